@@ -1,0 +1,45 @@
+import tseslint from 'typescript-eslint';
+
+/** Each room may import only the rooms named here, and only their index. */
+const rooms = {
+  read: [],
+  model: ['read'],
+  check: ['read', 'model'],
+  cut: ['read', 'model'],
+  plan: ['read', 'model'],
+  scene: ['read', 'model', 'plan'],
+  draw: ['read', 'model', 'plan', 'scene'],
+  booklet: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw'],
+};
+
+const arrowsPointOneWay = Object.entries(rooms).map(([room, allowed]) => ({
+  files: [`src/${room}/**/*.{ts,tsx}`],
+  rules: {
+    'no-restricted-imports': ['error', {
+      patterns: [
+        ...[...Object.keys(rooms), 'cli'].filter((other) => other !== room && !allowed.includes(other)).map((other) => ({
+          group: [`**/../${other}/**`],
+          message: `${room} must not know of ${other}`,
+        })),
+        ...allowed.map((other) => ({
+          group: [`**/../${other}/**`, `!**/../${other}/index.ts`],
+          message: `import ${other} through its index`,
+        })),
+      ],
+    }],
+  },
+}));
+
+export default tseslint.config(
+  { ignores: ['node_modules', 'booklets', '.cache'] },
+  ...tseslint.configs.strict,
+  {
+    rules: {
+      '@typescript-eslint/no-explicit-any': 'error',
+      '@typescript-eslint/no-non-null-assertion': 'error',
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      'max-lines': ['error', { max: 320, skipBlankLines: true, skipComments: true }],
+    },
+  },
+  ...arrowsPointOneWay,
+);

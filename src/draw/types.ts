@@ -1,0 +1,51 @@
+import type { Mesh, Pose, Vec2 } from '../model/index.ts';
+
+/** A body to draw: its mesh in own coordinates and its pose in the scene (mm). */
+export interface Body {
+  readonly id: string;
+  readonly mesh: Mesh;
+  readonly pose: Pose;
+}
+
+/** A visible line on the view plane, in mm of the scene, x to the right and y upwards. */
+export interface Stroke {
+  /** `outline` where depth or body changes beside the line, `edge` inside one body. */
+  readonly weight: 'outline' | 'edge';
+  readonly points: readonly Vec2[];
+  readonly closed: boolean;
+}
+
+/** The visible part of one body, as even-odd rings on the view plane. */
+export interface Region {
+  readonly body: string;
+  readonly rings: readonly (readonly Vec2[])[];
+}
+
+export interface LineDrawing {
+  readonly strokes: readonly Stroke[];
+  readonly regions: readonly Region[];
+  /** Visible area over own outline area (both mm² on the view plane) of each body, 0…1. */
+  readonly visibleShare: Readonly<Record<string, number>>;
+  /** Least and greatest x and y of everything drawn. */
+  readonly bounds: { readonly least: Vec2; readonly most: Vec2 };
+}
+
+/** A rectangle on the picture in mm of paper, from the upper left corner, y downwards. */
+export interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A finished picture: a whole `<svg>` element with a viewBox in mm of paper. */
+export interface Picture {
+  readonly id: string;
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
+  /** Where every text and ringed numeral stands, for the tests: none may overlap or leave the picture. */
+  readonly labels: readonly Box[];
+  /** Visible share of each new part. */
+  readonly newPartShares: Readonly<Record<string, number>>;
+}

@@ -1,0 +1,157 @@
+import type { Face, Kit, Quantity } from '../read/index.ts';
+
+export type Vec2 = readonly [number, number];
+export type Vec3 = readonly [number, number, number];
+
+/** A rigid pose: 16 numbers, column by column, as in three's `Matrix4.elements`. Lengths in mm. */
+export type Pose = readonly number[];
+
+/** A closed triangle mesh, wound so that normals point outwards. Positions in mm, x y z by turns. */
+export interface Mesh {
+  readonly positions: Float64Array;
+  readonly triangles: Uint32Array;
+}
+
+export type PartKind =
+  | 'long-tube'
+  | 'short-tube'
+  | 'post'
+  | 'joint'
+  | 'panel'
+  | 'panel-pin'
+  | 'joint-pin'
+  | 'wing-nut'
+  | 'cable';
+
+export type Side = 'left' | 'right' | 'front' | 'back';
+
+/** A flap of the flat panel. Distances are measured on the flat panel, outwards from the inside line. */
+export interface Flap {
+  readonly side: Side;
+  /** Distance of each crease from the inside line, in mm, in order of creasing. */
+  readonly creases: readonly number[];
+  /** How far each crease turns, in rad. */
+  readonly creaseAngle: number;
+  readonly halfCut: number;
+  /** Distance of the tab's free edge from the inside line. */
+  readonly edge: number;
+  /** How far the tab turns back, in rad. */
+  readonly turnBack: number;
+  /** Ends of the flap along its side, in panel coordinates (x for front and back, y for left and right). */
+  readonly from: number;
+  readonly to: number;
+  /** Length of the 45° snip off each corner of the tab, in mm along the edge. */
+  readonly corner: number;
+  /** Places of the pins along the side, in panel coordinates: both ends first, then the middle ones. */
+  readonly pins: readonly number[];
+  /** Distance of the pin line from the inside line on the flat tab. */
+  readonly pinLine: number;
+  /** Widest gap between tube and panel, in mm. */
+  readonly widestGap: number;
+}
+
+/**
+ * The flat pattern of a wrapped panel, inner face up. Origin in the middle of the panel, x along the
+ * long tubes (width), y along the short tubes (depth), in mm.
+ */
+export interface FlatPattern {
+  readonly thickness: number;
+  readonly skin: number;
+  /** k: share of the thickness, from the inner face, that keeps its length in a crease. */
+  readonly neutralLayer: number;
+  /** Radius of the inner face round the tube's axis, D/2 + c. */
+  readonly wrapRadius: number;
+  /** Sides of the blank before notching. */
+  readonly blank: Vec2;
+  /** Half sides of the inside rectangle, the first lines marked. */
+  readonly inside: Vec2;
+  /** Half distances between the axes of opposite tubes. */
+  readonly axes: Vec2;
+  readonly flaps: readonly Flap[];
+  /** Side of the square notch at each corner, measured from the blank's corner along x and y. */
+  readonly notch: Vec2;
+  readonly notchRadius: number;
+  /** Every pin hole: in the tab, and below it in the middle part. */
+  readonly holes: readonly { readonly at: Vec2; readonly diameter: number; readonly side: Side; readonly in: 'tab' | 'base' }[];
+  /** The outline after notching and snipping, anticlockwise, with the notch's round corner as short straights. */
+  readonly outline: readonly Vec2[];
+}
+
+/** How far each flap is folded: 0 flat … 1 done. */
+export type Folding = Readonly<Record<Side, number>>;
+
+/** What a part looks like, as plain numbers (mm). Own coordinates are told with each form. */
+export type Shape =
+  /** Along +x from −length/2 to +length/2, middle line on the x axis. */
+  | { readonly form: 'tube'; readonly length: number; readonly outside: number; readonly inside: number; readonly holes: readonly { readonly at: number; readonly diameter: number }[] }
+  /** Sleeve along z, sockets along +x and +y, studs along −x and −y, middle of the tubes at z = 0. */
+  | { readonly form: 'joint'; readonly joint: Kit['joint']; readonly pinDiameter: number; readonly tubeOutside: number; readonly drilled: boolean }
+  /** Inner face in the plane z = 0, flaps rise to +z. */
+  | { readonly form: 'panel'; readonly pattern: FlatPattern; readonly folding: Folding }
+  /** Shank along −z from 0, head along +z. */
+  | { readonly form: 'pin'; readonly diameter: number; readonly length: number; readonly headDiameter: number; readonly headHeight: number }
+  /** Bore along z, from z = 0 to z = height, wings along ±x. */
+  | { readonly form: 'wing-nut'; readonly bore: number; readonly span: number; readonly height: number }
+  /** From one loop's middle at the origin to the other's at (length, 0, 0); loops round z. */
+  | { readonly form: 'cable'; readonly diameter: number; readonly length: number; readonly loopInside: number };
+
+export interface Part {
+  /** For example `deck-1/long-tube-front` or `post-left-front`. */
+  readonly id: string;
+  readonly kind: PartKind;
+  readonly shape: Shape;
+  /** From the part's own coordinates to the finished item's (z up, floor at 0, front towards −y). */
+  readonly pose: Pose;
+  /** The sub-assembly it belongs to (`deck-1`), or null. */
+  readonly group: string | null;
+  readonly mass: number;
+}
+
+/** Identical sub-assemblies share one pattern; the first one stands for all in the pictures. */
+export interface Group {
+  readonly name: string;
+  readonly piece: string;
+  /** From the deck's own building pose (panel on the floor, inner face up) to the finished item. */
+  readonly pose: Pose;
+  readonly partIds: readonly string[];
+}
+
+/** Two parts that hold each other, and what holds them. */
+export interface Joining {
+  readonly by: string;
+  readonly parts: readonly string[];
+}
+
+/** A named length of the finished item, for the lettered drawing and the table of variants. */
+export interface NamedLength {
+  readonly letter: string;
+  /** Key under `dimensions` in the locale files. */
+  readonly name: string;
+  readonly value: number;
+  readonly from: Vec3;
+  readonly to: Vec3;
+}
+
+/** A tube to cut: its length, how many, and the share of a stock tube when it is a plain fraction. */
+export interface TubeNeed {
+  readonly kind: 'long-tube' | 'short-tube' | 'post';
+  readonly length: number;
+  readonly count: number;
+}
+
+/** One size variant of an item, complete. */
+export interface Model {
+  readonly item: string;
+  readonly size: string;
+  readonly kit: Kit;
+  readonly parameters: Readonly<Record<string, Quantity>>;
+  readonly parts: readonly Part[];
+  readonly groups: readonly Group[];
+  readonly joinings: readonly Joining[];
+  readonly pattern: FlatPattern;
+  readonly dimensions: readonly NamedLength[];
+  readonly tubes: readonly TubeNeed[];
+  readonly bracedFaces: readonly Face[];
+  /** Heights of the decks' upper faces, in mm, from the lowest. */
+  readonly deckTops: readonly number[];
+}

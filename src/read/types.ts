@@ -1,0 +1,170 @@
+/** Where a value stands in a file; lines and columns count from 1. */
+export interface Position {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+/** A problem in a file, as the reader of the message needs it. */
+export interface Fault {
+  readonly position: Position;
+  /** Dotted path of the field, for example `sizes.standard.width`. */
+  readonly field: string;
+  readonly found: string;
+  readonly remedy: string;
+}
+
+/** All lengths mm, forces N, stresses N/mm², angles rad, masses kg, densities kg/mm³. */
+export interface Kit {
+  readonly name: string;
+  readonly panel: {
+    readonly length: number;
+    readonly width: number;
+    readonly thickness: number;
+    readonly skin: number;
+    readonly neutralLayer: number;
+    readonly tightestCrease: number;
+    readonly density: number;
+    readonly skinModulus: number;
+    readonly skinStrength: number;
+    readonly coreShearModulus: number;
+    readonly coreShearStrength: number;
+    readonly usedStockFactor: number;
+  };
+  readonly tube: {
+    readonly outsideDiameter: number;
+    readonly wall: number;
+    readonly length: number;
+    readonly density: number;
+    readonly modulus: number;
+    readonly bendingStrength: number;
+    readonly bearingStrength: number;
+    readonly usedStockFactor: number;
+  };
+  readonly joint: {
+    readonly sleeveDiameter: number;
+    readonly sleeveAbove: number;
+    readonly sleeveBelow: number;
+    readonly bore: number;
+    readonly socketDiameter: number;
+    readonly socketDepth: number;
+    readonly stop: number;
+    readonly endPlay: number;
+    readonly studDiameter: number;
+    readonly studReach: number;
+    readonly studHeadDiameter: number;
+    readonly studHead: number;
+    readonly pinHeight: number;
+    readonly mass: number;
+  };
+  readonly panelPin: {
+    readonly diameter: number;
+    readonly length: number;
+    readonly headDiameter: number;
+    readonly headHeight: number;
+  };
+  readonly jointPin: {
+    readonly diameter: number;
+    readonly length: number;
+    readonly headDiameter: number;
+    readonly headHeight: number;
+    readonly strength: number;
+    readonly wingSpan: number;
+    readonly nutHeight: number;
+  };
+  readonly cable: {
+    readonly diameter: number;
+    readonly length: number;
+    readonly stiffness: number;
+    readonly strength: number;
+  };
+  readonly practice: {
+    readonly insideGap: number;
+    readonly wrapClearance: number;
+    readonly turnBack: number;
+    readonly tab: number;
+    readonly pinEdge: number;
+    readonly pinEnd: number;
+    readonly pinPitch: number;
+    readonly notchGap: number;
+    readonly notchRadius: number;
+    readonly tabCorner: number;
+    readonly sawKerf: number;
+    readonly knifeKerf: number;
+  };
+}
+
+/** What a value of a parameter or expression measures. */
+export type Dimension = 'length' | 'angle' | 'force' | 'mass' | 'count' | 'ratio';
+
+/** A number in the base unit of its dimension (mm, rad, N, kg, 1). */
+export interface Quantity {
+  readonly value: number;
+  readonly dimension: Dimension;
+}
+
+export interface Parameter {
+  readonly name: string;
+  readonly least: Quantity;
+  readonly most: Quantity;
+  readonly whole: boolean;
+  readonly purpose: string;
+}
+
+/** An expression of the file, checked and ready to evaluate: lengths in mm, angles in rad. */
+export interface Expression {
+  readonly text: string;
+  readonly position: Position;
+  /** Throws a FaultError when a name is unknown, a dimension is wrong or the result is not finite. */
+  readonly evaluate: (names: Readonly<Record<string, Quantity>>) => Quantity;
+}
+
+/** A deck: four tubes in four corner joints with a panel wrapped on, `count` of them one over the other. */
+export interface DeckPiece {
+  readonly is: 'deck';
+  readonly name: string;
+  readonly width: Expression;
+  readonly depth: Expression;
+  readonly count: Expression;
+  /** Height of the deck's upper face over the floor; `index` counts from 0. */
+  readonly top: Expression;
+}
+
+/** Four posts, one through each corner joint of the decks they go through. */
+export interface PostPiece {
+  readonly is: 'post';
+  readonly name: string;
+  readonly length: Expression;
+  readonly through: string;
+}
+
+export type Piece = DeckPiece | PostPiece;
+
+export type Face = 'back' | 'left' | 'right' | 'front';
+
+export type Connection =
+  | { readonly kind: 'pin'; readonly piece: string; readonly to: string; readonly position: Position }
+  | { readonly kind: 'brace'; readonly piece: string; readonly faces: readonly Face[]; readonly position: Position };
+
+/** The designer's own wish for the order: one kind of work before another. */
+export interface OrderWish {
+  readonly first: string;
+  readonly then: string;
+  readonly because: string;
+  readonly position: Position;
+}
+
+/** One validated item file. `sizes` holds every parameter in its base unit for each size variant. */
+export interface Item {
+  readonly name: string;
+  readonly kit: Kit;
+  readonly revision: number;
+  readonly parameters: readonly Parameter[];
+  readonly expressions: readonly { readonly name: string; readonly expression: Expression }[];
+  readonly sizes: readonly { readonly name: string; readonly values: Readonly<Record<string, Quantity>> }[];
+  readonly pieces: readonly Piece[];
+  readonly connections: readonly Connection[];
+  readonly order: readonly OrderWish[];
+  /** Path of the item file as given, and a SHA-256 over the texts of item and kit. */
+  readonly source: { readonly file: string; readonly sha256: string };
+}

@@ -1,0 +1,38 @@
+import type { Mesh, PartKind, Pose, Vec3 } from '../model/index.ts';
+
+/** How a body is shown: as it stands, tinted as new in this step, or pale as a reminder. */
+export type Look = 'present' | 'new' | 'pale';
+
+export interface SceneBody {
+  readonly id: string;
+  readonly kind: PartKind | 'floor' | 'tool';
+  readonly mesh: Mesh;
+  readonly pose: Pose;
+  readonly look: Look;
+}
+
+/** What lies over the drawing. Positions in the scene, in mm; marks are never hidden by parts. */
+export type Mark =
+  /** A motion: a path of at least two points, the head at the last. Straight for a slide, many points for a turn. */
+  | { readonly mark: 'arrow'; readonly path: readonly Vec3[] }
+  /** A count such as `×4` or a letter, beside the place with a leader line. */
+  | { readonly mark: 'label'; readonly at: Vec3; readonly text: string }
+  /** A ringed numeral that tells the order of places, as close to the place as it fits. */
+  | { readonly mark: 'order'; readonly at: Vec3; readonly text: string }
+  /** A dimension line between two places, moved off by `away` (mm). */
+  | { readonly mark: 'length'; readonly from: Vec3; readonly to: Vec3; readonly away: Vec3; readonly text: string }
+  /** A ring of `radius` mm round a place, shown enlarged in a bigger ring joined by a leader. */
+  | { readonly mark: 'detail'; readonly at: Vec3; readonly radius: number };
+
+/** A parallel view: the direction from the work to the eye, and which way is up on paper. */
+export interface View {
+  readonly towardsEye: Vec3;
+  readonly up: Vec3;
+}
+
+export interface Scene {
+  readonly id: string;
+  readonly bodies: readonly SceneBody[];
+  readonly marks: readonly Mark[];
+  readonly view: View;
+}
