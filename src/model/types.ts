@@ -83,9 +83,9 @@ export type Folding = Readonly<Record<Side, number>>;
 /** What a part looks like, as plain numbers (mm). Own coordinates are told with each form. */
 export type Shape =
   /** Along +x from −length/2 to +length/2, middle line on the x axis. */
-  | { readonly form: 'tube'; readonly length: number; readonly outside: number; readonly inside: number; readonly holes: readonly { readonly at: number; readonly diameter: number }[] }
-  /** Sleeve along z, sockets along +x and +y, studs along −x and −y, middle of the tubes at z = 0. */
-  | { readonly form: 'joint'; readonly joint: Kit['joint']; readonly pinDiameter: number; readonly tubeOutside: number; readonly drilled: boolean }
+  | { readonly form: 'tube'; readonly length: number; readonly outside: number; readonly inside: number; /** Holes across the tube, along y, `at` mm from its middle. */ readonly holes: readonly { readonly at: number; readonly diameter: number }[] }
+  /** Sleeve along z with the deck side up, sockets along +x and +y, studs along −x and −y, middle of the tubes at z = 0. */
+  | { readonly form: 'joint'; readonly joint: Kit['joint']; readonly pinDiameter: number; /** The axis the pin hole is drilled along, or null before drilling. */ readonly drilled: 'x' | 'y' | null }
   /** Inner face in the plane z = 0, flaps rise to +z. */
   | { readonly form: 'panel'; readonly pattern: FlatPattern; readonly folding: Folding }
   /** Shank along −z from 0, head along +z. */
