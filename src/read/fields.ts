@@ -1,0 +1,78 @@
+import { z } from 'zod';
+import { messages } from './messages.ts';
+import { figurePattern, readMeasure } from './quantities.ts';
+import { inBaseUnit, unitsFor } from './units.ts';
+import type { Measured } from './units.ts';
+
+/** What a value must keep to besides its unit; `upTo` is a text such as `90 deg`. */
+interface Bounds {
+  readonly zero?: boolean;
+  readonly upTo?: readonly [figure: string, unit: string];
+}
+
+/** A number with a unit of `measured`, turned into its base unit; above zero unless `zero` allows nought. */
+export function measure(measured: Measured, purpose: string, bounds: Bounds = {}) {
+  return z.string({ error: messages.withUnit(measured) })
+    .meta({ description: purpose, pattern: `^${figurePattern}\\s*(${unitsFor(measured).map(escaped).join('|')})$` })
+    .transform((text, context) => {
+      const reading = readMeasure(text, measured);
+      const remedy = 'remedy' in reading ? reading.remedy : boundsRemedy(reading.value, measured, bounds);
+      if (remedy === null && 'value' in reading) return reading.value;
+      context.addIssue({ code: 'custom', message: remedy ?? messages.withUnit(measured) });
+      return z.NEVER;
+    });
+}
+
+function boundsRemedy(value: number, measured: Measured, { zero = false, upTo }: Bounds): string | null {
+  if (value < 0 && zero) return messages.zeroOrMore(measured);
+  if (upTo !== undefined && (value <= 0 || value > inBaseUnit(upTo[0], upTo[1], measured))) return messages.upTo(measured, upTo.join(' '));
+  return value > 0 || (zero && value === 0) ? null : messages.aboveZero(measured);
+}
+
+/** A plain number from 0 to 1. */
+export function share(purpose: string) {
+  return z.number({ error: messages.share }).min(0, { error: messages.share }).max(1, { error: messages.share }).meta({ description: purpose });
+}
+
+/** A plain number above 0 and up to 1. */
+export function shareAboveZero(purpose: string) {
+  const error = messages.shareAboveZero;
+  return z.number({ error }).gt(0, { error }).max(1, { error }).meta({ description: purpose });
+}
+
+/** A whole number from 1 up. */
+export function wholeFromOne(purpose: string) {
+  const error = messages.wholeFromOne;
+  return z.int({ error }).min(1, { error }).meta({ description: purpose });
+}
+
+/** A text that must match a pattern; the remedy says what it looks like. */
+export function patternText(pattern: RegExp, remedy: string, purpose: string) {
+  return z.string({ error: remedy }).regex(pattern, { error: remedy }).meta({ description: purpose });
+}
+
+/** A sentence for people. */
+export function sentence(remedy: string, purpose: string) {
+  return z.string({ error: remedy }).regex(/\S/, { error: remedy }).max(500, { error: remedy }).meta({ description: purpose });
+}
+
+/** The name of a file or folder. */
+export function fileName(purpose: string) {
+  return patternText(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, messages.fileName, purpose);
+}
+
+export function oneWord<const Word extends string>(word: Word, remedy: string, purpose: string) {
+  return z.literal(word, { error: remedy }).meta({ description: purpose });
+}
+
+/** A section in which every field is known. For unknown fields the message is the list of known ones (see validate.ts). */
+export function section<const Shape extends z.core.$ZodLooseShape>(shape: Shape, purpose: string) {
+  const names = Object.keys(shape);
+  return z.strictObject(shape, { error: (issue) => (issue.code === 'unrecognized_keys' ? names.join(' ') : messages.section(names)) })
+    .meta({ description: purpose });
+}
+
+/** The unit as a pattern; a raised figure may be written either way. */
+function escaped(unit: string): string {
+  return unit.replace('^2', '(\\^2|²)').replace('^3', '(\\^3|³)');
+}

@@ -1,0 +1,82 @@
+import { createHash } from 'node:crypto';
+import { readConnections, readOrder } from './connections.ts';
+import { FaultError } from './faults.ts';
+import type { ReadFiles } from './files.ts';
+import { itemSchema } from './item-schema.ts';
+import { valueFaults } from './item-values.ts';
+import { kitOrFaults } from './kit.ts';
+import { messages } from './messages.ts';
+import { nearestName } from './nearest.ts';
+import { readParameters, readSize } from './parameters.ts';
+import { readExpressions, readPieces } from './pieces.ts';
+import type { Fault, Item, Kit } from './types.ts';
+import { schemaFaults, sectionEntries } from './validate.ts';
+import { yamlSource } from './yaml-source.ts';
+import type { YamlSource } from './yaml-source.ts';
+
+/**
+ * Reads `steps/<item>/item.yaml` and the kit it names, `steps/kits/<kit>.yaml`.
+ * Throws one FaultError with every fault of both files.
+ */
+export function readItem(files: ReadFiles, itemFile: string): Item {
+  const text = files.text(itemFile);
+  if (text === null) {
+    throw new FaultError([{ position: { file: itemFile, line: 1, column: 1 }, field: '', found: messages.nothing, remedy: messages.noFile }]);
+  }
+  const source = yamlSource(itemFile, text);
+  if (source.faults.length > 0) throw new FaultError(source.faults);
+  const body = readBody(source);
+  const kit = readKit(files, source);
+  const faults = [...schemaFaults(source, itemSchema), ...folderFaults(source), ...body.faults, ...kit.faults];
+  const head = itemSchema.safeParse(source.raw);
+  if (faults.length > 0 || kit.kit === null || !head.success) throw new FaultError(faults);
+  const sha256 = createHash('sha256').update(`${text}\0${kit.text}`).digest('hex');
+  return { name: head.data.name, kit: kit.kit, revision: head.data.revision, ...body.parts, source: { file: itemFile, sha256 } };
+}
+
+type Body = Omit<Item, 'name' | 'kit' | 'revision' | 'source'>;
+
+/** Everything below the head of the file, as far as it can be read, and the faults that need more than one field to see. */
+function readBody(source: YamlSource): { readonly parts: Body; readonly faults: readonly Fault[] } {
+  const raw = new Map(sectionEntries(source.raw));
+  const declared = sectionEntries(raw.get('parameters')).map(([name]) => name);
+  const named = sectionEntries(raw.get('expressions')).map(([name]) => name);
+  const parameters = readParameters(source, raw.get('parameters'));
+  const expressions = readExpressions(source, raw.get('expressions'), declared);
+  const pieces = readPieces(source, raw.get('pieces'), [...declared, ...named]);
+  const connections = readConnections(source, raw.get('connections'), raw.get('pieces'));
+  const order = readOrder(source, raw.get('order'));
+  const sizes = sectionEntries(raw.get('sizes'))
+    .map(([name, given]) => ({ name, ...readSize(source, name, given, parameters.parameters, declared) }));
+  return {
+    parts: {
+      parameters: parameters.parameters,
+      expressions: expressions.expressions.map(({ name, expression }) => ({ name, expression })),
+      sizes: sizes.map(({ name, values }) => ({ name, values })),
+      pieces: pieces.pieces.map(({ piece }) => piece),
+      connections: connections.connections,
+      order: order.order,
+    },
+    faults: [
+      ...[parameters, expressions, pieces, connections, order, ...sizes].flatMap(({ faults }) => faults),
+      ...sizes.flatMap((size) => valueFaults(source, size, expressions.expressions, pieces.pieces)),
+    ],
+  };
+}
+
+function folderFaults(source: YamlSource): Fault[] {
+  const folder = source.file.split('/').at(-2);
+  const name = new Map(sectionEntries(source.raw)).get('name');
+  return folder === undefined || typeof name !== 'string' || name === folder ? [] : [source.fault(['name'], messages.nameLike(folder))];
+}
+
+function readKit(files: ReadFiles, source: YamlSource): { readonly kit: Kit | null; readonly text: string; readonly faults: readonly Fault[] } {
+  const name = itemSchema.shape.kit.safeParse(new Map(sectionEntries(source.raw)).get('kit'));
+  if (!name.success) return { kit: null, text: '', faults: [] };
+  const folder = [...source.file.split('/').slice(0, -2), 'kits'].join('/');
+  const file = `${folder}/${name.data}.yaml`;
+  const text = files.text(file);
+  if (text !== null) return { text, ...kitOrFaults(text, file) };
+  const known = files.list(folder).filter((other) => other.endsWith('.yaml')).map((other) => other.slice(0, -'.yaml'.length));
+  return { kit: null, text: '', faults: [source.fault(['kit'], messages.noKit(nearestName(name.data, known), known))] };
+}

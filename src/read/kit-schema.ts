@@ -1,0 +1,90 @@
+import { z } from 'zod';
+import { fileName, measure, oneWord, section, share, shareAboveZero } from './fields.ts';
+import { messages } from './messages.ts';
+
+/** The sections of a kit file as written there, in kebab-case. The numbers come out in the base units of `Kit`. */
+export const kitSections = {
+  panel: section({
+    length: measure('length', 'Length of a panel as delivered.'),
+    width: measure('length', 'Width of a panel as delivered.'),
+    thickness: measure('length', 'From the outside of one skin to the outside of the other.'),
+    skin: measure('length', 'Thickness of each of the two skins.'),
+    'neutral-layer': share('Share of the thickness, from the inner face, that keeps its length in a crease.'),
+    'tightest-crease': measure('angle', 'A sharper fold in one crease breaks the skin.', { upTo: ['180', 'deg'] }),
+    density: measure('density', 'Mass of the whole panel over its volume.'),
+    'skin-modulus': measure('stress', 'Modulus of elasticity of the skins.'),
+    'skin-strength': measure('stress', 'Strength of the skins as new.'),
+    'core-shear-modulus': measure('stress', 'Shear modulus of the core.'),
+    'core-shear-strength': measure('stress', 'Shear strength of the core as new.'),
+    'used-stock-factor': shareAboveZero('Share of the strength left in weathered stock.'),
+  }, 'The sandwich panels.'),
+  tube: section({
+    'outside-diameter': measure('length', 'Outside diameter.'),
+    wall: measure('length', 'Thickness of the wall.'),
+    length: measure('length', 'Length of a tube as delivered.'),
+    density: measure('density', 'Density of the wall.'),
+    modulus: measure('stress', 'Modulus of elasticity along the tube.'),
+    'bending-strength': measure('stress', 'Strength in bending as new.'),
+    'bearing-strength': measure('stress', 'Strength of the wall against a pin as new.'),
+    'used-stock-factor': shareAboveZero('Share of the strength left in weathered stock.'),
+  }, 'The tubes.'),
+  joint: section({
+    'sleeve-diameter': measure('length', 'Outside diameter of the upright ring the post slides through.'),
+    'sleeve-above': measure('length', 'From the middle of the deck tubes to the end of the sleeve on the deck side.'),
+    'sleeve-below': measure('length', 'From the middle of the deck tubes to the other end of the sleeve.'),
+    bore: measure('length', 'Inside diameter of the sleeve.'),
+    'socket-diameter': measure('length', 'Outside diameter of the two arms the deck tubes push into.'),
+    'socket-depth': measure('length', 'Depth of a socket.'),
+    stop: measure('length', 'From the middle of the post to the end of a pushed-in tube.'),
+    'end-play': measure('length', 'A tube may be this much short and still sit well.', { zero: true }),
+    'stud-diameter': measure('length', 'Diameter of the two studs for cable loops.'),
+    'stud-reach': measure('length', 'From the middle of the post to the end of the stud.'),
+    'stud-head-diameter': measure('length', 'Diameter of the head that keeps the loop on.'),
+    'stud-head': measure('length', 'Thickness of that head.'),
+    'pin-height': measure('length', 'Below the middle of the deck tubes: where post and sleeve are drilled.'),
+    mass: measure('mass', 'Mass of one joint.'),
+  }, 'The corner joints.'),
+  'panel-pin': section({
+    diameter: measure('length', 'Diameter of the shank.'),
+    length: measure('length', 'Length of the shank.'),
+    'head-diameter': measure('length', 'Diameter of the head.'),
+    'head-height': measure('length', 'Height of the head.'),
+  }, 'The barbed push-pins that hold the tabs.'),
+  'joint-pin': section({
+    diameter: measure('length', 'Diameter of the shank.'),
+    length: measure('length', 'Length of the shank.'),
+    'head-diameter': measure('length', 'Diameter of the head.'),
+    'head-height': measure('length', 'Height of the head.'),
+    strength: measure('stress', 'Tensile strength of the pin.'),
+    'wing-span': measure('length', 'Span of the wing nut.'),
+    'nut-height': measure('length', 'Height of the wing nut.'),
+  }, 'The pins through sleeve and post, closed by a wing nut.'),
+  cable: section({
+    diameter: measure('length', 'Diameter of the cable.'),
+    length: measure('length', 'Length of a cable as delivered.'),
+    stiffness: measure('force', 'Force for the whole length stretched to double, E times A.'),
+    strength: measure('force', 'Force that breaks the cable.'),
+  }, 'The bracing cables.'),
+  practice: section({
+    'inside-gap': measure('length', 'From the inside line to the frame.', { zero: true }),
+    'wrap-clearance': measure('length', 'Between tube and panel.', { zero: true }),
+    'turn-back': measure('angle', 'The run comes down at this angle and the tab turns back by it.', { upTo: ['90', 'deg'] }),
+    tab: measure('length', 'From the half-cut to the edge of the tab.'),
+    'pin-edge': measure('length', 'From the edge of the tab to the pins.'),
+    'pin-end': measure('length', 'From the end of the tab to its first pin.'),
+    'pin-pitch': measure('length', 'Pins stand no further apart than this.'),
+    'notch-gap': measure('length', 'Round the corner joint.', { zero: true }),
+    'notch-radius': measure('length', 'Radius of the inside corner of a notch.', { zero: true }),
+    'tab-corner': measure('length', 'The least that is snipped off each corner of a tab.', { zero: true }),
+    'saw-kerf': measure('length', 'Width of the saw cut.', { zero: true }),
+    'knife-kerf': measure('length', 'Width of the knife cut.', { zero: true }),
+  }, 'How the kits are built with; change with care.'),
+} as const;
+
+export const kitSchema = section({
+  kind: oneWord('kit', messages.kind('kit'), 'Says that this is a kit file.'),
+  name: fileName('Name of the kit, the same as the file has.'),
+  ...kitSections,
+}, 'One retired structure, as delivered. Every number carries its unit.');
+
+export type KitFile = z.output<typeof kitSchema>;

@@ -1,0 +1,44 @@
+import { FaultError } from './faults.ts';
+import { kitRuleFaults } from './kit-rules.ts';
+import { kitSchema } from './kit-schema.ts';
+import { messages } from './messages.ts';
+import type { Fault, Kit } from './types.ts';
+import { schemaFaults } from './validate.ts';
+import { yamlSource } from './yaml-source.ts';
+
+/** `outside-diameter` → `outsideDiameter`, in types. */
+type Camel<Name> = Name extends `${infer First}-${infer Rest}` ? `${First}${Capitalize<Camel<Rest>>}` : Name;
+type CamelKeys<T> = T extends object ? { [Key in keyof T as Camel<Key>]: CamelKeys<T[Key]> } : T;
+
+/**
+ * Reads one kit file. `file` is its path, for the messages and to compare its name with.
+ * Throws a FaultError with every fault of the file.
+ */
+export function kitFromText(text: string, file: string): Kit {
+  const { kit, faults } = kitOrFaults(text, file);
+  if (kit === null) throw new FaultError(faults);
+  return kit;
+}
+
+/** The kit, or null and all faults of its file. */
+export function kitOrFaults(text: string, file: string): { readonly kit: Kit | null; readonly faults: readonly Fault[] } {
+  const source = yamlSource(file, text);
+  if (source.faults.length > 0) return { kit: null, faults: source.faults };
+  const result = kitSchema.safeParse(source.raw);
+  const faults = [...schemaFaults(source, kitSchema), ...kitRuleFaults(source)];
+  const called = file.split('/').at(-1)?.replace(/\.yaml$/, '') ?? '';
+  if (result.success && result.data.name !== called) faults.push(source.fault(['name'], messages.nameLike(called)));
+  if (!result.success || faults.length > 0) return { kit: null, faults };
+  const { name, panel, tube, joint, 'panel-pin': panelPin, 'joint-pin': jointPin, cable, practice } = result.data;
+  return { kit: { name, ...camelKeys({ panel, tube, joint, panelPin, jointPin, cable, practice }) }, faults };
+}
+
+function camelKeys<T extends object>(section: T): CamelKeys<T> {
+  const entries = Object.entries(section).map(([name, value]: [string, unknown]) =>
+    [camel(name), typeof value === 'object' && value !== null ? camelKeys(value) : value] as const);
+  return Object.fromEntries(entries) as CamelKeys<T>;
+}
+
+function camel(name: string): string {
+  return name.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+}

@@ -1,0 +1,55 @@
+import { bignumberDependencies, create, unitDependencies } from 'mathjs';
+import type { Dimension } from './types.ts';
+
+/** Everything a number with a unit can measure in the files. */
+export type Measured = Exclude<Dimension, 'count' | 'ratio'> | 'stress' | 'density';
+
+/** Decimal arithmetic, so that a factor such as 25.4 comes out exact. */
+const decimal = create({ ...bignumberDependencies, ...unitDependencies }, { number: 'BigNumber' });
+
+/** The unit every value is turned into, as mathjs writes it. */
+const baseUnits: Readonly<Record<Measured, string>> = {
+  length: 'mm',
+  angle: 'rad',
+  force: 'N',
+  mass: 'kg',
+  stress: 'N/mm^2',
+  density: 'kg/mm^3',
+};
+
+/**
+ * Units that may stand in a file, the usual one first, and how mathjs writes them.
+ * `psi` is spelt out because the one of mathjs 15.2 is off in the tenth figure.
+ */
+const fileUnits: Readonly<Record<Measured, Readonly<Record<string, string>>>> = {
+  length: { mm: 'mm', cm: 'cm', m: 'm', in: 'in', inch: 'in', ft: 'ft' },
+  angle: { deg: 'deg', '°': 'deg', rad: 'rad' },
+  force: { N: 'N', kN: 'kN', lbf: 'lbf', kgf: 'kgf' },
+  mass: { kg: 'kg', g: 'g', lb: 'lb', oz: 'oz' },
+  stress: { MPa: 'MPa', GPa: 'GPa', kPa: 'kPa', Pa: 'Pa', 'N/mm^2': 'N/mm^2', psi: 'lbf/in^2' },
+  density: { 'kg/m^3': 'kg/m^3', 'g/cm^3': 'g/cm^3', 'kg/mm^3': 'kg/mm^3', 'lb/ft^3': 'lb/ft^3' },
+};
+
+const allMeasured = Object.keys(fileUnits) as Measured[];
+
+/** Units accepted for one kind of measure, the usual one first. */
+export function unitsFor(measured: Measured): readonly string[] {
+  return Object.keys(fileUnits[measured]);
+}
+
+/** What a unit measures, or null when the files do not use it. Raised figures (`m³`) count as `m^3`. */
+export function measuredBy(unit: string): Measured | null {
+  return allMeasured.find((measured) => Object.hasOwn(fileUnits[measured], plainUnit(unit))) ?? null;
+}
+
+/** `figure` (a decimal number as text) of `unit` in the base unit of what it measures; the unit must be known. */
+export function inBaseUnit(figure: string, unit: string, measured: Measured): number {
+  const spelt = fileUnits[measured][plainUnit(unit)];
+  if (spelt === undefined) throw new RangeError(`no unit of ${measured}: ${unit}`);
+  return Number(decimal.unit(decimal.bignumber(figure), spelt).toNumeric(baseUnits[measured]));
+}
+
+/** The unit as the table above spells it. */
+function plainUnit(unit: string): string {
+  return unit.replace('²', '^2').replace('³', '^3');
+}
