@@ -4,7 +4,7 @@ export { axesFor, buildDeck, CORNERS, FLAT, tubeShape, WRAPPED, type Deck } from
 export { flatPattern, onSide } from './pattern.ts';
 export { asMatrix, chained, facing, moved, placed, standstill, turned, undone } from './pose.ts';
 export { foldSection, turnsAt, type Section } from './section.ts';
-export { loadSolids, type Placed, type Solids } from './solids/kernel.ts';
+export { loadSolids, type Box3, type Placed, type Solids } from './solids/kernel.ts';
 export {
   creaseCount, creasePlaces, creaseSpacing, halfCutPlace, patternWrap, runToHalfCut, runToInnerFace, wrapAngle, wrapOf, type Wrap,
 } from './wrap.ts';

@@ -1,6 +1,7 @@
 import Module from 'manifold-3d';
-import type { Manifold, ManifoldToplevel } from 'manifold-3d';
-import type { Mesh, Pose, Shape } from '../types.ts';
+import type { Box as ThreeBox, Manifold, ManifoldToplevel } from 'manifold-3d';
+import { placed } from '../pose.ts';
+import type { Mesh, Pose, Shape, Vec3 } from '../types.ts';
 import { buildCable } from './cable.ts';
 import { buildJoint } from './joint.ts';
 import { buildPanel } from './panel.ts';
@@ -13,6 +14,11 @@ export interface Placed {
   readonly pose: Pose;
 }
 
+export interface Box3 {
+  readonly least: Vec3;
+  readonly most: Vec3;
+}
+
 /** Solid geometry of the parts. Holds what it built, by shape, until it is let go. */
 export interface Solids {
   /** Closed mesh of a shape in its own coordinates, mm. The same object for an equal shape. */
@@ -21,8 +27,8 @@ export interface Solids {
   volume(shape: Shape): number;
   /** Volume that two standing shapes share, mm³. */
   overlap(one: Placed, other: Placed): number;
-  /** Whether the boxes round two standing shapes come nearer than `gap` mm. */
-  near(one: Placed, other: Placed, gap: number): boolean;
+  /** The box round a standing shape, mm. */
+  box(one: Placed): Box3;
 }
 
 /** Loads the solid kernel (manifold-3d, WebAssembly) once; the shapes are built when first asked for. */
@@ -32,36 +38,40 @@ export async function loadSolids(): Promise<Solids> {
   const built = new Map<string, Manifold>();
   const meshes = new Map<string, Mesh>();
 
+  /** Writing a shape out is slow; the same object is written once. */
+  const keys = new WeakMap<Shape, string>();
+  const keyOf = (shape: Shape): string => {
+    const key = keys.get(shape) ?? JSON.stringify(shape);
+    keys.set(shape, key);
+    return key;
+  };
   const solid = (shape: Shape): Manifold => {
-    const key = JSON.stringify(shape);
+    const key = keyOf(shape);
     const known = built.get(key) ?? build(kernel, shape);
     built.set(key, known);
     return known;
   };
   const standing = ({ shape, pose }: Placed): Manifold => solid(shape).transform([...pose] as Parameters<Manifold['transform']>[0]);
 
+  const boxOf = ({ shape, pose }: Placed): Box3 => standingBox(solid(shape).boundingBox(), pose);
+
   return {
     mesh: (shape) => {
-      const key = JSON.stringify(shape);
+      const key = keyOf(shape);
       const known = meshes.get(key) ?? meshOf(solid(shape));
       meshes.set(key, known);
       return known;
     },
     volume: (shape) => solid(shape).volume(),
     overlap: (one, other) => {
+      if (!meet(boxOf(one), boxOf(other))) return 0;
       const [left, right] = [standing(one), standing(other)];
       const common = left.intersect(right);
       const volume = common.volume();
       for (const used of [left, right, common]) used.delete();
       return volume;
     },
-    near: (one, other, gap) => {
-      const [left, right] = [standing(one), standing(other)];
-      const [a, b] = [left.boundingBox(), right.boundingBox()];
-      for (const used of [left, right]) used.delete();
-      return [0, 1, 2].every((axis) =>
-        (a.min[axis] ?? 0) <= (b.max[axis] ?? 0) + gap && (b.min[axis] ?? 0) <= (a.max[axis] ?? 0) + gap);
-    },
+    box: boxOf,
   };
 }
 
@@ -74,6 +84,18 @@ function build(kernel: ManifoldToplevel, shape: Shape): Manifold {
     case 'wing-nut': return buildWingNut(kernel, shape);
     case 'cable': return buildCable(kernel, shape);
   }
+}
+
+const meet = (one: Box3, other: Box3): boolean => [0, 1, 2].every((axis) =>
+  (one.least[axis] ?? 0) <= (other.most[axis] ?? 0) && (other.least[axis] ?? 0) <= (one.most[axis] ?? 0));
+
+/** The box round a posed box: its half sides, turned, add up by their absolute values. */
+function standingBox(own: Readonly<ThreeBox>, pose: Pose): Box3 {
+  const middle = placed(pose, [0, 1, 2].map((axis) => ((own.min[axis] ?? 0) + (own.max[axis] ?? 0)) / 2) as unknown as Vec3);
+  const half = [0, 1, 2].map((axis) => ((own.max[axis] ?? 0) - (own.min[axis] ?? 0)) / 2);
+  const reach = [0, 1, 2].map((row) => half.reduce((sum, side, column) => sum + Math.abs(pose[column * 4 + row] ?? 0) * side, 0));
+  const edge = (sign: number): Vec3 => [0, 1, 2].map((axis) => (middle[axis] ?? 0) + sign * (reach[axis] ?? 0)) as unknown as Vec3;
+  return { least: edge(-1), most: edge(1) };
 }
 
 function meshOf(solid: Manifold): Mesh {

@@ -1,0 +1,40 @@
+import { FLAT, placed, type Folding, type Part, type Pose, type Side, type Vec3 } from '../model/index.ts';
+import type { Action, Motion } from './types.ts';
+
+/** A piece of work before it has its place in the order. */
+export interface Job {
+  /** For example `wrap-side:left`. */
+  readonly key: string;
+  readonly action: Action;
+  readonly side: Side | null;
+  /** Identical sub-assemblies it is done on, or null for the item as a whole. */
+  readonly run: string | null;
+  /** Parts that are in their place after it and were not before. */
+  readonly places: readonly string[];
+  /** Parts that come to hand with it, when these are not just the ones it puts in place. */
+  readonly brings: readonly string[] | null;
+  /** Parts that must be in place before it. */
+  readonly needs: readonly string[];
+  readonly motions: readonly Motion[];
+  readonly standing: 'bench' | 'deck-building' | 'deck-in-use' | 'on-back' | 'on-front' | 'upright';
+}
+
+export const jobKey = (action: Action, detail: string | null): string => (detail === null ? action : `${action}:${detail}`);
+
+/** Room the parts of one run or of the item are proven in: their shapes and poses, and each panel's fold so far. */
+export interface Stage {
+  readonly parts: ReadonlyMap<string, Part>;
+}
+
+export const stageOf = (parts: readonly Part[], seenFrom: (pose: Pose) => Pose): Stage =>
+  ({ parts: new Map(parts.map((part) => [part.id, { ...part, pose: seenFrom(part.pose) }])) });
+
+/** A folding with one side at a stage and the other sides flat. */
+export const foldedOnly = (side: Side, stage: number): Folding => ({ ...FLAT, [side]: stage });
+
+/** A direction of a part's own coordinates, in those of the stage. */
+export function directionOf(pose: Pose, own: Vec3): Vec3 {
+  const [ox, oy, oz] = placed(pose, [0, 0, 0]);
+  const [x, y, z] = placed(pose, own);
+  return [x - ox, y - oy, z - oz];
+}

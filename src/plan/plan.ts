@@ -1,0 +1,100 @@
+import { FLAT, chained, undone, standstill, type Model, type Side, type Solids } from '../model/index.ts';
+import type { OrderWish } from '../read/index.ts';
+import { deckJobs } from './deck-jobs.ts';
+import { itemJobs } from './item-jobs.ts';
+import { stageOf, type Job } from './jobs.ts';
+import { orderJobs, type Ordering } from './order.ts';
+import { clashesInOrder, mustHold, type Clash } from './prove.ts';
+import { rulesFor } from './rules.ts';
+import { standingOf } from './standings.ts';
+import type { NewPart, Plan, Step } from './types.ts';
+import { WORK } from './work.ts';
+
+/**
+ * The steps of one size variant in order, each motion proven free. Throws a FaultError when a wish of the
+ * designer is refused, a RangeError when no order leaves every motion free.
+ */
+export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids): Plan {
+  const ordering = orderedJobs(model, wishes, solids);
+  const clashes = provenClashes(model, ordering.jobs, solids);
+  if (clashes.length > 0) {
+    throw new RangeError(`${model.item} ${model.size}: no free way for ${clashes.map((clash) => `${clash.key} (${clash.parts.join(', ')})`).join('; ')}`);
+  }
+  return { steps: stepsOf(model, ordering.jobs), reasons: ordering.reasons };
+}
+
+const runsOf = (model: Model): readonly string[] => [...new Set(model.groups.map((group) => group.piece))];
+
+/** The jobs of every run and of the item in one order. */
+export function orderedJobs(model: Model, wishes: readonly OrderWish[], solids: Solids): Ordering {
+  const runs = runsOf(model).map((run) => ({ jobs: deckJobs(model, run), stage: runStage(model, run) }));
+  const whole = itemJobs(model);
+  const jobs = [...whole.slice(0, 1), ...runs.flatMap((run) => run.jobs), ...whole.slice(1)];
+  const must = [
+    ...runs.flatMap((run) => mustHold(run.jobs, run.stage, solids)),
+    ...mustHold(whole, itemStage(model), solids),
+  ];
+  return orderJobs(jobs, must, wishes, rulesFor(model.pattern));
+}
+
+/** The parts of a run's first sub-assembly as it stands while it is built. */
+function runStage(model: Model, run: string): ReturnType<typeof stageOf> {
+  const group = model.groups.find((candidate) => candidate.piece === run);
+  const back = undone(group?.pose ?? standstill);
+  return stageOf(model.parts.filter((part) => part.group === group?.name), (pose) => chained(back, pose));
+}
+
+const itemStage = (model: Model): ReturnType<typeof stageOf> => stageOf(model.parts, (pose) => pose);
+
+/** Jobs whose motions are not free in this order. */
+export function provenClashes(model: Model, jobs: readonly Job[], solids: Solids): readonly Clash[] {
+  return [
+    ...runsOf(model).flatMap((run) => clashesInOrder(jobs.filter((job) => job.run === run), runStage(model, run), solids)),
+    ...clashesInOrder(jobs.filter((job) => job.run === null), itemStage(model), solids),
+  ];
+}
+
+function stepsOf(model: Model, jobs: readonly Job[]): readonly Step[] {
+  const steps: Step[] = [];
+  const present: string[] = [];
+  const folded: Side[] = [];
+  jobs.forEach((job, index) => {
+    const brought = job.brings ?? job.places;
+    const fresh = job.action === 'stand-decks' ? brought : brought.filter((id) => !present.includes(id));
+    for (const motion of job.motions) if (motion.kind === 'fold') folded.push(motion.side);
+    const times = job.run === null ? 1 : model.groups.filter((group) => group.piece === job.run).length;
+    steps.push(stepOf(model, job, index + 1, times, fresh, [...present], [...folded]));
+    present.push(...fresh.filter((id) => !present.includes(id)));
+  });
+  return steps;
+}
+
+function stepOf(model: Model, job: Job, number: number, times: number, fresh: readonly string[], present: readonly string[], folded: readonly Side[]): Step {
+  const work = WORK[job.action];
+  return {
+    number,
+    key: job.key,
+    action: job.action,
+    side: job.side,
+    run: job.run,
+    times,
+    newParts: newPartsOf(model, job, fresh),
+    present: present.filter((id) => !fresh.includes(id)),
+    motions: job.motions,
+    folded: job.run === null ? Object.keys(FLAT) as Side[] : folded,
+    standing: standingOf(job.standing, model),
+    tools: work.tools,
+    people: work.people,
+    cautions: work.cautions,
+    check: work.check,
+    minutes: work.minutes * times,
+  };
+}
+
+/** New parts by kind; a finished deck is no new part, it was made before. */
+function newPartsOf(model: Model, job: Job, fresh: readonly string[]): readonly NewPart[] {
+  if (job.action === 'stand-decks') return [];
+  const parts = model.parts.filter((part) => fresh.includes(part.id));
+  return [...new Set(parts.map((part) => part.kind))].map((kind) =>
+    ({ kind, ids: parts.filter((part) => part.kind === kind).map((part) => part.id) }));
+}
