@@ -1,0 +1,101 @@
+import { PDFDict, PDFDocument, PDFName } from 'pdf-lib';
+import type { PDFPage, PDFRef } from 'pdf-lib';
+import { settleFigure, waitingFigures } from './figures.ts';
+import type { WaitingFigure } from './figures.ts';
+import { refuseForeignLetters } from './letters.ts';
+import { boxAfter, fillMarkedRectangles, paintsSomething } from './pageContent.ts';
+import type { MarkedRectangle } from './pageContent.ts';
+import { addResource, readContent, writeContent } from './pageStream.ts';
+import { drawForm, pictureForms } from './pictureForms.ts';
+import type { OpenedBook, PictureForm } from './pictureForms.ts';
+import { fixDates, renumberNodes, setFileId, setProperty } from './sameBytes.ts';
+import type { PrintDocument } from './types.ts';
+
+/** Name of the graphics state that undoes what the page set: a picture starts opaque, with plain lines. */
+const STATE = 'PictureState';
+
+/** A place may be out of its picture's shape by this share before it is refused. */
+const SHAPE_TOLERANCE = 0.002;
+
+/**
+ * Makes the words' PDF the finished booklet: lays each picture into its Figure and sets properties,
+ * reading direction and identifiers.
+ * @param places how many places the document has; each must have become a Figure.
+ * @throws when a place was not printed, its picture is missing or of another shape, the last page is blank,
+ * or a letter is in none of the fonts.
+ */
+export async function finish(words: Uint8Array, doc: PrintDocument, book: OpenedBook, places: number): Promise<Uint8Array> {
+  const pdf = await PDFDocument.load(words, { updateMetadata: false });
+  refuseBlankEnd(pdf, doc);
+  pdf.getPages().forEach((page, index) => refuseForeignLetters(page, `document “${doc.id}”, page ${index + 1}`));
+  layPictures(pdf, doc, book, places);
+  setProperties(pdf, doc);
+  setDirection(pdf, doc);
+  renumberNodes(pdf);
+  return pdf.save({ useObjectStreams: true, addDefaultPage: false, updateFieldAppearances: false });
+}
+
+function refuseBlankEnd(pdf: PDFDocument, doc: PrintDocument): void {
+  const last = pdf.getPages().at(-1);
+  if (last && paintsSomething(readContent(last))) return;
+  throw new Error(`document “${doc.id}”: page ${pdf.getPageCount()}, the last, is blank; something is taller than its sheet or breaks the page at the very end`);
+}
+
+function layPictures(pdf: PDFDocument, doc: PrintDocument, book: OpenedBook, places: number): void {
+  const figures = waitingFigures(pdf);
+  if (figures.length !== places) {
+    throw new Error(`document “${doc.id}”: ${places} places for pictures, but ${figures.length} were printed; a place must be visible and stand alone`);
+  }
+  const formOf = pictureForms(pdf, book);
+  const state = pdf.context.register(pdf.context.obj({ Type: 'ExtGState', ca: 1, CA: 1, BM: 'Normal', LW: 1, LC: 0, LJ: 0, ML: 10 }));
+  for (const page of pdf.getPages()) {
+    const here = figures.filter((figure) => figure.page === page.ref);
+    if (here.length > 0) layPicturesOnPage(page, here, formOf, state);
+  }
+}
+
+function layPicturesOnPage(page: PDFPage, figures: readonly WaitingFigure[], formOf: (id: string) => PictureForm, state: PDFRef): void {
+  const waiting = new Map(figures.map((figure) => [figure.mcid, figure]));
+  addResource(page, 'ExtGState', STATE, state);
+  const names = new Map<PDFRef, string>();
+  const filled = fillMarkedRectangles(readContent(page), (place) => {
+    const figure = waiting.get(place.mcid);
+    if (!figure) return undefined;
+    waiting.delete(place.mcid);
+    const form = formOf(figure.picture);
+    const name = names.get(form.ref) ?? `Picture${names.size + 1}`;
+    if (!names.has(form.ref)) addResource(page, 'XObject', name, form.ref);
+    names.set(form.ref, name);
+    return layPicture(figure, form, name, place);
+  });
+  const [lost] = waiting.values();
+  if (lost) throw new Error(`picture “${lost.picture}”: its place has no rectangle on the page; nothing may cover or restyle it`);
+  writeContent(page, filled);
+}
+
+function layPicture(figure: WaitingFigure, form: PictureForm, name: string, place: MarkedRectangle): string {
+  const scale = place.width / form.width;
+  if (Math.abs(place.height / form.height / scale - 1) > SHAPE_TOLERANCE) {
+    throw new Error(`picture “${figure.picture}” is ${form.width} × ${form.height} mm, its place ${place.width} × ${place.height} mm; both must have the same shape`);
+  }
+  settleFigure(figure, boxAfter(place.toPage, place.width, place.height));
+  return drawForm(name, STATE, form, scale);
+}
+
+function setProperties(pdf: PDFDocument, doc: PrintDocument): void {
+  fixDates(pdf);
+  setProperty(pdf, 'Title', doc.title);
+  setProperty(pdf, 'Creator', 'foldwright');
+  if (doc.subject !== undefined) setProperty(pdf, 'Subject', doc.subject);
+  setProperty(pdf, 'ContentMark', doc.contentMark);
+  setFileId(pdf, doc.id, doc.lang, doc.paper, doc.title, doc.contentMark);
+}
+
+/** `PrintScaling: None` asks viewers not to shrink the page: gauges and patterns must come out true. */
+function setDirection(pdf: PDFDocument, doc: PrintDocument): void {
+  const preferences = pdf.catalog.lookupMaybe(PDFName.of('ViewerPreferences'), PDFDict) ?? pdf.context.obj({});
+  preferences.set(PDFName.of('DisplayDocTitle'), pdf.context.obj(true));
+  preferences.set(PDFName.of('Direction'), PDFName.of(doc.dir === 'rtl' ? 'R2L' : 'L2R'));
+  preferences.set(PDFName.of('PrintScaling'), PDFName.of('None'));
+  pdf.catalog.set(PDFName.of('ViewerPreferences'), preferences);
+}

@@ -1,0 +1,31 @@
+import { PDFDict, PDFName } from 'pdf-lib';
+import type { PDFPage } from 'pdf-lib';
+import { showsMissingGlyph } from './pageContent.ts';
+import { readContent } from './pageStream.ts';
+
+/** The PostScript names of our fonts as a browser writes them into a PDF: subset tag, family, weight. */
+const OUR_FONT = /^[A-Z]{6}\+NotoSans(Arabic)?-(Regular|Bold)$/;
+
+/**
+ * Refuses a page with a letter that our fonts do not have: it is set in another face, drawn as a
+ * picture of a letter (a Type 3 font), or left out for an empty box.
+ * @param where what the page belongs to, for the message.
+ */
+export function refuseForeignLetters(page: PDFPage, where: string): void {
+  for (const name of fontNames(page)) {
+    if (!OUR_FONT.test(name)) throw new Error(`${where}: some letters are set in ${name}; only Noto Sans, regular and bold, is embedded: use letters that it has and no slanted text`);
+  }
+  if (showsMissingGlyph(readContent(page))) {
+    throw new Error(`${where}: a letter or sign is in none of the fonts and would print as an empty box; use another, or add the script's font`);
+  }
+}
+
+/** Base names of a page's fonts; a Type 3 font has none. */
+export function fontNames(page: PDFPage): readonly string[] {
+  const resources = page.node.lookup(PDFName.of('Resources'), PDFDict);
+  const fonts = resources.lookupMaybe(PDFName.of('Font'), PDFDict);
+  return (fonts?.values() ?? []).map((value) => {
+    const font = page.doc.context.lookup(value, PDFDict);
+    return font.lookupMaybe(PDFName.of('BaseFont'), PDFName)?.decodeText() ?? 'a made-up face';
+  });
+}

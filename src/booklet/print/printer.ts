@@ -1,0 +1,92 @@
+import { PDFDocument } from 'pdf-lib';
+import { chooseBrowser } from './chooseBrowser.ts';
+import { finish } from './finish.ts';
+import { PRINTABLE_LANGS, letterCoverage } from './fonts.ts';
+import { refuseForeignLetters } from './letters.ts';
+import { measureTab } from './measure.ts';
+import { openBook } from './pictureForms.ts';
+import type { OpenedBook } from './pictureForms.ts';
+import { picturePages } from './picturePages.ts';
+import { openPress } from './press.ts';
+import type { Press } from './press.ts';
+import { fixDates } from './sameBytes.ts';
+import { printTab, showDocument, showPictures } from './tab.ts';
+import type { ChosenBrowser, PictureBook, PictureSheet, Printer, PrintPicture } from './types.ts';
+
+export interface PrinterOptions {
+  /** The browser; left out, `chooseBrowser` finds one. */
+  readonly browser?: ChosenBrowser;
+  /** Languages whose fonts are loaded, BCP 47; left out, all scripts that have a font. */
+  readonly langs?: readonly string[];
+  /** Longest wait for one answer of the browser, ms. */
+  readonly timeout?: number;
+}
+
+/** Pictures printed at once: a browser's memory grows with the pages of one print (600 took 2.6 GB). */
+const PICTURES_PER_SHEET = 48;
+
+/**
+ * Opens a printer: a browser with one tab that has the fonts loaded. Calls wait for one another.
+ * Close it when done.
+ */
+export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 120_000 }: PrinterOptions = {}): Promise<Printer> {
+  const chosen = browser ?? await chooseBrowser();
+  const press = await openPress(chosen, langs, timeout);
+  const covered = letterCoverage(langs);
+  const opened = new WeakMap<PictureBook, Promise<OpenedBook>>();
+  const openOnce = (book: PictureBook): Promise<OpenedBook> => {
+    const open = opened.get(book) ?? openBook(book);
+    opened.set(book, open);
+    return open;
+  };
+  return {
+    browser: { path: chosen.path, how: chosen.how },
+    async pictures(list) {
+      refuseTwins(list);
+      const sheets: PictureSheet[] = [];
+      for (const some of inSheets(list)) sheets.push(await printSheet(press, some, timeout));
+      return { sheets };
+    },
+    async document(doc, book) {
+      const { words, places } = await press.run(async (tab) => {
+        const places = await showDocument(tab, doc);
+        return { places, words: await printTab(tab, 'words', timeout) };
+      });
+      return finish(words, doc, await openOnce(book), places);
+    },
+    measure: (doc) => press.run(async (tab) => {
+      await showDocument(tab, doc);
+      return measureTab(tab, doc, covered);
+    }),
+    close: () => press.close(),
+  };
+}
+
+async function printSheet(press: Press, pictures: readonly PrintPicture[], timeout: number): Promise<PictureSheet> {
+  const pages = picturePages(pictures);
+  const printed = await press.run(async (tab) => {
+    await showPictures(tab, pages);
+    return printTab(tab, 'pictures', timeout);
+  });
+  const pdf = await PDFDocument.load(printed, { updateMetadata: false });
+  if (pdf.getPageCount() !== pictures.length) throw new Error(`${pictures.length} pictures came out on ${pdf.getPageCount()} pages`);
+  pictures.forEach(({ id }, index) => refuseForeignLetters(pdf.getPage(index), `picture “${id}”`));
+  fixDates(pdf);
+  return {
+    pdf: await pdf.save({ useObjectStreams: true }),
+    pictures: pictures.map(({ id, width, height }) => ({ id, width, height })),
+  };
+}
+
+function inSheets(list: readonly PrintPicture[]): readonly (readonly PrintPicture[])[] {
+  const count = Math.ceil(list.length / PICTURES_PER_SHEET);
+  return Array.from({ length: count }, (_, index) => list.slice(index * PICTURES_PER_SHEET, (index + 1) * PICTURES_PER_SHEET));
+}
+
+function refuseTwins(list: readonly PrintPicture[]): void {
+  const seen = new Set<string>();
+  for (const { id } of list) {
+    if (seen.has(id)) throw new Error(`two pictures have the id “${id}”; each needs its own`);
+    seen.add(id);
+  }
+}

@@ -1,0 +1,67 @@
+/// <reference lib="dom.iterable" />
+import type { Page } from 'puppeteer';
+import { fontCss } from './fonts.ts';
+import { PAPER_SIZES } from './paper.ts';
+import type { PicturePages } from './picturePages.ts';
+import type { PrintDocument } from './types.ts';
+
+/** Nothing is fetched and no script of a document runs: all it needs is inside. */
+const POLICY = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:";
+
+/** Turns a fresh tab into one that has all fonts loaded and an empty body. */
+export async function prepareTab(tab: Page, langs: readonly string[]): Promise<void> {
+  await tab.setContent('<!doctype html><html><head>'
+    + `<meta charset="utf-8"><meta http-equiv="Content-Security-Policy" content="${POLICY}"><title></title>`
+    + `<style>${fontCss(langs)}</style><style id="sheet"></style></head><body></body></html>`);
+  await tab.emulateMediaType('print');
+  // Compilers that keep function names wrap the functions we send into the tab in a call of `__name`.
+  await tab.evaluate('globalThis.__name = (named) => named');
+  await tab.evaluate(async () => {
+    const faces = await Promise.all([...document.fonts].map((face) => face.load()));
+    if (faces.length === 0) throw new Error('the tab has no fonts');
+  });
+}
+
+/** Puts a document into the tab; gives how many places for pictures it has. */
+export async function showDocument(tab: Page, doc: PrintDocument): Promise<number> {
+  return tab.evaluate(async ({ lang, dir, title, css, html }) => {
+    Object.assign(document.documentElement, { lang, dir });
+    document.title = title;
+    const sheet = document.getElementById('sheet');
+    if (sheet) sheet.textContent = css;
+    document.body.innerHTML = html;
+    await document.fonts.ready;
+    return document.querySelectorAll('.picture-place').length;
+  }, { lang: doc.lang, dir: doc.dir, title: doc.title, css: `${sheetCss(doc)}\n${doc.css}`, html: doc.html });
+}
+
+/** What every document starts from; its own style comes after and may set margins by `@page`. */
+function sheetCss({ paper }: PrintDocument): string {
+  return `@page { size: ${PAPER_SIZES[paper].css}; margin: 12mm }
+html, body { margin: 0; padding: 0; color: #000 }
+.picture-place { display: block }
+body > :last-child { break-after: auto !important }`;
+}
+
+/** Puts pictures into the tab, each on a page of its own. */
+export async function showPictures(tab: Page, { css, shadows }: PicturePages): Promise<void> {
+  await tab.evaluate(async (style, trees) => {
+    Object.assign(document.documentElement, { lang: 'zxx', dir: 'ltr' });
+    document.title = '';
+    const sheet = document.getElementById('sheet');
+    if (sheet) sheet.textContent = style;
+    document.body.replaceChildren(...trees.map((tree, index) => {
+      const page = document.createElement('div');
+      page.id = `picture${index}`;
+      page.attachShadow({ mode: 'open' }).innerHTML = tree;
+      return page;
+    }));
+    await document.fonts.ready;
+  }, `html, body { margin: 0; padding: 0 }\n${css}`, shadows);
+}
+
+/** What the tab holds, as PDF: words are tagged and have an outline, pictures are bare. */
+export async function printTab(tab: Page, what: 'words' | 'pictures', timeout: number): Promise<Uint8Array> {
+  const tagged = what === 'words';
+  return tab.pdf({ preferCSSPageSize: true, printBackground: true, tagged, outline: tagged, timeout });
+}

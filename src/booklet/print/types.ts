@@ -1,0 +1,67 @@
+/** A picture to print: `svg` is one whole `<svg>` whose viewBox is in mm of paper. */
+export interface PrintPicture {
+  readonly id: string;
+  readonly svg: string;
+  /** Size on paper, mm. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One language and edition of a booklet: words, and places for pictures. */
+export interface PrintDocument {
+  readonly id: string;
+  /** What goes into `<body>`; pictures stand where `picturePlace` put a place. */
+  readonly html: string;
+  /** Style of the document; margins by `@page { margin: … }`, the size comes from `paper`. */
+  readonly css: string;
+  /** BCP 47 tag, for example `en` or `ar`. */
+  readonly lang: string;
+  readonly dir: 'ltr' | 'rtl';
+  readonly title: string;
+  readonly paper: Paper;
+  readonly subject?: string;
+  /** What the content was made from, for example a hash; stands in the file's properties and in its id. */
+  readonly contentMark: string;
+}
+
+export type Paper = 'a4' | 'letter';
+
+/** Printed pictures, ready to be laid into any number of documents. Plain data: it can be stored and read back. */
+export interface PictureBook {
+  readonly sheets: readonly PictureSheet[];
+}
+
+/** An untagged PDF with one picture a page, in the order of `pictures`. */
+export interface PictureSheet {
+  readonly pdf: Uint8Array;
+  readonly pictures: readonly { readonly id: string; readonly width: number; readonly height: number }[];
+}
+
+/** Something that would look wrong on paper. `by` is in mm. */
+export type PageFault =
+  | { readonly kind: 'clipped'; readonly at: string; readonly text: string; readonly by: number }
+  | { readonly kind: 'outside'; readonly at: string; readonly text: string; readonly by: number }
+  | { readonly kind: 'face'; readonly at: string; readonly text: string; readonly face: string };
+
+export interface Printer {
+  /** Which browser prints, and how it was found. */
+  readonly browser: { readonly path: string; readonly how: BrowserFound };
+  /** Prints pictures once; ids must differ. */
+  pictures(list: readonly PrintPicture[]): Promise<PictureBook>;
+  /** Prints one document with the book's pictures: the same input gives the same bytes, whatever was printed before. */
+  document(doc: PrintDocument, book: PictureBook): Promise<Uint8Array>;
+  /** Text that is cut off, sticks out of its sheet, or falls back to a face that is not ours. */
+  measure(doc: PrintDocument): Promise<readonly PageFault[]>;
+  close(): Promise<void>;
+}
+
+/** `named` by FOLDWRIGHT_BROWSER, `puppeteer` its own, `system` on PATH, `packaged` from the npm package. */
+export type BrowserFound = 'named' | 'puppeteer' | 'system' | 'packaged';
+
+/** A browser to start: program, arguments and whole environment. */
+export interface ChosenBrowser {
+  readonly path: string;
+  readonly how: BrowserFound;
+  readonly args: readonly string[];
+  readonly env: Readonly<Record<string, string>>;
+}

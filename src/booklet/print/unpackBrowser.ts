@@ -1,0 +1,83 @@
+import { createReadStream, createWriteStream } from 'node:fs';
+import { access, chmod, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { homedir, tmpdir } from 'node:os';
+import { basename, dirname, join } from 'node:path';
+import { pipeline } from 'node:stream/promises';
+import { brotliDecompressSync, createBrotliDecompress } from 'node:zlib';
+import { withLock } from './lock.ts';
+import { readTar } from './readTar.ts';
+
+/** The unpacked browser: its program, the folder of libraries it carries, and a font configuration of its own. */
+export interface UnpackedBrowser {
+  readonly path: string;
+  readonly libraries: string;
+  readonly fontConfig: string;
+}
+
+/**
+ * Unpacks the browser of @sparticuz/chromium into a folder that bears its version, once for all
+ * runs and processes of this user. The package's own unpacking is not used: it takes any copy that
+ * lies in the temporary folder, and two first starts at once collide.
+ */
+export async function unpackBrowser(env: Readonly<Record<string, string | undefined>>): Promise<UnpackedBrowser> {
+  const parcel = dirname(dirname(dirname(createRequire(import.meta.url).resolve('@sparticuz/chromium'))));
+  const { version } = JSON.parse(await readFile(join(parcel, 'package.json'), 'utf8')) as { version: string };
+  const home = await cacheFolder(env);
+  const folder = join(home, `chromium-${version}`);
+  if (!await exists(folder)) {
+    await withLock(`${folder}.lock`, async () => {
+      if (!await exists(folder)) await unpackInto(folder, join(parcel, 'bin'));
+    });
+  }
+  return { path: join(folder, 'chromium'), libraries: join(folder, 'lib'), fontConfig: join(folder, 'fonts.conf') };
+}
+
+/** The user's cache folder, or where there is none that can be written, a private one among the temporary files. */
+async function cacheFolder(env: Readonly<Record<string, string | undefined>>): Promise<string> {
+  const own = `foldwright-${process.getuid?.() ?? 'user'}`;
+  const wishes = [join(env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'foldwright'), join(tmpdir(), own)];
+  for (const folder of wishes) {
+    try {
+      await mkdir(folder, { recursive: true, mode: 0o700 });
+      await access(folder, 2);
+      return folder;
+    } catch { /* the next wish */ }
+  }
+  throw new Error(`the browser cannot be unpacked: neither ${wishes.join(' nor ')} can be written; set XDG_CACHE_HOME to a folder that can`);
+}
+
+/** Unpacks beside the folder and renames: whoever sees the folder sees all of it. */
+async function unpackInto(folder: string, parcels: string): Promise<void> {
+  const work = `${folder}.${process.pid}`;
+  await rm(work, { recursive: true, force: true });
+  await mkdir(join(work, 'lib'), { recursive: true });
+  await mkdir(join(work, 'fonts'));
+  await unpackProgram(join(parcels, 'chromium.br'), join(work, 'chromium'));
+  await unpackFiles(join(parcels, 'al2023.tar.br'), join(work, 'lib'));
+  await unpackFiles(join(parcels, 'fonts.tar.br'), join(work, 'fonts'));
+  await writeFile(join(work, 'fonts.conf'), fontConfiguration(folder));
+  await rename(work, folder);
+}
+
+async function unpackProgram(parcel: string, program: string): Promise<void> {
+  await pipeline(createReadStream(parcel), createBrotliDecompress(), createWriteStream(program));
+  await chmod(program, 0o755);
+}
+
+async function unpackFiles(parcel: string, into: string): Promise<void> {
+  for (const { name, bytes } of readTar(brotliDecompressSync(await readFile(parcel)))) {
+    await writeFile(join(into, basename(name)), bytes, { mode: 0o755 });
+  }
+}
+
+function fontConfiguration(folder: string): string {
+  return `<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "fonts.dtd">
+<fontconfig><dir>${folder}/fonts</dir><cachedir>${folder}/fonts-cache</cachedir></fontconfig>
+`;
+}
+
+async function exists(path: string): Promise<boolean> {
+  return access(path).then(() => true, () => false);
+}
