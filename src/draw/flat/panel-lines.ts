@@ -1,0 +1,121 @@
+import type { Flap, FlatPattern, Side, Vec2 } from '../../model/index.ts';
+import { onSide } from '../../model/index.ts';
+import type { Mark } from './marks.ts';
+import { circle, line, outline } from './marks.ts';
+import type { Pen } from './pens.ts';
+import type { View } from './view.ts';
+import { allOnPaper, onPaper } from './view.ts';
+
+/** A straight line on the flat panel, in panel coordinates (mm). */
+export type PanelLine = readonly [Vec2, Vec2];
+
+/** Short sides (left and right) before long ones; a side before its opposite: the order of work. */
+export const sidesInOrder: readonly Side[] = ['left', 'right', 'front', 'back'];
+
+export const runsAlongX = (side: Side): boolean => side === 'front' || side === 'back';
+
+/** A pattern's flap on a side. Throws a RangeError when the pattern has none there. */
+export function flapOn(pattern: FlatPattern, side: Side): Flap {
+  const flap = pattern.flaps.find((one) => one.side === side);
+  if (!flap) throw new RangeError(`The pattern has no flap on its ${side} side; a wrapped panel has one on each of left, right, front, back.`);
+  return flap;
+}
+
+/** The point `outwards` mm from the inside line of a side and `along` mm along it. */
+export function onFlap(pattern: FlatPattern, side: Side, along: number, outwards: number): Vec2 {
+  return onSide(pattern.inside, side, along, outwards);
+}
+
+/** A line across a flap at a distance from its inside line, between the flap's ends. */
+export function acrossFlap(pattern: FlatPattern, flap: Flap, outwards: number): PanelLine {
+  return [onFlap(pattern, flap.side, flap.from, outwards), onFlap(pattern, flap.side, flap.to, outwards)];
+}
+
+/** A line across a flap before the notches are cut: as long as the inside line it is measured from. */
+export function acrossBlank(pattern: FlatPattern, flap: Flap, outwards: number): PanelLine {
+  const half = pattern.inside[runsAlongX(flap.side) ? 0 : 1];
+  return [onFlap(pattern, flap.side, -half, outwards), onFlap(pattern, flap.side, half, outwards)];
+}
+
+export function rectangle([x, y]: Vec2): readonly Vec2[] {
+  return [[-x, -y], [x, -y], [x, y], [-x, y]];
+}
+
+/** The uncut blank. */
+export function blankMarks(pattern: FlatPattern, view: View, pen: Pen): readonly Mark[] {
+  return [outline(pen, allOnPaper(view, rectangle([pattern.blank[0] / 2, pattern.blank[1] / 2])))];
+}
+
+/** The whole inside rectangle, as it is marked on the blank. */
+export function insideMarks(pattern: FlatPattern, view: View, pen: Pen): readonly Mark[] {
+  return [outline(pen, allOnPaper(view, rectangle(pattern.inside)))];
+}
+
+/** What is left of the inside lines once the notches are cut. */
+export function insideLineMarks(pattern: FlatPattern, view: View, pen: Pen): readonly Mark[] {
+  return pattern.flaps.map((flap) => panelLine(view, pen, acrossFlap(pattern, flap, 0)));
+}
+
+/** How far the lines across a flap reach: over the whole side of the blank, or over the finished flap. */
+export type Reach = typeof acrossFlap;
+
+export function creaseMarks(pattern: FlatPattern, view: View, pen: Pen, reach: Reach): readonly Mark[] {
+  return pattern.flaps.flatMap((flap) => flap.creases.map((at) => panelLine(view, pen, reach(pattern, flap, at))));
+}
+
+export function halfCutMarks(pattern: FlatPattern, view: View, pen: Pen, reach: Reach): readonly Mark[] {
+  return pattern.flaps.map((flap) => panelLine(view, pen, reach(pattern, flap, flap.halfCut)));
+}
+
+/** The panel after notching and snipping. */
+export function outlineMarks(pattern: FlatPattern, view: View, pen: Pen): readonly Mark[] {
+  return [outline(pen, allOnPaper(view, pattern.outline))];
+}
+
+/** Every pin hole, at least 1 mm wide on paper so that it is seen. */
+export function holeMarks(pattern: FlatPattern, view: View, pen: Pen): readonly Mark[] {
+  return pattern.holes.map(({ at, diameter }) => circle(onPaper(view, at), Math.max(0.5, (diameter / 2) * view.scale), pen));
+}
+
+export function panelLine(view: View, pen: Pen, ends: PanelLine): Mark {
+  return line(pen, ...allOnPaper(view, ends));
+}
+
+/** The corners of the blank as signs of x and y. */
+export const corners: readonly Vec2[] = [[-1, -1], [1, -1], [1, 1], [-1, 1]];
+
+/** Upper right corner of the blank, where details are taken from. */
+export const detailCorner: Vec2 = [1, 1];
+
+/** Inner corner of the notch in a corner of the blank. */
+export function notchInner(pattern: FlatPattern, [sx, sy]: Vec2): Vec2 {
+  return [sx * (pattern.blank[0] / 2 - pattern.notch[0]), sy * (pattern.blank[1] / 2 - pattern.notch[1])];
+}
+
+/** Middle of the round hole that is punched in the inner corner of a notch. */
+export function notchHole(pattern: FlatPattern, corner: Vec2): Vec2 {
+  const [x, y] = notchInner(pattern, corner);
+  return [x + corner[0] * pattern.notchRadius, y + corner[1] * pattern.notchRadius];
+}
+
+/** The two marked sides of a notch, each from the inner corner to the blank's edge: first along x, then along y. */
+export function notchSides(pattern: FlatPattern, corner: Vec2): readonly [PanelLine, PanelLine] {
+  const inner = notchInner(pattern, corner);
+  return [
+    [inner, [corner[0] * (pattern.blank[0] / 2), inner[1]]],
+    [inner, [inner[0], corner[1] * (pattern.blank[1] / 2)]],
+  ];
+}
+
+/** The two snips beside a notch: off the tab of the left or right flap, then off the front or back one. */
+export function snips(pattern: FlatPattern, corner: Vec2): readonly [PanelLine, PanelLine] {
+  const [sx, sy] = corner;
+  const inner = notchInner(pattern, corner);
+  const half: Vec2 = [pattern.blank[0] / 2, pattern.blank[1] / 2];
+  const onX = flapOn(pattern, sx < 0 ? 'left' : 'right').corner;
+  const onY = flapOn(pattern, sy < 0 ? 'front' : 'back').corner;
+  return [
+    [[sx * (half[0] - onX), inner[1]], [sx * half[0], inner[1] - sy * onX]],
+    [[inner[0], sy * (half[1] - onY)], [inner[0] - sx * onY, sy * half[1]]],
+  ];
+}

@@ -1,0 +1,89 @@
+import type { FlatPattern, Vec2 } from '../../../model/index.ts';
+import type { Box } from '../../types.ts';
+import { linearDimension } from '../dimension.ts';
+import { halfCutSection, sectionMarks } from '../glyphs.ts';
+import { glyphView } from '../legend.ts';
+import { capHeights, lengthText, textWidth } from '../lettering.ts';
+import type { Mark } from '../marks.ts';
+import { arrowhead, line, outline } from '../marks.ts';
+import { acrossFlap, creaseMarks, flapOn, halfCutMarks, holeMarks, insideLineMarks, outlineMarks } from '../panel-lines.ts';
+import { earlier, pens } from '../pens.ts';
+import type { Paper } from '../svg.ts';
+import type { View } from '../view.ts';
+import { fitView, onPaper } from '../view.ts';
+import { placeWhole, wholeMarks } from '../whole.ts';
+import { columnBox, countMark, mainBox, noRoom } from './layout.ts';
+import { sideOrder } from './crease.ts';
+
+const column = 60;
+const cap = capHeights.step;
+
+/** The half-cuts, and how deep the knife goes: through one skin and the core; the other skin stays as the hinge. */
+export function halfCutStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
+  const whole = placeWhole(pattern, mainBox(paper, column, noRoom));
+  const box = columnBox(paper, column);
+  const half = box.height / 2;
+  return [
+    wholeMarks(pattern, whole, true, [
+      ...outlineMarks(pattern, whole.view, earlier(pens.cut)),
+      ...insideLineMarks(pattern, whole.view, earlier(pens.inside)),
+      ...creaseMarks(pattern, whole.view, earlier(pens.crease), acrossFlap),
+      ...holeMarks(pattern, whole.view, earlier(pens.hole)),
+      ...halfCutMarks(pattern, whole.view, pens.halfCut, acrossFlap),
+    ]),
+    ...sideOrder(pattern, whole.view),
+    ...knifeInPanel(pattern, { ...box, height: half }),
+    ...opened(pattern, { ...box, y: box.y + half, height: half - capHeights.count - 5 }),
+    countMark(pattern.flaps.length, box.x + box.width / 2, box.y + box.height - capHeights.count / 2 - 1),
+  ];
+}
+
+/** Room for an upright figure between a feature and its dimension line. */
+function upright(length: number): number {
+  return textWidth(lengthText(length), cap, 400) + 2;
+}
+
+/** The knife in the panel with the depth of the cut and what is left below it. */
+function knifeInPanel(pattern: FlatPattern, box: Box): readonly Mark[] {
+  const { thickness, skin } = pattern;
+  const dimensions = 12;
+  const knifeRoom = 16;
+  const reach = thickness * 0.65;
+  const view = fitView({ least: [-reach, -thickness], most: [reach, 0] }, {
+    x: box.x + dimensions, y: box.y + knifeRoom, width: box.width - 2 * dimensions, height: box.height - knifeRoom - 2,
+  }, true);
+  const deep = thickness - skin;
+  const [left, top] = onPaper(view, [-reach, 0]);
+  const [right, bottom] = onPaper(view, [reach, -thickness]);
+  const slit = onPaper(view, [0, -deep]);
+  return [
+    { mark: 'view', name: 'half-cut', scale: view.scale, marks: [...sectionMarks(view, [[-reach, -thickness], [reach, -thickness], [reach, 0], [-reach, 0]]), ...skins(view, reach, pattern)] },
+    ...knife(slit, top),
+    ...linearDimension({ axis: 'y', text: lengthText(deep), ends: [slit[1], top], line: left - 4, feature: left, cap, upright: true }),
+    line(pens.dimension, [left - 5, slit[1]], slit),
+    ...linearDimension({ axis: 'y', text: lengthText(thickness), ends: [bottom, top], line: right + 3 + upright(thickness), feature: right, cap, upright: true }),
+  ];
+}
+
+function skins(view: View, reach: number, { thickness, skin }: FlatPattern): readonly Mark[] {
+  return [-skin, skin - thickness].map((y) => line(pens.edge, onPaper(view, [-reach, y]), onPaper(view, [reach, y])));
+}
+
+/** A plain blade with its point at the bottom of the cut, and the way it goes. */
+function knife([x, y]: Vec2, top: number): readonly Mark[] {
+  const wide = 2.2;
+  const up = top - 12;
+  return [
+    { mark: 'area', fill: '#fff', rings: [[[x, y], [x + wide, y - 3], [x + wide, up], [x, up]]] },
+    outline(pens.cut, [[x, y], [x + wide, y - 3], [x + wide, up], [x, up]]),
+    line(pens.motion, [x - 4, up], [x - 4, top - 4]),
+    arrowhead([x - 4, top - 1.5], [0, 1], 3.5),
+  ];
+}
+
+/** The same place with the tab turned back: the cut opens, the outer skin holds. */
+function opened(pattern: FlatPattern, box: Box): readonly Mark[] {
+  const ring = halfCutSection(pattern, pattern.thickness * 2.2, flapOn(pattern, 'left').turnBack);
+  const view = glyphView(ring, { x: box.x + 4, y: box.y + 3, width: box.width - 8, height: box.height - 6 });
+  return [{ mark: 'view', name: 'half-cut-open', scale: view.scale, marks: sectionMarks(view, ring) }];
+}

@@ -1,0 +1,126 @@
+import type { FlatPattern } from '../../../model/index.ts';
+import { runningDimension, runningReach } from '../dimension.ts';
+import { capHeights, lengthText, textWidth } from '../lettering.ts';
+import type { Mark } from '../marks.ts';
+import { circle, figure, line } from '../marks.ts';
+import { acrossBlank, corners, flapOn, holeMarks, notchHole, notchSides, panelLine, runsAlongX, snips } from '../panel-lines.ts';
+import { earlier, ink, pens } from '../pens.ts';
+import type { Strip } from '../strip.ts';
+import { stripDimensions, stripMarks, stripSource, stripSpan } from '../strip.ts';
+import type { Paper } from '../svg.ts';
+import type { View } from '../view.ts';
+import { onPaper } from '../view.ts';
+import type { Whole } from '../whole.ts';
+import { wholeMarks } from '../whole.ts';
+import { countText, noRoom, stripCount, wholeAndStrip } from './layout.ts';
+import { drawnBefore } from './notches.ts';
+
+const cap = capHeights.step;
+const dimensionGap = 5;
+/** Panel shown inside the innermost hole, mm. */
+const insideShown = 18;
+
+/** Where to punch: along each side from the blank's edges, across each flap from the tab's edge. */
+export function holesStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
+  const flap = flapOn(pattern, 'back');
+  const base = holeOutwards(pattern);
+  const texts = [flap.pinLine, base].map((at) => lengthText(flap.edge - at));
+  const alongX = alongTexts(pattern, 0);
+  const alongY = alongTexts(pattern, 1);
+  const legend = 2 * cap + 6;
+  const { whole, strip } = wholeAndStrip(pattern, paper, stripSpan(texts, cap), base - insideShown, {
+    ...noRoom,
+    left: dimensionGap + runningReach(alongY.map(lengthText), cap),
+    bottom: dimensionGap + runningReach(alongX.map(lengthText), cap) + legend,
+  });
+  return [
+    wholeMarks(pattern, whole, false, [
+      ...drawnBefore(pattern, whole.view, acrossBlank),
+      ...corners.flatMap((corner) => [...notchSides(pattern, corner), ...snips(pattern, corner)].map((ends) => panelLine(whole.view, earlier(pens.cut), ends))),
+      ...holeMarks(pattern, whole.view, { ...pens.hole, width: 0.5 }),
+      ...corners.map((corner) => circle(onPaper(whole.view, notchHole(pattern, corner)), Math.max(1, pattern.notchRadius * whole.view.scale), { ...pens.hole, width: 0.5 })),
+    ]),
+    ...alongDimensions(pattern, whole, alongX, alongY),
+    ...stripSource(pattern, strip, whole.view, pinShare(pattern)),
+    ...stripMarks(strip, { edge: earlier(pens.cut), inside: earlier(pens.inside), crease: earlier(pens.crease), halfCut: earlier(pens.halfCut) }, stripHoles(pattern, strip, base)),
+    ...stripDimensions(strip, flap.edge, [flap.pinLine, base], cap),
+    stripCount(strip, pattern.flaps.length),
+    ...holeLegend(pattern, whole, paper),
+  ];
+}
+
+/** Distance of the base holes from the inside line, outwards (so negative). */
+function holeOutwards(pattern: FlatPattern): number {
+  const hole = pattern.holes.find((one) => one.side === 'back' && one.in === 'base');
+  if (!hole) throw new RangeError('The pattern has no pin hole in the middle part below its back tab.');
+  return hole.at[1] - pattern.inside[1];
+}
+
+/** Distances of punch places from the blank's left (0) or lower (1) edge: pins of the sides that run that way, and notch corners. */
+function alongTexts(pattern: FlatPattern, axis: 0 | 1): readonly number[] {
+  const half = pattern.blank[axis] / 2;
+  const pins = pattern.flaps.filter((flap) => runsAlongX(flap.side) === (axis === 0)).flatMap((flap) => flap.pins);
+  const notches = corners.map((corner) => notchHole(pattern, corner)[axis]);
+  const rounded = [...pins, ...notches].map((at) => Math.round((at + half) * 1000) / 1000);
+  return [...new Set(rounded)].sort((a, b) => a - b);
+}
+
+function alongDimensions(pattern: FlatPattern, { view, blank }: Whole, alongX: readonly number[], alongY: readonly number[]): readonly Mark[] {
+  const [width, depth] = pattern.blank;
+  const x = (at: number) => onPaper(view, [at - width / 2, 0])[0];
+  const y = (at: number) => onPaper(view, [0, at - depth / 2])[1];
+  return [
+    ...runningDimension({
+      axis: 'x', datum: x(0), line: blank.y + blank.height + dimensionGap, feature: blank.y + blank.height, cap,
+      stations: alongX.map((at) => ({ at: x(at), text: lengthText(at) })),
+    }),
+    ...runningDimension({
+      axis: 'y', datum: y(0), line: blank.x - dimensionGap, feature: blank.x, cap,
+      stations: alongY.map((at) => ({ at: y(at), text: lengthText(at) })),
+    }),
+  ];
+}
+
+/** The share of the back flap's length at which its last pin stands: the strip is taken there. */
+function pinShare(pattern: FlatPattern): number {
+  const { pins, from, to } = flapOn(pattern, 'back');
+  return (Math.max(...pins) - from) / (to - from);
+}
+
+function stripHoles(pattern: FlatPattern, { view, flap }: Strip, base: number): readonly Mark[] {
+  const diameter = pattern.holes[0]?.diameter ?? 0;
+  return [flap.pinLine, base].flatMap((outwards) => {
+    const [x, y] = onPaper(view, [0, outwards]);
+    return [
+      circle([x, y], (diameter / 2) * view.scale, { ...pens.hole, width: 0.5 }),
+      ...centreCross(view, outwards, diameter),
+    ];
+  });
+}
+
+function centreCross(view: View, outwards: number, diameter: number): readonly Mark[] {
+  const [x, y] = onPaper(view, [0, outwards]);
+  const reach = (diameter / 2) * view.scale + 1.5;
+  return [line(pens.edge, [x - reach, y], [x + reach, y]), line(pens.edge, [x, y - reach], [x, y + reach])];
+}
+
+/** Diameter and count of each kind of hole, below the view: small circles for pins, larger ones for the notch corners. */
+function holeLegend(pattern: FlatPattern, { blank }: Whole, paper: Paper): readonly Mark[] {
+  const y = paper.height - 1.5 - cap;
+  const kinds = [
+    { diameter: pattern.holes[0]?.diameter ?? 0, count: pattern.holes.length, radius: 0.8 },
+    { diameter: 2 * pattern.notchRadius, count: corners.length, radius: 1.6 },
+  ];
+  const width = 50;
+  return kinds.flatMap(({ diameter, count, radius }, index) => {
+    const x = blank.x + index * width;
+    const size = `Ø${lengthText(diameter)}`;
+    const times = countText(count);
+    const sizeWidth = textWidth(size, cap, 400);
+    return [
+      circle([x + 2, y], radius, { ...pens.hole, width: 0.5, colour: ink }),
+      figure(size, [x + 6 + sizeWidth / 2, y], cap),
+      figure(times, [x + 10 + sizeWidth + textWidth(times, cap, 700) / 2, y], cap, 700),
+    ];
+  });
+}

@@ -1,0 +1,43 @@
+import type { FlatPattern } from '../../../model/index.ts';
+import { runningDimension, runningReach } from '../dimension.ts';
+import { capHeights, lengthText } from '../lettering.ts';
+import type { Mark } from '../marks.ts';
+import { blankMarks, flapOn, insideMarks } from '../panel-lines.ts';
+import { earlier, pens } from '../pens.ts';
+import type { Paper } from '../svg.ts';
+import { onPaper } from '../view.ts';
+import { placeWhole, wholeMarks } from '../whole.ts';
+import { mainBox, noRoom } from './layout.ts';
+
+const cap = capHeights.step;
+const dimensionGap = 6;
+
+/** The inside rectangle, marked from the blank's left and lower edges. */
+export function insideStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
+  const [width, depth] = pattern.blank;
+  const across = [flapOn(pattern, 'left').edge, width - flapOn(pattern, 'right').edge];
+  const upwards = [flapOn(pattern, 'front').edge, depth - flapOn(pattern, 'back').edge];
+  const room = {
+    ...noRoom,
+    left: dimensionGap + runningReach(upwards.map(lengthText), cap),
+    bottom: dimensionGap + runningReach(['0'], cap),
+  };
+  const whole = placeWhole(pattern, mainBox(paper, 0, room));
+  const { view, blank } = whole;
+  const x = (at: number) => onPaper(view, [at - width / 2, 0])[0];
+  const y = (at: number) => onPaper(view, [0, at - depth / 2])[1];
+  return [
+    wholeMarks(pattern, whole, false, [
+      ...blankMarks(pattern, view, earlier(pens.cut)),
+      ...insideMarks(pattern, view, pens.newInside),
+    ]),
+    ...runningDimension({
+      axis: 'x', datum: x(0), line: blank.y + blank.height + dimensionGap, feature: blank.y + blank.height, cap,
+      stations: across.map((at) => ({ at: x(at), text: lengthText(at), feature: y(upwards[0] ?? 0) })),
+    }),
+    ...runningDimension({
+      axis: 'y', datum: y(0), line: blank.x - dimensionGap, feature: blank.x, cap,
+      stations: upwards.map((at) => ({ at: y(at), text: lengthText(at), feature: x(across[0] ?? 0) })),
+    }),
+  ];
+}

@@ -1,0 +1,159 @@
+import type { FlatPattern, Vec2 } from '../../../model/index.ts';
+import type { Box } from '../../types.ts';
+import { boxWindow, clipMarks, hatching } from '../clip.ts';
+import { capHeights } from '../lettering.ts';
+import type { Mark } from '../marks.ts';
+import { area, arrowhead, circle, line, outline } from '../marks.ts';
+import { acrossFlap, corners, creaseMarks, detailCorner, halfCutMarks, holeMarks, insideLineMarks, notchHole, notchInner, notchSides, outlineMarks, snips } from '../panel-lines.ts';
+import { coreTint, earlier, panelTint, pens, white } from '../pens.ts';
+import type { Paper } from '../svg.ts';
+import type { View } from '../view.ts';
+import { allOnPaper, fitView, onPaper } from '../view.ts';
+import { placeWhole, wholeMarks } from '../whole.ts';
+import { columnBox, countMark, gap, mainBox, noRoom } from './layout.ts';
+
+const column = 62;
+/** How far the waste is moved away from its place, mm of paper. */
+const apart = 5;
+const hatchPitch = 2.2;
+
+/** The waste of the four corners taken off, and the knife's paths in their order at one corner, enlarged. */
+export function notchesCutStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
+  const whole = placeWhole(pattern, mainBox(paper, column, { ...noRoom, left: apart, right: apart, top: apart, bottom: apart }));
+  const frame = cornerFrame(columnBox(paper, column));
+  const corner = cornerView(pattern, frame);
+  return [
+    wholeMarks(pattern, whole, true, [
+      ...insideLineMarks(pattern, whole.view, earlier(pens.inside)),
+      ...creaseMarks(pattern, whole.view, earlier(pens.crease), acrossFlap),
+      ...halfCutMarks(pattern, whole.view, earlier(pens.halfCut), acrossFlap),
+      ...holeMarks(pattern, whole.view, earlier(pens.hole)),
+      ...outlineMarks(pattern, whole.view, pens.cut),
+      ...corners.flatMap((at) => wasteMarks(pattern, whole.view, at)),
+    ]),
+    ...source(whole.view, corner, frame),
+    { mark: 'view', name: 'corner', scale: corner.scale, marks: clipMarks(cornerMarks(pattern, corner), boxWindow(frame)) },
+    outline(pens.ring, boxWindow(frame)),
+    ...paths(pattern, corner),
+    countMark(corners.length, frame.x + frame.width / 2, frame.y + frame.height + 3 + capHeights.count / 2),
+  ];
+}
+
+function cornerFrame(box: Box): Box {
+  const side = Math.min(box.width, box.height - capHeights.count - 6);
+  return { x: box.x, y: box.y + (box.height - side - capHeights.count - 3) / 2, width: side, height: side };
+}
+
+/** Upper right corner of the blank from a little inside the notch to a little past the blank's corner. */
+function cornerView(pattern: FlatPattern, frame: Box): View {
+  const [x, y] = notchInner(pattern, detailCorner);
+  const inside = pattern.notch[0] * 0.24;
+  const outside = pattern.notch[0] * 0.08;
+  return fitView({
+    least: [x - inside, y - inside],
+    most: [pattern.blank[0] / 2 + outside, pattern.blank[1] / 2 + outside],
+  }, frame);
+}
+
+/** The square that falls out of a corner: what the outline leaves of it is the panel's. */
+function notchRing(pattern: FlatPattern, corner: Vec2): readonly Vec2[] {
+  const [sx, sy] = corner;
+  const inner = notchInner(pattern, corner);
+  const outer: Vec2 = [sx * (pattern.blank[0] / 2), sy * (pattern.blank[1] / 2)];
+  const radius = pattern.notchRadius;
+  const [hx, hy] = notchHole(pattern, corner);
+  const round = Array.from({ length: 7 }, (_, index): Vec2 => {
+    const angle = (index / 6) * (Math.PI / 2);
+    return [hx - sx * radius * Math.sin(angle), hy - sy * radius * Math.cos(angle)];
+  });
+  return [[outer[0], inner[1]], ...round, [inner[0], outer[1]], outer];
+}
+
+function wasteMarks(pattern: FlatPattern, view: View, corner: Vec2): readonly Mark[] {
+  const ring = allOnPaper(view, notchRing(pattern, corner))
+    .map(([x, y]): Vec2 => [x + corner[0] * apart, y - corner[1] * apart]);
+  return [
+    area(coreTint, ring),
+    ...hatching(ring, hatchPitch).map(([from, to]) => line(earlier(pens.edge), from, to)),
+    outline(pens.cut, ring),
+  ];
+}
+
+function snipRings(pattern: FlatPattern, corner: Vec2): readonly (readonly Vec2[])[] {
+  const inner = notchInner(pattern, corner);
+  const [onX, onY] = snips(pattern, corner);
+  return [
+    [onX[0], onX[1], [onX[1][0], inner[1]]],
+    [onY[0], onY[1], [inner[0], onY[1][1]]],
+  ];
+}
+
+/** The uncut corner: waste hatched, cut lines thick, the punched hole in the notch's inner corner. */
+function cornerMarks(pattern: FlatPattern, view: View): readonly Mark[] {
+  const blank: Vec2 = [pattern.blank[0] / 2, pattern.blank[1] / 2];
+  const ground = allOnPaper(view, [[-blank[0], -blank[1]], [blank[0], -blank[1]], blank, [-blank[0], blank[1]]]);
+  const waste = [notchRing(pattern, detailCorner), ...snipRings(pattern, detailCorner)].map((ring) => allOnPaper(view, ring));
+  return [
+    area(panelTint, ground),
+    ...creaseMarks(pattern, view, earlier(pens.crease), acrossFlap),
+    ...halfCutMarks(pattern, view, earlier(pens.halfCut), acrossFlap),
+    ...insideLineMarks(pattern, view, earlier(pens.inside)),
+    ...waste.flatMap((ring) => [
+      area(coreTint, ring),
+      ...hatching(ring, hatchPitch).map(([from, to]) => line(earlier(pens.edge), from, to)),
+    ]),
+    outline(earlier(pens.cut), ground),
+    ...[...notchSides(pattern, detailCorner), ...snips(pattern, detailCorner)].map(([from, to]) => line(pens.cut, ...allOnPaper(view, [from, to]))),
+    circle(onPaper(view, notchHole(pattern, detailCorner)), pattern.notchRadius * view.scale, pens.cut, white),
+  ];
+}
+
+/** The knife's ways: from the round hole out to both edges, then the snips; numbered in order. */
+function paths(pattern: FlatPattern, view: View): readonly Mark[] {
+  const [alongX, alongY] = notchSides(pattern, detailCorner);
+  const [snipX, snipY] = snips(pattern, detailCorner);
+  const off = 4.6;
+  return [
+    ...path('1', onPaper(view, alongX[0]), onPaper(view, alongX[1]), [0, -off]),
+    ...path('2', onPaper(view, alongY[0]), onPaper(view, alongY[1]), [off, 0]),
+    ...snipPath('3', onPaper(view, snipX[0]), onPaper(view, snipX[1]), [-1, 1]),
+    ...snipPath('4', onPaper(view, snipY[0]), onPaper(view, snipY[1]), [-1, 1]),
+  ];
+}
+
+/** An arrow beside a cut, on its waste side, with its number in the middle. */
+function path(text: string, from: Vec2, to: Vec2, beside: Vec2): readonly Mark[] {
+  const at = (share: number): Vec2 => [from[0] + (to[0] - from[0]) * share + beside[0], from[1] + (to[1] - from[1]) * share + beside[1]];
+  return [
+    line(pens.motion, at(0.2), at(0.66)),
+    arrowhead(at(0.7), [to[0] - from[0], to[1] - from[1]], 4),
+    order(text, at(0.4)),
+  ];
+}
+
+/** A snip is short: its number stands inside the panel with a leader that ends in an arrow on the cut. */
+function snipPath(text: string, from: Vec2, to: Vec2, way: Vec2): readonly Mark[] {
+  const middle: Vec2 = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  const far = 9;
+  const centre: Vec2 = [middle[0] + way[0] * far * 0.75, middle[1] + way[1] * far * 0.75];
+  return [line(pens.motion, centre, middle), arrowhead(middle, [-way[0], -way[1]], 3), order(text, centre)];
+}
+
+function order(text: string, centre: Vec2): Mark {
+  return { mark: 'order', text, centre, cap: capHeights.order, pen: pens.edge };
+}
+
+/** The frame's place on the whole view and a leader to it. */
+function source(whole: View, corner: View, frame: Box): readonly Mark[] {
+  const model = (x: number, y: number): Vec2 => [(x - corner.origin[0]) / corner.scale, -(y - corner.origin[1]) / corner.scale];
+  const points = boxWindow(frame).map(([x, y]) => onPaper(whole, model(x, y)));
+  const right = Math.max(...points.map(([x]) => x)) + apart;
+  const top = Math.min(...points.map(([, y]) => y)) - apart;
+  const left = Math.min(...points.map(([x]) => x));
+  const bottom = Math.max(...points.map(([, y]) => y));
+  const level = Math.min(Math.max(top, frame.y), frame.y + frame.height);
+  return [
+    outline(pens.ring, [[left, top], [right, top], [right, bottom], [left, bottom]]),
+    line(pens.ring, [right, Math.min(Math.max(level, top), bottom)], [Math.min(frame.x, right + gap * 2), level]),
+  ];
+}
