@@ -1,0 +1,159 @@
+import type { Vec2 } from '../../model/index.ts';
+import type { Box, LineDrawing } from '../types.ts';
+import { toPlane, type Fit } from './fit.ts';
+import { apart, boxRound, minus, plus } from './flat.ts';
+import type { Paint, Paints } from './looks.ts';
+
+/** A grid of square cells over the view plane, from its least corner. */
+interface Grid {
+  readonly least: Vec2;
+  readonly cell: number;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+/** What lies at each cell: 0 nothing, else a paint's number; `lines` where a stroke runs. */
+interface Cells extends Grid {
+  readonly paint: Uint8Array;
+  readonly lines: Uint8Array;
+}
+
+/**
+ * What the drawing covers. Each table holds, for a corner of the grid, how many cells below and left of
+ * it are covered (a summed-area table), so that a box of any size costs four look-ups.
+ */
+export interface Cover extends Grid {
+  readonly fresh: Int32Array;
+  readonly body: Int32Array;
+  readonly lines: Int32Array;
+}
+
+/** How much of a place on the picture is taken, each 0…1. */
+export interface Taken {
+  readonly fresh: number;
+  readonly body: number;
+  readonly lines: number;
+}
+
+const cellsAcross = 320;
+const paintNumber: Record<Paint, number> = { white: 1, tint: 2, pale: 3, floor: 4 };
+
+export function coverOf(drawing: LineDrawing, paints: Paints): Cover {
+  const { least, most } = drawing.bounds;
+  const cell = Math.max((most[0] - least[0]) / cellsAcross, (most[1] - least[1]) / cellsAcross, 1e-6);
+  const columns = Math.ceil((most[0] - least[0]) / cell) + 1;
+  const rows = Math.ceil((most[1] - least[1]) / cell) + 1;
+  const cells = { least, cell, columns, rows, paint: new Uint8Array(columns * rows), lines: new Uint8Array(columns * rows) };
+  for (const region of drawing.regions) fillRings(cells, region.rings, paintNumber[paints.get(region.body) ?? 'white']);
+  for (const stroke of drawing.strokes) markLine(cells, stroke.points);
+  return {
+    least,
+    cell,
+    columns,
+    rows,
+    fresh: summed(cells, (i) => cells.paint[i] === paintNumber.tint),
+    body: summed(cells, (i) => cells.paint[i] === paintNumber.white),
+    lines: summed(cells, (i) => cells.lines[i] === 1),
+  };
+}
+
+function summed({ columns, rows }: Grid, covered: (cell: number) => boolean): Int32Array {
+  const wide = columns + 1;
+  const table = new Int32Array(wide * (rows + 1));
+  for (let row = 0; row < rows; row++) {
+    let inRow = 0;
+    for (let column = 0; column < columns; column++) {
+      if (covered(row * columns + column)) inRow += 1;
+      table[(row + 1) * wide + column + 1] = (table[row * wide + column + 1] ?? 0) + inRow;
+    }
+  }
+  return table;
+}
+
+/** Even-odd, row by row through the cells' middles. */
+function fillRings(cover: Cells, rings: readonly (readonly Vec2[])[], value: number): void {
+  const crossings = new Map<number, number[]>();
+  for (const ring of rings) {
+    ring.forEach((from, i) => addCrossings(cover, crossings, from, ring[(i + 1) % ring.length] ?? from));
+  }
+  for (const [row, xs] of crossings) {
+    xs.sort((a, b) => a - b);
+    for (let i = 0; i + 1 < xs.length; i += 2) {
+      const first = Math.max(0, Math.ceil((xs[i] ?? 0) - 0.5));
+      const last = Math.min(cover.columns - 1, Math.floor((xs[i + 1] ?? 0) - 0.5));
+      if (first <= last) cover.paint.fill(value, row * cover.columns + first, row * cover.columns + last + 1);
+    }
+  }
+}
+
+function addCrossings(cover: Grid, crossings: Map<number, number[]>, from: Vec2, to: Vec2): void {
+  const [x0, y0] = inCells(cover, from);
+  const [x1, y1] = inCells(cover, to);
+  const first = Math.max(0, Math.ceil(Math.min(y0, y1) - 0.5));
+  const last = Math.min(cover.rows - 1, Math.ceil(Math.max(y0, y1) - 0.5) - 1);
+  for (let row = first; row <= last; row++) {
+    const x = x0 + ((row + 0.5 - y0) / (y1 - y0)) * (x1 - x0);
+    const xs = crossings.get(row);
+    if (xs) xs.push(x);
+    else crossings.set(row, [x]);
+  }
+}
+
+function markLine(cover: Cells, points: readonly Vec2[]): void {
+  points.slice(1).forEach((to, i) => {
+    const [x0, y0] = inCells(cover, points[i] ?? to);
+    const [x1, y1] = inCells(cover, to);
+    const steps = Math.ceil(Math.hypot(x1 - x0, y1 - y0) / 0.7) || 1;
+    for (let step = 0; step <= steps; step++) {
+      const index = cellIndex(cover, x0 + ((x1 - x0) * step) / steps, y0 + ((y1 - y0) * step) / steps);
+      if (index >= 0) cover.lines[index] = 1;
+    }
+  });
+}
+
+function inCells(cover: Grid, [x, y]: Vec2): Vec2 {
+  return [(x - cover.least[0]) / cover.cell, (y - cover.least[1]) / cover.cell];
+}
+
+function cellIndex(cover: Grid, x: number, y: number): number {
+  const [column, row] = [Math.floor(x), Math.floor(y)];
+  return column >= 0 && column < cover.columns && row >= 0 && row < cover.rows ? row * cover.columns + column : -1;
+}
+
+/** What lies under a box of the paper. */
+export function takenBy(cover: Cover, fit: Fit, box: Box): Taken {
+  const [left, low] = inCells(cover, toPlane(fit, [box.x, box.y + box.height])).map(Math.floor);
+  const [right, high] = inCells(cover, toPlane(fit, [box.x + box.width, box.y])).map(Math.ceil);
+  const inside = (value: number | undefined, most: number): number => Math.max(0, Math.min(most, value ?? 0));
+  const [x0, x1] = [inside(left, cover.columns), inside(right, cover.columns)];
+  const [y0, y1] = [inside(low, cover.rows), inside(high, cover.rows)];
+  const share = 1 / Math.max(1, ((right ?? 0) - (left ?? 0)) * ((high ?? 0) - (low ?? 0)));
+  const wide = cover.columns + 1;
+  const count = (table: Int32Array): number => {
+    const at = (x: number, y: number): number => table[y * wide + x] ?? 0;
+    return (at(x1, y1) - at(x0, y1) - at(x1, y0) + at(x0, y0)) * share;
+  };
+  return { fresh: count(cover.fresh), body: count(cover.body), lines: count(cover.lines) };
+}
+
+/** What lies under a disc of the paper: the mean of boxes that fill it. */
+export function takenByDisc(cover: Cover, fit: Fit, centre: Vec2, radius: number): Taken {
+  const half = 8;
+  const side = (2 * radius) / (2 * half + 1);
+  const boxes: Box[] = [];
+  for (let i = -half; i <= half; i++) {
+    for (let j = -half; j <= half; j++) if (i * i + j * j <= half * half) boxes.push(boxRound(plus(centre, [i * side, j * side]), side, side));
+  }
+  return mean(boxes.map((box) => takenBy(cover, fit, box)));
+}
+
+/** What lies along a line of the paper: the mean of small boxes on it, one a mm. */
+export function takenAlong(cover: Cover, fit: Fit, from: Vec2, to: Vec2): Taken {
+  const steps = Math.max(1, Math.round(apart(from, to)));
+  return mean(Array.from({ length: steps }, (_, i) => takenBy(cover, fit, boxRound(plus(from, minus(to, from), (i + 0.5) / steps), 0.5, 0.5))));
+}
+
+function mean(all: readonly Taken[]): Taken {
+  const of = (pick: (taken: Taken) => number): number => all.reduce((sum, taken) => sum + pick(taken), 0) / Math.max(1, all.length);
+  return { fresh: of((t) => t.fresh), body: of((t) => t.body), lines: of((t) => t.lines) };
+}

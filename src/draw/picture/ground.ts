@@ -1,0 +1,76 @@
+import type { Vec2 } from '../../model/index.ts';
+import type { Box } from '../types.ts';
+import { arrowReach, type Arrow } from './arrows.ts';
+import { takenAlong, takenBy, type Cover } from './cover.ts';
+import type { Fit } from './fit.ts';
+import { apart, boxInside, boxOf, boxesOverlap, distanceToSegment, segmentInBox, segmentsCross, segmentsOf, type Segment } from './flat.ts';
+import type { Place } from './placement.ts';
+import { rim } from './sizes.ts';
+
+/** A disc that no text or line may enter. */
+export interface Disc {
+  readonly centre: Vec2;
+  readonly radius: number;
+}
+
+/** What is on the paper before the labels come. */
+export interface Ground {
+  readonly paper: Box;
+  readonly fit: Fit;
+  readonly cover: Cover;
+  readonly arrows: readonly Arrow[];
+  readonly discs: readonly Disc[];
+  readonly lines: readonly Segment[];
+}
+
+/** In mm of distance that one would rather accept. */
+const costs = { fresh: 90, body: 8, lines: 24, textOnArrow: 150, textOnLine: 60, lineOverArrow: 40, linesCross: 30 } as const;
+/** The same for each mm of a thin line over a body. */
+const mmOverBody = 0.4;
+
+/** The places that keep to the paper and off the rings, with the price of what they cover added. */
+export function onGround(places: readonly Place[], ground: Ground): Place[] {
+  return places.filter((place) => allowed(place, ground)).map((place) => ({ ...place, cost: place.cost + groundCost(place, ground) }));
+}
+
+function allowed({ box, lines }: Place, { paper, discs }: Ground): boolean {
+  if (!boxInside(box, paper, rim)) return false;
+  if (!lines.every((s) => boxInside(boxOf([s.from, s.to]), paper, rim))) return false;
+  return discs.every((disc) => !discMeetsBox(disc, box) && lines.every((s) => !crossesRing(s, disc)));
+}
+
+/** A line may start inside a small ring (its place may lie there) but may not run through one. */
+function crossesRing(s: Segment, disc: Disc): boolean {
+  const ends = [s.from, s.to].filter((end) => Math.hypot(end[0] - disc.centre[0], end[1] - disc.centre[1]) <= disc.radius);
+  return ends.length === 0 && distanceToSegment(disc.centre, s) < disc.radius;
+}
+
+function discMeetsBox({ centre, radius }: Disc, box: Box): boolean {
+  const x = Math.max(box.x, Math.min(centre[0], box.x + box.width));
+  const y = Math.max(box.y, Math.min(centre[1], box.y + box.height));
+  return Math.hypot(x - centre[0], y - centre[1]) < radius + 0.5;
+}
+
+function groundCost({ box, lines }: Place, ground: Ground): number {
+  const taken = takenBy(ground.cover, ground.fit, box);
+  let cost = taken.fresh * costs.fresh + taken.body * costs.body + taken.lines * costs.lines;
+  for (const one of ground.arrows) {
+    if (arrowMeetsBox(one, box)) cost += costs.textOnArrow;
+    const shaft = segmentsOf(one.path);
+    cost += costs.lineOverArrow * lines.filter((s) => shaft.some((t) => segmentsCross(s, t))).length;
+  }
+  cost += costs.textOnLine * ground.lines.filter((s) => segmentInBox(s, box)).length;
+  for (const s of lines) {
+    const under = takenAlong(ground.cover, ground.fit, s.from, s.to);
+    cost += mmOverBody * apart(s.from, s.to) * (under.fresh + under.body);
+  }
+  return cost + costs.linesCross * lines.filter((s) => ground.lines.some((t) => segmentsCross(s, t))).length;
+}
+
+function arrowMeetsBox(one: Arrow, box: Box): boolean {
+  const reach = arrowReach(one);
+  const grown = { x: box.x - reach, y: box.y - reach, width: box.width + 2 * reach, height: box.height + 2 * reach };
+  const [first] = one.path;
+  if (one.path.length === 1 && first) return boxesOverlap(grown, boxOf([first], 0.01));
+  return segmentsOf(one.path).some((s) => segmentInBox(s, grown));
+}

@@ -1,0 +1,110 @@
+import type { Vec2 } from '../../model/index.ts';
+import type { Mark } from '../../scene/index.ts';
+import { apart, minus, plus, unit, type Segment } from './flat.ts';
+import { toPaper, type Fit } from './fit.ts';
+import type { Place } from './placement.ts';
+import { project, type Plane } from './plane.ts';
+import { capHeight, haloWidth, ink, lengthLine, white } from './sizes.ts';
+import { line, lineStyle, num } from './svg.ts';
+import { textAt, textRoom, turnedBox } from './text.ts';
+
+export type LengthMark = Extract<Mark, { mark: 'length' }>;
+
+/** How much further off, and where along the line the figure may stand; the first of each is the wish. */
+const moves = [1, 1.3, 1.7, 2.2, 3, 4];
+const spots = [0.5, 0.4, 0.6, 0.3, 0.7];
+
+/** The two measured places and the way to the dimension line, all on paper. */
+interface Span {
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly away: Vec2;
+}
+
+/**
+ * Places for a dimension line with its figure, after ISO 129-1 (M): the figure stands above the line,
+ * middle on it, and is read from below or from the right; where the span is too short for it, it
+ * stands over the line's extension.
+ */
+export function lengthPlaces(mark: LengthMark, plane: Plane, fit: Fit): Place[] {
+  const [from, to] = [toPaper(fit, project(plane, mark.from)), toPaper(fit, project(plane, mark.to))];
+  const long = apart(from, to);
+  const wide = textRoom(mark.text).width;
+  const beyond = (wide / 2 + 0.5 + (long < lengthLine.headsOutside ? lengthLine.outsideTail : 0)) / Math.max(long, 1);
+  const places = wide <= long ? spots : [1 + beyond, -beyond, 0.5];
+  return waysOff(mark, plane, fit, minus(to, from)).flatMap((away) =>
+    moves.flatMap((move) => places.map((spot, i) => lengthPlace(mark.text, { from, to, away }, move, spot, 8 * (move - 1) + 4 * i))),
+  );
+}
+
+/** The way to the dimension line at its least distance; where the view shows it along the span or not at all, square to the span to both sides. */
+function waysOff(mark: LengthMark, plane: Plane, fit: Fit, along: Vec2): Vec2[] {
+  const [x, y] = project(plane, mark.away);
+  const away: Vec2 = [x * fit.scale, -y * fit.scale];
+  const length = Math.hypot(...away);
+  const [way, span] = [unit(away), unit(along) ?? [1, 0]];
+  const reach = Math.max(length, lengthLine.leastAway);
+  if (way && Math.abs(way[0] * span[1] - way[1] * span[0]) >= lengthLine.leastSine) return [plus([0, 0], way, reach)];
+  return [[-span[1] * reach, span[0] * reach], [span[1] * reach, -span[0] * reach]];
+}
+
+function lengthPlace(text: string, span: Span, move: number, spot: number, cost: number): Place {
+  const [from, to] = [plus(span.from, span.away, move), plus(span.to, span.away, move)];
+  const reading = readingDirection(minus(to, from));
+  const above: Vec2 = [reading[1], -reading[0]];
+  const onLine = plus(from, minus(to, from), spot);
+  const centre = plus(onLine, above, lengthLine.figureGap + capHeight / 2);
+  const turn = (Math.atan2(reading[1], reading[0]) * 180) / Math.PI;
+  const lines = [dimensionLine(from, to, spot, text), extensionLine(span.from, from), extensionLine(span.to, to)];
+  return {
+    box: turnedBox(text, centre, turn),
+    lines,
+    cost,
+    draw: () => `${drawLines(lines)}${heads(from, to)}${textAt(text, centre, turn)}`,
+  };
+}
+
+/**
+ * Along the line, so turned that the figure reads from below or from the right: to the right on paper,
+ * or upwards where the line is upright. y counts downwards.
+ */
+export function readingDirection(along: Vec2): Vec2 {
+  const way = unit(along) ?? [1, 0];
+  if (Math.abs(way[0]) < 1e-3) return [0, -1];
+  return way[0] > 0 ? way : [-way[0], -way[1]];
+}
+
+/** The line under the figure: from head to head, or past them when the heads or the figure stand outside. */
+function dimensionLine(from: Vec2, to: Vec2, spot: number, text: string): Segment {
+  const long = apart(from, to);
+  const way = unit(minus(to, from)) ?? [1, 0];
+  const tail = long < lengthLine.headsOutside ? lengthLine.outsideTail : 0;
+  const half = textRoom(text).width / 2;
+  const start = Math.min(-tail, spot < 0 ? spot * long - half : 0);
+  const end = Math.max(long + tail, spot > 1 ? spot * long + half : 0);
+  return { from: plus(from, way, start), to: plus(from, way, end) };
+}
+
+function extensionLine(place: Vec2, end: Vec2): Segment {
+  const way = unit(minus(end, place)) ?? [0, 1];
+  return { from: plus(place, way, lengthLine.gap), to: plus(end, way, lengthLine.past) };
+}
+
+function drawLines(lines: readonly Segment[]): string {
+  const halo = lines.map((s) => line([s.from, s.to], `stroke="${white}" stroke-width="${num(lengthLine.stroke + 2 * haloWidth)}"`));
+  return [...halo, ...lines.map((s) => line([s.from, s.to], lineStyle(lengthLine.stroke, ink)))].join('');
+}
+
+/** Filled narrow arrowheads with their tips on the extension lines; turned round when the span is short. */
+function heads(from: Vec2, to: Vec2): string {
+  const way = unit(minus(to, from));
+  if (!way) return '';
+  const inwards = apart(from, to) < lengthLine.headsOutside ? -1 : 1;
+  return head(from, way, inwards) + head(to, way, -inwards);
+}
+
+function head(tip: Vec2, way: Vec2, side: number): string {
+  const base = plus(tip, way, side * lengthLine.headLength);
+  const across: Vec2 = [-way[1], way[0]];
+  return line([tip, plus(base, across, lengthLine.headWidth / 2), plus(base, across, -lengthLine.headWidth / 2)], `fill="${ink}"`, true);
+}
