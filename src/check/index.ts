@@ -1,1 +1,4 @@
-export type * from './types.ts';
+export { checkModel } from './check-model.ts';
+export { defaultLimits, type Limit, type Limits } from './limits.ts';
+export { findingText } from './text.ts';
+export type { Advice, Finding, Report, Verdict } from './types.ts';

@@ -1,12 +1,17 @@
+import type { Model } from '../model/index.ts';
+import type { Limits } from './limits.ts';
+
 export type Verdict = 'pass' | 'caution' | 'fail';
 
-/** One checked fact. Figures in the unit given (mm, N, N/mm², rad, kg, 1). */
+/** One checked fact. Figures in the unit given (mm, N, N/mm², rad, kg·m, 1). */
 export interface Finding {
   /** Key under `findings` in the locale files, for example `tube-bending`. */
   readonly name: string;
   readonly verdict: Verdict;
   readonly figure: number;
   readonly limit: number;
+  /** Whether the figure may be at most or must be at least the limit. */
+  readonly bound: 'most' | 'least';
   readonly unit: string;
   /** limit / figure for upper limits, figure / limit for lower ones: at least 1 passes. */
   readonly margin: number;
@@ -18,8 +23,10 @@ export interface Finding {
 
 /** What the checks support saying in the booklet. */
 export interface Advice {
-  /** N spread over one deck, or null when no load is supported. */
+  /** N spread over one deck, or null when no load is supported or any finding fails. */
   readonly safeLoadPerDeck: number | null;
+  /** The finding that stops a greater safe load; null when only the cap does. */
+  readonly governedBy: string | null;
   readonly fixToWall: boolean;
   /** N, pushed at the top, that tips the empty item towards the front. */
   readonly tippingForce: number;
@@ -29,3 +36,12 @@ export interface Report {
   readonly findings: readonly Finding[];
   readonly advice: Advice;
 }
+
+/** What a check looks at: one size variant, the limits in force, and the load on every deck in N. */
+export interface Case {
+  readonly model: Model;
+  readonly limits: Limits;
+  readonly load: number;
+}
+
+export type Check = (given: Case) => readonly Finding[];

@@ -1,0 +1,19 @@
+/**
+ * Euler–Bernoulli beams, from any handbook of strength of materials. Loads in N or N/mm, lengths in mm,
+ * moduli in N/mm², second moments in mm⁴; deflections in mm, moments in N·mm.
+ */
+
+/** Middle of a simply supported beam under a line load: 5 w L⁴ / 384 E I. */
+export const lineLoadDeflection = (lineLoad: number, span: number, modulus: number, second: number): number =>
+  (5 * lineLoad * span ** 4) / (384 * modulus * second);
+
+/** Mean over the whole length of the same beam: w L⁴ / 120 E I (the integral of its curve over L). */
+export const meanLineLoadDeflection = (lineLoad: number, span: number, modulus: number, second: number): number =>
+  (lineLoad * span ** 4) / (120 * modulus * second);
+
+/** Greatest moment of a simply supported beam under a line load: w L² / 8. */
+export const lineLoadMoment = (lineLoad: number, span: number): number => (lineLoad * span ** 2) / 8;
+
+/** End of a cantilever under a load at its end: P L³ / 3 E I. */
+export const cantileverDeflection = (load: number, length: number, modulus: number, second: number): number =>
+  (load * length ** 3) / (3 * modulus * second);

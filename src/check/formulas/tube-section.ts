@@ -1,0 +1,11 @@
+/** Area of a tube's wall across, mm², from its diameters in mm. */
+export const wallArea = (outside: number, inside: number): number =>
+  (Math.PI / 4) * (outside ** 2 - inside ** 2);
+
+/** Second moment of area of a tube, mm⁴: π/64 (D⁴ − d⁴). */
+export const secondMoment = (outside: number, inside: number): number =>
+  (Math.PI / 64) * (outside ** 4 - inside ** 4);
+
+/** Section modulus of a tube, mm³: I / (D/2). */
+export const sectionModulus = (outside: number, inside: number): number =>
+  secondMoment(outside, inside) / (outside / 2);
