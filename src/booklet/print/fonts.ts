@@ -32,12 +32,25 @@ export const PRINTABLE_LANGS: readonly string[] = ['ar', 'el', 'en', 'hi', 'ru']
  * @throws when a language's script has no font.
  */
 export function fontCss(langs: readonly string[]): string {
-  const fonts = new Set([LATIN, ...langs.map(fontOf)]);
+  const fonts = [...new Set([LATIN, ...langs.map(fontOf)])].sort(byName);
   return [
-    ...[...fonts].sort(byName).flatMap(faces),
-    `:root, svg text { font-family: '${LATIN.family}'; font-synthesis: none; }`,
-    ...[...new Set(langs)].sort().map(langRule),
+    ...fonts.flatMap(faces),
+    `:root, svg text { ${familyRule([LATIN, ...fonts])} font-synthesis: none; }`,
+    ...[...new Set(langs)].sort().map((lang) => langRule(lang, langs)),
   ].join('\n');
+}
+
+/**
+ * The rule that sets a language in its own script's font first, then in Latin's, then in those of
+ * the other languages that are loaded.
+ * @throws when a script has no font.
+ */
+export function langRule(lang: string, loaded: readonly string[]): string {
+  return `:lang(${lang}) { ${familyRule([fontOf(lang), LATIN, ...loaded.map(fontOf).sort(byName)])} }`;
+}
+
+function familyRule(fonts: readonly ScriptFont[]): string {
+  return `font-family: ${[...new Set(fonts.map(({ family }) => `'${family}'`))].join(', ')};`;
 }
 
 /** Tells of a code point whether the fonts of `fontCss(langs)` are meant to have it, by the ranges their packages state. */
@@ -74,12 +87,6 @@ function fontOf(lang: string): ScriptFont {
 
 const byName = (a: ScriptFont, b: ScriptFont): number => (key(a) < key(b) ? -1 : 1);
 const key = (font: ScriptFont): string => `${font.family}/${font.subsets.join()}`;
-
-function langRule(lang: string): string {
-  const { family } = fontOf(lang);
-  const families = family === LATIN.family ? [family] : [family, LATIN.family];
-  return `:lang(${lang}) { font-family: ${families.map((name) => `'${name}'`).join(', ')}; }`;
-}
 
 function faces(font: ScriptFont): readonly string[] {
   const ranges = unicodeRanges(font.fontPackage);

@@ -1,7 +1,7 @@
 import { PDFDocument } from 'pdf-lib';
 import { chooseBrowser } from './chooseBrowser.ts';
 import { finish } from './finish.ts';
-import { PRINTABLE_LANGS, letterCoverage } from './fonts.ts';
+import { PRINTABLE_LANGS, letterCoverage, scriptOf } from './fonts.ts';
 import { refuseForeignLetters } from './letters.ts';
 import { measureTab } from './measure.ts';
 import { openBook } from './pictureForms.ts';
@@ -11,7 +11,7 @@ import { openPress } from './press.ts';
 import type { Press } from './press.ts';
 import { fixDates } from './sameBytes.ts';
 import { printTab, showDocument, showPictures } from './tab.ts';
-import type { ChosenBrowser, PictureBook, PictureSheet, Printer, PrintPicture } from './types.ts';
+import type { ChosenBrowser, PictureBook, PictureSheet, PrintDocument, Printer, PrintPicture } from './types.ts';
 
 export interface PrinterOptions {
   /** The browser; left out, `chooseBrowser` finds one. */
@@ -48,16 +48,20 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
       return { sheets };
     },
     async document(doc, book) {
+      refuseUnloaded(doc, langs);
       const { words, places } = await press.run(async (tab) => {
-        const places = await showDocument(tab, doc);
+        const places = await showDocument(tab, doc, langs);
         return { places, words: await printTab(tab, 'words', timeout) };
       });
       return finish(words, doc, await openOnce(book), places);
     },
-    measure: (doc) => press.run(async (tab) => {
-      await showDocument(tab, doc);
-      return measureTab(tab, doc, covered);
-    }),
+    async measure(doc) {
+      refuseUnloaded(doc, langs);
+      return press.run(async (tab) => {
+        await showDocument(tab, doc, langs);
+        return measureTab(tab, doc, covered);
+      });
+    },
     close: () => press.close(),
   };
 }
@@ -81,6 +85,12 @@ async function printSheet(press: Press, pictures: readonly PrintPicture[], timeo
 function inSheets(list: readonly PrintPicture[]): readonly (readonly PrintPicture[])[] {
   const count = Math.ceil(list.length / PICTURES_PER_SHEET);
   return Array.from({ length: count }, (_, index) => list.slice(index * PICTURES_PER_SHEET, (index + 1) * PICTURES_PER_SHEET));
+}
+
+function refuseUnloaded({ id, lang }: PrintDocument, langs: readonly string[]): void {
+  const script = scriptOf(lang);
+  if (script === 'Latn' || langs.some((loaded) => scriptOf(loaded) === script)) return;
+  throw new Error(`document “${id}”: its language “${lang}” is written in the script ${script}, for which this printer has no font; it was opened for ${langs.join(', ')}`);
 }
 
 function refuseTwins(list: readonly PrintPicture[]): void {

@@ -1,6 +1,6 @@
 /// <reference lib="dom.iterable" />
 import type { Page } from 'puppeteer';
-import { fontCss } from './fonts.ts';
+import { fontCss, langRule } from './fonts.ts';
 import { PAPER_SIZES } from './paper.ts';
 import type { PicturePages } from './picturePages.ts';
 import type { PrintDocument } from './types.ts';
@@ -22,8 +22,8 @@ export async function prepareTab(tab: Page, langs: readonly string[]): Promise<v
   });
 }
 
-/** Puts a document into the tab; gives how many places for pictures it has. */
-export async function showDocument(tab: Page, doc: PrintDocument): Promise<number> {
+/** Puts a document into the tab; gives how many places for pictures it has. `langs` are the tab's. */
+export async function showDocument(tab: Page, doc: PrintDocument, langs: readonly string[]): Promise<number> {
   return tab.evaluate(async ({ lang, dir, title, css, html }) => {
     Object.assign(document.documentElement, { lang, dir });
     document.title = title;
@@ -32,7 +32,7 @@ export async function showDocument(tab: Page, doc: PrintDocument): Promise<numbe
     document.body.innerHTML = html;
     await document.fonts.ready;
     return document.querySelectorAll('.picture-place').length;
-  }, { lang: doc.lang, dir: doc.dir, title: doc.title, css: `${sheetCss(doc)}\n${doc.css}`, html: doc.html });
+  }, { lang: doc.lang, dir: doc.dir, title: doc.title, css: `${langRule(doc.lang, langs)}\n${sheetCss(doc)}\n${doc.css}`, html: doc.html });
 }
 
 /** What every document starts from; its own style comes after and may set margins by `@page`. */

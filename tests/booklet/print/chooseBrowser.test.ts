@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import { chooseBrowser } from '../../../src/booklet/print/index.ts';
+import type { Machine } from '../../../src/booklet/print/index.ts';
+
+const LIBRARIES = ['libnss3.so', 'libnssutil3.so', 'libnspr4.so', 'libplc4.so', 'libplds4.so', 'libsoftokn3.so', 'libexpat.so.1']
+  .map((name) => `/usr/lib/x86_64-linux-gnu/${name}`);
+
+/** A computer that has just these files; its packaged browser unpacks to /cache. */
+function machine(files: readonly string[], more: Partial<Machine> = {}): Machine {
+  return {
+    env: { PATH: '/usr/local/bin:/usr/bin', HOME: '/home/ada' },
+    platform: 'linux', arch: 'x64', isRoot: false,
+    isProgram: (path) => files.includes(path),
+    isFile: (path) => files.includes(path),
+    puppeteerPath: () => '/own/chrome',
+    unpack: () => Promise.resolve({ path: '/cache/chromium', libraries: '/cache/lib', fontConfig: '/cache/fonts.conf' }),
+    ...more,
+  };
+}
+
+const ALL = ['/named/chrome', '/own/chrome', '/usr/bin/chromium', '/usr/bin/google-chrome', ...LIBRARIES];
+const NAMED = { PATH: '/usr/bin', FOLDWRIGHT_BROWSER: '/named/chrome' };
+
+describe('the choice of a browser', () => {
+  it.each([
+    ['the named one before all others', machine(ALL, { env: NAMED }), 'named', '/named/chrome'],
+    ['puppeteer’s own when none is named', machine(ALL), 'puppeteer', '/own/chrome'],
+    ['the system’s when puppeteer names a file that is not there', machine(ALL.filter((path) => path !== '/own/chrome')), 'system', '/usr/bin/chromium'],
+    ['the system’s when puppeteer does not know', machine(['/usr/bin/google-chrome'], { puppeteerPath: () => undefined }), 'system', '/usr/bin/google-chrome'],
+    ['chromium before google-chrome, wherever on PATH', machine(['/usr/local/bin/google-chrome', '/usr/bin/chromium-browser']), 'system', '/usr/bin/chromium-browser'],
+    ['the packaged one when nothing is installed', machine(LIBRARIES), 'packaged', '/cache/chromium'],
+  ] as const)('takes %s', async (_what, computer, how, path) => {
+    expect(await chooseBrowser(computer)).toMatchObject({ how, path });
+  });
+
+  it('refuses a named browser that is not there, though others are', async () => {
+    await expect(chooseBrowser(machine(ALL.slice(1), { env: NAMED })))
+      .rejects.toThrow('FOLDWRIGHT_BROWSER names “/named/chrome”, which is not a program that can be run');
+  });
+
+  it('says what to do where the packaged browser cannot run', async () => {
+    await expect(chooseBrowser(machine([], { arch: 'arm64' }))).rejects.toThrow(/linux arm64.*install Chromium or Chrome, or set FOLDWRIGHT_BROWSER/);
+  });
+
+  it('does not unpack anything when a browser is installed', async () => {
+    const unpack = (): never => { throw new Error('unpacked'); };
+    expect((await chooseBrowser(machine(ALL, { unpack }))).how).toBe('puppeteer');
+  });
+
+  it('gives up the sandbox for the root user only, and never web security or the single process', async () => {
+    const asRoot = await chooseBrowser(machine(ALL, { isRoot: true }));
+    const asAda = await chooseBrowser(machine(ALL));
+    expect(asRoot.args).toContain('--no-sandbox');
+    expect(asAda.args).not.toContain('--no-sandbox');
+    expect([...asRoot.args, ...asAda.args].join()).not.toMatch(/single-process|disable-web-security/);
+  });
+
+  it('lends the packaged browser its own libraries only where one is missing', async () => {
+    const whole = await chooseBrowser(machine(LIBRARIES));
+    const bare = await chooseBrowser(machine(LIBRARIES.filter((path) => !path.endsWith('libexpat.so.1'))));
+    expect(whole.env).not.toHaveProperty('LD_LIBRARY_PATH');
+    expect(bare.env.LD_LIBRARY_PATH).toBe('/cache/lib');
+    const set = await chooseBrowser(machine([], { env: { PATH: '', LD_LIBRARY_PATH: '/opt/lib' } }));
+    expect(set.env.LD_LIBRARY_PATH).toBe('/cache/lib:/opt/lib');
+  });
+
+  it('hides the computer’s fonts from the packaged browser and keeps the rest of the environment', async () => {
+    expect((await chooseBrowser(machine([]))).env).toMatchObject({ FONTCONFIG_FILE: '/cache/fonts.conf', HOME: '/home/ada' });
+  });
+});
