@@ -1,0 +1,7 @@
+export { actionPictogram, isPairName, pairFor, pictogram, pictogramNames, signFor } from './registry.ts';
+export type { Pictogram, PictogramName } from './registry.ts';
+export { pairPictures } from './pairs/index.ts';
+export type { PairName } from './pairs/index.ts';
+export { safetyColours, signGrounds, signOfCaution } from './signs/index.ts';
+export type { SignName } from './signs/index.ts';
+export { loadNumeral } from './standing-load.ts';

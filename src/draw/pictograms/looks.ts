@@ -1,0 +1,28 @@
+/** What the worker is told about time and checking. */
+import { body, bold, box, dot, ring, straight, stroke, thin, tint, together, type Ink } from './ink.ts';
+
+const quarters = `${straight(24, 8, 24, 10)}${straight(40, 24, 38, 24)}${straight(24, 40, 24, 38)}${straight(8, 24, 10, 24)}`;
+
+const time: Ink = together(ring(24, 24, 20.5, 3), stroke(quarters, thin), stroke('M24 14V24L32.5 29', bold), dot(24, 24, 2.6));
+
+const look: Ink = together(
+  body('M2.5 24Q24 -1 45.5 24Q24 49 2.5 24z', undefined, 3),
+  ring(24, 24, 7.8, 3, tint),
+  dot(24, 24, 3.8),
+);
+
+/** A strip let down into the gap between two bodies. */
+const gauge: Ink = together(
+  body(box(2.5, 22, 14.5, 22), tint),
+  body(box(31, 22, 14.5, 22), tint),
+  body('M17 3H31V41H17z', undefined, 3),
+  stroke(`${straight(18, 10, 23, 10)}${straight(18, 17, 26, 17)}${straight(18, 24, 23, 24)}${straight(18, 31, 26, 31)}`, thin),
+);
+
+export const lookPictures = {
+  time,
+  right: stroke('M7 26L18.5 38L41 10', 7),
+  wrong: stroke('M9 9L39 39M39 9L9 39', 7),
+  look,
+  gauge,
+} as const satisfies Readonly<Record<string, Ink>>;

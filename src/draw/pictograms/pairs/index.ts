@@ -1,0 +1,26 @@
+import { frameCentred, frameSquare } from './frame.ts';
+import { nutTight, pinHome, tubeHome } from './joints.ts';
+import { crease, halfCut, notch, tabFlat } from './panel.ts';
+import type { Pair } from './pair.ts';
+import { cableTight, deckLevel, rackUpright } from './rack.ts';
+import { cutSquare, mark } from './tubes.ts';
+
+/** One pair for each check that is drawn as right and wrong. */
+export const pairPictures = {
+  'half-cut': halfCut,
+  'frame-centred': frameCentred,
+  'frame-square': frameSquare,
+  'tab-flat': tabFlat,
+  'tube-home': tubeHome,
+  'nut-tight': nutTight,
+  'deck-level': deckLevel,
+  'cable-tight': cableTight,
+  crease,
+  'rack-upright': rackUpright,
+  notch,
+  'pin-home': pinHome,
+  'cut-square': cutSquare,
+  mark,
+} as const satisfies Readonly<Record<string, Pair>>;
+
+export type PairName = keyof typeof pairPictures;

@@ -1,0 +1,31 @@
+/** Tubes, pins and nuts in their seats. */
+import { black, body, box, solid, stroke, straight, thin, tint, together, type Ink } from '../ink.ts';
+import type { Pair } from './pair.ts';
+
+const socket: Ink = together(body('M4 8H40V14H13V34H40V40H4z', black, thin));
+
+const tubeInSocket = (x: number): Ink => together(socket, body(box(x, 16.5, 68 - x, 15)));
+
+/** The tube's end touches the bottom of the socket. */
+export const tubeHome: Pair = { right: tubeInSocket(15), wrong: tubeInSocket(36) };
+
+const clamped = (nut: number): Ink => together(
+  body(box(20, 3, 24, 42), tint),
+  stroke(`${straight(32, 3, 32, 45)}`, thin),
+  stroke(straight(14, 24, 66, 24), 4),
+  solid(box(12, 15, 7, 18)),
+  body(`M${nut} 18H${nut + 5}L${nut + 9} 8H${nut + 12}V40H${nut + 9}L${nut + 5} 30H${nut}z`, black, thin),
+);
+
+/** The wing nut is drawn up to the sleeve. */
+export const nutTight: Pair = { right: clamped(46.5), wrong: clamped(56) };
+
+const pinned = (head: number): Ink => together(
+  body(box(3, 18, 66, 12), tint),
+  body(box(3, 31, 66, 14), tint),
+  stroke(straight(36, head, 36, 40), 4.5),
+  solid(`M22 ${head}Q23 ${head - 8} 36 ${head - 8}T50 ${head}z`),
+);
+
+/** The pin's head lies on the panel. */
+export const pinHome: Pair = { right: pinned(17), wrong: pinned(9.5) };

@@ -1,0 +1,74 @@
+import type { Action, Caution, Tool } from '../../plan/index.ts';
+import { actionPictures } from './actions/index.ts';
+import type { Ink } from './ink.ts';
+import { lookPictures } from './looks.ts';
+import { pairPictures, type PairName } from './pairs/index.ts';
+import { peoplePictures } from './people.ts';
+import { signOfCaution, signPictures, type SignName } from './signs/index.ts';
+import { standingPictures } from './standing-load.ts';
+import { toolPictures } from './tools/index.ts';
+import { pageTurn, turnPictures } from './turns.ts';
+
+/** `drill` is a tool and an action: under its plain name the registry keeps the tool. */
+type ActionName = Exclude<Action, 'drill'> | 'drill-posts';
+
+export type PictogramName =
+  | Tool
+  | ActionName
+  | SignName
+  | keyof typeof peoplePictures
+  | keyof typeof lookPictures
+  | keyof typeof turnPictures
+  | keyof typeof standingPictures
+  | 'page-turn'
+  | `${PairName}-${'right' | 'wrong'}`;
+
+export interface Pictogram {
+  readonly name: PictogramName;
+  /** Inner fragment for a viewBox `0 0 width height`; no ids, classes, styles or references. */
+  readonly svg: Ink;
+  /** Units: 48, or 72 for a picture of a pair. */
+  readonly width: 48 | 72;
+  readonly height: 48;
+}
+
+const { drill: drillPosts, ...otherActions } = actionPictures;
+
+const pairs = Object.fromEntries(
+  Object.entries(pairPictures).flatMap(([name, { right, wrong }]) => [[`${name}-right`, right], [`${name}-wrong`, wrong]]),
+) as Record<`${PairName}-${'right' | 'wrong'}`, Ink>;
+
+const squares: Readonly<Record<Exclude<PictogramName, keyof typeof pairs>, Ink>> = {
+  ...toolPictures,
+  ...peoplePictures,
+  ...lookPictures,
+  ...otherActions,
+  'drill-posts': drillPosts,
+  ...signPictures,
+  ...turnPictures,
+  ...standingPictures,
+  'page-turn': pageTurn,
+};
+
+const isPair = (name: PictogramName): name is keyof typeof pairs => name in pairs;
+
+export const pictogramNames: readonly PictogramName[] = [...Object.keys(squares), ...Object.keys(pairs)] as PictogramName[];
+
+/** The picture of one name. */
+export const pictogram = (name: PictogramName): Pictogram =>
+  isPair(name) ? { name, svg: pairs[name], width: 72, height: 48 } : { name, svg: squares[name], width: 48, height: 48 };
+
+/** The picture of what a step does. */
+export const actionPictogram = (action: Action): Pictogram => pictogram(action === 'drill' ? 'drill-posts' : action);
+
+/** The safety sign of a caution. */
+export const signFor = (caution: Caution): Pictogram => pictogram(signOfCaution[caution]);
+
+/** Whether the check of that name is drawn as a right/wrong pair. */
+export const isPairName = (name: string): name is PairName => Object.hasOwn(pairPictures, name);
+
+/** The right and the wrong picture of a check. */
+export const pairFor = (check: PairName): { readonly right: Pictogram; readonly wrong: Pictogram } => ({
+  right: pictogram(`${check}-right`),
+  wrong: pictogram(`${check}-wrong`),
+});

@@ -1,0 +1,22 @@
+import { bold, body, box, dot, line, ring, stroke, straight, thin, tint, together, type Ink } from '../ink.ts';
+import { pencil } from '../motifs.ts';
+
+const ticks = (from: number, pitch: number, count: number, y: number, length: number): string =>
+  Array.from({ length: count }, (_, i) => straight(from + i * pitch, y, from + i * pitch, y + (i % 2 ? length * 0.55 : length))).join('');
+
+export const tapePicture: Ink = together(
+  body('M27 31H44.5V41H27z'),
+  stroke(ticks(33, 5, 2, 31, 5), thin),
+  stroke('M44.5 31V44', bold),
+  body('M4 41V16A10 10 0 0 1 14 6H18A11 11 0 0 1 29 17V41z'),
+  ring(16.5, 20, 6.5, line, tint),
+  dot(16.5, 20, 1.8),
+);
+
+export const pencilPicture: Ink = together(pencil(7, 41, -45, 45, 6), stroke('M33.8 5.7L42.3 14.2', thin));
+
+export const straightEdgePicture: Ink = together(
+  stroke(straight(3, 12, 45, 12), thin),
+  body(box(3, 17, 42, 17)),
+  stroke(ticks(8, 5.4, 7, 17, 8), thin),
+);

@@ -1,0 +1,26 @@
+import { black, body, dot, placed, ring, solid, stroke, straight, thin, tint, together, white, bold, type Ink } from '../ink.ts';
+
+/** A blunt wheel that presses a line into a sheet. */
+export const creaserPicture: Ink = together(
+  body('M2 38H9Q15 48 21 38H46V45H2z', tint, thin),
+  stroke(straight(15, 32, 30, 17), bold),
+  placed(29, 18, -45, body('M0 -4.2H17Q20 -4.2 20 0T17 4.2H0z', black)),
+  ring(15, 31, 9.5, bold),
+  dot(15, 31, 2.5),
+);
+
+export const malletPicture: Ink = placed(24.6, 25.5, -35,
+  body('M-3.2 -6H3.2V22Q0 25 -3.2 22z'),
+  body('M-15 -19Q-17.5 -11 -15 -3H15Q17.5 -11 15 -19z', black),
+  stroke(`${straight(-10, -15, -10, -7)}${straight(10, -15, 10, -7)}`, thin, white),
+);
+
+/** A cordless drill, bit to the left. */
+export const drillPicture: Ink = together(
+  stroke(straight(2, 15, 12, 15), 3),
+  body('M11 11L17 9V21L11 19z', black),
+  body('M17 7H40Q45 7 45 15T40 23H17z'),
+  body('M27 23H38L41 37H30z'),
+  body('M24 36H45V44H24z', black),
+  solid('M22.5 23H28.5L29.3 27Q24.5 28.5 22.5 23z'),
+);
