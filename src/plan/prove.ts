@@ -16,31 +16,36 @@ function neededFirst(jobs: readonly Job[]): OrderReason[] {
 
 /** A job whose motion would run into what another job leaves behind must come before that other job. */
 function lockedOut(jobs: readonly Job[], stage: Stage, solids: Solids): OrderReason[] {
-  return jobs.filter((job) => job.motions.length > 0).flatMap((first) => jobs
-    .filter((then) => then.key !== first.key && then.run === first.run)
-    .flatMap((then) => {
-      const left = leftBehind(then, stage, first);
-      const parts = inTheWay(first, left, stage, solids, FLAT);
+  return jobs.filter((job) => job.motions.length > 0).flatMap((first) => {
+    const others = jobs.filter((job) => job.key !== first.key);
+    const left = new Map(others.flatMap((job) => leftBehind(job, stage, first)));
+    const met = inTheWay(first, left, stage, solids, FLAT).map((place) => place.split(LEFT_BY) as [string, string]);
+    return others.flatMap((then) => {
+      const parts = met.filter(([, key]) => key === then.key).map(([id]) => id);
       return parts.length === 0 ? [] : [{ first: first.key, then: then.key, rule: 'geometry', parts }];
-    }));
+    });
+  });
 }
+
+/** Between a part's id and the key of the job that left it so. */
+const LEFT_BY = ' left by ';
 
 const inTheWay = (job: Job, standing: Standing, stage: Stage, solids: Solids, folding: Folding): readonly string[] =>
   [...new Set(job.motions.flatMap((motion) => {
     const moving = motion.kind === 'turn' ? [] : motion.kind === 'fold' ? [motion.panel] : motion.parts;
     const movers = new Map(moving.flatMap((id) => entry(stage, id, folding)));
-    const others = new Map([...standing].filter(([id]) => !moving.includes(id)));
+    const others = new Map([...standing].filter(([place]) => !moving.includes(place.split(LEFT_BY)[0] ?? place)));
     return blockers(motion, movers, others, solids);
   }))].sort();
 
 /** The parts a job puts in place, and the flap it folds, as they stand after it. */
-function leftBehind(job: Job, stage: Stage, seenBy: Job): Standing {
+function leftBehind(job: Job, stage: Stage, seenBy: Job): [string, Placed][] {
   const folds = job.motions.flatMap((motion) => (motion.kind === 'fold' ? [motion] : []));
   const selfFold = seenBy.motions.some((motion) => motion.kind === 'fold');
-  return new Map([
+  return [
     ...job.places.flatMap((id) => entry(stage, id, FLAT)),
     ...(selfFold ? [] : folds.flatMap(({ panel, side }) => entry(stage, panel, foldedOnly(side, 1)))),
-  ]);
+  ].map(([id, placed]) => [`${id}${LEFT_BY}${job.key}`, placed]);
 }
 
 /** A part as it stands, the panel folded as told. */

@@ -1,4 +1,4 @@
-import { chained, moved, type Folding, type Placed, type Solids, type Vec3 } from '../model/index.ts';
+import { chained, FLAT, moved, undone, type Box3, type FlatPattern, type Placed, type Side, type Solids, type Vec3 } from '../model/index.ts';
 import type { Motion } from './types.ts';
 
 /** Parts as they stand at one moment, by id. */
@@ -6,9 +6,13 @@ export type Standing = ReadonlyMap<string, Placed>;
 
 /** Shared volume under this is rounding, mm³. */
 export const TOUCH = 1;
-/** Longest travel between two tries of a slide, mm, and tries of a fold. */
-const SLIDE_STEP = 15;
-const FOLD_TRIES = 24;
+/**
+ * Two solids that meet along a slide do so over about the sum of their lengths along it; a try every eighth of
+ * that, but not closer than this (mm), cannot miss them.
+ */
+const TRIES_PER_MEETING = 8;
+const CLOSEST_TRIES = 10;
+const FOLD_TRIES = 18;
 
 /** Ids of those standing parts that a motion would run into, in order of their ids. Empty when the way is free. */
 export function blockers(motion: Motion, movers: Standing, standing: Standing, solids: Solids): readonly string[] {
@@ -21,15 +25,26 @@ export function blockers(motion: Motion, movers: Standing, standing: Standing, s
 }
 
 function slideBlockers(movers: readonly Placed[], by: Vec3, standing: Standing, solids: Solids): readonly string[] {
-  const distance = Math.hypot(...by);
-  const tries = Math.max(4, Math.ceil(distance / SLIDE_STEP));
-  const backs = Array.from({ length: tries }, (_, index) => 1 - index / tries);
   return [...standing].filter(([, obstacle]) => movers.some((mover) =>
-    sweptNear(mover, by, obstacle, solids) && backs.some((back) => {
+    sweptNear(mover, by, obstacle, solids) && tryPlaces(mover, by, obstacle, solids).some((back) => {
       const [x, y, z] = by;
       const pose = chained(moved([-x * back, -y * back, -z * back]), mover.pose);
       return solids.overlap({ shape: mover.shape, pose }, obstacle) > TOUCH;
     }))).map(([id]) => id).sort();
+}
+
+/** How far back along the slide, as shares of it from 1 down to just over 0, the mover is tried. */
+function tryPlaces(mover: Placed, by: Vec3, obstacle: Placed, solids: Solids): readonly number[] {
+  const step = Math.max(CLOSEST_TRIES, (lengthAlong(mover, by, solids) + lengthAlong(obstacle, by, solids)) / TRIES_PER_MEETING);
+  const tries = Math.max(4, Math.ceil(Math.hypot(...by) / step));
+  return Array.from({ length: tries }, (_, index) => 1 - index / tries);
+}
+
+/** Length of the box round a standing shape along a direction, mm. */
+function lengthAlong(one: Placed, by: Vec3, solids: Solids): number {
+  const { least, most } = solids.box(one);
+  const distance = Math.hypot(...by);
+  return [0, 1, 2].reduce((sum, axis) => sum + Math.abs((by[axis] ?? 0) / distance) * ((most[axis] ?? 0) - (least[axis] ?? 0)), 0);
 }
 
 /** Whether the box round the whole way of a mover meets the box round the obstacle. */
@@ -44,11 +59,21 @@ function sweptNear(mover: Placed, by: Vec3, obstacle: Placed, solids: Solids): b
   });
 }
 
-function foldBlockers(panel: Placed | undefined, side: keyof Folding, standing: Standing, solids: Solids): readonly string[] {
+function foldBlockers(panel: Placed | undefined, side: Side, standing: Standing, solids: Solids): readonly string[] {
   if (panel?.shape.form !== 'panel') return [];
+  // The other flaps lie still, away from whatever this one can meet: tried flat, one set of shapes serves all states.
   const { shape, pose } = panel;
-  const stages = Array.from({ length: FOLD_TRIES + 1 }, (_, index): Placed =>
-    ({ pose, shape: { ...shape, folding: { ...shape.folding, [side]: index / FOLD_TRIES } } }));
+  const stages = Array.from({ length: FOLD_TRIES }, (_, index): Placed =>
+    ({ pose, shape: { ...shape, folding: { ...FLAT, [side]: (index + 1) / FOLD_TRIES } } }));
+  const back = undone(pose);
   return [...standing].filter(([, obstacle]) =>
-    stages.some((stage) => solids.overlap(stage, obstacle) > TOUCH)).map(([id]) => id).sort();
+    flapReaches(shape.pattern, side, solids.box({ shape: obstacle.shape, pose: chained(back, obstacle.pose) }))
+    && stages.some((stage) => solids.overlap(stage, obstacle) > TOUCH)).map(([id]) => id).sort();
+}
+
+/** Whether a box in panel coordinates stands where the flap of this side can come: outside the folded tab's edge. */
+function flapReaches(pattern: FlatPattern, side: Side, box: Box3): boolean {
+  const axis = side === 'left' || side === 'right' ? 0 : 1;
+  const edge = pattern.axes[axis] - (pattern.blank[axis] / 2 - pattern.axes[axis]);
+  return side === 'left' || side === 'front' ? box.least[axis] < -edge : box.most[axis] > edge;
 }

@@ -1,12 +1,14 @@
 import Module from 'manifold-3d';
 import type { Box as ThreeBox, Manifold, ManifoldToplevel } from 'manifold-3d';
-import { placed } from '../pose.ts';
+import { chained, placed, undone } from '../pose.ts';
 import type { Mesh, Pose, Shape, Vec3 } from '../types.ts';
 import { buildCable } from './cable.ts';
 import { buildJoint } from './joint.ts';
 import { buildPanel } from './panel.ts';
 import { buildPin, buildWingNut } from './pin.ts';
 import { buildTube } from './tube.ts';
+
+type Transform = Parameters<Manifold['transform']>[0];
 
 /** A shape standing somewhere. */
 export interface Placed {
@@ -51,9 +53,15 @@ export async function loadSolids(): Promise<Solids> {
     built.set(key, known);
     return known;
   };
-  const standing = ({ shape, pose }: Placed): Manifold => solid(shape).transform([...pose] as Parameters<Manifold['transform']>[0]);
+  const ownBoxes = new Map<string, ThreeBox>();
+  const ownBox = (shape: Shape): ThreeBox => {
+    const key = keyOf(shape);
+    const known = ownBoxes.get(key) ?? solid(shape).boundingBox();
+    ownBoxes.set(key, known);
+    return known;
+  };
 
-  const boxOf = ({ shape, pose }: Placed): Box3 => standingBox(solid(shape).boundingBox(), pose);
+  const boxOf = ({ shape, pose }: Placed): Box3 => standingBox(ownBox(shape), pose);
 
   return {
     mesh: (shape) => {
@@ -65,10 +73,10 @@ export async function loadSolids(): Promise<Solids> {
     volume: (shape) => solid(shape).volume(),
     overlap: (one, other) => {
       if (!meet(boxOf(one), boxOf(other))) return 0;
-      const [left, right] = [standing(one), standing(other)];
-      const common = left.intersect(right);
+      const mover = solid(one.shape).transform([...chained(undone(other.pose), one.pose)] as Transform);
+      const common = mover.intersect(solid(other.shape));
       const volume = common.volume();
-      for (const used of [left, right, common]) used.delete();
+      for (const used of [mover, common]) used.delete();
       return volume;
     },
     box: boxOf,
