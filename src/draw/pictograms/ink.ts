@@ -44,7 +44,7 @@ export const straight = (x1: number, y1: number, x2: number, y2: number): string
 export const box = (x: number, y: number, width: number, height: number): string =>
   `M${rounded(x)} ${rounded(y)}h${rounded(width)}v${rounded(height)}h${rounded(-width)}z`;
 
-/** Path data of a broken line: dashes `on` long, `off` apart between their middle lines' ends. */
+/** Path data of a broken line from end to end: dashes `on` long, at least `off` apart (round ends not counted). */
 export function dashes(x1: number, y1: number, x2: number, y2: number, on = 4, off = 5): string {
   const length = Math.hypot(x2 - x1, y2 - y1);
   const [ux, uy] = [(x2 - x1) / length, (y2 - y1) / length];

@@ -1,18 +1,19 @@
 /** The finished rack seen from its front. */
-import { body, bold, dot, stroke, straight, thin, tint, together, type Ink } from '../ink.ts';
+import { body, bold, dot, solid, stroke, straight, thin, tint, together, type Ink } from '../ink.ts';
 import { floor } from '../motifs.ts';
 import type { Pair } from './pair.ts';
 
 const posts = `${straight(14, 3, 14, 45)}${straight(58, 3, 58, 45)}`;
-const deckMarks = `${straight(5, 28.5, 12, 28.5)}${straight(60, 28.5, 67, 28.5)}`;
+/** The height that was marked, pointed out on both posts. */
+const deckMarks = solid('M12 28.5L3 23.5V33.5zM60 28.5L69 23.5V33.5z');
 
 /** A deck whose middle line ends at the two heights. */
 const deck = (left: number, right: number): Ink => body(`M17 ${left - 4.5}L55 ${right - 4.5}V${right + 4.5}L17 ${left + 4.5}z`, tint);
 
 /** The deck's ends lie on the marks. */
 export const deckLevel: Pair = {
-  right: together(stroke(posts, 3), deck(24, 24), stroke(deckMarks, 3)),
-  wrong: together(stroke(posts, 3), deck(15, 32), stroke(deckMarks, 3)),
+  right: together(stroke(posts, 3), deck(24, 24), deckMarks),
+  wrong: together(stroke(posts, 3), deck(15, 32), deckMarks),
 };
 
 const face = together(stroke(posts, bold), stroke(`${straight(14, 6, 58, 6)}${straight(14, 42, 58, 42)}`, bold));
