@@ -1,0 +1,58 @@
+import { flag, real, whole } from './arrays.ts';
+import type { Crossings } from './crossings.ts';
+import type { Stage } from './stage.ts';
+
+/** Corner between two faces that are both seen. */
+export const crease = 1;
+/** Edge between a face that is seen and one that is not: what lies beyond is farther away. */
+export const contour = 2;
+/** Where one body enters another. */
+export const crossing = 4;
+
+/** Lines that are drawn where nothing lies before them, in view coordinates. */
+export interface Lines {
+  /** x y z of both ends, six numbers a line. */
+  readonly ends: Float64Array;
+  /** `crease`, `contour` or `crossing`. */
+  readonly kinds: Uint8Array;
+}
+
+/** The lines worth drawing. An inside corner with one face seen is always hidden by its other face. */
+export function candidateLines(stage: Stage, crossings: readonly Crossings[]): Lines {
+  const ends: number[] = [];
+  const kinds: number[] = [];
+  stage.topologies.forEach((topology, b) => {
+    const [point, triangle] = [whole(stage.firstPoint, b), whole(stage.firstTriangle, b)];
+    for (let e = 0; e < topology.smooth.length; e++) {
+      const left = flag(stage.front, triangle + whole(topology.edges, 4 * e + 2));
+      const beyond = whole(topology.edges, 4 * e + 3);
+      const right = beyond < 0 ? 0 : flag(stage.front, triangle + beyond);
+      if (left + right === 0 || (left === right ? flag(topology.smooth, e) : flag(topology.concave, e)) === 1) continue;
+      kinds.push(left === right ? crease : contour);
+      pushPoint(ends, stage.points, point + whole(topology.edges, 4 * e));
+      pushPoint(ends, stage.points, point + whole(topology.edges, 4 * e + 1));
+    }
+  });
+  for (const meeting of crossings) pushCrossings(ends, kinds, stage, meeting);
+  return { ends: Float64Array.from(ends), kinds: Uint8Array.from(kinds) };
+}
+
+function pushPoint(ends: number[], points: Float64Array, p: number): void {
+  ends.push(real(points, 3 * p), real(points, 3 * p + 1), real(points, 3 * p + 2));
+}
+
+/** A crossing is an inside corner, so it is seen only where both faces are. */
+function pushCrossings(ends: number[], kinds: number[], stage: Stage, { first, second, segments }: Crossings): void {
+  const m = stage.matrices[first]?.elements ?? [];
+  for (let s = 0; s < segments.length; s += 8) {
+    const one = flag(stage.front, whole(stage.firstTriangle, first) + real(segments, s + 6));
+    const other = flag(stage.front, whole(stage.firstTriangle, second) + real(segments, s + 7));
+    if (one + other < 2) continue;
+    kinds.push(crossing);
+    for (let end = s; end < s + 6; end += 3) {
+      for (let k = 0; k < 3; k++) {
+        ends.push([0, 1, 2].reduce((sum, j) => sum + (m[4 * j + k] as number) * real(segments, end + j), m[12 + k] as number));
+      }
+    }
+  }
+}

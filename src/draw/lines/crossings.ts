@@ -1,0 +1,108 @@
+import { Matrix4 } from 'three';
+import type { Body } from '../types.ts';
+import { crossingOf } from './crossing.ts';
+import type { LineCaches } from './caches.ts';
+import { numbersKey, remembered } from './caches.ts';
+import { item, real, whole } from './arrays.ts';
+import { extentAlong, turnPlanes, turnPoints } from './stage.ts';
+import type { Topology } from './topology.ts';
+import { touchShare } from './tolerances.ts';
+
+/** Lines where two bodies pass through each other: eight numbers each, in the first body's coordinates. */
+export interface Crossings {
+  readonly first: number;
+  readonly second: number;
+  /** x y z, x y z, triangle of the first, triangle of the second. */
+  readonly segments: Float64Array;
+}
+
+/** Finds where bodies enter each other, whatever the view. Bodies that only touch have no crossings. */
+export function crossingsOf(bodies: readonly Body[], topologies: readonly Topology[], caches: LineCaches): readonly Crossings[] {
+  const boxes = bodies.map((body, b) => [0, 1, 2].map((k) => extentAlong(item(topologies, b).box, body.pose, k)));
+  const found: Crossings[] = [];
+  bodies.forEach((one, first) => {
+    for (let second = first + 1; second < bodies.length; second++) {
+      const other = item(bodies, second);
+      const meets = item(boxes, first).every(([low, high], k) => {
+        const [otherLow, otherHigh] = item(item(boxes, second), k);
+        return low < otherHigh && otherLow < high;
+      });
+      if (!meets) continue;
+      const relative = new Matrix4().fromArray(one.pose).invert().multiply(new Matrix4().fromArray(other.pose)).elements;
+      const ofFirst = remembered(caches.crossings, one.mesh, () => new WeakMap<typeof one.mesh, Map<string, Float64Array>>());
+      const ofPair = remembered(ofFirst, other.mesh, () => new Map<string, Float64Array>());
+      const segments = remembered(ofPair, numbersKey(relative), () => pairCrossings(item(topologies, first), item(topologies, second), relative));
+      if (segments.length > 0) found.push({ first, second, segments });
+    }
+  });
+  return found;
+}
+
+/** Triangles of one body near the other, with their boxes, all in the first body's coordinates. */
+interface Near {
+  readonly points: Float64Array;
+  readonly planes: Float64Array;
+  readonly topology: Topology;
+  readonly triangles: readonly number[];
+  /** Least x y z and greatest x y z of every triangle in the list. */
+  readonly boxes: Float64Array;
+}
+
+function pairCrossings(a: Topology, b: Topology, bToA: readonly number[]): Float64Array {
+  const touch = touchShare * Math.max(a.diagonal, b.diagonal);
+  const points = new Float64Array(b.points.length);
+  const planes = new Float64Array(b.planes.length);
+  turnPoints(b.points, bToA, points, 0);
+  turnPlanes(b.planes, bToA, planes, 0);
+  const spans = [0, 1, 2].map((k) => extentAlong(b.box, bToA, k));
+  const common = Float64Array.from([
+    ...spans.map(([low], k) => Math.max(low, real(a.box, k))),
+    ...spans.map(([, high], k) => Math.min(high, real(a.box, k + 3))),
+  ]);
+  const axis = [0, 1, 2].reduce((best, k) => (real(common, k + 3) - real(common, k) > real(common, best + 3) - real(common, best) ? k : best), 0);
+  const near = nearTriangles(a, a.points, a.planes, common, axis);
+  const others = nearTriangles(b, points, planes, common, axis);
+  return sweep(near, others, axis, touch);
+}
+
+function nearTriangles(topology: Topology, points: Float64Array, planes: Float64Array, common: Float64Array, axis: number): Near {
+  const found: { readonly t: number; readonly box: Float64Array }[] = [];
+  for (let t = 0; t < topology.triangles.length / 3; t++) {
+    const box = triangleBox(topology.triangles, points, t);
+    if (overlap(box, 0, common, 0)) found.push({ t, box });
+  }
+  found.sort((p, q) => real(p.box, axis) - real(q.box, axis) || p.t - q.t);
+  const boxes = new Float64Array(6 * found.length);
+  found.forEach(({ box }, i) => { boxes.set(box, 6 * i); });
+  return { topology, points, planes, triangles: found.map(({ t }) => t), boxes };
+}
+
+function triangleBox(triangles: Int32Array, points: Float64Array, t: number): Float64Array {
+  const box = new Float64Array(6);
+  const [a, b, c] = [3 * whole(triangles, 3 * t), 3 * whole(triangles, 3 * t + 1), 3 * whole(triangles, 3 * t + 2)];
+  for (let k = 0; k < 3; k++) {
+    box[k] = Math.min(real(points, a + k), real(points, b + k), real(points, c + k));
+    box[k + 3] = Math.max(real(points, a + k), real(points, b + k), real(points, c + k));
+  }
+  return box;
+}
+
+function overlap(p: Float64Array, i: number, q: Float64Array, j: number): boolean {
+  return real(p, i) <= real(q, j + 3) && real(q, j) <= real(p, i + 3)
+    && real(p, i + 1) <= real(q, j + 4) && real(q, j + 1) <= real(p, i + 4)
+    && real(p, i + 2) <= real(q, j + 5) && real(q, j + 2) <= real(p, i + 5);
+}
+
+function sweep(a: Near, b: Near, axis: number, touch: number): Float64Array {
+  const segments: number[] = [];
+  for (let i = 0; i < a.triangles.length; i++) {
+    const end = real(a.boxes, 6 * i + 3 + axis);
+    for (let j = 0; j < b.triangles.length && real(b.boxes, 6 * j + axis) <= end; j++) {
+      if (!overlap(a.boxes, 6 * i, b.boxes, 6 * j)) continue;
+      const [t, u] = [item(a.triangles, i), item(b.triangles, j)];
+      const segment = crossingOf(a, t, b, u, touch);
+      if (segment) segments.push(...segment, t, u);
+    }
+  }
+  return Float64Array.from(segments);
+}

@@ -1,0 +1,117 @@
+import { item, real, whole } from './arrays.ts';
+
+/** A grid of square cells over the view plane; each cell lists what reaches into it. */
+export interface Grid {
+  readonly x: number;
+  readonly y: number;
+  /** Side of a cell, in mm. */
+  readonly cell: number;
+  readonly columns: number;
+  readonly rows: number;
+  /** Where each cell's list begins in `members`; one more entry than cells. */
+  readonly starts: Int32Array;
+  /** Items cell by cell, in the order in which they were put in. */
+  readonly members: Int32Array;
+}
+
+/** A grid that is being filled: cell and item by turns. */
+export interface OpenGrid extends Omit<Grid, 'starts' | 'members'> {
+  readonly entries: number[];
+}
+
+/** An empty grid over points (x y z by turns) with about one cell an item. */
+export function gridOver(points: Float64Array, items: number): OpenGrid {
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let p = 0; p < points.length; p += 3) {
+    left = Math.min(left, real(points, p));
+    right = Math.max(right, real(points, p));
+    low = Math.min(low, real(points, p + 1));
+    high = Math.max(high, real(points, p + 1));
+  }
+  if (!(right > left) && !(high > low)) return { x: 0, y: 0, cell: 1, columns: 1, rows: 1, entries: [] };
+  const [width, height] = [right - left, high - low];
+  const cell = Math.max(Math.sqrt((width * height) / Math.max(1, items)), Math.max(width, height) / 1000);
+  return { x: left, y: low, cell, columns: Math.floor(width / cell) + 1, rows: Math.floor(height / cell) + 1, entries: [] };
+}
+
+/** The column or row in which a distance from the grid's corner lies, kept inside the grid. */
+export function slot(distance: number, cell: number, slots: number): number {
+  const k = Math.floor(distance / cell);
+  return k < 0 ? 0 : k >= slots ? slots - 1 : k;
+}
+
+/** Enters a triangle in every cell that it may touch: row by row between its sides. */
+export function coverTriangle(grid: OpenGrid, member: number, points: Float64Array, a: number, b: number, c: number): void {
+  const { cell, y, rows } = grid;
+  const [ax, bx, cx] = [real(points, a), real(points, b), real(points, c)];
+  const [ay, by, cy] = [real(points, a + 1), real(points, b + 1), real(points, c + 1)];
+  const top = slot(Math.max(ay, by, cy) - y, cell, rows);
+  for (let row = slot(Math.min(ay, by, cy) - y, cell, rows); row <= top; row++) {
+    const low = y + (row - 1e-6) * cell;
+    const high = y + (row + 1 + 1e-6) * cell;
+    const left = Math.min(leftWithin(ax, ay, bx, by, low, high), leftWithin(bx, by, cx, cy, low, high), leftWithin(cx, cy, ax, ay, low, high));
+    const right = -Math.min(leftWithin(-ax, ay, -bx, by, low, high), leftWithin(-bx, by, -cx, cy, low, high), leftWithin(-cx, cy, -ax, ay, low, high));
+    if (left <= right) enterRow(grid, member, row, left, right);
+  }
+}
+
+function enterRow(grid: OpenGrid, member: number, row: number, left: number, right: number): void {
+  const margin = 1e-6 * grid.cell;
+  const last = slot(right + margin - grid.x, grid.cell, grid.columns);
+  for (let column = slot(left - margin - grid.x, grid.cell, grid.columns); column <= last; column++) {
+    grid.entries.push(row * grid.columns + column, member);
+  }
+}
+
+/** Least x of the part of a side between two heights. */
+function leftWithin(x0: number, y0: number, x1: number, y1: number, low: number, high: number): number {
+  if ((y0 < low && y1 < low) || (y0 > high && y1 > high)) return Infinity;
+  const slope = (x1 - x0) / (y1 - y0);
+  const from = y0 < low ? x0 + (low - y0) * slope : y0 > high ? x0 + (high - y0) * slope : x0;
+  const to = y1 < low ? x0 + (low - y0) * slope : y1 > high ? x0 + (high - y0) * slope : x1;
+  return from < to ? from : to;
+}
+
+/** Sorts the entries by cell, keeping their order within each. */
+export function sealGrid({ entries, ...grid }: OpenGrid): Grid {
+  const starts = new Int32Array(grid.columns * grid.rows + 1);
+  for (let e = 0; e < entries.length; e += 2) {
+    const cell = item(entries, e) + 1;
+    starts[cell] = whole(starts, cell) + 1;
+  }
+  for (let cell = 1; cell < starts.length; cell++) starts[cell] = whole(starts, cell) + whole(starts, cell - 1);
+  const next = starts.slice();
+  const members = new Int32Array(entries.length / 2);
+  for (let e = 0; e < entries.length; e += 2) {
+    const cell = item(entries, e);
+    const place = whole(next, cell);
+    members[place] = item(entries, e + 1);
+    next[cell] = place + 1;
+  }
+  return { ...grid, starts, members };
+}
+
+/**
+ * Calls `visit` with every cell that a straight line may touch and the shares of the line, 0…1,
+ * between which it can be there; stops when `visit` returns true.
+ */
+export function alongLine(grid: Grid | OpenGrid, x0: number, y0: number, x1: number, y1: number, visit: (cell: number, from: number, to: number) => boolean): void {
+  const [dx, dy] = [x1 - x0, y1 - y0];
+  const flat = Math.abs(dx) >= Math.abs(dy);
+  const [start, run, slots] = flat ? [x0 - grid.x, dx, grid.columns] : [y0 - grid.y, dy, grid.rows];
+  const [side, slope, sideSlots] = flat ? [y0 - grid.y, dy, grid.rows] : [x0 - grid.x, dx, grid.columns];
+  const margin = 1e-6 * grid.cell;
+  const last = slot(Math.max(start, start + run) + margin, grid.cell, slots);
+  for (let k = slot(Math.min(start, start + run) - margin, grid.cell, slots); k <= last; k++) {
+    const one = run === 0 ? 0 : (k * grid.cell - margin - start) / run;
+    const other = run === 0 ? 1 : ((k + 1) * grid.cell + margin - start) / run;
+    const from = Math.max(0, Math.min(one, other));
+    const to = Math.min(1, Math.max(one, other));
+    if (from > to) continue;
+    const [p, q] = [side + from * slope, side + to * slope];
+    const end = slot(Math.max(p, q) + margin, grid.cell, sideSlots);
+    for (let j = slot(Math.min(p, q) - margin, grid.cell, sideSlots); j <= end; j++) {
+      if (visit(flat ? j * grid.columns + k : k * grid.columns + j, from, to)) return;
+    }
+  }
+}

@@ -1,0 +1,91 @@
+import { Matrix4 } from 'three';
+import type { Vec2 } from '../../model/index.ts';
+import type { View } from '../../scene/index.ts';
+import type { Body, LineDrawing, Region, Stroke } from '../types.ts';
+import { networkOf } from './arrangement.ts';
+import { item, real } from './arrays.ts';
+import type { LineCaches } from './caches.ts';
+import { cachedTopology, newLineCaches, numbersKey, remembered } from './caches.ts';
+import { candidateLines } from './candidates.ts';
+import { chainLinks } from './chains.ts';
+import { crossingsOf } from './crossings.ts';
+import type { Nodes } from './nodes.ts';
+import { occludersOf } from './occluders.ts';
+import { outlineArea } from './outlineArea.ts';
+import { dropStraight, ringArea, roundPoints, roundTo } from './polyline.ts';
+import { ringsOf } from './regions.ts';
+import type { Stage } from './stage.ts';
+import { stageOf } from './stage.ts';
+import { tolerancesFor } from './tolerances.ts';
+import type { Tolerances } from './tolerances.ts';
+import { viewMatrix } from './viewMatrix.ts';
+import { visiblePieces } from './visible.ts';
+import { weighLinks } from './weights.ts';
+import type { WeightedLink } from './weights.ts';
+
+/**
+ * Draws closed bodies as lines with what is hidden left out, in mm of the scene on the view plane.
+ * @param bodies closed meshes wound outwards, poses rigid; bodies may touch and enter each other.
+ * @param view parallel view; `towardsEye` need not be of unit length.
+ * @param options.caches what the caller keeps from picture to picture; the result does not depend on it.
+ * @throws when the view has no direction.
+ */
+export function lineDrawing(bodies: readonly Body[], view: View, options: { readonly caches?: LineCaches } = {}): LineDrawing {
+  const caches = options.caches ?? newLineCaches();
+  const topologies = bodies.map(({ mesh }) => cachedTopology(caches, mesh));
+  const stage = stageOf(bodies, topologies, viewMatrix(view));
+  const tolerances = tolerancesFor(stage.diagonal);
+  const lines = candidateLines(stage, crossingsOf(bodies, topologies, caches));
+  const occluders = occludersOf(stage, tolerances);
+  const network = networkOf(lines, visiblePieces(lines, occluders, tolerances), tolerances.snap);
+  const links = weighLinks(network, occluders, tolerances);
+  const strokes = strokesOf(network.nodes, links, tolerances);
+  const rings = ringsOf(network.nodes, links, bodies.length)
+    .map((own) => own.map((ring) => finish(network.nodes, ring, true, tolerances)).filter((ring) => ring.length > 2));
+  return { strokes, regions: regionsOf(bodies, rings), visibleShare: sharesOf(bodies, stage, rings, caches), bounds: boundsOf(strokes) };
+}
+
+function strokesOf(nodes: Nodes, links: readonly WeightedLink[], tolerances: Tolerances): readonly Stroke[] {
+  return (['outline', 'edge'] as const).flatMap((weight) =>
+    chainLinks(nodes, links.filter((link) => link.weight === weight))
+      .map((chain) => ({ weight, points: finish(nodes, chain.nodes, chain.closed, tolerances), closed: chain.closed }))
+      .filter(({ points }) => points.length > 1));
+}
+
+/** Nodes as points: straight runs without points between, rounded. */
+function finish(nodes: Nodes, chain: readonly number[], closed: boolean, tolerances: Tolerances): readonly Vec2[] {
+  const points = chain.map((n): Vec2 => [item(nodes.x, n), item(nodes.y, n)]);
+  return roundPoints(dropStraight(points, closed, tolerances.straight), closed, tolerances.rounding);
+}
+
+function regionsOf(bodies: readonly Body[], rings: readonly (readonly (readonly Vec2[])[])[]): readonly Region[] {
+  return bodies.map(({ id }, b) => ({ body: id, rings: item(rings, b) })).filter((region) => region.rings.length > 0);
+}
+
+/** Visible area over own outline area, to four decimals. */
+function sharesOf(bodies: readonly Body[], stage: Stage, rings: readonly (readonly (readonly Vec2[])[])[], caches: LineCaches): Readonly<Record<string, number>> {
+  return Object.fromEntries(bodies.map(({ id, mesh }, b) => {
+    const own = ownOutlineArea(caches, mesh, item(stage.topologies, b), item(stage.matrices, b));
+    const seen = item(rings, b).reduce((sum, ring) => sum + ringArea(ring), 0);
+    return [id, own > 0 ? roundTo(Math.min(1, Math.max(0, seen / own)), 1e-4) : 0];
+  }));
+}
+
+/** A turn about the view axis leaves the area as it is, so the direction to the eye alone is the key. */
+function ownOutlineArea(caches: LineCaches, mesh: Body['mesh'], topology: Stage['topologies'][number], matrix: Matrix4): number {
+  const m = matrix.elements;
+  const areas = remembered(caches.outlineAreas, mesh, () => new Map<string, number>());
+  return remembered(areas, numbersKey([m[2], m[6], m[10]]), () => outlineArea(topology, m));
+}
+
+function boundsOf(strokes: readonly Stroke[]): LineDrawing['bounds'] {
+  const points = Float64Array.from(strokes.flatMap((stroke) => stroke.points.flat()));
+  if (points.length === 0) return { least: [0, 0], most: [0, 0] };
+  const box = [Infinity, Infinity, -Infinity, -Infinity] as [number, number, number, number];
+  for (let p = 0; p < points.length; p++) {
+    const k = p % 2;
+    box[k] = Math.min(box[k] as number, real(points, p));
+    box[k + 2] = Math.max(box[k + 2] as number, real(points, p));
+  }
+  return { least: [box[0], box[1]], most: [box[2], box[3]] };
+}

@@ -1,0 +1,83 @@
+import type { Vec2 } from '../../model/index.ts';
+import { item } from './arrays.ts';
+
+/**
+ * Drops the points that lie within `tolerance` mm of the straight line between the points kept
+ * (D. Douglas and T. Peucker, 1973). Of a closed line at least a triangle stays.
+ */
+export function dropStraight(points: readonly Vec2[], closed: boolean, tolerance: number): readonly Vec2[] {
+  if (points.length < 3) return points;
+  if (!closed) return keepCorners(points, tolerance);
+  const start = sharpest(points);
+  const turned = [...points.slice(start), ...points.slice(0, start), item(points, start)];
+  const far = farthest(turned);
+  const kept = [...keepCorners(turned.slice(0, far + 1), tolerance), ...keepCorners(turned.slice(far), tolerance).slice(1, -1)];
+  return kept.length > 2 ? kept : points;
+}
+
+function keepCorners(points: readonly Vec2[], tolerance: number): readonly Vec2[] {
+  const keep = new Set([0, points.length - 1]);
+  const open: [number, number][] = [[0, points.length - 1]];
+  for (let span = open.pop(); span; span = open.pop()) {
+    const [from, to] = span;
+    let [worst, most] = [-1, tolerance];
+    for (let p = from + 1; p < to; p++) {
+      const off = offLine(item(points, p), item(points, from), item(points, to));
+      if (off > most) [worst, most] = [p, off];
+    }
+    if (worst < 0) continue;
+    keep.add(worst);
+    open.push([from, worst], [worst, to]);
+  }
+  return points.filter((_, p) => keep.has(p));
+}
+
+/** Distance of a point from the straight piece between two others. */
+function offLine([px, py]: Vec2, [ax, ay]: Vec2, [bx, by]: Vec2): number {
+  const [dx, dy] = [bx - ax, by - ay];
+  const square = dx * dx + dy * dy;
+  const share = square > 0 ? Math.min(1, Math.max(0, ((px - ax) * dx + (py - ay) * dy) / square)) : 0;
+  return Math.hypot(px - ax - share * dx, py - ay - share * dy);
+}
+
+/** The point of a closed line at which it turns most: a good place to begin. */
+function sharpest(points: readonly Vec2[]): number {
+  const fold = (p: number): number => {
+    const [x, y] = item(points, p);
+    const [ax, ay] = item(points, (p + points.length - 1) % points.length);
+    const [bx, by] = item(points, (p + 1) % points.length);
+    return ((ax - x) * (bx - x) + (ay - y) * (by - y)) / (Math.hypot(ax - x, ay - y) * Math.hypot(bx - x, by - y) || 1);
+  };
+  return points.reduce((best, _, p) => (fold(p) > fold(best) + 1e-9 ? p : best), 0);
+}
+
+function farthest(points: readonly Vec2[]): number {
+  const [x, y] = item(points, 0);
+  const away = (p: number): number => Math.hypot(item(points, p)[0] - x, item(points, p)[1] - y);
+  return points.reduce((best, _, p) => (away(p) > away(best) ? p : best), 0);
+}
+
+/** Area of a ring, positive where its inside lies on the left (mm²). */
+export function ringArea(ring: readonly Vec2[]): number {
+  return ring.reduce((sum, [x, y], p) => {
+    const [nextX, nextY] = item(ring, (p + 1) % ring.length);
+    return sum + (x * nextY - nextX * y) / 2;
+  }, 0);
+}
+
+/** Points as multiples of `rounding` mm, each different from the one before. */
+export function roundPoints(points: readonly Vec2[], closed: boolean, rounding: number): readonly Vec2[] {
+  const rounded = points.map(([x, y]): Vec2 => [roundTo(x, rounding), roundTo(y, rounding)]);
+  return rounded.filter(([x, y], p) => {
+    if (p === 0 && !closed) return true;
+    const [lastX, lastY] = item(rounded, (p + rounded.length - 1) % rounded.length);
+    return x !== lastX || y !== lastY;
+  });
+}
+
+/** A number as a multiple of a power of ten, written with no more digits than that needs. */
+export function roundTo(value: number, rounding: number): number {
+  const steps = Math.round(value / rounding);
+  const rounded = rounding < 1 ? steps / Math.round(1 / rounding) : steps * rounding;
+  return rounded === 0 ? 0 : rounded;
+}

@@ -1,0 +1,55 @@
+import { item, real, whole } from './arrays.ts';
+import type { Link, Network } from './arrangement.ts';
+import { contour } from './candidates.ts';
+import { frontmost } from './frontmost.ts';
+import type { Occluders } from './occluders.ts';
+import { planeAt, stride } from './occluders.ts';
+import type { Tolerances } from './tolerances.ts';
+
+/** A link with what lies on its left and on its right, seen from its first node: a body or −1. */
+export interface WeightedLink extends Link {
+  readonly left: number;
+  readonly right: number;
+  readonly weight: 'outline' | 'edge';
+}
+
+/** Looks to both sides of every link and drops those that are no line of the picture. */
+export function weighLinks(network: Network, occluders: Occluders, tolerances: Tolerances): readonly WeightedLink[] {
+  return network.links.flatMap((link) => {
+    const [left, right] = facesBeside(network, link, occluders, tolerances);
+    const bodies = [left, right].map((face) => (face < 0 ? -1 : whole(occluders.body, face))) as [number, number];
+    const weight = weightOf(link, left, right, bodies, occluders.numbers, tolerances);
+    return weight ? [{ ...link, left: bodies[0], right: bodies[1], weight }] : [];
+  });
+}
+
+function facesBeside({ nodes }: Network, { from, to }: Link, occluders: Occluders, tolerances: Tolerances): readonly [number, number] {
+  const [x, y] = [(item(nodes.x, from) + item(nodes.x, to)) / 2, (item(nodes.y, from) + item(nodes.y, to)) / 2];
+  const [dx, dy] = [item(nodes.x, to) - item(nodes.x, from), item(nodes.y, to) - item(nodes.y, from)];
+  const scale = tolerances.probe / Math.hypot(dx, dy);
+  return [
+    frontmost(occluders, x - dy * scale, y + dx * scale, tolerances),
+    frontmost(occluders, x + dy * scale, y - dx * scale, tolerances),
+  ];
+}
+
+/** Outline where a body ends, edge within one, null for seams and for what lies under both faces. */
+function weightOf(link: Link, left: number, right: number, [one, other]: readonly [number, number], numbers: Float64Array, tolerances: Tolerances): 'outline' | 'edge' | null {
+  if (one < 0 && other < 0) return null;
+  if (left >= 0 && right >= 0 && Math.max(heightOver(numbers, left, link), heightOver(numbers, right, link)) < -tolerances.buried) return null;
+  if (one !== other) return 'outline';
+  if (isFlat(numbers, left, right, link, tolerances)) return null;
+  return (link.kinds & contour) !== 0 ? 'outline' : 'edge';
+}
+
+/** Distance of a link's middle over a face, square to it. */
+function heightOver(f: Float64Array, face: number, { middle: [x, y, z] }: Link): number {
+  const plane = stride * face + planeAt;
+  return real(f, plane) * x + real(f, plane + 1) * y + real(f, plane + 2) * z - real(f, plane + 3);
+}
+
+function isFlat(f: Float64Array, left: number, right: number, link: Link, tolerances: Tolerances): boolean {
+  const [p, q] = [stride * left + planeAt, stride * right + planeAt];
+  const cosine = [0, 1, 2].reduce((sum, k) => sum + real(f, p + k) * real(f, q + k), 0);
+  return cosine > 0.99998 && Math.abs(heightOver(f, left, link) - heightOver(f, right, link)) < tolerances.buried;
+}
