@@ -27,8 +27,8 @@ export interface LinearDimension {
   readonly ends: Vec2;
   /** Where the dimension line lies across it. */
   readonly line: number;
-  /** Where each extension line begins across it; none are drawn where it equals `line`. */
-  readonly feature: number;
+  /** Where the extension lines begin across it: one place for both, or one for each end. */
+  readonly feature: number | Vec2;
   readonly cap: number;
   /** A figure beside an upright dimension line that is read from below: for single numerals, where a 6 turned is a 9. */
   readonly upright?: boolean;
@@ -47,9 +47,12 @@ export function linearDimension({ axis, text, ends, line: across, feature, cap, 
   const beyond = fits ? to : middle + (way * extent) / 2;
   const begin = headsInside ? from : from - way * (headLength + 1.5);
   const end = headsInside || !fits ? beyond : to + way * (headLength + 1.5);
-  const outwards = Math.sign(across - feature);
+  const features = typeof feature === 'number' ? [feature, feature] : feature;
   return [
-    ...ends.flatMap((at) => (outwards === 0 ? [] : [line(pens.dimension, place(axis, at, feature), place(axis, at, across + outwards * past))])),
+    ...ends.map((at, index) => {
+      const start = features[index] ?? across;
+      return line(pens.dimension, place(axis, at, start), place(axis, at, across + Math.sign(across - start) * past));
+    }),
     line(pens.dimension, place(axis, begin, across), place(axis, end, across)),
     arrowhead(place(axis, from, across), place(axis, headsInside ? -way : way, 0), headLength),
     arrowhead(place(axis, to, across), place(axis, headsInside ? way : -way, 0), headLength),

@@ -18,7 +18,7 @@ const advances: Readonly<Record<string, readonly [number, number]>> = {
 const numeral = 572;
 
 /** Cap heights in mm of paper: figures on the pattern page, figures in step pictures, counts and places in a row. */
-export const capHeights = { pattern: 3, step: 4, count: 5, order: 3.5 } as const;
+export const capHeights = { pattern: 3.5, step: 4, count: 5, order: 3.5 } as const;
 
 /** Font size in mm for a cap height in mm. */
 export function fontSize(cap: number): number {

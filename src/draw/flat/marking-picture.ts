@@ -9,6 +9,7 @@ import { holesStage } from './stages/holes.ts';
 import { insideStage } from './stages/inside.ts';
 import { notchesCutStage } from './stages/notches-cut.ts';
 import { notchesStage } from './stages/notches.ts';
+import { stepPaper } from './step-paper.ts';
 import type { Paper } from './svg.ts';
 import { toPicture } from './svg.ts';
 
@@ -16,9 +17,6 @@ import { toPicture } from './svg.ts';
 export type Marking =
   | { readonly stage: 'blank'; readonly stock: Vec2 }
   | { readonly stage: 'inside' | 'creases' | 'notches' | 'holes' | 'notches-cut' | 'crease' | 'half-cut' };
-
-/** Paper of a step picture, mm. */
-export const stepPaper: Paper = { width: 170, height: 110 };
 
 /**
  * One step of marking or cutting the flat panel, inner face up. What is new is black and dimensioned, what

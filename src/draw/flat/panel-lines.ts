@@ -119,3 +119,27 @@ export function snips(pattern: FlatPattern, corner: Vec2): readonly [PanelLine, 
     [[inner[0], sy * (half[1] - onY)], [inner[0] - sx * onY, sy * half[1]]],
   ];
 }
+
+/**
+ * The square that falls out of a corner: edge point along x, the round corner, edge point along y, the blank's
+ * corner. `steps` straights make the quarter circle.
+ */
+export function notchRing(pattern: FlatPattern, corner: Vec2, steps: number): readonly Vec2[] {
+  const [sx, sy] = corner;
+  const inner = notchInner(pattern, corner);
+  const outer: Vec2 = [sx * (pattern.blank[0] / 2), sy * (pattern.blank[1] / 2)];
+  const radius = pattern.notchRadius;
+  const [hx, hy] = notchHole(pattern, corner);
+  const round = Array.from({ length: steps + 1 }, (_, index): Vec2 => {
+    const angle = (index / steps) * (Math.PI / 2);
+    return [hx - sx * radius * Math.sin(angle), hy - sy * radius * Math.cos(angle)];
+  });
+  return [[outer[0], inner[1]], ...round, [inner[0], outer[1]], outer];
+}
+
+/** Distance of the holes in the middle part from the inside line, outwards (so negative). */
+export function baseHoles(pattern: FlatPattern): number {
+  const hole = pattern.holes.find((one) => one.side === 'back' && one.in === 'base');
+  if (!hole) throw new RangeError('The pattern has no pin hole in the middle part below its back tab.');
+  return hole.at[1] - pattern.inside[1];
+}

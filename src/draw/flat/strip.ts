@@ -5,12 +5,12 @@ import { boxWindow, clipMarks } from './clip.ts';
 import { runningDimension, runningReach } from './dimension.ts';
 import { lengthText } from './lettering.ts';
 import type { Mark } from './marks.ts';
-import { area, line, outline } from './marks.ts';
+import { area, circle, line, outline } from './marks.ts';
 import { onFlap, runsAlongX } from './panel-lines.ts';
 import type { Pen } from './pens.ts';
-import { panelTint, pens } from './pens.ts';
+import { panelTint, pens, thick } from './pens.ts';
 import type { View } from './view.ts';
-import { allOnPaper, fittingScale, onPaper } from './view.ts';
+import { fittingScale, onPaper } from './view.ts';
 
 /** Clear paper beyond the tab's edge and the least width of the strip's frame, in mm. */
 const beyondEdge = 3;
@@ -20,23 +20,40 @@ const dimensionGap = 5;
 
 /**
  * A narrow strip across one flap, enlarged: lines that lie under 4 mm apart in the whole view stand clear of
- * each other here. Its view takes x along the side (0 in the strip's middle) and y outwards from the inside line.
+ * each other here. Same way up as the whole view: outwards is up on the back flap, down on the front one.
  */
 export interface Strip {
-  readonly view: View;
+  readonly scale: number;
   readonly frame: Box;
   readonly flap: Flap;
+  /** Paper place of the inside line. */
+  readonly insideLine: number;
   /** Distance from the inside line at which the strip begins; negative is inside. */
   readonly start: number;
 }
 
-/** Places a strip into a box with its right-hand figures; `start` is where it begins, mm from the inside line. */
+/** Places a strip of the front or back flap into a box; `start` is where it begins, mm from the inside line. */
 export function placeStrip(flap: Flap, box: Box, start: number): Strip {
+  if (!runsAlongX(flap.side)) throw new RangeError(`A strip is taken from the front or back flap, not from the ${flap.side} one.`);
   const height = flap.edge - start;
   const scale = fittingScale([0, height], [box.width, box.height - beyondEdge]);
   const frame: Box = { x: box.x, y: box.y + (box.height - height * scale - beyondEdge) / 2, width: stripWidth, height: height * scale + beyondEdge };
-  return { flap, frame, start, view: { scale, origin: [frame.x + frame.width / 2, frame.y + beyondEdge + flap.edge * scale] } };
+  const insideLine = outwardsSign(flap) > 0 ? frame.y - start * scale : frame.y + beyondEdge + flap.edge * scale;
+  return { flap, frame, start, scale, insideLine };
 }
+
+/** Paper place of a distance from the inside line. */
+export function stripY({ insideLine, scale, flap }: Strip, outwards: number): number {
+  return insideLine + outwardsSign(flap) * outwards * scale;
+}
+
+/** Middle of the strip at a distance from the inside line. */
+export function stripMiddle(strip: Strip, outwards: number): Vec2 {
+  return [strip.frame.x + strip.frame.width / 2, stripY(strip, outwards)];
+}
+
+/** +1 where outwards is down the paper. */
+const outwardsSign = (flap: Flap): number => (flap.side === 'front' ? 1 : -1);
 
 /** Paper width of a strip with the figures of running dimensions on its right. */
 export function stripSpan(texts: readonly string[], cap: number): number {
@@ -53,16 +70,13 @@ export interface StripPens {
 
 /** The strip's lines in its frame. */
 export function stripMarks(strip: Strip, look: StripPens, more: readonly Mark[] = []): readonly Mark[] {
-  const { view, frame, flap, start } = strip;
-  const across = (pen: Pen, outwards: number): Mark => {
-    const y = onPaper(view, [0, outwards])[1];
-    return line(pen, [frame.x, y], [frame.x + frame.width, y]);
-  };
-  const half = frame.width / 2 / view.scale;
-  const panel = allOnPaper(view, [[-half, start], [half, start], [half, flap.edge], [-half, flap.edge]]);
+  const { frame, flap, start } = strip;
+  const right = frame.x + frame.width;
+  const across = (pen: Pen, outwards: number): Mark => line(pen, [frame.x, stripY(strip, outwards)], [right, stripY(strip, outwards)]);
+  const [from, to] = [stripY(strip, start), stripY(strip, flap.edge)];
   const { crease, halfCut } = look;
   const drawn = [
-    area(panelTint, panel),
+    area(panelTint, [[frame.x, from], [right, from], [right, to], [frame.x, to]]),
     across(look.edge, flap.edge),
     across(look.inside, 0),
     ...(crease ? flap.creases.map((at) => across(crease, at)) : []),
@@ -70,37 +84,61 @@ export function stripMarks(strip: Strip, look: StripPens, more: readonly Mark[] 
     ...more,
   ];
   return [
-    { mark: 'view', name: 'strip', scale: view.scale, marks: clipMarks(drawn, boxWindow(frame)) },
+    { mark: 'view', name: 'strip', scale: strip.scale, marks: clipMarks(drawn, boxWindow(frame)) },
     outline(pens.ring, boxWindow(frame)),
   ];
 }
 
-/** Running dimensions on the strip's right: distances outwards from a datum, in mm from the inside line. */
-export function stripDimensions(strip: Strip, datum: number, places: readonly number[], cap: number): readonly Mark[] {
-  const { view, frame } = strip;
-  const y = (outwards: number) => onPaper(view, [0, outwards])[1];
+/** Pin holes in the strip's middle, with centre lines. */
+export function stripHoles(strip: Strip, places: readonly number[], diameter: number): readonly Mark[] {
+  const radius = (diameter / 2) * strip.scale;
+  return places.flatMap((outwards) => {
+    const [x, y] = stripMiddle(strip, outwards);
+    const reach = radius + 1.5;
+    return [
+      circle([x, y], radius, { ...pens.hole, width: thick }),
+      line(pens.edge, [x - reach, y], [x + reach, y]),
+      line(pens.edge, [x, y - reach], [x, y + reach]),
+    ];
+  });
+}
+
+/** Running dimensions beside the strip: distances from a datum; places in mm outwards from the inside line. */
+export function stripDimensions(strip: Strip, datum: number, places: readonly number[], cap: number, beside: 'left' | 'right' = 'right'): readonly Mark[] {
+  const { frame } = strip;
+  const feature = beside === 'right' ? frame.x + frame.width : frame.x;
   return runningDimension({
     axis: 'y',
-    datum: y(datum),
-    stations: places.map((at) => ({ at: y(at), text: lengthText(Math.abs(at - datum)) })),
-    line: frame.x + frame.width + dimensionGap,
-    feature: frame.x + frame.width,
+    datum: stripY(strip, datum),
+    stations: places.map((at) => ({ at: stripY(strip, at), text: lengthText(Math.abs(at - datum)) })),
+    line: feature + (beside === 'right' ? dimensionGap : -dimensionGap),
+    feature,
     cap,
   });
 }
 
 /** Where the strip is taken from on the whole view, at a share of the flap's length, and a leader to the frame. */
 export function stripSource(pattern: FlatPattern, strip: Strip, whole: View, share: number): readonly Mark[] {
-  const { flap, frame, start, view } = strip;
-  if (!runsAlongX(flap.side)) throw new RangeError(`A strip is taken from the front or back flap, not from the ${flap.side} one.`);
+  const { flap, frame, start, scale } = strip;
   const middle = flap.from + (flap.to - flap.from) * share;
-  const half = Math.max(frame.width / 2 / view.scale, 1 / whole.scale);
+  const half = Math.max(frame.width / 2 / scale, 1 / whole.scale);
   const past = 1 / whole.scale;
   const points: readonly Vec2[] = [
     [middle - half, start], [middle + half, start], [middle + half, flap.edge + past], [middle - half, flap.edge + past],
   ].map(([along = 0, outwards = 0]) => onPaper(whole, onFlap(pattern, flap.side, along, outwards)));
-  const right = Math.max(...points.map(([x]) => x));
-  const top = Math.min(...points.map(([, y]) => y));
-  const level = Math.min(Math.max(top, frame.y), frame.y + frame.height);
-  return [outline(pens.ring, points), line(pens.ring, [right, top], [frame.x, level])];
+  return [outline(pens.ring, points), leader(boundsOf(points), frame)];
+}
+
+/** From the source to a strip beside it on the level of the tab's edge, or straight down to a strip below it. */
+function leader(source: Box, frame: Box): Mark {
+  const bottom = source.y + source.height;
+  if (bottom <= frame.y) return line(pens.ring, [source.x + source.width / 2, bottom], [frame.x + frame.width / 2, frame.y]);
+  const level = Math.min(Math.max(source.y, frame.y), frame.y + frame.height);
+  return line(pens.ring, [source.x + source.width, source.y], [frame.x, level]);
+}
+
+function boundsOf(points: readonly Vec2[]): Box {
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  const [x, y] = [Math.min(...xs), Math.min(...ys)];
+  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }

@@ -1,14 +1,14 @@
-import type { FlatPattern } from '../../../model/index.ts';
+import type { FlatPattern, Vec2 } from '../../../model/index.ts';
 import { capHeights } from '../lettering.ts';
 import type { Mark } from '../marks.ts';
 import { area, arrowhead, figure, line, outline } from '../marks.ts';
 import { acrossFlap, creaseMarks, halfCutMarks, holeMarks, insideLineMarks, onFlap, outlineMarks, sidesInOrder } from '../panel-lines.ts';
 import { coreTint, earlier, pens } from '../pens.ts';
 import type { Strip } from '../strip.ts';
-import { stripMarks, stripSource, stripWidth } from '../strip.ts';
+import { stripMarks, stripSource, stripWidth, stripY } from '../strip.ts';
 import type { Paper } from '../svg.ts';
 import type { View } from '../view.ts';
-import { allOnPaper, onPaper } from '../view.ts';
+import { onPaper } from '../view.ts';
 import { wholeMarks } from '../whole.ts';
 import { noRoom, stripCount, wholeAndStrip } from './layout.ts';
 
@@ -48,29 +48,29 @@ export function sideOrder(pattern: FlatPattern, view: View): readonly Mark[] {
 }
 
 /** 1, 2, 3 … beside the strip's creases, from the inside line outwards. */
-function creaseNumbers({ view, frame, flap }: Strip): readonly Mark[] {
-  const x = frame.x + frame.width + numeralColumn / 2;
-  return flap.creases.map((at, index) => figure(String(index + 1), [x, onPaper(view, [0, at])[1]], capHeights.step, 700));
+function creaseNumbers(strip: Strip): readonly Mark[] {
+  const x = strip.frame.x + strip.frame.width + numeralColumn / 2;
+  return strip.flap.creases.map((at, index) => figure(String(index + 1), [x, stripY(strip, at)], capHeights.step, 700));
 }
 
 /** The panel's section along the strip, inner face towards the numerals, dented where each crease is pressed. */
-function pressedSection({ thickness }: FlatPattern, { view, frame, flap, start }: Strip): readonly Mark[] {
+function pressedSection({ thickness }: FlatPattern, strip: Strip): readonly Mark[] {
+  const { frame, flap, start, scale } = strip;
   const face = frame.x + frame.width + numeralColumn + arrowLength;
-  const deep = thickness * view.scale;
+  const deep = thickness * scale;
   const dent = Math.min(deep * 0.35, 1.6);
-  const section: View = { scale: view.scale, origin: [face, view.origin[1]] };
-  const half = dent / view.scale;
-  const ring = allOnPaper(section, [
-    [0, start],
-    ...flap.creases.flatMap((at): [number, number][] => [[0, at - half], [half, at], [0, at + half]]),
-    [0, flap.edge], [thickness, flap.edge], [thickness, start],
-  ]);
+  const y = (outwards: number) => stripY(strip, outwards);
+  const ring: readonly Vec2[] = [
+    [face, y(start)],
+    ...flap.creases.flatMap((at): Vec2[] => [[face, y(at) + dent], [face + dent, y(at)], [face, y(at) - dent]]),
+    [face, y(flap.edge)], [face + deep, y(flap.edge)], [face + deep, y(start)],
+  ];
   return [
     area(coreTint, ring),
     outline(pens.cut, ring),
-    ...flap.creases.flatMap((at) => {
-      const [x, y] = onPaper(section, [half, at]);
-      return [line(pens.motion, [x - arrowLength + 1, y], [x - 2, y]), arrowhead([x, y], [1, 0], 3)];
-    }),
+    ...flap.creases.flatMap((at) => [
+      line(pens.motion, [face + dent - arrowLength + 1, y(at)], [face + dent - 2, y(at)]),
+      arrowhead([face + dent, y(at)], [1, 0], 3),
+    ]),
   ];
 }

@@ -1,18 +1,17 @@
 import type { FlatPattern } from '../../../model/index.ts';
 import { runningDimension, runningReach } from '../dimension.ts';
-import { capHeights, lengthText, textWidth } from '../lettering.ts';
+import { capHeights, lengthText } from '../lettering.ts';
 import type { Mark } from '../marks.ts';
-import { circle, figure, line } from '../marks.ts';
-import { acrossBlank, corners, flapOn, holeMarks, notchHole, notchSides, panelLine, runsAlongX, snips } from '../panel-lines.ts';
-import { earlier, ink, pens } from '../pens.ts';
-import type { Strip } from '../strip.ts';
-import { stripDimensions, stripMarks, stripSource, stripSpan } from '../strip.ts';
+import { circle } from '../marks.ts';
+import { acrossBlank, baseHoles, corners, flapOn, holeMarks, notchHole, notchSides, panelLine, runsAlongX, snips } from '../panel-lines.ts';
+import { holeCounts } from '../pattern-details.ts';
+import { earlier, pens } from '../pens.ts';
+import { stripDimensions, stripHoles, stripMarks, stripSource, stripSpan } from '../strip.ts';
 import type { Paper } from '../svg.ts';
-import type { View } from '../view.ts';
 import { onPaper } from '../view.ts';
 import type { Whole } from '../whole.ts';
 import { wholeMarks } from '../whole.ts';
-import { countText, noRoom, stripCount, wholeAndStrip } from './layout.ts';
+import { margin, noRoom, stripCount, wholeAndStrip } from './layout.ts';
 import { drawnBefore } from './notches.ts';
 
 const cap = capHeights.step;
@@ -23,11 +22,11 @@ const insideShown = 18;
 /** Where to punch: along each side from the blank's edges, across each flap from the tab's edge. */
 export function holesStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
   const flap = flapOn(pattern, 'back');
-  const base = holeOutwards(pattern);
+  const base = baseHoles(pattern);
   const texts = [flap.pinLine, base].map((at) => lengthText(flap.edge - at));
   const alongX = alongTexts(pattern, 0);
   const alongY = alongTexts(pattern, 1);
-  const legend = 2 * cap + 6;
+  const legend = 2 * cap + 5;
   const { whole, strip } = wholeAndStrip(pattern, paper, stripSpan(texts, cap), base - insideShown, {
     ...noRoom,
     left: dimensionGap + runningReach(alongY.map(lengthText), cap),
@@ -42,18 +41,11 @@ export function holesStage(pattern: FlatPattern, paper: Paper): readonly Mark[] 
     ]),
     ...alongDimensions(pattern, whole, alongX, alongY),
     ...stripSource(pattern, strip, whole.view, pinShare(pattern)),
-    ...stripMarks(strip, { edge: earlier(pens.cut), inside: earlier(pens.inside), crease: earlier(pens.crease), halfCut: earlier(pens.halfCut) }, stripHoles(pattern, strip, base)),
+    ...stripMarks(strip, { edge: earlier(pens.cut), inside: earlier(pens.inside), crease: earlier(pens.crease), halfCut: earlier(pens.halfCut) }, stripHoles(strip, [flap.pinLine, base], pattern.holes[0]?.diameter ?? 0)),
     ...stripDimensions(strip, flap.edge, [flap.pinLine, base], cap),
     stripCount(strip, pattern.flaps.length),
-    ...holeLegend(pattern, whole, paper),
+    ...holeCounts(pattern, { x: whole.blank.x, y: paper.height - margin - legend, width: 50, height: legend }, cap),
   ];
-}
-
-/** Distance of the base holes from the inside line, outwards (so negative). */
-function holeOutwards(pattern: FlatPattern): number {
-  const hole = pattern.holes.find((one) => one.side === 'back' && one.in === 'base');
-  if (!hole) throw new RangeError('The pattern has no pin hole in the middle part below its back tab.');
-  return hole.at[1] - pattern.inside[1];
 }
 
 /** Distances of punch places from the blank's left (0) or lower (1) edge: pins of the sides that run that way, and notch corners. */
@@ -85,42 +77,4 @@ function alongDimensions(pattern: FlatPattern, { view, blank }: Whole, alongX: r
 function pinShare(pattern: FlatPattern): number {
   const { pins, from, to } = flapOn(pattern, 'back');
   return (Math.max(...pins) - from) / (to - from);
-}
-
-function stripHoles(pattern: FlatPattern, { view, flap }: Strip, base: number): readonly Mark[] {
-  const diameter = pattern.holes[0]?.diameter ?? 0;
-  return [flap.pinLine, base].flatMap((outwards) => {
-    const [x, y] = onPaper(view, [0, outwards]);
-    return [
-      circle([x, y], (diameter / 2) * view.scale, { ...pens.hole, width: 0.5 }),
-      ...centreCross(view, outwards, diameter),
-    ];
-  });
-}
-
-function centreCross(view: View, outwards: number, diameter: number): readonly Mark[] {
-  const [x, y] = onPaper(view, [0, outwards]);
-  const reach = (diameter / 2) * view.scale + 1.5;
-  return [line(pens.edge, [x - reach, y], [x + reach, y]), line(pens.edge, [x, y - reach], [x, y + reach])];
-}
-
-/** Diameter and count of each kind of hole, below the view: small circles for pins, larger ones for the notch corners. */
-function holeLegend(pattern: FlatPattern, { blank }: Whole, paper: Paper): readonly Mark[] {
-  const y = paper.height - 1.5 - cap;
-  const kinds = [
-    { diameter: pattern.holes[0]?.diameter ?? 0, count: pattern.holes.length, radius: 0.8 },
-    { diameter: 2 * pattern.notchRadius, count: corners.length, radius: 1.6 },
-  ];
-  const width = 50;
-  return kinds.flatMap(({ diameter, count, radius }, index) => {
-    const x = blank.x + index * width;
-    const size = `Ø${lengthText(diameter)}`;
-    const times = countText(count);
-    const sizeWidth = textWidth(size, cap, 400);
-    return [
-      circle([x + 2, y], radius, { ...pens.hole, width: 0.5, colour: ink }),
-      figure(size, [x + 6 + sizeWidth / 2, y], cap),
-      figure(times, [x + 10 + sizeWidth + textWidth(times, cap, 700) / 2, y], cap, 700),
-    ];
-  });
 }

@@ -4,7 +4,7 @@ import { boxWindow, clipMarks, hatching } from '../clip.ts';
 import { capHeights } from '../lettering.ts';
 import type { Mark } from '../marks.ts';
 import { area, arrowhead, circle, line, outline } from '../marks.ts';
-import { acrossFlap, corners, creaseMarks, detailCorner, halfCutMarks, holeMarks, insideLineMarks, notchHole, notchInner, notchSides, outlineMarks, snips } from '../panel-lines.ts';
+import { acrossFlap, corners, creaseMarks, detailCorner, halfCutMarks, holeMarks, insideLineMarks, notchHole, notchInner, notchRing, notchSides, outlineMarks, snips } from '../panel-lines.ts';
 import { coreTint, earlier, panelTint, pens, white } from '../pens.ts';
 import type { Paper } from '../svg.ts';
 import type { View } from '../view.ts';
@@ -55,22 +55,8 @@ function cornerView(pattern: FlatPattern, frame: Box): View {
   }, frame);
 }
 
-/** The square that falls out of a corner: what the outline leaves of it is the panel's. */
-function notchRing(pattern: FlatPattern, corner: Vec2): readonly Vec2[] {
-  const [sx, sy] = corner;
-  const inner = notchInner(pattern, corner);
-  const outer: Vec2 = [sx * (pattern.blank[0] / 2), sy * (pattern.blank[1] / 2)];
-  const radius = pattern.notchRadius;
-  const [hx, hy] = notchHole(pattern, corner);
-  const round = Array.from({ length: 7 }, (_, index): Vec2 => {
-    const angle = (index / 6) * (Math.PI / 2);
-    return [hx - sx * radius * Math.sin(angle), hy - sy * radius * Math.cos(angle)];
-  });
-  return [[outer[0], inner[1]], ...round, [inner[0], outer[1]], outer];
-}
-
 function wasteMarks(pattern: FlatPattern, view: View, corner: Vec2): readonly Mark[] {
-  const ring = allOnPaper(view, notchRing(pattern, corner))
+  const ring = allOnPaper(view, notchRing(pattern, corner, 6))
     .map(([x, y]): Vec2 => [x + corner[0] * apart, y - corner[1] * apart]);
   return [
     area(coreTint, ring),
@@ -92,7 +78,7 @@ function snipRings(pattern: FlatPattern, corner: Vec2): readonly (readonly Vec2[
 function cornerMarks(pattern: FlatPattern, view: View): readonly Mark[] {
   const blank: Vec2 = [pattern.blank[0] / 2, pattern.blank[1] / 2];
   const ground = allOnPaper(view, [[-blank[0], -blank[1]], [blank[0], -blank[1]], blank, [-blank[0], blank[1]]]);
-  const waste = [notchRing(pattern, detailCorner), ...snipRings(pattern, detailCorner)].map((ring) => allOnPaper(view, ring));
+  const waste = [notchRing(pattern, detailCorner, 12), ...snipRings(pattern, detailCorner)].map((ring) => allOnPaper(view, ring));
   return [
     area(panelTint, ground),
     ...creaseMarks(pattern, view, earlier(pens.crease), acrossFlap),

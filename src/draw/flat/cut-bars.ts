@@ -1,0 +1,109 @@
+import type { Vec2 } from '../../model/index.ts';
+import type { Picture } from '../types.ts';
+import { hatching } from './clip.ts';
+import { runningDimension } from './dimension.ts';
+import { plainShare } from './fractions.ts';
+import { capHeights, lengthText, textWidth } from './lettering.ts';
+import type { Mark } from './marks.ts';
+import { area, figure, fractionSize, line, outline } from './marks.ts';
+import { earlier, panelTint, pens } from './pens.ts';
+import { stepPaper } from './step-paper.ts';
+import type { Paper } from './svg.ts';
+import { toPicture } from './svg.ts';
+import { fittingScale } from './view.ts';
+
+/** One way of cutting a stock tube and how many tubes are cut so; lengths in mm, from one end. */
+export interface CutPattern {
+  readonly count: number;
+  readonly pieces: readonly { readonly kind: string; readonly length: number }[];
+}
+
+export interface TubeCuts {
+  readonly stock: number;
+  readonly kerf: number;
+  readonly patterns: readonly CutPattern[];
+}
+
+const cap = capHeights.step;
+const margin = 2;
+const barHeight = 8;
+const fractionRoom = fractionSize('1', '2', cap)[1] + 1.5;
+const dimensionGap = 4;
+/** Bar, fractions over it, dimension line, jogs and turned figures under it. */
+const figureRoom = dimensionGap + 5.5 + textWidth('0000.0', cap, 400);
+const rowHeight = fractionRoom + barHeight + figureRoom + 3;
+const countRoom = 24;
+const hatchPitch = 2.2;
+
+/** Paper as high as the cutting patterns need. */
+export function cutBarsPaper(cuts: TubeCuts): Paper {
+  return { width: stepPaper.width, height: 2 * margin + cuts.patterns.length * rowHeight };
+}
+
+/**
+ * Stock tubes to cut: a bar for each cutting pattern with its cut marks, the places to saw counted from the left
+ * end, lengths in the pieces, plain fractions over them, what is left over hatched, and ×count at the side.
+ * Throws a RangeError when pieces and kerfs are longer than the stock, or when the paper is too small.
+ */
+export function cutBarsPicture(cuts: TubeCuts, paper: Paper = cutBarsPaper(cuts)): Picture {
+  return toPicture('cut-bars', paper, cutBarsMarks(cuts, paper));
+}
+
+/** The marks of the picture, for the tests. */
+export function cutBarsMarks(cuts: TubeCuts, paper: Paper): readonly Mark[] {
+  if (cutBarsPaper(cuts).height > paper.height + 1e-9) {
+    throw new RangeError(`${cuts.patterns.length} cutting patterns need ${cutBarsPaper(cuts).height.toFixed(1)} mm of paper, found ${paper.height} mm.`);
+  }
+  const scale = fittingScale([cuts.stock, 0], [paper.width - 2 * margin - countRoom - 4, paper.height]);
+  return cuts.patterns.flatMap((pattern, index) => {
+    const top = margin + index * rowHeight + fractionRoom;
+    return barMarks(cuts, pattern, [margin + 4, top], scale);
+  });
+}
+
+function barMarks(cuts: TubeCuts, pattern: CutPattern, [left, top]: Vec2, scale: number): readonly Mark[] {
+  const ends = pieceEnds(cuts, pattern);
+  const x = (at: number) => left + at * scale;
+  const right = x(cuts.stock);
+  const bottom = top + barHeight;
+  const last = ends.at(-1) ?? 0;
+  const box = (from: number, to: number): readonly Vec2[] => [[x(from), top], [x(to), top], [x(to), bottom], [x(from), bottom]];
+  const sawn = ends.filter((end) => end < cuts.stock - 0.25);
+  return [
+    { mark: 'view', name: 'bar', scale, marks: [
+      ...(last > 0 ? [area(panelTint, box(0, last))] : []),
+      ...hatching(box(last, cuts.stock), hatchPitch).map(([from, to]) => line(earlier(pens.edge), from, to)),
+      outline(pens.cut, box(0, cuts.stock)),
+      ...sawn.map((end) => line(pens.cut, [x(end), top - 2], [x(end), bottom + 2])),
+    ] },
+    ...pattern.pieces.flatMap(({ length }, index) => pieceMarks(cuts, length, x((ends[index] ?? length) - length / 2), top, length * scale)),
+    ...runningDimension({
+      axis: 'x', datum: left, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, right + countRoom],
+      stations: ends.map((end) => ({ at: x(end), text: lengthText(end) })),
+    }),
+    figure(`×${pattern.count}`, [right + countRoom / 2 + 2, top + barHeight / 2], capHeights.count, 700),
+  ];
+}
+
+/** Where each piece ends, a kerf lost after every piece before it. */
+function pieceEnds({ stock, kerf }: TubeCuts, { pieces }: CutPattern): readonly number[] {
+  const ends = pieces.map((_, index) => pieces.slice(0, index + 1).reduce((sum, { length }) => sum + length, 0) + index * kerf);
+  const last = ends.at(-1) ?? 0;
+  if (last > stock + 1e-6) {
+    throw new RangeError(`Pieces and kerfs of a cutting pattern are ${last.toFixed(1)} mm long, the stock tube only ${stock} mm.`);
+  }
+  return ends;
+}
+
+function pieceMarks({ stock, kerf }: TubeCuts, length: number, middle: number, top: number, room: number): readonly Mark[] {
+  const text = lengthText(length);
+  const turned = textWidth(text, cap, 400) + 1.5 > room;
+  const share = plainShare(length, stock, kerf);
+  const size = share && share.denominator > 1 ? fractionSize(String(share.numerator), String(share.denominator), cap) : null;
+  return [
+    ...(turned ? [] : [figure(text, [middle, top + barHeight / 2], cap)]),
+    ...(share && size && size[0] + 1 < room
+      ? [{ mark: 'fraction' as const, numerator: String(share.numerator), denominator: String(share.denominator), centre: [middle, top - 1.2 - size[1] / 2] as const, cap, pen: pens.edge }]
+      : []),
+  ];
+}

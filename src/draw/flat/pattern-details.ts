@@ -1,0 +1,100 @@
+import type { FlatPattern, Vec2 } from '../../model/index.ts';
+import type { Box } from '../types.ts';
+import { linearDimension, runningReach } from './dimension.ts';
+import { capHeights, lengthText, textWidth } from './lettering.ts';
+import type { Mark } from './marks.ts';
+import { area, arrowhead, circle, figure, line } from './marks.ts';
+import { baseHoles, flapOn, notchHole, notchRing, outlineMarks, rectangle, snips } from './panel-lines.ts';
+import { flapPlaces } from './pattern-dimensions.ts';
+import { panelTint, pens, white } from './pens.ts';
+import type { RingDetail } from './ring.ts';
+import { ringMarks, ringView } from './ring.ts';
+import { placeStrip, stripDimensions, stripHoles, stripMarks, stripSource, stripSpan } from './strip.ts';
+import type { View } from './view.ts';
+import { allOnPaper, fittingScale, onPaper } from './view.ts';
+import type { Whole } from './whole.ts';
+
+const cap = capHeights.pattern;
+/** Panel shown inside the innermost hole, mm. */
+const insideShown = 15;
+const arcSteps = 24;
+
+/** The front flap enlarged: lines measured from the inside line on its right, pin holes from the tab's edge on its left. */
+export function flapStrip(pattern: FlatPattern, whole: Whole, box: Box): readonly Mark[] {
+  const flap = flapOn(pattern, 'front');
+  const places = flapPlaces(pattern, 'front');
+  const holes = [flap.pinLine, baseHoles(pattern)];
+  const onLeft = 5 + runningReach(holes.map((at) => lengthText(flap.edge - at)), cap);
+  const span = onLeft + stripSpan(places.map(lengthText), cap);
+  const strip = placeStrip(flap, { ...box, x: box.x + (box.width - span) / 2 + onLeft, width: span - onLeft }, baseHoles(pattern) - insideShown);
+  const diameter = pattern.holes[0]?.diameter ?? 0;
+  return [
+    ...stripSource(pattern, strip, whole.view, 0.5),
+    ...stripMarks(strip, { edge: pens.cut, inside: pens.inside, crease: pens.crease, halfCut: pens.halfCut }, stripHoles(strip, holes, diameter)),
+    ...stripDimensions(strip, 0, places, cap),
+    ...stripDimensions(strip, flap.edge, holes, cap, 'left'),
+  ];
+}
+
+/** The notch's round inner corner, from the lower left of the panel, in a ring at the top of a box. */
+export function notchCornerRing(pattern: FlatPattern, whole: Whole, box: Box): readonly Mark[] {
+  const corner: Vec2 = [-1, -1];
+  const detail = ringAt('notch-corner', box, notchHole(pattern, corner), pattern.notchRadius);
+  const view = ringView(detail);
+  const middle = onPaper(view, detail.at);
+  const reach = pattern.notchRadius * view.scale * Math.SQRT1_2;
+  const tip: Vec2 = [middle[0] + reach, middle[1] - reach];
+  const text = `R${lengthText(pattern.notchRadius)}`;
+  return [
+    ...ringMarks(detail, whole.view, (inRing) => roundCorner(pattern, inRing, corner)),
+    line(pens.dimension, tip, middle),
+    arrowhead(tip, [1, -1]),
+    figure(text, [middle[0] - 1.5 - textWidth(text, cap, 400) / 2, middle[1] + cap / 2 + 1], cap),
+  ];
+}
+
+function roundCorner(pattern: FlatPattern, view: View, corner: Vec2): readonly Mark[] {
+  const notch = allOnPaper(view, notchRing(pattern, corner, arcSteps));
+  return [
+    area(panelTint, allOnPaper(view, rectangle([pattern.blank[0] / 2, pattern.blank[1] / 2]))),
+    area(white, notch),
+    line(pens.cut, ...notch.slice(0, -1)),
+  ];
+}
+
+/** The snip of a tab's corner, from the lower right of the panel, in a ring at the top of a box. */
+export function tabCornerRing(pattern: FlatPattern, whole: Whole, box: Box): readonly Mark[] {
+  const [from, to] = snips(pattern, [1, -1])[0];
+  const detail = ringAt('tab-corner', box, [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], flapOn(pattern, 'right').corner);
+  const view = ringView(detail);
+  const [start, end] = [onPaper(view, from), onPaper(view, to)];
+  return [
+    ...ringMarks(detail, whole.view, (inRing) => [area(panelTint, allOnPaper(inRing, pattern.outline)), ...outlineMarks(pattern, inRing, pens.cut)]),
+    ...linearDimension({ axis: 'x', text: lengthText(flapOn(pattern, 'right').corner), ends: [start[0], end[0]], line: start[1] + cap + 3, feature: start[1], cap }),
+  ];
+}
+
+function ringAt(name: string, box: Box, at: Vec2, size: number): RingDetail {
+  const radius = Math.min(box.width, box.height) / 2;
+  return { name, at, centre: [box.x + box.width / 2, box.y + radius], radius, scale: fittingScale([size, size], [radius * 0.6, radius * 0.6], true) };
+}
+
+/** How many holes of which diameter: the pins' and the notches' round corners. */
+export function holeCounts(pattern: FlatPattern, box: Box, figures: number): readonly Mark[] {
+  const kinds = [
+    { diameter: pattern.holes[0]?.diameter ?? 0, count: pattern.holes.length, radius: 0.8 },
+    { diameter: 2 * pattern.notchRadius, count: 4, radius: 1.6 },
+  ];
+  const pitch = box.height / kinds.length;
+  return kinds.flatMap(({ diameter, count, radius }, index) => {
+    const y = box.y + (index + 0.5) * pitch;
+    const size = `Ø${lengthText(diameter)}`;
+    const times = `×${count}`;
+    const sizeWidth = textWidth(size, figures, 400);
+    return [
+      circle([box.x + 2, y], radius, pens.motion),
+      figure(size, [box.x + 6 + sizeWidth / 2, y], figures),
+      figure(times, [box.x + 10 + sizeWidth + textWidth(times, figures, 700) / 2, y], figures, 700),
+    ];
+  });
+}

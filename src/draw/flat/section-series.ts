@@ -1,0 +1,162 @@
+import type { FlatPattern, Side, Vec2 } from '../../model/index.ts';
+import { foldSection, patternWrap } from '../../model/index.ts';
+import type { Box, Picture } from '../types.ts';
+import { capHeights } from './lettering.ts';
+import type { Mark } from './marks.ts';
+import { area, arrowhead, circle, line, orderRadius, outline } from './marks.ts';
+import { flapOn } from './panel-lines.ts';
+import { coreTint, ink, pens, white } from './pens.ts';
+import { stepPaper } from './step-paper.ts';
+import type { Paper } from './svg.ts';
+import { toPicture } from './svg.ts';
+import type { Extent, View } from './view.ts';
+import { allOnPaper, fitView, fittingScale, onPaper } from './view.ts';
+
+/** The tube the flap goes round and the pin that holds the tab; diameters and lengths in mm. */
+export interface Hardware {
+  readonly tube: { readonly outside: number; readonly inside: number };
+  readonly pin: { readonly diameter: number; readonly length: number; readonly headDiameter: number; readonly headHeight: number };
+}
+
+/**
+ * One picture of the row: the flap's closed section, its free end on the way from the picture before, and the
+ * pin's place once the tab is pinned. Coordinates a (outwards from the tube's axis line), b (over the inner face).
+ */
+export interface FoldFrame {
+  readonly outline: readonly Vec2[];
+  readonly way: readonly Vec2[];
+  readonly pin: Vec2 | null;
+}
+
+const margin = 1.5;
+const between = 4;
+/** Panel shown inside the folded tab's edge, mm. */
+const insideShown = 22;
+const waySteps = 10;
+
+/**
+ * Sections through one flap and its tube in the order of work: flat, crease by crease, the tab turned back,
+ * pressed down, pinned; numbered from 1. All to one scale; the outside is on the right for the right and back
+ * sides, on the left for the others. Throws a RangeError when the paper is too small.
+ */
+export function sectionSeries(pattern: FlatPattern, side: Side, hardware: Hardware, paper: Paper = stepPaper): Picture {
+  return toPicture(`sections-${side}`, paper, seriesMarks(pattern, side, hardware, paper));
+}
+
+/** The marks of the picture, for the tests. */
+export function seriesMarks(pattern: FlatPattern, side: Side, hardware: Hardware, paper: Paper): readonly Mark[] {
+  const mirrored = side === 'left' || side === 'front';
+  const frames = foldFrames(pattern, side).map((frame) => (mirrored ? mirror(frame) : frame));
+  const radius = pattern.wrapRadius;
+  const extent = extentOf(frames, hardware, radius);
+  return cells(extent, frames.length, paper).flatMap((cell, index) => {
+    const frame = frames[index];
+    if (!frame) return [];
+    const view = fitView(extent, cell.drawing);
+    return [
+      { mark: 'view' as const, name: `section-${index + 1}`, scale: view.scale, marks: frameMarks(frame, view, hardware, radius, pattern.thickness) },
+      { mark: 'order' as const, text: String(index + 1), centre: cell.numeral, cap: capHeights.order, pen: pens.edge },
+    ];
+  });
+}
+
+/** Flat, every move of the fold, and the pinned flap. */
+export function foldFrames(pattern: FlatPattern, side: Side): readonly FoldFrame[] {
+  const flap = flapOn(pattern, side);
+  const wrap = patternWrap(pattern, flap);
+  const folded = wrap.hingeInside + wrap.tab;
+  const start = -folded - insideShown;
+  const moves = wrap.creases + 1;
+  const sectionAt = (stage: number) => foldSection(wrap, stage, start);
+  const tip = (stage: number): Vec2 => {
+    const { hinge, heading } = sectionAt(stage).tab;
+    return [hinge[0] + wrap.tab * Math.cos(heading), hinge[1] + wrap.tab * Math.sin(heading)];
+  };
+  const way = (move: number): readonly Vec2[] => (move === 0 ? [] : Array.from({ length: waySteps + 1 }, (_, step) => tip((move - 1 + step / waySteps) / moves)));
+  const frames = Array.from({ length: moves + 1 }, (_, move): FoldFrame => ({ outline: sectionAt(move / moves).outline, way: way(move), pin: null }));
+  const pinned: FoldFrame = { outline: sectionAt(1).outline, way: [], pin: [-folded + (flap.edge - flap.pinLine), pattern.thickness] };
+  return [...frames, pinned];
+}
+
+function mirror({ outline: points, way, pin }: FoldFrame): FoldFrame {
+  const flip = ([a, b]: Vec2): Vec2 => [-a, b];
+  return { outline: points.map(flip), way: way.map(flip), pin: pin ? flip(pin) : null };
+}
+
+function extentOf(frames: readonly FoldFrame[], { tube }: Hardware, radius: number): Extent {
+  const points = [...frames.flatMap((frame) => [...frame.outline, ...frame.way]), [0, radius + tube.outside / 2] as const];
+  const [as, bs] = [points.map(([a]) => a), points.map(([, b]) => b)];
+  return { least: [Math.min(...as), Math.min(...bs)], most: [Math.max(...as), Math.max(...bs)] };
+}
+
+interface Cell {
+  readonly drawing: Box;
+  readonly numeral: Vec2;
+}
+
+/** Rows and columns at which the sections come out largest; fewer columns win a tie. */
+function cells({ least, most }: Extent, count: number, paper: Paper): readonly Cell[] {
+  const size: Vec2 = [most[0] - least[0], most[1] - least[1]];
+  const layouts = Array.from({ length: count }, (_, index) => layout(index + 1, count, paper)).filter(({ room }) => room[0] > 0 && room[1] > 0);
+  const scales = layouts.map(({ room }) => Math.min(room[0] / size[0], room[1] / size[1]));
+  const best = layouts[scales.indexOf(Math.max(...scales))] ?? layout(count, count, paper);
+  fittingScale(size, best.room);
+  return Array.from({ length: count }, (_, index) => cellAt(best, index));
+}
+
+interface Layout {
+  readonly columns: number;
+  readonly pitch: Vec2;
+  readonly room: Vec2;
+}
+
+function layout(columns: number, count: number, paper: Paper): Layout {
+  const rows = Math.ceil(count / columns);
+  const pitch: Vec2 = [(paper.width - 2 * margin) / columns, (paper.height - 2 * margin) / rows];
+  return { columns, pitch, room: [pitch[0] - numeralWidth() - between, pitch[1] - between] };
+}
+
+const numeralWidth = (): number => 2 * orderRadius('1', capHeights.order) + 1;
+
+function cellAt({ columns, pitch, room }: Layout, index: number): Cell {
+  const x = margin + (index % columns) * pitch[0];
+  const y = margin + Math.floor(index / columns) * pitch[1];
+  const radius = orderRadius('1', capHeights.order);
+  return {
+    drawing: { x: x + numeralWidth(), y: y + between / 2, width: room[0], height: room[1] },
+    numeral: [x + radius + 0.5, y + between / 2 + radius],
+  };
+}
+
+function frameMarks(frame: FoldFrame, view: View, { tube, pin }: Hardware, radius: number, thickness: number): readonly Mark[] {
+  const section = allOnPaper(view, frame.outline);
+  const axis = onPaper(view, [0, radius]);
+  return [
+    area(coreTint, section),
+    outline(pens.cut, section),
+    circle(axis, (tube.outside / 2) * view.scale, null, ink),
+    circle(axis, (tube.inside / 2) * view.scale, null, white),
+    ...wayMarks(allOnPaper(view, frame.way)),
+    ...(frame.pin ? pinMarks(frame.pin, view, pin, thickness) : []),
+  ];
+}
+
+/** The free end's way as an arrow; its last piece gives the head's direction. */
+function wayMarks(way: readonly Vec2[]): readonly Mark[] {
+  const tip = way.at(-1);
+  const before = way.at(-2);
+  if (!tip || !before) return [];
+  return [line(pens.edge, ...way.slice(0, -1)), arrowhead(tip, [tip[0] - before[0], tip[1] - before[1]], 3)];
+}
+
+/** The pin through tab and panel, head on the tab, and an arrow down on it. */
+function pinMarks([a, top]: Vec2, view: View, { diameter, length, headDiameter, headHeight }: Hardware['pin'], thickness: number): readonly Mark[] {
+  const shank = Math.min(length, 2 * thickness);
+  const box = (half: number, from: number, to: number) => allOnPaper(view, [[a - half, from], [a + half, from], [a + half, to], [a - half, to]]);
+  const [x, y] = onPaper(view, [a, top + headHeight]);
+  return [
+    area(ink, box(diameter / 2, top - shank, top), box(headDiameter / 2, top, top + headHeight)),
+    line(pens.motion, [x, y - 9], [x, y - 3.5]),
+    arrowhead([x, y - 1], [0, 1], 3.5),
+  ];
+}

@@ -1,0 +1,121 @@
+import type { Vec2 } from '../../model/index.ts';
+import type { Picture } from '../types.ts';
+import { boxWindow, clipMarks, hatching } from './clip.ts';
+import { runningDimension } from './dimension.ts';
+import { capHeights, lengthText } from './lettering.ts';
+import type { Mark } from './marks.ts';
+import { area, arrowhead, figure, line, outline } from './marks.ts';
+import { coreTint, earlier, panelTint, pens, white } from './pens.ts';
+import { stepPaper } from './step-paper.ts';
+import type { Paper } from './svg.ts';
+import { toPicture } from './svg.ts';
+import type { View } from './view.ts';
+import { allOnPaper, fittingScale } from './view.ts';
+
+/** A post and the marks on it, in mm from the floor end. */
+export interface PostMarks {
+  readonly length: number;
+  readonly diameter: number;
+  readonly marks: readonly number[];
+  /** Which edge of the joint's sleeve stands on a mark. */
+  readonly edge: 'upper' | 'lower';
+  readonly sleeve: { readonly length: number; readonly diameter: number };
+  /** How many posts are marked so. */
+  readonly count: number;
+}
+
+const cap = capHeights.step;
+const margin = 3;
+const countRoom = 16;
+const dimensionGap = 6;
+const floorWidth = 3;
+
+/**
+ * A post lying with its floor end on the left: marks counted from that end, the sleeves that will stand on them,
+ * and one mark enlarged to show which edge of the sleeve it is for. Throws a RangeError on a mark off the post.
+ */
+export function spacingPicture(post: PostMarks, paper: Paper = { width: stepPaper.width, height: 90 }): Picture {
+  return toPicture('spacing', paper, spacingMarks(post, paper));
+}
+
+/** The marks of the picture, for the tests. */
+export function spacingMarks(post: PostMarks, paper: Paper): readonly Mark[] {
+  const off = post.marks.find((at) => at < 0 || at > post.length);
+  if (off !== undefined) throw new RangeError(`A mark stands ${off} mm from the floor end of a post that is ${post.length} mm long.`);
+  const left = margin + floorWidth + 2;
+  const scale = fittingScale([post.length, 0], [paper.width - left - margin - countRoom, paper.height]);
+  const detail = fittingScale([detailLength(post), post.sleeve.diameter * 1.3], [paper.width * 0.45, paper.height * 0.34], true);
+  const axis = paper.height * 0.62;
+  const view: View = { scale, origin: [left, axis] };
+  const bottom = axis + (post.sleeve.diameter / 2) * scale + 1;
+  const x = (at: number) => left + at * scale;
+  return [
+    { mark: 'view', name: 'post', scale, marks: [...floor(left, axis), ...postMarks(post, view)] },
+    ...runningDimension({
+      axis: 'x', datum: left, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, paper.width - 0.5],
+      stations: [...post.marks].sort((a, b) => a - b).map((at) => ({ at: x(at), text: lengthText(at) })),
+    }),
+    figure(`×${post.count}`, [paper.width - margin - countRoom / 2 + 1, axis], capHeights.count, 700),
+    ...detailMarks(post, view, detail, paper),
+  ];
+}
+
+/** The floor as a thick line with hatching behind it. */
+function floor(x: number, axis: number): readonly Mark[] {
+  const half = 6;
+  const ring: readonly Vec2[] = [[x - floorWidth, axis - half], [x, axis - half], [x, axis + half], [x - floorWidth, axis + half]];
+  return [...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), line(pens.motion, [x, axis - half], [x, axis + half])];
+}
+
+function postMarks(post: PostMarks, view: View): readonly Mark[] {
+  return [...tube(post, view, 0, post.length), ...post.marks.flatMap((at) => [...sleeve(post, view, at, false), ...markLine(post, view, at)])];
+}
+
+function tube({ diameter }: PostMarks, view: View, from: number, to: number): readonly Mark[] {
+  const ring = allOnPaper(view, [[from, -diameter / 2], [to, -diameter / 2], [to, diameter / 2], [from, diameter / 2]]);
+  return [area(panelTint, ring), outline(pens.edge, ring)];
+}
+
+/** The sleeve that will stand on a mark: thin and grey, it is not there yet. */
+function sleeve({ edge, sleeve: { length, diameter } }: PostMarks, view: View, at: number, tinted: boolean): readonly Mark[] {
+  const [from, to] = edge === 'lower' ? [at, at + length] : [at - length, at];
+  const ring = allOnPaper(view, [[from, -diameter / 2], [to, -diameter / 2], [to, diameter / 2], [from, diameter / 2]]);
+  return [...(tinted ? [area(coreTint, ring)] : []), outline(tinted ? pens.edge : earlier(pens.edge), ring)];
+}
+
+/** A thick line round the post, a little longer than its diameter so that it is seen. */
+function markLine({ diameter }: PostMarks, view: View, at: number): readonly Mark[] {
+  const [from, to] = allOnPaper(view, [[at, -diameter / 2], [at, diameter / 2]]);
+  if (!from || !to) return [];
+  return [line(pens.cut, [from[0], from[1] + 1], [to[0], to[1] - 1])];
+}
+
+const detailLength = ({ sleeve: { length } }: PostMarks): number => length * 1.9;
+
+/** The first mark enlarged in a frame: the sleeve pushed against it, an arrow on the edge that counts. */
+function detailMarks(post: PostMarks, whole: View, scale: number, paper: Paper): readonly Mark[] {
+  const at = post.marks[0];
+  if (at === undefined) return [];
+  const width = detailLength(post) * scale;
+  const height = post.sleeve.diameter * 1.3 * scale;
+  const frame = { x: paper.width * 0.3, y: margin + 6, width, height };
+  const towards = post.edge === 'lower' ? 1 : -1;
+  const middle = at + (towards * post.sleeve.length) / 2;
+  const view: View = { scale, origin: [frame.x + width / 2 - middle * scale, frame.y + height / 2] };
+  const mark = view.origin[0] + at * scale;
+  const source: Vec2 = [whole.origin[0] + at * whole.scale, whole.origin[1] - (post.sleeve.diameter / 2) * whole.scale - 1];
+  const drawn = [
+    ...tube(post, view, middle - post.sleeve.length * 2, middle + post.sleeve.length * 2),
+    ...sleeve(post, view, at, true),
+  ];
+  return [
+    line(pens.ring, source, [frame.x + width / 2, frame.y + height]),
+    area(white, boxWindow(frame)),
+    { mark: 'view', name: 'sleeve-edge', scale, marks: clipMarks(drawn, boxWindow(frame)) },
+    ...markLine(post, { ...view, scale }, at),
+    outline(pens.ring, boxWindow(frame)),
+    line(pens.motion, [mark, frame.y - 6], [mark, frame.y - 2]),
+    arrowhead([mark, frame.y + (height - post.diameter * scale) / 2 - 1.2], [0, 1], 4),
+    line(pens.motion, [mark, frame.y - 2], [mark, frame.y + (height - post.diameter * scale) / 2 - 4]),
+  ];
+}
