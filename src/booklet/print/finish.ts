@@ -79,7 +79,7 @@ function layPicture(figure: WaitingFigure, form: PictureForm, name: string, plac
     throw new Error(`picture “${figure.picture}” is ${form.width} × ${form.height} mm, its place ${place.width} × ${place.height} mm; both must have the same shape`);
   }
   settleFigure(figure, boxAfter(place.toPage, place.width, place.height));
-  return drawForm(name, STATE, form, scale);
+  return drawForm(name, STATE, form, scale, Math.hypot(place.toPage[0], place.toPage[1]));
 }
 
 function setProperties(pdf: PDFDocument, doc: PrintDocument): void {

@@ -13,10 +13,10 @@ const OUR_FONT = /^[A-Z]{6}\+NotoSans(Arabic)?-(Regular|Bold)$/;
  */
 export function refuseForeignLetters(page: PDFPage, where: string): void {
   for (const name of fontNames(page)) {
-    if (!OUR_FONT.test(name)) throw new Error(`${where}: some letters are set in ${name}; only Noto Sans, regular and bold, is embedded: use letters that it has and no slanted text`);
+    if (!OUR_FONT.test(name)) throw new Error(`${where}: some letters are in none of the fonts and fell to ${name}; use letters that Noto Sans has, regular or bold and not slanted, or add the script's font`);
   }
   if (showsMissingGlyph(readContent(page))) {
-    throw new Error(`${where}: a letter or sign is in none of the fonts and would print as an empty box; use another, or add the script's font`);
+    throw new Error(`${where}: some letters are in none of the fonts and would print as empty boxes; use others, or add the script's font`);
   }
 }
 

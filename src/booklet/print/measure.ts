@@ -60,7 +60,24 @@ function faultsInPage(tolerance: number): PixelFault[] {
 
   function overflow(element: HTMLElement): number {
     if (element.clientWidth === 0 || !element.textContent?.trim()) return 0;
-    return Math.max(element.scrollWidth - element.clientWidth, element.scrollHeight - element.clientHeight);
+    const down = element.scrollHeight - element.clientHeight;
+    const shown = getComputedStyle(element).overflowY === 'visible' && down > tolerance;
+    return Math.max(element.scrollWidth - element.clientWidth, shown ? down - deepestSpare(element) : down);
+  }
+
+  /** Where nothing is cut off, a face that is taller than its line may reach out below: that is no fault. */
+  function deepestSpare(element: Element): number {
+    return Math.max(0, ...[element, ...element.querySelectorAll('*')].map((each) => spareOf(each)));
+  }
+
+  /** How far the face's box reaches out of its line, above and below alike. */
+  function spareOf(element: Element): number {
+    const [node] = textNodes(element);
+    if (!node) return 0;
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    const height = range.getClientRects()[0]?.height ?? 0;
+    return Math.max(0, height - parseFloat(getComputedStyle(element).lineHeight)) / 2 || 0;
   }
 
   function overhang(element: Element): number {
@@ -72,11 +89,13 @@ function faultsInPage(tolerance: number): PixelFault[] {
     return Math.max(0, ...sideways, ...upright);
   }
 
-  function textBoxes(element: Element): readonly DOMRect[] {
+  /** Boxes of lines; a face's own box may be taller than the line, but its letters are not. */
+  function textBoxes(element: Element): readonly { left: number; right: number; top: number; bottom: number }[] {
+    const spare = spareOf(element);
     return textNodes(element).flatMap((node) => {
       const range = document.createRange();
       range.selectNodeContents(node);
-      return [...range.getClientRects()];
+      return [...range.getClientRects()].map(({ left, right, top, bottom }) => ({ left, right, top: top + spare, bottom: bottom - spare }));
     });
   }
 

@@ -60,11 +60,20 @@ function copyForm(target: PDFDocument, picture: OpenedPicture, copier: PDFObject
   return { ref, width: picture.width, height: picture.height, formHeight: height };
 }
 
-/** Operators that draw a form with its picture's corner at (0, 0), in mm, y downwards, `scale` times its true size. */
-export function drawForm(name: string, state: string, form: PictureForm, scale: number): string {
-  const bleed = BLEED_PIXELS / PIXELS_PER_MM;
-  const unit = scale / POINTS_PER_MM;
-  const matrix = [unit, 0, 0, -unit, -bleed * scale, form.formHeight * unit - bleed * scale];
+/** A place whose unit is this near a millimetre of paper was only rounded by the browser, not scaled on purpose. */
+const ROUNDING = 0.005;
+
+/**
+ * Operators that draw a form with its picture's corner at (0, 0) of a place whose unit is 1 mm, y downwards.
+ * @param scale 1 for true size.
+ * @param pointsPerUnit what the place's unit came to on the page; rounding is made good.
+ */
+export function drawForm(name: string, state: string, form: PictureForm, scale: number, pointsPerUnit: number): string {
+  const rounded = pointsPerUnit / POINTS_PER_MM;
+  const made = Math.abs(rounded - 1) < ROUNDING ? scale / rounded : scale;
+  const unit = made / POINTS_PER_MM;
+  const bleed = (BLEED_PIXELS / PIXELS_PER_MM) * made;
+  const matrix = [unit, 0, 0, -unit, -bleed, form.formHeight * unit - bleed];
   return `q ${matrix.map((number) => Number(number.toFixed(6))).join(' ')} cm 0 g 0 G /${state} gs /${name} Do Q`;
 }
 

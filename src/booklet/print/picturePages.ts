@@ -23,9 +23,22 @@ export function picturePages(pictures: readonly PrintPicture[]): PicturePages {
   return { css: pictures.map(pageRule).join('\n'), shadows: pictures.map(shadow) };
 }
 
+/**
+ * The picture in whole CSS pixels, its viewBox grown to match: a browser rounds sizes to 1/64 pixel
+ * and would else shrink the drawing by up to 0.02 %.
+ */
 function shadow({ svg, width, height }: PrintPicture): string {
-  return `<style>:host > svg { display: block; overflow: visible; width: ${width}mm; height: ${height}mm }</style>${svg}`;
+  const pixels = { width: Math.ceil(width * PIXELS_PER_MM), height: Math.ceil(height * PIXELS_PER_MM) };
+  const grown = svg.replace(VIEW_BOX, (_all, before: string, quote: string, box: string) => {
+    const [x = 0, y = 0] = numbers(box);
+    return `${before}${quote}${x} ${y} ${pixels.width / PIXELS_PER_MM} ${pixels.height / PIXELS_PER_MM}${quote}`;
+  });
+  return `<style>:host > svg { display: block; overflow: visible; width: ${pixels.width}px; height: ${pixels.height}px }</style>${grown}`;
 }
+
+const VIEW_BOX = /(<svg\b[^>]*?\sviewBox=)(["'])([^"']*)\2/;
+
+const numbers = (box: string): readonly number[] => box.trim().split(/[\s,]+/).map(Number);
 
 function pageRule({ width, height }: PrintPicture, index: number): string {
   const page = { width: pagePixels(width), height: pagePixels(height) };
@@ -38,8 +51,8 @@ function pagePixels(mm: number): number {
 }
 
 function checkPicture({ id, svg, width, height }: PrintPicture): void {
-  const [, box = ''] = /<svg\b[^>]*?\sviewBox=["']([^"']*)["']/.exec(svg) ?? [];
-  const [, , boxWidth = NaN, boxHeight = NaN] = box.trim().split(/[\s,]+/).map(Number);
+  const box = VIEW_BOX.exec(svg)?.[3] ?? '';
+  const [, , boxWidth = NaN, boxHeight = NaN] = numbers(box);
   if (!(Math.abs(boxWidth - width) < 0.01 && Math.abs(boxHeight - height) < 0.01)) {
     throw new Error(`picture “${id}”: its viewBox is “${box}”, its size ${width} × ${height} mm; the viewBox must be in mm of paper and of that size`);
   }
