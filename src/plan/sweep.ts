@@ -13,6 +13,8 @@ export const TOUCH = 1;
 const TRIES_PER_MEETING = 8;
 const CLOSEST_TRIES = 10;
 const FOLD_TRIES = 18;
+/** A tab meets what stands low under it only in the last degrees. */
+const JUST_BEFORE_HOME = 0.985;
 
 /** Ids of those standing parts that a motion would run into, in order of their ids. Empty when the way is free. */
 export function blockers(motion: Motion, movers: Standing, standing: Standing, solids: Solids): readonly string[] {
@@ -63,8 +65,8 @@ function foldBlockers(panel: Placed | undefined, side: Side, standing: Standing,
   if (panel?.shape.form !== 'panel') return [];
   // The other flaps lie still, away from whatever this one can meet: tried flat, one set of shapes serves all states.
   const { shape, pose } = panel;
-  const stages = Array.from({ length: FOLD_TRIES }, (_, index): Placed =>
-    ({ pose, shape: { ...shape, folding: { ...FLAT, [side]: (index + 1) / FOLD_TRIES } } }));
+  const tries = [...Array.from({ length: FOLD_TRIES }, (_, index) => (index + 1) / FOLD_TRIES), JUST_BEFORE_HOME];
+  const stages = tries.map((stage): Placed => ({ pose, shape: { ...shape, folding: { ...FLAT, [side]: stage } } }));
   const back = undone(pose);
   return [...standing].filter(([, obstacle]) =>
     flapReaches(shape.pattern, side, solids.box({ shape: obstacle.shape, pose: chained(back, obstacle.pose) }))
