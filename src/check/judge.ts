@@ -1,3 +1,4 @@
+import type { FindingName } from './names.ts';
 import type { Finding } from './types.ts';
 
 /** A margin beyond this says nothing more; it keeps an empty figure from becoming infinite. */
@@ -6,7 +7,7 @@ const MOST_MARGIN = 1000;
 const NOISE = 1e-9;
 
 interface Measured {
-  readonly name: string;
+  readonly name: FindingName;
   readonly figure: number;
   readonly limit: number;
   readonly bound: 'most' | 'least';

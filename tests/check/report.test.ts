@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkModel, defaultLimits, findingText } from '../../src/check/index.ts';
+import { checkModel, defaultLimits, findingNames, findingText } from '../../src/check/index.ts';
 import { judge } from '../../src/check/judge.ts';
 import { namesWith } from './finding.ts';
 import { rack } from './rack.ts';
@@ -23,7 +23,7 @@ describe('a finding', () => {
   });
 
   it('has the margin of limit over figure, or figure over limit', () => {
-    const measured = { name: 'any', unit: 'mm', source: 'test', parts: [] };
+    const measured = { name: 'sway', unit: 'mm', source: 'test', parts: [] } as const;
     fc.assert(fc.property(fc.integer({ min: 1, max: 10_000 }), fc.integer({ min: 1, max: 10_000 }), (figure, limit) => {
       expect(judge({ ...measured, figure, limit, bound: 'most' }).verdict).toBe(figure <= limit ? 'pass' : 'fail');
       expect(judge({ ...measured, figure, limit, bound: 'least' }).verdict).toBe(figure >= limit ? 'pass' : 'fail');
@@ -31,11 +31,11 @@ describe('a finding', () => {
   });
 
   it('passes where figure and limit differ by the noise of a sum only', () => {
-    expect(judge({ name: 'any', unit: 'rad', source: 'test', parts: [], figure: 0.1 + 0.2, limit: 0.3, bound: 'most' })).toMatchObject({ verdict: 'pass', margin: 1 });
+    expect(judge({ name: 'sway', unit: 'rad', source: 'test', parts: [], figure: 0.1 + 0.2, limit: 0.3, bound: 'most' })).toMatchObject({ verdict: 'pass', margin: 1 });
   });
 
   it('keeps an empty figure finite', () => {
-    expect(judge({ name: 'any', unit: 'N', source: 'test', parts: [], figure: 0, limit: 5, bound: 'most' }).margin).toBe(1000);
+    expect(judge({ name: 'sway', unit: 'N', source: 'test', parts: [], figure: 0, limit: 5, bound: 'most' }).margin).toBe(1000);
   });
 });
 
@@ -50,6 +50,11 @@ describe('a report', () => {
     const straight = checkModel(model);
     expect(turned.advice).toEqual(straight.advice);
     expect(turned.findings.map(({ figure }) => figure)).toEqual(straight.findings.map(({ figure }) => figure));
+  });
+
+  it('has every named finding for a rack that is braced, in the order of the names', () => {
+    const names = [...new Set(checkModel(rack()).findings.map((finding) => finding.name))];
+    expect(names).toEqual([...findingNames]);
   });
 
   it('names a source with its tag, or says whose default or practice it is, for every limit', () => {

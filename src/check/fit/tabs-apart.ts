@@ -14,7 +14,7 @@ export const tabsApart: Check = (given) =>
 export const oppositeTabs: Check = (given) =>
   closest(given, 'opposite-tabs', (a, b) => lengthwise(a) === lengthwise(b));
 
-function closest({ model, limits }: Case, name: string, related: (a: Flap, b: Flap) => boolean): readonly Finding[] {
+function closest({ model, limits }: Case, name: 'tabs-apart' | 'opposite-tabs', related: (a: Flap, b: Flap) => boolean): readonly Finding[] {
   const { flaps } = model.pattern;
   const gaps = flaps.flatMap((a, index) => flaps.slice(index + 1).filter((b) => related(a, b))
     .map((b) => gapBetween(foldedTab(model.pattern, a), foldedTab(model.pattern, b))));

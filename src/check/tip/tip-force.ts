@@ -13,7 +13,7 @@ export const tipEmpty: Check = (given) => [tip(given, 'tip-empty', emptyBody(giv
 /** The same with only the top deck laden, the load towards the front, N. */
 export const tipLoaded: Check = (given) => [tip(given, 'tip-loaded', topLadenBody(given))];
 
-const tip = ({ model, limits }: Case, name: string, body: Body): Finding => judge({
+const tip = ({ model, limits }: Case, name: 'tip-empty' | 'tip-loaded', body: Body): Finding => judge({
   name, figure: forceToTip(body), limit: limits.tippingForce.value, bound: 'least', unit: 'N',
   source: `m g b / h about the front posts (C); ${limits.tippingForce.source}`,
   parts: idsOf(model, 'post'), otherwise: 'caution',

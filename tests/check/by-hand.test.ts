@@ -1,0 +1,79 @@
+// The load figures of the standard rack at 100 N a deck, reckoned with plain numbers beside the room (C).
+import { describe, expect, it } from 'vitest';
+import { defaultLimits } from '../../src/check/index.ts';
+import { loadChecks } from '../../src/check/load/index.ts';
+import type { Finding } from '../../src/check/types.ts';
+import type { Model } from '../../src/model/index.ts';
+import { rack } from './rack.ts';
+
+const G = 9.80665;
+const LOAD = 100;
+
+function at100(model: Model, name: string): Finding {
+  const found = loadChecks.flatMap((check) => check({ model, limits: defaultLimits, load: LOAD })).find((finding) => finding.name === name);
+  if (!found) throw new Error(`no finding ${name}`);
+  return found;
+}
+
+const massOf = (model: Model, part: (id: string) => boolean): number =>
+  model.parts.reduce((sum, { id, mass }) => sum + (part(id) ? mass : 0), 0);
+
+/** The two may differ by 2 parts in 10 000: the hand figures have five digits. */
+const near = (figure: number, hand: number): void => { expect(Math.abs(figure / hand - 1)).toBeLessThan(2e-4); };
+
+describe('standard rack, 100 N a deck', () => {
+  const model = rack();
+  const deck = massOf(model, (id) => id.startsWith('deck-1/')) * G;
+  const panel = massOf(model, (id) => id === 'deck-1/panel') * G;
+  const onTube = (LOAD + deck) / 2;
+
+  it('tube 28 × 2.5 over 1040 mm: I 16 435.2 mm⁴, W 1173.94 mm³, E 11 900 N/mm²', () => {
+    near(at100(model, 'tube-deflection').figure, (5 * onTube * 1040 ** 3) / (384 * 11_900 * 16_435.2));
+    const bending = at100(model, 'tube-bending').figure;
+    const down = (onTube * 1040) / 8 / 1173.94;
+    expect(bending).toBeGreaterThan(down);
+    expect(bending).toBeLessThan(1.05 * down);
+    near(at100(model, 'tube-bending').limit, (170 * 0.7) / 3);
+  });
+
+  it('panel strip 1040 wide over 540: h 8.2, E 720, G 2.4', () => {
+    const load = LOAD + panel;
+    const D = (720 * 0.8 * 8.2 ** 2 * 1040) / 2;
+    near(at100(model, 'panel-sag').figure, (5 * load * 540 ** 3) / 384 / D + (load * 540) / 8 / (1040 * 8.2 * 2.4));
+    near(at100(model, 'panel-skin').figure, (load * 540) / 8 / (1040 * 8.2 * 0.8));
+    near(at100(model, 'panel-core').figure, load / 2 / (1040 * 8.2));
+  });
+
+  it('posts bow between the lowest and the top deck, 1320 mm, under the three decks over the lowest', () => {
+    const rest = massOf(model, (id) => !id.startsWith('deck-')) * G;
+    near(at100(model, 'post-buckling').limit, (Math.PI ** 2 * 11_900 * 16_435.2) / 1320 ** 2 / 3);
+    near(at100(model, 'post-buckling').figure, 0.375 * (3 * (LOAD + deck) + rest));
+  });
+
+  it('pin 6 mm, f_up 240: 6514.4 N over 1.5; tube walls: 2700 N × 0.7 / 3', () => {
+    near(at100(model, 'pin-shear').limit, 6514.4 / 1.5);
+    near(at100(model, 'pin-bearing').limit, 630);
+    near(at100(model, 'pin-bearing').figure, 0.375 * (LOAD + deck));
+  });
+
+  it('sway to the side: cable 1680.5 mm long at the back, the sides hold it from turning', () => {
+    const push = 30 + 0.015 * (4 * LOAD + massOf(model, () => true) * G);
+    const [back, side] = [(60_000 * 1040 ** 2) / 1680.476 ** 3, (60_000 * 540 ** 2) / 1426.184 ** 3];
+    const offset = (name: string, axis: 12 | 13): number => {
+      const ends = model.parts.filter((part) => part.id.startsWith(name)).map((part) => part.pose[axis] ?? NaN);
+      return Math.abs(ends.reduce((sum, value) => sum + value, 0) / ends.length);
+    };
+    const arm = offset('cable-back', 13);
+    const turn = (push * arm) / (2 * side * offset('cable-left', 12) ** 2);
+    const leg = ((push / 4) * 126.5 ** 3) / (3 * 11_900 * 16_435.2);
+    near(at100(model, 'sway').figure, push / back + turn * (270 + arm) + leg);
+    near(at100(model, 'cable-pull').figure, push / (1040 / 1680.476));
+  });
+});
+
+describe('a rack on long legs', () => {
+  it('has legs free at the foot, K = 2, under both decks', () => {
+    const model = rack({ height: 1000, lowest: 700, headroom: 30, decks: 2 });
+    near(at100(model, 'post-buckling').limit, (Math.PI ** 2 * 11_900 * 16_435.2) / (2 * 676.5) ** 2 / 3);
+  });
+});
