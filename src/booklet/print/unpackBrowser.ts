@@ -1,5 +1,5 @@
-import { createReadStream, createWriteStream } from 'node:fs';
-import { access, chmod, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { constants, createReadStream, createWriteStream } from 'node:fs';
+import { access, chmod, mkdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { homedir, tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
@@ -40,11 +40,12 @@ async function cacheFolder(env: Readonly<Record<string, string | undefined>>): P
   for (const folder of wishes) {
     try {
       await mkdir(folder, { recursive: true, mode: 0o700 });
-      await access(folder, 2);
-      return folder;
+      await access(folder, constants.W_OK);
+      // A folder that someone else made under a name everyone can guess is no place for a program to run.
+      if ((await stat(folder)).uid === (process.getuid?.() ?? 0)) return folder;
     } catch { /* the next wish */ }
   }
-  throw new Error(`the browser cannot be unpacked: neither ${wishes.join(' nor ')} can be written; set XDG_CACHE_HOME to a folder that can`);
+  throw new Error(`the browser cannot be unpacked: neither ${wishes.join(' nor ')} is yours to write; set XDG_CACHE_HOME to a folder that is`);
 }
 
 /** Unpacks beside the folder and renames: whoever sees the folder sees all of it. */
