@@ -13,9 +13,10 @@ export function readConnections(
 ): { readonly connections: readonly Connection[]; readonly faults: readonly Fault[] } {
   const [decks, posts] = [pieceNames(rawPieces, 'deck'), pieceNames(rawPieces, 'post')];
   const pieces = new Map(sectionEntries(rawPieces));
+  const ofUnknownKind = [...pieces.keys()].filter((name) => !decks.includes(name) && !posts.includes(name));
   const faults: Fault[] = [];
   const expect = (place: number, field: string, name: string, known: readonly string[], what: string): void => {
-    if (!known.includes(name)) faults.push(source.fault(['connections', place, field], messages.pieceName(what, nearestName(name, known), known)));
+    if (!known.includes(name) && !ofUnknownKind.includes(name)) faults.push(source.fault(['connections', place, field], messages.pieceName(what, nearestName(name, known), known)));
   };
   const connections = [...goodItems(raw, connectionSchema)].map(([place, given]): Connection => {
     const position = source.positionOf(['connections', place]);

@@ -63,6 +63,7 @@ function textRemedy(text: string): string | null {
     depth += letter === '(' ? 1 : letter === ')' ? -1 : 0;
     if (depth > limits.expressionDepth) return messages.expressionDeep(limits.expressionDepth);
   }
+  if (/\b0[xob]/i.test(text)) return messages.expressionPart;
   return text.trim() === '' ? messages.expression : null;
 }
 
@@ -91,7 +92,8 @@ function allowedTree(node: MathNode, depth: number): Tree {
     const sign = signs.find((known) => known === node.op);
     if (node.args.length === 2 && sign !== undefined) return { is: 'sign', sign, left: inner(left), right: inner(right) };
   }
-  if (parser.isFunctionNode(node)) return allowedCall(node.fn.name, node.args.map(inner));
+  // A call may also hang on a property (`min.min(…)`); only a bare name is let through.
+  if (parser.isFunctionNode(node) && parser.isSymbolNode(node.fn)) return allowedCall(node.fn.name, node.args.map(inner));
   throw new Refused(messages.expressionPart);
 }
 
@@ -110,10 +112,10 @@ function allowedName(name: string): Tree {
 function numberWithUnit(figure: MathNode | undefined, unit: MathNode | undefined): Tree {
   const negative = figure !== undefined && parser.isOperatorNode(figure) && figure.op === '-' && figure.args.length === 1;
   const constant = negative ? figure.args[0] : figure;
-  if (constant === undefined || unit === undefined || !parser.isConstantNode(constant) || !parser.isSymbolNode(unit)) throw new Refused(messages.timesSign);
+  if (constant === undefined || unit === undefined || !parser.isConstantNode(constant) || !parser.isSymbolNode(unit)) throw new Refused(messages.timesSign(expressionUnits));
   const measured = measuredBy(unit.name);
   if (measured === null || measured === 'stress' || measured === 'density') {
-    throw new Refused(expressionUnits.includes(unit.name) ? messages.timesSign : `${messages.timesSign}; units: ${expressionUnits.join(', ')}`);
+    throw new Refused(messages.timesSign(expressionUnits));
   }
   const value = inBaseUnit(String(plainNumber(constant.value)), unit.name, measured);
   if (!Number.isFinite(value)) throw new Refused(messages.finite);

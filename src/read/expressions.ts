@@ -37,5 +37,5 @@ export function readExpression(raw: string | number, position: Position, field: 
 
 function asWanted(quantity: Quantity, wanted: Wanted): Quantity {
   if (wanted === null || quantity.dimension === wanted) return quantity;
-  throw new NoValue(messages.resultDimension(dimensionWords(wanted), dimensionWords(quantity.dimension)));
+  throw new NoValue(messages.resultInstead(dimensionWords(wanted), dimensionWords(quantity.dimension)));
 }

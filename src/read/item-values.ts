@@ -49,7 +49,9 @@ export function valueFaults(
     const places = howMany !== null && buildable(howMany.value) ? Array.from({ length: howMany.value }, (_, place) => place) : [0];
     for (const place of places) {
       const height = work(top, { ...names, index: { value: place, dimension: 'count' } });
-      faults.push(...notBuildable(source, top, height, size.name, messages.positiveResult, (value) => value > 0));
+      const sunk = notBuildable(source, top, height, size.name, messages.positiveResult, (value) => value > 0);
+      faults.push(...sunk);
+      if (sunk.length > 0) break;
     }
   }
   return faults;

@@ -10,7 +10,7 @@ import { nearestName } from './nearest.ts';
 import { readParameters, readSize } from './parameters.ts';
 import { readExpressions, readPieces } from './pieces.ts';
 import type { Fault, Item, Kit } from './types.ts';
-import { schemaFaults, sectionEntries } from './validate.ts';
+import { validated, sectionEntries } from './validate.ts';
 import { yamlSource } from './yaml-source.ts';
 import type { YamlSource } from './yaml-source.ts';
 
@@ -27,9 +27,9 @@ export function readItem(files: ReadFiles, itemFile: string): Item {
   if (source.faults.length > 0) throw new FaultError(source.faults);
   const body = readBody(source);
   const kit = readKit(files, source);
-  const faults = [...schemaFaults(source, itemSchema), ...folderFaults(source), ...body.faults, ...kit.faults];
-  const head = itemSchema.safeParse(source.raw);
-  if (faults.length > 0 || kit.kit === null || !head.success) throw new FaultError(faults);
+  const head = validated(source, itemSchema);
+  const faults = [...head.faults, ...folderFaults(source), ...body.faults, ...kit.faults];
+  if (faults.length > 0 || kit.kit === null || head.data === null) throw new FaultError(faults);
   const sha256 = createHash('sha256').update(`${text}\0${kit.text}`).digest('hex');
   return { name: head.data.name, kit: kit.kit, revision: head.data.revision, ...body.parts, source: { file: itemFile, sha256 } };
 }
@@ -66,8 +66,8 @@ function readBody(source: YamlSource): { readonly parts: Body; readonly faults: 
 
 function folderFaults(source: YamlSource): Fault[] {
   const folder = source.file.split('/').at(-2);
-  const name = new Map(sectionEntries(source.raw)).get('name');
-  return folder === undefined || typeof name !== 'string' || name === folder ? [] : [source.fault(['name'], messages.nameLike(folder))];
+  const name = itemSchema.shape.name.safeParse(new Map(sectionEntries(source.raw)).get('name'));
+  return folder === undefined || !name.success || name.data === folder ? [] : [source.fault(['name'], messages.nameLike(folder))];
 }
 
 function readKit(files: ReadFiles, source: YamlSource): { readonly kit: Kit | null; readonly text: string; readonly faults: readonly Fault[] } {

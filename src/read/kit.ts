@@ -3,7 +3,7 @@ import { kitRuleFaults } from './kit-rules.ts';
 import { kitSchema } from './kit-schema.ts';
 import { messages } from './messages.ts';
 import type { Fault, Kit } from './types.ts';
-import { schemaFaults } from './validate.ts';
+import { validated } from './validate.ts';
 import { yamlSource } from './yaml-source.ts';
 
 /** `outside-diameter` → `outsideDiameter`, in types. */
@@ -24,12 +24,12 @@ export function kitFromText(text: string, file: string): Kit {
 export function kitOrFaults(text: string, file: string): { readonly kit: Kit | null; readonly faults: readonly Fault[] } {
   const source = yamlSource(file, text);
   if (source.faults.length > 0) return { kit: null, faults: source.faults };
-  const result = kitSchema.safeParse(source.raw);
-  const faults = [...schemaFaults(source, kitSchema), ...kitRuleFaults(source)];
+  const { data, faults: broken } = validated(source, kitSchema);
+  const faults = [...broken, ...kitRuleFaults(source)];
   const called = file.split('/').at(-1)?.replace(/\.yaml$/, '') ?? '';
-  if (result.success && result.data.name !== called) faults.push(source.fault(['name'], messages.nameLike(called)));
-  if (!result.success || faults.length > 0) return { kit: null, faults };
-  const { name, panel, tube, joint, 'panel-pin': panelPin, 'joint-pin': jointPin, cable, practice } = result.data;
+  if (data !== null && data.name !== called) faults.push(source.fault(['name'], messages.nameLike(called)));
+  if (data === null || faults.length > 0) return { kit: null, faults };
+  const { name, panel, tube, joint, 'panel-pin': panelPin, 'joint-pin': jointPin, cable, practice } = data;
   return { kit: { name, ...camelKeys({ panel, tube, joint, panelPin, jointPin, cable, practice }) }, faults };
 }
 

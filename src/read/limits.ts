@@ -4,6 +4,8 @@ export const limits = {
   fileLength: 100_000,
   /** Sections inside sections of one file. */
   fileDepth: 12,
+  /** Characters of one range. */
+  rangeLength: 100,
   /** Characters of one expression. */
   expressionLength: 200,
   /** Brackets and operators inside one another in one expression. */

@@ -1,9 +1,10 @@
 import { dimensionedText } from './dimensioned-text.ts';
 import { expressionUnits, functionNames } from './expression-tree.ts';
 import { parameterSchema } from './item-schema.ts';
+import { limits } from './limits.ts';
 import { messages } from './messages.ts';
 import { nearestName } from './nearest.ts';
-import { readQuantity } from './quantities.ts';
+import { readMeasure, readQuantity } from './quantities.ts';
 import type { Reading } from './quantities.ts';
 import type { Fault, Parameter, Quantity } from './types.ts';
 import { goodEntries, sectionEntries } from './validate.ts';
@@ -31,6 +32,7 @@ export function readParameters(source: YamlSource, raw: unknown): { readonly par
 
 /** `500 mm to 1100 mm` or `2 to 5`. Ends are in order and of one dimension. */
 function readRange(text: string, whole: boolean): Reading<{ readonly least: Quantity; readonly most: Quantity }> {
+  if (text.length > limits.rangeLength) return { remedy: messages.range };
   const ends = text.split(/\s+to\s+/);
   const [first, second] = ends.map((end) => readQuantity(end));
   if (ends.length !== 2 || first === undefined || second === undefined) return { remedy: messages.range };
@@ -79,22 +81,21 @@ export function readSize(
 }
 
 function readInRange(raw: string | number, parameter: Parameter): Reading<Quantity> {
-  const reading = readQuantity(raw);
-  const { dimension } = parameter.least;
+  const reading = readOneValue(raw, parameter);
   if ('remedy' in reading) return reading;
-  const plain = dimension === 'count' || dimension === 'ratio';
-  if (reading.value.dimension !== (plain ? 'ratio' : dimension)) return { remedy: dimensionRemedy(reading.value, parameter) };
-  const { value } = reading.value;
+  const { dimension } = parameter.least;
+  const { value } = reading;
   const outside = value < parameter.least.value || value > parameter.most.value;
   if (parameter.whole && (outside || !Number.isSafeInteger(value))) return { remedy: messages.wholeWithin(rangeText(parameter)) };
   return outside ? { remedy: messages.withinRange(rangeText(parameter)) } : { value: { value, dimension } };
 }
 
-function dimensionRemedy(found: Quantity, parameter: Parameter): string {
+function readOneValue(raw: string | number, parameter: Parameter): Reading<number> {
   const { dimension } = parameter.least;
-  if (dimension === 'count' || dimension === 'ratio') return `${messages.aPlainNumber}, within ${rangeText(parameter)}`;
-  if (found.dimension === 'ratio') return messages.withUnit(dimension);
-  return messages.sizeDimension(rangeText(parameter));
+  if (dimension !== 'count' && dimension !== 'ratio') return readMeasure(String(raw), dimension);
+  const reading = readQuantity(raw);
+  if ('remedy' in reading || reading.value.dimension !== 'ratio') return { remedy: messages.plainWithin(rangeText(parameter)) };
+  return { value: reading.value.value };
 }
 
 function rangeText({ least, most }: Parameter): string {

@@ -84,7 +84,7 @@ function expressionReader(source: YamlSource, known: readonly string[], faults: 
       faults.push(source.fault(path, reading.remedy));
       return null;
     }
-    const all = [...known, ...more];
+    const all = [...new Set([...known, ...more])];
     const unknown = reading.value.needs.filter((name) => !all.includes(name));
     for (const name of unknown) faults.push(source.fault(path, messages.unknownName(name, nearestName(name, all), all)));
     return unknown.length > 0 ? null : { ...reading.value, path };

@@ -9,7 +9,7 @@ export type Reading<T> = { readonly value: T } | { readonly remedy: string };
 /** A decimal number as the files write it, without a unit. */
 export const figurePattern = '-?\\d+(\\.\\d+)?([eE][+-]?\\d+)?';
 
-const figureAndUnit = new RegExp(`^(${figurePattern})\\s*(\\D.*)?$`);
+const figureAndUnit = new RegExp(`^(${figurePattern})\\s*([^\\d,.\\s].*)?$`);
 
 /** A number with a unit of `measured`, in the base unit, of any sign. */
 export function readMeasure(text: string, measured: Measured): Reading<number> {

@@ -42,11 +42,15 @@ export function measuredBy(unit: string): Measured | null {
   return allMeasured.find((measured) => Object.hasOwn(fileUnits[measured], plainUnit(unit))) ?? null;
 }
 
+/** How many base units one of each unit is, worked out once by mathjs in decimal figures. */
+const factors = new Map(allMeasured.flatMap((measured) => Object.values(fileUnits[measured]).map((spelt) =>
+  [spelt, decimal.bignumber(String(decimal.unit(decimal.bignumber(1), spelt).toNumeric(baseUnits[measured])))] as const)));
+
 /** `figure` (a decimal number as text) of `unit` in the base unit of what it measures; the unit must be known. */
 export function inBaseUnit(figure: string, unit: string, measured: Measured): number {
-  const spelt = fileUnits[measured][plainUnit(unit)];
-  if (spelt === undefined) throw new RangeError(`no unit of ${measured}: ${unit}`);
-  return Number(decimal.unit(decimal.bignumber(figure), spelt).toNumeric(baseUnits[measured]));
+  const factor = factors.get(fileUnits[measured][plainUnit(unit)] ?? '');
+  if (factor === undefined) throw new RangeError(`no unit of ${measured}: ${unit}`);
+  return decimal.bignumber(figure).times(factor).toNumber();
 }
 
 /** The unit as the table above spells it. */

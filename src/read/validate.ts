@@ -7,10 +7,12 @@ import type { YamlSource } from './yaml-source.ts';
 
 type Issue = z.core.$ZodIssue;
 
-/** Everything in the file that breaks the schema. The schema's messages are the remedies. */
-export function schemaFaults(source: YamlSource, schema: z.ZodType): Fault[] {
+/** The file as its schema gives it, or null and everything that breaks the schema. The schema's messages are the remedies. */
+export function validated<Schema extends z.ZodType>(source: YamlSource, schema: Schema): { readonly data: z.output<Schema> | null; readonly faults: readonly Fault[] } {
   const result = schema.safeParse(source.raw);
-  return result.success ? [] : result.error.issues.flatMap((issue) => issueFaults(source, issue, []));
+  return result.success
+    ? { data: result.data, faults: [] }
+    : { data: null, faults: result.error.issues.flatMap((issue) => issueFaults(source, issue, [])) };
 }
 
 function issueFaults(source: YamlSource, issue: Issue, above: readonly PropertyKey[]): Fault[] {

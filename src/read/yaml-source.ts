@@ -40,7 +40,7 @@ export function yamlSource(file: string, fileText: string): YamlSource {
 /** The library goes down one level of its own stack for each level of the text: a hostile text overflows it. */
 function parsed(text: string): Document.Parsed | null {
   try {
-    return parseDocument(text, { prettyErrors: false, uniqueKeys: true, version: '1.2', schema: 'core', merge: false, logLevel: 'silent' });
+    return parseDocument(text, { prettyErrors: false, uniqueKeys: true, version: '1.2', schema: 'core', merge: false, logLevel: 'error' });
   } catch (error) {
     if (error instanceof RangeError) return null;
     throw error;
@@ -52,13 +52,27 @@ function withoutValues(file: string, start: Position, faults: readonly Fault[]):
   return { file, raw: null, faults, fault, faultAtName: fault, positionOf: () => start };
 }
 
+/** Every name that stands twice, and of the other faults the first only: those after it mostly come from it. */
 function syntaxFaults(document: Document.Parsed, text: string, at: (offset: number) => Position): Fault[] {
-  return [...document.errors, ...document.warnings].map((error) => ({
-    position: at(error.pos[0]),
-    field: '',
-    found: `${quoted(firstLine(text.slice(error.pos[0])))} (${firstLine(error.message)})`,
-    remedy: messages.yaml(error.code),
-  }));
+  const all = [...document.errors, ...document.warnings];
+  const twice = all.filter(({ code }) => code === 'DUPLICATE_KEY');
+  const first = all.filter(({ code }) => code !== 'DUPLICATE_KEY').slice(0, 1);
+  return [...twice, ...first].map((error) => {
+    const offset = error.code === 'MISSING_CHAR' ? openingQuote(document, error.pos[0]) : error.pos[0];
+    return { position: at(offset), field: '', found: quoted(firstLine(text.slice(offset))), remedy: messages.yaml(error.code, firstLine(error.message)) };
+  });
+}
+
+/** The library tells of an open quote where the text ends; the reader looks for where it began. */
+function openingQuote(document: Document.Parsed, end: number): number {
+  let start = end;
+  visit(document, {
+    Scalar: (_, { type, range }) => {
+      const isQuoted = type === 'QUOTE_DOUBLE' || type === 'QUOTE_SINGLE';
+      if (isQuoted && range && range[0] < end && end <= range[2]) start = range[0];
+    },
+  });
+  return start;
 }
 
 /** What YAML allows and these files do not. */
