@@ -52,8 +52,16 @@ function clipStroke(stroke: Stroke, inside: (from: Vec2, to: Vec2) => Interval):
     else kept.push([between(from, to, part[0]), between(from, to, part[1])]);
     open = part[1] === 1;
   });
-  const whole = stroke.closed && kept.length === 1 && kept[0]?.length === points.length;
-  return whole ? [stroke] : kept.map((run) => ({ weight: stroke.weight, points: run, closed: false }));
+  const whole = kept.length === 1 && kept[0]?.length === points.length;
+  if (stroke.closed && whole) return [stroke];
+  return joined(kept, stroke.closed ? first : undefined).map((run) => ({ weight: stroke.weight, points: run, closed: false }));
+}
+
+/** Runs of a closed line that meet where the line begins are one. */
+function joined(runs: readonly Vec2[][], start: Vec2 | undefined): readonly Vec2[][] {
+  const [first, last] = [runs[0], runs[runs.length - 1]];
+  if (!start || !first || !last || runs.length < 2 || first[0] !== start || last[last.length - 1] !== start) return runs;
+  return [[...last, ...first.slice(1)], ...runs.slice(1, -1)];
 }
 
 function between(from: Vec2, to: Vec2, t: number): Vec2 {

@@ -34,7 +34,7 @@ export function composePicture(scene: Scene, paper: Paper, lineDrawing: LineDraw
   const { fit, rings, arrows, setting } = layout;
   const svg = picture(paper.width, paper.height, [
     fills(drawing, paints, fit),
-    strokes(drawing, paints, fit, penFor(drawing, fit)),
+    strokes(drawing, paints, fit, penFor(drawing, paints, fit)),
     ...arrows.map(drawArrow),
     ...rings.map((one) => drawRings(one, scene.marks, plane, paints)),
     ...setting.places.map((place) => place.draw()),

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box, LineDrawing } from '../types.ts';
-import { toPlane, type Fit } from './fit.ts';
+import type { Fit } from './fit.ts';
 import { apart, boxRound, minus, plus } from './flat.ts';
 import type { Paint, Paints } from './looks.ts';
 
@@ -120,20 +120,28 @@ function cellIndex(cover: Grid, x: number, y: number): number {
   return column >= 0 && column < cover.columns && row >= 0 && row < cover.rows ? row * cover.columns + column : -1;
 }
 
-/** What lies under a box of the paper. */
+/** What lies under a box of the paper. Runs some hundred thousand times a picture, hence no lists or closures. */
 export function takenBy(cover: Cover, fit: Fit, box: Box): Taken {
-  const [left, low] = inCells(cover, toPlane(fit, [box.x, box.y + box.height])).map(Math.floor);
-  const [right, high] = inCells(cover, toPlane(fit, [box.x + box.width, box.y])).map(Math.ceil);
-  const inside = (value: number | undefined, most: number): number => Math.max(0, Math.min(most, value ?? 0));
-  const [x0, x1] = [inside(left, cover.columns), inside(right, cover.columns)];
-  const [y0, y1] = [inside(low, cover.rows), inside(high, cover.rows)];
-  const share = 1 / Math.max(1, ((right ?? 0) - (left ?? 0)) * ((high ?? 0) - (low ?? 0)));
+  const perCell = 1 / (fit.scale * cover.cell);
+  const left = Math.floor((box.x - fit.origin[0]) * perCell - cover.least[0] / cover.cell);
+  const right = Math.ceil((box.x + box.width - fit.origin[0]) * perCell - cover.least[0] / cover.cell);
+  const low = Math.floor((fit.origin[1] - box.y - box.height) * perCell - cover.least[1] / cover.cell);
+  const high = Math.ceil((fit.origin[1] - box.y) * perCell - cover.least[1] / cover.cell);
+  const x0 = Math.max(0, Math.min(cover.columns, left));
+  const x1 = Math.max(0, Math.min(cover.columns, right));
   const wide = cover.columns + 1;
-  const count = (table: Int32Array): number => {
-    const at = (x: number, y: number): number => table[y * wide + x] ?? 0;
-    return (at(x1, y1) - at(x0, y1) - at(x1, y0) + at(x0, y0)) * share;
+  const row0 = wide * Math.max(0, Math.min(cover.rows, low));
+  const row1 = wide * Math.max(0, Math.min(cover.rows, high));
+  const share = 1 / Math.max(1, (right - left) * (high - low));
+  return {
+    fresh: share * sumOf(cover.fresh, row0, row1, x0, x1),
+    body: share * sumOf(cover.body, row0, row1, x0, x1),
+    lines: share * sumOf(cover.lines, row0, row1, x0, x1),
   };
-  return { fresh: count(cover.fresh), body: count(cover.body), lines: count(cover.lines) };
+}
+
+function sumOf(table: Int32Array, row0: number, row1: number, x0: number, x1: number): number {
+  return (table[row1 + x1] ?? 0) - (table[row1 + x0] ?? 0) - (table[row0 + x1] ?? 0) + (table[row0 + x0] ?? 0);
 }
 
 /** What lies under a disc of the paper: the mean of boxes that fill it. */
@@ -147,13 +155,21 @@ export function takenByDisc(cover: Cover, fit: Fit, centre: Vec2, radius: number
   return mean(boxes.map((box) => takenBy(cover, fit, box)));
 }
 
-/** What lies along a line of the paper: the mean of small boxes on it, one a mm. */
+/** What lies along a line of the paper: the mean of small boxes on it, 1.5 mm apart. */
 export function takenAlong(cover: Cover, fit: Fit, from: Vec2, to: Vec2): Taken {
-  const steps = Math.max(1, Math.round(apart(from, to)));
-  return mean(Array.from({ length: steps }, (_, i) => takenBy(cover, fit, boxRound(plus(from, minus(to, from), (i + 0.5) / steps), 0.5, 0.5))));
+  const steps = Math.max(1, Math.round(apart(from, to) / 1.5));
+  const way = minus(to, from);
+  const spots: Taken[] = [];
+  for (let i = 0; i < steps; i++) spots.push(takenBy(cover, fit, boxRound(plus(from, way, (i + 0.5) / steps), 0.5, 0.5)));
+  return mean(spots);
 }
 
 function mean(all: readonly Taken[]): Taken {
-  const of = (pick: (taken: Taken) => number): number => all.reduce((sum, taken) => sum + pick(taken), 0) / Math.max(1, all.length);
-  return { fresh: of((t) => t.fresh), body: of((t) => t.body), lines: of((t) => t.lines) };
+  let [fresh, body, lines] = [0, 0, 0];
+  for (const taken of all) {
+    fresh += taken.fresh / all.length;
+    body += taken.body / all.length;
+    lines += taken.lines / all.length;
+  }
+  return { fresh, body, lines };
 }

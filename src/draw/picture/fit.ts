@@ -20,10 +20,6 @@ export function toPaper(fit: Fit, p: Vec2): Vec2 {
   return [fit.origin[0] + fit.scale * p[0], fit.origin[1] - fit.scale * p[1]];
 }
 
-export function toPlane(fit: Fit, p: Vec2): Vec2 {
-  return [(p[0] - fit.origin[0]) / fit.scale, (fit.origin[1] - p[1]) / fit.scale];
-}
-
 /** The largest fit of the bounds into the room, times `shrink`, at one scale in x and y. */
 export function fitInto(bounds: Bounds, room: Box, shrink: number, align: Align): Fit {
   const width = Math.max(bounds.most[0] - bounds.least[0], 1e-6);

@@ -46,35 +46,27 @@ export function pointInBox(p: Vec2, box: Box, rim = 0): boolean {
   return p[0] > box.x - rim && p[0] < box.x + box.width + rim && p[1] > box.y - rim && p[1] < box.y + box.height + rim;
 }
 
+/** Twice the signed area between the segment and a place: which side the place lies on. */
+function sideOf({ from, to }: Segment, p: Vec2): number {
+  return (to[0] - from[0]) * (p[1] - from[1]) - (to[1] - from[1]) * (p[0] - from[0]);
+}
+
 export function segmentsCross(a: Segment, b: Segment): boolean {
-  const side = (s: Segment, p: Vec2): number =>
-    (s.to[0] - s.from[0]) * (p[1] - s.from[1]) - (s.to[1] - s.from[1]) * (p[0] - s.from[0]);
-  return side(a, b.from) * side(a, b.to) < 0 && side(b, a.from) * side(b, a.to) < 0;
+  return sideOf(a, b.from) * sideOf(a, b.to) < 0 && sideOf(b, a.from) * sideOf(b, a.to) < 0;
 }
 
-/** Whether any of the segment lies in the box (Liang and Barsky's interval clip). */
+/** Whether any of the segment lies in the box: the box meets its bounds and has corners on both sides of its line. */
 export function segmentInBox(segment: Segment, box: Box): boolean {
-  return clipToBox(segment, box) !== null;
-}
-
-function clipToBox({ from, to }: Segment, box: Box): [number, number] | null {
-  let start = 0;
-  let end = 1;
-  const limits = [
-    [from[0], to[0] - from[0], box.x, box.x + box.width],
-    [from[1], to[1] - from[1], box.y, box.y + box.height],
-  ] as const;
-  for (const [at, step, low, high] of limits) {
-    if (Math.abs(step) < 1e-12) {
-      if (at <= low || at >= high) return null;
-      continue;
-    }
-    const one = (low - at) / step;
-    const other = (high - at) / step;
-    start = Math.max(start, Math.min(one, other));
-    end = Math.min(end, Math.max(one, other));
-  }
-  return start < end ? [start, end] : null;
+  const { from, to } = segment;
+  const [right, low] = [box.x + box.width, box.y + box.height];
+  if (Math.max(from[0], to[0]) <= box.x || Math.min(from[0], to[0]) >= right) return false;
+  if (Math.max(from[1], to[1]) <= box.y || Math.min(from[1], to[1]) >= low) return false;
+  const first = sideOf(segment, [box.x, box.y]);
+  return (
+    first * sideOf(segment, [right, box.y]) <= 0 ||
+    first * sideOf(segment, [right, low]) <= 0 ||
+    first * sideOf(segment, [box.x, low]) <= 0
+  );
 }
 
 export function distanceToSegment(p: Vec2, { from, to }: Segment): number {

@@ -3,7 +3,7 @@ import type { Box } from '../types.ts';
 import { arrowReach, type Arrow } from './arrows.ts';
 import { takenAlong, takenBy, type Cover } from './cover.ts';
 import type { Fit } from './fit.ts';
-import { apart, boxInside, boxOf, boxesOverlap, distanceToSegment, segmentInBox, segmentsCross, segmentsOf, type Segment } from './flat.ts';
+import { apart, boxInside, boxOf, boxesOverlap, distanceToSegment, pointInBox, segmentInBox, segmentsCross, segmentsOf, type Segment } from './flat.ts';
 import type { Place } from './placement.ts';
 import { rim } from './sizes.ts';
 
@@ -28,14 +28,31 @@ const costs = { fresh: 90, body: 8, lines: 24, textOnArrow: 150, textOnLine: 60,
 /** The same for each mm of a thin line over a body. */
 const mmOverBody = 0.4;
 
-/** The places that keep to the paper and off the rings, with the price of what they cover added. */
+/** More ways than this to set one mark are not needed, as long as they are the cheapest. */
+const enough = 80;
+
+/**
+ * The places that keep to the paper and off the rings, with the price of what they cover added, the
+ * cheapest first. Takes the places in the order of their own cost and stops when those to come cannot be
+ * among the cheapest.
+ */
 export function onGround(places: readonly Place[], ground: Ground): Place[] {
-  return places.filter((place) => allowed(place, ground)).map((place) => ({ ...place, cost: place.cost + groundCost(place, ground) }));
+  const inOrder = places.map((place, i) => ({ place, i })).sort((a, b) => a.place.cost - b.place.cost || a.i - b.i);
+  const found: Place[] = [];
+  for (const { place } of inOrder) {
+    if (found.length >= enough && found.filter((one) => one.cost <= place.cost).length >= enough) break;
+    if (allowed(place, ground)) found.push({ ...place, cost: place.cost + groundCost(place, ground) });
+  }
+  return found
+    .map((place, i) => ({ place, i }))
+    .sort((a, b) => a.place.cost - b.place.cost || a.i - b.i)
+    .slice(0, enough)
+    .map(({ place }) => place);
 }
 
 function allowed({ box, lines }: Place, { paper, discs }: Ground): boolean {
   if (!boxInside(box, paper, rim)) return false;
-  if (!lines.every((s) => boxInside(boxOf([s.from, s.to]), paper, rim))) return false;
+  if (!lines.every((s) => pointInBox(s.from, paper, -rim) && pointInBox(s.to, paper, -rim))) return false;
   return discs.every((disc) => !discMeetsBox(disc, box) && lines.every((s) => !crossesRing(s, disc)));
 }
 

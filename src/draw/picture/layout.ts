@@ -1,4 +1,4 @@
-import type { Vec2, Vec3 } from '../../model/index.ts';
+import type { Vec3 } from '../../model/index.ts';
 import type { Mark } from '../../scene/index.ts';
 import type { Box, LineDrawing } from '../types.ts';
 import { arrowBox, arrowsOnPaper, type Arrow } from './arrows.ts';
@@ -12,6 +12,8 @@ import { lengthPlaces } from './lengths.ts';
 import { setMarks, type Place, type Setting } from './placement.ts';
 import { project, type Plane } from './plane.ts';
 import { arrow, plainPen, rim } from './sizes.ts';
+
+type TextMark = Extract<Mark, { readonly text: string }>;
 
 /** What has to find its place on the paper. */
 export interface Content {
@@ -32,10 +34,12 @@ export interface Layout {
 }
 
 /** Sizes tried, the largest first; a drawing made smaller by all of itself costs as much as this many mm of distance. */
-const shrinks = Array.from({ length: 15 }, (_, i) => 1 - 0.04 * i);
+const shrinks = [1, 0.95, 0.9, 0.84, 0.77, 0.7, 0.62, 0.54, 0.45];
 const shrinkCost = 110;
 const middle: Align = [0.5, 0.5];
-const sides: readonly Align[] = [[0, 0.5], [1, 0.5], [0.5, 0], [0.5, 1], [0, 0], [0, 1], [1, 0], [1, 1]];
+const sides: readonly Align[] = [[0, 0.5], [1, 0.5], [0.5, 0], [0.5, 1]];
+/** Into a corner, to leave the opposite one to a big ring. */
+const corners: readonly Align[] = [[0, 0], [0, 1], [1, 0], [1, 1]];
 
 /** The cheapest layout over size and position of the drawing; null when the marks fit in none. */
 export function layOut(content: Content, paper: Box): Layout | null {
@@ -43,7 +47,7 @@ export function layOut(content: Content, paper: Box): Layout | null {
   for (const shrink of shrinks) {
     const price = shrinkCost * (1 - shrink);
     if (best && price >= best.cost) break;
-    for (const align of [middle, ...sides]) {
+    for (const align of content.spots.length > 0 ? [middle, ...sides, ...corners] : [middle, ...sides]) {
       const limit: number = best?.cost ?? Infinity;
       const layout = tryOut(content, paper, shrink, align, price + (align === middle ? 0 : 1), limit);
       if (layout && layout.cost < limit) best = layout;
@@ -62,8 +66,22 @@ function tryOut(content: Content, paper: Box, shrink: number, align: Align, pric
   const { rings } = placed;
   const discs = rings.flatMap(({ small, big }) => [small, big]);
   const ground: Ground = { paper, fit, cover, arrows, discs, lines: rings.map(ringLeader) };
-  const setting = setMarks(marks.flatMap((mark) => choicesFor(mark, plane, ground)));
+  const choices = choicesBelow(limit - price - placed.cost, marks.filter(isText), plane, ground);
+  const setting = choices && setMarks(choices);
   return setting && { fit, arrows, rings, setting, cost: price + placed.cost + setting.cost };
+}
+
+/** The ways to set each mark; null as soon as the cheapest ways together cost the limit. */
+function choicesBelow(limit: number, marks: readonly TextMark[], plane: Plane, ground: Ground): Place[][] | null {
+  const all: Place[][] = [];
+  let least = 0;
+  for (const mark of marks) {
+    const choices = choicesFor(mark, plane, ground);
+    least += choices[0]?.cost ?? Infinity;
+    if (least >= limit) return null;
+    all.push(choices);
+  }
+  return all;
 }
 
 /** The paper inside a margin for half a line, or for an arrow's head where there are arrows. */
@@ -72,19 +90,15 @@ function roomFor({ marks }: Content, paper: Box): Box {
   return { x: margin, y: margin, width: paper.width - 2 * margin, height: paper.height - 2 * margin };
 }
 
-function choicesFor(mark: Mark, plane: Plane, ground: Ground): Place[][] {
+function isText(mark: Mark): mark is TextMark {
+  return mark.mark === 'label' || mark.mark === 'order' || mark.mark === 'length';
+}
+
+function choicesFor(mark: TextMark, plane: Plane, ground: Ground): Place[] {
   const { fit } = ground;
-  const onPaper = (place: Vec3): Vec2 => toPaper(fit, project(plane, place));
-  switch (mark.mark) {
-    case 'label':
-      return [onGround(labelPlaces(onPaper(mark.at), mark.text), ground)];
-    case 'order':
-      return [onGround(orderPlaces(onPaper(mark.at), mark.text), ground)];
-    case 'length':
-      return [onGround(lengthPlaces(mark, plane, fit), ground)];
-    default:
-      return [];
-  }
+  if (mark.mark === 'length') return onGround(lengthPlaces(mark, plane, fit), ground);
+  const at = toPaper(fit, project(plane, mark.at));
+  return onGround(mark.mark === 'label' ? labelPlaces(at, mark.text) : orderPlaces(at, mark.text), ground);
 }
 
 /** Bounds of the lines and of every place a mark names, on the view plane. */

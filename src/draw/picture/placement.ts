@@ -10,7 +10,7 @@ export interface Place {
   draw(): string;
 }
 
-/** The ways one mark can be set, as found. */
+/** The ways one mark can be set, the cheapest first. */
 export type Choices = readonly Place[];
 
 /** One way for each mark, in the marks' order, with the sum of all costs. */
@@ -21,19 +21,18 @@ export interface Setting {
 
 /** A line of one mark under the text of another; two lines that cross. In mm of distance that one would rather accept. */
 const costs = { lineUnderText: 200, linesCross: 60 } as const;
-const mostChoices = 80;
 const passes = 4;
+const mostRestarts = 6;
 
 /**
  * Sets every mark so that no two texts overlap. Greedy from the mark with the fewest choices on; a mark
  * that finds no room moves to the front and all start again; then each mark in turn takes its best way
  * given the others until nothing changes. Null when it cannot be done this way.
  */
-export function setMarks(wanted: readonly Choices[]): Setting | null {
-  const choices = wanted.map(cheapest);
+export function setMarks(choices: readonly Choices[]): Setting | null {
   if (choices.some((ways) => ways.length === 0)) return null;
   let turns = choices.map((_, i) => i).sort((a, b) => count(choices, a) - count(choices, b) || a - b);
-  for (let attempt = 0; attempt <= choices.length; attempt++) {
+  for (let attempt = 0; attempt <= Math.min(choices.length, mostRestarts); attempt++) {
     const outcome = greedy(choices, turns);
     if (typeof outcome !== 'number') return improved(choices, outcome);
     turns = [outcome, ...turns.filter((turn) => turn !== outcome)];
@@ -42,14 +41,6 @@ export function setMarks(wanted: readonly Choices[]): Setting | null {
 }
 
 const count = (choices: readonly Choices[], i: number): number => choices[i]?.length ?? 0;
-
-function cheapest(ways: Choices): Choices {
-  return ways
-    .map((way, i) => ({ way, i }))
-    .sort((a, b) => a.way.cost - b.way.cost || a.i - b.i)
-    .slice(0, mostChoices)
-    .map(({ way }) => way);
-}
 
 /** A place for each mark, or the number of the mark that found none. */
 function greedy(choices: readonly Choices[], turns: readonly number[]): Map<number, Place> | number {

@@ -7,8 +7,8 @@ export interface Pen {
 }
 export const plainPen: Pen = { outline: 0.5, edge: 0.25 };
 export const finePen: Pen = { outline: 0.35, edge: 0.18 };
-/** Drawings with lines closer than this on the average are drawn with the fine pen (own default, found by looking). */
-export const denseSpacing = 2.6;
+/** Where most parts are thinner than this on paper, four thick lines, the fine pen is used (own default, found by looking). */
+export const fineBelow = 2;
 
 export const ink = '#000';
 export const white = '#fff';

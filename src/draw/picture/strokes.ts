@@ -1,9 +1,9 @@
 import type { Vec2 } from '../../model/index.ts';
-import type { LineDrawing } from '../types.ts';
+import type { LineDrawing, Region } from '../types.ts';
 import { toPaper, type Fit } from './fit.ts';
 import type { Paints } from './looks.ts';
 import { strokesByKind, type LineKind } from './sides.ts';
-import { denseSpacing, finePen, ink, paleInk, plainPen, type Pen } from './sizes.ts';
+import { fineBelow, finePen, ink, paleInk, plainPen, type Pen } from './sizes.ts';
 import { lineStyle, pathData } from './svg.ts';
 
 /** Held-back lines first, so that full lines run over them. */
@@ -52,28 +52,26 @@ function offLine(p: Vec2, from: Vec2, to: Vec2): number {
   return Math.abs(dx * (p[1] - from[1]) - dy * (p[0] - from[0])) / length;
 }
 
-/** The fine pen where lines stand close: paper area drawn on, over the length of all lines, is their average spacing. */
-export function penFor(drawing: LineDrawing, fit: Fit): Pen {
-  let length = 0;
-  for (const { points } of drawing.strokes) {
-    points.slice(1).forEach((to, i) => {
-      const from = points[i] ?? to;
-      length += Math.hypot(to[0] - from[0], to[1] - from[1]);
-    });
-  }
-  const area = drawing.regions.reduce((sum, region) => sum + ringsArea(region.rings), 0);
-  return length > 0 && (fit.scale * area) / length < denseSpacing ? finePen : plainPen;
+/** The fine pen where half of the parts, by the length of their outlines, is thinner on paper than `fineBelow`. */
+export function penFor(drawing: LineDrawing, paints: Paints, fit: Fit): Pen {
+  const parts = drawing.regions.filter(({ body }) => paints.get(body) !== 'floor');
+  const sizes = parts.map((region) => ringsSize(region.rings)).filter(({ round }) => round > 0);
+  sizes.sort((a, b) => a.area / a.round - b.area / b.round);
+  const half = sizes.reduce((sum, { round }) => sum + round, 0) / 2;
+  let sum = 0;
+  const middle = sizes.find(({ round }) => (sum += round) >= half);
+  return middle && (2 * middle.area * fit.scale) / middle.round < fineBelow ? finePen : plainPen;
 }
 
-/** Even-odd area, with holes wound either way: the ring that is largest by itself is the outside. */
-function ringsArea(rings: readonly (readonly Vec2[])[]): number {
-  const areas = rings.map((ring) => {
-    let twice = 0;
+/** Area and length of outline of even-odd rings whose holes wind against their outsides. */
+function ringsSize(rings: Region['rings']): { readonly area: number; readonly round: number } {
+  let [twice, round] = [0, 0];
+  for (const ring of rings) {
     ring.forEach((p, i) => {
       const next = ring[(i + 1) % ring.length] ?? p;
       twice += p[0] * next[1] - next[0] * p[1];
+      round += Math.hypot(next[0] - p[0], next[1] - p[1]);
     });
-    return twice / 2;
-  });
-  return Math.abs(areas.reduce((sum, area) => sum + area, 0));
+  }
+  return { area: Math.abs(twice) / 2, round };
 }
