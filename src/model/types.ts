@@ -87,7 +87,7 @@ export type Shape =
   /** Sleeve along z with the deck side up, sockets along +x and +y, studs along −x and −y, middle of the tubes at z = 0. */
   | { readonly form: 'joint'; readonly joint: Kit['joint']; readonly pinDiameter: number; /** The axis the pin hole is drilled along, or null before drilling. */ readonly drilled: 'x' | 'y' | null }
   /** Inner face in the plane z = 0, flaps rise to +z. */
-  | { readonly form: 'panel'; readonly pattern: FlatPattern; readonly folding: Folding }
+  | { readonly form: 'panel'; readonly pattern: FlatPattern; readonly folding: Folding; /** Just one flap, or all but that flap; the whole panel when left out. */ readonly split?: { readonly side: Side; readonly piece: 'flap' | 'rest' } }
   /** Shank along −z from 0, head along +z. */
   | { readonly form: 'pin'; readonly diameter: number; readonly length: number; readonly headDiameter: number; readonly headHeight: number }
   /** Bore along z, from z = 0 to z = height, wings along ±x. */

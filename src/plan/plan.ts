@@ -82,7 +82,7 @@ function stepOf(model: Model, job: Job, number: number, times: number, fresh: re
     present: present.filter((id) => !fresh.includes(id)),
     motions: job.motions,
     folded: job.run === null ? Object.keys(FLAT) as Side[] : folded,
-    standing: standingOf(job.standing, model),
+    standing: standingOf(job, model),
     tools: work.tools,
     people: work.people,
     cautions: work.cautions,

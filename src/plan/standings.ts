@@ -1,17 +1,27 @@
-import { chained, standstill, turned, undone, type Model } from '../model/index.ts';
+import { chained, standstill, turned, undone, type Model, type Side } from '../model/index.ts';
 import type { Job } from './jobs.ts';
 import type { Standing } from './types.ts';
 
 const QUARTER = Math.PI / 2;
 
 /** How the work lies: the pose that takes the finished item's coordinates to what the worker sees (z up, front towards −y). */
-export function standingOf(name: Job['standing'], model: Model): Standing {
+export function standingOf({ standing: name, action, side }: Job, model: Model): Standing {
   switch (name) {
-    case 'bench':
-    case 'upright': return { name, pose: standstill };
+    case 'bench': return { name, pose: standstill };
+    case 'upright': return { name, pose: turned([0, 0, 1], action === 'brace' ? towardsReader(side) : 0) };
     case 'deck-building': return { name, pose: undone(model.groups[0]?.pose ?? standstill) };
     case 'deck-in-use': return { name, pose: standstill };
     case 'on-back': return { name, pose: chained(turned([0, 0, 1], -QUARTER), turned([1, 0, 0], -QUARTER)) };
     case 'on-front': return { name, pose: chained(turned([0, 0, 1], QUARTER), turned([1, 0, 0], QUARTER)) };
+  }
+}
+
+/** Turn of the upright item that shows a face in front or on the right, each a quarter turn from the last one. */
+function towardsReader(side: Side | null): number {
+  switch (side) {
+    case 'back':
+    case 'left': return 2 * QUARTER;
+    case 'right': return -QUARTER;
+    default: return 0;
   }
 }

@@ -1,1 +1,5 @@
 export type * from './types.ts';
+export { stepScene } from './step-scene.ts';
+export { toThree } from './to-three.ts';
+export { STANDARD_VIEW } from './views.ts';
+export { finishedScene, letteredScene, partBody, runScene } from './whole.ts';

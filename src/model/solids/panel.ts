@@ -13,8 +13,11 @@ const NEARLY_HOME = 0.99992;
 
 /** The panel with its flaps at any stage of folding, holes included. */
 export function buildPanel(kernel: ManifoldToplevel, shape: Extract<Shape, { form: 'panel' }>): Manifold {
-  const { pattern, folding } = shape;
-  const flaps = pattern.flaps.map((flap) => buildFlap(kernel, pattern, flap, folding[flap.side]));
+  const { pattern, folding, split } = shape;
+  const flap = (one: Flap, start: number): Manifold => buildFlap(kernel, pattern, one, folding[one.side], start);
+  const alone = pattern.flaps.find((one) => split?.piece === 'flap' && one.side === split.side);
+  if (alone !== undefined) return flap(alone, BASE_END);
+  const flaps = pattern.flaps.filter((one) => one.side !== split?.side).map((one) => flap(one, FLAP_START));
   return kernel.Manifold.union([buildBase(kernel, pattern), ...flaps]);
 }
 
@@ -39,9 +42,9 @@ function extruded(kernel: ManifoldToplevel, outline: readonly Vec2[], height: nu
 }
 
 /** Built with a along x, the side along y, b along z; then turned to its side of the panel. */
-function buildFlap(kernel: ManifoldToplevel, pattern: FlatPattern, flap: Flap, stage: number): Manifold {
+function buildFlap(kernel: ManifoldToplevel, pattern: FlatPattern, flap: Flap, stage: number, start: number): Manifold {
   const wrap = patternWrap(pattern, flap);
-  const { outline, tab } = foldSection(wrap, Math.min(stage, NEARLY_HOME), FLAP_START);
+  const { outline, tab } = foldSection(wrap, Math.min(stage, NEARLY_HOME), start);
   const strip = extruded(kernel, outline, flap.to - flap.from).rotate([90, 0, 0]).translate(0, flap.to, 0);
   const width = flap.edge - flap.halfCut;
   const removed = [

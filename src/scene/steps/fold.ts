@@ -1,0 +1,48 @@
+import { chained, foldSection, patternWrap, placed, turned, type Flap, type FlatPattern, type Model, type Side, type Solids, type Vec3 } from '../../model/index.ts';
+import type { Step } from '../../plan/index.ts';
+import { foldingOf, stageHand } from '../stage.ts';
+import type { Scene } from '../types.ts';
+import { STANDARD_VIEW } from '../views.ts';
+
+/** How far the flap is drawn folded: over the tube, the tab still up. */
+const DRAWN_STAGE = 0.6;
+const ARROW_STEPS = 24;
+/** The part of the flap's way that its arrow follows. */
+const ARROW_FROM = 0.04;
+
+/** A flap on its way round the tube; the arrow is the true way of the tab's edge. */
+export function foldScene(model: Model, step: Step, solids: Solids): Scene {
+  const motion = step.motions.find((candidate) => candidate.kind === 'fold');
+  if (motion?.kind !== 'fold') throw new RangeError(`step ${step.number} (${step.key}) folds nothing`);
+  const { side, panel } = motion;
+  const before = foldingOf(step.folded.filter((done) => done !== side));
+  const hand = stageHand(model, step, solids, { ...before, [side]: DRAWN_STAGE });
+  const pose = hand.pose(panel);
+  const piece = (name: 'flap' | 'rest') => hand.prop(`${panel}#${name}`,
+    { form: 'panel', pattern: model.pattern, folding: { ...before, [side]: DRAWN_STAGE }, split: { side, piece: name } }, pose, name === 'flap' ? 'new' : 'present');
+  return {
+    id: `step:${step.number}`,
+    bodies: [...step.present.filter((id) => id !== panel).map((id) => hand.body(id, 'present')), piece('rest'), piece('flap')],
+    marks: [{ mark: 'arrow', path: edgeWay(model.pattern, side).map((point) => placed(pose, point)) }],
+    view: STANDARD_VIEW,
+  };
+}
+
+const QUARTERS: Readonly<Record<Side, number>> = { right: 0, back: 1, left: 2, front: 3 };
+
+/** The way of the middle of the tab's free edge, in panel coordinates. */
+function edgeWay(pattern: FlatPattern, side: Side): readonly Vec3[] {
+  const flap = pattern.flaps.find((candidate) => candidate.side === side);
+  if (flap === undefined) return [];
+  return Array.from({ length: ARROW_STEPS + 1 }, (_, index) =>
+    edgePlace(pattern, flap, ARROW_FROM + (1 - ARROW_FROM) * (index / ARROW_STEPS)));
+}
+
+function edgePlace(pattern: FlatPattern, flap: Flap, stage: number): Vec3 {
+  const { tab } = foldSection(patternWrap(pattern, flap), stage, 0);
+  const width = flap.edge - flap.halfCut;
+  const a = tab.hinge[0] + width * Math.cos(tab.heading);
+  const b = tab.hinge[1] + width * Math.sin(tab.heading);
+  const out = flap.side === 'left' || flap.side === 'right' ? pattern.axes[0] : pattern.axes[1];
+  return placed(chained(turned([0, 0, 1], (QUARTERS[flap.side] * Math.PI) / 2)), [out + a, 0, b]);
+}

@@ -1,0 +1,137 @@
+import { placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
+import type { Action, Motion, Step } from '../../plan/index.ts';
+import { lengthOf, plus, times, turnedBy, unit } from '../directions.ts';
+import { foldingOf, stageHand, type StageHand } from '../stage.ts';
+import type { Mark, Scene, SceneBody } from '../types.ts';
+import { STANDARD_VIEW } from '../views.ts';
+
+type Slide = Extract<Motion, { kind: 'slide' | 'hang' }>;
+
+/** How far off its place a moving part is drawn, mm; the whole way when left out. */
+const DRAWN_OFF: Partial<Record<Action, number>> = {
+  'push-tubes': 130,
+  'close-frame': 150,
+  'lay-frame': 210,
+  'pin-ends': 75,
+  'pin-middle': 75,
+  'pin-posts': 85,
+};
+
+/** Parts pushed, laid or dropped along a straight way: drawn off their places, an arrow on the way of each. */
+export function slideScene(model: Model, step: Step, solids: Solids): Scene {
+  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide' || motion.kind === 'hang');
+  const offsets = new Map(slides.flatMap((slide) => {
+    const offset = times(unit(wayOf(step, slide)), -drawnOff(step, slide));
+    return slide.parts.map((id): [string, Vec3] => [id, offset]);
+  }));
+  const fresh = step.newParts.flatMap((group) => group.ids);
+  const shown = [...new Set([...step.present, ...fresh])].filter((id) => isShown(step, id));
+  return {
+    id: `step:${step.number}`,
+    bodies: shown.map((id) => hand.body(id, lookOf(step, fresh, id), offsets.get(id))),
+    marks: [...arrowsOf(hand, step, slides), ...countsOf(hand, step, offsets), ...detailsOf(hand, step, offsets)],
+    view: STANDARD_VIEW,
+  };
+}
+
+const wayOf = (step: Step, slide: Slide): Vec3 => turnedBy(step.standing.pose, worldWay(step, slide));
+
+/** Motions of a run are told in its building pose, which is the standing itself. */
+function worldWay(step: Step, slide: Slide): Vec3 {
+  return step.run === null ? slide.by : turnedBy(inverseTurn(step), slide.by);
+}
+
+const inverseTurn = (step: Step): readonly number[] => {
+  const m = step.standing.pose;
+  const at = (index: number): number => m[index] ?? 0;
+  return [at(0), at(4), at(8), 0, at(1), at(5), at(9), 0, at(2), at(6), at(10), 0, 0, 0, 0, 1];
+};
+
+function drawnOff(step: Step, slide: Slide): number {
+  const way = lengthOf(slide.by);
+  if (step.action === 'push-posts') return way * 0.34;
+  if (step.key === 'push-tubes:long') return 170;
+  return Math.min(way, DRAWN_OFF[step.action] ?? way);
+}
+
+/** In the first steps of a frame the far end is not yet to be seen. */
+function isShown(step: Step, id: string): boolean {
+  const rightEnd = id.includes('/joint-right-') || id.endsWith('/short-tube-right');
+  return !(step.key === 'push-tubes:long' && rightEnd);
+}
+
+function lookOf(step: Step, fresh: readonly string[], id: string): SceneBody['look'] {
+  const moves = step.motions.some((motion) => motion.kind === 'slide' && motion.parts.includes(id));
+  const carried = moves && (step.action === 'close-frame' || step.action === 'push-posts');
+  return fresh.includes(id) || carried ? 'new' : 'present';
+}
+
+/** From where a part's leading end is drawn to where it ends up. */
+function arrowsOf(hand: StageHand, step: Step, slides: readonly Slide[]): Mark[] {
+  return slides.flatMap((slide) => leaders(step, slide).map((id): Mark => {
+    const way = unit(wayOf(step, slide));
+    const off = drawnOff(step, slide);
+    const at = leadingPlace(hand, step, id);
+    return { mark: 'arrow', path: [plus(at, times(way, -off)), at] };
+  }));
+}
+
+/** One arrow a moving part, but for a whole frame or a pile of pins: there the nearest ones stand for all. */
+function leaders(step: Step, slide: Slide): readonly string[] {
+  switch (step.action) {
+    case 'lay-frame': return slide.parts.filter((id) => id.endsWith('/long-tube-front') || id.endsWith('/short-tube-right'));
+    case 'close-frame': return slide.parts.filter((id) => id.includes('/joint-'));
+    case 'pin-posts': return slide.parts.filter((id) => id.includes('-right-'));
+    default: return slide.parts;
+  }
+}
+
+/** The place of a part that goes in first: a pin's tip, a tube's end, a joint's socket. */
+function leadingPlace(hand: StageHand, step: Step, id: string): Vec3 {
+  const { shape, kind } = hand.part(id);
+  const pose = hand.pose(id);
+  switch (shape.form) {
+    case 'pin': return placed(pose, [0, 0, kind === 'panel-pin' ? shape.headHeight : 0]);
+    case 'tube': return step.action === 'lay-frame' ? placed(pose, [0, 0, 0]) : placed(pose, [shape.length * (step.action === 'push-posts' ? 0.5 : -0.5), 0, 0]);
+    default: return placed(pose, [0, 0, 0]);
+  }
+}
+
+function countsOf(hand: StageHand, step: Step, offsets: ReadonlyMap<string, Vec3>): Mark[] {
+  if (step.action === 'pin-ends' || step.action === 'pin-middle') return pinOrder(hand, step, offsets);
+  return step.newParts.filter((group) => group.ids.length > 1).flatMap(({ kind, ids }): Mark[] => {
+    const id = nearestOf(hand, ids);
+    if (id === undefined) return [];
+    const place = plus(placed(hand.pose(id), kind === 'post' ? [300, 0, 0] : [0, 0, 0]), offsets.get(id) ?? [0, 0, 0]);
+    return [{ mark: 'label', at: place, text: `×${ids.length}` }];
+  });
+}
+
+/** Pins are put in one after the other: numbered from the first of the side. */
+function pinOrder(hand: StageHand, step: Step, offsets: ReadonlyMap<string, Vec3>): Mark[] {
+  return step.newParts.flatMap((group) => group.ids).map((id) => {
+    const number = id.slice(id.lastIndexOf('-') + 1);
+    return { mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 12]), offsets.get(id) ?? [0, 0, 0]), text: number };
+  });
+}
+
+/** The one nearest to the eye. */
+function nearestOf(hand: StageHand, ids: readonly string[]): string | undefined {
+  const [ex, ey, ez] = STANDARD_VIEW.towardsEye;
+  const depth = (id: string): number => {
+    const [x, y, z] = placed(hand.pose(id), [0, 0, 0]);
+    return x * ex + y * ey + z * ez;
+  };
+  return [...ids].sort((a, b) => depth(b) - depth(a) || a.localeCompare(b))[0];
+}
+
+/** Small fasteners are shown once more, enlarged. */
+function detailsOf(hand: StageHand, step: Step, offsets: ReadonlyMap<string, Vec3>): Mark[] {
+  const small = step.newParts.find((group) => group.kind === 'panel-pin' || group.kind === 'joint-pin');
+  if (small === undefined) return [];
+  const id = nearestOf(hand, small.ids);
+  if (id === undefined) return [];
+  const middle = plus(placed(hand.pose(id), [0, 0, 0]), times(offsets.get(id) ?? [0, 0, 0], 0.5));
+  return [{ mark: 'detail', at: middle, radius: small.kind === 'joint-pin' ? 105 : 60 }];
+}

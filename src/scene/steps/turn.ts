@@ -1,0 +1,56 @@
+import { chained, moved, placed, turned, type Model, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
+import type { Step } from '../../plan/index.ts';
+import { foldingOf, stageHand } from '../stage.ts';
+import type { Mark, Scene, SceneBody } from '../types.ts';
+import { STANDARD_VIEW } from '../views.ts';
+
+const ARROW_STEPS = 28;
+
+/** The whole work turned: pale as it lay before, full as it lies after, the arrow from one to the other. */
+export function turnScene(model: Model, step: Step, solids: Solids): Scene {
+  const motion = step.motions.find((candidate) => candidate.kind === 'turn');
+  if (motion?.kind !== 'turn') throw new RangeError(`step ${step.number} (${step.key}) turns nothing`);
+  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const before = step.present.map((id) => hand.body(id, 'pale'));
+  const turn = turnOf(step, motion.angle, before);
+  const after = before.map((body): SceneBody => ({ ...body, id: `${body.id}#after`, look: 'present', pose: chained(turn.pose(1), body.pose) }));
+  return { id: `step:${step.number}`, bodies: [...before, ...after], marks: [turn.arrow], view: STANDARD_VIEW };
+}
+
+interface Turn {
+  /** The pose after a share 0…1 of the turn. */
+  readonly pose: (share: number) => Pose;
+  readonly arrow: Mark;
+}
+
+/** Turned over the edge that lies nearest: a deck and the lying item roll towards the reader, the item stands up on its foot. */
+function turnOf(step: Step, angle: number, before: readonly SceneBody[]): Turn {
+  const { least, most } = extent(before);
+  const standsUp = step.action === 'stand-up';
+  const axis: Vec3 = standsUp ? [0, 1, 0] : [1, 0, 0];
+  const gap = 0.28 * (most[1] - least[1]);
+  const pivot: Vec3 = standsUp ? [least[0], 0, least[2]] : [0, least[1] - gap, (least[2] + most[2]) / 2];
+  const sign = standsUp ? -1 : 1;
+  const pose = (share: number): Pose => chained(moved(pivot), turned(axis, sign * angle * share), moved([-pivot[0], -pivot[1], -pivot[2]]));
+  const middle = (least[0] + most[0]) / 2;
+  const start: Vec3 = standsUp ? [most[0], (least[1] + most[1]) / 2, most[2]] : [middle, (least[1] + most[1]) / 2, most[2]];
+  const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index) => placed(pose(0.08 + (0.84 * index) / ARROW_STEPS), start));
+  return { pose, arrow: { mark: 'arrow', path } };
+}
+
+/** The box round all bodies, from their meshes. */
+function extent(bodies: readonly SceneBody[]): { least: Vec3; most: Vec3 } {
+  const least = [Infinity, Infinity, Infinity];
+  const most = [-Infinity, -Infinity, -Infinity];
+  for (const { mesh, pose } of bodies) {
+    for (let index = 0; index < mesh.positions.length; index += 3) {
+      const point = placed(pose, [mesh.positions[index] ?? 0, mesh.positions[index + 1] ?? 0, mesh.positions[index + 2] ?? 0]);
+      point.forEach((value, axis) => {
+        least[axis] = Math.min(least[axis] ?? value, value);
+        most[axis] = Math.max(most[axis] ?? value, value);
+      });
+    }
+  }
+  return { least: least as unknown as Vec3, most: most as unknown as Vec3 };
+}
+

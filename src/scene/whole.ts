@@ -1,0 +1,47 @@
+import { chained, moved, standstill, undone, type Model, type PartKind, type Solids, type Vec3 } from '../model/index.ts';
+import type { Mark, Scene, SceneBody } from './types.ts';
+import { STANDARD_VIEW } from './views.ts';
+
+/** The finished item, for the cover. */
+export const finishedScene = (model: Model, solids: Solids): Scene =>
+  ({ id: 'finished', bodies: bodiesOf(model, solids, () => true), marks: [], view: STANDARD_VIEW });
+
+/** How far dimension lines stand off the item, as a share of its height. */
+const STAND_OFF = 0.09;
+
+/** The finished item with its lettered lengths. */
+export function letteredScene(model: Model, solids: Solids): Scene {
+  const height = model.dimensions.find((each) => each.name === 'height')?.value ?? 1000;
+  const off = height * STAND_OFF;
+  const away: Readonly<Record<string, Vec3>> = {
+    width: [0, -off, 0], depth: [off, 0, 0], height: [-off, 0, 0], 'lowest-deck': [off * 0.4, -off * 0.8, 0], 'deck-spacing': [off * 0.4, -off * 0.8, 0],
+  };
+  const marks = model.dimensions.map(({ letter, name, from, to }): Mark =>
+    ({ mark: 'length', from, to, away: away[name] ?? [off, 0, 0], text: letter }));
+  return { ...finishedScene(model, solids), id: 'lettered', marks };
+}
+
+/** One finished sub-assembly of a run, the way it is used. */
+export function runScene(model: Model, run: string, solids: Solids): Scene {
+  const group = model.groups.find((candidate) => candidate.piece === run);
+  return {
+    id: `run:${run}`,
+    bodies: bodiesOf(model, solids, (id) => group?.partIds.includes(id) ?? false),
+    marks: [],
+    view: STANDARD_VIEW,
+  };
+}
+
+/** A part of a kind by itself, as it lies most plainly: tubes and cables along the paper. */
+export function partBody(model: Model, kind: PartKind, solids: Solids): SceneBody | null {
+  const part = model.parts.find((candidate) => candidate.kind === kind);
+  if (part === undefined) return null;
+  const lying = kind === 'post' || kind === 'long-tube' || kind === 'short-tube' || kind === 'cable';
+  const upright = kind === 'panel' ? chained(undone(model.groups[0]?.pose ?? standstill), part.pose) : standstill;
+  return { id: kind, kind, mesh: solids.mesh(part.shape), pose: lying ? moved([0, 0, 0]) : upright, look: 'present' };
+}
+
+function bodiesOf(model: Model, solids: Solids, shown: (id: string) => boolean): SceneBody[] {
+  return model.parts.filter((part) => shown(part.id)).map((part) =>
+    ({ id: part.id, kind: part.kind, mesh: solids.mesh(part.shape), pose: part.pose, look: 'present' }));
+}
