@@ -1,0 +1,79 @@
+import type { PartKind } from '../../model/index.ts';
+import type { Standing, Step } from '../../plan/index.ts';
+import { caption } from './captions.ts';
+import { pictureSize } from './placed-picture.tsx';
+import { glyphHeight, lineHeight, linesOf, sheets, captionSize } from './sheet.ts';
+import type { BookletInput } from './types.ts';
+
+/** White above and below what stands in a band, and between its rows, mm. */
+export const bandPad = 3;
+export const rowGap = 1.5;
+/** Height of the numeral's row in the margin, and of a new part's count under its picture, mm. */
+export const numeralHeight = 13;
+export const countHeight = 6.5;
+/** A band that only announces a turn, mm. */
+const turnHeight = 20;
+const runHeight = 24;
+
+/** A strip across the page between two hairlines. Heights in mm, white included. */
+export type Band =
+  | { readonly kind: 'step'; readonly height: number; readonly headHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly string[] }
+  | { readonly kind: 'run'; readonly height: number; readonly leads: true; readonly run: string; readonly times: number; readonly picture: string | null }
+  | { readonly kind: 'turn'; readonly height: number; readonly leads: true; readonly run: string | null; readonly to: Exclude<Standing['name'], 'bench'>; readonly onto: 'over' | 'quarter' };
+
+/** The bands of all steps in order: each step, before it what it starts: a run, another standing. */
+export function bandsOf(input: BookletInput): readonly Band[] {
+  return input.plan.steps.flatMap((step, index, steps) => {
+    const before = steps[index - 1];
+    return [...runBand(input, step, before), ...turnBand(step, before), stepBand(input, step)];
+  });
+}
+
+function runBand(input: BookletInput, step: Step, before: Step | undefined): Band[] {
+  if (step.run === null || step.run === before?.run) return [];
+  const id = `run:${step.run}`;
+  const size = input.pictures[id];
+  const height = size ? Math.max(runHeight, size.height + 2 * bandPad) : runHeight;
+  return [{ kind: 'run', height, leads: true, run: step.run, times: step.times, picture: size ? id : null }];
+}
+
+/** Work that goes to the bench, or from there to the floor, is not turned: it lies as it lay. */
+function turnBand(step: Step, before: Step | undefined): Band[] {
+  const from = before?.standing.name;
+  const to = step.standing.name;
+  if (from === undefined || from === to || to === 'bench' || (from === 'bench' && to === 'deck-building')) return [];
+  return [{ kind: 'turn', height: turnHeight, leads: true, run: step.run, to, onto: turnOnto(from, to) }];
+}
+
+/** Turned to its other face, or by a quarter. */
+function turnOnto(from: Standing['name'], to: Standing['name']): 'over' | 'quarter' {
+  const faces: readonly (readonly Standing['name'][])[] = [['deck-building', 'deck-in-use'], ['on-back', 'on-front']];
+  return faces.some((pair) => pair.includes(from) && pair.includes(to)) ? 'over' : 'quarter';
+}
+
+function stepBand(input: BookletInput, step: Step): Band {
+  const ids = picturesOf(input, step);
+  const tallest = ids.reduce((sum, id) => sum + pictureSize(input, id).height, 0) + rowGap * (ids.length - 1);
+  const headHeight = input.edition === 'words' ? linesOf(caption(input.words, step), sheets[input.paper].main, captionSize * input.words.about.textScale) * lineHeight : 0;
+  const column = headHeight + rowGap + tallest + rowGap + glyphHeight;
+  const margin = numeralHeight + newPartsHeight(input, step.newParts.map((part) => part.kind));
+  return { kind: 'step', height: Math.ceil(2 * (Math.max(column, margin) + 2 * bandPad)) / 2, headHeight, step, run: step.run, pictures: ids };
+}
+
+/** `step:7`, then `step:7:a`, `step:7:b` and so on as far as there are any. */
+function picturesOf({ pictures }: BookletInput, { number }: Step): readonly string[] {
+  const more = Object.keys(pictures).filter((id) => id.startsWith(`step:${number}:`)).sort();
+  return [`step:${number}`, ...more];
+}
+
+function newPartsHeight(input: BookletInput, kinds: readonly PartKind[]): number {
+  return kinds.reduce((sum, kind) => sum + smallSize(input, kind).height + countHeight, 0);
+}
+
+/** Size of a part's small picture. Throws where it is wider than the margin column that holds it. */
+export function smallSize(input: BookletInput, kind: PartKind): { readonly width: number; readonly height: number } {
+  const size = pictureSize(input, `small:${kind}`);
+  const { margin } = sheets[input.paper];
+  if (size.width > margin) throw new Error(`booklet: picture "small:${kind}" is ${size.width} mm wide; the margin holds ${margin} mm`);
+  return size;
+}

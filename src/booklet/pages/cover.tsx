@@ -1,0 +1,46 @@
+import type { ReactNode } from 'react';
+import { isolate } from '../words/index.ts';
+import { itemName, sizeName } from './names.ts';
+import { PlacedPicture } from './placed-picture.tsx';
+import { SizeMark } from './size-mark.tsx';
+import { Spoken } from './spoken.tsx';
+import type { BookletInput } from './types.ts';
+
+/** The item's name, the finished item, its size, and which print this is. */
+export function cover(input: BookletInput): readonly ReactNode[] {
+  const { words, model, edition } = input;
+  const size = sizeName(input, model);
+  return [(
+    <div className="cover" key="cover">
+      <h1 className="name">{itemName(input)}</h1>
+      <div className="view">
+        <PlacedPicture input={input} id="finished" alt={words.t('booklet.alt.finished', { item: itemName(input), size, overall: overall(input) })} />
+      </div>
+      <div className="facts">
+        <SizeMark input={input} height={14} />
+        <div>
+          {edition === 'words' && <p className="size">{size}</p>}
+          <p className="overall"><Spoken text={overall(input)} /></p>
+        </div>
+        <Print input={input} />
+      </div>
+    </div>
+  )];
+}
+
+/** Width, depth and height over all: the lengths of these names, `1084 × 584 × 1500 mm`. */
+export function overall({ model, words }: BookletInput): string {
+  const lengths = ['width', 'depth', 'height'].flatMap((name) => model.dimensions.filter((length) => length.name === name));
+  return words.measures(lengths.map((length) => Math.round(length.value)), 'mm');
+}
+
+function Print({ input }: { readonly input: BookletInput }): ReactNode {
+  const { words, edition, revision, contentMark } = input;
+  if (edition === 'pictures') return <p className="print"><Spoken text={isolate(`${words.number(revision)} · ${contentMark}`)} /></p>;
+  return (
+    <div className="print">
+      <p>{words.about.name}</p>
+      <p><Spoken text={words.t('booklet.revision', { revision })} /> · <Spoken text={isolate(contentMark)} /></p>
+    </div>
+  );
+}

@@ -1,0 +1,17 @@
+import type { Model } from '../../model/index.ts';
+import type { BookletInput } from './types.ts';
+
+/** The item's name in the booklet's language. */
+export function itemName({ words, model }: BookletInput): string {
+  return words.t(`items.${model.item}.name`);
+}
+
+/** A size variant's name in the booklet's language. */
+export function sizeName({ words }: BookletInput, { item, size }: Model): string {
+  return words.t(`items.${item}.sizes.${size}`);
+}
+
+/** Item and size in one phrase. */
+export function itemAndSize(input: BookletInput): string {
+  return input.words.t('booklet.item-and-size', { item: itemName(input), size: sizeName(input, input.model) });
+}

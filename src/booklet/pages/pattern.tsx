@@ -1,0 +1,21 @@
+import type { ReactNode } from 'react';
+import { ChapterHeading } from './chapter.tsx';
+import { PlacedPicture } from './placed-picture.tsx';
+import type { BookletInput } from './types.ts';
+
+/** The flat pattern, and how a flap is creased: one page each. */
+export function pattern(input: BookletInput): readonly ReactNode[] {
+  const { words, model } = input;
+  const { blank, flaps } = model.pattern;
+  const creases = Math.max(...flaps.map((flap) => flap.creases.length));
+  return [
+    <div className="pattern main" key="pattern">
+      <ChapterHeading input={input} name="pattern" />
+      <PlacedPicture input={input} id="pattern" alt={words.t('booklet.alt.pattern', { blank: words.measures(blank.map((side) => Math.round(side)), 'mm') })} />
+    </div>,
+    <div className="pattern main" key="creasing">
+      <ChapterHeading input={input} name="creasing" />
+      <PlacedPicture input={input} id="crease-section" alt={words.t('booklet.alt.crease-section', { count: creases })} />
+    </div>,
+  ];
+}

@@ -1,0 +1,18 @@
+import type { Step } from '../../plan/index.ts';
+import type { Words } from '../words/index.ts';
+import { caption } from './captions.ts';
+
+/** A step's picture in words: number, action, new parts with their counts, repetitions, people, tools. */
+export function stepAlt(words: Words, step: Step): string {
+  return [
+    words.t('booklet.alt.step', { number: step.number, caption: caption(words, step) }),
+    ...newPartsAlt(words, step),
+    ...(step.times > 1 ? [words.t('booklet.alt.times', { count: step.times })] : []),
+  ].join(' ');
+}
+
+function newPartsAlt(words: Words, { newParts }: Step): readonly string[] {
+  if (newParts.length === 0) return [];
+  const parts = newParts.map(({ kind, ids }) => words.t(`parts.${kind}.counted`, { count: ids.length }));
+  return [words.t('booklet.alt.new-parts', { parts: words.list(parts) })];
+}

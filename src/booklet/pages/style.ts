@@ -1,0 +1,127 @@
+import { bandPad, countHeight, numeralHeight, rowGap } from './bands.ts';
+import { captionSize, lineHeight, sheets, textSize } from './sheet.ts';
+
+const { margin, gutter, main } = sheets.a4;
+
+/** Width of hairlines and of the line along a run, mm (ISO 128 line group 0.5). */
+const hair = 0.25;
+const bold = 0.5;
+
+const ground = `
+@page { margin: 0; }
+html, body { margin: 0; padding: 0; }
+body { color: #000; font-size: calc(${textSize}pt * var(--text-scale)); line-height: ${lineHeight}mm; font-kerning: normal; -webkit-print-color-adjust: exact; }
+h1, h2, p, ul, dl, dd, figure, table { margin: 0; padding: 0; font-weight: 400; }
+ul { list-style: none; }
+table { border-collapse: collapse; }
+th { font-weight: 400; text-align: start; }
+svg { display: block; flex: none; }
+.apart { unicode-bidi: isolate; white-space: nowrap; }
+.page { position: relative; box-sizing: border-box; break-after: page; }
+.page:last-child { break-after: auto; }
+.sheet { height: 100%; }
+.main { padding-inline-start: ${margin + gutter}mm; }
+.picture { position: relative; flex: none; }
+.foot { position: absolute; inset-inline: ${sheets.a4.outer}mm ${sheets.a4.inner}mm; bottom: 5mm; height: ${lineHeight}mm; display: flex; gap: 4mm; align-items: end; padding-inline-start: ${margin + gutter}mm; font-size: 10pt; }
+.foot .folio { position: absolute; inset-inline-start: 0; width: ${margin}mm; }
+.foot .mark { margin-inline-start: auto; padding-bottom: 0.8mm; }
+.chapter { font-size: 22pt; font-weight: 700; line-height: 11mm; }
+.chapter .glyph { margin-top: -1mm; }
+.defer { font-size: calc(12pt * var(--text-scale)); line-height: 6mm; border-top: ${hair}mm solid; padding-top: 3mm; }
+`;
+
+const coverStyle = `
+.cover { height: 100%; display: flex; flex-direction: column; padding-bottom: 4mm; box-sizing: border-box; }
+.cover .name { font-size: 40pt; font-weight: 700; line-height: 18mm; padding-inline-start: ${margin + gutter}mm; padding-top: 10mm; }
+.cover .view { flex: 1; display: flex; align-items: center; justify-content: center; padding-inline-start: ${margin + gutter}mm; }
+.cover .facts { display: flex; align-items: end; gap: 6mm; border-top: ${hair}mm solid; padding-top: 5mm; margin-inline-start: ${margin + gutter}mm; }
+.cover .size { font-size: 14pt; font-weight: 700; line-height: 7mm; }
+.cover .overall { font-size: 14pt; line-height: 7mm; }
+.cover .print { margin-inline-start: auto; text-align: end; }
+`;
+
+const beforeStyle = `
+.crew { display: flex; gap: 14mm; padding-bottom: 6mm; }
+.crew figure { font-size: calc(12pt * var(--text-scale)); display: flex; align-items: center; gap: 4mm; }
+.crew .time figcaption { font-weight: 700; }
+.tools { display: flex; flex-wrap: wrap; gap: 5mm 3mm; border-top: ${hair}mm solid; padding: 6mm 0; }
+.tools li { width: 30.6mm; font-size: calc(11pt * var(--text-scale)); display: flex; flex-direction: column; align-items: center; gap: 1.5mm; text-align: center; line-height: 5mm; }
+.cautions { border-top: ${hair}mm solid; padding: 5mm 0; }
+.cautions.words { display: grid; grid-template-columns: 1fr 1fr; gap: 4.5mm 6mm; font-size: calc(11pt * var(--text-scale)); }
+.cautions.words li { display: flex; align-items: center; gap: 4mm; min-height: 17mm; }
+.cautions.pictures { display: flex; flex-wrap: wrap; gap: 8mm 9mm; }
+`;
+
+const listStyle = `
+.part-row { display: flex; align-items: flex-end; }
+.part-row li { display: flex; flex-direction: column; align-items: flex-start; }
+.part-row p { display: flex; gap: 2.5mm; align-items: baseline; height: ${2 * lineHeight}mm; margin-bottom: 5mm; line-height: ${lineHeight}mm; padding-top: 1mm; box-sizing: border-box; }
+.part-row .count { font-size: 16pt; }
+.scale-bar { display: flex; align-items: center; gap: 3mm; }
+.sizes { margin-top: 4mm; border-bottom: ${hair}mm solid; }
+.sizes td, .sizes th { padding: 0 4mm; vertical-align: middle; }
+.sizes tbody tr { border-top: ${hair}mm solid; }
+.sizes thead th { vertical-align: bottom; padding-bottom: 1.5mm; }
+.sizes .letter { font-weight: 700; width: 10mm; padding-inline-start: 0; }
+.sizes .what { width: 62mm; }
+.sizes .figure { text-align: center; min-width: 20mm; font-variant-numeric: tabular-nums; }
+.sizes .figure .size-mark, .sizes .pointer { margin: 0 auto 1mm; }
+.sizes .this { font-weight: 700; border-inline: ${bold}mm solid; }
+.sizes thead .this { border-top: ${bold}mm solid; }
+.sizes tbody tr:last-child .this { border-bottom: ${bold}mm solid; }
+.lengths .picture { margin-bottom: 8mm; }
+.pieces { border-bottom: ${hair}mm solid; }
+.pieces tbody tr { border-top: ${hair}mm solid; height: 18mm; }
+.pieces thead { height: 8mm; }
+.pieces thead th { text-align: center; font-weight: 700; }
+.pieces .piece { width: 84mm; }
+.pieces .piece .picture { display: inline-block; vertical-align: middle; margin: 0; margin-inline-end: 5mm; min-width: 0; }
+.pieces .figure { width: 36mm; text-align: center; font-size: 14pt; font-weight: 700; }
+`;
+
+const stepStyle = `
+.band { position: relative; box-sizing: border-box; padding-block: ${bandPad}mm; display: grid; grid-template-columns: ${margin}mm ${main}mm; column-gap: ${gutter}mm; align-content: start; border-top: ${hair}mm solid; }
+.steps > .band:first-child { border-top-color: transparent; }
+.in-run::before { content: ''; position: absolute; inset-block: 0; inset-inline-start: -2.5mm; border-inline-start: ${bold}mm solid; }
+.band h2 { grid-column: 1 / -1; display: grid; font-size: calc(${captionSize}pt * var(--text-scale)); align-items: start; grid-template-columns: subgrid; }
+.numeral { font-size: 32pt; font-weight: 700; line-height: ${numeralHeight - 2}mm; height: 0; margin-top: -1.6mm; font-variant-numeric: tabular-nums; }
+.caption { grid-column: 2; }
+.new-parts { padding-top: ${numeralHeight}mm; }
+.new-parts li { display: flex; flex-direction: column; align-items: flex-start; }
+.new-parts b { font-size: 13pt; line-height: ${countHeight}mm; height: ${countHeight}mm; }
+.work { grid-column: 2; display: flex; flex-direction: column; align-items: center; gap: ${rowGap}mm; padding-top: ${rowGap}mm; }
+.strip { align-self: stretch; display: flex; align-items: center; }
+.strip li { display: flex; gap: 1.5mm; align-items: center; }
+.strip .times { font-size: 18pt; font-weight: 700; }
+.strip .check { gap: 0; margin-inline-start: auto; }
+.measure { font-size: 14pt; font-weight: 700; }
+.announced { grid-column: 2; display: flex; align-items: center; gap: 5mm; height: 100%; }
+.turn, .run { align-content: stretch; font-size: calc(12pt * var(--text-scale)); }
+.repeat { font-size: 32pt; font-weight: 700; line-height: 14mm; align-self: center; }
+`;
+
+const endStyle = `
+.last-checks ul { display: grid; grid-template-columns: 1fr 1fr; column-gap: 6mm; }
+.last-checks .pair { display: flex; gap: 4mm; align-items: center; }
+.last-checks p { margin-top: 1mm; line-height: 5mm; }
+.load figure { display: flex; align-items: center; gap: 8mm; min-height: 50mm; border-top: ${hair}mm solid; padding-block: 3mm; }
+.load figcaption { font-size: calc(12pt * var(--text-scale)); line-height: 6mm; }
+.load figcaption .apart { font-weight: 700; }
+.colophon dl { padding-bottom: 5mm; }
+.colophon dl div { display: grid; grid-template-columns: 42mm 1fr; column-gap: 4mm; }
+.colophon > p { margin-bottom: ${lineHeight}mm; }
+.findings { width: ${main}mm; border-bottom: ${hair}mm solid; margin-top: 4mm; }
+.findings thead th { font-weight: 700; height: 8mm; }
+.findings tbody tr { border-top: ${hair}mm solid; vertical-align: top; }
+.findings td, .findings th { padding: 1mm 0; padding-inline-end: 3mm; }
+.findings .source { display: block; font-size: 10pt; }
+html:dir(rtl) .findings .source { text-align: right; }
+`;
+
+/**
+ * The style of all pages. Margins and columns mirror with the language's direction; `textScale` enlarges
+ * running text where a script's letters are small.
+ */
+export function pageStyle(textScale: number): string {
+  return [`body { --text-scale: ${textScale}; }`, ground, coverStyle, beforeStyle, listStyle, stepStyle, endStyle].join('\n');
+}

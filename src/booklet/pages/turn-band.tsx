@@ -1,0 +1,23 @@
+import type { ReactNode } from 'react';
+import type { Band } from './bands.ts';
+import { GlyphMark } from './glyph-mark.tsx';
+import type { BookletInput } from './types.ts';
+
+interface TurnBandProps {
+  readonly input: BookletInput;
+  readonly band: Extract<Band, { kind: 'turn' }>;
+}
+
+/** Announces that the work lies or stands another way from here on. */
+export function TurnBand({ input, band }: TurnBandProps): ReactNode {
+  const { words, edition, glyphs } = input;
+  const said = words.t(`booklet.standings.${band.to}`);
+  return (
+    <div className={band.run === null ? 'band turn' : 'band in-run turn'} style={{ height: `${band.height}mm` }}>
+      <div className="announced">
+        <GlyphMark glyph={glyphs.plain(band.onto === 'over' ? 'turn-over' : 'turn-quarter')} label={said} height={14} />
+        {edition === 'words' && <p>{said}</p>}
+      </div>
+    </div>
+  );
+}

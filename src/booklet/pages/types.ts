@@ -1,0 +1,77 @@
+import type { Report } from '../../check/index.ts';
+import type { Model, PartKind } from '../../model/index.ts';
+import type { Action, Caution, Plan, Standing, Tool } from '../../plan/index.ts';
+import type { Words } from '../words/index.ts';
+
+/** `pictures` has numerals, units and the item's name only; `words` adds short captions and sentences. */
+export type Edition = 'pictures' | 'words';
+
+export type Paper = 'a4' | 'letter';
+
+/** Size of a picture on paper, mm. */
+export interface PictureSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** A pictogram: the inside of an `<svg>` on a grid of 48 units' height. */
+export interface Glyph {
+  readonly svg: string;
+  /** Units: 48, or 72 for a pair of pictures. */
+  readonly width: number;
+}
+
+/** Pictograms that belong to no one action, tool, caution or check; drawn with the others. */
+export type PlainGlyph = 'one-person' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'turn-over' | 'turn-quarter' | 'load' | 'wall-fix';
+
+/** Where the pages get their pictograms from. */
+export interface Glyphs {
+  readonly action: (action: Action) => Glyph;
+  readonly tool: (tool: Tool) => Glyph;
+  readonly caution: (caution: Caution) => Glyph;
+  /** The right and the wrong way, with tick and cross, of a check of that name (a key under `checks`). */
+  readonly pair: (name: string) => { readonly right: Glyph; readonly wrong: Glyph };
+  readonly plain: (name: PlainGlyph) => Glyph;
+  /** Where a numeral may stand on `load`, in units of the grid. */
+  readonly loadNumeral: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+}
+
+/** The place of a picture as an HTML string: an element of exactly this size (mm) with its words. */
+export type PlacePicture = (place: PictureSize & { readonly id: string; readonly alt: string }) => string;
+
+export interface BookletInput {
+  readonly model: Model;
+  readonly plan: Plan;
+  readonly report: Report;
+  /** The models of all size variants in the order of the item file, `model`'s own among them. */
+  readonly variants: readonly Model[];
+  /**
+   * Sizes of the pictures by id: `finished`, `lettered`, `cut-bars`, `pattern`, `crease-section`,
+   * `part:<kind>`, `small:<kind>`, `step:<number>`, `step:<number>:a` and so on, `run:<run>`.
+   */
+  readonly pictures: Readonly<Record<string, PictureSize>>;
+  /** mm of paper for one mm of part in the pictures `part:<kind>`; draws the scale bar. */
+  readonly partScale?: number;
+  readonly edition: Edition;
+  readonly paper: Paper;
+  readonly revision: number;
+  /** Short hash of what the booklet was made from. */
+  readonly contentMark: string;
+  readonly words: Words;
+  /** Names, in themselves, of all languages the booklet comes in; this one's alone unless given. */
+  readonly languages?: readonly string[];
+  readonly glyphs: Glyphs;
+  readonly placePicture: PlacePicture;
+}
+
+export interface BookletPages {
+  /** What goes into `<body>`: one `<section class="page">` a page. */
+  readonly html: string;
+  /** Style without fonts. The pages have no page margin of their own: `@page { margin: 0 }`. */
+  readonly css: string;
+  readonly title: string;
+  readonly dir: 'ltr' | 'rtl';
+  readonly pageCount: number;
+}
+
+export type { Action, Caution, PartKind, Standing, Tool };

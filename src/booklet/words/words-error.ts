@@ -1,0 +1,19 @@
+/** A fault in the locale files. Line and column are 1 where only the file is known. */
+export interface WordsFault {
+  /** Path under `locales/`. */
+  readonly path: string;
+  readonly line?: number;
+  readonly column?: number;
+  readonly field: string;
+  readonly found: string;
+  readonly remedy: string;
+}
+
+/** One line that a translator can act on: file, line, column, field, what was found, what would be right. */
+export function describeWordsFault({ path, line = 1, column = 1, field, found, remedy }: WordsFault): string {
+  return `locales/${path}:${line}:${column} ${field === '' ? '' : `${field}: `}found ${found}; ${remedy}`;
+}
+
+export function wordsError(fault: WordsFault): Error {
+  return new Error(describeWordsFault(fault));
+}
