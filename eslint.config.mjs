@@ -8,7 +8,7 @@ const rooms = {
   cut: ['read', 'model'],
   plan: ['read', 'model'],
   scene: ['read', 'model', 'plan'],
-  draw: ['read', 'model', 'plan', 'scene'],
+  draw: ['read', 'model', 'cut', 'plan', 'scene'],
   booklet: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw'],
 };
 

@@ -27,11 +27,10 @@ const idsOf = (parts: readonly Part[], ...kinds: readonly Part['kind'][]): strin
 
 /** The panel on the bench: marked, punched, cut, creased. */
 function panelJobs(job: MakeJob): Job[] {
-  const onBench: readonly [Action, string | null][] = [
-    ['cut-blank', null], ['mark-inside', null], ['mark-creases', null], ['mark-notches', null],
-    ['punch-holes', null], ['cut-notches', null], ['crease', 'short'], ['crease', 'long'], ['half-cut', null],
+  const onBench: readonly Action[] = [
+    'cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches', 'crease', 'half-cut',
   ];
-  return onBench.map(([action, detail]) => job(action, detail, { standing: 'bench' }));
+  return onBench.map((action) => job(action, null, { standing: 'bench' }));
 }
 
 /** The frame: two ends of a short tube in two joints, then the long tubes between them. */

@@ -24,7 +24,6 @@ export function rulesFor(pattern: FlatPattern): readonly Rule[] {
     ...chain('marked-before-cut', 'Every line is measured from a square blank and from the inside line; a cut cannot be taken back.',
       ['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches']),
     rule('notched-before-creased', 'Flaps fold freely only when the corners are out.', keyed('cut-notches'), keyed('crease')),
-    rule('short-before-long', 'The short sides are lighter to learn on.', keyed('crease:short'), keyed('crease:long')),
     rule('half-cut-last', 'A half-cut panel bends while it is handled.', keyed('crease'), keyed('half-cut')),
     rule('tubes-cut-first', 'All frames need their tubes.', keyed('cut-tubes'), (job) => job.run !== null || job.key === 'mark-posts'),
     rule('panel-ready-before-frame-is-laid', 'A panel under the frame can no longer be creased.', keyed('half-cut'), keyed('lay-frame')),

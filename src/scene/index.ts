@@ -1,4 +1,5 @@
 export type * from './types.ts';
+export { closeUpScene } from './steps/close-up.ts';
 export { stepScene } from './step-scene.ts';
 export { toThree } from './to-three.ts';
 export { STANDARD_VIEW } from './views.ts';

@@ -15,7 +15,7 @@ export function braceScene(model: Model, step: Step, solids: Solids): Scene {
   };
   return {
     id: `step:${step.number}`,
-    bodies: [...step.present.map((id) => hand.body(id, 'present')), ...cables.map((id) => hand.body(id, 'new'))],
+    bodies: [...step.present.map((id) => hand.body(id, hand.part(id).kind === 'cable' ? 'pale' : 'present')), ...cables.map((id) => hand.body(id, 'new'))],
     marks: [
       ...cables.flatMap((id, index) => ends(id).map((at): Mark => ({ mark: 'order', at, text: String(index + 1) }))),
       { mark: 'detail', at: ends(cables[0] ?? '')[1] ?? [0, 0, 0], radius: 75 },

@@ -9,8 +9,8 @@ type Slide = Extract<Motion, { kind: 'slide' | 'hang' }>;
 
 /** How far off its place a moving part is drawn, mm; the whole way when left out. */
 const DRAWN_OFF: Partial<Record<Action, number>> = {
-  'push-tubes': 130,
-  'close-frame': 150,
+  'push-tubes': 190,
+  'close-frame': 190,
   'lay-frame': 210,
   'pin-ends': 75,
   'pin-middle': 75,
@@ -73,7 +73,8 @@ function arrowsOf(hand: StageHand, step: Step, slides: readonly Slide[]): Mark[]
     const way = unit(wayOf(step, slide));
     const off = drawnOff(step, slide);
     const at = leadingPlace(hand, step, id);
-    return { mark: 'arrow', path: [plus(at, times(way, -off)), at] };
+    const gone = off - ahead(hand, step, id);
+    return { mark: 'arrow', path: [plus(at, times(way, -gone)), at] };
   }));
 }
 
@@ -87,15 +88,33 @@ function leaders(step: Step, slide: Slide): readonly string[] {
   }
 }
 
+/** How far a part's own tip stands ahead of its leading place, mm: an arrow begins in front of the part, not on it. */
+function ahead(hand: StageHand, step: Step, id: string): number {
+  const { shape, kind } = hand.part(id);
+  if (kind === 'panel-pin' && shape.form === 'pin') return shape.length;
+  return shape.form === 'joint' && step.action !== 'lay-frame' ? shape.joint.socketDepth + 10 : 0;
+}
+
 /** The place of a part that goes in first: a pin's tip, a tube's end, a joint's socket. */
 function leadingPlace(hand: StageHand, step: Step, id: string): Vec3 {
   const { shape, kind } = hand.part(id);
   const pose = hand.pose(id);
   switch (shape.form) {
-    case 'pin': return placed(pose, [0, 0, kind === 'panel-pin' ? shape.headHeight : 0]);
+    case 'pin': return placed(pose, [0, 0, kind === 'panel-pin' ? 0 : -shape.length * 0.6]);
+    case 'wing-nut': return placed(pose, [0, 0, 0]);
+    case 'joint': return socketMouth(hand, step, id);
     case 'tube': return step.action === 'lay-frame' ? placed(pose, [0, 0, 0]) : placed(pose, [shape.length * (step.action === 'push-posts' ? 0.5 : -0.5), 0, 0]);
     default: return placed(pose, [0, 0, 0]);
   }
+}
+
+/** The mouth of the socket that goes over a tube on a joint's way. */
+function socketMouth(hand: StageHand, step: Step, id: string): Vec3 {
+  const { shape } = hand.part(id);
+  if (shape.form !== 'joint') return placed(hand.pose(id), [0, 0, 0]);
+  const slide = step.motions.find((motion): motion is Slide => motion.kind === 'slide' && motion.parts.includes(id));
+  const way = slide === undefined ? [0, 0, 0] as const : unit(wayOf(step, slide));
+  return plus(placed(hand.pose(id), [0, 0, 0]), times(way, shape.joint.stop + shape.joint.socketDepth));
 }
 
 function countsOf(hand: StageHand, step: Step, offsets: ReadonlyMap<string, Vec3>): Mark[] {

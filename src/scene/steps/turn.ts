@@ -29,7 +29,7 @@ function turnOf(step: Step, angle: number, before: readonly SceneBody[]): Turn {
   const standsUp = step.action === 'stand-up';
   const axis: Vec3 = standsUp ? [0, 1, 0] : [1, 0, 0];
   const gap = 0.28 * (most[1] - least[1]);
-  const pivot: Vec3 = standsUp ? [least[0], 0, least[2]] : [0, least[1] - gap, (least[2] + most[2]) / 2];
+  const pivot: Vec3 = standsUp ? [least[0] - 0.6 * (most[1] - least[1]), 0, least[2]] : [0, least[1] - gap, (least[2] + most[2]) / 2];
   const sign = standsUp ? -1 : 1;
   const pose = (share: number): Pose => chained(moved(pivot), turned(axis, sign * angle * share), moved([-pivot[0], -pivot[1], -pivot[2]]));
   const middle = (least[0] + most[0]) / 2;

@@ -1,0 +1,2 @@
+export type * from './types.ts';
+export { planTubes } from './tubes.ts';

@@ -1,0 +1,82 @@
+import type { TubeCutPlan } from '../cut/index.ts';
+import type { Model, Solids } from '../model/index.ts';
+import type { Action, Plan, Step } from '../plan/index.ts';
+import { closeUpScene, stepScene } from '../scene/index.ts';
+import { cutBarsPicture, markingPicture, sectionSeries, spacingPicture, type Marking } from './flat/index.ts';
+import { hardwareOf } from './hardware.ts';
+import { composePicture, type LineDrawer, type Paper } from './picture/index.ts';
+import type { Picture } from './types.ts';
+
+export interface StepGivens {
+  readonly model: Model;
+  readonly plan: Plan;
+  readonly cuts: TubeCutPlan;
+  readonly solids: Solids;
+  readonly draw: LineDrawer;
+}
+
+const COLUMN = 165;
+const FRAME: Paper = { width: COLUMN, height: 78 };
+const DECK: Paper = { width: COLUMN, height: 84 };
+const WHOLE: Paper = { width: COLUMN, height: 100 };
+const BENCH: Paper = { width: COLUMN, height: 105 };
+const CLOSE_UP: Paper = { width: 80, height: 62 };
+
+const BENCH_STAGE: Partial<Record<Action, Exclude<Marking['stage'], 'blank'>>> = {
+  'mark-inside': 'inside',
+  'mark-creases': 'creases',
+  'mark-notches': 'notches',
+  'punch-holes': 'holes',
+  'cut-notches': 'notches-cut',
+  crease: 'crease',
+  'half-cut': 'half-cut',
+};
+
+/** The picture of a step, and the further ones it needs: sections of the first wrap, close-ups of hidden fasteners. */
+export function stepPictures(givens: StepGivens, step: Step): readonly Picture[] {
+  const main = { ...(benchPicture(givens, step) ?? scenePicture(givens, step)), id: `step:${step.number}` };
+  const more = furtherPictures(givens, step).map((picture, index) => ({ ...picture, id: `${main.id}:${'abc'[index] ?? ''}` }));
+  return [main, ...more];
+}
+
+function benchPicture({ model, cuts }: StepGivens, step: Step): Picture | null {
+  const { kit, pattern } = model;
+  if (step.action === 'cut-tubes') return cutBarsPicture({ stock: cuts.stock, kerf: 0, patterns: cuts.patterns });
+  if (step.action === 'cut-blank') return markingPicture(pattern, { stage: 'blank', stock: [kit.panel.length, kit.panel.width] }, BENCH);
+  if (step.action === 'mark-posts') return postMarks(model);
+  const stage = BENCH_STAGE[step.action];
+  return stage === undefined ? null : markingPicture(pattern, { stage }, BENCH);
+}
+
+/** Marks for the lower end of each sleeve, counted from the post's foot. */
+function postMarks(model: Model): Picture {
+  const { kit, pattern, tubes } = model;
+  const post = tubes.find((tube) => tube.kind === 'post');
+  const down = pattern.wrapRadius + pattern.thickness + kit.joint.sleeveBelow;
+  return spacingPicture({
+    length: post?.length ?? 0,
+    diameter: kit.tube.outsideDiameter,
+    marks: model.deckTops.map((top) => top - down),
+    edge: 'lower',
+    sleeve: { length: kit.joint.sleeveAbove + kit.joint.sleeveBelow, diameter: kit.joint.sleeveDiameter },
+    count: post?.count ?? 0,
+  }, { width: COLUMN, height: 80 });
+}
+
+function scenePicture({ model, solids, draw }: StepGivens, step: Step): Picture {
+  const scene = stepScene(model, step, solids);
+  if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
+  return composePicture(scene, paperFor(step), draw);
+}
+
+function paperFor(step: Step): Paper {
+  if (step.action === 'push-tubes' || step.action === 'close-frame') return FRAME;
+  return step.run === null ? WHOLE : DECK;
+}
+
+function furtherPictures({ model, plan, solids, draw }: StepGivens, step: Step): readonly Picture[] {
+  const firstWrap = plan.steps.find((other) => other.action === 'wrap-side');
+  if (step === firstWrap && step.side !== null) return [sectionSeries(model.pattern, step.side, hardwareOf(model), { width: COLUMN, height: 120 })];
+  const closeUp = closeUpScene(model, step, solids);
+  return closeUp === null ? [] : [composePicture(closeUp, CLOSE_UP, draw)];
+}
