@@ -1,6 +1,6 @@
 /**
  * Sorts names so that each comes after those it needs; equal ones keep their order.
- * Names that need one another in a ring are left out and told as rings, each beginning with its first name in `needs`.
+ * Names that need one another in a ring are told as rings, each beginning and ending with its first name in `needs`.
  */
 export function inOrderOfNeed(needs: ReadonlyMap<string, readonly string[]>): { readonly order: readonly string[]; readonly rings: readonly (readonly string[])[] } {
   const order: string[] = [];
@@ -18,6 +18,5 @@ export function inOrderOfNeed(needs: ReadonlyMap<string, readonly string[]>): { 
     order.push(name);
   };
   for (const name of needs.keys()) visit(name, []);
-  const ringed = new Set(rings.flat());
-  return { order: order.filter((name) => !ringed.has(name)), rings };
+  return { order, rings };
 }

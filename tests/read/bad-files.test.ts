@@ -61,6 +61,7 @@ const inItem: readonly Case[] = [
   ['depth: 400 mm', 'depth: 1500 mm - height',
     ['42:12', 'pieces.deck.depth', '"1500 mm - height", which gives -500 mm in size high', 'a length above zero']],
   ['count: decks', 'count: decks / 2', ['43:12', 'pieces.deck.count', '"decks / 2"', 'gives a count, not a ratio']],
+  ['count: decks', 'count: decks - 2', ['43:12', 'pieces.deck.count', '"decks - 2", which gives 0 in size low', 'a whole number from 1 to 50']],
   ['count: decks', 'count: decks * 11', ['43:12', 'pieces.deck.count', '"decks * 11", which gives 55 in size high', 'a whole number from 1 to 50']],
   ['top: lift + index * spacing', 'top: spacing - index * 501 mm',
     ['44:10', 'pieces.deck.top', '"spacing - index * 501 mm", which gives -1 mm in size high', 'a length above zero']],

@@ -121,6 +121,10 @@ describe('an attack through an expression', () => {
     expect(fault?.remedy.length).toBeGreaterThan(10);
   });
 
+  it.each(['constructor', '__proto__', 'toString'])('%s is no name at all', (text) => {
+    expect(faultOf(text)?.remedy).toMatch(/^numbers, names, /);
+  });
+
   it('is limited in length and depth but not below what is needed', () => {
     expect(valueOf(`1${'+1'.repeat(18)}`)).toEqual({ value: 19, dimension: 'count' });
     expect(valueOf(`${'('.repeat(15)}1${')'.repeat(15)}`)).toEqual({ value: 1, dimension: 'count' });
