@@ -80,7 +80,7 @@ const listStyle = `
 `;
 
 const stepStyle = `
-.band { position: relative; box-sizing: border-box; padding-block: ${bandPad}mm; display: grid; grid-template-columns: ${margin}mm ${main}mm; column-gap: ${gutter}mm; align-content: start; border-top: ${hair}mm solid; }
+.band { position: relative; box-sizing: border-box; padding-block: ${bandPad - hair}mm ${bandPad}mm; display: grid; grid-template-columns: ${margin}mm ${main}mm; column-gap: ${gutter}mm; align-content: start; border-top: ${hair}mm solid; }
 .steps > .band:first-child { border-top-color: transparent; }
 .in-run::before { content: ''; position: absolute; inset-block: 0; inset-inline-start: -2.5mm; border-inline-start: ${bold}mm solid; }
 .band h2 { grid-column: 1 / -1; display: grid; font-size: calc(${captionSize}pt * var(--text-scale)); align-items: start; grid-template-columns: subgrid; }

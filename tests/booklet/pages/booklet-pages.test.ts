@@ -1,0 +1,171 @@
+import { describe, expect, it } from 'vitest';
+import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
+import { loadWords } from '../../../src/booklet/words/index.ts';
+import { told } from '../words/ask-for-everything.ts';
+import { localesOnDisk, rackInput, rackPlan } from './rack-booklet.ts';
+
+/** What stands on paper: the HTML without tags, attributes and the insides of drawings' paths. */
+const textOf = (html: string): string => html.replace(/<[^>]*>/g, '\n').replaceAll('&#x27;', '\'').replace(/\n+/g, '\n');
+const labelsOf = (html: string): string[] => [...html.matchAll(/aria-label="([^"]*)"/g)].map((match) => match[1] ?? '');
+const picturesOf = (html: string): string[] => [...html.matchAll(/data-picture="([^"]*)"/g)].map((match) => match[1] ?? '');
+const count = (text: string, piece: string): number => text.split(piece).length - 1;
+
+const english = bookletPages(rackInput());
+const changed = (change: Partial<BookletInput>): string => bookletPages({ ...rackInput(), ...change }).html;
+
+describe('the pages', () => {
+  it('are as many as they say and numbered in order', () => {
+    expect(count(english.html, '<section class="page"')).toBe(english.pageCount);
+    const numbers = [...english.html.matchAll(/class="folio"><span dir="ltr" class="apart">(\d+)\u00a0\/\u00a0(\d+)</g)].map((match) => [Number(match[1]), Number(match[2])]);
+    expect(numbers).toEqual(Array.from({ length: english.pageCount - 1 }, (_, index) => [index + 2, english.pageCount]));
+  });
+
+  it('come in the order of the booklet', () => {
+    const headings = [...english.html.matchAll(/<h1[^>]*>([^<]*)</g)].map((match) => match[1]);
+    expect(headings).toEqual(['Storage rack', 'Before you start', 'Parts', 'Dimensions', 'Cut lengths', 'Flat pattern', 'Creasing', 'Steps', 'Last checks', 'Safe load and wall fixing', 'About this booklet']);
+  });
+
+  it('show every picture of the steps once and in order', () => {
+    expect(picturesOf(english.html).filter((id) => id.startsWith('step:'))).toEqual(rackPlan.steps.map((step) => `step:${step.number}`));
+  });
+
+  it('show a step\'s further pictures after its first', () => {
+    const input = rackInput();
+    const { html } = bookletPages({ ...input, pictures: { ...input.pictures, 'step:3': { width: 165, height: 60 }, 'step:3:b': { width: 165, height: 50 }, 'step:3:a': { width: 165, height: 50 } } });
+    expect(picturesOf(html).filter((id) => id.startsWith('step:3:') || id === 'step:3')).toEqual(['step:3', 'step:3:a', 'step:3:b']);
+  });
+
+  it('are the same bytes each time', () => {
+    expect(bookletPages(rackInput()).html).toBe(english.html);
+    expect(bookletPages(rackInput()).css).toBe(english.css);
+  });
+
+  it('count the parts of the model', () => {
+    // By hand from the rack's file: 4 decks of 1 panel, 2 long and 2 short tubes and 4 corner joints; 4 posts; one pin and nut at every joint; 3 faces with 2 crossed cables.
+    const parts = textOf(english.html).split('Dimensions')[0] ?? '';
+    for (const row of ['×4\nPanel', '×8\nLong tube', '×8\nShort tube', '×4\nPost', '×16\nCorner joint', '×16\nJoint pin', '×16\nWing nut', '×6\nCable']) expect(parts).toContain(row);
+  });
+
+  it('mark the booklet\'s own size in the table by frame, weight and pointer', () => {
+    expect(english.html.match(/<th scope="col" class="figure this">.*?<\/th>/g)).toHaveLength(1);
+    expect(english.html).toMatch(/class="figure this"><svg class="pointer".*?Standard/);
+    expect(count(english.html, '<td class="figure this">')).toBe(rackInput().model.dimensions.length);
+  });
+
+  it('announce a run of identical decks and each change of standing', () => {
+    expect(count(english.html, 'class="band in-run run"')).toBe(1);
+    expect(labelsOf(english.html)).toContain('Make 4 alike: do the steps along this line 4 times.');
+    const turns = [...english.html.matchAll(/class="band( in-run)? turn".*?aria-label="([^"]*)"/g)].map((match) => match[2]);
+    expect(turns).toEqual(['From here on the work lies on its back.', 'From here on the work lies on its front.', 'From here on the work stands upright.']);
+  });
+
+  it('draw the line of the run along its steps alone', () => {
+    const inRun = rackPlan.steps.filter((step) => step.run !== null).length;
+    expect(count(english.html, '<article class="band in-run"')).toBe(inRun);
+    expect(count(english.html, '<article class="band"')).toBe(rackPlan.steps.length - inRun);
+  });
+});
+
+describe('the safe load', () => {
+  const withLoad = (safeLoadPerDeck: number | null): string => {
+    const { report } = rackInput();
+    return changed({ report: { ...report, advice: { ...report.advice, safeLoadPerDeck, fixToWall: false } } });
+  };
+
+  it('stands on the load as a numeral, rounded down', () => {
+    expect(labelsOf(withLoad(200))).toContain('At most \u206620\u00a0kg\u2069 on each deck, spread evenly.');
+    expect(withLoad(200)).toContain('>20</text>');
+  });
+
+  it('is not told where the checks support none', () => {
+    for (const html of [withLoad(null), withLoad(5)]) {
+      expect(labelsOf(html)).toContain('No safe load has been shown. Do not load it before a licensed engineer has checked it.');
+      expect(html).not.toContain('kg</text>');
+    }
+  });
+
+  it('always comes with the caution on local codes', () => {
+    expect(count(textOf(withLoad(null)), 'does not replace local codes')).toBe(3);
+  });
+});
+
+describe('the edition without words', () => {
+  it.each(['en', 'fr', 'ar'])('has none but the item\'s name (%s)', (lang) => {
+    const input = rackInput({ lang, edition: 'pictures' });
+    const { html } = bookletPages(input);
+    const name = input.words.t('items.rack.name');
+    const left = textOf(html).replace(name, '').replaceAll(input.contentMark, '');
+    // Numerals, units and the letters of the lettered drawing.
+    expect(left.replace(/\b(mm|kg|min|h)\b/g, '').replace(/^[A-E]$/gm, '')).toMatch(/^[\d\s×/·.,]*$/);
+  });
+
+  it('has the same alternative texts for the steps as the edition with words', () => {
+    const steps = (html: string): string[] => labelsOf(html).filter((label) => label.startsWith('Step '));
+    const { html } = bookletPages(rackInput({ edition: 'pictures' }));
+    expect(steps(html)).toEqual(steps(english.html));
+    expect(steps(html)[15]).toBe('Step 16. Press 2 pins into the ends of the left side. New parts: 2 panel pins. Do this 4 times.');
+  });
+
+  it('names every chapter and pictogram for those who hear it', () => {
+    const { html } = bookletPages(rackInput({ edition: 'pictures' }));
+    expect([...html.matchAll(/<h1 class="chapter"[^>]*><svg[^>]*aria-label="([^"]*)"/g)].map((match) => match[1])).toHaveLength(10);
+    expect(html.match(/<svg(?![^>]*(aria-label="[^"]+"|aria-hidden))[^>]*>/g)).toBeNull();
+  });
+});
+
+describe('right-to-left booklets', () => {
+  const arabic = bookletPages(rackInput({ lang: 'ar' }));
+
+  it('say so', () => {
+    expect([arabic.dir, english.dir]).toEqual(['rtl', 'ltr']);
+  });
+
+  it('keep every number with a unit, multiplication or fraction in a left-to-right span', () => {
+    for (const lang of ['ar', 'en', 'fr']) {
+      const { html } = bookletPages(rackInput({ lang }));
+      const outside = html
+        .replace(/<svg.*?<\/svg>/gs, '')
+        .replace(/<span dir="ltr" class="apart">[^<]*<\/span>/g, '')
+        .replace(/<span class="source".*?<\/span>/gs, '')
+        .replace(/<[^>]*>/g, '\n');
+      expect(outside).not.toMatch(/\d[\s\u00a0]*(mm|kg|N|h|min|×|\/)|×[\s\u00a0]*\d|[\u2066-\u2069]/);
+    }
+  });
+
+  it('count in the digits that the language asks for', () => {
+    const words = loadWords(told(localesOnDisk(), 'ar', { numbers: 'ar-EG' }), 'ar');
+    const { html } = bookletPages({ ...rackInput({ lang: 'ar' }), words });
+    expect(textOf(html)).toContain('١٥٠٠');
+    expect(textOf(html.replace(/<span class="source".*?<\/span>/gs, '')).replaceAll('3f9c1a7e', '').replace('License 1.1', '')).not.toMatch(/[0-9]/);
+  });
+});
+
+describe('what is missing or does not fit is told', () => {
+  const without = (id: string): (() => string) => () => {
+    const kept = Object.entries(rackInput().pictures).filter(([name]) => name !== id);
+    return changed({ pictures: Object.fromEntries(kept) });
+  };
+
+  it('a picture', () => {
+    expect(without('step:5')).toThrow('booklet: no picture "step:5"; there are crease-section, cut-bars');
+    expect(without('lettered')).toThrow('no picture "lettered"');
+  });
+
+  it('a small picture wider than the margin', () => {
+    expect(() => changed({ pictures: { ...rackInput().pictures, 'small:cable': { width: 25, height: 8 } } })).toThrow('"small:cable" is 25 mm wide; the margin holds 24 mm');
+  });
+
+  it('a step picture higher than a page', () => {
+    expect(() => changed({ pictures: { ...rackInput().pictures, 'step:5': { width: 165, height: 270 } } })).toThrow('do not fit a page');
+  });
+
+  it('a strip with too many pictograms', () => {
+    const steps = rackPlan.steps.map((step) => ({ ...step, cautions: ['sharp', 'dust', 'eyes', 'gloves', 'crush'] as const, tools: ['tape', 'saw', 'knife', 'drill'] as const }));
+    expect(() => changed({ plan: { steps, reasons: [] } })).toThrow('step 1 (cut-tubes) has more pictograms than a strip of 165 mm holds');
+  });
+
+  it('a check without a pair of pictures', () => {
+    const steps = rackPlan.steps.map((step) => ({ ...step, check: { kind: 'pair', name: 'no-such-check' } as const }));
+    expect(() => changed({ plan: { steps, reasons: [] } })).toThrow('no-such-check');
+  });
+});

@@ -1,0 +1,48 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { packPages, packRows } from '../../../src/booklet/pages/pack.ts';
+import { loadInKilograms } from '../../../src/booklet/pages/index.ts';
+
+const tall = (...heights: number[]): { height: number; leads: boolean }[] => heights.map((height) => ({ height: Math.abs(height), leads: height < 0 }));
+const heights = (pages: readonly (readonly { readonly height: number }[])[]): number[][] => pages.map((page) => page.map((entry) => entry.height));
+
+describe('packing pages', () => {
+  it('fills each page in order', () => {
+    expect(heights(packPages(tall(100, 100, 60, 100), 260))).toEqual([[100, 100, 60], [100]]);
+  });
+
+  it('leaves room on the first page', () => {
+    expect(heights(packPages(tall(100, 100, 100), 260, 180))).toEqual([[100], [100, 100]]);
+  });
+
+  it('keeps what leads with what it leads to', () => {
+    expect(heights(packPages(tall(100, 100, -20, -20, 100), 260))).toEqual([[100, 100], [20, 20, 100]]);
+  });
+
+  it('refuses what is higher than a page', () => {
+    expect(() => packPages(tall(261), 260)).toThrow('261 mm of height do not fit a page that holds 260 mm');
+  });
+
+  it('loses nothing, keeps the order and never overfills', () => {
+    fc.assert(fc.property(fc.array(fc.record({ height: fc.integer({ min: 1, max: 90 }), leads: fc.boolean() })), fc.integer({ min: 100, max: 300 }), (entries, first) => {
+      const limited = entries.map((entry, index) => ({ ...entry, leads: entry.leads && index % 3 === 0 }));
+      const pages = packPages(limited, 300, first);
+      expect(pages.flat()).toEqual(limited);
+      pages.forEach((page, index) => {
+        expect(page.reduce((sum, entry) => sum + entry.height, 0)).toBeLessThanOrEqual(index === 0 ? first : 300);
+        if (page.length > 0) expect(index === pages.length - 1 || page.at(-1)?.leads !== true).toBe(true);
+      });
+    }));
+  });
+
+  it('puts things side by side as long as they fit', () => {
+    expect(packRows([{ width: 40 }, { width: 50 }, { width: 1 }, { width: 100 }], 100, 10).map((row) => row.length)).toEqual([2, 1, 1]);
+  });
+});
+
+describe('a safe load', () => {
+  // N / 9.81, by hand: 98.1 N = 10 kg, 147.15 N = 15 kg, 9.81 N = 1 kg.
+  it('is printed in whole 5 kg, below 10 kg in whole kg, always rounded down', () => {
+    expect([147.15, 147.1, 98.1, 98, 90, 9.81, 9.8, 0].map(loadInKilograms)).toEqual([15, 10, 10, 9, 9, 1, 0, 0]);
+  });
+});

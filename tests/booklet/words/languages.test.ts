@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { checkModel } from '../../../src/check/index.ts';
+import { pairPictures } from '../../../src/draw/pictograms/index.ts';
+import type { Action, Caution, Standing, Tool } from '../../../src/plan/index.ts';
+import type { PartKind } from '../../../src/model/index.ts';
+import { compareLanguages, describeWordsFault, languagesIn, pluralForms, readAbout, readWords, unusedKeys, type LocaleFiles } from '../../../src/booklet/words/index.ts';
+import { localesOnDisk, rackInput } from '../pages/rack-booklet.ts';
+import { askForEverything } from './ask-for-everything.ts';
+
+const files = localesOnDisk();
+
+describe('the locale files', () => {
+  it('are in English, French and Arabic and agree in keys, plural forms and placeholders', () => {
+    expect(languagesIn(files)).toEqual(['ar', 'en', 'fr']);
+    expect(compareLanguages(files).map(describeWordsFault)).toEqual([]);
+  });
+
+  it('hold no key that no booklet asks for', () => {
+    const asked = new Set<string>();
+    askForEverything('en', (key) => asked.add(key));
+    expect(asked.size).toBeGreaterThan(150);
+    expect(unusedKeys(files, 'en', asked)).toEqual([]);
+  });
+
+  it('hold every key that a booklet asks for, in every language', () => {
+    for (const lang of languagesIn(files)) expect(() => askForEverything(lang, () => undefined)).not.toThrow();
+  });
+
+  it('name each action, tool, caution, part and standing of the contracts', () => {
+    const keys = new Set([...readWords(files, 'en').keys()]);
+    for (const key of [...namesOf(actions, 'actions.names'), ...namesOf(tools, 'booklet.tools'), ...namesOf(cautions, 'cautions', '.says'), ...namesOf(parts, 'parts', '.name'), ...namesOf(standings, 'booklet.standings')]) {
+      expect(keys, key).toContain(key);
+    }
+  });
+
+  it('name each finding of every size and each pair of pictures, and no others', () => {
+    const words = [...readWords(files, 'en').keys()];
+    const found = rackInput().variants.flatMap((model) => checkModel(model).findings.map((finding) => `findings.${finding.name}`));
+    expect(words.filter((key) => key.startsWith('findings.')).sort()).toEqual([...new Set(found)].sort());
+    expect(words.filter((key) => key.startsWith('checks.')).sort()).toEqual(Object.keys(pairPictures).map((name) => `checks.${name}`).sort());
+  });
+
+  it('say of French and Arabic that nobody has reviewed them', () => {
+    expect([readAbout(files, 'fr').reviewer, readAbout(files, 'ar').reviewer]).toEqual([null, null]);
+    expect(readAbout(files, 'en').source).toBe(true);
+  });
+
+  it('keep captions short', () => {
+    for (const lang of languagesIn(files)) {
+      const captions = [...readWords(files, lang)].filter(([key]) => key.startsWith('actions.') && !key.startsWith('actions.names.'));
+      for (const [key, text] of captions) expect(text.replace('{{side}}', 'the front side').length, `${lang} ${key}`).toBeLessThanOrEqual(90);
+    }
+  });
+});
+
+describe('the comparison of languages finds', () => {
+  const faults = (changed: LocaleFiles): string => compareLanguages({ ...files, ...changed }).map(describeWordsFault).join('\n');
+  const fr = JSON.parse(files['fr/cautions.json'] ?? '') as Record<string, unknown>;
+
+  it('a key that is missing', () => {
+    expect(faults({ 'fr/cautions.json': JSON.stringify({ ...fr, sharp: { sign: 'Lame' } }) }))
+      .toBe('locales/fr/cautions.json:1:1 cautions.sharp.says: found nothing; translate it from the source language');
+  });
+
+  it('a key too many', () => {
+    expect(faults({ 'fr/cautions.json': JSON.stringify({ ...fr, noise: 'Bruit' }) }))
+      .toBe('locales/fr/cautions.json:1:1 cautions.noise: found a key that the source language lacks; take it out');
+  });
+
+  it('a plural form that is missing', () => {
+    const dual = files['ar/parts.json']?.replace(/ *"counted_two": "كبلان",\n/, '') ?? '';
+    expect(faults({ 'ar/parts.json': dual })).toBe('locales/ar/parts.json:1:1 parts.cable.counted: found the plural forms few, many, one, other, zero; give the forms few, many, one, other, two, zero');
+  });
+
+  it('a placeholder that differs', () => {
+    const renamed = files['fr/actions.json']?.replaceAll('Enrouler le {{side}}', 'Enrouler le {{cote}}') ?? '';
+    expect(faults({ 'fr/actions.json': renamed })).toBe('locales/fr/actions.json:1:1 actions.wrap-side: found the placeholders "cote"; use "side"');
+  });
+
+  it('that no language is the source', () => {
+    expect(faults({ 'en/about.json': files['en/about.json']?.replace('"source": true', '"source": false') ?? '' })).toContain('no source language');
+  });
+});
+
+describe('plural forms', () => {
+  // Unicode CLDR 48, "Language Plural Rules" chart (CHECKS "Unicode and CLDR", R/C).
+  it('are those of the Unicode CLDR', () => {
+    expect(pluralForms('ar')).toEqual(['few', 'many', 'one', 'other', 'two', 'zero']);
+    expect(pluralForms('fr')).toEqual(['many', 'one', 'other']);
+    expect(pluralForms('en')).toEqual(['one', 'other']);
+  });
+});
+
+const namesOf = (all: Readonly<Record<string, true>>, under: string, ending = ''): string[] => Object.keys(all).map((name) => `${under}.${name}${ending}`);
+
+// The compiler holds these lists complete: a new name in a contract is an error here.
+const actions: Readonly<Record<Action, true>> = {
+  'cut-tubes': true, 'cut-blank': true, 'mark-inside': true, 'mark-creases': true, 'mark-notches': true, 'punch-holes': true, 'cut-notches': true, crease: true,
+  'half-cut': true, 'push-tubes': true, 'close-frame': true, 'lay-frame': true, 'wrap-side': true, 'pin-ends': true, 'pin-middle': true, 'turn-deck': true,
+  'mark-posts': true, 'stand-decks': true, 'push-posts': true, drill: true, 'pin-posts': true, 'turn-item': true, 'stand-up': true, brace: true,
+};
+const tools: Readonly<Record<Tool, true>> = { tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true };
+const cautions: Readonly<Record<Caution, true>> = { sharp: true, dust: true, eyes: true, gloves: true, crush: true, children: true, climbing: true, tipping: true, manual: true };
+const parts: Readonly<Record<PartKind, true>> = { 'long-tube': true, 'short-tube': true, post: true, joint: true, panel: true, 'panel-pin': true, 'joint-pin': true, 'wing-nut': true, cable: true };
+const standings: Readonly<Record<Exclude<Standing['name'], 'bench'>, true>> = { 'deck-building': true, 'deck-in-use': true, 'on-back': true, 'on-front': true, upright: true };

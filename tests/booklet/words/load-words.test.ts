@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import { isolate, isolateName, loadWords, splitIsolates, type LocaleFiles } from '../../../src/booklet/words/index.ts';
+import { localesOnDisk } from '../pages/rack-booklet.ts';
+import { told } from './ask-for-everything.ts';
+
+const files = localesOnDisk();
+const ltr = (text: string): string => `\u2066${text}\u2069`;
+
+describe('words', () => {
+  it('throw for a key that is not there', () => {
+    expect(() => loadWords(files, 'fr').t('cautions.noise')).toThrow('locales/fr/cautions.json:1:1 cautions.noise: found no such key; add it');
+  });
+
+  it('throw for a placeholder without a value', () => {
+    expect(() => loadWords(files, 'en').t('actions.wrap-side')).toThrow('{{side}}');
+  });
+
+  it('throw for a text with plural forms asked for without a count', () => {
+    expect(() => loadWords(files, 'en').t('booklet.people')).toThrow('ask for it with a count');
+  });
+
+  it('tell every key that is asked for, without plural endings', () => {
+    const asked: string[] = [];
+    const { t } = loadWords(files, 'ar', (key) => asked.push(key));
+    t('parts.post.counted', { count: 3 });
+    t('booklet.chapters.parts');
+    expect(asked).toEqual(['parts.post.counted', 'booklet.chapters.parts']);
+  });
+
+  // Unicode CLDR 48 plural rules of Arabic (CHECKS "Unicode and CLDR", R/C): 0 zero, 1 one, 2 two, 3–10 few, 11–99 many, 100–102 other, 103 few, 111 many.
+  it('choose the Arabic plural forms by the rules of the CLDR', () => {
+    const { t } = loadWords(files, 'ar');
+    const said = [0, 1, 2, 3, 10, 11, 99, 100, 102, 103, 111].map((count) => t('parts.post.counted', { count }));
+    expect(said).toEqual(['بلا قوائم', 'قائم واحد', 'قائمان', '3 قوائم', '10 قوائم', '11 قائمًا', '99 قائمًا', '100 قائم', '102 قائم', '103 قوائم', '111 قائمًا']);
+  });
+
+  // CLDR 48: in French 0 and 1 are "one".
+  it('choose the French plural forms by the rules of the CLDR', () => {
+    const { t } = loadWords(files, 'fr');
+    expect([0, 1, 2].map((count) => t('parts.panel.counted', { count }))).toEqual(['0 panneau', '1 panneau', '2 panneaux']);
+  });
+});
+
+describe('numbers', () => {
+  it('stand between isolates together with their unit', () => {
+    const words = loadWords(files, 'ar');
+    expect(words.measure(637, 'mm')).toBe(ltr('637\u00a0mm'));
+    expect(words.measures([1000, 500], 'mm')).toBe(ltr('1000\u00a0×\u00a0500\u00a0mm'));
+    expect(words.times(4)).toBe(ltr('×4'));
+    expect(words.measure(45, '°')).toBe(ltr('45°'));
+    expect(words.measure(3, '1')).toBe(ltr('3'));
+    expect([words.duration(530), words.duration(120), words.duration(40)]).toEqual([ltr('8\u00a0h\u00a050\u00a0min'), ltr('2\u00a0h'), ltr('40\u00a0min')]);
+  });
+
+  it('have the decimal mark of the language', () => {
+    expect(loadWords(files, 'fr').measure(637.25, 'mm', 1)).toBe(ltr('637,3\u00a0mm'));
+    expect(loadWords(files, 'en').measure(637.25, 'mm', 1)).toBe(ltr('637.3\u00a0mm'));
+  });
+
+  // CLDR 48: ar-EG counts in Arabic-Indic digits, bare ar in Latin ones (CHECKS, R/C).
+  it('have the digits that the language\'s file asks for', () => {
+    const egyptian = loadWords(told(files, 'ar', { numbers: 'ar-EG' }), 'ar');
+    expect(egyptian.times(14)).toBe(ltr('×١٤'));
+    expect(egyptian.t('parts.post.counted', { count: 12 })).toBe('١٢ قائمًا');
+    expect(loadWords(files, 'ar').times(14)).toBe(ltr('×14'));
+  });
+
+  it('are listed in the manner of the language', () => {
+    expect(loadWords(files, 'fr').list(['a', 'b', 'c'])).toBe('a, b et c');
+  });
+});
+
+describe('isolates', () => {
+  it('are found again', () => {
+    expect(splitIsolates(`a ${isolate('3 mm')} ${isolateName('عربي')}.`)).toEqual([
+      { text: 'a ', dir: null }, { text: '3 mm', dir: 'ltr' }, { text: ' ', dir: null }, { text: 'عربي', dir: 'auto' }, { text: '.', dir: null },
+    ]);
+  });
+});
+
+describe('a faulty locale file', () => {
+  const load = (changed: LocaleFiles): (() => unknown) => () => loadWords({ ...files, ...changed }, 'fr');
+
+  it('is told with line and column', () => {
+    expect(load({ 'fr/checks.json': '{\n  "mark": "a",\n  "mark": "b"\n}\n' })).toThrow(/^locales\/fr\/checks\.json:3:3 found a fault in the JSON text; /);
+  });
+
+  it('is told when it is missing', () => {
+    const others = Object.entries(files).filter(([path]) => path !== 'fr/checks.json');
+    expect(() => loadWords(Object.fromEntries(others), 'fr')).toThrow('locales/fr/checks.json:1:1 found no such file');
+  });
+
+  it('is told when a text is empty or no text', () => {
+    expect(load({ 'fr/checks.json': '{"mark": 3}' })).toThrow('checks.mark: found 3; a text in quotes');
+    expect(load({ 'fr/checks.json': '{"mark": " "}' })).toThrow('checks.mark: found " "; a text in quotes');
+  });
+
+  it('is told when the language says something odd about itself', () => {
+    expect(load(told(files, 'fr', { numbers: 'x_y' }))).toThrow(/locales\/fr\/about\.json:1:1 numbers: .*BCP 47/);
+    expect(load(told(files, 'fr', { direction: 'down' }))).toThrow('direction');
+  });
+});
