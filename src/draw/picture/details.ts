@@ -1,18 +1,17 @@
 import type { Vec2, Vec3 } from '../../model/index.ts';
 import type { Mark, Scene } from '../../scene/index.ts';
-import type { Body, Box, LineDrawing } from '../types.ts';
-import { drawArrow, pathArrow, arrowReach, type Arrow } from './arrows.ts';
+import type { Body, LineDrawing } from '../types.ts';
+import { drawArrow, pathArrow } from './arrows.ts';
 import { clipToDisc } from './clip.ts';
 import { cornersOf } from './corners.ts';
-import { takenByDisc, type Cover } from './cover.ts';
 import { fills } from './fills.ts';
 import { boundsOf, toPaper, type Fit } from './fit.ts';
-import { apart, distanceToPath, minus, pathLength, plus, unit, type Segment } from './flat.ts';
-import type { Disc } from './ground.ts';
+import { apart, minus, pathLength, plus, unit } from './flat.ts';
 import type { LineDrawer } from './line-drawer.ts';
 import type { Paints } from './looks.ts';
 import { project, type Plane } from './plane.ts';
-import { arrow, detail, haloWidth, ink, lengthLine, plainPen, rim, white } from './sizes.ts';
+import { ringLeader, type Rings } from './rings.ts';
+import { arrow, detail, haloWidth, ink, lengthLine, plainPen, white } from './sizes.ts';
 import { strokes } from './strokes.ts';
 import { circle, line, lineStyle } from './svg.ts';
 
@@ -21,13 +20,6 @@ export interface Spot {
   readonly centre: Vec2;
   readonly radius: number;
   readonly drawing: LineDrawing;
-}
-
-/** The two rings of a detail on paper. */
-export interface Rings {
-  readonly spot: Spot;
-  readonly small: Disc;
-  readonly big: Disc;
 }
 
 /** The spots of a scene, each drawn anew from the bodies near it and clipped to its ring. */
@@ -46,66 +38,6 @@ function comesNear(body: Body, plane: Plane, centre: Vec2, radius: number): bool
   const x = Math.max(least[0], Math.min(centre[0], most[0]));
   const y = Math.max(least[1], Math.min(centre[1], most[1]));
   return Math.hypot(x - centre[0], y - centre[1]) <= radius;
-}
-
-/** In mm of distance that one would rather accept; `covered` for a ring that lies wholly on what it hides. */
-const costs = { fresh: 900, body: 220, lines: 60, arrow: 250, smaller: 12, middle: 6, reach: 0.1 } as const;
-
-/**
- * Sets the big ring of each spot in the freest corner of the picture, or else at the middle of an edge.
- * Null when there is no room for it beside its own small ring and the others.
- */
-export function setRings(spots: readonly Spot[], fit: Fit, cover: Cover, arrows: readonly Arrow[], paper: Box): { readonly rings: readonly Rings[]; readonly cost: number } | null {
-  const rings: Rings[] = [];
-  let sum = 0;
-  for (const spot of spots) {
-    const small = { centre: toPaper(fit, spot.centre), radius: Math.max(detail.smallLeast, spot.radius * fit.scale) };
-    const taken = [...rings.flatMap(({ small: s, big }) => [s, big]), small];
-    let best: { big: Disc; cost: number } | null = null;
-    for (const { big, cost } of bigRings(paper)) {
-      if (taken.some((disc) => apart(disc.centre, big.centre) < disc.radius + big.radius + 2)) continue;
-      const whole = cost + bigRingCost(big, small, fit, cover, arrows);
-      if (whole < (best?.cost ?? Infinity)) best = { big, cost: whole };
-    }
-    if (!best) return null;
-    rings.push({ spot, small, big: best.big });
-    sum += best.cost;
-  }
-  return { rings, cost: sum };
-}
-
-function bigRings(paper: Box): { readonly big: Disc; readonly cost: number }[] {
-  const widest = Math.min(detail.most, Math.max(detail.least, detail.share * Math.min(paper.width, paper.height)));
-  const spots: readonly (readonly [number, number, number])[] = [
-    [1, 0, 0], [1, 1, 0], [0, 0, 0], [0, 1, 0], [1, 0.5, 1], [0, 0.5, 1], [0.5, 0, 1], [0.5, 1, 1],
-  ];
-  return [1, 0.8].flatMap((share) =>
-    spots.map(([x, y, middles]) => {
-      const radius = widest * share;
-      const edge = radius + detail.ring / 2 + rim;
-      const centre: Vec2 = [edge + x * (paper.width - 2 * edge), edge + y * (paper.height - 2 * edge)];
-      return { big: { centre, radius }, cost: (share < 1 ? costs.smaller : 0) + middles * costs.middle };
-    }),
-  );
-}
-
-function bigRingCost(big: Disc, small: Disc, fit: Fit, cover: Cover, arrows: readonly Arrow[]): number {
-  const taken = takenByDisc(cover, fit, big.centre, big.radius);
-  const hit = arrows.filter((one) => reachOf(one, big.centre) < big.radius + 1).length;
-  const between = apart(big.centre, small.centre) - big.radius - small.radius;
-  return taken.fresh * costs.fresh + taken.body * costs.body + taken.lines * costs.lines + hit * costs.arrow + between * costs.reach;
-}
-
-function reachOf(one: Arrow, from: Vec2): number {
-  const [first] = one.path;
-  const distance = one.path.length > 1 ? distanceToPath(from, one.path) : first ? apart(first, from) : Infinity;
-  return distance - arrowReach(one);
-}
-
-/** The line that joins the two rings. */
-export function ringLeader({ small, big }: Rings): Segment {
-  const way = unit(minus(big.centre, small.centre)) ?? [1, 0];
-  return { from: plus(small.centre, way, small.radius), to: plus(big.centre, way, -big.radius) };
 }
 
 export function drawRings(one: Rings, marks: readonly Mark[], plane: Plane, paints: Paints): string {

@@ -1,17 +1,11 @@
-import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
 import { arrowReach, type Arrow } from './arrows.ts';
 import { takenAlong, takenBy, type Cover } from './cover.ts';
 import type { Fit } from './fit.ts';
 import { apart, boxInside, boxOf, boxesOverlap, distanceToSegment, pointInBox, segmentInBox, segmentsCross, segmentsOf, type Segment } from './flat.ts';
 import type { Place } from './placement.ts';
-import { rim } from './sizes.ts';
-
-/** A disc that no text or line may enter. */
-export interface Disc {
-  readonly centre: Vec2;
-  readonly radius: number;
-}
+import type { Disc } from './rings.ts';
+import { detail, rim } from './sizes.ts';
 
 /** What is on the paper before the labels come. */
 export interface Ground {
@@ -24,7 +18,7 @@ export interface Ground {
 }
 
 /** In mm of distance that one would rather accept. */
-const costs = { fresh: 90, body: 8, lines: 24, textOnArrow: 150, textOnLine: 60, lineOverArrow: 40, linesCross: 30 } as const;
+const costs = { fresh: 90, body: 8, lines: 45, textOnArrow: 150, textOnLine: 60, lineOverArrow: 40, lineInRing: 120, linesCross: 12 } as const;
 /** The same for each mm of a thin line over a body. */
 const mmOverBody = 0.4;
 
@@ -53,13 +47,14 @@ export function onGround(places: readonly Place[], ground: Ground): Place[] {
 function allowed({ box, lines }: Place, { paper, discs }: Ground): boolean {
   if (!boxInside(box, paper, rim)) return false;
   if (!lines.every((s) => pointInBox(s.from, paper, -rim) && pointInBox(s.to, paper, -rim))) return false;
-  return discs.every((disc) => !discMeetsBox(disc, box) && lines.every((s) => !crossesRing(s, disc)));
+  return discs.every((disc) => !discMeetsBox(disc, box));
 }
 
-/** A line may start inside a small ring (its place may lie there) but may not run through one. */
-function crossesRing(s: Segment, disc: Disc): boolean {
-  const ends = [s.from, s.to].filter((end) => Math.hypot(end[0] - disc.centre[0], end[1] - disc.centre[1]) <= disc.radius);
-  return ends.length === 0 && distanceToSegment(disc.centre, s) < disc.radius;
+/** A line may end in a small ring, where its place may lie, but run through no ring. */
+function runsThrough(s: Segment, disc: Disc): boolean {
+  const ends = [s.from, s.to].filter((end) => apart(end, disc.centre) <= disc.radius).length;
+  const mayEnd = disc.radius < detail.least;
+  return distanceToSegment(disc.centre, s) < disc.radius && !(mayEnd && ends > 0);
 }
 
 function discMeetsBox({ centre, radius }: Disc, box: Box): boolean {
@@ -78,6 +73,7 @@ function groundCost({ box, lines }: Place, ground: Ground): number {
   }
   cost += costs.textOnLine * ground.lines.filter((s) => segmentInBox(s, box)).length;
   for (const s of lines) {
+    cost += costs.lineInRing * ground.discs.filter((disc) => runsThrough(s, disc)).length;
     const under = takenAlong(ground.cover, ground.fit, s.from, s.to);
     cost += mmOverBody * apart(s.from, s.to) * (under.fresh + under.body);
   }

@@ -3,7 +3,7 @@ import type { Mark } from '../../scene/index.ts';
 import type { Box, LineDrawing } from '../types.ts';
 import { arrowBox, arrowsOnPaper, type Arrow } from './arrows.ts';
 import type { Cover } from './cover.ts';
-import { ringLeader, setRings, type Rings, type Spot } from './details.ts';
+import type { Spot } from './details.ts';
 import { boundsOf, fitInto, toPaper, type Align, type Bounds, type Fit } from './fit.ts';
 import { boxInside } from './flat.ts';
 import { onGround, type Ground } from './ground.ts';
@@ -11,6 +11,7 @@ import { labelPlaces, orderPlaces } from './labels.ts';
 import { lengthPlaces } from './lengths.ts';
 import { setMarks, type Place, type Setting } from './placement.ts';
 import { project, type Plane } from './plane.ts';
+import { ringLeader, setRings, type Rings } from './rings.ts';
 import { arrow, plainPen, rim } from './sizes.ts';
 
 type TextMark = Extract<Mark, { readonly text: string }>;
@@ -35,7 +36,7 @@ export interface Layout {
 
 /** Sizes tried, the largest first; a drawing made smaller by all of itself costs as much as this many mm of distance. */
 const shrinks = [1, 0.95, 0.9, 0.84, 0.77, 0.7, 0.62, 0.54, 0.45];
-const shrinkCost = 110;
+const shrinkCost = 200;
 const middle: Align = [0.5, 0.5];
 const sides: readonly Align[] = [[0, 0.5], [1, 0.5], [0.5, 0], [0.5, 1]];
 /** Into a corner, to leave the opposite one to a big ring. */
@@ -61,7 +62,8 @@ function tryOut(content: Content, paper: Box, shrink: number, align: Align, pric
   const fit = fitInto(content.bounds, roomFor(content, paper), shrink, align);
   const arrows = arrowsOnPaper(marks, plane, fit);
   if (!arrows.every((one) => boxInside(arrowBox(one), paper, rim / 2))) return null;
-  const placed = setRings(spots, fit, cover, arrows, paper);
+  const places = marks.filter(isText).flatMap(placesOf).map((place) => toPaper(fit, project(plane, place)));
+  const placed = setRings(spots, { paper, fit, cover, arrows, places });
   if (!placed || price + placed.cost >= limit) return null;
   const { rings } = placed;
   const discs = rings.flatMap(({ small, big }) => [small, big]);

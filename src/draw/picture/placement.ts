@@ -20,7 +20,7 @@ export interface Setting {
 }
 
 /** A line of one mark under the text of another; two lines that cross. In mm of distance that one would rather accept. */
-const costs = { lineUnderText: 200, linesCross: 60 } as const;
+const costs = { lineUnderText: 200, linesCross: 30 } as const;
 const passes = 4;
 const mostRestarts = 6;
 

@@ -45,7 +45,7 @@ export const arrow = {
   /** A shorter path on paper points at the reader or away. */
   endOn: 0.3,
   broad: { shaft: 3.5, headLength: 6, headWidth: 7.5, line: 0.5 },
-  thin: { shaft: 1.1, headLength: 3.6, headWidth: 3.2, line: 0 },
+  thin: { shaft: 1, headLength: 3.5, headWidth: 3 },
   endOnRadius: 2.6,
 } as const;
 

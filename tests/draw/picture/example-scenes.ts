@@ -109,8 +109,8 @@ export function standRack(): Scene {
   const top = frame(1470, frame(1470, []).map((one) => one.id));
   const floor = body('floor', 'floor', meshOf(Solid.cube([1500, 900, 2], true)), [0, 0, -1.5], 'present');
   const arc = Array.from({ length: 13 }, (_, i): Vec3 => {
-    const angle = ((-20 + i * 8) * Math.PI) / 180;
-    return [600 * Math.cos(angle) - 300, -deep, 1000 + 600 * Math.sin(angle)];
+    const angle = ((-95 + i * 8) * Math.PI) / 180;
+    return [300 * Math.cos(angle) + wide, 300 * Math.sin(angle) - deep, 1700];
   });
   return {
     id: 'stand-rack',
@@ -118,9 +118,35 @@ export function standRack(): Scene {
     marks: [
       { mark: 'arrow', path: arc },
       { mark: 'label', at: [0, -deep, 1484], text: '×1' },
-      { mark: 'length', from: [wide, -deep, 0], to: [wide, -deep, 1500], away: [170, -170, 0], text: '1500 mm' },
+      { mark: 'length', from: [wide, deep, 0], to: [wide, deep, 1500], away: [170, 0, 0], text: '1500 mm' },
       { mark: 'length', from: [-wide, -deep, 0], to: [wide, -deep, 0], away: [0, -170, 0], text: '1000 mm' },
       { mark: 'length', from: [-wide, -deep, 590], to: [-wide, -deep, 1030], away: [-170, 0, 0], text: 'A' },
+    ],
+    view: isometric,
+  };
+}
+
+/** The lettered drawing of a whole rack, with its panels. */
+export function letteredRack(): Scene {
+  const rack = standRack();
+  const panels = [150, 590, 1030].map((z) => body(`panel@${z}`, 'panel', meshOf(Solid.cube([2 * wide - 40, 2 * deep - 40, 9], true)), [0, 0, z - 20], 'present'));
+  const fresh = body('panel@1470', 'panel', meshOf(Solid.cube([2 * wide - 40, 2 * deep - 40, 9], true)), [0, 0, 1450], 'new');
+  const left = (from: number, to: number, text: string): Mark => ({ mark: 'length', from: [-wide, -deep, from], to: [-wide, -deep, to], away: [-150, 0, 0], text });
+  return {
+    id: 'lettered-rack',
+    bodies: [...rack.bodies.map((one): SceneBody => ({ ...one, look: 'present' })), ...panels, fresh],
+    marks: [
+      { mark: 'length', from: [-wide, -deep, 0], to: [wide, -deep, 0], away: [0, -150, 0], text: 'A' },
+      { mark: 'length', from: [wide, -deep, 0], to: [wide, deep, 0], away: [150, 0, 0], text: 'B' },
+      { mark: 'length', from: [wide, deep, 0], to: [wide, deep, 1500], away: [170, 0, 0], text: 'C' },
+      left(0, 150, 'D'),
+      left(150, 590, 'E'),
+      left(590, 1030, 'E'),
+      left(1030, 1470, 'E'),
+      { mark: 'label', at: [0, 0, 1455], text: '×1' },
+      { mark: 'label', at: [0, -deep, 1030], text: '×12' },
+      { mark: 'detail', at: [wide, -deep, 1030], radius: 70 },
+      { mark: 'detail', at: [-wide, -deep, 1470], radius: 70 },
     ],
     view: isometric,
   };
@@ -147,7 +173,7 @@ function shifted(pose: Pose, by: Vec3): Pose {
   return pose.map((value, i) => value + (i >= 12 && i < 15 ? (by[i - 12] ?? 0) : 0));
 }
 
-export const allScenes: readonly (() => Scene)[] = [closeFrame, pinSide, standRack, paleReminder];
+export const allScenes: readonly (() => Scene)[] = [closeFrame, pinSide, standRack, letteredRack, paleReminder];
 
 /** A tube that lies across the view, for the parts page. */
 export const longTube = { id: 'long-tube', mesh: tube(2000), pose: [quarter, quarter, 0, 0, -quarter, quarter, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1] };
