@@ -34,15 +34,15 @@ describe('labels', () => {
   });
 
   it('keep off new parts and arrows where there is free paper', () => {
-    const scene = oneNewBox([
-      { mark: 'label', at: [0, 0, 50], text: '×1' },
-      { mark: 'arrow', path: [[0, 0, 500], [0, 0, 60]] },
-    ]);
-    const [box] = composePicture(scene, { width: 120, height: 90 }, hullDrawing).labels;
-    const { svg } = composePicture({ ...scene, marks: scene.marks.slice(1) }, { width: 120, height: 90 }, hullDrawing);
-    expect(svg).toContain('#b8c4cf');
-    const tinted = { x: 60 - 12, y: 60, width: 24, height: 30 };
-    expect(box && overlap(box, tinted) && box.x > 50 && box.x < 60).toBe(false);
+    const marks: Mark[] = [{ mark: 'label', at: [0, 0, 50], text: '×1' }, { mark: 'arrow', path: [[0, 0, 500], [0, 0, 60]] }];
+    const { svg, labels } = composePicture({ ...oneNewBox(marks), view: { towardsEye: [0, -1, 0], up: [0, 0, 1] } }, { width: 120, height: 90 }, hullDrawing);
+    const [label] = labels;
+    const tinted = pathBox(/d="([^"]*)" fill="#b8c4cf"/.exec(svg)?.[1] ?? '');
+    const shaft = pathBox(/d="([^"]*)" fill="none" stroke="#000" stroke-width="3.5"/.exec(svg)?.[1] ?? '');
+    expect(tinted.width / tinted.height).toBeCloseTo(3, 1);
+    expect(shaft.height).toBeGreaterThan(10);
+    expect(label && overlap(label, tinted)).toBe(false);
+    expect(label && overlap(label, { ...shaft, x: shaft.x - 1.75, width: 3.5 })).toBe(false);
   });
 
   it('say so when the paper is too small for them', () => {
@@ -68,6 +68,18 @@ function oneNewBox(marks: readonly Mark[]): Scene {
 
 function overlap(a: Box, b: Box): boolean {
   return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+}
+
+/** The box round a path of one start and relative steps. */
+function pathBox(path: string): Box {
+  const numbers = [...path.matchAll(/-?\d*\.?\d+/g)].map(([text]) => Number(text));
+  let [x, y] = [0, 0];
+  const places = Array.from({ length: numbers.length / 2 }, (_, i) => {
+    [x, y] = [x + (numbers[2 * i] ?? 0), y + (numbers[2 * i + 1] ?? 0)];
+    return [x, y] as const;
+  });
+  const [left, top] = [Math.min(...places.map((p) => p[0])), Math.min(...places.map((p) => p[1]))];
+  return { x: left, y: top, width: Math.max(...places.map((p) => p[0])) - left, height: Math.max(...places.map((p) => p[1])) - top };
 }
 
 interface Ring {
