@@ -27,7 +27,7 @@ export interface TubeCuts {
 const cap = capHeights.step;
 const margin = 2;
 const barHeight = 8;
-const fractionRoom = fractionSize('1', '2', cap)[1] + 1.5;
+const fractionRoom = fractionSize('1', '2', cap)[1] + 4;
 const dimensionGap = 4;
 /** Bar, fractions over it, dimension line, jogs and turned figures under it. */
 const figureRoom = dimensionGap + 5.5 + textWidth('0000.0', cap, 400);
@@ -95,14 +95,17 @@ function pieceEnds({ stock, kerf }: TubeCuts, { pieces }: CutPattern): readonly 
   return ends;
 }
 
+/** The length in the piece, or upright over a piece too short for it; a plain fraction over the piece. */
 function pieceMarks({ stock, kerf }: TubeCuts, length: number, middle: number, top: number, room: number): readonly Mark[] {
   const text = lengthText(length);
   const turned = textWidth(text, cap, 400) + 1.5 > room;
   const share = plainShare(length, stock, kerf);
   const size = share && share.denominator > 1 ? fractionSize(String(share.numerator), String(share.denominator), cap) : null;
   return [
-    ...(turned ? [] : [figure(text, [middle, top + barHeight / 2], cap)]),
-    ...(share && size && size[0] + 1 < room
+    turned
+      ? figure(text, [middle, top - 3 - textWidth(text, cap, 400) / 2], cap, 400, true)
+      : figure(text, [middle, top + barHeight / 2], cap),
+    ...(share && size && !turned
       ? [{ mark: 'fraction' as const, numerator: String(share.numerator), denominator: String(share.denominator), centre: [middle, top - 1.2 - size[1] / 2] as const, cap, pen: pens.edge }]
       : []),
   ];

@@ -88,11 +88,11 @@ export function runningDimension(dimension: RunningDimension): readonly Mark[] {
   const outwards = Math.sign(across - feature) || 1;
   const all = [{ at: datum, text: '0' }, ...stations].sort((a, b) => a.at - b.at);
   const turned = axis === 'x' && !fitUpright(all, cap);
-  const widest = Math.max(...all.map(({ text }) => textWidth(text, cap, 400)));
-  const pitch = axis === 'x' && !turned ? widest + 1.5 : cap + 1.3;
-  const half = axis === 'x' && !turned ? widest / 2 : cap / 2;
+  const sizes = all.map(({ text }) => (axis === 'x' && !turned ? textWidth(text, cap, 400) : cap));
+  const between = axis === 'x' && !turned ? 1.5 : 1.3;
+  const gaps = sizes.map((size, index) => (size + (sizes[index - 1] ?? size)) / 2 + between);
   const [least, most] = dimension.bounds ?? [-Infinity, Infinity];
-  const figures = spread(all.map(({ at }) => at), pitch, least + half, most - half);
+  const figures = spread(all.map(({ at }) => at), gaps, least + (sizes[0] ?? 0) / 2, most - (sizes.at(-1) ?? 0) / 2);
   const jogs = figures.some((at, index) => Math.abs(at - (all[index]?.at ?? at)) > 0.05);
   const start = across + outwards * past;
   const knee = start + outwards * (jogs ? 3 : 0);

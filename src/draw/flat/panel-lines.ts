@@ -9,8 +9,10 @@ import { allOnPaper, onPaper } from './view.ts';
 /** A straight line on the flat panel, in panel coordinates (mm). */
 export type PanelLine = readonly [Vec2, Vec2];
 
-/** Short sides (left and right) before long ones; a side before its opposite: the order of work. */
-export const sidesInOrder: readonly Side[] = ['left', 'right', 'front', 'back'];
+/** Shorter sides before longer ones, a side before its opposite: the order of work. */
+export function sidesInOrder({ inside: [x, y] }: FlatPattern): readonly Side[] {
+  return y <= x ? ['left', 'right', 'front', 'back'] : ['front', 'back', 'left', 'right'];
+}
 
 export const runsAlongX = (side: Side): boolean => side === 'front' || side === 'back';
 

@@ -11,13 +11,15 @@ import type { RingDetail } from './ring.ts';
 import { ringMarks, ringView } from './ring.ts';
 import { placeStrip, stripDimensions, stripHoles, stripMarks, stripSource, stripSpan } from './strip.ts';
 import type { View } from './view.ts';
-import { allOnPaper, fittingScale, onPaper } from './view.ts';
+import { allOnPaper, onPaper } from './view.ts';
 import type { Whole } from './whole.ts';
 
 const cap = capHeights.pattern;
 /** Panel shown inside the innermost hole, mm. */
 const insideShown = 15;
 const arcSteps = 24;
+/** Size of the feature over the ring's radius. */
+const sizeShare = 0.62;
 
 /** The front flap enlarged: lines measured from the inside line on its right, pin holes from the tab's edge on its left. */
 export function flapStrip(pattern: FlatPattern, whole: Whole, box: Box): readonly Mark[] {
@@ -76,7 +78,7 @@ export function tabCornerRing(pattern: FlatPattern, whole: Whole, box: Box): rea
 
 function ringAt(name: string, box: Box, at: Vec2, size: number): RingDetail {
   const radius = Math.min(box.width, box.height) / 2;
-  return { name, at, centre: [box.x + box.width / 2, box.y + radius], radius, scale: fittingScale([size, size], [radius * 0.6, radius * 0.6], true) };
+  return { name, at, centre: [box.x + box.width / 2, box.y + radius], radius, scale: (radius * sizeShare) / size };
 }
 
 /** How many holes of which diameter: the pins' and the notches' round corners. */

@@ -10,7 +10,7 @@ import { stepPaper } from './step-paper.ts';
 import type { Paper } from './svg.ts';
 import { toPicture } from './svg.ts';
 import type { Extent, View } from './view.ts';
-import { allOnPaper, fitView, fittingScale, onPaper } from './view.ts';
+import { allOnPaper, fittingScale, onPaper } from './view.ts';
 
 /** The tube the flap goes round and the pin that holds the tab; diameters and lengths in mm. */
 export interface Hardware {
@@ -33,10 +33,16 @@ const between = 4;
 /** Panel shown inside the folded tab's edge, mm. */
 const insideShown = 22;
 const waySteps = 10;
+/** Tab turned back, pressed down, pinned: they need less room than the swinging flap, so they are drawn larger. */
+const closingFrames = 3;
+/** Share of the paper's height for the swinging flap. */
+const swingShare = 0.62;
+/** Clear height over the panel for the pin and its arrow, in panel thicknesses. */
+const pinRoom = 4;
 
 /**
  * Sections through one flap and its tube in the order of work: flat, crease by crease, the tab turned back,
- * pressed down, pinned; numbered from 1. All to one scale; the outside is on the right for the right and back
+ * pressed down, pinned; numbered from 1. The last three are drawn larger; the outside is on the right for the right and back
  * sides, on the left for the others. Throws a RangeError when the paper is too small.
  */
 export function sectionSeries(pattern: FlatPattern, side: Side, hardware: Hardware, paper: Paper = stepPaper): Picture {
@@ -47,15 +53,26 @@ export function sectionSeries(pattern: FlatPattern, side: Side, hardware: Hardwa
 export function seriesMarks(pattern: FlatPattern, side: Side, hardware: Hardware, paper: Paper): readonly Mark[] {
   const mirrored = side === 'left' || side === 'front';
   const frames = foldFrames(pattern, side).map((frame) => (mirrored ? mirror(frame) : frame));
+  const swings = frames.length - closingFrames;
+  const inner = { x: margin, width: paper.width - 2 * margin };
+  const split = paper.height * swingShare;
+  return [
+    ...groupMarks(pattern, hardware, frames.slice(0, swings), 1, { ...inner, y: margin, height: split - margin }),
+    ...groupMarks(pattern, hardware, frames.slice(swings), swings + 1, { ...inner, y: split, height: paper.height - split - margin }),
+  ];
+}
+
+/** Sections of one scale in rows and columns, numbered from `first`. */
+function groupMarks(pattern: FlatPattern, hardware: Hardware, frames: readonly FoldFrame[], first: number, box: Box): readonly Mark[] {
   const radius = pattern.wrapRadius;
-  const extent = extentOf(frames, hardware, radius);
-  return cells(extent, frames.length, paper).flatMap((cell, index) => {
+  const extent = extentOf(frames, hardware, radius, pattern.thickness);
+  return cells(extent, frames.length, box).flatMap((cell, index): readonly Mark[] => {
     const frame = frames[index];
     if (!frame) return [];
-    const view = fitView(extent, cell.drawing);
+    const view = middleView(extent, cell.drawing);
     return [
-      { mark: 'view' as const, name: `section-${index + 1}`, scale: view.scale, marks: frameMarks(frame, view, hardware, radius, pattern.thickness) },
-      { mark: 'order' as const, text: String(index + 1), centre: cell.numeral, cap: capHeights.order, pen: pens.edge },
+      { mark: 'view', name: `section-${first + index}`, scale: view.scale, marks: frameMarks(frame, view, hardware, radius, pattern.thickness) },
+      { mark: 'order', text: String(first + index), centre: cell.numeral, cap: capHeights.order, pen: pens.edge },
     ];
   });
 }
@@ -83,10 +100,17 @@ function mirror({ outline: points, way, pin }: FoldFrame): FoldFrame {
   return { outline: points.map(flip), way: way.map(flip), pin: pin ? flip(pin) : null };
 }
 
-function extentOf(frames: readonly FoldFrame[], { tube }: Hardware, radius: number): Extent {
-  const points = [...frames.flatMap((frame) => [...frame.outline, ...frame.way]), [0, radius + tube.outside / 2] as const];
+function extentOf(frames: readonly FoldFrame[], { tube }: Hardware, radius: number, thickness: number): Extent {
+  const over = frames.flatMap(({ pin }) => (pin ? [[pin[0], pin[1] + pinRoom * thickness] as const] : []));
+  const points = [...frames.flatMap((frame) => [...frame.outline, ...frame.way]), [0, radius + tube.outside / 2] as const, ...over];
   const [as, bs] = [points.map(([a]) => a), points.map(([, b]) => b)];
   return { least: [Math.min(...as), Math.min(...bs)], most: [Math.max(...as), Math.max(...bs)] };
+}
+
+/** As large as the cell allows: nothing is measured here, so the scale may be any. */
+function middleView({ least, most }: Extent, { x, y, width, height }: Box): View {
+  const scale = Math.min(width / (most[0] - least[0]), height / (most[1] - least[1]));
+  return { scale, origin: [x + width / 2 - ((least[0] + most[0]) / 2) * scale, y + height / 2 + ((least[1] + most[1]) / 2) * scale] };
 }
 
 interface Cell {
@@ -95,13 +119,13 @@ interface Cell {
 }
 
 /** Rows and columns at which the sections come out largest; fewer columns win a tie. */
-function cells({ least, most }: Extent, count: number, paper: Paper): readonly Cell[] {
+function cells({ least, most }: Extent, count: number, box: Box): readonly Cell[] {
   const size: Vec2 = [most[0] - least[0], most[1] - least[1]];
-  const layouts = Array.from({ length: count }, (_, index) => layout(index + 1, count, paper)).filter(({ room }) => room[0] > 0 && room[1] > 0);
+  const layouts = Array.from({ length: count }, (_, index) => layout(index + 1, count, box)).filter(({ room }) => room[0] > 0 && room[1] > 0);
   const scales = layouts.map(({ room }) => Math.min(room[0] / size[0], room[1] / size[1]));
-  const best = layouts[scales.indexOf(Math.max(...scales))] ?? layout(count, count, paper);
+  const best = layouts[scales.indexOf(Math.max(...scales))] ?? layout(count, count, box);
   fittingScale(size, best.room);
-  return Array.from({ length: count }, (_, index) => cellAt(best, index));
+  return Array.from({ length: count }, (_, index) => cellAt(best, box, index));
 }
 
 interface Layout {
@@ -110,17 +134,17 @@ interface Layout {
   readonly room: Vec2;
 }
 
-function layout(columns: number, count: number, paper: Paper): Layout {
+function layout(columns: number, count: number, box: Box): Layout {
   const rows = Math.ceil(count / columns);
-  const pitch: Vec2 = [(paper.width - 2 * margin) / columns, (paper.height - 2 * margin) / rows];
+  const pitch: Vec2 = [box.width / columns, box.height / rows];
   return { columns, pitch, room: [pitch[0] - numeralWidth() - between, pitch[1] - between] };
 }
 
 const numeralWidth = (): number => 2 * orderRadius('1', capHeights.order) + 1;
 
-function cellAt({ columns, pitch, room }: Layout, index: number): Cell {
-  const x = margin + (index % columns) * pitch[0];
-  const y = margin + Math.floor(index / columns) * pitch[1];
+function cellAt({ columns, pitch, room }: Layout, box: Box, index: number): Cell {
+  const x = box.x + (index % columns) * pitch[0];
+  const y = box.y + Math.floor(index / columns) * pitch[1];
   const radius = orderRadius('1', capHeights.order);
   return {
     drawing: { x: x + numeralWidth(), y: y + between / 2, width: room[0], height: room[1] },
@@ -141,12 +165,12 @@ function frameMarks(frame: FoldFrame, view: View, { tube, pin }: Hardware, radiu
   ];
 }
 
-/** The free end's way as an arrow; its last piece gives the head's direction. */
+/** The free end's way as an arrow that stops short of the end, so that the head stands clear of the panel. */
 function wayMarks(way: readonly Vec2[]): readonly Mark[] {
-  const tip = way.at(-1);
-  const before = way.at(-2);
+  const tip = way.at(-2);
+  const before = way.at(-3);
   if (!tip || !before) return [];
-  return [line(pens.edge, ...way.slice(0, -1)), arrowhead(tip, [tip[0] - before[0], tip[1] - before[1]], 3)];
+  return [line(pens.edge, ...way.slice(0, -2)), arrowhead(tip, [tip[0] - before[0], tip[1] - before[1]], 3)];
 }
 
 /** The pin through tab and panel, head on the tab, and an arrow down on it. */

@@ -1,7 +1,7 @@
 import type { FlatPattern, Vec2 } from '../../../model/index.ts';
 import { capHeights } from '../lettering.ts';
 import type { Mark } from '../marks.ts';
-import { area, arrowhead, figure, line, outline } from '../marks.ts';
+import { area, arrowhead, figure, line, orderRadius, outline } from '../marks.ts';
 import { acrossFlap, creaseMarks, halfCutMarks, holeMarks, insideLineMarks, onFlap, outlineMarks, sidesInOrder } from '../panel-lines.ts';
 import { coreTint, earlier, pens } from '../pens.ts';
 import type { Strip } from '../strip.ts';
@@ -41,8 +41,10 @@ export function creaseStage(pattern: FlatPattern, paper: Paper): readonly Mark[]
 
 /** A ringed numeral on the panel beside each flap: shorter sides first, a side before its opposite. */
 export function sideOrder(pattern: FlatPattern, view: View): readonly Mark[] {
-  const inwards = (capHeights.order + 2.5) / view.scale;
-  return sidesInOrder.map((side, index): Mark => ({
+  const radius = orderRadius('1', capHeights.order);
+  const room = Math.min(...pattern.inside) * view.scale - radius - 0.4;
+  const inwards = Math.min(capHeights.order + 2.5, room) / view.scale;
+  return sidesInOrder(pattern).map((side, index): Mark => ({
     mark: 'order', text: String(index + 1), centre: onPaper(view, onFlap(pattern, side, 0, -inwards)), cap: capHeights.order, pen: pens.edge,
   }));
 }

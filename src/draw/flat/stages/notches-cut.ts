@@ -15,11 +15,13 @@ import { columnBox, countMark, gap, mainBox, noRoom } from './layout.ts';
 const column = 62;
 /** How far the waste is moved away from its place, mm of paper. */
 const apart = 5;
+/** The enlarged corner's frame on the whole view rises this far over the waste. */
+const sourceRoom = 4;
 const hatchPitch = 2.2;
 
 /** The waste of the four corners taken off, and the knife's paths in their order at one corner, enlarged. */
 export function notchesCutStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
-  const whole = placeWhole(pattern, mainBox(paper, column, { ...noRoom, left: apart, right: apart, top: apart, bottom: apart }));
+  const whole = placeWhole(pattern, mainBox(paper, column, { ...noRoom, left: apart, right: apart, top: apart + sourceRoom, bottom: apart }));
   const frame = cornerFrame(columnBox(paper, column));
   const corner = cornerView(pattern, frame);
   return [

@@ -11,13 +11,15 @@ import type { RingDetail } from '../ring.ts';
 import { ringMarks, ringView } from '../ring.ts';
 import type { Paper } from '../svg.ts';
 import type { View } from '../view.ts';
-import { allOnPaper, fittingScale, onPaper } from '../view.ts';
+import { allOnPaper, onPaper } from '../view.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, mainBox, noRoom, oneRow } from './layout.ts';
 
 const cap = capHeights.step;
 const column = 44;
 const dimensionGap = 4.5;
+/** Length of the snip's leg over the ring's radius: long enough for its figure. */
+const legShare = 0.85;
 
 /** The notches, measured from the blank's corner, and the snips off the tabs beside them. */
 export function notchesStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
@@ -76,7 +78,7 @@ function snipDetail(pattern: FlatPattern, box: Box): RingDetail {
     at: [(start[0] + end[0]) / 2, (start[1] + end[1]) / 2],
     centre: [box.x + box.width / 2, box.y + box.height / 2],
     radius,
-    scale: fittingScale([size, size], [radius * 0.75, radius * 0.75], true),
+    scale: (radius * legShare) / size,
   };
 }
 
