@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Finding } from '../../check/index.ts';
 import { isolate, isolateName } from '../words/index.ts';
 import { ChapterHeading } from './chapter.tsx';
+import { Formula } from './formula.tsx';
 import { itemAndSize } from './names.ts';
 import { packPages } from './pack.ts';
 import { bandRoom, headingHeight, lineHeight, linesOf, sheets, textSize } from './sheet.ts';
@@ -94,7 +95,7 @@ function Findings({ input, findings }: { readonly input: BookletInput; readonly 
           <tr key={`${finding.name} ${finding.figure}`}>
             <th scope="row" style={{ width: `${sourceWidth}mm` }}>
               {words.t(`findings.${finding.name}`)}
-              <span className="source" lang="en" dir="ltr">{finding.source}</span>
+              <span className="source" lang="en" dir="ltr"><Formula text={finding.source} /></span>
             </th>
             <td><Spoken text={figure(input, finding.figure, finding.unit)} /></td>
             <td><Spoken text={figure(input, finding.limit, finding.unit)} /></td>

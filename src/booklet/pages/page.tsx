@@ -27,9 +27,10 @@ export function Page({ input, number, total, children }: PageProps): ReactNode {
 
 function Foot({ input, number, total }: Omit<PageProps, 'children'>): ReactNode {
   const { words, edition } = input;
+  const { outer, inner } = sheets[input.paper];
   const count = isolate(`${words.number(number)}\u00a0/\u00a0${words.number(total)}`);
   return (
-    <footer className="foot">
+    <footer className="foot" style={{ insetInlineStart: `${outer}mm`, insetInlineEnd: `${inner}mm` }}>
       <span className="folio"><Spoken text={count} /></span>
       {edition === 'words' && <span>{itemAndSize(input)}</span>}
       <span className="mark"><SizeMark input={input} height={4} /></span>

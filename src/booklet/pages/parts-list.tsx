@@ -10,7 +10,7 @@ import type { BookletInput } from './types.ts';
 
 /** Between parts side by side, and under the words of a row, mm. */
 const gap = 6;
-const wordsUnder = 2 * lineHeight + 5;
+const wordsUnder = 2 * lineHeight + 1 + 5;
 const leastWidth = 36;
 
 interface Row {

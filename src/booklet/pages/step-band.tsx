@@ -19,7 +19,7 @@ export function StepBand({ input, band }: StepBandProps): ReactNode {
   return (
     <article className={band.run === null ? 'band' : 'band in-run'} style={{ height: `${band.height}mm` }}>
       <h2 style={{ height: `${headHeight}mm` }}>
-        <span className="numeral"><Spoken text={words.number(step.number)} /></span>
+        <span className="numeral"><Spoken text={words.number(step.number)} /></span>{' '}
         {edition === 'words' && <span className="caption"><Spoken text={caption(words, step)} /></span>}
       </h2>
       <NewParts input={input} band={band} />

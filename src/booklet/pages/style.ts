@@ -22,7 +22,7 @@ svg { display: block; flex: none; }
 .sheet { height: 100%; }
 .main { padding-inline-start: ${margin + gutter}mm; }
 .picture { position: relative; flex: none; }
-.foot { position: absolute; inset-inline: ${sheets.a4.outer}mm ${sheets.a4.inner}mm; bottom: 5mm; height: ${lineHeight}mm; display: flex; gap: 4mm; align-items: end; padding-inline-start: ${margin + gutter}mm; font-size: 10pt; }
+.foot { position: absolute; bottom: 5mm; height: ${lineHeight}mm; display: flex; gap: 4mm; align-items: end; padding-inline-start: ${margin + gutter}mm; font-size: 10pt; }
 .foot .folio { position: absolute; inset-inline-start: 0; width: ${margin}mm; }
 .foot .mark { margin-inline-start: auto; padding-bottom: 0.8mm; }
 .chapter { font-size: 22pt; font-weight: 700; line-height: 11mm; }
@@ -55,7 +55,7 @@ const beforeStyle = `
 const listStyle = `
 .part-row { display: flex; align-items: flex-end; }
 .part-row li { display: flex; flex-direction: column; align-items: flex-start; }
-.part-row p { display: flex; gap: 2.5mm; align-items: baseline; height: ${2 * lineHeight}mm; margin-bottom: 5mm; line-height: ${lineHeight}mm; padding-top: 1mm; box-sizing: border-box; }
+.part-row p { display: flex; gap: 2.5mm; align-items: baseline; height: ${2 * lineHeight + 1}mm; margin-bottom: 5mm; line-height: ${lineHeight}mm; padding-top: 1mm; box-sizing: border-box; }
 .part-row .count { font-size: 16pt; }
 .scale-bar { display: flex; align-items: center; gap: 3mm; }
 .sizes { margin-top: 4mm; border-bottom: ${hair}mm solid; }
@@ -84,7 +84,7 @@ const stepStyle = `
 .steps > .band:first-child { border-top-color: transparent; }
 .in-run::before { content: ''; position: absolute; inset-block: 0; inset-inline-start: -2.5mm; border-inline-start: ${bold}mm solid; }
 .band h2 { grid-column: 1 / -1; display: grid; font-size: calc(${captionSize}pt * var(--text-scale)); align-items: start; grid-template-columns: subgrid; }
-.numeral { font-size: 32pt; font-weight: 700; line-height: ${numeralHeight - 2}mm; height: 0; margin-top: -1.6mm; font-variant-numeric: tabular-nums; }
+.numeral { position: absolute; inset-block-start: ${bandPad - 1.6}mm; inset-inline-start: 0; font-size: 32pt; font-weight: 700; line-height: ${numeralHeight}mm; height: ${numeralHeight}mm; margin-top: -1mm; font-variant-numeric: tabular-nums; }
 .caption { grid-column: 2; }
 .new-parts { padding-top: ${numeralHeight}mm; }
 .new-parts li { display: flex; flex-direction: column; align-items: flex-start; }
@@ -115,6 +115,7 @@ const endStyle = `
 .findings tbody tr { border-top: ${hair}mm solid; vertical-align: top; }
 .findings td, .findings th { padding: 1mm 0; padding-inline-end: 3mm; }
 .findings .source { display: block; font-size: 10pt; }
+.findings sup { font-size: 7pt; line-height: 0; }
 html:dir(rtl) .findings .source { text-align: right; }
 `;
 

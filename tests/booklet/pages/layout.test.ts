@@ -58,7 +58,7 @@ function look(): Seen {
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   for (let node = walker.nextNode(); node; node = walker.nextNode()) {
     const parent = node.parentElement;
-    if (parent && !parent.closest('svg') && (node.textContent ?? '').trim() !== '') sizes.push(parseFloat(getComputedStyle(parent).fontSize) * 0.75);
+    if (parent && !parent.closest('svg, sup') && (node.textContent ?? '').trim() !== '') sizes.push(parseFloat(getComputedStyle(parent).fontSize) * 0.75);
   }
   const numerals = [...document.querySelectorAll('.numeral')];
   return {

@@ -1,0 +1,33 @@
+import { PDFDocument } from 'pdf-lib';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { bookletPages, type Edition } from '../../../src/booklet/pages/index.ts';
+import { openPrinter, picturePlace, type PictureBook, type PrintDocument, type Printer } from '../../../src/booklet/print/index.ts';
+import { rackInput } from './rack-booklet.ts';
+
+let printer: Printer;
+let book: PictureBook;
+
+beforeAll(async () => {
+  printer = await openPrinter();
+  const sizes = Object.entries(rackInput().pictures);
+  book = await printer.pictures(sizes.map(([id, { width, height }]) => ({
+    id, width, height, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><path d="M1 1H${width - 1}V${height - 1}H1z" fill="none" stroke="#000" stroke-width="0.5"/></svg>`,
+  })));
+});
+
+afterAll(() => printer.close());
+
+function documentOf(lang: string, edition: Edition): { doc: PrintDocument; pageCount: number } {
+  const { html, css, dir, title, pageCount } = bookletPages({ ...rackInput({ lang, edition }), placePicture: picturePlace });
+  return { doc: { id: `${lang}-${edition}`, html, css, lang, dir, title, paper: 'a4', contentMark: '3f9c1a7e' }, pageCount };
+}
+
+describe.each([['en', 'words'], ['fr', 'words'], ['ar', 'words'], ['ar', 'pictures']] as const)('the printed booklet in %s, %s', (lang, edition) => {
+  it('has nothing cut off, no foreign letter, and all its pages', async () => {
+    const { doc, pageCount } = documentOf(lang, edition);
+    expect(await printer.measure(doc)).toEqual([]);
+    const pdf = await PDFDocument.load(await printer.document(doc, book), { updateMetadata: false });
+    expect(pdf.getPageCount()).toBe(pageCount);
+    expect(pdf.getTitle()).toBe(doc.title);
+  });
+});
