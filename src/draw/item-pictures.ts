@@ -6,7 +6,7 @@ import { patternPicture, sectionSeries } from './flat/index.ts';
 import { hardwareOf } from './hardware.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
 import { composeAlone, composePicture, type LineDrawer, type Paper } from './picture/index.ts';
-import { stepPictures } from './step-pictures.ts';
+import { cutBars, stepPictures } from './step-pictures.ts';
 import type { Picture } from './types.ts';
 
 /** mm of paper for one mm of part on the page of parts. */
@@ -17,7 +17,7 @@ const LETTERED: Paper = { width: 165, height: 120 };
 const RUN: Paper = { width: 70, height: 38 };
 /** A long part is shown with a break beyond this width of paper, mm. */
 const WIDEST_PART = 72;
-const SMALL_WIDTH = 26;
+const SMALL_WIDTH = 23.5;
 
 /** Tells which picture has been drawn, for a progress bar. */
 export type Drawn = (id: string) => void;
@@ -35,6 +35,7 @@ export function itemPictures(model: Model, plan: Plan, cuts: TubeCutPlan, solids
     told(composed(finishedScene(model, solids), FULL)),
     told(composed(letteredScene(model, solids), LETTERED)),
     ...partPictures(model, solids, draw).map(told),
+    told(cutBars(cuts)),
     told({ ...patternPicture(model.pattern, { width: 165, height: 230 }), id: 'pattern' }),
     told({ ...creaseSection(model), id: 'crease-section' }),
     ...runs.map((run) => told(composed(runScene(model, run, solids), RUN))),

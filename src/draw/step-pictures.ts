@@ -2,7 +2,7 @@ import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Action, Plan, Step } from '../plan/index.ts';
 import { closeUpScene, stepScene } from '../scene/index.ts';
-import { cutBarsPicture, markingPicture, sectionSeries, spacingPicture, type Marking } from './flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, markingPicture, sectionSeries, spacingPicture, type Marking } from './flat/index.ts';
 import { hardwareOf } from './hardware.ts';
 import { composePicture, type LineDrawer, type Paper } from './picture/index.ts';
 import type { Picture } from './types.ts';
@@ -41,12 +41,16 @@ export function stepPictures(givens: StepGivens, step: Step): readonly Picture[]
 
 function benchPicture({ model, cuts }: StepGivens, step: Step): Picture | null {
   const { kit, pattern } = model;
-  if (step.action === 'cut-tubes') return cutBarsPicture({ stock: cuts.stock, kerf: 0, patterns: cuts.patterns });
+  if (step.action === 'cut-tubes') return cutBars(cuts);
   if (step.action === 'cut-blank') return markingPicture(pattern, { stage: 'blank', stock: [kit.panel.length, kit.panel.width] }, BENCH);
   if (step.action === 'mark-posts') return postMarks(model);
   const stage = BENCH_STAGE[step.action];
   return stage === undefined ? null : markingPicture(pattern, { stage }, BENCH);
 }
+
+/** The stock tubes to saw. The saw runs on the mark: its kerf comes out of the joints' end play, so it is not dimensioned. */
+export const cutBars = ({ stock, patterns }: TubeCutPlan): Picture =>
+  cutBarsPicture({ stock, kerf: 0, patterns }, { width: COLUMN, height: cutBarsPaper({ stock, kerf: 0, patterns }).height });
 
 /** Marks for the lower end of each sleeve, counted from the post's foot. */
 function postMarks(model: Model): Picture {

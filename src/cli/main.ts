@@ -1,0 +1,46 @@
+import { Command, Option } from 'commander';
+import { checkCommand } from './check.ts';
+import { drawCommand } from './draw.ts';
+import { failure } from './failure.ts';
+import { makeCommand, type MakeOptions } from './make.ts';
+import { schemasCommand } from './schemas.ts';
+
+const program = new Command('foldwright')
+  .description('From one text model of an item to its geometry, checks, step order and printed booklets.')
+  .showHelpAfterError()
+  .enablePositionalOptions();
+
+program.command('make')
+  .description('makes the booklets of an item, or of all items when none is named')
+  .argument('[item]', 'name of a folder under steps/')
+  .option('--size <names...>', 'size variants; all unless given')
+  .option('--lang <codes...>', 'languages; all under locales/ unless given')
+  .addOption(new Option('--edition <names...>', 'editions; all unless given').choices(['pictures', 'words']))
+  .addOption(new Option('--paper <names...>', 'paper; all unless given').choices(['a4', 'letter']))
+  .option('--out <folder>', 'where the booklets go', 'booklets')
+  .action((item: string | undefined, options: MakeOptions) => makeCommand(item, options));
+
+program.command('check')
+  .description('prints the findings of every size variant; fails when one fails')
+  .argument('[item]', 'name of a folder under steps/')
+  .option('--size <names...>', 'size variants; all unless given')
+  .action((item: string | undefined, options: { size?: string[] }) => { checkCommand(item, options); });
+
+program.command('draw')
+  .description('writes the picture of one step as SVG')
+  .argument('<item>', 'name of a folder under steps/')
+  .requiredOption('--step <number>', 'number of the step')
+  .option('--size <name>', 'size variant; the item\'s second one unless given')
+  .option('--out <file>', 'file to write; <item>-<size>-step-<number>.svg unless given')
+  .action((item: string, options: { step: string; size?: string; out?: string }) => drawCommand(item, options));
+
+program.command('schemas')
+  .description('writes the JSON Schemas of the file formats to steps/schemas/')
+  .action(() => { schemasCommand(); });
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  process.stderr.write(`${failure(error)}\n`);
+  process.exitCode = 1;
+}
