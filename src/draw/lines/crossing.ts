@@ -27,17 +27,15 @@ export function crossingOf(a: Faces, t: number, b: Faces, u: number, touch: numb
 }
 
 /** Both ends of a triangle's cut by a plane that lies `touch` under the given one. */
-function cutBy(faces: Faces, t: number, planes: Float64Array, plane: number, touch: number): readonly [Point, Point] | null {
-  const corners = [0, 1, 2].map((k) => 3 * whole(faces.topology.triangles, 3 * t + k));
-  const heights = corners.map((c) => heightOver(faces.points, c, planes, plane) + touch);
-  if (heights.every((h) => h >= 0) || heights.every((h) => h < 0)) return null;
-  const ends: Point[] = [];
-  for (let k = 0; k < 3; k++) {
-    const [h, g] = [heights[k] as number, heights[(k + 1) % 3] as number];
-    if (h >= 0 !== g >= 0) ends.push(between(faces.points, corners[k] as number, corners[(k + 1) % 3] as number, h / (h - g)));
-  }
-  const [one, other] = ends;
-  return one && other ? [one, other] : null;
+function cutBy({ points, topology: { triangles } }: Faces, t: number, planes: Float64Array, plane: number, touch: number): readonly [Point, Point] | null {
+  const [a, b, c] = [3 * whole(triangles, 3 * t), 3 * whole(triangles, 3 * t + 1), 3 * whole(triangles, 3 * t + 2)];
+  const f = heightOver(points, a, planes, plane) + touch;
+  const g = heightOver(points, b, planes, plane) + touch;
+  const h = heightOver(points, c, planes, plane) + touch;
+  if ((f >= 0 && g >= 0 && h >= 0) || (f < 0 && g < 0 && h < 0)) return null;
+  if (f >= 0 === g >= 0) return [between(points, a, c, f / (f - h)), between(points, b, c, g / (g - h))];
+  if (g >= 0 === h >= 0) return [between(points, b, a, g / (g - f)), between(points, c, a, h / (h - f))];
+  return [between(points, a, b, f / (f - g)), between(points, c, b, h / (h - g))];
 }
 
 function heightOver(points: Float64Array, c: number, planes: Float64Array, plane: number): number {
@@ -46,8 +44,8 @@ function heightOver(points: Float64Array, c: number, planes: Float64Array, plane
 }
 
 function between(points: Float64Array, from: number, to: number, share: number): Point {
-  const at = (k: number): number => real(points, from + k) + share * (real(points, to + k) - real(points, from + k));
-  return [at(0), at(1), at(2)];
+  const [x, y, z] = [real(points, from), real(points, from + 1), real(points, from + 2)];
+  return [x + share * (real(points, to) - x), y + share * (real(points, to + 1) - y), z + share * (real(points, to + 2) - z)];
 }
 
 function cross(p: Float64Array, i: number, q: Float64Array, j: number): Point {
@@ -56,11 +54,19 @@ function cross(p: Float64Array, i: number, q: Float64Array, j: number): Point {
   return [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx];
 }
 
+/** The stretch that both cuts share, along the line in which the planes meet. */
 function common(one: readonly [Point, Point], other: readonly [Point, Point], along: Point): readonly number[] | null {
-  const place = (point: Point): number => point[0] * along[0] + point[1] * along[1] + point[2] * along[2];
-  const sorted = [one, other].map((cut) => [...cut].sort((p, q) => place(p) - place(q)) as [Point, Point]);
-  const [[a0, a1], [b0, b1]] = sorted as [[Point, Point], [Point, Point]];
-  const from = place(a0) > place(b0) ? a0 : b0;
-  const to = place(a1) < place(b1) ? a1 : b1;
-  return place(from) < place(to) ? [...from, ...to] : null;
+  const [a0, a1] = inOrder(one, along);
+  const [b0, b1] = inOrder(other, along);
+  const from = placeOn(a0, along) > placeOn(b0, along) ? a0 : b0;
+  const to = placeOn(a1, along) < placeOn(b1, along) ? a1 : b1;
+  return placeOn(from, along) < placeOn(to, along) ? [...from, ...to] : null;
+}
+
+function inOrder([p, q]: readonly [Point, Point], along: Point): readonly [Point, Point] {
+  return placeOn(p, along) <= placeOn(q, along) ? [p, q] : [q, p];
+}
+
+function placeOn(point: Point, along: Point): number {
+  return point[0] * along[0] + point[1] * along[1] + point[2] * along[2];
 }

@@ -65,26 +65,29 @@ function pairCrossings(a: Topology, b: Topology, bToA: readonly number[]): Float
   return sweep(near, others, axis, touch);
 }
 
+/** Triangles that reach into the common box, in order of their least coordinate along the axis of the sweep. */
 function nearTriangles(topology: Topology, points: Float64Array, planes: Float64Array, common: Float64Array, axis: number): Near {
-  const found: { readonly t: number; readonly box: Float64Array }[] = [];
-  for (let t = 0; t < topology.triangles.length / 3; t++) {
-    const box = triangleBox(topology.triangles, points, t);
-    if (overlap(box, 0, common, 0)) found.push({ t, box });
+  const count = topology.triangles.length / 3;
+  const all = new Float64Array(6 * count);
+  const found: number[] = [];
+  for (let t = 0; t < count; t++) {
+    writeBox(topology.triangles, points, t, all);
+    if (overlap(all, 6 * t, common, 0)) found.push(t);
   }
-  found.sort((p, q) => real(p.box, axis) - real(q.box, axis) || p.t - q.t);
-  const boxes = new Float64Array(6 * found.length);
-  found.forEach(({ box }, i) => { boxes.set(box, 6 * i); });
-  return { topology, points, planes, triangles: found.map(({ t }) => t), boxes };
+  const triangles = found.sort((p, q) => real(all, 6 * p + axis) - real(all, 6 * q + axis) || p - q);
+  const boxes = new Float64Array(6 * triangles.length);
+  triangles.forEach((t, i) => {
+    for (let k = 0; k < 6; k++) boxes[6 * i + k] = real(all, 6 * t + k);
+  });
+  return { topology, points, planes, triangles, boxes };
 }
 
-function triangleBox(triangles: Int32Array, points: Float64Array, t: number): Float64Array {
-  const box = new Float64Array(6);
+function writeBox(triangles: Int32Array, points: Float64Array, t: number, boxes: Float64Array): void {
   const [a, b, c] = [3 * whole(triangles, 3 * t), 3 * whole(triangles, 3 * t + 1), 3 * whole(triangles, 3 * t + 2)];
   for (let k = 0; k < 3; k++) {
-    box[k] = Math.min(real(points, a + k), real(points, b + k), real(points, c + k));
-    box[k + 3] = Math.max(real(points, a + k), real(points, b + k), real(points, c + k));
+    boxes[6 * t + k] = Math.min(real(points, a + k), real(points, b + k), real(points, c + k));
+    boxes[6 * t + k + 3] = Math.max(real(points, a + k), real(points, b + k), real(points, c + k));
   }
-  return box;
 }
 
 function overlap(p: Float64Array, i: number, q: Float64Array, j: number): boolean {

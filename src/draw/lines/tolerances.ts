@@ -13,7 +13,7 @@ export interface Tolerances {
   readonly sliver: number;
   /** Ends nearer than this to each other or to a line are joined. */
   readonly snap: number;
-  /** How far beside a line the drawing looks to see which body is there. */
+  /** How far beside a line the drawing looks to see which body is there, where no other line is nearer. */
   readonly probe: number;
   /** A line this deep under the faces on both its sides is no line of the picture. */
   readonly buried: number;

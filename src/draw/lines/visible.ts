@@ -1,4 +1,4 @@
-import { item, real, whole } from './arrays.ts';
+import { real, whole } from './arrays.ts';
 import type { Lines } from './candidates.ts';
 import { alongLine } from './grid.ts';
 import type { Occluders } from './occluders.ts';
@@ -83,12 +83,4 @@ function hiddenBy(f: Float64Array, at: number, x0: number, y0: number, z0: numbe
 export function pointOnLine(lines: Lines, line: number, share: number): readonly [number, number, number] {
   const at = (k: number): number => real(lines.ends, 6 * line + k) + share * (real(lines.ends, 6 * line + 3 + k) - real(lines.ends, 6 * line + k));
   return [at(0), at(1), at(2)];
-}
-
-/** Total length of pieces on the view plane, in mm. */
-export function visibleLength(lines: Lines, pieces: readonly Piece[]): number {
-  return pieces.reduce((sum, { line, from, to }) => {
-    const [a, b] = [pointOnLine(lines, line, from), pointOnLine(lines, line, to)];
-    return sum + Math.hypot(item(b, 0) - item(a, 0), item(b, 1) - item(a, 1));
-  }, 0);
 }

@@ -1,6 +1,7 @@
 import { item, real, whole } from './arrays.ts';
 import type { Link, Network } from './arrangement.ts';
 import { contour } from './candidates.ts';
+import { clearancesOf } from './clearance.ts';
 import { frontmost } from './frontmost.ts';
 import type { Occluders } from './occluders.ts';
 import { planeAt, stride } from './occluders.ts';
@@ -15,22 +16,22 @@ export interface WeightedLink extends Link {
 
 /** Looks to both sides of every link and drops those that are no line of the picture. */
 export function weighLinks(network: Network, occluders: Occluders, tolerances: Tolerances): readonly WeightedLink[] {
-  return network.links.flatMap((link) => {
-    const [left, right] = facesBeside(network, link, occluders, tolerances);
+  const clearances = clearancesOf(network, 2 * tolerances.probe);
+  return network.links.flatMap((link, l) => {
+    const left = faceBeside(network, link, real(clearances, 2 * l) / 2, occluders, tolerances);
+    const right = faceBeside(network, link, -real(clearances, 2 * l + 1) / 2, occluders, tolerances);
     const bodies = [left, right].map((face) => (face < 0 ? -1 : whole(occluders.body, face))) as [number, number];
     const weight = weightOf(link, left, right, bodies, occluders.numbers, tolerances);
     return weight ? [{ ...link, left: bodies[0], right: bodies[1], weight }] : [];
   });
 }
 
-function facesBeside({ nodes }: Network, { from, to }: Link, occluders: Occluders, tolerances: Tolerances): readonly [number, number] {
+/** The face nearest to the eye at a distance to the left of a link's middle. */
+function faceBeside({ nodes }: Network, { from, to }: Link, distance: number, occluders: Occluders, tolerances: Tolerances): number {
   const [x, y] = [(item(nodes.x, from) + item(nodes.x, to)) / 2, (item(nodes.y, from) + item(nodes.y, to)) / 2];
   const [dx, dy] = [item(nodes.x, to) - item(nodes.x, from), item(nodes.y, to) - item(nodes.y, from)];
-  const scale = tolerances.probe / Math.hypot(dx, dy);
-  return [
-    frontmost(occluders, x - dy * scale, y + dx * scale, tolerances),
-    frontmost(occluders, x + dy * scale, y - dx * scale, tolerances),
-  ];
+  const scale = distance / Math.hypot(dx, dy);
+  return frontmost(occluders, x - dy * scale, y + dx * scale, tolerances);
 }
 
 /** Outline where a body ends, edge within one, null for seams and for what lies under both faces. */

@@ -67,6 +67,16 @@ describe('round bodies in contact', () => {
   });
 });
 
+describe('a gap narrower than the drawing joins its ends over', () => {
+  it('is kept: a pin 0.05 mm smaller than its hole, seen along its axis beside a board of 1.5 m', () => {
+    const board = tube(10, 1500, 5.1, 16);
+    const pin = tube(8, 5, 0, 16);
+    const drawing = lineDrawing([body('board', board), body('pin', pin)], towards(1, 0, 0));
+    expect(drawing.regions.map((region) => region.rings.length)).toEqual([2, 1]);
+    expect(Math.abs((drawing.visibleShare['pin'] ?? 0) - 1)).toBeLessThan(0.05);
+  });
+});
+
 describe('bodies that truly cross', () => {
   it('show the line where one enters the other', () => {
     const drawing = lineDrawing([body('plate', cube(200, 200, 10)), body('post', cube(40, 40, 100))], isometric);

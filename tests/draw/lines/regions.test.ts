@@ -8,18 +8,18 @@ import { fromFront, isInside, isometric, scatteredViews, towards } from './views
 const rack = testRack(1, 24);
 
 describe('regions against ray casting', () => {
-  it.each([isometric, towards(1, 1, -1), fromFront, towards(0, 0, 1), ...scatteredViews(6)].map((view) => [view.towardsEye.map((v) => v.toFixed(2)).join(' '), view] as const))(
+  it.each([isometric, towards(1, 1, -1), fromFront, towards(0, 0, 1), ...scatteredViews(4)].map((view) => [view.towardsEye.map((v) => v.toFixed(2)).join(' '), view] as const))(
     'from %s: each place is filled by the body nearest to the eye',
     (_, view) => {
       const rays = raysOf(rack, view);
       const { regions, bounds: { least, most } } = lineDrawing(rack, view);
-      const steps = 90;
+      const steps = 60;
       const places = Array.from({ length: steps * steps }, (_unused, k): Vec2 => [
         least[0] + (most[0] - least[0]) * ((Math.floor(k / steps) + 0.4137) / steps),
         least[1] + (most[1] - least[1]) * (((k % steps) + 0.5913) / steps),
       ]);
       const covered = places.filter((place) => firstBody(rays, place) >= 0);
-      expect(covered.length).toBeGreaterThan(500);
+      expect(covered.length).toBeGreaterThan(250);
       const wrong = places.filter((place) => {
         const filled = regions.filter((region) => isInside(region.rings, place)).map((region) => region.body);
         const first = rack[firstBody(rays, place)];
