@@ -1,6 +1,8 @@
 #!/usr/bin/env node
-// Starts the command; TypeScript is read as it is, by tsx.
+// Starts the command; TypeScript is read as it is, by tsx, with this package's own settings wherever it is called from.
+import { fileURLToPath } from 'node:url';
 import { register } from 'tsx/esm/api';
 
+process.env.TSX_TSCONFIG_PATH = fileURLToPath(new URL('../../tsconfig.json', import.meta.url));
 register();
 await import('./main.ts');

@@ -33,7 +33,7 @@ export async function makeCommand(name: string | undefined, options: MakeOptions
   const jobs = items.flatMap((item) => chosen(sizesOf(item), options.size, 'size').map((size) => ({ item, size })));
   const solids = await loadSolids();
   const progress = newProgress(process.stdout.isTTY);
-  const printer = await openPrinter({ langs: languagesIn(locales) });
+  const printer = await openPrinter({});
   try {
     for (const { item, size } of jobs) await makeVariant(item, size, { words, locales, options, solids, printer, progress });
   } finally {

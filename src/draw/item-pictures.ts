@@ -13,7 +13,7 @@ import type { Picture } from './types.ts';
 export const PART_SCALE = 0.1;
 
 const FULL: Paper = { width: 165, height: 200 };
-const LETTERED: Paper = { width: 165, height: 120 };
+const LETTERED: Paper = { width: 165, height: 150 };
 const RUN: Paper = { width: 70, height: 38 };
 /** A long part is shown with a break beyond this width of paper, mm. */
 const WIDEST_PART = 72;

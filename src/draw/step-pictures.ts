@@ -15,12 +15,13 @@ export interface StepGivens {
   readonly draw: LineDrawer;
 }
 
+/** Width of the page's main column, mm. The heights let two steps stand on an A4 or a Letter page. */
 const COLUMN = 165;
-const FRAME: Paper = { width: COLUMN, height: 78 };
-const DECK: Paper = { width: COLUMN, height: 84 };
-const WHOLE: Paper = { width: COLUMN, height: 100 };
+const FRAME: Paper = { width: COLUMN, height: 96 };
+const DECK: Paper = { width: COLUMN, height: 107 };
+const WHOLE: Paper = { width: COLUMN, height: 98 };
 const BENCH: Paper = { width: COLUMN, height: 105 };
-const CLOSE_UP: Paper = { width: 80, height: 62 };
+const CLOSE_UP: Paper = { width: 110, height: 84 };
 
 const BENCH_STAGE: Partial<Record<Action, Exclude<Marking['stage'], 'blank'>>> = {
   'mark-inside': 'inside',

@@ -1,7 +1,7 @@
 import { placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
-import { foldingOf, stageHand } from '../stage.ts';
-import type { Mark, Scene } from '../types.ts';
+import { foldingOf, stageHand, type StageHand } from '../stage.ts';
+import type { Mark, Scene, SceneBody } from '../types.ts';
 import { STANDARD_VIEW } from '../views.ts';
 
 /** Crossed cables hung on the studs of a face; ringed numerals at the four ends, first cable 1 and 1, second 2 and 2. */
@@ -15,11 +15,19 @@ export function braceScene(model: Model, step: Step, solids: Solids): Scene {
   };
   return {
     id: `step:${step.number}`,
-    bodies: [...step.present.map((id) => hand.body(id, hand.part(id).kind === 'cable' ? 'pale' : 'present')), ...cables.map((id) => hand.body(id, 'new'))],
+    bodies: [...step.present.map((id) => hand.body(id, hand.part(id).kind === 'cable' ? 'pale' : 'present')), ...cables.map((id) => drawnThick(hand, id))],
     marks: [
       ...cables.flatMap((id, index) => ends(id).map((at): Mark => ({ mark: 'order', at, text: String(index + 1) }))),
       { mark: 'detail', at: ends(cables[0] ?? '')[1] ?? [0, 0, 0], radius: 75 },
     ],
     view: STANDARD_VIEW,
   };
+}
+
+/** A cable is thinner on paper than a line; a new one is drawn three times as thick so that it is told from the old ones. */
+const THICKENED = 3;
+
+function drawnThick(hand: StageHand, id: string): SceneBody {
+  const { shape } = hand.part(id);
+  return shape.form === 'cable' ? hand.prop(id, { ...shape, diameter: shape.diameter * THICKENED }, hand.pose(id), 'new') : hand.body(id, 'new');
 }

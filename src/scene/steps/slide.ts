@@ -69,7 +69,7 @@ function lookOf(step: Step, fresh: readonly string[], id: string): SceneBody['lo
 
 /** From where a part's leading end is drawn to where it ends up. */
 function arrowsOf(hand: StageHand, step: Step, slides: readonly Slide[]): Mark[] {
-  return slides.flatMap((slide) => leaders(step, slide).map((id): Mark => {
+  return slides.flatMap((slide) => leaders(hand, step, slide).map((id): Mark => {
     const way = unit(wayOf(step, slide));
     const off = drawnOff(step, slide);
     const at = leadingPlace(hand, step, id);
@@ -79,13 +79,20 @@ function arrowsOf(hand: StageHand, step: Step, slides: readonly Slide[]): Mark[]
 }
 
 /** One arrow a moving part, but for a whole frame or a pile of pins: there the nearest ones stand for all. */
-function leaders(step: Step, slide: Slide): readonly string[] {
+function leaders(hand: StageHand, step: Step, slide: Slide): readonly string[] {
   switch (step.action) {
     case 'lay-frame': return slide.parts.filter((id) => id.endsWith('/long-tube-front') || id.endsWith('/short-tube-right'));
     case 'close-frame': return slide.parts.filter((id) => id.includes('/joint-'));
-    case 'pin-posts': return slide.parts.filter((id) => id.includes('-right-'));
+    case 'pin-posts': return slide.parts.filter((id) => nearRow(hand, step).some((post) => id.includes(post.replace('post-', '-'))));
     default: return slide.parts;
   }
+}
+
+/** The post of this side that is nearer to the eye. */
+function nearRow(hand: StageHand, step: Step): readonly string[] {
+  const posts = step.present.filter((id) => hand.part(id).kind === 'post' && id.endsWith(`-${step.side ?? ''}`));
+  const near = nearestOf(hand, posts);
+  return near === undefined ? [] : [near];
 }
 
 /** How far a part's own tip stands ahead of its leading place, mm: an arrow begins in front of the part, not on it. */
@@ -145,12 +152,12 @@ function nearestOf(hand: StageHand, ids: readonly string[]): string | undefined 
   return [...ids].sort((a, b) => depth(b) - depth(a) || a.localeCompare(b))[0];
 }
 
-/** Small fasteners are shown once more, enlarged. */
+/** A panel pin is shown once more, enlarged. */
 function detailsOf(hand: StageHand, step: Step, offsets: ReadonlyMap<string, Vec3>): Mark[] {
-  const small = step.newParts.find((group) => group.kind === 'panel-pin' || group.kind === 'joint-pin');
+  const small = step.newParts.find((group) => group.kind === 'panel-pin');
   if (small === undefined) return [];
   const id = nearestOf(hand, small.ids);
   if (id === undefined) return [];
   const middle = plus(placed(hand.pose(id), [0, 0, 0]), times(offsets.get(id) ?? [0, 0, 0], 0.5));
-  return [{ mark: 'detail', at: middle, radius: small.kind === 'joint-pin' ? 105 : 60 }];
+  return [{ mark: 'detail', at: middle, radius: 60 }];
 }

@@ -23,17 +23,20 @@ interface Turn {
   readonly arrow: Mark;
 }
 
+/** Share of the work's depth that is left between before and after. */
+const GAP = 0.28;
+
 /** Turned over the edge that lies nearest: a deck and the lying item roll towards the reader, the item stands up on its foot. */
 function turnOf(step: Step, angle: number, before: readonly SceneBody[]): Turn {
   const { least, most } = extent(before);
   const standsUp = step.action === 'stand-up';
-  const axis: Vec3 = standsUp ? [0, 1, 0] : [1, 0, 0];
-  const gap = 0.28 * (most[1] - least[1]);
-  const pivot: Vec3 = standsUp ? [least[0] - 0.6 * (most[1] - least[1]), 0, least[2]] : [0, least[1] - gap, (least[2] + most[2]) / 2];
-  const sign = standsUp ? -1 : 1;
-  const pose = (share: number): Pose => chained(moved(pivot), turned(axis, sign * angle * share), moved([-pivot[0], -pivot[1], -pivot[2]]));
-  const middle = (least[0] + most[0]) / 2;
-  const start: Vec3 = standsUp ? [most[0], (least[1] + most[1]) / 2, most[2]] : [middle, (least[1] + most[1]) / 2, most[2]];
+  const gap = GAP * (most[1] - least[1]);
+  const axis: Vec3 = standsUp ? [0, -1, 0] : [1, 0, 0];
+  const pivot: Vec3 = standsUp ? [least[0], 0, least[2]] : [0, least[1] - gap, (least[2] + most[2]) / 2];
+  const aside = standsUp ? -gap : 0;
+  const pose = (share: number): Pose =>
+    chained(moved([pivot[0] + aside * share, pivot[1], pivot[2]]), turned(axis, angle * share), moved([-pivot[0], -pivot[1], -pivot[2]]));
+  const start: Vec3 = [standsUp ? most[0] : (least[0] + most[0]) / 2, (least[1] + most[1]) / 2, most[2]];
   const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index) => placed(pose(0.08 + (0.84 * index) / ARROW_STEPS), start));
   return { pose, arrow: { mark: 'arrow', path } };
 }
