@@ -38,6 +38,12 @@ program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')
   .action(() => { schemasCommand(); });
 
+// A reader that stops early, such as `head`, is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit();
+  throw error;
+});
+
 try {
   await program.parseAsync();
 } catch (error) {
