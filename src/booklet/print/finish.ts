@@ -3,12 +3,14 @@ import type { PDFPage, PDFRef } from 'pdf-lib';
 import { settleFigure, waitingFigures } from './figures.ts';
 import type { WaitingFigure } from './figures.ts';
 import { refuseForeignLetters } from './letters.ts';
+import { nameOutline } from './outline.ts';
 import { boxAfter, fillMarkedRectangles, paintsSomething } from './pageContent.ts';
 import type { MarkedRectangle } from './pageContent.ts';
 import { addResource, readContent, writeContent } from './pageStream.ts';
 import { drawForm, pictureForms } from './pictureForms.ts';
 import type { OpenedBook, PictureForm } from './pictureForms.ts';
 import { fixDates, renumberNodes, setFileId, setProperty } from './sameBytes.ts';
+import type { Shown } from './tab.ts';
 import type { PrintDocument } from './types.ts';
 
 /** Name of the graphics state that undoes what the page set: a picture starts opaque, with plain lines. */
@@ -18,17 +20,18 @@ const STATE = 'PictureState';
 const SHAPE_TOLERANCE = 0.002;
 
 /**
- * Makes the words' PDF the finished booklet: lays each picture into its Figure and sets properties,
- * reading direction and identifiers.
- * @param places how many places the document has; each must have become a Figure.
+ * Makes the words' PDF the finished booklet: lays each picture into its Figure and sets the outline's titles,
+ * properties, reading direction and identifiers.
+ * @param shown what the document has: each place must have become a Figure, each heading an entry of the outline.
  * @throws when a place was not printed, its picture is missing or of another shape, the last page is blank,
  * or a letter is in none of the fonts.
  */
-export async function finish(words: Uint8Array, doc: PrintDocument, book: OpenedBook, places: number): Promise<Uint8Array> {
+export async function finish(words: Uint8Array, doc: PrintDocument, book: OpenedBook, { places, headings }: Shown): Promise<Uint8Array> {
   const pdf = await PDFDocument.load(words, { updateMetadata: false });
   refuseBlankEnd(pdf, doc);
   pdf.getPages().forEach((page, index) => refuseForeignLetters(page, `document “${doc.id}”, page ${index + 1}`));
   layPictures(pdf, doc, book, places);
+  nameOutline(pdf, doc.id, headings);
   setProperties(pdf, doc);
   setDirection(pdf, doc);
   renumberNodes(pdf);

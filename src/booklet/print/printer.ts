@@ -49,11 +49,11 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
     },
     async document(doc, book) {
       refuseUnloaded(doc, langs);
-      const { words, places } = await press.run(async (tab) => {
-        const places = await showDocument(tab, doc, langs);
-        return { places, words: await printTab(tab, 'words', timeout) };
+      const { words, shown } = await press.run(async (tab) => {
+        const shown = await showDocument(tab, doc, langs);
+        return { shown, words: await printTab(tab, 'words', timeout) };
       });
-      return finish(words, doc, await openOnce(book), places);
+      return finish(words, doc, await openOnce(book), shown);
     },
     async measure(doc) {
       refuseUnloaded(doc, langs);

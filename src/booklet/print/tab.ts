@@ -22,8 +22,14 @@ export async function prepareTab(tab: Page, langs: readonly string[]): Promise<v
   });
 }
 
-/** Puts a document into the tab; gives how many places for pictures it has. `langs` are the tab's. */
-export async function showDocument(tab: Page, doc: PrintDocument, langs: readonly string[]): Promise<number> {
+/** What a document in the tab has: how many places for pictures, and the words of every heading in reading order. */
+export interface Shown {
+  readonly places: number;
+  readonly headings: readonly string[];
+}
+
+/** Puts a document into the tab. `langs` are the tab's. */
+export async function showDocument(tab: Page, doc: PrintDocument, langs: readonly string[]): Promise<Shown> {
   return tab.evaluate(async ({ lang, dir, title, css, html }) => {
     Object.assign(document.documentElement, { lang, dir });
     document.title = title;
@@ -31,7 +37,17 @@ export async function showDocument(tab: Page, doc: PrintDocument, langs: readonl
     if (sheet) sheet.textContent = css;
     document.body.innerHTML = html;
     await document.fonts.ready;
-    return document.querySelectorAll('.picture-place').length;
+    const headings = [...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map((heading) => said(heading).replace(/\s+/g, ' ').trim());
+    return { places: document.querySelectorAll('.picture-place').length, headings: headings.filter((heading) => heading !== '') };
+
+    /** Letters in their logical order, pictures by their words; marks of direction (UAX #9) are for running text only. */
+    function said(node: Node): string {
+      if (node instanceof Element && node.hasAttribute('aria-label')) return plain(node.getAttribute('aria-label') ?? '');
+      return node instanceof Element ? [...node.childNodes].map(said).join('') : plain(node.textContent ?? '');
+    }
+    function plain(text: string): string {
+      return text.replace(/[\u2066-\u2069]/g, '');
+    }
   }, { lang: doc.lang, dir: doc.dir, title: doc.title, css: `${langRule(doc.lang, langs)}\n${sheetCss(doc)}\n${doc.css}`, html: doc.html });
 }
 

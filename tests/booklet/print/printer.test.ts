@@ -91,6 +91,7 @@ describe('the tagged PDF', () => {
 
   it('has an outline of its headings', () => {
     expect(outline(en)).toEqual([1, 2, 3].flatMap((step) => [[1, `Step ${step}`], [2, 'Check']]));
+    expect(outline(ar)).toEqual([1, 2, 3].flatMap((step) => [[1, `الخطوة ${step}`], [2, 'تحقق']]));
   });
 });
 
@@ -201,12 +202,23 @@ describe('sizes', () => {
   });
 });
 
+describe('titles of the outline', () => {
+  it('keep the letters of a right-to-left heading in their logical order, pictures by their words', async () => {
+    const sign = (label: string): string => `<svg role="img" aria-label="${label}" width="9mm" height="9mm" viewBox="0 0 9 9"><path d="M1 1H8V8z"/></svg>`;
+    const html = `<h1>تحزيز خطوط الطي</h1><h2><b>12</b> لفّ <i>الجانب</i>\n الأيسر 3 × 4</h2><h1>${sign('قبل البدء \u20668 h\u2069')}</h1><h1></h1>`;
+    expect(outline(await readPdf(await printer.document(plain({ lang: 'ar', dir: 'rtl', html }), book)))).toEqual([
+      [1, 'تحزيز خطوط الطي'], [2, '12 لفّ الجانب الأيسر 3 × 4'], [1, 'قبل البدء 8 h'],
+    ]);
+  });
+});
+
 describe('one clear error', () => {
   const wrong = (html: string, css = ''): Promise<Uint8Array> => printer.document(plain({ html, css }), book);
   it.each([
     ['a picture that is not in the book', picturePlace({ id: 'lost', width: 1, height: 1, alt: 'x' }), '', 'picture “lost” is not in the picture book; it holds step-1, step-2, step-3'],
     ['a place of another shape', picturePlace({ id: 'step-1', width: 150, height: 90, alt: 'x' }), '', 'picture “step-1” is 150 × 80 mm, its place 150 × 90 mm'],
     ['a place that is hidden', `<p>x</p>${place(0, 'x')}`, '.picture-place { display: none !important }', '1 places for pictures, but 0 were printed'],
+    ['a heading that is hidden', '<h1>x</h1><h1 style="display:none">y</h1>', '', '2 headings, but 1 in the outline'],
     ['a letter that no font has', '<p>漢</p>', '', 'document “plain”, page 1: some letters are in none of the fonts'],
     ['a blank page at the end', '<p>x</p><div style="break-before:page;height:1px"></div>', '', 'page 2, the last, is blank'],
   ])('names %s', async (_what, html, css, message) => {
