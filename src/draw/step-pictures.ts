@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Action, Plan, Step } from '../plan/index.ts';
-import { closeUpScene, stepScene } from '../scene/index.ts';
+import { closeUpScene, sleeveEnds, stepScene } from '../scene/index.ts';
 import { cutBarsPaper, cutBarsPicture, markingPicture, sectionSeries, spacingPicture, type Marking } from './flat/index.ts';
 import { hardwareOf } from './hardware.ts';
 import { composePicture, type LineDrawer, type Paper } from './picture/index.ts';
@@ -55,13 +55,12 @@ export const cutBars = ({ stock, patterns }: TubeCutPlan): Picture =>
 
 /** Marks for the lower end of each sleeve, counted from the post's foot. */
 function postMarks(model: Model): Picture {
-  const { kit, pattern, tubes } = model;
+  const { kit, tubes } = model;
   const post = tubes.find((tube) => tube.kind === 'post');
-  const down = pattern.wrapRadius + pattern.thickness + kit.joint.sleeveBelow;
   return spacingPicture({
     length: post?.length ?? 0,
     diameter: kit.tube.outsideDiameter,
-    marks: model.deckTops.map((top) => top - down),
+    marks: sleeveEnds(model),
     edge: 'lower',
     sleeve: { length: kit.joint.sleeveAbove + kit.joint.sleeveBelow, diameter: kit.joint.sleeveDiameter },
     count: post?.count ?? 0,
@@ -81,7 +80,7 @@ function paperFor(step: Step): Paper {
 
 function furtherPictures({ model, plan, solids, draw }: StepGivens, step: Step): readonly Picture[] {
   const firstWrap = plan.steps.find((other) => other.action === 'wrap-side');
-  if (step === firstWrap && step.side !== null) return [sectionSeries(model.pattern, step.side, hardwareOf(model), { width: COLUMN, height: 120 })];
+  if (step === firstWrap && step.side !== null) return [sectionSeries(model.pattern, step.side, hardwareOf(model), { width: COLUMN, height: 120 }, 'folded')];
   const closeUp = closeUpScene(model, step, solids);
   return closeUp === null ? [] : [composePicture(closeUp, CLOSE_UP, draw)];
 }

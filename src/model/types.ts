@@ -92,6 +92,8 @@ export type Shape =
   | { readonly form: 'pin'; readonly diameter: number; readonly length: number; readonly headDiameter: number; readonly headHeight: number }
   /** Bore along z, from z = 0 to z = height, wings along ±x. */
   | { readonly form: 'wing-nut'; readonly bore: number; readonly span: number; readonly height: number }
+  /** Along x, middle of the lower face at the origin: a line on a face. */
+  | { readonly form: 'strip'; readonly length: number; readonly width: number; readonly height: number }
   /** From one loop's middle at the origin to the other's at (length, 0, 0); loops round z. */
   | { readonly form: 'cable'; readonly diameter: number; readonly length: number; readonly loopInside: number };
 

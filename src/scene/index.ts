@@ -1,6 +1,7 @@
 export type * from './types.ts';
 export { closeUpScene } from './steps/close-up.ts';
 export { stepScene } from './step-scene.ts';
+export { sleeveEnds } from './stage.ts';
 export { toThree } from './to-three.ts';
 export { STANDARD_VIEW } from './views.ts';
 export { finishedScene, letteredScene, partBody, runScene } from './whole.ts';

@@ -57,3 +57,21 @@ const sideOf = (id: string): string => (id.endsWith('front') ? 'front' : 'back')
 /** The fold of each side when these sides are done. */
 export const foldingOf = (sides: readonly Side[]): Folding =>
   sides.reduce<Folding>((folding, side) => ({ ...folding, [side]: 1 }), FLAT);
+
+/** A pencil mark on a post is a band of this width and thickness, mm. */
+const MARK = { width: 4, thickness: 0.4 };
+
+/** The pencil marks of a post for the lower ends of the sleeves, moved with the post. */
+export function postMarks(model: Model, hand: StageHand, postId: string, offset: Vec3): readonly SceneBody[] {
+  const { shape } = hand.part(postId);
+  if (shape.form !== 'tube') return [];
+  const band: Shape = { form: 'tube', length: MARK.width, outside: shape.outside + 2 * MARK.thickness, inside: shape.outside, holes: [] };
+  return sleeveEnds(model).map((height, index) =>
+    hand.prop(`${postId}#mark-${index + 1}`, band, chained(moved(offset), hand.pose(postId), moved([height - shape.length / 2, 0, 0])), 'present'));
+}
+
+/** Heights of the sleeves' lower ends over the post's foot, mm. */
+export function sleeveEnds(model: Model): readonly number[] {
+  const down = model.pattern.wrapRadius + model.pattern.thickness + model.kit.joint.sleeveBelow;
+  return model.deckTops.map((top) => top - down);
+}

@@ -1,4 +1,4 @@
-import { chained, moved, standstill, undone, type Model, type PartKind, type Solids, type Vec3 } from '../model/index.ts';
+import { chained, FLAT, moved, standstill, undone, type Model, type PartKind, type Shape, type Solids, type Vec3 } from '../model/index.ts';
 import type { Mark, Scene, SceneBody } from './types.ts';
 import { STANDARD_VIEW } from './views.ts';
 
@@ -14,7 +14,7 @@ export function letteredScene(model: Model, solids: Solids): Scene {
   const height = model.dimensions.find((each) => each.name === 'height')?.value ?? 1000;
   const off = height * STAND_OFF;
   const away: Readonly<Record<string, Vec3>> = {
-    width: [0, -off, 0], depth: [off, 0, 0], height: [-off, 0, 0], 'lowest-deck': [off * 0.4, -off * 0.8, 0], 'deck-spacing': [off * 0.4, -off * 0.8, 0],
+    width: [0, -off, 0], depth: [off, 0, 0], height: [-off, 0, 0], 'lowest-deck': [off * 0.9, 0, 0], 'deck-spacing': [off * 0.9, 0, 0],
   };
   const marks = model.dimensions.map(({ letter, name, from, to }): Mark =>
     ({ mark: 'length', from, to, away: away[name] ?? [off, 0, 0], text: letter }));
@@ -38,7 +38,17 @@ export function partBody(model: Model, kind: PartKind, solids: Solids): SceneBod
   if (part === undefined) return null;
   const lying = kind === 'post' || kind === 'long-tube' || kind === 'short-tube' || kind === 'cable';
   const upright = kind === 'panel' ? chained(undone(model.groups[0]?.pose ?? standstill), part.pose) : standstill;
-  return { id: kind, kind, mesh: solids.mesh(part.shape), pose: lying ? moved([0, 0, 0]) : upright, look: 'present' };
+  return { id: kind, kind, mesh: solids.mesh(asDelivered(part.shape)), pose: lying ? moved([0, 0, 0]) : upright, look: 'present' };
+}
+
+/** Parts as they come to hand: the panel flat, tubes and joints undrilled. */
+function asDelivered(shape: Shape): Shape {
+  switch (shape.form) {
+    case 'panel': return { ...shape, folding: FLAT };
+    case 'tube': return { ...shape, holes: [] };
+    case 'joint': return { ...shape, drilled: null };
+    default: return shape;
+  }
 }
 
 function bodiesOf(model: Model, solids: Solids, shown: (id: string) => boolean): SceneBody[] {

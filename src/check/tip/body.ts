@@ -66,6 +66,7 @@ function middleOf(shape: Shape): Vec3 {
     case 'joint': return [0, 0, 0];
     case 'panel': return [0, 0, panelMiddle(shape.pattern)];
     case 'pin': return [0, 0, -shape.length / 2];
+    case 'strip':
     case 'wing-nut': return [0, 0, shape.height / 2];
     case 'cable': return [shape.length / 2, 0, 0];
   }

@@ -40,20 +40,24 @@ const swingShare = 0.62;
 /** Clear height over the panel for the pin and its arrow, in panel thicknesses. */
 const pinRoom = 4;
 
+/** Whether the row ends with the tab on the panel, or pinned as well. */
+export type SeriesEnd = 'folded' | 'pinned';
+
 /**
  * Sections through one flap and its tube in the order of work: flat, crease by crease, the tab turned back,
  * pressed down, pinned; numbered from 1. The last three are drawn larger; the outside is on the right for the right and back
  * sides, on the left for the others. Throws a RangeError when the paper is too small.
  */
-export function sectionSeries(pattern: FlatPattern, side: Side, hardware: Hardware, paper: Paper = stepPaper): Picture {
-  return toPicture(`sections-${side}`, paper, seriesMarks(pattern, side, hardware, paper));
+export function sectionSeries(pattern: FlatPattern, side: Side, hardware: Hardware, paper: Paper = stepPaper, until: SeriesEnd = 'pinned'): Picture {
+  return toPicture(`sections-${side}`, paper, seriesMarks(pattern, side, hardware, paper, until));
 }
 
 /** The marks of the picture, for the tests. */
-export function seriesMarks(pattern: FlatPattern, side: Side, hardware: Hardware, paper: Paper): readonly Mark[] {
+export function seriesMarks(pattern: FlatPattern, side: Side, hardware: Hardware, paper: Paper, until: SeriesEnd = 'pinned'): readonly Mark[] {
   const mirrored = side === 'left' || side === 'front';
-  const frames = foldFrames(pattern, side).map((frame) => (mirrored ? mirror(frame) : frame));
-  const swings = frames.length - closingFrames;
+  const all = foldFrames(pattern, side).map((frame) => (mirrored ? mirror(frame) : frame));
+  const swings = all.length - closingFrames;
+  const frames = until === 'folded' ? all.slice(0, -1) : all;
   const inner = { x: margin, width: paper.width - 2 * margin };
   const split = paper.height * swingShare;
   return [

@@ -91,6 +91,7 @@ function build(kernel: ManifoldToplevel, shape: Shape): Manifold {
     case 'pin': return buildPin(kernel, shape);
     case 'wing-nut': return buildWingNut(kernel, shape);
     case 'cable': return buildCable(kernel, shape);
+    case 'strip': return kernel.Manifold.cube([shape.length, shape.width, shape.height], true).translate(0, 0, shape.height / 2);
   }
 }
 

@@ -1,54 +1,87 @@
-import { chained, moved, placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, moved, placed, type Model, type Pose, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { plus, times, turnedBy } from '../directions.ts';
-import { foldingOf, stageHand } from '../stage.ts';
-import type { Mark, Scene } from '../types.ts';
+import { foldingOf, stageHand, type StageHand } from '../stage.ts';
+import type { Mark, Scene, SceneBody, View } from '../types.ts';
 
 /** How far a pin and its nut are drawn off the joint, mm. */
 const PULLED = { pin: 104, nut: 70 };
-/** Length of post shown with the joint, mm. */
-const POST_SHOWN = 190;
+/** Length of post shown on either side of the pin, mm: more on the side of the foot. */
+const POST_SHOWN = { foot: 90, top: 110 };
+/** The drill bit comes out under the sleeve by this much, and stands over it by that much, mm. */
+const BIT = { under: 14, over: 34, chuck: 16, chuckHeight: 24 };
+const LOW_VIEW: View = { towardsEye: [0.5, -0.86, 0.25], up: [0, 0, 1] };
 
-/** One joint by itself with its pin and wing nut, seen so that both show; null for steps that need no closer look. */
+/** One joint by itself with a piece of its post. */
+interface Corner {
+  readonly hand: StageHand;
+  readonly pinId: string;
+  readonly nutId: string;
+  readonly bodies: readonly SceneBody[];
+}
+
+/** What the whole view of a step hides or shows too small: drilling through, pin and wing nut. Null for other steps. */
 export function closeUpScene(model: Model, step: Step, solids: Solids): Scene | null {
-  if (step.action !== 'pin-posts' || step.side === null) return null;
-  // The corner whose sockets point away from the eye, so that the sleeve stands free.
-  const corner = `${step.side === 'front' ? 'right' : 'left'}-${step.side}`;
-  const hand = stageHand(model, step, solids, foldingOf(step.folded));
-  const pin = hand.part(`joint-pin-${corner}-1`);
-  const joining = model.joinings.find((each) => each.by === pin.id);
-  const joint = joining?.parts.find((id) => id.includes('/joint-'));
-  const post = hand.part(`post-${corner}`);
-  if (joint === undefined || post.shape.form !== 'tube') return null;
+  if (step.side === null || (step.action !== 'pin-posts' && step.action !== 'drill')) return null;
+  const corner = cornerOf(model, step, solids);
+  const { bodies, marks } = step.action === 'drill' ? drilling(model, corner) : fastening(model, corner);
+  return { id: `step:${step.number}:a`, bodies: [...corner.bodies, ...bodies], marks, view: LOW_VIEW };
+}
 
-  const nutId = `wing-nut-${corner}-1`;
-  const way = (id: string): Vec3 => turnedBy(hand.pose(id), [0, 0, 1]);
-  const off = (id: string): Vec3 => times(way(id), id === pin.id ? PULLED.pin : PULLED.nut);
-  const middle = placed(hand.pose(pin.id), [0, 0, -model.kit.joint.sleeveDiameter / 2]);
-  const stub = { ...post.shape, length: POST_SHOWN, holes: [{ at: 0, diameter: model.kit.jointPin.diameter }] };
-  const along = turnedBy(hand.pose(post.id), [1, 0, 0]);
-  const stubPose = chained(moved(plus(middle, times(along, POST_SHOWN * 0.1))), turnOnly(hand.pose(post.id)));
-  const arrow = (id: string, tip: number): Mark => ({
-    mark: 'arrow',
-    path: [plus(placed(hand.pose(id), [0, 0, tip]), off(id)), placed(hand.pose(id), [0, 0, 0])],
-  });
+/** The corner whose sockets point away from the eye, so that the sleeve stands free. */
+function cornerOf(model: Model, step: Step, solids: Solids): Corner {
+  const side = step.side ?? 'front';
+  const name = `${side === 'front' ? 'right' : 'left'}-${side}`;
+  const hand = stageHand(model, { ...step, action: 'pin-posts' }, solids, foldingOf(step.folded));
+  const pinId = `joint-pin-${name}-1`;
+  const joint = model.joinings.find((each) => each.by === pinId)?.parts.find((id) => id.includes('/joint-')) ?? '';
+  return { hand, pinId, nutId: `wing-nut-${name}-1`, bodies: [postStub(model, hand, `post-${name}`, pinId), hand.body(joint, 'present')] };
+}
+
+function postStub(model: Model, hand: StageHand, postId: string, pinId: string): SceneBody {
+  const { shape } = hand.part(postId);
+  if (shape.form !== 'tube') throw new RangeError(`${postId} is no tube`);
+  const middle = placed(hand.pose(pinId), [0, 0, -model.kit.joint.sleeveDiameter / 2]);
+  const shift = (POST_SHOWN.top - POST_SHOWN.foot) / 2;
+  const stub: Shape = { ...shape, length: POST_SHOWN.foot + POST_SHOWN.top, holes: [{ at: -shift, diameter: model.kit.jointPin.diameter }] };
+  return hand.prop('post-stub', stub, chained(moved(middle), turnOnly(hand.pose(postId)), moved([shift, 0, 0])), 'present');
+}
+
+interface Shown {
+  readonly bodies: readonly SceneBody[];
+  readonly marks: readonly Mark[];
+}
+
+/** The bit right through both walls, its diameter, and how far from the sleeve's end. */
+function drilling(model: Model, { hand, pinId }: Corner): Shown {
+  const { joint, jointPin } = model.kit;
+  const pose = hand.pose(pinId);
+  const bit: Shape = { form: 'pin', diameter: jointPin.diameter, length: BIT.over + joint.sleeveDiameter + BIT.under, headDiameter: BIT.chuck, headHeight: BIT.chuckHeight };
+  const top = BIT.over + BIT.chuckHeight;
+  // A pin's own −y runs up the post.
+  const sleeveEnd = placed(pose, [0, joint.sleeveBelow - joint.pinHeight, -joint.sleeveDiameter / 2]);
+  const axis = placed(pose, [0, 0, -joint.sleeveDiameter / 2]);
   return {
-    id: `step:${step.number}:a`,
-    bodies: [
-      hand.prop('post-stub', { ...stub, holes: [{ at: -POST_SHOWN * 0.1, diameter: model.kit.jointPin.diameter }] }, stubPose, 'present'),
-      hand.body(joint, 'present'),
-      hand.body(pin.id, 'new', off(pin.id)),
-      hand.body(nutId, 'new', off(nutId)),
-    ],
+    bodies: [hand.prop('bit', bit, chained(pose, moved([0, 0, BIT.over])), 'new')],
     marks: [
-      arrow(pin.id, -model.kit.jointPin.length),
-      arrow(nutId, 0),
-      { mark: 'order', at: plus(placed(hand.pose(pin.id), [0, 0, 0]), off(pin.id)), text: '1' },
-      { mark: 'order', at: plus(placed(hand.pose(nutId), [0, 0, 0]), off(nutId)), text: '2' },
+      { mark: 'arrow', path: [placed(pose, [0, 0, top + 62]), placed(pose, [0, 0, top + 6])] },
+      { mark: 'label', at: placed(pose, [0, 0, BIT.over / 2]), text: `\u00d8${jointPin.diameter}` },
+      { mark: 'length', from: sleeveEnd, to: axis, away: times(turnedBy(pose, [0, 0, -1]), joint.sleeveDiameter * 1.6), text: String(Math.round((joint.sleeveBelow - joint.pinHeight) * 2) / 2) },
     ],
-    view: { towardsEye: [0.5, -0.86, 0.25], up: [0, 0, 1] },
+  };
+}
+
+/** Pin first, then the wing nut from the other side. */
+function fastening(model: Model, { hand, pinId, nutId }: Corner): Shown {
+  const off = (id: string): Vec3 => times(turnedBy(hand.pose(id), [0, 0, 1]), id === pinId ? PULLED.pin : PULLED.nut);
+  const arrow = (id: string, tip: number): Mark =>
+    ({ mark: 'arrow', path: [plus(placed(hand.pose(id), [0, 0, tip]), off(id)), placed(hand.pose(id), [0, 0, 0])] });
+  const order = (id: string, text: string): Mark => ({ mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 0]), off(id)), text });
+  return {
+    bodies: [hand.body(pinId, 'new', off(pinId)), hand.body(nutId, 'new', off(nutId))],
+    marks: [arrow(pinId, -model.kit.jointPin.length), arrow(nutId, 0), order(pinId, '1'), order(nutId, '2')],
   };
 }
 
 /** A pose without its shift. */
-const turnOnly = (pose: readonly number[]): readonly number[] => [...pose.slice(0, 12), 0, 0, 0, 1];
+const turnOnly = (pose: Pose): Pose => [...pose.slice(0, 12), 0, 0, 0, 1];

@@ -14,17 +14,16 @@ export function drillScene(model: Model, step: Step, solids: Solids): Scene {
   const bits = model.parts.filter((part) => part.kind === 'joint-pin' && part.id.includes(`-${step.side ?? ''}-`));
   const shape: Shape = { form: 'pin', diameter: model.kit.jointPin.diameter, length: BIT_LENGTH, headDiameter: 16, headHeight: 26 };
   const places = bits.map((part): Pose => chained(step.standing.pose, part.pose));
-  const nearest = places.length - 1;
   return {
     id: `step:${step.number}`,
     bodies: [
       ...step.present.map((id) => hand.body(id, 'present')),
       ...places.map((pose, index) => hand.prop(`bit-${index + 1}`, shape, chained(pose, moved([0, 0, HELD_OVER + BIT_LENGTH * 0.4])), 'new')),
     ],
-    marks: places.flatMap((pose, index): Mark[] => (index === nearest ? [
-      { mark: 'label', at: placed(pose, [0, 0, HELD_OVER + 50]), text: `×${places.length}` },
-      { mark: 'detail', at: placed(pose, [0, 0, 40]), radius: 110 },
-    ] : [])).concat(places.map((pose): Mark => ({ mark: 'arrow', path: [placed(pose, [0, 0, HELD_OVER + BIT_LENGTH + 70]), placed(pose, [0, 0, HELD_OVER + 45])] }))),
+    marks: [
+      ...places.map((pose): Mark => ({ mark: 'arrow', path: [placed(pose, [0, 0, HELD_OVER + BIT_LENGTH + 70]), placed(pose, [0, 0, HELD_OVER + 45])] })),
+      { mark: 'label', at: placed(places[places.length - 1] ?? step.standing.pose, [0, 0, 0]), text: `×${places.length}` },
+    ],
     view: STANDARD_VIEW,
   };
 }

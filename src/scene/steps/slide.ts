@@ -1,7 +1,8 @@
 import { placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Action, Motion, Step } from '../../plan/index.ts';
 import { lengthOf, plus, times, turnedBy, unit } from '../directions.ts';
-import { foldingOf, stageHand, type StageHand } from '../stage.ts';
+import { panelLines } from '../panel-lines.ts';
+import { foldingOf, postMarks, sleeveEnds, stageHand, type StageHand } from '../stage.ts';
 import type { Mark, Scene, SceneBody } from '../types.ts';
 import { STANDARD_VIEW } from '../views.ts';
 
@@ -29,8 +30,12 @@ export function slideScene(model: Model, step: Step, solids: Solids): Scene {
   const shown = [...new Set([...step.present, ...fresh])].filter((id) => isShown(step, id));
   return {
     id: `step:${step.number}`,
-    bodies: shown.map((id) => hand.body(id, lookOf(step, fresh, id), offsets.get(id))),
-    marks: [...arrowsOf(hand, step, slides), ...countsOf(hand, step, offsets), ...detailsOf(hand, step, offsets)],
+    bodies: [
+      ...shown.map((id) => hand.body(id, lookOf(step, fresh, id), offsets.get(id))),
+      ...(step.action === 'push-posts' ? fresh.flatMap((id) => postMarks(model, hand, id, offsets.get(id) ?? [0, 0, 0])) : []),
+      ...(step.action === 'lay-frame' ? panelLines(model, hand, fresh[0] ?? '') : []),
+    ],
+    marks: [...arrowsOf(hand, step, slides), ...countsOf(hand, step, offsets), ...detailsOf(hand, step, offsets), ...footMark(model, hand, step, fresh)],
     view: STANDARD_VIEW,
   };
 }
@@ -72,9 +77,7 @@ function arrowsOf(hand: StageHand, step: Step, slides: readonly Slide[]): Mark[]
   return slides.flatMap((slide) => leaders(hand, step, slide).map((id): Mark => {
     const way = unit(wayOf(step, slide));
     const off = drawnOff(step, slide);
-    const at = leadingPlace(hand, step, id);
-    const gone = off - ahead(hand, step, id);
-    return { mark: 'arrow', path: [plus(at, times(way, -gone)), at] };
+    return { mark: 'arrow', path: arrowPath(hand, step, id, way, off) };
   }));
 }
 
@@ -83,7 +86,7 @@ function leaders(hand: StageHand, step: Step, slide: Slide): readonly string[] {
   switch (step.action) {
     case 'lay-frame': return slide.parts.filter((id) => id.endsWith('/long-tube-front') || id.endsWith('/short-tube-right'));
     case 'close-frame': return slide.parts.filter((id) => id.includes('/joint-'));
-    case 'pin-posts': return slide.parts.filter((id) => nearRow(hand, step).some((post) => id.includes(post.replace('post-', '-'))));
+    case 'pin-posts': return slide.parts.filter((id) => hand.part(id).kind === 'joint-pin' || nearRow(hand, step).some((post) => id.includes(post.replace('post-', '-'))));
     default: return slide.parts;
   }
 }
@@ -95,33 +98,33 @@ function nearRow(hand: StageHand, step: Step): readonly string[] {
   return near === undefined ? [] : [near];
 }
 
-/** How far a part's own tip stands ahead of its leading place, mm: an arrow begins in front of the part, not on it. */
-function ahead(hand: StageHand, step: Step, id: string): number {
-  const { shape, kind } = hand.part(id);
-  if (kind === 'panel-pin' && shape.form === 'pin') return shape.length;
-  return shape.form === 'joint' && step.action !== 'lay-frame' ? shape.joint.socketDepth + 10 : 0;
-}
+/** An arrow beside a post, not on it, mm. */
+const BESIDE_POST: Vec3 = [0, 0, 75];
+/** White between an arrow and what it comes from or goes to, mm. */
+const GAP = 10;
 
-/** The place of a part that goes in first: a pin's tip, a tube's end, a joint's socket. */
-function leadingPlace(hand: StageHand, step: Step, id: string): Vec3 {
+/** From the foremost place of a part drawn `off` its place to the mouth of what it goes into. */
+function arrowPath(hand: StageHand, step: Step, id: string, way: Vec3, off: number): readonly [Vec3, Vec3] {
   const { shape, kind } = hand.part(id);
-  const pose = hand.pose(id);
+  const origin = placed(hand.pose(id), [0, 0, 0]);
+  const on = (distance: number): Vec3 => plus(origin, times(way, distance));
   switch (shape.form) {
-    case 'pin': return placed(pose, [0, 0, kind === 'panel-pin' ? 0 : -shape.length * 0.6]);
-    case 'wing-nut': return placed(pose, [0, 0, 0]);
-    case 'joint': return socketMouth(hand, step, id);
-    case 'tube': return step.action === 'lay-frame' ? placed(pose, [0, 0, 0]) : placed(pose, [shape.length * (step.action === 'push-posts' ? 0.5 : -0.5), 0, 0]);
-    default: return placed(pose, [0, 0, 0]);
+    case 'pin': return [on(shape.length - off), kind === 'panel-pin' ? origin : on(-2)];
+    case 'joint': return [on(shape.joint.stop + shape.joint.socketDepth + GAP - off), on(shape.joint.stop - GAP)];
+    case 'tube': {
+      if (step.action === 'lay-frame') return [on(-off), origin];
+      const half = shape.length / 2;
+      if (step.action === 'push-posts') return [plus(on(-half - off), BESIDE_POST), plus(on(-half - off * 0.25), BESIDE_POST)];
+      return [on(half + GAP - off), on(half - socketDepth(hand, step) - GAP)];
+    }
+    default: return [on(-off), origin];
   }
 }
 
-/** The mouth of the socket that goes over a tube on a joint's way. */
-function socketMouth(hand: StageHand, step: Step, id: string): Vec3 {
-  const { shape } = hand.part(id);
-  if (shape.form !== 'joint') return placed(hand.pose(id), [0, 0, 0]);
-  const slide = step.motions.find((motion): motion is Slide => motion.kind === 'slide' && motion.parts.includes(id));
-  const way = slide === undefined ? [0, 0, 0] as const : unit(wayOf(step, slide));
-  return plus(placed(hand.pose(id), [0, 0, 0]), times(way, shape.joint.stop + shape.joint.socketDepth));
+/** Depth of the socket that a deck tube goes into, mm. */
+function socketDepth(hand: StageHand, step: Step): number {
+  const joint = step.present.map((id) => hand.part(id).shape).find((shape) => shape.form === 'joint');
+  return joint?.form === 'joint' ? joint.joint.socketDepth : 0;
 }
 
 function countsOf(hand: StageHand, step: Step, offsets: ReadonlyMap<string, Vec3>): Mark[] {
@@ -160,4 +163,14 @@ function detailsOf(hand: StageHand, step: Step, offsets: ReadonlyMap<string, Vec
   if (id === undefined) return [];
   const middle = plus(placed(hand.pose(id), [0, 0, 0]), times(offsets.get(id) ?? [0, 0, 0], 0.5));
   return [{ mark: 'detail', at: middle, radius: 60 }];
+}
+
+/** How far a post will stand out at its foot, told beside the nearer one. */
+function footMark(model: Model, hand: StageHand, step: Step, fresh: readonly string[]): Mark[] {
+  const post = step.action === 'push-posts' ? nearestOf(hand, fresh) : undefined;
+  const shape = post === undefined ? undefined : hand.part(post).shape;
+  if (post === undefined || shape?.form !== 'tube') return [];
+  const at = (height: number): Vec3 => placed(hand.pose(post), [height - shape.length / 2, 0, 0]);
+  const [first = 0] = sleeveEnds(model);
+  return [{ mark: 'length', from: at(0), to: at(first), away: [0, 0, 110], text: String(Math.round(first * 2) / 2) }];
 }
