@@ -17,9 +17,17 @@ const turnQuarter: Ink = together(
   arcArrow(19, 31, 19, 275, 360, { shaft: 4, head: 11 }),
 );
 
+/** Turned on its foot to show another side: an upright thing with one dark side, an arrow round it. */
+const turnRound: Ink = together(
+  body('M15 8L24 4L33 8V27L24 31L15 27z', white, thin),
+  body('M24 12L33 8V27L24 31z', black, thin),
+  arcArrow(24, 21, 19, 165, 15, { shaft: 4, head: 11 }),
+);
+
 export const turnPictures = {
   'turn-over': turnOver,
   'turn-quarter': turnQuarter,
+  'turn-round': turnRound,
 } as const satisfies Readonly<Record<string, Ink>>;
 
 /** Two pages and an arrow to the next one, for books read from left to right; the caller mirrors it. */

@@ -4,12 +4,12 @@ import type { Pair } from './pair.ts';
 
 const onPanel = (x: number, y: number): Ink => together(
   body(box(2.5, 2.5, 67, 43), tint, thin),
-  stroke(box(8, 8, 56, 32), thin),
-  stroke(box(x, y, 39, 15), 5),
+  stroke(box(19, 16, 34, 16), thin),
+  stroke(box(x, y, 48, 30), 5),
 );
 
 /** The same gap all round between frame and inside line. */
-export const frameCentred: Pair = { right: onPanel(16.5, 16.5), wrong: onPanel(11.5, 11.5) };
+export const frameCentred: Pair = { right: onPanel(12, 9), wrong: onPanel(7.5, 12) };
 
 const diagonal = (x1: number, y1: number, x2: number, y2: number): Ink => stroke(straight(x1, y1, x2, y2), thin);
 
