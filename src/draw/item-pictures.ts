@@ -9,11 +9,13 @@ import { composeAlone, composePicture, type LineDrawer, type Paper } from './pic
 import { cutBars, stepPictures } from './step-pictures.ts';
 import type { Picture } from './types.ts';
 
-/** mm of paper for one mm of part on the page of parts. */
-export const PART_SCALE = 0.1;
+/** mm of paper for one mm of part on the page of parts: large ones at 1:10, small ones at 1:2 (scales of ISO 5455, from memory). */
+export const PART_SCALE: Readonly<Record<PartKind, number>> = {
+  panel: 0.1, 'long-tube': 0.1, 'short-tube': 0.1, post: 0.1, cable: 0.1, joint: 0.5, 'panel-pin': 0.5, 'joint-pin': 0.5, 'wing-nut': 0.5,
+};
 
 const FULL: Paper = { width: 165, height: 200 };
-const LETTERED: Paper = { width: 165, height: 150 };
+const LETTERED: Paper = { width: 124, height: 170 };
 const RUN: Paper = { width: 70, height: 38 };
 /** A long part is shown with a break beyond this width of paper, mm. */
 const WIDEST_PART = 72;
@@ -54,14 +56,14 @@ function cachedDrawer(): LineDrawer {
 const creaseSection = (model: Model): Picture =>
   sectionSeries(model.pattern, sidesInOrder(model.pattern)[1] ?? 'right', hardwareOf(model), { width: 165, height: 190 });
 
-/** Each kind of part by itself: at one scale for the page of parts, and small for the head of a step. */
+/** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
 function partPictures(model: Model, solids: Solids, draw: LineDrawer): readonly Picture[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];
   return kinds.flatMap((kind) => {
     const body = partBody(model, kind, solids);
     if (body === null) return [];
     const at = (id: string, scale: number, widest: number): Picture => ({ ...composeAlone(body, viewOf(kind), scale, draw, widest), id });
-    return [at(`part:${kind}`, PART_SCALE, WIDEST_PART), at(`small:${kind}`, SMALL_SCALE[kind], SMALL_WIDTH)];
+    return [at(`part:${kind}`, PART_SCALE[kind], WIDEST_PART), at(`small:${kind}`, SMALL_SCALE[kind], SMALL_WIDTH)];
   });
 }
 

@@ -1,5 +1,6 @@
 import type { PartKind } from '../../model/index.ts';
 import type { Standing, Step } from '../../plan/index.ts';
+import { leastScale } from './break-pages.ts';
 import { caption } from './captions.ts';
 import { pictureSize } from './placed-picture.tsx';
 import { glyphHeight, lineHeight, linesOf, sheets, captionSize } from './sheet.ts';
@@ -10,16 +11,25 @@ export const bandPad = 3;
 export const rowGap = 1.5;
 /** Height of the numeral's row in the margin, and of a new part's count under its picture, mm. */
 export const numeralHeight = 13;
-export const countHeight = 6.5;
+export const countHeight = 9;
 /** A band that only announces a turn, mm. */
 const turnHeight = 20;
 const runHeight = 24;
+/** Size of a run's picture against its own: it has no text, and its steps should begin on its page. */
+export const runScale = 0.8;
 
-/** A strip across the page between two hairlines. Heights in mm, white included. */
-export type Band =
-  | { readonly kind: 'step'; readonly height: number; readonly headHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly string[] }
-  | { readonly kind: 'run'; readonly height: number; readonly leads: true; readonly run: string; readonly times: number; readonly picture: string | null }
-  | { readonly kind: 'turn'; readonly height: number; readonly leads: true; readonly run: string | null; readonly to: Exclude<Standing['name'], 'bench'>; readonly onto: 'over' | 'quarter' };
+/** A strip across the page between two hairlines. Heights in mm, white included; `flexible` is what its pictures take of it. */
+export type Band = { readonly height: number; readonly flexible: number } & (
+  | { readonly kind: 'step'; readonly headHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly string[] }
+  | { readonly kind: 'run'; readonly leads: true; readonly run: string; readonly times: number; readonly picture: string | null }
+  | { readonly kind: 'turn'; readonly leads: true; readonly run: string | null; readonly to: Exclude<Standing['name'], 'bench'>; readonly onto: 'over' | 'quarter' }
+);
+
+/** How a band is fitted to its page: size of its pictures against their own, and white to be spread in it, mm. */
+export interface Fit {
+  readonly scale: number;
+  readonly white: number;
+}
 
 /** The bands of all steps in order: each step, before it what it starts: a run, another standing. */
 export function bandsOf(input: BookletInput): readonly Band[] {
@@ -33,8 +43,8 @@ function runBand(input: BookletInput, step: Step, before: Step | undefined): Ban
   if (step.run === null || step.run === before?.run) return [];
   const id = `run:${step.run}`;
   const size = input.pictures[id];
-  const height = size ? Math.max(runHeight, size.height + 2 * bandPad) : runHeight;
-  return [{ kind: 'run', height, leads: true, run: step.run, times: step.times, picture: size ? id : null }];
+  const height = size ? Math.max(runHeight, size.height * runScale + 2 * bandPad) : runHeight;
+  return [{ kind: 'run', height, flexible: height - runHeight, leads: true, run: step.run, times: step.times, picture: size ? id : null }];
 }
 
 /** Work that goes to the bench, or from there to the floor, is not turned: it lies as it lay. */
@@ -42,7 +52,7 @@ function turnBand(step: Step, before: Step | undefined): Band[] {
   const from = before?.standing.name;
   const to = step.standing.name;
   if (from === undefined || from === to || to === 'bench' || (from === 'bench' && to === 'deck-building')) return [];
-  return [{ kind: 'turn', height: turnHeight, leads: true, run: step.run, to, onto: turnOnto(from, to) }];
+  return [{ kind: 'turn', height: turnHeight, flexible: 0, leads: true, run: step.run, to, onto: turnOnto(from, to) }];
 }
 
 /** Turned to its other face, or by a quarter. */
@@ -53,11 +63,12 @@ function turnOnto(from: Standing['name'], to: Standing['name']): 'over' | 'quart
 
 function stepBand(input: BookletInput, step: Step): Band {
   const ids = picturesOf(input, step);
-  const tallest = ids.reduce((sum, id) => sum + pictureSize(input, id).height, 0) + rowGap * (ids.length - 1);
+  const flexible = ids.reduce((sum, id) => sum + pictureSize(input, id).height, 0);
   const headHeight = input.edition === 'words' ? linesOf(caption(input.words, step), sheets[input.paper].main, captionSize * input.words.about.textScale) * lineHeight : 0;
-  const column = headHeight + rowGap + tallest + rowGap + glyphHeight;
+  const column = headHeight + rowGap + flexible + rowGap * ids.length + glyphHeight;
   const margin = numeralHeight + newPartsHeight(input, step.newParts.map((part) => part.kind));
-  return { kind: 'step', height: Math.ceil(2 * (Math.max(column, margin) + 2 * bandPad)) / 2, headHeight, step, run: step.run, pictures: ids };
+  const height = Math.ceil(2 * (Math.max(column, margin) + 2 * bandPad)) / 2;
+  return { kind: 'step', height, flexible: Math.min(flexible, (height - 2 * bandPad - margin) / (1 - leastScale)), headHeight, step, run: step.run, pictures: ids };
 }
 
 /** `step:7`, then `step:7:a`, `step:7:b` and so on as far as there are any. */

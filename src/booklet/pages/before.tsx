@@ -64,7 +64,7 @@ function Tools({ input }: { readonly input: BookletInput }): ReactNode {
         const name = words.t(`booklet.tools.${tool}`);
         return (
           <li key={tool}>
-            <GlyphMark glyph={glyphs.tool(tool)} label={name} height={18} />
+            <GlyphMark glyph={glyphs.tool(tool)} label={name} height={edition === 'words' ? 20 : 25} />
             {edition === 'words' && <span>{name}</span>}
           </li>
         );

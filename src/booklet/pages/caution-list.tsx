@@ -15,7 +15,7 @@ export function CautionList({ input, cautions }: CautionListProps): ReactNode {
       <ul className={`cautions ${edition}`}>
         {cautions.map((caution) => (
           <li key={caution}>
-            <GlyphMark glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={edition === 'words' ? 17 : 26} />
+            <GlyphMark glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={edition === 'words' ? 19 : 32} />
             {edition === 'words' && <span>{words.t(`cautions.${caution}.says`)}</span>}
           </li>
         ))}

@@ -11,12 +11,18 @@ interface CheckPicturesProps {
   readonly height: number;
 }
 
-/** Units of the pictograms' grid: where tick or cross stands beside its picture, and how much it adds to the width. */
-const markAt = { x: 73, y: 24, scale: 0.5 } as const;
-const markWidth = 25;
+/** Units of the pictograms' grid: where tick or cross stands, close to its own picture, and how much it adds to the width. */
+const markAt = { x: 74, y: 26, scale: 0.42 } as const;
+const markWidth = 22;
 
-/** Width of a check's pictures in units: a pair with tick and cross and the gap between them, or a gauge with its measure. */
-export const checkUnits = { pair: 2 * (72 + markWidth), measure: 48 + 70 } as const;
+/** Between the right and the wrong picture, each with its mark, mm: far more than between picture and mark. */
+export const pairGap = 4.5;
+
+/** Width of a check's pictures in mm where they are `height` mm high: a pair with its marks, or a gauge with its measure. */
+export function checkWidth(kind: WorkerCheck['kind'], height: number): number {
+  const unit = height / 48;
+  return kind === 'pair' ? 2 * (72 + markWidth) * unit + pairGap : (48 + 70) * unit;
+}
 
 /** What the worker looks at: a gauge with its measure, or the right and the wrong way. */
 export function CheckPictures({ input, check, height }: CheckPicturesProps): ReactNode {

@@ -3,6 +3,7 @@ import type { Finding } from '../../check/index.ts';
 import { isolate, isolateName } from '../words/index.ts';
 import { ChapterHeading } from './chapter.tsx';
 import { Formula } from './formula.tsx';
+import { Languages } from './languages.tsx';
 import { itemAndSize } from './names.ts';
 import { packPages } from './pack.ts';
 import { bandRoom, headingHeight, lineHeight, linesOf, sheets, textSize } from './sheet.ts';
@@ -36,6 +37,7 @@ function WordlessColophon({ input }: { readonly input: BookletInput }): ReactNod
     <div className="colophon main">
       <ChapterHeading input={input} name="colophon" />
       <p><SizeMark input={input} height={10} /></p>
+      <p><Languages input={input} /></p>
       <p><Spoken text={isolate(`${words.number(revision)} · ${contentMark}`)} /></p>
     </div>
   );

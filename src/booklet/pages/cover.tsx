@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { isolate } from '../words/index.ts';
+import { Languages } from './languages.tsx';
 import { itemName, sizeName } from './names.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { SizeMark } from './size-mark.tsx';
@@ -34,13 +35,15 @@ export function overall({ model, words }: BookletInput): string {
   return words.measures(lengths.map((length) => Math.round(length.value)), 'mm');
 }
 
+/** Languages, revision and content mark. */
 function Print({ input }: { readonly input: BookletInput }): ReactNode {
   const { words, edition, revision, contentMark } = input;
-  if (edition === 'pictures') return <p className="print"><Spoken text={isolate(`${words.number(revision)} · ${contentMark}`)} /></p>;
   return (
     <div className="print">
-      <p>{words.about.name}</p>
-      <p><Spoken text={words.t('booklet.revision', { revision })} /> · <Spoken text={isolate(contentMark)} /></p>
+      <p><Languages input={input} /></p>
+      {edition === 'words'
+        ? <p><Spoken text={words.t('booklet.revision', { revision })} /> · <Spoken text={isolate(contentMark)} /></p>
+        : <p><Spoken text={isolate(`${words.number(revision)} · ${contentMark}`)} /></p>}
     </div>
   );
 }

@@ -3,25 +3,22 @@ import type { Model, NamedLength } from '../../model/index.ts';
 import { isolate } from '../words/index.ts';
 import { ChapterHeading } from './chapter.tsx';
 import { sizeName } from './names.ts';
-import { PlacedPicture, pictureSize } from './placed-picture.tsx';
-import { bandRoom, headingHeight, sheets } from './sheet.ts';
+import { PlacedPicture } from './placed-picture.tsx';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
 
-/** Height of a row of the table and of its head, mm. */
-const rowHeight = 8;
-const headHeight = 24;
-
-/** The lettered drawing, and its letters' lengths in every size variant. */
+/** The lettered drawing, and beside it its letters' lengths in every size variant. */
 export function dimensions(input: BookletInput): readonly ReactNode[] {
-  const drawing = <PlacedPicture input={input} id="lettered" alt={lettersAlt(input)} />;
-  const table = <SizeTable input={input} />;
-  const heading = <ChapterHeading input={input} name="dimensions" />;
-  const needed = headingHeight + pictureSize(input, 'lettered').height + headHeight + rowHeight * input.model.dimensions.length;
-  return needed <= bandRoom(sheets[input.paper])
-    ? [<div className="dimensions main" key={0}>{heading}{drawing}{table}</div>]
-    : [<div className="dimensions main" key={0}>{heading}{drawing}</div>, <div className="dimensions main" key={1}>{table}</div>];
+  return [(
+    <div className="dimensions" key="dimensions">
+      <div className="main"><ChapterHeading input={input} name="dimensions" /></div>
+      <div className="lettered">
+        <PlacedPicture input={input} id="lettered" alt={lettersAlt(input)} />
+        <SizeTable input={input} />
+      </div>
+    </div>
+  )];
 }
 
 function lettersAlt({ words, model }: BookletInput): string {
@@ -30,26 +27,32 @@ function lettersAlt({ words, model }: BookletInput): string {
 }
 
 function SizeTable({ input }: { readonly input: BookletInput }): ReactNode {
-  const { words, model, variants, edition } = input;
   return (
     <table className="sizes">
       <thead>
-        <tr style={{ height: `${headHeight - 4}mm` }}>
+        <tr>
           <th scope="col" className="letter"><Spoken text={isolate('mm')} /></th>
-          {edition === 'words' && <td />}
-          {variants.map((variant) => <SizeHead key={variant.size} input={input} variant={variant} />)}
+          {input.variants.map((variant) => <SizeHead key={variant.size} input={input} variant={variant} />)}
         </tr>
       </thead>
-      <tbody>
-        {model.dimensions.map((length) => (
-          <tr key={length.letter} style={{ height: `${rowHeight}mm` }}>
-            <th scope="row" className="letter"><Spoken text={isolate(length.letter)} /></th>
-            {edition === 'words' && <td className="what">{words.t(`dimensions.${length.name}`)}</td>}
-            {variants.map((variant) => <td key={variant.size} className={markClass(input, variant)}><Spoken text={isolate(valueIn(input, variant, length))} /></td>)}
-          </tr>
-        ))}
-      </tbody>
+      {input.model.dimensions.map((length) => <LengthRows key={length.letter} input={input} length={length} />)}
     </table>
+  );
+}
+
+/** A letter with its lengths; with words, its name over them. */
+function LengthRows({ input, length }: { readonly input: BookletInput; readonly length: NamedLength }): ReactNode {
+  const { words, variants, edition } = input;
+  const letter = <th scope="rowgroup" className="letter"><Spoken text={isolate(length.letter)} /></th>;
+  const values = variants.map((variant) => (
+    <td key={variant.size} className={markClass(input, variant)}><Spoken text={isolate(valueIn(input, variant, length))} /></td>
+  ));
+  if (edition === 'pictures') return <tbody><tr>{letter}{values}</tr></tbody>;
+  return (
+    <tbody>
+      <tr>{letter}<td className="what" colSpan={variants.length}>{words.t(`dimensions.${length.name}`)}</td></tr>
+      <tr><td />{values}</tr>
+    </tbody>
   );
 }
 

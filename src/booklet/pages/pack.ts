@@ -24,7 +24,8 @@ export function packPages<Entry extends Tall>(entries: readonly Entry[], room: n
   return pages;
 }
 
-function leadGroups<Entry extends Tall>(entries: readonly Entry[]): readonly (readonly Entry[])[] {
+/** Entries in groups that may not be parted: one, with all that lead up to it. */
+export function leadGroups<Entry extends Tall>(entries: readonly Entry[]): readonly (readonly Entry[])[] {
   const groups: Entry[][] = [];
   let open = false;
   for (const entry of entries) {

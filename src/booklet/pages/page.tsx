@@ -19,7 +19,7 @@ export function Page({ input, number, total, children }: PageProps): ReactNode {
   const { width, height, top, bottom, outer, inner } = sheets[input.paper];
   return (
     <section className="page" style={{ width: `${width}mm`, height: `${height}mm`, padding: `${top}mm 0 ${bottom}mm`, paddingInlineStart: `${outer}mm`, paddingInlineEnd: `${inner}mm` }}>
-      <div className="sheet">{children}</div>
+      <div className="sheet" data-page={number}>{children}</div>
       {number > 1 && <Foot input={input} number={number} total={total} />}
     </section>
   );

@@ -9,41 +9,54 @@ import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Between parts side by side, and under the words of a row, mm. */
-const gap = 6;
+const gap = 5;
 const wordsUnder = 2 * lineHeight + 1 + 5;
-const leastWidth = 36;
+const leastWidth = 30;
+/** The bar of a group's scale, and the white round it. */
+const barHeight = 16;
 
-interface Row {
-  readonly parts: readonly (PartCount & { readonly width: number })[];
-  readonly height: number;
-}
+/** A row of parts, or the bar under all parts of one scale. */
+type Row = { readonly height: number; readonly leads: boolean } & (
+  | { readonly parts: readonly SizedPart[] }
+  | { readonly scale: number }
+);
 
-/** Every kind of part with its count, all drawn at one scale. */
+type SizedPart = PartCount & { readonly width: number };
+
+/** Every kind of part with its count: the large ones at one scale, then the small ones at another, each over its bar. */
 export function partsList(input: BookletInput): readonly ReactNode[] {
   const room = bandRoom(sheets[input.paper]);
-  const pages = packPages(rowsOf(input), room - 12, room - 12 - headingHeight);
-  return pages.map((rows, index) => (
+  return packPages(rowsOf(input), room, room - headingHeight).map((rows, index) => (
     <div className="parts main" key={index}>
       {index === 0 && <ChapterHeading input={input} name="parts" />}
-      {rows.map((row, place) => (
-        <ul className="part-row" key={place} style={{ height: `${row.height}mm`, gap: `${gap}mm` }}>
-          {row.parts.map((part) => <PartEntry key={part.kind} input={input} part={part} />)}
-        </ul>
-      ))}
-      {index === pages.length - 1 && <ScaleBar input={input} />}
+      {rows.map((row, place) => <PartRow key={place} input={input} row={row} />)}
     </div>
   ));
 }
 
 function rowsOf(input: BookletInput): readonly Row[] {
   const sized = partCounts(input.model).map((part) => ({ ...part, width: Math.max(leastWidth, pictureSize(input, `part:${part.kind}`).width) }));
-  return packRows(sized, sheets[input.paper].main, gap).map((parts) => ({
-    parts,
-    height: Math.max(...parts.map(({ kind }) => pictureSize(input, `part:${kind}`).height)) + wordsUnder,
-  }));
+  const scales = [...new Set(sized.map(({ kind }) => input.partScale[kind]))].sort((a, b) => a - b);
+  return scales.flatMap((scale) => {
+    const rows = packRows(sized.filter(({ kind }) => input.partScale[kind] === scale), sheets[input.paper].main, gap);
+    return [...rows.map((parts, index) => ({ parts, leads: index === rows.length - 1, height: tallest(input, parts) + wordsUnder })), { scale, leads: false, height: barHeight }];
+  });
 }
 
-function PartEntry({ input, part }: { readonly input: BookletInput; readonly part: PartCount & { readonly width: number } }): ReactNode {
+function tallest(input: BookletInput, parts: readonly PartCount[]): number {
+  return Math.max(...parts.map(({ kind }) => pictureSize(input, `part:${kind}`).height));
+}
+
+function PartRow({ input, row }: { readonly input: BookletInput; readonly row: Row }): ReactNode {
+  if ('scale' in row) return <div className="part-scale" style={{ height: `${row.height}mm` }}><ScaleBar input={input} scale={row.scale} /></div>;
+  return (
+    <ul className="part-row" style={{ height: `${row.height}mm`, gap: `${gap}mm` }}>
+      {row.parts.map((part) => <PartEntry key={part.kind} input={input} part={part} />)}
+    </ul>
+  );
+}
+
+function PartEntry({ input, part }: { readonly input: BookletInput; readonly part: SizedPart }): ReactNode {
   const { words, edition } = input;
   const named = words.t(`parts.${part.kind}.counted`, { count: part.count });
   return (

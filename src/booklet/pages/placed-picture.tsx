@@ -5,11 +5,14 @@ interface PlacedPictureProps {
   readonly input: BookletInput;
   readonly id: string;
   readonly alt: string;
+  /** Size against the picture's own, 1 unless given. */
+  readonly scale?: number;
 }
 
 /** The place of a picture that the booklet must have. Throws where the picture is not there. */
-export function PlacedPicture({ input, id, alt }: PlacedPictureProps): ReactNode {
-  const size = pictureSize(input, id);
+export function PlacedPicture({ input, id, alt, scale = 1 }: PlacedPictureProps): ReactNode {
+  const own = pictureSize(input, id);
+  const size = { width: scaled(own.width, scale), height: scaled(own.height, scale) };
   return <div className="picture" style={{ width: `${size.width}mm`, height: `${size.height}mm` }} dangerouslySetInnerHTML={{ __html: input.placePicture({ id, ...size, alt }) }} />;
 }
 
@@ -18,4 +21,9 @@ export function pictureSize({ pictures }: BookletInput, id: string): PictureSize
   const size = pictures[id];
   if (!size) throw new Error(`booklet: no picture "${id}"; there are ${Object.keys(pictures).sort().join(', ') || 'none'}`);
   return { width: size.width, height: size.height };
+}
+
+/** Rounded where it is set smaller, so that the page's numbers stay short. */
+function scaled(length: number, scale: number): number {
+  return scale === 1 ? length : Math.floor(length * scale * 1000) / 1000;
 }

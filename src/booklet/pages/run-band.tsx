@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { Band } from './bands.ts';
+import { runScale, type Band, type Fit } from './bands.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
@@ -7,17 +7,18 @@ import type { BookletInput } from './types.ts';
 interface RunBandProps {
   readonly input: BookletInput;
   readonly band: Extract<Band, { kind: 'run' }>;
+  readonly fit: Fit;
 }
 
 /** Announces that the steps along the line are done several times, once for each identical sub-assembly. */
-export function RunBand({ input, band }: RunBandProps): ReactNode {
+export function RunBand({ input, band, fit }: RunBandProps): ReactNode {
   const { words, edition } = input;
   const said = words.t('booklet.run', { count: band.times });
   return (
-    <div className="band in-run run" style={{ height: `${band.height}mm` }}>
+    <div className="band in-run run" style={{ height: `${band.height - (1 - fit.scale) * band.flexible}mm` }}>
       <span className="repeat"><Spoken text={words.times(band.times)} /></span>
       <div className="announced">
-        {band.picture !== null && <PlacedPicture input={input} id={band.picture} alt={said} />}
+        {band.picture !== null && <PlacedPicture input={input} id={band.picture} alt={said} scale={runScale * fit.scale} />}
         {edition === 'words' && <p><Spoken text={said} /></p>}
       </div>
     </div>

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { smallSize, type Band } from './bands.ts';
+import { rowGap, smallSize, type Band, type Fit } from './bands.ts';
 import { caption } from './captions.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { Spoken } from './spoken.tsx';
@@ -10,28 +10,31 @@ import type { BookletInput } from './types.ts';
 interface StepBandProps {
   readonly input: BookletInput;
   readonly band: Extract<Band, { kind: 'step' }>;
+  readonly fit: Fit;
 }
 
 /** One step: numeral and new parts in the margin; caption, pictures and the strip of pictograms in the column. */
-export function StepBand({ input, band }: StepBandProps): ReactNode {
+export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
   const { words, edition } = input;
   const { step, headHeight } = band;
+  const height = band.height - (1 - fit.scale) * band.flexible + fit.white;
+  const gap = `${rowGap + fit.white / (band.pictures.length + 2)}mm`;
   return (
-    <article className={band.run === null ? 'band' : 'band in-run'} style={{ height: `${band.height}mm` }}>
+    <article className={band.run === null ? 'band' : 'band in-run'} style={{ height: `${height}mm` }}>
       <h2 style={{ height: `${headHeight}mm` }}>
         <span className="numeral"><Spoken text={words.number(step.number)} /></span>{' '}
         {edition === 'words' && <span className="caption"><Spoken text={caption(words, step)} /></span>}
       </h2>
       <NewParts input={input} band={band} />
-      <div className="work">
-        {band.pictures.map((id) => <PlacedPicture key={id} input={input} id={id} alt={stepAlt(words, step)} />)}
+      <div className="work" style={{ gap, paddingTop: gap }}>
+        {band.pictures.map((id) => <PlacedPicture key={id} input={input} id={id} alt={stepAlt(words, step)} scale={fit.scale} />)}
         <StepStrip input={input} step={step} />
       </div>
     </article>
   );
 }
 
-function NewParts({ input, band: { step, headHeight } }: StepBandProps): ReactNode {
+function NewParts({ input, band: { step, headHeight } }: Omit<StepBandProps, 'fit'>): ReactNode {
   const { words } = input;
   return (
     <ul className="new-parts" style={{ marginTop: `-${headHeight}mm` }}>

@@ -1,15 +1,15 @@
 import type { ReactNode } from 'react';
 import type { Step } from '../../plan/index.ts';
-import { CheckPictures, checkUnits } from './check-pictures.tsx';
+import { CheckPictures, checkWidth } from './check-pictures.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
 import { glyphHeight, sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Between pictograms of one group, and between groups where there is room and at the least, mm. */
-const innerGap = 1.5;
+export const innerGap = 1.2;
 const widestGap = 6;
-const leastGap = 2;
+const leastGap = 2.4;
 /** Width of `×4` and of each further digit, mm. */
 const timesWidth = 9.5;
 const digitWidth = 4;
@@ -60,6 +60,6 @@ function groupWidths({ times, tools, cautions, check }: Step): readonly number[]
     row(tools.length),
     row(1),
     ...(cautions.length > 0 ? [row(cautions.length)] : []),
-    ...(check ? [(checkUnits[check.kind] * glyphHeight) / 48 + innerGap] : []),
+    ...(check ? [checkWidth(check.kind, glyphHeight)] : []),
   ];
 }

@@ -1,28 +1,37 @@
 import type { ReactNode } from 'react';
-import { bandsOf, type Band } from './bands.ts';
+import { bandsOf, type Band, type Fit } from './bands.ts';
+import { breakPages, type FittedPage } from './break-pages.ts';
 import { ChapterHeading } from './chapter.tsx';
-import { packPages } from './pack.ts';
 import { RunBand } from './run-band.tsx';
 import { bandRoom, headingHeight, sheets } from './sheet.ts';
 import { StepBand } from './step-band.tsx';
 import { TurnBand } from './turn-band.tsx';
 import type { BookletInput } from './types.ts';
 
+/** White that a band may get beyond its own, mm: more would tear the page apart. */
+const mostWhite = 21;
+
 /** The steps, band under band; the first page has the chapter's heading. */
 export function steps(input: BookletInput): readonly ReactNode[] {
   const room = bandRoom(sheets[input.paper]);
-  return packPages(bandsOf(input), room, room - headingHeight).map((bands, page) => (
-    <div className="steps" key={page}>
-      {page === 0 && <div className="main"><ChapterHeading input={input} name="steps" /></div>}
-      {bands.map((band, place) => <AnyBand key={place} input={input} band={band} />)}
+  return breakPages(bandsOf(input), room, room - headingHeight).map((page, index) => (
+    <div className="steps" key={index}>
+      {index === 0 && <div className="main"><ChapterHeading input={input} name="steps" /></div>}
+      {page.entries.map((band, place) => <AnyBand key={place} input={input} band={band} fit={fitOf(page)} />)}
     </div>
   ));
 }
 
-function AnyBand({ input, band }: { readonly input: BookletInput; readonly band: Band }): ReactNode {
+/** What is left over on a page is spread among its steps. */
+function fitOf({ entries, scale, white }: FittedPage<Band>): Fit {
+  const share = white / entries.filter((band) => band.kind === 'step').length;
+  return { scale, white: Math.min(mostWhite, Math.floor(share * 2) / 2) };
+}
+
+function AnyBand({ input, band, fit }: { readonly input: BookletInput; readonly band: Band; readonly fit: Fit }): ReactNode {
   switch (band.kind) {
-    case 'step': return <StepBand input={input} band={band} />;
-    case 'run': return <RunBand input={input} band={band} />;
+    case 'step': return <StepBand input={input} band={band} fit={fit} />;
+    case 'run': return <RunBand input={input} band={band} fit={fit} />;
     case 'turn': return <TurnBand input={input} band={band} />;
   }
 }

@@ -1,5 +1,7 @@
-import { bandPad, countHeight, numeralHeight, rowGap } from './bands.ts';
+import { bandPad, countHeight, numeralHeight } from './bands.ts';
+import { pairGap } from './check-pictures.tsx';
 import { captionSize, lineHeight, sheets, textSize } from './sheet.ts';
+import { innerGap } from './step-strip.tsx';
 
 const { margin, gutter, main } = sheets.a4;
 
@@ -48,8 +50,8 @@ const beforeStyle = `
 .tools li { width: 30.6mm; font-size: calc(11pt * var(--text-scale)); display: flex; flex-direction: column; align-items: center; gap: 1.5mm; text-align: center; line-height: 5mm; }
 .cautions { border-top: ${hair}mm solid; padding: 5mm 0; }
 .cautions.words { display: grid; grid-template-columns: 1fr 1fr; gap: 4.5mm 6mm; font-size: calc(11pt * var(--text-scale)); }
-.cautions.words li { display: flex; align-items: center; gap: 4mm; min-height: 17mm; }
-.cautions.pictures { display: flex; flex-wrap: wrap; gap: 8mm 9mm; }
+.cautions.words li { display: flex; align-items: center; gap: 4mm; min-height: 19mm; }
+.cautions.pictures { display: flex; flex-wrap: wrap; gap: 9mm 12mm; }
 `;
 
 const listStyle = `
@@ -57,18 +59,19 @@ const listStyle = `
 .part-row li { display: flex; flex-direction: column; align-items: flex-start; }
 .part-row p { display: flex; gap: 2.5mm; align-items: baseline; height: ${2 * lineHeight + 1}mm; margin-bottom: 5mm; line-height: ${lineHeight}mm; padding-top: 1mm; box-sizing: border-box; }
 .part-row .count { font-size: 16pt; }
+.part-scale { box-sizing: border-box; padding-top: 1mm; }
 .scale-bar { display: flex; align-items: center; gap: 3mm; }
-.sizes { margin-top: 4mm; border-bottom: ${hair}mm solid; }
-.sizes td, .sizes th { padding: 0 4mm; vertical-align: middle; }
-.sizes tbody tr { border-top: ${hair}mm solid; }
+.lettered { display: flex; align-items: center; justify-content: space-between; }
+.sizes { border-bottom: ${hair}mm solid; font-size: 12pt; }
+.sizes td, .sizes th { padding: 0; vertical-align: middle; }
+.sizes tbody { border-top: ${hair}mm solid; }
 .sizes thead th { vertical-align: bottom; padding-bottom: 1.5mm; }
-.sizes .letter { font-weight: 700; width: 10mm; padding-inline-start: 0; }
-.sizes .what { width: 62mm; }
-.sizes .figure { text-align: center; min-width: 20mm; font-variant-numeric: tabular-nums; }
+.sizes .letter { font-weight: 700; width: 9mm; }
+.sizes thead, .sizes .what { font-size: ${textSize}pt; }
+.sizes .what, .sizes .letter:has(+ .what) { padding-top: 2mm; }
+.sizes .figure { text-align: center; width: 18.5mm; height: 10mm; font-variant-numeric: tabular-nums; }
 .sizes .figure .size-mark, .sizes .pointer { margin: 0 auto 1mm; }
-.sizes .this { font-weight: 700; border-inline: ${bold}mm solid; }
-.sizes thead .this { border-top: ${bold}mm solid; }
-.sizes tbody tr:last-child .this { border-bottom: ${bold}mm solid; }
+.sizes .this { font-weight: 700; background: #e8e8e8; }
 .lengths .picture { margin-bottom: 8mm; }
 .pieces { border-bottom: ${hair}mm solid; }
 .pieces tbody tr { border-top: ${hair}mm solid; height: 18mm; }
@@ -88,12 +91,12 @@ const stepStyle = `
 .caption { grid-column: 2; }
 .new-parts { padding-top: ${numeralHeight}mm; }
 .new-parts li { display: flex; flex-direction: column; align-items: flex-start; }
-.new-parts b { font-size: 13pt; line-height: ${countHeight}mm; height: ${countHeight}mm; }
-.work { grid-column: 2; display: flex; flex-direction: column; align-items: center; gap: ${rowGap}mm; padding-top: ${rowGap}mm; }
+.new-parts b { font-size: 18pt; line-height: ${countHeight}mm; height: ${countHeight}mm; }
+.work { grid-column: 2; display: flex; flex-direction: column; align-items: center; }
 .strip { align-self: stretch; display: flex; align-items: center; }
-.strip li { display: flex; gap: 1.5mm; align-items: center; }
+.strip li { display: flex; gap: ${innerGap}mm; align-items: center; }
 .strip .times { font-size: 18pt; font-weight: 700; }
-.strip .check { gap: 0; margin-inline-start: auto; }
+.strip .check { gap: ${pairGap}mm; margin-inline-start: auto; }
 .measure { font-size: 14pt; font-weight: 700; }
 .announced { grid-column: 2; display: flex; align-items: center; gap: 5mm; height: 100%; }
 .turn, .run { align-content: stretch; font-size: calc(12pt * var(--text-scale)); }
@@ -102,10 +105,11 @@ const stepStyle = `
 
 const endStyle = `
 .last-checks ul { display: grid; grid-template-columns: 1fr 1fr; column-gap: 6mm; }
-.last-checks .pair { display: flex; gap: 4mm; align-items: center; }
+.last-checks .pair { display: flex; gap: ${pairGap}mm; align-items: center; }
 .last-checks p { margin-top: 1mm; line-height: 5mm; }
-.load figure { display: flex; align-items: center; gap: 8mm; min-height: 50mm; border-top: ${hair}mm solid; padding-block: 3mm; }
-.load figcaption { font-size: calc(12pt * var(--text-scale)); line-height: 6mm; }
+.load .safe { display: grid; grid-template-columns: 1fr 1fr; column-gap: 10mm; border-top: ${hair}mm solid; padding-block: 6mm; }
+.load figure { display: flex; flex-direction: column; justify-content: flex-end; align-items: center; gap: 5mm; }
+.load figcaption { min-height: 18mm; font-size: calc(12pt * var(--text-scale)); line-height: 6mm; }
 .load figcaption .apart { font-weight: 700; }
 .colophon dl { padding-bottom: 5mm; }
 .colophon dl div { display: grid; grid-template-columns: 42mm 1fr; column-gap: 4mm; }
@@ -115,7 +119,7 @@ const endStyle = `
 .findings tbody tr { border-top: ${hair}mm solid; vertical-align: top; }
 .findings td, .findings th { padding: 1mm 0; padding-inline-end: 3mm; }
 .findings .source { display: block; font-size: 10pt; }
-.findings sup { font-size: 7pt; line-height: 0; }
+.findings sup { font-size: inherit; line-height: 0; }
 html:dir(rtl) .findings .source { text-align: right; }
 `;
 

@@ -50,8 +50,8 @@ export interface BookletInput {
    * `part:<kind>`, `small:<kind>`, `step:<number>`, `step:<number>:a` and so on, `run:<run>`.
    */
   readonly pictures: Readonly<Record<string, PictureSize>>;
-  /** mm of paper for one mm of part in the pictures `part:<kind>`; draws the scale bar. */
-  readonly partScale?: number;
+  /** mm of paper for one mm of part in the pictures `part:<kind>`; kinds of one scale stand together over its bar. */
+  readonly partScale: Readonly<Record<PartKind, number>>;
   readonly edition: Edition;
   readonly paper: Paper;
   readonly revision: number;

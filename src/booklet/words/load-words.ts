@@ -1,6 +1,6 @@
 import { createInstance, type i18n } from 'i18next';
 import { isolate } from './isolates.ts';
-import { readAbout, readWords, type About, type FlatWords, type LocaleFiles } from './locale-files.ts';
+import { languagesIn, readAbout, readWords, type About, type FlatWords, type LocaleFiles } from './locale-files.ts';
 import { baseKey } from './plurals.ts';
 import { wordsError } from './words-error.ts';
 
@@ -10,6 +10,8 @@ export type Values = Readonly<Record<string, string | number>>;
 export interface Words {
   readonly lang: string;
   readonly about: About;
+  /** Every language of the locale files: its BCP 47 tag by its own name. */
+  readonly tags: Readonly<Record<string, string>>;
   /** Throws where the key or one of its placeholders is missing. Numbers come out in the language's digits. */
   readonly t: (key: string, values?: Values) => string;
   /** Whole numbers without grouping, others with at most `decimals` decimals. */
@@ -39,6 +41,7 @@ export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string)
   return {
     lang,
     about,
+    tags: Object.fromEntries(languagesIn(files).map((each) => [readAbout(files, each).name, each])),
     t,
     number,
     measure: (value, unit, decimals) => withUnit(number(value, decimals), unit),

@@ -46,7 +46,21 @@ describe('the pages', () => {
     for (const row of ['×4\nPanel', '×8\nLong tube', '×8\nShort tube', '×4\nPost', '×16\nCorner joint', '×16\nJoint pin', '×16\nWing nut', '×6\nCable']) expect(parts).toContain(row);
   });
 
-  it('mark the booklet\'s own size in the table by frame, weight and pointer', () => {
+  it('put the parts of one scale over its bar, with the scale in figures', () => {
+    const parts = textOf(english.html).split('Dimensions')[0] ?? '';
+    // At 1:10 a bar of 50 mm is 500 mm long, at 1:2 it is 100 mm: by hand.
+    expect(parts).toMatch(/Panel[^]*Cable[^]*500\u00a0mm\n1\u202f:\u202f10\n[^]*Corner joint[^]*Wing nut[^]*100\u00a0mm\n1\u202f:\u202f2\n/);
+    expect(english.html).toContain('width="51mm" height="4mm"');
+  });
+
+  it('tell on the cover which languages, revision and content they are, in both editions', () => {
+    const coverOf = (edition: 'words' | 'pictures'): string => textOf(bookletPages(rackInput({ lang: 'fr', edition })).html).split(/2\u00a0\/\u00a0/)[0] ?? '';
+    expect(coverOf('words')).toMatch(/1124[^]*English\n · \nFrançais\n · \nالعربية\n[^]*Révision[^]*3f9c1a7e/);
+    expect(coverOf('pictures')).toMatch(/1124[^]*en\n · \nfr\n · \nar\n[^]*1 · 3f9c1a7e/);
+    expect(bookletPages(rackInput({ lang: 'fr' })).html).toMatch(/<b lang="fr"><span dir="auto" class="apart">Français</);
+  });
+
+  it('mark the booklet\'s own size in the table by ground, weight and pointer', () => {
     expect(english.html.match(/<th scope="col" class="figure this">.*?<\/th>/g)).toHaveLength(1);
     expect(english.html).toMatch(/class="figure this"><svg class="pointer".*?Standard/);
     expect(count(english.html, '<td class="figure this">')).toBe(rackInput().model.dimensions.length);
@@ -95,8 +109,8 @@ describe('the edition without words', () => {
     const { html } = bookletPages(input);
     const name = input.words.t('items.rack.name');
     const left = textOf(html).replace(name, '').replaceAll(input.contentMark, '');
-    // Numerals, units and the letters of the lettered drawing.
-    expect(left.replace(/\b(mm|kg|min|h)\b/g, '').replace(/^[A-E]$/gm, '')).toMatch(/^[\d\s×/·.,]*$/);
+    // Numerals, units, the letters of the lettered drawing and the codes of the languages (ISO 639-1).
+    expect(left.replace(/\b(mm|kg|min|h)\b/g, '').replace(/^([A-E]|ar|en|fr)$/gm, '')).toMatch(/^[\d\s×/·:.,]*$/);
   });
 
   it('has the same alternative texts for the steps as the edition with words', () => {
@@ -157,7 +171,7 @@ describe('what is missing or does not fit is told', () => {
   });
 
   it('a step picture higher than a page', () => {
-    expect(() => changed({ pictures: { ...rackInput().pictures, 'step:5': { width: 165, height: 270 } } })).toThrow('do not fit a page');
+    expect(() => changed({ pictures: { ...rackInput().pictures, 'step:5': { width: 165, height: 340 } } })).toThrow('do not fit a page');
   });
 
   it('a strip with too many pictograms', () => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { breakPages, leastScale } from '../../../src/booklet/pages/break-pages.ts';
 import { packPages, packRows } from '../../../src/booklet/pages/pack.ts';
 import { loadInKilograms } from '../../../src/booklet/pages/index.ts';
 
@@ -37,6 +38,51 @@ describe('packing pages', () => {
 
   it('puts things side by side as long as they fit', () => {
     expect(packRows([{ width: 40 }, { width: 50 }, { width: 1 }, { width: 100 }], 100, 10).map((row) => row.length)).toEqual([2, 1, 1]);
+  });
+});
+
+describe('breaking pages', () => {
+  const steps = (...entries: number[]): { height: number; flexible: number; leads: boolean }[] =>
+    entries.map((height) => ({ height: Math.abs(height), flexible: height < 0 ? 0 : 0.8 * height, leads: height < 0 }));
+  const plain = (entries: ReturnType<typeof steps>, room: number, first?: number): unknown =>
+    breakPages(entries, room, first).map((page) => [page.entries.map((entry) => entry.height), page.scale, page.white]);
+
+  it('leaves pictures as they are where they fit, and tells what is left over', () => {
+    expect(plain(steps(130, 130, 130, 130), 274)).toEqual([[[130, 130], 1, 14], [[130, 130], 1, 14]]);
+  });
+
+  // By hand: 40 + 2 × 130 = 300 mm into 274 takes 26 of 208 mm of pictures: 1 − 26 / 208 = 0.875.
+  it('sets pictures smaller rather than leave a page half empty', () => {
+    expect(plain(steps(-40, 130, 130), 274)).toEqual([[[40, 130, 130], 0.875, 0]]);
+  });
+
+  it('lets the last page alone be short', () => {
+    expect(plain(steps(90, 90, 90, 90), 270)).toEqual([[[90, 90, 90], 1, 0], [[90], 1, 180]]);
+  });
+
+  it('never sets pictures smaller than can be read', () => {
+    expect(plain(steps(170, 170), 274)).toEqual([[[170], 1, 104], [[170], 1, 104]]);
+    expect(() => plain(steps(400), 274)).toThrow('400 mm of height do not fit a page that holds 274 mm');
+  });
+
+  it('leaves room on the first page', () => {
+    expect(plain(steps(130, 130, 130), 274, 180)).toEqual([[[130], 1, 50], [[130, 130], 1, 14]]);
+  });
+
+  it('loses nothing, keeps the order and never overfills', () => {
+    fc.assert(fc.property(fc.array(fc.record({ height: fc.integer({ min: 20, max: 120 }), share: fc.double({ min: 0, max: 0.9, noNaN: true }), leads: fc.boolean() })), (given) => {
+      const entries = given.map(({ height, share, leads }, index) => ({ height, flexible: height * share, leads: leads && index % 3 === 0 }));
+      const pages = breakPages(entries, 270, 250);
+      expect(pages.flatMap((page) => page.entries)).toEqual(entries);
+      pages.forEach(({ entries: here, scale, white }, index) => {
+        expect(scale).toBeGreaterThanOrEqual(leastScale);
+        const used = here.reduce((sum, entry) => sum + entry.height - (1 - scale) * entry.flexible, 0);
+        const room = index === 0 ? 250 : 270;
+        expect(used).toBeLessThanOrEqual(room + 1e-6);
+        if (scale === 1) expect(used + white).toBeCloseTo(room, 6);
+        expect(index === pages.length - 1 || here.at(-1)?.leads !== true).toBe(true);
+      });
+    }));
   });
 });
 

@@ -1,6 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { checkModel } from '../../../src/check/index.ts';
 import * as drawn from '../../../src/draw/pictograms/index.ts';
+import { PART_SCALE } from '../../../src/draw/index.ts';
 import { buildModel } from '../../../src/model/index.ts';
 import type { Plan } from '../../../src/plan/index.ts';
 import { filesOnDisk, readItem } from '../../../src/read/index.ts';
@@ -26,7 +27,7 @@ export function standInPictures(plan: Plan): Readonly<Record<string, PictureSize
   const steps = plan.steps.map((step) => [`step:${step.number}`, size(165, step.number % 4 === 3 ? 75 : 100)] as const);
   return {
     finished: size(150, 175),
-    lettered: size(150, 165),
+    lettered: size(124, 170),
     'cut-bars': size(165, 90),
     pattern: size(165, 190),
     'crease-section': size(165, 120),
@@ -65,7 +66,7 @@ export function rackInput({ lang = 'en', edition = 'words', paper = 'a4', size =
     report: checkModel(model),
     variants,
     pictures: standInPictures(rackPlan),
-    partScale: 0.12,
+    partScale: PART_SCALE,
     edition,
     paper,
     revision: item.revision,

@@ -1,0 +1,81 @@
+import { leadGroups, type Tall } from './pack.ts';
+
+/** Something with pictures that may be set smaller. */
+export interface Flexible extends Tall {
+  /** The part of its height that pictures take, mm. */
+  readonly flexible: number;
+}
+
+/** What stands on one page, and how it is fitted to it. */
+export interface FittedPage<Entry> {
+  readonly entries: readonly Entry[];
+  /** Size of the pictures against their own, `leastScale` to 1. */
+  readonly scale: number;
+  /** Height that is left over, mm. */
+  readonly white: number;
+}
+
+/**
+ * Pictures are never set smaller: their smallest text, 4.5 mm or 12.8 pt, stays above the 10 pt of
+ * ISO/IEC Guide 37.
+ */
+export const leastScale = 0.8;
+
+/** How bad the smallest pictures are against an empty page, 1; found by looking. */
+const smallestIsBad = 0.4;
+
+/**
+ * Breaks entries into pages, in order, so that few pages are needed, none is half empty and pictures stay large.
+ * An entry that leads stays with the next. `room` and `first` (the first page) are in mm. Throws when a group is
+ * higher than a page even with the smallest pictures.
+ */
+export function breakPages<Entry extends Flexible>(entries: readonly Entry[], room: number, first: number = room): readonly FittedPage<Entry>[] {
+  const groups = leadGroups(entries);
+  /** The best pages for the first groups, by how many groups they hold. */
+  const best: (Breaking<Entry> | null)[] = [{ pages: [], cost: 0 }];
+  for (let end = 1; end <= groups.length; end += 1) {
+    let found: Breaking<Entry> | null = null;
+    for (let start = end - 1; start >= 0; start -= 1) {
+      const page = fitted(groups.slice(start, end).flat(), start === 0 ? first : room);
+      if (page === null) break;
+      const before = best[start];
+      if (!before) continue;
+      const cost = before.cost + costOf(page, start === 0 ? first : room, end === groups.length);
+      if (found === null || cost < found.cost - 1e-9) found = { pages: [...before.pages, page], cost };
+    }
+    best.push(found);
+    refuseTooHigh(groups[end - 1] ?? [], room);
+  }
+  const whole = best.at(-1);
+  if (!whole) throw new Error(`booklet: the first steps do not fit a page that holds ${first} mm`);
+  return whole.pages;
+}
+
+interface Breaking<Entry> {
+  readonly pages: readonly FittedPage<Entry>[];
+  readonly cost: number;
+}
+
+/** The entries as one page, or null where not even the smallest pictures fit. */
+function fitted<Entry extends Flexible>(entries: readonly Entry[], room: number): FittedPage<Entry> | null {
+  const height = sum(entries, (entry) => entry.height);
+  if (height <= room + 1e-6) return { entries, scale: 1, white: Math.max(0, room - height) };
+  const flexible = sum(entries, (entry) => entry.flexible);
+  // Rounded down to thousandths: the same pages on every machine, and never too high.
+  const scale = flexible > 0 ? Math.floor(1000 * (1 - (height - room) / flexible)) / 1000 : 0;
+  return scale < leastScale ? null : { entries, scale, white: 0 };
+}
+
+/** One for each page, more for an empty or a crowded one; the last may be short. */
+function costOf({ scale, white }: FittedPage<unknown>, room: number, last: boolean): number {
+  return 1 + (last ? 0 : (white / room) ** 2) + smallestIsBad * ((1 - scale) / (1 - leastScale)) ** 2;
+}
+
+function refuseTooHigh(group: readonly Flexible[], room: number): void {
+  if (fitted(group, room) !== null) return;
+  throw new Error(`booklet: ${sum(group, (entry) => entry.height)} mm of height do not fit a page that holds ${room} mm`);
+}
+
+function sum<Entry>(entries: readonly Entry[], of: (entry: Entry) => number): number {
+  return entries.reduce((total, entry) => total + of(entry), 0);
+}
