@@ -43,14 +43,14 @@ function PeopleAndTime({ input }: { readonly input: BookletInput }): ReactNode {
   const time = words.duration(Math.ceil(totalMinutes(plan) / 10) * 10);
   return (
     <div className="crew">
-      <figure>
+      <div>
         <GlyphMark glyph={glyphs.plain(people === 2 ? 'two-people' : 'one-person')} label={crew} height={20} />
-        {edition === 'words' && <figcaption>{crew}</figcaption>}
-      </figure>
-      <figure className="time">
+        {edition === 'words' && <p>{crew}</p>}
+      </div>
+      <div className="time">
         <GlyphMark glyph={glyphs.plain('time')} label={words.t('booklet.alt.time')} height={20} />
-        <figcaption><Spoken text={edition === 'words' ? words.t('booklet.time', { time }) : time} /></figcaption>
-      </figure>
+        <p><Spoken text={edition === 'words' ? words.t('booklet.time', { time }) : time} /></p>
+      </div>
     </div>
   );
 }

@@ -25,10 +25,10 @@ export function safeLoad(input: BookletInput): readonly ReactNode[] {
       <div className="safe">
         <Load input={input} />
         {advice.fixToWall && (
-          <figure>
+          <div className="told">
             <GlyphMark glyph={glyphs.plain('wall-fix')} label={fixing} height={wallHeight} />
-            {edition === 'words' && <figcaption>{fixing}</figcaption>}
-          </figure>
+            {edition === 'words' && <p>{fixing}</p>}
+          </div>
         )}
       </div>
       <CautionList input={input} cautions={cautions} />
@@ -46,11 +46,11 @@ function Load({ input }: { readonly input: BookletInput }): ReactNode {
   const decks = Math.max(1, model.deckTops.length);
   const deck = Math.min(mostDeck, figureHeight / decks);
   return (
-    <figure>
+    <div className="told">
       <svg className="glyph" role="img" aria-label={said} direction="ltr" width={`${deck}mm`} height={`${deck * decks}mm`} viewBox={`0 0 48 ${48 * decks}`}
         dangerouslySetInnerHTML={{ __html: stacked(loadedDeck(input, kilograms), decks) }} />
-      {edition === 'words' && <figcaption><Spoken text={said} /></figcaption>}
-    </figure>
+      {edition === 'words' && <p><Spoken text={said} /></p>}
+    </div>
   );
 }
 

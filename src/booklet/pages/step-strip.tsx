@@ -25,17 +25,17 @@ export function StepStrip({ input, step }: StepStripProps): ReactNode {
   return (
     <ul className="strip" style={{ height: `${glyphHeight}mm`, columnGap: `${groupGap(step, sheets[input.paper].main)}mm` }}>
       {step.times > 1 && <li className="times"><Spoken text={words.times(step.times)} /></li>}
-      <li>
+      <li className="action">
         <GlyphMark glyph={glyphs.action(step.action)} label={words.t(`actions.names.${step.action}`)} />
       </li>
-      <li>
+      <li className="tools">
         {step.tools.map((tool) => <GlyphMark key={tool} glyph={glyphs.tool(tool)} label={words.t(`booklet.tools.${tool}`)} />)}
       </li>
-      <li>
+      <li className="people">
         <GlyphMark glyph={glyphs.plain(step.people === 2 ? 'two-people' : 'one-person')} label={words.t('booklet.people', { count: step.people })} />
       </li>
       {step.cautions.length > 0 && (
-        <li>
+        <li className="cautions">
           {step.cautions.map((caution) => <GlyphMark key={caution} glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} />)}
         </li>
       )}

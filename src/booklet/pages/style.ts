@@ -13,7 +13,7 @@ const ground = `
 @page { margin: 0; }
 html, body { margin: 0; padding: 0; }
 body { color: #000; font-size: calc(${textSize}pt * var(--text-scale)); line-height: ${lineHeight}mm; font-kerning: normal; -webkit-print-color-adjust: exact; }
-h1, h2, p, ul, dl, dd, figure, table { margin: 0; padding: 0; font-weight: 400; }
+h1, h2, p, ul, dl, dd, table { margin: 0; padding: 0; font-weight: 400; }
 ul { list-style: none; }
 table { border-collapse: collapse; }
 th { font-weight: 400; text-align: start; }
@@ -44,14 +44,14 @@ const coverStyle = `
 
 const beforeStyle = `
 .crew { display: flex; gap: 14mm; padding-bottom: 6mm; }
-.crew figure { font-size: calc(12pt * var(--text-scale)); display: flex; align-items: center; gap: 4mm; }
-.crew .time figcaption { font-weight: 700; }
-.tools { display: flex; flex-wrap: wrap; gap: 5mm 3mm; border-top: ${hair}mm solid; padding: 6mm 0; }
-.tools li { width: 30.6mm; font-size: calc(11pt * var(--text-scale)); display: flex; flex-direction: column; align-items: center; gap: 1.5mm; text-align: center; line-height: 5mm; }
-.cautions { border-top: ${hair}mm solid; padding: 5mm 0; }
-.cautions.words { display: grid; grid-template-columns: 1fr 1fr; gap: 4.5mm 6mm; font-size: calc(11pt * var(--text-scale)); }
-.cautions.words li { display: flex; align-items: center; gap: 4mm; min-height: 19mm; }
-.cautions.pictures { display: flex; flex-wrap: wrap; gap: 9mm 12mm; }
+.crew div { font-size: calc(12pt * var(--text-scale)); display: flex; align-items: center; gap: 4mm; }
+.crew .time p { font-weight: 700; }
+ul.tools { display: flex; flex-wrap: wrap; gap: 5mm 3mm; border-top: ${hair}mm solid; padding: 6mm 0; }
+ul.tools li { width: 30.6mm; font-size: calc(11pt * var(--text-scale)); display: flex; flex-direction: column; align-items: center; gap: 1.5mm; text-align: center; line-height: 5mm; }
+ul.cautions { border-top: ${hair}mm solid; padding: 5mm 0; }
+ul.cautions.words { display: grid; grid-template-columns: 1fr 1fr; gap: 4.5mm 6mm; font-size: calc(11pt * var(--text-scale)); }
+ul.cautions.words li { display: flex; align-items: center; gap: 4mm; min-height: 19mm; }
+ul.cautions.pictures { display: flex; flex-wrap: wrap; gap: 9mm 12mm; }
 `;
 
 const listStyle = `
@@ -108,9 +108,9 @@ const endStyle = `
 .last-checks .pair { display: flex; gap: ${pairGap}mm; align-items: center; }
 .last-checks p { margin-top: 1mm; line-height: 5mm; }
 .load .safe { display: grid; grid-template-columns: 1fr 1fr; column-gap: 10mm; border-top: ${hair}mm solid; padding-block: 6mm; }
-.load figure { display: flex; flex-direction: column; justify-content: flex-end; align-items: center; gap: 5mm; }
-.load figcaption { min-height: 18mm; font-size: calc(12pt * var(--text-scale)); line-height: 6mm; }
-.load figcaption .apart { font-weight: 700; }
+.load .told { display: flex; flex-direction: column; justify-content: flex-end; align-items: center; gap: 5mm; }
+.load .told p { min-height: 18mm; font-size: calc(12pt * var(--text-scale)); line-height: 6mm; }
+.load .told .apart { font-weight: 700; }
 .colophon dl { padding-bottom: 5mm; }
 .colophon dl div { display: grid; grid-template-columns: 42mm 1fr; column-gap: 4mm; }
 .colophon > p { margin-bottom: ${lineHeight}mm; }

@@ -21,6 +21,12 @@ interface Seen {
   /** Smallest size of running text, pt. */
   readonly smallest: number;
   readonly smallestNumeral: number;
+  /** Smallest count of new parts in the margin, pt, and its weight. */
+  readonly smallestCount: readonly [number, number];
+  /** Least distance between the right picture with its tick and the wrong one with its cross, mm. */
+  readonly leastPairGap: number;
+  /** The order of each strip's groups by what they say they are. */
+  readonly strips: readonly string[];
   /** Middle of the numerals as a share of the page's width. */
   readonly numeralsAt: readonly number[];
 }
@@ -61,7 +67,15 @@ function look(): Seen {
     if (parent && !parent.closest('svg, sup') && (node.textContent ?? '').trim() !== '') sizes.push(parseFloat(getComputedStyle(parent).fontSize) * 0.75);
   }
   const numerals = [...document.querySelectorAll('.numeral')];
+  const counts = [...document.querySelectorAll('.new-parts b')].map((count) => getComputedStyle(count));
+  const gaps = [...document.querySelectorAll('.check, .pair')].flatMap((pair) => {
+    const [right, wrong] = [...pair.querySelectorAll(':scope > svg')].map((svg) => svg.getBoundingClientRect());
+    return right && wrong ? [Math.max(wrong.left - right.right, right.left - wrong.right) / mm] : [];
+  });
   return {
+    smallestCount: [Math.min(...counts.map((style) => parseFloat(style.fontSize) * 0.75)), Math.min(...counts.map((style) => Number(style.fontWeight)))],
+    leastPairGap: Math.min(...gaps),
+    strips: [...document.querySelectorAll('.strip')].map((strip) => [...strip.children].map((group) => group.className).join(' ')),
     outside,
     smallest: Math.min(...sizes),
     smallestNumeral: Math.min(...numerals.map((numeral) => parseFloat(getComputedStyle(numeral).fontSize) * 0.75)),
@@ -85,6 +99,11 @@ describe.each(all)('$lang, $edition, $paper', ({ lang, edition, paper }) => {
     // ISO/IEC Guide 37 (CHECKS "Drawings and signs", R): running text of at least 10 pt.
     expect(seen.smallest).toBeGreaterThanOrEqual(9.99);
     expect(seen.smallestNumeral).toBeGreaterThanOrEqual(28);
+    // Read at arm's length: at least 12 pt, bold (own default).
+    expect(seen.smallestCount[0]).toBeGreaterThanOrEqual(12);
+    expect(seen.smallestCount[1]).toBe(700);
+    expect(seen.leastPairGap).toBeGreaterThanOrEqual(4);
+    for (const strip of seen.strips) expect(strip).toMatch(/^(times )?action tools people( cautions)?( check)?$/);
     for (const at of seen.numeralsAt) expect(lang === 'ar' ? 1 - at : at).toBeLessThan(0.17);
 
     const pdf = await PDFDocument.load(await tab.pdf({ preferCSSPageSize: true, printBackground: true }));

@@ -1,0 +1,41 @@
+import type { Edition, Paper, PrintDocument, Words } from '../../../src/booklet/index.ts';
+import { languagesIn, loadWords } from '../../../src/booklet/index.ts';
+import { checkModel } from '../../../src/check/index.ts';
+import { bookletDocument } from '../../../src/cli/make.ts';
+import type { Variant } from '../../../src/cli/record.ts';
+import { planTubes } from '../../../src/cut/index.ts';
+import { itemPictures } from '../../../src/draw/index.ts';
+import { buildModel, loadSolids } from '../../../src/model/index.ts';
+import { planItem } from '../../../src/plan/index.ts';
+import { filesOnDisk, readItem } from '../../../src/read/index.ts';
+import { localesOnDisk } from '../pages/rack-booklet.ts';
+
+const root = new URL('../../../', import.meta.url).pathname;
+
+export interface RealRack {
+  readonly variant: Variant;
+  readonly words: readonly Words[];
+  readonly document: (lang: string, edition: Edition, paper?: Paper) => PrintDocument;
+}
+
+/** The standard rack with its real pictures, worked through as the command does it; takes some 15 s. */
+export async function realRack(): Promise<RealRack> {
+  const item = readItem(filesOnDisk(root), 'steps/rack/item.yaml');
+  const model = buildModel(item, 'standard');
+  const solids = await loadSolids();
+  const plan = planItem(model, item.order, solids);
+  const cuts = planTubes(model);
+  const variant = { item, model, plan, report: checkModel(model), cuts, pictures: itemPictures(model, plan, cuts, solids) };
+  const variants = item.sizes.map(({ name }) => buildModel(item, name));
+  const locales = localesOnDisk();
+  const words = languagesIn(locales).map((lang) => loadWords(locales, lang));
+  return {
+    variant,
+    words,
+    document: (lang, edition, paper = 'a4') => {
+      const language = words.find((each) => each.lang === lang);
+      if (!language) throw new Error(`no language ${lang}`);
+      return bookletDocument(variant, variants, { language, edition, paper }, words);
+    },
+  };
+}
