@@ -3,9 +3,9 @@ import { foldedOnly, type Job, type Stage } from './jobs.ts';
 import { blockers, type Standing } from './sweep.ts';
 import type { OrderReason } from './types.ts';
 
-/** What must come before what, whatever anybody wishes: parts that are needed, and parts that would be in the way. */
+/** What must come before what, whatever anybody wishes: parts that would be in the way (told first, they explain most), and parts that are needed. */
 export function mustHold(jobs: readonly Job[], stage: Stage, solids: Solids): readonly OrderReason[] {
-  return [...neededFirst(jobs), ...lockedOut(jobs, stage, solids)];
+  return [...lockedOut(jobs, stage, solids), ...neededFirst(jobs)];
 }
 
 function neededFirst(jobs: readonly Job[]): OrderReason[] {
