@@ -22,7 +22,7 @@ export const runScale = 0.8;
 export type Band = { readonly height: number; readonly flexible: number } & (
   | { readonly kind: 'step'; readonly headHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly string[] }
   | { readonly kind: 'run'; readonly leads: true; readonly run: string; readonly times: number; readonly picture: string | null }
-  | { readonly kind: 'turn'; readonly leads: true; readonly run: string | null; readonly to: Exclude<Standing['name'], 'bench'>; readonly onto: 'over' | 'quarter' }
+  | { readonly kind: 'turn'; readonly leads: true; readonly run: string | null }
 );
 
 /** How a band is fitted to its page: size of its pictures against their own, and white to be spread in it, mm. */
@@ -47,19 +47,14 @@ function runBand(input: BookletInput, step: Step, before: Step | undefined): Ban
   return [{ kind: 'run', height, flexible: height - runHeight, leads: true, run: step.run, times: step.times, picture: size ? id : null }];
 }
 
-/** Work that goes to the bench, or from there to the floor, is not turned: it lies as it lay. */
-function turnBand(step: Step, before: Step | undefined): Band[] {
-  const from = before?.standing.name;
-  const to = step.standing.name;
-  if (from === undefined || from === to || to === 'bench' || (from === 'bench' && to === 'deck-building')) return [];
-  return [{ kind: 'turn', height: turnHeight, flexible: 0, leads: true, run: step.run, to, onto: turnOnto(from, to) }];
+/** Turning the work is a step of its own; only a walk round the upright work, to another side of it, is announced. */
+function turnBand({ standing, run }: Step, before: Step | undefined): Band[] {
+  const sameView = before === undefined || samePose(standing.pose, before.standing.pose);
+  return standing.name !== 'upright' || sameView ? [] : [{ kind: 'turn', height: turnHeight, flexible: 0, leads: true, run }];
 }
 
-/** Turned to its other face, or by a quarter. */
-function turnOnto(from: Standing['name'], to: Standing['name']): 'over' | 'quarter' {
-  const faces: readonly (readonly Standing['name'][])[] = [['deck-building', 'deck-in-use'], ['on-back', 'on-front']];
-  return faces.some((pair) => pair.includes(from) && pair.includes(to)) ? 'over' : 'quarter';
-}
+const samePose = (one: Standing['pose'], other: Standing['pose']): boolean =>
+  one.every((value, index) => Math.abs(value - (other[index] ?? NaN)) < 1e-9);
 
 function stepBand(input: BookletInput, step: Step): Band {
   const ids = picturesOf(input, step);

@@ -8,14 +8,14 @@ interface TurnBandProps {
   readonly band: Extract<Band, { kind: 'turn' }>;
 }
 
-/** Announces that the work lies or stands another way from here on. */
+/** Announces that another side of the work is shown from here on. */
 export function TurnBand({ input, band }: TurnBandProps): ReactNode {
   const { words, edition, glyphs } = input;
-  const said = words.t(`booklet.standings.${band.to}`);
+  const said = words.t('booklet.walk-round');
   return (
     <div className={band.run === null ? 'band turn' : 'band in-run turn'} style={{ height: `${band.height}mm` }}>
       <div className="announced">
-        <GlyphMark glyph={glyphs.plain(band.onto === 'over' ? 'turn-over' : 'turn-quarter')} label={said} height={14} />
+        <GlyphMark glyph={glyphs.plain('turn-round')} label={said} height={14} />
         {edition === 'words' && <p>{said}</p>}
       </div>
     </div>

@@ -1,21 +1,5 @@
 import { arcArrow, arrow } from './arrows.ts';
-import { black, body, box, bold, dashes, stroke, straight, thin, tint, together, white, type Ink } from './ink.ts';
-
-/** The work lands on its other face: a slab with one dark face before and after. */
-const turnOver: Ink = together(
-  body(box(2.5, 33, 17, 6), white, thin),
-  body(box(2.5, 38, 17, 6), black, thin),
-  body(box(28.5, 33, 17, 6), black, thin),
-  body(box(28.5, 38, 17, 6), white, thin),
-  arcArrow(24, 27, 15, 180, 360, { shaft: 4, head: 11 }),
-);
-
-/** A quarter turn: broken line before, full line after. */
-const turnQuarter: Ink = together(
-  stroke(`${dashes(5, 5, 5, 32, 5, 6)}${dashes(15, 5, 15, 32, 5, 6)}${dashes(5, 5, 15, 5, 4, 5)}`, thin),
-  body(box(4, 35, 40, 9), tint),
-  arcArrow(19, 31, 19, 275, 360, { shaft: 4, head: 11 }),
-);
+import { black, body, bold, stroke, straight, thin, together, white, type Ink } from './ink.ts';
 
 /** Turned on its foot to show another side: an upright thing with one dark side, an arrow round it. */
 const turnRound: Ink = together(
@@ -25,8 +9,6 @@ const turnRound: Ink = together(
 );
 
 export const turnPictures = {
-  'turn-over': turnOver,
-  'turn-quarter': turnQuarter,
   'turn-round': turnRound,
 } as const satisfies Readonly<Record<string, Ink>>;
 

@@ -46,7 +46,7 @@ function planOfOddities(): Plan {
   const steps = rackPlan.steps.map((step, index): Step => ({
     ...step,
     tools: step.tools.slice(0, 1),
-    standing: { name: standings[index % standings.length] ?? 'bench', pose: [] },
+    standing: { name: standings[index % standings.length] ?? 'bench', pose: [index] },
     cautions: cautions.slice(index % cautions.length, (index % cautions.length) + 1),
     check: index % 2 === 0
       ? { kind: 'pair', name: names[index % names.length] ?? '' }

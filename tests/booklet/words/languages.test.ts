@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkModel } from '../../../src/check/index.ts';
 import { pairPictures } from '../../../src/draw/pictograms/index.ts';
-import type { Action, Caution, Standing, Tool } from '../../../src/plan/index.ts';
+import type { Action, Caution, Tool } from '../../../src/plan/index.ts';
 import type { PartKind } from '../../../src/model/index.ts';
 import { compareLanguages, describeWordsFault, languagesIn, pluralForms, readAbout, readWords, unusedKeys, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import { localesOnDisk, rackInput } from '../pages/rack-booklet.ts';
@@ -26,9 +26,9 @@ describe('the locale files', () => {
     for (const lang of languagesIn(files)) expect(() => askForEverything(lang, () => undefined)).not.toThrow();
   });
 
-  it('name each action, tool, caution, part and standing of the contracts', () => {
+  it('name each action, tool, caution and part of the contracts', () => {
     const keys = new Set([...readWords(files, 'en').keys()]);
-    for (const key of [...namesOf(actions, 'actions.names'), ...namesOf(tools, 'booklet.tools'), ...namesOf(cautions, 'cautions', '.says'), ...namesOf(parts, 'parts', '.name'), ...namesOf(standings, 'booklet.standings')]) {
+    for (const key of [...namesOf(actions, 'actions.names'), ...namesOf(tools, 'booklet.tools'), ...namesOf(cautions, 'cautions', '.says'), ...namesOf(parts, 'parts', '.name')]) {
       expect(keys, key).toContain(key);
     }
   });
@@ -102,4 +102,3 @@ const actions: Readonly<Record<Action, true>> = {
 const tools: Readonly<Record<Tool, true>> = { tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true };
 const cautions: Readonly<Record<Caution, true>> = { sharp: true, dust: true, eyes: true, gloves: true, crush: true, children: true, climbing: true, tipping: true, manual: true };
 const parts: Readonly<Record<PartKind, true>> = { 'long-tube': true, 'short-tube': true, post: true, joint: true, panel: true, 'panel-pin': true, 'joint-pin': true, 'wing-nut': true, cable: true };
-const standings: Readonly<Record<Exclude<Standing['name'], 'bench'>, true>> = { 'deck-building': true, 'deck-in-use': true, 'on-back': true, 'on-front': true, upright: true };
