@@ -1,17 +1,49 @@
-import { mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { accessSync, constants, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { wordFiles, type LocaleFiles } from '../booklet/index.ts';
 
 /** Writes a file whole or not at all: to a temporary name beside it, then renamed. */
 export function writeWhole(path: string, content: string | Uint8Array): void {
-  mkdirSync(dirname(path), { recursive: true });
+  makeFolder(dirname(path));
   const unfinished = `${path}.${process.pid}.unfinished`;
-  writeFileSync(unfinished, content);
-  renameSync(unfinished, path);
+  try {
+    writeFileSync(unfinished, content);
+    renameSync(unfinished, path);
+  } catch (error) {
+    rmSync(unfinished, { force: true });
+    throw notWritable(path, error, 'a file that can be written, on a disk with room');
+  }
 }
 
-/** Every locale file under a folder, by its path there. */
+/**
+ * Makes a folder and those above it. Step by step, because mkdir's own recursion never ends where
+ * the system answers for ever that a folder above is missing, as under /proc.
+ */
+export function makeFolder(path: string): void {
+  try {
+    if (!existsSync(path)) {
+      if (dirname(path) !== path) makeFolder(dirname(path));
+      mkdirSync(path);
+    }
+    if (!statSync(path).isDirectory()) throw new Error('a file stands in its place');
+    accessSync(path, constants.W_OK);
+  } catch (error) {
+    throw notWritable(path, error, 'a folder that can be written');
+  }
+}
+
+/** The innermost folder or file that could not be made is the one that is told. */
+class NotWritable extends Error {}
+
+function notWritable(path: string, error: unknown, remedy: string): NotWritable {
+  if (error instanceof NotWritable) return error;
+  const told = error instanceof Error && 'code' in error ? String(error.code) : error instanceof Error ? error.message : String(error);
+  return new NotWritable(`${path}: cannot be written (${told}); would be right: ${remedy}`);
+}
+
+/** Every locale file under a folder, by its path there. Throws when there is no such folder. */
 export function localeFiles(root: string): LocaleFiles {
+  if (!existsSync(root)) throw new Error(`${root}/: no such folder; would be right: a folder for each language, such as ${root}/en, and the command run from the folder that holds ${root}/`);
   const names = ['about', ...wordFiles].map((name) => `${name}.json`);
   return Object.fromEntries(readdirSync(root).sort().flatMap((lang) => names.flatMap((name) => {
     try {

@@ -1,4 +1,4 @@
-import { Command, Option } from 'commander';
+import { Command } from 'commander';
 import { checkCommand } from './check.ts';
 import { drawCommand } from './draw.ts';
 import { failure } from './failure.ts';
@@ -7,7 +7,7 @@ import { schemasCommand } from './schemas.ts';
 
 const program = new Command('foldwright')
   .description('From one text model of an item to its geometry, checks, step order and printed booklets.')
-  .showHelpAfterError()
+  .configureOutput({ outputError: (text, write) => { write(`foldwright: ${text.trim().replace(/^error: /, '').replace(/\.$/, '').replaceAll('\n', ' ')}; see: foldwright --help\n`); } })
   .enablePositionalOptions();
 
 program.command('make')
@@ -15,8 +15,8 @@ program.command('make')
   .argument('[item]', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; all unless given')
   .option('--lang <codes...>', 'languages; all under locales/ unless given')
-  .addOption(new Option('--edition <names...>', 'editions; all unless given').choices(['pictures', 'words']))
-  .addOption(new Option('--paper <names...>', 'paper; all unless given').choices(['a4', 'letter']))
+  .option('--edition <names...>', 'editions: pictures, words; both unless given')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
   .option('--out <folder>', 'where the booklets go', 'booklets')
   .action((item: string | undefined, options: MakeOptions) => makeCommand(item, options));
 

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import {
   bookletPages, glyphsFrom, languagesIn, loadWords, openPrinter, picturePlace,
-  type Edition, type LocaleFiles, type Paper, type PictureBook, type PrintDocument, type Printer, type Words,
+  type Edition, type Paper, type PrintDocument, type Printer, type Words,
 } from '../booklet/index.ts';
 import { checkModel } from '../check/index.ts';
 import { planTubes } from '../cut/index.ts';
@@ -9,7 +9,7 @@ import * as drawing from '../draw/index.ts';
 import { buildModel, loadSolids, type Model, type Solids } from '../model/index.ts';
 import { planItem } from '../plan/index.ts';
 import type { Item } from '../read/index.ts';
-import { localeFiles, writeWhole } from './files.ts';
+import { localeFiles, makeFolder, writeWhole } from './files.ts';
 import { newProgress, type Progress } from './progress.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
@@ -17,61 +17,60 @@ import { buildRecord, contentMark, type Variant } from './record.ts';
 export interface MakeOptions {
   readonly size?: readonly string[];
   readonly lang?: readonly string[];
-  readonly edition?: readonly Edition[];
-  readonly paper?: readonly Paper[];
+  readonly edition?: readonly string[];
+  readonly paper?: readonly string[];
   readonly out: string;
 }
 
 const EDITIONS: readonly Edition[] = ['pictures', 'words'];
 const PAPERS: readonly Paper[] = ['a4', 'letter'];
 
-/** Makes the booklets asked for, and build.json beside those of each size. */
+/** Makes the booklets asked for, and build.json beside those of each size. What can be refused is refused before anything is written. */
 export async function makeCommand(name: string | undefined, options: MakeOptions): Promise<void> {
   const items = itemsNamed(name);
-  const locales = localeFiles('locales');
-  const words = chosen(languagesIn(locales), options.lang, 'lang').map((lang) => loadWords(locales, lang));
+  const wanted = booklets(options);
   const jobs = items.flatMap((item) => chosen(sizesOf(item), options.size, 'size').map((size) => ({ item, size })));
   const solids = await loadSolids();
+  const drafts = jobs.map(({ item, size }) => workThrough(item, size, options.out, solids));
+  for (const { folder } of drafts) makeFolder(folder);
   const progress = newProgress(process.stdout.isTTY);
   const printer = await openPrinter({});
   try {
-    for (const { item, size } of jobs) await makeVariant(item, size, { words, locales, options, solids, printer, progress });
+    for (const draft of drafts) await makeVariant(draft, { ...wanted, solids, printer, progress });
   } finally {
     await printer.close();
   }
 }
 
 interface Shop {
-  readonly words: readonly Words[];
-  readonly locales: LocaleFiles;
-  readonly options: MakeOptions;
+  /** The booklets of each size, in the order they are printed in. */
+  readonly booklets: readonly Booklet[];
+  /** All languages there are, whichever were asked for: each booklet lists them. */
+  readonly languages: readonly Words[];
   readonly solids: Solids;
   readonly printer: Printer;
   readonly progress: Progress;
 }
 
-/** One size: worked through, drawn and printed once, then laid into a booklet for each language, edition and paper. */
-async function makeVariant(item: Item, size: string, shop: Shop): Promise<void> {
-  const { options, printer, progress, words } = shop;
-  const variant = workThrough(item, size, shop);
-  const book = await printer.pictures(variant.pictures);
-  const folder = join(options.out, item.name, size);
-  const models = sizesOf(item).map((each) => buildModel(item, each));
-  writeWhole(join(folder, 'build.json'), `${JSON.stringify(buildRecord(variant), null, 2)}\n`);
-  for (const paper of PAPERS.filter((each) => options.paper?.includes(each) ?? true)) {
-    for (const language of words) {
-      for (const edition of EDITIONS.filter((each) => options.edition?.includes(each) ?? true)) {
-        const file = join(folder, `${item.name}-${size}-${language.lang}-${edition}${paper === 'a4' ? '' : `-${paper}`}.pdf`);
-        writeWhole(file, await printed(variant, models, { language, edition, paper }, book, shop));
-        progress.done(file);
-        progress.line(file);
-      }
-    }
-  }
-  progress.stop();
+function booklets(options: MakeOptions): Pick<Shop, 'booklets' | 'languages'> {
+  const locales = localeFiles('locales');
+  const known = languagesIn(locales);
+  const asked = chosen(known, options.lang, 'lang');
+  const editions = chosen(EDITIONS, options.edition, 'edition');
+  const papers = chosen(PAPERS, options.paper, 'paper');
+  const languages = known.map((lang) => loadWords(locales, lang));
+  const words = languages.filter(({ lang }) => asked.includes(lang));
+  return { languages, booklets: papers.flatMap((paper) => words.flatMap((language) => editions.map((edition) => ({ language, edition, paper })))) };
 }
 
-function workThrough(item: Item, size: string, { options, solids, progress, words }: Shop): Variant {
+/** A size variant before its pictures are drawn, and the folder its booklets go to. */
+interface Draft {
+  readonly folder: string;
+  readonly variant: Omit<Variant, 'pictures'>;
+}
+
+/** Throws when a check fails or the order of work is refused. */
+function workThrough(item: Item, size: string, out: string, solids: Solids): Draft {
   const model = buildModel(item, size);
   const report = checkModel(model);
   const failed = report.findings.filter((finding) => finding.verdict === 'fail');
@@ -79,22 +78,35 @@ function workThrough(item: Item, size: string, { options, solids, progress, word
     throw new Error(`${item.source.file}: ${item.name} ${size} fails ${failed.map((finding) => finding.name).join(', ')}; see: foldwright check ${item.name}`);
   }
   const plan = planItem(model, item.order, solids);
-  const cuts = planTubes(model);
-  const booklets = words.length * (options.edition?.length ?? EDITIONS.length) * (options.paper?.length ?? PAPERS.length);
-  progress.start(drawing.picturesExpected(plan) + booklets);
-  const pictures = drawing.itemPictures(model, plan, cuts, solids, (id) => { progress.done(`${item.name} ${size} ${id}`); });
-  return { item, model, plan, report, cuts, pictures };
+  return { folder: join(out, item.name, size), variant: { item, model, plan, report, cuts: planTubes(model) } };
 }
+
+/** One size: drawn and printed once, then laid into a booklet for each language, edition and paper. */
+async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promise<void> {
+  const { printer, progress } = shop;
+  const { item, model: { size } } = draft;
+  progress.start(drawing.picturesExpected(draft.plan) + shop.booklets.length);
+  const variant = { ...draft, pictures: drawnPictures(draft, shop) };
+  const book = await printer.pictures(variant.pictures);
+  const models = sizesOf(item).map((each) => buildModel(item, each));
+  writeWhole(join(folder, 'build.json'), `${JSON.stringify(buildRecord(variant), null, 2)}\n`);
+  for (const booklet of shop.booklets) {
+    const { language, edition, paper } = booklet;
+    const file = join(folder, `${item.name}-${size}-${language.lang}-${edition}${paper === 'a4' ? '' : `-${paper}`}.pdf`);
+    writeWhole(file, await printer.document(bookletDocument(variant, models, booklet, shop.languages), book));
+    progress.done(file);
+    progress.line(file);
+  }
+  progress.stop();
+}
+
+const drawnPictures = ({ item, model, plan, cuts }: Draft['variant'], { solids, progress }: Shop): Variant['pictures'] =>
+  drawing.itemPictures(model, plan, cuts, solids, (id) => { progress.done(`${item.name} ${model.size} ${id}`); });
 
 interface Booklet {
   readonly language: Words;
   readonly edition: Edition;
   readonly paper: Paper;
-}
-
-async function printed(variant: Variant, variants: readonly Model[], booklet: Booklet, book: PictureBook, { printer, words }: Shop): Promise<Uint8Array> {
-  const document = bookletDocument(variant, variants, booklet, words);
-  return printer.document(document, book);
 }
 
 /** The booklet as a document to print, pictures still to be laid in. */

@@ -13,9 +13,9 @@ export function itemsNamed(name: string | undefined, root = '.'): readonly Item[
 }
 
 /** Those of `all` that were asked for, in the order of `all`. Throws when one asked for is unknown. */
-export function chosen(all: readonly string[], asked: readonly string[] | undefined, option: string): readonly string[] {
+export function chosen<Name extends string>(all: readonly Name[], asked: readonly string[] | undefined, option: string): readonly Name[] {
   if (asked === undefined) return all;
-  const unknown = asked.find((name) => !all.includes(name));
+  const unknown = asked.find((name) => !all.some((known) => known === name));
   if (unknown !== undefined) throw new Error(`--${option} ${unknown}: not known; would be right: one of ${all.join(', ')}`);
   return all.filter((name) => asked.includes(name));
 }
