@@ -12,6 +12,8 @@ export const rowGap = 1.5;
 /** Height of the numeral's row in the margin, and of a new part's count under its picture, mm. */
 export const numeralHeight = 13;
 export const countHeight = 9;
+/** Height of the row that tells for how many identical decks a step is done, mm. */
+export const timesHeight = 10;
 /** A band that only announces a turn, mm. */
 const turnHeight = 20;
 const runHeight = 24;
@@ -61,7 +63,7 @@ function stepBand(input: BookletInput, step: Step): Band {
   const flexible = ids.reduce((sum, id) => sum + pictureSize(input, id).height, 0);
   const headHeight = input.edition === 'words' ? linesOf(caption(input.words, step), sheets[input.paper].main, captionSize * input.words.about.textScale) * lineHeight : 0;
   const column = headHeight + rowGap + flexible + rowGap * ids.length + glyphHeight;
-  const margin = numeralHeight + newPartsHeight(input, step.newParts.map((part) => part.kind));
+  const margin = numeralHeight + newPartsHeight(input, step);
   const height = Math.ceil(2 * (Math.max(column, margin) + 2 * bandPad)) / 2;
   return { kind: 'step', height, flexible: Math.min(flexible, (height - 2 * bandPad - margin) / (1 - leastScale)), headHeight, step, run: step.run, pictures: ids };
 }
@@ -72,8 +74,15 @@ function picturesOf({ pictures }: BookletInput, { number }: Step): readonly stri
   return [`step:${number}`, ...more];
 }
 
-function newPartsHeight(input: BookletInput, kinds: readonly PartKind[]): number {
-  return kinds.reduce((sum, kind) => sum + smallSize(input, kind).height + countHeight, 0);
+function newPartsHeight(input: BookletInput, { newParts, times }: Step): number {
+  return (times > 1 ? timesHeight : 0) + newParts.reduce((sum, { kind, ids }) =>
+    sum + smallSize(input, kind).height + countHeight + (toldLength(input.model, ids[0] ?? '') === null ? 0 : lineHeight), 0);
+}
+
+/** Length of a new tube or cable, mm; null for parts that come in one size. */
+export function toldLength(model: BookletInput['model'], id: string): number | null {
+  const shape = model.parts.find((part) => part.id === id)?.shape;
+  return shape?.form === 'tube' || shape?.form === 'cable' ? shape.length : null;
 }
 
 /** Size of a part's small picture. Throws where it is wider than the margin column that holds it. */

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
-import { rowGap, smallSize, type Band, type Fit } from './bands.ts';
+import { rowGap, smallSize, timesHeight, toldLength, type Band, type Fit } from './bands.ts';
 import { caption } from './captions.ts';
+import { GlyphMark } from './glyph-mark.tsx';
 import { PlacedPicture } from './placed-picture.tsx';
 import { Spoken } from './spoken.tsx';
 import { stepAlt } from './step-alt.ts';
@@ -34,14 +35,27 @@ export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
   );
 }
 
+/** Tubes of different lengths look alike with their breaks: the length is told, and that of a cable. */
+function NewPartLength({ input: { model, words }, id }: { readonly input: BookletInput; readonly id: string }): ReactNode {
+  const length = toldLength(model, id);
+  return length === null ? null : <span className="length"><Spoken text={words.measure(Math.round(length), 'mm')} /></span>;
+}
+
 function NewParts({ input, band: { step, headHeight } }: Omit<StepBandProps, 'fit'>): ReactNode {
-  const { words } = input;
+  const { words, glyphs } = input;
   return (
     <ul className="new-parts" style={{ marginTop: `-${headHeight}mm` }}>
+      {step.times > 1 && (
+        <li className="times">
+          <GlyphMark glyph={glyphs.plain('deck')} label={words.times(step.times)} height={timesHeight} />
+          <Spoken text={words.times(step.times)} />
+        </li>
+      )}
       {step.newParts.map(({ kind, ids }) => (
         <li key={kind} style={{ minHeight: `${smallSize(input, kind).height}mm` }}>
           <PlacedPicture input={input} id={`small:${kind}`} alt={words.t(`parts.${kind}.counted`, { count: ids.length })} />
           <b><Spoken text={words.times(ids.length)} /></b>
+          <NewPartLength input={input} id={ids[0] ?? ''} />
         </li>
       ))}
     </ul>

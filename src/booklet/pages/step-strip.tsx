@@ -3,28 +3,23 @@ import type { Step } from '../../plan/index.ts';
 import { CheckPictures, checkWidth } from './check-pictures.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
 import { glyphHeight, sheets } from './sheet.ts';
-import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Between pictograms of one group, and between groups where there is room and at the least, mm. */
 export const innerGap = 1.2;
 const widestGap = 6;
 const leastGap = 2.4;
-/** Width of `×4` and of each further digit, mm. */
-const timesWidth = 9.5;
-const digitWidth = 4;
 
 interface StepStripProps {
   readonly input: BookletInput;
   readonly step: Step;
 }
 
-/** Under a step's picture: repetitions, action, tools, people, cautions; at the far end what to look at. */
+/** Under a step's picture: action, tools, people, cautions; at the far end what to look at. */
 export function StepStrip({ input, step }: StepStripProps): ReactNode {
   const { words, glyphs } = input;
   return (
     <ul className="strip" style={{ height: `${glyphHeight}mm`, columnGap: `${groupGap(step, sheets[input.paper].main)}mm` }}>
-      {step.times > 1 && <li className="times"><Spoken text={words.times(step.times)} /></li>}
       <li className="action">
         <GlyphMark glyph={glyphs.action(step.action)} label={words.t(`actions.names.${step.action}`)} />
       </li>
@@ -52,10 +47,9 @@ function groupGap(step: Step, width: number): number {
   return Math.min(widestGap, Math.floor(gap * 10) / 10);
 }
 
-function groupWidths({ times, tools, cautions, check }: Step): readonly number[] {
+function groupWidths({ tools, cautions, check }: Step): readonly number[] {
   const row = (count: number): number => count * glyphHeight + Math.max(0, count - 1) * innerGap;
   return [
-    ...(times > 1 ? [timesWidth + digitWidth * (String(times).length - 1)] : []),
     row(1),
     row(tools.length),
     row(1),

@@ -1,4 +1,4 @@
-import { bandPad, countHeight, numeralHeight } from './bands.ts';
+import { bandPad, countHeight, numeralHeight, timesHeight } from './bands.ts';
 import { pairGap } from './check-pictures.tsx';
 import { captionSize, lineHeight, sheets, textSize } from './sheet.ts';
 import { innerGap } from './step-strip.tsx';
@@ -92,10 +92,11 @@ const stepStyle = `
 .new-parts { padding-top: ${numeralHeight}mm; }
 .new-parts li { display: flex; flex-direction: column; align-items: flex-start; }
 .new-parts b { font-size: 18pt; line-height: ${countHeight}mm; height: ${countHeight}mm; }
+.new-parts .times { flex-direction: row; align-items: center; gap: 1mm; height: ${timesHeight}mm; font-size: 14pt; font-weight: 700; }
+.new-parts .length { font-size: 10.5pt; line-height: ${lineHeight}mm; white-space: nowrap; }
 .work { grid-column: 2; display: flex; flex-direction: column; align-items: center; }
 .strip { align-self: stretch; display: flex; align-items: center; }
 .strip li { display: flex; gap: ${innerGap}mm; align-items: center; }
-.strip .times { font-size: 18pt; font-weight: 700; }
 .strip .check { gap: ${pairGap}mm; margin-inline-start: auto; }
 .measure { font-size: 14pt; font-weight: 700; }
 .announced { grid-column: 2; display: flex; align-items: center; gap: 5mm; height: 100%; }

@@ -22,7 +22,7 @@ export interface Glyph {
 }
 
 /** Pictograms that belong to no one action, tool, caution or check; drawn with the others. */
-export type PlainGlyph = 'one-person' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'turn-round' | 'load' | 'wall-fix';
+export type PlainGlyph = 'one-person' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'turn-round' | 'deck' | 'load' | 'wall-fix';
 
 /** Where the pages get their pictograms from. */
 export interface Glyphs {

@@ -1,4 +1,4 @@
-/** What the finished item may carry and how it is held. */
+/** What the finished item may carry and how it is held; a finished deck. */
 import { body, bold, box, stroke, straight, tint, together, type Ink } from './ink.ts';
 
 /**
@@ -25,7 +25,15 @@ const wallFix: Ink = together(
   stroke(straight(22, 6.5, 22, 13.5), bold),
 );
 
+/** One finished deck: a slab on four short stubs, for work that is done once for each of them. */
+const deck: Ink = together(
+  stroke(`${straight(5, 24, 5, 33)}${straight(29, 33, 29, 42)}${straight(43, 20, 43, 29)}`, bold),
+  body('M4 21L22 10L44 17L28 30z', undefined, 3),
+  stroke('M4 21V25L28 34L44 21V17', 3),
+);
+
 export const standingPictures = {
+  deck,
   load,
   'wall-fix': wallFix,
 } as const satisfies Readonly<Record<string, Ink>>;

@@ -66,11 +66,11 @@ describe('the pages', () => {
     expect(count(english.html, '<td class="figure this">')).toBe(rackInput().model.dimensions.length);
   });
 
-  it('announce a run of identical decks and each change of standing', () => {
+  it('announce a run of identical decks and each walk round the work', () => {
     expect(count(english.html, 'class="band in-run run"')).toBe(1);
     expect(labelsOf(english.html)).toContain('Make 4 alike: do the steps along this line 4 times.');
     const turns = [...english.html.matchAll(/class="band( in-run)? turn".*?aria-label="([^"]*)"/g)].map((match) => match[2]);
-    expect(turns).toEqual(['From here on the work lies on its back.', 'From here on the work lies on its front.', 'From here on the work stands upright.']);
+    expect(turns).toEqual(['Walk round the work: another side faces you now.', 'Walk round the work: another side faces you now.']);
   });
 
   it('draw the line of the run along its steps alone', () => {

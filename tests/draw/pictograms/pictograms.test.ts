@@ -14,7 +14,7 @@ const actions: Record<Action, true> = {
   'pin-posts': true, 'turn-item': true, 'stand-up': true, brace: true,
 };
 const others: readonly PictogramName[] = [
-  'one-person', 'two-people', 'time', 'right', 'wrong', 'look', 'gauge', 'turn-round', 'load', 'wall-fix', 'page-turn',
+  'one-person', 'two-people', 'time', 'right', 'wrong', 'look', 'gauge', 'turn-round', 'deck', 'load', 'wall-fix', 'page-turn',
 ];
 
 /** Ink by cell of one unit: what a printer leaves at 8 mm. */
