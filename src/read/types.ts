@@ -130,15 +130,46 @@ export interface DeckPiece {
   readonly top: Expression;
 }
 
-/** Four posts, one through each corner joint of the decks they go through. */
+/** A frame of bare tubes in corner joints round some or all sides of the four posts; `count` of them. */
+export interface FramePiece {
+  readonly is: 'frame';
+  readonly name: string;
+  readonly width: Expression;
+  readonly depth: Expression;
+  readonly count: Expression;
+  /** Height of the tubes' axes over the floor; `index` counts from 0. */
+  readonly level: Expression;
+  /** The sides that have a tube, all four unless the file says otherwise. */
+  readonly sides: readonly Face[];
+}
+
+/** Four posts at the corners, through every joint of the pieces they go through. */
 export interface PostPiece {
   readonly is: 'post';
   readonly name: string;
-  readonly length: Expression;
-  readonly through: string;
+  /** Lengths of the two front and the two back posts; the file may give one `length` for all four. */
+  readonly front: Expression;
+  readonly back: Expression;
+  readonly through: readonly string[];
 }
 
-export type Piece = DeckPiece | PostPiece;
+/**
+ * A flat panel pinned upright on two tubes of one side, from the tube of `from` to the tube of `to`
+ * (pieces, or the lowest and highest of a repeated piece). It stands on the inner face of the tubes.
+ */
+export interface PanelPiece {
+  readonly is: 'panel';
+  readonly name: string;
+  /** The sides that get one; more than one is the same panel mirrored or turned. */
+  readonly on: readonly Face[];
+  readonly from: string;
+  readonly to: string;
+}
+
+export type Piece = DeckPiece | FramePiece | PostPiece | PanelPiece;
+
+/** What the item is used for: decides which loads and stability checks apply. */
+export type Use = 'storage' | 'table' | 'seat' | 'bed';
 
 export type Face = 'back' | 'left' | 'right' | 'front';
 
@@ -158,6 +189,7 @@ export interface OrderWish {
 export interface Item {
   readonly name: string;
   readonly kit: Kit;
+  readonly use: Use;
   readonly revision: number;
   readonly parameters: readonly Parameter[];
   readonly expressions: readonly { readonly name: string; readonly expression: Expression }[];
