@@ -5,6 +5,8 @@ export { filesOnDisk } from './files-on-disk.ts';
 export { FaultError, faultLine } from './faults.ts';
 export { readItem } from './item.ts';
 export { namesOf } from './item-values.ts';
+export { pointName } from './piece-names.ts';
+export type { Point } from './piece-names.ts';
 export { kitFromText } from './kit.ts';
 export { dimensionedText } from './dimensioned-text.ts';
 export { publishedSchemas } from './published-schemas.ts';

@@ -1,17 +1,26 @@
-import { dimensionedText } from './dimensioned-text.ts';
 import { NoValue } from './expression-value.ts';
-import { limits } from './limits.ts';
+import { dimensionedText } from './dimensioned-text.ts';
 import { messages } from './messages.ts';
-import type { NamedExpression, PlacedExpression, ReadPiece } from './pieces.ts';
+import type { NamedExpression } from './named-expressions.ts';
+import type { PlacedExpression } from './placed-expressions.ts';
 import type { Fault, Item, Quantity } from './types.ts';
 import { quoted } from './yaml-source.ts';
 import type { YamlSource } from './yaml-source.ts';
 
-type Names = Readonly<Record<string, Quantity>>;
+export type Names = Readonly<Record<string, Quantity>>;
+
+/** One size variant as it is worked out: what is known so far, and the faults met on the way. */
+export interface Working {
+  readonly source: YamlSource;
+  readonly size: string;
+  readonly names: Record<string, Quantity>;
+  readonly faults: Fault[];
+}
 
 /**
  * Every name an expression of the item may use in one size: its parameters and its named expressions, in base units.
- * Throws a RangeError for a size the item does not have. For `top` of a deck add `index` (a count from 0).
+ * Throws a RangeError for a size the item does not have. For `top` of a deck and `level` of a frame add `index`
+ * (a count from 0); for expressions of pieces add the points of the pieces above (see `pointName`).
  */
 export function namesOf(item: Item, sizeName: string): Names {
   const size = item.sizes.find(({ name }) => name === sizeName);
@@ -21,40 +30,33 @@ export function namesOf(item: Item, sizeName: string): Names {
   return names;
 }
 
-/** Works out every expression for one size and tells those that give nothing, or nothing that can be built. */
-export function valueFaults(
-  source: YamlSource, size: { readonly name: string; readonly values: Names }, expressions: readonly NamedExpression[], pieces: readonly ReadPiece[],
-): Fault[] {
-  const faults: Fault[] = [];
-  const names: Record<string, Quantity> = { ...size.values };
-  const work = (placed: PlacedExpression, known: Names): Quantity | null => {
-    if (!placed.needs.every((name) => Object.hasOwn(known, name))) return null;
-    const value = valueOrFault(source, placed, known, size.name);
-    if ('dimension' in value) return value;
-    faults.push(value);
-    return null;
-  };
+/** Works out the named expressions into `names`. */
+export function workOut(working: Working, expressions: readonly NamedExpression[]): void {
   for (const named of expressions) {
-    const value = work(named, names);
-    if (value !== null) names[named.name] = value;
+    const value = valueOf(working, named);
+    if (value !== null) working.names[named.name] = value;
   }
-  for (const { expressions: { length, width, depth, count, top } } of pieces) {
-    for (const placed of [length, width, depth]) {
-      if (placed !== undefined) faults.push(...notBuildable(source, placed, work(placed, names), size.name, messages.positiveResult, (value) => value > 0));
-    }
-    if (count === undefined || top === undefined) continue;
-    const howMany = work(count, names);
-    const buildable = (value: number): boolean => Number.isInteger(value) && value >= 1 && value <= limits.pieceCount;
-    faults.push(...notBuildable(source, count, howMany, size.name, messages.countResult(limits.pieceCount), buildable));
-    const places = howMany !== null && buildable(howMany.value) ? Array.from({ length: howMany.value }, (_, place) => place) : [0];
-    for (const place of places) {
-      const height = work(top, { ...names, index: { value: place, dimension: 'count' } });
-      const sunk = notBuildable(source, top, height, size.name, messages.positiveResult, (value) => value > 0);
-      faults.push(...sunk);
-      if (sunk.length > 0) break;
-    }
-  }
-  return faults;
+}
+
+/** The value of an expression; null when it has none, which is told, or when it needs a name without a value, which is told elsewhere. */
+export function valueOf({ source, size, names, faults }: Working, placed: PlacedExpression, more: Names = {}): Quantity | null {
+  const known = { ...names, ...more };
+  if (!placed.needs.every((name) => Object.hasOwn(known, name))) return null;
+  const value = valueOrFault(source, placed, known, size);
+  if ('dimension' in value) return value;
+  faults.push(value);
+  return null;
+}
+
+/** The value of an expression if it has one that `holds`; if it does not hold, that is told. */
+export function valueThat(
+  working: Working, placed: PlacedExpression, remedy: string, holds: (value: number) => boolean, more: Names = {},
+): number | null {
+  const result = valueOf(working, placed, more);
+  if (result === null || holds(result.value)) return result?.value ?? null;
+  const { source, size, faults } = working;
+  faults.push(source.fault(placed.path, remedy, messages.inSize(messages.gives(quoted(placed.expression.text), dimensionedText(result)), size)));
+  return null;
 }
 
 function valueOrFault(source: YamlSource, { path, value, expression }: PlacedExpression, names: Names, size: string): Quantity | Fault {
@@ -66,11 +68,4 @@ function valueOrFault(source: YamlSource, { path, value, expression }: PlacedExp
       ? source.fault(path, error.message)
       : source.fault(path, error.message, messages.inSize(messages.gives(quoted(expression.text), messages.noNumber), size));
   }
-}
-
-function notBuildable(
-  source: YamlSource, { path, expression }: PlacedExpression, result: Quantity | null, size: string, remedy: string, holds: (value: number) => boolean,
-): Fault[] {
-  if (result === null || holds(result.value)) return [];
-  return [source.fault(path, remedy, messages.inSize(messages.gives(quoted(expression.text), dimensionedText(result)), size))];
 }

@@ -3,12 +3,13 @@ import { readConnections, readOrder } from './connections.ts';
 import { FaultError } from './faults.ts';
 import type { ReadFiles } from './files.ts';
 import { itemSchema } from './item-schema.ts';
-import { valueFaults } from './item-values.ts';
 import { kitOrFaults } from './kit.ts';
 import { messages } from './messages.ts';
 import { nearestName } from './nearest.ts';
 import { readParameters, readSize } from './parameters.ts';
-import { readExpressions, readPieces } from './pieces.ts';
+import { readExpressions } from './named-expressions.ts';
+import { sizeFaults } from './piece-values.ts';
+import { readPieces } from './pieces.ts';
 import type { Fault, Item, Kit } from './types.ts';
 import { validated, sectionEntries } from './validate.ts';
 import { yamlSource } from './yaml-source.ts';
@@ -25,26 +26,26 @@ export function readItem(files: ReadFiles, itemFile: string): Item {
   }
   const source = yamlSource(itemFile, text);
   if (source.faults.length > 0) throw new FaultError(source.faults);
-  const body = readBody(source);
   const kit = readKit(files, source);
+  const body = readBody(source, kit.kit);
   const head = validated(source, itemSchema);
   const faults = [...head.faults, ...folderFaults(source), ...body.faults, ...kit.faults];
   if (faults.length > 0 || kit.kit === null || head.data === null) throw new FaultError(faults);
   const sha256 = createHash('sha256').update(`${text}\0${kit.text}`).digest('hex');
-  return { name: head.data.name, kit: kit.kit, revision: head.data.revision, ...body.parts, source: { file: itemFile, sha256 } };
+  return { name: head.data.name, kit: kit.kit, use: head.data.use, revision: head.data.revision, ...body.parts, source: { file: itemFile, sha256 } };
 }
 
-type Body = Omit<Item, 'name' | 'kit' | 'revision' | 'source'>;
+type Body = Omit<Item, 'name' | 'kit' | 'use' | 'revision' | 'source'>;
 
 /** Everything below the head of the file, as far as it can be read, and the faults that need more than one field to see. */
-function readBody(source: YamlSource): { readonly parts: Body; readonly faults: readonly Fault[] } {
+function readBody(source: YamlSource, kit: Kit | null): { readonly parts: Body; readonly faults: readonly Fault[] } {
   const raw = new Map(sectionEntries(source.raw));
   const declared = sectionEntries(raw.get('parameters')).map(([name]) => name);
   const named = sectionEntries(raw.get('expressions')).map(([name]) => name);
   const parameters = readParameters(source, raw.get('parameters'));
   const expressions = readExpressions(source, raw.get('expressions'), declared);
   const pieces = readPieces(source, raw.get('pieces'), [...declared, ...named]);
-  const connections = readConnections(source, raw.get('connections'), raw.get('pieces'));
+  const connections = readConnections(source, raw.get('connections'), raw.get('pieces'), pieces.pieces);
   const order = readOrder(source, raw.get('order'));
   const sizes = sectionEntries(raw.get('sizes'))
     .map(([name, given]) => ({ name, ...readSize(source, name, given, parameters.parameters, declared) }));
@@ -54,12 +55,12 @@ function readBody(source: YamlSource): { readonly parts: Body; readonly faults: 
       expressions: expressions.expressions.map(({ name, expression }) => ({ name, expression })),
       sizes: sizes.map(({ name, values }) => ({ name, values })),
       pieces: pieces.pieces.map(({ piece }) => piece),
-      connections: connections.connections,
+      connections: connections.connections.map(({ connection }) => connection),
       order: order.order,
     },
     faults: [
       ...[parameters, expressions, pieces, connections, order, ...sizes].flatMap(({ faults }) => faults),
-      ...sizes.flatMap((size) => valueFaults(source, size, expressions.expressions, pieces.pieces)),
+      ...sizes.flatMap((size) => sizeFaults(source, kit, size, expressions.expressions, pieces.pieces, connections.connections)),
     ],
   };
 }

@@ -174,8 +174,10 @@ export type Use = 'storage' | 'table' | 'seat' | 'bed';
 export type Face = 'back' | 'left' | 'right' | 'front';
 
 export type Connection =
-  | { readonly kind: 'pin'; readonly piece: string; readonly to: string; readonly position: Position }
-  | { readonly kind: 'brace'; readonly piece: string; readonly faces: readonly Face[]; readonly position: Position };
+  /** Posts `piece` pinned to the decks and frames `to`. */
+  | { readonly kind: 'pin'; readonly piece: string; readonly to: readonly string[]; readonly position: Position }
+  /** Crossed cables from the lowest of `piece` to the highest of `to`, or of `piece` itself when `to` is null. */
+  | { readonly kind: 'brace'; readonly piece: string; readonly to: string | null; readonly faces: readonly Face[]; readonly position: Position };
 
 /** The designer's own wish for the order: one kind of work before another. */
 export interface OrderWish {

@@ -117,7 +117,7 @@ describe('an attack through an expression', () => {
     'spacing()', 'height(1)', 'min.min(1, 2)', '(min)(1, 2)', 'sin(45 deg)(1)', '+1',
   ])('%j is refused', (text) => {
     const fault = faultOf(text);
-    expect(fault?.position).toEqual({ file: itemFile, line: 23, column: 10 });
+    expect(fault?.position).toEqual({ file: itemFile, line: 24, column: 10 });
     expect(fault?.remedy.length).toBeGreaterThan(10);
   });
 

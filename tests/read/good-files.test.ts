@@ -31,11 +31,11 @@ describe('a good item file', () => {
   it('keeps pieces, connections and order with their places', () => {
     expect(item.pieces.map(({ is, name }) => [is, name])).toEqual([['deck', 'deck'], ['post', 'post']]);
     expect(item.connections).toEqual([
-      { kind: 'pin', piece: 'post', to: 'deck', position: { file: itemFile, line: 50, column: 5 } },
-      { kind: 'brace', piece: 'deck', faces: ['back', 'left'], position: { file: itemFile, line: 52, column: 5 } },
+      { kind: 'pin', piece: 'post', to: ['deck'], position: { file: itemFile, line: 51, column: 5 } },
+      { kind: 'brace', piece: 'deck', to: null, faces: ['back', 'left'], position: { file: itemFile, line: 53, column: 5 } },
     ]);
     expect(item.order).toEqual([
-      { first: 'wrap-side:left', then: 'wrap-side:front', because: 'The left side is short.', position: { file: itemFile, line: 55, column: 5 } },
+      { first: 'wrap-side:left', then: 'wrap-side:front', because: 'The left side is short.', position: { file: itemFile, line: 56, column: 5 } },
     ]);
   });
 
@@ -45,7 +45,7 @@ describe('a good item file', () => {
     expect(names.lift).toEqual(mm(20));
     const deck = item.pieces.find((piece) => piece.is === 'deck');
     expect(deck?.is === 'deck' && deck.top.evaluate({ ...names, index: count(3) })).toEqual(mm(1520));
-    expect(deck?.is === 'deck' && deck.top.position).toEqual({ file: itemFile, line: 44, column: 10 });
+    expect(deck?.is === 'deck' && deck.top.position).toEqual({ file: itemFile, line: 45, column: 10 });
   });
 
   it('lists expressions after those they need, whatever their order in the file', () => {
@@ -65,7 +65,7 @@ describe('a good item file', () => {
     const text = `\uFEFF${changed(itemFile, sample(itemFile).slice(sample(itemFile).indexOf('order:')), '').replaceAll('\n', '\r\n')}`;
     const read = readSample({ [itemFile]: text });
     expect(read.order).toEqual([]);
-    expect(read.connections[1]?.position).toEqual({ file: itemFile, line: 52, column: 5 });
+    expect(read.connections[1]?.position).toEqual({ file: itemFile, line: 53, column: 5 });
   });
 });
 
