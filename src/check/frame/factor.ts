@@ -1,0 +1,96 @@
+/**
+ * A symmetric grid K (row by row, size × size), scaled to unit diagonal and split as L Lᵀ with the greatest
+ * remaining diagonal taken first (Cholesky with full pivoting). `rank` is where the rest is nought:
+ * the freedoms from there on in `order` meet no resistance.
+ */
+export interface Factored {
+  readonly size: number;
+  readonly rank: number;
+  readonly order: Int32Array;
+  readonly lower: Float64Array;
+  readonly scale: Float64Array;
+}
+
+/** A pivot this small beside 1 is taken for nought: far over rounding (1e-15), far under any real softness. */
+const NOUGHT = 1e-12;
+
+export function factor(size: number, stiffness: Float64Array): Factored {
+  const scale = Float64Array.from({ length: size }, (_, i) => {
+    const own = at(stiffness, i * size + i);
+    return own > 0 ? 1 / Math.sqrt(own) : 1;
+  });
+  const lower = stiffness.map((value, place) => value * at(scale, Math.floor(place / size)) * at(scale, place % size));
+  const order = Int32Array.from({ length: size }, (_, i) => i);
+  for (let step = 0; step < size; step += 1) {
+    bringGreatestForward(lower, order, step, size);
+    const pivot = at(lower, at(order, step) * (size + 1));
+    if (pivot < NOUGHT) return { size, rank: step, order, lower, scale };
+    eliminate(lower, order, step, size);
+  }
+  return { size, rank: size, order, lower, scale };
+}
+
+/** Displacements under loads; freedoms without resistance stay at 0. */
+export function solveFactored(factored: Factored, loads: Float64Array): Float64Array {
+  const { size, rank, order, lower, scale } = factored;
+  const part = new Float64Array(size);
+  for (let step = 0; step < rank; step += 1) {
+    const row = at(order, step);
+    let rest = at(loads, row) * at(scale, row);
+    for (let before = 0; before < step; before += 1) rest -= at(lower, row * size + at(order, before)) * at(part, before);
+    part[step] = rest / at(lower, row * (size + 1));
+  }
+  return backwards(factored, part);
+}
+
+/** One motion for each freedom that meets no resistance; together they span all such motions. */
+export function freeMotions(factored: Factored): readonly Float64Array[] {
+  const { size, rank, order, lower, scale } = factored;
+  return Array.from(order.slice(rank), (loose) => {
+    const part = new Float64Array(size);
+    for (let step = 0; step < rank; step += 1) part[step] = -at(lower, loose * size + at(order, step));
+    const motion = backwards(factored, part);
+    motion[loose] = at(scale, loose);
+    return motion;
+  });
+}
+
+/** Solves Lᵀ x = part and takes the scaling out. */
+function backwards({ size, rank, order, lower, scale }: Factored, part: Float64Array): Float64Array {
+  const moved = new Float64Array(size);
+  for (let step = rank - 1; step >= 0; step -= 1) {
+    const column = at(order, step);
+    let rest = at(part, step);
+    for (let after = step + 1; after < rank; after += 1) {
+      const row = at(order, after);
+      rest -= at(lower, row * size + column) * at(moved, row);
+    }
+    moved[column] = rest / at(lower, column * (size + 1));
+  }
+  return moved.map((value, index) => value * at(scale, index));
+}
+
+function bringGreatestForward(lower: Float64Array, order: Int32Array, step: number, size: number): void {
+  let best = step;
+  for (let other = step + 1; other < size; other += 1) {
+    if (at(lower, at(order, other) * (size + 1)) > at(lower, at(order, best) * (size + 1))) best = other;
+  }
+  [order[step], order[best]] = [at(order, best), at(order, step)];
+}
+
+function eliminate(lower: Float64Array, order: Int32Array, step: number, size: number): void {
+  const pivot = at(order, step);
+  const root = Math.sqrt(at(lower, pivot * (size + 1)));
+  lower[pivot * (size + 1)] = root;
+  const rest = order.subarray(step + 1);
+  for (const row of rest) lower[row * size + pivot] = at(lower, row * size + pivot) / root;
+  for (const row of rest) {
+    const share = at(lower, row * size + pivot);
+    if (share === 0) continue;
+    for (const column of rest) {
+      lower[row * size + column] = at(lower, row * size + column) - share * at(lower, column * size + pivot);
+    }
+  }
+}
+
+const at = (values: Float64Array | Int32Array, index: number): number => values[index] ?? 0;
