@@ -76,7 +76,7 @@ export const postSchema = section({
 
 export const panelSchema = section({
   is: oneWord('panel', messages.pieceKind, 'A flat panel pinned upright on the tubes of one side.'),
-  on: oneOrMore(face, messages.faces, 'The side it stands on, or a list of sides that get one each.'),
+  on: oneOrMore(face, messages.faceOrFaces, 'The side it stands on, or a list of sides that get one each.'),
   from: fileName('Name of the frame its lower edge is pinned to; the lowest of a repeated one.'),
   to: fileName('Name of the frame its upper edge is pinned to; the highest of a repeated one.'),
 }, 'A flat panel.');

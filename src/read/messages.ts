@@ -129,6 +129,7 @@ export const messages = {
   braceUp: 'a piece repeated, or a higher one named by to: the cables rise',
   connection: 'pin and to, or brace and faces',
   face: 'one of back, left, right, front',
+  faceOrFaces: 'one of back, left, right, front, or a list of them, each once',
   faces: 'a list of faces, each once, for example [back, left, right]',
   orderKey: 'a kind of work, with a side when it has one, for example wrap-side:left',
   orderReason: 'the reason, in a sentence that can be printed',

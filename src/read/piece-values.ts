@@ -99,6 +99,7 @@ function panelRises(working: Working, { name, from, to }: PanelPiece, reaches: R
 function braceRises(working: Working, { place, connection }: PlacedConnection, reaches: ReadonlyMap<string, Reach>): void {
   if (connection.kind !== 'brace') return;
   const { piece, to } = connection;
+  if (to === piece) return;
   const field = to === null ? 'brace' : 'to';
   riseFault(working, ['connections', place, field], reaches.get(piece), reaches.get(to ?? piece), to ?? piece, messages.braceUp);
 }

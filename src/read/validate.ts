@@ -25,7 +25,7 @@ function issueFaults(source: YamlSource, issue: Issue, above: readonly PropertyK
     case 'invalid_key':
       return [source.faultAtName(path, issue.issues[0]?.message ?? issue.message)];
     case 'invalid_union': {
-      const ofRightType = issue.errors.filter((inners) => !inners.some(({ path, code }) => path.length === 0 && code === 'invalid_type'));
+      const ofRightType = issue.errors.filter((inners) => !inners.some(({ path, code }) => path.length === 0 && (code === 'invalid_type' || code === 'invalid_value')));
       const likeliest = ofRightType.sort((a, b) => a.length - b.length)[0];
       return likeliest === undefined
         ? [source.fault(path, issue.message)]

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { kitFromText } from '../../src/read/index.ts';
 import type { Fault } from '../../src/read/index.ts';
-import { faultsOf, itemFile, kitFile, readSample, sample } from './samples.ts';
+import { faultsOf, itemFile, kitFile, readSample, sample, standFile } from './samples.ts';
 
 /** Bits that files are made of, good and bad, so that random texts reach beyond the first line. */
 const bits = fc.constantFrom(
-  'kind: item', 'kind: kit', 'name: shelf', 'parameters:', 'sizes:', 'pieces:', 'connections:', 'order:', 'expressions:', 'range: 1 mm to 2 mm', 'is: deck', 'is: post',
+  'kind: item', 'kind: kit', 'name: shelf', 'parameters:', 'sizes:', 'pieces:', 'connections:', 'order:', 'expressions:', 'range: 1 mm to 2 mm', 'is: deck', 'is: post', 'is: frame', 'is: panel', 'on: back', 'level: seat_top', 'sides: [back]',
   'width: ', '800 mm', '2', '-1', '1e400', '\n', '\n  ', '\n    ', '\n  - ', '\r\n', '\r', '\t', ': ', ':', '- ', '? ', '[', ']', '{', '}', '"', "'", '&a ', '*a', '<<: ', '!!set ', '!x ', '%YAML 9\n', '---\n', '...\n',
   '#', '|', '>', ', ', '~', 'null', '.nan', '__proto__', 'constructor', '\u0000', '\u2028', '\uFEFF', '𝔸', '٣',
 );
@@ -41,6 +41,13 @@ describe('any text at all', () => {
       const texts = { [itemFile]: text, [kitFile]: sample(kitFile) };
       expectPlacesInside(faultsOf(() => readSample(texts)), texts);
     }), { numRuns: 250 });
+  });
+
+  it('in a file of frames and panels gives an item or faults inside the text', () => {
+    fc.assert(fc.property(damaged(sample(standFile)), (text) => {
+      const texts = { [standFile]: text, [kitFile]: sample(kitFile) };
+      expectPlacesInside(faultsOf(() => readSample(texts, standFile)), texts);
+    }), { numRuns: 150 });
   });
 
   it('as a kit file gives a kit of finite numbers or faults inside the text', () => {

@@ -1,9 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { faultLine, kitFromText } from '../../src/read/index.ts';
-import { changed, faultsOf, itemFile, kitFile, readSample, sample } from './samples.ts';
-
-/** What stands in the good file, what stands there instead, and the faults: place, field, what was found, part of the remedy. */
-type Case = readonly [from: string, to: string, ...faults: readonly (readonly [place: string, field: string, found: string, remedy: string])[]];
+import { changed, expectFaults, faultsOf, itemFile, kitFile, readSample, sample } from './samples.ts';
+import type { Case } from './samples.ts';
 
 const inItem: readonly Case[] = [
   // Values with units
@@ -39,6 +37,8 @@ const inItem: readonly Case[] = [
   ['name: shelf', 'name: rack', ['2:7', 'name', '"rack"', 'shelf, as the file or folder is called']],
   ['kit: small-kit', 'kit: smal-kit', ['3:6', 'kit', '"smal-kit"', 'the name of a kit file; small-kit? one of small-kit']],
   ['kit: small-kit', 'kit: ../../etc/passwd', ['3:6', 'kit', '"../../etc/passwd"', 'small letters, digits and hyphens']],
+  ['use: storage', 'use: rack', ['4:6', 'use', '"rack"', 'storage, table, seat or bed']],
+  ['use: storage\n', '', ['1:1', 'use', 'nothing', 'storage, table, seat or bed']],
   ['revision: 3', 'revision: 1.5', ['5:11', 'revision', '"1.5"', 'a whole number from 1 up']],
   ['revision: 3', 'revison: 3',
     ['1:1', 'revision', 'nothing', 'a whole number from 1 up'],
@@ -67,10 +67,10 @@ const inItem: readonly Case[] = [
     ['45:10', 'pieces.deck.top', '"spacing - index * 501 mm", which gives -1 mm in size high', 'a length above zero']],
   // Pieces, connections, order
   ['    depth: 400 mm\n', '', ['41:5', 'pieces.deck.depth', 'nothing', 'an expression of numbers with units']],
-  ['  post:\n    is: post', '  post:\n    is: leg', ['47:9', 'pieces.post.is', '"leg"', 'is: deck or is: post']],
-  ['through: deck', 'through: dek', ['49:14', 'pieces.post.through', '"dek"', 'the name of a deck piece: deck?']],
+  ['  post:\n    is: post', '  post:\n    is: leg', ['47:9', 'pieces.post.is', '"leg"', 'is: deck, is: frame, is: post or is: panel']],
+  ['through: deck', 'through: dek', ['49:14', 'pieces.post.through', '"dek"', 'the name of a deck or frame: deck?']],
   ['- pin: post', '- pin: deck', ['51:10', 'connections.1.pin', '"deck"', 'the name of a post piece']],
-  ['- pin: post\n    to: deck', '- pin: post', ['51:5', 'connections.1.to', 'nothing', 'a name in small letters']],
+  ['- pin: post\n    to: deck', '- pin: post', ['51:5', 'connections.1.to', 'nothing', 'the name of a piece, or a list of names']],
   ['- pin: post\n    to: deck', '- post', ['51:5', 'connections.1', '"post"', 'pin and to, or brace and faces']],
   ['[back, left]', '[back, top]', ['54:19', 'connections.2.faces.2', '"top"', 'one of back, left, right, front']],
   ['[back, left]', '[back, back]', ['54:12', 'connections.2.faces', 'a list', 'each once']],
@@ -129,13 +129,6 @@ const inKit: readonly Case[] = [
   ['pin-end: 25 mm', 'pin-end: 7 mm', ['64:12', 'practice.pin-end', '"7 mm"', 'half the head']],
   ['pin-pitch: 300 mm', 'pin-pitch: 16 mm', ['65:14', 'practice.pin-pitch', '"16 mm"', 'more than the head']],
 ];
-
-function expectFaults(file: string, [from, to, ...expected]: Case): void {
-  const faults = faultsOf(() => readSample({ [file]: changed(file, from, to) }));
-  expect(faults.map(({ position, field, found }) => [position.file, `${position.line}:${position.column}`, field, found]))
-    .toEqual(expected.map(([place, field, found]) => [file, place, field, found]));
-  expected.forEach(([, , , remedy], place) => expect(faults[place]?.remedy).toContain(remedy));
-}
 
 describe('an item file that is wrong', () => {
   it.each(inItem.map((row) => ({ row, from: row[0], to: row[1] })))('$from → $to', ({ row }) => expectFaults(itemFile, row));

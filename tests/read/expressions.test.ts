@@ -78,7 +78,7 @@ describe('an expression', () => {
     ['sqrt(decks - 6)', 'no root of less than zero'],
     ['10 ^ 400', 'a result that is a number'],
   ])('%s is refused for what it measures', (text, remedy) => {
-    expect(faultOf(text)).toMatchObject({ position: { line: 23, column: 10 } });
+    expect(faultOf(text)).toMatchObject({ position: { line: 24, column: 10 } });
     expect(faultOf(text)?.remedy).toContain(remedy);
   });
 

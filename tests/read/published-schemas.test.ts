@@ -2,8 +2,8 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { z } from 'zod';
-import { filesOnDisk, publishedSchemas } from '../../src/read/index.ts';
-import { itemFile, kitFile, sample } from './samples.ts';
+import { filesOnDisk, listItems, publishedSchemas } from '../../src/read/index.ts';
+import { changed, itemFile, kitFile, sample, standFile } from './samples.ts';
 
 const stored = filesOnDisk(fileURLToPath(new URL('../..', import.meta.url)));
 
@@ -29,13 +29,29 @@ describe('the published schemas', () => {
 
   it('accept the good files and refuse a number without its unit', () => {
     expect(published('steps/schemas/kit.schema.json').safeParse(parse(sample(kitFile))).success).toBe(true);
-    expect(published('steps/schemas/item.schema.json').safeParse(parse(sample(itemFile))).success).toBe(true);
+    for (const file of [itemFile, standFile]) expect(published('steps/schemas/item.schema.json').safeParse(parse(sample(file))).success).toBe(true);
     const bare = parse(sample(kitFile).replace('wall: 2.5 mm', 'wall: 2.5'));
     expect(published('steps/schemas/kit.schema.json').safeParse(bare).success).toBe(false);
   });
 
-  it('are named on the first line of the example files', () => {
-    expect(stored.text('steps/rack/item.yaml')).toMatch(/^# yaml-language-server: \$schema=\.\.\/schemas\/item\.schema\.json\n/);
+  it.each([
+    ['use: seat', 'use: rack'],
+    ['sides: [back]', 'sides: [top]'],
+    ['on: back', 'on: [back, top]'],
+    ['is: panel\n    on: back', 'is: panle\n    on: back'],
+    ['    from: foot-frame\n', ''],
+    ['brace: foot-frame', 'brase: foot-frame'],
+    ['through: [seat, foot-frame, back-rail, ring]', 'through: 3'],
+  ])('refuse %j → %j', (from, to) => {
+    expect(published('steps/schemas/item.schema.json').safeParse(parse(changed(standFile, from, to))).success).toBe(false);
+  });
+
+  it.each(listItems(stored))('are named on the first line of %s and accept it', (path) => {
+    expect(stored.text(path)).toMatch(/^# yaml-language-server: \$schema=\.\.\/schemas\/item\.schema\.json\n/);
+    expect(published('steps/schemas/item.schema.json').safeParse(parse(stored.text(path) ?? '')).success).toBe(true);
+  });
+
+  it('are named on the first line of the kit file', () => {
     expect(stored.text('steps/kits/stall-kit.yaml')).toMatch(/^# yaml-language-server: \$schema=\.\.\/schemas\/kit\.schema\.json\n/);
   });
 });

@@ -1,8 +1,10 @@
 import { fileURLToPath } from 'node:url';
+import { expect } from 'vitest';
 import { FaultError, filesInMemory, filesOnDisk, readItem } from '../../src/read/index.ts';
 import type { Fault, Item } from '../../src/read/index.ts';
 
 export const itemFile = 'steps/shelf/item.yaml';
+export const standFile = 'steps/stand/item.yaml';
 export const kitFile = 'steps/kits/small-kit.yaml';
 
 const stored = filesOnDisk(fileURLToPath(new URL('./files', import.meta.url)));
@@ -18,9 +20,9 @@ export function sample(file: string): string {
   return stored.text(file) ?? '';
 }
 
-/** Reads the sample item, with texts of some files replaced. */
-export function readSample(texts: Readonly<Record<string, string>> = {}): Item {
-  return readItem(filesInMemory({ [itemFile]: sample(itemFile), [kitFile]: sample(kitFile), ...texts }), itemFile);
+/** Reads a sample item (the shelf unless told), with texts of some files replaced. */
+export function readSample(texts: Readonly<Record<string, string>> = {}, file = itemFile): Item {
+  return readItem(filesInMemory({ [file]: sample(file), [kitFile]: sample(kitFile), ...texts }), file);
 }
 
 /** The faults that reading throws; none when it succeeds. Anything else thrown goes on. */
@@ -32,4 +34,15 @@ export function faultsOf(read: () => unknown): readonly Fault[] {
     if (error instanceof FaultError) return error.faults;
     throw error;
   }
+}
+
+/** What stands in the good file, what stands there instead, and the faults: place, field, what was found, part of the remedy. */
+export type Case = readonly [from: string, to: string, ...faults: readonly (readonly [place: string, field: string, found: string, remedy: string])[]];
+
+/** Changes one passage of a sample (read with `item`) and expects just the faults of the case. */
+export function expectFaults(file: string, [from, to, ...expected]: Case, item = itemFile): void {
+  const faults = faultsOf(() => readSample({ [file]: changed(file, from, to) }, item));
+  expect(faults.map(({ position, field, found }) => [position.file, `${position.line}:${position.column}`, field, found]))
+    .toEqual(expected.map(([place, field, found]) => [file, place, field, found]));
+  expected.forEach(([, , , remedy], place) => expect(faults[place]?.remedy).toContain(remedy));
 }
