@@ -1,6 +1,6 @@
 import type { Assembly, Spring } from './assembly.ts';
 import { FrameError, MechanismError } from './errors.ts';
-import { shiftsOf, type Answer } from './shifts.ts';
+import { greatestLoad, shiftsOf, type Answer } from './shifts.ts';
 
 /** The frame at rest: every taut cable is stretched, every slack one is not. */
 export interface Settled {
@@ -11,47 +11,48 @@ export interface Settled {
 
 /** What a slack cable keeps of its stiffness on the way, so that a frame that hangs loose for a moment can be solved. */
 const SLACK_SHARE = 1e-4;
-/** Slack cables may carry so much of the load on the way; more, and the frame does not stand without them. */
-const IDLE_SHARE = 1e-3;
 const ROUNDS = 100;
 
 /**
- * Takes slack cables out and solves again until nothing changes. The strain energy of a frame with cables that
- * only pull is convex, so Newton steps that never raise it end at the one answer whichever cables start taut.
- * Where the slack cables are wanted only against a play that no load works on, they are left in at a ten-thousandth.
- * Errors: MechanismError; FrameError where the cables do not settle.
+ * Takes slack cables out and solves again until nothing changes: first with a ten-thousandth of their stiffness left,
+ * then with none. Where the frame then has a play that no load drives (crossed cables both slack on a face that is not
+ * pushed), the first answer stands. Errors: MechanismError; FrameError where the cables do not settle.
  */
 export function settle(assembly: Assembly): Settled {
-  let shifts = shiftsWith(assembly, assembly.springs.map(() => true));
+  const every = assembly.springs.map(() => true);
+  const start = shiftsWith(assembly, every, SLACK_SHARE);
+  if (!start.stands) throw new MechanismError(start.loose);
+  const softened = rounds(assembly, SLACK_SHARE, start.shifts);
+  if (!softened.stands) throw new MechanismError(softened.loose);
+  const bare = shiftsWith(assembly, tautAt(assembly, softened.shifts), 0);
+  if (!bare.stands && bare.worked) throw new MechanismError(bare.loose);
+  const last = bare.stands ? rounds(assembly, 0, softened.shifts) : softened;
+  return pulled(assembly, last.stands ? last.shifts : softened.shifts);
+}
+
+const pulled = ({ springs }: Assembly, shifts: Float64Array): Settled =>
+  ({ shifts, pulls: springs.map((spring) => Math.max(0, pullIn(spring, shifts))) });
+
+/**
+ * The strain energy of a frame with cables that only pull is convex, so Newton steps that always lower it end
+ * at the one answer, whichever cables are taut at the start.
+ */
+function rounds(assembly: Assembly, slackShare: number, start: Float64Array): Answer {
+  let shifts = start;
   for (let round = 0; round < ROUNDS; round += 1) {
     const taut = tautAt(assembly, shifts);
-    const next = shiftsWith(assembly, taut);
-    if (isSame(taut, tautAt(assembly, next))) return withoutSlack(assembly, taut, next);
-    shifts = downhill(assembly, shifts, next);
+    const next = shiftsWith(assembly, taut, slackShare);
+    if (!next.stands || isSame(taut, tautAt(assembly, next.shifts))) return next;
+    const lower = downhill(assembly, slackShare, shifts, next.shifts);
+    // Nothing lower within rounding: cables that carry nothing flicker between taut and slack.
+    if (!lower) return next;
+    shifts = lower;
   }
   throw new FrameError(`after ${ROUNDS} rounds the cables still change between taut and slack`);
 }
 
-/** Solves once more with the slack cables gone. */
-function withoutSlack(assembly: Assembly, taut: readonly boolean[], softened: Float64Array): Settled {
-  if (taut.every(Boolean)) return rest(assembly, taut, softened);
-  const bare = shiftsOf(assembly, taut.map((is) => (is ? 1 : 0)));
-  if (bare.stands && isSame(taut, tautAt(assembly, bare.shifts))) return rest(assembly, taut, bare.shifts);
-  if (!bare.stands && carriedBySlack(assembly, taut, softened) > IDLE_SHARE * loadOf(assembly)) {
-    throw new MechanismError(bare.loose);
-  }
-  return rest(assembly, taut, softened);
-}
-
-function rest({ springs }: Assembly, taut: readonly boolean[], shifts: Float64Array): Settled {
-  return { shifts, pulls: springs.map((spring, index) => (taut[index] ? Math.max(0, pullIn(spring, shifts)) : 0)) };
-}
-
-function shiftsWith(assembly: Assembly, taut: readonly boolean[]): Float64Array {
-  const answer: Answer = shiftsOf(assembly, taut.map((is) => (is ? 1 : SLACK_SHARE)));
-  if (!answer.stands) throw new MechanismError(answer.loose);
-  return answer.shifts;
-}
+const shiftsWith = (assembly: Assembly, taut: readonly boolean[], slackShare: number): Answer =>
+  shiftsOf(assembly, taut.map((is) => (is ? 1 : slackShare)));
 
 const stretchOf = ({ along, places }: Spring, shifts: Float64Array): number =>
   places.reduce((sum, place, i) => sum + (along[i] ?? 0) * (shifts[place] ?? 0), 0);
@@ -60,31 +61,24 @@ const pullIn = (spring: Spring, shifts: Float64Array): number => spring.stiffnes
 
 /** A cable neither stretched nor slack within rounding counts as taut. */
 function tautAt(assembly: Assembly, shifts: Float64Array): readonly boolean[] {
-  const rounding = 1e-9 * loadOf(assembly);
+  const rounding = 1e-9 * greatestLoad(assembly);
   return assembly.springs.map((spring) => pullIn(spring, shifts) >= -rounding);
 }
 
-/** The greatest load, N; moments over the frame's extent. */
-const loadOf = ({ loads, extent }: Assembly): number =>
-  loads.reduce((most, load, index) => Math.max(most, Math.abs(load) / (index % 6 < 3 ? 1 : extent)), 0);
-
-const carriedBySlack = ({ springs }: Assembly, taut: readonly boolean[], shifts: Float64Array): number =>
-  springs.reduce((sum, spring, index) => (taut[index] ? sum : sum + SLACK_SHARE * Math.abs(pullIn(spring, shifts))), 0);
-
 const isSame = (a: readonly boolean[], b: readonly boolean[]): boolean => a.every((value, index) => value === b[index]);
 
-/** As far along the step as the energy falls. */
-function downhill(assembly: Assembly, start: Float64Array, end: Float64Array): Float64Array {
-  const before = energyAt(assembly, start);
+/** As far along the step as the energy falls, or null where it does not. */
+function downhill(assembly: Assembly, slackShare: number, start: Float64Array, end: Float64Array): Float64Array | null {
+  const before = energyAt(assembly, slackShare, start);
   for (let share = 1; share > 1e-6; share /= 2) {
     const point = start.map((value, index) => value + share * ((end[index] ?? 0) - value));
-    if (energyAt(assembly, point) < before) return point;
+    if (energyAt(assembly, slackShare, point) < before - 1e-12 * Math.abs(before)) return point;
   }
-  return end;
+  return null;
 }
 
 /** ½ uᵀ K u + ½ Σ k e² − fᵀ u, N·mm. */
-function energyAt({ size, stiffness, springs, loads }: Assembly, shifts: Float64Array): number {
+function energyAt({ size, stiffness, springs, loads }: Assembly, slackShare: number, shifts: Float64Array): number {
   let energy = 0;
   shifts.forEach((shift, row) => {
     if (shift === 0) return;
@@ -93,6 +87,6 @@ function energyAt({ size, stiffness, springs, loads }: Assembly, shifts: Float64
   });
   return springs.reduce((sum, spring) => {
     const stretch = stretchOf(spring, shifts);
-    return sum + (spring.stiffness * stretch ** 2 * (stretch > 0 ? 1 : SLACK_SHARE)) / 2;
+    return sum + (spring.stiffness * stretch ** 2 * (stretch > 0 ? 1 : slackShare)) / 2;
   }, energy);
 }

@@ -2,30 +2,41 @@ import { add, type Assembly } from './assembly.ts';
 import { looseAt, type Loose } from './errors.ts';
 import { factor, freeMotions, solveFactored } from './factor.ts';
 
-/** All displacements of the frame, or the freedom in which it gives way. */
+/**
+ * All displacements of the frame, or the freedom in which it gives way. `worked` tells whether the loads drive that
+ * motion; where they do not, the frame is in balance but may stand here or there.
+ */
 export type Answer =
   | { readonly stands: true; readonly shifts: Float64Array }
-  | { readonly stands: false; readonly loose: Loose };
+  | { readonly stands: false; readonly loose: Loose; readonly worked: boolean };
+
+/** Motions smaller than this beside the greatest are rounding. */
+const ROUNDING = 1e-7;
 
 /**
  * Solves the frame with each cable as a spring of the given share of its stiffness. A spin that moves no node
- * and that no load turns (a bar pinned at both ends, round itself) stays at 0; any other free motion is a mechanism.
+ * and that no load turns (a bar pinned at both ends, round itself) stays at 0; any other free motion gives way.
  */
 export function shiftsOf(assembly: Assembly, shares: readonly number[]): Answer {
   const { size, held } = assembly;
   const free = Array.from({ length: size }, (_, i) => i).filter((index) => !held.has(index));
-  const whole = withSprings(assembly, shares);
-  const grid = new Float64Array(free.length ** 2);
-  free.forEach((row, i) => { free.forEach((column, j) => { grid[i * free.length + j] = whole[row * size + column] ?? 0; }); });
-  const factored = factor(free.length, grid);
-  const loads = Float64Array.from(free, (index) => assembly.loads[index] ?? 0);
+  const factored = factor(free.length, freePart(withSprings(assembly, shares), size, free));
   const toAll = (part: Float64Array): Float64Array => {
     const all = new Float64Array(size);
     free.forEach((index, i) => { all[index] = part[i] ?? 0; });
     return all;
   };
-  const loose = freeMotions(factored).map(toAll).map((motion) => looseIn(assembly, motion)).find((found) => found !== null);
-  return loose ? { stands: false, loose } : { stands: true, shifts: toAll(solveFactored(factored, loads)) };
+  const found = freeMotions(factored).map(toAll).flatMap((motion) => looseIn(assembly, motion));
+  const worst = found.find(({ worked }) => worked) ?? found[0];
+  if (worst) return { stands: false, ...worst };
+  const loads = Float64Array.from(free, (index) => assembly.loads[index] ?? 0);
+  return { stands: true, shifts: toAll(solveFactored(factored, loads)) };
+}
+
+function freePart(whole: Float64Array, size: number, free: readonly number[]): Float64Array {
+  const grid = new Float64Array(free.length ** 2);
+  free.forEach((row, i) => { free.forEach((column, j) => { grid[i * free.length + j] = whole[row * size + column] ?? 0; }); });
+  return grid;
 }
 
 function withSprings({ stiffness, springs, size }: Assembly, shares: readonly number[]): Float64Array {
@@ -40,20 +51,23 @@ function withSprings({ stiffness, springs, size }: Assembly, shares: readonly nu
   return grid;
 }
 
-/** Where a free motion shows most, or null where it is an idle spin. */
-function looseIn({ frame, extent, loads }: Assembly, motion: Float64Array): Loose | null {
+/** Where a free motion shows most; nothing where it is an idle spin. */
+function looseIn(assembly: Assembly, motion: Float64Array): readonly { readonly loose: Loose; readonly worked: boolean }[] {
+  const { frame, extent } = assembly;
   const shifted = greatest(motion, [0, 1, 2]);
   const turned = greatest(motion, [3, 4, 5]);
   const [shift, turn] = [Math.abs(motion[shifted] ?? 0), Math.abs(motion[turned] ?? 0) * extent];
-  if (shift > 1e-6 * turn) return looseAt(frame.nodes, shifted);
-  return isWorked(loads, motion) ? looseAt(frame.nodes, turned) : null;
+  const worked = Math.abs(workOf(assembly, motion)) > ROUNDING * greatestLoad(assembly) * Math.max(shift, turn);
+  if (shift > ROUNDING * turn) return [{ loose: looseAt(frame.nodes, shifted), worked }];
+  return worked ? [{ loose: looseAt(frame.nodes, turned), worked }] : [];
 }
 
-function isWorked(loads: Float64Array, motion: Float64Array): boolean {
-  const works = loads.map((load, index) => load * (motion[index] ?? 0));
-  const sum = works.reduce((total, work) => total + work, 0);
-  return Math.abs(sum) > 1e-9 * works.reduce((total, work) => total + Math.abs(work), 0);
-}
+const workOf = ({ loads }: Assembly, motion: Float64Array): number =>
+  loads.reduce((sum, load, index) => sum + load * (motion[index] ?? 0), 0);
+
+/** The greatest load, N; moments over the frame's extent. */
+export const greatestLoad = ({ loads, extent }: Assembly): number =>
+  loads.reduce((most, load, index) => Math.max(most, Math.abs(load) / (index % 6 < 3 ? 1 : extent)), 0);
 
 /** Index of the greatest value among the freedoms wanted of each node; the first of equal ones. */
 function greatest(motion: Float64Array, wanted: readonly number[]): number {
