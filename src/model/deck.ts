@@ -1,7 +1,8 @@
 import type { Kit } from '../read/index.ts';
+import { buildFrame, SIDES } from './frame.ts';
 import { flatPattern } from './pattern.ts';
-import { chained, facing, moved, turned } from './pose.ts';
-import type { FlatPattern, Folding, Joining, Part, PartKind, Pose, Shape, Side, Vec2, Vec3 } from './types.ts';
+import { chained, moved } from './pose.ts';
+import type { FlatPattern, Folding, Joining, Part, PartKind, Pose, Shape, Side, Vec2 } from './types.ts';
 
 /**
  * A deck in its building pose: the panel lies inner face up in the plane z = 0, the frame on it with the
@@ -15,14 +16,6 @@ export interface Deck {
   readonly joinings: readonly Joining[];
 }
 
-/** The four corners, named by side along x and along y in the building pose. */
-export const CORNERS = [
-  { name: 'left-front', sx: -1, sy: -1 },
-  { name: 'right-front', sx: 1, sy: -1 },
-  { name: 'left-back', sx: -1, sy: 1 },
-  { name: 'right-back', sx: 1, sy: 1 },
-] as const;
-
 export const WRAPPED: Folding = { left: 1, right: 1, front: 1, back: 1 };
 export const FLAT: Folding = { left: 0, right: 0, front: 0, back: 0 };
 
@@ -34,65 +27,19 @@ export const axesFor = (kit: Kit, width: number, depth: number): Vec2 =>
 export function buildDeck(kit: Kit, width: number, depth: number): Deck {
   const axes = axesFor(kit, width, depth);
   const pattern = flatPattern(kit, axes);
-  const tubes = frameTubes(kit, pattern, width, depth);
-  const joints = frameJoints(kit, pattern);
+  const frame = buildFrame(kit, axes, width, depth, SIDES, 'down', pattern.wrapRadius);
   const panel = part('panel', 'panel', { form: 'panel', pattern, folding: WRAPPED }, chained(), panelMass(kit, pattern));
   const pins = pattern.flaps.flatMap((flap) => tabPins(kit, pattern, flap.side));
   return {
     pattern,
     axes,
-    parts: [...joints, ...tubes, panel, ...pins],
-    joinings: [...frameJoinings(), ...pins.map((pin) => ({ by: pin.id, parts: ['panel', pin.id] }))],
+    parts: [...frame.parts, panel, ...pins],
+    joinings: [...frame.joinings, ...pins.map((pin) => ({ by: pin.id, parts: ['panel', pin.id] }))],
   };
 }
 
 const part = (id: string, kind: PartKind, shape: Shape, pose: Pose, mass: number): Part =>
   ({ id, kind, shape, pose, group: null, mass });
-
-const tubeArea = (kit: Kit): number => {
-  const inside = kit.tube.outsideDiameter - 2 * kit.tube.wall;
-  return (Math.PI / 4) * (kit.tube.outsideDiameter ** 2 - inside ** 2);
-};
-
-/** A tube of this length from the kit's stock, undrilled. */
-export const tubeShape = (kit: Kit, length: number): Extract<Shape, { form: 'tube' }> => ({
-  form: 'tube',
-  length,
-  outside: kit.tube.outsideDiameter,
-  inside: kit.tube.outsideDiameter - 2 * kit.tube.wall,
-  holes: [],
-});
-
-export const tubeMass = (kit: Kit, length: number): number => length * tubeArea(kit) * kit.tube.density;
-
-function frameTubes(kit: Kit, pattern: FlatPattern, width: number, depth: number): Part[] {
-  const [ax, ay] = pattern.axes;
-  const z = pattern.wrapRadius;
-  const long = (side: Side, y: number): Part =>
-    part(`long-tube-${side}`, 'long-tube', tubeShape(kit, width), moved([0, y, z]), tubeMass(kit, width));
-  const short = (side: Side, x: number): Part =>
-    part(`short-tube-${side}`, 'short-tube', tubeShape(kit, depth),
-      chained(moved([x, 0, z]), turned([0, 0, 1], Math.PI / 2)), tubeMass(kit, depth));
-  return [short('left', -ax), short('right', ax), long('front', -ay), long('back', ay)];
-}
-
-/** The joint's deck side looks down on the panel; its sockets point to the two neighbours. */
-function frameJoints(kit: Kit, pattern: FlatPattern): Part[] {
-  return CORNERS.map(({ name, sx, sy }) => {
-    const at: Vec3 = [sx * pattern.axes[0], sy * pattern.axes[1], pattern.wrapRadius];
-    const mirrored = sx * sy < 0;
-    const inX: Vec3 = [-sx, 0, 0];
-    const inY: Vec3 = [0, -sy, 0];
-    const pose = mirrored ? facing(at, inX, inY, [0, 0, -1]) : facing(at, inY, inX, [0, 0, -1]);
-    const shape: Shape = {
-      form: 'joint',
-      joint: kit.joint,
-      pinDiameter: kit.jointPin.diameter,
-      drilled: mirrored ? 'y' : 'x',
-    };
-    return part(`joint-${name}`, 'joint', shape, pose, kit.joint.mass);
-  });
-}
 
 const panelMass = (kit: Kit, pattern: FlatPattern): number => {
   const notched = pattern.blank[0] * pattern.blank[1] - 4 * pattern.notch[0] * pattern.notch[1];
@@ -108,11 +55,3 @@ function tabPins(kit: Kit, pattern: FlatPattern, side: Side): Part[] {
 
 /** The tab lies a hair over the panel, and the head a hair over the tab. */
 const HEAD_LIFT = 0.05;
-
-const frameJoinings = (): Joining[] => CORNERS.flatMap(({ name }) => {
-  const [x, y] = name.split('-');
-  return [
-    { by: `joint-${name}`, parts: [`joint-${name}`, `short-tube-${x}`] },
-    { by: `joint-${name}`, parts: [`joint-${name}`, `long-tube-${y}`] },
-  ];
-});

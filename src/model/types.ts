@@ -1,4 +1,4 @@
-import type { Face, Kit, Quantity } from '../read/index.ts';
+import type { Face, Kit, Quantity, Use } from '../read/index.ts';
 
 export type Vec2 = readonly [number, number];
 export type Vec3 = readonly [number, number, number];
@@ -18,6 +18,7 @@ export type PartKind =
   | 'post'
   | 'joint'
   | 'panel'
+  | 'flat-panel'
   | 'panel-pin'
   | 'joint-pin'
   | 'wing-nut'
@@ -92,6 +93,8 @@ export type Shape =
   | { readonly form: 'pin'; readonly diameter: number; readonly length: number; readonly headDiameter: number; readonly headHeight: number }
   /** Bore along z, from z = 0 to z = height, wings along ±x. */
   | { readonly form: 'wing-nut'; readonly bore: number; readonly span: number; readonly height: number }
+  /** Flat in x and y, middle of the lower face at the origin, holes right through. */
+  | { readonly form: 'plate'; readonly width: number; readonly height: number; readonly thickness: number; readonly holes: readonly { readonly at: Vec2; readonly diameter: number }[] }
   /** Along x, middle of the lower face at the origin: a line on a face. */
   | { readonly form: 'strip'; readonly length: number; readonly width: number; readonly height: number }
   /** From one loop's middle at the origin to the other's at (length, 0, 0); loops round z. */
@@ -109,11 +112,16 @@ export interface Part {
   readonly mass: number;
 }
 
-/** Identical sub-assemblies share one pattern; the first one stands for all in the pictures. */
+/** A deck or a bare frame. Identical ones are made in one run; the first one stands for all in the pictures. */
 export interface Group {
   readonly name: string;
   readonly piece: string;
-  /** From the deck's own building pose (panel on the floor, inner face up) to the finished item. */
+  readonly kind: 'deck' | 'frame';
+  /** Sides of the finished item that have a tube. */
+  readonly sides: readonly Face[];
+  /** Height of the tubes' axes over the floor, mm. */
+  readonly level: number;
+  /** From its own building pose (a deck upside down on its panel, a frame as it is used) to the finished item. */
   readonly pose: Pose;
   readonly partIds: readonly string[];
 }
@@ -134,6 +142,14 @@ export interface NamedLength {
   readonly to: Vec3;
 }
 
+/** A flat rectangular panel with its pin holes, from its lower left corner, mm. */
+export interface FlatPanel {
+  readonly width: number;
+  readonly height: number;
+  readonly holes: readonly { readonly at: Vec2; readonly diameter: number }[];
+  readonly partIds: readonly string[];
+}
+
 /** A tube to cut: its length, how many, and the share of a stock tube when it is a plain fraction. */
 export interface TubeNeed {
   readonly kind: 'long-tube' | 'short-tube' | 'post';
@@ -145,12 +161,15 @@ export interface TubeNeed {
 export interface Model {
   readonly item: string;
   readonly size: string;
+  readonly use: Use;
   readonly kit: Kit;
   readonly parameters: Readonly<Record<string, Quantity>>;
   readonly parts: readonly Part[];
   readonly groups: readonly Group[];
   readonly joinings: readonly Joining[];
   readonly pattern: FlatPattern;
+  /** Flat panels to cut, each with the parts cut so. */
+  readonly plates: readonly FlatPanel[];
   readonly dimensions: readonly NamedLength[];
   readonly tubes: readonly TubeNeed[];
   readonly bracedFaces: readonly Face[];

@@ -6,6 +6,7 @@ import { buildCable } from './cable.ts';
 import { buildJoint } from './joint.ts';
 import { buildPanel } from './panel.ts';
 import { buildPin, buildWingNut } from './pin.ts';
+import { buildPlate } from './plate.ts';
 import { buildTube } from './tube.ts';
 
 type Transform = Parameters<Manifold['transform']>[0];
@@ -91,6 +92,7 @@ function build(kernel: ManifoldToplevel, shape: Shape): Manifold {
     case 'pin': return buildPin(kernel, shape);
     case 'wing-nut': return buildWingNut(kernel, shape);
     case 'cable': return buildCable(kernel, shape);
+    case 'plate': return buildPlate(kernel, shape);
     case 'strip': return kernel.Manifold.cube([shape.length, shape.width, shape.height], true).translate(0, 0, shape.height / 2);
   }
 }

@@ -1,0 +1,19 @@
+import type { Kit } from '../read/index.ts';
+import type { Shape } from './types.ts';
+
+/** A tube from the kit's stock, undrilled. */
+export const tubeShape = (kit: Kit, length: number): Extract<Shape, { form: 'tube' }> => ({
+  form: 'tube',
+  length,
+  outside: kit.tube.outsideDiameter,
+  inside: kit.tube.outsideDiameter - 2 * kit.tube.wall,
+  holes: [],
+});
+
+const tubeArea = (kit: Kit): number => {
+  const inside = kit.tube.outsideDiameter - 2 * kit.tube.wall;
+  return (Math.PI / 4) * (kit.tube.outsideDiameter ** 2 - inside ** 2);
+};
+
+/** kg */
+export const tubeMass = (kit: Kit, length: number): number => length * tubeArea(kit) * kit.tube.density;
