@@ -1,4 +1,5 @@
 import { bandPad, countHeight, numeralHeight, timesHeight } from './bands.ts';
+import { sourceWidth } from './colophon.tsx';
 import { pairGap } from './check-pictures.tsx';
 import { captionSize, lineHeight, sheets, textSize } from './sheet.ts';
 import { innerGap } from './step-strip.tsx';
@@ -115,10 +116,13 @@ const endStyle = `
 .colophon dl { padding-bottom: 5mm; }
 .colophon dl div { display: grid; grid-template-columns: 42mm 1fr; column-gap: 4mm; }
 .colophon > p { margin-bottom: ${lineHeight}mm; }
-.findings { width: ${main}mm; border-bottom: ${hair}mm solid; margin-top: 4mm; }
+.findings { width: ${main}mm; table-layout: fixed; border-bottom: ${hair}mm solid; margin-top: 4mm; }
 .findings thead th { font-weight: 700; height: 8mm; }
 .findings tbody tr { border-top: ${hair}mm solid; vertical-align: top; }
-.findings td, .findings th { padding: 1mm 0; padding-inline-end: 3mm; }
+.findings td, .findings th { box-sizing: border-box; padding: 1mm 0; padding-inline-end: 3mm; }
+.findings th:nth-child(1) { width: ${sourceWidth}mm; }
+.findings th:nth-child(2) { width: 30mm; }
+.findings th:nth-child(3) { width: 24mm; }
 .findings .source { display: block; font-size: 10pt; }
 .findings sup { font-size: inherit; line-height: 0; }
 html:dir(rtl) .findings .source { text-align: right; }
