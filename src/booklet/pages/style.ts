@@ -1,6 +1,7 @@
 import { bandPad, countHeight, numeralHeight, timesHeight } from './bands.ts';
 import { sourceWidth } from './colophon.tsx';
 import { pairGap } from './check-pictures.tsx';
+import { barsGap, pieceHeight, piecesHead } from './cut-lengths.tsx';
 import { captionSize, lineHeight, sheets, textSize } from './sheet.ts';
 import { innerGap } from './step-strip.tsx';
 
@@ -73,10 +74,10 @@ const listStyle = `
 .sizes .figure { text-align: center; width: 18.5mm; height: 10mm; font-variant-numeric: tabular-nums; }
 .sizes .figure .size-mark, .sizes .pointer { margin: 0 auto 1mm; }
 .sizes .this { font-weight: 700; background: #e8e8e8; }
-.lengths .picture { margin-bottom: 8mm; }
+.lengths .picture { margin-bottom: ${barsGap}mm; }
 .pieces { border-bottom: ${hair}mm solid; }
-.pieces tbody tr { border-top: ${hair}mm solid; height: 18mm; }
-.pieces thead { height: 8mm; }
+.pieces tbody tr { border-top: ${hair}mm solid; height: ${pieceHeight}mm; }
+.pieces thead { height: ${piecesHead}mm; }
 .pieces thead th { text-align: center; font-weight: 700; }
 .pieces .piece { width: 84mm; }
 .pieces .piece .picture { display: inline-block; vertical-align: middle; margin: 0; margin-inline-end: 5mm; min-width: 0; }
