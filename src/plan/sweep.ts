@@ -21,7 +21,6 @@ export function blockers(motion: Motion, movers: Standing, standing: Standing, s
   switch (motion.kind) {
     case 'slide': return slideBlockers(motion.parts.flatMap((id) => movers.get(id) ?? []), motion.by, standing, solids);
     case 'fold': return foldBlockers(movers.get(motion.panel), motion.side, standing, solids);
-    case 'hang':
     case 'turn': return [];
   }
 }
@@ -35,11 +34,12 @@ function slideBlockers(movers: readonly Placed[], by: Vec3, standing: Standing, 
     }))).map(([id]) => id).sort();
 }
 
-/** How far back along the slide, as shares of it from 1 down to just over 0, the mover is tried. */
+/** How far back along the slide, as shares of it from 1 down, the mover is tried; just before its place and there as well. */
 function tryPlaces(mover: Placed, by: Vec3, obstacle: Placed, solids: Solids): readonly number[] {
   const step = Math.max(CLOSEST_TRIES, (lengthAlong(mover, by, solids) + lengthAlong(obstacle, by, solids)) / TRIES_PER_MEETING);
-  const tries = Math.max(4, Math.ceil(Math.hypot(...by) / step));
-  return Array.from({ length: tries }, (_, index) => 1 - index / tries);
+  const distance = Math.hypot(...by);
+  const tries = Math.max(4, Math.ceil(distance / step));
+  return [...Array.from({ length: tries }, (_, index) => 1 - index / tries), CLOSEST_TRIES / 2 / distance, 0];
 }
 
 /** Length of the box round a standing shape along a direction, mm. */

@@ -2,8 +2,8 @@ import { Vector3 } from 'three';
 import { describe, expect, it } from 'vitest';
 import { chained, moved, placed } from '../../src/model/index.ts';
 import { planItem } from '../../src/plan/index.ts';
-import { closeUpScene, stepScene, type SceneBody } from '../../src/scene/index.ts';
-import { partOf, rackModel, rackWishing, sizes, solids } from '../support/rack.ts';
+import { closeUpScene, type SceneBody } from '../../src/scene/index.ts';
+import { partOf, rackModel, sizes, solids } from '../support/rack.ts';
 import { alongX, onPanel, outOf, walkedTo } from '../support/walk.ts';
 import { asTurn, between, farthest, linear, stretch, vector } from './poses.ts';
 import { arrowsOf, BESIDE, ends, home, placesOf, shownSteps, sliding, tips, turning, type Shown } from './shown.ts';
@@ -97,7 +97,8 @@ describe.each(sizes)('the scenes of the rack, size %s', (size) => {
 
   describe('arrows', () => {
     it('of parts that slide lie on their way: from where they are drawn to where they belong', () => {
-      for (const { step, scene } of shown.filter((one) => sliding(one.step))) {
+      // Cables are drawn where they belong: only crossed do they show which stud they go to.
+      for (const { step, scene } of shown.filter((one) => sliding(one.step) && one.step.action !== 'brace')) {
         const arrows = arrowsOf(scene);
         expect([step.key, arrows.length > 0]).toEqual([step.key, true]);
         for (const { path } of arrows) {
@@ -312,26 +313,5 @@ describe('the check of the arrows itself', () => {
     expect(asTurn(between(pose, chained(moved([5, 0, 0]), pose))).angle).toBeCloseTo(0, 9);
     expect(stretch([2, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1])).toBeGreaterThan(0.5);
     expect(stretch([-1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1])).toBeGreaterThan(0.5);
-  });
-});
-
-describe('another order, wished for', () => {
-  // DEFECT in src/scene/stage.ts, drilledSides: what is drilled is guessed from the kind of step, not from the steps done.
-  it.fails('DEFECT shows posts undrilled while the work is turned before it is drilled', () => {
-    const model = rackModel('low');
-    const { steps } = planItem(model, rackWishing({ first: 'turn-item', then: 'drill:front' }).order, solids);
-    const turn = steps.find((step) => step.action === 'turn-item');
-    if (turn === undefined) throw new Error('no turn');
-    const post = stepScene(model, turn, solids)?.bodies.find((body) => body.id === 'post-left-front');
-    const { shape } = partOf(model, 'post-left-front');
-    if (shape.form !== 'tube') throw new Error('a post is a tube');
-    expect(post?.mesh).toBe(solids.mesh({ ...shape, holes: [] }));
-  });
-
-  // DEFECT in src/plan/standings.ts: how the work lies is told by the job, not by the turns done before it.
-  it.fails('DEFECT drills the turned item as it lies after the turn', () => {
-    const model = rackModel('low');
-    const { steps } = planItem(model, rackWishing({ first: 'turn-item', then: 'drill:front' }).order, solids);
-    expect(steps.find((step) => step.key === 'drill:front')?.standing.name).toBe('on-front');
   });
 });
