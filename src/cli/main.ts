@@ -1,10 +1,7 @@
 import { Command } from 'commander';
-import { checkCommand } from './check.ts';
-import { drawCommand } from './draw.ts';
-import { failure } from './failure.ts';
-import { makeCommand, type MakeOptions } from './make.ts';
-import { schemasCommand } from './schemas.ts';
+import type { MakeOptions } from './make.ts';
 
+// Each command loads what it needs when it is called: help and a mistyped name are told at once.
 const program = new Command('foldwright')
   .description('From one text model of an item to its geometry, checks, step order and printed booklets.')
   .configureOutput({ outputError: (text, write) => { write(`foldwright: ${text.trim().replace(/^error: /, '').replace(/\.$/, '').replaceAll('\n', ' ')}; see: foldwright --help\n`); } })
@@ -18,13 +15,13 @@ program.command('make')
   .option('--edition <names...>', 'editions: pictures, words; both unless given')
   .option('--paper <names...>', 'papers: a4, letter; both unless given')
   .option('--out <folder>', 'where the booklets go', 'booklets')
-  .action((item: string | undefined, options: MakeOptions) => makeCommand(item, options));
+  .action(async (item: string | undefined, options: MakeOptions) => (await import('./make.ts')).makeCommand(item, options));
 
 program.command('check')
   .description('prints the findings of every size variant; fails when one fails')
   .argument('[item]', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; all unless given')
-  .action((item: string | undefined, options: { size?: string[] }) => { checkCommand(item, options); });
+  .action(async (item: string | undefined, options: { size?: string[] }) => { (await import('./check.ts')).checkCommand(item, options); });
 
 program.command('draw')
   .description('writes the picture of one step as SVG')
@@ -32,11 +29,11 @@ program.command('draw')
   .requiredOption('--step <number>', 'number of the step')
   .option('--size <name>', 'size variant; the item\'s second one unless given')
   .option('--out <file>', 'file to write; <item>-<size>-step-<number>.svg unless given')
-  .action((item: string, options: { step: string; size?: string; out?: string }) => drawCommand(item, options));
+  .action(async (item: string, options: { step: string; size?: string; out?: string }) => (await import('./draw.ts')).drawCommand(item, options));
 
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')
-  .action(() => { schemasCommand(); });
+  .action(async () => { (await import('./schemas.ts')).schemasCommand(); });
 
 // A reader that stops early, such as `head`, is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -47,6 +44,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 try {
   await program.parseAsync();
 } catch (error) {
+  const { failure } = await import('./failure.ts');
   process.stderr.write(`${failure(error)}\n`);
   process.exitCode = 1;
 }

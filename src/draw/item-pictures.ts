@@ -62,8 +62,12 @@ function partPictures(model: Model, solids: Solids, draw: LineDrawer): readonly 
   return kinds.flatMap((kind) => {
     const body = partBody(model, kind, solids);
     if (body === null) return [];
-    const at = (id: string, scale: number, widest: number): Picture => ({ ...composeAlone(body, viewOf(kind), scale, draw, widest), id });
-    return [at(`part:${kind}`, PART_SCALE[kind], WIDEST_PART), at(`small:${kind}`, SMALL_SCALE[kind], SMALL_WIDTH)];
+    // A panel is shown whole: a break would leave out its notches.
+    const at = (scale: number, widest: number): Picture => composeAlone(body, viewOf(kind), scale, draw, kind === 'panel' ? Infinity : widest);
+    return [
+      { ...at(PART_SCALE[kind], WIDEST_PART), id: `part:${kind}` },
+      { ...noWider(at, SMALL_SCALE[kind], SMALL_WIDTH), id: `small:${kind}` },
+    ];
   });
 }
 
@@ -77,4 +81,10 @@ function viewOf(kind: PartKind): View {
   const lying = kind === 'post' || kind === 'long-tube' || kind === 'short-tube';
   if (kind === 'cable') return { towardsEye: [0.05, -0.4, 1], up: [0, 1, 0] };
   return lying ? { towardsEye: [0.35, -1, 0.3], up: [0, 0, 1] } : STANDARD_VIEW;
+}
+
+/** A picture at the scale asked for, or at a smaller one so that it is no wider than `widest` mm. */
+function noWider(at: (scale: number, widest: number) => Picture, scale: number, widest: number): Picture {
+  const asked = at(scale, widest);
+  return asked.width <= widest ? asked : at((scale * 0.95 * widest) / asked.width, widest);
 }

@@ -6,8 +6,8 @@ import { wrapOf } from './wrap.ts';
 /** Free air between the widest bulge of a wrapped side and a cable, and between crossing cables, mm. */
 const AIR = 1;
 const CROSSING_AIR = 0.5;
-/** A loop is this much wider than the stud it hangs on. */
-const LOOP_PLAY = 0.3;
+/** A loop slips over the stud's head with this much play all round, mm. */
+const LOOP_PLAY = 0.5;
 const CABLE_MASS_PER_MM = 2e-5;
 
 interface Braces {
@@ -35,7 +35,7 @@ export function buildBraces(kit: Kit, axes: Vec2, levels: readonly number[], fac
     [1, -1].forEach((rising, index) => {
       const id = `cable-${face}-${index + 1}`;
       parts.push(cable(kit, plane, id, low, high, rising, firstPlane(kit) + index * (kit.cable.diameter + CROSSING_AIR)));
-      joinings.push({ by: id, parts: [id, deckNames[0] ?? '', deckNames[deckNames.length - 1] ?? ''] });
+      joinings.push({ by: id, parts: [id, studOf(plane, -rising, deckNames[0] ?? ''), studOf(plane, rising, deckNames[deckNames.length - 1] ?? '')] });
     });
   }
   return { parts, joinings };
@@ -57,6 +57,13 @@ function planeOf(face: Face, axes: Vec2): FacePlane {
   }
 }
 
+/** The joint at the end of a face that lies `towards` its right (1) or left (−1). A deck is built upside down: front and back change places. */
+function studOf({ across, outwards, halfSpan, out }: FacePlane, towards: number, deck: string): string {
+  const x = across[0] * towards * halfSpan + outwards[0] * out;
+  const y = across[1] * towards * halfSpan + outwards[1] * out;
+  return `${deck}/joint-${x < 0 ? 'left' : 'right'}-${y < 0 ? 'back' : 'front'}`;
+}
+
 function cable(kit: Kit, plane: FacePlane, id: string, low: number, high: number, rising: number, offset: number): Part {
   const run = 2 * plane.halfSpan;
   const rise = high - low;
@@ -68,7 +75,7 @@ function cable(kit: Kit, plane: FacePlane, id: string, low: number, high: number
     -rising * across[1] * plane.halfSpan + outwards[1] * (plane.out + offset),
     low,
   ];
-  const shape: Shape = { form: 'cable', diameter: kit.cable.diameter, length, loopInside: kit.joint.studDiameter / 2 + LOOP_PLAY };
+  const shape: Shape = { form: 'cable', diameter: kit.cable.diameter, length, loopInside: kit.joint.studHeadDiameter / 2 + LOOP_PLAY };
   return { id, kind: 'cable', shape, pose: facing(start, direction, cross(outwards, direction), outwards), group: null, mass: length * CABLE_MASS_PER_MM };
 }
 

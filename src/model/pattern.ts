@@ -60,11 +60,11 @@ function flapOf(kit: Kit, wrap: Wrap, side: Side, axes: Vec2, inset: number): Fl
 
 /**
  * Snip that keeps neighbouring tabs apart: both reach past the notch by the same overlap, and two 45° snips of
- * that length would just touch on the diagonal; half the notch's gap more on each sets them a gap apart.
+ * that length would just touch on the diagonal; each longer by gap/√2 sets them a gap apart straight across.
  */
 function tabCorner(kit: Kit, wrap: Wrap): number {
   const overlap = wrap.hingeInside + wrap.tab - notchReach(kit);
-  return Math.max(kit.practice.tabCorner, overlap + kit.practice.notchGap / 2);
+  return Math.max(kit.practice.tabCorner, overlap + kit.practice.notchGap / Math.SQRT2);
 }
 
 /** Both ends first, then evenly between, no further apart than the pitch. */

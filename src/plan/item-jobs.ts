@@ -63,7 +63,7 @@ function braceJob(model: Model, face: Model['bracedFaces'][number], decks: reado
     side: face,
     places: cables.map((part) => part.id),
     needs: decks,
-    motions: cables.map((part): Motion => ({ kind: 'hang', parts: [part.id], by: scaled(directionOf(part.pose, [0, 0, -1]), CABLE_TRAVEL) })),
+    motions: cables.map((part): Motion => ({ kind: 'slide', parts: [part.id], by: scaled(directionOf(part.pose, [0, 0, -1]), CABLE_TRAVEL) })),
   });
 }
 

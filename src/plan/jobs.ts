@@ -24,10 +24,12 @@ export const jobKey = (action: Action, detail: string | null): string => (detail
 /** Room the parts of one run or of the item are proven in: their shapes and poses, and each panel's fold so far. */
 export interface Stage {
   readonly parts: ReadonlyMap<string, Part>;
+  /** The panels as they come: flat to the deck's run, wrapped to the item. */
+  readonly folding: Folding;
 }
 
-export const stageOf = (parts: readonly Part[], seenFrom: (pose: Pose) => Pose): Stage =>
-  ({ parts: new Map(parts.map((part) => [part.id, { ...part, pose: seenFrom(part.pose) }])) });
+export const stageOf = (parts: readonly Part[], folding: Folding, seenFrom: (pose: Pose) => Pose): Stage =>
+  ({ folding, parts: new Map(parts.map((part) => [part.id, { ...part, pose: seenFrom(part.pose) }])) });
 
 /** A folding with one side at a stage and the other sides flat. */
 export const foldedOnly = (side: Side, stage: number): Folding => ({ ...FLAT, [side]: stage });

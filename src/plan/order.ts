@@ -10,17 +10,18 @@ export interface Ordering {
 }
 
 /**
- * Puts the jobs in order. `must` comes from needs and geometry and cannot be overridden; a wish that goes
- * against it is refused with the parts in the way. A rule that goes against a wish gives way.
+ * Puts the jobs in order. `must` comes from needs and geometry; neither it nor a firm rule can be overridden: a
+ * wish that goes against them is refused with the parts in the way. Any other rule gives way to a wish.
  * Ties are broken by the order in which the jobs are given.
  */
 export function orderJobs(jobs: readonly Job[], must: readonly OrderReason[], wishes: readonly OrderWish[], rules: readonly Rule[]): Ordering {
-  const wanted = wishes.map((wish) => acceptedWish(jobs, must, wish));
-  refuseCircle(must, wanted, wishes);
-  const asked = rules.flatMap((rule) => linksOf(rule, jobs));
+  const firm = [...must, ...rules.filter((rule) => rule.firm).flatMap((rule) => linksOf(rule, jobs))];
+  const wanted = wishes.map((wish) => acceptedWish(jobs, firm, wish));
+  refuseCircle(firm, wanted, wishes);
+  const asked = rules.filter((rule) => !rule.firm).flatMap((rule) => linksOf(rule, jobs));
   const reasons = asked.reduce<readonly OrderReason[]>(
     (held, link) => (leads(held, link.then, link.first) ? held : [...held, link]),
-    [...must, ...wanted],
+    [...firm, ...wanted],
   );
   return { jobs: sorted(jobs, reasons), reasons };
 }
@@ -91,8 +92,15 @@ function sorted(jobs: readonly Job[], reasons: readonly OrderReason[]): readonly
   while (left.length > 0) {
     const waits = (job: Job): boolean => reasons.some((link) => link.then === job.key && left.some((other) => other.key === link.first));
     const next = left.findIndex((job) => !waits(job));
-    if (next < 0) throw new RangeError(`the order runs in a circle: ${left.map((job) => job.key).join(', ')}`);
+    if (next < 0) throw new RangeError(`no order leaves every motion free: ${circleIn(left, reasons).map(explained).join('; ')}`);
     done.push(...left.splice(next, 1));
   }
   return done;
+}
+
+/** The links that run in a circle among jobs that all wait for one another. */
+function circleIn(left: readonly Job[], reasons: readonly OrderReason[]): readonly OrderReason[] {
+  const among = reasons.filter((link) => left.some((job) => job.key === link.first) && left.some((job) => job.key === link.then));
+  const closing = among.find((link) => leads(among, link.then, link.first));
+  return closing === undefined ? [] : [closing, ...(pathOf(among, closing.then, closing.first) ?? [])];
 }

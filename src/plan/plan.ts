@@ -1,11 +1,11 @@
-import { FLAT, chained, undone, standstill, type Model, type Side, type Solids } from '../model/index.ts';
+import { chained, FLAT, standstill, undone, WRAPPED, type Model, type Side, type Solids } from '../model/index.ts';
 import type { OrderWish } from '../read/index.ts';
 import { deckJobs } from './deck-jobs.ts';
 import { itemJobs } from './item-jobs.ts';
 import { stageOf, type Job } from './jobs.ts';
 import { orderJobs, type Ordering } from './order.ts';
 import { clashesInOrder, mustHold, type Clash } from './prove.ts';
-import { rulesFor } from './rules.ts';
+import { rulesFor, sidesInOrder } from './rules.ts';
 import { standingOf } from './standings.ts';
 import type { NewPart, Plan, Step } from './types.ts';
 import { WORK } from './work.ts';
@@ -34,17 +34,17 @@ export function orderedJobs(model: Model, wishes: readonly OrderWish[], solids: 
     ...runs.flatMap((run) => mustHold(run.jobs, run.stage, solids)),
     ...mustHold(whole, itemStage(model), solids),
   ];
-  return orderJobs(jobs, must, wishes, rulesFor(model.pattern));
+  return orderJobs(jobs, must, wishes, rulesFor(model.pattern, sidesInOrder(model.pattern, wishes)));
 }
 
 /** The parts of a run's first sub-assembly as it stands while it is built. */
 function runStage(model: Model, run: string): ReturnType<typeof stageOf> {
   const group = model.groups.find((candidate) => candidate.piece === run);
   const back = undone(group?.pose ?? standstill);
-  return stageOf(model.parts.filter((part) => part.group === group?.name), (pose) => chained(back, pose));
+  return stageOf(model.parts.filter((part) => part.group === group?.name), FLAT, (pose) => chained(back, pose));
 }
 
-const itemStage = (model: Model): ReturnType<typeof stageOf> => stageOf(model.parts, (pose) => pose);
+const itemStage = (model: Model): ReturnType<typeof stageOf> => stageOf(model.parts, WRAPPED, (pose) => pose);
 
 /** Jobs whose motions are not free in this order. */
 export function provenClashes(model: Model, jobs: readonly Job[], solids: Solids): readonly Clash[] {

@@ -1,4 +1,4 @@
-import { FLAT, type Folding, type Part, type Placed, type Solids } from '../model/index.ts';
+import { type Folding, type Part, type Placed, type Solids } from '../model/index.ts';
 import { foldedOnly, type Job, type Stage } from './jobs.ts';
 import { blockers, type Standing } from './sweep.ts';
 import type { OrderReason } from './types.ts';
@@ -19,7 +19,7 @@ function lockedOut(jobs: readonly Job[], stage: Stage, solids: Solids): OrderRea
   return jobs.filter((job) => job.motions.length > 0).flatMap((first) => {
     const others = jobs.filter((job) => job.key !== first.key);
     const left = new Map(others.flatMap((job) => leftBehind(job, stage, first)));
-    const met = inTheWay(first, left, stage, solids, FLAT).map((place) => place.split(LEFT_BY) as [string, string]);
+    const met = inTheWay(first, left, stage, solids, stage.folding).map((place) => place.split(LEFT_BY) as [string, string]);
     return others.flatMap((then) => {
       const parts = met.filter(([, key]) => key === then.key).map(([id]) => id);
       return parts.length === 0 ? [] : [{ first: first.key, then: then.key, rule: 'geometry', parts }];
@@ -43,7 +43,7 @@ function leftBehind(job: Job, stage: Stage, seenBy: Job): [string, Placed][] {
   const folds = job.motions.flatMap((motion) => (motion.kind === 'fold' ? [motion] : []));
   const selfFold = seenBy.motions.some((motion) => motion.kind === 'fold');
   return [
-    ...job.places.flatMap((id) => entry(stage, id, FLAT)),
+    ...job.places.flatMap((id) => entry(stage, id, stage.folding)),
     ...(selfFold ? [] : folds.flatMap(({ panel, side }) => entry(stage, panel, foldedOnly(side, 1)))),
   ].map(([id, placed]) => [`${id}${LEFT_BY}${job.key}`, placed]);
 }
@@ -57,7 +57,7 @@ function entry(stage: Stage, id: string, folding: Folding): [string, Placed][] {
 const folded = ({ shape }: Part, folding: Folding): Part['shape'] =>
   (shape.form === 'panel' ? { ...shape, folding } : shape);
 
-/** A job in its place whose motion is not free, and the parts it meets. */
+/** A job in its place whose motion is not free, and the parts it meets; or the panel it folds that is not there yet. */
 export interface Clash {
   readonly key: string;
   readonly parts: readonly string[];
@@ -66,11 +66,12 @@ export interface Clash {
 /** Walks through the jobs in order and tries every motion against all that stands there by then. */
 export function clashesInOrder(jobs: readonly Job[], stage: Stage, solids: Solids): readonly Clash[] {
   const standing = new Set<string>();
-  let folding: Folding = FLAT;
+  let folding = stage.folding;
   const clashes: Clash[] = [];
   for (const job of jobs) {
     const present = new Map([...standing].flatMap((id) => entry(stage, id, folding)));
-    const parts = inTheWay(job, present, stage, solids, folding);
+    const missing = job.motions.flatMap((motion) => (motion.kind === 'fold' && !standing.has(motion.panel) ? [motion.panel] : []));
+    const parts = [...missing, ...inTheWay(job, present, stage, solids, folding)];
     if (parts.length > 0) clashes.push({ key: job.key, parts });
     job.places.forEach((id) => standing.add(id));
     for (const motion of job.motions) if (motion.kind === 'fold') folding = { ...folding, [motion.side]: 1 };

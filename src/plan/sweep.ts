@@ -6,10 +6,7 @@ export type Standing = ReadonlyMap<string, Placed>;
 
 /** Shared volume under this is rounding, mm³. */
 export const TOUCH = 1;
-/**
- * Two solids that meet along a slide do so over about the sum of their lengths along it; a try every eighth of
- * that, but not closer than this (mm), cannot miss them.
- */
+/** The stretch of a slide on which two boxes pass each other is tried in this many places and at its end, but not closer than this (mm). */
 const TRIES_PER_MEETING = 8;
 const CLOSEST_TRIES = 10;
 const FOLD_TRIES = 18;
@@ -21,7 +18,6 @@ export function blockers(motion: Motion, movers: Standing, standing: Standing, s
   switch (motion.kind) {
     case 'slide': return slideBlockers(motion.parts.flatMap((id) => movers.get(id) ?? []), motion.by, standing, solids);
     case 'fold': return foldBlockers(movers.get(motion.panel), motion.side, standing, solids);
-    case 'hang':
     case 'turn': return [];
   }
 }
@@ -30,23 +26,29 @@ function slideBlockers(movers: readonly Placed[], by: Vec3, standing: Standing, 
   return [...standing].filter(([, obstacle]) => movers.some((mover) =>
     sweptNear(mover, by, obstacle, solids) && tryPlaces(mover, by, obstacle, solids).some((back) => {
       const [x, y, z] = by;
-      const pose = chained(moved([-x * back, -y * back, -z * back]), mover.pose);
+      const share = back / Math.hypot(...by);
+      const pose = chained(moved([-x * share, -y * share, -z * share]), mover.pose);
       return solids.overlap({ shape: mover.shape, pose }, obstacle) > TOUCH;
     }))).map(([id]) => id).sort();
 }
 
-/** How far back along the slide, as shares of it from 1 down to just over 0, the mover is tried. */
+/** How far back along the slide (mm, 0 is home) the mover is tried: evenly over the stretch where its box passes the obstacle's. */
 function tryPlaces(mover: Placed, by: Vec3, obstacle: Placed, solids: Solids): readonly number[] {
-  const step = Math.max(CLOSEST_TRIES, (lengthAlong(mover, by, solids) + lengthAlong(obstacle, by, solids)) / TRIES_PER_MEETING);
-  const tries = Math.max(4, Math.ceil(Math.hypot(...by) / step));
-  return Array.from({ length: tries }, (_, index) => 1 - index / tries);
+  const [least, most] = reachAlong(mover, by, solids);
+  const [near, far] = reachAlong(obstacle, by, solids);
+  const from = Math.max(0, least - far);
+  const to = Math.min(Math.hypot(...by), most - near);
+  if (to < from) return [];
+  const tries = Math.max(4, Math.min(TRIES_PER_MEETING, Math.ceil((to - from) / CLOSEST_TRIES)));
+  return Array.from({ length: tries + 1 }, (_, index) => from + ((to - from) * index) / tries);
 }
 
-/** Length of the box round a standing shape along a direction, mm. */
-function lengthAlong(one: Placed, by: Vec3, solids: Solids): number {
+/** Where the box round a standing shape begins and ends along a direction, mm. */
+function reachAlong(one: Placed, by: Vec3, solids: Solids): readonly [number, number] {
   const { least, most } = solids.box(one);
   const distance = Math.hypot(...by);
-  return [0, 1, 2].reduce((sum, axis) => sum + Math.abs((by[axis] ?? 0) / distance) * ((most[axis] ?? 0) - (least[axis] ?? 0)), 0);
+  const ends = [0, 1, 2].map((axis) => [least[axis] ?? 0, most[axis] ?? 0].map((end) => (end * (by[axis] ?? 0)) / distance));
+  return [ends.reduce((sum, pair) => sum + Math.min(...pair), 0), ends.reduce((sum, pair) => sum + Math.max(...pair), 0)];
 }
 
 /** Whether the box round the whole way of a mover meets the box round the obstacle. */

@@ -40,8 +40,6 @@ export type WorkerCheck =
 export type Motion =
   /** The parts come from `pose moved by −by` to their place along the straight line `by` (mm). */
   | { readonly kind: 'slide'; readonly parts: readonly string[]; readonly by: Vec3 }
-  /** As a slide, but of something flexible that gives way: shown, not proven rigid. */
-  | { readonly kind: 'hang'; readonly parts: readonly string[]; readonly by: Vec3 }
   | { readonly kind: 'fold'; readonly panel: string; readonly side: Side }
   /** The whole work turns about `axis` by `angle` rad. */
   | { readonly kind: 'turn'; readonly axis: Vec3; readonly angle: number };

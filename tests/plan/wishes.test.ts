@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { orderedJobs, planItem, provenClashes, rulesFor } from '../../src/plan/index.ts';
+import { orderedJobs, planItem, provenClashes, rulesFor, sidesInOrder } from '../../src/plan/index.ts';
 import { orderJobs, type Ordering } from '../../src/plan/order.ts';
 import { FaultError, type Fault } from '../../src/read/index.ts';
 import { rackModel, rackWishing, solids, type WrittenWish } from '../support/rack.ts';
@@ -10,7 +10,7 @@ const must = usual.reasons.filter(({ rule }) => rule === 'needed' || rule === 'g
 
 /** The order that an item file with these wishes gets. The proofs are the model's own, made once. */
 const wishing = (...wishes: readonly WrittenWish[]): Ordering =>
-  orderJobs(usual.jobs, must, rackWishing(...wishes).order, rulesFor(model.pattern));
+  orderJobs(usual.jobs, must, rackWishing(...wishes).order, rulesFor(model.pattern, sidesInOrder(model.pattern, wishes)));
 
 const wish = (first: string, then: string): WrittenWish => ({ first, then });
 
@@ -50,9 +50,7 @@ describe('a wish that does no harm', () => {
     expect(provenClashes(model, ordering.jobs, solids)).toEqual([]);
   });
 
-  // DEFECT in src/plan/rules.ts, sideRules: no rule ties a side's pins to its wrapping, so the rule that gives way leaves
-  // the front wrapped, unpinned and free to spring open while the short sides are wrapped.
-  it.fails('DEFECT pins each side before the next is wrapped, whatever the order of sides', () => {
+  it('pins each side before the next is wrapped, whatever the order of sides', () => {
     const work = keys(wishing(...longFirst)).filter((key) => /^(wrap-side|pin-ends):/.test(key));
     for (const side of ['front', 'back', 'left', 'right']) expect(work[work.indexOf(`wrap-side:${side}`) + 1]).toBe(`pin-ends:${side}`);
   });
@@ -97,9 +95,9 @@ describe('a wish that locks a part out', () => {
   });
 
   it('is refused with the whole chain when steps lie between', () => {
-    const { remedy } = onlyFault(refusal(wish('turn-deck', 'wrap-side:left')));
-    expect(remedy).toContain('"wrap-side:left" comes before "pin-ends:left", or deck-1/panel-pin-left-1');
-    expect(remedy).toContain('"pin-ends:left" comes before "turn-deck"');
+    const { remedy } = onlyFault(refusal(wish('turn-deck', 'lay-frame')));
+    expect(remedy).toContain('"lay-frame" comes before "wrap-side:left", or deck-1/panel would be in the way');
+    expect(remedy).toContain('"wrap-side:left" comes before "turn-deck"');
   });
 
   it('stops the whole plan', () => {
@@ -145,10 +143,7 @@ describe('wishes in a circle', () => {
 });
 
 describe('wishes that no workshop can follow', () => {
-  // DEFECT in src/plan: work on the bench places nothing and needs nothing (deck-jobs.ts, panelJobs), decks need no
-  // finished run before they stand (item-jobs.ts), drilling opens no hole (item-jobs.ts): only rules hold these, and a
-  // wish overrides a rule. Each is accepted and its plan passes provenClashes.
-  it.fails.each([
+  it.each([
     ['lay-frame', 'cut-blank'],
     ['half-cut', 'cut-blank'],
     ['wrap-side:left', 'crease'],
@@ -161,7 +156,7 @@ describe('wishes that no workshop can follow', () => {
     ['stand-up', 'pin-posts:front'],
     ['turn-item', 'drill:front'],
     ['push-posts:back', 'turn-item'],
-  ])('DEFECT %s before %s is refused', (first, then) => {
+  ])('%s before %s is refused', (first, then) => {
     expect(() => wishing(wish(first, then))).toThrow(FaultError);
   });
 });

@@ -10,18 +10,23 @@ import { bandRoom, headingHeight, lineHeight, linesOf, sheets, textSize } from '
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
+import { wrappedLines } from './wrapped-lines.ts';
 
-/** Room for the lines above the findings, mm. */
-const factsHeight = 88;
-/** Width of the column with a finding's name and source, mm. */
-const sourceWidth = 104;
+/** Width of the column with a finding's name and source, with the white at its end, and of a fact, mm. */
+export const sourceWidth = 90;
+const sourceGap = 3;
+const factWidth = sheets.a4.main - 46;
+/** Size of a source and of the caution on local codes, pt, and the caution's lines, mm. */
+const sourceSize = 10;
+const deferSize = 12;
+const deferLine = 6;
 
 /** Which print this is, who read the words, and the checks with the sources of their limits. */
 export function colophon(input: BookletInput): readonly ReactNode[] {
   if (input.edition === 'pictures') return [<WordlessColophon key="colophon" input={input} />];
   const room = bandRoom(sheets[input.paper]) - 14;
   const rows = input.report.findings.map((finding) => ({ finding, height: rowHeight(input, finding) }));
-  const pages = packPages(rows, room, room - headingHeight - factsHeight);
+  const pages = packPages(rows, room, room - headingHeight - factsHeight(input));
   return (pages.length === 0 ? [[]] : pages).map((page, index) => (
     <div className="colophon main" key={index}>
       {index === 0 && <ChapterHeading input={input} name="colophon" />}
@@ -43,9 +48,10 @@ function WordlessColophon({ input }: { readonly input: BookletInput }): ReactNod
   );
 }
 
-function Facts({ input }: { readonly input: BookletInput }): ReactNode {
+/** What the colophon says, by its key. */
+function factsOf(input: BookletInput): readonly (readonly [string, string])[] {
   const { words, model, revision, contentMark, languages } = input;
-  const facts: readonly (readonly [string, string])[] = [
+  return [
     ['item', itemAndSize(input)],
     ['kit', words.t(`items.kits.${model.kit.name}`)],
     ['revision', isolate(words.number(revision))],
@@ -54,10 +60,21 @@ function Facts({ input }: { readonly input: BookletInput }): ReactNode {
     ['words', wordsFrom(input)],
     ['font', words.t('booklet.colophon.font-says', { font: isolate('Noto Sans'), licence: isolate('SIL Open Font License 1.1') })],
   ];
+}
+
+/** The lines above the findings with the white between them, mm. */
+function factsHeight(input: BookletInput): number {
+  const facts = factsOf(input).reduce((lines, [, text]) => lines + linesIn(input, text, factWidth, textSize), 0);
+  const defer = linesIn(input, input.words.t('booklet.defer'), sheets[input.paper].main, deferSize);
+  return facts * lineHeight + 5 + 3.5 + defer * deferLine + lineHeight;
+}
+
+function Facts({ input }: { readonly input: BookletInput }): ReactNode {
+  const { words } = input;
   return (
     <>
       <dl>
-        {facts.map(([name, text]) => (
+        {factsOf(input).map(([name, text]) => (
           <div key={name}>
             <dt>{words.t(`booklet.colophon.${name}`)}</dt>
             <dd><Spoken text={text} /></dd>
@@ -75,9 +92,15 @@ function wordsFrom({ words }: BookletInput): string {
   return reviewer === null ? words.t('booklet.colophon.draft') : words.t('booklet.colophon.reviewed', { reviewer: isolateName(reviewer) });
 }
 
-function rowHeight({ words }: BookletInput, finding: Finding): number {
-  const lines = linesOf(words.t(`findings.${finding.name}`), sourceWidth, textSize * words.about.textScale) + linesOf(finding.source, sourceWidth, 10);
-  return lines * lineHeight + 3;
+function rowHeight(input: BookletInput, finding: Finding): number {
+  const width = sourceWidth - sourceGap;
+  const lines = linesIn(input, input.words.t(`findings.${finding.name}`), width, textSize) + wrappedLines(finding.source, width, sourceSize);
+  return lines * lineHeight + 2.5;
+}
+
+/** Letters' widths are known for Latin; other scripts are reckoned on the safe side. */
+function linesIn({ words: { lang, about } }: BookletInput, text: string, width: number, size: number): number {
+  return new Intl.Locale(lang).maximize().script === 'Latn' ? wrappedLines(text, width, size) : linesOf(text, width, size * about.textScale);
 }
 
 function Findings({ input, findings }: { readonly input: BookletInput; readonly findings: readonly Finding[] }): ReactNode {
@@ -95,7 +118,7 @@ function Findings({ input, findings }: { readonly input: BookletInput; readonly 
       <tbody>
         {findings.map((finding) => (
           <tr key={`${finding.name} ${finding.figure}`}>
-            <th scope="row" style={{ width: `${sourceWidth}mm` }}>
+            <th scope="row">
               {words.t(`findings.${finding.name}`)}
               <span className="source" lang="en" dir="ltr"><Formula text={finding.source} /></span>
             </th>

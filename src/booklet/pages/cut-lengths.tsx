@@ -1,25 +1,40 @@
 import type { ReactNode } from 'react';
 import type { TubeNeed } from '../../model/index.ts';
 import { isolate } from '../words/index.ts';
+import { leastScale } from './break-pages.ts';
 import { ChapterHeading } from './chapter.tsx';
-import { PlacedPicture } from './placed-picture.tsx';
+import { PlacedPicture, pictureSize } from './placed-picture.tsx';
+import { bandRoom, headingHeight, sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
 
-/** How the stock tubes are cut, and every piece with its length and count. */
+/** Rows of the table, its head, and the white under the drawing, mm. */
+export const pieceHeight = 14;
+export const piecesHead = 8;
+export const barsGap = 8;
+
+/**
+ * How the stock tubes are cut, and every piece with its length and count: on one page, the drawing set smaller
+ * if need be, or where that would be too small on two.
+ */
 export function cutLengths(input: BookletInput): readonly ReactNode[] {
-  const { words, model } = input;
+  const heading = <ChapterHeading input={input} name="lengths" />;
+  const room = bandRoom(sheets[input.paper]) - headingHeight - barsGap;
+  const { height } = pictureSize(input, 'cut-bars');
+  const besideTable = Math.min(1, (room - piecesHead - pieceHeight * input.model.tubes.length - 1) / height);
+  const bars = (scale: number): ReactNode => <PlacedPicture input={input} id="cut-bars" alt={barsAlt(input)} scale={scale} />;
+  const table = <LengthTable input={input} />;
+  return besideTable >= leastScale
+    ? [<div className="lengths main" key={0}>{heading}{bars(besideTable)}{table}</div>]
+    : [<div className="lengths main" key={0}>{heading}{bars(Math.min(1, room / height))}</div>, <div className="lengths main" key={1}>{table}</div>];
+}
+
+function barsAlt({ words, model }: BookletInput): string {
   const pieces = words.list(model.tubes.map((tube) => words.t('booklet.alt.piece', {
     piece: words.t(`parts.${tube.kind}.counted`, { count: tube.count }),
     length: words.measure(tube.length, 'mm', 1),
   })));
-  return [(
-    <div className="lengths main" key="lengths">
-      <ChapterHeading input={input} name="lengths" />
-      <PlacedPicture input={input} id="cut-bars" alt={words.t('booklet.alt.cut-bars', { pieces })} />
-      <LengthTable input={input} />
-    </div>
-  )];
+  return words.t('booklet.alt.cut-bars', { pieces });
 }
 
 function LengthTable({ input }: { readonly input: BookletInput }): ReactNode {

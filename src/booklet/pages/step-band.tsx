@@ -47,7 +47,7 @@ function NewParts({ input, band: { step, headHeight } }: Omit<StepBandProps, 'fi
     <ul className="new-parts" style={{ marginTop: `-${headHeight}mm` }}>
       {step.times > 1 && (
         <li className="times">
-          <GlyphMark glyph={glyphs.plain('deck')} label={words.times(step.times)} height={timesHeight} />
+          <GlyphMark glyph={glyphs.plain('deck')} label={words.t('booklet.alt.times', { count: step.times })} height={timesHeight} />
           <Spoken text={words.times(step.times)} />
         </li>
       )}

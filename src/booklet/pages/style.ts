@@ -1,5 +1,7 @@
 import { bandPad, countHeight, numeralHeight, timesHeight } from './bands.ts';
+import { sourceWidth } from './colophon.tsx';
 import { pairGap } from './check-pictures.tsx';
+import { barsGap, pieceHeight, piecesHead } from './cut-lengths.tsx';
 import { captionSize, lineHeight, sheets, textSize } from './sheet.ts';
 import { innerGap } from './step-strip.tsx';
 
@@ -72,10 +74,10 @@ const listStyle = `
 .sizes .figure { text-align: center; width: 18.5mm; height: 10mm; font-variant-numeric: tabular-nums; }
 .sizes .figure .size-mark, .sizes .pointer { margin: 0 auto 1mm; }
 .sizes .this { font-weight: 700; background: #e8e8e8; }
-.lengths .picture { margin-bottom: 8mm; }
+.lengths .picture { margin-bottom: ${barsGap}mm; }
 .pieces { border-bottom: ${hair}mm solid; }
-.pieces tbody tr { border-top: ${hair}mm solid; height: 18mm; }
-.pieces thead { height: 8mm; }
+.pieces tbody tr { border-top: ${hair}mm solid; height: ${pieceHeight}mm; }
+.pieces thead { height: ${piecesHead}mm; }
 .pieces thead th { text-align: center; font-weight: 700; }
 .pieces .piece { width: 84mm; }
 .pieces .piece .picture { display: inline-block; vertical-align: middle; margin: 0; margin-inline-end: 5mm; min-width: 0; }
@@ -115,10 +117,13 @@ const endStyle = `
 .colophon dl { padding-bottom: 5mm; }
 .colophon dl div { display: grid; grid-template-columns: 42mm 1fr; column-gap: 4mm; }
 .colophon > p { margin-bottom: ${lineHeight}mm; }
-.findings { width: ${main}mm; border-bottom: ${hair}mm solid; margin-top: 4mm; }
+.findings { width: ${main}mm; table-layout: fixed; border-bottom: ${hair}mm solid; margin-top: 4mm; }
 .findings thead th { font-weight: 700; height: 8mm; }
 .findings tbody tr { border-top: ${hair}mm solid; vertical-align: top; }
-.findings td, .findings th { padding: 1mm 0; padding-inline-end: 3mm; }
+.findings td, .findings th { box-sizing: border-box; padding: 1mm 0; padding-inline-end: 3mm; }
+.findings th:nth-child(1) { width: ${sourceWidth}mm; }
+.findings th:nth-child(2) { width: 30mm; }
+.findings th:nth-child(3) { width: 24mm; }
 .findings .source { display: block; font-size: 10pt; }
 .findings sup { font-size: inherit; line-height: 0; }
 html:dir(rtl) .findings .source { text-align: right; }

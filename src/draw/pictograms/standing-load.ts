@@ -1,5 +1,5 @@
 /** What the finished item may carry and how it is held; a finished deck. */
-import { body, bold, box, stroke, straight, tint, together, type Ink } from './ink.ts';
+import { body, bold, box, ring, stroke, straight, thin, tint, together, type Ink } from './ink.ts';
 
 /**
  * A weight on a shelf. The white face of the weight is left empty for a numeral that the caller puts over it:
@@ -25,11 +25,11 @@ const wallFix: Ink = together(
   stroke(straight(22, 6.5, 22, 13.5), bold),
 );
 
-/** One finished deck: a slab on four short stubs, for work that is done once for each of them. */
+/** One finished deck: a slab with a ring at each corner, for work that is done once for each of them. */
 const deck: Ink = together(
-  stroke(`${straight(5, 24, 5, 33)}${straight(29, 33, 29, 42)}${straight(43, 20, 43, 29)}`, bold),
-  body('M4 21L22 10L44 17L28 30z', undefined, 3),
-  stroke('M4 21V25L28 34L44 21V17', 3),
+  body('M5 25L21 12L43 18L27 34z', undefined, 3),
+  stroke('M5 25V29L27 38L43 22V18', 3),
+  ...[[5, 24], [21, 11], [43, 17], [27, 33]].map(([x = 0, y = 0]) => ring(x, y, 3.2, thin)),
 );
 
 export const standingPictures = {

@@ -18,10 +18,21 @@ export function braceScene(model: Model, step: Step, solids: Solids): Scene {
     bodies: [...step.present.map((id) => hand.body(id, hand.part(id).kind === 'cable' ? 'pale' : 'present')), ...cables.map((id) => drawnThick(hand, id))],
     marks: [
       ...cables.flatMap((id, index) => ends(id).map((at): Mark => ({ mark: 'order', at, text: String(index + 1) }))),
+      slipOn(hand, cables[0] ?? ''),
       { mark: 'detail', at: ends(cables[0] ?? '')[1] ?? [0, 0, 0], radius: 75 },
     ],
     view: STANDARD_VIEW,
   };
+}
+
+/** How far out the arrow begins that slips a loop over its stud, mm. */
+const OUT = 95;
+
+/** The upper loop of a cable on its way over the stud's head. */
+function slipOn(hand: StageHand, id: string): Mark {
+  const { shape } = hand.part(id);
+  const length = shape.form === 'cable' ? shape.length : 0;
+  return { mark: 'arrow', path: [placed(hand.pose(id), [length, 0, OUT]), placed(hand.pose(id), [length, 0, 18])] };
 }
 
 /** A cable is thinner on paper than a line; a new one is drawn three times as thick so that it is told from the old ones. */

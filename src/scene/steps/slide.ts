@@ -6,7 +6,7 @@ import { foldingOf, postMarks, sleeveEnds, stageHand, type StageHand } from '../
 import type { Mark, Scene, SceneBody } from '../types.ts';
 import { STANDARD_VIEW } from '../views.ts';
 
-type Slide = Extract<Motion, { kind: 'slide' | 'hang' }>;
+type Slide = Extract<Motion, { kind: 'slide' }>;
 
 /** How far off its place a moving part is drawn, mm; the whole way when left out. */
 const DRAWN_OFF: Partial<Record<Action, number>> = {
@@ -21,7 +21,7 @@ const DRAWN_OFF: Partial<Record<Action, number>> = {
 /** Parts pushed, laid or dropped along a straight way: drawn off their places, an arrow on the way of each. */
 export function slideScene(model: Model, step: Step, solids: Solids): Scene {
   const hand = stageHand(model, step, solids, foldingOf(step.folded));
-  const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide' || motion.kind === 'hang');
+  const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide');
   const offsets = new Map(slides.flatMap((slide) => {
     const offset = times(unit(wayOf(step, slide)), -drawnOff(step, slide));
     return slide.parts.map((id): [string, Vec3] => [id, offset]);

@@ -60,6 +60,15 @@ describe('the pages', () => {
     expect(bookletPages(rackInput({ lang: 'fr' })).html).toMatch(/<b lang="fr"><span dir="auto" class="apart">Français</);
   });
 
+  it('set a high drawing of the cuts smaller to keep it with its table, or give it a page', () => {
+    const withBars = (height: number): string[] => changed({ pictures: { ...rackInput().pictures, 'cut-bars': { width: 165, height } } })
+      .split('<section class="page"').filter((page) => page.includes('data-picture="cut-bars"') || page.includes('class="pieces"'));
+    expect(withBars(210)).toHaveLength(1);
+    // By hand: 274 mm of an A4 page less 18 for the heading, 8 of white, 8 + 3 × 14 + 1 of table leave 197 mm of 210.
+    expect(Number(/data-picture="cut-bars".*? height="([\d.]+)mm"/.exec(withBars(210)[0] ?? '')?.[1])).toBeCloseTo(197, 2);
+    expect(withBars(260)).toHaveLength(2);
+  });
+
   it('mark the booklet\'s own size in the table by ground, weight and pointer', () => {
     expect(english.html.match(/<th scope="col" class="figure this">.*?<\/th>/g)).toHaveLength(1);
     expect(english.html).toMatch(/class="figure this"><svg class="pointer".*?Standard/);

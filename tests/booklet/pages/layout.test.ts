@@ -3,6 +3,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bookletPages, type Edition, type Paper } from '../../../src/booklet/pages/index.ts';
 import { chooseBrowser, fontCss } from '../../../src/booklet/print/index.ts';
 import { PDFDocument } from 'pdf-lib';
+import { sourceWidth } from '../../../src/booklet/pages/colophon.tsx';
+import { wrappedLines } from '../../../src/booklet/pages/wrapped-lines.ts';
 import { rackInput } from './rack-booklet.ts';
 
 let browser: Browser;
@@ -88,6 +90,18 @@ function look(): Seen {
     }),
   };
 }
+
+it('reckons the lines of the findings\' sources as the browser breaks them, or one more', async () => {
+  const { tab } = await open('en', 'words', 'a4');
+  const broken = await tab.evaluate(() => [...document.querySelectorAll('.findings .source')].map((source) =>
+    ({ text: source.textContent ?? '', lines: Math.round(source.getBoundingClientRect().height / ((5.5 * 96) / 25.4)) })));
+  expect(broken.length).toBeGreaterThan(10);
+  for (const { text, lines } of broken) {
+    const reckoned = wrappedLines(text, sourceWidth - 3, 10);
+    expect([reckoned - lines, text]).toSatisfy(([over]: [number, string]) => over === 0 || over === 1);
+  }
+  await tab.close();
+});
 
 const all = (['en', 'fr', 'ar'] as const).flatMap((lang) => (['words', 'pictures'] as const).flatMap((edition) => (['a4', 'letter'] as const).map((paper) => ({ lang, edition, paper }))));
 

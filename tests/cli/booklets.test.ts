@@ -1,0 +1,185 @@
+import { execFileSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
+import type { PDFDocument } from 'pdf-lib';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { hasPoppler } from '../booklet/print/poppler.ts';
+import { dictsWith, infoText, readPdf } from '../booklet/print/readPdf.ts';
+import { newWorkshop, type Outcome, type Workshop } from './workshop.ts';
+
+/** The most a booklet may weigh, so that it can be sent over a poor line. Ours. */
+const HEAVIEST = 1_500_000;
+const LOW = 'booklets/rack/low';
+
+const booklet = (lang: string, edition: string, ending = ''): string => `rack-low-${lang}-${edition}${ending}.pdf`;
+const firstMade = ['ar', 'en'].flatMap((lang) => ['pictures', 'words'].map((edition) => booklet(lang, edition)));
+
+let shop: Workshop;
+let first: Outcome;
+let again: Outcome;
+/** The same with the low rack 100 mm narrower. */
+let narrow: Workshop;
+let narrowed: Outcome;
+
+beforeAll(async () => {
+  shop = newWorkshop();
+  first = await shop.run(['make', 'rack', '--size', 'low', '--lang', 'en', 'ar', '--paper', 'a4']);
+  again = await shop.run(['make', 'rack', '--size', 'low', '--lang', 'fr', 'ar', 'en', '--edition', 'words', 'pictures', '--paper', 'a4', '--out', 'again']);
+  narrow = newWorkshop();
+  narrow.change('steps/rack/item.yaml', '  low:\n    width: 800 mm', '  low:\n    width: 700 mm');
+  narrowed = await narrow.run(['make', 'rack', '--size', 'low', '--lang', 'en', '--edition', 'pictures']);
+}, 900_000); // half a minute of work on a free machine; the rest is for slow and busy ones
+afterAll(() => { shop.close(); narrow.close(); });
+
+const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+const made = (from: Workshop, folder: string): readonly string[] => from.files().filter((path) => path.startsWith(`${folder}/`)).map((path) => path.slice(folder.length + 1));
+
+interface Record_ {
+  readonly parameters: Readonly<Record<string, { readonly value: number; readonly unit: string }>>;
+  readonly dimensions: readonly { readonly name: string; readonly value: number; readonly unit: string }[];
+  readonly parts: readonly { readonly kind: string; readonly count: number; readonly mass: number }[];
+  readonly cutLengths: readonly { readonly kind: string; readonly length: number; readonly unit: string; readonly count: number }[];
+  readonly flatPattern: { readonly blank: readonly number[]; readonly inside: readonly number[]; readonly notch: readonly number[] };
+  readonly steps: readonly {
+    readonly number: number; readonly key: string; readonly action: string; readonly times: number; readonly people: number;
+    readonly tools: readonly string[]; readonly newParts: readonly { readonly kind: string; readonly count: number }[];
+  }[];
+  readonly findings: readonly { readonly name: string; readonly figure: number; readonly limit: number; readonly unit: string; readonly source: string; readonly verdict: string }[];
+}
+const recordOf = (from: Workshop): Record_ => JSON.parse(from.read(`${LOW}/build.json`).toString()) as Record_;
+const dimension = (record: Record_, name: string): number | undefined => record.dimensions.find((each) => each.name === name)?.value;
+
+describe('make', () => {
+  it('writes the booklets asked for and build.json where it says, and nothing else', () => {
+    expect(first).toMatchObject({ code: 0, told: '' });
+    expect(first.out.trimEnd().split('\n').sort()).toEqual(firstMade.map((name) => `${LOW}/${name}`));
+    expect(made(shop, LOW)).toEqual(['build.json', ...firstMade]);
+    expect(shop.files().filter((path) => path.endsWith('.unfinished'))).toEqual([]);
+    expect(shop.files().filter((path) => !/^(booklets|again|steps|locales)\//.test(path))).toEqual([]);
+  });
+
+  it('puts the paper into the name when it is not A4', () => {
+    expect(narrowed).toMatchObject({ code: 0, told: '' });
+    expect(made(narrow, LOW)).toEqual(['build.json', booklet('en', 'pictures', '-letter'), booklet('en', 'pictures')].sort());
+  });
+
+  it('gives the same bytes again, in whatever order and company the languages are asked for', () => {
+    expect(again).toMatchObject({ code: 0, told: '' });
+    for (const name of ['build.json', ...firstMade]) {
+      expect([name, sha256(shop.read(`again/rack/low/${name}`))]).toEqual([name, sha256(shop.read(`${LOW}/${name}`))]);
+    }
+  });
+
+  it.each(firstMade)('makes a light file with no drawn-up letters: %s', async (name) => {
+    const bytes = shop.read(`${LOW}/${name}`);
+    expect(bytes.length).toBeLessThanOrEqual(HEAVIEST);
+    const pdf = await readPdf(bytes);
+    expect(pdf.getPageCount()).toBeGreaterThan(10);
+    expect(dictsWith(pdf, 'Type', 'Font').length).toBeGreaterThan(0);
+    expect(dictsWith(pdf, 'Subtype', 'Type3')).toEqual([]);
+  });
+});
+
+describe('build.json', () => {
+  it('carries the parameters as the item file gives them', () => {
+    expect(recordOf(shop).parameters).toMatchObject({
+      width: { value: 800, unit: 'mm' }, depth: { value: 400, unit: 'mm' }, height: { value: 1000, unit: 'mm' },
+      decks: { value: 2, unit: '1' }, lowest: { value: 150, unit: 'mm' }, headroom: { value: 50, unit: 'mm' },
+      spacing: { value: 1000 - 150 - 50, unit: 'mm' },
+    });
+  });
+
+  // By hand from the kit: a tube ends 20 mm from the middle of the post, and a stud reaches 42 mm beyond that middle.
+  it('carries the outside dimensions', () => {
+    const record = recordOf(shop);
+    expect(dimension(record, 'width')).toBe(800 + 2 * 20 + 2 * 42);
+    expect(dimension(record, 'depth')).toBe(400 + 2 * 20 + 2 * 42);
+    expect(dimension(record, 'height')).toBe(1000);
+  });
+
+  // By hand: two decks of four tubes, four joints and one panel; four posts with a pin and nut at each deck; three faces of two cables.
+  it('carries the parts and the lengths to cut', () => {
+    const record = recordOf(shop);
+    const counts = Object.fromEntries(record.parts.map(({ kind, count }) => [kind, count]));
+    expect(counts).toMatchObject({ post: 4, 'long-tube': 4, 'short-tube': 4, joint: 8, panel: 2, 'joint-pin': 8, 'wing-nut': 8, cable: 6 });
+    expect(record.cutLengths).toHaveLength(3);
+    for (const [kind, length] of [['post', 1000], ['long-tube', 800], ['short-tube', 400]] as const) {
+      expect(record.cutLengths).toContainEqual({ kind, length, unit: 'mm', count: 4 });
+    }
+  });
+
+  it('carries the steps in order, with their work, tools, people and new parts', () => {
+    const { steps } = recordOf(shop);
+    expect(steps.map(({ number }) => number)).toEqual(steps.map((_, index) => index + 1));
+    expect(new Set(steps.map(({ key }) => key)).size).toBe(steps.length);
+    for (const { key, action, tools, people } of steps) {
+      expect(key === action || key.startsWith(`${action}:`)).toBe(true);
+      expect(tools.length).toBeGreaterThan(0);
+      expect([1, 2]).toContain(people);
+    }
+    const place = (key: string): number => steps.findIndex((step) => step.key === key);
+    const order = ['cut-blank', 'mark-creases', 'crease', 'half-cut', 'lay-frame', 'wrap-side:left', 'wrap-side:front', 'push-posts:front', 'stand-up', 'brace:back'].map(place);
+    expect(order).not.toContain(-1);
+    expect(order).toEqual([...order].sort((a, b) => a - b));
+  });
+
+  it('brings every part to hand in just one step', () => {
+    const { steps, parts } = recordOf(shop);
+    const brought = new Map<string, number>();
+    for (const { newParts, times } of steps) {
+      for (const { kind, count } of newParts) brought.set(kind, (brought.get(kind) ?? 0) + count * times);
+    }
+    expect(Object.fromEntries(brought)).toEqual(Object.fromEntries(parts.map(({ kind, count }) => [kind, count])));
+  });
+
+  it('carries the findings, each with figure, limit, unit and source, none failed', () => {
+    const { findings } = recordOf(shop);
+    expect(findings.length).toBeGreaterThan(10);
+    for (const { name, figure, limit, unit, source, verdict } of findings) {
+      expect([name, Number.isFinite(figure), Number.isFinite(limit)]).toEqual([name, true, true]);
+      expect(unit).not.toBe('');
+      expect(source).not.toBe('');
+      expect(['pass', 'caution']).toContain(verdict);
+    }
+  });
+});
+
+describe('a rack 100 mm narrower', () => {
+  it('changes the dimensions and the flat pattern by 100 mm, and nothing across', () => {
+    const [before, after] = [recordOf(shop), recordOf(narrow)];
+    expect(dimension(after, 'width')).toBe((dimension(before, 'width') ?? 0) - 100);
+    expect(dimension(after, 'depth')).toBe(dimension(before, 'depth'));
+    for (const what of ['blank', 'inside'] as const) {
+      const [was = [], now = []] = [before.flatPattern[what], after.flatPattern[what]];
+      expect(now[0]).toBeCloseTo((was[0] ?? 0) - 100, 3);
+      expect(now[1]).toBe(was[1]);
+    }
+    expect(after.flatPattern.notch).toEqual(before.flatPattern.notch);
+    expect(after.cutLengths).toContainEqual({ kind: 'long-tube', length: 700, unit: 'mm', count: 4 });
+  });
+
+  it('changes the pictures', async () => {
+    const draw = ['draw', 'rack', '--size', 'low', '--step', '3', '--out', 'step.svg'];
+    for (const each of [shop, narrow]) expect(await each.run(draw)).toEqual({ code: 0, told: '', out: 'step.svg\n' });
+    const [was, now] = [shop, narrow].map((each) => each.read('step.svg').toString());
+    expect(now).not.toBe(was);
+    for (const svg of [was, now]) expect(svg).toMatch(/^<svg [^>]*width="[\d.]+mm" height="[\d.]+mm"[^]*<\/svg>\s*$/);
+  });
+
+  it('changes the PDF and the mark that says what it was made from', async () => {
+    const name = `${LOW}/${booklet('en', 'pictures')}`;
+    const [was, now] = [shop.read(name), narrow.read(name)];
+    expect(sha256(now)).not.toBe(sha256(was));
+    const mark = (pdf: PDFDocument): string | undefined => infoText(pdf, 'ContentMark');
+    const [markWas, markNow] = [mark(await readPdf(was)), mark(await readPdf(now))];
+    expect(markWas).toMatch(/^[0-9a-f]{8}$/);
+    expect(markNow).toMatch(/^[0-9a-f]{8}$/);
+    expect(markNow).not.toBe(markWas);
+  });
+
+  it.skipIf(!hasPoppler)('changes the printed table of dimensions', () => {
+    const printed = (from: Workshop): string => execFileSync('pdftotext', ['-layout', '-', '-'], { input: from.read(`${LOW}/${booklet('en', 'pictures')}`), encoding: 'utf8' });
+    // Low, standard and tall side by side in one row.
+    expect(printed(shop)).toMatch(/\b924\s+1124\s+1024\b/);
+    expect(printed(narrow)).toMatch(/\b824\s+1124\s+1024\b/);
+  });
+});

@@ -1,0 +1,127 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { newWorkshop, type Workshop } from './workshop.ts';
+
+const ITEM = 'steps/rack/item.yaml';
+const KIT = 'steps/kits/stall-kit.yaml';
+const MAKE = ['make', 'rack', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4'] as const;
+/** The width of the size that is made. */
+const LOW_WIDTH = '  low:\n    width: 800 mm';
+
+interface Mistake {
+  readonly name: string;
+  readonly args?: readonly string[];
+  readonly env?: Readonly<Record<string, string>>;
+  readonly spoil?: (shop: Workshop) => void;
+  /** Where, what was found, what would be right. */
+  readonly told: readonly RegExp[];
+}
+
+const inFile = (name: string, spoil: (shop: Workshop) => void, ...told: readonly RegExp[]): Mistake => ({ name, spoil, told });
+const width = (name: string, value: string, ...told: readonly RegExp[]): Mistake =>
+  inFile(name, (shop) => { shop.change(ITEM, LOW_WIDTH, `  low:\n    width: ${value}`); }, /^steps\/rack\/item\.yaml:34:12 sizes\.low\.width: /, ...told);
+const asked = (name: string, args: readonly string[], ...told: readonly RegExp[]): Mistake => ({ name, args, told });
+
+const mistakes: readonly Mistake[] = [
+  asked('an unknown item', ['make', 'rick'], /^foldwright: steps\/rick\/item\.yaml: no such item; would be right: one of rack$/),
+  asked('an item outside steps/', ['make', '../rack'], /no such item; would be right: one of rack$/),
+  asked('an unknown size', ['make', 'rack', '--size', 'huge'], /--size huge: not known; would be right: one of low, standard, tall$/),
+  asked('an unknown language', ['make', 'rack', '--lang', 'xx'], /--lang xx: not known; would be right: one of .*en/),
+  asked('an unknown edition', ['make', 'rack', '--edition', 'film'], /--edition film: not known; would be right: one of pictures, words$/),
+  asked('an unknown paper', ['make', 'rack', '--paper', 'a3'], /--paper a3: not known; would be right: one of a4, letter$/),
+  asked('an unknown option', ['make', 'rack', '--lagn', 'en'], /unknown option '--lagn'.*--lang/),
+  asked('an unknown command', ['makke'], /unknown command 'makke'/),
+  asked('an unknown step', ['draw', 'rack', '--size', 'low', '--step', '99'], /--step 99: no such step; would be right: a whole number from 1 to \d+$/),
+  asked('no step', ['draw', 'rack'], /'--step <number>' not specified/),
+  width('a width without a unit', '800', /found "800", would be right: a length with its unit, for example 1000 mm$/),
+  width('a width out of its range', '1200 mm', /found "1200 mm", would be right: a value within 500 mm to 1100 mm$/),
+  width('a width that is a force', '8 kN', /found "8 kN", would be right: a length, for example 1000 mm, not a force$/),
+  inFile('an unknown parameter', (shop) => { shop.change(ITEM, LOW_WIDTH, '  low:\n    widht: 800 mm'); },
+    /^steps\/rack\/item\.yaml:34:5 sizes\.low\.widht: found .*, would be right: a parameter of this item: width\?/m),
+  inFile('an expression that reaches for the machine', (shop) => { shop.change(ITEM, '(decks - 1)', '(decks - 1) + process.exit(0)'); },
+    /^steps\/rack\/item\.yaml:30:12 expressions\.spacing: found .*process.*, would be right: /),
+  inFile('an expression that defines a function', (shop) => { shop.change(ITEM, 'top: lowest +', 'top: (f(x) = f(x)) +'); },
+    /^steps\/rack\/item\.yaml:\d+:\d+ pieces\.deck\.top: found .*, would be right: /),
+  inFile('a kit that is not there', (shop) => { shop.change(ITEM, 'kit: stall-kit', 'kit: stal-kit'); },
+    /^steps\/rack\/item\.yaml:5:6 kit: found "stal-kit", would be right: the name of a kit file; stall-kit\? /),
+  inFile('a tube thinner than its wall', (shop) => { shop.change(KIT, 'outside-diameter: 28 mm', 'outside-diameter: 4 mm'); },
+    /^steps\/kits\/stall-kit\.yaml:\d+:\d+ tube\.wall: found "3 mm", would be right: /m),
+  inFile('a fault of YAML', (shop) => { shop.change(ITEM, LOW_WIDTH, '  low:\n   width: [800 mm'); },
+    /^steps\/rack\/item\.yaml:\d+:\d+: found .*, would be right: /),
+  inFile('a repeated name', (shop) => { shop.change(ITEM, LOW_WIDTH, '  low:\n    width: 800 mm\n    width: 900 mm'); },
+    /^steps\/rack\/item\.yaml:35:5.*: found .*, would be right: /),
+  inFile('a wish that geometry forbids', (shop) => {
+    shop.change(ITEM, 'order: []', 'order:\n  - first: wrap-side:left\n    then: lay-frame\n    because: We like it so.');
+  }, /^steps\/rack\/item\.yaml:\d+:\d+ order: found "wrap-side:left" before "lay-frame", would be right: leave this out: /),
+  inFile('a wish for a step that is not there', (shop) => {
+    shop.change(ITEM, 'order: []', 'order:\n  - first: paint\n    then: lay-frame\n    because: We like it so.');
+  }, /^steps\/rack\/item\.yaml:\d+:\d+ order\.first: found "paint", would be right: the key of a step, one of /),
+  inFile('a width no panel can give', (shop) => {
+    shop.change(ITEM, 'range: 500 mm to 1100 mm', 'range: 500 mm to 1900 mm');
+    shop.change(ITEM, LOW_WIDTH, '  low:\n    width: 1900 mm');
+  }, /steps\/rack\/item\.yaml: rack low fails .*stock-panel.*; see: foldwright check rack$/),
+  inFile('a locale file that is no JSON', (shop) => { shop.write('locales/en/actions.json', '{\n  "crease": \n'); },
+    /locales\/en\/actions\.json:\d+:\d+ found a fault in the JSON text; /),
+  inFile('a locale file that is missing', (shop) => { shop.remove('locales/fr/parts.json'); },
+    /locales\/fr\/parts\.json:1:1 found no such file; add it/),
+  inFile('no locales', (shop) => { shop.remove('locales'); }, /locales\/: no such folder; would be right: a folder for each language/),
+  inFile('no items', (shop) => { shop.remove('steps'); }, /steps\/: no item here; would be right: a folder with an item\.yaml/),
+  asked('a folder under a file', [...MAKE, '--out', 'steps/rack/item.yaml/here'],
+    /steps\/rack\/item\.yaml: cannot be written \(a file stands in its place\); would be right: a folder that can be written$/),
+  // The kernel keeps folders out of /proc, whoever asks.
+  ...(process.platform === 'linux' ? [asked('a folder that cannot be made', [...MAKE, '--out', '/proc/booklets'],
+    /\/proc\/booklets: cannot be written \(ENOENT\); would be right: a folder that can be written$/)] : []),
+  { name: 'a browser that is not there', env: { FOLDWRIGHT_BROWSER: '/no/such/browser' },
+    told: [/FOLDWRIGHT_BROWSER names “\/no\/such\/browser”, which is not a program that can be run; set it to the path/] },
+];
+
+let shop: Workshop;
+beforeEach(() => { shop = newWorkshop(); });
+afterEach(() => { shop.close(); });
+
+describe('a mistake', () => {
+  it.each(mistakes)('is told in one plain line, and nothing is written: $name', async ({ args = MAKE, env = {}, spoil, told }) => {
+    spoil?.(shop);
+    const before = shop.files();
+    const outcome = await shop.run(args, env);
+    expect(outcome.code).toBe(1);
+    expect(outcome.out).toBe('');
+    const lines = outcome.told.trimEnd().split('\n');
+    for (const pattern of told) expect(lines.join('\n')).toMatch(pattern);
+    for (const line of lines) {
+      // A line of ours, not the machine's trace of calls.
+      expect(line).toMatch(/^(foldwright: \S|steps\/\S+:\d+:\d+[ :])/);
+      expect(line).not.toMatch(/\bat .*:\d+:\d+\)?$|TypeError|undefined/);
+    }
+    expect(shop.files()).toEqual(before);
+  });
+
+  it('does not hide another: all mistakes of a file are told at once, in the order of the file', async () => {
+    shop.change(ITEM, LOW_WIDTH, '  low:\n    width: 800');
+    shop.change(ITEM, 'kit: stall-kit', 'kit: none');
+    shop.change(ITEM, 'faces: [back, left, right]', 'faces: [back, up]');
+    const { told } = await shop.run(['check', 'rack']);
+    expect(told.trimEnd().split('\n').map((line) => line.split(' ')[1])).toEqual(['kit:', 'sizes.low.width:', 'connections.2.faces.2:']);
+  });
+});
+
+describe('check', () => {
+  it('ends with 1 when a size fails, and tells figure, limit and source', async () => {
+    shop.change(ITEM, 'range: 500 mm to 1100 mm', 'range: 500 mm to 1900 mm');
+    shop.change(ITEM, LOW_WIDTH, '  low:\n    width: 1900 mm');
+    const { code, out, told } = await shop.run(['check', 'rack']);
+    expect(code).toBe(1);
+    // 1900 mm of tube and what the flaps add can only be more than the panel's 1500 mm.
+    const [, figure = '', limit = ''] = /fail\s+stock-panel: ([\d.]+) mm, at most ([\d.]+) mm, .*\[panel of stall-kit as delivered/.exec(out) ?? [];
+    expect(Number(figure)).toBeGreaterThan(1900);
+    expect(Number(limit)).toBe(1500);
+    expect(told).toMatch(/^foldwright: \d+ findings? failed\n$/);
+    expect(out).toMatch(/^rack standard$/m);
+  });
+
+  it('ends with 0 for the demo as it comes', async () => {
+    const { code, out, told } = await shop.run(['check']);
+    expect({ code, told }).toEqual({ code: 0, told: '' });
+    expect(out.match(/^rack \w+$/gm)).toEqual(['rack low', 'rack standard', 'rack tall']);
+    expect(out).not.toMatch(/^ +fail/m);
+  });
+});

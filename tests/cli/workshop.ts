@@ -1,0 +1,54 @@
+import { execFile } from 'node:child_process';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const project = fileURLToPath(new URL('../../', import.meta.url));
+const program = join(project, 'src/cli/foldwright.mjs');
+
+/** What a run of the command gave. */
+export interface Outcome {
+  readonly code: number;
+  readonly out: string;
+  readonly told: string;
+}
+
+/** A temporary folder with its own steps/ and locales/, in which the command is run as a user runs it. */
+export interface Workshop {
+  run(args: readonly string[], env?: Readonly<Record<string, string>>): Promise<Outcome>;
+  read(path: string): Buffer;
+  write(path: string, text: string): void;
+  /** Puts `now` in the place of `was`, which must stand in the file exactly once. */
+  change(path: string, was: string, now: string): void;
+  remove(path: string): void;
+  /** Paths of all files in the folder, in order. */
+  files(): readonly string[];
+  close(): void;
+}
+
+export function newWorkshop(): Workshop {
+  const folder = mkdtempSync(join(tmpdir(), 'foldwright-cli-'));
+  for (const name of ['steps', 'locales']) cpSync(join(project, name), join(folder, name), { recursive: true });
+  const at = (path: string): string => join(folder, path);
+  return {
+    run: (args, env = {}) => new Promise((resolve) => {
+      execFile(process.execPath, [program, ...args], { cwd: folder, env: { ...process.env, ...env } }, (error, out, told) => {
+        resolve({ code: error === null ? 0 : Number(error.code ?? 1), out, told });
+      });
+    }),
+    read: (path) => readFileSync(at(path)),
+    write: (path, text) => { writeFileSync(at(path), text); },
+    change(path, was, now) {
+      const parts = readFileSync(at(path), 'utf8').split(was);
+      if (parts.length !== 2) throw new Error(`${path} holds ${parts.length - 1} times: ${was}`);
+      writeFileSync(at(path), parts.join(now));
+    },
+    remove: (path) => { rmSync(at(path), { recursive: true }); },
+    files: () => readdirSync(folder, { recursive: true, withFileTypes: true })
+      .filter((entry) => entry.isFile())
+      .map((entry) => join(entry.parentPath, entry.name).slice(folder.length + 1).split(sep).join('/'))
+      .sort(),
+    close: () => { rmSync(folder, { recursive: true, force: true }); },
+  };
+}
