@@ -25,6 +25,10 @@ export type Action =
   | 'pin-posts'
   | 'turn-item'
   | 'stand-up'
+  | 'cut-panel'
+  | 'set-rails'
+  | 'hold-panel'
+  | 'pin-panel'
   | 'brace';
 
 export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands';
@@ -71,6 +75,10 @@ export interface Step {
   /** Parts that are there before the step, new ones excluded. */
   readonly present: readonly string[];
   readonly motions: readonly Motion[];
+  /** Parts that have their pin holes when the step begins. */
+  readonly drilled: readonly string[];
+  /** Pins that the step drills the holes for. */
+  readonly drillsFor: readonly string[];
   /** Fold of each side when the step is done. */
   readonly folded: readonly Side[];
   readonly standing: Standing;
