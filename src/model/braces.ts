@@ -1,6 +1,9 @@
 import type { Face, Kit } from '../read/index.ts';
+import { faceTurn, type FaceTurn } from './faces.ts';
+import { CORNERS } from './frame.ts';
+import { jointAt } from './levels.ts';
 import { facing } from './pose.ts';
-import type { Joining, Part, Shape, Vec2, Vec3 } from './types.ts';
+import type { Group, Joining, Part, Shape, Vec2, Vec3 } from './types.ts';
 import { wrapOf } from './wrap.ts';
 
 /** Free air between the widest bulge of a wrapped side and a cable, and between crossing cables, mm. */
@@ -15,30 +18,27 @@ interface Braces {
   readonly joinings: readonly Joining[];
 }
 
-interface FacePlane {
+/** A face to brace, from the joints of one group to those of a higher one. */
+export interface BracedFace {
   readonly face: Face;
-  readonly outwards: Vec3;
-  /** Towards the face's own right, seen from outside. */
-  readonly across: Vec3;
-  readonly halfSpan: number;
-  readonly out: number;
+  readonly low: Group;
+  readonly high: Group;
 }
 
-/** Crossed cables on the given faces, from the studs of the lowest deck to those of the highest (`levels`, mm). */
-export function buildBraces(kit: Kit, axes: Vec2, levels: readonly number[], faces: readonly Face[], deckNames: readonly string[]): Braces {
-  const low = Math.min(...levels);
-  const high = Math.max(...levels);
-  const parts: Part[] = [];
-  const joinings: Joining[] = [];
-  for (const face of faces) {
-    const plane = planeOf(face, axes);
-    [1, -1].forEach((rising, index) => {
-      const id = `cable-${face}-${index + 1}`;
-      parts.push(cable(kit, plane, id, low, high, rising, firstPlane(kit) + index * (kit.cable.diameter + CROSSING_AIR)));
-      joinings.push({ by: id, parts: [id, studOf(plane, -rising, deckNames[0] ?? ''), studOf(plane, rising, deckNames[deckNames.length - 1] ?? '')] });
-    });
-  }
-  return { parts, joinings };
+/** Crossed cables on the given faces, round the studs of their lower and upper joints. */
+export function buildBraces(kit: Kit, axes: Vec2, faces: readonly BracedFace[], parts: readonly Part[]): Braces {
+  return faces.map(({ face, low, high }) => crossed(kit, faceTurn(face, axes), low, high, parts, axes))
+    .reduce<Braces>((all, one) => ({ parts: [...all.parts, ...one.parts], joinings: [...all.joinings, ...one.joinings] }), { parts: [], joinings: [] });
+}
+
+function crossed(kit: Kit, turn: FaceTurn, low: Group, high: Group, parts: readonly Part[], axes: Vec2): Braces {
+  const cables = [1, -1].map((rising, index) => {
+    const id = `cable-${turn.face}-${index + 1}`;
+    const offset = firstPlane(kit) + index * (kit.cable.diameter + CROSSING_AIR);
+    const joining: Joining = { by: id, parts: [id, studOf(turn, -rising, low, parts, axes), studOf(turn, rising, high, parts, axes)] };
+    return { part: cable(kit, turn, id, low.level, high.level, rising, offset), joining };
+  });
+  return { parts: cables.map((each) => each.part), joinings: cables.map((each) => each.joining) };
 }
 
 /** How far outside the posts' axes the first cable runs clear of the wrapped sides, mm. */
@@ -47,24 +47,15 @@ function firstPlane(kit: Kit): number {
   return (wrap.radius + wrap.thickness) / Math.cos(wrap.creaseAngle / 2) + kit.cable.diameter / 2 + AIR;
 }
 
-function planeOf(face: Face, axes: Vec2): FacePlane {
-  const [ax, ay] = axes;
-  switch (face) {
-    case 'back': return { face, outwards: [0, 1, 0], across: [-1, 0, 0], halfSpan: ax, out: ay };
-    case 'front': return { face, outwards: [0, -1, 0], across: [1, 0, 0], halfSpan: ax, out: ay };
-    case 'left': return { face, outwards: [-1, 0, 0], across: [0, -1, 0], halfSpan: ay, out: ax };
-    case 'right': return { face, outwards: [1, 0, 0], across: [0, 1, 0], halfSpan: ay, out: ax };
-  }
-}
-
-/** The joint at the end of a face that lies `towards` its right (1) or left (−1). A deck is built upside down: front and back change places. */
-function studOf({ across, outwards, halfSpan, out }: FacePlane, towards: number, deck: string): string {
+/** The joint at the end of a face that lies towards its right (1) or left (−1). */
+function studOf({ across, outwards, halfSpan, out }: FaceTurn, towards: number, group: Group, parts: readonly Part[], axes: Vec2): string {
   const x = across[0] * towards * halfSpan + outwards[0] * out;
   const y = across[1] * towards * halfSpan + outwards[1] * out;
-  return `${deck}/joint-${x < 0 ? 'left' : 'right'}-${y < 0 ? 'back' : 'front'}`;
+  const corner = CORNERS.find(({ sx, sy }) => sx * x > 0 && sy * y > 0);
+  return corner === undefined ? '' : jointAt(corner, group, parts, axes);
 }
 
-function cable(kit: Kit, plane: FacePlane, id: string, low: number, high: number, rising: number, offset: number): Part {
+function cable(kit: Kit, plane: FaceTurn, id: string, low: number, high: number, rising: number, offset: number): Part {
   const run = 2 * plane.halfSpan;
   const rise = high - low;
   const length = Math.hypot(run, rise);

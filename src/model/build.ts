@@ -1,39 +1,41 @@
-import { FaultError, type DeckPiece, type Item, type PostPiece, type Quantity } from '../read/index.ts';
-import { buildBraces } from './braces.ts';
-import { buildDeck, type Deck } from './deck.ts';
-import { chained, moved, turned } from './pose.ts';
-import { buildPosts } from './posts.ts';
-import type { Group, Joining, Model, NamedLength, Part, Pose, TubeNeed } from './types.ts';
-
-type Names = Readonly<Record<string, Quantity>>;
+import { FaultError, type Face, type Item, type PanelPiece, type PostPiece } from '../read/index.ts';
+import { buildBraces, type BracedFace } from './braces.ts';
+import { axesFor } from './deck.ts';
+import { dimensionsOf } from './dimensions.ts';
+import { CORNERS } from './frame.ts';
+import { buildGroups, type Groups, type Names } from './groups.ts';
+import { holdsAt } from './levels.ts';
+import { buildPlate, type Plate } from './plates.ts';
+import { buildPost } from './posts.ts';
+import type { FlatPanel, Group, Joining, Model, Part, TubeNeed, Vec2 } from './types.ts';
 
 /** One size variant of an item: every part shaped and placed. Throws when the item has no such size. */
 export function buildModel(item: Item, size: string): Model {
-  const names = valuesOf(item, size);
-  const deckPiece = pieceOf(item, 'deck');
-  const postPiece = pieceOf(item, 'post');
-  const deck = buildDeck(item.kit, value(deckPiece.width, names), value(deckPiece.depth, names));
-  const tops = deckTops(deckPiece, names);
-  const levels = tops.map((top) => top - deck.pattern.wrapRadius - deck.pattern.thickness);
-  const groups = levels.map((level, index) => deckGroup(deckPiece.name, deck, level, index));
-  const deckNames = groups.map((group) => group.name);
-  const height = value(postPiece.length, names);
-  const posts = buildPosts(item.kit, deck.axes, height, levels, deckNames);
-  const faces = item.connections.flatMap((connection) => connection.kind === 'brace' ? connection.faces : []);
-  const braces = buildBraces(item.kit, deck.axes, levels, faces, deckNames);
+  const given = valuesOf(item, size);
+  const axes = axesOf(item, given);
+  const groups = buildGroups(item, given, axes);
+  const [first] = groups.decks;
+  if (first === undefined) throw missing(item, 'a deck');
+  const posts = buildPosts(item, groups, axes);
+  const faces = bracedFaces(item, groups.groups);
+  const braces = buildBraces(item.kit, axes, faces, groups.parts);
+  const plates = item.pieces.flatMap((piece) => (piece.is === 'panel' ? platesOf(item, piece, groups.groups, axes) : []));
+  const parts = [...drilledFor(plates, groups.parts), ...posts.parts, ...plates.flatMap(({ plate }) => plate.parts), ...braces.parts];
   return {
     item: item.name,
     size,
+    use: item.use,
     kit: item.kit,
-    parameters: names,
-    parts: [...groups.flatMap((group) => deckParts(deck, group)), ...posts.parts, ...braces.parts],
-    groups,
-    joinings: [...groups.flatMap((group) => deckJoinings(deck, group)), ...posts.joinings, ...braces.joinings],
-    pattern: deck.pattern,
-    dimensions: dimensionsOf(item, deck, tops, height),
-    tubes: tubesOf(deck, groups.length, height),
-    bracedFaces: faces,
-    deckTops: tops,
+    parameters: given,
+    parts,
+    groups: groups.groups,
+    joinings: [...groups.joinings, ...posts.joinings, ...plates.flatMap(({ plate }) => plate.joinings), ...braces.joinings],
+    pattern: first.deck.pattern,
+    plates: alikeTogether(plates.map(({ plate }) => plate.panel)),
+    dimensions: dimensionsOf(item, axes, first.tops, parts),
+    tubes: tubesOf(parts),
+    bracedFaces: faces.map(({ face }) => face),
+    deckTops: groups.decks.flatMap(({ tops }) => tops),
   };
 }
 
@@ -49,70 +51,85 @@ function valuesOf(item: Item, size: string): Names {
   );
 }
 
-const value = (expression: DeckPiece['width'], names: Names): number => expression.evaluate(names).value;
+const missing = (item: Item, what: string): FaultError => new FaultError([{
+  position: { file: item.source.file, line: 1, column: 1 }, field: 'pieces', found: `no ${what.replace(/^an? /, '')}`, remedy: `${what} among the pieces`,
+}]);
 
-function pieceOf<Kind extends 'deck' | 'post'>(item: Item, kind: Kind): Extract<DeckPiece | PostPiece, { is: Kind }> {
-  const piece = item.pieces.find((candidate) => candidate.is === kind);
-  if (piece === undefined) {
-    throw new FaultError([{
-      position: { file: item.source.file, line: 1, column: 1 },
-      field: 'pieces',
-      found: `no piece that is a ${kind}`,
-      remedy: `a piece with "is: ${kind}"`,
-    }]);
-  }
-  return piece as Extract<DeckPiece | PostPiece, { is: Kind }>;
+/** All decks and frames stand between the same posts: the first one tells how far apart these are. */
+function axesOf(item: Item, names: Names): Vec2 {
+  const piece = item.pieces.find((each) => each.is === 'deck' || each.is === 'frame');
+  if (piece?.is !== 'deck' && piece?.is !== 'frame') throw missing(item, 'a deck');
+  return axesFor(item.kit, piece.width.evaluate(names).value, piece.depth.evaluate(names).value);
 }
 
-function deckTops(piece: DeckPiece, names: Names): readonly number[] {
-  const count = value(piece.count, names);
-  return Array.from({ length: count }, (_, index) =>
-    value(piece.top, { ...names, index: { value: index, dimension: 'count' } }));
+function buildPosts(item: Item, { groups, parts, names }: Groups, axes: Vec2): { readonly parts: readonly Part[]; readonly joinings: readonly Joining[] } {
+  const piece = item.pieces.find((each): each is PostPiece => each.is === 'post');
+  if (piece === undefined) throw missing(item, 'a post');
+  const made = CORNERS.map((corner) => {
+    const length = (corner.y === 'front' ? piece.front : piece.back).evaluate(names).value;
+    return buildPost(item.kit, corner, axes, length, holdsAt(corner, groups, parts, axes));
+  });
+  return { parts: made.flatMap((each) => each.parts), joinings: made.flatMap((each) => each.joinings) };
 }
 
-/** A deck is used the other way up than it is built: turned over about its long side, then lifted to its level. */
-const inUse = (deck: Deck, level: number): Pose =>
-  chained(moved([0, 0, level]), turned([1, 0, 0], Math.PI), moved([0, 0, -deck.pattern.wrapRadius]));
+const lowestOf = (groups: readonly Group[], piece: string): Group | undefined =>
+  groups.filter((group) => group.piece === piece).sort((a, b) => a.level - b.level)[0];
 
-function deckGroup(piece: string, deck: Deck, level: number, index: number): Group {
-  const name = `${piece}-${index + 1}`;
-  return { name, piece, pose: inUse(deck, level), partIds: deck.parts.map((part) => `${name}/${part.id}`) };
+const highestOf = (groups: readonly Group[], piece: string): Group | undefined =>
+  groups.filter((group) => group.piece === piece).sort((a, b) => b.level - a.level)[0];
+
+function bracedFaces(item: Item, groups: readonly Group[]): readonly BracedFace[] {
+  return item.connections.flatMap((connection) => {
+    if (connection.kind !== 'brace') return [];
+    const low = lowestOf(groups, connection.piece);
+    const high = highestOf(groups, connection.to ?? connection.piece);
+    return low === undefined || high === undefined ? [] : connection.faces.map((face) => ({ face, low, high }));
+  });
 }
 
-const deckParts = (deck: Deck, group: Group): Part[] => deck.parts.map((part) => ({
-  ...part,
-  id: `${group.name}/${part.id}`,
-  group: group.name,
-  pose: chained(group.pose, part.pose),
-}));
-
-const deckJoinings = (deck: Deck, group: Group): Joining[] => deck.joinings.map(({ by, parts }) => ({
-  by: `${group.name}/${by}`,
-  parts: parts.map((id) => `${group.name}/${id}`),
-}));
-
-/** Lettered lengths for the drawing and the table, from the outermost ends of the finished item. */
-function dimensionsOf(item: Item, deck: Deck, tops: readonly number[], height: number): readonly NamedLength[] {
-  const x = deck.axes[0] + item.kit.joint.studReach;
-  const y = deck.axes[1] + item.kit.joint.studReach;
-  const [low = 0, next = low] = tops;
-  return [
-    { letter: 'A', name: 'width', value: 2 * x, from: [-x, -y, 0], to: [x, -y, 0] },
-    { letter: 'B', name: 'depth', value: 2 * y, from: [x, -y, 0], to: [x, y, 0] },
-    { letter: 'C', name: 'height', value: height, from: [-x, -y, 0], to: [-x, -y, height] },
-    { letter: 'D', name: 'lowest-deck', value: low, from: [x, -y, 0], to: [x, -y, low] },
-    { letter: 'E', name: 'deck-spacing', value: next - low, from: [x, -y, low], to: [x, -y, next] },
-  ];
+interface PlacedPlate {
+  readonly plate: Plate;
+  readonly tubeIds: readonly [string, string];
 }
 
-function tubesOf(deck: Deck, decks: number, height: number): readonly TubeNeed[] {
-  const lengthOf = (kind: string): number => {
-    const tube = deck.parts.find((part) => part.kind === kind);
-    return tube?.shape.form === 'tube' ? tube.shape.length : 0;
-  };
-  return [
-    { kind: 'post', length: height, count: 4 },
-    { kind: 'long-tube', length: lengthOf('long-tube'), count: 2 * decks },
-    { kind: 'short-tube', length: lengthOf('short-tube'), count: 2 * decks },
-  ];
+function platesOf(item: Item, piece: PanelPiece, groups: readonly Group[], axes: Vec2): readonly PlacedPlate[] {
+  const low = lowestOf(groups, piece.from);
+  const high = highestOf(groups, piece.to);
+  if (low === undefined || high === undefined) return [];
+  return piece.on.map((face) => {
+    const tubeIds = [tubeOf(low, face), tubeOf(high, face)] as const;
+    return { plate: buildPlate(item.kit, axes, face, piece.name, low.level, high.level, tubeIds), tubeIds };
+  });
 }
+
+const tubeOf = (group: Group, face: Face): string =>
+  `${group.name}/${face === 'front' || face === 'back' ? 'long' : 'short'}-tube-${face}`;
+
+/** The tubes that plates are pinned to get their holes. */
+function drilledFor(plates: readonly PlacedPlate[], parts: readonly Part[]): readonly Part[] {
+  return parts.map((part) => {
+    const along = plates.filter(({ tubeIds }) => tubeIds.includes(part.id)).flatMap(({ plate }) => plate.along);
+    if (along.length === 0 || part.shape.form !== 'tube') return part;
+    const diameter = plates[0]?.plate.panel.holes[0]?.diameter ?? 0;
+    return { ...part, shape: { ...part.shape, holes: [...part.shape.holes, ...along.map((at) => ({ at, diameter }))] } };
+  });
+}
+
+/** Plates of one size are cut alike. */
+function alikeTogether(plates: readonly FlatPanel[]): readonly FlatPanel[] {
+  const sizeOf = (plate: FlatPanel): string => `${plate.width.toFixed(3)} ${plate.height.toFixed(3)} ${plate.holes.length}`;
+  return [...new Set(plates.map(sizeOf))].map((size) => {
+    const alike = plates.filter((plate) => sizeOf(plate) === size);
+    return { ...(alike[0] ?? { width: 0, height: 0, holes: [] }), partIds: alike.flatMap((plate) => plate.partIds) };
+  });
+}
+
+/** Tubes to cut, posts first, from the longest to the shortest of a kind. */
+function tubesOf(parts: readonly Part[]): readonly TubeNeed[] {
+  return (['post', 'long-tube', 'short-tube'] as const).flatMap((kind) => {
+    const lengths = parts.flatMap((part) => (part.kind === kind && part.shape.form === 'tube' ? [part.shape.length] : []));
+    const different = [...new Set(lengths)].sort((a, b) => b - a);
+    return different.map((length): TubeNeed => ({ kind, length, count: lengths.filter((each) => each === length).length }));
+  });
+}
+

@@ -1,40 +1,35 @@
 import type { Kit } from '../read/index.ts';
-import { CORNERS, tubeMass, tubeShape } from './deck.ts';
+import type { Corner } from './frame.ts';
+import type { Hold } from './levels.ts';
 import { facing } from './pose.ts';
+import { tubeMass, tubeShape } from './tube.ts';
 import type { Joining, Part, Shape, Vec2, Vec3 } from './types.ts';
 
-/** Posts, and the pins with wing nuts that hold each deck's joints to them, in the finished item. */
+/** Posts, and the pins with wing nuts that hold the joints to them, in the finished item. */
 export interface Posts {
   readonly parts: readonly Part[];
   readonly joinings: readonly Joining[];
 }
 
 /**
- * Four posts of `length` through the corner joints of decks whose tube axes lie at `levels` (mm over the
- * floor). Each joint is drilled along y; the pin's head is outside, the wing nut inside.
+ * The post of one corner, `length` mm, through its joints. Each joint is drilled along y; the pin's head is
+ * outside, the wing nut inside.
  */
-export function buildPosts(kit: Kit, axes: Vec2, length: number, levels: readonly number[], deckNames: readonly string[]): Posts {
-  const parts: Part[] = [];
-  const joinings: Joining[] = [];
-  for (const { name, sx, sy } of CORNERS) {
-    const x = sx * axes[0];
-    const y = sy * axes[1];
-    const heights = levels.map((level) => level - kit.joint.pinHeight);
-    parts.push(post(kit, `post-${name}`, [x, y, length / 2], length, heights));
-    heights.forEach((height, index) => {
-      const deck = deckNames[index] ?? '';
-      const pin = `joint-pin-${name}-${index + 1}`;
-      const nut = `wing-nut-${name}-${index + 1}`;
-      parts.push(...pinAndNut(kit, pin, nut, [x, y, height], sy));
-      joinings.push({ by: pin, parts: [`post-${name}`, `${deck}/joint-${jointCorner(name)}`, nut] });
-    });
-  }
-  return { parts, joinings };
+export function buildPost(kit: Kit, corner: Corner, axes: Vec2, length: number, holds: readonly Hold[]): Posts {
+  const { name, sx, sy } = corner;
+  const [x, y] = [sx * axes[0], sy * axes[1]];
+  const heights = holds.map((hold) => hold.level - kit.joint.pinHeight);
+  const fasteners = holds.map(({ jointId }, index) => {
+    const pin = `joint-pin-${name}-${index + 1}`;
+    const nut = `wing-nut-${name}-${index + 1}`;
+    const parts = pinAndNut(kit, pin, nut, [x, y, heights[index] ?? 0], sy);
+    return { parts, joining: { by: pin, parts: [`post-${name}`, jointId, nut] } };
+  });
+  return {
+    parts: [post(kit, `post-${name}`, [x, y, length / 2], length, heights), ...fasteners.flatMap((each) => each.parts)],
+    joinings: fasteners.map((each) => each.joining),
+  };
 }
-
-/** A deck is built upside down and turned over about its long side, so front and back change places. */
-const jointCorner = (corner: string): string =>
-  corner.endsWith('front') ? corner.replace('front', 'back') : corner.replace('back', 'front');
 
 /** The tube's own x stands up, its own y keeps the item's y, so that its holes run along y. */
 function post(kit: Kit, id: string, middle: Vec3, length: number, heights: readonly number[]): Part {
@@ -43,16 +38,25 @@ function post(kit: Kit, id: string, middle: Vec3, length: number, heights: reado
   return { id, kind: 'post', shape, pose: facing(middle, [0, 0, 1], [0, 1, 0], [-1, 0, 0]), group: null, mass: tubeMass(kit, length) };
 }
 
+/** The pin through a sleeve whose middle is given; sy is −1 on the front posts, 1 on the back ones. */
 function pinAndNut(kit: Kit, pinId: string, nutId: string, middle: Vec3, sy: number): Part[] {
   const sleeve = kit.joint.sleeveDiameter / 2;
-  const { jointPin } = kit;
-  const shank: Shape = { form: 'pin', diameter: jointPin.diameter, length: jointPin.length, headDiameter: jointPin.headDiameter, headHeight: jointPin.headHeight };
-  const nut: Shape = { form: 'wing-nut', bore: jointPin.diameter, span: jointPin.wingSpan, height: jointPin.nutHeight };
-  const out: Vec3 = [0, sy, 0];
-  const inwards: Vec3 = [0, -sy, 0];
   const [x, y, z] = middle;
   return [
-    { id: pinId, kind: 'joint-pin', shape: shank, pose: facing([x, y + sy * sleeve, z], [sy, 0, 0], [0, 0, -1], out), group: null, mass: 0.012 },
-    { id: nutId, kind: 'wing-nut', shape: nut, pose: facing([x, y - sy * sleeve, z], [sy, 0, 0], [0, 0, 1], inwards), group: null, mass: 0.008 },
+    jointPin(kit, pinId, facing([x, y + sy * sleeve, z], [sy, 0, 0], [0, 0, -1], [0, sy, 0])),
+    wingNut(kit, nutId, facing([x, y - sy * sleeve, z], [sy, 0, 0], [0, 0, 1], [0, -sy, 0])),
   ];
+}
+
+const PIN_MASS = 0.012;
+const NUT_MASS = 0.008;
+
+export function jointPin(kit: Kit, id: string, pose: Part['pose']): Part {
+  const { diameter, length, headDiameter, headHeight } = kit.jointPin;
+  return { id, kind: 'joint-pin', shape: { form: 'pin', diameter, length, headDiameter, headHeight }, pose, group: null, mass: PIN_MASS };
+}
+
+export function wingNut(kit: Kit, id: string, pose: Part['pose']): Part {
+  const { diameter, wingSpan, nutHeight } = kit.jointPin;
+  return { id, kind: 'wing-nut', shape: { form: 'wing-nut', bore: diameter, span: wingSpan, height: nutHeight }, pose, group: null, mass: NUT_MASS };
 }
