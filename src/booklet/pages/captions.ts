@@ -1,6 +1,6 @@
-import type { PartKind } from '../../model/index.ts';
+import type { Model, PartKind } from '../../model/index.ts';
 import type { Action, Step } from '../../plan/index.ts';
-import type { Words } from '../words/index.ts';
+import type { BookletInput } from './types.ts';
 
 /** Whose number a caption tells, by action; other captions tell none. */
 const counted: Partial<Readonly<Record<Action, PartKind>>> = {
@@ -8,22 +8,32 @@ const counted: Partial<Readonly<Record<Action, PartKind>>> = {
   'pin-middle': 'panel-pin',
   'push-posts': 'post',
   'pin-posts': 'joint-pin',
+  'pin-panel': 'joint-pin',
   brace: 'cable',
 };
 
+/** Actions whose captions differ by the detail in the step's key: `push-tubes:short`, `push-tubes:long`. */
+const detailed: readonly Action[] = ['push-tubes'];
+
 /** What is done in a step, as one short sentence of the locale's `actions`. */
-export function caption(words: Words, step: Step): string {
+export function caption({ words, model }: Pick<BookletInput, 'words' | 'model'>, step: Step): string {
   const kind = counted[step.action];
-  return words.t(captionKey(step), {
+  return words.t(captionKey(model, step), {
     ...(step.side === null ? {} : { side: words.t(`actions.sides.${step.side}`) }),
     ...(kind === undefined ? {} : { count: countOf(step, kind) }),
   });
 }
 
-/** Steps such as `crease:short` and `crease:long` are told apart by the detail in their key. */
-function captionKey({ action, key, side }: Step): string {
-  const detail = key.split(':')[1];
-  return detail === undefined || detail === side ? `actions.${action}` : `actions.${action}.${detail}`;
+function captionKey(model: Model, step: Step): string {
+  const { action, key } = step;
+  if (action === 'drill') return `actions.drill.${drillsPanel(model, step) ? 'panel' : 'posts'}`;
+  return detailed.includes(action) ? `actions.${action}.${key.split(':')[1] ?? ''}` : `actions.${action}`;
+}
+
+/** Whether the step's holes are for pins that hold a flat panel. */
+function drillsPanel({ parts, joinings }: Model, { drillsFor }: Step): boolean {
+  const flat = new Set(parts.filter((part) => part.kind === 'flat-panel').map((part) => part.id));
+  return joinings.some(({ by, parts: held }) => drillsFor.includes(by) && held.some((id) => flat.has(id)));
 }
 
 function countOf({ newParts }: Step, kind: PartKind): number {

@@ -7,7 +7,7 @@ export interface Pictograms<PairName extends string> {
   readonly signFor: (caution: Caution) => Glyph;
   readonly isPairName: (name: string) => name is PairName;
   readonly pairFor: (name: PairName) => { readonly right: Glyph; readonly wrong: Glyph };
-  readonly loadNumeral: Glyphs['loadNumeral'];
+  readonly loadNumerals: Glyphs['loadNumerals'];
 }
 
 /** The pages' pictograms from those of the room `draw`. A pair that was never drawn throws when it is asked for. */
@@ -21,6 +21,6 @@ export function glyphsFrom<PairName extends string>(drawn: Pictograms<PairName>)
       if (!drawn.isPairName(name)) throw new Error(`booklet: no pair of pictures for the check "${name}"`);
       return drawn.pairFor(name);
     },
-    loadNumeral: drawn.loadNumeral,
+    loadNumerals: drawn.loadNumerals,
   };
 }

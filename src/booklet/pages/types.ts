@@ -22,7 +22,20 @@ export interface Glyph {
 }
 
 /** Pictograms that belong to no one action, tool, caution or check; drawn with the others. */
-export type PlainGlyph = 'one-person' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'turn-round' | 'deck' | 'load' | 'wall-fix';
+export type PlainGlyph =
+  | 'one-person' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'turn-round'
+  | 'deck' | 'frame' | LoadGlyph | 'wall-fix' | 'unproved';
+
+/** Pictograms with an empty face for a numeral: what a deck, a seat, a bed may carry, and how thick a mattress may be. */
+export type LoadGlyph = 'load' | 'seat-load' | 'bed-load' | 'mattress';
+
+/** Where a numeral may stand on a pictogram, in units of the grid. */
+export interface NumeralPlace {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
 
 /** Where the pages get their pictograms from. */
 export interface Glyphs {
@@ -32,8 +45,7 @@ export interface Glyphs {
   /** The right and the wrong way, with tick and cross, of a check of that name (a key under `checks`). */
   readonly pair: (name: string) => { readonly right: Glyph; readonly wrong: Glyph };
   readonly plain: (name: PlainGlyph) => Glyph;
-  /** Where a numeral may stand on `load`, in units of the grid. */
-  readonly loadNumeral: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+  readonly loadNumerals: Readonly<Record<LoadGlyph, NumeralPlace>>;
 }
 
 /** The place of a picture as an HTML string: an element of exactly this size (mm) with its words. */
@@ -47,7 +59,8 @@ export interface BookletInput {
   readonly variants: readonly Model[];
   /**
    * Sizes of the pictures by id: `finished`, `lettered`, `cut-bars`, `pattern`, `crease-section`,
-   * `part:<kind>`, `small:<kind>`, `step:<number>`, `step:<number>:a` and so on, `run:<run>`.
+   * `plate:<number>` for each of the model's flat panels from 1, `part:<kind>`, `small:<kind>`, `step:<number>`,
+   * `step:<number>:a` and so on, `run:<run>`.
    */
   readonly pictures: Readonly<Record<string, PictureSize>>;
   /** mm of paper for one mm of part in the pictures `part:<kind>`; kinds of one scale stand together over its bar. */
@@ -57,6 +70,8 @@ export interface BookletInput {
   readonly revision: number;
   /** Short hash of what the booklet was made from. */
   readonly contentMark: string;
+  /** True where it is printed although a check failed: then every page says so and no load is told. False unless given. */
+  readonly despiteFindings?: boolean;
   readonly words: Words;
   /** Names, in themselves, of all languages the booklet comes in; this one's alone unless given. */
   readonly languages?: readonly string[];
