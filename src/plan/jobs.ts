@@ -16,10 +16,21 @@ export interface Job {
   /** Parts that must be in place before it. */
   readonly needs: readonly string[];
   readonly motions: readonly Motion[];
+  /** Pins it drills the holes for, and the parts that get these holes. */
+  readonly drills: { readonly pins: readonly string[]; readonly parts: readonly string[] } | null;
+  /** How often it is done when it belongs to no run: plates cut alike. */
+  readonly times: number;
   readonly standing: 'bench' | 'deck-building' | 'deck-in-use' | 'on-back' | 'on-front' | 'upright';
 }
 
 export const jobKey = (action: Action, detail: string | null): string => (detail === null ? action : `${action}:${detail}`);
+
+type Rest = Partial<Omit<Job, 'key' | 'action' | 'run'>>;
+
+/** A job with what is told of it; the rest is empty. */
+export const makeJob = (action: Action, detail: string | null, run: string | null, rest: Rest): Job => ({
+  key: jobKey(action, detail), action, side: null, run, places: [], brings: null, needs: [], motions: [], drills: null, times: 1, standing: 'bench', ...rest,
+});
 
 /** Room the parts of one run or of the item are proven in: their shapes and poses, and each panel's fold so far. */
 export interface Stage {
@@ -40,3 +51,6 @@ export function directionOf(pose: Pose, own: Vec3): Vec3 {
   const [x, y, z] = placed(pose, own);
   return [x - ox, y - oy, z - oz];
 }
+
+export const idsOf = (parts: readonly Part[], ...kinds: readonly Part['kind'][]): string[] =>
+  parts.filter((part) => kinds.includes(part.kind)).map((part) => part.id);

@@ -1,6 +1,6 @@
 import { FaultError, type OrderWish } from '../read/index.ts';
 import type { Job } from './jobs.ts';
-import type { Rule } from './rules.ts';
+import { mayLink, type Rule } from './rules.ts';
 import type { OrderReason } from './types.ts';
 
 /** Joins what must hold (needs, geometry), what the designer wishes and what good practice asks. */
@@ -27,7 +27,7 @@ export function orderJobs(jobs: readonly Job[], must: readonly OrderReason[], wi
 }
 
 const linksOf = (rule: Rule, jobs: readonly Job[]): OrderReason[] =>
-  jobs.filter(rule.first).flatMap((first) => jobs.filter((job) => rule.then(job) && job.key !== first.key)
+  jobs.filter(rule.first).flatMap((first) => jobs.filter((job) => rule.then(job) && mayLink(rule, first, job))
     .map((then) => ({ first: first.key, then: then.key, rule: rule.name, parts: [] })));
 
 function acceptedWish(jobs: readonly Job[], must: readonly OrderReason[], wish: OrderWish): OrderReason {

@@ -1,6 +1,6 @@
 import { chained, FLAT, standstill, undone, WRAPPED, type Model, type Side, type Solids } from '../model/index.ts';
 import type { OrderWish } from '../read/index.ts';
-import { deckJobs } from './deck-jobs.ts';
+import { runJobs } from './deck-jobs.ts';
 import { itemJobs } from './item-jobs.ts';
 import { stageOf, type Job } from './jobs.ts';
 import { orderJobs, type Ordering } from './order.ts';
@@ -27,7 +27,7 @@ const runsOf = (model: Model): readonly string[] => [...new Set(model.groups.map
 
 /** The jobs of every run and of the item in one order. */
 export function orderedJobs(model: Model, wishes: readonly OrderWish[], solids: Solids): Ordering {
-  const runs = runsOf(model).map((run) => ({ jobs: deckJobs(model, run), stage: runStage(model, run) }));
+  const runs = runsOf(model).map((run) => ({ jobs: runJobs(model, run), stage: runStage(model, run) }));
   const whole = itemJobs(model);
   const jobs = [...whole.slice(0, 1), ...runs.flatMap((run) => run.jobs), ...whole.slice(1)];
   const must = [
@@ -57,19 +57,26 @@ export function provenClashes(model: Model, jobs: readonly Job[], solids: Solids
 function stepsOf(model: Model, jobs: readonly Job[]): readonly Step[] {
   const steps: Step[] = [];
   const present: string[] = [];
+  const drilled: string[] = [];
   const folded: Side[] = [];
+  const joined = new Set<string>();
   jobs.forEach((job, index) => {
     const brought = job.brings ?? job.places;
-    const fresh = job.action === 'stand-decks' ? brought : brought.filter((id) => !present.includes(id));
+    const joining = job.action === 'stand-decks' || job.action === 'set-rails';
+    const fresh = joining ? brought : brought.filter((id) => !present.includes(id));
     for (const motion of job.motions) if (motion.kind === 'fold') folded.push(motion.side);
-    const times = job.run === null ? 1 : model.groups.filter((group) => group.piece === job.run).length;
-    steps.push(stepOf(model, job, index + 1, times, fresh, [...present], [...folded]));
+    const times = job.run === null ? job.times : model.groups.filter((group) => group.piece === job.run).length;
+    // What a run has made comes to the item when it is stood up or set in, not before.
+    const there = job.run === null ? present.filter((id) => joined.has(id)) : present;
+    steps.push(stepOf(model, job, index + 1, times, fresh, there, [...folded], [...drilled]));
+    drilled.push(...(job.drills?.parts ?? []));
+    if (job.run === null) fresh.forEach((id) => joined.add(id));
     present.push(...fresh.filter((id) => !present.includes(id)));
   });
   return steps;
 }
 
-function stepOf(model: Model, job: Job, number: number, times: number, fresh: readonly string[], present: readonly string[], folded: readonly Side[]): Step {
+function stepOf(model: Model, job: Job, number: number, times: number, fresh: readonly string[], present: readonly string[], folded: readonly Side[], drilled: readonly string[]): Step {
   const work = WORK[job.action];
   return {
     number,
@@ -81,6 +88,8 @@ function stepOf(model: Model, job: Job, number: number, times: number, fresh: re
     newParts: newPartsOf(model, job, fresh),
     present: present.filter((id) => !fresh.includes(id)),
     motions: job.motions,
+    drilled,
+    drillsFor: job.drills?.pins ?? [],
     folded: job.run === null ? Object.keys(FLAT) as Side[] : folded,
     standing: standingOf(job, model),
     tools: work.tools,
@@ -93,7 +102,7 @@ function stepOf(model: Model, job: Job, number: number, times: number, fresh: re
 
 /** New parts by kind; a finished deck is no new part, it was made before. */
 function newPartsOf(model: Model, job: Job, fresh: readonly string[]): readonly NewPart[] {
-  if (job.action === 'stand-decks') return [];
+  if (job.action === 'stand-decks' || job.action === 'set-rails') return [];
   const parts = model.parts.filter((part) => fresh.includes(part.id));
   return [...new Set(parts.map((part) => part.kind))].map((kind) =>
     ({ kind, ids: parts.filter((part) => part.kind === kind).map((part) => part.id) }));

@@ -8,7 +8,7 @@ const QUARTER = Math.PI / 2;
 export function standingOf({ standing: name, action, side }: Job, model: Model): Standing {
   switch (name) {
     case 'bench': return { name, pose: standstill };
-    case 'upright': return { name, pose: turned([0, 0, 1], action === 'brace' ? towardsReader(side) : 0) };
+    case 'upright': return { name, pose: turned([0, 0, 1], towardsReader(action, side)) };
     case 'deck-building': return { name, pose: undone(model.groups[0]?.pose ?? standstill) };
     case 'deck-in-use': return { name, pose: standstill };
     case 'on-back': return { name, pose: chained(turned([0, 0, 1], -QUARTER), turned([1, 0, 0], -QUARTER)) };
@@ -16,8 +16,12 @@ export function standingOf({ standing: name, action, side }: Job, model: Model):
   }
 }
 
-/** Turn of the upright item that shows a face in front or on the right, each a quarter turn from the last one. */
-function towardsReader(side: Side | null): number {
+/**
+ * Turn of the upright item that shows a cable's face in front or on the right, each a quarter turn from the last one;
+ * or a plate's inner side, which the standard view shows of the back and the left.
+ */
+function towardsReader(action: Job['action'], side: Side | null): number {
+  if (action !== 'brace') return side === 'right' ? QUARTER : 0;
   switch (side) {
     case 'back':
     case 'left': return 2 * QUARTER;
