@@ -6,12 +6,12 @@ import { patternPicture, sectionSeries } from './flat/index.ts';
 import { hardwareOf } from './hardware.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
 import { composeAlone, composePicture, type LineDrawer, type Paper } from './picture/index.ts';
-import { cutBars, stepPictures } from './step-pictures.ts';
+import { cutBars, plateSheet, stepPictures } from './step-pictures.ts';
 import type { Picture } from './types.ts';
 
 /** mm of paper for one mm of part on the page of parts: large ones at 1:10, small ones at 1:2 (scales of ISO 5455, from memory). */
 export const PART_SCALE: Readonly<Record<PartKind, number>> = {
-  panel: 0.1, 'long-tube': 0.1, 'short-tube': 0.1, post: 0.1, cable: 0.1, joint: 0.5, 'panel-pin': 0.5, 'joint-pin': 0.5, 'wing-nut': 0.5,
+  panel: 0.1, 'flat-panel': 0.1, 'long-tube': 0.1, 'short-tube': 0.1, post: 0.1, cable: 0.1, joint: 0.5, 'panel-pin': 0.5, 'joint-pin': 0.5, 'wing-nut': 0.5,
 };
 
 const FULL: Paper = { width: 165, height: 200 };
@@ -40,6 +40,7 @@ export function itemPictures(model: Model, plan: Plan, cuts: TubeCutPlan, solids
     told(cutBars(cuts)),
     told({ ...patternPicture(model.pattern, { width: 165, height: 230 }), id: 'pattern' }),
     told({ ...creaseSection(model), id: 'crease-section' }),
+    ...model.plates.map((_, index) => told({ ...plateSheet(model, index), id: `plate:${index + 1}` })),
     ...runs.map((run) => told(composed(runScene(model, run, solids), RUN))),
     ...plan.steps.flatMap((step) => stepPictures({ model, plan, cuts, solids, draw }, step)).map(told),
   ];
@@ -73,7 +74,7 @@ function partPictures(model: Model, solids: Solids, draw: LineDrawer): readonly 
 
 /** Scales that bring each kind to about 10 mm of paper in height. */
 const SMALL_SCALE: Readonly<Record<PartKind, number>> = {
-  'long-tube': 0.14, 'short-tube': 0.14, post: 0.14, joint: 0.09, panel: 0.017, 'panel-pin': 0.45, 'joint-pin': 0.16, 'wing-nut': 0.4, cable: 0.12,
+  'long-tube': 0.14, 'short-tube': 0.14, post: 0.14, joint: 0.09, panel: 0.017, 'flat-panel': 0.025, 'panel-pin': 0.45, 'joint-pin': 0.16, 'wing-nut': 0.4, cable: 0.12,
 };
 
 /** Long parts lie along the paper, the rest stands as in the steps. */

@@ -1,4 +1,4 @@
-import { chained, FLAT, moved, type Folding, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../model/index.ts';
+import { chained, FLAT, moved, placed, type Folding, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../model/index.ts';
 import type { Step } from '../plan/index.ts';
 import type { Look, SceneBody } from './types.ts';
 
@@ -21,7 +21,7 @@ export function stageHand(model: Model, step: Step, solids: Solids, folding: Fol
     return found;
   };
   const pose = (id: string): Pose => chained(step.standing.pose, part(id).pose);
-  const drilled = drilledSides(step);
+  const drilled = new Set(step.drilled);
   const prop = (id: string, shape: Shape, at: Pose, look: Look): SceneBody =>
     ({ id, kind: parts.get(id)?.kind ?? 'tool', mesh: solids.mesh(shape), pose: at, look });
   return {
@@ -29,30 +29,18 @@ export function stageHand(model: Model, step: Step, solids: Solids, folding: Fol
     pose,
     prop,
     body: (id, look, offset = [0, 0, 0]) =>
-      prop(id, shapeNow(part(id), folding, drilled), chained(moved(offset), pose(id)), look),
+      prop(id, shapeNow(part(id), folding, drilled.has(id)), chained(moved(offset), pose(id)), look),
   };
 }
 
-/** Sides of the item whose posts have been drilled before or in this step. */
-function drilledSides(step: Step): ReadonlySet<string> {
-  const front = step.action === 'turn-item' || step.side === 'back' || ['stand-up', 'brace'].includes(step.action)
-    || (step.side === 'front' && step.action === 'pin-posts');
-  const back = ['stand-up', 'brace'].includes(step.action) || (step.side === 'back' && step.action === 'pin-posts');
-  return new Set(step.run === null ? [...(front ? ['front'] : []), ...(back ? ['back'] : [])] : []);
-}
-
-function shapeNow(part: Part, folding: Folding, drilled: ReadonlySet<string>): Shape {
-  const { shape } = part;
+function shapeNow({ shape }: Part, folding: Folding, drilled: boolean): Shape {
   switch (shape.form) {
     case 'panel': return { ...shape, folding };
-    case 'tube': return part.kind === 'post' && !drilled.has(sideOf(part.id)) ? { ...shape, holes: [] } : shape;
-    // A joint's name tells its corner while the deck is built; in use front and back have changed places.
-    case 'joint': return drilled.has(sideOf(part.id) === 'front' ? 'back' : 'front') ? shape : { ...shape, drilled: null };
+    case 'tube': return drilled ? shape : { ...shape, holes: [] };
+    case 'joint': return drilled ? shape : { ...shape, drilled: null };
     default: return shape;
   }
 }
-
-const sideOf = (id: string): string => (id.endsWith('front') ? 'front' : 'back');
 
 /** The fold of each side when these sides are done. */
 export const foldingOf = (sides: readonly Side[]): Folding =>
@@ -66,12 +54,15 @@ export function postMarks(model: Model, hand: StageHand, postId: string, offset:
   const { shape } = hand.part(postId);
   if (shape.form !== 'tube') return [];
   const band: Shape = { form: 'tube', length: MARK.width, outside: shape.outside + 2 * MARK.thickness, inside: shape.outside, holes: [] };
-  return sleeveEnds(model).map((height, index) =>
+  return sleeveEnds(model, postId).map((height, index) =>
     hand.prop(`${postId}#mark-${index + 1}`, band, chained(moved(offset), hand.pose(postId), moved([height - shape.length / 2, 0, 0])), 'present'));
 }
 
-/** Heights of the sleeves' lower ends over the post's foot, mm. */
-export function sleeveEnds(model: Model): readonly number[] {
-  const down = model.pattern.wrapRadius + model.pattern.thickness + model.kit.joint.sleeveBelow;
-  return model.deckTops.map((top) => top - down);
+/** Heights of the lower ends of the sleeves on a post, over its foot, mm: as far under the pins as the joint has it. */
+export function sleeveEnds(model: Model, postId: string): readonly number[] {
+  const { joint } = model.kit;
+  const pins = model.joinings.filter(({ by, parts }) => by.startsWith('joint-pin-') && parts.includes(postId)).map(({ by }) => by);
+  return model.parts.filter((part) => pins.includes(part.id))
+    .map((part) => placed(part.pose, [0, 0, 0])[2] + joint.pinHeight - joint.sleeveBelow)
+    .sort((a, b) => a - b);
 }

@@ -1,6 +1,7 @@
 import { chained, moved, placed, type Model, type Pose, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { plus, times, turnedBy } from '../directions.ts';
+import { plateCloseUp } from './plate-close-up.ts';
 import { foldingOf, stageHand, type StageHand } from '../stage.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
 
@@ -22,7 +23,8 @@ interface Corner {
 
 /** What the whole view of a step hides or shows too small: drilling through, pin and wing nut. Null for other steps. */
 export function closeUpScene(model: Model, step: Step, solids: Solids): Scene | null {
-  if (step.side === null || (step.action !== 'pin-posts' && step.action !== 'drill')) return null;
+  if (step.side === null || step.standing.name === 'upright') return plateCloseUp(model, step, solids);
+  if (step.action !== 'pin-posts' && step.action !== 'drill') return null;
   const corner = cornerOf(model, step, solids);
   const { bodies, marks } = step.action === 'drill' ? drilling(model, corner) : fastening(model, corner);
   return { id: `step:${step.number}:a`, bodies: [...corner.bodies, ...bodies], marks, view: LOW_VIEW };
@@ -32,7 +34,7 @@ export function closeUpScene(model: Model, step: Step, solids: Solids): Scene | 
 function cornerOf(model: Model, step: Step, solids: Solids): Corner {
   const side = step.side ?? 'front';
   const name = `${side === 'front' ? 'right' : 'left'}-${side}`;
-  const hand = stageHand(model, { ...step, action: 'pin-posts' }, solids, foldingOf(step.folded));
+  const hand = stageHand(model, { ...step, drilled: model.parts.map((part) => part.id) }, solids, foldingOf(step.folded));
   const pinId = `joint-pin-${name}-1`;
   const joint = model.joinings.find((each) => each.by === pinId)?.parts.find((id) => id.includes('/joint-')) ?? '';
   return { hand, pinId, nutId: `wing-nut-${name}-1`, bodies: [postStub(model, hand, `post-${name}`, pinId), hand.body(joint, 'present')] };

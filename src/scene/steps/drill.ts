@@ -8,10 +8,10 @@ import { STANDARD_VIEW } from '../views.ts';
 const HELD_OVER = 70;
 const BIT_LENGTH = 80;
 
-/** A drill bit held over each place to drill, straight down through sleeve and post. */
+/** A drill bit held over each place to drill: through sleeve and post, or through plate and tube. */
 export function drillScene(model: Model, step: Step, solids: Solids): Scene {
   const hand = stageHand(model, step, solids, foldingOf(step.folded));
-  const bits = model.parts.filter((part) => part.kind === 'joint-pin' && part.id.includes(`-${step.side ?? ''}-`));
+  const bits = model.parts.filter((part) => step.drillsFor.includes(part.id));
   const shape: Shape = { form: 'pin', diameter: model.kit.jointPin.diameter, length: BIT_LENGTH, headDiameter: 16, headHeight: 26 };
   const places = bits.map((part): Pose => chained(step.standing.pose, part.pose));
   return {

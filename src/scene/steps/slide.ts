@@ -16,6 +16,9 @@ const DRAWN_OFF: Partial<Record<Action, number>> = {
   'pin-ends': 75,
   'pin-middle': 75,
   'pin-posts': 85,
+  'pin-panel': 75,
+  'hold-panel': 110,
+  'set-rails': 230,
 };
 
 /** Parts pushed, laid or dropped along a straight way: drawn off their places, an arrow on the way of each. */
@@ -56,19 +59,22 @@ const inverseTurn = (step: Step): readonly number[] => {
 function drawnOff(step: Step, slide: Slide): number {
   const way = lengthOf(slide.by);
   if (step.action === 'push-posts') return way * 0.34;
-  if (step.key === 'push-tubes:long') return 170;
+  if (step.action === 'push-tubes' && pushesTubes(step, slide)) return 170;
   return Math.min(way, DRAWN_OFF[step.action] ?? way);
 }
+
+/** Long tubes pushed into an end, not joints pushed onto tubes. */
+const pushesTubes = (step: Step, slide: Slide): boolean => step.key.endsWith('long') && slide.parts.every((id) => id.includes('-tube-'));
 
 /** In the first steps of a frame the far end is not yet to be seen. */
 function isShown(step: Step, id: string): boolean {
   const rightEnd = id.includes('/joint-right-') || id.endsWith('/short-tube-right');
-  return !(step.key === 'push-tubes:long' && rightEnd);
+  return !(step.action === 'push-tubes' && step.key.endsWith('long') && rightEnd);
 }
 
 function lookOf(step: Step, fresh: readonly string[], id: string): SceneBody['look'] {
   const moves = step.motions.some((motion) => motion.kind === 'slide' && motion.parts.includes(id));
-  const carried = moves && (step.action === 'close-frame' || step.action === 'push-posts');
+  const carried = moves && ['close-frame', 'push-posts', 'set-rails'].includes(step.action);
   return fresh.includes(id) || carried ? 'new' : 'present';
 }
 
@@ -86,6 +92,7 @@ function leaders(hand: StageHand, step: Step, slide: Slide): readonly string[] {
   switch (step.action) {
     case 'lay-frame': return slide.parts.filter((id) => id.endsWith('/long-tube-front') || id.endsWith('/short-tube-right'));
     case 'close-frame': return slide.parts.filter((id) => id.includes('/joint-'));
+    case 'set-rails': return slide.parts.filter((id) => id.includes('-tube-'));
     case 'pin-posts': return slide.parts.filter((id) => hand.part(id).kind === 'joint-pin' || nearRow(hand, step).some((post) => id.includes(post.replace('post-', '-'))));
     default: return slide.parts;
   }
@@ -112,7 +119,7 @@ function arrowPath(hand: StageHand, step: Step, id: string, way: Vec3, off: numb
     case 'pin': return [on(shape.length - off), kind === 'panel-pin' ? origin : on(-2)];
     case 'joint': return [on(shape.joint.stop + shape.joint.socketDepth + GAP - off), on(shape.joint.stop - GAP)];
     case 'tube': {
-      if (step.action === 'lay-frame') return [on(-off), origin];
+      if (step.action === 'lay-frame' || step.action === 'set-rails') return [on(-off), origin];
       const half = shape.length / 2;
       if (step.action === 'push-posts') return [plus(on(-half - off), BESIDE_POST), plus(on(-half - off * 0.25), BESIDE_POST)];
       return [on(half + GAP - off), on(half - socketDepth(hand, step) - GAP)];
@@ -171,6 +178,6 @@ function footMark(model: Model, hand: StageHand, step: Step, fresh: readonly str
   const shape = post === undefined ? undefined : hand.part(post).shape;
   if (post === undefined || shape?.form !== 'tube') return [];
   const at = (height: number): Vec3 => placed(hand.pose(post), [height - shape.length / 2, 0, 0]);
-  const [first = 0] = sleeveEnds(model);
+  const [first = 0] = sleeveEnds(model, post);
   return [{ mark: 'length', from: at(0), to: at(first), away: [0, 0, 110], text: String(Math.round(first * 2) / 2) }];
 }

@@ -1,35 +1,44 @@
-import { chained, placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
+import { placed, type Group, type Model, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { foldingOf, stageHand } from '../stage.ts';
 import type { Mark, Scene } from '../types.ts';
 import { STANDARD_VIEW } from '../views.ts';
 
-/** The finished decks stood on their long edges, as far apart as they will hang; each is new here. */
+/** The decks and frames stood on their long edges, as far apart as they will hang; each is new here. */
 export function standDecksScene(model: Model, step: Step, solids: Solids): Scene {
   const hand = stageHand(model, step, solids, foldingOf(step.folded));
   return {
     id: `step:${step.number}`,
-    bodies: model.groups.flatMap((group) => group.partIds.map((id) => hand.body(id, 'new'))),
+    bodies: joined(model, step).flatMap((group) => group.partIds.map((id) => hand.body(id, 'new'))),
     marks: [...spacings(model, step), countOf(model, step)],
     view: STANDARD_VIEW,
   };
 }
 
-/** Distances between neighbouring decks' faces, along their lower front edges. */
+/** The groups that the step brings, from the foot up. */
+const joined = (model: Model, step: Step): readonly Group[] => {
+  const moved = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
+  return model.groups.filter((group) => group.partIds.some((id) => moved.includes(id))).sort((a, b) => a.level - b.level);
+};
+
+/** Distances between neighbouring groups, from tube to tube, along their lower front edges. */
 function spacings(model: Model, step: Step): Mark[] {
   const y = model.pattern.axes[1] + model.kit.joint.studReach;
   const x = model.pattern.axes[0];
-  const at = (top: number): Vec3 => placed(step.standing.pose, [x, y, top]);
-  return model.deckTops.slice(1).map((top, index): Mark => ({
+  const levels = joined(model, step).map((group) => group.level);
+  const at = (level: number): Vec3 => placed(step.standing.pose, [x, y, level]);
+  return levels.slice(1).map((level, index): Mark => ({
     mark: 'length',
-    from: at(model.deckTops[index] ?? 0),
-    to: at(top),
-    away: placed(chained(step.standing.pose), [140, 0, 0]),
-    text: String(Math.round(top - (model.deckTops[index] ?? 0))),
+    from: at(levels[index] ?? 0),
+    to: at(level),
+    away: placed(step.standing.pose, [140, 0, 0]),
+    text: String(Math.round((level - (levels[index] ?? 0)) * 2) / 2),
   }));
 }
 
 function countOf(model: Model, step: Step): Mark {
-  const top = model.deckTops[model.deckTops.length - 1] ?? 0;
-  return { mark: 'label', at: placed(step.standing.pose, [0, 0, top]), text: `×${model.groups.length}` };
+  const groups = joined(model, step);
+  const top = groups[groups.length - 1]?.level ?? 0;
+  const x = groups[groups.length - 1]?.kind === 'deck' ? 0 : model.pattern.axes[0];
+  return { mark: 'label', at: placed(step.standing.pose, [x, 0, top]), text: `×${groups.length}` };
 }

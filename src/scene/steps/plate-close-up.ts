@@ -1,0 +1,76 @@
+import { chained, moved, placed, type Model, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
+import type { Step } from '../../plan/index.ts';
+import { plus, times, turnedBy } from '../directions.ts';
+import { foldingOf, stageHand, type StageHand } from '../stage.ts';
+import type { Mark, Scene, SceneBody } from '../types.ts';
+
+/** A piece of plate and tube round one pin, mm. */
+const PIECE = { along: 150, high: 90 };
+const PULLED = { pin: 85, nut: 55 };
+const BIT = { over: 30, under: 14, chuck: 16, chuckHeight: 24, arrow: 60 };
+
+/** One pin of a plate by itself: the hole drilled through plate and tube, or the pin and its nut. Null for other steps. */
+export function plateCloseUp(model: Model, step: Step, solids: Solids): Scene | null {
+  if (step.action !== 'pin-panel' && !(step.action === 'drill' && step.standing.name === 'upright')) return null;
+  const hand = stageHand(model, { ...step, drilled: model.parts.map((part) => part.id) }, solids, foldingOf(step.folded));
+  const pinId = pinsOf(model, step)[0];
+  if (pinId === undefined) return null;
+  const shown = step.action === 'drill' ? drilling(model, hand, pinId) : fastening(model, hand, pinId);
+  // From beside the plate, so that both its sides are seen.
+  const across = turnedBy(hand.pose(pinId), [1, 0, 0]);
+  const out = turnedBy(hand.pose(pinId), [0, 0, 1]);
+  const towardsEye = plus(plus(times(across, 0.8), times(out, 0.55)), [0, 0, 0.35]);
+  return { id: `step:${step.number}:a`, bodies: [...pieces(model, hand, pinId), ...shown.bodies], marks: shown.marks, view: { towardsEye, up: [0, 0, 1] } };
+}
+
+const pinsOf = (model: Model, step: Step): readonly string[] =>
+  (step.action === 'drill' ? step.drillsFor : model.parts.filter((part) => part.kind === 'joint-pin' && step.newParts.some((group) => group.ids.includes(part.id))).map((part) => part.id));
+
+/** In the pin's own coordinates: the plate under its head, the tube under the plate. */
+function pieces(model: Model, hand: StageHand, pinId: string): readonly SceneBody[] {
+  const { kit } = model;
+  const hole = kit.jointPin.diameter;
+  const pose = hand.pose(pinId);
+  const plate: Shape = { form: 'plate', width: PIECE.along, height: PIECE.high, thickness: kit.panel.thickness, holes: [{ at: [0, 0], diameter: hole }] };
+  const tube: Shape = { form: 'tube', length: PIECE.along * 1.5, outside: kit.tube.outsideDiameter, inside: kit.tube.outsideDiameter - 2 * kit.tube.wall, holes: [{ at: 0, diameter: hole }] };
+  const tubeMiddle: Vec3 = [0, 0, -kit.panel.thickness - kit.tube.outsideDiameter / 2 - 0.1];
+  return [
+    hand.prop('plate-piece', plate, chained(pose, moved([0, 0, -kit.panel.thickness])), 'present'),
+    hand.prop('tube-piece', tube, chained(pose, moved(tubeMiddle), QUARTER_ABOUT_X), 'present'),
+  ];
+}
+
+/** Turns a tube's own holes, along y, to the pin's z. */
+const QUARTER_ABOUT_X = [1, 0, 0, 0, 0, 0, 1, 0, 0, -1, 0, 0, 0, 0, 0, 1];
+
+interface Shown {
+  readonly bodies: readonly SceneBody[];
+  readonly marks: readonly Mark[];
+}
+
+function drilling(model: Model, hand: StageHand, pinId: string): Shown {
+  const { kit } = model;
+  const pose = hand.pose(pinId);
+  const through = kit.panel.thickness + kit.tube.outsideDiameter;
+  const bit: Shape = { form: 'pin', diameter: kit.jointPin.diameter, length: BIT.over + through + BIT.under, headDiameter: BIT.chuck, headHeight: BIT.chuckHeight };
+  const top = BIT.over + BIT.chuckHeight;
+  return {
+    bodies: [hand.prop('bit', bit, chained(pose, moved([0, 0, BIT.over])), 'new')],
+    marks: [
+      { mark: 'arrow', path: [placed(pose, [0, 0, top + BIT.arrow]), placed(pose, [0, 0, top + 5])] },
+      { mark: 'label', at: placed(pose, [0, 0, BIT.over / 2]), text: `\u00d8${kit.jointPin.diameter}` },
+    ],
+  };
+}
+
+function fastening(model: Model, hand: StageHand, pinId: string): Shown {
+  const nutId = pinId.replace('joint-pin', 'wing-nut');
+  const off = (id: string): Vec3 => times(turnedBy(hand.pose(id), [0, 0, 1]), id === pinId ? PULLED.pin : PULLED.nut);
+  const arrow = (id: string, tip: number): Mark =>
+    ({ mark: 'arrow', path: [plus(placed(hand.pose(id), [0, 0, tip]), off(id)), placed(hand.pose(id), [0, 0, 0])] });
+  const order = (id: string, text: string): Mark => ({ mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 0]), off(id)), text });
+  return {
+    bodies: [hand.body(pinId, 'new', off(pinId)), hand.body(nutId, 'new', off(nutId))],
+    marks: [arrow(pinId, -model.kit.jointPin.length), arrow(nutId, 0), order(pinId, '1'), order(nutId, '2')],
+  };
+}
