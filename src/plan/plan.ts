@@ -67,7 +67,7 @@ function stepsOf(model: Model, jobs: readonly Job[]): readonly Step[] {
     for (const motion of job.motions) if (motion.kind === 'fold') folded.push(motion.side);
     const times = job.run === null ? job.times : model.groups.filter((group) => group.piece === job.run).length;
     // What a run has made comes to the item when it is stood up or set in, not before.
-    const there = job.run === null ? present.filter((id) => joined.has(id)) : present;
+    const there = present.filter((id) => (job.run === null ? joined.has(id) : runOf(model, id) === job.run));
     steps.push(stepOf(model, job, index + 1, times, fresh, there, [...folded], [...drilled]));
     drilled.push(...(job.drills?.parts ?? []));
     if (job.run === null) fresh.forEach((id) => joined.add(id));
@@ -75,6 +75,10 @@ function stepsOf(model: Model, jobs: readonly Job[]): readonly Step[] {
   });
   return steps;
 }
+
+/** The run that a part is made in, or null. */
+const runOf = (model: Model, id: string): string | null =>
+  model.groups.find((group) => group.partIds.includes(id))?.piece ?? null;
 
 function stepOf(model: Model, job: Job, number: number, times: number, fresh: readonly string[], present: readonly string[], folded: readonly Side[], drilled: readonly string[]): Step {
   const work = WORK[job.action];

@@ -5,11 +5,11 @@ import type { Standing } from './types.ts';
 const QUARTER = Math.PI / 2;
 
 /** How the work lies: the pose that takes the finished item's coordinates to what the worker sees (z up, front towards −y). */
-export function standingOf({ standing: name, action, side }: Job, model: Model): Standing {
+export function standingOf({ standing: name, action, side, run }: Job, model: Model): Standing {
   switch (name) {
     case 'bench': return { name, pose: standstill };
     case 'upright': return { name, pose: turned([0, 0, 1], towardsReader(action, side)) };
-    case 'deck-building': return { name, pose: undone(model.groups[0]?.pose ?? standstill) };
+    case 'deck-building': return { name, pose: undone(model.groups.find((group) => group.piece === run)?.pose ?? standstill) };
     case 'deck-in-use': return { name, pose: standstill };
     case 'on-back': return { name, pose: chained(turned([0, 0, 1], -QUARTER), turned([1, 0, 0], -QUARTER)) };
     case 'on-front': return { name, pose: chained(turned([0, 0, 1], QUARTER), turned([1, 0, 0], QUARTER)) };

@@ -5,7 +5,7 @@ import { foldingOf, stageHand, type StageHand } from '../stage.ts';
 import type { Mark, Scene, SceneBody } from '../types.ts';
 
 /** A piece of plate and tube round one pin, mm. */
-const PIECE = { along: 150, high: 90 };
+const PIECE = { along: 84, high: 40 };
 const PULLED = { pin: 85, nut: 55 };
 const BIT = { over: 30, under: 14, chuck: 16, chuckHeight: 24, arrow: 60 };
 
@@ -32,7 +32,7 @@ function pieces(model: Model, hand: StageHand, pinId: string): readonly SceneBod
   const hole = kit.jointPin.diameter;
   const pose = hand.pose(pinId);
   const plate: Shape = { form: 'plate', width: PIECE.along, height: PIECE.high, thickness: kit.panel.thickness, holes: [{ at: [0, 0], diameter: hole }] };
-  const tube: Shape = { form: 'tube', length: PIECE.along * 1.5, outside: kit.tube.outsideDiameter, inside: kit.tube.outsideDiameter - 2 * kit.tube.wall, holes: [{ at: 0, diameter: hole }] };
+  const tube: Shape = { form: 'tube', length: PIECE.along * 2.4, outside: kit.tube.outsideDiameter, inside: kit.tube.outsideDiameter - 2 * kit.tube.wall, holes: [{ at: 0, diameter: hole }] };
   const tubeMiddle: Vec3 = [0, 0, -kit.panel.thickness - kit.tube.outsideDiameter / 2 - 0.1];
   return [
     hand.prop('plate-piece', plate, chained(pose, moved([0, 0, -kit.panel.thickness])), 'present'),

@@ -30,7 +30,8 @@ export function slideScene(model: Model, step: Step, solids: Solids): Scene {
     return slide.parts.map((id): [string, Vec3] => [id, offset]);
   }));
   const fresh = step.newParts.flatMap((group) => group.ids);
-  const shown = [...new Set([...step.present, ...fresh])].filter((id) => isShown(step, id));
+  const moving = slides.flatMap((slide) => slide.parts);
+  const shown = [...new Set([...step.present, ...fresh, ...moving])].filter((id) => isShown(step, id));
   return {
     id: `step:${step.number}`,
     bodies: [
@@ -91,12 +92,16 @@ function arrowsOf(hand: StageHand, step: Step, slides: readonly Slide[]): Mark[]
 function leaders(hand: StageHand, step: Step, slide: Slide): readonly string[] {
   switch (step.action) {
     case 'lay-frame': return slide.parts.filter((id) => id.endsWith('/long-tube-front') || id.endsWith('/short-tube-right'));
-    case 'close-frame': return slide.parts.filter((id) => id.includes('/joint-'));
+    case 'close-frame': return slide.parts.filter((id) => id.includes('/joint-') && meetsTube(step, id));
     case 'set-rails': return slide.parts.filter((id) => id.includes('-tube-'));
     case 'pin-posts': return slide.parts.filter((id) => hand.part(id).kind === 'joint-pin' || nearRow(hand, step).some((post) => id.includes(post.replace('post-', '-'))));
     default: return slide.parts;
   }
 }
+
+/** Whether a joint is pushed onto a long tube: a frame may have none on its side. */
+const meetsTube = (step: Step, joint: string): boolean =>
+  step.present.some((id) => id.endsWith(`/long-tube-${joint.slice(joint.lastIndexOf('-') + 1)}`));
 
 /** The post of this side that is nearer to the eye. */
 function nearRow(hand: StageHand, step: Step): readonly string[] {
@@ -139,10 +144,15 @@ function countsOf(hand: StageHand, step: Step, offsets: ReadonlyMap<string, Vec3
   return step.newParts.filter((group) => group.ids.length > 1).flatMap(({ kind, ids }): Mark[] => {
     const id = nearestOf(hand, ids);
     if (id === undefined) return [];
-    const place = plus(placed(hand.pose(id), kind === 'post' ? [300, 0, 0] : [0, 0, 0]), offsets.get(id) ?? [0, 0, 0]);
+    const place = plus(placed(hand.pose(id), kind === 'post' ? [halfLength(hand, id) * 0.4, 0, 0] : [0, 0, 0]), offsets.get(id) ?? [0, 0, 0]);
     return [{ mark: 'label', at: place, text: `×${ids.length}` }];
   });
 }
+
+const halfLength = (hand: StageHand, id: string): number => {
+  const { shape } = hand.part(id);
+  return shape.form === 'tube' ? shape.length / 2 : 0;
+};
 
 /** Pins are put in one after the other: numbered from the first of the side. */
 function pinOrder(hand: StageHand, step: Step, offsets: ReadonlyMap<string, Vec3>): Mark[] {
