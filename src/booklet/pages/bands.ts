@@ -61,7 +61,7 @@ const samePose = (one: Standing['pose'], other: Standing['pose']): boolean =>
 function stepBand(input: BookletInput, step: Step): Band {
   const ids = picturesOf(input, step);
   const flexible = ids.reduce((sum, id) => sum + pictureSize(input, id).height, 0);
-  const headHeight = input.edition === 'words' ? linesOf(caption(input.words, step), sheets[input.paper].main, captionSize * input.words.about.textScale) * lineHeight : 0;
+  const headHeight = input.edition === 'words' ? linesOf(caption(input, step), sheets[input.paper].main, captionSize * input.words.about.textScale) * lineHeight : 0;
   const column = headHeight + rowGap + flexible + rowGap * ids.length + glyphHeight;
   const margin = numeralHeight + newPartsHeight(input, step);
   const height = Math.ceil(2 * (Math.max(column, margin) + 2 * bandPad)) / 2;

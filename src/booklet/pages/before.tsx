@@ -20,7 +20,7 @@ export function before(input: BookletInput): readonly ReactNode[] {
       <ChapterHeading input={input} name="before" />
       <PeopleAndTime input={input} />
       <Tools input={input} />
-      <CautionList input={input} cautions={workCautions(input.plan)} />
+      <CautionList input={input} cautions={workCautions(input.plan)} sentences={input.report.advice.fixToWall ? {} : { tipping: 'hold' }} />
     </div>
   )];
 }

@@ -10,6 +10,7 @@ import { itemAndSize } from './names.ts';
 import { Page } from './page.tsx';
 import { partsList } from './parts-list.tsx';
 import { pattern } from './pattern.tsx';
+import { plates } from './plates.tsx';
 import { safeLoad } from './safe-load.tsx';
 import { steps } from './steps.tsx';
 import { pageStyle } from './style.ts';
@@ -17,7 +18,7 @@ import type { BookletInput, BookletPages } from './types.ts';
 
 /** The chapters in the order of the booklet; each gives the contents of its pages. */
 const chapters: readonly ((input: BookletInput) => readonly ReactNode[])[] = [
-  cover, before, partsList, dimensions, cutLengths, pattern, steps, lastChecks, safeLoad, colophon,
+  cover, before, partsList, dimensions, cutLengths, pattern, plates, steps, lastChecks, safeLoad, colophon,
 ];
 
 /**

@@ -4,6 +4,7 @@ import type { BookletInput } from './types.ts';
 
 /** Whose number a caption tells, by action; other captions tell none. */
 const counted: Partial<Readonly<Record<Action, PartKind>>> = {
+  'push-tubes': 'long-tube',
   'pin-ends': 'panel-pin',
   'pin-middle': 'panel-pin',
   'push-posts': 'post',
@@ -11,9 +12,6 @@ const counted: Partial<Readonly<Record<Action, PartKind>>> = {
   'pin-panel': 'joint-pin',
   brace: 'cable',
 };
-
-/** Actions whose captions differ by the detail in the step's key: `push-tubes:short`, `push-tubes:long`. */
-const detailed: readonly Action[] = ['push-tubes'];
 
 /** What is done in a step, as one short sentence of the locale's `actions`. */
 export function caption({ words, model }: Pick<BookletInput, 'words' | 'model'>, step: Step): string {
@@ -24,10 +22,14 @@ export function caption({ words, model }: Pick<BookletInput, 'words' | 'model'>,
   });
 }
 
+/** `push-tubes:short` and `push-tubes:foot-frame-short` have the same caption, another than `push-tubes:long`. */
 function captionKey(model: Model, step: Step): string {
   const { action, key } = step;
-  if (action === 'drill') return `actions.drill.${drillsPanel(model, step) ? 'panel' : 'posts'}`;
-  return detailed.includes(action) ? `actions.${action}.${key.split(':')[1] ?? ''}` : `actions.${action}`;
+  switch (action) {
+    case 'push-tubes': return `actions.push-tubes.${key.split(/[:-]/).at(-1) ?? ''}`;
+    case 'drill': return `actions.drill.${drillsPanel(model, step) ? 'panel' : 'posts'}`;
+    default: return `actions.${action}`;
+  }
 }
 
 /** Whether the step's holes are for pins that hold a flat panel. */

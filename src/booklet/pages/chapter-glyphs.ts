@@ -1,7 +1,7 @@
 import type { Glyph, Glyphs } from './types.ts';
 
 /** The chapters that have a heading; keys under `booklet.chapters`. */
-export type ChapterName = 'before' | 'parts' | 'dimensions' | 'lengths' | 'pattern' | 'creasing' | 'steps' | 'checks' | 'load' | 'colophon';
+export type ChapterName = 'before' | 'parts' | 'dimensions' | 'lengths' | 'pattern' | 'creasing' | 'plates' | 'steps' | 'checks' | 'load' | 'colophon';
 
 const line = (d: string, width = 2.5): string =>
   `<path d="${d}" fill="none" stroke="#000" stroke-width="${width}" stroke-linecap="round" stroke-linejoin="round"/>`;
@@ -39,6 +39,7 @@ export function chapterGlyph(glyphs: Glyphs, name: ChapterName): Glyph {
     case 'lengths': return glyphs.action('cut-tubes');
     case 'pattern': return glyphs.action('cut-notches');
     case 'creasing': return glyphs.action('crease');
+    case 'plates': return glyphs.action('cut-panel');
     case 'steps': return steps;
     case 'checks': return glyphs.plain('right');
     case 'load': return glyphs.plain('load');

@@ -48,7 +48,7 @@ function LengthTable({ input }: { readonly input: BookletInput }): ReactNode {
         </tr>
       </thead>
       <tbody>
-        {input.model.tubes.map((tube) => <LengthRow key={tube.kind} input={input} tube={tube} />)}
+        {input.model.tubes.map((tube) => <LengthRow key={`${tube.kind} ${tube.length}`} input={input} tube={tube} />)}
       </tbody>
     </table>
   );

@@ -1,5 +1,6 @@
-import type { ReactNode } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import type { Model, NamedLength } from '../../model/index.ts';
+import type { Use } from '../../read/index.ts';
 import { isolate } from '../words/index.ts';
 import { ChapterHeading } from './chapter.tsx';
 import { sizeName } from './names.ts';
@@ -7,6 +8,21 @@ import { PlacedPicture } from './placed-picture.tsx';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
+
+/** Lengths that have a plainer name where the item's use is known. */
+const namedByUse: Partial<Readonly<Record<Use, Readonly<Record<string, string>>>>> = {
+  seat: { 'deck-top': 'seat-height' },
+  table: { 'deck-top': 'table-height' },
+  bed: { 'deck-top': 'bed-base', 'back-height': 'guard' },
+};
+
+function lengthName({ words, model }: BookletInput, { name }: NamedLength): string {
+  return words.t(`dimensions.${namedByUse[model.use]?.[name] ?? name}`);
+}
+
+/** Room for the columns of the size variants beside the lettered drawing, and the widest column, mm. */
+const columnsRoom = 58;
+const widestColumn = 18.5;
 
 /** The lettered drawing, and beside it its letters' lengths in every size variant. */
 export function dimensions(input: BookletInput): readonly ReactNode[] {
@@ -21,14 +37,15 @@ export function dimensions(input: BookletInput): readonly ReactNode[] {
   )];
 }
 
-function lettersAlt({ words, model }: BookletInput): string {
-  const letters = model.dimensions.map((length) => words.t('booklet.alt.letter', { letter: isolate(length.letter), name: words.t(`dimensions.${length.name}`) }));
+function lettersAlt(input: BookletInput): string {
+  const { words, model } = input;
+  const letters = model.dimensions.map((length) => words.t('booklet.alt.letter', { letter: isolate(length.letter), name: lengthName(input, length) }));
   return words.t('booklet.alt.lettered', { letters: words.list(letters) });
 }
 
 function SizeTable({ input }: { readonly input: BookletInput }): ReactNode {
   return (
-    <table className="sizes">
+    <table className="sizes" style={{ '--column': `${Math.min(widestColumn, columnsRoom / input.variants.length)}mm` } as CSSProperties}>
       <thead>
         <tr>
           <th scope="col" className="letter"><Spoken text={isolate('mm')} /></th>
@@ -42,7 +59,7 @@ function SizeTable({ input }: { readonly input: BookletInput }): ReactNode {
 
 /** A letter with its lengths; with words, its name over them. */
 function LengthRows({ input, length }: { readonly input: BookletInput; readonly length: NamedLength }): ReactNode {
-  const { words, variants, edition } = input;
+  const { variants, edition } = input;
   const letter = <th scope="rowgroup" className="letter"><Spoken text={isolate(length.letter)} /></th>;
   const values = variants.map((variant) => (
     <td key={variant.size} className={markClass(input, variant)}><Spoken text={isolate(valueIn(input, variant, length))} /></td>
@@ -50,7 +67,7 @@ function LengthRows({ input, length }: { readonly input: BookletInput; readonly 
   if (edition === 'pictures') return <tbody><tr>{letter}{values}</tr></tbody>;
   return (
     <tbody>
-      <tr>{letter}<td className="what" colSpan={variants.length}>{words.t(`dimensions.${length.name}`)}</td></tr>
+      <tr>{letter}<td className="what" colSpan={variants.length}>{lengthName(input, length)}</td></tr>
       <tr><td />{values}</tr>
     </tbody>
   );

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { isolate } from '../words/index.ts';
+import { GlyphMark } from './glyph-mark.tsx';
 import { itemAndSize } from './names.ts';
 import { sheets } from './sheet.ts';
 import { SizeMark } from './size-mark.tsx';
@@ -14,13 +15,13 @@ interface PageProps {
   readonly children: ReactNode;
 }
 
-/** A sheet of exact size: what the chapter puts on it, and at its foot number, item and size. */
+/** A sheet of exact size: what the chapter puts on it, and at its foot number, item and size; on the cover nothing but the warning. */
 export function Page({ input, number, total, children }: PageProps): ReactNode {
   const { width, height, top, bottom, outer, inner } = sheets[input.paper];
   return (
     <section className="page" style={{ width: `${width}mm`, height: `${height}mm`, padding: `${top}mm 0 ${bottom}mm`, paddingInlineStart: `${outer}mm`, paddingInlineEnd: `${inner}mm` }}>
       <div className="sheet" data-page={number}>{children}</div>
-      {number > 1 && <Foot input={input} number={number} total={total} />}
+      {(number > 1 || input.despiteFindings) && <Foot input={input} number={number} total={total} />}
     </section>
   );
 }
@@ -31,9 +32,21 @@ function Foot({ input, number, total }: Omit<PageProps, 'children'>): ReactNode 
   const count = isolate(`${words.number(number)}\u00a0/\u00a0${words.number(total)}`);
   return (
     <footer className="foot" style={{ insetInlineStart: `${outer}mm`, insetInlineEnd: `${inner}mm` }}>
-      <span className="folio"><Spoken text={count} /></span>
-      {edition === 'words' && <span>{itemAndSize(input)}</span>}
-      <span className="mark"><SizeMark input={input} height={4} /></span>
+      {number > 1 && <span className="folio"><Spoken text={count} /></span>}
+      {input.despiteFindings && <Unproved input={input} />}
+      {number > 1 && edition === 'words' && <span>{itemAndSize(input)}</span>}
+      {number > 1 && <span className="mark"><SizeMark input={input} height={4} /></span>}
     </footer>
+  );
+}
+
+/** On every page of a booklet that is printed although a check failed. */
+function Unproved({ input: { words, glyphs, edition } }: { readonly input: BookletInput }): ReactNode {
+  const said = words.t('booklet.despite-findings');
+  return (
+    <span className="unproved">
+      <GlyphMark glyph={glyphs.plain('unproved')} label={said} height={7.5} />
+      {edition === 'words' && <b>{said}</b>}
+    </span>
   );
 }

@@ -1,11 +1,13 @@
 import type { Step } from '../../plan/index.ts';
 import type { Words } from '../words/index.ts';
 import { caption } from './captions.ts';
+import type { BookletInput } from './types.ts';
 
 /** A step's picture in words: number, action, new parts with their counts, repetitions, people, tools. */
-export function stepAlt(words: Words, step: Step): string {
+export function stepAlt(input: BookletInput, step: Step): string {
+  const { words } = input;
   return [
-    words.t('booklet.alt.step', { number: step.number, caption: caption(words, step) }),
+    words.t('booklet.alt.step', { number: step.number, caption: caption(input, step) }),
     ...newPartsAlt(words, step),
     ...(step.times > 1 ? [words.t('booklet.alt.times', { count: step.times })] : []),
   ].join(' ');

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import type { Step } from '../../plan/index.ts';
 import { rowGap, smallSize, timesHeight, toldLength, type Band, type Fit } from './bands.ts';
 import { caption } from './captions.ts';
 import { GlyphMark } from './glyph-mark.tsx';
@@ -24,15 +25,21 @@ export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
     <article className={band.run === null ? 'band' : 'band in-run'} style={{ height: `${height}mm` }}>
       <h2 style={{ height: `${headHeight}mm` }}>
         <span className="numeral"><Spoken text={words.number(step.number)} /></span>{' '}
-        {edition === 'words' && <span className="caption"><Spoken text={caption(words, step)} /></span>}
+        {edition === 'words' && <span className="caption"><Spoken text={caption(input, step)} /></span>}
       </h2>
       <NewParts input={input} band={band} />
       <div className="work" style={{ gap, paddingTop: gap }}>
-        {band.pictures.map((id) => <PlacedPicture key={id} input={input} id={id} alt={stepAlt(words, step)} scale={fit.scale} />)}
+        {band.pictures.map((id) => <PlacedPicture key={id} input={input} id={id} alt={stepAlt(input, step)} scale={fit.scale} />)}
         <StepStrip input={input} step={step} />
       </div>
     </article>
   );
+}
+
+/** What is made several times: a flat panel, a bare frame, or a deck. */
+function repeatedGlyph({ groups }: BookletInput['model'], { run, action }: Step): 'plate' | 'frame' | 'deck' {
+  if (action === 'cut-panel') return 'plate';
+  return groups.find((group) => group.piece === run)?.kind === 'frame' ? 'frame' : 'deck';
 }
 
 /** Tubes of different lengths look alike with their breaks: the length is told, and that of a cable. */
@@ -47,7 +54,7 @@ function NewParts({ input, band: { step, headHeight } }: Omit<StepBandProps, 'fi
     <ul className="new-parts" style={{ marginTop: `-${headHeight}mm` }}>
       {step.times > 1 && (
         <li className="times">
-          <GlyphMark glyph={glyphs.plain('deck')} label={words.t('booklet.alt.times', { count: step.times })} height={timesHeight} />
+          <GlyphMark glyph={glyphs.plain(repeatedGlyph(input.model, step))} label={words.t('booklet.alt.times', { count: step.times })} height={timesHeight} />
           <Spoken text={words.times(step.times)} />
         </li>
       )}

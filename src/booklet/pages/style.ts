@@ -2,6 +2,7 @@ import { bandPad, countHeight, numeralHeight, timesHeight } from './bands.ts';
 import { sourceWidth } from './colophon.tsx';
 import { pairGap } from './check-pictures.tsx';
 import { barsGap, pieceHeight, piecesHead } from './cut-lengths.tsx';
+import { plateGap } from './plates.tsx';
 import { captionSize, lineHeight, sheets, textSize } from './sheet.ts';
 import { innerGap } from './step-strip.tsx';
 
@@ -28,6 +29,7 @@ svg { display: block; flex: none; }
 .picture { position: relative; flex: none; }
 .foot { position: absolute; bottom: 5mm; height: ${lineHeight}mm; display: flex; gap: 4mm; align-items: end; padding-inline-start: ${margin + gutter}mm; font-size: 10pt; }
 .foot .folio { position: absolute; inset-inline-start: 0; width: ${margin}mm; }
+.foot .unproved { display: flex; align-items: end; gap: 2mm; }
 .foot .mark { margin-inline-start: auto; padding-bottom: 0.8mm; }
 .chapter { font-size: 22pt; font-weight: 700; line-height: 11mm; }
 .chapter .glyph { margin-top: -1mm; }
@@ -71,9 +73,10 @@ const listStyle = `
 .sizes .letter { font-weight: 700; width: 9mm; }
 .sizes thead, .sizes .what { font-size: ${textSize}pt; }
 .sizes .what, .sizes .letter:has(+ .what) { padding-top: 2mm; }
-.sizes .figure { text-align: center; width: 18.5mm; height: 10mm; font-variant-numeric: tabular-nums; }
+.sizes .figure { text-align: center; width: var(--column); height: 10mm; font-variant-numeric: tabular-nums; }
 .sizes .figure .size-mark, .sizes .pointer { margin: 0 auto 1mm; }
 .sizes .this { font-weight: 700; background: #e8e8e8; }
+.plates .picture { margin-bottom: ${plateGap}mm; }
 .lengths .picture { margin-bottom: ${barsGap}mm; }
 .pieces { border-bottom: ${hair}mm solid; }
 .pieces tbody tr { border-top: ${hair}mm solid; height: ${pieceHeight}mm; }
@@ -113,6 +116,7 @@ const endStyle = `
 .load .safe { display: grid; grid-template-columns: 1fr 1fr; column-gap: 10mm; border-top: ${hair}mm solid; padding-block: 6mm; }
 .load .told { display: flex; flex-direction: column; justify-content: flex-end; align-items: center; gap: 5mm; }
 .load .told p { min-height: 18mm; font-size: calc(12pt * var(--text-scale)); line-height: 6mm; }
+.load .figures { display: flex; align-items: flex-end; gap: 4mm; }
 .load .told .apart { font-weight: 700; }
 .colophon dl { padding-bottom: 5mm; }
 .colophon dl div { display: grid; grid-template-columns: 42mm 1fr; column-gap: 4mm; }

@@ -4,4 +4,4 @@ export { pairPictures } from './pairs/index.ts';
 export type { PairName } from './pairs/index.ts';
 export { safetyColours, signGrounds, signOfCaution } from './signs/index.ts';
 export type { SignName } from './signs/index.ts';
-export { loadNumeral } from './standing-load.ts';
+export { loadNumerals } from './standing-load.ts';

@@ -19,10 +19,14 @@ const gauge: Ink = together(
   stroke(`${straight(18, 10, 23, 10)}${straight(18, 17, 26, 17)}${straight(18, 24, 23, 24)}${straight(18, 31, 26, 31)}`, thin),
 );
 
+/** A check has failed: an outlined triangle with a cross, none of the safety signs. */
+const unproved: Ink = together(body('M24 3L46 44.5H2z', undefined, 3.5), stroke('M17.5 24.5L30.5 37.5M30.5 24.5L17.5 37.5', 5));
+
 export const lookPictures = {
   time,
   right: stroke('M7 26L18.5 38L41 10', 7),
   wrong: stroke('M9 9L39 39M39 9L9 39', 7),
   look,
   gauge,
+  unproved,
 } as const satisfies Readonly<Record<string, Ink>>;

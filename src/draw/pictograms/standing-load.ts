@@ -1,9 +1,10 @@
 /** What the finished item may carry and how it is held; a finished deck. */
-import { body, bold, box, ring, stroke, straight, thin, tint, together, type Ink } from './ink.ts';
+import { arrow } from './arrows.ts';
+import { body, bold, box, dot, ring, stroke, straight, thin, tint, together, type Ink } from './ink.ts';
 
 /**
- * A weight on a shelf. The white face of the weight is left empty for a numeral that the caller puts over it:
- * see `loadNumeral`.
+ * A weight on a shelf. Its white face is left empty for a numeral that the caller puts over it, as are those of
+ * the next three pictures: see `loadNumerals`.
  */
 const load: Ink = together(
   stroke(`${straight(3, 38, 45, 38)}`, bold),
@@ -12,8 +13,42 @@ const load: Ink = together(
   body('M12 12H36L41 35H7z', undefined, 3),
 );
 
-/** Where the numeral of `load` may stand, in units. */
-export const loadNumeral = { x: 13, y: 15, width: 22, height: 18 } as const;
+/** A weight on a seat with four legs. */
+const seatLoad: Ink = together(
+  stroke(`${straight(9, 32, 9, 45.5)}${straight(39, 32, 39, 45.5)}${straight(9, 40, 39, 40)}`, 3),
+  stroke(straight(4, 32, 44, 32), 5),
+  stroke('M18 8V6.5Q18 2 24 2T30 6.5V8', 3),
+  body('M12 8H36L39.5 28.5H8.5z', undefined, thin),
+);
+
+/** A weight on the mattress of a bed with guards. */
+const bedLoad: Ink = together(
+  stroke(`${straight(3, 12, 3, 45.5)}${straight(45, 12, 45, 45.5)}`, bold),
+  stroke(`${straight(3, 17, 45, 17)}${straight(3, 25, 45, 25)}`, 3),
+  stroke(straight(3, 41, 45, 41), bold),
+  body(box(6.5, 32.5, 35, 6), tint, thin),
+  stroke('M18 10V8.5Q18 4 24 4T30 8.5V10', 3),
+  body('M12.5 10H35.5L38 31H10z', undefined, thin),
+);
+
+const small = { shaft: thin, head: 6 };
+
+/** A mattress on its base under the guard, its thickness marked. */
+const mattress: Ink = together(
+  stroke(`${straight(3, 4, 3, 45.5)}${straight(45, 4, 45, 45.5)}${straight(3, 6, 45, 6)}`, bold),
+  stroke(straight(3, 43, 45, 43), bold),
+  body(box(6.5, 18, 35, 22)),
+  arrow(37.5, 28, 37.5, 20.5, small),
+  arrow(37.5, 30, 37.5, 37.5, small),
+);
+
+/** Where the numerals may stand, in units. */
+export const loadNumerals = {
+  load: { x: 13, y: 15, width: 22, height: 18 },
+  'seat-load': { x: 13, y: 10, width: 22, height: 17 },
+  'bed-load': { x: 13, y: 12, width: 22, height: 17 },
+  mattress: { x: 9, y: 20, width: 24, height: 18 },
+} as const;
 
 /** A bracket from the top of the rack to the wall, held by a screw. */
 const wallFix: Ink = together(
@@ -32,8 +67,27 @@ const deck: Ink = together(
   ...[[5, 24], [21, 11], [43, 17], [27, 33]].map(([x = 0, y = 0]) => ring(x, y, 3.2, thin)),
 );
 
+const corners = [[5, 27], [20, 9], [43, 18], [28, 37]] as const;
+
+/** One bare frame: four tubes in their joints. */
+const frame: Ink = together(
+  stroke(`M${corners.map(([x, y]) => `${x} ${y}`).join('L')}z`, 4.5),
+  ...corners.map(([x, y]) => dot(x, y, 5)),
+);
+
+/** One flat panel with its holes. */
+const plate: Ink = together(
+  body('M3 29L30 9L45 21L18 41z', tint, 3),
+  ...[[11, 28], [30, 14.5], [37, 21.5], [18.5, 35]].map(([x = 0, y = 0]) => ring(x, y, 2.4, thin)),
+);
+
 export const standingPictures = {
   deck,
+  frame,
+  plate,
+  'seat-load': seatLoad,
+  'bed-load': bedLoad,
+  mattress,
   load,
   'wall-fix': wallFix,
 } as const satisfies Readonly<Record<string, Ink>>;

@@ -4,6 +4,7 @@ import { cutBlank, cutNotches, cutTubes, halfCut, punchHoles } from './cutting.t
 import { crease, pinEnds, pinMiddle, wrapSide } from './folding.ts';
 import { closeFrame, layFrame, pushTubes } from './framing.ts';
 import { markCreases, markInside, markNotches, markPosts } from './marking.ts';
+import { cutPanel, holdPanel, pinPanel, setRails } from './plates.ts';
 import { brace, drillPosts, pinPosts, pushPosts, standDecks, standUp, turnDeck, turnItem } from './rack.ts';
 
 /** One picture for each action of the plan. */
@@ -31,5 +32,9 @@ export const actionPictures: Readonly<Record<Action, Ink>> = {
   'pin-posts': pinPosts,
   'turn-item': turnItem,
   'stand-up': standUp,
+  'cut-panel': cutPanel,
+  'set-rails': setRails,
+  'hold-panel': holdPanel,
+  'pin-panel': pinPanel,
   brace,
 };

@@ -1,6 +1,7 @@
 import { frameCentred, frameSquare } from './frame.ts';
 import { nutTight, pinHome, tubeHome } from './joints.ts';
 import { crease, halfCut, notch, tabFlat } from './panel.ts';
+import { bedChild, panelFlush } from './plates.ts';
 import type { Pair } from './pair.ts';
 import { cableTight, deckLevel, rackUpright } from './rack.ts';
 import { cutSquare, mark } from './tubes.ts';
@@ -21,6 +22,8 @@ export const pairPictures = {
   'pin-home': pinHome,
   'cut-square': cutSquare,
   mark,
+  'panel-flush': panelFlush,
+  'bed-child': bedChild,
 } as const satisfies Readonly<Record<string, Pair>>;
 
 export type PairName = keyof typeof pairPictures;

@@ -1,0 +1,61 @@
+import type { ReactNode } from 'react';
+import type { Use } from '../../read/index.ts';
+import { GlyphMark } from './glyph-mark.tsx';
+import { loadInKilograms } from './load-in-kilograms.ts';
+import { Spoken } from './spoken.tsx';
+import type { BookletInput, Glyph, LoadGlyph } from './types.ts';
+
+/** Units of the pictograms' grid: the numeral, and its unit against it. */
+const numeralSize = 11;
+const unitShare = 0.7;
+/** Height of all decks with their loads, the most of one deck, a seat's or a bed's picture and the person beside it, mm. */
+const figureHeight = 112;
+const mostDeck = 28;
+const oneHeight = 44;
+
+const carriers: Readonly<Record<Use, LoadGlyph>> = { storage: 'load', table: 'load', seat: 'seat-load', bed: 'bed-load' };
+
+/** The load that the checks support: on each deck, or on the one seat or bed. A cross where they support none. */
+export function Load({ input }: { readonly input: BookletInput }): ReactNode {
+  const { words, edition, model, glyphs, report: { advice } } = input;
+  const kilograms = advice.safeLoadPerDeck === null || input.despiteFindings ? 0 : loadInKilograms(advice.safeLoadPerDeck);
+  const said = kilograms > 0 ? supported(input, words.measure(kilograms, 'kg')) : words.t('booklet.no-safe-load');
+  const one = model.use === 'seat' || model.use === 'bed';
+  const decks = one ? 1 : Math.max(1, model.deckTops.length);
+  const height = one ? oneHeight : Math.min(mostDeck, figureHeight / decks);
+  const carrier = carriers[model.use];
+  const svg = withNumeral(input, carrier, kilograms > 0 ? kilograms : null, 'kg');
+  return (
+    <div className="told">
+      <div className="figures">
+        {one && kilograms > 0 && <GlyphMark glyph={glyphs.plain('one-person')} label={words.t('booklet.people', { count: 1 })} height={model.use === 'bed' ? height * 0.6 : height} />}
+        <svg className="glyph" role="img" aria-label={said} direction="ltr" width={`${height}mm`} height={`${height * decks}mm`} viewBox={`0 0 48 ${48 * decks}`}
+          dangerouslySetInnerHTML={{ __html: stacked(svg, decks) }} />
+      </div>
+      {edition === 'words' && <p><Spoken text={said} /></p>}
+    </div>
+  );
+}
+
+function supported({ words, model }: BookletInput, load: string): string {
+  switch (model.use) {
+    case 'seat': return words.t('booklet.safe-seat', { load });
+    case 'bed': return words.t('booklet.safe-bed', { load });
+    default: return words.t('booklet.safe-load', { load, count: model.deckTops.length });
+  }
+}
+
+/** A pictogram with a numeral and its unit on its empty face, or with a cross over it. */
+export function withNumeral({ words, glyphs }: BookletInput, name: LoadGlyph, value: number | null, unit: string): Glyph['svg'] {
+  const { x, y, width, height } = glyphs.loadNumerals[name];
+  const middle = `x="${x + width / 2}" font-weight="700" text-anchor="middle"`;
+  const over = value === null
+    ? glyphs.plain('wrong').svg
+    : `<text ${middle} y="${y + height / 2 - 0.5}" font-size="${numeralSize}">${words.number(value)}</text>`
+      + `<text ${middle} y="${y + height - 1}" font-size="${numeralSize * unitShare}">${unit}</text>`;
+  return glyphs.plain(name).svg + over;
+}
+
+function stacked(svg: string, count: number): string {
+  return Array.from({ length: count }, (_, index) => `<g transform="translate(0 ${48 * index})">${svg}</g>`).join('');
+}

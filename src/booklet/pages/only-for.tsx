@@ -1,0 +1,34 @@
+import type { ReactNode } from 'react';
+import { CheckPictures } from './check-pictures.tsx';
+import { GlyphMark } from './glyph-mark.tsx';
+import { withNumeral } from './load-figures.tsx';
+import { Spoken } from './spoken.tsx';
+import type { BookletInput } from './types.ts';
+
+const pictureHeight = 26;
+const mattressHeight = 40;
+
+/** For which child a bed is, and the thickest mattress that leaves the guard high enough. */
+export function OnlyFor({ input }: { readonly input: BookletInput }): ReactNode {
+  const { words, edition } = input;
+  return (
+    <div className="told">
+      <div className="pair"><CheckPictures input={input} check={{ kind: 'pair', name: 'bed-child' }} height={pictureHeight} /></div>
+      {edition === 'words' && <p>{words.t('checks.bed-child')}</p>}
+      <Mattress input={input} />
+    </div>
+  );
+}
+
+function Mattress({ input }: { readonly input: BookletInput }): ReactNode {
+  const { words, edition, model } = input;
+  const thickness = model.parameters['mattress']?.value;
+  if (thickness === undefined) return null;
+  const said = words.t('booklet.mattress', { thickness: words.measure(thickness, 'mm') });
+  return (
+    <>
+      <GlyphMark glyph={{ width: 48, svg: withNumeral(input, 'mattress', thickness, 'mm') }} label={said} height={mattressHeight} />
+      {edition === 'words' && <p><Spoken text={said} /></p>}
+    </>
+  );
+}

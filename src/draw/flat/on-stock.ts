@@ -1,0 +1,52 @@
+import type { Vec2 } from '../../model/index.ts';
+import { hatching } from './clip.ts';
+import type { Mark } from './marks.ts';
+import { area, line, outline } from './marks.ts';
+import { earlier, ink, panelTint, pens } from './pens.ts';
+import { capHeights } from './lettering.ts';
+import type { View } from './view.ts';
+import { allOnPaper, onPaper } from './view.ts';
+
+/** The cut lines run out past the stock's edge to their order numerals. */
+const pastEdge = 4;
+/** Room beyond the stock's right and upper edges for the order numerals, mm of paper. */
+export const orderRoom = pastEdge + 2 * capHeights.order + 1;
+const hatchPitch = 3;
+
+/** The sides of a piece along the stock's, turned by a quarter when only that fits. Throws a RangeError when neither does. */
+export function onStock(piece: 'blank' | 'flat panel', sides: Vec2, stock: Vec2): Vec2 {
+  const fits = (each: Vec2) => each[0] <= stock[0] + 1e-9 && each[1] <= stock[1] + 1e-9;
+  const turned: Vec2 = [sides[1], sides[0]];
+  if (fits(sides)) return sides;
+  if (fits(turned)) return turned;
+  throw new RangeError(`The ${piece} of ${sides[0].toFixed(1)} × ${sides[1].toFixed(1)} mm does not fit on the stock panel of ${stock[0]} × ${stock[1]} mm; make the item smaller or take a larger panel.`);
+}
+
+/** The stock panel with a piece in its lower left corner; what is left over is hatched. */
+export function stockMarks(view: View, [x, y]: Vec2, stock: Vec2): readonly Mark[] {
+  const right = allOnPaper(view, [[x, 0], [stock[0], 0], stock, [x, stock[1]]]);
+  const top = allOnPaper(view, [[0, y], [x, y], [x, stock[1]], [0, stock[1]]]);
+  return [
+    area(panelTint, allOnPaper(view, [[0, 0], [x, 0], [x, y], [0, y]])),
+    ...[right, top].flatMap((ring) => hatching(ring, hatchPitch).map(([from, to]) => line(earlier(pens.edge), from, to))),
+    outline(earlier(pens.cut), allOnPaper(view, [[0, 0], [stock[0], 0], stock, [0, stock[1]]])),
+    outline(pens.cut, allOnPaper(view, [[0, 0], [x, 0], [x, y], [0, y]])),
+  ];
+}
+
+/** First right across the stock, then along what is left: each cut runs from edge to edge. */
+export function stockCuts(view: View, [x, y]: Vec2, stock: Vec2): readonly Mark[] {
+  const order = (text: string, centre: Vec2): Mark => ({ mark: 'order', text, centre, cap: capHeights.order, pen: { ...pens.edge, colour: ink } });
+  const top = onPaper(view, [x, stock[1]]);
+  const corner = onPaper(view, [x, y]);
+  const right = onPaper(view, [stock[0], y]);
+  const left = onPaper(view, [0, y]);
+  const radius = capHeights.order * 0.95;
+  return [
+    line(pens.cut, onPaper(view, [x, 0]), [top[0], top[1] - pastEdge]),
+    order('1', [top[0], top[1] - pastEdge - radius]),
+    line(pens.cut, left, corner),
+    line({ ...pens.edge, colour: ink }, corner, [right[0] + pastEdge, right[1]]),
+    order('2', [right[0] + pastEdge + radius, right[1]]),
+  ];
+}
