@@ -15,6 +15,7 @@ program.command('make')
   .option('--edition <names...>', 'editions: pictures, words; both unless given')
   .option('--paper <names...>', 'papers: a4, letter; both unless given')
   .option('--out <folder>', 'where the booklets go', 'booklets')
+  .option('--despite-findings', 'prints although a check fails; every page is stamped')
   .action(async (item: string | undefined, options: MakeOptions) => (await import('./make.ts')).makeCommand(item, options));
 
 program.command('check')

@@ -6,7 +6,7 @@ import {
 import { checkModel } from '../check/index.ts';
 import { planTubes } from '../cut/index.ts';
 import * as drawing from '../draw/index.ts';
-import { buildModel, loadSolids, type Model, type Solids } from '../model/index.ts';
+import { buildModel, loadSolids, type Model } from '../model/index.ts';
 import { planItem } from '../plan/index.ts';
 import type { Item } from '../read/index.ts';
 import { localeFiles, makeFolder, writeWhole } from './files.ts';
@@ -20,6 +20,8 @@ export interface MakeOptions {
   readonly edition?: readonly string[];
   readonly paper?: readonly string[];
   readonly out: string;
+  /** Prints although a check fails; every page is then stamped. */
+  readonly despiteFindings?: boolean;
 }
 
 const EDITIONS: readonly Edition[] = ['pictures', 'words'];
@@ -30,13 +32,13 @@ export async function makeCommand(name: string | undefined, options: MakeOptions
   const items = itemsNamed(name);
   const wanted = booklets(options);
   const jobs = items.flatMap((item) => chosen(sizesOf(item), options.size, 'size').map((size) => ({ item, size })));
-  const solids = await loadSolids();
-  const drafts = jobs.map(({ item, size }) => workThrough(item, size, options.out, solids));
+  const drafts: Draft[] = [];
+  for (const { item, size } of jobs) drafts.push(await workThrough(item, size, options));
   for (const { folder } of drafts) makeFolder(folder);
   const progress = newProgress(process.stdout.isTTY);
   const printer = await openPrinter({});
   try {
-    for (const draft of drafts) await makeVariant(draft, { ...wanted, solids, printer, progress });
+    for (const draft of drafts) await makeVariant(draft, { ...wanted, printer, progress });
   } finally {
     await printer.close();
   }
@@ -47,7 +49,6 @@ interface Shop {
   readonly booklets: readonly Booklet[];
   /** All languages there are, whichever were asked for: each booklet lists them. */
   readonly languages: readonly Words[];
-  readonly solids: Solids;
   readonly printer: Printer;
   readonly progress: Progress;
 }
@@ -69,16 +70,17 @@ interface Draft {
   readonly variant: Omit<Variant, 'pictures'>;
 }
 
-/** Throws when a check fails or the order of work is refused. */
-function workThrough(item: Item, size: string, out: string, solids: Solids): Draft {
+/** Throws when a check fails, unless it is to be printed all the same, or when the order of work is refused. */
+async function workThrough(item: Item, size: string, options: MakeOptions): Promise<Draft> {
   const model = buildModel(item, size);
   const report = checkModel(model);
   const failed = report.findings.filter((finding) => finding.verdict === 'fail');
-  if (failed.length > 0) {
-    throw new Error(`${item.source.file}: ${item.name} ${size} fails ${failed.map((finding) => finding.name).join(', ')}; see: foldwright check ${item.name}`);
+  if (failed.length > 0 && options.despiteFindings !== true) {
+    throw new Error(`${item.source.file}: ${item.name} ${size} fails ${failed.map((finding) => finding.name).join(', ')}; see foldwright check ${item.name}, or print it stamped with --despite-findings`);
   }
-  const plan = planItem(model, item.order, solids);
-  return { folder: join(out, item.name, size), variant: { item, model, plan, report, cuts: planTubes(model) } };
+  // The solid kernel keeps every shape it built: one for the proof of each size, let go after it.
+  const plan = planItem(model, item.order, await loadSolids());
+  return { folder: join(options.out, item.name, size), variant: { item, model, plan, report, cuts: planTubes(model) } };
 }
 
 /** One size: drawn and printed once, then laid into a booklet for each language, edition and paper. */
@@ -86,7 +88,7 @@ async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promi
   const { printer, progress } = shop;
   const { item, model: { size } } = draft;
   progress.start(drawing.picturesExpected(draft.plan) + shop.booklets.length);
-  const variant = { ...draft, pictures: drawnPictures(draft, shop) };
+  const variant = { ...draft, pictures: await drawnPictures(draft, progress) };
   const book = await printer.pictures(variant.pictures);
   const models = sizesOf(item).map((each) => buildModel(item, each));
   writeWhole(join(folder, 'build.json'), `${JSON.stringify(buildRecord(variant), null, 2)}\n`);
@@ -100,8 +102,8 @@ async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promi
   progress.stop();
 }
 
-const drawnPictures = ({ item, model, plan, cuts }: Draft['variant'], { solids, progress }: Shop): Variant['pictures'] =>
-  drawing.itemPictures(model, plan, cuts, solids, (id) => { progress.done(`${item.name} ${model.size} ${id}`); });
+const drawnPictures = async ({ item, model, plan, cuts }: Draft['variant'], progress: Progress): Promise<Variant['pictures']> =>
+  drawing.itemPictures(model, plan, cuts, await loadSolids(), (id) => { progress.done(`${item.name} ${model.size} ${id}`); });
 
 interface Booklet {
   readonly language: Words;
@@ -119,6 +121,7 @@ export function bookletDocument(variant: Variant, variants: readonly Model[], { 
     partScale: drawing.PART_SCALE,
     revision: item.revision,
     contentMark: mark,
+    despiteFindings: report.findings.some((finding) => finding.verdict === 'fail'),
     words: language,
     languages: all.map((each) => each.about.name),
     glyphs: glyphsFrom(drawing),
