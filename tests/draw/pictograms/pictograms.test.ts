@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { actionPictogram, isPairName, loadNumeral, pairFor, pairPictures, pictogram, pictogramNames, safetyColours, type PairName, type PictogramName } from '../../../src/draw/pictograms/index.ts';
+import { actionPictogram, isPairName, loadNumerals, pairFor, pairPictures, pictogram, pictogramNames, safetyColours, type PairName, type PictogramName } from '../../../src/draw/pictograms/index.ts';
 import type { Action, Tool } from '../../../src/plan/index.ts';
 import { inkBounds, paint, shapesOf } from './painter.ts';
 import { sheetSvg } from './sheet.ts';
@@ -11,10 +11,11 @@ const actions: Record<Action, true> = {
   'cut-tubes': true, 'cut-blank': true, 'mark-inside': true, 'mark-creases': true, 'mark-notches': true, 'punch-holes': true,
   'cut-notches': true, crease: true, 'half-cut': true, 'push-tubes': true, 'close-frame': true, 'lay-frame': true, 'wrap-side': true,
   'pin-ends': true, 'pin-middle': true, 'turn-deck': true, 'mark-posts': true, 'stand-decks': true, 'push-posts': true, drill: true,
-  'pin-posts': true, 'turn-item': true, 'stand-up': true, brace: true,
+  'pin-posts': true, 'turn-item': true, 'stand-up': true, 'cut-panel': true, 'set-rails': true, 'hold-panel': true, 'pin-panel': true, brace: true,
 };
 const others: readonly PictogramName[] = [
   'one-person', 'two-people', 'time', 'right', 'wrong', 'look', 'gauge', 'turn-round', 'deck', 'load', 'wall-fix', 'page-turn',
+  'frame', 'plate', 'seat-load', 'bed-load', 'mattress', 'unproved',
 ];
 
 /** Ink by cell of one unit: what a printer leaves at 8 mm. */
@@ -52,8 +53,8 @@ describe('the registry', () => {
   });
 
   it('lists every name once', () => {
-    // 10 tools, 24 actions, 9 signs, the others, and two pictures for each of 14 pairs.
-    expect(pictogramNames).toHaveLength(10 + 24 + 9 + others.length + 2 * 14);
+    // 10 tools, 28 actions, 9 signs, the others, and two pictures for each of 16 pairs.
+    expect(pictogramNames).toHaveLength(10 + 28 + 9 + others.length + 2 * 16);
     expect(new Set(pictogramNames).size).toBe(pictogramNames.length);
   });
 
@@ -114,9 +115,8 @@ describe('at 8 mm', () => {
     }
   });
 
-  it('the weight leaves its face empty for the numeral', () => {
-    const { x, y, width, height } = loadNumeral;
-    const cells = paint(shapesOf(pictogram('load').svg), 48, 48, 1);
+  it.each(Object.entries(loadNumerals))('%s leaves its face empty for the numeral', (name, { x, y, width, height }) => {
+    const cells = paint(shapesOf(pictogram(name as PictogramName).svg), 48, 48, 1);
     for (let row = y; row < y + height; row++) for (let column = x; column < x + width; column++) expect(cells[row * 48 + column]).toBe('#fff');
   });
 });
