@@ -19,7 +19,8 @@ export function localesOnDisk(): LocaleFiles {
 }
 
 /** Steps of the standard rack as the room `plan` gave them; shape and standing of the parts left out, the pages need none. */
-export const rackPlan = JSON.parse(readFileSync(new URL('rack-standard-plan.json', import.meta.url), 'utf8')) as Plan;
+const stored = JSON.parse(readFileSync(new URL('rack-standard-plan.json', import.meta.url), 'utf8')) as Plan;
+export const rackPlan: Plan = { ...stored, steps: stored.steps.map((step) => ({ ...step, drilled: [], drillsFor: [] })) };
 
 /** Stand-in pictures: sizes in mm as the drawings have them. */
 export function standInPictures(plan: Plan): Readonly<Record<string, PictureSize>> {
@@ -35,6 +36,7 @@ export function standInPictures(plan: Plan): Readonly<Record<string, PictureSize
     'part:panel-pin': size(8, 8), 'part:joint-pin': size(12, 6), 'part:wing-nut': size(8, 6), 'part:cable': size(140, 6),
     'small:panel': size(22, 14), 'small:long-tube': size(24, 6), 'small:short-tube': size(20, 6), 'small:post': size(24, 6), 'small:joint': size(16, 16),
     'small:panel-pin': size(8, 12), 'small:joint-pin': size(14, 10), 'small:wing-nut': size(12, 10), 'small:cable': size(24, 8),
+    'part:flat-panel': size(40, 24), 'small:flat-panel': size(20, 12), 'plate:1': size(165, 105), 'plate:2': size(165, 105),
     'run:deck': size(50, 18),
     ...Object.fromEntries(steps),
   };
@@ -45,7 +47,7 @@ export const standInPlace: PlacePicture = ({ id, width, height, alt }) =>
   `<svg role="img" data-picture="${id}" aria-label="${alt.replaceAll('"', '&quot;')}" direction="ltr" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">`
   + `<path d="M0.1 0.1H${width - 0.1}V${height - 0.1}H0.1zM0 0L${width} ${height}M${width} 0L0 ${height}" fill="none" stroke="#999" stroke-width="0.2"/></svg>`;
 
-interface Wanted {
+export interface Wanted {
   readonly lang?: string;
   readonly edition?: Edition;
   readonly paper?: Paper;

@@ -3,6 +3,9 @@ import { pairPictures } from '../../../src/draw/pictograms/index.ts';
 import type { Caution, Plan, Standing, Step } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
+import type { Model } from '../../../src/model/index.ts';
+import type { Use } from '../../../src/read/index.ts';
+import { sizesOf, type Furniture } from '../pages/furniture-booklet.ts';
 import { localesOnDisk, rackInput, rackPlan, standInPictures } from '../pages/rack-booklet.ts';
 
 /**
@@ -23,6 +26,29 @@ export function askForEverything(lang: string, onAsk: (key: string) => void): vo
   make('words', { words: loadWords(told(files, lang, { reviewer: null, source: true }), lang, onAsk) });
   const plan = planOfOddities();
   make('words', { plan, pictures: standInPictures(plan) });
+  for (const change of furnitureOf(rackInput({ lang, onAsk }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
+  make('words', { despiteFindings: true });
+}
+
+/** Every other item in every size, by name and use only; with flat panels, a mattress and every named length. */
+function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): readonly Partial<BookletInput>[] {
+  const uses: Readonly<Record<Furniture, Use>> = { desk: 'table', chair: 'seat', bed: 'bed', stool: 'seat' };
+  const pins = plan.steps.flatMap((step) => step.drillsFor);
+  const lengths = ['width', 'depth', 'height', 'lowest-deck', 'deck-spacing', 'deck-top', 'back-height'];
+  const safe: Report = { ...report, advice: { ...report.advice, safeLoadPerDeck: 900, fixToWall: false } };
+  const change: Partial<Model> = {
+    parameters: { ...model.parameters, mattress: { value: 80, dimension: 'length' } },
+    plates: [{ width: 300, height: 160, holes: [{ at: [40, 32], diameter: 6 }], partIds: ['plate'] }],
+    parts: [...model.parts, ...model.parts.slice(0, 1).map((part) => ({ ...part, id: 'plate', kind: 'flat-panel' as const }))],
+    joinings: [...model.joinings, ...pins.map((by) => ({ by, parts: ['plate'] }))],
+    dimensions: lengths.map((name, index) => ({ letter: 'ABCDEFG'.charAt(index), name, value: 100 * index, from: [0, 0, 0], to: [0, 0, 0] })),
+  };
+  const others = (Object.keys(uses) as Furniture[]).flatMap((item) => sizesOf(item).map((size): Model => ({ ...model, ...change, item, size, use: uses[item] })));
+  return [
+    ...others.map((each) => ({ model: each, variants: [each], report: safe })),
+    // A rack of one deck, and one of several, with every named length.
+    ...[1, 3].map((decks) => ({ model: { ...model, ...change, deckTops: model.deckTops.slice(0, decks) }, variants, report: safe })),
+  ];
 }
 
 /** The same locale files with another word on who wrote or read them. */
@@ -38,13 +64,24 @@ function failed({ findings, advice }: Report): Report {
   };
 }
 
-/** The rack's steps with every check, standing and caution there is, each check also as a measure. */
+/** What the rack's first steps become. */
+const newActions: readonly Partial<Step>[] = [
+  { action: 'cut-panel', key: 'cut-panel', side: null, run: null, times: 2 },
+  { action: 'push-tubes', key: 'push-tubes:upper-rail-rail', side: null },
+  { action: 'set-rails', key: 'set-rails', side: null },
+  { action: 'hold-panel', key: 'hold-panel:backrest-back', side: 'back', newParts: [{ kind: 'flat-panel', ids: ['plate'] }] },
+  { action: 'drill', key: 'drill:backrest-back', side: 'back', drillsFor: ['plate-pin'] },
+  { action: 'pin-panel', key: 'pin-panel:backrest-back', side: 'back', newParts: [{ kind: 'joint-pin', ids: ['plate-pin'] }] },
+];
+
+/** The rack's steps with the actions of other items, and every check, standing and caution there is, each check also as a measure. */
 function planOfOddities(): Plan {
   const names = Object.keys(pairPictures);
   const standings: readonly Standing['name'][] = ['bench', 'on-back', 'on-front', 'upright', 'deck-building', 'deck-in-use'];
   const cautions: readonly Caution[] = ['sharp', 'dust', 'eyes', 'gloves', 'crush', 'children', 'climbing', 'tipping', 'manual'];
   const steps = rackPlan.steps.map((step, index): Step => ({
     ...step,
+    ...newActions[index],
     tools: step.tools.slice(0, 1),
     standing: { name: standings[index % standings.length] ?? 'bench', pose: [index] },
     cautions: cautions.slice(index % cautions.length, (index % cautions.length) + 1),
