@@ -5,16 +5,19 @@ import { withNumeral } from './load-figures.tsx';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
 
-const pictureHeight = 26;
-const mattressHeight = 40;
+/** Heights of the pictures, mm. */
+const pictureHeight = 22;
+const mattressHeight = 34;
 
 /** For which child a bed is, and the thickest mattress that leaves the guard high enough. */
 export function OnlyFor({ input }: { readonly input: BookletInput }): ReactNode {
   const { words, edition } = input;
   return (
-    <div className="told">
-      <div className="pair"><CheckPictures input={input} check={{ kind: 'pair', name: 'bed-child' }} height={pictureHeight} /></div>
-      {edition === 'words' && <p>{words.t('checks.bed-child')}</p>}
+    <div className="only-for">
+      <div className="told">
+        <div className="pair"><CheckPictures input={input} check={{ kind: 'pair', name: 'bed-child' }} height={pictureHeight} /></div>
+        {edition === 'words' && <p>{words.t('checks.bed-child')}</p>}
+      </div>
       <Mattress input={input} />
     </div>
   );
@@ -26,9 +29,9 @@ function Mattress({ input }: { readonly input: BookletInput }): ReactNode {
   if (thickness === undefined) return null;
   const said = words.t('booklet.mattress', { thickness: words.measure(thickness, 'mm') });
   return (
-    <>
+    <div className="told">
       <GlyphMark glyph={{ width: 48, svg: withNumeral(input, 'mattress', thickness, 'mm') }} label={said} height={mattressHeight} />
       {edition === 'words' && <p><Spoken text={said} /></p>}
-    </>
+    </div>
   );
 }

@@ -8,7 +8,9 @@ import { Load } from './load-figures.tsx';
 import { OnlyFor } from './only-for.tsx';
 import type { BookletInput } from './types.ts';
 
+/** Height of the wall fixing's picture, mm; over the pictures of a bed there is less room. */
 const wallHeight = 72;
+const lowWallHeight = 44;
 
 /** Cautions for the use of the finished item, and where one says something else than at work. */
 interface UseCautions {
@@ -34,13 +36,13 @@ export function safeLoad(input: BookletInput): readonly ReactNode[] {
       <ChapterHeading input={input} name="load" />
       <div className="safe">
         <Load input={input} />
-        {model.use === 'bed' && <OnlyFor input={input} />}
         {advice.fixToWall && (
           <div className="told">
-            <GlyphMark glyph={glyphs.plain('wall-fix')} label={fixing} height={wallHeight} />
+            <GlyphMark glyph={glyphs.plain('wall-fix')} label={fixing} height={model.use === 'bed' ? lowWallHeight : wallHeight} />
             {edition === 'words' && <p>{fixing}</p>}
           </div>
         )}
+        {model.use === 'bed' && <OnlyFor input={input} />}
       </div>
       <CautionList input={input} cautions={[...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual']} sentences={sentences} />
     </div>

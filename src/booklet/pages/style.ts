@@ -116,6 +116,8 @@ const endStyle = `
 .load .safe { display: grid; grid-template-columns: 1fr 1fr; column-gap: 10mm; border-top: ${hair}mm solid; padding-block: 6mm; }
 .load .told { display: flex; flex-direction: column; justify-content: flex-end; align-items: center; gap: 5mm; }
 .load .told p { min-height: 18mm; font-size: calc(12pt * var(--text-scale)); line-height: 6mm; }
+.load .only-for { grid-column: 1 / -1; display: grid; grid-template-columns: auto 1fr; column-gap: 10mm; padding-top: 5mm; }
+.load .pair { display: flex; gap: ${pairGap}mm; align-items: center; }
 .load .figures { display: flex; align-items: flex-end; gap: 4mm; }
 .load .told .apart { font-weight: 700; }
 .colophon dl { padding-bottom: 5mm; }
