@@ -32,6 +32,8 @@ export function judge({ otherwise = 'fail', ...measured }: Measured): Finding {
 
 function marginOf({ figure, limit, bound }: Measured): number {
   if (bound === 'most' && figure <= 0) return MOST_MARGIN;
+  // A bare lower bound of 0: there is nothing to divide by, only a side to be on.
+  if (bound === 'least' && limit === 0) return figure >= -NOISE ? MOST_MARGIN : 0;
   const raw = bound === 'most' ? limit / figure : figure / limit;
   const settled = Math.abs(raw - 1) < NOISE ? 1 : raw;
   return Math.min(MOST_MARGIN, Math.floor(settled * 1e6) / 1e6);

@@ -1,5 +1,6 @@
 import type { Model } from '../model/index.ts';
 import type { Limits } from './limits.ts';
+import type { Stance } from './stand/stance.ts';
 
 export type Verdict = 'pass' | 'caution' | 'fail';
 
@@ -23,7 +24,10 @@ export interface Finding {
 
 /** What the checks support saying in the booklet. */
 export interface Advice {
-  /** N spread over one deck, or null when no load is supported or any finding fails. */
+  /**
+   * N spread over one deck, or null when no load is supported or any finding fails. For a seat, table or bed the
+   * load of its use: the test load, or the largest safe one, over `testOverUse`.
+   */
   readonly safeLoadPerDeck: number | null;
   /** The finding that stops a greater safe load; null when only the cap does. */
   readonly governedBy: string | null;
@@ -37,11 +41,12 @@ export interface Report {
   readonly advice: Advice;
 }
 
-/** What a check looks at: one size variant, the limits in force, and the load on every deck in N. */
+/** What a check looks at: one size variant, the limits in force, the load on every deck in N, and how the frame stands. */
 export interface Case {
   readonly model: Model;
   readonly limits: Limits;
   readonly load: number;
+  readonly stance: Stance;
 }
 
 export type Check = (given: Case) => readonly Finding[];

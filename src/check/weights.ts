@@ -2,7 +2,8 @@ import type { Case } from './types.ts';
 
 /** Weight of one empty deck, N: everything that belongs to a deck, shared over the decks. */
 export function deckWeight({ model, limits }: Case): number {
-  const mass = model.parts.reduce((sum, part) => sum + (part.group === null ? 0 : part.mass), 0);
+  const decks = model.groups.filter(({ kind }) => kind === 'deck').map(({ name }) => name);
+  const mass = model.parts.reduce((sum, part) => sum + (part.group !== null && decks.includes(part.group) ? part.mass : 0), 0);
   return (mass * limits.gravity.value) / Math.max(1, model.deckTops.length);
 }
 

@@ -1,7 +1,7 @@
 // Crossed cables and stiff decks against the exact change of a bar's length and a plane frame of springs solved as a matrix (C).
 import { lusolve } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { pushDeck, tautDiagonalStiffness, type Wall } from '../../src/check/formulas/rigid-deck.ts';
+import { pushDeck, tautDiagonalStiffness, type Wall } from './rigid-deck.ts';
 
 describe('a taut diagonal', () => {
   it('answers a small shift of its top as a bar of that length does (C)', () => {

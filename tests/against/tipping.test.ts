@@ -1,5 +1,6 @@
 // Tipping against GB/T 10357.4 (R: due over 600 mm and over 6 kg·m) and the balance of a solid block (C).
 import { describe, expect, it } from 'vitest';
+import { caseOf } from '../../src/check/case.ts';
 import { defaultLimits } from '../../src/check/index.ts';
 import { tippingAngle, tippingForce } from '../../src/check/formulas/tipping.ts';
 import { emptyBody } from '../../src/check/tip/body.ts';
@@ -8,7 +9,7 @@ import type { Case } from '../../src/check/types.ts';
 import type { Model } from '../../src/model/index.ts';
 import { rack } from '../check/rack.ts';
 
-const given = (model: Model): Case => ({ model, limits: defaultLimits, load: 0 });
+const given = (model: Model): Case => caseOf(model, defaultLimits, 0);
 
 /** The same rack with every mass multiplied. */
 const heavier = (model: Model, times: number): Model =>

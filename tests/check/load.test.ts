@@ -1,21 +1,26 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkModel, defaultLimits } from '../../src/check/index.ts';
+import { caseOf } from '../../src/check/case.ts';
 import { lineLoadDeflection } from '../../src/check/formulas/beam.ts';
 import { loadChecks } from '../../src/check/load/index.ts';
-import { safeLoadOf } from '../../src/check/load/safe-load.ts';
-import type { Finding } from '../../src/check/types.ts';
+import { safeLoadOf, type SafeLoad } from '../../src/check/load/safe-load.ts';
+import type { Case, Finding } from '../../src/check/types.ts';
 import type { Model } from '../../src/model/index.ts';
 import type { Kit } from '../../src/read/index.ts';
 import { findingOf, namesWith } from './finding.ts';
 import { rack, stallKit } from './rack.ts';
 
+const found = (given: Case): readonly Finding[] => loadChecks.flatMap((check) => check(given));
+
 const at = (model: Model, load: number): readonly Finding[] =>
-  loadChecks.flatMap((check) => check({ model, limits: defaultLimits, load }));
+  found(caseOf(model, defaultLimits, load));
 
-const passes = (model: Model, load: number): boolean => at(model, load).every((finding) => finding.verdict === 'pass');
+const passes = (model: Model, load: number): boolean => at(model, load).every((finding) => finding.verdict !== 'fail');
 
-const safe = (model: Model): number => safeLoadOf(model, defaultLimits).load ?? 0;
+const safeOf = (model: Model): SafeLoad => safeLoadOf(caseOf(model, defaultLimits, 0));
+
+const safe = (model: Model): number => safeOf(model).load ?? 0;
 
 const few = { numRuns: 25 };
 
@@ -40,7 +45,7 @@ describe('the safe load', () => {
   it('passes at its value and fails one step further, unless the cap comes first', () => {
     fc.assert(fc.property(racks, (size) => {
       const model = rack(size);
-      const { load, governedBy } = safeLoadOf(model, defaultLimits);
+      const { load, governedBy } = safeOf(model);
       if (load === null) return;
       expect(load % 10).toBe(0);
       expect(passes(model, load)).toBe(true);
@@ -52,7 +57,7 @@ describe('the safe load', () => {
   it('never grows with the depth or the height, unless the cables decide: those pull better on a wider slope', () => {
     const wide = racks.map((size) => ({ ...size, width: Math.max(800, size.width) }));
     fc.assert(fc.property(wide, fc.integer({ min: 10, max: 200 }), (size, more) => {
-      const { load, governedBy } = safeLoadOf(rack(size), defaultLimits);
+      const { load, governedBy } = safeOf(rack(size));
       fc.pre(governedBy !== 'sway' && governedBy !== 'cable-pull');
       expect(safe(rack({ ...size, depth: size.depth + more }))).toBeLessThanOrEqual(load ?? 0);
       expect(safe(rack({ ...size, height: size.height + more }))).toBeLessThanOrEqual(load ?? 0);
@@ -63,7 +68,7 @@ describe('the safe load', () => {
     const kit: Kit = { ...stallKit, panel: { ...stallKit.panel, skinModulus: 70_000 } };
     const model = rack({ width: 600, height: 1000, decks: 2, kit });
     const wider = rack({ width: 1100, height: 1000, decks: 2, kit });
-    expect(safeLoadOf(wider, defaultLimits).governedBy).toBe('tube-deflection');
+    expect(safeOf(wider).governedBy).toBe('tube-deflection');
     expect(safe(wider)).toBeLessThan(safe(model));
   });
 
@@ -93,10 +98,10 @@ describe('the safe load', () => {
 
 describe('load findings', () => {
   it('never get better as the load grows', () => {
-    const model = rack();
+    const given = caseOf(rack(), defaultLimits, 0);
     fc.assert(fc.property(fc.integer({ min: 0, max: 500 }), fc.integer({ min: 1, max: 100 }), (load, more) => {
-      const heavier = at(model, load + more);
-      at(model, load).forEach((finding, index) => {
+      const heavier = found({ ...given, load: load + more });
+      found({ ...given, load }).forEach((finding, index) => {
         expect(heavier[index]?.margin ?? 0).toBeLessThanOrEqual(finding.margin);
       });
     }), few);

@@ -54,7 +54,7 @@ const given = (evaluate: Expression['evaluate']): Expression => ({ text: '', pos
 function itemOf({ width, depth, height, decks, lowest, headroom, faces, kit }: Rack): Item {
   const spacing = (height - lowest - headroom) / (decks - 1);
   return {
-    name: 'rack', kit, revision: 1, parameters: [], expressions: [], order: [],
+    name: 'rack', kit, use: 'storage', revision: 1, parameters: [], expressions: [], order: [],
     sizes: [{ name: 'only', values: {} }],
     pieces: [
       {
@@ -62,9 +62,9 @@ function itemOf({ width, depth, height, decks, lowest, headroom, faces, kit }: R
         count: given(() => ({ value: decks, dimension: 'count' })),
         top: given((names) => length(lowest + (names['index']?.value ?? 0) * spacing)),
       },
-      { is: 'post', name: 'post', length: given(() => length(height)), through: 'deck' },
+      { is: 'post', name: 'post', front: given(() => length(height)), back: given(() => length(height)), through: ['deck'] },
     ],
-    connections: [{ kind: 'brace', piece: 'deck', faces, position: nowhere }],
+    connections: [{ kind: 'brace', piece: 'deck', to: null, faces, position: nowhere }],
     source: { file: nowhere.file, sha256: '' },
   };
 }

@@ -2,25 +2,29 @@ import { judge } from '../judge.ts';
 import { idsOf } from '../parts.ts';
 import type { Check } from '../types.ts';
 
-/** One side of the blank on one side of the stock panel, mm. */
+/** The tighter side of a piece on a piece of stock, mm; `play` is what is there over what is needed. */
 interface Fit {
   readonly needed: number;
   readonly there: number;
+  readonly play: number;
 }
 
-const play = (fit: Fit): number => fit.there / fit.needed;
+const fitOf = (needed: number, there: number): Fit => ({ needed, there, play: there / needed });
 
-const tighter = (a: Fit, b: Fit): Fit => (play(a) <= play(b) ? a : b);
+const tighter = (a: Fit, b: Fit): Fit => (a.play <= b.play ? a : b);
 
-const looser = (a: Fit, b: Fit): Fit => (play(a) >= play(b) ? a : b);
+const looser = (a: Fit, b: Fit): Fit => (a.play >= b.play ? a : b);
+
+/** A rectangle on another, laid whichever way leaves more over. */
+export function bestFit([x, y]: readonly [number, number], [length, width]: readonly [number, number]): Fit {
+  const laid = (along: number, across: number): Fit => tighter(fitOf(along, length), fitOf(across, width));
+  return looser(laid(x, y), laid(y, x));
+}
 
 /** The blank of the flat pattern against the panel as delivered, laid whichever way leaves more over. */
 export const stockPanel: Check = ({ model }) => {
   const { length, width } = model.kit.panel;
-  const [x, y] = model.pattern.blank;
-  const laid = (along: number, across: number): Fit =>
-    tighter({ needed: along, there: length }, { needed: across, there: width });
-  const best = looser(laid(x, y), laid(y, x));
+  const best = bestFit(model.pattern.blank, [length, width]);
   return [judge({
     name: 'stock-panel', figure: best.needed, limit: best.there, bound: 'most', unit: 'mm',
     source: `panel of ${model.kit.name} as delivered, either way round`, parts: idsOf(model, 'panel'),

@@ -14,6 +14,5 @@ export const meanLineLoadDeflection = (lineLoad: number, span: number, modulus: 
 /** Greatest moment of a simply supported beam under a line load: w L² / 8. */
 export const lineLoadMoment = (lineLoad: number, span: number): number => (lineLoad * span ** 2) / 8;
 
-/** End of a cantilever under a load at its end: P L³ / 3 E I. */
-export const cantileverDeflection = (load: number, length: number, modulus: number, second: number): number =>
-  (load * length ** 3) / (3 * modulus * second);
+/** Greatest moment of a simply supported beam under a load spread over a stretch in its middle: P (L / 4 − c / 8). */
+export const middleLoadMoment = (load: number, span: number, stretch: number): number => load * (span / 4 - Math.min(stretch, span) / 8);

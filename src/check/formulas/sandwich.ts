@@ -35,3 +35,16 @@ export const faceStress = (load: number, strip: Strip): number =>
 /** Shear in the core at the supports, N/mm²: (P / 2) / (b h). */
 export const coreShear = (load: number, strip: Strip): number =>
   load / 2 / (strip.width * strip.faceDistance);
+
+/** How far the middle sags for each newton spread over the strip, mm/N. */
+export const give = (strip: Strip): number => bendingSag(1, strip) + shearSag(1, strip);
+
+/**
+ * Shares of an even load that strips crossing in their middles carry, so that both sag alike (the crossing strips of
+ * Rankine and Grashof; for equal widths and stiff cores L₂⁴ / (L₁⁴ + L₂⁴)). Without twisting: the corners are cut out.
+ */
+export function crossingShares(strips: readonly Strip[]): readonly number[] {
+  const holds = strips.map((strip) => 1 / give(strip));
+  const sum = holds.reduce((total, hold) => total + hold, 0);
+  return holds.map((hold) => hold / sum);
+}

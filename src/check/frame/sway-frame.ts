@@ -1,32 +1,33 @@
-import { refuseUnsoundSway, type SwayInput, type SwayLevel } from './sway-input.ts';
+import { plateMembers, platesOn, tubeStretches, type Stretch } from './sway-plates.ts';
+import { refuseUnsoundSway, SAME, type SwayInput, type SwayLevel } from './sway-input.ts';
 import type { Cable, Frame, FrameNode, Member, NodeLoad, Section } from './types.ts';
 
-export interface Push {
-  readonly along: 'x' | 'y';
-  readonly way: 1 | -1;
+/** A force in N on a post at a height, x and y. */
+export interface SwayLoad {
+  readonly post: number;
+  readonly height: number;
+  readonly force: readonly [number, number];
 }
 
-/** Heights nearer than this are one joint, mm. */
-const SAME = 1;
 /** How much stiffer than a tube a panel's diagonals are: far enough for a stiff plate, near enough for arithmetic. */
 const STIFF = 100;
 
-const pin = { from: ['rx', 'ry', 'rz'], to: ['rx', 'ry', 'rz'] } as const;
+const PIN = ['rx', 'ry', 'rz'] as const;
 
-/** The frame under a push shared evenly by the corners of the top level. Errors: FrameError. */
-export function pushedFrame(input: SwayInput, { along, way }: Push): Frame {
+/** The frame under forces on its posts. Errors: FrameError. */
+export function frameUnder(input: SwayInput, loads: readonly SwayLoad[]): Frame {
   refuseUnsoundSway(input);
   const heights = heightsOf(input);
-  const { height, corners } = topLevel(input);
-  const share = (way * input.force) / corners.length;
+  const stretches = stretchesOf(input, heights);
   return {
-    nodes: heights.flatMap((list, post) => list.map((level) => nodeAt(input, heights, post, level))),
-    members: [...postsOf(input, heights), ...tubesOf(input, heights), ...panelsOf(input, heights)],
+    nodes: [
+      ...heights.flatMap((list, post) => list.map((level) => nodeAt(input, heights, post, level))),
+      ...stretches.flatMap(({ pins }) => pins),
+    ],
+    members: [...postsOf(input, heights), ...stretches.flatMap((stretch) => tubesOf(input, stretch)), ...decksOf(input, heights), ...plateMembers(input, stretches)],
     cables: cablesOf(input, heights),
     supports: heights.map((list, post) => ({ node: nodeName(heights, post, list[0] ?? 0), held: ['ux', 'uy', 'uz'] })),
-    nodeLoads: corners.map((post): NodeLoad => ({
-      node: nodeName(heights, post, height), force: along === 'x' ? [share, 0, 0] : [0, share, 0],
-    })),
+    nodeLoads: loads.map(({ post, height, force: [x, y] }): NodeLoad => ({ node: nodeName(heights, post, height), force: [x, y, 0] })),
     lineLoads: [],
   };
 }
@@ -73,14 +74,25 @@ const postsOf = (input: SwayInput, heights: Heights): readonly Member[] => heigh
     from: nodeName(heights, post, list[index] ?? 0), to: nodeName(heights, post, height), section: tubeSection(input),
   })));
 
-const tubesOf = (input: SwayInput, heights: Heights): readonly Member[] => input.levels.flatMap((level, index) =>
-  level.tubes.map(([a, b]): Member => ({
-    name: `level ${index} tube ${a}-${b}`,
-    from: nodeName(heights, a, level.height), to: nodeName(heights, b, level.height), section: tubeSection(input), released: pin,
-  })));
+/** Every tube of every level, with the places where a plate is pinned to it. */
+const stretchesOf = (input: SwayInput, heights: Heights): readonly Stretch[] => input.levels.flatMap((level, index) =>
+  level.tubes.map(([a, b]) => tubeStretches(input, {
+    name: `level ${index} tube ${a}-${b}`, posts: [a, b], height: level.height,
+    from: nodeName(heights, a, level.height), to: nodeName(heights, b, level.height),
+  }, platesOn(input, level, [a, b]))));
+
+/** The lengths of one tube between its joints and pins; pinned to the posts unless the joints grip. */
+function tubesOf(input: SwayInput, { tube, pins }: Stretch): readonly Member[] {
+  const nodes = [tube.from, ...pins.map(({ name }) => name), tube.to];
+  return nodes.slice(1).map((to, index): Member => ({
+    name: pins.length === 0 ? tube.name : `${tube.name} stretch ${index}`,
+    from: nodes[index] ?? '', to, section: tubeSection(input),
+    released: input.gripped ? {} : { from: index === 0 ? PIN : [], to: to === tube.to ? PIN : [] },
+  }));
+}
 
 /** Every pair of a stiffened level's corners is tied by a stiff bar, pinned at its ends. */
-function panelsOf(input: SwayInput, heights: Heights): readonly Member[] {
+function decksOf(input: SwayInput, heights: Heights): readonly Member[] {
   const section = { EA: STIFF * tubeSection(input).EA, EIy: 0, EIz: 0, GJ: 0 };
   return input.levels.flatMap((level, index) => {
     if (!level.stiffened) return [];

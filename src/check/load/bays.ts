@@ -1,100 +1,77 @@
 import { placed, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import type { Face } from '../../read/index.ts';
-import { tautDiagonalStiffness, type Wall } from '../formulas/rigid-deck.ts';
-import { deckLevels, nearestDeck } from '../levels.ts';
+import { nearestLevel, tubeLevels } from '../levels.ts';
 import { partsOf } from '../parts.ts';
+import { planMiddle } from '../stand/backrest.ts';
+import { pinnedPlates } from '../stand/stand-input.ts';
 
-/** A face of one bay that holds both ways: at least one cable for each. */
-export interface BracedWall extends Wall {
+/** A face between two heights that holds both ways: crossed cables, at least one for each, or a flat panel. */
+interface Wall {
   readonly face: Face;
-  /** Steepest working cable's run over its length. */
-  readonly runShare: number;
-  readonly cables: readonly string[];
+  readonly by: 'cables' | 'plate';
+  readonly low: number;
+  readonly high: number;
 }
 
-/** The room between two decks that cables join; indices of the decks, heights in mm. */
+/** The room between two levels that cables or flat panels hold; heights of the tubes in mm. */
 export interface Bay {
+  readonly by: Wall['by'];
   readonly low: number;
   readonly high: number;
-  readonly height: number;
-  readonly walls: readonly BracedWall[];
+  readonly faces: readonly Face[];
 }
 
-interface Stay {
-  readonly id: string;
-  readonly face: Face;
-  readonly low: number;
-  readonly high: number;
-  readonly length: number;
-  readonly run: number;
+interface Stay extends Pick<Wall, 'face' | 'low' | 'high'> {
   readonly rises: 'up' | 'down';
-  readonly offset: number;
 }
 
-const FACES: readonly Face[] = ['front', 'back', 'left', 'right'];
-
-/** The braced bays from the lowest up, read from where the cables really end. */
+/** The held bays from the lowest up, read from where cables and plates really end. */
 export function baysOf(model: Model): readonly Bay[] {
-  const stays = staysOf(model);
-  const spans = [...new Set(stays.map((stay) => `${stay.low} ${stay.high}`))];
-  const levels = deckLevels(model);
+  const walls = [...cableWalls(model), ...plateWalls(model)];
+  const spans = [...new Set(walls.map(spanOf))];
   return spans.map((span) => {
-    const inBay = stays.filter((stay) => `${stay.low} ${stay.high}` === span);
-    const [low, high] = [inBay[0]?.low ?? 0, inBay[0]?.high ?? 0];
-    return {
-      low, high, height: (levels[high] ?? 0) - (levels[low] ?? 0),
-      walls: FACES.flatMap((face) => wallOf(model, face, inBay.filter((stay) => stay.face === face))),
-    };
+    const inBay = walls.filter((wall) => spanOf(wall) === span);
+    const [first] = inBay;
+    return { by: first?.by ?? 'cables', low: first?.low ?? 0, high: first?.high ?? 0, faces: [...new Set(inBay.map(({ face }) => face))] };
   }).toSorted((a, b) => a.low - b.low || a.high - b.high);
 }
 
-/** Middle of the posts in plan, mm. */
-export function planMiddle(model: Model): readonly [number, number] {
-  const posts = partsOf(model, 'post').map((post) => placed(post.pose, [0, 0, 0]));
-  const mean = (axis: 0 | 1): number => posts.reduce((sum, post) => sum + post[axis], 0) / Math.max(1, posts.length);
-  return [mean(0), mean(1)];
-}
+const spanOf = ({ by, low, high }: Wall): string => `${by} ${low} ${high}`;
 
-function staysOf(model: Model): readonly Stay[] {
+/** Crossed cables on a face; a single slant holds one way only and counts for nothing. */
+function cableWalls(model: Model): readonly Wall[] {
   const middle = planMiddle(model);
-  return partsOf(model, 'cable').flatMap((part) => stayOf(model, part, middle));
+  const levels = tubeLevels(model);
+  const stays = partsOf(model, 'cable').flatMap((part) => stayOf(part, middle, levels));
+  return stays.filter((stay) => stays.some((other) => isCrossed(stay, other))).map((stay) => ({ ...stay, by: 'cables' }));
 }
 
-function stayOf(model: Model, part: Part, middle: readonly [number, number]): readonly Stay[] {
-  if (part.shape.form !== 'cable') return [];
-  const ends = [placed(part.pose, [0, 0, 0]), placed(part.pose, [part.shape.length, 0, 0])].toSorted((a, b) => a[2] - b[2]);
-  const [lower, upper] = ends;
+const isCrossed = (a: Stay, b: Stay): boolean => a.face === b.face && a.low === b.low && a.high === b.high && a.rises !== b.rises;
+
+function stayOf({ shape, pose }: Part, middle: readonly [number, number], levels: readonly number[]): readonly Stay[] {
+  if (shape.form !== 'cable') return [];
+  const [lower, upper] = [placed(pose, [0, 0, 0]), placed(pose, [shape.length, 0, 0])].toSorted((a, b) => a[2] - b[2]);
   if (!lower || !upper) return [];
-  const across = Math.abs(upper[0] - lower[0]) > Math.abs(upper[1] - lower[1]) ? 1 : 0;
-  const along = across === 1 ? 0 : 1;
-  const offset = (lower[across] + upper[across]) / 2 - middle[across];
+  const along = Math.abs(upper[0] - lower[0]) > Math.abs(upper[1] - lower[1]) ? 0 : 1;
+  const at = (height: number): number => levels[nearestLevel(levels, height)] ?? height;
   return [{
-    id: part.id, face: faceAt(across, offset), offset,
-    low: nearestDeck(model, lower[2]), high: nearestDeck(model, upper[2]),
-    length: part.shape.length, run: Math.abs(upper[along] - lower[along]),
-    rises: risesTowards(lower, upper, along),
+    face: faceAt([(lower[0] + upper[0]) / 2, (lower[1] + upper[1]) / 2, 0], middle, along === 0 ? 1 : 0),
+    low: at(lower[2]), high: at(upper[2]), rises: upper[along] > lower[along] ? 'up' : 'down',
   }];
 }
 
-const risesTowards = (lower: Vec3, upper: Vec3, along: 0 | 1): 'up' | 'down' =>
-  upper[along] > lower[along] ? 'up' : 'down';
+function plateWalls(model: Model): readonly Wall[] {
+  const middle = planMiddle(model);
+  return pinnedPlates(model).flatMap(({ plate, tubes }) => {
+    const [low, high] = tubes.map(({ tube }) => placed(tube.pose, [0, 0, 0])[2]);
+    const at = placed(plate.pose, [0, 0, 0]);
+    const across = Math.abs(at[0] - middle[0]) > Math.abs(at[1] - middle[1]) ? 0 : 1;
+    return low === undefined || high === undefined ? [] : [{ face: faceAt(at, middle, across), by: 'plate' as const, low, high }];
+  });
+}
 
-function faceAt(across: 0 | 1, offset: number): Face {
+function faceAt(at: Vec3, middle: readonly [number, number], across: 0 | 1): Face {
+  const offset = at[across] - middle[across];
   if (across === 1) return offset < 0 ? 'front' : 'back';
   return offset < 0 ? 'left' : 'right';
-}
-
-/** Only the taut one of two crossed cables works; of several the slackest answer counts. */
-function wallOf(model: Model, face: Face, stays: readonly Stay[]): readonly BracedWall[] {
-  const crossed = stays.some((stay) => stay.rises === 'up') && stays.some((stay) => stay.rises === 'down');
-  if (!crossed) return [];
-  const stiffnesses = stays.map((stay) => tautDiagonalStiffness(model.kit.cable.stiffness, stay.length, stay.run));
-  return [{
-    face,
-    along: face === 'front' || face === 'back' ? 'x' : 'y',
-    offset: stays.reduce((sum, stay) => sum + stay.offset, 0) / stays.length,
-    stiffness: Math.min(...stiffnesses),
-    runShare: Math.min(...stays.map((stay) => stay.run / stay.length)),
-    cables: stays.map((stay) => stay.id),
-  }];
 }

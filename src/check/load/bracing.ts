@@ -1,26 +1,37 @@
 import type { Model } from '../../model/index.ts';
 import { judge } from '../judge.ts';
+import { deckLevels } from '../levels.ts';
 import { idsOf } from '../parts.ts';
 import type { Check } from '../types.ts';
 import { baysOf, type Bay } from './bays.ts';
 
 /**
- * Least number of faces with crossed cables in any bay from the lowest to the top deck. Three upright faces
- * hold a stiff deck against shift and turn in plan; two leave it free to turn (statics).
+ * Least number of faces with crossed cables in any bay up to the top deck; where there are no cables, of faces with a
+ * flat panel. Three upright faces hold a stiff deck against shift and turn in plan; two leave it free to turn
+ * (statics). 0 where enough faces are held and the frame still gives way.
  */
-export const bracing: Check = ({ model, limits }) => {
-  const bays = baysOf(model);
-  const cables = idsOf(model, 'cable');
+export const bracing: Check = ({ model, limits, stance }) => {
+  const faces = heldFaces(model);
+  const { bracedFaces } = limits;
+  const holding = idsOf(model, ...(idsOf(model, 'cable').length > 0 ? ['cable' as const] : ['flat-panel' as const]));
   return [judge({
-    name: 'bracing', figure: joinsAllDecks(model, bays) ? Math.min(...bays.map((bay) => bay.walls.length)) : 0,
-    limit: limits.bracedFaces.value, bound: 'least', unit: '1',
-    source: `statics of a stiff deck on upright faces (C); ${limits.bracedFaces.source}`,
-    parts: cables.length > 0 ? cables : idsOf(model, 'post'),
+    name: 'bracing', figure: stance.braced === null && faces >= bracedFaces.value ? 0 : faces,
+    limit: bracedFaces.value, bound: 'least', unit: '1',
+    source: `statics of a stiff deck on upright faces, the whole frame solved (C); ${bracedFaces.source}`,
+    parts: holding.length > 0 ? holding : idsOf(model, 'post'),
   })];
 };
 
+function heldFaces(model: Model): number {
+  const bays = baysOf(model);
+  const cabled = bays.filter(({ by }) => by === 'cables');
+  if (idsOf(model, 'cable').length > 0) return joinsAllDecks(model, cabled) ? Math.min(...cabled.map(({ faces }) => faces.length)) : 0;
+  return new Set(bays.flatMap(({ faces }) => faces)).size;
+}
+
 /** Whether the bays, one on the other, reach from the lowest deck to the top one. */
-export function joinsAllDecks(model: Model, bays: readonly Bay[]): boolean {
-  const reached = bays.reduce((deck, bay) => (bay.low <= deck ? Math.max(deck, bay.high) : deck), 0);
-  return bays.length > 0 && reached === model.deckTops.length - 1;
+function joinsAllDecks(model: Model, bays: readonly Bay[]): boolean {
+  const levels = deckLevels(model);
+  const reached = bays.reduce((height, bay) => (bay.low <= height + 1 ? Math.max(height, bay.high) : height), Math.min(...levels));
+  return bays.length > 0 && reached >= Math.max(...levels) - 1;
 }

@@ -1,9 +1,11 @@
 import type { Check } from '../types.ts';
+import { backrestPanel, backrestTube } from './backrest.ts';
 import { bracing } from './bracing.ts';
 import { pinBearing, pinShear } from './joint-pin.ts';
 import { panelCore, panelSag, panelSkin } from './panel.ts';
+import { postBending } from './post-bending.ts';
 import { postBuckling } from './post-buckling.ts';
-import { cablePull, sway } from './sway.ts';
+import { cablePull, sway, swayWithoutCables } from './sway.ts';
 import { tubeBending } from './tube-bending.ts';
 import { tubeDeflection } from './tube-deflection.ts';
 
@@ -11,6 +13,7 @@ import { tubeDeflection } from './tube-deflection.ts';
 export const loadChecks: readonly Check[] = [
   tubeBending, tubeDeflection,
   panelSag, panelSkin, panelCore,
-  postBuckling, pinShear, pinBearing,
-  bracing, sway, cablePull,
+  postBuckling, postBending, pinShear, pinBearing,
+  backrestTube, backrestPanel,
+  bracing, sway, swayWithoutCables, cablePull,
 ];

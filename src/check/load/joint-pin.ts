@@ -1,6 +1,7 @@
 import { doubleShearResistance, wallBearingResistance } from '../formulas/pin.ts';
 import { judge } from '../judge.ts';
 import { idsOf } from '../parts.ts';
+import { rulesOf } from '../rules.ts';
 import type { Case, Check } from '../types.ts';
 import { deckWeight } from '../weights.ts';
 
@@ -22,11 +23,12 @@ export const pinShear: Check = (given) => {
 /** The joint pin presses on both walls of the post, N: 2 d t f, with used-stock factor and factor of safety. */
 export const pinBearing: Check = (given) => {
   const { model: { kit: { jointPin, tube } }, limits } = given;
+  const { factor } = rulesOf(given);
   return [judge({
     name: 'pin-bearing', figure: pinLoad(given),
-    limit: (wallBearingResistance(jointPin.diameter, tube.wall, tube.bearingStrength) * tube.usedStockFactor) / limits.factorOfSafety.value,
+    limit: (wallBearingResistance(jointPin.diameter, tube.wall, tube.bearingStrength) * tube.usedStockFactor) / factor.value,
     bound: 'most', unit: 'N',
-    source: `2 d t f, pin bearing as in EN 13706 (R2); strength of the kit × used-stock factor / ${limits.factorOfSafety.value}, ${limits.factorOfSafety.source}; ${limits.cornerShare.source}`,
+    source: `2 d t f, pin bearing as in EN 13706 (R2); strength of the kit × used-stock factor / ${factor.value}, ${factor.source}; ${limits.cornerShare.source}`,
     parts: idsOf(given.model, 'post', 'joint-pin'),
   })];
 };

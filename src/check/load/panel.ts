@@ -1,41 +1,31 @@
-import { coreShear, faceStress } from '../formulas/sandwich.ts';
 import { judge } from '../judge.ts';
 import { idsOf } from '../parts.ts';
-import type { Check } from '../types.ts';
-import { deckOf, panelSag as sagOf } from './deck.ts';
+import { rulesOf } from '../rules.ts';
+import type { Case, Check, Finding } from '../types.ts';
+import { coreStress, deckOf, skinStress } from './deck.ts';
 
-/** Sag of the panel's middle, mm: 5/384 P L³ / D + 1/8 P L / S, moduli with the used-stock factor. */
+const MODEL = 'crossing thin-face sandwich strips (C)';
+
+/** Sag of the panel's middle, mm: 5/384 P L³ / D + 1/8 P L / S of either strip, moduli with the used-stock factor. */
 export const panelSag: Check = (given) => {
-  const { strip, panelLoad } = deckOf(given);
+  const { strips, sag } = deckOf(given);
+  const { panelRatio } = rulesOf(given);
   return [judge({
-    name: 'panel-sag', figure: sagOf(panelLoad, strip), limit: strip.span / given.limits.panelSagRatio.value,
-    bound: 'most', unit: 'mm',
-    source: `thin-face sandwich strip (C); ${given.limits.panelSagRatio.source}`, parts: idsOf(given.model, 'panel'),
+    name: 'panel-sag', figure: sag, limit: Math.min(...strips.map(({ strip }) => strip.span)) / panelRatio.value,
+    bound: 'most', unit: 'mm', source: `${MODEL}; ${panelRatio.source}`, parts: idsOf(given.model, 'panel'),
   })];
 };
 
 /** Stress in the panel's skins, N/mm²: M / (b h t_f). */
-export const panelSkin: Check = (given) => {
-  const { strip, panelLoad } = deckOf(given);
-  const { panel } = given.model.kit;
-  const factor = given.limits.factorOfSafety;
-  return [judge({
-    name: 'panel-skin', figure: faceStress(panelLoad, strip),
-    limit: (panel.skinStrength * panel.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-    source: `thin-face sandwich strip (C); strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
-    parts: idsOf(given.model, 'panel'),
-  })];
-};
+export const panelSkin: Check = (given) => [strength(given, 'panel-skin', skinStress(deckOf(given)), given.model.kit.panel.skinStrength)];
 
-/** Shear in the panel's core at the tubes, N/mm²: V / (b h). */
-export const panelCore: Check = (given) => {
-  const { strip, panelLoad } = deckOf(given);
-  const { panel } = given.model.kit;
-  const factor = given.limits.factorOfSafety;
-  return [judge({
-    name: 'panel-core', figure: coreShear(panelLoad, strip),
-    limit: (panel.coreShearStrength * panel.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-    source: `thin-face sandwich strip (C); strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
-    parts: idsOf(given.model, 'panel'),
-  })];
-};
+/** Shear in the panel's core at the tubes, N/mm²: V / (b h), b the flaps that hold the strip. */
+export const panelCore: Check = (given) => [strength(given, 'panel-core', coreStress(deckOf(given)), given.model.kit.panel.coreShearStrength)];
+
+function strength(given: Case, name: 'panel-skin' | 'panel-core', figure: number, full: number): Finding {
+  const { factor } = rulesOf(given);
+  return judge({
+    name, figure, limit: (full * given.model.kit.panel.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
+    source: `${MODEL}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: idsOf(given.model, 'panel'),
+  });
+}

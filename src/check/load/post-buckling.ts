@@ -1,7 +1,8 @@
 import { eulerLoad } from '../formulas/column.ts';
 import { judge } from '../judge.ts';
-import { deckLevels } from '../levels.ts';
+import { deckLevels, tubeLevels } from '../levels.ts';
 import { idsOf } from '../parts.ts';
+import { rulesOf } from '../rules.ts';
 import type { Case, Check } from '../types.ts';
 import { deckWeight, emptyWeight } from '../weights.ts';
 import { baysOf } from './bays.ts';
@@ -16,10 +17,11 @@ interface Stretch {
 
 /**
  * Load of the most laden post, N, against Euler's load π² E I / (K L)² / factor of safety, in the stretch
- * with the least margin. Between decks that cables hold K = 1; the leg under them, and anything over them, K = 2.
+ * with the least margin. Between levels that cables or flat panels hold K = 1; the leg under them, and anything over
+ * them up to the top deck, K = 2.
  */
 export const postBuckling: Check = (given) => {
-  const factor = given.limits.factorOfSafety;
+  const { factor } = rulesOf(given);
   const stretches = stretchesOf(given).map((stretch) => ({
     figure: postLoad(given, stretch.from),
     limit: eulerLoad(tubeModulus(given), tubeSecond(given), stretch.to - stretch.from, stretch.lengthFactor) / factor.value,
@@ -34,17 +36,15 @@ export const postBuckling: Check = (given) => {
 };
 
 function stretchesOf({ model }: Case): readonly Stretch[] {
-  const levels = deckLevels(model);
-  const top = Math.max(...levels);
-  const held = [...new Set(baysOf(model).flatMap((bay) => [bay.low, bay.high]))]
-    .map((deck) => levels[deck] ?? 0).toSorted((a, b) => a - b);
-  const [lowest = top] = held;
+  const top = Math.max(...deckLevels(model));
+  const held = [...new Set(baysOf(model).flatMap((bay) => [bay.low, bay.high]))].toSorted((a, b) => a - b);
+  const [lowest = Math.max(...tubeLevels(model))] = held;
   const highest = held.at(-1) ?? top;
   return [
     { from: 0, to: lowest, lengthFactor: 2 },
     ...held.slice(1).map((to, index) => ({ from: held[index] ?? 0, to, lengthFactor: 1 })),
-    ...(highest < top ? [{ from: highest, to: top, lengthFactor: 2 }] : []),
-  ];
+    ...(highest < top - 1 ? [{ from: highest, to: top, lengthFactor: 2 }] : []),
+  ].filter(({ from, to }) => to > from);
 }
 
 /** All decks over a height, laden, and the posts' and cables' own weight, on the corner that bears most. */

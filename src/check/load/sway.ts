@@ -1,70 +1,53 @@
-import { cantileverDeflection } from '../formulas/beam.ts';
-import { pushDeck, type Pushed } from '../formulas/rigid-deck.ts';
+import type { Drift } from '../frame/index.ts';
 import { judge } from '../judge.ts';
-import { deckLevels } from '../levels.ts';
 import { idsOf } from '../parts.ts';
-import type { Case, Check } from '../types.ts';
-import { loadedWeight } from '../weights.ts';
-import { baysOf, type Bay } from './bays.ts';
-import { joinsAllDecks } from './bracing.ts';
-import { tubeModulus, tubeSecond } from './deck.ts';
+import { rulesOf } from '../rules.ts';
+import type { Case, Check, Finding } from '../types.ts';
+import { pushSource, sideForce } from './push.ts';
 
-const DIRECTIONS = ['x', 'y'] as const;
+const SOLVED = 'frame in space by the direct stiffness method (C)';
 
-/** The push on the top, N: a share of the whole weight and a little more. */
-const sideForce = (given: Case): number =>
-  given.limits.sideForceShare.value * loadedWeight(given) + given.limits.sideForceLeast.value;
-
-const pushSource = ({ limits }: Case): string => `${limits.sideForceShare.source}, ${limits.sideForceLeast.source}`;
-
-/** Bays that hold in every direction; without them there is nothing to work out and `bracing` has failed. */
-function heldBays(given: Case): readonly Bay[] {
-  const bays = baysOf(given.model);
-  const held = joinsAllDecks(given.model, bays) && bays.every((bay) => bay.walls.length >= 3);
-  return held ? bays : [];
-}
-
-function pushBay(given: Case, bay: Bay, along: 'x' | 'y'): Pushed {
-  const reach = given.model.pattern.axes[along === 'x' ? 1 : 0];
-  return pushDeck(bay.walls, sideForce(given), along, reach);
-}
-
-/** The four legs under the lowest deck bend as cantilevers from their joints, mm. */
-function legDrift(given: Case): number {
-  const [lowest = 0] = deckLevels(given.model);
-  return cantileverDeflection(sideForce(given) / 4, lowest, tubeModulus(given), tubeSecond(given));
-}
-
-/**
- * Drift of the top under the push, mm, in the weaker direction: every bay with one taut cable a face
- * (E A / L · cos²), its decks stiff, shift and turn together; the legs' bending on top.
- */
+/** Drift of the top level under the push, mm, in the weaker direction. A mechanism has none: `bracing` fails for it. */
 export const sway: Check = (given) => {
-  const bays = heldBays(given);
-  if (bays.length === 0) return [];
-  const drifts = DIRECTIONS.map((along) => bays.reduce((sum, bay) => sum + pushBay(given, bay, along).drift, legDrift(given)));
-  const { driftRatio } = given.limits;
-  const height = Math.max(...deckLevels(given.model));
-  return [judge({
-    name: 'sway', figure: Math.max(...drifts), limit: height / driftRatio.value, bound: 'most', unit: 'mm',
-    source: `E A / L · cos² a taut cable, stiff decks (C); push ${pushSource(given)}; ${driftRatio.source}`,
-    parts: idsOf(given.model, 'cable'),
-  })];
+  const { model, stance } = given;
+  if (stance.braced === null) return [];
+  const holding = [...idsOf(model, 'cable'), ...idsOf(model, 'flat-panel')];
+  return [drift(given, 'sway', furthest(stance.braced.drift) * sideForce(given), `tubes pinned, one taut cable a face; ${SOLVED}`, holding)];
 };
 
-/** Pull in the hardest worked cable under the push, N: the face's force / cos of the cable's slope. */
+/**
+ * The same with the cables left out, mm: joints lean until their play is used up, then grip stiffly. Lean: the play of
+ * the bore over the sleeve's length and, taken for the same, over the socket's depth. A caution: the cables must stay tight.
+ */
+export const swayWithoutCables: Check = (given) => {
+  const { model: { kit: { joint, tube } }, stance } = given;
+  if (stance.gripped === null) return [];
+  const play = joint.bore - tube.outsideDiameter;
+  const lean = play / (joint.sleeveAbove + joint.sleeveBelow) + play / joint.socketDepth;
+  const figure = lean * stance.height + furthest(stance.gripped.drift) * sideForce(given);
+  return [drift(given, 'sway-without-cables', figure, `play of the joints, then stiff joints; ${SOLVED}`, idsOf(given.model, 'joint'))];
+};
+
+const furthest = ({ x, y }: Drift): number => Math.max(x, y);
+
+function drift(given: Case, name: 'sway' | 'sway-without-cables', figure: number, how: string, parts: readonly string[]): Finding {
+  const { driftRatio } = given.limits;
+  return judge({
+    name, figure, limit: given.stance.height / driftRatio.value, bound: 'most', unit: 'mm',
+    source: `${how}; ${pushSource(given)}; ${driftRatio.source}`, parts, otherwise: name === 'sway' ? 'fail' : 'caution',
+  });
+}
+
+/** Pull in the hardest worked cable under the push, N. */
 export const cablePull: Check = (given) => {
-  const pulls = heldBays(given).flatMap((bay) => DIRECTIONS.flatMap((along) => {
-    const { wallForces } = pushBay(given, bay, along);
-    return bay.walls.map((wall, index) => ({ wall, pull: (wallForces[index] ?? 0) / wall.runShare }));
-  }));
-  const [hardest] = pulls.toSorted((a, b) => b.pull - a.pull);
-  if (!hardest) return [];
-  const factor = given.limits.factorOfSafety;
+  const pulls = given.stance.braced?.cablePulls ?? [];
+  if (pulls.length === 0) return [];
+  const hardest = Math.max(...pulls);
+  const { factor } = rulesOf(given);
   return [judge({
-    name: 'cable-pull', figure: hardest.pull, limit: given.model.kit.cable.strength / factor.value,
+    name: 'cable-pull', figure: hardest * sideForce(given), limit: given.model.kit.cable.strength / factor.value,
     bound: 'most', unit: 'N',
-    source: `force of the face / cos (C); push ${pushSource(given)}; strength of the kit / ${factor.value}, ${factor.source}`,
-    parts: hardest.wall.cables,
+    source: `${SOLVED}; ${pushSource(given)}; strength of the kit / ${factor.value}, ${factor.source}`,
+    parts: idsOf(given.model, 'cable').filter((_, index) => (pulls[index] ?? 0) > 0.999 * hardest),
   })];
 };

@@ -1,8 +1,9 @@
 import { lineLoadMoment } from '../formulas/beam.ts';
 import { sectionModulus } from '../formulas/tube-section.ts';
 import { judge } from '../judge.ts';
-import { idsOf } from '../parts.ts';
+import { rulesOf } from '../rules.ts';
 import type { Check } from '../types.ts';
+import { bearersOf } from './bearers.ts';
 import { deckOf } from './deck.ts';
 
 /**
@@ -12,13 +13,14 @@ import { deckOf } from './deck.ts';
 export const tubeBending: Check = (given) => {
   const { kit: { tube } } = given.model;
   const deck = deckOf(given);
+  const { factor } = rulesOf(given);
   const lineLoad = Math.hypot(deck.tubeLoad, deck.tubePull) / deck.tubeSpan;
   const modulus = sectionModulus(tube.outsideDiameter, tube.outsideDiameter - 2 * tube.wall);
   return [judge({
     name: 'tube-bending', figure: lineLoadMoment(lineLoad, deck.tubeSpan) / modulus,
-    limit: (tube.bendingStrength * tube.usedStockFactor) / given.limits.factorOfSafety.value,
+    limit: (tube.bendingStrength * tube.usedStockFactor) / factor.value,
     bound: 'most', unit: 'N/mm²',
-    source: `w L² / 8 W (C); strength of the kit × used-stock factor / ${given.limits.factorOfSafety.value}, ${given.limits.factorOfSafety.source}`,
-    parts: idsOf(given.model, deck.bearers),
+    source: `w L² / 8 W (C); strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
+    parts: bearersOf(given.model, deck.bearers),
   })];
 };

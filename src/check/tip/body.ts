@@ -33,6 +33,14 @@ function topLoad(given: Case): Lump {
   return { mass: given.load / limits.gravity.value, at: [0, y, Math.max(...model.deckTops)] };
 }
 
+/** Centre of gravity of the empty item, mm. */
+export function centreOf(given: Case): Vec3 {
+  const lumps = lumpsOf(given);
+  const mass = lumps.reduce((sum, lump) => sum + lump.mass, 0);
+  const mean = (axis: 0 | 1 | 2): number => lumps.reduce((sum, lump) => sum + lump.mass * lump.at[axis], 0) / mass;
+  return [mean(0), mean(1), mean(2)];
+}
+
 function bodyOf(given: Case, lumps: readonly Lump[]): Body {
   const mass = lumps.reduce((sum, lump) => sum + lump.mass, 0);
   const mean = (axis: 1 | 2): number => lumps.reduce((sum, lump) => sum + lump.mass * lump.at[axis], 0) / mass;
@@ -64,6 +72,7 @@ function middleOf(shape: Shape): Vec3 {
   switch (shape.form) {
     case 'tube':
     case 'joint': return [0, 0, 0];
+    case 'plate': return [0, 0, shape.thickness / 2];
     case 'panel': return [0, 0, panelMiddle(shape.pattern)];
     case 'pin': return [0, 0, -shape.length / 2];
     case 'strip':

@@ -13,8 +13,11 @@ export const tipEmpty: Check = (given) => [tip(given, 'tip-empty', emptyBody(giv
 /** The same with only the top deck laden, the load towards the front, N. */
 export const tipLoaded: Check = (given) => [tip(given, 'tip-loaded', topLadenBody(given))];
 
-const tip = ({ model, limits }: Case, name: 'tip-empty' | 'tip-loaded', body: Body): Finding => judge({
-  name, figure: forceToTip(body), limit: limits.tippingForce.value, bound: 'least', unit: 'N',
-  source: `m g b / h about the front posts (C); ${limits.tippingForce.source}`,
-  parts: idsOf(model, 'post'), otherwise: 'caution',
-});
+function tip({ model, limits }: Case, name: 'tip-empty' | 'tip-loaded', body: Body): Finding {
+  const limit = model.use === 'storage' ? limits.tippingForce : limits.touchForce;
+  return judge({
+    name, figure: forceToTip(body), limit: limit.value, bound: 'least', unit: 'N',
+    source: `m g b / h about the front posts (C); ${limit.source}`,
+    parts: idsOf(model, 'post'), otherwise: 'caution',
+  });
+}

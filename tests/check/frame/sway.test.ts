@@ -1,6 +1,6 @@
 // Sway of posts and decks against rigid posts on springs and the stiff deck on walls, worked by hand (C).
 import { describe, expect, it } from 'vitest';
-import { pushDeck, tautDiagonalStiffness, type Wall } from '../../../src/check/formulas/rigid-deck.ts';
+import { pushDeck, tautDiagonalStiffness, type Wall } from '../../against/rigid-deck.ts';
 import { FrameError, swayOf, type Drift, type SwayCable, type SwayInput, type SwayLevel } from '../../../src/check/frame/index.ts';
 
 const [X, Y] = [1040, 540];

@@ -1,0 +1,25 @@
+import { judge } from '../judge.ts';
+import { isForChildren } from '../rules.ts';
+import type { Case, Check } from '../types.ts';
+import { beddingGap } from './mattress.ts';
+import { plateGaps, type Gap } from './plate-gaps.ts';
+
+/**
+ * No gap that a finger reaches may lie between 7 and 12 mm (EN 747-1, R2). Told by the gap nearest to that band and the
+ * side of the band that it is on; gaps are reckoned between nominal parts.
+ */
+export const fingerGap: Check = (given) => {
+  const { fingerLeast, fingerMost } = given.limits;
+  const gaps = isForChildren(given.model) ? gapsOf(given) : [];
+  const judged = gaps.map(({ what, narrow, parts }) => {
+    const under = narrow < (fingerLeast.value + fingerMost.value) / 2;
+    return judge({
+      name: 'finger-gap', figure: narrow, limit: under ? fingerLeast.value : fingerMost.value, bound: under ? 'most' : 'least', unit: 'mm',
+      source: `no reachable gap between ${fingerLeast.value} and ${fingerMost.value} mm, ${fingerLeast.source}; between ${what}`, parts,
+    });
+  });
+  return judged.toSorted((a, b) => a.margin - b.margin).slice(0, 1);
+};
+
+/** A gap of nothing is no gap. */
+const gapsOf = (given: Case): readonly Gap[] => [...plateGaps(given.model), ...beddingGap(given)].filter(({ narrow }) => narrow > 0);

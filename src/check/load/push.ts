@@ -1,0 +1,8 @@
+import type { Case } from '../types.ts';
+import { loadedWeight } from '../weights.ts';
+
+/** The push on the top, N: a share of the whole weight and a little more. */
+export const sideForce = (given: Case): number =>
+  given.limits.sideForceShare.value * loadedWeight(given) + given.limits.sideForceLeast.value;
+
+export const pushSource = ({ limits }: Pick<Case, 'limits'>): string => `push ${limits.sideForceShare.source}, ${limits.sideForceLeast.source}`;
