@@ -5,9 +5,10 @@ import { loadInKilograms } from './load-in-kilograms.ts';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput, Glyph, LoadGlyph } from './types.ts';
 
-/** Units of the pictograms' grid: the numeral, and its unit against it. */
+/** Units of the pictograms' grid: numerals of one or two digits, of more, and the unit under them. */
 const numeralSize = 11;
-const unitShare = 0.7;
+const longNumeralSize = 9.5;
+const unitSize = 7.7;
 /** Height of all decks with their loads, the most of one deck, a seat's or a bed's picture and the person beside it, mm. */
 const figureHeight = 112;
 const mostDeck = 28;
@@ -49,11 +50,10 @@ function supported({ words, model }: BookletInput, load: string): string {
 export function withNumeral({ words, glyphs }: BookletInput, name: LoadGlyph, value: number | null, unit: string): Glyph['svg'] {
   const { x, y, width, height } = glyphs.loadNumerals[name];
   const middle = `x="${x + width / 2}" font-weight="700" text-anchor="middle"`;
-  const over = value === null
-    ? glyphs.plain('wrong').svg
-    : `<text ${middle} y="${y + height / 2 - 0.5}" font-size="${numeralSize}">${words.number(value)}</text>`
-      + `<text ${middle} y="${y + height - 1}" font-size="${numeralSize * unitShare}">${unit}</text>`;
-  return glyphs.plain(name).svg + over;
+  if (value === null) return glyphs.plain(name).svg + glyphs.plain('wrong').svg;
+  return glyphs.plain(name).svg
+    + `<text ${middle} y="${y + height / 2 - 0.5}" font-size="${value < 99.5 ? numeralSize : longNumeralSize}">${words.number(value)}</text>`
+    + `<text ${middle} y="${y + height - 1}" font-size="${unitSize}">${unit}</text>`;
 }
 
 function stacked(svg: string, count: number): string {

@@ -1,0 +1,193 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
+import { pictogram, type PictogramName } from '../../../src/draw/pictograms/index.ts';
+import { allFurniture, type Furniture } from './furniture-booklet.ts';
+import { rackInput } from './rack-booklet.ts';
+
+let inputOf: Awaited<ReturnType<typeof allFurniture>>;
+beforeAll(async () => { inputOf = await allFurniture(['desk', 'chair', 'bed', 'stool']); });
+
+/** The item's pages with a report that supports a load of 400 N and asks for no wall fixing. */
+function safe(name: Furniture, change: Partial<BookletInput> = {}, wanted: Parameters<typeof inputOf>[1] = {}): BookletInput {
+  const input = inputOf(name, wanted);
+  return { ...input, report: { ...input.report, advice: { ...input.report.advice, safeLoadPerDeck: 400, fixToWall: false } }, ...change };
+}
+
+const htmlOf = (input: BookletInput): string => bookletPages(input).html;
+const pagesOf = (input: BookletInput): readonly string[] => htmlOf(input).split('<section class="page"').slice(1);
+const textOf = (html: string): string => html.replace(/<[^>]*>/g, '\n').replaceAll('&#x27;', '\'').replace(/\n+/g, '\n');
+const labelsOf = (html: string): string[] => [...html.matchAll(/aria-label="([^"]*)"/g)].map((match) => match[1] ?? '');
+const headingsOf = (html: string): (string | undefined)[] => [...html.matchAll(/<h1[^>]*>([^<]*)</g)].map((match) => match[1]);
+const usePage = (input: BookletInput): string => pagesOf(input).find((page) => page.includes('class="load main"')) ?? '';
+const shows = (html: string, name: PictogramName): boolean => html.includes(pictogram(name).svg);
+
+describe('flat panels', () => {
+  it('have pages after the flat pattern where the item has any', () => {
+    const headings = headingsOf(htmlOf(inputOf('bed')));
+    expect(headings.slice(headings.indexOf('Creasing'), headings.indexOf('Steps') + 1)).toEqual(['Creasing', 'Flat panels', 'Steps']);
+    expect(headingsOf(htmlOf(inputOf('desk')))).not.toContain('Flat panels');
+    expect(headingsOf(bookletPages(rackInput()).html)).not.toContain('Flat panels');
+  });
+
+  it('show each kind once, told in words with its sides, count and holes', () => {
+    const input = inputOf('bed');
+    const html = htmlOf(input);
+    expect([...html.matchAll(/data-picture="(plate:[^"]*)"/g)].map((match) => match[1])).toEqual(['plate:1', 'plate:2']);
+    const [back, ends] = input.model.plates;
+    expect([back?.partIds.length, ends?.partIds.length]).toEqual([1, 2]);
+    expect(labelsOf(html)).toContain(`1 flat panel of \u2066${Math.round(back?.width ?? 0)}\u00a0×\u00a0${Math.round(back?.height ?? 0)}\u00a0mm\u2069 cut from a corner of a stock panel, with ${back?.holes.length ?? 0} pin holes measured from one corner.`);
+  });
+
+  it('need their picture', () => {
+    const input = inputOf('chair');
+    const kept = Object.entries(input.pictures).filter(([id]) => id !== 'plate:1');
+    expect(() => bookletPages({ ...input, pictures: Object.fromEntries(kept) })).toThrow('no picture "plate:1"');
+  });
+
+  it('are counted among the parts', () => {
+    expect(textOf(htmlOf(inputOf('bed')).split('Dimensions')[0] ?? '')).toContain('×3\nFlat panel');
+  });
+});
+
+describe('the steps', () => {
+  const bandOf = (input: BookletInput, number: number): string =>
+    htmlOf(input).split('<article').find((band) => band.includes(`data-picture="step:${number}"`)) ?? '';
+  const stepWith = (input: BookletInput, key: RegExp): number => input.plan.steps.find((step) => key.test(step.key))?.number ?? 0;
+
+  it('show of a repeated step what is repeated: a deck, a bare frame, a flat panel', () => {
+    const bed = inputOf('bed');
+    expect(shows(bandOf(bed, stepWith(bed, /^close-frame:guard/)), 'frame')).toBe(true);
+    expect(shows(bandOf(bed, stepWith(bed, /^cut-panel:b/)), 'plate')).toBe(true);
+    expect(shows(bandOf(bed, stepWith(bed, /^close-frame$/)), 'deck')).toBe(false);
+    expect(shows(bandOf(rackInput(), stepWith(rackInput(), /^close-frame/)), 'deck')).toBe(true);
+  });
+
+  it('say whether posts are drilled or a flat panel\'s tubes', () => {
+    const bed = inputOf('bed');
+    expect(textOf(bandOf(bed, stepWith(bed, /^drill:front/)))).toContain('Drill through sleeve and post of the front side at every mark.');
+    expect(textOf(bandOf(bed, stepWith(bed, /^drill:guard-panel-left/)))).toContain('Drill through the panel’s holes and the tubes of the left side.');
+  });
+
+  it('tell the frames of an item with the same sentences as a deck\'s, and a rail by its own', () => {
+    const chair = inputOf('chair');
+    expect(textOf(bandOf(chair, stepWith(chair, /^push-tubes:foot-frame-long/)))).toContain('Push 1 long tube into the joint of one end, up to the stop.');
+    expect(textOf(bandOf(chair, stepWith(chair, /^push-tubes:.*rail-rail/)))).toContain('Push a corner joint onto each end of the tube, up to the stop.');
+    expect(textOf(bandOf(chair, stepWith(chair, /^pin-panel/)))).toContain('Put 4 joint pins through the back side from inside, their wing nuts outside.');
+  });
+});
+
+describe('the lengths', () => {
+  it('are named by the use of the item', () => {
+    const named = (name: Furniture): string => textOf(htmlOf(inputOf(name)).split('Cut lengths')[0] ?? '');
+    expect(named('chair')).toContain('Top of the seat');
+    expect(named('desk')).toContain('Top of the table');
+    expect(named('bed')).toContain('Top of the bed’s base');
+  });
+
+  it('stand in columns that leave room for the lettered drawing', () => {
+    // By hand: 58 mm for five size marks; three sizes keep the 18.5 mm they have.
+    expect(htmlOf(inputOf('chair'))).toContain('--column:11.6mm');
+    expect(htmlOf(inputOf('bed'))).toContain('--column:18.5mm');
+  });
+
+  it('of one kind of tube stand in a row each', () => {
+    const chair = inputOf('chair');
+    const posts = chair.model.tubes.filter((tube) => tube.kind === 'post').map((tube) => tube.length);
+    expect(posts).toHaveLength(2);
+    const table = textOf(/<table class="pieces">.*?<\/table>/s.exec(htmlOf(chair))?.[0] ?? '');
+    for (const length of posts) expect(table).toContain(`Post\n${Math.round(length * 10) / 10}\n×2\n`);
+  });
+});
+
+describe('safe use', () => {
+  // 400 N over 9.81 m/s² is 40.8 kg, rounded down to 40.
+  it.each([
+    ['desk', 'At most \u206640\u00a0kg\u2069 on the deck, spread evenly.', 'load'],
+    ['chair', 'One person at a time, of at most \u206640\u00a0kg\u2069.', 'seat-load'],
+    ['stool', 'One person at a time, of at most \u206640\u00a0kg\u2069.', 'seat-load'],
+    ['bed', 'One child at a time. At most \u206640\u00a0kg\u2069 on the base.', 'bed-load'],
+  ] as const)('of the %s tells its load', (name, said, glyph) => {
+    const page = usePage(safe(name));
+    expect(labelsOf(page)).toContain(said);
+    expect(page).toContain('>40</text>');
+    expect(shows(page, glyph)).toBe(true);
+  });
+
+  it('tells no load where the report supports none or a check failed', () => {
+    for (const name of ['desk', 'chair', 'bed'] as const) {
+      const input = safe(name);
+      const none = { ...input, report: { ...input.report, advice: { ...input.report.advice, safeLoadPerDeck: null } } };
+      for (const page of [usePage(none), usePage({ ...input, despiteFindings: true })]) {
+        expect(labelsOf(page)).toContain('No safe load has been shown. Do not load it before a licensed engineer has checked it.');
+        expect(page).not.toContain('kg</text>');
+      }
+    }
+  });
+
+  it('warns by what the item is for', () => {
+    const text = (name: Furniture): string => textOf(usePage(safe(name)));
+    expect(text('desk')).toContain('Do not climb, stand or sit on it.');
+    expect(text('chair')).toContain('Do not stand or climb on it, nor tilt it.');
+    expect(text('chair')).not.toContain('sit on it');
+    expect(text('bed')).toContain('Do not climb, stand or jump on it or its guards.');
+    expect(text('bed')).toContain('Keep cords and small parts out of a child’s reach.');
+    for (const name of ['desk', 'chair', 'bed'] as const) expect(text(name)).toContain('does not replace local codes');
+    expect([shows(usePage(safe('bed')), 'M055'), shows(usePage(safe('bed')), 'P009'), shows(usePage(safe('chair')), 'M055')]).toEqual([true, true, false]);
+  });
+
+  it('of a bed tells for whom it is and how thick the mattress may be', () => {
+    const bed = safe('bed');
+    const page = usePage(bed);
+    expect([shows(page, 'bed-child-right'), shows(page, 'bed-child-wrong'), shows(page, 'mattress')]).toEqual([true, true, true]);
+    expect(page).toContain(`>${bed.model.parameters['mattress']?.value ?? NaN}</text>`);
+    expect(shows(usePage(safe('chair')), 'mattress')).toBe(false);
+  });
+
+  it('does not ask to fix to a wall what the report does not', () => {
+    expect(textOf(htmlOf(safe('chair')))).not.toContain('fix it to a wall');
+    expect(textOf(htmlOf(rackInput()))).toContain('fix it to a wall');
+  });
+});
+
+describe('a booklet that is printed although a check failed', () => {
+  const said = 'A check failed: not proven safe.';
+
+  it.each(['words', 'pictures'] as const)('says so at the foot of every page (%s)', (edition) => {
+    for (const input of [rackInput({ edition }), inputOf('chair', { edition })]) {
+      const pages = pagesOf({ ...input, despiteFindings: true });
+      expect(pages.length).toBeGreaterThan(10);
+      for (const page of pages) {
+        const foot = /<footer.*?<\/footer>/s.exec(page)?.[0] ?? '';
+        expect(shows(foot, 'unproved')).toBe(true);
+        expect(labelsOf(foot)).toContain(said);
+        expect(textOf(foot).includes(said)).toBe(edition === 'words');
+      }
+    }
+  });
+
+  it('is the only one that does', () => {
+    for (const edition of ['words', 'pictures'] as const) {
+      const html = htmlOf(rackInput({ edition }));
+      expect(shows(html, 'unproved')).toBe(false);
+      expect(labelsOf(html)).not.toContain(said);
+    }
+  });
+
+  it('keeps its numbering: the cover has none', () => {
+    const [cover = '', second = ''] = pagesOf({ ...rackInput(), despiteFindings: true });
+    expect(cover).not.toContain('class="folio"');
+    expect(second).toContain('class="folio"');
+  });
+});
+
+describe('the edition without words', () => {
+  it.each(['desk', 'chair', 'bed', 'stool'] as const)('has none but the item\'s name, despite a failed check or not: %s', (name) => {
+    for (const lang of ['en', 'fr', 'ar']) {
+      for (const despiteFindings of [true, false]) {
+        const input = safe(name, { despiteFindings }, { lang, edition: 'pictures' });
+        const left = textOf(htmlOf(input)).replace(input.words.t(`items.${name}.name`), '').replaceAll(input.contentMark, '');
+        expect(left.replace(/\b(mm|kg|min|h)\b/g, '').replace(/^([A-G]|ar|en|fr)$/gm, '')).toMatch(/^[\d\s×/·:.,]*$/);
+      }
+    }
+  });
+});
