@@ -2,11 +2,12 @@ import { judge } from '../judge.ts';
 import { isForChildren } from '../rules.ts';
 import type { Case, Check } from '../types.ts';
 import { beddingGap } from './mattress.ts';
-import { plateGaps, type Gap } from './plate-gaps.ts';
+import { plateGaps, sleeveGaps, type Gap } from './plate-gaps.ts';
 
 /**
  * No gap that a finger reaches may lie between 7 and 12 mm (EN 747-1, R2). Told by the gap nearest to that band and the
  * side of the band that it is on; gaps are reckoned between nominal parts.
+ * Grooves between joints count too, however shallow.
  */
 export const fingerGap: Check = (given) => {
   const { fingerLeast, fingerMost } = given.limits;
@@ -22,4 +23,4 @@ export const fingerGap: Check = (given) => {
 };
 
 /** A gap of nothing is no gap. */
-const gapsOf = (given: Case): readonly Gap[] => [...plateGaps(given.model), ...beddingGap(given)].filter(({ narrow }) => narrow > 0);
+const gapsOf = (given: Case): readonly Gap[] => [...plateGaps(given.model), ...sleeveGaps(given.model), ...beddingGap(given)].filter(({ narrow }) => narrow > 0);

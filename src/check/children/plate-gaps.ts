@@ -1,4 +1,5 @@
 import { placed, type Model, type Part } from '../../model/index.ts';
+import { sleevePairs } from '../fit/joints-apart.ts';
 import { partsOf } from '../parts.ts';
 import { pinnedPlates } from '../stand/stand-input.ts';
 
@@ -50,6 +51,13 @@ export function plateGaps(model: Model): readonly Gap[] {
     ...plates.flatMap((facing) => [...besidePost(model, facing), ...besideSocket(model, facing), ...overDeck(model, facing)]),
     ...roundCorners(plates),
   ];
+}
+
+/** The grooves between the sleeves of neighbouring joints on a post. */
+export function sleeveGaps(model: Model): readonly Gap[] {
+  const { joint, tube } = model.kit;
+  const depth = (joint.sleeveDiameter - tube.outsideDiameter) / 2;
+  return sleevePairs(model).map(({ gap, ids }) => ({ what: 'sleeve and sleeve', narrow: gap, long: Math.max(gap, depth), parts: ids }));
 }
 
 /** Between the panel's upright edge, the post and the two tubes. */

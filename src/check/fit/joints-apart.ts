@@ -23,12 +23,18 @@ function sleevesOf(model: Model): readonly Sleeve[] {
   });
 }
 
-/** Gap between the sleeves of neighbouring joints on one post, mm; under 0 they run into each other. */
+/** Every two neighbouring joints on one post and the gap between their sleeves, mm; under 0 they run into each other. */
+export function sleevePairs(model: Model): readonly { readonly gap: number; readonly ids: readonly string[] }[] {
+  const sleeves = sleevesOf(model).toSorted((a, b) => a.low - b.low);
+  return sleeves.flatMap((one, index) => {
+    const next = sleeves.slice(index + 1).find(({ post }) => post === one.post);
+    return next ? [{ gap: next.low - one.high, ids: [one.id, next.id] }] : [];
+  });
+}
+
+/** The least gap between the sleeves of neighbouring joints on one post, mm. */
 export const jointsApart: Check = ({ model }) => {
-  const sleeves = sleevesOf(model);
-  const pairs = sleeves.flatMap((one, index) => sleeves.slice(index + 1)
-    .filter((other) => other.post === one.post)
-    .map((other) => ({ gap: Math.max(one.low, other.low) - Math.min(one.high, other.high), ids: [one.id, other.id] })));
+  const pairs = sleevePairs(model);
   if (pairs.length === 0) return [];
   const closest = Math.min(...pairs.map(({ gap }) => gap));
   return [judge({
