@@ -1,0 +1,70 @@
+import { fileURLToPath } from 'node:url';
+import { buildModel, chained, loadSolids, undone, type Model, type Placed, type Shape, type Solids } from '../../src/model/index.ts';
+import { filesInMemory, filesOnDisk, listItems, readItem, type Item } from '../../src/read/index.ts';
+
+export const files = filesOnDisk(fileURLToPath(new URL('../..', import.meta.url)));
+const kitFile = 'steps/kits/stall-kit.yaml';
+
+/** Every item under `steps`, as its files stand. */
+export const items: readonly Item[] = listItems(files).map((file) => readItem(files, file));
+
+/** Every size of every item; `name` is for the heading of its tests. */
+export const everySize: readonly { readonly name: string; readonly item: Item; readonly size: string }[] =
+  items.flatMap((item) => item.sizes.map((size) => ({ name: `${item.name} ${size.name}`, item, size: size.name })));
+
+export function itemNamed(name: string): Item {
+  const item = items.find((each) => each.name === name);
+  if (item === undefined) throw new Error(`no item ${name}`);
+  return item;
+}
+
+/** The model of an item's first size, or of the one named. */
+export const modelOf = (item: Item, size = item.sizes[0]?.name ?? ''): Model => buildModel(item, size);
+
+/** An item read from text, with the stall kit; passages of the text may be changed, each must be there. */
+export function itemFrom(text: string, ...changes: readonly (readonly [from: string, to: string])[]): Item {
+  const name = /^name: (.*)$/m.exec(text)?.[1] ?? '';
+  const file = `steps/${name}/item.yaml`;
+  const changed = changes.reduce((now, [from, to]) => {
+    if (!now.includes(from)) throw new Error(`"${from}" must occur in ${file}`);
+    return now.replace(from, () => to);
+  }, text);
+  return readItem(filesInMemory({ [file]: changed, [kitFile]: files.text(kitFile) ?? '' }), file);
+}
+
+/** The file of an item under `steps` with passages changed. */
+export const itemWith = (name: string, ...changes: readonly (readonly [from: string, to: string])[]): Item =>
+  itemFrom(files.text(`steps/${name}/item.yaml`) ?? '', ...changes);
+
+/** The item's own file with these wishes for its order. */
+export const wishing = (name: string, ...wishes: readonly { readonly first: string; readonly then: string }[]): Item =>
+  itemWith(name, ['order: []', ['order:', ...wishes.flatMap(({ first, then }) =>
+    [`  - first: ${first}`, `    then: ${then}`, '    because: The cooperative tries another order.'])].join('\n')]);
+
+/**
+ * Solids that remember the shared volume of two shapes by how they stand to each other (to 1e-6 mm): decks of one
+ * size are proven once, whatever item they are in.
+ */
+export async function rememberingSolids(): Promise<Solids> {
+  const solids = await loadSolids();
+  const numbers = new Map<string, number>();
+  const known = new WeakMap<Shape, number>();
+  const numberOf = (shape: Shape): number => {
+    const text = known.has(shape) ? '' : JSON.stringify(shape);
+    const number = known.get(shape) ?? numbers.get(text) ?? numbers.size;
+    if (!known.has(shape)) {
+      numbers.set(text, number);
+      known.set(shape, number);
+    }
+    return number;
+  };
+  const volumes = new Map<string, number>();
+  const overlap = (one: Placed, other: Placed): number => {
+    const between = chained(undone(other.pose), one.pose).map((value) => Math.round(value * 1e6)).join(' ');
+    const key = `${numberOf(one.shape)} ${numberOf(other.shape)} ${between}`;
+    const volume = volumes.get(key) ?? solids.overlap(one, other);
+    volumes.set(key, volume);
+    return volume;
+  };
+  return { ...solids, overlap };
+}
