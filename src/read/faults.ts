@@ -3,7 +3,7 @@ import type { Fault } from './types.ts';
 
 /**
  * One fault as one line:
- * `steps/rack/item.yaml:42:12 sizes.standard.width: found "1000", would be right: a length with its unit, …`.
+ * `steps/shelf/item.yaml:42:12 sizes.standard.width: found "1000", would be right: a length with its unit, …`.
  */
 export function faultLine(fault: Fault): string {
   const { file, line, column } = fault.position;

@@ -36,6 +36,9 @@ export function itemFrom(text: string, ...changes: readonly (readonly [from: str
 export const itemWith = (name: string, ...changes: readonly (readonly [from: string, to: string])[]): Item =>
   itemFrom(files.text(`steps/${name}/item.yaml`) ?? '', ...changes);
 
+/** An item of `steps` whose file calls it something else. */
+export const renamed = (name: string): Item => itemWith(name, [`name: ${name}\n`, 'name: thing\n']);
+
 /** The item's own file with these wishes for its order. */
 export const wishing = (name: string, ...wishes: readonly { readonly first: string; readonly then: string }[]): Item =>
   itemWith(name, ['order: []', ['order:', ...wishes.flatMap(({ first, then }) =>

@@ -39,7 +39,7 @@ export const pinPlan = (x: number, y: number, sits: boolean): Ink => (sits ? dot
 /** The floor. */
 export const floor = (x1: number, x2: number, y: number): Ink => stroke(straight(x1, y, x2, y), thin);
 
-/** A rack from its front: two posts and decks at the given heights. */
+/** An item of decks from its front: two posts and decks at the given heights. */
 export const rackFront = (left: number, right: number, top: number, bottom: number, decks: readonly number[]): Ink =>
   together(
     stroke(`${straight(left, top, left, bottom)}${straight(right, top, right, bottom)}`, 3),

@@ -50,7 +50,7 @@ export const loadNumerals = {
   mattress: { x: 9, y: 20, width: 24, height: 18 },
 } as const;
 
-/** A bracket from the top of the rack to the wall, held by a screw. */
+/** A bracket from the top of the item to the wall, held by a screw. */
 const wallFix: Ink = together(
   body(box(2.5, 2.5, 11, 43), tint),
   stroke(`${straight(27, 21, 27, 46)}${straight(43, 21, 43, 46)}${straight(27, 33, 43, 33)}${straight(27, 44, 43, 44)}`, 3),

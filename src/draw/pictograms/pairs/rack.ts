@@ -1,4 +1,4 @@
-/** The finished rack seen from its front. */
+/** The finished item seen from its front. */
 import { body, bold, dot, solid, stroke, straight, thin, tint, together, type Ink } from '../ink.ts';
 import { floor } from '../motifs.ts';
 import type { Pair } from './pair.ts';

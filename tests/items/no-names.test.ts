@@ -1,0 +1,88 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { checkModel } from '../../src/check/index.ts';
+import { planTubes } from '../../src/cut/index.ts';
+import type { Model } from '../../src/model/index.ts';
+import { itemNamed, items, modelOf, renamed } from '../support/items.ts';
+
+/** An item may be named after what it is used for; that word is the program's own. */
+const uses: readonly string[] = ['storage', 'table', 'seat', 'bed'];
+const names = items.map((item) => item.name);
+
+/**
+ * Words of the program spelt like an item that is no use: pictograms of the trade's work that were first drawn for
+ * one, and the files they stand in. Every one must still be there.
+ */
+const drawnFirstFor: readonly (readonly [file: string, ...words: readonly string[]])[] = [
+  ['src/draw/pictograms/actions/index.ts', "'./rack.ts'"],
+  ['src/draw/pictograms/actions/rack.ts', 'rackFront', 'lyingRack'],
+  ['src/draw/pictograms/motifs.ts', 'rackFront'],
+  ['src/draw/pictograms/pairs/index.ts', "'./rack.ts'", 'rackUpright', "'rack-upright'"],
+  ['src/draw/pictograms/pairs/rack.ts', 'rackUpright'],
+  ['src/plan/work.ts', "'rack-upright'"],
+];
+
+/** Parameters that the program asks for by name: what only the file can say of a use. */
+const askedFor: readonly string[] = ['mattress', 'guard'];
+
+const sources = readdirSync('src', { recursive: true, encoding: 'utf8' })
+  .map((path) => join('src', path)).filter((path) => /\.(tsx?|mjs)$/.test(path)).sort()
+  .map((file) => ({ file, text: readFileSync(file, 'utf8') }));
+
+/** The words of a text one by one, `camelCase` and `kebab-case` taken apart, several as one. */
+const wordsOf = (text: string): readonly string[] =>
+  text.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase().split(/[^a-z]+/).flatMap((word) => [word, word.replace(/s$/, '')]);
+
+const placesOf = (wanted: (line: string) => boolean): readonly string[] =>
+  sources.flatMap(({ file, text }) => text.split('\n').flatMap((line, index) => (wanted(line) ? [`${file}:${index + 1}: ${line.trim()}`] : [])));
+
+describe('the program names no item', () => {
+  it('and is all looked through', () => {
+    expect(sources.length).toBeGreaterThan(250);
+    expect(names).toEqual(expect.arrayContaining(['bed', 'chair', 'desk', 'rack', 'stool']));
+    expect(wordsOf('const oldRacks = "a-stool"')).toEqual(expect.arrayContaining(['rack', 'stool']));
+  });
+
+  it('in code or comment, but for the pictograms that were first drawn for one', () => {
+    const other = names.filter((name) => !uses.includes(name));
+    const without = (file: string, text: string): string =>
+      drawnFirstFor.filter(([where]) => where === file).flatMap(([, ...words]) => words).reduce((left, word) => left.replaceAll(word, ''), text);
+    expect(sources.flatMap(({ file, text }) => without(file, text).split('\n').flatMap((line, index) =>
+      (wordsOf(line).some((word) => other.includes(word)) ? [`${file}:${index + 1}: ${line.trim()}`] : [])))).toEqual([]);
+  });
+
+  it('and has no exception that is out of date', () => {
+    for (const [file, ...words] of drawnFirstFor) {
+      for (const word of words) expect([file, word, sources.find((each) => each.file === file)?.text.includes(word)]).toEqual([file, word, true]);
+    }
+    for (const parameter of askedFor) expect([parameter, placesOf((line) => line.includes(`parameters['${parameter}']`)).length > 0]).toEqual([parameter, true]);
+  });
+
+  it('and asks no item what it is called before it works', () => {
+    expect(placesOf((line) => /(\bitem|\.item|item\.name)\s*[!=]==?\s*['"`]|['"`]\s*[!=]==?\s*(item\b|\w+\.item\b)|switch \((\w+\.)?item(\.name)?\)|\[(\w+\.)item(\.name)?\]/.test(line))).toEqual([]);
+  });
+
+  it('and uses the name of a use as the use alone: told apart by use, or the name of a picture, sentence or limit for it', () => {
+    const quoted = (line: string): boolean => names.some((name) => new RegExp(`['"\`]${name}['"\`]`).test(line));
+    const asUse = /\buse === '|^\s*case '|'storage', ?'table', ?'seat', ?'bed'|'storage' \| 'table' \| 'seat' \| 'bed'|\b(climbing|children): 'bed'/;
+    expect(placesOf((line) => quoted(line) && !asUse.test(line))).toEqual([]);
+  });
+
+  it('and asks for no parameter by name but what a file alone can say of its use', () => {
+    const asked = placesOf((line) => /parameters(\[['"]|\.[a-z])/.test(line) && !askedFor.some((name) => line.includes(`parameters['${name}']`)));
+    expect(asked.filter((place) => !place.startsWith('src/read/'))).toEqual([]);
+  });
+});
+
+describe('an item by another name', () => {
+  const nameless = ({ item: _, ...rest }: Model): unknown => rest;
+
+  it.each(names)('is the same to the last hole, cut alike and judged alike: %s', (name) => {
+    const [one, other] = [modelOf(itemNamed(name)), modelOf(renamed(name))];
+    expect(other.item).toBe('thing');
+    expect(nameless(other)).toEqual(nameless(one));
+    expect(planTubes(other)).toEqual(planTubes(one));
+    expect(checkModel(other)).toEqual(checkModel(one));
+  });
+});

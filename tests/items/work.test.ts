@@ -1,0 +1,200 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { chained, FLAT, moved, WRAPPED, type Folding, type Model, type Part, type Placed, type Solids, type Vec3 } from '../../src/model/index.ts';
+import { orderedJobs, planItem, provenClashes, WORK, type Plan, type Step } from '../../src/plan/index.ts';
+import { closeUpScene, stepScene } from '../../src/scene/index.ts';
+import { everySize, modelOf, rememberingSolids, renamed } from '../support/items.ts';
+import { partOf } from '../support/rack.ts';
+
+/** Shared volume under this is rounding, mm³. */
+const TOUCH = 1;
+
+const newIds = (step: Step): readonly string[] => step.newParts.flatMap((group) => group.ids);
+const slidingIds = (step: Step): readonly string[] => step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
+
+/** One kernel an item, so that decks of one size are proven once. */
+const kernels = new Map<string, Solids>();
+
+describe.each(everySize)('the work on the $name', ({ item, size }) => {
+  const model = modelOf(item, size);
+  let solids: Solids;
+  let plan: Plan;
+  beforeAll(async () => {
+    solids = kernels.get(item.name) ?? await rememberingSolids();
+    kernels.set(item.name, solids);
+    plan = planItem(model, item.order, solids);
+  });
+
+  it('has every motion free, and the same order when asked again', () => {
+    const again = orderedJobs(modelOf(item, size), item.order, solids);
+    expect(provenClashes(model, again.jobs, solids)).toEqual([]);
+    expect(again.jobs.map((job) => job.key)).toEqual(plan.steps.map((step) => step.key));
+    expect(again.reasons).toEqual(plan.reasons);
+  });
+
+  it('is the same for an item of another name', () => {
+    expect(planItem(modelOf(renamed(item.name), size), item.order, solids)).toEqual(plan);
+  });
+
+  it('leaves the way free through all that the step itself says is there, drawn off by little or much', () => {
+    for (const step of plan.steps) expect([step.key, metOnTheWay(model, step, plan.steps, solids)]).toEqual([step.key, []]);
+  });
+
+  it('is numbered from 1 without a gap, each step with a key of its own, and keeps every reason it gives', () => {
+    expect(plan.steps.map((step) => step.number)).toEqual(plan.steps.map((_, index) => index + 1));
+    const number = new Map(plan.steps.map((step) => [step.key, step.number]));
+    expect(number.size).toBe(plan.steps.length);
+    expect(plan.reasons.length).toBeGreaterThan(40);
+    for (const { first, then, rule } of plan.reasons) {
+      expect([first, then, rule, (number.get(first) ?? NaN) < (number.get(then) ?? NaN)]).toEqual([first, then, rule, true]);
+    }
+  });
+
+  it('brings every part once, or makes it as one of a run of sub-assemblies alike', () => {
+    const brought = plan.steps.flatMap(newIds);
+    expect(new Set(brought).size).toBe(brought.length);
+    const runs = [...new Set(model.groups.map((group) => group.piece))];
+    const made = runs.flatMap((run) => {
+      const alike = model.groups.filter((group) => group.piece === run);
+      const steps = plan.steps.filter((step) => step.run === run);
+      for (const step of steps) expect([step.key, step.times]).toEqual([step.key, alike.length]);
+      const [first, ...others] = alike.map((group) => group.partIds);
+      expect([run, [...(first ?? [])].sort()]).toEqual([run, steps.flatMap(newIds).sort()]);
+      const own = (ids: readonly string[] = []): readonly string[] => ids.map((id) => id.slice(id.indexOf('/')));
+      for (const other of others) expect(own(other)).toEqual(own(first));
+      return others.flat();
+    });
+    expect([...brought, ...made].sort()).toEqual(model.parts.map((part) => part.id).sort());
+  });
+
+  it('joins every deck and frame to the item once, and ends with every part there', () => {
+    const joined = plan.steps.filter((step) => step.action === 'stand-decks' || step.action === 'set-rails').flatMap(slidingIds);
+    expect([...joined].sort()).toEqual(model.groups.flatMap((group) => group.partIds).sort());
+    const last = plan.steps.at(-1);
+    expect([...(last?.present ?? []), ...(last === undefined ? [] : newIds(last))].sort()).toEqual(model.parts.map((part) => part.id).sort());
+  });
+
+  it('keeps what is there from step to step: within each run, and from the first joined deck on', () => {
+    const whole = plan.steps.slice(plan.steps.findIndex((step) => step.action === 'stand-decks'));
+    const runs = [...new Set(model.groups.map((group) => group.piece))].map((run) => plan.steps.filter((step) => step.run === run));
+    for (const stretch of [...runs, whole]) {
+      stretch.slice(1).forEach((step, index) => {
+        const before = stretch[index];
+        const joined = before?.action === 'stand-decks' || before?.action === 'set-rails' ? slidingIds(before) : [];
+        const wanted = [...new Set([...(before?.present ?? []), ...(before === undefined ? [] : newIds(before)), ...joined])];
+        expect([step.key, [...step.present].sort()]).toEqual([step.key, wanted.sort()]);
+      });
+    }
+  });
+
+  it('tells of every step its tools, one or two people and what to look at, and cautions with knife, saw and drill; it moves something, or is work on the bench or with the drill', () => {
+    for (const step of plan.steps) {
+      expect([step.key, step.tools.length > 0, [1, 2].includes(step.people)]).toEqual([step.key, true, true]);
+      expect([step.key, step.check?.name]).toEqual([step.key, expect.stringMatching(/^[a-z-]+$/)]);
+      expect([step.key, step.minutes]).toEqual([step.key, WORK[step.action].minutes * step.times]);
+      expect([step.key, step.motions.length > 0 || step.standing.name === 'bench' || step.tools.includes('drill')]).toEqual([step.key, true]);
+      if (step.tools.includes('knife')) expect([step.key, step.cautions]).toEqual([step.key, expect.arrayContaining(['sharp'])]);
+      if (step.tools.includes('saw') || step.tools.includes('drill')) expect([step.key, step.cautions]).toEqual([step.key, expect.arrayContaining(['dust', 'eyes'])]);
+    }
+  });
+
+  it('brings at most four kinds of part in a step, and the parts of a kind as a list without gaps', () => {
+    for (const step of plan.steps) {
+      expect([step.key, step.newParts.length <= 4]).toEqual([step.key, true]);
+      for (const { kind, ids } of step.newParts) {
+        expect([step.key, ids.length > 0]).toEqual([step.key, true]);
+        expect([...new Set(ids.map((id) => partOf(model, id).kind))]).toEqual([kind]);
+      }
+    }
+  });
+
+  it('can be shown: a scene of every step but those on the bench, every new part new in it', () => {
+    for (const step of plan.steps) {
+      const scene = stepScene(model, step, solids);
+      expect([step.key, scene !== null]).toEqual([step.key, step.standing.name !== 'bench']);
+      if (scene === null) continue;
+      expect([step.key, new Set(scene.bodies.map((body) => body.id)).size]).toEqual([step.key, scene.bodies.length]);
+      for (const id of newIds(step)) expect([step.key, id, scene.bodies.find((body) => body.id === id)?.look]).toEqual([step.key, id, 'new']);
+      expect([step.key, scene.bodies.every(({ pose, mesh }) => pose.every(Number.isFinite) && mesh.triangles.length > 0)]).toEqual([step.key, true]);
+    }
+  });
+
+  it('has a close-up of every drilling and of every pin through post or plate, and of nothing else', () => {
+    for (const step of plan.steps) {
+      const shown = closeUpScene(model, step, solids) !== null;
+      expect([step.key, shown]).toEqual([step.key, ['drill', 'pin-posts', 'pin-panel'].includes(step.action)]);
+    }
+  });
+
+  it('shows no hole in post, joint or tube before it is drilled, and the hole ever after', () => {
+    const drilledIn = drillingSteps(model, plan.steps);
+    for (const step of plan.steps) {
+      for (const body of stepScene(model, step, solids)?.bodies ?? []) {
+        const id = body.id.replace('#after', '');
+        const part = model.parts.find((each) => each.id === id);
+        if (part === undefined || !drilledIn.has(id)) continue;
+        const bored = step.number > (drilledIn.get(id) ?? Infinity);
+        expect([step.key, body.id, body.mesh === solids.mesh(bored ? part.shape : undrilled(part))]).toEqual([step.key, body.id, true]);
+      }
+    }
+  });
+
+  it('drills every part that a joint pin goes through, posts with their joints, tubes with their plates, once', () => {
+    const drilledIn = drillingSteps(model, plan.steps);
+    const pinned = model.joinings.filter(({ by }) => by.startsWith('joint-pin-'))
+      .flatMap(({ parts }) => parts.filter((id) => undrilled(partOf(model, id)) !== partOf(model, id).shape));
+    expect([...drilledIn.keys()].sort()).toEqual([...new Set(pinned)].sort());
+    const pins = plan.steps.flatMap((step) => step.drillsFor);
+    expect([...pins].sort()).toEqual(model.parts.filter((part) => part.kind === 'joint-pin').map((part) => part.id).sort());
+  });
+
+  it('folds the panel of each run from flat, side by side as they are wrapped', () => {
+    for (const run of new Set(model.groups.filter((group) => group.kind === 'deck').map((group) => group.piece))) {
+      const done: string[] = [];
+      for (const step of plan.steps.filter((each) => each.run === run)) {
+        for (const motion of step.motions) if (motion.kind === 'fold') done.push(motion.side);
+        expect([step.key, [...step.folded].sort()]).toEqual([step.key, [...done].sort()]);
+      }
+      expect(done).toHaveLength(4);
+    }
+  });
+});
+
+/** The drill step of every part that one drills, worked out from what the drilled pins hold together. */
+function drillingSteps(model: Model, steps: readonly Step[]): ReadonlyMap<string, number> {
+  return new Map(steps.filter((step) => step.action === 'drill').flatMap((step) => model.joinings
+    .filter(({ by }) => step.drillsFor.includes(by))
+    .flatMap(({ parts }) => parts.filter((id) => undrilled(partOf(model, id)) !== partOf(model, id).shape).map((id) => [id, step.number] as const))));
+}
+
+/** The shape before drilling; the same object for what is not drilled on the way. Plates are punched on the bench. */
+function undrilled({ shape }: Part): Part['shape'] {
+  switch (shape.form) {
+    case 'tube': return { ...shape, holes: [] };
+    case 'joint': return { ...shape, drilled: null };
+    default: return shape;
+  }
+}
+
+/** Places on a slide that the planner's own tries do not hang on: how far back from home, mm. */
+const PLACES_BACK = [0, 7, 33, 61];
+
+/** Parts that a step's slides run into among those the step says are there. Holes count as drilled, panels as the step has them. */
+function metOnTheWay(model: Model, step: Step, steps: readonly Step[], solids: Solids): readonly string[] {
+  const folding: Folding = step.run === null ? WRAPPED : step.folded.reduce((all, side) => ({ ...all, [side]: 1 }), FLAT);
+  const placedAt = (id: string): Placed => {
+    const { shape, pose } = partOf(model, id);
+    // Motions of a run are told as it is built, motions of the item as it is when finished.
+    return { shape: shape.form === 'panel' ? { ...shape, folding } : shape, pose: step.run === null ? pose : chained(step.standing.pose, pose) };
+  };
+  const moving = slidingIds(step);
+  // The far end of a frame lies at hand until it is closed.
+  const aside = steps.filter((other) => other.run === step.run && other.action === 'close-frame' && other.number > step.number).flatMap(slidingIds);
+  const there = step.present.filter((id) => !moving.includes(id) && !aside.includes(id)).map((id) => ({ id, ...placedAt(id) }));
+  return [...new Set(step.motions.flatMap((motion) => (motion.kind !== 'slide' ? [] : motion.parts.flatMap((id) => PLACES_BACK.flatMap((back) => {
+    const share = Math.min(1, back / Math.hypot(...motion.by));
+    const off = motion.by.map((value) => -value * share) as unknown as Vec3;
+    const { shape, pose } = placedAt(id);
+    const mover = { shape, pose: chained(moved(off), pose) };
+    return there.filter((other) => solids.overlap(mover, other) > TOUCH).map((other) => `${id} meets ${other.id} ${back} mm from home`);
+  })))))];
+}
