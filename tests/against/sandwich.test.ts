@@ -1,7 +1,7 @@
 // Sandwich strips against computed handbook cases (C), the arc of a parabola and a numerical strip (C).
 import { describe, expect, it } from 'vitest';
 import { edgePull, sagStretch } from '../../src/check/formulas/pull.ts';
-import { bendingSag, coreShear, faceStress, shearSag, type Strip } from '../../src/check/formulas/sandwich.ts';
+import { bendingSag, coreShear, crossingShares, faceStress, give, shearSag, type Strip } from '../../src/check/formulas/sandwich.ts';
 
 const stiff: Strip = { width: 500, skin: 0.5, faceDistance: 25.5, skinModulus: 70_000, coreShearModulus: 220, span: 2000 };
 const soft: Strip = { width: 300, skin: 0.8, faceDistance: 9.2, skinModulus: 1200, coreShearModulus: 4, span: 600 };
@@ -56,5 +56,36 @@ describe('the pull of a sagging panel', () => {
     const strain = sagStretch(6, soft.span) / soft.span;
     expect(edgePull(6, soft.span, give, 0)).toBeCloseTo(soft.skinModulus * 2 * soft.skin * soft.width * strain, 6);
     expect(edgePull(6, soft.span, give, give)).toBeCloseTo(edgePull(6, soft.span, give, 0) / 3, 9);
+  });
+});
+
+describe('strips that cross under an even load', () => {
+  const across = (span: number, width = 300): Strip => ({ ...soft, coreShearModulus: 1e9, span, width });
+
+  it('share it as Rankine and Grashof have it, L₂⁴ : L₁⁴ for equal loads a length (C): twice the span bears a seventeenth', () => {
+    // Each strip is as wide as the other is long.
+    const [short, long] = crossingShares([across(500, 1000), across(1000, 500)]);
+    expect(short).toBeCloseTo(16 / 17, 6);
+    expect(long).toBeCloseTo(1 / 17, 6);
+  });
+
+  it('sag alike and bear the whole load together', () => {
+    const strips = [soft, { ...soft, span: 400, width: 500 }];
+    const shares = crossingShares(strips);
+    const sags = strips.map((strip, index) => (shares[index] ?? NaN) * give(strip));
+    expect(sags[0]).toBeCloseTo(sags[1] ?? NaN, 12);
+    expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);
+  });
+
+  it('a square on four sides sags more than a plate whose corners are whole: 5/768 against 0.00406 q a⁴ / D (Timoshenko, M)', () => {
+    const one = across(1000, 1000);
+    const sag = 0.5 * give(one);
+    const plate = (0.00406 * 1 * 1000 ** 2) / (one.skinModulus * one.skin * one.faceDistance ** 2 / 2);
+    expect(sag).toBeGreaterThan(plate);
+    expect(sag / plate).toBeCloseTo(5 / 768 / 0.00406, 3);
+  });
+
+  it('under one line load, twice the span sags sixteen times as far', () => {
+    expect((2 * give(across(1200))) / give(across(600))).toBeCloseTo(16, 6);
   });
 });

@@ -123,3 +123,62 @@ describe('a rack of the kit', () => {
     expect(() => swayOf(rack({ force: 0 }))).toThrow('force is 0; it must be more than 0');
   });
 });
+
+describe('upright plates', () => {
+  const plate = { from: 150, low: 1000, high: 1450, edgeStiffness: 1e9 };
+  /** On the two side faces and the back, between two frames of tubes over a deck; no cables. */
+  const plated = (strutStiffness: number, more: Partial<SwayInput> = {}): SwayInput => rack({
+    levels: [deck(400), { height: 1000, tubes: ring, stiffened: false }, { height: 1450, tubes: ring, stiffened: false }],
+    cables: [],
+    plates: (['back', 'left', 'right'] as const).map((face) => ({ ...plate, posts: sides[face], to: runOf(face) - 150, strutStiffness })),
+    ...more,
+  });
+
+  it('hold a frame without cables, which gives way without them', () => {
+    expect(swayOf(plated(1e6)).withCables).not.toBe('mechanism');
+    expect(swayOf(plated(1e6, { plates: [] })).withCables).toBe('mechanism');
+  });
+
+  it('two stiff frames racked on soft plates: posts lean about their feet, F z² / Σ k h² with k = 2 E A cos² / l (C: work)', () => {
+    const EA_STRUT = 2000;
+    const input = plated(EA_STRUT, { tube: stiffTube });
+    const [width, height] = [Y - 300, 450];
+    const length = Math.hypot(width, height);
+    const k = 2 * ((2 * EA_STRUT * (width / length) ** 2) / length);
+    expect(driftOf(input).y / ((40 * 1450 ** 2) / (k * height ** 2))).toBeCloseTo(1, 2);
+  });
+
+  it('stiffer plates sway less, and the bending of the tubes they are pinned to is left', () => {
+    const [soft, firm, rigid] = [driftOf(plated(2000)), driftOf(plated(20_000)), driftOf(plated(1e8))];
+    expect(firm.y).toBeLessThan(soft.y);
+    expect(rigid.y).toBeLessThan(firm.y);
+    expect(rigid.y).toBeGreaterThan(0);
+  });
+
+  it('a plate where there are no two tubes, or without size, is refused in words', () => {
+    const [one] = plated(1e6).plates ?? [];
+    if (!one) throw new Error('no plate');
+    expect(() => swayOf(plated(1e6, { plates: [{ ...one, high: 1300 }] }))).toThrow('where there are not two tubes');
+    expect(() => swayOf(plated(1e6, { plates: [{ ...one, to: 100 }] }))).toThrow('has no size');
+  });
+});
+
+describe('joints that grip', () => {
+  it('hold a rack without cables: it stands, and sways more than with pinned tubes and cables', () => {
+    const gripped = swayOf(rack({ gripped: true })).withoutCables;
+    if (gripped === 'mechanism') throw new Error('gives way');
+    expect(gripped.x).toBeGreaterThan(0);
+    expect(gripped.y).toBeGreaterThan(0);
+  });
+
+  it('one storey of stiff tubes on pinned feet: F h³ / 12 E I for four posts built in at the top (C)', () => {
+    const EI = kitTube.modulus * kitTube.usedStockFactor * kitTube.second;
+    const high = { ...deck(1450), tubes: ring };
+    // Posts pinned at the foot and held upright at the top: F h³ / 3 E I each; the tubes' own give comes on top.
+    const found = swayOf(rack({ gripped: true, levels: [high], cables: [] })).withoutCables;
+    if (found === 'mechanism') throw new Error('gives way');
+    const posts = ((40 / 4) * 1450 ** 3) / (3 * EI);
+    const tubes = ((40 / 4) * 1450 ** 2 * X) / (6 * EI);
+    expect(found.x / (posts + tubes)).toBeCloseTo(1, 2);
+  });
+});

@@ -1,0 +1,39 @@
+import { fileURLToPath } from 'node:url';
+import { buildModel, type Model } from '../../src/model/index.ts';
+import { filesOnDisk, readItem, type Item, type Kit, type Quantity } from '../../src/read/index.ts';
+
+const files = filesOnDisk(fileURLToPath(new URL('../..', import.meta.url)));
+
+export const itemNames = ['rack', 'desk', 'chair', 'bed', 'stool'] as const;
+
+const items = new Map(itemNames.map((name) => [name, readItem(files, `steps/${name}/item.yaml`)]));
+
+export type ItemName = (typeof itemNames)[number];
+
+/** An item as its files stand. */
+export function itemNamed(name: ItemName): Item {
+  const item = items.get(name);
+  if (item === undefined) throw new Error(`no item ${name}`);
+  return item;
+}
+
+/** Every size of every item. */
+export const variants: readonly (readonly [ItemName, string])[] =
+  itemNames.flatMap((name) => itemNamed(name).sizes.map((size) => [name, size.name] as const));
+
+export const modelOf = (name: ItemName, size: string): Model => buildModel(itemNamed(name), size);
+
+/** One size of an item with some of its parameters, in mm or counts, and its kit changed. */
+export function changed(name: ItemName, size: string, values: Readonly<Record<string, number>>, kit: (kit: Kit) => Kit = (same) => same): Model {
+  const item = itemNamed(name);
+  const sizes = item.sizes.map((each) => (each.name === size ? { ...each, values: { ...each.values, ...quantities(item, values) } } : each));
+  return buildModel({ ...item, kit: kit(item.kit), sizes }, size);
+}
+
+/** Values of parameters as the file would give them. */
+const quantities = (item: Item, values: Readonly<Record<string, number>>): Readonly<Record<string, Quantity>> =>
+  Object.fromEntries(Object.entries(values).map(([parameter, value]) => {
+    const dimension = item.parameters.find((each) => each.name === parameter)?.least.dimension;
+    if (dimension === undefined) throw new Error(`${item.name} has no parameter ${parameter}`);
+    return [parameter, { value, dimension }];
+  }));
