@@ -1,4 +1,5 @@
-import { buildModel, loadSolids, type Solids } from '../../../src/model/index.ts';
+import { checkModel } from '../../../src/check/index.ts';
+import { buildModel, loadSolids, type Model, type Solids } from '../../../src/model/index.ts';
 import { planItem } from '../../../src/plan/index.ts';
 import { filesOnDisk, readItem } from '../../../src/read/index.ts';
 import type { BookletInput } from '../../../src/booklet/pages/index.ts';
@@ -10,20 +11,20 @@ const root = new URL('../../../', import.meta.url).pathname;
 export const furniture = { desk: 'mark-4', chair: 'mark-4', bed: 'toddler', stool: 'standard' } as const;
 export type Furniture = keyof typeof furniture;
 
-/** Names of every size of every item, as the item files have them. */
-export function sizesOf(name: Furniture): readonly string[] {
-  return readItem(filesOnDisk(root), `steps/${name}/item.yaml`).sizes.map((size) => size.name);
+/** The models of an item in every size its file has. */
+export function modelsOf(name: Furniture | 'rack'): readonly Model[] {
+  const item = readItem(filesOnDisk(root), `steps/${name}/item.yaml`);
+  return item.sizes.map((size) => buildModel(item, size.name));
 }
 
-type Made = Pick<BookletInput, 'model' | 'plan' | 'variants' | 'pictures'>;
+type Made = Pick<BookletInput, 'model' | 'plan' | 'report' | 'variants' | 'pictures'>;
 
 /** What the rooms before the booklet make of an item, pictures as stand-ins; takes some seconds. */
 export function madeFurniture(name: Furniture, solids: Solids): Made {
   const item = readItem(filesOnDisk(root), `steps/${name}/item.yaml`);
-  const variants = item.sizes.map((size) => buildModel(item, size.name));
   const model = buildModel(item, furniture[name]);
   const plan = planItem(model, item.order, solids);
-  return { model, plan, variants, pictures: standInPictures(plan) };
+  return { model, plan, report: checkModel(model), variants: modelsOf(name), pictures: standInPictures(plan) };
 }
 
 /** The same for several items, each made once. */
@@ -33,7 +34,6 @@ export async function allFurniture(names: readonly Furniture[]): Promise<(name: 
   return (name, wanted) => {
     const found = made.get(name);
     if (!found) throw new Error(`${name} was not asked for`);
-    // The rack's report stands in: the pages show whatever a report says.
     return { ...rackInput(wanted), ...found };
   };
 }

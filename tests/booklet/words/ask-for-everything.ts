@@ -1,11 +1,10 @@
-import type { Report } from '../../../src/check/index.ts';
+import { checkModel, type Report } from '../../../src/check/index.ts';
 import { pairPictures } from '../../../src/draw/pictograms/index.ts';
 import type { Caution, Plan, Standing, Step } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import type { Model } from '../../../src/model/index.ts';
-import type { Use } from '../../../src/read/index.ts';
-import { sizesOf, type Furniture } from '../pages/furniture-booklet.ts';
+import { furniture, modelsOf, type Furniture } from '../pages/furniture-booklet.ts';
 import { localesOnDisk, rackInput, rackPlan, standInPictures } from '../pages/rack-booklet.ts';
 
 /**
@@ -30,12 +29,11 @@ export function askForEverything(lang: string, onAsk: (key: string) => void): vo
   make('words', { despiteFindings: true });
 }
 
-/** Every other item in every size, by name and use only; with flat panels, a mattress and every named length. */
+/** Every other item with all its sizes and findings, by name and use only; with flat panels, a mattress and every named length. */
 function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): readonly Partial<BookletInput>[] {
-  const uses: Readonly<Record<Furniture, Use>> = { desk: 'table', chair: 'seat', bed: 'bed', stool: 'seat' };
   const pins = plan.steps.flatMap((step) => step.drillsFor);
   const lengths = ['width', 'depth', 'height', 'lowest-deck', 'deck-spacing', 'deck-top', 'back-height'];
-  const safe: Report = { ...report, advice: { ...report.advice, safeLoadPerDeck: 900, fixToWall: false } };
+  const safe: Report['advice'] = { ...report.advice, safeLoadPerDeck: 900, fixToWall: false };
   const change: Partial<Model> = {
     parameters: { ...model.parameters, mattress: { value: 80, dimension: 'length' } },
     plates: [{ width: 300, height: 160, holes: [{ at: [40, 32], diameter: 6 }], partIds: ['plate'] }],
@@ -43,12 +41,17 @@ function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): rea
     joinings: [...model.joinings, ...pins.map((by) => ({ by, parts: ['plate'] }))],
     dimensions: lengths.map((name, index) => ({ letter: 'ABCDEFG'.charAt(index), name, value: 100 * index, from: [0, 0, 0], to: [0, 0, 0] })),
   };
-  const others = (Object.keys(uses) as Furniture[]).flatMap((item) => sizesOf(item).map((size): Model => ({ ...model, ...change, item, size, use: uses[item] })));
-  return [
-    ...others.map((each) => ({ model: each, variants: [each], report: safe })),
-    // A rack of one deck, and one of several, with every named length.
-    ...[1, 3].map((decks) => ({ model: { ...model, ...change, deckTops: model.deckTops.slice(0, decks) }, variants, report: safe })),
-  ];
+  const others = (Object.keys(furniture) as Furniture[]).flatMap((name): Partial<BookletInput>[] => {
+    const sizes = modelsOf(name);
+    const [first] = sizes;
+    if (!first) return [];
+    const { item, size, use } = first;
+    return [{ model: { ...model, ...change, item, size, use }, variants: sizes, report: { findings: checkModel(first).findings, advice: safe } }];
+  });
+  // A rack of one deck, and one of several, with every named length.
+  const racks = [1, 3].map((decks): Partial<BookletInput> =>
+    ({ model: { ...model, ...change, deckTops: model.deckTops.slice(0, decks) }, variants, report: { ...report, advice: safe } }));
+  return [...others, ...racks];
 }
 
 /** The same locale files with another word on who wrote or read them. */
