@@ -58,17 +58,17 @@ function stepsOf(model: Model, jobs: readonly Job[]): readonly Step[] {
   const steps: Step[] = [];
   const present: string[] = [];
   const drilled: string[] = [];
-  const folded: Side[] = [];
+  const folded = new Map<string | null, readonly Side[]>();
   const joined = new Set<string>();
   jobs.forEach((job, index) => {
     const brought = job.brings ?? job.places;
     const joining = job.action === 'stand-decks' || job.action === 'set-rails';
     const fresh = joining ? brought : brought.filter((id) => !present.includes(id));
-    for (const motion of job.motions) if (motion.kind === 'fold') folded.push(motion.side);
+    for (const motion of job.motions) if (motion.kind === 'fold') folded.set(job.run, [...(folded.get(job.run) ?? []), motion.side]);
     const times = job.run === null ? job.times : model.groups.filter((group) => group.piece === job.run).length;
     // What a run has made comes to the item when it is stood up or set in, not before.
     const there = present.filter((id) => (job.run === null ? joined.has(id) : runOf(model, id) === job.run));
-    steps.push(stepOf(model, job, index + 1, times, fresh, there, [...folded], [...drilled]));
+    steps.push(stepOf(model, job, index + 1, times, fresh, there, folded.get(job.run) ?? [], [...drilled]));
     drilled.push(...(job.drills?.parts ?? []));
     if (job.run === null) fresh.forEach((id) => joined.add(id));
     present.push(...fresh.filter((id) => !present.includes(id)));

@@ -74,6 +74,7 @@ const itemRules = (): Rule[] => [
   firm('one-side-before-turning', 'Two pinned posts hold the decks while the work is turned.', onPosts('pin-posts', 'front'), doing(['turn-item'])),
   firm('turned-before-the-other-side', 'Posts are pushed in on the upper side.', doing(['turn-item']), (job) => job.action === 'set-rails' || job.key === 'push-posts:back'),
   firm('pinned-before-standing', 'Unpinned decks slide down the posts.', doing(['pin-posts']), doing(['stand-up'])),
+  firm('standing-before-cables', 'Cables are drawn tight on a frame that stands square.', doing(['stand-up']), doing(['brace'])),
   rule('cables-last', 'Cables are drawn tight on the upright, finished frame.', doing(['stand-up', 'hold-panel', 'pin-panel']), doing(['brace'])),
   ...chain('back-before-ends', 'The back is the longest face and squares the frame first.', (['back', 'left', 'right'] as const).map((side) => doing(['brace'], side))),
 ];

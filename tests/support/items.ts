@@ -23,12 +23,11 @@ export const modelOf = (item: Item, size = item.sizes[0]?.name ?? ''): Model => 
 
 /** An item read from text, with the stall kit; passages of the text may be changed, each must be there. */
 export function itemFrom(text: string, ...changes: readonly (readonly [from: string, to: string])[]): Item {
-  const name = /^name: (.*)$/m.exec(text)?.[1] ?? '';
-  const file = `steps/${name}/item.yaml`;
   const changed = changes.reduce((now, [from, to]) => {
-    if (!now.includes(from)) throw new Error(`"${from}" must occur in ${file}`);
+    if (!now.includes(from)) throw new Error(`"${from}" must occur in the item's text`);
     return now.replace(from, () => to);
   }, text);
+  const file = `steps/${/^name: (.*)$/m.exec(changed)?.[1] ?? ''}/item.yaml`;
   return readItem(filesInMemory({ [file]: changed, [kitFile]: files.text(kitFile) ?? '' }), file);
 }
 
