@@ -76,7 +76,8 @@ const itemRules = (): Rule[] => [
   firm('pinned-before-standing', 'Unpinned decks slide down the posts.', doing(['pin-posts']), doing(['stand-up'])),
   firm('standing-before-cables', 'Cables are drawn tight on a frame that stands square.', doing(['stand-up']), doing(['brace'])),
   rule('cables-last', 'Cables are drawn tight on the upright, finished frame.', doing(['stand-up', 'hold-panel', 'pin-panel']), doing(['brace'])),
-  ...chain('back-before-ends', 'The back is the longest face and squares the frame first.', (['back', 'left', 'right'] as const).map((side) => doing(['brace'], side))),
+  rule('back-before-ends', 'The back is the longest face and squares the frame first.', doing(['brace'], 'back'), (job) => job.action === 'brace' && job.side !== 'back'),
+  rule('back-before-ends', 'Opposite faces follow each other.', doing(['brace'], 'left'), doing(['brace'], 'right')),
 ];
 
 const plateRules = (): Rule[] => [
