@@ -21,27 +21,37 @@ export function itemNamed(name: string): Item {
 /** The model of an item's first size, or of the one named. */
 export const modelOf = (item: Item, size = item.sizes[0]?.name ?? ''): Model => buildModel(item, size);
 
-/** An item read from text, with the stall kit; passages of the text may be changed, each must be there. */
-export function itemFrom(text: string, ...changes: readonly (readonly [from: string, to: string])[]): Item {
-  const changed = changes.reduce((now, [from, to]) => {
-    if (!now.includes(from)) throw new Error(`"${from}" must occur in the item's text`);
-    return now.replace(from, () => to);
-  }, text);
-  const file = `steps/${/^name: (.*)$/m.exec(changed)?.[1] ?? ''}/item.yaml`;
-  return readItem(filesInMemory({ [file]: changed, [kitFile]: files.text(kitFile) ?? '' }), file);
+export interface Change {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** A text with passages changed; each must be there. */
+export const withChanges = (text: string, changes: readonly Change[]): string => changes.reduce((now, { from, to }) => {
+  if (!now.includes(from)) throw new Error(`"${from}" must occur in the text`);
+  return now.replace(from, () => to);
+}, text);
+
+/** The text of the stall kit. */
+export const kitText: string = files.text(kitFile) ?? '';
+
+/** An item read from text, with the stall kit or the text of one in its place. */
+export function itemFrom(text: string, kit = kitText): Item {
+  const file = `steps/${/^name: (.*)$/m.exec(text)?.[1] ?? ''}/item.yaml`;
+  return readItem(filesInMemory({ [file]: text, [kitFile]: kit }), file);
 }
 
 /** The file of an item under `steps` with passages changed. */
-export const itemWith = (name: string, ...changes: readonly (readonly [from: string, to: string])[]): Item =>
-  itemFrom(files.text(`steps/${name}/item.yaml`) ?? '', ...changes);
+export const itemWith = (name: string, ...changes: readonly Change[]): Item =>
+  itemFrom(withChanges(files.text(`steps/${name}/item.yaml`) ?? '', changes));
 
 /** An item of `steps` whose file calls it something else. */
-export const renamed = (name: string): Item => itemWith(name, [`name: ${name}\n`, 'name: thing\n']);
+export const renamed = (name: string): Item => itemWith(name, { from: `name: ${name}\n`, to: 'name: thing\n' });
 
 /** The item's own file with these wishes for its order. */
 export const wishing = (name: string, ...wishes: readonly { readonly first: string; readonly then: string }[]): Item =>
-  itemWith(name, ['order: []', ['order:', ...wishes.flatMap(({ first, then }) =>
-    [`  - first: ${first}`, `    then: ${then}`, '    because: The cooperative tries another order.'])].join('\n')]);
+  itemWith(name, { from: 'order: []', to: ['order:', ...wishes.flatMap(({ first, then }) =>
+    [`  - first: ${first}`, `    then: ${then}`, '    because: The cooperative tries another order.'])].join('\n') });
 
 /**
  * Solids that remember the shared volume of two shapes by how they stand to each other (to 1e-6 mm): decks of one
