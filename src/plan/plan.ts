@@ -8,7 +8,7 @@ import { clashesInOrder, mustHold, type Clash } from './prove.ts';
 import { rulesFor, sidesInOrder } from './rules.ts';
 import { standingOf } from './standings.ts';
 import type { NewPart, Plan, Step } from './types.ts';
-import { WORK } from './work.ts';
+import { workOf } from './work.ts';
 
 /**
  * The steps of one size variant in order, each motion proven free. Throws a FaultError when a wish of the
@@ -81,7 +81,7 @@ const runOf = (model: Model, id: string): string | null =>
   model.groups.find((group) => group.partIds.includes(id))?.piece ?? null;
 
 function stepOf(model: Model, job: Job, number: number, times: number, fresh: readonly string[], present: readonly string[], folded: readonly Side[], drilled: readonly string[]): Step {
-  const work = WORK[job.action];
+  const work = workOf(job);
   return {
     number,
     key: job.key,

@@ -1,3 +1,4 @@
+import type { Job } from './jobs.ts';
 import type { Action, Caution, Tool, WorkerCheck } from './types.ts';
 
 /** What a kind of work takes, whatever the item: common practice, no source. Minutes are for one worker or pair. */
@@ -8,6 +9,10 @@ export interface Work {
   readonly check: WorkerCheck;
   readonly minutes: number;
 }
+
+/** The work of a job: drilling a plate is looked at by the plate's edge, not by the decks. */
+export const workOf = ({ action, standing }: Pick<Job, 'action' | 'standing'>): Work =>
+  (action === 'drill' && standing === 'upright' ? { ...WORK.drill, check: pair('panel-flush'), minutes: 6 } : WORK[action]);
 
 const pair = (name: string): WorkerCheck => ({ kind: 'pair', name });
 

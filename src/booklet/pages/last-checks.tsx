@@ -7,8 +7,8 @@ import { bandRoom, headingHeight, sheets } from './sheet.ts';
 import type { BookletInput } from './types.ts';
 
 /** Height of a check with its words, mm; two stand side by side. */
-const checkHeight = 34;
-const pictureHeight = 18;
+const checkHeight = 29.5;
+const pictureHeight = 16;
 
 /** Every check of the steps once more, to be gone through at the finished item. */
 export function lastChecks(input: BookletInput): readonly ReactNode[] {

@@ -10,13 +10,13 @@ interface RunBandProps {
   readonly fit: Fit;
 }
 
-/** Announces that the steps along the line are done several times, once for each identical sub-assembly. */
+/** Announces what the steps along the line make, and how many of it when there are several alike. */
 export function RunBand({ input, band, fit }: RunBandProps): ReactNode {
   const { words, edition } = input;
   const said = words.t('booklet.run', { count: band.times });
   return (
     <div className="band in-run run" style={{ height: `${band.height - (1 - fit.scale) * band.flexible}mm` }}>
-      <span className="repeat"><Spoken text={words.times(band.times)} /></span>
+      <span className="repeat">{band.times > 1 && <Spoken text={words.times(band.times)} />}</span>
       <div className="announced">
         {band.picture !== null && <PlacedPicture input={input} id={band.picture} alt={said} scale={runScale * fit.scale} />}
         {edition === 'words' && <p><Spoken text={said} /></p>}
