@@ -1,5 +1,5 @@
 import { planTubes } from '../cut/index.ts';
-import { lineDrawing, newLineCaches, stepPictures } from '../draw/index.ts';
+import { cachedDrawer, stepPictures } from '../draw/index.ts';
 import { buildModel, loadSolids } from '../model/index.ts';
 import { planItem } from '../plan/index.ts';
 import { writeWhole } from './files.ts';
@@ -16,8 +16,7 @@ export async function drawCommand(name: string, options: { readonly step: string
   const plan = planItem(model, item.order, solids);
   const step = plan.steps.find((each) => String(each.number) === options.step);
   if (step === undefined) throw new Error(`--step ${options.step}: no such step; would be right: a whole number from 1 to ${plan.steps.length}`);
-  const caches = newLineCaches();
-  const pictures = stepPictures({ model, plan, cuts: planTubes(model), solids, draw: (bodies, view) => lineDrawing(bodies, view, { caches }) }, step);
+  const pictures = stepPictures({ model, plan, cuts: planTubes(model), solids, draw: cachedDrawer() }, step);
   const base = (options.out ?? `${item.name}-${size}-step-${step.number}.svg`).replace(/\.svg$/, '');
   pictures.forEach((picture, index) => {
     const path = `${base}${index === 0 ? '' : `-${'abc'[index - 1] ?? index}`}.svg`;

@@ -49,9 +49,10 @@ export function itemPictures(model: Model, plan: Plan, cuts: TubeCutPlan, solids
 /** Number of pictures that `itemPictures` will make is not known before; this many is close, for a progress bar. */
 export const picturesExpected = (plan: Plan): number => plan.steps.length + 26;
 
-function cachedDrawer(): LineDrawer {
+/** The line drawing with what it may keep from picture to picture. */
+export function cachedDrawer(): LineDrawer {
   const caches = newLineCaches();
-  return (bodies, view) => lineDrawing(bodies, view, { caches });
+  return (bodies, view, apart) => lineDrawing(bodies, view, { caches, ...(apart ? { apart } : {}) });
 }
 
 const creaseSection = (model: Model): Picture =>

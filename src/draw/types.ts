@@ -13,6 +13,8 @@ export interface Stroke {
   readonly weight: 'outline' | 'edge';
   readonly points: readonly Vec2[];
   readonly closed: boolean;
+  /** The body whose line it is, where that body's lines were asked for apart. */
+  readonly body?: string;
 }
 
 /** The visible part of one body, as even-odd rings on the view plane. */

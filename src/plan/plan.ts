@@ -2,12 +2,12 @@ import { chained, FLAT, standstill, undone, WRAPPED, type Model, type Side, type
 import type { OrderWish } from '../read/index.ts';
 import { runJobs } from './deck-jobs.ts';
 import { itemJobs } from './item-jobs.ts';
-import { stageOf, type Job } from './jobs.ts';
+import { directionOf, stageOf, type Job } from './jobs.ts';
 import { orderJobs, type Ordering } from './order.ts';
 import { clashesInOrder, mustHold, type Clash } from './prove.ts';
 import { rulesFor, sidesInOrder } from './rules.ts';
 import { standingOf } from './standings.ts';
-import type { NewPart, Plan, Step } from './types.ts';
+import type { Motion, NewPart, Plan, Step } from './types.ts';
 import { workOf } from './work.ts';
 
 /**
@@ -76,6 +76,12 @@ function stepsOf(model: Model, jobs: readonly Job[]): readonly Step[] {
   return steps;
 }
 
+/** Slides of a run are told in its building pose while they are proven; a step tells them as the finished item lies. */
+function inItem(model: Model, job: Job, motion: Motion): Motion {
+  const group = model.groups.find((candidate) => candidate.piece === job.run);
+  return motion.kind !== 'slide' || group === undefined ? motion : { ...motion, by: directionOf(group.pose, motion.by) };
+}
+
 /** The run that a part is made in, or null. */
 const runOf = (model: Model, id: string): string | null =>
   model.groups.find((group) => group.partIds.includes(id))?.piece ?? null;
@@ -91,7 +97,7 @@ function stepOf(model: Model, job: Job, number: number, times: number, fresh: re
     times,
     newParts: newPartsOf(model, job, fresh),
     present: present.filter((id) => !fresh.includes(id)),
-    motions: job.motions,
+    motions: job.motions.map((motion) => inItem(model, job, motion)),
     drilled,
     drillsFor: job.drills?.pins ?? [],
     folded: job.run === null ? Object.keys(FLAT) as Side[] : folded,

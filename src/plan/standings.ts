@@ -1,4 +1,4 @@
-import { chained, standstill, turned, undone, type Model, type Side } from '../model/index.ts';
+import { chained, standstill, turned, undone, type Group, type Model, type Pose, type Side } from '../model/index.ts';
 import type { Job } from './jobs.ts';
 import type { Standing } from './types.ts';
 
@@ -9,11 +9,17 @@ export function standingOf({ standing: name, action, side, run }: Job, model: Mo
   switch (name) {
     case 'bench': return { name, pose: standstill };
     case 'upright': return { name, pose: turned([0, 0, 1], towardsReader(action, side)) };
-    case 'deck-building': return { name, pose: undone(model.groups.find((group) => group.piece === run)?.pose ?? standstill) };
+    case 'deck-building': return { name, pose: buildingPose(model.groups.find((group) => group.piece === run)) };
     case 'deck-in-use': return { name, pose: standstill };
     case 'on-back': return { name, pose: chained(turned([0, 0, 1], -QUARTER), turned([1, 0, 0], -QUARTER)) };
     case 'on-front': return { name, pose: chained(turned([0, 0, 1], QUARTER), turned([1, 0, 0], QUARTER)) };
   }
+}
+
+/** A deck is built on its panel; a bare frame the same way up, so that joints look alike in all frames. */
+function buildingPose(group: Group | undefined): Pose {
+  const back = undone(group?.pose ?? standstill);
+  return group?.kind === 'frame' ? chained(turned([1, 0, 0], 2 * QUARTER), back) : back;
 }
 
 /**

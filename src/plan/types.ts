@@ -42,7 +42,7 @@ export type WorkerCheck =
   | { readonly kind: 'pair'; readonly name: string };
 
 export type Motion =
-  /** The parts come from `pose moved by −by` to their place along the straight line `by` (mm). */
+  /** The parts come from `pose moved by −by` to their place along the straight line `by` (mm, as the finished item stands). */
   | { readonly kind: 'slide'; readonly parts: readonly string[]; readonly by: Vec3 }
   | { readonly kind: 'fold'; readonly panel: string; readonly side: Side }
   /** The whole work turns about `axis` by `angle` rad. */

@@ -5,12 +5,12 @@ import type { SceneBody } from './types.ts';
 /** A line on the panel is a strip of this width and height, mm. */
 const STRIP = { width: 1.2, height: 0.3 };
 
-/** The inside lines, as far as the notches leave them, and the creases as they show on the inner face of the flat panel, as thin strips. */
-export function panelLines(model: Model, hand: StageHand, panelId: string): readonly SceneBody[] {
+/** The inside line, as far as the notches leave it, and the creases of each flap that still lies flat, as thin pale strips. */
+export function panelLines(model: Model, hand: StageHand, panelId: string, folded: readonly Side[]): readonly SceneBody[] {
   const { pattern } = model;
   const [ix, iy] = pattern.inside;
   const outer = (side: Side): number => (side === 'left' || side === 'right' ? ix : iy);
-  const lines = pattern.flaps.flatMap((flap) => [
+  const lines = pattern.flaps.filter((flap) => !folded.includes(flap.side)).flatMap((flap) => [
     { side: flap.side, out: outer(flap.side), half: flap.to },
     ...flap.creases.map((crease) => ({ side: flap.side, out: outer(flap.side) + crease, half: flap.to })),
     { side: flap.side, out: outer(flap.side) + flap.halfCut, half: flap.to },
@@ -19,7 +19,7 @@ export function panelLines(model: Model, hand: StageHand, panelId: string): read
     const strip: Shape = { form: 'strip', length: 2 * half, width: STRIP.width, height: STRIP.height };
     const at: Vec3 = [out, 0, 0];
     return hand.prop(`${panelId}#line-${index + 1}`, strip,
-      chained(hand.pose(panelId), turned([0, 0, 1], (QUARTERS[side] * Math.PI) / 2), moved(at), turned([0, 0, 1], Math.PI / 2)), 'present');
+      chained(hand.pose(panelId), turned([0, 0, 1], (QUARTERS[side] * Math.PI) / 2), moved(at), turned([0, 0, 1], Math.PI / 2)), 'pale');
   });
 }
 

@@ -66,3 +66,16 @@ export function sleeveEnds(model: Model, postId: string): readonly number[] {
     .map((part) => placed(part.pose, [0, 0, 0])[2] + joint.pinHeight - joint.sleeveBelow)
     .sort((a, b) => a - b);
 }
+
+/** The foot of a post where it will stand out of the lowest sleeve, as a pale reminder of where to stop. */
+export function footStub(model: Model, hand: StageHand, postId: string): SceneBody {
+  const { shape } = hand.part(postId);
+  const [first = 0] = sleeveEnds(model, postId);
+  if (shape.form !== 'tube') throw new RangeError(`${postId} is no tube`);
+  return hand.prop(`${postId}#foot`, { ...shape, length: first, holes: [] }, chained(hand.pose(postId), moved([(first - shape.length) / 2, 0, 0])), 'pale');
+}
+
+/** A part where it will be, pale. */
+export function homePlace(hand: StageHand, id: string): SceneBody {
+  return { ...hand.body(id, 'pale'), id: `${id}#home` };
+}

@@ -26,7 +26,7 @@ export function runScene(model: Model, run: string, solids: Solids): Scene {
   const group = model.groups.find((candidate) => candidate.piece === run);
   return {
     id: `run:${run}`,
-    bodies: bodiesOf(model, solids, (id) => group?.partIds.includes(id) ?? false),
+    bodies: bodiesOf(model, solids, (id) => group?.partIds.includes(id) ?? false, undrilled),
     marks: [],
     view: STANDARD_VIEW,
   };
@@ -42,16 +42,17 @@ export function partBody(model: Model, kind: PartKind, solids: Solids): SceneBod
 }
 
 /** Parts as they come to hand: the panel flat, tubes and joints undrilled. */
-function asDelivered(shape: Shape): Shape {
+const asDelivered = (shape: Shape): Shape => (shape.form === 'panel' ? { ...shape, folding: FLAT } : undrilled(shape));
+
+function undrilled(shape: Shape): Shape {
   switch (shape.form) {
-    case 'panel': return { ...shape, folding: FLAT };
     case 'tube': return { ...shape, holes: [] };
     case 'joint': return { ...shape, drilled: null };
     default: return shape;
   }
 }
 
-function bodiesOf(model: Model, solids: Solids, shown: (id: string) => boolean): SceneBody[] {
+function bodiesOf(model: Model, solids: Solids, shown: (id: string) => boolean, shaped: (shape: Shape) => Shape = (shape) => shape): SceneBody[] {
   return model.parts.filter((part) => shown(part.id)).map((part) =>
-    ({ id: part.id, kind: part.kind, mesh: solids.mesh(part.shape), pose: part.pose, look: 'present' }));
+    ({ id: part.id, kind: part.kind, mesh: solids.mesh(shaped(part.shape)), pose: part.pose, look: 'present' }));
 }

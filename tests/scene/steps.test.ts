@@ -125,7 +125,7 @@ describe.each(sizes)('the scenes of the rack, size %s', (size) => {
         const ways = step.motions.flatMap((motion) => {
           if (motion.kind !== 'slide') return [];
           const told = vector(motion.by).normalize();
-          return [step.run === null ? told.applyMatrix3(linear(step.standing.pose)) : told];
+          return [told.applyMatrix3(linear(step.standing.pose))];
         });
         for (const { path } of arrowsOf(scene)) {
           const [from, to] = ends(path);

@@ -2,7 +2,7 @@
  * Line types by ISO 128-20. Element lengths are told in line widths d: dash 12, gap 3, long dash 24,
  * dot at most 0.5; thick and thin stand 2 : 1.
  */
-export type LineType = 'continuous' | 'dashed' | 'long-dash-dot' | 'long-dash-double-dot';
+export type LineType = 'continuous' | 'dotted' | 'dashed' | 'long-dash-dot' | 'long-dash-double-dot';
 
 const dash = 12;
 const gap = 3;
@@ -11,6 +11,7 @@ const dot = 0.5;
 
 const elements: Readonly<Record<LineType, readonly number[]>> = {
   continuous: [],
+  dotted: [dot, gap],
   dashed: [dash, gap],
   'long-dash-dot': [longDash, gap, dot, gap],
   'long-dash-double-dot': [longDash, gap, dot, gap, dot, gap],
@@ -40,12 +41,13 @@ export interface Pen {
 const pen = (name: string, type: LineType, width: number): Pen => ({ name, type, width, colour: ink });
 
 /** What each line on the panel means. The half-cut's thick dashes are our own choice: the standard has no line for it. */
+/** The inside line is dotted: nobody shall cut along it. */
 export const pens = {
   cut: pen('cut', 'continuous', thick),
   crease: pen('crease', 'long-dash-double-dot', thin),
   halfCut: pen('half-cut', 'dashed', thick),
-  inside: pen('inside', 'continuous', thin),
-  newInside: pen('inside', 'continuous', thick),
+  inside: pen('inside', 'dotted', thick),
+  newInside: pen('inside', 'dotted', thick * 1.4),
   hole: pen('hole', 'continuous', thin),
   centre: pen('centre', 'long-dash-dot', thin),
   dimension: pen('dimension', 'continuous', thin),

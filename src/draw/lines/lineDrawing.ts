@@ -28,9 +28,10 @@ import type { WeightedLink } from './weights.ts';
  * @param bodies closed meshes wound outwards, poses rigid; bodies may touch and enter each other.
  * @param view parallel view; `towardsEye` need not be of unit length.
  * @param options.caches what the caller keeps from picture to picture; the result does not depend on it.
+ * @param options.apart ids of bodies whose lines are wanted as strokes of their own, each with its body's id.
  * @throws when the view has no direction.
  */
-export function lineDrawing(bodies: readonly Body[], view: View, options: { readonly caches?: LineCaches } = {}): LineDrawing {
+export function lineDrawing(bodies: readonly Body[], view: View, options: { readonly caches?: LineCaches; readonly apart?: ReadonlySet<string> } = {}): LineDrawing {
   const caches = options.caches ?? newLineCaches();
   const topologies = bodies.map(({ mesh }) => cachedTopology(caches, mesh));
   const stage = stageOf(bodies, topologies, viewMatrix(view));
@@ -39,17 +40,24 @@ export function lineDrawing(bodies: readonly Body[], view: View, options: { read
   const occluders = occludersOf(stage, tolerances);
   const network = networkOf(lines, visiblePieces(lines, occluders, tolerances), tolerances.snap);
   const links = weighLinks(network, occluders, tolerances);
-  const strokes = strokesOf(network.nodes, links, tolerances);
+  const strokes = strokesOf(network.nodes, links, tolerances, bodies.map(({ id }) => (options.apart?.has(id) ? id : null)));
   const rings = ringsOf(network.nodes, links, bodies.length)
     .map((own) => own.map((ring) => finish(network.nodes, ring, true, tolerances)).filter((ring) => ring.length > 2));
   return { strokes, regions: regionsOf(bodies, rings), visibleShare: sharesOf(bodies, stage, rings, caches), bounds: boundsOf(strokes) };
 }
 
-function strokesOf(nodes: Nodes, links: readonly WeightedLink[], tolerances: Tolerances): readonly Stroke[] {
-  return (['outline', 'edge'] as const).flatMap((weight) =>
-    chainLinks(nodes, links.filter((link) => link.weight === weight))
-      .map((chain) => ({ weight, points: finish(nodes, chain.nodes, chain.closed, tolerances), closed: chain.closed }))
-      .filter(({ points }) => points.length > 1));
+/** Strokes of all bodies together, and of each body that is wanted apart (`apart` has its id at its place, null else). */
+function strokesOf(nodes: Nodes, links: readonly WeightedLink[], tolerances: Tolerances, apart: readonly (string | null)[]): readonly Stroke[] {
+  const chained = (weight: Stroke['weight'], own: readonly WeightedLink[]): Stroke[] => chainLinks(nodes, own)
+    .map((chain) => ({ weight, points: finish(nodes, chain.nodes, chain.closed, tolerances), closed: chain.closed }))
+    .filter(({ points }) => points.length > 1);
+  return (['outline', 'edge'] as const).flatMap((weight) => {
+    const ofWeight = links.filter((link) => link.weight === weight);
+    const together = chained(weight, ofWeight.filter(({ owner }) => (apart[owner] ?? null) === null));
+    const byBody = apart.flatMap((body, index) => (body === null ? [] :
+      chained(weight, ofWeight.filter(({ owner }) => owner === index)).map((stroke) => ({ ...stroke, body }))));
+    return [...together, ...byBody];
+  });
 }
 
 /** Nodes as points: straight runs without points between, rounded. */

@@ -12,6 +12,8 @@ export interface WeightedLink extends Link {
   readonly left: number;
   readonly right: number;
   readonly weight: 'outline' | 'edge';
+  /** The body whose edge it is: of two, the one on whose face the line lies. */
+  readonly owner: number;
 }
 
 /** Looks to both sides of every link and drops those that are no line of the picture. */
@@ -22,8 +24,16 @@ export function weighLinks(network: Network, occluders: Occluders, tolerances: T
     const right = faceBeside(network, link, -real(clearances, 2 * l + 1) / 2, occluders, tolerances);
     const bodies = [left, right].map((face) => (face < 0 ? -1 : whole(occluders.body, face))) as [number, number];
     const weight = weightOf(link, left, right, bodies, occluders.numbers, tolerances);
-    return weight ? [{ ...link, left: bodies[0], right: bodies[1], weight }] : [];
+    return weight ? [{ ...link, left: bodies[0], right: bodies[1], weight, owner: ownerOf(link, left, right, bodies, occluders.numbers, tolerances) }] : [];
   });
+}
+
+function ownerOf(link: Link, left: number, right: number, [one, other]: readonly [number, number], numbers: Float64Array, tolerances: Tolerances): number {
+  if (one < 0 || other < 0) return Math.max(one, other);
+  const nearer = Math.abs(heightOver(numbers, right, link)) - Math.abs(heightOver(numbers, left, link));
+  // A thin body that lies on another shares its lower edges with it; it stands after it in the list.
+  if (Math.abs(nearer) < tolerances.buried) return Math.max(one, other);
+  return nearer > 0 ? one : other;
 }
 
 /** The face nearest to the eye at a distance to the left of a link's middle. */

@@ -54,7 +54,7 @@ function clipStroke(stroke: Stroke, inside: (from: Vec2, to: Vec2) => Interval):
   });
   const whole = kept.length === 1 && kept[0]?.length === points.length;
   if (stroke.closed && whole) return [stroke];
-  return joined(kept, stroke.closed ? first : undefined).map((run) => ({ weight: stroke.weight, points: run, closed: false }));
+  return joined(kept, stroke.closed ? first : undefined).map((run) => ({ ...stroke, points: run, closed: false }));
 }
 
 /** Runs of a closed line that meet where the line begins are one. */

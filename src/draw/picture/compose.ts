@@ -5,7 +5,7 @@ import { coverOf } from './cover.ts';
 import { drawRings, spotsOf } from './details.ts';
 import { fills } from './fills.ts';
 import { contentBounds, layOut, type Content, type Layout } from './layout.ts';
-import type { LineDrawer } from './line-drawer.ts';
+import { heldBack, type LineDrawer } from './line-drawer.ts';
 import { paintsOf } from './looks.ts';
 import { planeOf } from './plane.ts';
 import { penFor, strokes } from './strokes.ts';
@@ -25,7 +25,7 @@ export interface Paper {
 export function composePicture(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Picture {
   const plane = planeOf(scene.view);
   const paints = paintsOf(scene.bodies);
-  const drawing = lineDrawing(scene.bodies, scene.view);
+  const drawing = lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies));
   const bounds = contentBounds(drawing, scene.marks, plane);
   if (!Number.isFinite(bounds.least[0])) throw new Error(`scene ${scene.id}: no body or mark to draw; a picture needs at least one`);
   const spots = spotsOf(scene, plane, lineDrawing);

@@ -7,7 +7,7 @@ import { cornersOf } from './corners.ts';
 import { fills } from './fills.ts';
 import { boundsOf, toPaper, type Fit } from './fit.ts';
 import { apart, minus, pathLength, plus, unit } from './flat.ts';
-import type { LineDrawer } from './line-drawer.ts';
+import { heldBack, type LineDrawer } from './line-drawer.ts';
 import type { Paints } from './looks.ts';
 import { project, type Plane } from './plane.ts';
 import { ringLeader, type Rings } from './rings.ts';
@@ -29,7 +29,7 @@ export function spotsOf(scene: Scene, plane: Plane, lineDrawing: LineDrawer): Sp
     .map(({ at, radius }) => {
       const centre = project(plane, at);
       const near = scene.bodies.filter((body) => comesNear(body, plane, centre, radius));
-      return { centre, radius, drawing: clipToDisc(lineDrawing(near, scene.view), centre, radius) };
+      return { centre, radius, drawing: clipToDisc(lineDrawing(near, scene.view, heldBack(near)), centre, radius) };
     });
 }
 

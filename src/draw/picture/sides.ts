@@ -12,13 +12,19 @@ interface Area {
   readonly rings: Region['rings'];
 }
 
-/** The strokes, cut where their kind changes. A stroke names no body, so what lies to both sides decides. */
+const kindOfOwn = ({ body, weight }: Stroke, paints: Paints): LineKind => {
+  const paint = body === undefined ? undefined : paints.get(body);
+  return paint === 'pale' || paint === 'floor' ? paint : weight;
+};
+
+/** The strokes by kind. Where they name no body they are cut where their kind changes, and what lies to both sides decides. */
 export function strokesByKind(drawing: LineDrawing, paints: Paints, probe: number): (readonly [LineKind, Stroke])[] {
   const areas = drawing.regions.map((region) => ({
     paint: paints.get(region.body) ?? 'white',
     bounds: boundsOf(region.rings.flat()),
     rings: region.rings,
   }));
+  if (drawing.strokes.some((stroke) => stroke.body !== undefined)) return drawing.strokes.map((stroke) => [kindOfOwn(stroke, paints), stroke] as const);
   const heldBack = areas.some(({ paint }) => paint === 'pale' || paint === 'floor');
   if (!heldBack) return drawing.strokes.map((stroke) => [stroke.weight, stroke] as const);
   return drawing.strokes.flatMap((stroke) => runs(stroke, areas, probe));

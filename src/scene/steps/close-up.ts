@@ -1,6 +1,7 @@
 import { chained, moved, placed, type Model, type Pose, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { plus, times, turnedBy } from '../directions.ts';
+import { NOSE } from './nose.ts';
 import { plateCloseUp } from './plate-close-up.ts';
 import { foldingOf, stageHand, type StageHand } from '../stage.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
@@ -10,7 +11,7 @@ const PULLED = { pin: 104, nut: 70 };
 /** Length of post shown on either side of the pin, mm: more on the side of the foot. */
 const POST_SHOWN = { foot: 90, top: 110 };
 /** The drill bit comes out under the sleeve by this much, and stands over it by that much, mm. */
-const BIT = { under: 14, over: 34, chuck: 16, chuckHeight: 24 };
+const BIT = { under: 14, over: 34, chuck: 20, chuckHeight: 18 };
 const LOW_VIEW: View = { towardsEye: [0.5, -0.86, 0.25], up: [0, 0, 1] };
 
 /** One joint by itself with a piece of its post. */
@@ -61,14 +62,14 @@ function drilling(model: Model, { hand, pinId }: Corner): Shown {
   const bit: Shape = { form: 'pin', diameter: jointPin.diameter, length: BIT.over + joint.sleeveDiameter + BIT.under, headDiameter: BIT.chuck, headHeight: BIT.chuckHeight };
   const top = BIT.over + BIT.chuckHeight;
   // A pin's own −y runs up the post.
-  const sleeveEnd = placed(pose, [0, joint.sleeveBelow - joint.pinHeight, -joint.sleeveDiameter / 2]);
-  const axis = placed(pose, [0, 0, -joint.sleeveDiameter / 2]);
+  const sleeveEnd = placed(pose, [0, joint.sleeveBelow - joint.pinHeight, -joint.sleeveDiameter]);
+  const axis = placed(pose, [0, 0, -joint.sleeveDiameter]);
   return {
-    bodies: [hand.prop('bit', bit, chained(pose, moved([0, 0, BIT.over])), 'new')],
+    bodies: [hand.prop('bit', bit, chained(pose, moved([0, 0, BIT.over])), 'new'), hand.prop('drill-nose', NOSE, chained(pose, moved([0, 0, top])), 'new')],
     marks: [
-      { mark: 'arrow', path: [placed(pose, [0, 0, top + 62]), placed(pose, [0, 0, top + 6])] },
+      { mark: 'arrow', path: [placed(pose, [0, 0, top + 118]), placed(pose, [0, 0, top + 64])] },
       { mark: 'label', at: placed(pose, [0, 0, BIT.over / 2]), text: `\u00d8${jointPin.diameter}` },
-      { mark: 'length', from: sleeveEnd, to: axis, away: times(turnedBy(pose, [0, 0, -1]), joint.sleeveDiameter * 1.6), text: String(Math.round((joint.sleeveBelow - joint.pinHeight) * 2) / 2) },
+      { mark: 'length', from: sleeveEnd, to: axis, away: times(turnedBy(pose, [0, 0, -1]), joint.sleeveDiameter * 1.1), text: String(Math.round((joint.sleeveBelow - joint.pinHeight) * 2) / 2) },
     ],
   };
 }

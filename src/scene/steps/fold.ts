@@ -1,5 +1,6 @@
 import { chained, foldSection, patternWrap, placed, turned, type Flap, type FlatPattern, type Model, type Side, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
+import { panelLines } from '../panel-lines.ts';
 import { foldingOf, stageHand } from '../stage.ts';
 import type { Scene } from '../types.ts';
 import { STANDARD_VIEW } from '../views.ts';
@@ -22,7 +23,7 @@ export function foldScene(model: Model, step: Step, solids: Solids): Scene {
     { form: 'panel', pattern: model.pattern, folding: { ...before, [side]: DRAWN_STAGE }, split: { side, piece: name } }, pose, name === 'flap' ? 'new' : 'present');
   return {
     id: `step:${step.number}`,
-    bodies: [...step.present.filter((id) => id !== panel).map((id) => hand.body(id, 'present')), piece('rest'), piece('flap')],
+    bodies: [...step.present.filter((id) => id !== panel).map((id) => hand.body(id, 'present')), piece('rest'), piece('flap'), ...panelLines(model, hand, panel, step.folded)],
     marks: [{ mark: 'arrow', path: edgeWay(model.pattern, side).map((point) => placed(pose, point)) }],
     view: STANDARD_VIEW,
   };

@@ -1,13 +1,14 @@
 import { chained, moved, placed, type Model, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { plus, times, turnedBy } from '../directions.ts';
+import { NOSE } from './nose.ts';
 import { foldingOf, stageHand, type StageHand } from '../stage.ts';
 import type { Mark, Scene, SceneBody } from '../types.ts';
 
 /** A piece of plate and tube round one pin, mm. */
 const PIECE = { along: 84, high: 40 };
 const PULLED = { pin: 85, nut: 55 };
-const BIT = { over: 30, under: 14, chuck: 16, chuckHeight: 24, arrow: 60 };
+const BIT = { over: 30, under: 14, chuck: 20, chuckHeight: 18, arrow: 118 };
 
 /** One pin of a plate by itself: the hole drilled through plate and tube, or the pin and its nut. Null for other steps. */
 export function plateCloseUp(model: Model, step: Step, solids: Solids): Scene | null {
@@ -55,9 +56,9 @@ function drilling(model: Model, hand: StageHand, pinId: string): Shown {
   const bit: Shape = { form: 'pin', diameter: kit.jointPin.diameter, length: BIT.over + through + BIT.under, headDiameter: BIT.chuck, headHeight: BIT.chuckHeight };
   const top = BIT.over + BIT.chuckHeight;
   return {
-    bodies: [hand.prop('bit', bit, chained(pose, moved([0, 0, BIT.over])), 'new')],
+    bodies: [hand.prop('bit', bit, chained(pose, moved([0, 0, BIT.over])), 'new'), hand.prop('drill-nose', NOSE, chained(pose, moved([0, 0, top])), 'new')],
     marks: [
-      { mark: 'arrow', path: [placed(pose, [0, 0, top + BIT.arrow]), placed(pose, [0, 0, top + 5])] },
+      { mark: 'arrow', path: [placed(pose, [0, 0, top + BIT.arrow]), placed(pose, [0, 0, top + 64])] },
       { mark: 'label', at: placed(pose, [0, 0, BIT.over / 2]), text: `\u00d8${kit.jointPin.diameter}` },
     ],
   };

@@ -2,7 +2,7 @@ import { placed, type Model, type Solids, type Vec3 } from '../../model/index.ts
 import type { Action, Motion, Step } from '../../plan/index.ts';
 import { lengthOf, plus, times, turnedBy, unit } from '../directions.ts';
 import { panelLines } from '../panel-lines.ts';
-import { foldingOf, postMarks, sleeveEnds, stageHand, type StageHand } from '../stage.ts';
+import { footStub, foldingOf, homePlace, postMarks, sleeveEnds, stageHand, type StageHand } from '../stage.ts';
 import type { Mark, Scene, SceneBody } from '../types.ts';
 import { STANDARD_VIEW } from '../views.ts';
 
@@ -37,25 +37,16 @@ export function slideScene(model: Model, step: Step, solids: Solids): Scene {
     bodies: [
       ...shown.map((id) => hand.body(id, lookOf(step, fresh, id), offsets.get(id))),
       ...(step.action === 'push-posts' ? fresh.flatMap((id) => postMarks(model, hand, id, offsets.get(id) ?? [0, 0, 0])) : []),
-      ...(step.action === 'lay-frame' ? panelLines(model, hand, fresh[0] ?? '') : []),
+      ...linesOnPanel(model, hand, step, [...shown]),
+      ...(step.action === 'push-posts' ? fresh.map((id) => footStub(model, hand, id)) : []),
+      ...(step.action === 'set-rails' ? moving.map((id) => homePlace(hand, id)) : []),
     ],
     marks: [...arrowsOf(hand, step, slides), ...countsOf(hand, step, offsets), ...detailsOf(hand, step, offsets), ...footMark(model, hand, step, fresh)],
     view: STANDARD_VIEW,
   };
 }
 
-const wayOf = (step: Step, slide: Slide): Vec3 => turnedBy(step.standing.pose, worldWay(step, slide));
-
-/** Motions of a run are told in its building pose, which is the standing itself. */
-function worldWay(step: Step, slide: Slide): Vec3 {
-  return step.run === null ? slide.by : turnedBy(inverseTurn(step), slide.by);
-}
-
-const inverseTurn = (step: Step): readonly number[] => {
-  const m = step.standing.pose;
-  const at = (index: number): number => m[index] ?? 0;
-  return [at(0), at(4), at(8), 0, at(1), at(5), at(9), 0, at(2), at(6), at(10), 0, 0, 0, 0, 1];
-};
+const wayOf = (step: Step, slide: Slide): Vec3 => turnedBy(step.standing.pose, slide.by);
 
 function drawnOff(step: Step, slide: Slide): number {
   const way = lengthOf(slide.by);
@@ -66,6 +57,12 @@ function drawnOff(step: Step, slide: Slide): number {
 
 /** Long tubes pushed into an end, not joints pushed onto tubes. */
 const pushesTubes = (step: Step, slide: Slide): boolean => step.key.endsWith('long') && slide.parts.every((id) => id.includes('-tube-'));
+
+/** The lines of the flaps that still lie flat, on whichever panel is shown. */
+function linesOnPanel(model: Model, hand: StageHand, step: Step, shown: readonly string[]): readonly SceneBody[] {
+  const panel = step.run === null ? undefined : shown.find((id) => hand.part(id).kind === 'panel');
+  return panel === undefined ? [] : panelLines(model, hand, panel, step.folded);
+}
 
 /** In the first steps of a frame the far end is not yet to be seen. */
 function isShown(step: Step, id: string): boolean {

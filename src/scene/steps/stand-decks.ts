@@ -10,7 +10,7 @@ export function standDecksScene(model: Model, step: Step, solids: Solids): Scene
   return {
     id: `step:${step.number}`,
     bodies: joined(model, step).flatMap((group) => group.partIds.map((id) => hand.body(id, 'new'))),
-    marks: [...spacings(model, step), countOf(model, step)],
+    marks: [...spacings(model, step), ...countOf(model, step)],
     view: STANDARD_VIEW,
   };
 }
@@ -36,9 +36,11 @@ function spacings(model: Model, step: Step): Mark[] {
   }));
 }
 
-function countOf(model: Model, step: Step): Mark {
+/** The count of decks that are all alike. */
+function countOf(model: Model, step: Step): Mark[] {
   const groups = joined(model, step);
+  if (groups.length < 2 || groups.some((group) => group.piece !== groups[0]?.piece)) return [];
   const top = groups[groups.length - 1]?.level ?? 0;
   const x = groups[groups.length - 1]?.kind === 'deck' ? 0 : model.pattern.axes[0];
-  return { mark: 'label', at: placed(step.standing.pose, [x, 0, top]), text: `×${groups.length}` };
+  return [{ mark: 'label', at: placed(step.standing.pose, [x, 0, top]), text: `×${groups.length}` }];
 }

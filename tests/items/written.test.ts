@@ -1,0 +1,274 @@
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { checkModel } from '../../src/check/index.ts';
+import { planTubes } from '../../src/cut/index.ts';
+import { itemPictures, type Picture } from '../../src/draw/index.ts';
+import { FLAT, type Model, type Solids } from '../../src/model/index.ts';
+import { planItem, type Plan, type Step } from '../../src/plan/index.ts';
+import { FaultError, type Face, type Item } from '../../src/read/index.ts';
+import { stepScene } from '../../src/scene/index.ts';
+import { itemFrom, modelOf, rememberingSolids, withChanges } from '../support/items.ts';
+import { layoutText, type FrameRow, type Layout } from '../support/layouts.ts';
+import { hiddenParts, labelFaults, picturesOf } from '../support/pictures.ts';
+import { partOf } from '../support/rack.ts';
+
+/** Shared volume under this is rounding, mm³. */
+const TOUCH = 1;
+
+let solids: Solids;
+beforeAll(async () => { solids = await rememberingSolids(); });
+
+const overlaps = ({ parts }: Model): readonly string[] => parts.flatMap((one, index) => parts.slice(index + 1).flatMap((other) =>
+  (solids.overlap(one, other) > TOUCH ? [`${one.id} and ${other.id}`] : [])));
+
+const newIds = (step: Step): readonly string[] => step.newParts.flatMap((group) => group.ids);
+
+/** A stand that no file under `steps` has: bare sides, bars in front and behind, rails behind, two deck pieces, plates on three sides. */
+const stand: Layout = {
+  width: 320, depth: 280, posts: { front: 660, back: 880 },
+  decks: [{ name: 'shelf', tops: [150] }, { name: 'board-2', tops: [620] }],
+  frames: [
+    { name: 'runner', level: 280, rise: 110, count: 2, sides: ['left', 'right'] },
+    { name: 'bar', level: 490, sides: ['front', 'back'] },
+    { name: 'rail', level: 720, rise: 120, count: 2, sides: ['back'] },
+  ],
+  plates: [
+    { name: 'screen', on: ['back'], from: 'rail', to: 'rail' },
+    { name: 'cheek', on: ['left', 'right'], from: 'runner', to: 'runner' },
+  ],
+  braces: [{ from: 'shelf', to: 'board-2', faces: ['back', 'left'] }],
+};
+
+describe('an item written from nothing', () => {
+  const model = modelOf(itemFrom(layoutText(stand)));
+  let plan: Plan;
+  beforeAll(() => { plan = planItem(model, [], solids); });
+
+  it('has its groups where the file has them, each with tubes on its own sides and joints at their ends', () => {
+    expect(model.groups.map(({ name, kind, sides }) => [name, kind, [...sides].sort()])).toEqual([
+      ['shelf-1', 'deck', ['back', 'front', 'left', 'right']], ['board-2-1', 'deck', ['back', 'front', 'left', 'right']],
+      ['runner-1', 'frame', ['left', 'right']], ['runner-2', 'frame', ['left', 'right']],
+      ['bar-1', 'frame', ['back', 'front']], ['rail-1', 'frame', ['back']], ['rail-2', 'frame', ['back']],
+    ]);
+    for (const group of model.groups) {
+      const tubes = group.partIds.filter((id) => id.includes('-tube-'));
+      expect([group.name, tubes.map((id) => id.slice(id.lastIndexOf('-') + 1)).sort()]).toEqual([group.name, [...group.sides].sort()]);
+      const joints = group.partIds.filter((id) => id.includes('/joint-'));
+      expect([group.name, joints.length]).toEqual([group.name, group.sides.length === 1 ? 2 : 4]);
+    }
+  });
+
+  it('has no two parts in the same room', () => expect(overlaps(model)).toEqual([]));
+
+  it('is made run by run: two decks one after the other, sides, bars, rails', () => {
+    const runs = plan.steps.flatMap((step) => step.run ?? []);
+    expect(runs.filter((run, index) => run !== runs[index - 1])).toEqual(['shelf', 'board-2', 'runner', 'bar', 'rail']);
+    const made = (run: string): unknown => plan.steps.filter((step) => step.run === run).map((step) => [step.key, step.times, newIds(step).length]);
+    expect(made('runner')).toEqual([['push-tubes:runner-short', 2, 6]]);
+    expect(made('bar')).toEqual([['push-tubes:bar-rail', 1, 6]]);
+    expect(made('rail')).toEqual([['push-tubes:rail-rail', 2, 3]]);
+  });
+
+  it('does the second deck as the first, from a flat panel on', () => {
+    const work = (run: string): readonly Step[] => plan.steps.filter((step) => step.run === run);
+    expect(work('board-2').map((step) => [step.key.replace(/:?board-2-?/, ':').replace(/:$/, ''), step.side, step.times]))
+      .toEqual(work('shelf').map((step) => [step.key, step.side, step.times]));
+    expect(work('board-2').map((step) => step.folded)).toEqual(work('shelf').map((step) => step.folded));
+    const laid = work('board-2').find((step) => step.action === 'lay-frame');
+    if (laid === undefined) throw new Error('the second deck has no frame');
+    const panel = partOf(model, 'board-2-1/panel').shape;
+    expect(stepScene(model, laid, solids)?.bodies.find((body) => body.id === 'board-2-1/panel')?.mesh)
+      .toBe(solids.mesh(panel.form === 'panel' ? { ...panel, folding: FLAT } : panel));
+  });
+
+  it('brings every part once or makes it in a run, and shows a scene of every step off the bench', () => {
+    const brought = plan.steps.flatMap(newIds);
+    expect(new Set(brought).size).toBe(brought.length);
+    const alike = model.groups.filter((group) => !group.name.endsWith('-1')).flatMap((group) => group.partIds);
+    expect([...brought, ...alike].sort()).toEqual(model.parts.map((part) => part.id).sort());
+    for (const step of plan.steps) expect([step.key, stepScene(model, step, solids) !== null]).toEqual([step.key, step.standing.name !== 'bench']);
+  });
+
+  it('is drawn: every picture sound, labels apart and on it, every new part shown', () => {
+    const pictures: readonly Picture[] = itemPictures(model, plan, planTubes(model), solids);
+    expect(new Set(pictures.map((picture) => picture.id)).size).toBe(pictures.length);
+    for (const { id, svg, width, height } of pictures) {
+      expect([id, svg.startsWith('<svg'), /NaN|undefined|Infinity/.test(svg), width > 1 && height > 1]).toEqual([id, true, false, true]);
+    }
+    expect(pictures.flatMap(labelFaults)).toEqual([]);
+    expect(plan.steps.filter((step) => step.standing.name !== 'bench').flatMap((step) => hiddenParts(step, picturesOf(pictures, step)))).toEqual([]);
+  });
+
+  it('may wish for the order of pieces with digits in their names', () => {
+    const wish = '\n  - first: turn-deck:board-2\n    then: cut-blank\n    because: The larger one first.';
+    const item = itemFrom(withChanges(layoutText(stand), [{ from: 'order: []', to: `order:${wish}` }]));
+    const keys = planItem(modelOf(item), item.order, solids).steps.map((step) => step.key);
+    expect(keys.indexOf('turn-deck:board-2')).toBeLessThan(keys.indexOf('cut-blank'));
+  });
+});
+
+const FACES: readonly Face[] = ['left', 'right', 'front', 'back'];
+const someSides = fc.subarray([...FACES], { minLength: 1 });
+
+/** Small decks of a few sizes, so that each is proven once. */
+const anySize = fc.constantFrom<readonly [number, number]>([300, 260], [260, 300]);
+
+/** Frames under one deck and rails over it with room for every joint: what the program is for. Few heights, so that most pairs of parts are met again. */
+const anySound: fc.Arbitrary<Layout> = fc.record({
+  size: anySize, under: someSides, underCount: fc.integer({ min: 1, max: 2 }), level: fc.constantFrom(60, 100), rise: fc.constantFrom(80, 120),
+  top: fc.constantFrom(380, 420), over: someSides, overCount: fc.integer({ min: 0, max: 3 }), gap: fc.constantFrom(60, 100),
+  plates: fc.boolean(), braces: fc.boolean(),
+}).map(({ size: [width, depth], under, underCount, level, rise, top, over, overCount, gap, plates, braces }) => {
+  const rails: FrameRow[] = overCount === 0 ? [] : [{ name: 'rail', level: top + gap, rise, count: overCount, sides: over }];
+  const height = top + (overCount === 0 ? 15 : gap + (overCount - 1) * rise + 40);
+  const bare = (y: Face): boolean => !over.some((side) => side !== (y === 'front' ? 'back' : 'front'));
+  const braced = FACES.filter((face) => under.includes(face));
+  return {
+    width, depth, decks: [{ name: 'top', tops: [top] }],
+    frames: [{ name: 'foot', level, rise, count: underCount, sides: under }, ...rails],
+    plates: plates && overCount > 1 ? [{ name: 'screen', on: over, from: 'rail', to: 'rail' }] : [],
+    braces: braces && braced.length > 0 ? [{ from: 'foot', to: 'top', faces: braced }] : [],
+    posts: { front: bare('front') ? top + 15 : height, back: bare('back') ? top + 15 : height },
+  };
+});
+
+/** The same kinds of pieces at any heights, on posts of any lengths. */
+const anyHeights: fc.Arbitrary<Layout> = fc.record({
+  size: anySize, tops: fc.uniqueArray(fc.integer({ min: 6, max: 40 }), { minLength: 1, maxLength: 2 }),
+  sides: someSides, count: fc.integer({ min: 1, max: 3 }), level: fc.integer({ min: 0, max: 40 }), rise: fc.integer({ min: 3, max: 10 }),
+  others: someSides, otherLevel: fc.integer({ min: 2, max: 40 }), front: fc.integer({ min: 30, max: 70 }), back: fc.integer({ min: 30, max: 70 }),
+}).map(({ size: [width, depth], tops, sides, count, level, rise, others, otherLevel, front, back }) => ({
+  // In steps of 20 mm: near enough for every clash of a sleeve 74 mm long.
+  width, depth, decks: [{ name: 'top', tops: tops.map((top) => 20 * top) }], posts: { front: 20 * front, back: 20 * back },
+  frames: [{ name: 'foot', level: 20 * level, rise: 20 * rise, count, sides }, { name: 'bar', level: 20 * otherLevel, sides: others }],
+}));
+
+/** Findings that say whether the item can be put together at all, whatever it bears. */
+const ofFit: readonly string[] = [
+  'stock-panel', 'stock-plate', 'stock-tube', 'stock-cable', 'crease-angle', 'tab-pins', 'tab-edge', 'pin-length',
+  'pins-apart', 'tabs-apart', 'opposite-tabs', 'joints-apart', 'post-reach',
+];
+
+const failing = (model: Model): readonly string[] => checkModel(model).findings.filter((finding) => finding.verdict === 'fail').map((finding) => finding.name);
+const unfit = (model: Model): readonly string[] => failing(model).filter((name) => ofFit.includes(name));
+
+/** What a call gives, or the faults it tells; any other exception goes on. */
+function orFaults<Given>(call: () => Given): Given | FaultError {
+  try {
+    return call();
+  } catch (error) {
+    if (error instanceof FaultError) return error;
+    throw error;
+  }
+}
+
+describe('any sound layout', () => {
+  it('is built, fits, and has every motion of its work free and every step shown', () => {
+    fc.assert(fc.property(anySound, (layout) => {
+      const item = itemFrom(layoutText(layout));
+      const model = modelOf(item);
+      expect(unfit(model)).toEqual([]);
+      expect(overlaps(model)).toEqual([]);
+      const { steps } = planItem(model, item.order, solids);
+      const brought = steps.flatMap(newIds);
+      expect(new Set(brought).size).toBe(brought.length);
+      const alike = model.groups.filter((group) => !group.name.endsWith('-1')).flatMap((group) => group.partIds);
+      expect([...brought, ...alike].sort()).toEqual(model.parts.map((part) => part.id).sort());
+      for (const step of steps) {
+        expect([step.key, step.newParts.length <= 4]).toEqual([step.key, true]);
+        expect([step.key, stepScene(model, step, solids) !== null]).toEqual([step.key, step.standing.name !== 'bench']);
+      }
+    }), { numRuns: 40 });
+  });
+});
+
+describe('any layout at all', () => {
+  it('with its frames anywhere is told to be unfit, or can be put together: nothing in between', () => {
+    let together = 0;
+    fc.assert(fc.property(anyHeights, (layout) => {
+      const item = orFaults(() => itemFrom(layoutText(layout)));
+      if (item instanceof FaultError) return;
+      const model = orFaults(() => modelOf(item));
+      if (model instanceof FaultError || unfit(model).length > 0) return;
+      expect(overlaps(model)).toEqual([]);
+      orFaults(() => planItem(model, item.order, solids));
+      planTubes(model);
+      together += 1;
+    }), { numRuns: 100 });
+    console.log('together', together);
+  });
+
+  it('of any size is read and built, or refused with faults; and judged', () => {
+    const anyLength = fc.integer({ min: 100, max: 2000 });
+    fc.assert(fc.property(anyHeights, anyLength, anyLength, (layout, width, depth) => {
+      const item = orFaults(() => itemFrom(layoutText({ ...layout, width, depth })));
+      if (item instanceof FaultError) return;
+      const model = orFaults(() => modelOf(item));
+      if (model instanceof FaultError) return;
+      if (unfit(model).length > 0) return;
+      for (const { name, figure, verdict } of checkModel(model).findings) expect([name, verdict, Number.isNaN(figure)]).toEqual([name, verdict, false]);
+    }), { numRuns: 60 });
+  });
+});
+
+describe('a layout that the program does not build', () => {
+  const base: Layout = { width: 300, depth: 260, decks: [{ name: 'top', tops: [400] }], posts: { front: 420, back: 420 } };
+  const rails: FrameRow = { name: 'rail', level: 500, rise: 140, count: 2, sides: ['back'] };
+  const read = (layout: Layout): Item => itemFrom(layoutText(layout));
+
+  const faultOf = (call: () => unknown): string => {
+    const given = orFaults(call);
+    if (!(given instanceof FaultError)) throw new Error('not refused');
+    return given.message;
+  };
+
+  it('without a deck is refused at its file, with what is missing', () => {
+    const item = read({ ...base, decks: [], frames: [{ name: 'foot', level: 120, sides: FACES }] });
+    expect(faultOf(() => modelOf(item))).toMatch(/^steps\/trial\/item\.yaml:1:1 pieces: found no deck, would be right: a deck/);
+  });
+
+  it('without a post is refused at its file, with what is missing', () => {
+    const text = layoutText(base).replace(/ {2}post:[\s\S]*?connections:[\s\S]*?order/, 'connections: []\norder');
+    expect(faultOf(() => modelOf(itemFrom(text)))).toMatch(/pieces: found no post, would be right: a post/);
+  });
+
+  it.each<readonly [string, Layout, RegExp]>([
+    ['a plate on a side without a tube', { ...base, frames: [rails], plates: [{ name: 'p', on: ['left'], from: 'rail', to: 'rail' }] }, /pieces\.p\.on.*a side on which rail has a tube: back/],
+    ['a plate on a deck', { ...base, frames: [rails], plates: [{ name: 'p', on: ['back'], from: 'top', to: 'rail' }] }, /pieces\.p\.from.*a frame: the tubes of a deck are wrapped/],
+    ['a plate on one frame', { ...base, frames: [{ ...rails, count: 1 }], plates: [{ name: 'p', on: ['back'], from: 'rail', to: 'rail' }] }, /pieces\.p\.to.*a frame higher than rail/],
+    ['cables on a face without joints', { ...base, frames: [rails], braces: [{ from: 'top', to: 'rail', faces: ['left'] }] }, /faces.*a face with a corner joint of rail/],
+  ])('%s is refused when it is read', (_, layout, remedy) => {
+    expect(faultOf(() => read(layout))).toMatch(remedy);
+  });
+
+  it.each<readonly [string, Layout]>([
+    ['a frame in a deck', { ...base, frames: [{ name: 'foot', level: 370, sides: FACES }] }],
+    ['two decks on one height', { ...base, decks: [{ name: 'top', tops: [400, 400] }] }],
+    ['a frame over the posts', { ...base, frames: [{ name: 'foot', level: 600, sides: FACES }] }],
+    ['a frame in the floor', { ...base, frames: [{ name: 'foot', level: 20, sides: FACES }] }],
+    ['rails that share a corner with another frame', { ...base, frames: [{ name: 'a', level: 120, sides: ['left'] }, { name: 'b', level: 120, sides: ['back'] }] }],
+    ['a deck too narrow for its tabs', { ...base, width: 100, depth: 100 }],
+    ['a deck wider than the panel', { ...base, width: 1900, depth: 1900 }],
+  ])('%s fails a finding of fit', (_, layout) => {
+    expect(unfit(modelOf(read(layout)))).not.toEqual([]);
+  });
+
+  const back = { front: 420, back: 700 };
+  const unfitOrRefused = (layout: Layout): boolean => {
+    const item = orFaults(() => read(layout));
+    if (item instanceof FaultError) return true;
+    const model = orFaults(() => modelOf(item));
+    return model instanceof FaultError || unfit(model).length > 0 || orFaults(() => planItem(model, item.order, solids)) instanceof FaultError;
+  };
+
+  it.fails.each<readonly [string, Layout]>([
+    // src/read/piece-values.ts and src/check/fit know nothing of what stands between the two frames of a plate: the planner throws a RangeError.
+    ['DEFECT a plate through a deck', { ...base, posts: back, frames: [{ name: 'foot', level: 120, sides: FACES }, { ...rails, count: 1 }], plates: [{ name: 'p', on: ['back'], from: 'foot', to: 'rail' }] }],
+    ['DEFECT two plates on the same tubes', { ...base, posts: back, frames: [rails], plates: [{ name: 'p', on: ['back'], from: 'rail', to: 'rail' }, { name: 'q', on: ['back'], from: 'rail', to: 'rail' }] }],
+    ['DEFECT the same face braced twice', { ...base, frames: [{ name: 'foot', level: 120, sides: FACES }], braces: [{ from: 'foot', to: 'top', faces: ['back'] }, { from: 'foot', to: 'top', faces: ['back'] }] }],
+    // src/model/plates.ts, pinsAlong: two pins 12 mm apart.
+    ['DEFECT a plate too narrow for its pins', { ...base, width: 200, posts: back, frames: [rails], plates: [{ name: 'p', on: ['back'], from: 'rail', to: 'rail' }] }],
+  ])('%s is refused, or fails a finding of fit', (_, layout) => {
+    expect(unfitOrRefused(layout)).toBe(true);
+  });
+});
