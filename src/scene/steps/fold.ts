@@ -7,9 +7,11 @@ import { STANDARD_VIEW } from '../views.ts';
 
 /** How far the flap is drawn folded: over the tube, the tab still up. */
 const DRAWN_STAGE = 0.6;
-const ARROW_STEPS = 24;
-/** The part of the flap's way that its arrow follows. */
-const ARROW_FROM = 0.04;
+/**
+ * Stages of the fold that the arrow touches: up and over the tube, then home. Between them the tab turns back and
+ * forth; an arrow that followed it there would have a knot before its head.
+ */
+const ARROW_STAGES = [0.04, 0.1, 0.16, 0.22, 0.28, 0.34, 0.4, 0.46, 0.52, 0.57, 0.62, 0.94, 1];
 
 /** A flap on its way round the tube; the arrow is the true way of the tab's edge. */
 export function foldScene(model: Model, step: Step, solids: Solids): Scene {
@@ -31,12 +33,11 @@ export function foldScene(model: Model, step: Step, solids: Solids): Scene {
 
 const QUARTERS: Readonly<Record<Side, number>> = { right: 0, back: 1, left: 2, front: 3 };
 
-/** The way of the middle of the tab's free edge, in panel coordinates. */
+/** The way of the middle of the tab's free edge, in panel coordinates, without its turn back. */
 function edgeWay(pattern: FlatPattern, side: Side): readonly Vec3[] {
   const flap = pattern.flaps.find((candidate) => candidate.side === side);
   if (flap === undefined) return [];
-  return Array.from({ length: ARROW_STEPS + 1 }, (_, index) =>
-    edgePlace(pattern, flap, ARROW_FROM + (1 - ARROW_FROM) * (index / ARROW_STEPS)));
+  return ARROW_STAGES.map((stage) => edgePlace(pattern, flap, stage));
 }
 
 function edgePlace(pattern: FlatPattern, flap: Flap, stage: number): Vec3 {
