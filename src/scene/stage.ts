@@ -49,12 +49,15 @@ export const foldingOf = (sides: readonly Side[]): Folding =>
 /** A pencil mark on a post is a band of this width and thickness, mm. */
 const MARK = { width: 4, thickness: 0.4 };
 
-/** The pencil marks of a post for the lower ends of the sleeves, moved with the post. */
+/** Two rings near the foot tell it from the other end, mm over the foot. */
+const FOOT_RINGS = [12, 24];
+
+/** The pencil marks of a post: its foot, and the lower ends of the sleeves, moved with the post. */
 export function postMarks(model: Model, hand: StageHand, postId: string, offset: Vec3): readonly SceneBody[] {
   const { shape } = hand.part(postId);
   if (shape.form !== 'tube') return [];
   const band: Shape = { form: 'tube', length: MARK.width, outside: shape.outside + 2 * MARK.thickness, inside: shape.outside, holes: [] };
-  return sleeveEnds(model, postId).map((height, index) =>
+  return [...FOOT_RINGS, ...sleeveEnds(model, postId)].map((height, index) =>
     hand.prop(`${postId}#mark-${index + 1}`, band, chained(moved(offset), hand.pose(postId), moved([height - shape.length / 2, 0, 0])), 'present'));
 }
 

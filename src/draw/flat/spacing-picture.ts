@@ -68,7 +68,7 @@ function floor(x: number, axis: number): readonly Mark[] {
 }
 
 function postMarks(post: PostMarks, view: View): readonly Mark[] {
-  return [...tube(post, view, 0, post.length), ...post.marks.flatMap((at) => [...sleeve(post, view, at, false), ...markLine(post, view, at)])];
+  return [...tube(post, view, 0, post.length), ...post.marks.flatMap((at) => [...sleeve(post, view, at, false), ...markLine(post, view, at)]), ...footRings(post, view)];
 }
 
 function tube({ diameter }: PostMarks, view: View, from: number, to: number): readonly Mark[] {
@@ -89,6 +89,15 @@ function markLine({ diameter }: PostMarks, view: View, at: number): readonly Mar
   if (!from || !to) return [];
   return [line(pens.cut, [from[0], from[1] + 1], [to[0], to[1] - 1])];
 }
+
+/** Two rings near the foot tell it from the other end; share of the post's length from the foot. */
+const ringShares = [0.012, 0.024];
+
+const footRings = (post: PostMarks, view: View): readonly Mark[] =>
+  ringShares.flatMap((share) => {
+    const [from, to] = allOnPaper(view, [[post.length * share, -post.diameter / 2], [post.length * share, post.diameter / 2]]);
+    return from && to ? [line(pens.cut, from, to)] : [];
+  });
 
 const detailLength = ({ sleeve: { length } }: PostMarks): number => length * 1.9;
 
