@@ -1,49 +1,46 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { planTubes } from '../../src/cut/index.ts';
-import { lineDrawing, newLineCaches, stepPictures, type Box, type Picture } from '../../src/draw/index.ts';
-import { buildModel, loadSolids, type Solids } from '../../src/model/index.ts';
+import { lineDrawing, newLineCaches, stepPictures, type Body, type Picture } from '../../src/draw/index.ts';
+import { loadSolids, type Solids } from '../../src/model/index.ts';
 import { planItem, type Step } from '../../src/plan/index.ts';
-import { filesOnDisk, readItem } from '../../src/read/index.ts';
+import type { View } from '../../src/scene/index.ts';
+import { everySize, modelOf } from '../support/items.ts';
+import { hiddenParts, labelFaults } from '../support/pictures.ts';
 
-/** Least share of a new part's own outline that a picture must show, our default: no source gives one. */
-const LEAST_SHARE = 0.15;
-/** A part that the main picture hides is shown nearly whole in a further one. */
-const CLOSE_UP_SHARE = 0.5;
+/** The first size of every item, where room is least, and the one with the most parts of all. */
+const most = everySize.toSorted((a, b) => modelOf(b.item, b.size).parts.length - modelOf(a.item, a.size).parts.length)[0];
+const drawn = everySize.filter((each) => each === most || each.size === each.item.sizes[0]?.name);
 
-const item = readItem(filesOnDisk('.'), 'steps/rack/item.yaml');
 let solids: Solids;
 beforeAll(async () => { solids = await loadSolids(); });
 
-const overlap = (a: Box, b: Box): boolean =>
-  a.x < b.x + b.width - 1e-6 && b.x < a.x + a.width - 1e-6 && a.y < b.y + b.height - 1e-6 && b.y < a.y + a.height - 1e-6;
-
-function labelFaults(picture: Picture): string[] {
-  const { labels, width, height, id } = picture;
-  const outside = labels.filter((box) => box.x < 0 || box.y < 0 || box.x + box.width > width || box.y + box.height > height);
-  const clashes = labels.flatMap((a, index) => labels.slice(index + 1).filter((b) => overlap(a, b)).map(() => `${id}: two labels overlap`));
-  return [...outside.map(() => `${id}: a label leaves the picture`), ...clashes];
-}
-
-/** New parts that no picture of the step shows well enough. */
-function hiddenParts(step: Step, pictures: readonly Picture[]): string[] {
-  const best = (id: string): number => Math.max(0, ...pictures.map((picture) => picture.newPartShares[id] ?? 0));
-  return step.newParts.flatMap(({ kind, ids }) => {
-    const shownElsewhere = ids.some((id) => pictures.slice(1).some((picture) => (picture.newPartShares[id] ?? 0) >= CLOSE_UP_SHARE));
-    return ids.filter((id) => best(id) < LEAST_SHARE && !shownElsewhere).map((id) => `${step.number} ${step.key}: ${kind} ${id} shows ${best(id).toFixed(2)}`);
-  });
-}
-
-describe.each(item.sizes.map((size) => size.name))('pictures of every step of the rack, %s', (size) => {
-  it('keeps labels apart and on the picture, and shows every new part', () => {
-    const model = buildModel(item, size);
+describe.each(drawn)('pictures of every step of the $name', ({ item, size }) => {
+  it('keep labels apart and on the picture, and show every new part', () => {
+    const model = modelOf(item, size);
     const plan = planItem(model, item.order, solids);
     const caches = newLineCaches();
-    const faults: string[] = [];
-    for (const step of plan.steps) {
-      const pictures = stepPictures({ model, plan, cuts: planTubes(model), solids, draw: (bodies, view) => lineDrawing(bodies, view, { caches }) }, step);
-      faults.push(...pictures.flatMap(labelFaults));
-      if (step.standing.name !== 'bench') faults.push(...hiddenParts(step, pictures));
-    }
+    const givens = { model, plan, cuts: planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
+    const faults = plan.steps.flatMap((step) => {
+      const pictures = stepPictures(givens, step);
+      return [...pictures.flatMap(labelFaults), ...(step.standing.name === 'bench' ? [] : hiddenParts(step, pictures))];
+    });
     expect(faults).toEqual([]);
+  });
+});
+
+describe('the checks themselves', () => {
+  const at = (x: number, y: number) => ({ x, y, width: 10, height: 5 });
+  const picture: Picture = { id: 'p', svg: '<svg/>', width: 100, height: 50, labels: [], newPartShares: { far: 0.1, near: 0.9 } };
+
+  it('notice labels that overlap and labels off the paper', () => {
+    expect(labelFaults({ ...picture, labels: [at(0, 0), at(10, 0), at(90, 45)] })).toEqual([]);
+    expect(labelFaults({ ...picture, labels: [at(0, 0), at(9, 4)] })).toEqual(['p: two labels overlap']);
+    expect(labelFaults({ ...picture, labels: [at(91, 0), at(-1, 20)] })).toHaveLength(2);
+  });
+
+  it('notice a new part that shows too little, unless a further picture shows one of its kind', () => {
+    const step = { number: 3, key: 'k', newParts: [{ kind: 'joint', ids: ['far'] }, { kind: 'post', ids: ['near'] }] } as unknown as Step;
+    expect(hiddenParts(step, [picture])).toEqual(['3 k: joint far shows 0.10']);
+    expect(hiddenParts(step, [picture, { ...picture, newPartShares: { far: 0.6 } }])).toEqual([]);
   });
 });

@@ -2,14 +2,14 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { checkModel } from '../../src/check/index.ts';
 import { planTubes } from '../../src/cut/index.ts';
-import { itemPictures, type Picture } from '../../src/draw/index.ts';
+import { lineDrawing, newLineCaches, stepPictures, type Body } from '../../src/draw/index.ts';
 import { FLAT, type Model, type Solids } from '../../src/model/index.ts';
 import { planItem, type Plan, type Step } from '../../src/plan/index.ts';
 import { FaultError, type Face, type Item } from '../../src/read/index.ts';
-import { stepScene } from '../../src/scene/index.ts';
+import { stepScene, type View } from '../../src/scene/index.ts';
 import { itemFrom, modelOf, rememberingSolids, withChanges } from '../support/items.ts';
 import { layoutText, type FrameRow, type Layout } from '../support/layouts.ts';
-import { hiddenParts, labelFaults, picturesOf } from '../support/pictures.ts';
+import { hiddenParts, labelFaults } from '../support/pictures.ts';
 import { partOf } from '../support/rack.ts';
 
 /** Shared volume under this is rounding, mm³. */
@@ -90,13 +90,17 @@ describe('an item written from nothing', () => {
   });
 
   it('is drawn: every picture sound, labels apart and on it, every new part shown', () => {
-    const pictures: readonly Picture[] = itemPictures(model, plan, planTubes(model), solids);
-    expect(new Set(pictures.map((picture) => picture.id)).size).toBe(pictures.length);
-    for (const { id, svg, width, height } of pictures) {
-      expect([id, svg.startsWith('<svg'), /NaN|undefined|Infinity/.test(svg), width > 1 && height > 1]).toEqual([id, true, false, true]);
+    const caches = newLineCaches();
+    const givens = { model, plan, cuts: planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
+    // The first deck's own pictures are those of every item.
+    for (const step of plan.steps.filter((each) => each.run !== 'shelf')) {
+      const pictures = stepPictures(givens, step);
+      for (const { id, svg, width, height } of pictures) {
+        expect([step.key, id, svg.startsWith('<svg'), /NaN|undefined|Infinity/.test(svg), width > 1 && height > 1]).toEqual([step.key, id, true, false, true]);
+      }
+      expect([step.key, pictures.flatMap(labelFaults)]).toEqual([step.key, []]);
+      if (step.standing.name !== 'bench') expect(hiddenParts(step, pictures)).toEqual([]);
     }
-    expect(pictures.flatMap(labelFaults)).toEqual([]);
-    expect(plan.steps.filter((step) => step.standing.name !== 'bench').flatMap((step) => hiddenParts(step, picturesOf(pictures, step)))).toEqual([]);
   });
 
   it('may wish for the order of pieces with digits in their names', () => {
@@ -195,7 +199,7 @@ describe('any layout at all', () => {
       planTubes(model);
       together += 1;
     }), { numRuns: 100 });
-    console.log('together', together);
+    expect(together).toBeGreaterThan(0);
   });
 
   it('of any size is read and built, or refused with faults; and judged', () => {

@@ -24,7 +24,3 @@ export function hiddenParts(step: Step, pictures: readonly Picture[]): readonly 
     return ids.filter((id) => best(id) < LEAST_SHARE && !shownElsewhere).map((id) => `${step.number} ${step.key}: ${kind} ${id} shows ${best(id).toFixed(2)}`);
   });
 }
-
-/** The pictures of one step among all those of an item. */
-export const picturesOf = (pictures: readonly Picture[], step: Step): readonly Picture[] =>
-  pictures.filter(({ id }) => id === `step:${step.number}` || id.startsWith(`step:${step.number}:`));
