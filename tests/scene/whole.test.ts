@@ -102,7 +102,7 @@ describe('a scene as three.js objects', () => {
       shades.set(look, (shades.get(look) ?? new Set()).add(shade));
     });
     const all = [...shades.values()].flatMap((set) => [...set]);
-    expect([...shades.keys()].sort()).toEqual(['new', 'present']);
-    expect(new Set(all).size).toBe(2);
+    expect([...shades.keys()].sort()).toEqual(['new', 'pale', 'present']);
+    expect(new Set(all).size).toBe(3);
   });
 });
