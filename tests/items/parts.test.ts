@@ -69,6 +69,22 @@ describe.each(everySize)('$name', ({ item, size }) => {
     }
   });
 
+  it('has every wing nut on its pin, tight against what the pin goes through, with the pin\'s end in it', () => {
+    const nutted = model.joinings.flatMap(({ by, parts }) => parts.filter((id) => id.startsWith('wing-nut-')).map((nut) => ({ by, nut, held: parts.filter((id) => id !== nut && !id.startsWith('post-')) })));
+    expect(nutted.map(({ nut }) => nut).sort()).toEqual(model.parts.filter((part) => part.kind === 'wing-nut').map((part) => part.id).sort());
+    for (const { by, nut, held } of nutted) {
+      const pin = partOf(model, by);
+      const onPin = (id: string) => chained(undone(pin.pose), partOf(model, id).pose);
+      const [x, y, z] = placed(onPin(nut), [0, 0, 0]);
+      expect([by, Math.hypot(x, y) < 1e-6]).toEqual([by, true]);
+      // The farther side of a tube, or of the sleeve of a joint, of which a box would show the sockets.
+      const far = Math.min(...held.map((id) => (partOf(model, id).kind === 'joint'
+        ? -model.kit.joint.sleeveDiameter : solids.box({ shape: partOf(model, id).shape, pose: onPin(id) }).least[2])));
+      expect([by, Math.abs(z - far) < 0.1]).toEqual([by, true]);
+      expect(pin.shape.form === 'pin' && pin.shape.length).toBeGreaterThan(-z);
+    }
+  });
+
   it('counts all its tubes among those to saw, and all its plates among those to cut', () => {
     const lengths = model.parts.flatMap((part) => (part.shape.form === 'tube' ? [part.shape.length] : []));
     expect(model.tubes.flatMap(({ length, count }) => Array.from({ length: count }, () => length)).sort()).toEqual([...lengths].sort());
