@@ -1,5 +1,5 @@
-import { create, parseDependencies } from 'mathjs';
 import type { MathNode } from 'mathjs';
+import mathjs from 'mathjs/lib/browser/math.js';
 import { limits } from './limits.ts';
 import { messages } from './messages.ts';
 import { nearestName } from './nearest.ts';
@@ -25,7 +25,7 @@ export type FunctionName = (typeof functionNames)[number];
 export const expressionUnits: readonly string[] = (['length', 'angle', 'force', 'mass'] as const)
   .flatMap((measured) => unitsFor(measured)).filter((unit) => /^[A-Za-z]+$/.test(unit));
 
-const parser = create({ ...parseDependencies }, {});
+const parser = mathjs.create({});
 
 /** Thrown and caught inside this file only. */
 class Refused extends Error {}

@@ -1,11 +1,11 @@
-import { bignumberDependencies, create, unitDependencies } from 'mathjs';
+import mathjs from 'mathjs/lib/browser/math.js';
 import type { Dimension } from './types.ts';
 
 /** Everything a number with a unit can measure in the files. */
 export type Measured = Exclude<Dimension, 'count' | 'ratio'> | 'stress' | 'density';
 
 /** Decimal arithmetic, so that a factor such as 25.4 comes out exact. */
-const decimal = create({ ...bignumberDependencies, ...unitDependencies }, { number: 'BigNumber' });
+const decimal = mathjs.create({ number: 'BigNumber' });
 
 /** The unit every value is turned into, as mathjs writes it. */
 const baseUnits: Readonly<Record<Measured, string>> = {
