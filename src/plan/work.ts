@@ -10,9 +10,9 @@ export interface Work {
   readonly minutes: number;
 }
 
-/** The work of a job: drilling a plate is looked at by the plate's edge, not by the decks. */
+/** The work of a job: a flat panel has fewer holes to drill than the posts. */
 export const workOf = ({ action, standing }: Pick<Job, 'action' | 'standing'>): Work =>
-  (action === 'drill' && standing === 'upright' ? { ...WORK.drill, check: pair('panel-flush'), minutes: 6 } : WORK[action]);
+  (action === 'drill' && standing === 'upright' ? { ...WORK.drill, minutes: 6 } : WORK[action]);
 
 const pair = (name: string): WorkerCheck => ({ kind: 'pair', name });
 
@@ -36,7 +36,7 @@ export const WORK: Readonly<Record<Action, Work>> = {
   'mark-posts': { tools: ['tape', 'pencil'], people: 1, cautions: [], check: pair('mark'), minutes: 8 },
   'stand-decks': { tools: ['tape', 'hands'], people: 2, cautions: ['crush'], check: pair('deck-level'), minutes: 4 },
   'push-posts': { tools: ['hands'], people: 2, cautions: ['crush', 'gloves'], check: pair('deck-level'), minutes: 6 },
-  drill: { tools: ['drill'], people: 2, cautions: ['eyes', 'dust'], check: pair('deck-level'), minutes: 12 },
+  drill: { tools: ['drill'], people: 2, cautions: ['eyes', 'dust'], check: pair('hole-straight'), minutes: 12 },
   'pin-posts': { tools: ['hands'], people: 1, cautions: [], check: pair('nut-tight'), minutes: 6 },
   'turn-item': { tools: ['hands'], people: 2, cautions: ['crush'], check: pair('deck-level'), minutes: 2 },
   'stand-up': { tools: ['hands'], people: 2, cautions: ['crush'], check: pair('rack-upright'), minutes: 2 },

@@ -75,6 +75,15 @@ const frame: Ink = together(
   ...corners.map(([x, y]) => dot(x, y, 5)),
 );
 
+/** A bare frame that is open on one side: three tubes, seen as in the steps. */
+const openFrame: Ink = together(
+  stroke('M7 39L14 10L41 15L36.5 42', 4.5),
+  ...[[7, 39], [14, 10], [41, 15], [36.5, 42]].map(([x = 0, y = 0]) => dot(x, y, 5)),
+);
+
+/** A bare tube with a joint at either end. */
+const rail: Ink = together(stroke(straight(8, 33, 40, 15), 4.5), dot(8, 33, 6), dot(40, 15, 6));
+
 /** One flat panel with its holes. */
 const plate: Ink = together(
   body('M3 29L30 9L45 21L18 41z', tint, 3),
@@ -84,6 +93,8 @@ const plate: Ink = together(
 export const standingPictures = {
   deck,
   frame,
+  'open-frame': openFrame,
+  rail,
   plate,
   'seat-load': seatLoad,
   'bed-load': bedLoad,

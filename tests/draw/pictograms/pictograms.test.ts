@@ -15,7 +15,7 @@ const actions: Record<Action, true> = {
 };
 const others: readonly PictogramName[] = [
   'one-person', 'two-people', 'time', 'right', 'wrong', 'look', 'gauge', 'turn-round', 'deck', 'load', 'wall-fix', 'page-turn',
-  'frame', 'plate', 'seat-load', 'bed-load', 'mattress', 'unproved',
+  'frame', 'open-frame', 'rail', 'plate', 'seat-load', 'bed-load', 'mattress', 'unproved',
 ];
 
 /** Ink by cell of one unit: what a printer leaves at 8 mm. */
@@ -53,8 +53,8 @@ describe('the registry', () => {
   });
 
   it('lists every name once', () => {
-    // 10 tools, 28 actions, 9 signs, the others, and two pictures for each of 16 pairs.
-    expect(pictogramNames).toHaveLength(10 + 28 + 9 + others.length + 2 * 16);
+    // 10 tools, 28 actions, 9 signs, the others, and two pictures for each of 17 pairs.
+    expect(pictogramNames).toHaveLength(10 + 28 + 9 + others.length + 2 * 17);
     expect(new Set(pictogramNames).size).toBe(pictogramNames.length);
   });
 

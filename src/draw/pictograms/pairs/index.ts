@@ -1,5 +1,5 @@
 import { frameCentred, frameSquare } from './frame.ts';
-import { nutTight, pinHome, tubeHome } from './joints.ts';
+import { holeStraight, nutTight, pinHome, tubeHome } from './joints.ts';
 import { crease, halfCut, notch, tabFlat } from './panel.ts';
 import { bedChild, panelFlush } from './plates.ts';
 import type { Pair } from './pair.ts';
@@ -14,6 +14,7 @@ export const pairPictures = {
   'tab-flat': tabFlat,
   'tube-home': tubeHome,
   'nut-tight': nutTight,
+  'hole-straight': holeStraight,
   'deck-level': deckLevel,
   'cable-tight': cableTight,
   crease,

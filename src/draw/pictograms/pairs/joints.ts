@@ -1,5 +1,5 @@
 /** Tubes, pins and nuts in their seats. */
-import { black, body, box, solid, stroke, straight, thin, tint, together, type Ink } from '../ink.ts';
+import { black, body, box, placed, solid, stroke, straight, thin, tint, together, white, type Ink } from '../ink.ts';
 import type { Pair } from './pair.ts';
 
 const socket: Ink = together(body('M4 8H40V14H13V34H40V40H4z', black, thin));
@@ -16,6 +16,17 @@ const clamped = (nut: number): Ink => together(
   solid(box(12, 15, 7, 18)),
   body(`M${nut} 18H${nut + 5}L${nut + 9} 8H${nut + 12}V40H${nut + 9}L${nut + 5} 30H${nut}z`, black, thin),
 );
+
+/** A drill's bit through both walls of a tube; `slant` is how far its tip is off. */
+const drilled = (slant: number): Ink => together(
+  solid(`${box(3, 22, 66, 5)}${box(3, 41, 66, 5)}`),
+  solid(`M31 20H41L${41 + slant} 46.5H${31 + slant}z`, white),
+  stroke(`M36 16L${36 + slant} 45.5`, 4.5),
+  placed(36, 16, -(Math.atan2(slant, 29.5) * 180) / Math.PI, solid('M-7 -13.5H7V-5L3.5 0H-3.5L-7 -5z')),
+);
+
+/** The hole goes straight through both walls. */
+export const holeStraight: Pair = { right: drilled(0), wrong: drilled(17) };
 
 /** The wing nut is drawn up to the sleeve. */
 export const nutTight: Pair = { right: clamped(46.5), wrong: clamped(56) };

@@ -18,28 +18,34 @@ const onTubes = (angle: number): Ink => together(
 /** The panel's edges lie along the tubes, its holes over their middles. */
 export const panelFlush: Pair = { right: onTubes(0), wrong: onTubes(10) };
 
+/** A low bed with its guard, at the right of the picture. */
 const lowBed = together(
-  floor(3, 69, 45),
-  stroke(`${straight(29, 15, 29, 44)}${straight(67, 15, 67, 44)}`, bold),
-  stroke(`${straight(29, 20, 67, 20)}`, 3),
-  stroke(`${straight(29, 39, 67, 39)}`, bold),
-  body(box(32, 31, 32, 5.5), tint, thin),
+  floor(3, 69, 45.5),
+  stroke(`${straight(43, 17, 43, 44.5)}${straight(67.5, 17, 67.5, 44.5)}`, bold),
+  stroke(straight(43, 20, 67, 20), 3),
+  stroke(straight(43, 39.5, 67, 39.5), bold),
+  body(box(46, 31, 18.5, 6), tint, thin),
 );
 
-const child = together(
-  dot(14, 11, 4.5),
-  solid('M9 17H19L17.5 31H10.5z'),
-  stroke('M9 18.5L6.5 28M19 18.5L21.5 28', 3),
-  stroke('M12 31L11.5 43M16 31L16.5 43', 3.6),
+/** Large head, short legs: a small child on its feet, a hand on the bed. */
+const standingChild = together(
+  dot(22, 8.5, 6),
+  solid('M16 17H28L27 33H17z'),
+  stroke('M27 19L39.5 23.5M17 19L11.5 29', 3.4),
+  stroke('M19.8 32L19 43.5M24.4 32L25.5 43.5', 4.2),
 );
 
-const baby = together(
-  dot(38, 26.5, 4),
-  solid('M42 30.5Q41 23.5 48 23.5L61 27Q63 28.5 61 30.5z'),
+/** On hands and knees, with a napkin. */
+const crawlingBaby = together(
+  dot(31, 21, 7),
+  stroke('M10.5 30Q17 25.5 25 29', 9),
+  stroke('M25.5 30L28.5 43M20.5 31L20 43', 3.6),
+  stroke('M10.5 31L14 42.8H4.5', 4.6),
+  body('M4.5 27.5Q8 23 13.5 24.5L15 35Q8 38.5 4.5 33z', white, thin),
 );
 
-/** A child who stands beside the bed, not a baby in it. */
+/** A child who stands by the bed, not a baby who crawls. */
 export const bedChild: Pair = {
-  right: together(lowBed, child),
-  wrong: together(lowBed, baby),
+  right: together(lowBed, standingChild),
+  wrong: together(lowBed, crawlingBaby),
 };
