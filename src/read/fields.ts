@@ -56,9 +56,16 @@ export function sentence(remedy: string, purpose: string) {
   return z.string({ error: remedy }).regex(/\S/, { error: remedy }).max(500, { error: remedy }).meta({ description: purpose });
 }
 
-/** The name of a file or folder. */
+const fileNamePattern = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;
+
+/** The name of a file, a folder, a size or a piece. */
 export function fileName(purpose: string) {
-  return patternText(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, messages.fileName, purpose);
+  return patternText(fileNamePattern, messages.fileName, purpose);
+}
+
+/** The name of a piece that stands elsewhere in the file. Any text is read: the reader of names tells the nearest piece. */
+export function pieceReference(purpose: string) {
+  return z.string({ error: messages.fileName }).meta({ pattern: fileNamePattern.source, description: purpose });
 }
 
 export function oneWord<const Word extends string>(word: Word, remedy: string, purpose: string) {

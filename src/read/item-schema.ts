@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { fileName, oneWord, patternText, section, sentence, wholeFromOne } from './fields.ts';
+import { fileName, oneWord, patternText, pieceReference, section, sentence, wholeFromOne } from './fields.ts';
 import { limits } from './limits.ts';
 import { messages } from './messages.ts';
 
@@ -28,7 +28,7 @@ function oneOrMore<Entry extends z.ZodType<string>>(entry: Entry, remedy: string
 
 const faces = (purpose: string) => onceEach(face, messages.faces).meta({ description: purpose, uniqueItems: true });
 
-const pieceNamesList = (purpose: string) => oneOrMore(fileName('Name of a piece.'), messages.nameOrNames, purpose);
+const pieceNamesList = (purpose: string) => oneOrMore(pieceReference('Name of a piece.'), messages.nameOrNames, purpose);
 
 export const parameterSchema = section({
   range: patternText(/\bto\b/, messages.range, 'Least and most, for example 500 mm to 1100 mm, or 2 to 5 for a count.'),
@@ -77,20 +77,20 @@ export const postSchema = section({
 export const panelSchema = section({
   is: oneWord('panel', messages.pieceKind, 'A flat panel pinned upright on the tubes of one side.'),
   on: oneOrMore(face, messages.faceOrFaces, 'The side it stands on, or a list of sides that get one each.'),
-  from: fileName('Name of the frame its lower edge is pinned to; the lowest of a repeated one.'),
-  to: fileName('Name of the frame its upper edge is pinned to; the highest of a repeated one.'),
+  from: pieceReference('Name of the frame its lower edge is pinned to; the lowest of a repeated one.'),
+  to: pieceReference('Name of the frame its upper edge is pinned to; the highest of a repeated one.'),
 }, 'A flat panel.');
 
 export const pieceSchema = z.discriminatedUnion('is', [deckSchema, frameSchema, postSchema, panelSchema], { error: messages.pieceKind });
 
 export const pinSchema = section({
-  pin: fileName('Name of the post piece that is pinned.'),
+  pin: pieceReference('Name of the post piece that is pinned.'),
   to: pieceNamesList('Names of the decks and frames it is pinned to.'),
 }, 'Posts pinned to decks and frames.');
 
 export const braceSchema = section({
-  brace: fileName('Name of the deck or frame the cables begin at; the lowest of a repeated one.'),
-  to: fileName('Name of the deck or frame they end at; the highest of brace itself when left out.').optional(),
+  brace: pieceReference('Name of the deck or frame the cables begin at; the lowest of a repeated one.'),
+  to: pieceReference('Name of the deck or frame they end at; the highest of brace itself when left out.').optional(),
   faces: faces('Faces with crossed cables.'),
 }, 'Crossed cables.');
 

@@ -117,6 +117,9 @@ export const messages = {
   postLengths: 'either length for all four posts, or both front and back',
   onePost: 'one post piece: all decks and frames stand between the same four posts',
   throughAll: (missing: readonly string[]) => `also ${missing.join(', ')}: the posts hold every deck and frame`,
+  tubesApart: (text: string, apart: string, other: string | null) =>
+    `${text}, which puts its tubes ${apart} from ${other === null ? 'those of the next one' : `those of ${other}`}`,
+  sleevesApart: (least: string) => `at least ${least} apart, the room that the sleeves of their corner joints need on the post`,
   sizeAbove: (field: string) => `a ${field}, because no deck or frame above gives one`,
   samePosts: (size: string, other: string) => `${size} as ${other} has, because all decks and frames stand between the same posts`,
   pointTaken: (point: string) => `another name: this piece gives the name ${point}, which is a parameter or an expression already`,

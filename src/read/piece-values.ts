@@ -8,7 +8,9 @@ import type { NamedExpression } from './named-expressions.ts';
 import { pointName } from './piece-names.ts';
 import type { PlacedExpression } from './placed-expressions.ts';
 import type { ReadPiece } from './pieces.ts';
-import type { Fault, Kit, PanelPiece, Quantity } from './types.ts';
+import { sleeveFaults } from './sleeves.ts';
+import type { Level } from './sleeves.ts';
+import type { Face, Fault, Kit, PanelPiece, Piece, Quantity } from './types.ts';
 import { quoted } from './yaml-source.ts';
 import type { FieldPath, YamlSource } from './yaml-source.ts';
 
@@ -32,25 +34,32 @@ export function sizeFaults(
   workOut(working, expressions);
   const reaches = new Map<string, Reach>();
   const shared: Shared = new Map();
+  const levels: Level[] = [];
   for (const read of pieces) {
     const { piece, expressions: written } = read;
-    if (piece.is === 'panel') panelRises(working, piece, reaches);
     for (const [field, placed] of Object.entries(written)) {
       if (field !== 'count' && field !== 'top' && field !== 'level') sizeOfPiece(working, shared, piece.name, field, placed);
     }
     const heights = heightsOf(working, written);
     if (heights === null) continue;
     const under = piece.is === 'deck' ? axisUnderTop(kit) : 0;
-    if (piece.is === 'deck') working.names[pointName(piece.name, 'top')] = length(heights.low);
+    if (piece.is === 'deck') working.names[pointName(piece.name, 'top')] = length(Math.min(...heights));
     if (under === null) continue;
-    const reach = { low: heights.low - under, high: heights.high - under };
+    const reach = { low: Math.min(...heights) - under, high: Math.max(...heights) - under };
+    const placed = written['top'] ?? written['level'];
+    if (placed !== undefined) levels.push(...heights.map((height) => ({ piece: piece.name, height: height - under, sides: sidesOf(piece), placed })));
     working.names[pointName(piece.name, 'level')] = length(reach.low);
     working.names[pointName(piece.name, 'high')] = length(reach.high);
     reaches.set(piece.name, reach);
   }
+  // What hangs on pieces that stand in each other is not told as well: it comes right with them.
+  if (kit !== null) for (const name of sleeveFaults(working, kit, levels)) reaches.delete(name);
+  for (const { piece } of pieces) if (piece.is === 'panel') panelRises(working, piece, reaches);
   for (const placed of connections) braceRises(working, placed, reaches);
   return working.faults;
 }
+
+const sidesOf = (piece: Piece): readonly Face[] => (piece.is === 'frame' ? piece.sides : ['back', 'left', 'right', 'front']);
 
 /**
  * How far a deck's tubes lie below its upper face, in mm: half a tube, the air round it, the panel's thickness.
@@ -76,8 +85,8 @@ function sizeOfPiece(working: Working, shared: Shared, piece: string, field: str
 /** Lengths nearer to each other than this are the same, in mm: a rounding error, far below any saw cut. */
 const SAME = 1e-6;
 
-/** The lowest and highest value of `top` or `level` of a repeated piece; null when there is none or one of them cannot be built. */
-function heightsOf(working: Working, { count, top, level }: ReadPiece['expressions']): Reach | null {
+/** The values of `top` or `level` of a piece, one for each that is repeated; null when there is none or one of them cannot be built. */
+function heightsOf(working: Working, { count, top, level }: ReadPiece['expressions']): readonly number[] | null {
   const height = top ?? level;
   if (count === undefined || height === undefined) return null;
   const buildable = (value: number): boolean => Number.isInteger(value) && value >= 1 && value <= limits.pieceCount;
@@ -88,7 +97,7 @@ function heightsOf(working: Working, { count, top, level }: ReadPiece['expressio
     if (value === null) return null;
     heights.push(value);
   }
-  return howMany === null ? null : { low: Math.min(...heights), high: Math.max(...heights) };
+  return howMany === null ? null : heights;
 }
 
 /** A panel goes up from the lowest tube of one piece to the highest of another. */

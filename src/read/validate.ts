@@ -26,7 +26,7 @@ function issueFaults(source: YamlSource, issue: Issue, above: readonly PropertyK
       return [source.faultAtName(path, issue.issues[0]?.message ?? issue.message)];
     case 'invalid_union': {
       const ofRightType = issue.errors.filter((inners) => !inners.some(({ path, code }) => path.length === 0 && (code === 'invalid_type' || code === 'invalid_value')));
-      const likeliest = ofRightType.sort((a, b) => a.length - b.length)[0];
+      const likeliest = ofRightType.toSorted((a, b) => unknownNames(a) - unknownNames(b) || a.length - b.length)[0];
       return likeliest === undefined
         ? [source.fault(path, issue.message)]
         : likeliest.flatMap((inner) => issueFaults(source, inner, path));
@@ -34,6 +34,11 @@ function issueFaults(source: YamlSource, issue: Issue, above: readonly PropertyK
     default:
       return [source.fault(path, issue.message)];
   }
+}
+
+/** Names that a form does not have: of several forms, the one that knows the most of what is written is meant. */
+function unknownNames(issues: readonly Issue[]): number {
+  return issues.reduce((sum, issue) => sum + (issue.code === 'unrecognized_keys' ? issue.keys.length : 0), 0);
 }
 
 /** The entries of a section (or nothing, when it is no section) that keep to the schema, each read. */

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { wrapOf, type Model, type Part, type Solids } from '../../src/model/index.ts';
 import { FaultError } from '../../src/read/index.ts';
 import { everySize, itemFrom, kitText, modelOf, rememberingSolids, withChanges } from '../support/items.ts';
-import { layoutText, type Layout } from '../support/layouts.ts';
+import { layoutText, type FrameRow, type Layout } from '../support/layouts.ts';
 
 let solids: Solids;
 beforeAll(async () => { solids = await rememberingSolids(); });
@@ -29,8 +29,15 @@ function levelsOf(model: Model, piece: string): readonly number[] {
 const topsOf = (model: Model, piece: string): readonly number[] => model.groups.filter((group) => group.piece === piece)
   .map((group) => Math.max(...partsOf(model, group.name, (kind) => kind === 'panel').map(highest))).sort((a, b) => a - b);
 
-/** The height of the one tube of a probe, a frame that stands at a named point. */
-const probed = (model: Model, probe: string): number => levelsOf(model, probe)[0] ?? Number.NaN;
+/** High over all else, so that no joint of the probe stands in another, mm. */
+const OVER = 3000;
+
+/** The height that a later piece takes for a named point: where the tube of a frame at that point, and `OVER`, stands. */
+function probed(layout: Layout, point: string): number {
+  const probe: FrameRow = { name: 'probe', level: `${point} + ${OVER} mm`, sides: ['front'] };
+  const model = modelOf(itemFrom(layoutText({ ...layout, frames: [...layout.frames ?? [], probe] })));
+  return (levelsOf(model, 'probe')[0] ?? Number.NaN) - OVER;
+}
 
 const anyHeights = fc.record({
   first: fc.integer({ min: 120, max: 400 }),
@@ -46,20 +53,16 @@ describe('named points', () => {
       const layout: Layout = {
         width: 300, depth: 260, posts: { front: 2000, back: 2000 },
         decks: [{ name: 'low-deck', tops: Array.from({ length: decks }, (_, index) => first + index * rise) }],
-        frames: [
-          { name: 'mid-rail', level: 'low_deck_high + 100 mm', rise: railRise, count: rails, sides: ['back'] },
-          ...['low_deck_level', 'low_deck_top', 'low_deck_high', 'mid_rail_level', 'mid_rail_high']
-            .map((level) => ({ name: `at-${level.replaceAll('_', '-')}`, level, sides: ['front'] as const })),
-        ],
+        frames: [{ name: 'mid-rail', level: 'low_deck_high + 100 mm', rise: railRise, count: rails, sides: ['back'] }],
       };
       const model = modelOf(itemFrom(layoutText(layout)));
       const [deckLevels, deckTops, railLevels] = [levelsOf(model, 'low-deck'), topsOf(model, 'low-deck'), levelsOf(model, 'mid-rail')];
-      expect(probed(model, 'at-low-deck-level')).toBeCloseTo(deckLevels[0] ?? Number.NaN, 6);
-      expect(probed(model, 'at-low-deck-high')).toBeCloseTo(deckLevels.at(-1) ?? Number.NaN, 6);
+      expect(probed(layout, 'low_deck_level')).toBeCloseTo(deckLevels[0] ?? Number.NaN, 6);
+      expect(probed(layout, 'low_deck_high')).toBeCloseTo(deckLevels.at(-1) ?? Number.NaN, 6);
       // A wrapped panel's upper face is built to a few thousandths.
-      expect(probed(model, 'at-low-deck-top')).toBeCloseTo(deckTops[0] ?? Number.NaN, 2);
-      expect(probed(model, 'at-mid-rail-level')).toBeCloseTo(railLevels[0] ?? Number.NaN, 6);
-      expect(probed(model, 'at-mid-rail-high')).toBeCloseTo(railLevels.at(-1) ?? Number.NaN, 6);
+      expect(probed(layout, 'low_deck_top')).toBeCloseTo(deckTops[0] ?? Number.NaN, 2);
+      expect(probed(layout, 'mid_rail_level')).toBeCloseTo(railLevels[0] ?? Number.NaN, 6);
+      expect(probed(layout, 'mid_rail_high')).toBeCloseTo(railLevels.at(-1) ?? Number.NaN, 6);
       expect(railLevels[0]).toBeCloseTo((deckLevels.at(-1) ?? Number.NaN) + 100, 6);
     }), { numRuns: 20 });
   });
@@ -67,14 +70,13 @@ describe('named points', () => {
   it('are those of the lowest and the highest, whichever comes first in the file', () => {
     const layout: Layout = {
       width: 300, depth: 260, posts: { front: 900, back: 900 }, decks: [{ name: 'top', tops: [600, 400] }],
-      frames: [{ name: 'rail', level: 300, rise: -100, count: 2, sides: ['back'] },
-        ...['top_top', 'top_level', 'top_high', 'rail_level', 'rail_high'].map((level) => ({ name: `at-${level.replace('_', '-')}`, level, sides: ['front'] as const }))],
+      frames: [{ name: 'rail', level: 250, rise: -100, count: 2, sides: ['back'] }],
     };
     const model = modelOf(itemFrom(layoutText(layout)));
-    expect(probed(model, 'at-top-top')).toBeCloseTo(400, 6);
-    expect(probed(model, 'at-top-level')).toBeCloseTo(levelsOf(model, 'top')[0] ?? Number.NaN, 6);
-    expect(probed(model, 'at-top-high')).toBeCloseTo(levelsOf(model, 'top')[1] ?? Number.NaN, 6);
-    expect([probed(model, 'at-rail-level'), probed(model, 'at-rail-high')]).toEqual([200, 300]);
+    expect(probed(layout, 'top_top')).toBeCloseTo(400, 6);
+    expect(probed(layout, 'top_level')).toBeCloseTo(levelsOf(model, 'top')[0] ?? Number.NaN, 6);
+    expect(probed(layout, 'top_high')).toBeCloseTo(levelsOf(model, 'top')[1] ?? Number.NaN, 6);
+    expect([probed(layout, 'rail_level'), probed(layout, 'rail_high')]).toEqual([150, 250]);
   });
 });
 

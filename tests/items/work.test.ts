@@ -90,7 +90,9 @@ describe.each(everySize)('the work on the $name', ({ item, size }) => {
     for (const step of plan.steps) {
       expect([step.key, step.tools.length > 0, [1, 2].includes(step.people)]).toEqual([step.key, true, true]);
       expect([step.key, step.check?.name]).toEqual([step.key, expect.stringMatching(/^[a-z-]+$/)]);
-      expect([step.key, step.minutes]).toEqual([step.key, WORK[step.action].minutes * step.times]);
+      // A plate has fewer holes to drill than the posts.
+      const minutes = WORK[step.action].minutes * (step.action === 'drill' && step.standing.name === 'upright' ? 0.5 : 1);
+      expect([step.key, step.minutes]).toEqual([step.key, minutes * step.times]);
       expect([step.key, step.motions.length > 0 || step.standing.name === 'bench' || step.tools.includes('drill')]).toEqual([step.key, true]);
       if (step.tools.includes('knife')) expect([step.key, step.cautions]).toEqual([step.key, expect.arrayContaining(['sharp'])]);
       if (step.tools.includes('saw') || step.tools.includes('drill')) expect([step.key, step.cautions]).toEqual([step.key, expect.arrayContaining(['dust', 'eyes'])]);
@@ -183,8 +185,7 @@ function metOnTheWay(model: Model, step: Step, steps: readonly Step[], solids: S
   const folding: Folding = step.run === null ? WRAPPED : step.folded.reduce((all, side) => ({ ...all, [side]: 1 }), FLAT);
   const placedAt = (id: string): Placed => {
     const { shape, pose } = partOf(model, id);
-    // Motions of a run are told as it is built, motions of the item as it is when finished.
-    return { shape: shape.form === 'panel' ? { ...shape, folding } : shape, pose: step.run === null ? pose : chained(step.standing.pose, pose) };
+    return { shape: shape.form === 'panel' ? { ...shape, folding } : shape, pose };
   };
   const moving = slidingIds(step);
   // The far end of a frame lies at hand until it is closed.

@@ -253,8 +253,9 @@ describe('a layout that the program does not build', () => {
     ['rails that share a corner with another frame', { ...base, frames: [{ name: 'a', level: 120, sides: ['left'] }, { name: 'b', level: 120, sides: ['back'] }] }],
     ['a deck too narrow for its tabs', { ...base, width: 100, depth: 100 }],
     ['a deck wider than the panel', { ...base, width: 1900, depth: 1900 }],
-  ])('%s fails a finding of fit', (_, layout) => {
-    expect(unfit(modelOf(read(layout)))).not.toEqual([]);
+  ])('%s is refused when it is read, or fails a finding of fit', (_, layout) => {
+    const item = orFaults(() => read(layout));
+    expect(item instanceof FaultError ? item.faults : unfit(modelOf(item))).not.toEqual([]);
   });
 
   const back = { front: 420, back: 700 };

@@ -1,7 +1,8 @@
 import type { PartKind } from '../../model/index.ts';
 import type { Standing, Step } from '../../plan/index.ts';
-import { leastScale } from './break-pages.ts';
+import { growth, leastScale, mostScale, type Flexible } from './break-pages.ts';
 import { caption } from './captions.ts';
+import { marginParts } from './margin-parts.ts';
 import { pictureSize } from './placed-picture.tsx';
 import { glyphHeight, lineHeight, linesOf, sheets, captionSize } from './sheet.ts';
 import type { BookletInput } from './types.ts';
@@ -19,12 +20,15 @@ const turnHeight = 20;
 const runHeight = 24;
 /** Size of a run's picture against its own: it has no text, and its steps should begin on its page. */
 export const runScale = 0.8;
+/** Size of the finished item's picture after the last step against its own. */
+export const finishedScale = 0.45;
 
-/** A strip across the page between two hairlines. Heights in mm, white included; `flexible` is what its pictures take of it. */
-export type Band = { readonly height: number; readonly flexible: number } & (
+/** A strip across the page between two hairlines. Heights in mm, white included; `flexible` is what its pictures take of it, `growing` those that may be set larger. */
+export type Band = Omit<Flexible, 'leads'> & (
   | { readonly kind: 'step'; readonly headHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly string[] }
   | { readonly kind: 'run'; readonly leads: true; readonly run: string; readonly times: number; readonly picture: string | null }
   | { readonly kind: 'turn'; readonly leads: true; readonly run: string | null }
+  | { readonly kind: 'finished'; readonly run: null }
 );
 
 /** How a band is fitted to its page: size of its pictures against their own, and white to be spread in it, mm. */
@@ -33,12 +37,33 @@ export interface Fit {
   readonly white: number;
 }
 
-/** The bands of all steps in order: each step, before it what it starts: a run, another standing. */
+/** A band's height on its page, mm. */
+export function fittedHeight(band: Band, { scale }: Fit): number {
+  return band.height - Math.max(0, 1 - scale) * band.flexible + growth(band, scale);
+}
+
+/** Size of one picture of a band against the size it has when nothing is fitted, which is `base` times its own. */
+export function pictureScale(input: BookletInput, id: string, { scale }: Fit, base = 1): number {
+  return Math.min(scale, mostOf(input, id, base));
+}
+
+/** How much larger a picture may be set: up to the column's width. */
+function mostOf(input: BookletInput, id: string, base: number): number {
+  return Math.min(mostScale, Math.max(1, sheets[input.paper].main / (pictureSize(input, id).width * base)));
+}
+
+/** The bands of all steps in order: each step, before it what it starts: a run, another standing; the finished item at the end. */
 export function bandsOf(input: BookletInput): readonly Band[] {
-  return input.plan.steps.flatMap((step, index, steps) => {
+  const bands = input.plan.steps.flatMap((step, index, steps) => {
     const before = steps[index - 1];
     return [...runBand(input, step, before), ...turnBand(step, before), stepBand(input, step)];
   });
+  return [...bands, finishedBand(input)];
+}
+
+function finishedBand(input: BookletInput): Band {
+  const height = pictureSize(input, 'finished').height * finishedScale;
+  return { kind: 'finished', run: null, height: height + 2 * bandPad, flexible: height, growing: [{ height, most: mostOf(input, 'finished', finishedScale) }] };
 }
 
 function runBand(input: BookletInput, step: Step, before: Step | undefined): Band[] {
@@ -65,7 +90,7 @@ function stepBand(input: BookletInput, step: Step): Band {
   const column = headHeight + rowGap + flexible + rowGap * ids.length + glyphHeight;
   const margin = numeralHeight + newPartsHeight(input, step);
   const height = Math.ceil(2 * (Math.max(column, margin) + 2 * bandPad)) / 2;
-  return { kind: 'step', height, flexible: Math.min(flexible, (height - 2 * bandPad - margin) / (1 - leastScale)), headHeight, step, run: step.run, pictures: ids };
+  return { kind: 'step', height, flexible: Math.min(flexible, (height - 2 * bandPad - margin) / (1 - leastScale)), growing: ids.map((id) => ({ height: pictureSize(input, id).height, most: mostOf(input, id, 1) })), headHeight, step, run: step.run, pictures: ids };
 }
 
 /** `step:7`, then `step:7:a`, `step:7:b` and so on as far as there are any. */
@@ -74,15 +99,9 @@ function picturesOf({ pictures }: BookletInput, { number }: Step): readonly stri
   return [`step:${number}`, ...more];
 }
 
-function newPartsHeight(input: BookletInput, { newParts, times }: Step): number {
-  return (times > 1 ? timesHeight : 0) + newParts.reduce((sum, { kind, ids }) =>
-    sum + smallSize(input, kind).height + countHeight + (toldLength(input.model, ids[0] ?? '') === null ? 0 : lineHeight), 0);
-}
-
-/** Length of a new tube or cable, mm; null for parts that come in one size. */
-export function toldLength(model: BookletInput['model'], id: string): number | null {
-  const shape = model.parts.find((part) => part.id === id)?.shape;
-  return shape?.form === 'tube' || shape?.form === 'cable' ? shape.length : null;
+function newPartsHeight(input: BookletInput, step: Step): number {
+  return (step.times > 1 ? timesHeight : 0) + marginParts(input.model, step).reduce((sum, { kind, counts }) =>
+    sum + smallSize(input, kind).height + counts.reduce((lines, { size }) => lines + countHeight + (size.length === 0 ? 0 : lineHeight), 0), 0);
 }
 
 /** Size of a part's small picture. Throws where it is wider than the margin column that holds it. */

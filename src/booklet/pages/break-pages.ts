@@ -4,12 +4,14 @@ import { leadGroups, type Tall } from './pack.ts';
 export interface Flexible extends Tall {
   /** The part of its height that pictures take, mm. */
   readonly flexible: number;
+  /** Its pictures that may be set larger: height, mm, and the largest size against their own. None unless given. */
+  readonly growing?: readonly { readonly height: number; readonly most: number }[];
 }
 
 /** What stands on one page, and how it is fitted to it. */
 export interface FittedPage<Entry> {
   readonly entries: readonly Entry[];
-  /** Size of the pictures against their own, `leastScale` to 1. */
+  /** Size of the pictures against their own, `leastScale` to `mostScale`; each picture stops at its own largest. */
   readonly scale: number;
   /** Height that is left over, mm. */
   readonly white: number;
@@ -20,6 +22,9 @@ export interface FittedPage<Entry> {
  * ISO/IEC Guide 37.
  */
 export const leastScale = 0.8;
+
+/** Pictures are set larger where a page has room: beyond a quarter the steps of one booklet would look too different (found by looking). */
+export const mostScale = 1.25;
 
 /** How bad the smallest pictures are against an empty page, 1; found by looking. */
 const smallestIsBad = 0.4;
@@ -59,16 +64,34 @@ interface Breaking<Entry> {
 /** The entries as one page, or null where not even the smallest pictures fit. */
 function fitted<Entry extends Flexible>(entries: readonly Entry[], room: number): FittedPage<Entry> | null {
   const height = sum(entries, (entry) => entry.height);
-  if (height <= room + 1e-6) return { entries, scale: 1, white: Math.max(0, room - height) };
+  if (height <= room + 1e-6) return { entries, ...grown(entries, Math.max(0, room - height)) };
   const flexible = sum(entries, (entry) => entry.flexible);
   // Rounded down to thousandths: the same pages on every machine, and never too high.
   const scale = flexible > 0 ? Math.floor(1000 * (1 - (height - room) / flexible)) / 1000 : 0;
   return scale < leastScale ? null : { entries, scale, white: 0 };
 }
 
-/** One for each page, more for an empty or a crowded one; the last may be short. */
-function costOf({ scale, white }: FittedPage<unknown>, room: number, last: boolean): number {
-  return 1 + (last ? 0 : (white / room) ** 2) + smallestIsBad * ((1 - scale) / (1 - leastScale)) ** 2;
+/** Pictures as large as the white that is left allows, up to `mostScale`. Rounded down to thousandths as above. */
+function grown(entries: readonly Flexible[], white: number): { readonly scale: number; readonly white: number } {
+  const taken = (thousandths: number): number => sum(entries, (entry) => growth(entry, thousandths / 1000));
+  let [scale, tooLarge] = [1000, Math.round(1000 * mostScale) + 1];
+  while (tooLarge - scale > 1) {
+    const between = Math.floor((scale + tooLarge) / 2);
+    if (taken(between) <= white) scale = between; else tooLarge = between;
+  }
+  const used = taken(scale);
+  return used === 0 ? { scale: 1, white } : { scale: scale / 1000, white: white - used };
+}
+
+/** How much higher an entry's pictures make it at a size of more than 1, mm. */
+export function growth({ growing = [] }: Pick<Flexible, 'growing'>, scale: number): number {
+  return sum(growing, ({ height, most }) => height * Math.max(0, Math.min(scale, most) - 1));
+}
+
+/** One for each page, more for an empty or a crowded one, its pictures at their own size; the last may be short. */
+function costOf({ entries, scale, white }: FittedPage<Flexible>, room: number, last: boolean): number {
+  const empty = white + sum(entries, (entry) => growth(entry, scale));
+  return 1 + (last ? 0 : (empty / room) ** 2) + smallestIsBad * (Math.max(0, 1 - scale) / (1 - leastScale)) ** 2;
 }
 
 function refuseTooHigh(group: readonly Flexible[], room: number): void {

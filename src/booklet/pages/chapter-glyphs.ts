@@ -38,7 +38,7 @@ export function chapterGlyph(glyphs: Glyphs, name: ChapterName): Glyph {
     case 'dimensions': return dimensions;
     case 'lengths': return glyphs.action('cut-tubes');
     case 'pattern': return glyphs.action('cut-notches');
-    case 'creasing': return glyphs.action('crease');
+    case 'creasing': return glyphs.action('wrap-side');
     case 'plates': return glyphs.action('cut-panel');
     case 'steps': return steps;
     case 'checks': return glyphs.plain('right');

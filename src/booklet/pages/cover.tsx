@@ -9,24 +9,28 @@ import type { BookletInput } from './types.ts';
 
 /** The item's name, the finished item, its size, and which print this is. */
 export function cover(input: BookletInput): readonly ReactNode[] {
-  const { words, model, edition } = input;
-  const size = sizeName(input, model);
+  const { model, edition } = input;
   return [(
     <div className="cover" key="cover">
       <h1 className="name">{itemName(input)}</h1>
       <div className="view">
-        <PlacedPicture input={input} id="finished" alt={words.t('booklet.alt.finished', { item: itemName(input), size, overall: overall(input) })} />
+        <PlacedPicture input={input} id="finished" alt={finishedAlt(input)} />
       </div>
       <div className="facts">
         <SizeMark input={input} height={14} />
         <div>
-          {edition === 'words' && <p className="size">{size}</p>}
+          {edition === 'words' && <p className="size">{sizeName(input, model)}</p>}
           <p className="overall"><Spoken text={overall(input)} /></p>
         </div>
         <Print input={input} />
       </div>
     </div>
   )];
+}
+
+/** The finished item's picture in words. */
+export function finishedAlt(input: BookletInput): string {
+  return input.words.t('booklet.alt.finished', { item: itemName(input), size: sizeName(input, input.model), overall: overall(input) });
 }
 
 /** Width, depth and height over all: the lengths of these names, `1084 × 584 × 1500 mm`. */

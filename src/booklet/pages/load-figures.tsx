@@ -9,6 +9,8 @@ import type { BookletInput, Glyph, LoadGlyph } from './types.ts';
 const numeralSize = 11;
 const longNumeralSize = 9.5;
 const unitSize = 7.7;
+/** Room of the sign ≤ before a numeral. */
+const signWidth = 6;
 /** Height of all decks with their loads, the most of one deck, a seat's or a bed's picture and the person beside it, mm. */
 const figureHeight = 112;
 const mostDeck = 28;
@@ -46,14 +48,22 @@ function supported({ words, model }: BookletInput, load: string): string {
   }
 }
 
-/** A pictogram with a numeral and its unit on its empty face, or with a cross over it. */
-export function withNumeral({ words, glyphs }: BookletInput, name: LoadGlyph, value: number | null, unit: string): Glyph['svg'] {
+/** A pictogram with a numeral and its unit on its empty face, at most where `most` says so, or with a cross over it. */
+export function withNumeral({ words, glyphs }: BookletInput, name: LoadGlyph, value: number | null, unit: string, most = false): Glyph['svg'] {
   const { x, y, width, height } = glyphs.loadNumerals[name];
-  const middle = `x="${x + width / 2}" font-weight="700" text-anchor="middle"`;
   if (value === null) return glyphs.plain(name).svg + glyphs.plain('wrong').svg;
+  const [middle, foot] = [x + width / 2, y + height / 2 - 0.5];
+  const text = (size: number, at: number, bottom: number, says: string): string =>
+    `<text x="${at}" font-weight="700" text-anchor="middle" y="${bottom}" font-size="${size}">${says}</text>`;
   return glyphs.plain(name).svg
-    + `<text ${middle} y="${y + height / 2 - 0.5}" font-size="${value < 99.5 ? numeralSize : longNumeralSize}">${words.number(value)}</text>`
-    + `<text ${middle} y="${y + height - 1}" font-size="${unitSize}">${unit}</text>`;
+    + (most ? atMost(x, foot) : '')
+    + text(most || value >= 99.5 ? longNumeralSize : numeralSize, middle + (most ? signWidth / 2 : 0), foot, words.number(value))
+    + text(unitSize, middle, y + height - 1, unit);
+}
+
+/** The sign ≤, drawn: the bold face has none. `foot` is the numeral's base line. */
+function atMost(x: number, foot: number): string {
+  return `<path d="M${x + 5.5} ${foot - 7}L${x + 0.5} ${foot - 4.5}L${x + 5.5} ${foot - 2}M${x + 0.5} ${foot}H${x + 5.5}" fill="none" stroke="#000" stroke-width="1.5" stroke-linejoin="round"/>`;
 }
 
 function stacked(svg: string, count: number): string {

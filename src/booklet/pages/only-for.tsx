@@ -30,7 +30,7 @@ function Mattress({ input }: { readonly input: BookletInput }): ReactNode {
   const said = words.t('booklet.mattress', { thickness: words.measure(thickness, 'mm') });
   return (
     <div className="told">
-      <GlyphMark glyph={{ width: 48, svg: withNumeral(input, 'mattress', thickness, 'mm') }} label={said} height={mattressHeight} />
+      <GlyphMark glyph={{ width: 48, svg: withNumeral(input, 'mattress', thickness, 'mm', true) }} label={said} height={mattressHeight} />
       {edition === 'words' && <p><Spoken text={said} /></p>}
     </div>
   );

@@ -1,29 +1,34 @@
 import type { ReactNode } from 'react';
-import { bandRoom, headingHeight, sheets, lineHeight } from './sheet.ts';
+import { bandRoom, captionSize, headingHeight, sheets, lineHeight } from './sheet.ts';
 import { ChapterHeading } from './chapter.tsx';
 import { partCounts, type PartCount } from './counts.ts';
 import { packPages, packRows } from './pack.ts';
+import { countsBySize, sizeText, type SizedCount } from './part-sizes.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
 import { ScaleBar } from './scale-bar.tsx';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
+import { wrappedLines } from './wrapped-lines.ts';
 
-/** Between parts side by side, and under the words of a row, mm. */
+/** Between parts side by side, between the words' lines, and under the words of a row, mm. */
 const gap = 5;
-const wordsUnder = 2 * lineHeight + 1 + 5;
-const leastWidth = 30;
+export const countLine = 6.5;
+export const over = 1;
+const under = 5;
+/** Least room of a part: for its count alone, with a length, and with two sides. */
+const leastWidths = [30, 36, 50] as const;
 /** The bar of a group's scale, and the white round it. */
 const barHeight = 16;
 
 /** A row of parts, or the bar under all parts of one scale. */
 type Row = { readonly height: number; readonly leads: boolean } & (
-  | { readonly parts: readonly SizedPart[] }
+  | { readonly parts: readonly SizedPart[]; readonly told: number }
   | { readonly scale: number }
 );
 
-type SizedPart = PartCount & { readonly width: number };
+type SizedPart = PartCount & { readonly width: number; readonly counts: readonly SizedCount[] };
 
-/** Every kind of part with its count: the large ones at one scale, then the small ones at another, each over its bar. */
+/** Every kind of part with its counts, for tubes, cables and flat panels by size: the large ones at one scale, then the small ones at another, each over its bar. */
 export function partsList(input: BookletInput): readonly ReactNode[] {
   const room = bandRoom(sheets[input.paper]);
   return packPages(rowsOf(input), room, room - headingHeight).map((rows, index) => (
@@ -35,37 +40,60 @@ export function partsList(input: BookletInput): readonly ReactNode[] {
 }
 
 function rowsOf(input: BookletInput): readonly Row[] {
-  const sized = partCounts(input.model).map((part) => ({ ...part, width: Math.max(leastWidth, pictureSize(input, `part:${part.kind}`).width) }));
+  const sized = partCounts(input.model).map((part) => sizedPart(input, part));
   const scales = [...new Set(sized.map(({ kind }) => input.partScale[kind]))].sort((a, b) => a - b);
   return scales.flatMap((scale) => {
     const rows = packRows(sized.filter(({ kind }) => input.partScale[kind] === scale), sheets[input.paper].main, gap);
-    return [...rows.map((parts, index) => ({ parts, leads: index === rows.length - 1, height: tallest(input, parts) + wordsUnder })), { scale, leads: false, height: barHeight }];
+    return [...rows.map((parts, index) => partRow(input, parts, index === rows.length - 1)), { scale, leads: false, height: barHeight }];
   });
 }
 
-function tallest(input: BookletInput, parts: readonly PartCount[]): number {
-  return Math.max(...parts.map(({ kind }) => pictureSize(input, `part:${kind}`).height));
+function sizedPart(input: BookletInput, part: PartCount): SizedPart {
+  const ids = input.model.parts.filter(({ kind }) => kind === part.kind).map(({ id }) => id);
+  const counts = countsBySize(input.model, ids);
+  const least = Math.max(...counts.map(({ size }) => leastWidths[size.length] ?? leastWidths[0]));
+  return { ...part, counts, width: Math.max(least, pictureSize(input, `part:${part.kind}`).width) };
+}
+
+function partRow(input: BookletInput, parts: readonly SizedPart[], leads: boolean): Row {
+  const told = Math.max(...parts.map((part) => toldHeight(input, part)));
+  return { parts, leads, told, height: Math.max(...parts.map(({ kind }) => pictureSize(input, `part:${kind}`).height)) + told };
+}
+
+/** Height of what stands under a part's picture: with words its name, then a line for each size. */
+function toldHeight({ words, edition }: BookletInput, { kind, counts, width }: SizedPart): number {
+  const name = edition === 'words' ? wrappedLines(words.t(`parts.${kind}.name`), width, captionSize * words.about.textScale) * lineHeight : 0;
+  return over + name + counts.length * countLine + under;
 }
 
 function PartRow({ input, row }: { readonly input: BookletInput; readonly row: Row }): ReactNode {
   if ('scale' in row) return <div className="part-scale" style={{ height: `${row.height}mm` }}><ScaleBar input={input} scale={row.scale} /></div>;
   return (
     <ul className="part-row" style={{ height: `${row.height}mm`, gap: `${gap}mm` }}>
-      {row.parts.map((part) => <PartEntry key={part.kind} input={input} part={part} />)}
+      {row.parts.map((part) => <PartEntry key={part.kind} input={input} part={part} told={row.told} />)}
     </ul>
   );
 }
 
-function PartEntry({ input, part }: { readonly input: BookletInput; readonly part: SizedPart }): ReactNode {
+function PartEntry({ input, part, told }: { readonly input: BookletInput; readonly part: SizedPart; readonly told: number }): ReactNode {
   const { words, edition } = input;
-  const named = words.t(`parts.${part.kind}.counted`, { count: part.count });
   return (
     <li style={{ width: `${part.width}mm` }}>
-      <PlacedPicture input={input} id={`part:${part.kind}`} alt={named} />
-      <p>
-        <b className="count"><Spoken text={words.times(part.count)} /></b>
-        {edition === 'words' && <span>{words.t(`parts.${part.kind}.name`)}</span>}
-      </p>
+      <PlacedPicture input={input} id={`part:${part.kind}`} alt={words.t(`parts.${part.kind}.counted`, { count: part.count })} />
+      <div className="told" style={{ height: `${told - over}mm` }}>
+        {edition === 'words' && <p>{words.t(`parts.${part.kind}.name`)}</p>}
+        {part.counts.map((counted) => <CountLine key={counted.size.join()} input={input} counted={counted} />)}
+      </div>
     </li>
+  );
+}
+
+function CountLine({ input: { words }, counted: { count, size } }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
+  const told = sizeText(words, size);
+  return (
+    <p className="counted">
+      <b><Spoken text={words.times(count)} /></b>
+      {told !== null && <Spoken text={told} />}
+    </p>
   );
 }

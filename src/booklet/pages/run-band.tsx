@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { runScale, type Band, type Fit } from './bands.ts';
+import { fittedHeight, runScale, type Band, type Fit } from './bands.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
@@ -15,10 +15,10 @@ export function RunBand({ input, band, fit }: RunBandProps): ReactNode {
   const { words, edition } = input;
   const said = words.t('booklet.run', { count: band.times });
   return (
-    <div className="band in-run run" style={{ height: `${band.height - (1 - fit.scale) * band.flexible}mm` }}>
+    <div className="band in-run run" style={{ height: `${fittedHeight(band, fit)}mm` }}>
       <span className="repeat">{band.times > 1 && <Spoken text={words.times(band.times)} />}</span>
       <div className="announced">
-        {band.picture !== null && <PlacedPicture input={input} id={band.picture} alt={said} scale={runScale * fit.scale} />}
+        {band.picture !== null && <PlacedPicture input={input} id={band.picture} alt={said} scale={runScale * Math.min(1, fit.scale)} />}
         {edition === 'words' && <p><Spoken text={said} /></p>}
       </div>
     </div>

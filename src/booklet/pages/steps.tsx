@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { bandsOf, type Band, type Fit } from './bands.ts';
 import { breakPages, type FittedPage } from './break-pages.ts';
 import { ChapterHeading } from './chapter.tsx';
+import { FinishedBand } from './finished-band.tsx';
 import { RunBand } from './run-band.tsx';
 import { bandRoom, headingHeight, sheets } from './sheet.ts';
 import { StepBand } from './step-band.tsx';
@@ -24,7 +25,7 @@ export function steps(input: BookletInput): readonly ReactNode[] {
 
 /** What is left over on a page is spread among its steps. */
 function fitOf({ entries, scale, white }: FittedPage<Band>): Fit {
-  const share = white / entries.filter((band) => band.kind === 'step').length;
+  const share = white / Math.max(1, entries.filter((band) => band.kind === 'step').length);
   return { scale, white: Math.min(mostWhite, Math.floor(share * 2) / 2) };
 }
 
@@ -32,6 +33,7 @@ function AnyBand({ input, band, fit }: { readonly input: BookletInput; readonly 
   switch (band.kind) {
     case 'step': return <StepBand input={input} band={band} fit={fit} />;
     case 'run': return <RunBand input={input} band={band} fit={fit} />;
+    case 'finished': return <FinishedBand input={input} band={band} fit={fit} />;
     case 'turn': return <TurnBand input={input} band={band} />;
   }
 }

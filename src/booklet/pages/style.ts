@@ -2,6 +2,7 @@ import { bandPad, countHeight, numeralHeight, timesHeight } from './bands.ts';
 import { sourceWidth } from './colophon.tsx';
 import { pairGap } from './check-pictures.tsx';
 import { barsGap, pieceHeight, piecesHead } from './cut-lengths.tsx';
+import { countLine, over } from './parts-list.tsx';
 import { plateGap } from './plates.tsx';
 import { captionSize, lineHeight, sheets, textSize } from './sheet.ts';
 import { innerGap } from './step-strip.tsx';
@@ -33,6 +34,10 @@ svg { display: block; flex: none; }
 .foot .mark { margin-inline-start: auto; padding-bottom: 0.8mm; }
 .chapter { font-size: 22pt; font-weight: 700; line-height: 11mm; }
 .chapter .glyph { margin-top: -1mm; }
+.heading { display: flex; align-items: flex-start; gap: 12mm; }
+.looked-at { display: flex; align-items: center; gap: 3.5mm; height: 11mm; }
+.looked-at span { max-width: 62mm; }
+.looked-at b { font-size: 22pt; line-height: 11mm; font-variant-numeric: tabular-nums; }
 .defer { font-size: calc(12pt * var(--text-scale)); line-height: 6mm; border-top: ${hair}mm solid; padding-top: 3mm; }
 `;
 
@@ -61,8 +66,10 @@ ul.cautions.pictures { display: flex; flex-wrap: wrap; gap: 9mm 12mm; }
 const listStyle = `
 .part-row { display: flex; align-items: flex-end; }
 .part-row li { display: flex; flex-direction: column; align-items: flex-start; }
-.part-row p { display: flex; gap: 2.5mm; align-items: baseline; height: ${2 * lineHeight + 1}mm; margin-bottom: 5mm; line-height: ${lineHeight}mm; padding-top: 1mm; box-sizing: border-box; }
-.part-row .count { font-size: 16pt; }
+.part-row .told { margin-top: ${over}mm; }
+.part-row .told p { line-height: ${lineHeight}mm; }
+.part-row .counted { display: flex; gap: 2.5mm; align-items: baseline; height: ${countLine}mm; font-size: 12pt; white-space: nowrap; }
+.part-row .counted b { font-size: 16pt; }
 .part-scale { box-sizing: border-box; padding-top: 1mm; }
 .scale-bar { display: flex; align-items: center; gap: 3mm; }
 .lettered { display: flex; align-items: center; justify-content: space-between; }
@@ -105,7 +112,8 @@ const stepStyle = `
 .strip .check { gap: ${pairGap}mm; margin-inline-start: auto; }
 .measure { font-size: 14pt; font-weight: 700; }
 .announced { grid-column: 2; display: flex; align-items: center; gap: 5mm; height: 100%; }
-.turn, .run { align-content: stretch; font-size: calc(12pt * var(--text-scale)); }
+.turn, .run, .finished { align-content: stretch; font-size: calc(12pt * var(--text-scale)); }
+.finished > .glyph { align-self: center; }
 .repeat { font-size: 32pt; font-weight: 700; line-height: 14mm; align-self: center; }
 `;
 

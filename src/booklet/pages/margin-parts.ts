@@ -1,0 +1,24 @@
+import type { Model, PartKind } from '../../model/index.ts';
+import type { Step } from '../../plan/index.ts';
+import { countsBySize, type SizedCount } from './part-sizes.ts';
+
+/** A kind of part in a step's margin: its small picture, and under it how many there are of each length. */
+export interface MarginPart {
+  readonly kind: PartKind;
+  readonly counts: readonly SizedCount[];
+}
+
+/** The new parts of a step; where posts are marked, the posts that are to hand. A flat panel is told by its width alone: the margin holds no more. */
+export function marginParts(model: Model, { action, newParts }: Step): readonly MarginPart[] {
+  const posts = model.parts.filter((part) => part.kind === 'post').map((part) => part.id);
+  const shown = action === 'mark-posts' ? [{ kind: 'post' as const, ids: posts }] : newParts;
+  return shown.map(({ kind, ids }) => ({
+    kind,
+    counts: known(countsBySize(model, ids), ids).map(({ count, size }) => ({ count, size: size.slice(0, 1) })),
+  }));
+}
+
+/** Parts that the model does not know have no size, but are counted. */
+function known(counts: readonly SizedCount[], ids: readonly string[]): readonly SizedCount[] {
+  return counts.length > 0 ? counts : [{ count: ids.length, size: [] }];
+}

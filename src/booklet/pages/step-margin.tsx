@@ -1,0 +1,68 @@
+import type { ReactNode } from 'react';
+import type { Step } from '../../plan/index.ts';
+import { smallSize, timesHeight } from './bands.ts';
+import { GlyphMark } from './glyph-mark.tsx';
+import { marginParts, type MarginPart } from './margin-parts.ts';
+import { sizeText, type SizedCount } from './part-sizes.ts';
+import { PlacedPicture } from './placed-picture.tsx';
+import { Spoken } from './spoken.tsx';
+import type { BookletInput, PlainGlyph } from './types.ts';
+
+interface StepMarginProps {
+  readonly input: BookletInput;
+  readonly step: Step;
+  /** Height of the step's caption, which the margin stands beside, mm. */
+  readonly headHeight: number;
+}
+
+/** Under a step's numeral: how often it is done, and its parts. */
+export function StepMargin({ input, step, headHeight }: StepMarginProps): ReactNode {
+  return (
+    <ul className="new-parts" style={{ marginTop: `-${headHeight}mm` }}>
+      {step.times > 1 && <Times input={input} step={step} />}
+      {marginParts(input.model, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} />)}
+    </ul>
+  );
+}
+
+function Times({ input, step }: { readonly input: BookletInput; readonly step: Step }): ReactNode {
+  const { words, glyphs, model } = input;
+  const glyph = repeatedGlyph(model, step);
+  return (
+    <li className="times">
+      {glyph && <GlyphMark glyph={glyphs.plain(glyph)} label={words.t('booklet.alt.times', { count: step.times })} height={timesHeight} />}
+      <Spoken text={words.times(step.times)} />
+    </li>
+  );
+}
+
+/** What is made several times: a flat panel, a deck, or a bare frame by the number of its tubes. */
+export function repeatedGlyph({ groups }: BookletInput['model'], { run, action }: Step): PlainGlyph | null {
+  if (action === 'cut-panel') return 'plate';
+  const group = groups.find(({ piece }) => piece === run);
+  return group?.kind === 'frame' ? frameGlyphs[group.sides.length] ?? null : 'deck';
+}
+
+/** Bare frames of two tubes have no picture of their own. */
+const frameGlyphs: Readonly<Record<number, PlainGlyph>> = { 1: 'rail', 3: 'open-frame', 4: 'frame' };
+
+function PartOfStep({ input, part: { kind, counts } }: { readonly input: BookletInput; readonly part: MarginPart }): ReactNode {
+  const count = counts.reduce((sum, each) => sum + each.count, 0);
+  return (
+    <li style={{ minHeight: `${smallSize(input, kind).height}mm` }}>
+      <PlacedPicture input={input} id={`small:${kind}`} alt={input.words.t(`parts.${kind}.counted`, { count })} />
+      {counts.map((each) => <CountAndLength key={each.size.join()} input={input} counted={each} />)}
+    </li>
+  );
+}
+
+/** Tubes of different lengths look alike with their breaks, and flat panels by their first kind: the length is told. */
+function CountAndLength({ input: { words }, counted: { count, size } }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
+  const length = sizeText(words, size);
+  return (
+    <>
+      <b><Spoken text={words.times(count)} /></b>
+      {length !== null && <span className="length"><Spoken text={length} /></span>}
+    </>
+  );
+}
