@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import type { GuideOptions } from './guide.ts';
 import type { MakeOptions } from './make.ts';
 
 // Each command loads what it needs when it is called: help and a mistyped name are told at once.
@@ -31,6 +32,15 @@ program.command('draw')
   .option('--size <name>', 'size variant; the item\'s second one unless given')
   .option('--out <file>', 'file to write; <item>-<size>-step-<number>.svg unless given')
   .action(async (item: string, options: { step: string; size?: string; out?: string }) => (await import('./draw.ts')).drawCommand(item, options));
+
+program.command('guide')
+  .description('writes the guide of an item for phones, one HTML file a size, without a browser that prints')
+  .argument('<item>', 'name of a folder under steps/')
+  .option('--size <names...>', 'size variants; all unless given')
+  .option('--lang <codes...>', 'languages in it; all under locales/ unless given')
+  .option('--out <folder>', 'where it goes', 'booklets')
+  .option('--despite-findings', 'writes it although a check fails; every page is stamped')
+  .action(async (item: string, options: GuideOptions) => (await import('./guide.ts')).guideCommand(item, options));
 
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')

@@ -13,6 +13,7 @@ import { localeFiles, makeFolder, writeWhole } from './files.ts';
 import { newProgress, type Progress } from './progress.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
+import { variantGuide } from './variant-guide.ts';
 
 export interface MakeOptions {
   readonly size?: readonly string[];
@@ -27,7 +28,7 @@ export interface MakeOptions {
 const EDITIONS: readonly Edition[] = ['pictures', 'words'];
 const PAPERS: readonly Paper[] = ['a4', 'letter'];
 
-/** Makes the booklets asked for, and build.json beside those of each size. What can be refused is refused before anything is written. */
+/** Makes the booklets asked for, and beside those of each size build.json and the phone guide. What can be refused is refused before anything is written. */
 export async function makeCommand(name: string | undefined, options: MakeOptions): Promise<void> {
   const items = itemsNamed(name);
   const wanted = booklets(options);
@@ -71,7 +72,7 @@ interface Draft {
 }
 
 /** Throws when a check fails, unless it is to be printed all the same, or when the order of work is refused. */
-async function workThrough(item: Item, size: string, options: MakeOptions): Promise<Draft> {
+export async function workThrough(item: Item, size: string, options: { readonly despiteFindings?: boolean; readonly out: string }): Promise<Draft> {
   const model = buildModel(item, size);
   const report = checkModel(model);
   const failed = report.findings.filter((finding) => finding.verdict === 'fail');
@@ -87,11 +88,15 @@ async function workThrough(item: Item, size: string, options: MakeOptions): Prom
 async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promise<void> {
   const { printer, progress } = shop;
   const { item, model: { size } } = draft;
-  progress.start(drawing.picturesExpected(draft.plan) + shop.booklets.length);
+  progress.start(drawing.picturesExpected(draft.plan) + shop.booklets.length + 1);
   const variant = { ...draft, pictures: await drawnPictures(draft, progress) };
   const book = await printer.pictures(variant.pictures);
   const models = sizesOf(item).map((each) => buildModel(item, each));
   writeWhole(join(folder, 'build.json'), `${JSON.stringify(buildRecord(variant), null, 2)}\n`);
+  const guide = join(folder, `${item.name}-${size}.html`);
+  writeWhole(guide, await variantGuide(variant, models, shop.languages));
+  progress.done(guide);
+  progress.line(guide);
   for (const booklet of shop.booklets) {
     const { language, edition, paper } = booklet;
     const file = join(folder, `${item.name}-${size}-${language.lang}-${edition}${paper === 'a4' ? '' : `-${paper}`}.pdf`);

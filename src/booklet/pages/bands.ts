@@ -80,7 +80,8 @@ function turnBand({ standing, run }: Step, before: Step | undefined): Band[] {
   return standing.name !== 'upright' || sameView ? [] : [{ kind: 'turn', height: turnHeight, flexible: 0, leads: true, run }];
 }
 
-const samePose = (one: Standing['pose'], other: Standing['pose']): boolean =>
+/** Whether the work lies the same way. */
+export const samePose = (one: Standing['pose'], other: Standing['pose']): boolean =>
   one.every((value, index) => Math.abs(value - (other[index] ?? NaN)) < 1e-9);
 
 function stepBand(input: BookletInput, step: Step): Band {
