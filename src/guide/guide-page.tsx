@@ -35,8 +35,8 @@ export function guidePage(input: GuideInput): string {
       return found;
     },
   };
-  const pages = pagesOf(maker);
   const languages = input.tellings.map(({ words: { lang, about } }) => ({ tag: lang, name: about.name, direction: about.direction, textScale: about.textScale }));
+  const pages = pagesOf(maker, languages);
   const body = renderToStaticMarkup(<Body maker={maker} pages={pages} languages={languages} />);
   const data: GuideData = {
     memory: `${base.model.item}/${base.model.size}/${base.contentMark}`,
@@ -47,8 +47,8 @@ export function guidePage(input: GuideInput): string {
   return documentOf({ base, body, symbols: store.symbols(), data, script: input.script });
 }
 
-const pagesOf = (maker: Maker): readonly GuidePage[] =>
-  [startPage(maker), beforePage(maker), partsPage(maker), ...stepPages(maker), checksPage(maker), usePage(maker)];
+const pagesOf = (maker: Maker, languages: GuideData['languages']): readonly GuidePage[] =>
+  [startPage(maker, languages), beforePage(maker), partsPage(maker), ...stepPages(maker), checksPage(maker), usePage(maker)];
 
 interface BodyProps {
   readonly maker: Maker;

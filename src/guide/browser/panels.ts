@@ -48,6 +48,7 @@ export function newPanels(): Panels {
   all('.leave').forEach((button) => { button.addEventListener('click', close); });
   onPress('open-all', () => { show('all'); });
   onPress('open-words', () => { show('words'); });
+  all('[data-opens]').forEach((button) => { button.addEventListener('click', () => { show('words'); }); });
   return { open: show, close, closeAll: hide, isOpen: () => open !== null };
 }
 

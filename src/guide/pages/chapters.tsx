@@ -11,7 +11,7 @@ import { Signs } from './signs.tsx';
 import { SizeBars } from './size-bars.tsx';
 
 /** What the item is, how large, and of which make the guide is. */
-export function startPage(maker: Maker): GuidePage {
+export function startPage(maker: Maker, languages: readonly LanguageName[]): GuidePage {
   const { base, say } = maker;
   const name = say(itemName);
   return {
@@ -29,11 +29,28 @@ export function startPage(maker: Maker): GuidePage {
             <Said className="size" phrase={say((telling) => sizeName(telling, telling.model))} />
             <p><Figure text={overall(base)} /></p>
           </div>
+          <Tongues maker={maker} languages={languages} />
           <p className="print"><bdi dir="ltr">{base.words.number(base.revision)} · {base.contentMark}</bdi></p>
         </div>
       </>
     ),
   };
+}
+
+export interface LanguageName {
+  readonly tag: string;
+  readonly name: string;
+}
+
+/** All languages by their own names: the way to the panel where one is picked, for those who do not find the button in the corner. */
+function Tongues({ maker, languages }: { readonly maker: Maker; readonly languages: readonly LanguageName[] }): ReactNode {
+  const label = maker.say(({ words }) => words.t('guide.words'));
+  return (
+    <button type="button" className="tongues scripted" data-opens="">
+      <span className="heard" data-say={label.number}>{label.text}</span>
+      {languages.map(({ tag, name }) => <bdi key={tag} lang={tag}>{name}</bdi>)}
+    </button>
+  );
 }
 
 /** A page with a chapter's pictogram, or with words its name, for a heading. */

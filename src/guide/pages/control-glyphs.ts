@@ -6,7 +6,7 @@ const shape = (d: string, fill = '#fff', width = 3): string => `<path d="${d}" f
 const square = (...svg: readonly string[]): Glyph => ({ width: 48, svg: svg.join('') });
 
 /** A picture in its frame, as the steps have it. */
-const framed = shape('M6 6H42V28H6z') + shape('M14 23L20 12H32L26 23z', '#d9d9d9', 2);
+const framed = (top: number): string => shape(`M6 ${top}H42V${top + 22}H6z`) + shape(`M14 ${top + 17}L20 ${top + 6}H32L26 ${top + 17}z`, '#d9d9d9', 2);
 
 /** What the buttons show. Drawn for reading from left to right; the style mirrors those that point along. */
 export const controlGlyphs = {
@@ -19,8 +19,8 @@ export const controlGlyphs = {
   /** The numbered steps as they lie. */
   all: square(shape('M5 5H20V20H5zM28 5H43V20H28zM5 28H20V43H5z', '#fff', 3), shape('M28 28H43V43H28z', '#000', 3)),
   /** Lines of words under a picture, and the picture alone. */
-  words: square(framed, line('M6 35H42M6 42H30', 3)),
-  'no-words': square(framed),
+  words: square(framed(6), line('M6 35H42M6 42H30', 3)),
+  'no-words': square(framed(13)),
   /** A lens over lines. */
   closer: square(shape('M20 4A16 16 0 1 1 20 36A16 16 0 1 1 20 4z'), line('M31.5 31.5L43 43', 6), line('M13 20H27M20 13V27', 3)),
   /** A body on its foot, a fingertip moving it round. */

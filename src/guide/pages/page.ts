@@ -27,7 +27,7 @@ export interface Maker {
 export interface GuidePage {
   /** Letters, digits and dashes; stable when other steps come or go. */
   readonly id: string;
-  /** Pages that belong together stand together in the overview. */
+  /** Neighbours of one group stand together in the overview. */
   readonly group: string;
   readonly label: Phrase;
   /** What stands for the page in the overview: a numeral or a pictogram. */

@@ -56,13 +56,16 @@ export function Corner({ maker }: { readonly maker: Maker }): ReactNode {
 /** All pages at a glance, group by group. Without a script it stands before the pages as their contents. */
 export function Overview({ maker, pages }: { readonly maker: Maker; readonly pages: readonly GuidePage[] }): ReactNode {
   const label = maker.say(({ words }) => words.t('guide.all'));
-  const groups = [...new Set(pages.map(({ group }) => group))];
+  const groups = pages.reduce<readonly (readonly GuidePage[])[]>((found, page) => {
+    const last = found.at(-1);
+    return last?.[0]?.group === page.group ? [...found.slice(0, -1), [...last, page]] : [...found, [page]];
+  }, []);
   return (
     <nav id="all" className="panel" aria-label={label.text} data-label={label.number}>
       <Leave maker={maker} />
       {groups.map((group) => (
-        <ul key={group} className={group.startsWith('run-') ? 'run' : ''}>
-          {pages.filter((page) => page.group === group).map((page) => <li key={page.id}><OverviewEntry maker={maker} page={page} /></li>)}
+        <ul key={group[0]?.id} className={group[0]?.group.startsWith('run-') ? 'run' : ''}>
+          {group.map((page) => <li key={page.id}><OverviewEntry maker={maker} page={page} /></li>)}
         </ul>
       ))}
     </nav>

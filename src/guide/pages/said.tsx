@@ -45,8 +45,9 @@ export function Small({ maker, id, label }: { readonly maker: Maker; readonly id
 /** The picture's SVG with its words in place of its size on paper. */
 function drawn({ picture }: Maker, id: string, label: Phrase): string {
   const { svg, width, height } = picture(id);
+  const head = svg.slice(0, svg.indexOf('>')).replace(/ (xmlns|width|height|viewBox|role|aria-label)="[^"]*"/g, '');
   const inside = svg.slice(svg.indexOf('>') + 1, svg.lastIndexOf('</svg>')).replace(/\n/g, '');
-  return `<svg viewBox="0 0 ${round(width)} ${round(height)}" direction="ltr" role="img" aria-label="${escaped(label.text)}" data-label="${label.number}">${inside}</svg>`;
+  return `${head} viewBox="0 0 ${round(width)} ${round(height)}" role="img" aria-label="${escaped(label.text)}" data-label="${label.number}">${inside}</svg>`;
 }
 
 const round = (length: number): number => Math.round(length * 100) / 100;

@@ -56,9 +56,9 @@ function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Ste
         </h2>
         <WalkRound maker={maker} step={step} before={before} />
         <div className="work">
+          <Said className="caption" phrase={say((telling) => caption(telling, step))} />
           <div className="pictures">{picturesOf(maker, step).map((id) => <Drawing key={id} maker={maker} id={id} label={alt} />)}</div>
           <div className="beside">
-            <Said className="caption" phrase={say((telling) => caption(telling, step))} />
             <NewParts maker={maker} step={step} />
             <Strip maker={maker} step={step} />
             {step.check && <Check maker={maker} check={step.check} />}

@@ -14,29 +14,30 @@ export interface Drawn {
 /** Faces that turn less than this are one flat face; those that turn less than the second are one round surface. Cosines of 0.5° and 30°. */
 const FLAT = 0.99996;
 const ROUND = 0.866;
+/** Where the far corner of a face lies this near to its neighbour's plane, mm, both are one flat face: a sliver's own normal says nothing. */
+const NEAR = 0.06;
 
 /** Each line is drawn as a crease, or where a round surface turns away from the eye: that is settled while drawing. */
 export function facesAndLines({ corners, triangles }: Mesh): Drawn {
   const faces = new Float32Array(triangles.length * 6);
-  const sides = new Map<number, { readonly from: number; readonly to: number; readonly one: Vec; readonly other: Vec | null }>();
+  const sides = new Map<number, Side[]>();
   for (let first = 0; first < triangles.length; first += 3) {
-    const normal = normalOf(corners, triangles, first);
+    const { normal, size } = planeOf(corners, triangles, first);
     for (let corner = 0; corner < 3; corner++) {
       const from = triangles[first + corner] || 0;
       const to = triangles[first + (corner + 1) % 3] || 0;
       faces.set(placeOf(corners, from), (first + corner) * 6);
       faces.set(normal, (first + corner) * 6 + 3);
       const key = Math.min(from, to) * 65536 + Math.max(from, to);
-      const known = sides.get(key);
-      sides.set(key, known === undefined ? { from, to, one: normal, other: null } : { from: known.from, to: known.to, one: known.one, other: normal });
+      const side: Side = { from: placeOf(corners, from), to: placeOf(corners, to), far: placeOf(corners, triangles[first + (corner + 2) % 3] || 0), normal, size };
+      sides.set(key, (sides.get(key) || []).concat(side));
     }
   }
   const lines: number[] = [];
-  sides.forEach(({ from, to, one, other }) => {
-    const beyond: Vec = other || [-one[0], -one[1], -one[2]];
-    const turn = dot(one, beyond);
-    if (turn > FLAT) return;
-    for (const end of [from, to]) lines.push(...placeOf(corners, end), ...one, ...beyond, turn < ROUND ? 1 : 0);
+  sides.forEach(([one, other]) => {
+    if (one === undefined || (other !== undefined && isFlat(one, other))) return;
+    const beyond = other === undefined ? scaled(one.normal, -1) : other.normal;
+    for (const end of [one.from, one.to]) lines.push(...end, ...one.normal, ...beyond, dot(one.normal, beyond) < ROUND ? 1 : 0);
   });
   return { faces, lines: new Float32Array(lines), box: boxOf(corners) };
 }
@@ -44,12 +45,31 @@ export function facesAndLines({ corners, triangles }: Mesh): Drawn {
 const placeOf = (corners: Float32Array, corner: number): Vec => [corners[3 * corner] || 0, corners[3 * corner + 1] || 0, corners[3 * corner + 2] || 0];
 const dot = (a: Vec, b: Vec): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
-function normalOf(corners: Float32Array, triangles: Uint16Array, first: number): Vec {
+const less = (a: Vec, b: Vec): Vec => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+const scaled = (a: Vec, by: number): Vec => [a[0] * by, a[1] * by, a[2] * by];
+
+/** One side of a triangle: its ends, the corner across, and the triangle's normal and size. */
+interface Side {
+  readonly from: Vec;
+  readonly to: Vec;
+  readonly far: Vec;
+  readonly normal: Vec;
+  readonly size: number;
+}
+
+function isFlat(one: Side, other: Side): boolean {
+  if (dot(one.normal, other.normal) > FLAT) return true;
+  const [large, small] = one.size < other.size ? [other, one] : [one, other];
+  return Math.abs(dot(large.normal, less(small.far, large.from))) < NEAR;
+}
+
+/** A triangle's normal, and twice its area. */
+function planeOf(corners: Float32Array, triangles: Uint16Array, first: number): { readonly normal: Vec; readonly size: number } {
   const [a, b, c] = [0, 1, 2].map((corner) => placeOf(corners, triangles[first + corner] || 0)) as [Vec, Vec, Vec];
-  const [u, v] = [b, c].map((end) => [end[0] - a[0], end[1] - a[1], end[2] - a[2]]) as [number[], number[]] as unknown as [Vec, Vec];
+  const [u, v] = [less(b, a), less(c, a)];
   const cross: Vec = [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]];
-  const length = Math.sqrt(dot(cross, cross)) || 1;
-  return [cross[0] / length, cross[1] / length, cross[2] / length];
+  const size = Math.sqrt(dot(cross, cross));
+  return { normal: scaled(cross, 1 / (size || 1)), size };
 }
 
 function boxOf(corners: Float32Array): readonly Vec[] {
