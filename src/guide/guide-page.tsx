@@ -61,7 +61,7 @@ function Body({ maker, pages, languages }: BodyProps): ReactNode {
     <>
       <Corner maker={maker} />
       <Overview maker={maker} pages={pages} />
-      <main id="pages" tabIndex={-1}>
+      <main id="pages" tabIndex={0}>
         {pages.map(({ id, label, times, content }) => (
           <section key={id} id={id} className="page" aria-label={label.text} data-label={label.number} {...(times === undefined ? {} : { 'data-times': times })}>
             {maker.base.despiteFindings && <Unproved maker={maker} />}

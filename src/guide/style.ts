@@ -7,19 +7,19 @@ const ground = `
 :root{--paper:#fff;--ink:#000;--tint:#b8c4cf;--pale:#e2e2e2;--faint:#f4f4f4;--panel:#d9d9d9;--hair:#8a8a8a;--words:1;color-scheme:light}
 :root.dark{--paper:#14171a;--ink:#f4f4f0;--tint:#4f6273;--pale:#2b3036;--faint:#1d2125;--panel:#3c434a;--hair:#8c8c8c;color-scheme:dark}
 html{font-family:system-ui,-apple-system,Roboto,"Noto Sans","Segoe UI",sans-serif;line-height:1.4;-webkit-text-size-adjust:100%;text-size-adjust:100%}
-body{margin:0;background:var(--paper);color:var(--ink)}
-h1,h2,p,ul{margin:0;padding:0;font-weight:400}
+body{margin:0;overflow-wrap:break-word;word-wrap:break-word;background:var(--paper);color:var(--ink)}
+h1,p,ul{margin:0;padding:0;font-weight:400}
 ul{list-style:none}
 svg{display:block}
 [hidden]{display:none!important}
-b,h1{font-weight:700}
+b{font-weight:700}
 bdi{unicode-bidi:isolate;white-space:nowrap}
 button{font:inherit;color:inherit;background:none;border:0;padding:0;margin:0;min-width:48px;min-height:48px;display:flex;align-items:center;justify-content:center;-webkit-tap-highlight-color:transparent;touch-action:manipulation;cursor:pointer}
 a{color:inherit;text-decoration:none;-webkit-tap-highlight-color:transparent}
 :focus{outline:3px solid var(--ink);outline-offset:-3px}
 :focus:not(:focus-visible){outline:0}
-main:focus{outline:0}
 .store{position:absolute}
+.again,.tongues,#tick{position:relative}
 .heard{position:absolute;width:1px;height:1px;overflow:hidden;clip:rect(0 0 0 0);white-space:nowrap}
 .scripted{display:none}
 .say{display:none}
@@ -49,17 +49,17 @@ const drawings = `
 #start .drawing svg{max-height:45vh}
 .mark{width:3rem;height:3rem;flex:none}
 .mark.wide{width:4.5rem}
-.small{display:block;flex:none}
-.small svg{height:2.75rem;width:auto;max-width:6.5rem}
+.small{display:block;flex:none;max-width:40vw}
+.small svg{height:2.75rem;width:auto;max-width:100%}
 `;
 
 const pages = `
 .page{padding:.5rem 1rem 1.5rem;border-bottom:1px solid var(--hair)}
-h2,.page h1{display:flex;align-items:center;min-height:3.5rem}
-.name{font-size:1.75rem;line-height:1.2}
+.page h1{display:flex;align-items:center;flex-wrap:wrap;min-height:56px;}
+.page .name{display:block;padding-top:.5rem;font-size:1.75rem;line-height:1.2;font-weight:700}
 .numeral{font-size:3rem;line-height:3.5rem;font-weight:700;margin:0 1rem 0 0}
 [dir=rtl] .numeral{margin:0 0 0 1rem}
-h2 .say{font-size:calc(1.375rem*var(--words));font-weight:700;margin:0 .75rem}
+h1 .say{min-width:0;font-size:calc(1.375rem*var(--words));font-weight:700;margin:0 .75rem}
 .times{display:flex;align-items:center;font-size:1.375rem;font-weight:700}
 .row{display:flex;align-items:center;flex-wrap:wrap;margin:.5rem -.375rem}
 .row>*{margin:.25rem .375rem}
@@ -67,6 +67,8 @@ h2 .say{font-size:calc(1.375rem*var(--words));font-weight:700;margin:0 .75rem}
 .tongues{width:100%;min-height:3.5rem;flex-wrap:wrap;border-top:1px solid var(--hair);padding:.25rem 0;font-size:1.125rem}
 .tongues bdi{margin:0 .375rem}
 .on .tongues{display:flex}
+.facts bdi,.crew bdi{white-space:normal}
+.facts>div{flex:1;min-width:0}
 .facts p{font-size:1.125rem}
 .facts .size{font-weight:700}
 .facts .print{margin-left:auto;font-size:.875rem}
@@ -76,9 +78,12 @@ h2 .say{font-size:calc(1.375rem*var(--words));font-weight:700;margin:0 .75rem}
 .strip{display:flex;flex-wrap:wrap;margin:.25rem -.25rem}
 .strip .mark{margin:.25rem}
 .new{display:flex;flex-wrap:wrap;margin:.25rem -.5rem}
+.new li{flex-wrap:wrap}
 .new li,.parts li{display:flex;align-items:center;margin:.25rem .5rem}
 .new div,.parts div{margin:0 .5rem;font-size:1.125rem;line-height:1.3}
 .new b,.parts b{font-size:1.5rem}
+.parts li{flex-wrap:wrap}
+.parts div{min-width:0;flex:1 1 7.5rem}
 .parts li{min-height:4.5rem;margin:0;border-top:1px solid var(--hair)}
 .parts .small{width:45%}
 .parts .small svg{width:100%;height:auto;max-width:14rem;max-height:9rem;margin:.5rem 0}
@@ -88,6 +93,7 @@ h2 .say{font-size:calc(1.375rem*var(--words));font-weight:700;margin:0 .75rem}
 .signs .mark{width:5.5rem;height:5.5rem}
 .worded .signs{display:block}
 .worded .signs .mark{width:4rem;height:4rem}
+.signs .say,.row .say{min-width:0}
 .signs .say{margin:0 .75rem;font-size:calc(1.125rem*var(--words))}
 .defer{border-top:1px solid var(--hair);padding:.75rem 0;font-size:calc(1rem*var(--words))}
 .draft{font-size:calc(.875rem*var(--words))}
@@ -107,7 +113,7 @@ h2 .say{font-size:calc(1.375rem*var(--words));font-weight:700;margin:0 .75rem}
 .measured b{margin:0 .75rem}
 .told{display:flex;align-items:center;flex-wrap:wrap;padding:.5rem 0}
 .told .mark{width:8rem;height:8rem}
-.told .say{flex:1;min-width:9rem;margin:0 .75rem;font-size:calc(1.125rem*var(--words))}
+.told .say{flex:1;min-width:40%;margin:0 .75rem;font-size:calc(1.125rem*var(--words))}
 .again{display:flex;align-items:center;justify-content:center;min-height:64px;border:3px solid var(--ink);font-size:1.75rem;margin:.75rem 0 .25rem}
 .again .mark{margin:0 .75rem}
 .unproved{display:flex;align-items:center;font-weight:700}
@@ -143,18 +149,18 @@ const scripted = `
 .on #pages{flex:1;min-height:0;overflow-y:auto;-webkit-overflow-scrolling:touch;touch-action:pan-y}
 .on .page{display:none;border:0}
 .on .page.shown{display:block}
-.on .page h2,.on .page h1{margin:0 7.5rem 0 0}
-.on[dir=rtl] .page h2,.on[dir=rtl] .page h1{margin:0 0 0 7.5rem}
+.on .page h1{margin:0 120px 0 0}
+.on[dir=rtl] .page h1{margin:0 0 0 120px}
 .corner{position:absolute;top:.5rem;right:.5rem}
 [dir=rtl] .corner{right:auto;left:.5rem}
-.corner button{width:3.5rem;height:3.5rem}
-.corner .mark{width:2.25rem;height:2.25rem}
+.corner button{width:56px;height:56px}
+.corner .mark{width:36px;height:36px}
 .foot{border-top:1px solid var(--ink)}
 .foot button{flex:1;min-height:72px}
-.foot .mark{width:2.5rem;height:2.5rem}
+.foot .mark,.looks .mark{width:40px;height:40px}
 .foot #tick{flex-direction:column}
 .box{position:relative}
-.box .ticked{display:none;position:absolute;left:.25rem;top:-.375rem}
+.box .ticked{display:none;position:absolute;left:4px;top:-6px}
 .full .box .ticked{display:block}
 .tally{font-weight:700;font-size:1rem;line-height:1.1}
 .tally:empty{display:none}
@@ -163,17 +169,15 @@ button[disabled]{visibility:hidden}
 .drawing{cursor:pointer}
 .on .panel{position:absolute;left:0;top:0;width:100%;height:100%;box-sizing:border-box;background:var(--paper);overflow-y:auto;-webkit-overflow-scrolling:touch;display:block}
 .on #near{display:flex;flex-direction:column;overflow:hidden}
-.on .leave{width:4rem;height:64px}
-.leave .mark{width:2.5rem;height:2.5rem}
+.on .leave{width:64px;height:64px}
+.leave .mark{width:40px;height:40px}
 #near .leave{position:absolute;z-index:1;background:var(--paper);top:.5rem;left:1rem}
 [dir=rtl] #near .leave{left:auto;right:1rem}
-@media (min-width:600px){
-.work{display:grid;grid-template-columns:3fr 2fr;grid-template-rows:auto 1fr;grid-template-areas:"pictures caption" "pictures beside";grid-column-gap:1rem}
-.caption{grid-area:caption}
-.pictures{grid-area:pictures;min-width:0}
-.beside{grid-area:beside;min-width:0}
-}
-@media (min-width:900px){.page{max-width:64rem;margin:0 auto}.name{font-size:2.5rem}}
+.roomy .work{display:grid;grid-template-columns:3fr 2fr;grid-template-rows:auto 1fr;grid-template-areas:"pictures caption" "pictures beside";grid-column-gap:1rem}
+.roomy .caption{grid-area:caption}
+.roomy .pictures{grid-area:pictures;min-width:0}
+.roomy .beside{grid-area:beside;min-width:0}
+@media (min-width:900px){.page{max-width:64rem;margin:0 auto}.page .name{font-size:2.5rem}}
 @media (max-height:480px) and (orientation:landscape){
 .on body{flex-direction:row}
 .foot{order:1;flex-direction:column;border-top:0;width:80px}

@@ -9,6 +9,7 @@ import { newWorkshop, type Outcome, type Workshop } from './workshop.ts';
 /** The most a booklet may weigh, so that it can be sent over a poor line. Ours. */
 const HEAVIEST = 1_500_000;
 const LOW = 'booklets/rack/low';
+const GUIDE = 'rack-low.html';
 
 const booklet = (lang: string, edition: string, ending = ''): string => `rack-low-${lang}-${edition}${ending}.pdf`;
 const firstMade = ['ar', 'en'].flatMap((lang) => ['pictures', 'words'].map((edition) => booklet(lang, edition)));
@@ -49,25 +50,32 @@ const recordOf = (from: Workshop): Record_ => JSON.parse(from.read(`${LOW}/build
 const dimension = (record: Record_, name: string): number | undefined => record.dimensions.find((each) => each.name === name)?.value;
 
 describe('make', () => {
-  it('writes the booklets asked for and build.json where it says, and nothing else', () => {
+  it('writes the booklets asked for, the phone guide and build.json where it says, and nothing else', () => {
     expect(first).toMatchObject({ code: 0, told: '' });
-    expect(first.out.trimEnd().split('\n').sort()).toEqual(firstMade.map((name) => `${LOW}/${name}`));
-    expect(made(shop, LOW)).toEqual(['build.json', ...firstMade]);
+    expect(first.out.trimEnd().split('\n').sort()).toEqual([...firstMade, GUIDE].map((name) => `${LOW}/${name}`));
+    expect(made(shop, LOW)).toEqual(['build.json', ...firstMade, GUIDE]);
     expect(shop.files().filter((path) => path.endsWith('.unfinished'))).toEqual([]);
     expect(shop.files().filter((path) => !/^(booklets|again|steps|locales)\//.test(path))).toEqual([]);
   });
 
   it('puts the paper into the name when it is not A4', () => {
     expect(narrowed).toMatchObject({ code: 0, told: '' });
-    expect(made(narrow, LOW)).toEqual(['build.json', booklet('en', 'pictures', '-letter'), booklet('en', 'pictures')].sort());
+    expect(made(narrow, LOW)).toEqual(['build.json', GUIDE, booklet('en', 'pictures', '-letter'), booklet('en', 'pictures')].sort());
   });
 
   it('gives the same bytes again, in whatever order and company the languages are asked for', () => {
     expect(again).toMatchObject({ code: 0, told: '' });
-    for (const name of ['build.json', ...firstMade]) {
+    for (const name of ['build.json', GUIDE, ...firstMade]) {
       expect([name, sha256(shop.read(`again/rack/low/${name}`))]).toEqual([name, sha256(shop.read(`${LOW}/${name}`))]);
     }
   });
+
+  it('makes the same guide by a command of its own, without a browser', async () => {
+    const made_ = await shop.run(['guide', 'rack', '--size', 'low', '--out', 'phone'], { FOLDWRIGHT_BROWSER: '/nowhere' });
+    expect(made_).toEqual({ code: 0, told: '', out: `phone/rack/low/${GUIDE}\n` });
+    expect(sha256(shop.read(`phone/rack/low/${GUIDE}`))).toBe(sha256(shop.read(`${LOW}/${GUIDE}`)));
+    expect(await shop.run(['guide', 'rack', '--lang', 'xx'])).toMatchObject({ code: 1, told: expect.stringContaining('--lang xx: not known') as string });
+  }, 300_000);
 
   it.each(firstMade)('makes a light file with no drawn-up letters: %s', async (name) => {
     const bytes = shop.read(`${LOW}/${name}`);

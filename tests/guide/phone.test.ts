@@ -8,7 +8,7 @@ import type { Variant } from '../../src/cli/record.ts';
 import { stepPageId } from '../../src/guide/pages/steps.tsx';
 import { openGlBrowser, type GlBrowser } from '../page/gl-browser.ts';
 import { guideOf, languages, rackVariant } from './made.ts';
-import { goTo, leave, openPhone, pickLanguage, readable, shownPage, type Phone, type PhoneOptions } from './phone.ts';
+import { goTo, leave, openPhone, pickLanguage, readable, shownPage, tapTurn, type Phone, type PhoneOptions } from './phone.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -197,7 +197,7 @@ describe('a guide from a file, without a network', { timeout: 120_000 }, () => {
 });
 
 describe('the model', { timeout: 120_000 }, () => {
-  const picture = async (page: Phone['page']): Promise<Buffer> => Buffer.from(await (await page.$('#stage'))?.screenshot() ?? []);
+  const picture = async (page: Phone['page']): Promise<Buffer> => Buffer.from(await page.screenshot());
   /** The picture once nothing moves any more. */
   const still = async (page: Phone['page']): Promise<Buffer> => {
     for (let last: Buffer = Buffer.alloc(0); ;) {
@@ -221,7 +221,7 @@ describe('the model', { timeout: 120_000 }, () => {
   it('is drawn in lines with its new part tinted, and turned by a finger', async () => {
     const { page, drag, told } = await phone();
     await goTo(page, WRAP);
-    await page.tap('#turn');
+    await tapTurn(page);
     const before = await still(page);
     const { lines, tint } = shares(before);
     expect([lines > 0.005, lines < 0.2, tint > 0.003, tint < 0.2]).toEqual([true, true, true, true]);
@@ -234,8 +234,9 @@ describe('the model', { timeout: 120_000 }, () => {
   });
 
   it('is not offered where there is no WebGL: the drawing is', async () => {
-    const { page, told } = await phone({ before: () => { HTMLCanvasElement.prototype.getContext = () => null; } });
+    const { page, told } = await phone({ before: () => { HTMLCanvasElement.prototype.getContext = () => { Reflect.set(window, 'asked', true); return null; }; } });
     await goTo(page, WRAP);
+    await page.waitForFunction(() => Reflect.get(window, 'asked') === true);
     expect(await page.$eval('#turn', (button) => getComputedStyle(button).visibility)).toBe('hidden');
     await page.tap('#closer');
     expect(await page.$$eval('#stage svg', (all) => all.length)).toBe(1);
@@ -267,7 +268,7 @@ describe('for every hand and eye', { timeout: 240_000 }, () => {
       }
       await goTo(page, WRAP);
       for (const [button, panel] of [['#open-all', '#all'], ['#open-words', '#words'], ['#closer', '#near'], ['#turn', '#near']] as const) {
-        await page.tap(button);
+        await (button === '#turn' ? tapTurn(page) : page.tap(button));
         expect([panel, worded, await faults(page)]).toEqual([panel, worded, []]);
         await leave(page, panel);
       }
@@ -294,7 +295,7 @@ describe('for every hand and eye', { timeout: 240_000 }, () => {
       expect(await small()).toEqual([]);
     }
     for (const [button, panel] of [['#open-all', '#all'], ['#open-words', '#words'], ['#turn', '#near']] as const) {
-      await page.tap(button);
+      await (button === '#turn' ? tapTurn(page) : page.tap(button));
       expect([panel, await small()]).toEqual([panel, []]);
       await leave(page, panel);
     }

@@ -86,3 +86,9 @@ export async function leave(page: Page, panel: string): Promise<void> {
   await page.tap(`${panel} .leave`);
   await page.waitForFunction((wanted) => document.querySelector(wanted)?.getClientRects().length === 0, {}, panel);
 }
+
+/** Shows the model, once the phone has found out that it can. */
+export async function tapTurn(page: Page): Promise<void> {
+  await page.waitForSelector('#turn:not([disabled])');
+  await page.tap('#turn');
+}

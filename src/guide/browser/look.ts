@@ -1,8 +1,10 @@
-import { mark, onPress } from './elements.ts';
+import { mark, one, onPress } from './elements.ts';
 import type { Memory } from './memory.ts';
 
 /** Light or dark, and the size of everything. */
 export interface Look {
+  /** Shows it as chosen; again where the page has another width. */
+  readonly apply: () => void;
   readonly dark: () => boolean;
   /** Size of running text of the language against Latin. */
   readonly setTextScale: (scale: number) => void;
@@ -10,6 +12,8 @@ export interface Look {
 
 /** Per cent of the browser's own size of words. */
 const SIZES = [100, 125, 150, 175, 200];
+/** Pictures stand beside their words where a page is so wide, in sizes of a letter. */
+const ROOMY = 33;
 
 export function newLook(memory: Memory): Look {
   const root = document.documentElement;
@@ -19,6 +23,7 @@ export function newLook(memory: Memory): Look {
   const apply = (): void => {
     mark(root, 'dark', dark);
     root.style.fontSize = `${SIZES[size] || 100}%`;
+    mark(root, 'roomy', one('#pages').clientWidth >= ROOMY * parseFloat(getComputedStyle(root).fontSize));
   };
   const resize = (by: number): void => {
     size = Math.min(SIZES.length - 1, Math.max(0, size + by));
@@ -32,8 +37,9 @@ export function newLook(memory: Memory): Look {
     memory.choose('dark', dark ? 'yes' : 'no');
     apply();
   });
-  apply();
+  window.addEventListener('resize', apply);
   return {
+    apply,
     dark: () => dark,
     setTextScale: (scale) => { root.style.setProperty('--words', String(scale)); },
   };

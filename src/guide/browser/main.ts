@@ -28,6 +28,7 @@ function start(): void {
   listenToSwipes(one('#pages'), pages, near);
   listenToKeys(pages, panels, near);
   document.documentElement.classList.add('on');
+  look.apply();
   pages.begin();
 }
 

@@ -42,6 +42,7 @@ export function modelView(solids: PackedSolids, dark: () => boolean, lost: () =>
   const show = (stand: PackedStand, stage: HTMLElement, label: string): NearView => {
     canvas.setAttribute('aria-label', label);
     const { middle, radius } = reach(standingAt(solids, stand, 1), drawnOf);
+    const whole = stand.before.some((moment) => moment.whole !== undefined);
     const first = eyeAt(stand.towardsEye);
     let eye: Eye = first;
     let share = 1;
@@ -53,8 +54,11 @@ export function modelView(solids: PackedSolids, dark: () => boolean, lost: () =>
       if (begun > 0) share = (now - begun) / duration(stand);
       if (share >= 1) [share, begun] = [1, 0];
       fillStage(canvas, stage);
-      const bodies = standingAt(solids, stand, share).map(({ mesh, pose, fresh }) => ({ drawn: drawnOf(mesh), pose, fresh }));
-      painter.paint(bodies, { eye, axes: axesOf(eye), middle, radius, paints: dark() ? DARK : LIGHT });
+      const standing = standingAt(solids, stand, share);
+      const bodies = standing.map(({ mesh, pose, fresh }) => ({ drawn: drawnOf(mesh), pose, fresh }));
+      // Work that is turned as a whole also moves aside: the eye follows it.
+      const shown = share < 1 && whole ? reach(standing, drawnOf).middle : middle;
+      painter.paint(bodies, { eye, axes: axesOf(eye), middle: shown, radius, paints: dark() ? DARK : LIGHT });
       if (begun > 0) again();
     };
     const again = (): void => {

@@ -33,6 +33,8 @@ export interface Near {
 /** Two taps within this time, ms, and this distance, px, show the whole again. */
 const TWICE = { time: 350, apart: 24 };
 const STEP = 1.5;
+/** By then a page is on the screen, ms. */
+const SHOWN = 100;
 
 export function newNear(solids: PackedSolids, panels: Panels, look: Look, current: () => HTMLElement): Near {
   const stage = one('#stage');
@@ -56,13 +58,17 @@ export function newNear(solids: PackedSolids, panels: Panels, look: Look, curren
     const svg = drawing.querySelector('svg');
     if (svg !== null) open(drawingView(svg, stage));
   };
-  const modelsHere = (): ModelViews | null => {
-    if (models === undefined) models = modelView(solids, look.dark, () => { models = null; panels.close(); offer(current()); });
-    return models;
+  /** Whether the phone can draw models is found out once, after a page that has one is shown: it takes a while. */
+  const findOut = (): void => {
+    if (models !== undefined) return;
+    models = modelView(solids, look.dark, () => { models = null; panels.close(); offer(current()); });
+    offer(current());
   };
   const offer = (page: HTMLElement): void => {
+    const hasModel = solids.stands[page.id] !== undefined;
     closer.disabled = page.querySelector('.drawing') === null;
-    turn.disabled = solids.stands[page.id] === undefined || modelsHere() === null;
+    turn.disabled = !hasModel || !models;
+    if (hasModel && models === undefined) setTimeout(findOut, SHOWN);
   };
   const enlarge = (factor: number): void => {
     if (view !== null) view.enlarge({ x: stage.clientWidth / 2, y: stage.clientHeight / 2 }, factor, { x: 0, y: 0 });
@@ -71,9 +77,8 @@ export function newNear(solids: PackedSolids, panels: Panels, look: Look, curren
   const closer = onPress('closer', () => { lookAt(mostSeen(all('.drawing', current()))); });
   const turn = onPress('turn', () => {
     const stand = solids.stands[current().id];
-    const made = modelsHere();
     const label = one('.drawing svg', current()).getAttribute('aria-label') || '';
-    if (stand !== undefined && made !== null) open(made.show(stand, stage, label));
+    if (stand !== undefined && models) open(models.show(stand, stage, label));
   });
   const play = onPress('play', () => { if (view !== null && view.play !== null) view.play(); });
   onPress('larger', () => { enlarge(STEP); });

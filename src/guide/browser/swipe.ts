@@ -33,7 +33,8 @@ export function listenToSwipes(frame: HTMLElement, pages: Pages, near: Near): vo
     },
   }, false);
   // Where the finger is lifted, the touch that ends is not among those that are left: it is read by itself.
-  frame.addEventListener('touchend', ({ changedTouches: [last], touches }) => {
+  frame.addEventListener('touchend', ({ changedTouches, touches }) => {
+    const last = changedTouches[0];
     if (begin !== null && last !== undefined && touches.length === 0 && !pinching) turnPage(begin, { x: last.clientX, y: last.clientY }, pages);
     begin = null;
   }, { passive: true });

@@ -38,7 +38,7 @@ export function newTicks(memory: Memory, tongue: Tongue): Ticks {
     done[shown.id] = ((done[shown.id] || 0) + 1) % (times + 1);
     memory.keep(shown.id, done);
     refresh();
-    tongue.speak(`${button.getAttribute('aria-label') || ''} ${done[shown.id] || 0}/${times}`);
+    tongue.speak(`${one('.heard', button).textContent || ''} ${done[shown.id] || 0}/${times}`);
   });
 
   return {

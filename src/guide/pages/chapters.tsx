@@ -64,7 +64,7 @@ export function chapter(maker: Maker, name: ChapterName, group: string, content:
     sign: { glyph },
     content: (
       <>
-        <h2><Mark maker={maker} glyph={glyph} label={label} className="title" /><Said as="span" phrase={label} /></h2>
+        <h1><Mark maker={maker} glyph={glyph} label={label} className="title" /><Said as="span" phrase={label} /></h1>
         {content}
       </>
     ),

@@ -33,7 +33,8 @@ export function Foot({ maker }: { readonly maker: Maker }): ReactNode {
     <footer className="foot scripted">
       <ControlButton maker={maker} id="previous" glyph="previous" along />
       <ControlButton maker={maker} id="closer" glyph="closer" />
-      <button type="button" id="tick" aria-pressed="false" aria-label={done.text} data-label={done.number}>
+      <button type="button" id="tick" aria-pressed="false">
+        <span className="heard" data-say={done.number}>{done.text}</span>
         <span className="box"><Mark maker={maker} glyph={controlGlyphs.box} /><Mark maker={maker} glyph={controlGlyphs.tick} className="ticked" /></span>
         <bdi dir="ltr" className="tally" />
       </button>

@@ -30,7 +30,7 @@ function runPage(maker: Maker, step: Step, run: string): GuidePage {
     sign: { glyph },
     content: (
       <>
-        <h2><span className="numeral"><Figure text={base.words.times(step.times)} /></span></h2>
+        <h1><span className="numeral"><Figure text={base.words.times(step.times)} /></span></h1>
         <Drawing maker={maker} id={`run:${run}`} label={label} />
         <Said phrase={label} />
       </>
@@ -50,10 +50,10 @@ function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Ste
     times: step.times,
     content: (
       <>
-        <h2>
+        <h1>
           <span className="numeral"><bdi dir="ltr">{numeral}</bdi></span>
           {step.times > 1 && <Times maker={maker} step={step} />}
-        </h2>
+        </h1>
         <WalkRound maker={maker} step={step} before={before} />
         <div className="work">
           <Said className="caption" phrase={say((telling) => caption(telling, step))} />
@@ -133,7 +133,8 @@ function Again({ maker, step }: { readonly maker: Maker; readonly step: Step }):
   const first = plan.steps.find((other) => other.run === step.run) ?? step;
   const label = say((telling) => telling.words.t('guide.again', { number: first.number }));
   return (
-    <a className="again" href={`#${stepPageId(first)}`} aria-label={label.text} data-label={label.number}>
+    <a className="again" href={`#${stepPageId(first)}`}>
+      <span className="heard" data-say={label.number}>{label.text}</span>
       <b><Figure text={words.times(step.times)} /></b>
       <Mark maker={maker} glyph={controlGlyphs.again} />
       <b><bdi dir="ltr">{words.number(first.number)}</bdi></b>

@@ -28,13 +28,17 @@ export interface Shot {
   readonly paints: Paints;
 }
 
-const FACES = `attribute vec3 place;attribute vec3 normal;uniform mat4 fit;uniform vec3 light;varying float bright;
-void main(){bright=.74+.26*max(0.,dot(normal,light));gl_Position=fit*vec4(place,1.);}`;
+/** Faces are set back by a pixel or two as they lie, so that they do not hide the lines along them: the chip's own way of doing so differs from drawing to drawing in software. */
+const FACES = `attribute vec3 place;attribute vec3 normal;uniform mat4 fit;uniform vec3 light;uniform vec3 eye;uniform float pixel;varying float bright;
+void main(){bright=.74+.26*max(0.,dot(normal,light));float n=abs(dot(normal,eye));float steep=min(8.,sqrt(max(0.,1.-n*n))/max(n,.05));gl_Position=fit*vec4(place,1.)+vec4(0.,0.,pixel*(1.+1.5*steep),0.);}`;
 const FACE = 'precision mediump float;uniform vec3 colour;varying float bright;void main(){gl_FragColor=vec4(colour*bright,1.);}';
 /** A line between two round faces is an outline where one of them faces the eye and the other does not; elsewhere it is thrown out of the picture. */
 const LINES = `attribute vec3 place;attribute vec3 one;attribute vec3 other;attribute float crease;uniform mat4 fit;uniform vec3 eye;uniform vec2 nudge;
-void main(){float f=dot(one,eye);float g=dot(other,eye);bool seen=crease>.5?max(f,g)>0.:f*g<=0.;gl_Position=seen?fit*vec4(place,1.)+vec4(nudge,-.0006,0.):vec4(2.,2.,2.,1.);}`;
+void main(){float f=dot(one,eye);float g=dot(other,eye);bool seen=crease>.5?max(f,g)>0.:f*g<=0.;gl_Position=seen?fit*vec4(place,1.)+vec4(nudge,0.,0.):vec4(2.,2.,2.,1.);}`;
 const LINE = 'precision mediump float;uniform vec3 colour;void main(){gl_FragColor=vec4(colour,1.);}';
+
+/** The picture is so many radii of the work deep, to either side of its middle. */
+const DEEP = 2;
 
 export interface Painter {
   readonly paint: (bodies: readonly Placed[], shot: Shot) => void;
@@ -74,13 +78,13 @@ export function newPainter(canvas: HTMLCanvasElement): Painter | null {
     gl.clear(gl.COLOR_BUFFER_BIT | gl.DEPTH_BUFFER_BIT);
     gl.enable(gl.DEPTH_TEST);
     gl.enable(gl.CULL_FACE);
-    gl.enable(gl.POLYGON_OFFSET_FILL);
-    gl.polygonOffset(1, 1);
     gl.useProgram(faces);
+    gl.uniform1f(uniform(faces, 'pixel'), 2 / (DEEP * Math.min(canvas.width, canvas.height) * eye.scale));
     for (const { drawn, pose, fresh: isFresh } of bodies) {
       bound(drawn.faces);
       attributes(faces, [['place', 3], ['normal', 3]]);
       gl.uniformMatrix4fv(uniform(faces, 'fit'), false, fitted(pose, shot, canvas));
+      gl.uniform3fv(uniform(faces, 'eye'), turnedBack(pose, axes.towards) as unknown as number[]);
       gl.uniform3fv(uniform(faces, 'light'), turnedBack(pose, lightFrom(axes)) as unknown as number[]);
       gl.uniform3fv(uniform(faces, 'colour'), (isFresh ? fresh : body) as unknown as number[]);
       gl.drawArrays(gl.TRIANGLES, 0, drawn.faces.length / 6);
@@ -117,7 +121,7 @@ function fitted(pose: Pose, { eye, axes: { right, up, towards }, middle, radius 
   const rows: readonly (readonly [Vec, number, number])[] = [
     [right, (eye.scale * short) / (radius * width), (eye.aside * short) / width],
     [up, (eye.scale * short) / (radius * height), (eye.upward * short) / height],
-    [towards, -1 / (4 * radius), 0],
+    [towards, -1 / (DEEP * radius), 0],
   ];
   const columns: number[] = [];
   for (let column = 0; column < 4; column++) {
