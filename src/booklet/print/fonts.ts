@@ -15,14 +15,22 @@ const LATIN: ScriptFont = { family: 'Noto Sans', fontPackage: 'noto-sans', subse
 /** ISO 15924 script → its font. Another script is one more line here and one more package. */
 const SCRIPT_FONTS: Readonly<Record<string, ScriptFont>> = {
   Arab: { family: 'Noto Sans Arabic', fontPackage: 'noto-sans-arabic', subsets: ['arabic'] },
+  Beng: { family: 'Noto Sans Bengali', fontPackage: 'noto-sans-bengali', subsets: ['bengali'] },
   Cyrl: { family: 'Noto Sans', fontPackage: 'noto-sans', subsets: ['cyrillic', 'cyrillic-ext'] },
   Deva: { family: 'Noto Sans', fontPackage: 'noto-sans', subsets: ['devanagari'] },
+  Ethi: { family: 'Noto Sans Ethiopic', fontPackage: 'noto-sans-ethiopic', subsets: ['ethiopic'] },
   Grek: { family: 'Noto Sans', fontPackage: 'noto-sans', subsets: ['greek', 'greek-ext'] },
   Latn: LATIN,
+  Mymr: { family: 'Noto Sans Myanmar', fontPackage: 'noto-sans-myanmar', subsets: ['myanmar'] },
 };
 
-/** One language of each script that has a font: what a printer loads unless told otherwise. */
-export const PRINTABLE_LANGS: readonly string[] = ['ar', 'el', 'en', 'hi', 'ru'];
+/** Languages that are read in another hand than the rest of their script: Urdu hangs its words in Nastaliq. */
+const LANGUAGE_FONTS: Readonly<Record<string, ScriptFont>> = {
+  ur: { family: 'Noto Nastaliq Urdu', fontPackage: 'noto-nastaliq-urdu', subsets: ['arabic'] },
+};
+
+/** One language of each font: what a printer loads unless told otherwise. */
+export const PRINTABLE_LANGS: readonly string[] = ['am', 'ar', 'bn', 'el', 'en', 'hi', 'my', 'uk', 'ur'];
 
 /**
  * `@font-face` rules with the fonts inside as data URIs, and a `:lang()` rule for each language.
@@ -77,9 +85,14 @@ export function scriptOf(lang: string): string {
   }
 }
 
+/** Whether the fonts of `langs`, or Latin's, are those that a language is set in. */
+export function hasFontOf(lang: string, langs: readonly string[]): boolean {
+  return [LATIN, ...langs.map(fontOf)].includes(fontOf(lang));
+}
+
 function fontOf(lang: string): ScriptFont {
   const script = scriptOf(lang);
-  const font = SCRIPT_FONTS[script];
+  const font = LANGUAGE_FONTS[new Intl.Locale(lang).language] ?? SCRIPT_FONTS[script];
   if (font) return font;
   const known = Object.keys(SCRIPT_FONTS).join(', ');
   throw new Error(`language “${lang}” is written in the script ${script}, for which there is no font; there are fonts for ${known}`);
