@@ -8,6 +8,8 @@ interface ScriptFont {
   readonly family: string;
   readonly fontPackage: string;
   readonly subsets: readonly string[];
+  /** Set with the font's own space, where that is narrower than Latin's: then the font's height also places the lines. */
+  readonly ownSpace?: true;
 }
 
 const LATIN: ScriptFont = { family: 'Noto Sans', fontPackage: 'noto-sans', subsets: ['latin', 'latin-ext', 'vietnamese'] };
@@ -26,7 +28,7 @@ const SCRIPT_FONTS: Readonly<Record<string, ScriptFont>> = {
 
 /** Languages that are read in another hand than the rest of their script: Urdu hangs its words in Nastaliq. */
 const LANGUAGE_FONTS: Readonly<Record<string, ScriptFont>> = {
-  ur: { family: 'Noto Nastaliq Urdu', fontPackage: 'noto-nastaliq-urdu', subsets: ['arabic'] },
+  ur: { family: 'Noto Nastaliq Urdu', fontPackage: 'noto-nastaliq-urdu', subsets: ['arabic'], ownSpace: true },
 };
 
 /** One language of each font: what a printer loads unless told otherwise. */
@@ -50,15 +52,20 @@ export function fontCss(langs: readonly string[]): string {
 
 /**
  * The rule that sets a language in its own script's font first, then in Latin's, then in those of
- * the other languages that are loaded.
+ * the other languages that are loaded. `--figures` has Latin's first: what is set in it stands on Latin's base line.
  * @throws when a script has no font.
  */
 export function langRule(lang: string, loaded: readonly string[]): string {
-  return `:lang(${lang}) { ${familyRule([fontOf(lang), LATIN, ...loaded.map(fontOf).sort(byName)])} }`;
+  const fonts = [fontOf(lang), LATIN, ...loaded.map(fontOf).sort(byName)];
+  return `:lang(${lang}) { ${familyRule(fonts)} --figures: ${families([LATIN, ...fonts])}; }`;
 }
 
 function familyRule(fonts: readonly ScriptFont[]): string {
-  return `font-family: ${[...new Set(fonts.map(({ family }) => `'${family}'`))].join(', ')};`;
+  return `font-family: ${families(fonts)};`;
+}
+
+function families(fonts: readonly ScriptFont[]): string {
+  return [...new Set(fonts.map(({ family }) => `'${family}'`))].join(', ');
 }
 
 /** Tells of a code point whether the fonts of `fontCss(langs)` are meant to have it, by the ranges their packages state. */
@@ -90,6 +97,11 @@ export function hasFontOf(lang: string, langs: readonly string[]): boolean {
   return [LATIN, ...langs.map(fontOf)].includes(fontOf(lang));
 }
 
+/** Name of the typeface a language is set in. */
+export function fontFamily(lang: string): string {
+  return fontOf(lang).family;
+}
+
 function fontOf(lang: string): ScriptFont {
   const script = scriptOf(lang);
   const font = LANGUAGE_FONTS[new Intl.Locale(lang).language] ?? SCRIPT_FONTS[script];
@@ -106,7 +118,7 @@ function faces(font: ScriptFont): readonly string[] {
   return font.subsets.flatMap((subset) => WEIGHTS.map((weight) => {
     const woff2 = readFileSync(fontFile(font.fontPackage, `files/${font.fontPackage}-${subset}-${weight}-normal.woff2`));
     return `@font-face { font-family: '${font.family}'; font-weight: ${weight}; font-style: normal; `
-      + `src: url(data:font/woff2;base64,${woff2.toString('base64')}) format('woff2'); unicode-range: ${ranges[subset] ?? 'U+0-10FFFF'}; }`;
+      + `src: url(data:font/woff2;base64,${woff2.toString('base64')}) format('woff2'); unicode-range: ${font.ownSpace ? 'U+20,' : ''}${ranges[subset] ?? 'U+0-10FFFF'}; }`;
   }));
 }
 
