@@ -12,6 +12,7 @@ import type { Item } from '../read/index.ts';
 import { localeFiles, makeFolder, writeWhole } from './files.ts';
 import { newProgress, type Progress } from './progress.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
+import { nameOf, tonguesAsked, type Tongues } from './tongues.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
 
 export interface MakeOptions {
@@ -56,12 +57,24 @@ interface Shop {
 function booklets(options: MakeOptions): Pick<Shop, 'booklets' | 'languages'> {
   const locales = localeFiles('locales');
   const known = languagesIn(locales);
-  const asked = chosen(known, options.lang, 'lang');
   const editions = chosen(EDITIONS, options.edition, 'edition');
   const papers = chosen(PAPERS, options.paper, 'paper');
   const languages = known.map((lang) => loadWords(locales, lang));
-  const words = languages.filter(({ lang }) => asked.includes(lang));
-  return { languages, booklets: papers.flatMap((paper) => words.flatMap((language) => editions.map((edition) => ({ language, edition, paper })))) };
+  const tongues = tonguesAsked(languages, options.lang);
+  return {
+    languages,
+    booklets: papers.flatMap((paper) => [
+      ...(editions.includes('pictures') ? [{ tongues: [sourceOf(languages)] as const, edition: 'pictures' as const, paper }] : []),
+      ...(editions.includes('words') ? tongues.map((each) => ({ tongues: each, edition: 'words' as const, paper })) : []),
+    ]),
+  };
+}
+
+/** The language that the pictures are described in for those who hear them: that in which the texts are written first. */
+function sourceOf(languages: readonly Words[]): Words {
+  const source = languages.find(({ about }) => about.source);
+  if (!source) throw new Error('locales/: no source language; would be right: "source": true in one about.json');
+  return source;
 }
 
 /** A size variant before its pictures are drawn, and the folder its booklets go to. */
@@ -93,8 +106,7 @@ async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promi
   const models = sizesOf(item).map((each) => buildModel(item, each));
   writeWhole(join(folder, 'build.json'), `${JSON.stringify(buildRecord(variant), null, 2)}\n`);
   for (const booklet of shop.booklets) {
-    const { language, edition, paper } = booklet;
-    const file = join(folder, `${item.name}-${size}-${language.lang}-${edition}${paper === 'a4' ? '' : `-${paper}`}.pdf`);
+    const file = join(folder, `${item.name}-${size}-${ending(booklet)}.pdf`);
     writeWhole(file, await printer.document(bookletDocument(variant, models, booklet, shop.languages), book));
     progress.done(file);
     progress.line(file);
@@ -106,14 +118,21 @@ const drawnPictures = async ({ item, model, plan, cuts }: Draft['variant'], prog
   drawing.itemPictures(model, plan, cuts, await loadSolids(), (id) => { progress.done(`${item.name} ${model.size} ${id}`); });
 
 interface Booklet {
-  readonly language: Words;
+  /** Without words the language its pictures are described in. */
+  readonly tongues: Tongues;
   readonly edition: Edition;
   readonly paper: Paper;
 }
 
+/** End of a booklet's name; the edition of pictures is the same for all languages. */
+function ending({ tongues, edition, paper }: Booklet): string {
+  return `${edition === 'pictures' ? '' : `${nameOf(tongues)}-`}${edition}${paper === 'a4' ? '' : `-${paper}`}`;
+}
+
 /** The booklet as a document to print, pictures still to be laid in. */
-export function bookletDocument(variant: Variant, variants: readonly Model[], { language, edition, paper }: Booklet, all: readonly Words[]): PrintDocument {
+export function bookletDocument(variant: Variant, variants: readonly Model[], booklet: Booklet, all: readonly Words[]): PrintDocument {
   const { item, model, plan, report, pictures } = variant;
+  const { tongues: [language, ...alongside], edition, paper } = booklet;
   const mark = contentMark(variant);
   const pages = bookletPages({
     model, plan, report, variants, edition, paper,
@@ -123,12 +142,13 @@ export function bookletDocument(variant: Variant, variants: readonly Model[], { 
     contentMark: mark,
     despiteFindings: report.findings.some((finding) => finding.verdict === 'fail'),
     words: language,
+    alongside,
     languages: all.map((each) => each.about.name),
     glyphs: glyphsFrom(drawing),
     placePicture: picturePlace,
   });
   return {
-    id: `${item.name}-${model.size}-${language.lang}-${edition}-${paper}`,
+    id: `${item.name}-${model.size}-${ending(booklet)}`,
     html: pages.html, css: pages.css, lang: language.lang, dir: pages.dir, title: pages.title, paper, contentMark: mark,
   };
 }

@@ -4,7 +4,8 @@ import { growth, leastScale, mostScale, type Flexible } from './break-pages.ts';
 import { caption } from './captions.ts';
 import { marginParts } from './margin-parts.ts';
 import { pictureSize } from './placed-picture.tsx';
-import { glyphHeight, lineHeight, linesOf, sheets, captionSize } from './sheet.ts';
+import { glyphHeight, lineHeight, sheets, captionSize } from './sheet.ts';
+import { saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** White above and below what stands in a band, and between its rows, mm. */
@@ -18,6 +19,10 @@ export const timesHeight = 10;
 /** A band that only announces a turn, mm. */
 const turnHeight = 20;
 const runHeight = 24;
+/** What is announced: size of its letters, pt, and the white beside its picture, mm; a picture of a turn. */
+const announced = { size: 12, how: 'beside' } as const;
+const announcedGap = 5;
+const turnGlyph = 19;
 /** Size of a run's picture against its own: it has no text, and its steps should begin on its page. */
 export const runScale = 0.8;
 /** Size of the finished item's picture after the last step against its own. */
@@ -56,7 +61,7 @@ function mostOf(input: BookletInput, id: string, base: number): number {
 export function bandsOf(input: BookletInput): readonly Band[] {
   const bands = input.plan.steps.flatMap((step, index, steps) => {
     const before = steps[index - 1];
-    return [...runBand(input, step, before), ...turnBand(step, before), stepBand(input, step)];
+    return [...runBand(input, step, before), ...turnBand(input, step, before), stepBand(input, step)];
   });
   return [...bands, finishedBand(input)];
 }
@@ -70,14 +75,25 @@ function runBand(input: BookletInput, step: Step, before: Step | undefined): Ban
   if (step.run === null || step.run === before?.run) return [];
   const id = `run:${step.run}`;
   const size = input.pictures[id];
-  const height = size ? Math.max(runHeight, size.height * runScale + 2 * bandPad) : runHeight;
-  return [{ kind: 'run', height, flexible: height - runHeight, leads: true, run: step.run, times: step.times, picture: size ? id : null }];
+  const told = announcedHeight(input, ({ words }) => words.t('booklet.run', { count: step.times }), size ? size.width * runScale : 0);
+  const least = Math.max(runHeight, told);
+  const height = size ? Math.max(least, size.height * runScale + 2 * bandPad) : least;
+  return [{ kind: 'run', height, flexible: height - least, leads: true, run: step.run, times: step.times, picture: size ? id : null }];
 }
 
 /** Turning the work is a step of its own; only a walk round the upright work, to another side of it, is announced. */
-function turnBand({ standing, run }: Step, before: Step | undefined): Band[] {
+function turnBand(input: BookletInput, { standing, run }: Step, before: Step | undefined): Band[] {
   const sameView = before === undefined || samePose(standing.pose, before.standing.pose);
-  return standing.name !== 'upright' || sameView ? [] : [{ kind: 'turn', height: turnHeight, flexible: 0, leads: true, run }];
+  if (standing.name !== 'upright' || sameView) return [];
+  const told = announcedHeight(input, ({ words }) => words.t('booklet.walk-round'), turnGlyph);
+  return [{ kind: 'turn', height: Math.max(turnHeight, told), flexible: 0, leads: true, run }];
+}
+
+/** Height of a band that says something beside a picture of that width, white included, mm. */
+function announcedHeight(input: BookletInput, say: Say, pictureWidth: number): number {
+  if (input.edition === 'pictures') return 0;
+  const width = sheets[input.paper].main - pictureWidth - announcedGap;
+  return Math.ceil(2 * (saidHeight(input, say, width, announced) + 2 * bandPad)) / 2;
 }
 
 const samePose = (one: Standing['pose'], other: Standing['pose']): boolean =>
@@ -86,7 +102,7 @@ const samePose = (one: Standing['pose'], other: Standing['pose']): boolean =>
 function stepBand(input: BookletInput, step: Step): Band {
   const ids = picturesOf(input, step);
   const flexible = ids.reduce((sum, id) => sum + pictureSize(input, id).height, 0);
-  const headHeight = input.edition === 'words' ? linesOf(caption(input, step), sheets[input.paper].main, captionSize * input.words.about.textScale) * lineHeight : 0;
+  const headHeight = input.edition === 'words' ? saidHeight(input, (each) => caption(each, step), sheets[input.paper].main, { size: captionSize, how: 'beside' }) : 0;
   const column = headHeight + rowGap + flexible + rowGap * ids.length + glyphHeight;
   const margin = numeralHeight + newPartsHeight(input, step);
   const height = Math.ceil(2 * (Math.max(column, margin) + 2 * bandPad)) / 2;

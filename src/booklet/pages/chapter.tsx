@@ -1,8 +1,10 @@
 import type { ReactNode } from 'react';
 import { chapterGlyph, type ChapterName } from './chapter-glyphs.ts';
 import { GlyphMark } from './glyph-mark.tsx';
-import { LookedAt } from './looked-at.tsx';
-import { headingHeight } from './sheet.ts';
+import { LookedAt, lookedAtHeight, lookedAtWidth } from './looked-at.tsx';
+import { lineScale, textWidth } from './setting.ts';
+import { headingLine, headingSize, headingWhite, sheets } from './sheet.ts';
+import { Said, inSeveral, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 interface ChapterHeadingProps {
@@ -15,13 +17,33 @@ interface ChapterHeadingProps {
  * file's outline, so the edition without words has an outline too. Beside it stands whether the chapter is only to be looked at.
  */
 export function ChapterHeading({ input, name }: ChapterHeadingProps): ReactNode {
-  const label = input.words.t(`booklet.chapters.${name}`);
+  const say = titleOf(name);
   return (
-    <div className="heading" style={{ height: `${headingHeight}mm` }}>
+    <div className={titleAlone(input, name) ? 'heading alone' : 'heading'} style={{ height: `${headingHeight(input, name)}mm` }}>
       <h1 className="chapter">
-        {input.edition === 'words' ? label : <GlyphMark glyph={chapterGlyph(input.glyphs, name)} label={label} height={14} />}
+        {input.edition === 'words' ? <Said input={input} say={say} how="beside" /> : <GlyphMark glyph={chapterGlyph(input.glyphs, name)} label={say(input)} height={14} />}
       </h1>
       <LookedAt input={input} chapter={name} />
     </div>
   );
+}
+
+/** Height of a chapter's heading with the white below it, mm. */
+export function headingHeight(input: BookletInput, name: ChapterName): number {
+  if (input.edition === 'pictures') return headingLine + headingWhite;
+  const { main } = sheets[input.paper];
+  if (!titleAlone(input, name)) return Math.max(headingLine * lineScale(input.words), lookedAtHeight(input, name)) + headingWhite;
+  return saidHeight(input, titleOf(name), main, { ...title, how: 'beside', leading: headingLine }) + lookedAtHeight(input, name, main) + headingWhite;
+}
+
+const title = { size: headingSize, bold: true } as const;
+const titleGap = 12;
+const titleOf = (name: ChapterName): Say => ({ words }) => words.t(`booklet.chapters.${name}`);
+
+/** Whether a title takes the whole width, and what is only to be looked at stands under it: with several languages, or where the two are too wide. */
+function titleAlone(input: BookletInput, name: ChapterName): boolean {
+  if (input.edition === 'pictures') return false;
+  const looked = lookedAtWidth(input, name);
+  const room = sheets[input.paper].main - (looked === 0 ? 0 : looked + titleGap);
+  return inSeveral(input) || textWidth(input.words, titleOf(name)(input), title) > room;
 }

@@ -2,21 +2,35 @@ import type { ReactNode } from 'react';
 import { CheckPictures } from './check-pictures.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
 import { withNumeral } from './load-figures.tsx';
-import { Spoken } from './spoken.tsx';
+import { toldHeight } from './told.ts';
+import { Said, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Heights of the pictures, mm. */
 const pictureHeight = 22;
 const mattressHeight = 34;
+/** White under them, width of the first and of the second, mm. */
+export const onlyForPad = 5;
+export const onlyForWidth = 91;
+const mattressWidth = 64;
+
+const child: Say = ({ words }) => words.t('checks.bed-child');
+const mattress: Say = ({ words, model }) => words.t('booklet.mattress', { thickness: words.measure(model.parameters['mattress']?.value ?? 0, 'mm') });
+
+/** Height of both with their words and the white under them, mm. */
+export function onlyForHeight(input: BookletInput): number {
+  const thick = input.model.parameters['mattress'] === undefined ? 0 : toldHeight(input, mattress, mattressHeight, mattressWidth);
+  return onlyForPad + Math.max(toldHeight(input, child, pictureHeight, onlyForWidth), thick);
+}
 
 /** For which child a bed is, and the thickest mattress that leaves the guard high enough. */
 export function OnlyFor({ input }: { readonly input: BookletInput }): ReactNode {
-  const { words, edition } = input;
+  const { edition } = input;
   return (
     <div className="only-for">
       <div className="told">
         <div className="pair"><CheckPictures input={input} check={{ kind: 'pair', name: 'bed-child' }} height={pictureHeight} /></div>
-        {edition === 'words' && <p>{words.t('checks.bed-child')}</p>}
+        {edition === 'words' && <p><Said input={input} say={child} /></p>}
       </div>
       <Mattress input={input} />
     </div>
@@ -24,14 +38,13 @@ export function OnlyFor({ input }: { readonly input: BookletInput }): ReactNode 
 }
 
 function Mattress({ input }: { readonly input: BookletInput }): ReactNode {
-  const { words, edition, model } = input;
+  const { edition, model } = input;
   const thickness = model.parameters['mattress']?.value;
   if (thickness === undefined) return null;
-  const said = words.t('booklet.mattress', { thickness: words.measure(thickness, 'mm') });
   return (
     <div className="told">
-      <GlyphMark glyph={{ width: 48, svg: withNumeral(input, 'mattress', thickness, 'mm', true) }} label={said} height={mattressHeight} />
-      {edition === 'words' && <p><Spoken text={said} /></p>}
+      <GlyphMark glyph={{ width: 48, svg: withNumeral(input, 'mattress', thickness, 'mm', true) }} label={mattress(input)} height={mattressHeight} />
+      {edition === 'words' && <p><Said input={input} say={mattress} /></p>}
     </div>
   );
 }

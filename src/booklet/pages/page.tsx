@@ -5,6 +5,7 @@ import { itemAndSize } from './names.ts';
 import { sheets } from './sheet.ts';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
+import { Said, inSeveral, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 interface PageProps {
@@ -27,26 +28,27 @@ export function Page({ input, number, total, children }: PageProps): ReactNode {
 }
 
 function Foot({ input, number, total }: Omit<PageProps, 'children'>): ReactNode {
-  const { words, edition } = input;
+  const { words, edition, despiteFindings = false } = input;
   const { outer, inner } = sheets[input.paper];
   const count = isolate(`${words.number(number)}\u00a0/\u00a0${words.number(total)}`);
   return (
     <footer className="foot" style={{ insetInlineStart: `${outer}mm`, insetInlineEnd: `${inner}mm` }}>
       {number > 1 && <span className="folio"><Spoken text={count} /></span>}
-      {input.despiteFindings && <Unproved input={input} />}
-      {number > 1 && edition === 'words' && <span>{itemAndSize(input)}</span>}
+      {despiteFindings && <Unproved input={input} />}
+      {number > 1 && edition === 'words' && !(despiteFindings && inSeveral(input)) && <span><Said input={input} say={itemAndSize} how="inline" /></span>}
       {number > 1 && <span className="mark"><SizeMark input={input} height={4} /></span>}
     </footer>
   );
 }
 
 /** On every page of a booklet that is printed although a check failed. */
-function Unproved({ input: { words, glyphs, edition } }: { readonly input: BookletInput }): ReactNode {
-  const said = words.t('booklet.despite-findings');
+function Unproved({ input }: { readonly input: BookletInput }): ReactNode {
+  const { glyphs, edition } = input;
+  const say: Say = ({ words }) => words.t('booklet.despite-findings');
   return (
     <span className="unproved">
-      <GlyphMark glyph={glyphs.plain('unproved')} label={said} height={7.5} />
-      {edition === 'words' && <b>{said}</b>}
+      <GlyphMark glyph={glyphs.plain('unproved')} label={say(input)} height={7.5} />
+      {edition === 'words' && <b><Said input={input} say={say} how="inline" /></b>}
     </span>
   );
 }

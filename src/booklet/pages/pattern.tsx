@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
-import { ChapterHeading } from './chapter.tsx';
-import { PlacedPicture } from './placed-picture.tsx';
+import { ChapterHeading, headingHeight } from './chapter.tsx';
+import { PlacedPicture, pictureSize } from './placed-picture.tsx';
+import { bandRoom, sheets } from './sheet.ts';
 import type { BookletInput } from './types.ts';
 
 /** The flat pattern, and how a flap is creased: one page each. */
@@ -8,14 +9,17 @@ export function pattern(input: BookletInput): readonly ReactNode[] {
   const { words, model } = input;
   const { blank, flaps } = model.pattern;
   const creases = Math.max(...flaps.map((flap) => flap.creases.length));
+  // Under a heading of several lines a high drawing is set a little smaller.
+  const fit = (name: 'pattern' | 'creasing', id: string): number =>
+    Math.min(1, (bandRoom(sheets[input.paper]) - headingHeight(input, name)) / pictureSize(input, id).height);
   return [
     <div className="pattern main" key="pattern">
       <ChapterHeading input={input} name="pattern" />
-      <PlacedPicture input={input} id="pattern" alt={words.t('booklet.alt.pattern', { blank: words.measures(blank.map((side) => Math.round(side)), 'mm') })} />
+      <PlacedPicture input={input} id="pattern" scale={fit('pattern', 'pattern')} alt={words.t('booklet.alt.pattern', { blank: words.measures(blank.map((side) => Math.round(side)), 'mm') })} />
     </div>,
     <div className="pattern main" key="creasing">
       <ChapterHeading input={input} name="creasing" />
-      <PlacedPicture input={input} id="crease-section" alt={words.t('booklet.alt.crease-section', { count: creases })} />
+      <PlacedPicture input={input} id="crease-section" scale={fit('creasing', 'crease-section')} alt={words.t('booklet.alt.crease-section', { count: creases })} />
     </div>,
   ];
 }

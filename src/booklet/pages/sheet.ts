@@ -29,7 +29,7 @@ export function bandRoom({ height, top, bottom }: Sheet): number {
   return height - top - bottom;
 }
 
-/** Distance of the lines of running text, mm; all heights of text are its multiples. */
+/** Distance of the lines of running text in Latin letters, mm; other scripts stand farther apart, see `lineScale`. */
 export const lineHeight = 5.5;
 
 /** Running text, pt. ISO/IEC Guide 37 asks for at least 10. */
@@ -38,17 +38,11 @@ export const textSize = 10.5;
 /** A step's caption, pt. */
 export const captionSize = 11;
 
-/** Height of a chapter's heading with the white below it, mm. */
-export const headingHeight = 18;
+/** Distance of the lines of a chapter's heading, and the white below it, mm. */
+export const headingLine = 11;
+export const headingWhite = 7;
+/** A chapter's heading, pt. */
+export const headingSize = 22;
 
 /** Height of a pictogram in a strip, mm. */
 export const glyphHeight = 11;
-
-/**
- * Lines that a text takes in `width` mm, on the safe side: the letters of Noto Sans are 0.56 em wide at
- * the most on average over a sentence (measured on the captions of the locale files). `size` in pt.
- */
-export function linesOf(text: string, width: number, size: number): number {
-  const letter = 0.56 * size * (25.4 / 72);
-  return Math.max(1, Math.ceil((text.length * letter) / width));
-}

@@ -5,6 +5,7 @@ import { PlacedPicture } from './placed-picture.tsx';
 import { Spoken } from './spoken.tsx';
 import { stepAlt } from './step-alt.ts';
 import { StepMargin } from './step-margin.tsx';
+import { Said } from './tongues.tsx';
 import { StepStrip } from './step-strip.tsx';
 import type { BookletInput } from './types.ts';
 
@@ -24,7 +25,7 @@ export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
     <article className={band.run === null ? 'band' : 'band in-run'} style={{ height: `${height}mm` }}>
       <h2 style={{ height: `${headHeight}mm` }}>
         <span className="numeral"><Spoken text={words.number(step.number)} /></span>{' '}
-        {edition === 'words' && <span className="caption"><Spoken text={caption(input, step)} /></span>}
+        {edition === 'words' && <span className="caption"><Said input={input} say={(each) => caption(each, step)} how="beside" /></span>}
       </h2>
       <StepMargin input={input} step={step} headHeight={headHeight} />
       <div className="work" style={{ gap, paddingTop: gap }}>

@@ -48,7 +48,13 @@ export async function showDocument(tab: Page, doc: PrintDocument, langs: readonl
     function plain(text: string): string {
       return text.replace(/[\u2066-\u2069]/g, '');
     }
-  }, { lang: doc.lang, dir: doc.dir, title: doc.title, css: `${langRule(doc.lang, langs)}\n${sheetCss(doc)}\n${doc.css}`, html: doc.html });
+  }, { lang: doc.lang, dir: doc.dir, title: doc.title, css: `${langRules(doc, langs)}\n${sheetCss(doc)}\n${doc.css}`, html: doc.html });
+}
+
+/** The font of the document's language and of every language that a text in it is marked with. */
+function langRules({ lang, html }: PrintDocument, loaded: readonly string[]): string {
+  const marked = [...html.matchAll(/ lang="([^"]+)"/g)].map((match) => match[1] ?? lang);
+  return [...new Set([lang, ...marked.sort()])].map((each) => langRule(each, loaded)).join('\n');
 }
 
 /** What every document starts from; its own style comes after and may set margins by `@page`. */

@@ -226,7 +226,7 @@ describe('one clear error', () => {
   });
 
   it('names a language the printer was not opened for, and twin pictures', async () => {
-    await expect(printer.document(plain({ lang: 'my' }), book)).rejects.toThrow('its language “my” is written in the script Mymr');
+    await expect(printer.document(plain({ lang: 'km' }), book)).rejects.toThrow('language “km” is written in the script Khmr, for which there is no font');
     await expect(printer.pictures([...samplePictures(1), ...samplePictures(1)])).rejects.toThrow('two pictures have the id “step-1”');
     const svg = '<svg viewBox="0 0 9 9"><text y="5" font-size="4">漢</text></svg>';
     await expect(printer.pictures([{ id: 'sign', width: 9, height: 9, svg }])).rejects.toThrow('picture “sign”: some letters are in none of the fonts');
