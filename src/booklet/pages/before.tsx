@@ -3,6 +3,7 @@ import type { Caution, Plan, Tool } from '../../plan/index.ts';
 import { CautionList } from './caution-list.tsx';
 import { ChapterHeading } from './chapter.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
+import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
 
@@ -15,14 +16,12 @@ const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-edge', 
 
 /** People, time, tools and safety signs. */
 export function before(input: BookletInput): readonly ReactNode[] {
-  return [(
-    <div className="before main" key="before">
-      <ChapterHeading input={input} name="before" />
-      <PeopleAndTime input={input} />
-      <Tools input={input} />
-      <CautionList input={input} cautions={workCautions(input.plan)} sentences={input.report.advice.fixToWall ? {} : { tipping: 'hold' }} />
-    </div>
-  )];
+  const heading = <ChapterHeading input={input} name="before" />;
+  const work = <><PeopleAndTime input={input} /><Tools input={input} /></>;
+  const cautions = <CautionList input={input} cautions={workCautions(input.plan)} sentences={input.report.advice.fixToWall ? {} : { tipping: 'hold' }} />;
+  return sheets[input.paper].narrow
+    ? [<div className="before main" key="before">{heading}{work}</div>, <div className="before main" key="cautions">{cautions}</div>]
+    : [<div className="before main" key="before">{heading}{work}{cautions}</div>];
 }
 
 /** Cautions of all steps, each once, with those that always hold. */

@@ -32,7 +32,7 @@ export function bookletPages(input: BookletInput): BookletPages {
   )).join('\n');
   return {
     html,
-    css: pageStyle(input.words.about.textScale),
+    css: pageStyle(input.words.about.textScale, input.paper),
     title: itemAndSize(input),
     dir: input.words.about.direction,
     pageCount: contents.length,

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import type { Finding } from '../../check/index.ts';
 import { isolate, isolateName } from '../words/index.ts';
 import { ChapterHeading } from './chapter.tsx';
@@ -12,10 +12,13 @@ import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
 import { wrappedLines } from './wrapped-lines.ts';
 
-/** Width of the column with a finding's name and source, with the white at its end, and of a fact, mm. */
+/** Width of the column with a finding's name and source, with the white at its end, mm. */
 export const sourceWidth = 90;
+/** On a narrow page the source stands under the whole row. */
+export const narrowNameWidth = 50;
 const sourceGap = 3;
-const factWidth = sheets.a4.main - 46;
+/** Width of a fact's name with the white after it, mm. */
+export const factName = { wide: 46, narrow: 38 } as const;
 /** Size of a source and of the caution on local codes, pt, and the caution's lines, mm. */
 const sourceSize = 10;
 const deferSize = 12;
@@ -64,8 +67,9 @@ function factsOf(input: BookletInput): readonly (readonly [string, string])[] {
 
 /** The lines above the findings with the white between them, mm. */
 function factsHeight(input: BookletInput): number {
-  const facts = factsOf(input).reduce((lines, [, text]) => lines + linesIn(input, text, factWidth, textSize), 0);
-  const defer = linesIn(input, input.words.t('booklet.defer'), sheets[input.paper].main, deferSize);
+  const { main, narrow } = sheets[input.paper];
+  const facts = factsOf(input).reduce((lines, [, text]) => lines + linesIn(input, text, main - (narrow ? factName.narrow : factName.wide), textSize), 0);
+  const defer = linesIn(input, input.words.t('booklet.defer'), main, deferSize);
   return facts * lineHeight + 5 + 3.5 + defer * deferLine + lineHeight;
 }
 
@@ -93,8 +97,9 @@ function wordsFrom({ words }: BookletInput): string {
 }
 
 function rowHeight(input: BookletInput, finding: Finding): number {
-  const width = sourceWidth - sourceGap;
-  const lines = linesIn(input, input.words.t(`findings.${finding.name}`), width, textSize) + wrappedLines(finding.source, width, sourceSize);
+  const { narrow, main } = sheets[input.paper];
+  const width = (narrow ? narrowNameWidth : sourceWidth) - sourceGap;
+  const lines = linesIn(input, input.words.t(`findings.${finding.name}`), width, textSize) + wrappedLines(finding.source, narrow ? main - sourceGap : width, sourceSize);
   return lines * lineHeight + 2.5;
 }
 
@@ -104,7 +109,8 @@ function linesIn({ words: { lang, about } }: BookletInput, text: string, width: 
 }
 
 function Findings({ input, findings }: { readonly input: BookletInput; readonly findings: readonly Finding[] }): ReactNode {
-  const { words } = input;
+  const { words, paper } = input;
+  const { narrow } = sheets[paper];
   return (
     <table className="findings">
       <thead>
@@ -117,19 +123,26 @@ function Findings({ input, findings }: { readonly input: BookletInput; readonly 
       </thead>
       <tbody>
         {findings.map((finding) => (
-          <tr key={`${finding.name} ${finding.figure}`}>
-            <th scope="row">
-              {words.t(`findings.${finding.name}`)}
-              <span className="source" lang="en" dir="ltr"><Formula text={finding.source} /></span>
-            </th>
-            <td><Spoken text={figure(input, finding.figure, finding.unit)} /></td>
-            <td><Spoken text={figure(input, finding.limit, finding.unit)} /></td>
-            <td>{words.t(`booklet.colophon.verdicts.${finding.verdict}`)}</td>
-          </tr>
+          <Fragment key={`${finding.name} ${finding.figure}`}>
+            <tr>
+              <th scope="row">
+                {words.t(`findings.${finding.name}`)}
+                {!narrow && <Source finding={finding} />}
+              </th>
+              <td><Spoken text={figure(input, finding.figure, finding.unit)} /></td>
+              <td><Spoken text={figure(input, finding.limit, finding.unit)} /></td>
+              <td>{words.t(`booklet.colophon.verdicts.${finding.verdict}`)}</td>
+            </tr>
+            {narrow && <tr className="below"><td colSpan={4}><Source finding={finding} /></td></tr>}
+          </Fragment>
         ))}
       </tbody>
     </table>
   );
+}
+
+function Source({ finding }: { readonly finding: Finding }): ReactNode {
+  return <span className="source" lang="en" dir="ltr"><Formula text={finding.source} /></span>;
 }
 
 /** Three digits that count; angles in degrees. */

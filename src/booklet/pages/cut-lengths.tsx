@@ -3,6 +3,7 @@ import type { TubeNeed } from '../../model/index.ts';
 import { isolate } from '../words/index.ts';
 import { leastScale } from './break-pages.ts';
 import { ChapterHeading } from './chapter.tsx';
+import { packPages } from './pack.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
 import { bandRoom, headingHeight, sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
@@ -19,6 +20,7 @@ export const barsGap = 8;
  */
 export function cutLengths(input: BookletInput): readonly ReactNode[] {
   const heading = <ChapterHeading input={input} name="lengths" />;
+  if (sheets[input.paper].narrow) return onNarrowPages(input, heading);
   const room = bandRoom(sheets[input.paper]) - headingHeight - barsGap;
   const { height } = pictureSize(input, 'cut-bars');
   const besideTable = Math.min(1, (room - piecesHead - pieceHeight * input.model.tubes.length - 1) / height);
@@ -27,6 +29,17 @@ export function cutLengths(input: BookletInput): readonly ReactNode[] {
   return besideTable >= leastScale
     ? [<div className="lengths main" key={0}>{heading}{bars(besideTable)}{table}</div>]
     : [<div className="lengths main" key={0}>{heading}{bars(Math.min(1, room / height))}</div>, <div className="lengths main" key={1}>{table}</div>];
+}
+
+/** The drawing comes in pieces, `cut-bars`, `cut-bars:a` and so on; the table stands under the last where there is room. */
+function onNarrowPages(input: BookletInput, heading: ReactNode): readonly ReactNode[] {
+  const room = bandRoom(sheets[input.paper]) - headingHeight - barsGap;
+  const ids = Object.keys(input.pictures).filter((id) => id === 'cut-bars' || id.startsWith('cut-bars:')).sort();
+  const drawings = ids.map((id) => ({ height: pictureSize(input, id).height + barsGap, piece: <PlacedPicture key={id} input={input} id={id} alt={barsAlt(input)} /> }));
+  const table = { height: piecesHead + pieceHeight * input.model.tubes.length + 1, piece: <LengthTable key="table" input={input} /> };
+  return packPages([...drawings, table], room + barsGap).map((page, index) => (
+    <div className="lengths main" key={index}>{index === 0 && heading}{page.map(({ piece }) => piece)}</div>
+  ));
 }
 
 function barsAlt({ words, model }: BookletInput): string {

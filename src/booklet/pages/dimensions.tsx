@@ -5,6 +5,7 @@ import { isolate } from '../words/index.ts';
 import { ChapterHeading } from './chapter.tsx';
 import { sizeName } from './names.ts';
 import { PlacedPicture } from './placed-picture.tsx';
+import { sheets } from './sheet.ts';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
@@ -49,6 +50,7 @@ function SizeTable({ input }: { readonly input: BookletInput }): ReactNode {
       <thead>
         <tr>
           <th scope="col" className="letter"><Spoken text={isolate('mm')} /></th>
+          {sheets[input.paper].narrow && input.edition === 'words' && <td />}
           {input.variants.map((variant) => <SizeHead key={variant.size} input={input} variant={variant} />)}
         </tr>
       </thead>
@@ -59,12 +61,13 @@ function SizeTable({ input }: { readonly input: BookletInput }): ReactNode {
 
 /** A letter with its lengths; with words, its name over them. */
 function LengthRows({ input, length }: { readonly input: BookletInput; readonly length: NamedLength }): ReactNode {
-  const { variants, edition } = input;
+  const { variants, edition, paper } = input;
   const letter = <th scope="rowgroup" className="letter"><Spoken text={isolate(length.letter)} /></th>;
   const values = variants.map((variant) => (
     <td key={variant.size} className={markClass(input, variant)}><Spoken text={isolate(valueIn(input, variant, length))} /></td>
   ));
   if (edition === 'pictures') return <tbody><tr>{letter}{values}</tr></tbody>;
+  if (sheets[paper].narrow) return <tbody><tr>{letter}<td className="named">{lengthName(input, length)}</td>{values}</tr></tbody>;
   return (
     <tbody>
       <tr>{letter}<td className="what" colSpan={variants.length}>{lengthName(input, length)}</td></tr>

@@ -2,11 +2,12 @@ import type { ReactNode } from 'react';
 import { CheckPictures } from './check-pictures.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
 import { withNumeral } from './load-figures.tsx';
+import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Heights of the pictures, mm. */
-const pictureHeight = 22;
+const pictureHeight = { wide: 22, narrow: 18 } as const;
 const mattressHeight = 34;
 
 /** For which child a bed is, and the thickest mattress that leaves the guard high enough. */
@@ -15,7 +16,7 @@ export function OnlyFor({ input }: { readonly input: BookletInput }): ReactNode 
   return (
     <div className="only-for">
       <div className="told">
-        <div className="pair"><CheckPictures input={input} check={{ kind: 'pair', name: 'bed-child' }} height={pictureHeight} /></div>
+        <div className="pair"><CheckPictures input={input} check={{ kind: 'pair', name: 'bed-child' }} height={sheets[input.paper].narrow ? pictureHeight.narrow : pictureHeight.wide} /></div>
         {edition === 'words' && <p>{words.t('checks.bed-child')}</p>}
       </div>
       <Mattress input={input} />

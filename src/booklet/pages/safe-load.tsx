@@ -6,6 +6,7 @@ import { ChapterHeading } from './chapter.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
 import { Load } from './load-figures.tsx';
 import { OnlyFor } from './only-for.tsx';
+import { sheets } from './sheet.ts';
 import type { BookletInput } from './types.ts';
 
 /** Height of the wall fixing's picture, mm; over the pictures of a bed there is less room. */
@@ -31,7 +32,9 @@ export function safeLoad(input: BookletInput): readonly ReactNode[] {
   const { words, glyphs, edition, model, report: { advice } } = input;
   const fixing = words.t('booklet.fix-to-wall');
   const { cautions, sentences } = useCautions[model.use];
-  return [(
+  const signs = <CautionList input={input} cautions={[...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual']} sentences={sentences} />;
+  const { narrow } = sheets[input.paper];
+  const load = (
     <div className="load main" key="load">
       <ChapterHeading input={input} name="load" />
       <div className="safe">
@@ -44,7 +47,8 @@ export function safeLoad(input: BookletInput): readonly ReactNode[] {
         )}
         {model.use === 'bed' && <OnlyFor input={input} />}
       </div>
-      <CautionList input={input} cautions={[...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual']} sentences={sentences} />
+      {!narrow && signs}
     </div>
-  )];
+  );
+  return narrow ? [load, <div className="load main" key="signs">{signs}</div>] : [load];
 }

@@ -6,6 +6,8 @@ import { countLine, over } from './parts-list.tsx';
 import { plateGap } from './plates.tsx';
 import { captionSize, lineHeight, sheets, textSize } from './sheet.ts';
 import { innerGap } from './step-strip.tsx';
+import { narrowStyle } from './narrow-style.ts';
+import type { Paper } from './types.ts';
 
 const { margin, gutter, main } = sheets.a4;
 
@@ -147,6 +149,7 @@ html:dir(rtl) .findings .source { text-align: right; }
  * The style of all pages. Margins and columns mirror with the language's direction; `textScale` enlarges
  * running text where a script's letters are small.
  */
-export function pageStyle(textScale: number): string {
-  return [`body { --text-scale: ${textScale}; }`, ground, coverStyle, beforeStyle, listStyle, stepStyle, endStyle].join('\n');
+export function pageStyle(textScale: number, paper: Paper): string {
+  const narrow = sheets[paper].narrow ? [narrowStyle(sheets[paper])] : [];
+  return [`body { --text-scale: ${textScale}; }`, ground, coverStyle, beforeStyle, listStyle, stepStyle, endStyle, ...narrow].join('\n');
 }
