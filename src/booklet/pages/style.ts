@@ -36,10 +36,10 @@ svg { display: block; flex: none; }
 .foot .mark { margin-inline-start: auto; padding-bottom: 0.8mm; }
 .chapter { font-size: 22pt; font-weight: 700; line-height: 11mm; }
 .chapter .glyph { margin-top: -1mm; }
-.heading { display: flex; align-items: flex-start; gap: 12mm; }
-.looked-at { display: flex; align-items: center; gap: 3.5mm; height: 11mm; }
-.looked-at span { max-width: 62mm; }
-.looked-at b { font-size: 22pt; line-height: 11mm; font-variant-numeric: tabular-nums; }
+.heading { display: flex; align-items: flex-start; justify-content: space-between; gap: 8mm; }
+.looked-at { display: flex; align-items: center; gap: 3mm; height: 14mm; margin-top: -1.5mm; }
+.looked-at span { max-width: 52mm; }
+.looked-at b { white-space: nowrap; font-size: 22pt; line-height: 11mm; font-variant-numeric: tabular-nums; }
 .defer { font-size: calc(12pt * var(--text-scale)); line-height: 6mm; border-top: ${hair}mm solid; padding-top: 3mm; }
 `;
 
