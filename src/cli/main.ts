@@ -13,7 +13,7 @@ program.command('make')
   .option('--size <names...>', 'size variants; all unless given')
   .option('--lang <codes...>', 'languages of the words, or two or three side by side such as ar+fr; each under locales/ unless given')
   .option('--edition <names...>', 'editions: pictures, words; both unless given')
-  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--paper <names...>', 'papers: a4, letter, a5, half-letter; the first two unless given')
   .option('--out <folder>', 'where the booklets go', 'booklets')
   .option('--despite-findings', 'prints although a check fails; every page is stamped')
   .action(async (item: string | undefined, options: MakeOptions) => (await import('./make.ts')).makeCommand(item, options));

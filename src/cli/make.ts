@@ -11,6 +11,7 @@ import { planItem } from '../plan/index.ts';
 import type { Item } from '../read/index.ts';
 import { localeFiles, makeFolder, writeWhole } from './files.ts';
 import { newProgress, type Progress } from './progress.ts';
+import { drawnSets, formatOf, printedSets } from './picture-sets.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { nameOf, tonguesAsked, type Tongues } from './tongues.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
@@ -26,7 +27,8 @@ export interface MakeOptions {
 }
 
 const EDITIONS: readonly Edition[] = ['pictures', 'words'];
-const PAPERS: readonly Paper[] = ['a4', 'letter'];
+const PAPERS: readonly Paper[] = ['a4', 'letter', 'a5', 'half-letter'];
+const USUAL_PAPERS: readonly Paper[] = ['a4', 'letter'];
 
 /** Makes the booklets asked for, and build.json beside those of each size. What can be refused is refused before anything is written. */
 export async function makeCommand(name: string | undefined, options: MakeOptions): Promise<void> {
@@ -58,7 +60,7 @@ function booklets(options: MakeOptions): Pick<Shop, 'booklets' | 'languages'> {
   const locales = localeFiles('locales');
   const known = languagesIn(locales);
   const editions = chosen(EDITIONS, options.edition, 'edition');
-  const papers = chosen(PAPERS, options.paper, 'paper');
+  const papers = chosen(PAPERS, options.paper ?? USUAL_PAPERS, 'paper');
   const languages = known.map((lang) => loadWords(locales, lang));
   const tongues = tonguesAsked(languages, options.lang);
   return {
@@ -101,21 +103,20 @@ async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promi
   const { printer, progress } = shop;
   const { item, model: { size } } = draft;
   progress.start(drawing.picturesExpected(draft.plan) + shop.booklets.length);
-  const variant = { ...draft, pictures: await drawnPictures(draft, progress) };
-  const book = await printer.pictures(variant.pictures);
+  const sets = await drawnSets(draft, shop.booklets.map(({ paper }) => formatOf(paper)), (id) => { progress.done(`${item.name} ${size} ${id}`); });
+  const variant = { ...draft, pictures: sets.page };
+  const books = await printedSets(sets, printer);
   const models = sizesOf(item).map((each) => buildModel(item, each));
   writeWhole(join(folder, 'build.json'), `${JSON.stringify(buildRecord(variant), null, 2)}\n`);
   for (const booklet of shop.booklets) {
     const file = join(folder, `${item.name}-${size}-${ending(booklet)}.pdf`);
-    writeWhole(file, await printer.document(bookletDocument(variant, models, booklet, shop.languages), book));
+    const format = formatOf(booklet.paper);
+    writeWhole(file, await printer.document(bookletDocument(variant, models, booklet, shop.languages, sets[format]), books[format]));
     progress.done(file);
     progress.line(file);
   }
   progress.stop();
 }
-
-const drawnPictures = async ({ item, model, plan, cuts }: Draft['variant'], progress: Progress): Promise<Variant['pictures']> =>
-  drawing.itemPictures(model, plan, cuts, await loadSolids(), (id) => { progress.done(`${item.name} ${model.size} ${id}`); });
 
 interface Booklet {
   /** Without words the language its pictures are described in. */
@@ -129,15 +130,15 @@ function ending({ tongues, edition, paper }: Booklet): string {
   return `${edition === 'pictures' ? '' : `${nameOf(tongues)}-`}${edition}${paper === 'a4' ? '' : `-${paper}`}`;
 }
 
-/** The booklet as a document to print, pictures still to be laid in. */
-export function bookletDocument(variant: Variant, variants: readonly Model[], booklet: Booklet, all: readonly Words[]): PrintDocument {
-  const { item, model, plan, report, pictures } = variant;
+/** The booklet as a document to print, pictures still to be laid in: the variant's own, unless others are drawn for its paper. */
+export function bookletDocument(variant: Variant, variants: readonly Model[], booklet: Booklet, all: readonly Words[], pictures = variant.pictures): PrintDocument {
+  const { item, model, plan, report } = variant;
   const { tongues: [language, ...alongside], edition, paper } = booklet;
   const mark = contentMark(variant);
   const pages = bookletPages({
     model, plan, report, variants, edition, paper,
     pictures: Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }])),
-    partScale: drawing.PART_SCALE,
+    partScale: drawing.partScale(formatOf(paper)),
     revision: item.revision,
     contentMark: mark,
     despiteFindings: report.findings.some((finding) => finding.verdict === 'fail'),

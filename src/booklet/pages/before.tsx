@@ -1,8 +1,9 @@
 import type { ReactNode } from 'react';
 import type { Caution, Plan, Tool } from '../../plan/index.ts';
 import type { Words } from '../words/index.ts';
-import { cautionPages } from './caution-list.tsx';
+import { cautionPages, type Block } from './caution-list.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
+import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import { Said, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
@@ -21,7 +22,7 @@ export function before(input: BookletInput): readonly ReactNode[] {
     className: 'before',
     over: [
       { height: crewHeight(input), node: <PeopleAndTime key="crew" input={input} /> },
-      { height: toolsHeight(input), node: <Tools key="tools" input={input} /> },
+      ...toolRows(input),
     ],
     cautions: workCautions(input.plan),
     sentences: input.report.advice.fixToWall ? {} : { tipping: 'hold' },
@@ -31,7 +32,8 @@ export function before(input: BookletInput): readonly ReactNode[] {
 /** Height of the pictograms of people and time with the white under them, and the room of the words beside them, mm. */
 const crewGlyph = 20;
 export const crewWhite = 6;
-const crewWords = 55;
+const crewWords = { wide: 55, narrow: 33 } as const;
+export const crewGap = { wide: 14, narrow: 8 } as const;
 
 const crew: Say = ({ words, plan }) => words.t('booklet.people', { count: peopleAtMost(plan) });
 const time: Say = ({ words, plan }) => words.t('booklet.time', { time: workTime(words, plan) });
@@ -47,24 +49,32 @@ function workTime(words: Words, plan: Plan): string {
 
 function crewHeight(input: BookletInput): number {
   if (input.edition === 'pictures') return crewGlyph + crewWhite;
-  return Math.max(crewGlyph, ...[crew, time].map((say) => saidHeight(input, say, crewWords, { size: crewSize, bold: true }))) + crewWhite;
+  const width = sheets[input.paper].narrow ? crewWords.narrow : crewWords.wide;
+  return Math.max(crewGlyph, ...[crew, time].map((say) => saidHeight(input, say, width, { size: crewSize, bold: true }))) + crewWhite;
 }
 
-/** Tools side by side, each with its name under it: how many in a row, its width, white round the rows, mm; the names' size, pt, and lines, mm. */
-const toolsInRow = 5;
+/** Tools side by side, each with its name under it: its width, white over and under a row, between names and pictures, mm; the names' size, pt, and lines, mm. */
 export const toolWidth = 30.6;
-export const toolGap = { rows: 5, columns: 3, over: 6, name: 1.5 } as const;
+export const toolGap = { rows: 5.5, columns: 3, name: 1.5 } as const;
 export const toolSize = 11;
 export const toolLine = 5;
 const toolGlyph = 20;
 const bareToolGlyph = 25;
 
-function toolsHeight(input: BookletInput): number {
+/** Each row by itself: in several languages they may need more than a page. */
+function toolRows(input: BookletInput): readonly Block[] {
   const tools = toolsOf(input.plan);
-  const rows = Array.from({ length: Math.ceil(tools.length / toolsInRow) }, (_, index) => tools.slice(toolsInRow * index, toolsInRow * (index + 1)));
-  const heights = rows.map((row) => (input.edition === 'pictures' ? bareToolGlyph : toolGlyph + toolGap.name + Math.max(...row.map((tool) =>
-    saidHeight(input, ({ words }) => words.t(`booklet.tools.${tool}`), toolWidth, { size: toolSize, leading: toolLine })))));
-  return 2 * toolGap.over + heights.reduce((sum, height) => sum + height, 0) + toolGap.rows * (rows.length - 1);
+  const wide = Math.floor((sheets[input.paper].main + toolGap.columns) / (toolWidth + toolGap.columns));
+  const rows = Array.from({ length: Math.ceil(tools.length / wide) }, (_, index) => tools.slice(wide * index, wide * (index + 1)));
+  return rows.map((row, index) => ({
+    height: toolGap.rows + toolsHeight(input, row) + (index === rows.length - 1 ? toolGap.rows : 0),
+    node: <Tools key={row.join()} input={input} tools={row} />,
+  }));
+}
+
+function toolsHeight(input: BookletInput, row: readonly Tool[]): number {
+  if (input.edition === 'pictures') return bareToolGlyph;
+  return toolGlyph + toolGap.name + Math.max(...row.map((tool) => saidHeight(input, ({ words }) => words.t(`booklet.tools.${tool}`), toolWidth, { size: toolSize, leading: toolLine })));
 }
 
 function toolsOf({ steps }: Plan): readonly Tool[] {
@@ -99,11 +109,11 @@ function PeopleAndTime({ input }: { readonly input: BookletInput }): ReactNode {
   );
 }
 
-function Tools({ input }: { readonly input: BookletInput }): ReactNode {
-  const { words, plan, glyphs, edition } = input;
+function Tools({ input, tools }: { readonly input: BookletInput; readonly tools: readonly Tool[] }): ReactNode {
+  const { words, glyphs, edition } = input;
   return (
     <ul className="tools">
-      {toolsOf(plan).map((tool) => (
+      {tools.map((tool) => (
         <li key={tool}>
           <GlyphMark glyph={glyphs.tool(tool)} label={words.t(`booklet.tools.${tool}`)} height={edition === 'words' ? toolGlyph : bareToolGlyph} />
           {edition === 'words' && <span><Said input={input} say={(each) => each.words.t(`booklet.tools.${tool}`)} /></span>}

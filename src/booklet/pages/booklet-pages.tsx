@@ -33,7 +33,7 @@ export function bookletPages(input: BookletInput): BookletPages {
   )).join('\n');
   return {
     html,
-    css: pageStyle(tonguesOf(input)),
+    css: pageStyle(tonguesOf(input), input.paper),
     title: inEach(input).map(itemAndSize).join(' · '),
     dir: input.words.about.direction,
     pageCount: contents.length,

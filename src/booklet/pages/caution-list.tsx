@@ -29,12 +29,12 @@ export const signHeight = 19;
 const bareSignHeight = 32;
 export const signGap = 4;
 export const rowGap = 4.5;
-const bareRowGap = 9;
+export const bareRowGap = 9;
 export const columnGap = 6;
 /** White over and under all signs, mm. */
 export const cautionsPad = 5;
-/** Signs without words in a row. */
-const bareInRow = 4;
+/** White between signs without words, mm. */
+export const bareColumnGap = 12;
 /** The caution on local codes: pt, distance of lines and white over it, mm. */
 export const deferSize = 12;
 export const deferLine = 6;
@@ -78,7 +78,7 @@ export function deferHeight(input: BookletInput): number {
 
 /** Two side by side, with words in several languages one. */
 function inRow(input: BookletInput): number {
-  if (input.edition === 'pictures') return bareInRow;
+  if (input.edition === 'pictures') return Math.floor((sheets[input.paper].main + bareColumnGap) / (bareSignHeight + bareColumnGap));
   return inSeveral(input) ? 1 : 2;
 }
 

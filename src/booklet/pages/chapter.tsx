@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
 import { chapterGlyph, type ChapterName } from './chapter-glyphs.ts';
 import { GlyphMark } from './glyph-mark.tsx';
-import { LookedAt, lookedAtHeight, lookedAtWidth } from './looked-at.tsx';
+import { LookedAt, leastLookedAt, lookedAtHeight, lookedAtWidth } from './looked-at.tsx';
 import { lineScale, textWidth } from './setting.ts';
-import { headingLine, headingSize, headingWhite, sheets } from './sheet.ts';
+import { heading, headingLine, headingWhite, sheets } from './sheet.ts';
 import { Said, inSeveral, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
@@ -31,19 +31,37 @@ export function ChapterHeading({ input, name }: ChapterHeadingProps): ReactNode 
 /** Height of a chapter's heading with the white below it, mm. */
 export function headingHeight(input: BookletInput, name: ChapterName): number {
   if (input.edition === 'pictures') return headingLine + headingWhite;
-  const { main } = sheets[input.paper];
-  if (!titleAlone(input, name)) return Math.max(headingLine * lineScale(input.words), lookedAtHeight(input, name)) + headingWhite;
-  return saidHeight(input, titleOf(name), main, { ...title, how: 'beside', leading: headingLine }) + lookedAtHeight(input, name, main) + headingWhite;
+  const { main, narrow } = sheets[input.paper];
+  const { leading, ...title } = titleOn(input);
+  if (titleAlone(input, name)) return saidHeight(input, titleOf(name), main, { ...title, how: 'beside', leading }) + lookedAtHeight(input, name, main) + headingWhite;
+  const looked = lookedAtHeight(input, name, Math.min(lookedAtWidth(input, name), roomBeside(input, name)));
+  return Math.max(Math.max(headingLine, leading * lineScale(input.words)) + headingWhite, looked + (narrow ? lookedWhite : headingWhite));
 }
 
-const title = { size: headingSize, bold: true } as const;
-const titleGap = 12;
+/** Least white under what is only to be looked at on a narrow page, mm. */
+const lookedWhite = 2;
+
+function titleOn({ paper }: BookletInput): { readonly size: number; readonly leading: number; readonly bold: true } {
+  const { size, leading } = sheets[paper].narrow ? heading.narrow : heading.wide;
+  return { size, leading, bold: true };
+}
+
 const titleOf = (name: ChapterName): Say => ({ words }) => words.t(`booklet.chapters.${name}`);
+
+/** What a title on one line leaves of the width, mm. */
+function roomBeside(input: BookletInput, name: ChapterName): number {
+  const { main } = sheets[input.paper];
+  return main - textWidth(input.words, titleOf(name)(input), titleOn(input)) - titleGapOf(input);
+}
 
 /** Whether a title takes the whole width, and what is only to be looked at stands under it: with several languages, or where the two are too wide. */
 function titleAlone(input: BookletInput, name: ChapterName): boolean {
   if (input.edition === 'pictures') return false;
-  const looked = lookedAtWidth(input, name);
-  const room = sheets[input.paper].main - (looked === 0 ? 0 : looked + titleGap);
-  return inSeveral(input) || textWidth(input.words, titleOf(name)(input), title) > room;
+  if (inSeveral(input)) return true;
+  const least = leastLookedAt(input, name);
+  return least === 0 ? roomBeside(input, name) < -titleGapOf(input) : roomBeside(input, name) < least;
+}
+
+function titleGapOf({ paper }: BookletInput): number {
+  return (sheets[paper].narrow ? heading.narrow : heading.wide).gap;
 }

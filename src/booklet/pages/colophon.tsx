@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import type { Finding } from '../../check/index.ts';
 import { isolate, isolateName } from '../words/index.ts';
 import { fontFamily } from '../print/fonts.ts';
@@ -14,19 +14,16 @@ import { Spoken } from './spoken.tsx';
 import { Said, inEach, inSeveral, marked, saidHeight, tonguesOf, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
-/** Width of the column with a finding's name and source, with the white at its end, and of a fact, mm. */
-export const sourceWidth = 86;
-const sourceGap = 3;
-/** Widths of the columns of figure and limit, and of the verdict with no white at its end; white over the table and in a row, mm. */
-export const figureWidths = [28, 27] as const;
-const verdictWidth = sheets.a4.main - sourceWidth - figureWidths[0] - figureWidths[1] - sourceGap;
+/** Columns of the findings, mm: a finding's name with its source, figure, and limit; the verdict has the rest. On a narrow page the source stands under the row. */
+export const findingColumns = { wide: [86, 28, 27], narrow: [46, 27, 27] } as const;
+/** White at the end of each column but the last, over the table and in a row, mm. */
+const columnEnd = 3;
 export const findingsPad = 4;
 const rowPad = 2.5;
 export const findingsHead = 8;
 /** What a fact is about, the white beside it, and under all facts of a language, mm. */
-export const factNameWidth = 42;
+export const factNameWidth = { wide: 42, narrow: 34 } as const;
 export const factGap = 4;
-const factWidth = sheets.a4.main - factNameWidth - factGap;
 export const factsPad = 5;
 /** Size of a source, pt. */
 const sourceSize = 10;
@@ -91,8 +88,10 @@ function factsHeight(input: BookletInput): number {
   return factsPad + factsOf(input).reduce((sum, [name, text]) => sum + factHeight(input, name, text), 0);
 }
 
-function factHeight({ words }: BookletInput, name: string, text: string): number {
-  const lines = Math.max(textLines(words, text, factWidth, { size: textSize }), textLines(words, words.t(`booklet.colophon.${name}`), factNameWidth, { size: textSize }));
+function factHeight({ words, paper }: BookletInput, name: string, text: string): number {
+  const { main, narrow } = sheets[paper];
+  const nameWidth = narrow ? factNameWidth.narrow : factNameWidth.wide;
+  const lines = Math.max(textLines(words, text, main - nameWidth - factGap, { size: textSize }), textLines(words, words.t(`booklet.colophon.${name}`), nameWidth, { size: textSize }));
   return lines * lineHeight * lineScale(words);
 }
 
@@ -120,43 +119,62 @@ function wordsFrom({ words }: BookletInput): string {
 const findingName = ({ name }: Finding): Say => ({ words }) => words.t(`findings.${name}`);
 const verdict = ({ verdict: name }: Finding): Say => ({ words }) => words.t(`booklet.colophon.verdicts.${name}`);
 const column = (name: string): Say => ({ words }) => words.t(`booklet.colophon.${name}`);
-const columns = [['check', sourceWidth - sourceGap], ['figure', figureWidths[0] - sourceGap], ['limit', figureWidths[1] - sourceGap], ['verdict', verdictWidth]] as const;
+const columnNames = ['check', 'figure', 'limit', 'verdict'] as const;
+
+/** Widths of the columns' texts, mm. */
+function columnWidths({ paper }: BookletInput): readonly [number, number, number, number] {
+  const { main, narrow } = sheets[paper];
+  const [check, shown, limit] = narrow ? findingColumns.narrow : findingColumns.wide;
+  return [check - columnEnd, shown - columnEnd, limit - columnEnd, main - check - shown - limit];
+}
 
 function rowHeight(input: BookletInput, finding: Finding): number {
-  const width = sourceWidth - sourceGap;
-  const named = saidHeight(input, findingName(finding), width, { size: textSize }) + latinLines(finding.source, width, sourceSize) * lineHeight;
-  return Math.max(named, saidHeight(input, verdict(finding), verdictWidth, { size: textSize })) + rowPad;
+  const { narrow, main } = sheets[input.paper];
+  const [width, , , verdictWidth] = columnWidths(input);
+  const source = latinLines(finding.source, narrow ? main : width, sourceSize) * lineHeight;
+  const named = saidHeight(input, findingName(finding), width, { size: textSize });
+  const judged = saidHeight(input, verdict(finding), verdictWidth, { size: textSize });
+  return (narrow ? Math.max(named, judged) + source : Math.max(named + source, judged)) + rowPad;
 }
 
 /** Height of the table's head, mm. */
 function headHeight(input: BookletInput): number {
-  return Math.max(findingsHead, 2.5 + Math.max(...columns.map(([name, width]) => saidHeight(input, column(name), width, { size: textSize, bold: true }))));
+  const widths = columnWidths(input);
+  return Math.max(findingsHead, 2.5 + Math.max(...columnNames.map((name, index) => saidHeight(input, column(name), widths[index] ?? 0, { size: textSize, bold: true }))));
 }
 
 function Findings({ input, findings }: { readonly input: BookletInput; readonly findings: readonly Finding[] }): ReactNode {
+  const { narrow } = sheets[input.paper];
   if (findings.length === 0) return null;
   return (
     <table className="findings">
       <thead>
         <tr>
-          {columns.map(([name]) => <th scope="col" key={name}><Said input={input} say={column(name)} /></th>)}
+          {columnNames.map((name) => <th scope="col" key={name}><Said input={input} say={column(name)} /></th>)}
         </tr>
       </thead>
       <tbody>
         {findings.map((finding) => (
-          <tr key={`${finding.name} ${finding.figure}`}>
-            <th scope="row">
-              <Said input={input} say={findingName(finding)} />
-              <span className="source" lang="en" dir="ltr"><Formula text={finding.source} /></span>
-            </th>
-            <td><Spoken text={figure(input, finding.figure, finding.unit)} /></td>
-            <td><Spoken text={figure(input, finding.limit, finding.unit)} /></td>
-            <td><Said input={input} say={verdict(finding)} /></td>
-          </tr>
+          <Fragment key={`${finding.name} ${finding.figure}`}>
+            <tr>
+              <th scope="row">
+                <Said input={input} say={findingName(finding)} />
+                {!narrow && <Source finding={finding} />}
+              </th>
+              <td><Spoken text={figure(input, finding.figure, finding.unit)} /></td>
+              <td><Spoken text={figure(input, finding.limit, finding.unit)} /></td>
+              <td><Said input={input} say={verdict(finding)} /></td>
+            </tr>
+            {narrow && <tr className="below"><td colSpan={4}><Source finding={finding} /></td></tr>}
+          </Fragment>
         ))}
       </tbody>
     </table>
   );
+}
+
+function Source({ finding }: { readonly finding: Finding }): ReactNode {
+  return <span className="source" lang="en" dir="ltr"><Formula text={finding.source} /></span>;
 }
 
 /** Three digits that count; angles in degrees. */

@@ -10,15 +10,18 @@ import { textLines } from './setting.ts';
 import { Said, inSeveral, saidHeight } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
-/** The item's name: pt and lines in mm, for one language and for several; white over it, mm. */
-export const nameSizes = { one: 40, several: 28 } as const;
-export const nameLines = { one: 18, several: 13 } as const;
-export const namePad = 10;
+/** The item's name: pt and lines in mm, for one language and for several, on a wide page and a narrow one; white over it, mm. */
+export const nameSizes = { wide: { one: 40, several: 28 }, narrow: { one: 28, several: 20 } } as const;
+export const nameLines = { wide: { one: 18, several: 13 }, narrow: { one: 13, several: 10 } } as const;
+export const namePad = { wide: 10, narrow: 4 } as const;
 /** Size variant and measures: lines; white over and under the facts; the column of the revision, mm. */
 export const factLine = 7;
 export const factPad = 5;
 export const coverFoot = 4;
-export const printWidth = 70;
+export const printWidth = { wide: 70, narrow: 50 } as const;
+/** The size's name and measures: their letters, pt; room on the safe side, mm. */
+export const sizeSize = { wide: 14, narrow: 12 } as const;
+const sizeRoom = { wide: 60, narrow: 50 } as const;
 /** Lines of the languages' names, which are in many scripts, and the white over them, mm. */
 export const namesLine = 6.5;
 export const namesPad = 3;
@@ -50,20 +53,25 @@ export function cover(input: BookletInput): readonly ReactNode[] {
   )];
 }
 
+function widthOf({ paper }: BookletInput): 'wide' | 'narrow' {
+  return sheets[paper].narrow ? 'narrow' : 'wide';
+}
+
 /** Heights with the white round them, mm. */
 function nameHeight(input: BookletInput): number {
-  if (input.edition === 'pictures') return namePad + soleMark;
+  const page = widthOf(input);
+  if (input.edition === 'pictures') return namePad[page] + soleMark;
   const many = inSeveral(input) ? 'several' : 'one';
-  return namePad + saidHeight(input, itemName, sheets[input.paper].main, { size: nameSizes[many], bold: true, leading: nameLines[many] });
+  return namePad[page] + saidHeight(input, itemName, sheets[input.paper].main, { size: nameSizes[page][many], bold: true, leading: nameLines[page][many] });
 }
 
 function factsHeight(input: BookletInput): number {
   const { words, model, languages = [words.about.name] } = input;
   if (input.edition === 'pictures') return coverFoot + factPad + factLine;
-  const width = sheets[input.paper].main;
-  const sizes = saidHeight(input, (each) => sizeName(each, model), 60, { size: 14, bold: true, leading: factLine }) + factLine;
-  const names = textLines(words, languages.join(' · '), width, { size: textSize });
-  return coverFoot + factPad + Math.max(mark, sizes, saidHeight(input, revision, printWidth, { size: textSize })) + namesPad + names * namesLine;
+  const page = widthOf(input);
+  const sizes = saidHeight(input, (each) => sizeName(each, model), sizeRoom[page], { size: sizeSize[page], bold: true, leading: factLine }) + factLine;
+  const names = textLines(words, languages.join(' · '), sheets[input.paper].main, { size: textSize });
+  return coverFoot + factPad + Math.max(mark, sizes, saidHeight(input, revision, printWidth[page], { size: textSize })) + namesPad + names * namesLine;
 }
 
 /** The finished item's picture in words. */

@@ -3,6 +3,7 @@ import type { TubeNeed } from '../../model/index.ts';
 import { isolate } from '../words/index.ts';
 import { leastScale } from './break-pages.ts';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
+import { packPages } from './pack.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
 import { bandRoom, sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
@@ -11,7 +12,9 @@ import type { BookletInput } from './types.ts';
 
 /** Rows of the table, its head, and the white under the drawing, mm. */
 export const pieceHeight = 14;
+/** Columns of the pieces on a wide page, and of their figures; on a narrow page the pieces have the rest. */
 export const pieceWidth = 84;
+export const pieceFigures = { wide: 36, narrow: 32 } as const;
 export const pieceGap = 5;
 export const piecesHead = 8;
 export const barsGap = 8;
@@ -22,14 +25,26 @@ export const barsGap = 8;
  */
 export function cutLengths(input: BookletInput): readonly ReactNode[] {
   const heading = <ChapterHeading input={input} name="lengths" />;
+  if (sheets[input.paper].narrow) return onNarrowPages(input, heading);
   const room = bandRoom(sheets[input.paper]) - headingHeight(input, 'lengths') - barsGap;
   const { height } = pictureSize(input, 'cut-bars');
-  const besideTable = Math.min(1, (room - piecesHead - input.model.tubes.reduce((sum, tube) => sum + rowHeight(input, tube), 0) - 1) / height);
+  const besideTable = Math.min(1, (room - tableHeight(input)) / height);
   const bars = (scale: number): ReactNode => <PlacedPicture input={input} id="cut-bars" alt={barsAlt(input)} scale={scale} />;
   const table = <LengthTable input={input} />;
   return besideTable >= leastScale
     ? [<div className="lengths main" key={0}>{heading}{bars(besideTable)}{table}</div>]
     : [<div className="lengths main" key={0}>{heading}{bars(Math.min(1, room / height))}</div>, <div className="lengths main" key={1}>{table}</div>];
+}
+
+/** The drawing comes in pieces, `cut-bars`, `cut-bars:a` and so on; the table stands under the last where there is room. */
+function onNarrowPages(input: BookletInput, heading: ReactNode): readonly ReactNode[] {
+  const room = bandRoom(sheets[input.paper]) - barsGap;
+  const ids = Object.keys(input.pictures).filter((id) => id === 'cut-bars' || id.startsWith('cut-bars:')).sort();
+  const drawings = ids.map((id) => ({ height: pictureSize(input, id).height + barsGap, piece: <PlacedPicture key={id} input={input} id={id} alt={barsAlt(input)} /> }));
+  const table = { height: tableHeight(input), piece: <LengthTable key="table" input={input} /> };
+  return packPages([...drawings, table], room + barsGap, room + barsGap - headingHeight(input, 'lengths')).map((page, index) => (
+    <div className="lengths main" key={index}>{index === 0 && heading}{page.map(({ piece }) => piece)}</div>
+  ));
 }
 
 function barsAlt({ words, model }: BookletInput): string {
@@ -42,10 +57,16 @@ function barsAlt({ words, model }: BookletInput): string {
 
 const pieceName = ({ kind }: TubeNeed): Say => ({ words }) => words.t(`parts.${kind}.name`);
 
+/** Height of the table, mm. */
+function tableHeight(input: BookletInput): number {
+  return piecesHead + input.model.tubes.reduce((sum, tube) => sum + rowHeight(input, tube), 0) + 1;
+}
+
 /** Height of a piece's row, its name beside its small picture, mm. */
 function rowHeight(input: BookletInput, tube: TubeNeed): number {
   if (input.edition === 'pictures') return pieceHeight;
-  const width = pieceWidth - pieceGap - pictureSize(input, `small:${tube.kind}`).width;
+  const { main, narrow } = sheets[input.paper];
+  const width = (narrow ? main - 2 * pieceFigures.narrow : pieceWidth) - pieceGap - pictureSize(input, `small:${tube.kind}`).width;
   return Math.max(pieceHeight, Math.ceil(saidHeight(input, pieceName(tube), width, { size: textSize })) + 1);
 }
 

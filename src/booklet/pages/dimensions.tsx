@@ -51,25 +51,44 @@ export function dimensions(input: BookletInput): readonly ReactNode[] {
   const room = bandRoom(sheets[input.paper]);
   const entries: readonly Entry[] = [
     { lettered: true, height: pictureSize(input, 'lettered').height },
+    // On a wide page the table stands beside the drawing.
+    ...(sheets[input.paper].narrow ? [{ table: true as const, height: tableHeight(input) }] : []),
     ...(namedInHead(input) || input.edition === 'pictures' ? [] : [{ sizes: true as const, height: sizeNamesHeight(input) }]),
     ...namesUnder(input),
   ];
   return packPages(entries, room, room - headingHeight(input, 'dimensions')).map((page, index) => (
     <div className="dimensions" key={index}>
       {index === 0 && <div className="main"><ChapterHeading input={input} name="dimensions" /></div>}
-      {page.some((entry) => 'lettered' in entry) && (
-        <div className="lettered">
-          <PlacedPicture input={input} id="lettered" alt={lettersAlt(input)} />
-          <SizeTable input={input} />
-        </div>
-      )}
+      <div className="lettered">
+        {page.some((entry) => 'lettered' in entry) && <PlacedPicture input={input} id="lettered" alt={lettersAlt(input)} />}
+        {page.some((entry) => (sheets[input.paper].narrow ? 'table' : 'lettered') in entry) && <SizeTable input={input} />}
+      </div>
       {page.some((entry) => 'sizes' in entry) && <SizeNames input={input} />}
       <Names input={input} lengths={page.flatMap((entry) => ('length' in entry ? entry.length : []))} />
     </div>
   ));
 }
 
-type Entry = { readonly height: number } & ({ readonly lettered: true } | { readonly sizes: true } | { readonly length: NamedLength });
+type Entry = { readonly height: number } & ({ readonly lettered: true } | { readonly table: true } | { readonly sizes: true } | { readonly length: NamedLength });
+
+/** A narrow page's table: column of the lengths' names, its text, pt, and lines, mm; a row of figures at the least, and the white over the table. */
+export const namedColumn = 52;
+export const namedGap = 2;
+export const namedSize = 10.5;
+export const namedLine = 5;
+export const leastRow = 11;
+export const overTable = 3;
+/** A size's mark over its column with the arrow to this booklet's own, the white round them, and the table's lines, mm. */
+const sizeHead = 15;
+
+/** Height of the table of lengths on a narrow page with the white over it, mm. */
+function tableHeight(input: BookletInput): number {
+  const heads = namedInHead(input) ? input.variants.map((variant) => saidHeight(input, (each) => sizeName(each, variant), columnWidth(input), { size: textSize, bold: true })) : [0];
+  const row = (length: NamedLength): number => (input.edition === 'pictures' || inSeveral(input)
+    ? leastRow
+    : Math.max(leastRow, saidHeight(input, (each) => lengthName(each, length), namedColumn - namedGap, { size: namedSize, leading: namedLine }) + 1));
+  return overTable + sizeHead + Math.max(...heads) + input.model.dimensions.reduce((sum, length) => sum + row(length) + 0.3, 0);
+}
 
 function namesUnder(input: BookletInput): readonly Entry[] {
   if (input.edition === 'pictures' || !inSeveral(input)) return [];
@@ -107,6 +126,7 @@ function SizeTable({ input }: { readonly input: BookletInput }): ReactNode {
       <thead>
         <tr>
           <th scope="col" className="letter"><Spoken text={isolate('mm')} /></th>
+          {sheets[input.paper].narrow && input.edition === 'words' && !inSeveral(input) && <td />}
           {input.variants.map((variant) => <SizeHead key={variant.size} input={input} variant={variant} />)}
         </tr>
       </thead>
@@ -117,12 +137,13 @@ function SizeTable({ input }: { readonly input: BookletInput }): ReactNode {
 
 /** A letter with its lengths; with words in one language, its name over them. */
 function LengthRows({ input, length }: { readonly input: BookletInput; readonly length: NamedLength }): ReactNode {
-  const { variants, edition } = input;
+  const { variants, edition, paper } = input;
   const letter = <th scope="rowgroup" className="letter"><Spoken text={isolate(length.letter)} /></th>;
   const values = variants.map((variant) => (
     <td key={variant.size} className={markClass(input, variant)}><Spoken text={isolate(valueIn(input, variant, length))} /></td>
   ));
   if (edition === 'pictures' || inSeveral(input)) return <tbody><tr>{letter}{values}</tr></tbody>;
+  if (sheets[paper].narrow) return <tbody><tr>{letter}<td className="named">{lengthName(input, length)}</td>{values}</tr></tbody>;
   return (
     <tbody>
       <tr>{letter}<td className="what" colSpan={variants.length}>{lengthName(input, length)}</td></tr>

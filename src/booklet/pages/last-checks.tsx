@@ -12,7 +12,7 @@ const checkHeight = 29.5;
 const pictureHeight = 16;
 export const checkGap = 1;
 const checkWhite = 2.5;
-/** Words' lines and white between checks side by side; with several languages the room of the pictures, beside which the words stand, mm. */
+/** Words' lines and white between checks side by side; the room of the pictures where the words stand beside them, mm. */
 export const checkLine = 5;
 export const checkColumnGap = 6;
 export const checkPictures = 72;
@@ -20,9 +20,9 @@ export const checkPictures = 72;
 /** Every check of the steps once more, to be gone through at the finished item. */
 export function lastChecks(input: BookletInput): readonly ReactNode[] {
   const room = bandRoom(sheets[input.paper]);
-  const rows = inRows(checksOf(input.plan), inSeveral(input) ? 1 : 2).map((checks) => ({ checks, height: rowHeight(input, checks) }));
+  const rows = inRows(checksOf(input.plan), wordsBeside(input) ? 1 : 2).map((checks) => ({ checks, height: rowHeight(input, checks) }));
   return packPages(rows, room, room - headingHeight(input, 'checks')).map((page, index) => (
-    <div className={inSeveral(input) ? 'last-checks several main' : 'last-checks main'} key={index}>
+    <div className={wordsBeside(input) ? 'last-checks beside main' : 'last-checks main'} key={index}>
       {index === 0 && <ChapterHeading input={input} name="checks" />}
       {page.map((row, place) => (
         <ul key={place} style={{ height: `${row.height}mm` }}>
@@ -48,14 +48,19 @@ function inRows<Entry>(entries: readonly Entry[], wide: number): readonly (reado
 
 const checkName = ({ name }: WorkerCheck): Say => ({ words }) => words.t(`checks.${name}`);
 
-/** Two checks side by side, their words under the pictures; with several languages one, its words beside them. */
+/** Whether each check has a row of its own, its words beside its pictures: with several languages, or on a narrow page. */
+function wordsBeside(input: BookletInput): boolean {
+  return sheets[input.paper].narrow || inSeveral(input);
+}
+
+/** Two checks side by side, their words under the pictures; or one, its words beside them. */
 function rowHeight(input: BookletInput, checks: readonly WorkerCheck[]): number {
-  if (input.edition === 'pictures') return checkHeight;
+  if (input.edition === 'pictures') return wordsBeside(input) ? pictureHeight + checkWhite : checkHeight;
   const { main } = sheets[input.paper];
-  const several = inSeveral(input);
-  const width = several ? main - checkPictures : (main - checkColumnGap) / 2;
+  const beside = wordsBeside(input);
+  const width = beside ? main - checkPictures : (main - checkColumnGap) / 2;
   const words = Math.max(...checks.map((check) => saidHeight(input, checkName(check), width, { size: textSize, leading: checkLine, how: 'beside' })));
-  return several ? Math.max(pictureHeight, words) + checkWhite : Math.max(checkHeight, pictureHeight + checkGap + words + checkWhite);
+  return beside ? Math.max(pictureHeight, words) + checkWhite : Math.max(checkHeight, pictureHeight + checkGap + words + checkWhite);
 }
 
 function CheckEntry({ input, check }: { readonly input: BookletInput; readonly check: WorkerCheck }): ReactNode {

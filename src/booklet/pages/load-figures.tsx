@@ -42,7 +42,7 @@ export function Load({ input }: { readonly input: BookletInput }): ReactNode {
 /** Its height with its words, mm. */
 export function loadHeight(input: BookletInput): number {
   const { decks, height } = figureOf(input.model);
-  return toldHeight(input, said, height * decks, toldWidth);
+  return toldHeight(input, said, height * decks, toldWidth(input));
 }
 
 function kilogramsOf({ report: { advice }, despiteFindings }: BookletInput): number {

@@ -3,7 +3,7 @@ import type { Action, Plan } from '../../plan/index.ts';
 import { isolate } from '../words/index.ts';
 import type { ChapterName } from './chapter-glyphs.ts';
 import { GlyphMark } from './glyph-mark.tsx';
-import { textSize } from './sheet.ts';
+import { sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import { Said, saidHeight } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
@@ -27,14 +27,19 @@ export function stepsShown({ steps }: Plan, chapter: ChapterName): readonly (rea
 /** Height of the eye beside a chapter's heading and of its line, and the room of the sentence and of a row's numerals with the white beside each, mm. */
 const eyeHeight = 13;
 const lookedLine = 11;
-const sentenceWidth = 62;
+const sentenceWidth = { wide: 62, narrow: 30 } as const;
 const gap = 3.5;
 const rowWidth = 26;
 
 /** Width of what says that a chapter is only to be looked at, where it stands beside the title, mm; 0 where nothing says so. */
-export function lookedAtWidth({ plan }: BookletInput, chapter: ChapterName): number {
+export function lookedAtWidth({ plan }: BookletInput, chapter: ChapterName, sentence: number = sentenceWidth.wide): number {
   const rows = stepsShown(plan, chapter).length;
-  return rows === 0 ? 0 : eyeHeight + gap + sentenceWidth + rows * (gap + rowWidth);
+  return rows === 0 ? 0 : eyeHeight + gap + sentence + rows * (gap + rowWidth);
+}
+
+/** The least width it is set in beside a title, mm: a narrow page breaks its sentence into more lines. */
+export function leastLookedAt(input: BookletInput, chapter: ChapterName): number {
+  return lookedAtWidth(input, chapter, sheets[input.paper].narrow ? sentenceWidth.narrow : sentenceWidth.wide);
 }
 
 /** Its height in a column of `width` mm, or beside the title; 0 where nothing says so. */

@@ -2,25 +2,32 @@ import type { ReactNode } from 'react';
 import { CheckPictures } from './check-pictures.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
 import { withNumeral } from './load-figures.tsx';
-import { toldHeight } from './told.ts';
+import { sheets } from './sheet.ts';
+import { toldColumnGap, toldHeight } from './told.ts';
 import { Said, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Heights of the pictures, mm. */
-const pictureHeight = 22;
+const pictureHeight = { wide: 22, narrow: 18 } as const;
 const mattressHeight = 34;
-/** White under them, width of the first and of the second, mm. */
+/** White under them, and width of the first, mm. */
 export const onlyForPad = 5;
-export const onlyForWidth = 91;
-const mattressWidth = 64;
+export const onlyForWidth = { wide: 91, narrow: 76 } as const;
 
 const child: Say = ({ words }) => words.t('checks.bed-child');
 const mattress: Say = ({ words, model }) => words.t('booklet.mattress', { thickness: words.measure(model.parameters['mattress']?.value ?? 0, 'mm') });
 
 /** Height of both with their words and the white under them, mm. */
 export function onlyForHeight(input: BookletInput): number {
-  const thick = input.model.parameters['mattress'] === undefined ? 0 : toldHeight(input, mattress, mattressHeight, mattressWidth);
-  return onlyForPad + Math.max(toldHeight(input, child, pictureHeight, onlyForWidth), thick);
+  const { main, narrow } = sheets[input.paper];
+  const width = narrow ? onlyForWidth.narrow : onlyForWidth.wide;
+  const beside = main - width - (narrow ? toldColumnGap.narrow : toldColumnGap.wide);
+  const thick = input.model.parameters['mattress'] === undefined ? 0 : toldHeight(input, mattress, mattressHeight, beside);
+  return onlyForPad + Math.max(toldHeight(input, child, childHeight(input), width), thick);
+}
+
+function childHeight({ paper }: BookletInput): number {
+  return sheets[paper].narrow ? pictureHeight.narrow : pictureHeight.wide;
 }
 
 /** For which child a bed is, and the thickest mattress that leaves the guard high enough. */
@@ -29,7 +36,7 @@ export function OnlyFor({ input }: { readonly input: BookletInput }): ReactNode 
   return (
     <div className="only-for">
       <div className="told">
-        <div className="pair"><CheckPictures input={input} check={{ kind: 'pair', name: 'bed-child' }} height={pictureHeight} /></div>
+        <div className="pair"><CheckPictures input={input} check={{ kind: 'pair', name: 'bed-child' }} height={childHeight(input)} /></div>
         {edition === 'words' && <p><Said input={input} say={child} /></p>}
       </div>
       <Mattress input={input} />

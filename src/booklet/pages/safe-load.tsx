@@ -46,7 +46,7 @@ export function safeLoad(input: BookletInput): readonly ReactNode[] {
 const fixing: Say = ({ words }) => words.t('booklet.fix-to-wall');
 
 function Safe({ input }: { readonly input: BookletInput }): ReactNode {
-  const { glyphs, edition, model, report: { advice } } = input;
+  const { glyphs, edition, report: { advice } } = input;
   return (
     <div className="safe">
       <Load input={input} />
@@ -66,6 +66,6 @@ function wallPictureHeight({ model }: BookletInput): number {
 
 /** Height of what is told of loads and wall, with the white round it, mm. */
 function safeHeight(input: BookletInput): number {
-  const wall = input.report.advice.fixToWall ? toldHeight(input, fixing, wallPictureHeight(input), toldWidth) : 0;
+  const wall = input.report.advice.fixToWall ? toldHeight(input, fixing, wallPictureHeight(input), toldWidth(input)) : 0;
   return 2 * safePad + Math.max(loadHeight(input), wall);
 }

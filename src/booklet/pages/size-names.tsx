@@ -22,7 +22,8 @@ export function sizeNamesFit(input: BookletInput, width: number): boolean {
 }
 
 function inRow(input: BookletInput): number {
-  return inSeveral(input) ? 1 : 3;
+  if (inSeveral(input)) return 1;
+  return sheets[input.paper].narrow ? 2 : 3;
 }
 
 /** Height of the list of sizes with the white over it, mm. */

@@ -1,22 +1,24 @@
 import { bandPad, countHeight, numeralHeight, timesHeight } from './bands.ts';
 import type { Words } from '../words/index.ts';
-import { crewWhite, toolGap, toolLine, toolSize, toolWidth } from './before.tsx';
-import { cautionsPad, columnGap as cautionGap, deferLine, deferPad, deferSize, rowGap, signGap, signHeight } from './caution-list.tsx';
+import { crewGap, crewWhite, toolGap, toolLine, toolSize, toolWidth } from './before.tsx';
+import { bareColumnGap, bareRowGap, cautionsPad, columnGap as cautionGap, deferLine, deferPad, deferSize, rowGap, signGap, signHeight } from './caution-list.tsx';
 import { pairGap } from './check-pictures.tsx';
-import { factGap, factNameWidth, factsPad, figureWidths, findingsHead, findingsPad, sourceWidth } from './colophon.tsx';
-import { coverFoot, factLine, factPad, nameLines, namePad, nameSizes, namesLine, namesPad, printWidth } from './cover.tsx';
-import { barsGap, pieceGap, pieceWidth, piecesHead } from './cut-lengths.tsx';
+import { factGap, factNameWidth, factsPad, findingColumns, findingsHead, findingsPad } from './colophon.tsx';
+import { coverFoot, factLine, factPad, nameLines, namePad, nameSizes, namesLine, namesPad, printWidth, sizeSize } from './cover.tsx';
+import { barsGap, pieceFigures, pieceGap, pieceWidth, piecesHead } from './cut-lengths.tsx';
 import { letterWidth, namePad as lengthPad, namesPad as namesUnderPad } from './dimensions.tsx';
 import { checkColumnGap, checkGap, checkLine, checkPictures } from './last-checks.tsx';
 import { onlyForPad, onlyForWidth } from './only-for.tsx';
 import { countLine, over } from './parts-list.tsx';
 import { plateGap } from './plates.tsx';
 import { lineScale } from './setting.ts';
-import { captionSize, lineHeight, sheets, textSize } from './sheet.ts';
+import { captionSize, heading, lineHeight, sheets, textSize } from './sheet.ts';
 import { sizeColumnGap, sizeGap, sizeRow, sizesPad } from './size-names.tsx';
 import { innerGap } from './step-strip.tsx';
-import { leastWords, safePad, toldGap, toldLine, toldSize } from './told.ts';
+import { leastWords, safePad, toldColumnGap, toldGap, toldLine, toldSize } from './told.ts';
 import { columnGap } from './tongues.tsx';
+import { narrowStyle } from './narrow-style.ts';
+import type { Paper } from './types.ts';
 
 const { margin, gutter, main } = sheets.a4;
 
@@ -47,14 +49,14 @@ ${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; fon
 .sheet { height: 100%; }
 .main { padding-inline-start: ${margin + gutter}mm; }
 .picture { position: relative; flex: none; }
-.foot { position: absolute; bottom: 5mm; height: ${lineHeight}mm; display: flex; gap: 4mm; align-items: end; padding-inline-start: ${margin + gutter}mm; font-size: 10pt; }
+.foot { position: absolute; bottom: 5mm; height: ${lineHeight}mm; display: flex; gap: 4mm; align-items: end; padding-inline-start: ${margin + gutter}mm; font-size: calc(10pt * var(--text-scale)); }
 .foot .folio { position: absolute; inset-inline-start: 0; width: ${margin}mm; }
 .foot .unproved { display: flex; align-items: end; gap: 2mm; }
 .foot .mark { margin-inline-start: auto; padding-bottom: 0.8mm; }
-.chapter { font-size: 22pt; font-weight: 700; --leading: 11mm; }
+.chapter { font-size: ${heading.wide.size}pt; font-weight: 700; --leading: ${heading.wide.leading}mm; }
 .chapter .glyph { margin-top: -1mm; }
-.heading { display: flex; align-items: flex-start; gap: 12mm; }
-.heading:not(.alone) .chapter { white-space: nowrap; }
+.heading { display: flex; align-items: flex-start; gap: ${heading.wide.gap}mm; }
+.heading:not(.alone) .chapter { white-space: nowrap; flex: none; }
 .heading.alone { flex-direction: column; gap: 0; }
 .heading.alone .chapter { align-self: stretch; }
 .looked-at { display: flex; align-items: center; gap: 3.5mm; min-height: 11mm; }
@@ -66,30 +68,32 @@ ${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; fon
 
 const coverStyle = `
 .cover { height: 100%; display: flex; flex-direction: column; padding-bottom: ${coverFoot}mm; box-sizing: border-box; }
-.cover .name { font-size: ${nameSizes.one}pt; font-weight: 700; --leading: ${nameLines.one}mm; padding-inline-start: ${margin + gutter}mm; padding-top: ${namePad}mm; }
-.cover.several .name { font-size: ${nameSizes.several}pt; --leading: ${nameLines.several}mm; }
+.cover .name { font-size: ${nameSizes.wide.one}pt; font-weight: 700; --leading: ${nameLines.wide.one}mm; padding-inline-start: ${margin + gutter}mm; padding-top: ${namePad.wide}mm; }
+.cover.several .name { font-size: ${nameSizes.wide.several}pt; --leading: ${nameLines.wide.several}mm; }
 .cover .view { flex: 1; display: flex; align-items: center; justify-content: center; padding-inline-start: ${margin + gutter}mm; }
 .cover .facts { display: flex; align-items: end; gap: 6mm; border-top: ${hair}mm solid; padding-top: ${factPad}mm; margin-inline-start: ${margin + gutter}mm; }
-.cover .size { font-size: 14pt; font-weight: 700; --leading: ${factLine}mm; }
-.cover .overall { font-size: 14pt; --leading: ${factLine}mm; white-space: nowrap; }
+.cover .size { font-size: ${sizeSize.wide}pt; font-weight: 700; --leading: ${factLine}mm; }
+.cover .overall { font-size: ${sizeSize.wide}pt; --leading: ${factLine}mm; white-space: nowrap; }
 /* Names in many scripts: their lines are all alike. */
 .cover .languages, .cover .languages * { --leading: ${namesLine}mm; --line: 1; }
 .cover .languages { padding-top: ${namesPad}mm; margin-inline-start: ${margin + gutter}mm; }
-.cover .print { margin-inline-start: auto; text-align: end; max-width: ${printWidth}mm; }
+.cover .print { margin-inline-start: auto; text-align: end; max-width: ${printWidth.wide}mm; }
 `;
 
 const beforeStyle = `
-.crew { display: flex; gap: 14mm; padding-bottom: ${crewWhite}mm; }
+.crew { display: flex; gap: ${crewGap.wide}mm; padding-bottom: ${crewWhite}mm; }
 .crew div { font-size: calc(12pt * var(--text-scale)); display: flex; align-items: center; gap: 4mm; }
 .crew .time p { font-weight: 700; }
-ul.tools { display: flex; flex-wrap: wrap; gap: ${toolGap.rows}mm ${toolGap.columns}mm; border-top: ${hair}mm solid; padding: ${toolGap.over}mm 0; }
+ul.tools { display: flex; column-gap: ${toolGap.columns}mm; border-top: ${hair}mm solid; padding-top: ${toolGap.rows}mm; }
+ul.tools + ul.tools { border-top: 0; }
+ul.tools:not(:has(+ ul.tools)) { padding-bottom: ${toolGap.rows}mm; }
 ul.tools li { width: ${toolWidth}mm; font-size: calc(${toolSize}pt * var(--text-scale)); display: flex; flex-direction: column; align-items: center; gap: ${toolGap.name}mm; text-align: center; --leading: ${toolLine}mm; }
 ul.cautions { border-top: ${hair}mm solid; padding: ${cautionsPad}mm 0; }
 ul.cautions.words { display: grid; grid-template-columns: 1fr 1fr; gap: ${rowGap}mm ${cautionGap}mm; font-size: calc(11pt * var(--text-scale)); }
 ul.cautions.words.several { grid-template-columns: 1fr; }
 ul.cautions.words li { display: flex; align-items: center; gap: ${signGap}mm; min-height: ${signHeight}mm; }
 ul.cautions.words .says { flex: 1; }
-ul.cautions.pictures { display: flex; flex-wrap: wrap; gap: 9mm 12mm; }
+ul.cautions.pictures { display: flex; flex-wrap: wrap; gap: ${bareRowGap}mm ${bareColumnGap}mm; }
 `;
 
 const listStyle = `
@@ -114,7 +118,7 @@ const listStyle = `
 .size-names li > :last-child { flex: 1; }
 .names { padding-top: ${namesUnderPad}mm; font-size: calc(${textSize}pt * var(--text-scale)); }
 .names div { display: grid; grid-template-columns: ${letterWidth}mm 1fr; padding-bottom: ${lengthPad}mm; }
-.sizes thead, .sizes .what { font-size: ${textSize}pt; }
+.sizes thead, .sizes .what { font-size: calc(${textSize}pt * var(--text-scale)); }
 .sizes .what, .sizes .letter:has(+ .what) { padding-top: 2mm; }
 .sizes .figure { text-align: center; width: var(--column); height: 10mm; font-variant-numeric: tabular-nums; }
 .sizes .figure .size-mark, .sizes .pointer { margin: 0 auto 1mm; }
@@ -128,7 +132,7 @@ const listStyle = `
 .pieces .piece { width: ${pieceWidth}mm; }
 .pieces .piece div:has(> .picture) { display: flex; align-items: center; gap: ${pieceGap}mm; }
 .pieces .piece .picture { margin: 0; }
-.pieces .figure { width: 36mm; text-align: center; font-size: 14pt; font-weight: 700; }
+.pieces .figure { width: ${pieceFigures.wide}mm; text-align: center; font-size: 14pt; font-weight: 700; }
 `;
 
 const stepStyle = `
@@ -158,26 +162,26 @@ const endStyle = `
 .last-checks ul { display: grid; grid-template-columns: 1fr 1fr; column-gap: ${checkColumnGap}mm; }
 .last-checks .pair { display: flex; gap: ${pairGap}mm; align-items: center; }
 .last-checks p { margin-top: ${checkGap}mm; --leading: ${checkLine}mm; }
-.last-checks.several ul { grid-template-columns: 1fr; }
-.last-checks.several li { display: grid; grid-template-columns: ${checkPictures}mm 1fr; align-items: center; align-content: center; }
-.last-checks.several p { margin-top: 0; }
-.load .safe { display: grid; grid-template-columns: 1fr 1fr; column-gap: 10mm; border-top: ${hair}mm solid; padding-block: ${safePad}mm; }
+.last-checks.beside ul { grid-template-columns: 1fr; }
+.last-checks.beside li { display: grid; grid-template-columns: ${checkPictures}mm 1fr; align-items: center; align-content: center; }
+.last-checks.beside p { margin-top: 0; }
+.load .safe { display: grid; grid-template-columns: 1fr 1fr; column-gap: ${toldColumnGap.wide}mm; border-top: ${hair}mm solid; padding-block: ${safePad}mm; }
 .load .told { display: flex; flex-direction: column; justify-content: flex-end; align-items: center; gap: ${toldGap}mm; }
 .load .told p { min-height: ${leastWords}mm; font-size: calc(${toldSize}pt * var(--text-scale)); --leading: ${toldLine}mm; }
-.load .only-for { display: grid; grid-template-columns: ${onlyForWidth}mm 1fr; column-gap: 10mm; padding-bottom: ${onlyForPad}mm; }
+.load .only-for { display: grid; grid-template-columns: ${onlyForWidth.wide}mm 1fr; column-gap: ${toldColumnGap.wide}mm; padding-bottom: ${onlyForPad}mm; }
 .load .pair { display: flex; gap: ${pairGap}mm; align-items: center; }
 .load .figures { display: flex; align-items: flex-end; gap: 4mm; }
 .load .told .apart { font-weight: 700; }
 .colophon dl { padding-bottom: ${factsPad}mm; }
-.colophon dl div { display: grid; grid-template-columns: ${factNameWidth}mm 1fr; column-gap: ${factGap}mm; }
+.colophon dl div { display: grid; grid-template-columns: ${factNameWidth.wide}mm 1fr; column-gap: ${factGap}mm; }
 .colophon > p { margin-bottom: ${lineHeight}mm; }
 .findings { width: ${main}mm; table-layout: fixed; border-bottom: ${hair}mm solid; margin-top: ${findingsPad}mm; }
 .findings thead th { font-weight: 700; height: ${findingsHead}mm; vertical-align: top; }
 .findings tbody tr { border-top: ${hair}mm solid; vertical-align: top; }
 .findings td, .findings th { box-sizing: border-box; padding: 1mm 0; padding-inline-end: 3mm; }
-.findings th:nth-child(1) { width: ${sourceWidth}mm; }
-.findings th:nth-child(2) { width: ${figureWidths[0]}mm; }
-.findings th:nth-child(3) { width: ${figureWidths[1]}mm; }
+.findings th:nth-child(1) { width: ${findingColumns.wide[0]}mm; }
+.findings th:nth-child(2) { width: ${findingColumns.wide[1]}mm; }
+.findings th:nth-child(3) { width: ${findingColumns.wide[2]}mm; }
 .findings th:last-child, .findings td:last-child { padding-inline-end: 0; }
 .findings .source { --line: 1; display: block; font-size: 10pt; }
 .page .findings sup { font-size: inherit; line-height: 0; }
@@ -188,7 +192,8 @@ html:dir(rtl) .findings .source { text-align: right; }
  * The style of all pages. Margins and columns mirror with the first language's direction; its `textScale` enlarges
  * running text where a script's letters are small. Lines stand as far apart as each language needs.
  */
-export function pageStyle(tongues: readonly Words[]): string {
+export function pageStyle(tongues: readonly Words[], paper: Paper): string {
   const scales = tongues.map((words) => `:lang(${words.lang}) { --line: ${lineScale(words)}; }`);
-  return [`body { --text-scale: ${tongues[0]?.about.textScale ?? 1}; }`, ...scales, ground, coverStyle, beforeStyle, listStyle, stepStyle, endStyle].join('\n');
+  const narrow = sheets[paper].narrow ? [narrowStyle(sheets[paper])] : [];
+  return [`body { --text-scale: ${tongues[0]?.about.textScale ?? 1}; }`, ...scales, ground, coverStyle, beforeStyle, listStyle, stepStyle, endStyle, ...narrow].join('\n');
 }

@@ -1,11 +1,11 @@
 import { Fragment, type ReactNode } from 'react';
 import type { Words } from '../words/index.ts';
 import { lineScale, textLines, type Setting } from './setting.ts';
-import { lineHeight } from './sheet.ts';
+import { lineHeight, sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
 
-/** How a text's languages stand to one another: each under the last, in columns side by side, or in one line. */
+/** How a text's languages stand to one another: each under the last, in columns side by side, or in one line. A narrow page has no room for columns. */
 export type Standing = 'under' | 'beside' | 'inline';
 
 /** What is said, asked of the booklet once in each of its languages. */
@@ -24,6 +24,11 @@ export function inSeveral(input: Pick<BookletInput, 'words' | 'alongside'>): boo
   return tonguesOf(input).length > 1;
 }
 
+/** How they stand on the booklet's paper where they are to stand so. */
+function standing({ paper }: BookletInput, wished: Standing): Standing {
+  return wished === 'beside' && sheets[paper].narrow ? 'under' : wished;
+}
+
 interface SaidProps {
   readonly input: BookletInput;
   readonly say: Say;
@@ -36,7 +41,7 @@ export function Said({ input, say, how = 'under' }: SaidProps): ReactNode {
   const each = inEach(input);
   if (each.length === 1) return <Spoken text={say(input)} />;
   return (
-    <span className={`tongues ${how}`}>
+    <span className={`tongues ${standing(input, how)}`}>
       {each.map((one, index) => (
         <Fragment key={one.words.lang}>
           {index > 0 && (how === 'inline' ? ' · ' : ' ')}
@@ -84,7 +89,8 @@ interface Reckoning extends Setting {
 /** Height of a text in all languages of the booklet where it has `width` mm: as on paper, or more, mm. */
 export function saidHeight(input: BookletInput, say: Say, width: number, { how = 'under', leading = lineHeight, ...setting }: Reckoning): number {
   const each = inEach(input);
-  const room = how === 'beside' ? (width - columnGap * (each.length - 1)) / each.length : width;
+  const beside = standing(input, how) === 'beside';
+  const room = beside ? (width - columnGap * (each.length - 1)) / each.length : width;
   const heights = each.map((one) => textLines(one.words, say(one), room, setting) * leading * lineScale(one.words));
-  return how === 'beside' ? Math.max(...heights) : heights.reduce((sum, height) => sum + height, 0);
+  return beside ? Math.max(...heights) : heights.reduce((sum, height) => sum + height, 0);
 }

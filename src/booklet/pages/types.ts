@@ -6,7 +6,7 @@ import type { Words } from '../words/index.ts';
 /** `pictures` has numerals and units only and is the same for all languages; `words` adds names, short captions and sentences. */
 export type Edition = 'pictures' | 'words';
 
-export type Paper = 'a4' | 'letter';
+export type Paper = 'a4' | 'letter' | 'a5' | 'half-letter';
 
 /** Size of a picture on paper, mm. */
 export interface PictureSize {

@@ -24,7 +24,7 @@ export interface PrintDocument {
   readonly contentMark: string;
 }
 
-export type Paper = 'a4' | 'letter';
+export type Paper = 'a4' | 'letter' | 'a5' | 'half-letter';
 
 /** Printed pictures, ready to be laid into any number of documents. Plain data: it can be stored and read back. */
 export interface PictureBook {

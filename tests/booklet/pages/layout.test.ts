@@ -1,7 +1,7 @@
 import puppeteer, { type Browser } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chooseBrowser } from '../../../src/booklet/print/index.ts';
-import { sourceWidth } from '../../../src/booklet/pages/colophon.tsx';
+import { findingColumns } from '../../../src/booklet/pages/colophon.tsx';
 import { latinLines } from '../../../src/booklet/pages/setting.ts';
 import { allFurniture } from './furniture-booklet.ts';
 import { expectSound, openBooklet } from './look.ts';
@@ -24,7 +24,7 @@ it('reckons the lines of the findings\' sources as the browser breaks them, or o
     ({ text: source.textContent ?? '', lines: Math.round(source.getBoundingClientRect().height / ((5.5 * 96) / 25.4)) })));
   expect(broken.length).toBeGreaterThan(10);
   for (const { text, lines } of broken) {
-    const reckoned = latinLines(text, sourceWidth - 3, 10);
+    const reckoned = latinLines(text, findingColumns.wide[0] - 3, 10);
     expect([reckoned - lines, text]).toSatisfy(([over]: [number, string]) => over === 0 || over === 1);
   }
   await tab.close();

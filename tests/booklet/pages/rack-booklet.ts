@@ -49,6 +49,8 @@ export const standInPlace: PlacePicture = ({ id, width, height, alt }) =>
 
 export interface Wanted {
   readonly lang?: string;
+  /** Languages beside it. */
+  readonly alongside?: readonly string[];
   readonly edition?: Edition;
   readonly paper?: Paper;
   readonly size?: string;
@@ -57,7 +59,7 @@ export interface Wanted {
 }
 
 /** What the pages need for the rack. */
-export function rackInput({ lang = 'en', edition = 'words', paper = 'a4', size = 'standard', files = localesOnDisk(), onAsk }: Wanted = {}): BookletInput {
+export function rackInput({ lang = 'en', alongside = [], edition = 'words', paper = 'a4', size = 'standard', files = localesOnDisk(), onAsk }: Wanted = {}): BookletInput {
   const item = readItem(filesOnDisk(root), 'steps/rack/item.yaml');
   const variants = item.sizes.map(({ name }) => buildModel(item, name));
   const model = variants.find((variant) => variant.size === size);
@@ -74,6 +76,7 @@ export function rackInput({ lang = 'en', edition = 'words', paper = 'a4', size =
     revision: item.revision,
     contentMark: '3f9c1a7e',
     words: loadWords(files, lang, onAsk),
+    alongside: alongside.map((each) => loadWords(files, each, onAsk)),
     languages: ['English', 'Français', 'العربية'],
     glyphs: glyphsFrom(drawn),
     placePicture: standInPlace,
