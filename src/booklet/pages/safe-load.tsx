@@ -46,7 +46,7 @@ export function safeLoad(input: BookletInput): readonly ReactNode[] {
 const fixing: Say = ({ words }) => words.t('booklet.fix-to-wall');
 
 function Safe({ input }: { readonly input: BookletInput }): ReactNode {
-  const { glyphs, edition, model, report: { advice } } = input;
+  const { glyphs, edition, report: { advice } } = input;
   return (
     <div className="safe">
       <Load input={input} />

@@ -4,7 +4,7 @@ import { expect } from 'vitest';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { fontCss } from '../../../src/booklet/print/index.ts';
 
-const fonts = fontCss(['en', 'fr', 'ar']);
+const fonts = fontCss(['en', 'fr', 'ar', 'ur', 'my']);
 
 interface Seen {
   /** Elements that stick out of their sheet's inner edges, or out of their own band, mm. */
