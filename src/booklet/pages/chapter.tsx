@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { chapterGlyph, type ChapterName } from './chapter-glyphs.ts';
 import { GlyphMark } from './glyph-mark.tsx';
-import { LookedAt, lookedAtHeight, lookedAtWidth } from './looked-at.tsx';
+import { LookedAt, lookedAtHeight, lookedAtWidth, lookedUp } from './looked-at.tsx';
 import { lineScale, textWidth } from './setting.ts';
 import { headingLine, headingSize, headingWhite, sheets } from './sheet.ts';
 import { Said, inSeveral, saidHeight, type Say } from './tongues.tsx';
@@ -32,12 +32,15 @@ export function ChapterHeading({ input, name }: ChapterHeadingProps): ReactNode 
 export function headingHeight(input: BookletInput, name: ChapterName): number {
   if (input.edition === 'pictures') return headingLine + headingWhite;
   const { main } = sheets[input.paper];
-  if (!titleAlone(input, name)) return Math.max(headingLine * lineScale(input.words), lookedAtHeight(input, name)) + headingWhite;
-  return saidHeight(input, titleOf(name), main, { ...title, how: 'beside', leading: headingLine }) + lookedAtHeight(input, name, main) + headingWhite;
+  if (!titleAlone(input, name)) return Math.max(headingLine * lineScale(input.words) + headingWhite, lookedAtHeight(input, name) - lookedUp + lookedWhite);
+  const looked = lookedAtHeight(input, name, main);
+  return saidHeight(input, titleOf(name), main, { ...title, how: 'beside', leading: headingLine }) + (looked === 0 ? headingWhite : looked + lookedWhite);
 }
 
 const title = { size: headingSize, bold: true } as const;
-const titleGap = 12;
+/** White between a title and what stands beside it, and under the latter, mm. */
+export const titleGap = 8;
+const lookedWhite = 5.5;
 const titleOf = (name: ChapterName): Say => ({ words }) => words.t(`booklet.chapters.${name}`);
 
 /** Whether a title takes the whole width, and what is only to be looked at stands under it: with several languages, or where the two are too wide. */

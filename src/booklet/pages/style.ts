@@ -6,8 +6,10 @@ import { pairGap } from './check-pictures.tsx';
 import { factGap, factNameWidth, factsPad, figureWidths, findingsHead, findingsPad, sourceWidth } from './colophon.tsx';
 import { coverFoot, factLine, factPad, nameLines, namePad, nameSizes, namesLine, namesPad, printWidth } from './cover.tsx';
 import { barsGap, pieceGap, pieceWidth, piecesHead } from './cut-lengths.tsx';
+import { titleGap } from './chapter.tsx';
 import { letterWidth, namePad as lengthPad, namesPad as namesUnderPad } from './dimensions.tsx';
 import { checkColumnGap, checkGap, checkLine, checkPictures } from './last-checks.tsx';
+import { lookedGap, lookedLine, lookedUp, sentenceWidth } from './looked-at.tsx';
 import { onlyForPad, onlyForWidth } from './only-for.tsx';
 import { countLine, over } from './parts-list.tsx';
 import { plateGap } from './plates.tsx';
@@ -53,14 +55,15 @@ ${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; fon
 .foot .mark { margin-inline-start: auto; padding-bottom: 0.8mm; }
 .chapter { font-size: 22pt; font-weight: 700; --leading: 11mm; }
 .chapter .glyph { margin-top: -1mm; }
-.heading { display: flex; align-items: flex-start; gap: 12mm; }
+.heading { display: flex; align-items: flex-start; justify-content: space-between; gap: ${titleGap}mm; }
 .heading:not(.alone) .chapter { white-space: nowrap; }
-.heading.alone { flex-direction: column; gap: 0; }
+.heading.alone { flex-direction: column; justify-content: flex-start; gap: 0; }
 .heading.alone .chapter { align-self: stretch; }
-.looked-at { display: flex; align-items: center; gap: 3.5mm; min-height: 11mm; }
-.looked-at .only { max-width: 62mm; }
+.looked-at { display: flex; align-items: center; gap: ${lookedGap}mm; min-height: ${lookedLine}mm; margin-top: -${lookedUp}mm; }
+.looked-at .only { max-width: ${sentenceWidth}mm; }
+.heading.alone .looked-at { margin-top: 0; }
 .heading.alone .looked-at .only { max-width: none; }
-.looked-at b { font-size: 22pt; --leading: 11mm; font-variant-numeric: tabular-nums; white-space: nowrap; }
+.looked-at b { white-space: nowrap; font-size: 22pt; --leading: 11mm; font-variant-numeric: tabular-nums; }
 .defer { font-size: calc(${deferSize}pt * var(--text-scale)); --leading: ${deferLine}mm; border-top: ${hair}mm solid; padding-top: ${deferPad}mm; }
 `;
 

@@ -45,7 +45,7 @@ describe('flat panels', () => {
   });
 
   it('are counted among the parts', () => {
-    expect(textOf(htmlOf(inputOf('bed')).split('Dimensions')[0] ?? '')).toContain('×3\nFlat panel');
+    expect(textOf(htmlOf(inputOf('bed')).split('Dimensions')[0] ?? '')).toMatch(/Flat panel\s+×1\s+892\s×\s230\smm\s+×2\s+392\s×\s230\smm/);
   });
 });
 
@@ -56,7 +56,7 @@ describe('the steps', () => {
 
   it('show of a repeated step what is repeated: a deck, a bare frame, a flat panel', () => {
     const bed = inputOf('bed');
-    expect(shows(bandOf(bed, stepWith(bed, /^close-frame:guard/)), 'frame')).toBe(true);
+    expect(shows(bandOf(bed, stepWith(bed, /^close-frame:guard/)), 'open-frame')).toBe(true);
     expect(shows(bandOf(bed, stepWith(bed, /^cut-panel:b/)), 'plate')).toBe(true);
     expect(shows(bandOf(bed, stepWith(bed, /^close-frame$/)), 'deck')).toBe(false);
     expect(shows(bandOf(rackInput(), stepWith(rackInput(), /^close-frame/)), 'deck')).toBe(true);
@@ -181,13 +181,11 @@ describe('a booklet that is printed although a check failed', () => {
 });
 
 describe('the edition without words', () => {
-  it.each(['desk', 'chair', 'bed', 'stool'] as const)('has none but the item\'s name, despite a failed check or not: %s', (name) => {
-    for (const lang of ['en', 'fr', 'ar']) {
-      for (const despiteFindings of [true, false]) {
-        const input = safe(name, { despiteFindings }, { lang, edition: 'pictures' });
-        const left = textOf(htmlOf(input)).replace(input.words.t(`items.${name}.name`), '').replaceAll(input.contentMark, '');
-        expect(left.replace(/\b(mm|kg|min|h)\b/g, '').replace(/^([A-G]|ar|en|fr)$/gm, '')).toMatch(/^[\d\s×/·:.,]*$/);
-      }
+  it.each(['desk', 'chair', 'bed', 'stool'] as const)('has none, despite a failed check or not: %s', (name) => {
+    for (const despiteFindings of [true, false]) {
+      const input = safe(name, { despiteFindings }, { edition: 'pictures' });
+      const left = textOf(htmlOf(input)).replaceAll(input.contentMark, '');
+      expect(left.replace(/\b(mm|kg|min|h)\b/g, '').replace(/^[A-G]$/gm, '')).toMatch(/^[\d\s×/·:.–]*$/);
     }
   });
 });
