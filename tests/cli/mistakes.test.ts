@@ -3,7 +3,7 @@ import { newWorkshop, type Workshop } from './workshop.ts';
 
 const ITEM = 'steps/rack/item.yaml';
 const KIT = 'steps/kits/stall-kit.yaml';
-const MAKE = ['make', 'rack', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4'] as const;
+const MAKE = ['make', 'rack', '--size', 'low', '--edition', 'pictures', '--paper', 'a4'] as const;
 /** The width of the size that is made. */
 const LOW_WIDTH = '  low:\n    width: 800 mm';
 
@@ -25,7 +25,11 @@ const mistakes: readonly Mistake[] = [
   asked('an unknown item', ['make', 'rick'], /^foldwright: steps\/rick\/item\.yaml: no such item; would be right: one of bed, chair, desk, rack, stool$/),
   asked('an item outside steps/', ['make', '../rack'], /no such item; would be right: one of bed, chair, desk, rack, stool$/),
   asked('an unknown size', ['make', 'rack', '--size', 'huge'], /--size huge: not known; would be right: one of low, standard, tall$/),
-  asked('an unknown language', ['make', 'rack', '--lang', 'xx'], /--lang xx: not known; would be right: one of .*en/),
+  asked('an unknown language', ['make', 'rack', '--lang', 'xx'], /--lang xx: not known; would be right: one of .*en, .*, or two or three joined by \+$/),
+  asked('an unknown language beside another', ['make', 'rack', '--lang', 'en', 'ar+xx'], /--lang ar\+xx: xx is not known; would be right: one of .*en/),
+  asked('a language that is missing beside another', ['make', 'rack', '--lang', 'ar+'], /--lang ar\+: an empty place is not known; would be right: one of .*en/),
+  asked('a language twice in one booklet', ['make', 'rack', '--lang', 'ar+fr+ar'], /--lang ar\+fr\+ar: ar stands twice; would be right: different languages$/),
+  asked('four languages in one booklet', ['make', 'rack', '--lang', 'ar+fr+en+es'], /--lang ar\+fr\+en\+es: 4 languages in one booklet; would be right: at most 3$/),
   asked('an unknown edition', ['make', 'rack', '--edition', 'film'], /--edition film: not known; would be right: one of pictures, words$/),
   asked('an unknown paper', ['make', 'rack', '--paper', 'a3'], /--paper a3: not known; would be right: one of a4, letter$/),
   asked('an unknown option', ['make', 'rack', '--lagn', 'en'], /unknown option '--lagn'.*--lang/),

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { chapterGlyph, type ChapterName } from './chapter-glyphs.ts';
 import { GlyphMark } from './glyph-mark.tsx';
-import { LookedAt, leastLookedAt, lookedAtHeight, lookedAtWidth } from './looked-at.tsx';
+import { LookedAt, leastLookedAt, lookedAtHeight, lookedAtWidth, lookedUp } from './looked-at.tsx';
 import { lineScale, textWidth } from './setting.ts';
 import { heading, headingLine, headingWhite, sheets } from './sheet.ts';
 import { Said, inSeveral, saidHeight, type Say } from './tongues.tsx';
@@ -33,13 +33,17 @@ export function headingHeight(input: BookletInput, name: ChapterName): number {
   if (input.edition === 'pictures') return headingLine + headingWhite;
   const { main, narrow } = sheets[input.paper];
   const { leading, ...title } = titleOn(input);
-  if (titleAlone(input, name)) return saidHeight(input, titleOf(name), main, { ...title, how: 'beside', leading }) + lookedAtHeight(input, name, main) + headingWhite;
+  const white = narrow ? lookedWhite.narrow : lookedWhite.wide;
+  if (titleAlone(input, name)) {
+    const looked = lookedAtHeight(input, name, main);
+    return saidHeight(input, titleOf(name), main, { ...title, how: 'beside', leading }) + (looked === 0 ? headingWhite : looked + white);
+  }
   const looked = lookedAtHeight(input, name, Math.min(lookedAtWidth(input, name), roomBeside(input, name)));
-  return Math.max(Math.max(headingLine, leading * lineScale(input.words)) + headingWhite, looked + (narrow ? lookedWhite : headingWhite));
+  return Math.max(Math.max(headingLine, leading * lineScale(input.words)) + headingWhite, looked - lookedUp + white);
 }
 
-/** Least white under what is only to be looked at on a narrow page, mm. */
-const lookedWhite = 2;
+/** White under what is only to be looked at, mm. */
+const lookedWhite = { wide: 5.5, narrow: 2 } as const;
 
 function titleOn({ paper }: BookletInput): { readonly size: number; readonly leading: number; readonly bold: true } {
   const { size, leading } = sheets[paper].narrow ? heading.narrow : heading.wide;

@@ -26,15 +26,17 @@ export function stepsShown({ steps }: Plan, chapter: ChapterName): readonly (rea
 
 /** Height of the eye beside a chapter's heading and of its line, and the room of the sentence and of a row's numerals with the white beside each, mm. */
 const eyeHeight = 13;
-const lookedLine = 11;
-const sentenceWidth = { wide: 62, narrow: 30 } as const;
-const gap = 3.5;
+export const lookedLine = 14;
+export const sentenceWidth = { wide: 52, narrow: 30 } as const;
+export const lookedGap = 3;
 const rowWidth = 26;
+/** How far it is moved up beside a title, mm. */
+export const lookedUp = 1.5;
 
 /** Width of what says that a chapter is only to be looked at, where it stands beside the title, mm; 0 where nothing says so. */
 export function lookedAtWidth({ plan }: BookletInput, chapter: ChapterName, sentence: number = sentenceWidth.wide): number {
   const rows = stepsShown(plan, chapter).length;
-  return rows === 0 ? 0 : eyeHeight + gap + sentence + rows * (gap + rowWidth);
+  return rows === 0 ? 0 : eyeHeight + lookedGap + sentence + rows * (lookedGap + rowWidth);
 }
 
 /** The least width it is set in beside a title, mm: a narrow page breaks its sentence into more lines. */
@@ -47,7 +49,7 @@ export function lookedAtHeight(input: BookletInput, chapter: ChapterName, width 
   const rows = stepsShown(input.plan, chapter).length;
   if (rows === 0) return 0;
   if (input.edition === 'pictures') return lookedLine;
-  const room = width - eyeHeight - gap - rows * (gap + rowWidth);
+  const room = width - eyeHeight - lookedGap - rows * (lookedGap + rowWidth);
   return Math.max(lookedLine, saidHeight(input, ({ words }) => words.t('booklet.look-at'), room, { size: textSize, how: 'beside' }));
 }
 

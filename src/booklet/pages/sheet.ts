@@ -58,7 +58,7 @@ export const captionSize = 11;
 
 /** A chapter's heading: its size, pt, the distance of its lines, and the white between it and what stands beside it, mm; by whether the page is narrow. */
 export const heading = {
-  wide: { size: 22, leading: 11, gap: 12 },
+  wide: { size: 22, leading: 11, gap: 8 },
   narrow: { size: 18, leading: 9, gap: 6 },
 } as const;
 /** Height of a pictogram's line in place of a heading, and the white below it, mm. */

@@ -8,6 +8,7 @@ import { coverFoot, factLine, factPad, nameLines, namePad, nameSizes, namesLine,
 import { barsGap, pieceFigures, pieceGap, pieceWidth, piecesHead } from './cut-lengths.tsx';
 import { letterWidth, namePad as lengthPad, namesPad as namesUnderPad } from './dimensions.tsx';
 import { checkColumnGap, checkGap, checkLine, checkPictures } from './last-checks.tsx';
+import { lookedGap, lookedLine, lookedUp, sentenceWidth } from './looked-at.tsx';
 import { onlyForPad, onlyForWidth } from './only-for.tsx';
 import { countLine, over } from './parts-list.tsx';
 import { plateGap } from './plates.tsx';
@@ -55,14 +56,15 @@ ${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; fon
 .foot .mark { margin-inline-start: auto; padding-bottom: 0.8mm; }
 .chapter { font-size: ${heading.wide.size}pt; font-weight: 700; --leading: ${heading.wide.leading}mm; }
 .chapter .glyph { margin-top: -1mm; }
-.heading { display: flex; align-items: flex-start; gap: ${heading.wide.gap}mm; }
+.heading { display: flex; align-items: flex-start; justify-content: space-between; gap: ${heading.wide.gap}mm; }
 .heading:not(.alone) .chapter { white-space: nowrap; flex: none; }
-.heading.alone { flex-direction: column; gap: 0; }
+.heading.alone { flex-direction: column; justify-content: flex-start; gap: 0; }
 .heading.alone .chapter { align-self: stretch; }
-.looked-at { display: flex; align-items: center; gap: 3.5mm; min-height: 11mm; }
-.looked-at .only { max-width: 62mm; }
+.looked-at { display: flex; align-items: center; gap: ${lookedGap}mm; min-height: ${lookedLine}mm; margin-top: -${lookedUp}mm; }
+.looked-at .only { max-width: ${sentenceWidth.wide}mm; }
+.heading.alone .looked-at { margin-top: 0; }
 .heading.alone .looked-at .only { max-width: none; }
-.looked-at b { font-size: 22pt; --leading: 11mm; font-variant-numeric: tabular-nums; white-space: nowrap; }
+.looked-at b { white-space: nowrap; font-size: 22pt; --leading: 11mm; font-variant-numeric: tabular-nums; }
 .defer { font-size: calc(${deferSize}pt * var(--text-scale)); --leading: ${deferLine}mm; border-top: ${hair}mm solid; padding-top: ${deferPad}mm; }
 `;
 

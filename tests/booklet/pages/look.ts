@@ -6,7 +6,6 @@ import { sheets } from '../../../src/booklet/pages/sheet.ts';
 import { PAPER_SIZES, fontCss } from '../../../src/booklet/print/index.ts';
 
 
-
 /** Latin, French and Arabic, and what else the booklet's own languages are set in. */
 const fontsOf = ({ words, alongside = [] }: BookletInput): string =>
   fontCss([...new Set(['en', 'fr', 'ar', ...[words, ...alongside].map(({ lang }) => lang)])]);

@@ -48,9 +48,8 @@ export const standInPlace: PlacePicture = ({ id, width, height, alt }) =>
   + `<path d="M0.1 0.1H${width - 0.1}V${height - 0.1}H0.1zM0 0L${width} ${height}M${width} 0L0 ${height}" fill="none" stroke="#999" stroke-width="0.2"/></svg>`;
 
 export interface Wanted {
+  /** A language, or several side by side such as `ar+fr`. */
   readonly lang?: string;
-  /** Languages beside it. */
-  readonly alongside?: readonly string[];
   readonly edition?: Edition;
   readonly paper?: Paper;
   readonly size?: string;
@@ -59,11 +58,12 @@ export interface Wanted {
 }
 
 /** What the pages need for the rack. */
-export function rackInput({ lang = 'en', alongside = [], edition = 'words', paper = 'a4', size = 'standard', files = localesOnDisk(), onAsk }: Wanted = {}): BookletInput {
+export function rackInput({ lang = 'en', edition = 'words', paper = 'a4', size = 'standard', files = localesOnDisk(), onAsk }: Wanted = {}): BookletInput {
   const item = readItem(filesOnDisk(root), 'steps/rack/item.yaml');
   const variants = item.sizes.map(({ name }) => buildModel(item, name));
   const model = variants.find((variant) => variant.size === size);
   if (!model) throw new Error(`no size ${size}`);
+  const [words = loadWords(files, 'en', onAsk), ...alongside] = lang.split('+').map((each) => loadWords(files, each, onAsk));
   return {
     model,
     plan: rackPlan,
@@ -75,8 +75,8 @@ export function rackInput({ lang = 'en', alongside = [], edition = 'words', pape
     paper,
     revision: item.revision,
     contentMark: '3f9c1a7e',
-    words: loadWords(files, lang, onAsk),
-    alongside: alongside.map((each) => loadWords(files, each, onAsk)),
+    words,
+    alongside,
     languages: ['English', 'Français', 'العربية'],
     glyphs: glyphsFrom(drawn),
     placePicture: standInPlace,
