@@ -2,4 +2,5 @@ export { bookletPages, glyphsFrom, type BookletInput, type BookletPages, type Ed
 export {
   BROWSER_VARIABLE, openPrinter, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
 } from './print/index.ts';
+export { isHalfPaper, MOST_SHEETS, SHEET_THICKNESS, stitched, type Stitching } from './stitch/index.ts';
 export { languagesIn, loadWords, wordFiles, type LocaleFiles, type Words } from './words/index.ts';

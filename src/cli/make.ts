@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import {
-  bookletPages, glyphsFrom, languagesIn, loadWords, openPrinter, picturePlace,
+  bookletPages, glyphsFrom, isHalfPaper, languagesIn, loadWords, openPrinter, picturePlace, stitched,
   type Edition, type Paper, type PrintDocument, type Printer, type Words,
 } from '../booklet/index.ts';
 import { checkModel } from '../check/index.ts';
@@ -11,12 +11,13 @@ import { planItem } from '../plan/index.ts';
 import type { Item } from '../read/index.ts';
 import { localeFiles, makeFolder, writeWhole } from './files.ts';
 import { newProgress, type Progress } from './progress.ts';
+import { bindingOf, papersToStitch, type Binding, type BindingOptions } from './binding.ts';
 import { drawnSets, formatOf, printedSets } from './picture-sets.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { nameOf, tonguesAsked, type Tongues } from './tongues.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
 
-export interface MakeOptions {
+export interface MakeOptions extends BindingOptions {
   readonly size?: readonly string[];
   readonly lang?: readonly string[];
   readonly edition?: readonly string[];
@@ -29,6 +30,7 @@ export interface MakeOptions {
 const EDITIONS: readonly Edition[] = ['pictures', 'words'];
 const PAPERS: readonly Paper[] = ['a4', 'letter', 'a5', 'half-letter'];
 const USUAL_PAPERS: readonly Paper[] = ['a4', 'letter'];
+const HALF_PAPERS: readonly Paper[] = ['a5', 'half-letter'];
 
 /** Makes the booklets asked for, and build.json beside those of each size. What can be refused is refused before anything is written. */
 export async function makeCommand(name: string | undefined, options: MakeOptions): Promise<void> {
@@ -50,21 +52,25 @@ export async function makeCommand(name: string | undefined, options: MakeOptions
 interface Shop {
   /** The booklets of each size, in the order they are printed in. */
   readonly booklets: readonly Booklet[];
+  readonly binding: Binding;
   /** All languages there are, whichever were asked for: each booklet lists them. */
   readonly languages: readonly Words[];
   readonly printer: Printer;
   readonly progress: Progress;
 }
 
-function booklets(options: MakeOptions): Pick<Shop, 'booklets' | 'languages'> {
+function booklets(options: MakeOptions): Pick<Shop, 'binding' | 'booklets' | 'languages'> {
   const locales = localeFiles('locales');
   const known = languagesIn(locales);
   const editions = chosen(EDITIONS, options.edition, 'edition');
-  const papers = chosen(PAPERS, options.paper ?? USUAL_PAPERS, 'paper');
+  const binding = bindingOf(options);
+  const papers = chosen(PAPERS, options.paper ?? (binding ? HALF_PAPERS : USUAL_PAPERS), 'paper');
+  if (binding) papersToStitch(papers);
   const languages = known.map((lang) => loadWords(locales, lang));
   const tongues = tonguesAsked(languages, options.lang);
   return {
     languages,
+    binding,
     booklets: papers.flatMap((paper) => [
       ...(editions.includes('pictures') ? [{ tongues: [sourceOf(languages)] as const, edition: 'pictures' as const, paper }] : []),
       ...(editions.includes('words') ? tongues.map((each) => ({ tongues: each, edition: 'words' as const, paper })) : []),
@@ -109,11 +115,18 @@ async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promi
   const models = sizesOf(item).map((each) => buildModel(item, each));
   writeWhole(join(folder, 'build.json'), `${JSON.stringify(buildRecord(variant), null, 2)}\n`);
   for (const booklet of shop.booklets) {
+    const { tongues: [language], paper } = booklet;
     const file = join(folder, `${item.name}-${size}-${ending(booklet)}.pdf`);
-    const format = formatOf(booklet.paper);
-    writeWhole(file, await printer.document(bookletDocument(variant, models, booklet, shop.languages, sets[format]), books[format]));
-    progress.done(file);
+    const format = formatOf(paper);
+    const printed = await printer.document(bookletDocument(variant, models, booklet, shop.languages, sets[format]), books[format]);
+    const sheets = file.replace(/\.pdf$/, '-stitched.pdf');
+    writeWhole(file, printed);
     progress.line(file);
+    if (shop.binding && isHalfPaper(paper)) {
+      writeWhole(sheets, await stitched(printed, { ...shop.binding, paper, dir: language.about.direction }));
+      progress.line(sheets);
+    }
+    progress.done(file);
   }
   progress.stop();
 }

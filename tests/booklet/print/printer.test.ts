@@ -220,6 +220,7 @@ describe('one clear error', () => {
     ['a place that is hidden', `<p>x</p>${place(0, 'x')}`, '.picture-place { display: none !important }', '1 places for pictures, but 0 were printed'],
     ['a heading that is hidden', '<h1>x</h1><h1 style="display:none">y</h1>', '', '2 headings, but 1 in the outline'],
     ['a letter that no font has', '<p>漢</p>', '', 'document “plain”, page 1: some letters are in none of the fonts'],
+    ['a page wider than its paper, for which a browser would shrink all', '<section style="width:210mm"><div data-page="7"><p style="width:230mm;background:#eee">x</p></div></section>', '@page { margin: 0 }', 'something on page 7 reaches 19.8 mm over its edge'],
     ['a blank page at the end', '<p>x</p><div style="break-before:page;height:1px"></div>', '', 'page 2, the last, is blank'],
   ])('names %s', async (_what, html, css, message) => {
     await expect(wrong(html, css)).rejects.toThrow(message);
