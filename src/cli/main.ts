@@ -36,6 +36,20 @@ program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')
   .action(async () => { (await import('./schemas.ts')).schemasCommand(); });
 
+const words = program.command('words')
+  .description('gives the texts to translators and takes their translations back, as XLIFF 2.1');
+
+words.command('export')
+  .description('writes all texts for a translator, and the pictures they go with')
+  .requiredOption('--lang <code>', 'language to translate into; a new one if locales/ has no such folder')
+  .option('--out <file>', 'file to write; words-<code>.xlf unless given')
+  .action(async (options: { lang: string; out?: string }) => (await import('./words.ts')).wordsExportCommand(options));
+
+words.command('import')
+  .description('takes a translated file over into locales/')
+  .argument('<file>', 'XLIFF file as it came back')
+  .action(async (file: string) => { (await import('./words.ts')).wordsImportCommand(file); });
+
 // A reader that stops early, such as `head`, is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit();

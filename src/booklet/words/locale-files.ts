@@ -1,12 +1,14 @@
 import { LineCounter, parseDocument } from 'yaml';
 import { z } from 'zod';
-import { wordsError } from './words-error.ts';
+import { noSource, wordsError } from './words-error.ts';
 
 /** The text of every locale file by its path under `locales/`, for example `fr/actions.json`. */
 export type LocaleFiles = Readonly<Record<string, string>>;
 
 /** The files of words that each language's folder holds beside `about.json`; keys start with these names. */
 export const wordFiles = ['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items'] as const;
+
+export type WordFile = (typeof wordFiles)[number];
 
 const about = z.strictObject({
   /** The language's own name. */
@@ -34,6 +36,13 @@ export function languagesIn(files: LocaleFiles): readonly string[] {
     .sort();
 }
 
+/** The language in which the texts are written first. Throws where none says so. */
+export function sourceLanguage(files: LocaleFiles): string {
+  const source = languagesIn(files).find((lang) => readAbout(files, lang).source);
+  if (source === undefined) throw wordsError(noSource);
+  return source;
+}
+
 /** What a language says about itself. Throws where the file is missing or a field is wrong. */
 export function readAbout(files: LocaleFiles, lang: string): About {
   const path = `${lang}/about.json`;
@@ -43,9 +52,9 @@ export function readAbout(files: LocaleFiles, lang: string): About {
   throw wordsError({ path, field: issue?.path.join('.') ?? '', found: 'a value that does not fit', remedy: issue?.message ?? '' });
 }
 
-/** All words of a language, flat. Throws where a file is missing, is not JSON or holds anything but texts. */
-export function readWords(files: LocaleFiles, lang: string): FlatWords {
-  return new Map(wordFiles.flatMap((name) => {
+/** All words of a language, or those of some of its files, flat. Throws where a file is missing, is not JSON or holds anything but texts. */
+export function readWords(files: LocaleFiles, lang: string, names: readonly WordFile[] = wordFiles): FlatWords {
+  return new Map(names.flatMap((name) => {
     const path = `${lang}/${name}.json`;
     return flatten(parse(files, path), name, path);
   }));
@@ -73,7 +82,8 @@ function flatten(value: unknown, key: string, path: string): [string, string][] 
   throw wordsError({ path, field: key, found: JSON.stringify(value) ?? 'nothing', remedy: 'a text in quotes' });
 }
 
-function isLocaleTag(tag: string): boolean {
+/** Whether `Intl` knows the language of a BCP 47 tag. */
+export function isLocaleTag(tag: string): boolean {
   try {
     return Intl.NumberFormat.supportedLocalesOf(tag).length === 1;
   } catch {

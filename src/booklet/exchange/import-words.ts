@@ -1,0 +1,65 @@
+import { FaultError } from '../../read/index.ts';
+import { sourceLanguage, wordFiles, type LocaleFiles } from '../words/index.ts';
+import { checkUnits } from './check-units.ts';
+import { entriesFor, numbersTag, type Entry } from './entries.ts';
+import { mergedFile } from './merge-texts.ts';
+import { languageFault, newAbout } from './new-language.ts';
+import { quoted, readXliff, type ExchangeFault, type ReturnedWords } from './read-xliff.ts';
+import { readXml, XmlFault, xmlText } from './read-xml.ts';
+
+/** What a returned file of words changes. */
+export interface Imported {
+  readonly lang: string;
+  /** The locale files that change, by their path under `locales/`, in the order in which they are to be written. */
+  readonly changed: LocaleFiles;
+}
+
+/**
+ * Takes the translations of an XLIFF file over into the locale files. `name` is the file's name in messages.
+ * Throws a FaultError with everything that is wrong, and then nothing may be written.
+ */
+export function importWords(bytes: Uint8Array, name: string, locales: LocaleFiles): Imported {
+  const returned = readReturned(bytes, name);
+  refuse(name, [...returned.faults, ...languageFaults(returned, locales)]);
+  const lang = returned.lang ?? '';
+  const entries = entriesFor(locales, lang, numbersTag(locales, lang));
+  refuse(name, checkUnits(returned, entries, (file) => locales[`${lang}/${file}.json`] !== undefined));
+  return { lang, changed: changes(lang, returned, entries, locales) };
+}
+
+function readReturned(bytes: Uint8Array, name: string): ReturnedWords {
+  try {
+    return readXliff(readXml(xmlText(bytes)));
+  } catch (error) {
+    if (!(error instanceof XmlFault)) throw error;
+    return refuse(name, [{ place: error.place, field: '', found: error.message, remedy: 'an XLIFF 2.1 document, well-formed' }]);
+  }
+}
+
+function refuse(name: string, faults: readonly ExchangeFault[]): never;
+function refuse(name: string, faults: readonly ExchangeFault[]): void {
+  if (faults.length > 0) throw new FaultError(faults.map(({ place, ...told }) => ({ position: { file: name, ...place }, ...told })));
+}
+
+function languageFaults({ place, sourceLang, lang }: ReturnedWords, locales: LocaleFiles): readonly ExchangeFault[] {
+  const source = sourceLanguage(locales);
+  const wrong = lang === null ? null : languageFault(locales, lang);
+  return [
+    ...(sourceLang === null || sourceLang === source ? [] : [{ place, field: 'srcLang', found: quoted(sourceLang), remedy: `srcLang="${source}"` }]),
+    ...(wrong === null ? [] : [{ place, field: 'trgLang', ...wrong }]),
+  ];
+}
+
+/** The texts first, what the language says of itself last: a review counts for texts that are there. */
+function changes(lang: string, { units }: ReturnedWords, entries: readonly Entry[], locales: LocaleFiles): LocaleFiles {
+  const texts = new Map(units.map(({ id, target }) => [id, target ?? '']));
+  const files = wordFiles.flatMap((file) => {
+    const returned = entries.filter((entry) => entry.file === file && texts.has(entry.key));
+    if (returned.length === 0) return [];
+    const path = `${lang}/${file}.json`;
+    return [[path, mergedFile(locales[path], returned.map(({ key }) => [key.slice(file.length + 1), texts.get(key) ?? '']))] as const];
+  });
+  const about = `${lang}/about.json`;
+  const told = locales[about] ?? `${JSON.stringify(newAbout(lang), null, 2)}\n`;
+  return Object.fromEntries([...files, [about, told] as const].filter(([path, text]) => locales[path] !== text));
+}
