@@ -7,7 +7,9 @@ import { quoted, states, type ExchangeFault, type ReturnedUnit, type ReturnedWor
 /** Holds what came back against what was to be translated, and tells everything that differs. `has` tells which files the language has already. */
 export function checkUnits(returned: ReturnedWords, entries: readonly Entry[], has: (file: string) => boolean): readonly ExchangeFault[] {
   const byKey = new Map(entries.map((entry) => [entry.key, entry]));
-  return [
+  // Of a unit that could not be read right that has been told; what follows from it need not be.
+  const told = new Set(returned.faults.map(({ field }) => field));
+  const faults = [
     ...fileFaults(returned, has),
     ...missingUnits(returned, entries),
     ...returned.units.flatMap((unit, index) => {
@@ -18,6 +20,7 @@ export function checkUnits(returned: ReturnedWords, entries: readonly Entry[], h
       return entry.file === unit.file ? textFaults(unit, entry) : [fault(unit, `it in the file ${quoted(unit.file)}`, `it in the file "${entry.file}"`)];
     }),
   ];
+  return faults.filter(({ field }) => !told.has(field));
 }
 
 const fault = ({ id, place }: ReturnedUnit, found: string, remedy: string): ExchangeFault => ({ place, field: id, found, remedy });

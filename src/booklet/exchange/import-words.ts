@@ -20,11 +20,13 @@ export interface Imported {
  */
 export function importWords(bytes: Uint8Array, name: string, locales: LocaleFiles): Imported {
   const returned = readReturned(bytes, name);
-  refuse(name, [...returned.faults, ...languageFaults(returned, locales)]);
-  const lang = returned.lang ?? '';
+  const wrongLanguage = languageFaults(returned, locales);
+  if (returned.lang === null || wrongLanguage.length > 0) return refuse(name, [...returned.faults, ...wrongLanguage]);
+  const { lang } = returned;
   const entries = entriesFor(locales, lang, numbersTag(locales, lang));
-  refuse(name, checkUnits(returned, entries, (file) => locales[`${lang}/${file}.json`] !== undefined));
-  return { lang, changed: changes(lang, returned, entries, locales) };
+  const faults = [...returned.faults, ...checkUnits(returned, entries, (file) => locales[`${lang}/${file}.json`] !== undefined)];
+  if (faults.length > 0) return refuse(name, faults);
+  return { lang, changed: changes(lang, returned.units, entries, locales) };
 }
 
 function readReturned(bytes: Uint8Array, name: string): ReturnedWords {
@@ -36,9 +38,8 @@ function readReturned(bytes: Uint8Array, name: string): ReturnedWords {
   }
 }
 
-function refuse(name: string, faults: readonly ExchangeFault[]): never;
-function refuse(name: string, faults: readonly ExchangeFault[]): void {
-  if (faults.length > 0) throw new FaultError(faults.map(({ place, ...told }) => ({ position: { file: name, ...place }, ...told })));
+function refuse(name: string, faults: readonly ExchangeFault[]): never {
+  throw new FaultError(faults.map(({ place, ...told }) => ({ position: { file: name, ...place }, ...told })));
 }
 
 function languageFaults({ place, sourceLang, lang }: ReturnedWords, locales: LocaleFiles): readonly ExchangeFault[] {
@@ -51,7 +52,7 @@ function languageFaults({ place, sourceLang, lang }: ReturnedWords, locales: Loc
 }
 
 /** The texts first, what the language says of itself last: a review counts for texts that are there. */
-function changes(lang: string, { units }: ReturnedWords, entries: readonly Entry[], locales: LocaleFiles): LocaleFiles {
+function changes(lang: string, units: ReturnedWords['units'], entries: readonly Entry[], locales: LocaleFiles): LocaleFiles {
   const texts = new Map(units.map(({ id, target }) => [id, target ?? '']));
   const files = wordFiles.flatMap((file) => {
     const returned = entries.filter((entry) => entry.file === file && texts.has(entry.key));

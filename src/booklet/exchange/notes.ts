@@ -29,14 +29,14 @@ const places: readonly (readonly [string, string])[] = [
   ['parts.', 'Name of a part, or a number of such parts, in lists. One word for one part, in all texts.'],
 ];
 
-/** What a translator should know of a text; `tag` is that of the target language's numbers, `pictures` what is shown beside it. */
+/** What a translator should know of a text; `tag` is that of the target language's numbers, `pictures` the pictures that go with it and what they show. */
 export function notesFor(entry: Entry, tag: string, pictures: readonly string[]): readonly Note[] {
   return [
     { category: 'context', text: places.find(([prefix]) => entry.key.startsWith(prefix))?.[1] ?? 'A text of the booklet.' },
     ...(entry.allows.length === 0 ? [] : [{ category: 'placeholders', text: placeholderNote(entry) }]),
     ...(entry.form === null ? [] : [{ category: 'plural', text: pluralNote(entry.form, tag) }]),
     ...(lengthLimit(entry.key) === null ? [] : [{ category: 'length', text: lengthNote(entry) }]),
-    ...(pictures.length === 0 ? [] : [{ category: 'picture', text: `See ${pictures.join(', ')}.` }]),
+    ...(pictures.length === 0 ? [] : [{ category: 'picture', text: `${pictures.join('; ')}.` }]),
   ];
 }
 

@@ -130,14 +130,22 @@ function placeholderText({ attributes: { id, dataRef, copyOf, disp }, place }: R
   return original ?? asWritten(disp ?? id ?? '');
 }
 
-function characterText({ attributes: { hex = '' }, place }: ReadElement, { id, tell }: Inline): string {
-  const code = /^[0-9A-Fa-f]{4,6}$/.test(hex) ? parseInt(hex, 16) : NaN;
-  if (code <= 0x10ffff) return String.fromCodePoint(code);
-  tell(place, id, `<cp hex="${hex}">`, 'a code point from 0000 to 10FFFF');
-  return '';
+function characterText(element: ReadElement, { id, tell }: Inline): string {
+  const character = characterOf(element);
+  if (character === null) tell(element.place, id, `<cp hex="${element.attributes['hex'] ?? ''}">`, 'a code point from 0000 to 10FFFF');
+  return character ?? '';
 }
 
-const plainText = ({ children }: ReadElement): string => children.map((child) => (typeof child === 'string' ? child : '')).join('');
+function characterOf({ attributes: { hex = '' } }: ReadElement): string | null {
+  const code = /^[0-9A-Fa-f]{4,6}$/.test(hex) ? parseInt(hex, 16) : NaN;
+  return code <= 0x10ffff ? String.fromCodePoint(code) : null;
+}
+
+/** Original data: text, and characters that XML cannot hold. */
+const plainText = ({ children }: ReadElement): string => children.map((child) => {
+  if (typeof child === 'string') return child;
+  return isCore(child, 'cp') ? characterOf(child) ?? '' : '';
+}).join('');
 
 const elementsOf = ({ children }: ReadElement): readonly ReadElement[] => children.flatMap((child) => (typeof child === 'string' ? [] : [child]));
 

@@ -41,9 +41,11 @@ export function readXml(text: string): ReadElement {
   const open: Open[] = [];
   const add = (child: ReadElement | string): void => { open.at(-1)?.children.push(child); };
   let start = 0;
-  parser.on('error', (error) => { throw new XmlFault(placeAt(parser.position), error.message.replace(/^[\d:]+ /, '').replace(/\.$/, '')); });
+  // The parser has read one character beyond the one it stumbles over, and a reference to its end, wherever that may be.
+  const before = (piece: string): Place => placeAt(text.lastIndexOf(piece, parser.position - 1));
+  parser.on('error', (error) => { throw new XmlFault(error.message.includes('entity') ? before('&') : placeAt(parser.position - 1), error.message.replace(/^[\d:]+ /, '').replace(/\.$/, '')); });
   // An own document type could rename or swell what stands in the file; XLIFF has none.
-  parser.on('doctype', () => { throw new XmlFault(placeAt(parser.position), 'a document type'); });
+  parser.on('doctype', () => { throw new XmlFault(before('<!DOCTYPE'), 'a document type'); });
   parser.on('opentagstart', () => { start = text.lastIndexOf('<', parser.position - 1); });
   parser.on('opentag', (tag) => {
     const children: (ReadElement | string)[] = [];
@@ -68,9 +70,10 @@ const attributesOf = ({ attributes }: SaxesTagNS): Readonly<Record<string, strin
 function placesIn(text: string): (index: number) => Place {
   const starts = [0, ...[...text.matchAll(/\r\n|\r|\n/g)].map((match) => match.index + match[0].length)];
   return (index) => {
-    const after = starts.findIndex((start) => start > index);
+    const at = Math.max(0, index);
+    const after = starts.findIndex((start) => start > at);
     const line = after === -1 ? starts.length : after;
-    return { line, column: Math.max(0, index) - (starts[line - 1] ?? 0) + 1 };
+    return { line, column: at - (starts[line - 1] ?? 0) + 1 };
   };
 }
 

@@ -40,15 +40,19 @@ export function writeXliff(words: WordsToWrite): string {
   return `<?xml version="1.0" encoding="UTF-8"?>\n${linesOf(root).join('\n')}\n`;
 }
 
+const styleNote = 'Instructions to build furniture by hand, largely in pictures. Short sentences, concrete verbs, the words of the trade, one word for one thing. '
+  + 'Where the trade has no word in your language, describe the thing.';
+
 function fileElement(words: WordsToWrite, file: WordFile): Written {
   const entries = words.entries.filter((entry) => entry.file === file);
   const limited = entries.some(({ key }) => lengthLimit(key) !== null);
-  // #file: elements of the modules, in any order, then units and groups.
+  // #file: elements of the modules, in any order, then notes, then units and groups.
   return element('file', {
     id: file, original: `${file}.json`, canResegment: 'no', srcDir: words.directions.source, trgDir: words.directions.target, 'xml:space': 'preserve',
   }, [
     ...(limited ? [element('slr:profiles', { generalProfile: 'xliff:codepoints' })] : []),
     ...resourceItems(words, entries),
+    element('notes', {}, [element('note', { category: 'style' }, escaped(styleNote))]),
     ...unitsOf(words, entries),
   ]);
 }
@@ -72,7 +76,7 @@ function unitsOf(words: WordsToWrite, entries: readonly Entry[]): readonly Writt
 
 function unitElement(words: WordsToWrite, entry: Entry): Written {
   const shown = pictureIdsFor(entry).flatMap((id) => words.pictures.filter((picture) => picture.id === id));
-  const notes = notesFor(entry, words.numbers, shown.map(({ shows }) => shows));
+  const notes = notesFor(entry, words.numbers, shown.map(({ id, shows }) => `${words.pictureFolder}/${id}.svg: ${shows}`));
   const limit = lengthLimit(entry.key);
   const state = entry.target === null ? 'initial' : words.state;
   // #unit: elements of the modules, notes, original data, segments.
@@ -89,7 +93,7 @@ function unitElement(words: WordsToWrite, entry: Entry): Written {
 
 /** The placeholders as they stand in the locale files, for the inline codes to refer to. */
 const originalData = ({ allows }: Entry): Written =>
-  element('originalData', {}, allows.map((name, index) => element('data', { id: `d${index + 1}` }, escaped(asWritten(name)))));
+  element('originalData', {}, allows.map((name, index) => element('data', { id: `d${index + 1}` }, escapedText(asWritten(name)))));
 
 /** A text with its placeholders as inline codes, the same id for the same one in source and target (#id). */
 function content(entry: Entry, text: string): string {
@@ -113,7 +117,7 @@ function code({ key, allows, needs }: Entry, name: string, time: number): Writte
     disp: asWritten(name),
     type: 'ui',
     subType: 'xlf:var',
-    canDelete: needs.includes(name) ? 'no' : 'yes',
+    canDelete: needs.includes(name) && time === 1 ? 'no' : 'yes',
     'slr:sizeInfo': lengthLimit(key) === null ? null : String(placeholderLength(name)),
   });
 }

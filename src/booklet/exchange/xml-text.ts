@@ -19,11 +19,12 @@ export function linesOf({ name, attributes, holds }: Written, indent = ''): read
 
 /**
  * Text with the characters of markup written as references (XML 1.0, 2.4), and with those that a reader would
- * change on its way: a carriage return everywhere (2.11), tab and line feed in attributes (3.3.3).
+ * change on its way: a carriage return everywhere (2.11), tab and line feed in attributes (3.3.3). What an
+ * attribute cannot hold becomes U+FFFD there.
  */
 export function escaped(text: string, inAttribute = false): string {
   const kept = text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('\r', '&#xD;');
-  return inAttribute ? kept.replaceAll('"', '&quot;').replaceAll('\t', '&#x9;').replaceAll('\n', '&#xA;') : kept;
+  return inAttribute ? kept.replace(forbiddenInXml, '\ufffd').replaceAll('"', '&quot;').replaceAll('\t', '&#x9;').replaceAll('\n', '&#xA;') : kept;
 }
 
 /** A character that XML 1.0 cannot hold even as a reference (2.2): controls, lone surrogates, U+FFFE and U+FFFF. */
