@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import type { MakeOptions } from './make.ts';
+import type { ImportOptions } from './words.ts';
 
 // Each command loads what it needs when it is called: help and a mistyped name are told at once.
 const program = new Command('foldwright')
@@ -48,7 +49,9 @@ words.command('export')
 words.command('import')
   .description('takes a translated file over into locales/')
   .argument('<file>', 'XLIFF file as it came back')
-  .action(async (file: string) => { (await import('./words.ts')).wordsImportCommand(file); });
+  .option('--reviewed-by <name>', 'marks the language as reviewed by this person')
+  .option('--on <date>', 'day of the review, such as 2026-03-14; today unless given')
+  .action(async (file: string, options: ImportOptions) => { (await import('./words.ts')).wordsImportCommand(file, options); });
 
 // A reader that stops early, such as `head`, is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

@@ -56,6 +56,16 @@ describe('words import', () => {
     expect(shop.files().filter((path) => path.endsWith('.unfinished'))).toEqual([]);
   });
 
+  it('enters a review with name and day, and tells when it lapses', async () => {
+    await shop.run(['words', 'import', 'out/ar.xlf']);
+    shop.write('out/read.xlf', shop.read('out/ar.xlf').toString().replaceAll('state="translated"', 'state="reviewed"'));
+    expect(await shop.run(['words', 'import', 'out/read.xlf', '--reviewed-by', 'Amina Haddad', '--on', '2026-03-14']))
+      .toEqual({ code: 0, told: '', out: 'locales/ar/about.json\nar: reviewed by Amina Haddad on 2026-03-14\n' });
+    expect(JSON.parse(shop.read('locales/ar/about.json').toString())).toMatchObject({ reviewed: { by: 'Amina Haddad', on: '2026-03-14' } });
+    expect(await shop.run(['words', 'import', 'out/new.xlf']))
+      .toEqual({ code: 0, told: '', out: 'locales/ar/booklet.json\nar: texts have changed since Amina Haddad reviewed them on 2026-03-14; its booklets say that they are a draft\n' });
+  });
+
   it('begins a language', async () => {
     shop.write('out/ur.xlf', shop.read('out/ar.xlf').toString().replace('trgLang="ar"', 'trgLang="ur"').replaceAll(/ *<unit id="[^"]*_(zero|two|few|many)"[^]*?<\/unit>\n/g, '')
       .replaceAll(/(<unit id="[^"]*_(?:one|other)"[^]*?<target>)[^]*?(<\/target>)/g, (unit, start: string, end: string) => `${start}${/<source>([^]*?)<\/source>/.exec(unit)?.[1] ?? ''}${end}`));
@@ -68,6 +78,9 @@ describe('words import', () => {
   it.each([
     ['a file that is not there', ['words', 'import', 'out/none.xlf'], /^foldwright: out\/none\.xlf: cannot be read \(ENOENT\); would be right: an XLIFF file as foldwright words export writes it\n$/],
     ['a folder', ['words', 'import', 'locales'], /^foldwright: locales: cannot be read \(EISDIR\); would be right: /],
+    ['a day without a name', ['words', 'import', 'out/read.xlf', '--on', '2026-03-14'], /^foldwright: --on: found no --reviewed-by, would be right: both, or neither\n$/],
+    ['a day that is none', ['words', 'import', 'out/read.xlf', '--reviewed-by', 'A. Reader', '--on', '2026-02-30'], /^foldwright: --on: found "2026-02-30", would be right: a day such as 2026-03-14\n$/],
+    ['a name that is none', ['words', 'import', 'out/read.xlf', '--reviewed-by', ' '], /^foldwright: --reviewed-by: found " ", would be right: the name of who read the words over\n$/],
     ['no file', ['words', 'import'], /^foldwright: missing required argument 'file'; see: /],
     ['no language', ['words', 'export'], /^foldwright: required option '--lang <code>' not specified; see: /],
     ['the source language', ['words', 'export', '--lang', 'en'], /^foldwright: --lang: found "en", the language the texts are written in first, would be right: a language to translate into\n$/],

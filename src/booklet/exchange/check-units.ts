@@ -25,7 +25,7 @@ export function checkUnits(returned: ReturnedWords, entries: readonly Entry[], h
 
 const fault = ({ id, place }: ReturnedUnit, found: string, remedy: string): ExchangeFault => ({ place, field: id, found, remedy });
 
-/** A file may be left out where the language has it already. */
+/** A file may be left out where the language has it already, unless all of it is signed for. */
 function fileFaults({ place: root, files }: ReturnedWords, has: (file: string) => boolean): readonly ExchangeFault[] {
   const known: readonly string[] = wordFiles;
   const ids = files.map(({ id }) => id);
@@ -33,7 +33,7 @@ function fileFaults({ place: root, files }: ReturnedWords, has: (file: string) =
     ...files.filter(({ id }) => !known.includes(id)).map(({ id, place }) => ({ place, field: 'file', found: `id ${quoted(id)}`, remedy: `an id of ${known.join(', ')}` })),
     ...files.filter(({ id }, index) => ids.indexOf(id) < index).map(({ id, place }) => ({ place, field: 'file', found: `id ${quoted(id)} a second time`, remedy: 'each file once' })),
     ...known.filter((name) => !ids.includes(name) && !has(name))
-      .map((name) => ({ place: root, field: 'file', found: `no file "${name}"`, remedy: 'every file, as exported: the language has no texts yet' })),
+      .map((name) => ({ place: root, field: 'file', found: `no file "${name}"`, remedy: 'every file, as exported' })),
   ];
 }
 

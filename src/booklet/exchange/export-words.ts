@@ -1,4 +1,4 @@
-import { sourceLanguage, readAbout, type LocaleFiles } from '../words/index.ts';
+import { currentReview, languagesIn, readAbout, sourceLanguage, wordFiles, type LocaleFiles } from '../words/index.ts';
 import { entriesFor } from './entries.ts';
 import { aboutOrNew, languageFault } from './new-language.ts';
 import { pictureIdsFor, type ReferencePicture } from './picture-references.ts';
@@ -30,9 +30,13 @@ export function exportWords(locales: LocaleFiles, lang: string, pictures: readon
     directions: { source: readAbout(locales, source).direction, target: about.direction },
     numbers: about.numbers,
     entries,
-    state: 'translated',
+    state: isReviewed(locales, lang) ? 'reviewed' : 'translated',
     pictures,
     pictureFolder,
   });
   return { xliff, pictures: pictures.filter(({ id }) => wanted.has(id)), texts: entries.length, translated: entries.filter(({ target }) => target !== null).length };
 }
+
+/** A language that is only begun has no review. */
+const isReviewed = (locales: LocaleFiles, lang: string): boolean =>
+  languagesIn(locales).includes(lang) && wordFiles.every((name) => locales[`${lang}/${name}.json`] !== undefined) && currentReview(locales, lang) !== null;

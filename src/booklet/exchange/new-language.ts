@@ -35,6 +35,6 @@ export function newAbout(lang: string): About {
     numbers: lang,
     textScale: textScales[script] ?? 1,
     source: false,
-    reviewer: null,
+    reviewed: null,
   };
 }

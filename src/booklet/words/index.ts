@@ -5,3 +5,5 @@ export { describeWordsFault, type WordsFault } from './words-error.ts';
 export { isolate, isolateName, splitIsolates, type Piece } from './isolates.ts';
 export { baseKey, pluralForm, pluralForms } from './plurals.ts';
 export { pseudoLanguage } from './pseudo.ts';
+export { currentReview, textsMark, type Review } from './review.ts';
+export { isDay, isName } from './signature.ts';

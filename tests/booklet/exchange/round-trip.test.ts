@@ -102,7 +102,7 @@ describe('a language', () => {
       .replace('واحدًا', '{{count}}');
     const { changed } = importWords(bytes(sent), 'ur.xlf', smallLocales);
     expect(Object.keys(changed)).toEqual([...Object.keys(smallLocales).filter((path) => path.startsWith('ar/') && !path.endsWith('about.json')).map((path) => path.replace('ar', 'ur')), 'ur/about.json']);
-    expect(readAbout({ ...smallLocales, ...changed }, 'ur')).toEqual({ name: 'اردو', direction: 'rtl', numbers: 'ur', textScale: 1.12, source: false, reviewer: null });
+    expect(readAbout({ ...smallLocales, ...changed }, 'ur')).toEqual({ name: 'اردو', direction: 'rtl', numbers: 'ur', textScale: 1.12, source: false, reviewed: null });
   });
 
   it('that has its about.json alone keeps it', () => {

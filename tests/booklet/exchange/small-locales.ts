@@ -3,7 +3,7 @@ import { wordFiles, type LocaleFiles } from '../../../src/booklet/words/index.ts
 /** Locale files as they are written: two spaces, a line end. */
 export const fileText = (content: object): string => `${JSON.stringify(content, null, 2)}\n`;
 
-const about = (name: string, change: object): object => ({ name, direction: 'ltr', numbers: 'en-GB', textScale: 1, source: false, reviewer: null, ...change });
+const about = (name: string, change: object): object => ({ name, direction: 'ltr', numbers: 'en-GB', textScale: 1, source: false, reviewed: null, ...change });
 
 /** The files of one language: those named, and one text in each other. */
 export function languageFiles(lang: string, aboutIt: object, files: Readonly<Record<string, object>>): LocaleFiles {

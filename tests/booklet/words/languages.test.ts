@@ -44,7 +44,7 @@ describe('the locale files', () => {
   });
 
   it('say of French and Arabic that nobody has reviewed them', () => {
-    expect([readAbout(files, 'fr').reviewer, readAbout(files, 'ar').reviewer]).toEqual([null, null]);
+    expect([readAbout(files, 'fr').reviewed, readAbout(files, 'ar').reviewed]).toEqual([null, null]);
     expect(readAbout(files, 'en').source).toBe(true);
   });
 
