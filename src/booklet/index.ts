@@ -2,5 +2,5 @@ export { bookletPages, glyphsFrom, type BookletInput, type BookletPages, type Ed
 export {
   BROWSER_VARIABLE, openPrinter, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
 } from './print/index.ts';
-export { isDay, isName, languagesIn, loadWords, wordFiles, type LocaleFiles, type Review, type Words } from './words/index.ts';
+export { isDay, isName, languagesIn, loadWords, pseudoLanguage, withPseudoLanguage, wordFiles, type LocaleFiles, type Review, type Words } from './words/index.ts';
 export { exportWords, importWords, type ReferencePicture } from './exchange/index.ts';

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import {
-  bookletPages, glyphsFrom, languagesIn, loadWords, openPrinter, picturePlace,
+  bookletPages, glyphsFrom, languagesIn, loadWords, openPrinter, picturePlace, pseudoLanguage, withPseudoLanguage,
   type Edition, type Paper, type PrintDocument, type Printer, type Words,
 } from '../booklet/index.ts';
 import { checkModel } from '../check/index.ts';
@@ -54,7 +54,9 @@ interface Shop {
 }
 
 function booklets(options: MakeOptions): Pick<Shop, 'booklets' | 'languages'> {
-  const locales = localeFiles('locales');
+  const written = localeFiles('locales');
+  // The made-up language is made when it is asked for by name, and by nothing else.
+  const locales = options.lang?.includes(pseudoLanguage(written)) === true ? withPseudoLanguage(written) : written;
   const known = languagesIn(locales);
   const asked = chosen(known, options.lang, 'lang');
   const editions = chosen(EDITIONS, options.edition, 'edition');

@@ -4,6 +4,6 @@ export { compareLanguages, unusedKeys } from './compare-languages.ts';
 export { describeWordsFault, type WordsFault } from './words-error.ts';
 export { isolate, isolateName, splitIsolates, type Piece } from './isolates.ts';
 export { baseKey, pluralForm, pluralForms } from './plurals.ts';
-export { pseudoLanguage } from './pseudo.ts';
+export { pseudoLanguage, pseudoText, withPseudoLanguage } from './pseudo.ts';
 export { currentReview, textsMark, type Review } from './review.ts';
 export { isDay, isName } from './signature.ts';

@@ -9,23 +9,22 @@ import { localesOnDisk, rackInput, rackPlan, standInPictures } from '../pages/ra
 
 /**
  * Makes booklets until everything that pages can say has been said: both editions, every size, standing,
- * check, caution and verdict, with and without a safe load and a reviewer.
+ * check, caution and verdict, with and without a safe load and a reviewer. `seen` gets each booklet's HTML.
  */
-export function askForEverything(lang: string, onAsk: (key: string) => void): void {
-  const files = localesOnDisk();
+export function askForEverything(lang: string, onAsk: (key: string) => void, files = localesOnDisk(), seen: (html: string) => void = () => undefined): void {
   const make = (edition: 'words' | 'pictures', change: Partial<BookletInput> = {}): void => {
-    bookletPages({ ...rackInput({ lang, edition, onAsk }), ...change });
+    seen(bookletPages({ ...rackInput({ lang, edition, onAsk, files }), ...change }).html);
   };
   make('words');
   make('pictures');
-  const { report } = rackInput({ lang });
+  const { report } = rackInput({ lang, files });
   make('words', { report: failed(report) });
   make('words', { words: loadWords(reviewed(files, lang), lang, onAsk) });
   make('words', { words: loadWords(told(files, lang, { reviewed: null, source: false }), lang, onAsk) });
   make('words', { words: loadWords(told(files, lang, { reviewed: null, source: true }), lang, onAsk) });
   const plan = planOfOddities();
   make('words', { plan, pictures: standInPictures(plan) });
-  for (const change of furnitureOf(rackInput({ lang, onAsk }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
+  for (const change of furnitureOf(rackInput({ lang, onAsk, files }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
   make('words', { despiteFindings: true });
 }
 
