@@ -28,6 +28,14 @@ describe('words export', () => {
   });
 });
 
+describe('the made-up language', () => {
+  it('is known where it is asked for, and is not one of the others', async () => {
+    // What is wrong here is the size: the language has been taken.
+    expect((await shop.run(['make', 'rack', '--lang', 'en-x-long', '--size', 'none'])).told).toMatch(/^foldwright: --size none: not known/);
+    expect((await shop.run(['make', 'rack', '--lang', 'xx'])).told).toMatch(/--lang xx: not known; would be right: one of (?!.*en-x-long).*en/);
+  });
+});
+
 describe('words import', () => {
   it('writes nothing where nothing was changed', async () => {
     const before = shop.files().map((path) => [path, shop.read(path).toString()]);
