@@ -3,5 +3,5 @@ const captionLimit = 90;
 
 /** The most characters (Unicode code points) a text may have, or null where it may run on. */
 export function lengthLimit(key: string): number | null {
-  return key.startsWith('actions.') && !key.startsWith('actions.names.') ? captionLimit : null;
+  return key.startsWith('actions.') && !/^actions\.(names|sides)\./.test(key) ? captionLimit : null;
 }

@@ -28,6 +28,9 @@ export class XmlFault extends Error {
   }
 }
 
+/** XLIFF needs ten levels or so; what is read goes down level by level. */
+const deepest = 100;
+
 interface Open {
   readonly element: ReadElement;
   readonly children: (ReadElement | string)[];
@@ -48,6 +51,7 @@ export function readXml(text: string): ReadElement {
   parser.on('doctype', () => { throw new XmlFault(before('<!DOCTYPE'), 'a document type'); });
   parser.on('opentagstart', () => { start = text.lastIndexOf('<', parser.position - 1); });
   parser.on('opentag', (tag) => {
+    if (open.length === deepest) throw new XmlFault(placeAt(start), `elements more than ${deepest} deep`);
     const children: (ReadElement | string)[] = [];
     const element = { name: tag.local, namespace: tag.uri, attributes: attributesOf(tag), children, place: placeAt(start) };
     if (open.length === 0) roots.push(element);

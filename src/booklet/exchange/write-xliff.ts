@@ -61,7 +61,7 @@ function fileElement(words: WordsToWrite, file: WordFile): Written {
 function resourceItems({ pictures, pictureFolder }: WordsToWrite, entries: readonly Entry[]): readonly Written[] {
   const wanted = new Set(entries.flatMap(pictureIdsFor));
   const items = pictures.filter(({ id }) => wanted.has(id)).map(({ id }) =>
-    element('res:resourceItem', { id, mimeType: 'image/svg+xml', context: 'yes' }, [element('res:source', { href: `${pictureFolder}/${id}.svg` })]));
+    element('res:resourceItem', { id, mimeType: 'image/svg+xml', context: 'yes' }, [element('res:source', { href: `${encodeURIComponent(pictureFolder)}/${id}.svg` })]));
   return items.length === 0 ? [] : [element('res:resourceData', {}, items)];
 }
 

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { exportWords, importWords } from '../../../src/booklet/exchange/index.ts';
 import { FaultError } from '../../../src/read/index.ts';
@@ -50,6 +51,7 @@ const cases: readonly Case[] = [
   one('a tag that is not closed', '<a>\n  <b>\n</a>', 'ar.xlf:3:4: found unexpected close tag, would be right: an XLIFF 2.1 document, well-formed'),
   one('an ampersand alone', changed('>الشد', '>& '), `ar.xlf:${at('الشد')}: found disallowed character in entity name, would be right: an XLIFF 2.1 document, well-formed`),
   one('an entity of its own', changed('?>\n', '?>\n<!DOCTYPE xliff [<!ENTITY a "b">]>\n'), 'ar.xlf:2:1: found a document type, would be right: an XLIFF 2.1 document, well-formed'),
+  one('elements within elements without end', '<a>'.repeat(2000), 'ar.xlf:1:301: found elements more than 100 deep, would be right: an XLIFF 2.1 document, well-formed'),
   one('another document', '<?xml version="1.0"?>\n<html/>', 'ar.xlf:2:1 html: found the element html, would be right: xliff of urn:oasis:names:tc:xliff:document:2.0'),
   one('an older XLIFF', '<xliff xmlns="urn:oasis:names:tc:xliff:document:1.2" version="1.2"/>',
     'ar.xlf:1:1 xliff: found the element xliff of urn:oasis:names:tc:xliff:document:1.2, would be right: xliff of urn:oasis:names:tc:xliff:document:2.0'),
@@ -121,6 +123,16 @@ describe('a file that came back with a mistake', () => {
     expect(told(returned)).toEqual([]);
     const fresh = Object.fromEntries(Object.entries(smallLocales).filter(([path]) => path.startsWith('en/')));
     expect(told(returned, fresh)).toEqual(['ar.xlf:2:1 file: found no file "items", would be right: every file, as exported']);
+  });
+});
+
+describe('a file that was damaged on its way', () => {
+  it('is taken over or refused in plain lines, wherever the damage is', () => {
+    const pieces = fc.constantFrom('', '<', '>', '&', '"', '</unit>', '<unit id="x">', '<target/>', '<ph id="p1"/>', '<group id="g">', '\u0000', ' state="final"', ' id="booklet"', '{{side}}', '<?x?>', '<!-- -->', '\ud800');
+    fc.assert(fc.property(fc.array(fc.tuple(fc.nat(sent.length), fc.nat(30), pieces), { minLength: 1, maxLength: 4 }), (damages) => {
+      const returned = damages.reduce((text, [from, length, piece]) => text.slice(0, from) + piece + text.slice(from + length), sent);
+      for (const line of told(returned)) expect(line).toMatch(/^ar\.xlf:[1-9]\d*:[1-9]\d*[^:]*: found .+, would be right: .+$/s);
+    }), { numRuns: 500 });
   });
 });
 
