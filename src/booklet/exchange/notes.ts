@@ -1,5 +1,4 @@
-import type { Entry } from './entries.ts';
-import { countsOf } from './entries.ts';
+import { countsOf, type Entry } from './entries.ts';
 import { lengthLimit } from './limits.ts';
 import { asWritten, exampleOf, placeholderLength } from './placeholders.ts';
 
