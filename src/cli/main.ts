@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import type { MakeOptions } from './make.ts';
+import type { ImportOptions } from './words.ts';
 
 // Each command loads what it needs when it is called: help and a mistyped name are told at once.
 const program = new Command('foldwright')
@@ -38,6 +39,22 @@ program.command('draw')
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')
   .action(async () => { (await import('./schemas.ts')).schemasCommand(); });
+
+const words = program.command('words')
+  .description('gives the texts to translators and takes their translations back, as XLIFF 2.1');
+
+words.command('export')
+  .description('writes all texts for a translator, and the pictures they go with')
+  .requiredOption('--lang <code>', 'language to translate into; a new one if locales/ has no such folder')
+  .option('--out <file>', 'file to write; words-<code>.xlf unless given')
+  .action(async (options: { lang: string; out?: string }) => (await import('./words.ts')).wordsExportCommand(options));
+
+words.command('import')
+  .description('takes a translated file over into locales/')
+  .argument('<file>', 'XLIFF file as it came back')
+  .option('--reviewed-by <name>', 'marks the language as reviewed by this person')
+  .option('--on <date>', 'day of the review, such as 2026-03-14; today unless given')
+  .action(async (file: string, options: ImportOptions) => { (await import('./words.ts')).wordsImportCommand(file, options); });
 
 // A reader that stops early, such as `head`, is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

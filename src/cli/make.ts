@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import {
-  bookletPages, glyphsFrom, isHalfPaper, languagesIn, loadWords, openPrinter, picturePlace, stitched,
+  bookletPages, glyphsFrom, isHalfPaper, languagesIn, loadWords, openPrinter, picturePlace, pseudoLanguage, stitched, withPseudoLanguage,
   type Edition, type Paper, type PrintDocument, type Printer, type Words,
 } from '../booklet/index.ts';
 import { checkModel } from '../check/index.ts';
@@ -60,7 +60,10 @@ interface Shop {
 }
 
 function booklets(options: MakeOptions): Pick<Shop, 'binding' | 'booklets' | 'languages'> {
-  const locales = localeFiles('locales');
+  const written = localeFiles('locales');
+  // The made-up language is made when it is asked for by name, and by nothing else.
+  const asked = options.lang?.flatMap((codes) => codes.split('+')) ?? [];
+  const locales = asked.includes(pseudoLanguage(written)) ? withPseudoLanguage(written) : written;
   const known = languagesIn(locales);
   const editions = chosen(EDITIONS, options.edition, 'edition');
   const binding = bindingOf(options);

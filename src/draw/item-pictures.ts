@@ -85,7 +85,7 @@ const creaseSection = (model: Model, paper: Paper): Picture =>
   sectionSeries(model.pattern, sidesInOrder(model.pattern)[1] ?? 'right', hardwareOf(model), paper);
 
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
-function partPictures(model: Model, solids: Solids, draw: LineDrawer, scales: typeof PART_SCALE): readonly Picture[] {
+export function partPictures(model: Model, solids: Solids, draw: LineDrawer, scales = PART_SCALE): readonly Picture[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];
   return kinds.flatMap((kind) => {
     const body = partBody(model, kind, solids);

@@ -111,9 +111,9 @@ function Facts({ input, page }: { readonly input: BookletInput; readonly page: B
 }
 
 function wordsFrom({ words }: BookletInput): string {
-  const { source, reviewer } = words.about;
+  const { about: { source }, review } = words;
   if (source) return words.t('booklet.colophon.source-text');
-  return reviewer === null ? words.t('booklet.colophon.draft') : words.t('booklet.colophon.reviewed', { reviewer: isolateName(reviewer) });
+  return review === null ? words.t('booklet.colophon.draft') : words.t('booklet.colophon.reviewed', { reviewer: `${isolateName(review.by)} (${isolate(review.on)})` });
 }
 
 const findingName = ({ name }: Finding): Say => ({ words }) => words.t(`findings.${name}`);

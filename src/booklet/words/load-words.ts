@@ -2,6 +2,7 @@ import { createInstance, type i18n } from 'i18next';
 import { isolate } from './isolates.ts';
 import { languagesIn, readAbout, readWords, type About, type FlatWords, type LocaleFiles } from './locale-files.ts';
 import { baseKey } from './plurals.ts';
+import { currentReview, type Review } from './review.ts';
 import { wordsError } from './words-error.ts';
 
 export type Values = Readonly<Record<string, string | number>>;
@@ -10,6 +11,8 @@ export type Values = Readonly<Record<string, string | number>>;
 export interface Words {
   readonly lang: string;
   readonly about: About;
+  /** Who read the words over as they stand; null for a draft. */
+  readonly review: Review | null;
   /** Every language of the locale files: its BCP 47 tag by its own name. */
   readonly tags: Readonly<Record<string, string>>;
   /** Throws where the key or one of its placeholders is missing. Numbers in a sentence come out in the language's digits. */
@@ -43,6 +46,7 @@ export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string)
   return {
     lang,
     about,
+    review: currentReview(files, lang),
     tags: Object.fromEntries(languagesIn(files).map((each) => [readAbout(files, each).name, each])),
     t,
     number,

@@ -2,30 +2,29 @@ import { checkModel, type Report } from '../../../src/check/index.ts';
 import { pairPictures } from '../../../src/draw/pictograms/index.ts';
 import type { Caution, Plan, Standing, Step } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
-import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
+import { loadWords, textsMark, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import type { Model } from '../../../src/model/index.ts';
 import { furniture, modelsOf, type Furniture } from '../pages/furniture-booklet.ts';
 import { localesOnDisk, rackInput, rackPlan, standInPictures } from '../pages/rack-booklet.ts';
 
 /**
  * Makes booklets until everything that pages can say has been said: both editions, every size, standing,
- * check, caution and verdict, with and without a safe load and a reviewer.
+ * check, caution and verdict, with and without a safe load and a reviewer. `seen` gets each booklet's HTML.
  */
-export function askForEverything(lang: string, onAsk: (key: string) => void): void {
-  const files = localesOnDisk();
+export function askForEverything(lang: string, onAsk: (key: string) => void, files = localesOnDisk(), seen: (html: string) => void = () => undefined): void {
   const make = (edition: 'words' | 'pictures', change: Partial<BookletInput> = {}): void => {
-    bookletPages({ ...rackInput({ lang, edition, onAsk }), ...change });
+    seen(bookletPages({ ...rackInput({ lang, edition, onAsk, files }), ...change }).html);
   };
   make('words');
   make('pictures');
-  const { report } = rackInput({ lang });
+  const { report } = rackInput({ lang, files });
   make('words', { report: failed(report) });
-  make('words', { words: loadWords(told(files, lang, { reviewer: 'A. Reader', source: false }), lang, onAsk) });
-  make('words', { words: loadWords(told(files, lang, { reviewer: null, source: false }), lang, onAsk) });
-  make('words', { words: loadWords(told(files, lang, { reviewer: null, source: true }), lang, onAsk) });
+  make('words', { words: loadWords(reviewed(files, lang), lang, onAsk) });
+  make('words', { words: loadWords(told(files, lang, { reviewed: null, source: false }), lang, onAsk) });
+  make('words', { words: loadWords(told(files, lang, { reviewed: null, source: true }), lang, onAsk) });
   const plan = planOfOddities();
   make('words', { plan, pictures: standInPictures(plan) });
-  for (const change of furnitureOf(rackInput({ lang, onAsk }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
+  for (const change of furnitureOf(rackInput({ lang, onAsk, files }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
   make('words', { despiteFindings: true });
 }
 
@@ -58,6 +57,12 @@ function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): rea
 export function told(files: LocaleFiles, lang: string, change: object): LocaleFiles {
   const path = `${lang}/about.json`;
   return { ...files, [path]: JSON.stringify({ ...(JSON.parse(files[path] ?? '') as object), ...change }) };
+}
+
+/** The same locale files with the language's texts reviewed as they stand. */
+export function reviewed(files: LocaleFiles, lang: string): LocaleFiles {
+  const draft = told(files, lang, { reviewed: null, source: false });
+  return told(draft, lang, { reviewed: { by: 'A. Reader', on: '2026-03-14', of: textsMark(draft, lang) } });
 }
 
 function failed({ findings, advice }: Report): Report {
