@@ -48,16 +48,17 @@ type Entry = { readonly height: number } & (Block | { readonly row: readonly Cau
  */
 export function cautionPages(input: BookletInput, { name, className, over, cautions, sentences = {} }: CautionPagesProps): readonly ReactNode[] {
   const room = bandRoom(sheets[input.paper]);
+  const wide = inRow(input, cautions, sentences);
   const entries: readonly Entry[] = [
     ...over,
-    ...cautionRows(input, cautions).map((row, index) => ({ row, height: rowHeight(input, row, sentences) + (index === 0 ? 2 * cautionsPad : 0) })),
+    ...rowsOf(cautions, wide).map((row, index) => ({ row, height: rowHeight(input, row, wide, sentences) + (index === 0 ? 2 * cautionsPad : 0) })),
     ...(input.edition === 'words' ? [{ defer: true as const, height: deferHeight(input) }] : []),
   ];
   return packPages(entries, room, room - headingHeight(input, name)).map((page, index) => (
     <div className={`${className} main`} key={`${className} ${index}`}>
       {index === 0 && <ChapterHeading input={input} name={name} />}
       {page.map((entry) => ('node' in entry ? entry.node : null))}
-      <CautionList input={input} cautions={page.flatMap((entry) => ('row' in entry ? entry.row : []))} sentences={sentences} />
+      <CautionList input={input} wide={wide} cautions={page.flatMap((entry) => ('row' in entry ? entry.row : []))} sentences={sentences} />
       {page.some((entry) => 'defer' in entry) && <Defer input={input} />}
     </div>
   ));
@@ -76,29 +77,29 @@ export function deferHeight(input: BookletInput): number {
   return deferPad + saidHeight(input, defer, sheets[input.paper].main, { size: deferSize, leading: deferLine, how: 'beside' });
 }
 
-/** Two side by side, with words in several languages one. */
-function inRow(input: BookletInput): number {
+/** Signs side by side: with words two, or one where that takes less height, as with several languages or long words on a narrow page. */
+function inRow(input: BookletInput, cautions: readonly Caution[], sentences: Sentences): number {
   if (input.edition === 'pictures') return Math.floor((sheets[input.paper].main + bareColumnGap) / (bareSignHeight + bareColumnGap));
-  return inSeveral(input) ? 1 : 2;
+  if (inSeveral(input) || !sheets[input.paper].narrow) return inSeveral(input) ? 1 : 2;
+  const [one = 0, two = 0] = [1, 2].map((wide) => rowsOf(cautions, wide).reduce((sum, row) => sum + rowHeight(input, row, wide, sentences), 0));
+  return one < two ? 1 : 2;
 }
 
-function cautionRows(input: BookletInput, cautions: readonly Caution[]): readonly (readonly Caution[])[] {
-  const wide = inRow(input);
+function rowsOf(cautions: readonly Caution[], wide: number): readonly (readonly Caution[])[] {
   return Array.from({ length: Math.ceil(cautions.length / wide) }, (_, index) => cautions.slice(wide * index, wide * (index + 1)));
 }
 
-function rowHeight(input: BookletInput, row: readonly Caution[], sentences: Sentences): number {
+function rowHeight(input: BookletInput, row: readonly Caution[], wide: number, sentences: Sentences): number {
   if (input.edition === 'pictures') return bareSignHeight + bareRowGap;
-  const wide = inRow(input);
   const width = (sheets[input.paper].main - columnGap * (wide - 1)) / wide - signHeight - signGap;
   return rowGap + Math.max(signHeight, ...row.map((caution) => saidHeight(input, says(caution, sentences), width, { size: 11, how: 'beside' })));
 }
 
-function CautionList({ input, cautions, sentences }: { readonly input: BookletInput; readonly cautions: readonly Caution[]; readonly sentences: Sentences }): ReactNode {
+function CautionList({ input, wide, cautions, sentences }: { readonly input: BookletInput; readonly wide: number; readonly cautions: readonly Caution[]; readonly sentences: Sentences }): ReactNode {
   const { words, glyphs, edition } = input;
   if (cautions.length === 0) return null;
   return (
-    <ul className={`cautions ${edition}${inSeveral(input) ? ' several' : ''}`}>
+    <ul className={`cautions ${edition}${wide === 1 ? ' one' : ''}`}>
       {cautions.map((caution) => (
         <li key={caution}>
           <GlyphMark glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={edition === 'words' ? signHeight : bareSignHeight} />

@@ -50,7 +50,7 @@ function namedInHead(input: BookletInput): boolean {
 export function dimensions(input: BookletInput): readonly ReactNode[] {
   const room = bandRoom(sheets[input.paper]);
   const entries: readonly Entry[] = [
-    { lettered: true, height: pictureSize(input, 'lettered').height },
+    { lettered: true, height: letteredScale(input) * pictureSize(input, 'lettered').height },
     // On a wide page the table stands beside the drawing.
     ...(sheets[input.paper].narrow ? [{ table: true as const, height: tableHeight(input) }] : []),
     ...(namedInHead(input) || input.edition === 'pictures' ? [] : [{ sizes: true as const, height: sizeNamesHeight(input) }]),
@@ -60,7 +60,7 @@ export function dimensions(input: BookletInput): readonly ReactNode[] {
     <div className="dimensions" key={index}>
       {index === 0 && <div className="main"><ChapterHeading input={input} name="dimensions" /></div>}
       <div className="lettered">
-        {page.some((entry) => 'lettered' in entry) && <PlacedPicture input={input} id="lettered" alt={lettersAlt(input)} />}
+        {page.some((entry) => 'lettered' in entry) && <PlacedPicture input={input} id="lettered" alt={lettersAlt(input)} scale={letteredScale(input)} />}
         {page.some((entry) => (sheets[input.paper].narrow ? 'table' : 'lettered') in entry) && <SizeTable input={input} />}
       </div>
       {page.some((entry) => 'sizes' in entry) && <SizeNames input={input} />}
@@ -70,6 +70,14 @@ export function dimensions(input: BookletInput): readonly ReactNode[] {
 }
 
 type Entry = { readonly height: number } & ({ readonly lettered: true } | { readonly table: true } | { readonly sizes: true } | { readonly length: NamedLength });
+
+/** Size of the drawing against its own: on a narrow page a little smaller where its table then stands under it. */
+function letteredScale(input: BookletInput): number {
+  const sheet = sheets[input.paper];
+  const room = bandRoom(sheet) - headingHeight(input, 'dimensions') - tableHeight(input);
+  const scale = Math.floor((1000 * room) / pictureSize(input, 'lettered').height) / 1000;
+  return sheet.narrow && scale < 1 && scale >= sheet.leastScale ? scale : 1;
+}
 
 /** A narrow page's table: column of the lengths' names, its text, pt, and lines, mm; a row of figures at the least, and the white over the table. */
 export const namedColumn = 52;

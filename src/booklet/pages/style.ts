@@ -92,7 +92,7 @@ ul.tools:not(:has(+ ul.tools)) { padding-bottom: ${toolGap.rows}mm; }
 ul.tools li { width: ${toolWidth}mm; font-size: calc(${toolSize}pt * var(--text-scale)); display: flex; flex-direction: column; align-items: center; gap: ${toolGap.name}mm; text-align: center; --leading: ${toolLine}mm; }
 ul.cautions { border-top: ${hair}mm solid; padding: ${cautionsPad}mm 0; }
 ul.cautions.words { display: grid; grid-template-columns: 1fr 1fr; gap: ${rowGap}mm ${cautionGap}mm; font-size: calc(11pt * var(--text-scale)); }
-ul.cautions.words.several { grid-template-columns: 1fr; }
+ul.cautions.words.one { grid-template-columns: 1fr; }
 ul.cautions.words li { display: flex; align-items: center; gap: ${signGap}mm; min-height: ${signHeight}mm; }
 ul.cautions.words .says { flex: 1; }
 ul.cautions.pictures { display: flex; flex-wrap: wrap; gap: ${bareRowGap}mm ${bareColumnGap}mm; }
