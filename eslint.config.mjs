@@ -10,6 +10,7 @@ const rooms = {
   scene: ['read', 'model', 'plan'],
   draw: ['read', 'model', 'cut', 'plan', 'scene'],
   booklet: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw'],
+  page: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw', 'booklet'],
 };
 
 const arrowsPointOneWay = Object.entries(rooms).map(([room, allowed]) => ({

@@ -1,5 +1,5 @@
-export { bookletPages, glyphsFrom, type BookletInput, type BookletPages, type Edition } from './pages/index.ts';
+export { bookletPages, caption, figure, glyphsFrom, lengthName, Spoken, stepAlt, type BookletInput, type BookletPages, type Edition, type PlacePicture } from './pages/index.ts';
 export {
-  BROWSER_VARIABLE, openPrinter, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
+  BROWSER_VARIABLE, fontCss, openPrinter, PAPER_SIZES, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
 } from './print/index.ts';
-export { languagesIn, loadWords, wordFiles, type LocaleFiles, type Words } from './words/index.ts';
+export { isolate, languagesIn, loadWords, pageWordFiles, splitIsolates, wordFiles, type LocaleFiles, type Words } from './words/index.ts';

@@ -8,5 +8,6 @@ export { namesOf } from './item-values.ts';
 export { pointName } from './piece-names.ts';
 export type { Point } from './piece-names.ts';
 export { kitFromText } from './kit.ts';
+export { withSizeValues } from './size-values.ts';
 export { dimensionedText } from './dimensioned-text.ts';
 export { publishedSchemas } from './published-schemas.ts';

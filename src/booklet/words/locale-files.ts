@@ -8,6 +8,9 @@ export type LocaleFiles = Readonly<Record<string, string>>;
 /** The files of words that each language's folder holds beside `about.json`; keys start with these names. */
 export const wordFiles = ['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items'] as const;
 
+/** The files that the workbench page reads: the booklets' and its own. A language without `page.json` is not offered there. */
+export const pageWordFiles = [...wordFiles, 'page'] as const;
+
 const about = z.strictObject({
   /** The language's own name. */
   name: z.string().min(1),
@@ -44,8 +47,8 @@ export function readAbout(files: LocaleFiles, lang: string): About {
 }
 
 /** All words of a language, flat. Throws where a file is missing, is not JSON or holds anything but texts. */
-export function readWords(files: LocaleFiles, lang: string): FlatWords {
-  return new Map(wordFiles.flatMap((name) => {
+export function readWords(files: LocaleFiles, lang: string, names: readonly string[] = wordFiles): FlatWords {
+  return new Map(names.flatMap((name) => {
     const path = `${lang}/${name}.json`;
     return flatten(parse(files, path), name, path);
   }));

@@ -1,0 +1,60 @@
+import { useCallback, useEffect, useState } from 'react';
+import type { MakeNews, MakeOrder } from '../../types.ts';
+import { askMake, askStop } from '../asking.ts';
+
+export interface Making {
+  readonly isGoing: boolean;
+  /** The item that is made now. */
+  readonly item: string | null;
+  /** Sizes begun, and how far the last of them is, 0 to 1. */
+  readonly begun: number;
+  readonly share: number;
+  readonly files: readonly { readonly path: string; readonly bytes: number }[];
+  readonly end: Extract<MakeNews, { news: 'end' }> | null;
+}
+
+export interface MakingHook extends Making {
+  /** Sizes asked for. */
+  readonly begin: (order: MakeOrder) => Promise<void>;
+  readonly stop: () => Promise<void>;
+}
+
+interface Counted extends Making {
+  readonly done: number;
+  readonly total: number;
+}
+
+const NOTHING: Counted = { isGoing: false, item: null, begun: 0, share: 0, files: [], end: null, done: 0, total: 0 };
+
+/** Makes booklets on the server and hears how it goes. Throws where it cannot begin. */
+export function useMaking(): MakingHook {
+  const [state, setState] = useState<Counted>(NOTHING);
+  const [stream, setStream] = useState<EventSource | null>(null);
+  useEffect(() => () => { stream?.close(); }, [stream]);
+  const begin = useCallback(async (order: MakeOrder): Promise<void> => {
+    await askMake(order);
+    setState({ ...NOTHING, isGoing: true });
+    const opened = new EventSource('/news');
+    opened.addEventListener('message', ({ data }: MessageEvent<string>) => {
+      const news = JSON.parse(data) as MakeNews;
+      if (news.news === 'end') opened.close();
+      setState((before) => after(before, news));
+    });
+    opened.addEventListener('error', () => {
+      opened.close();
+      setState((before) => (before.isGoing ? { ...before, isGoing: false, end: { news: 'end', how: 'failed', told: '' } } : before));
+    });
+    setStream(opened);
+  }, []);
+  return { ...state, begin, stop: askStop };
+}
+
+function after(before: Counted, news: MakeNews): Counted {
+  switch (news.news) {
+    case 'item': return { ...before, item: news.item, share: 0 };
+    case 'size': return { ...before, begun: before.begun + 1, done: 0, total: news.total, share: 0 };
+    case 'done': return { ...before, done: before.done + 1, share: Math.min(1, (before.done + 1) / Math.max(1, before.total)) };
+    case 'file': return { ...before, files: [...before.files, { path: news.path, bytes: news.bytes }] };
+    case 'end': return { ...before, isGoing: false, end: news };
+  }
+}
