@@ -31,7 +31,7 @@ describe('README.md', () => {
 
   it('names every command and option of the help, and no other', async () => {
     const commands = [...(await shop.run(['--help'])).out.matchAll(/^ {2}(\w+) (?:\[|<| {2})/gm)].flatMap(([, name]) => (name === undefined || name === 'help' ? [] : [name]));
-    expect(commands).toEqual(['make', 'check', 'draw', 'schemas']);
+    expect(commands).toEqual(['make', 'check', 'draw', 'page', 'schemas']);
     const helps = await Promise.all(commands.map(async (command) => (await shop.run([command, '--help'])).out));
     const options = new Set(helps.flatMap((help) => help.match(/--[a-z]+/g) ?? []).filter((option) => option !== '--help'));
     for (const command of commands) expect(readme).toMatch(new RegExp(`^\\| \`${command}\\b`, 'm'));

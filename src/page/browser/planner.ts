@@ -17,12 +17,12 @@ interface Bench extends StepGivens {
   readonly wordsIn: (lang: string) => Words;
   /** Bodies at both ends of a step's motion: all of it is to be seen. */
   readonly ends: Map<number, readonly SceneBody[]>;
+  readonly pack: Pack;
 }
 
 /** Worker: one plan, then its steps as moments of their motions and as pictures. The newest of each kind of order counts. */
 function start(): void {
   const waiting = new Map<PlannerOrder['order'], PlannerOrder>();
-  const pack = newPacker();
   let bench: Bench | null = null;
   let isBusy = false;
 
@@ -36,7 +36,7 @@ function start(): void {
     if (bench === null) return;
     switch (order.order) {
       case 'words': postMessage(stepsIn(bench, order.lang)); return;
-      case 'moment': moment(bench, order.number, order.done, pack); return;
+      case 'moment': moment(bench, order.number, order.done); return;
       case 'picture': picture(bench, order.number);
     }
   };
@@ -65,7 +65,7 @@ async function planned({ subject, locales }: PlanOrder): Promise<{ readonly benc
   const model = buildModel(item, subject.size);
   const solids = await loadSolids();
   const plan = planItem(model, item.order, solids);
-  return { bench: { run: subject.run, model, plan, cuts: planTubes(model), solids, draw: cachedDrawer(), wordsIn: (lang) => loadWords(locales, lang), ends: new Map() } };
+  return { bench: { run: subject.run, model, plan, cuts: planTubes(model), solids, draw: cachedDrawer(), wordsIn: (lang) => loadWords(locales, lang), ends: new Map(), pack: newPacker(`work-${subject.run}`) } };
 }
 
 function stepsIn({ run, model, plan, wordsIn }: Bench, lang: string): PlannerAnswer {
@@ -74,15 +74,15 @@ function stepsIn({ run, model, plan, wordsIn }: Bench, lang: string): PlannerAns
   return { answer: 'planned', run, steps };
 }
 
-function moment(bench: Bench, number: number, done: number, pack: Pack): void {
-  const { run, model, plan, solids } = bench;
+function moment(bench: Bench, number: number, done: number): void {
+  const { run, model, plan, solids, pack } = bench;
   const step = plan.steps.find((each) => each.number === number);
   const scene = step === undefined ? null : momentScene(model, step, solids, done);
   if (step === undefined || scene === null) return;
   const ends = bench.ends.get(number) ?? [0, 1].flatMap((end) => momentScene(model, step, solids, end)?.bodies ?? []);
   bench.ends.set(number, ends);
   const { packet, transfer } = pack(scene.bodies, ends);
-  const answer: PlannerAnswer = { answer: 'moment', run, number, done, packet, marks: scene.marks };
+  const answer: PlannerAnswer = { answer: 'moment', run, number, done, packet, marks: step.motions.some(({ kind }) => kind === 'fold') ? scene.marks : [] };
   postMessage(answer, { transfer });
 }
 

@@ -18,14 +18,14 @@ const REST = 120;
 /** Worker: from values to shapes, lengths, drawings and findings. */
 function start(): void {
   let kernel: Promise<Solids> = loadSolids();
-  let pack = newPacker();
+  let pack = newPacker('item-0');
   let changes = 0;
 
   const freshKernel = async (): Promise<Solids> => {
     changes += 1;
     if (changes % CHANGES_A_KERNEL === 0) {
       kernel = loadSolids();
-      pack = newPacker();
+      pack = newPacker(`item-${changes}`);
     }
     return kernel;
   };

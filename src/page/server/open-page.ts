@@ -30,14 +30,15 @@ export interface OpenPage {
 
 /** Bundles the page and serves it until it is closed. Throws where the port or the address cannot be had. */
 export async function openPage({ port, host, workshop }: PageOptions): Promise<OpenPage> {
+  // First the port: that it is taken is told at once.
+  const server = createServer();
+  const taken = await listening(server, port, host);
   const fixed = new Map<string, Answer>([
     ['/', { type: 'text/html; charset=utf-8', body: shell }],
     ...await bundledAnswers(),
     ...fontAnswers(languagesIn(workshop.texts().locales)),
   ]);
   const makings = newMakings(workshop);
-  const server = createServer();
-  const taken = await listening(server, port, host);
   const guard = newGuard(namesOf(host), taken);
   server.on('request', (request: IncomingMessage, response: ServerResponse) => { void answer({ fixed, guard, makings, workshop }, request, response); });
   return {
@@ -98,16 +99,12 @@ function given({ fixed, makings, workshop }: Desk, { url = '/' }: IncomingMessag
 /** What the page asks to be done. */
 async function done({ makings, workshop }: Desk, request: IncomingMessage, response: ServerResponse): Promise<void> {
   switch (request.url) {
-    case '/save': {
-      const result = saveValues(workshop, readSaveOrder(await jsonOf(request)));
-      sendJson(response, result, result.saved ? 200 : 409);
+    case '/save':
+      sendJson(response, saveValues(workshop, readSaveOrder(await jsonOf(request))));
       return;
-    }
-    case '/make': {
-      const begun = makings.begin(readMakeOrder(await jsonOf(request)));
-      sendJson(response, { begun }, begun ? 202 : 409);
+    case '/make':
+      sendJson(response, { begun: makings.begin(readMakeOrder(await jsonOf(request))) });
       return;
-    }
     case '/stop':
       makings.stop();
       sendJson(response, {});

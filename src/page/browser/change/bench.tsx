@@ -29,7 +29,7 @@ interface BenchProps {
 /** One size on the bench: its measures and what follows from them on one side, the model and the walk through the work on the other. */
 export function Bench({ item, size, draft, subject, texts, pickers, saving, onChange }: BenchProps): ReactNode {
   const words = useWords();
-  const { shaped, checked, told } = useShaper(subject);
+  const { shaped, checked, told, store } = useShaper(subject);
   const planner = usePlanner(subject, words.lang, texts.locales);
   const saved = useSaved(shaped, subject, Object.keys(draft).length === 0, `${item.name} ${size}`);
   const [pointed, setPointed] = useState<string | null>(null);
@@ -71,7 +71,7 @@ export function Bench({ item, size, draft, subject, texts, pickers, saving, onCh
         {flat !== undefined
           ? <div className="view flat-view"><Paper drawing={flat} name={now?.alt ?? name} /></div>
           : (
-            <ModelView packet={isFinished ? shaped?.packet ?? null : stepPacket} name={now?.alt ?? name}
+            <ModelView packet={isFinished ? shaped?.packet ?? null : stepPacket} store={isFinished ? store : planner.store} name={now?.alt ?? name}
               marks={isFinished ? shaped?.marks ?? NO_MARKS : moment?.marks ?? NO_MARKS} labels={labels} tints={tints}
               subject={isFinished ? `${item.name} ${size}` : `${item.name} ${size} ${place?.number ?? ''} ${stepPacket === null ? '' : 'here'}`} />
           )}

@@ -46,8 +46,8 @@ function Measure({ parameter, value, saved, onChange }: MeasureProps): ReactNode
         <Figure id={`${id}-figure`} value={figure(value)} least={least} most={most} whole={parameter.whole} describedBy={`${id}-purpose ${id}-range`} onChange={(typed) => { onChange(toBase(typed)); }} />
         <span className="unit">{scale.unit}</span>
       </span>
-      <button type="button" className="back" disabled={value === saved} aria-label={words.t('page.measures.back-of', { name: parameter.name, value: end(figure(saved)) })} onClick={() => { onChange(saved); }}>
-        {words.t('page.measures.back')}
+      <button type="button" className="back" disabled={value === saved} onClick={() => { onChange(saved); }}>
+        {words.t('page.measures.back')} <span className="said-only">{words.t('page.measures.back-of', { name: parameter.name, value: end(figure(saved)) })}</span>
       </button>
       <div className="tape">
         <input type="range" aria-label={words.t('page.measures.slide', { name: parameter.name })} min={least} max={most} step={scale.step} value={figure(value)}

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Drawing, PlannedStep, PlannerAnswer, PlannerOrder, Subject } from '../workers/messages.ts';
+import { newShapeStore, type ShapeStore } from '../workers/shape-store.ts';
 
 export type Moment = Extract<PlannerAnswer, { answer: 'moment' }>;
 
@@ -15,6 +16,7 @@ export interface PlannerState {
 }
 
 export interface Planner extends PlannerState {
+  readonly store: ShapeStore;
   readonly askMoment: (number: number, done: number) => void;
   readonly askPicture: (number: number) => void;
 }
@@ -28,6 +30,7 @@ const nothing: PlannerState = { steps: [], run: 0, isBusy: true, told: null, mom
 export function usePlanner(subject: Subject | null, lang: string, locales: Readonly<Record<string, string>>): Planner {
   const worker = useRef<Worker | null>(null);
   const [state, setState] = useState<PlannerState>(nothing);
+  const [store] = useState(newShapeStore);
   const spoken = useRef(lang);
   useEffect(() => { spoken.current = lang; }, [lang]);
 
@@ -36,7 +39,10 @@ export function usePlanner(subject: Subject | null, lang: string, locales: Reado
     setState((before) => ({ ...before, isBusy: true }));
     const rest = setTimeout(() => {
       const started = new Worker('/planner.js', { type: 'module' });
-      started.addEventListener('message', ({ data }: MessageEvent<PlannerAnswer>) => { setState((before) => after(before, data)); });
+      started.addEventListener('message', ({ data }: MessageEvent<PlannerAnswer>) => {
+        if (data.answer === 'moment') store.take(data.packet);
+        setState((before) => after(before, data));
+      });
       worker.current = started;
       order(started, { order: 'plan', subject, lang: spoken.current, locales });
     }, REST);
@@ -45,12 +51,12 @@ export function usePlanner(subject: Subject | null, lang: string, locales: Reado
       worker.current?.terminate();
       worker.current = null;
     };
-  }, [subject, locales]);
+  }, [subject, locales, store]);
   useEffect(() => { order(worker.current, { order: 'words', lang }); }, [lang]);
 
   const askMoment = useCallback((number: number, done: number) => { order(worker.current, { order: 'moment', number, done }); }, []);
   const askPicture = useCallback((number: number) => { order(worker.current, { order: 'picture', number }); }, []);
-  return { ...state, askMoment, askPicture };
+  return { ...state, store, askMoment, askPicture };
 }
 
 const order = (worker: Worker | null, asked: PlannerOrder): void => { worker?.postMessage(asked); };

@@ -1,5 +1,6 @@
 import { BufferAttribute, BufferGeometry, Group, LineBasicMaterial, LineSegments, Mesh, MeshLambertMaterial } from 'three';
-import type { Packet, ShownBody } from '../workers/messages.ts';
+import type { Geometry, Packet, ShownBody } from '../workers/messages.ts';
+import type { ShapeStore } from '../workers/shape-store.ts';
 import type { Palette } from './palette.ts';
 
 type Face = keyof Palette['faces'];
@@ -18,7 +19,7 @@ interface Placed {
 /** Bodies as three.js objects, kept from packet to packet: a new packet swaps buffers and poses and nothing else. */
 export interface Bodies {
   readonly group: Group;
-  show(packet: Packet): void;
+  show(packet: Packet, store: ShapeStore): void;
   /** Faces of parts that are to be told from the others, by part. */
   tint(tints: ReadonlyMap<string, Face>): void;
   paint(palette: Palette): void;
@@ -27,7 +28,7 @@ export interface Bodies {
 
 export function newBodies(palette: Palette): Bodies {
   const group = new Group();
-  const shapes = new Map<number, Shape>();
+  const shapes = new Map<string, Shape>();
   const placed = new Map<string, Placed>();
   const line = new LineBasicMaterial({ color: palette.line });
   // Faces lie a little behind their edges, so that the edges are whole.
@@ -35,6 +36,12 @@ export function newBodies(palette: Palette): Bodies {
     [face, new MeshLambertMaterial({ color, flatShading: true, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 })]));
   let tinted: ReadonlyMap<string, Face> = new Map();
 
+  const shapeOf = (key: string, store: ShapeStore): Shape | null => {
+    const geometry = store.shape(key);
+    const shape = shapes.get(key) ?? (geometry === undefined ? null : newShape(geometry));
+    if (shape !== null) shapes.set(key, shape);
+    return shape;
+  };
   const paintBody = ({ mesh, body }: Placed): void => {
     const material = materials.get(tinted.get(partOf(body.id)) ?? body.look);
     if (material !== undefined) mesh.material = material;
@@ -51,13 +58,7 @@ export function newBodies(palette: Palette): Bodies {
 
   return {
     group,
-    show: ({ bodies, fresh }) => {
-      for (const { key, positions, triangles, edges } of fresh) {
-        shapes.set(key, {
-          faces: new BufferGeometry().setAttribute('position', new BufferAttribute(positions, 3)).setIndex(new BufferAttribute(triangles, 1)),
-          edges: new BufferGeometry().setAttribute('position', new BufferAttribute(edges, 3)),
-        });
-      }
+    show: ({ bodies }, store) => {
       const ids = new Set(bodies.map(({ id }) => id));
       for (const [id, { mesh, lines }] of placed) {
         if (ids.has(id)) continue;
@@ -65,8 +66,8 @@ export function newBodies(palette: Palette): Bodies {
         placed.delete(id);
       }
       for (const body of bodies) {
-        const shape = shapes.get(body.geometry);
-        if (shape !== undefined) place(body, shape);
+        const shape = shapeOf(body.geometry, store);
+        if (shape !== null) place(body, shape);
       }
       letGo(shapes, new Set(bodies.map(({ geometry }) => geometry)));
     },
@@ -96,8 +97,13 @@ function newPlaced(body: ShownBody, shape: Shape, group: Group, line: LineBasicM
   return placed;
 }
 
-/** Shapes that the last packet no longer named are sent anew when they come again. */
-function letGo(shapes: Map<number, Shape>, used: ReadonlySet<number>): void {
+const newShape = ({ positions, triangles, edges }: Geometry): Shape => ({
+  faces: new BufferGeometry().setAttribute('position', new BufferAttribute(positions, 3)).setIndex(new BufferAttribute(triangles, 1)),
+  edges: new BufferGeometry().setAttribute('position', new BufferAttribute(edges, 3)),
+});
+
+/** Shapes that are shown no longer leave the graphics memory; the store still has them. */
+function letGo(shapes: Map<string, Shape>, used: ReadonlySet<string>): void {
   for (const [key, { faces, edges }] of shapes) {
     if (used.has(key)) continue;
     faces.dispose();

@@ -4,6 +4,7 @@ import type { DirectionalLight, OrthographicCamera } from 'three';
 import type { Box3 } from '../../../model/index.ts';
 import type { Mark } from '../../../scene/index.ts';
 import type { Packet } from '../workers/messages.ts';
+import type { ShapeStore } from '../workers/shape-store.ts';
 import { useWords } from '../words.tsx';
 import { newBodies } from './bodies.ts';
 import { aim, BOOKLET_EYE, FRONT_EYE, nearerEye, SIDE_EYE, TOP_EYE, type Eye } from './eye.ts';
@@ -15,6 +16,8 @@ import { useTurning } from './use-turning.ts';
 
 interface ModelViewProps {
   readonly packet: Packet | null;
+  /** The meshes of the packet and of those before it. */
+  readonly store: ShapeStore;
   readonly marks: readonly Mark[];
   readonly labels: readonly PlacedLabel[];
   readonly tints: ReadonlyMap<string, keyof Palette['faces']>;
@@ -33,7 +36,7 @@ const canDraw = (): boolean => {
 };
 
 /** The model in three dimensions, turned by pointer, touch or keys; drawn only when something changes. */
-export function ModelView({ packet, marks, labels, tints, subject, name }: ModelViewProps): ReactNode {
+export function ModelView({ packet, store, marks, labels, tints, subject, name }: ModelViewProps): ReactNode {
   const words = useWords();
   const place = useRef<HTMLDivElement>(null);
   const holder = useRef<HTMLDivElement>(null);
@@ -52,7 +55,7 @@ export function ModelView({ packet, marks, labels, tints, subject, name }: Model
         {drawable
           ? (
             <Canvas orthographic flat frameloop="demand" dpr={[1, 2]} gl={{ alpha: true, antialias: true }} aria-hidden="true">
-              <Drawn packet={packet} marks={marks} labels={all} tints={tints} subject={subject} eye={eye} holder={holder} redraw={redraw} />
+              <Drawn packet={packet} store={store} marks={marks} labels={all} tints={tints} subject={subject} eye={eye} holder={holder} redraw={redraw} />
             </Canvas>
           )
           : <p className="no-view">{words.t('page.view.none')}</p>}
@@ -77,7 +80,7 @@ interface DrawnProps extends Omit<ModelViewProps, 'name'> {
 }
 
 /** What stands in the canvas. Packets go straight into three's buffers; React only hears that there is a new one. */
-function Drawn({ packet, marks, labels, tints, subject, eye, holder, redraw }: DrawnProps): ReactNode {
+function Drawn({ packet, store, marks, labels, tints, subject, eye, holder, redraw }: DrawnProps): ReactNode {
   const invalidate = useThree((state) => state.invalidate);
   const palette = paletteFor(useDark());
   const [bodies] = useState(() => newBodies(palette));
@@ -89,10 +92,10 @@ function Drawn({ packet, marks, labels, tints, subject, eye, holder, redraw }: D
   useEffect(() => { redraw.current = () => { invalidate(); }; }, [invalidate, redraw]);
   useEffect(() => {
     if (packet === null) return;
-    bodies.show(packet);
+    bodies.show(packet, store);
     seen.current = { subject, box: seen.current?.subject === subject ? kept(seen.current.box, packet.reach) : packet.reach };
     invalidate();
-  }, [packet, subject, bodies, invalidate]);
+  }, [packet, store, subject, bodies, invalidate]);
   useEffect(() => {
     bodies.tint(tints);
     invalidate();

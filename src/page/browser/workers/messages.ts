@@ -19,7 +19,7 @@ export interface Subject {
 
 /** A mesh for the screen: corners x y z, triangles by corners, and the ends of its sharp edges. */
 export interface Geometry {
-  readonly key: number;
+  readonly key: string;
   readonly positions: Float32Array;
   readonly triangles: Uint32Array;
   readonly edges: Float32Array;
@@ -29,12 +29,14 @@ export interface ShownBody {
   readonly id: string;
   readonly kind: PartKind | 'floor' | 'tool';
   readonly look: Look;
-  readonly geometry: number;
+  readonly geometry: string;
   readonly pose: Pose;
 }
 
-/** Bodies for the screen. Meshes that were in the packet before are not sent again. */
+/** Bodies for the screen. Meshes that were in an earlier packet of the same series are not sent again. */
 export interface Packet {
+  /** All packets with the same shapes; keys of meshes begin with it. */
+  readonly series: string;
   readonly bodies: readonly ShownBody[];
   readonly fresh: readonly Geometry[];
   /** The box to be seen, mm. */

@@ -15,15 +15,15 @@ export interface Packed {
 /** Packs bodies; `also` and `places` are bodies and places that are to be seen as well, at another moment or beside them. */
 export type Pack = (bodies: readonly SceneBody[], also?: readonly SceneBody[], places?: readonly Vec3[]) => Packed;
 
-/** Makes packets one after the other, each without the meshes that were in the one before. */
-export function newPacker(): Pack {
-  const keys = new WeakMap<Mesh, number>();
+/** Makes the packets of a series; its name must be one of its own. */
+export function newPacker(series: string): Pack {
+  const keys = new WeakMap<Mesh, string>();
   const boxes = new WeakMap<Mesh, Box3>();
   let next = 1;
-  let sent = new Set<number>();
+  const sent = new Set<string>();
 
-  const keyOf = (mesh: Mesh): number => {
-    const key = keys.get(mesh) ?? next++;
+  const keyOf = (mesh: Mesh): string => {
+    const key = keys.get(mesh) ?? `${series}/${next++}`;
     keys.set(mesh, key);
     return key;
   };
@@ -36,16 +36,16 @@ export function newPacker(): Pack {
   return (bodies, also = [], places = []) => {
     const meshes = new Map(bodies.map(({ mesh }) => [keyOf(mesh), mesh]));
     const fresh = [...meshes].filter(([key]) => !sent.has(key)).map(([key, mesh]) => geometryOf(key, mesh));
-    sent = new Set(meshes.keys());
+    for (const { key } of fresh) sent.add(key);
     const corners = [...bodies, ...also].flatMap(({ mesh, pose }) => cornersOf(boxOf(mesh)).map((corner) => placed(pose, corner)));
     return {
-      packet: { bodies: bodies.map(({ id, kind, look, mesh, pose }) => ({ id, kind, look, pose, geometry: keyOf(mesh) })), fresh, reach: boxAround([...corners, ...places].flat()) },
+      packet: { series, bodies: bodies.map(({ id, kind, look, mesh, pose }) => ({ id, kind, look, pose, geometry: keyOf(mesh) })), fresh, reach: boxAround([...corners, ...places].flat()) },
       transfer: fresh.flatMap(({ positions, triangles, edges }) => [positions, triangles, edges].map(({ buffer }) => buffer as ArrayBuffer)),
     };
   };
 }
 
-function geometryOf(key: number, mesh: Mesh): Geometry {
+function geometryOf(key: string, mesh: Mesh): Geometry {
   const positions = new Float32Array(mesh.positions);
   const triangles = mesh.triangles.slice();
   const geometry = new BufferGeometry().setAttribute('position', new BufferAttribute(positions, 3)).setIndex(new BufferAttribute(triangles, 1));
