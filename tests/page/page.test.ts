@@ -205,7 +205,7 @@ describe('the side that makes booklets', () => {
     expect(await hand.text('.makings fieldset:last-child p')).toBe('Copies to print of each booklet, one for two learners: 6');
     const command = served.shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'by-command']);
     await hand.page.click('.makings .main-button');
-    await hand.until('document.querySelector(".making p").textContent.startsWith("All made")', 110);
+    await hand.until('document.querySelector(".making p").textContent.startsWith("All made")', 200);
     expect(await hand.text('.making p')).toBe('All made. Booklets: 1');
     const address = await hand.page.$eval('.made a', (element) => element.getAttribute('href') ?? '');
     const bytes = Buffer.from(await (await fetch(new URL(address, served.url))).arrayBuffer());
@@ -221,7 +221,7 @@ describe('the side that makes booklets', () => {
     expect(Date.now() - stop).toBeLessThan(20_000);
     expect(served.shop.files().filter((path) => path.includes('unfinished') || path.includes('rack-tall'))).toEqual([]);
     expect(hand.troubles).toEqual([]);
-  });
+  }, 300_000);
 });
 
 describe('the page for everybody', () => {

@@ -45,14 +45,14 @@ function Sides({ texts, onTexts, onRead }: SidesProps): ReactNode {
       <button type="button" className="skip" onClick={() => { document.getElementById('content')?.focus(); }}>{words.t('page.skip')}</button>
       <header className="top">
         <p className="maker" translate="no">foldwright</p>
-        <nav aria-label={words.t('page.sides.name')}>
-          {(['change', 'make'] as const).map((each) => <a key={each} href={`#${each}`} aria-current={each === side ? 'page' : undefined}>{words.t(`page.sides.${each}`)}</a>)}
-        </nav>
         <label className="tongue"><span className="said-only">{words.t('page.language')}</span>
           <select value={lang} onChange={(event) => { setLang(event.target.value); }}>
             {known.map((each) => <option key={each} value={each} lang={each}>{pageWords(texts.locales, each).about.name}</option>)}
           </select>
         </label>
+        <nav aria-label={words.t('page.sides.name')}>
+          {(['change', 'make'] as const).map((each) => <a key={each} href={`#${each}`} aria-current={each === side ? 'page' : undefined}>{words.t(`page.sides.${each}`)}</a>)}
+        </nav>
       </header>
       <main id="content" tabIndex={-1}>
         <h1 className={side === 'change' ? 'said-only' : ''}>{words.t(`page.sides.${side}`)}</h1>

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState, type ReactNode } from 'react';
+import { useCallback, useEffect, useMemo, useState, type ReactNode } from 'react';
 import type { Item } from '../../../read/index.ts';
 import type { ProjectTexts } from '../../types.ts';
 import { ModelView } from '../stage/model-view.tsx';
@@ -38,7 +38,8 @@ export function Bench({ item, size, draft, subject, texts, pickers, saving, onCh
   const findings = useMemo(() => numbered(checked?.findings ?? []), [checked]);
   const now = planner.steps.find(({ step }) => step.number === place?.number);
   const isFlat = now?.step.standing.name === 'bench';
-  const isFinished = now === undefined;
+  // While the order is worked out anew the finished item stands in: it follows the values at once.
+  const isFinished = now === undefined || planner.isBusy;
   const { askMoment, askPicture, moment, picture } = planner;
   const number = now?.step.number ?? null;
   const done = place?.done ?? 1;
@@ -55,12 +56,19 @@ export function Bench({ item, size, draft, subject, texts, pickers, saving, onCh
     setPointed(null);
   }, [item.name, size]);
 
+  const languages = useMemo(() => bookletLanguages(texts.locales), [texts]);
+  // A finding is looked at on the finished item.
+  const point = useCallback((key: string | null): void => {
+    setPointed(key);
+    setPlaying(false);
+    if (key !== null) setPlace(null);
+  }, []);
   const stepPacket = moment?.number === number ? moment.packet : null;
   const labels = useMemo(() => (isFinished && shaped !== null ? findingLabels(findings, shaped.packet) : []), [isFinished, shaped, findings]);
   const tints = useMemo(() => findingTints(findings, pointed), [findings, pointed]);
   const name = `${itemName(words, item.name)}, ${sizeName(words, item.name, size)}`;
   const isStale = checked === null || checked.run !== subject.run;
-  const flat = isFlat && picture?.number === number ? picture.drawings[0] : undefined;
+  const flat = isFlat && !isFinished && picture?.number === number ? picture.drawings[0] : undefined;
 
   return (
     <div className="bench">
@@ -83,7 +91,7 @@ export function Bench({ item, size, draft, subject, texts, pickers, saving, onCh
           {saving(told !== null)}
         </Band>
         <Band name={words.t('page.checks.name')}>
-          <Checks findings={findings} advice={checked?.advice ?? null} isStale={isStale && told === null} told={told} pointed={pointed} onPoint={(key) => { setPointed(key); setPlaying(false); if (key !== null) setPlace(null); }} />
+          <Checks findings={findings} advice={checked?.advice ?? null} isStale={isStale && told === null} told={told} pointed={pointed} onPoint={point} />
         </Band>
         {shaped !== null && (
           <>
@@ -93,7 +101,7 @@ export function Bench({ item, size, draft, subject, texts, pickers, saving, onCh
           </>
         )}
         <Band name={words.t('page.printed.name')}>
-          <Printed subject={subject} locales={texts.locales} languages={bookletLanguages(texts.locales)} planner={planner} now={now} />
+          <Printed subject={subject} locales={texts.locales} languages={languages} planner={planner} now={now} />
         </Band>
       </div>
     </div>

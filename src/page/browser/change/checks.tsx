@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import { figure, isolate, Spoken } from '../../../booklet/index.ts';
 import type { Advice } from '../../../check/index.ts';
 import { nameOr, useWords } from '../words.tsx';
@@ -15,7 +15,7 @@ interface ChecksProps {
 }
 
 /** What the checks found: first what fails and what to mind, by number as on the model; what holds is folded away. */
-export function Checks({ findings, advice, isStale, told, pointed, onPoint }: ChecksProps): ReactNode {
+export const Checks = memo(function Checks({ findings, advice, isStale, told, pointed, onPoint }: ChecksProps): ReactNode {
   const words = useWords();
   const open = findings.filter(({ number }) => number !== null);
   const holding = findings.filter(({ number }) => number === null);
@@ -41,10 +41,10 @@ export function Checks({ findings, advice, isStale, told, pointed, onPoint }: Ch
           {list(holding)}
         </details>
       )}
-      <p className="defer">{words.t('booklet.defer')}</p>
+      <p className="defer">{words.t('page.checks.defer')}</p>
     </>
   );
-}
+});
 
 const countOf = (findings: readonly NumberedFinding[], verdict: string): number => findings.filter(({ finding }) => finding.verdict === verdict).length;
 

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import { isolate, lengthName, Spoken } from '../../../booklet/index.ts';
 import { useWords } from '../words.tsx';
 import type { Drawing, Shaped } from '../workers/messages.ts';
@@ -10,7 +10,7 @@ interface LengthsProps {
 }
 
 /** The lettered lengths of the finished item, with what they were before the change. */
-export function FinishedSizes({ shaped, saved }: LengthsProps): ReactNode {
+export const FinishedSizes = memo(function FinishedSizes({ shaped, saved }: LengthsProps): ReactNode {
   const words = useWords();
   const was = (letter: string): number | undefined => saved?.dimensions.find((each) => each.letter === letter)?.value;
   return (
@@ -29,10 +29,10 @@ export function FinishedSizes({ shaped, saved }: LengthsProps): ReactNode {
       </tbody>
     </table>
   );
-}
+});
 
 /** Tubes to saw, and how the stock tubes are cut. */
-export function CutLengths({ shaped, saved }: LengthsProps): ReactNode {
+export const CutLengths = memo(function CutLengths({ shaped, saved }: LengthsProps): ReactNode {
   const words = useWords();
   const earlier = saved?.tubes ?? [];
   // Tubes have no names of their own: those of a kind are matched by their place in its list.
@@ -58,10 +58,10 @@ export function CutLengths({ shaped, saved }: LengthsProps): ReactNode {
       <Paper drawing={shaped.bars} name={words.t('page.lengths.bars')} />
     </>
   );
-}
+});
 
 /** The blank's sides and the drawing of the flat panel. */
-export function FlatPattern({ shaped, saved }: LengthsProps): ReactNode {
+export const FlatPattern = memo(function FlatPattern({ shaped, saved }: LengthsProps): ReactNode {
   const words = useWords();
   const blank = words.measures(shaped.blank.map((side) => Math.round(side * 10) / 10), 'mm');
   const was = saved === null ? blank : words.measures(saved.blank.map((side) => Math.round(side * 10) / 10), 'mm');
@@ -72,7 +72,7 @@ export function FlatPattern({ shaped, saved }: LengthsProps): ReactNode {
       {shaped.plates.map((plate, index) => <Paper key={index} drawing={plate} name={words.t('booklet.chapters.plates')} />)}
     </>
   );
-}
+});
 
 /** A length in mm and, where it has changed, what the file has. */
 function Now({ now, was }: { readonly now: number; readonly was: number | undefined }): ReactNode {

@@ -1,4 +1,4 @@
-import { useEffect, useRef, type ReactNode } from 'react';
+import { memo, useEffect, useRef, type ReactNode } from 'react';
 import { isolate, Spoken } from '../../../booklet/index.ts';
 import { useWords } from '../words.tsx';
 import type { PlannedStep } from '../workers/messages.ts';
@@ -17,7 +17,7 @@ interface WalkProps {
 }
 
 /** Walks through the order of work: which step, and how far its motion has gone. */
-export function Walk({ steps, place, isBusy, told, isPlaying, onPlace, onPlay }: WalkProps): ReactNode {
+export const Walk = memo(function Walk({ steps, place, isBusy, told, isPlaying, onPlace, onPlay }: WalkProps): ReactNode {
   const words = useWords();
   usePlaying(isPlaying, place, onPlace, onPlay);
   const last = steps.length + 1;
@@ -59,7 +59,7 @@ export function Walk({ steps, place, isBusy, told, isPlaying, onPlace, onPlay }:
       </div>
     </section>
   );
-}
+});
 
 /** ms that a motion takes on the screen. */
 const MOTION = 2600;

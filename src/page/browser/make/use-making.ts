@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import type { MakeNews, MakeOrder } from '../../types.ts';
 import { askMake, askStop } from '../asking.ts';
 
@@ -14,7 +14,6 @@ export interface Making {
 }
 
 export interface MakingHook extends Making {
-  /** Sizes asked for. */
   readonly begin: (order: MakeOrder) => Promise<void>;
   readonly stop: () => Promise<void>;
 }
@@ -26,15 +25,14 @@ interface Counted extends Making {
 
 const NOTHING: Counted = { isGoing: false, item: null, begun: 0, share: 0, files: [], end: null, done: 0, total: 0 };
 
-/** Makes booklets on the server and hears how it goes. Throws where it cannot begin. */
+/** Makes booklets on the server and hears how it goes; from the beginning also of one that was begun before the page was loaded. */
 export function useMaking(): MakingHook {
   const [state, setState] = useState<Counted>(NOTHING);
-  const [stream, setStream] = useState<EventSource | null>(null);
-  useEffect(() => () => { stream?.close(); }, [stream]);
-  const begin = useCallback(async (order: MakeOrder): Promise<void> => {
-    await askMake(order);
-    setState({ ...NOTHING, isGoing: true });
+  const stream = useRef<EventSource | null>(null);
+  const follow = useCallback((): void => {
+    stream.current?.close();
     const opened = new EventSource('/news');
+    stream.current = opened;
     opened.addEventListener('message', ({ data }: MessageEvent<string>) => {
       const news = JSON.parse(data) as MakeNews;
       if (news.news === 'end') opened.close();
@@ -44,14 +42,22 @@ export function useMaking(): MakingHook {
       opened.close();
       setState((before) => (before.isGoing ? { ...before, isGoing: false, end: { news: 'end', how: 'failed', told: '' } } : before));
     });
-    setStream(opened);
   }, []);
+  useEffect(() => {
+    follow();
+    return () => { stream.current?.close(); };
+  }, [follow]);
+  const begin = useCallback(async (order: MakeOrder): Promise<void> => {
+    await askMake(order);
+    setState({ ...NOTHING, isGoing: true });
+    follow();
+  }, [follow]);
   return { ...state, begin, stop: askStop };
 }
 
 function after(before: Counted, news: MakeNews): Counted {
   switch (news.news) {
-    case 'item': return { ...before, item: news.item, share: 0 };
+    case 'item': return { ...before, isGoing: true, item: news.item, share: 0 };
     case 'size': return { ...before, begun: before.begun + 1, done: 0, total: news.total, share: 0 };
     case 'done': return { ...before, done: before.done + 1, share: Math.min(1, (before.done + 1) / Math.max(1, before.total)) };
     case 'file': return { ...before, files: [...before.files, { path: news.path, bytes: news.bytes }] };
