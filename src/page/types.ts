@@ -35,6 +35,8 @@ export interface MakeOrder {
 
 /** How a making goes, told as it goes. */
 export type MakeNews =
+  /** It begins: so many sizes, and so many booklets of all of them. */
+  | { readonly news: 'begun'; readonly sizes: number; readonly booklets: number }
   /** An item is begun: its checks and the order of its steps are worked out first. */
   | { readonly news: 'item'; readonly item: string }
   /** One size is begun: so many pictures and booklets, about. */

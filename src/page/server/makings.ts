@@ -36,7 +36,7 @@ export function newMakings(workshop: Workshop): Makings {
   return {
     begin: (order) => {
       if (going !== null) return false;
-      news = [];
+      news = [begun(order)];
       going = workshop.make(order, tell);
       return true;
     },
@@ -58,4 +58,9 @@ export function newMakings(workshop: Workshop): Makings {
       await last?.ended;
     },
   };
+}
+
+function begun({ items, langs, editions, papers }: MakeOrder): MakeNews {
+  const sizes = items.reduce((sum, item) => sum + item.sizes.length, 0);
+  return { news: 'begun', sizes, booklets: sizes * langs.length * editions.length * papers.length };
 }

@@ -23,7 +23,6 @@ export function Makings({ texts }: { readonly texts: ProjectTexts }): ReactNode 
   const words = useWords();
   const making = useMaking();
   const [trouble, setTrouble] = useState<string | null>(null);
-  const [asked, setAsked] = useState<Asked>({ sizes: 0, booklets: 0 });
   const items = useMemo(() => sizesByItem(texts), [texts]);
   const languages = bookletLanguages(texts.locales);
   const [wish, setWish] = useState<Wish>(() => ({
@@ -37,7 +36,6 @@ export function Makings({ texts }: { readonly texts: ProjectTexts }): ReactNode 
     <form className="makings" onSubmit={(event) => {
       event.preventDefault();
       setTrouble(null);
-      setAsked({ sizes: wish.sizes.size, booklets: count });
       making.begin(order).catch((error: unknown) => { setTrouble(error instanceof Error ? error.message : String(error)); });
     }}>
       <div className="wishes-columns">
@@ -58,7 +56,7 @@ export function Makings({ texts }: { readonly texts: ProjectTexts }): ReactNode 
         <button type="button" disabled={!making.isGoing} onClick={() => { void making.stop(); }}>{words.t('page.make.stop')}</button>
       </p>
       {trouble !== null && <pre className="told" role="alert" lang="en" dir="ltr">{trouble}</pre>}
-      <Progress making={making} asked={asked} />
+      <Progress making={making} />
     </form>
   );
 }
@@ -97,20 +95,14 @@ function Learners({ learners, onLearners }: { readonly learners: number; readonl
   );
 }
 
-/** How many sizes and booklets were asked for. */
-interface Asked {
-  readonly sizes: number;
-  readonly booklets: number;
-}
-
 /** How far it is, and what is ready to be taken. */
-function Progress({ making, asked }: { readonly making: MakingHook; readonly asked: Asked }): ReactNode {
+function Progress({ making }: { readonly making: MakingHook }): ReactNode {
   const words = useWords();
-  const { isGoing, item, begun, share, files, end } = making;
+  const { isGoing, asked, item, begun, share, files, end } = making;
   return (
     <div className="making">
       <p role="status">
-        {isGoing && words.t(begun === 0 ? 'page.make.ordering' : 'page.make.going', { item: item === null ? '' : itemName(words, item), done: files.length, all: Math.max(files.length, asked.booklets) })}
+        {isGoing && words.t(begun === 0 ? 'page.make.ordering' : 'page.make.going', { item: item === null ? '' : itemName(words, item), done: files.length, all: asked.booklets })}
         {end?.how === 'made' && words.t('page.make.made', { count: files.length })}
         {end?.how === 'stopped' && words.t('page.make.stopped', { count: files.length })}
         {end?.how === 'failed' && words.t('page.make.failed')}
