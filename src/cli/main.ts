@@ -36,6 +36,12 @@ program.command('draw')
   .option('--out <file>', 'file to write; <item>-<size>-step-<number>.svg unless given')
   .action(async (item: string, options: { step: string; size?: string; out?: string }) => (await import('./draw.ts')).drawCommand(item, options));
 
+program.command('page')
+  .description('serves the workbench page to a browser on this computer, until Ctrl-C')
+  .option('--port <number>', 'port to serve on; 0 takes any that is free', '4176')
+  .option('--host <address>', 'address to serve on; others in the network reach the page only when this says so', '127.0.0.1')
+  .action(async (options: { port: string; host: string }) => (await import('./page.ts')).pageCommand(options));
+
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')
   .action(async () => { (await import('./schemas.ts')).schemasCommand(); });

@@ -57,11 +57,11 @@ export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): rea
 }
 
 /** The stock tubes to saw. The saw runs on the mark: its kerf comes out of the joints' end play, so it is not dimensioned. */
-const cutBars = ({ stock, patterns }: TubeCutPlan, width: number): Picture =>
+export const cutBars = ({ stock, patterns }: TubeCutPlan, width = FORMATS.page.bench.width): Picture =>
   cutBarsPicture({ stock, kerf: 0, patterns }, { width, height: cutBarsPaper({ stock, kerf: 0, patterns }).height });
 
 /** A flat panel to cut from the stock panel, by its place in the model's list. */
-export function plateSheet({ kit, plates }: Model, index: number, paper: Paper): Picture {
+export function plateSheet({ kit, plates }: Model, index: number, paper: Paper = FORMATS.page.bench): Picture {
   const plate = plates[index];
   if (plate === undefined) throw new RangeError(`no flat panel ${index + 1}; there are ${plates.length}`);
   return platePicture(plate, [kit.panel.length, kit.panel.width], plate.partIds.length, paper);

@@ -9,5 +9,6 @@ export { pointName } from './piece-names.ts';
 export type { Point } from './piece-names.ts';
 export { kitFromText } from './kit.ts';
 export { readMeasure } from './quantities.ts';
+export { withSizeValues } from './size-values.ts';
 export { dimensionedText } from './dimensioned-text.ts';
 export { publishedSchemas } from './published-schemas.ts';

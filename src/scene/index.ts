@@ -1,5 +1,6 @@
 export type * from './types.ts';
 export { closeUpScene } from './steps/close-up.ts';
+export { momentScene } from './moment.ts';
 export { stepScene } from './step-scene.ts';
 export { sleeveEnds } from './stage.ts';
 export { toThree } from './to-three.ts';

@@ -31,7 +31,7 @@ describe('README.md', () => {
 
   it('names every command and option of the help, and no other', async () => {
     const commands = [...(await shop.run(['--help'])).out.matchAll(/^ {2}(\w+) (?:\[|<| {2})/gm)].flatMap(([, name]) => (name === undefined || name === 'help' ? [] : [name]));
-    expect(commands).toEqual(['make', 'check', 'draw', 'schemas', 'words']);
+    expect(commands).toEqual(['make', 'check', 'draw', 'page', 'schemas', 'words']);
     const helped = [...commands.map((command) => [command]), ['words', 'export'], ['words', 'import']];
     const helps = await Promise.all(helped.map(async (command) => (await shop.run([...command, '--help'])).out));
     const options = new Set(helps.flatMap((help) => help.match(/--[a-z-]+/g) ?? []).filter((option) => option !== '--help'));

@@ -177,8 +177,8 @@ function Source({ finding }: { readonly finding: Finding }): ReactNode {
   return <span className="source" lang="en" dir="ltr"><Formula text={finding.source} /></span>;
 }
 
-/** Three digits that count; angles in degrees. */
-function figure({ words }: BookletInput, value: number, unit: string): string {
+/** A finding's figure or limit: three digits that count; angles in degrees. */
+export function figure({ words }: Pick<BookletInput, 'words'>, value: number, unit: string): string {
   const [shown, shownUnit] = unit === 'rad' ? [(value * 180) / Math.PI, '°'] : [value, unit];
   const whole = shown === 0 ? 1 : Math.floor(Math.log10(Math.abs(shown))) + 1;
   return words.measure(shown, shownUnit, Math.min(6, Math.max(0, 3 - whole)));

@@ -1,7 +1,7 @@
 import type { CSSProperties, ReactNode } from 'react';
 import type { Model, NamedLength } from '../../model/index.ts';
 import type { Use } from '../../read/index.ts';
-import { isolate } from '../words/index.ts';
+import { isolate, type Words } from '../words/index.ts';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { sizeName } from './names.ts';
 import { packPages } from './pack.ts';
@@ -20,7 +20,8 @@ const namedByUse: Partial<Readonly<Record<Use, Readonly<Record<string, string>>>
   bed: { 'deck-top': 'bed-base', 'back-height': 'guard' },
 };
 
-function lengthName({ words, model }: BookletInput, { name }: NamedLength): string {
+/** A lettered length's name in the booklet's language. */
+export function lengthName({ words, model }: { readonly words: Words; readonly model: Pick<Model, 'use'> }, { name }: Pick<NamedLength, 'name'>): string {
   return words.t(`dimensions.${namedByUse[model.use]?.[name] ?? name}`);
 }
 

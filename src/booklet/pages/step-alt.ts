@@ -4,7 +4,7 @@ import { caption } from './captions.ts';
 import type { BookletInput } from './types.ts';
 
 /** A step's picture in words: number, action, new parts with their counts, repetitions, people, tools. */
-export function stepAlt(input: BookletInput, step: Step): string {
+export function stepAlt(input: Pick<BookletInput, 'words' | 'model'>, step: Step): string {
   const { words } = input;
   return [
     words.t('booklet.alt.step', { number: step.number, caption: caption(input, step) }),

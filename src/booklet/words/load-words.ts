@@ -1,6 +1,6 @@
 import { createInstance, type i18n } from 'i18next';
 import { isolate } from './isolates.ts';
-import { languagesIn, readAbout, readWords, type About, type FlatWords, type LocaleFiles } from './locale-files.ts';
+import { languagesIn, readAbout, readWords, wordFiles, type About, type FlatWords, type LocaleFiles, type WordFile } from './locale-files.ts';
 import { baseKey } from './plurals.ts';
 import { currentReview, type Review } from './review.ts';
 import { wordsError } from './words-error.ts';
@@ -36,12 +36,12 @@ export interface Words {
 
 /**
  * Loads the words of `lang` from the texts of the locale files. `onAsk` hears every key that is asked for,
- * without its plural ending. Throws where a file or field is missing or wrong.
+ * without its plural ending; `names` are the files to read. Throws where a file or field is missing or wrong.
  */
-export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string) => void = () => undefined): Words {
+export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string) => void = () => undefined, names: readonly WordFile[] = wordFiles): Words {
   const about = readAbout(files, lang);
   const number = numberFormat('en');
-  const t = strictT(lang, readWords(files, lang), about.numbers, onAsk);
+  const t = strictT(lang, readWords(files, lang, names), about.numbers, onAsk);
   const withUnit = (text: string, unit: string): string => isolate(`${text}${symbol(unit)}`);
   return {
     lang,

@@ -9,7 +9,10 @@ export type LocaleFiles = Readonly<Record<string, string>>;
 /** The files of words that each language's folder holds beside `about.json`; keys start with these names. */
 export const wordFiles = ['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items'] as const;
 
-export type WordFile = (typeof wordFiles)[number];
+/** The files that the workbench page reads: the booklets' and its own. A language without `page.json` is not offered there. */
+export const pageWordFiles = [...wordFiles, 'page'] as const;
+
+export type WordFile = (typeof pageWordFiles)[number];
 
 const about = z.strictObject({
   /** The language's own name. */

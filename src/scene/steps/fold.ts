@@ -13,16 +13,17 @@ const DRAWN_STAGE = 0.6;
  */
 const ARROW_STAGES = [0.04, 0.1, 0.16, 0.22, 0.28, 0.34, 0.4, 0.46, 0.52, 0.57, 0.62, 0.94, 1];
 
-/** A flap on its way round the tube; the arrow is the true way of the tab's edge. */
-export function foldScene(model: Model, step: Step, solids: Solids): Scene {
+/** A flap on its way round the tube, 0 flat to 1 done; the arrow is the true way of the tab's edge. */
+export function foldScene(model: Model, step: Step, solids: Solids, stage: number = DRAWN_STAGE): Scene {
   const motion = step.motions.find((candidate) => candidate.kind === 'fold');
   if (motion?.kind !== 'fold') throw new RangeError(`step ${step.number} (${step.key}) folds nothing`);
   const { side, panel } = motion;
   const before = foldingOf(step.folded.filter((done) => done !== side));
-  const hand = stageHand(model, step, solids, { ...before, [side]: DRAWN_STAGE });
+  const hand = stageHand(model, step, solids, { ...before, [side]: stage });
   const pose = hand.pose(panel);
+  // The rest of the panel is the same at every stage of its flap: built once.
   const piece = (name: 'flap' | 'rest') => hand.prop(`${panel}#${name}`,
-    { form: 'panel', pattern: model.pattern, folding: { ...before, [side]: DRAWN_STAGE }, split: { side, piece: name } }, pose, name === 'flap' ? 'new' : 'present');
+    { form: 'panel', pattern: model.pattern, folding: { ...before, [side]: name === 'flap' ? stage : 0 }, split: { side, piece: name } }, pose, name === 'flap' ? 'new' : 'present');
   return {
     id: `step:${step.number}`,
     bodies: [...step.present.filter((id) => id !== panel).map((id) => hand.body(id, 'present')), piece('rest'), piece('flap'), ...panelLines(model, hand, panel, step.folded)],

@@ -21,12 +21,18 @@ const DRAWN_OFF: Partial<Record<Action, number>> = {
   'set-rails': 230,
 };
 
-/** Parts pushed, laid or dropped along a straight way: drawn off their places, an arrow on the way of each. */
-export function slideScene(model: Model, step: Step, solids: Solids): Scene {
+/** The whole way of a slide, mm. */
+export const wholeWay = (slide: Slide): number => lengthOf(slide.by);
+
+/**
+ * Parts pushed, laid or dropped along a straight way: drawn off their places, an arrow on the way of each.
+ * `off` tells how far off its place a part stands, mm; as the picture draws it unless given.
+ */
+export function slideScene(model: Model, step: Step, solids: Solids, off: (slide: Slide) => number = (slide) => drawnOff(step, slide)): Scene {
   const hand = stageHand(model, step, solids, foldingOf(step.folded));
   const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide');
   const offsets = new Map(slides.flatMap((slide) => {
-    const offset = times(unit(wayOf(step, slide)), -drawnOff(step, slide));
+    const offset = times(unit(wayOf(step, slide)), -off(slide));
     return slide.parts.map((id): [string, Vec3] => [id, offset]);
   }));
   const fresh = step.newParts.flatMap((group) => group.ids);

@@ -6,6 +6,15 @@ import { STANDARD_VIEW } from '../views.ts';
 
 const ARROW_STEPS = 28;
 
+/** The whole work on its way round: 0 as it lies before, 1 as it lies after. */
+export function turnedWork(model: Model, step: Step, solids: Solids, done: number): readonly SceneBody[] {
+  const motion = step.motions.find((candidate) => candidate.kind === 'turn');
+  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const before = step.present.map((id) => hand.body(id, 'present'));
+  const { pose } = turnOf(step, motion?.kind === 'turn' ? motion.angle : 0, before);
+  return before.map((body) => ({ ...body, pose: chained(pose(done), body.pose) }));
+}
+
 /** The whole work turned: pale as it lay before, full as it lies after, the arrow from one to the other. */
 export function turnScene(model: Model, step: Step, solids: Solids): Scene {
   const motion = step.motions.find((candidate) => candidate.kind === 'turn');
