@@ -12,6 +12,7 @@ const rooms = {
   draw: ['read', 'model', 'cut', 'plan', 'scene'],
   booklet: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw'],
   page: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw', 'booklet'],
+  guide: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw', 'booklet'],
 };
 
 const arrowsPointOneWay = Object.entries(rooms).map(([room, allowed]) => ({

@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import type { GuideOptions } from './guide.ts';
 import type { MakeOptions } from './make.ts';
 import type { ImportOptions } from './words.ts';
 
@@ -41,6 +42,14 @@ program.command('page')
   .option('--port <number>', 'port to serve on; 0 takes any that is free', '4176')
   .option('--host <address>', 'address to serve on; others in the network reach the page only when this says so', '127.0.0.1')
   .action(async (options: { port: string; host: string }) => (await import('./page.ts')).pageCommand(options));
+program.command('guide')
+  .description('writes the guide of an item for phones, one HTML file a size, without a browser that prints')
+  .argument('<item>', 'name of a folder under steps/')
+  .option('--size <names...>', 'size variants; all unless given')
+  .option('--lang <codes...>', 'languages in it; all under locales/ unless given')
+  .option('--out <folder>', 'where it goes', 'booklets')
+  .option('--despite-findings', 'writes it although a check fails; every page is stamped')
+  .action(async (item: string, options: GuideOptions) => (await import('./guide.ts')).guideCommand(item, options));
 
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')

@@ -16,6 +16,7 @@ import { drawnSets, formatOf, printedSets } from './picture-sets.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { nameOf, tonguesAsked, type Tongues } from './tongues.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
+import { variantGuide } from './variant-guide.ts';
 
 export interface MakeOptions extends BindingOptions {
   readonly size?: readonly string[];
@@ -32,7 +33,7 @@ const PAPERS: readonly Paper[] = ['a4', 'letter', 'a5', 'half-letter'];
 const USUAL_PAPERS: readonly Paper[] = ['a4', 'letter'];
 const HALF_PAPERS: readonly Paper[] = ['a5', 'half-letter'];
 
-/** Makes the booklets asked for, and build.json beside those of each size. What can be refused is refused before anything is written. */
+/** Makes the booklets asked for, and beside those of each size build.json and the phone guide. What can be refused is refused before anything is written. */
 export async function makeCommand(name: string | undefined, options: MakeOptions): Promise<void> {
   const items = itemsNamed(name);
   const wanted = booklets(options);
@@ -95,7 +96,7 @@ interface Draft {
 }
 
 /** Throws when a check fails, unless it is to be printed all the same, or when the order of work is refused. */
-async function workThrough(item: Item, size: string, options: MakeOptions): Promise<Draft> {
+export async function workThrough(item: Item, size: string, options: { readonly despiteFindings?: boolean; readonly out: string }): Promise<Draft> {
   const model = buildModel(item, size);
   const report = checkModel(model);
   const failed = report.findings.filter((finding) => finding.verdict === 'fail');
@@ -111,12 +112,16 @@ async function workThrough(item: Item, size: string, options: MakeOptions): Prom
 async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promise<void> {
   const { printer, progress } = shop;
   const { item, model: { size } } = draft;
-  progress.start(drawing.picturesExpected(draft.plan) + shop.booklets.length);
+  progress.start(drawing.picturesExpected(draft.plan) + shop.booklets.length + 1);
   const sets = await drawnSets(draft, shop.booklets.map(({ paper }) => formatOf(paper)), (id) => { progress.done(`${item.name} ${size} ${id}`); });
   const variant = { ...draft, pictures: sets.page };
   const books = await printedSets(sets, printer);
   const models = sizesOf(item).map((each) => buildModel(item, each));
   writeWhole(join(folder, 'build.json'), `${JSON.stringify(buildRecord(variant), null, 2)}\n`);
+  const guide = join(folder, `${item.name}-${size}.html`);
+  writeWhole(guide, await variantGuide(variant, models, shop.languages));
+  progress.done(guide);
+  progress.line(guide);
   for (const booklet of shop.booklets) {
     const { tongues: [language], paper } = booklet;
     const file = join(folder, `${item.name}-${size}-${ending(booklet)}.pdf`);

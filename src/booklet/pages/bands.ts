@@ -105,7 +105,8 @@ function announcedHeight(input: BookletInput, say: Say, pictureWidth: number): n
   return Math.ceil(2 * (saidHeight(input, say, width, announced) + 2 * bandPad)) / 2;
 }
 
-const samePose = (one: Standing['pose'], other: Standing['pose']): boolean =>
+/** Whether the work lies the same way. */
+export const samePose = (one: Standing['pose'], other: Standing['pose']): boolean =>
   one.every((value, index) => Math.abs(value - (other[index] ?? NaN)) < 1e-9);
 
 /** One band for a step, or on a narrow page as many as its pictures need; `over` is what stands above the first, mm. */

@@ -13,7 +13,8 @@ const always: readonly Caution[] = ['manual', 'children'];
 
 const cautionOrder: readonly Caution[] = ['manual', 'sharp', 'dust', 'eyes', 'gloves', 'crush', 'children', 'climbing', 'tipping'];
 
-const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-edge', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'drill'];
+/** The order in which tools are shown. */
+export const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-edge', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'drill'];
 
 /** People, time, tools and safety signs. */
 export function before(input: BookletInput): readonly ReactNode[] {

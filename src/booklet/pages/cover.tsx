@@ -75,12 +75,12 @@ function factsHeight(input: BookletInput): number {
 }
 
 /** The finished item's picture in words. */
-export function finishedAlt(input: BookletInput): string {
+export function finishedAlt(input: Pick<BookletInput, 'words' | 'model'>): string {
   return input.words.t('booklet.alt.finished', { item: itemName(input), size: sizeName(input, input.model), overall: overall(input) });
 }
 
 /** Width, depth and height over all: the lengths of these names, `1084 × 584 × 1500 mm`. */
-export function overall({ model, words }: BookletInput): string {
+export function overall({ model, words }: Pick<BookletInput, 'words' | 'model'>): string {
   const lengths = ['width', 'depth', 'height'].flatMap((name) => model.dimensions.filter((length) => length.name === name));
   return words.measures(lengths.map((length) => Math.round(length.value)), 'mm');
 }

@@ -34,7 +34,7 @@ export function lastChecks(input: BookletInput): readonly ReactNode[] {
 }
 
 /** Each check once, in the order of its first step. A measure that is asked for with two values stands twice. */
-function checksOf({ steps }: Plan): readonly WorkerCheck[] {
+export function checksOf({ steps }: Plan): readonly WorkerCheck[] {
   const found = new Map<string, WorkerCheck>();
   for (const { check } of steps) {
     if (check) found.set(check.kind === 'measure' ? `${check.name} ${check.value}` : check.name, check);

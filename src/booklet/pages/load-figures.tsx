@@ -70,7 +70,7 @@ function supported({ words, model }: BookletInput, load: string): string {
 }
 
 /** A pictogram with a numeral and its unit on its empty face, at most where `most` says so, or with a cross over it. */
-export function withNumeral({ words, glyphs }: BookletInput, name: LoadGlyph, value: number | null, unit: string, most = false): Glyph['svg'] {
+export function withNumeral({ words, glyphs }: Pick<BookletInput, 'words' | 'glyphs'>, name: LoadGlyph, value: number | null, unit: string, most = false): Glyph['svg'] {
   const { x, y, width, height } = glyphs.loadNumerals[name];
   if (value === null) return glyphs.plain(name).svg + glyphs.plain('wrong').svg;
   const [middle, foot] = [x + width / 2, y + height / 2 - 0.5];

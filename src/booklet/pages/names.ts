@@ -2,16 +2,16 @@ import type { Model } from '../../model/index.ts';
 import type { BookletInput } from './types.ts';
 
 /** The item's name in the booklet's language. */
-export function itemName({ words, model }: BookletInput): string {
+export function itemName({ words, model }: Pick<BookletInput, 'words' | 'model'>): string {
   return words.t(`items.${model.item}.name`);
 }
 
 /** A size variant's name in the booklet's language. */
-export function sizeName({ words }: BookletInput, { item, size }: Model): string {
+export function sizeName({ words }: Pick<BookletInput, 'words'>, { item, size }: Model): string {
   return words.t(`items.${item}.sizes.${size}`);
 }
 
 /** Item and size in one phrase. */
-export function itemAndSize(input: BookletInput): string {
+export function itemAndSize(input: Pick<BookletInput, 'words' | 'model'>): string {
   return input.words.t('booklet.item-and-size', { item: itemName(input), size: sizeName(input, input.model) });
 }

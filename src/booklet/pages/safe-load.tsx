@@ -20,7 +20,7 @@ interface UseCautions {
 }
 
 /** A seat is there to be sat on, and a child's bed for a child: their cautions say what is not to be done there. */
-const useCautions: Readonly<Record<Use, UseCautions>> = {
+export const useCautions: Readonly<Record<Use, UseCautions>> = {
   storage: { cautions: ['climbing', 'children'], sentences: {} },
   table: { cautions: ['climbing', 'children'], sentences: {} },
   seat: { cautions: ['climbing'], sentences: { climbing: 'seat' } },

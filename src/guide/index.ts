@@ -1,0 +1,3 @@
+export { guidePage } from './guide-page.tsx';
+export { guideScript } from './script.ts';
+export type { GuideInput } from './types.ts';

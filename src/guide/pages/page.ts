@@ -1,0 +1,38 @@
+import type { ReactNode } from 'react';
+import type { Picture } from '../../draw/index.ts';
+import type { GlyphKind } from '../glyph-store.ts';
+import type { Phrase, Saying } from '../phrases.ts';
+import type { Telling } from '../types.ts';
+
+/** A pictogram: the inside of an `<svg>` on a grid of 48 units' height. */
+export interface Glyph {
+  readonly svg: string;
+  /** Units. */
+  readonly width: number;
+}
+
+/** What the pages are made with. */
+export interface Maker {
+  /** The first language's telling: for all that is the same in every language. */
+  readonly base: Telling;
+  readonly say: (saying: Saying) => Phrase;
+  readonly keep: (glyph: Glyph, kind?: GlyphKind) => string;
+  /** Names of all pictures. */
+  readonly pictures: () => readonly string[];
+  /** Throws where the picture is not there. */
+  readonly picture: (id: string) => Picture;
+}
+
+/** One page of the guide, and its place in the overview. */
+export interface GuidePage {
+  /** Letters, digits and dashes; stable when other steps come or go. */
+  readonly id: string;
+  /** Neighbours of one group stand together in the overview. */
+  readonly group: string;
+  readonly label: Phrase;
+  /** What stands for the page in the overview: a numeral or a pictogram. */
+  readonly sign: { readonly numeral: string } | { readonly glyph: Glyph };
+  /** How often the worker ticks it off; none for a page without work. */
+  readonly times?: number;
+  readonly content: ReactNode;
+}

@@ -1,0 +1,142 @@
+import type { ReactNode } from 'react';
+import { caption, marginParts, repeatedGlyph, samePose, sizeText, stepAlt } from '../../booklet/index.ts';
+import type { Step } from '../../plan/index.ts';
+import { controlGlyphs } from './control-glyphs.ts';
+import { Check } from './checks.tsx';
+import type { GuidePage, Maker } from './page.ts';
+import { Drawing, Figure, Mark, Said, Small } from './said.tsx';
+
+/** The page of every step, before each run of identical sub-assemblies a page that tells how many there are. */
+export function stepPages(maker: Maker): readonly GuidePage[] {
+  return maker.base.plan.steps.flatMap((step, index, steps) => [
+    ...(step.run !== null && step.run !== steps[index - 1]?.run ? [runPage(maker, step, step.run)] : []),
+    stepPage(maker, step, steps[index - 1], steps[index + 1]),
+  ]);
+}
+
+export const stepPageId = ({ key }: Step): string => `step-${key.replace(/[^a-z0-9]+/gi, '-')}`;
+
+/** Steps of one run stand together, and those between two runs. */
+const groupOf = ({ run, standing }: Step): string => (run !== null ? `run-${run}` : standing.name === 'bench' ? 'bench' : 'item');
+
+function runPage(maker: Maker, step: Step, run: string): GuidePage {
+  const { base, say } = maker;
+  const label = say(({ words }) => words.t('booklet.run', { count: step.times }));
+  const glyph = base.glyphs.plain(repeatedGlyph(base.model, step) ?? 'deck');
+  return {
+    id: `run-${run}`,
+    group: groupOf(step),
+    label,
+    sign: { glyph },
+    content: (
+      <>
+        <h2><span className="numeral"><Figure text={base.words.times(step.times)} /></span></h2>
+        <Drawing maker={maker} id={`run:${run}`} label={label} />
+        <Said phrase={label} />
+      </>
+    ),
+  };
+}
+
+function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Step | undefined): GuidePage {
+  const { base, say } = maker;
+  const numeral = base.words.number(step.number);
+  const alt = say((telling) => stepAlt(telling, step));
+  return {
+    id: stepPageId(step),
+    group: groupOf(step),
+    label: say((telling) => telling.words.t('booklet.alt.step', { number: step.number, caption: caption(telling, step) })),
+    sign: { numeral },
+    times: step.times,
+    content: (
+      <>
+        <h2>
+          <span className="numeral"><bdi dir="ltr">{numeral}</bdi></span>
+          {step.times > 1 && <Times maker={maker} step={step} />}
+        </h2>
+        <WalkRound maker={maker} step={step} before={before} />
+        <div className="work">
+          <Said className="caption" phrase={say((telling) => caption(telling, step))} />
+          <div className="pictures">{picturesOf(maker, step).map((id) => <Drawing key={id} maker={maker} id={id} label={alt} />)}</div>
+          <div className="beside">
+            <NewParts maker={maker} step={step} />
+            <Strip maker={maker} step={step} />
+            {step.check && <Check maker={maker} check={step.check} />}
+            {step.run !== null && step.times > 1 && after?.run !== step.run && <Again maker={maker} step={step} />}
+          </div>
+        </div>
+      </>
+    ),
+  };
+}
+
+/** `step:7`, then `step:7:a`, `step:7:b` as far as there are any. */
+function picturesOf({ pictures }: Maker, { number }: Step): readonly string[] {
+  return [`step:${number}`, ...pictures().filter((id) => id.startsWith(`step:${number}:`)).sort()];
+}
+
+function Times({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
+  const { base: { model, glyphs, words }, say } = maker;
+  const glyph = repeatedGlyph(model, step);
+  return (
+    <span className="times">
+      {glyph && <Mark maker={maker} glyph={glyphs.plain(glyph)} label={say((telling) => telling.words.t('booklet.alt.times', { count: step.times }))} />}
+      <Figure text={words.times(step.times)} />
+    </span>
+  );
+}
+
+/** Announces that another side of the upright work is shown from here on. */
+function WalkRound({ maker, step, before }: { readonly maker: Maker; readonly step: Step; readonly before: Step | undefined }): ReactNode {
+  if (step.standing.name !== 'upright' || before === undefined || samePose(step.standing.pose, before.standing.pose)) return null;
+  const label = maker.say(({ words }) => words.t('booklet.walk-round'));
+  return <div className="row"><Mark maker={maker} glyph={maker.base.glyphs.plain('turn-round')} label={label} /><Said phrase={label} /></div>;
+}
+
+/** The parts a step brings, with their counts and sizes. */
+function NewParts({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
+  const { base: { model, words }, say } = maker;
+  const parts = marginParts(model, step);
+  if (parts.length === 0) return null;
+  return (
+    <ul className="new">
+      {parts.map(({ kind, counts }) => (
+        <li key={kind}>
+          <Small maker={maker} id={`small:${kind}`} label={say((telling) => telling.words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, each) => sum + each.count, 0) }))} />
+          <div>
+            {counts.map(({ count, size }) => (
+              <p key={size.join()}><b><Figure text={words.times(count)} /></b> <Figure text={sizeText(words, size) ?? ''} /></p>
+            ))}
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** Action, tools, people and cautions. */
+function Strip({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
+  const { base: { glyphs }, say } = maker;
+  return (
+    <div className="strip">
+      <Mark maker={maker} glyph={glyphs.action(step.action)} label={say(({ words }) => words.t(`actions.names.${step.action}`))} />
+      {step.tools.map((tool) => <Mark key={tool} maker={maker} glyph={glyphs.tool(tool)} label={say(({ words }) => words.t(`booklet.tools.${tool}`))} />)}
+      <Mark maker={maker} glyph={glyphs.plain(step.people === 2 ? 'two-people' : 'one-person')} label={say(({ words }) => words.t('booklet.people', { count: step.people }))} />
+      {step.cautions.map((caution) => <Mark key={caution} maker={maker} kind="sign" glyph={glyphs.caution(caution)} label={say(({ words }) => words.t(`cautions.${caution}.sign`))} />)}
+    </div>
+  );
+}
+
+/** At the end of a run: back to its first step until all its pieces are made. */
+function Again({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
+  const { base: { plan, words }, say } = maker;
+  const first = plan.steps.find((other) => other.run === step.run) ?? step;
+  const label = say((telling) => telling.words.t('guide.again', { number: first.number }));
+  return (
+    <a className="again" href={`#${stepPageId(first)}`} aria-label={label.text} data-label={label.number}>
+      <b><Figure text={words.times(step.times)} /></b>
+      <Mark maker={maker} glyph={controlGlyphs.again} />
+      <b><bdi dir="ltr">{words.number(first.number)}</bdi></b>
+    </a>
+  );
+}

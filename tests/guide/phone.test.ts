@@ -1,0 +1,324 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import { PNG } from 'pngjs';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { caption } from '../../src/booklet/index.ts';
+import type { Variant } from '../../src/cli/record.ts';
+import { stepPageId } from '../../src/guide/pages/steps.tsx';
+import { openGlBrowser, type GlBrowser } from '../page/gl-browser.ts';
+import { guideOf, languages, rackVariant } from './made.ts';
+import { goTo, leave, openPhone, pickLanguage, readable, shownPage, type Phone, type PhoneOptions } from './phone.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+let variant: Variant;
+let html: string;
+let browser: GlBrowser;
+const phones: Phone[] = [];
+const phone = async (options: PhoneOptions = {}): Promise<Phone> => {
+  const opened = await openPhone(browser.browser, html, options);
+  phones.push(opened);
+  return opened;
+};
+beforeAll(async () => {
+  variant = rackVariant('low');
+  html = await guideOf(variant);
+  browser = await openGlBrowser();
+}, 600_000); // twenty seconds on a free machine
+afterEach(async () => { for (const each of phones.splice(0)) await each.close(); });
+afterAll(() => browser.close());
+
+const WRAP = 'step-wrap-side-front';
+const [LEFT, RIGHT] = [{ x: 60, y: 300 }, { x: 300, y: 300 }];
+const words = (lang: string) => languages.find((each) => each.lang === lang) ?? languages[0] as (typeof languages)[0];
+const captionIn = (lang: string, id: string): string => {
+  const step = variant.plan.steps.find((each) => stepPageId(each) === id);
+  return step === undefined ? '' : caption({ words: words(lang), model: variant.model }, step);
+};
+
+describe('a guide from a file, without a network', { timeout: 120_000 }, () => {
+  it('asks for nothing and complains of nothing', async () => {
+    const { page, asked, told } = await phone();
+    for (let count = 0; count < 12; count++) await page.tap('#next');
+    await pickLanguage(page, 'Français');
+    await page.tap('#closer');
+    await leave(page, '#near');
+    expect(await shownPage(page)).not.toBe('start');
+    expect({ asked, told }).toEqual({ asked: [], told: [] });
+  });
+
+  it('turns pages by swipes, taps and keys, and stops at both ends', async () => {
+    const { page, drag } = await phone();
+    await drag([LEFT, RIGHT]);
+    expect(await shownPage(page)).toBe('start');
+    await drag([RIGHT, LEFT]);
+    expect(await shownPage(page)).toBe('before');
+    await drag([{ x: 180, y: 500 }, { x: 190, y: 200 }]);
+    expect(await shownPage(page)).toBe('before');
+    await page.tap('#next');
+    expect(await shownPage(page)).toBe('parts');
+    await drag([LEFT, RIGHT]);
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
+    expect(await shownPage(page)).toBe('step-cut-tubes');
+    await page.tap('#previous');
+    expect(await shownPage(page)).toBe('parts');
+    await goTo(page, 'load');
+    await drag([RIGHT, LEFT]);
+    expect(await shownPage(page)).toBe('load');
+  });
+
+  it('walks through cautions, parts, every step, last checks and safe use in this order', async () => {
+    const { page } = await phone();
+    const walked = [];
+    for (let last = ''; last !== await shownPage(page);) {
+      last = await shownPage(page);
+      walked.push(last);
+      if (await page.$eval('#next', (button) => !(button as HTMLButtonElement).disabled)) await page.tap('#next');
+    }
+    const steps = walked.filter((id) => id.startsWith('step-'));
+    expect(steps).toEqual(variant.plan.steps.map(stepPageId));
+    expect(walked.filter((id) => !id.startsWith('step-') && !id.startsWith('run-'))).toEqual(['start', 'before', 'parts', 'checks', 'load']);
+    expect(walked.slice(-2)).toEqual(['checks', 'load']);
+  });
+
+  it('is enlarged by two fingers, moved by one, whole again after two taps, left by the back key of the phone', async () => {
+    const { page, drag } = await phone();
+    await goTo(page, WRAP);
+    const box = await (await page.$(`#${WRAP} .drawing`))?.boundingBox();
+    const [x, y] = [(box?.x ?? 0) + (box?.width ?? 0) / 2, (box?.y ?? 0) + (box?.height ?? 0) / 2];
+    const shape = () => page.$eval('#stage svg', (svg) => { const { a, e, f } = new DOMMatrix(getComputedStyle(svg).transform); return { scale: a, x: e, y: f }; });
+    await drag([{ x: x - 30, y }, { x: x - 120, y }], [{ x: x + 30, y }, { x: x + 120, y }]);
+    const pinched = await shape();
+    expect(pinched.scale).toBeCloseTo(4, 0); // 240 px between the fingers, from 60
+    await drag([{ x: 180, y: 300 }, { x: 140, y: 330 }]);
+    const moved = await shape();
+    expect([moved.scale, moved.x - pinched.x]).toEqual([pinched.scale, expect.closeTo(-40, 0)]);
+    await page.touchscreen.tap(180, 300);
+    await page.touchscreen.tap(180, 300);
+    expect((await shape()).scale).toBe(1);
+    expect(await shownPage(page)).toBe('');
+    await page.goBack();
+    expect(await shownPage(page)).toBe(WRAP);
+  });
+
+  it('shows words only once a language is picked, and remembers it', async () => {
+    const { page, reload } = await phone();
+    await goTo(page, WRAP);
+    expect(await readable(page, '.page .say')).toEqual([]);
+    await pickLanguage(page, 'Français');
+    expect(await readable(page, '.caption')).toEqual([captionIn('fr', WRAP)]);
+    expect(await page.$eval('html', ({ lang, dir }) => [lang, dir])).toEqual(['fr', 'ltr']);
+    expect(await page.$eval('#next', (button) => button.getAttribute('aria-label'))).toBe(words('fr').t('guide.next'));
+    await reload();
+    expect(await readable(page, '.caption')).toEqual([captionIn('fr', WRAP)]);
+    await pickLanguage(page, null);
+    expect(await readable(page, '.page .say')).toEqual([]);
+    await reload();
+    expect(await readable(page, '.page .say')).toEqual([]);
+  });
+
+  it('is mirrored for languages read from the right, drawings and measures as they are', async () => {
+    const { page, drag } = await phone();
+    await pickLanguage(page, 'العربية');
+    const places = (await page.$$eval('#previous, #tick, #next', (buttons) => buttons.map((button) => button.getBoundingClientRect().left)));
+    expect(places).toEqual([...places].sort((a, b) => b - a));
+    await drag([LEFT, RIGHT]);
+    expect(await shownPage(page)).toBe('before');
+    await page.keyboard.press('ArrowLeft');
+    expect(await shownPage(page)).toBe('parts');
+    expect((await readable(page, '.parts p'))[1]).toBe('×4 800\u00a0mm');
+    expect(new Set(await page.$$eval('.drawing svg, .small svg', (all) => all.map((svg) => getComputedStyle(svg).direction)))).toEqual(new Set(['ltr']));
+    await goTo(page, WRAP);
+    expect(await readable(page, '.caption')).toEqual([captionIn('ar', WRAP)]);
+    const [numeral = 0, corner = 0] = await page.$$eval(`#${WRAP} .numeral, #open-all`, (all) => all.map((each) => each.getBoundingClientRect().left).reverse());
+    expect(numeral).toBeGreaterThan(corner);
+  });
+
+  it('remembers the step and what is done, and counts what is done several times', async () => {
+    const { page, reload } = await phone();
+    await goTo(page, 'step-cut-tubes');
+    await page.tap('#tick');
+    await goTo(page, WRAP);
+    await page.tap('#tick');
+    expect(await readable(page, '.tally')).toEqual(['1/2']);
+    await reload();
+    expect(await shownPage(page)).toBe(WRAP);
+    const state = () => page.$eval('#tick', (button) => [button.getAttribute('aria-pressed'), button.querySelector('.tally')?.textContent]);
+    expect(await state()).toEqual(['false', '1/2']);
+    await page.tap('#tick');
+    expect(await state()).toEqual(['true', '2/2']);
+    await page.tap('#open-all');
+    expect(await page.$$eval('#all .full', (entries) => entries.map((entry) => entry.getAttribute('href')))).toEqual(['#step-cut-tubes', `#${WRAP}`]);
+    await (await page.$('#all [href="#step-cut-tubes"]'))?.tap();
+    expect(await shownPage(page)).toBe('step-cut-tubes');
+    await page.tap('#tick');
+    expect(await state()).toEqual(['false', '']);
+  });
+
+  it('opens at the remembered step when the file is opened anew, without its address', async () => {
+    const { page } = await phone();
+    await goTo(page, WRAP);
+    await page.goto('about:blank');
+    await page.goBack();
+    await page.evaluate(() => { history.replaceState(null, '', location.pathname); });
+    await page.reload();
+    expect(await shownPage(page)).toBe(WRAP);
+  });
+
+  it('works where the phone lets a file remember nothing', async () => {
+    const { page, reload, told } = await phone({ before: () => { Object.defineProperty(window, 'localStorage', { get: () => { throw new DOMException('denied', 'SecurityError'); } }); } });
+    await goTo(page, WRAP);
+    await page.tap('#tick');
+    expect(await readable(page, '.tally')).toEqual(['1/2']);
+    await reload();
+    expect(await shownPage(page)).toBe(WRAP);
+    expect(await readable(page, '.tally')).toEqual(['0/2']);
+    expect(told).toEqual([]);
+  });
+
+  it('leads back to the first step of a run until all its pieces are made', async () => {
+    const { page } = await phone();
+    await goTo(page, 'step-turn-deck');
+    await (await page.$('#step-turn-deck .again'))?.tap();
+    expect(await shownPage(page)).toBe(stepPageId(variant.plan.steps.find(({ run }) => run === 'deck') ?? { key: '' } as never));
+  });
+
+  it('reads from top to bottom where there is no script', async () => {
+    const { page, asked } = await phone({ withoutScript: true });
+    const ids = await shownPage(page);
+    expect(ids.split(' ').length).toBe(variant.plan.steps.length + 6);
+    expect((await readable(page, 'button')).length).toBe(0);
+    expect(await readable(page, '.say')).toEqual([]);
+    expect((await page.$$('#all a')).length).toBe(ids.split(' ').length);
+    expect(asked).toEqual([]);
+  });
+});
+
+describe('the model', { timeout: 120_000 }, () => {
+  const picture = async (page: Phone['page']): Promise<Buffer> => Buffer.from(await (await page.$('#stage'))?.screenshot() ?? []);
+  /** The picture once nothing moves any more. */
+  const still = async (page: Phone['page']): Promise<Buffer> => {
+    for (let last: Buffer = Buffer.alloc(0); ;) {
+      const now = await picture(page);
+      if (now.equals(last)) return now;
+      last = now;
+    }
+  };
+  /** Share of the pixels that are as dark as a line, and as the tint of new parts. */
+  const shares = (png: Buffer): { readonly lines: number; readonly tint: number } => {
+    const { data } = PNG.sync.read(png);
+    let [lines, tint] = [0, 0];
+    for (let at = 0; at < data.length; at += 4) {
+      const [red = 0, , blue = 0] = data.subarray(at, at + 3);
+      if (blue < 90) lines += 4 / data.length;
+      else if (blue - red > 12) tint += 4 / data.length;
+    }
+    return { lines, tint };
+  };
+
+  it('is drawn in lines with its new part tinted, and turned by a finger', async () => {
+    const { page, drag, told } = await phone();
+    await goTo(page, WRAP);
+    await page.tap('#turn');
+    const before = await still(page);
+    const { lines, tint } = shares(before);
+    expect([lines > 0.005, lines < 0.2, tint > 0.003, tint < 0.2]).toEqual([true, true, true, true]);
+    await drag([{ x: 100, y: 300 }, { x: 260, y: 260 }]);
+    expect((await still(page)).equals(before)).toBe(false);
+    await page.touchscreen.tap(180, 300);
+    await page.touchscreen.tap(180, 300);
+    expect((await still(page)).equals(before)).toBe(true);
+    expect(told).toEqual([]);
+  });
+
+  it('is not offered where there is no WebGL: the drawing is', async () => {
+    const { page, told } = await phone({ before: () => { HTMLCanvasElement.prototype.getContext = () => null; } });
+    await goTo(page, WRAP);
+    expect(await page.$eval('#turn', (button) => getComputedStyle(button).visibility)).toBe('hidden');
+    await page.tap('#closer');
+    expect(await page.$$eval('#stage svg', (all) => all.length)).toBe(1);
+    expect(told).toEqual([]);
+  });
+
+  it('is not offered for work on the bench, which is drawn flat', async () => {
+    const { page } = await phone();
+    await goTo(page, 'step-mark-creases');
+    expect(await page.$eval('#turn', (button) => getComputedStyle(button).visibility)).toBe('hidden');
+  });
+});
+
+describe('for every hand and eye', { timeout: 240_000 }, () => {
+  const faults = async (page: Phone['page']): Promise<readonly string[]> => {
+    const { violations } = await page.evaluate(`${axe}; axe.run({ resultTypes: ['violations'] })`) as AxeResults;
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html: shown }) => shown.slice(0, 80)).join(' | ')}`);
+  };
+
+  it.each(['light', 'dark'])('has no fault that axe-core finds, %s', async (look) => {
+    const { page } = await phone();
+    await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: look }, { name: 'prefers-reduced-motion', value: 'reduce' }]);
+    await page.reload();
+    for (const worded of [false, true]) {
+      if (worded) await pickLanguage(page, 'English');
+      for (const id of ['start', 'before', 'parts', WRAP, 'step-turn-deck', 'checks', 'load']) {
+        await goTo(page, id);
+        expect([id, worded, await faults(page)]).toEqual([id, worded, []]);
+      }
+      await goTo(page, WRAP);
+      for (const [button, panel] of [['#open-all', '#all'], ['#open-words', '#words'], ['#closer', '#near'], ['#turn', '#near']] as const) {
+        await page.tap(button);
+        expect([panel, worded, await faults(page)]).toEqual([panel, worded, []]);
+        await leave(page, panel);
+      }
+    }
+  });
+
+  it('tells those who hear it what a page shows and what is done', async () => {
+    const { page } = await phone();
+    await goTo(page, WRAP);
+    const spoken = () => page.$eval('#spoken', (element) => element.textContent);
+    expect(await spoken()).toContain(captionIn('en', WRAP));
+    await page.tap('#tick');
+    expect(await spoken()).toBe(`${words('en').t('guide.done')} 1/2`);
+  });
+
+  // WCAG 2.2, 2.5.5: 44 CSS px (M); 48 is ours, for gloved and work-worn hands.
+  it('has targets of 48 px or more', async () => {
+    const { page } = await phone({ width: 320, height: 568 });
+    const small = () => page.$$eval('button, a', (all) => all.filter((each) => each.getClientRects().length > 0 && getComputedStyle(each).visibility === 'visible')
+      .map((each) => ({ name: each.id || each.className || each.getAttribute('aria-label'), width: each.getBoundingClientRect().width, height: each.getBoundingClientRect().height }))
+      .filter(({ width, height }) => width < 48 || height < 48));
+    for (const id of ['start', WRAP, 'step-turn-deck']) {
+      await goTo(page, id);
+      expect(await small()).toEqual([]);
+    }
+    for (const [button, panel] of [['#open-all', '#all'], ['#open-words', '#words'], ['#turn', '#near']] as const) {
+      await page.tap(button);
+      expect([panel, await small()]).toEqual([panel, []]);
+      await leave(page, panel);
+    }
+  });
+
+  it.each([[360, 640], [320, 568], [640, 360]])('sticks out of no side of a screen of %s × %s px, in any language and the largest size', async (width, height) => {
+    const { page } = await phone({ width, height });
+    const wide = () => page.evaluate(() => [...document.querySelectorAll('.page')].flatMap(({ id }) => {
+      location.hash = id;
+      document.querySelectorAll('.page').forEach((other) => { other.classList.toggle('shown', other.id === id); });
+      const frame = document.querySelector('#pages') as HTMLElement;
+      return frame.scrollWidth > frame.clientWidth || document.documentElement.scrollWidth > innerWidth ? [`${id} ${frame.scrollWidth}`] : [];
+    }));
+    expect(await wide()).toEqual([]);
+    for (const name of languages.map(({ about }) => about.name)) {
+      await pickLanguage(page, name);
+      expect([name, await wide()]).toEqual([name, []]);
+    }
+    await page.tap('#open-words');
+    for (let press = 0; press < 4; press++) await page.tap('#larger-words');
+    expect(await page.$eval('#words', (panel) => panel.scrollWidth - panel.clientWidth)).toBe(0);
+    await leave(page, '#words');
+    expect(await wide()).toEqual([]);
+    await page.tap('#open-all');
+    expect(await page.$eval('#all', (panel) => panel.scrollWidth - panel.clientWidth)).toBe(0);
+  });
+});
