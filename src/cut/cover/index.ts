@@ -1,3 +1,4 @@
 export type * from './types.ts';
 export { cover, greatestCommon, type CoverAnswer } from './whole.ts';
+export { prefer, type Wishes } from './prefer.ts';
 export { boundAt } from './prices.ts';

@@ -82,7 +82,7 @@ function dived(task: CoverTask, solver: Solver, ways: readonly Way[], dive: numb
     const { ways: found, times } = relaxedCover(left, solver, all);
     all = joined(all, found);
     const taken = found.map((_, index) => Math.floor((times[index] ?? 0) * (1 - dive * 0.1) + NEAR));
-    if (taken.every((count) => count === 0)) {
+    if (!taken.some((count) => count > 0)) {
       const fullest = times.indexOf(Math.max(...times));
       if (fullest < 0) return all;
       taken[fullest] = 1;

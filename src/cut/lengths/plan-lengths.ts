@@ -1,31 +1,61 @@
-import { cover, type BestWays, type CoverTask, type Way } from '../cover/index.ts';
+import { cover, prefer, type BestWays, type CoverTask, type Taken, type Way } from '../cover/index.ts';
 import type { Solver } from '../solver.ts';
+import { allWays } from './all-ways.ts';
 import { fullest, fullestByCount } from './knapsack.ts';
+import { lengthWishes } from './length-wishes.ts';
 import type { LengthPiece, LengthPlan, LengthStock, SawRules } from './types.ts';
-import { inUnits } from './units.ts';
+import { inUnits, type Units } from './units.ts';
+
+/** With more ways than this to fill a stock piece, only those that the search came upon are weighed against each other. */
+const WEIGHED = 600;
 
 /**
  * Saws pieces from stock at the least cost, exactly: column generation over all ways to fill a stock piece, whole
- * numbers by the solver, and the bound that the prices prove. Lengths in mm. Of equal plans the first found.
+ * numbers by the solver, and the bound that the prices prove. Of equally cheap plans one with plain fractions, long
+ * off-cuts and few different ways. Lengths in mm.
  */
 export function planLengths(pieces: readonly LengthPiece[], stocks: readonly LengthStock[], saw: SawRules, solver: Solver): LengthPlan {
-  const task = lengthTask(pieces, stocks, saw);
-  const { taken, missing, cost, bound } = cover(task, solver);
+  const units = inUnits(pieces, stocks, saw);
+  const task = lengthTask(pieces, stocks, units);
+  const found = cover(task, solver);
+  const taken = found.missing.some((count) => count > 0)
+    ? found.taken
+    : prefer(task, found.taken, waysToWeigh(task, units, found.ways), lengthWishes(pieces, stocks, saw), solver);
   return {
-    ways: taken.map(({ way: { stock, makes }, times }) => ({ stock, times, makes })),
-    missing, cost, bound, proven: cost - bound < 1e-6,
+    ways: withoutSurplus(task, pieces, taken).map(({ way: { stock, makes }, times }) => ({ stock, times, makes })),
+    missing: found.missing, cost: found.cost, bound: found.bound, proven: found.cost - found.bound < 1e-6,
   };
 }
 
-export function lengthTask(pieces: readonly LengthPiece[], stocks: readonly LengthStock[], saw: SawRules): CoverTask {
-  const units = inUnits(pieces, stocks, saw);
+function lengthTask(pieces: readonly LengthPiece[], stocks: readonly LengthStock[], units: Units): CoverTask {
   const best = (stock: number, worths: readonly number[], most: readonly number[]): BestWays => {
     const fillers = { sizes: units.pieces, worths, most };
     const { worth, makes } = units.roomByCount
       ? fullestByCount(fillers, (count) => units.room(stock, count))
       : fullest(fillers, Math.max(0, units.room(stock, 1)));
-    const way: Way = { stock, makes };
-    return { worth, ways: worth > 0 ? [way] : [] };
+    return { worth, ways: worth > 0 ? [{ stock, makes }] : [] };
   };
   return { demand: pieces.map(({ count }) => count), stocks, best };
+}
+
+function waysToWeigh(task: CoverTask, units: Units, found: readonly Way[]): readonly Way[] {
+  const all = task.stocks.map((_, stock) => allWays(units, stock, task.demand, WEIGHED)?.map((makes): Way => ({ stock, makes })) ?? null);
+  const known = all.flatMap((ways) => ways ?? []);
+  return all.includes(null) || known.length > WEIGHED ? found : known;
+}
+
+/** What is cut more often than wanted is left on the stock piece where that leaves the longest off-cut. */
+function withoutSurplus(task: CoverTask, pieces: readonly LengthPiece[], taken: readonly Taken[]): readonly Taken[] {
+  const surplus = task.demand.map((count, piece) => taken.reduce((sum, { way, times }) => sum + times * (way.makes[piece] ?? 0), 0) - count);
+  const piece = surplus.findIndex((count) => count > 0);
+  if (piece < 0) return taken;
+  const lengthOf = (makes: readonly number[]): number => makes.reduce((sum, count, at) => sum + count * (pieces[at]?.length ?? 0), 0);
+  const holders = taken.filter(({ way }) => (way.makes[piece] ?? 0) > 0)
+    .sort((a, b) => lengthOf(a.way.makes) - lengthOf(b.way.makes));
+  const from = holders[0];
+  if (from === undefined) return taken;
+  const makes = from.way.makes.map((count, at) => (at === piece ? Math.max(0, count - (surplus[piece] ?? 0)) : count));
+  const rest = taken.flatMap((each): Taken[] => (each !== from ? [each] : each.times > 1 ? [{ ...each, times: each.times - 1 }] : []));
+  const lessened: Taken = { way: { ...from.way, makes }, times: 1 };
+  return withoutSurplus(task, pieces, makes.some((count) => count > 0) ? [...rest, lessened] : rest);
 }
