@@ -1,5 +1,5 @@
 import type { Column, Solver } from '../solver.ts';
-import { coverRows, missingColumns, missingCost, relaxedCover, wayColumn, wayName } from './prices.ts';
+import { boundAt, coverRows, missingColumns, missingCost, relaxedCover, wayColumn, wayName } from './prices.ts';
 import type { Cover, CoverTask, Taken, Way } from './types.ts';
 
 /** Branches of one search, and searches with new ways, before the best found is taken. */
@@ -19,9 +19,9 @@ export interface CoverAnswer extends Cover {
  */
 export function cover(task: CoverTask, solver: Solver, known: readonly Way[] = []): CoverAnswer {
   const relaxed = relaxedCover(task, solver, known);
-  const bound = roundedUp(task, relaxed.bound);
   let ways = relaxed.ways;
   let best = wholeCover(task, ways, solver, null);
+  const bound = provenBound(task, relaxed.bound, best.cost);
   for (let dive = 0; dive < DIVES && best.cost > bound + NEAR; dive += 1) {
     const more = dived(task, solver, ways, dive);
     if (more.length === ways.length) break;
@@ -29,6 +29,17 @@ export function cover(task: CoverTask, solver: Solver, known: readonly Way[] = [
     best = wholeCover(task, ways, solver, best);
   }
   return { ...best, bound: Math.min(bound, best.cost), ways };
+}
+
+/** The highest bound of all proofs, as far as they are needed. */
+function provenBound(task: CoverTask, relaxed: number, cost: number): number {
+  let bound = roundedUp(task, relaxed);
+  if (task.proofs === undefined || bound >= cost - NEAR) return bound;
+  for (const { prices, worths } of task.proofs()) {
+    bound = Math.max(bound, roundedUp(task, boundAt(task, prices, worths)));
+    if (bound >= cost - NEAR) break;
+  }
+  return bound;
 }
 
 /** Whole numbers of the ways known. Begins with `start`. */

@@ -1,0 +1,2 @@
+export type * from './types.ts';
+export { planSheets } from './plan-sheets.ts';
