@@ -1,4 +1,4 @@
-import { cover, prefer, type BestWays, type CoverTask, type Taken, type Way } from '../cover/index.ts';
+import { cover, prefer, withoutSurplus, type BestWays, type CoverTask, type Way } from '../cover/index.ts';
 import type { Solver } from '../solver.ts';
 import { allWays } from './all-ways.ts';
 import { fullest, fullestByCount } from './knapsack.ts';
@@ -22,7 +22,7 @@ export function planLengths(pieces: readonly LengthPiece[], stocks: readonly Len
     ? found.taken
     : prefer(task, found.taken, waysToWeigh(task, units, found.ways), lengthWishes(pieces, stocks, saw), solver);
   return {
-    ways: withoutSurplus(task, pieces, taken).map(({ way: { stock, makes }, times }) => ({ stock, times, makes })),
+    ways: withoutSurplus(task, taken, lengthIn(pieces)).map(({ way: { stock, makes }, times }) => ({ stock, times, makes })),
     missing: found.missing, cost: found.cost, bound: found.bound, proven: found.cost - found.bound < 1e-6,
   };
 }
@@ -44,18 +44,5 @@ function waysToWeigh(task: CoverTask, units: Units, found: readonly Way[]): read
   return all.includes(null) || known.length > WEIGHED ? found : known;
 }
 
-/** What is cut more often than wanted is left on the stock piece where that leaves the longest off-cut. */
-function withoutSurplus(task: CoverTask, pieces: readonly LengthPiece[], taken: readonly Taken[]): readonly Taken[] {
-  const surplus = task.demand.map((count, piece) => taken.reduce((sum, { way, times }) => sum + times * (way.makes[piece] ?? 0), 0) - count);
-  const piece = surplus.findIndex((count) => count > 0);
-  if (piece < 0) return taken;
-  const lengthOf = (makes: readonly number[]): number => makes.reduce((sum, count, at) => sum + count * (pieces[at]?.length ?? 0), 0);
-  const holders = taken.filter(({ way }) => (way.makes[piece] ?? 0) > 0)
-    .sort((a, b) => lengthOf(a.way.makes) - lengthOf(b.way.makes));
-  const from = holders[0];
-  if (from === undefined) return taken;
-  const makes = from.way.makes.map((count, at) => (at === piece ? Math.max(0, count - (surplus[piece] ?? 0)) : count));
-  const rest = taken.flatMap((each): Taken[] => (each !== from ? [each] : each.times > 1 ? [{ ...each, times: each.times - 1 }] : []));
-  const lessened: Taken = { way: { ...from.way, makes }, times: 1 };
-  return withoutSurplus(task, pieces, makes.some((count) => count > 0) ? [...rest, lessened] : rest);
-}
+const lengthIn = (pieces: readonly LengthPiece[]) => ({ makes }: Way): number =>
+  makes.reduce((sum, count, at) => sum + count * (pieces[at]?.length ?? 0), 0);

@@ -30,3 +30,21 @@ export function beside(axis: Axis, at: number, first: Layout, second: Layout, fi
     node: { kind: 'cut', axis, at, first, second, fixed },
   };
 }
+
+/** A layout with at most so many of each piece: of the others the last ones laid are left out. */
+export function withAtMost(layout: Layout, most: readonly number[]): Layout {
+  return without(layout, layout.makes.map((count, piece) => Math.max(0, count - (most[piece] ?? 0))));
+}
+
+function without(layout: Layout, spare: number[]): Layout {
+  const { node } = layout;
+  if (node === null) return layout;
+  if (node.kind === 'piece') {
+    const left = spare[node.laid.piece] ?? 0;
+    if (left === 0) return layout;
+    spare[node.laid.piece] = left - 1;
+    return emptyLayout(layout.makes.length);
+  }
+  const second = without(node.second, spare);
+  return beside(node.axis, node.at, without(node.first, spare), second, node.fixed);
+}

@@ -1,75 +1,76 @@
-import { cover, prefer, type BestWays, type CoverTask, type Taken, type Way } from '../cover/index.ts';
+import { cover, prefer, withoutSurplus, type BestWays, type CoverTask, type Way } from '../cover/index.ts';
 import type { Solver } from '../solver.ts';
-import { layoutsAroundDefects } from './around-defects.ts';
 import { weighings, worthByWeight, type Weighing } from './area-bounds.ts';
-import { freeTable, type FreeTable } from './free-table.ts';
-import type { Layout } from './layout.ts';
-import { limitedLists } from './limited-lists.ts';
+import { chosenLayout, type Chosen } from './choose-layout.ts';
+import { freeTable } from './free-table.ts';
+import { layoutBook, type LayoutBook } from './layout-book.ts';
+import { bestLayouts } from './layouts.ts';
+import { lesserWays } from './lesser-ways.ts';
 import { boardOf, type Board } from './raster.ts';
-import { realized } from './realize.ts';
 import type { SheetPiece, SheetPlan, SheetStock, SheetWay } from './types.ts';
 
-/** Layouts kept for a part of a panel when there are not pieces enough for the best. */
-const KEEP = 4;
+/** What a further way to cut a panel costs, against an off-cut as large as the panel. Ours. */
+const PER_WAY = 0.3;
 
 /**
  * Cuts rectangular pieces from panels by straight cuts from edge to edge, at the least cost: column generation over
- * layouts found by dynamic programming, whole numbers by the solver, and the bound that the prices prove.
+ * layouts found by dynamic programming, whole numbers by the solver, and the bound that prices prove. Of equally
+ * cheap plans one with large off-cuts and few different ways. Sizes in mm.
  */
 export function planSheets(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], kerf: number, solver: Solver): SheetPlan {
-  const layouts = new Map<string, Layout>();
   const boards = stocks.map((stock) => boardOf(pieces, stock, kerf));
-  const weighed = boards.map((board) => weighings(board, pieces.length));
-  const task: CoverTask = {
-    demand: pieces.map(({ count }) => count),
-    stocks,
-    best: (stock, prices, most) => {
-      const found = bestWays(boards[stock], stock, prices, most, layouts);
-      return { ...found, worth: Math.min(found.worth, lightestWorth(weighed[stock] ?? [], prices, most)) };
-    },
-    proofs: () => proofs(boards, weighed, stocks, pieces),
-  };
+  const book = layoutBook();
+  const task = sheetTask(pieces, stocks, boards, book);
   const found = cover(task, solver);
-  const taken = found.taken;
-  const ways = taken.map(({ way, times }): SheetWay => ({ stock: way.stock, times, cuts: realized(layouts.get(nameOf(way)) as Layout, pieces, stocks[way.stock] as SheetStock, kerf, pieces.map(() => 0)) }));
+  const chosen = chooser(pieces, stocks, boards, kerf, book);
+  const wishes = { nicety: (way: Way) => (chosen(way)?.largest ?? 0) ** 2, perWay: PER_WAY };
+  const missing = found.missing.some((count) => count > 0);
+  const taken = missing ? found.taken : prefer(task, found.taken, lesserWays(task, found.ways), wishes, solver);
+  const area = ({ makes }: Way): number => makes.reduce((sum, count, at) => sum + count * (pieces[at]?.width ?? 0) * (pieces[at]?.height ?? 0), 0);
+  const ways = withoutSurplus(task, taken, area).flatMap(({ way, times }): SheetWay[] => {
+    const layout = chosen(way);
+    return layout === null ? [] : [{ stock: way.stock, times, cuts: layout.cuts }];
+  });
   return { ways, missing: found.missing, cost: found.cost, bound: found.bound, proven: found.cost - found.bound < 1e-6 };
+}
+
+function sheetTask(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], boards: readonly Board[], book: LayoutBook): CoverTask {
+  const weighed = boards.map((board) => weighings(board, pieces.length));
+  const demand = pieces.map(({ count }) => count);
+  const best = (stock: number, prices: readonly number[], most: readonly number[]): BestWays => {
+    const board = boards[stock];
+    if (board === undefined) return { worth: 0, ways: [] };
+    const { layouts, worth } = bestLayouts(board, prices, most);
+    const ways = layouts.filter(({ node }) => node !== null).map((layout) => book.enter(stock, layout));
+    return { worth: Math.min(worth, lightestWorth(weighed[stock] ?? [], prices, demand)), ways };
+  };
+  return { demand, stocks, best, proofs: () => proofs(boards, weighed, stocks, demand) };
 }
 
 const lightestWorth = (weighed: readonly Weighing[], prices: readonly number[], most: readonly number[]): number =>
   Math.min(...weighed.map((weighing) => worthByWeight(weighing, prices, most)));
 
 /** Prices by weight: a panel is worth its cost when all of its room is filled. */
-function* proofs(boards: readonly Board[], weighed: readonly (readonly Weighing[])[], stocks: readonly SheetStock[], pieces: readonly SheetPiece[]) {
-  const most = pieces.map(({ count }) => count);
+function* proofs(boards: readonly Board[], weighed: readonly (readonly Weighing[])[], stocks: readonly SheetStock[], demand: readonly number[]) {
   for (const [stock, ways] of weighed.entries()) {
     for (const { weights, room } of ways) {
       const prices = weights.map((weight) => (weight * (stocks[stock]?.cost ?? 0)) / room);
-      const worths = boards.map((board, other) => Math.min(freeTable(board, prices).worth(board.width, board.height), lightestWorth(weighed[other] ?? [], prices, most)));
+      const worths = boards.map((board, other) => Math.min(freeTable(board, prices).worth(board.width, board.height), lightestWorth(weighed[other] ?? [], prices, demand)));
       yield { prices, worths };
     }
   }
 }
 
-const nameOf = ({ stock, makes }: Way): string => `${stock}:${makes.join(',')}`;
-
-function bestWays(board: Board | undefined, stock: number, prices: readonly number[], most: readonly number[], layouts: Map<string, Layout>): BestWays {
-  if (board === undefined) return { worth: 0, ways: [] };
-  const free = freeTable(board, prices);
-  const any = layoutsOf(board, free, prices, null);
-  const fits = (layout: Layout): boolean => layout.makes.every((count, piece) => count <= (most[piece] ?? 0));
-  const found = any.layouts.every(fits) ? any.layouts : layoutsOf(board, free, prices, most).layouts;
-  const ways = found.filter(({ node }) => node !== null).map((layout): Way => {
-    const way: Way = { stock, makes: layout.makes };
-    layouts.set(nameOf(way), layouts.get(nameOf(way)) ?? layout);
-    return way;
-  });
-  return { worth: any.whole ? any.layouts[0]?.worth ?? 0 : free.worth(board.width, board.height), ways };
-}
-
-/** The best layouts of a board; with any number of pieces where `most` is null. */
-function layoutsOf(board: Board, free: FreeTable, prices: readonly number[], most: readonly number[] | null): { readonly layouts: readonly Layout[]; readonly whole: boolean } {
-  const lists = most === null ? (width: number, height: number) => [free.layout(width, height)] : limitedLists(board, prices, most, KEEP, free);
-  if (board.blocked.length === 0) return { layouts: lists(board.width, board.height), whole: true };
-  const found = layoutsAroundDefects(board, lists, free.worth, most === null ? 1 : KEEP, most ?? prices.map(() => Infinity));
-  return { layouts: found.layouts, whole: found.whole && board.complete };
+/** The layout chosen for a way, looked for once. */
+function chooser(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], boards: readonly Board[], kerf: number, book: LayoutBook): (way: Way) => Chosen | null {
+  const known = new Map<string, Chosen | null>();
+  return (way) => {
+    const name = `${way.stock}:${way.makes.join(',')}`;
+    const before = known.get(name);
+    if (before !== undefined) return before;
+    const [layout, board, stock] = [book.layoutOf(way), boards[way.stock], stocks[way.stock]];
+    const chosen = layout === null || board === undefined || stock === undefined ? null : chosenLayout(layout, board, pieces, stock, kerf);
+    known.set(name, chosen);
+    return chosen;
+  };
 }

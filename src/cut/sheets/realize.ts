@@ -12,28 +12,10 @@ const SLIVER = 0.5;
 
 /**
  * The cuts that part the pieces of a layout on a real panel, kerf between them: what is left over at the right and
- * above is cut off first, as large as it can be had. `spare` is how many of each piece are not wanted: they stay
- * in the off-cuts.
+ * above is cut off first, as large as it can be had.
  */
-export function realized(layout: Layout, pieces: readonly SheetPiece[], stock: SheetStock, kerf: number, spare: readonly number[]): CutPart {
-  const toSpare = [...spare];
-  const wanted = without(layout, toSpare);
-  return cutsOf(wanted, { x: 0, y: 0, width: stock.width, height: stock.height }, { pieces, kerf });
-}
-
-/** A layout without the spare pieces. */
-function without(layout: Layout, spare: number[]): Layout {
-  const { node } = layout;
-  if (node === null) return layout;
-  if (node.kind === 'piece') {
-    const left = spare[node.laid.piece] ?? 0;
-    if (left <= 0) return layout;
-    spare[node.laid.piece] = left - 1;
-    return { ...layout, node: null };
-  }
-  const second = without(node.second, spare);
-  const first = without(node.first, spare);
-  return first.node === null && second.node === null ? { ...layout, node: null } : { ...layout, node: { ...node, first, second } };
+export function realized(layout: Layout, pieces: readonly SheetPiece[], stock: SheetStock, kerf: number): CutPart {
+  return cutsOf(layout, { x: 0, y: 0, width: stock.width, height: stock.height }, { pieces, kerf });
 }
 
 interface Shop {
