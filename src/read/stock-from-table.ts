@@ -137,7 +137,8 @@ function enter(draft: Draft, part: TablePart, line: Line): void {
   else enterSingle(draft, part, values, line);
 }
 
-function enterDefect({ lists: { panels }, ...draft }: Draft, values: Entry, line: Line): void {
+function enterDefect(draft: Draft, values: Entry, line: Line): void {
+  const { panels } = draft.lists;
   const index = panels.findIndex(({ name }) => name === values['name']);
   const panel = panels[index];
   if (panel === undefined) {
@@ -146,7 +147,7 @@ function enterDefect({ lists: { panels }, ...draft }: Draft, values: Entry, line
   }
   const before = Array.isArray(panel['not-to-use']) ? panel['not-to-use'] as Entry[] : [];
   panel['not-to-use'] = [...before, Object.fromEntries(Object.entries(values).filter(([field]) => field !== 'name'))];
-  placeLine({ ...draft, lists: { tubes: [], panels, cables: [] } }, ['panels', index, 'not-to-use', before.length], line);
+  placeLine(draft, ['panels', index, 'not-to-use', before.length], line);
 }
 
 function enterSingle(draft: Draft, part: TablePart, values: Entry, line: Line): void {

@@ -28,6 +28,8 @@ export interface CoverTask {
   readonly stocks: readonly CoverStock[];
   /** The best ways of a stock at these prices that make of no piece more than `most`. `worth` holds for every way. */
   readonly best: (stock: number, prices: readonly number[], most: readonly number[]) => BestWays;
+  /** Every way there is, where they are few: then the search over whole numbers proves a bound of its own. */
+  readonly all?: () => readonly Way[] | null;
   /** Further prices that may prove a higher bound, each with what a stock piece of each kind is worth by them at most. */
   readonly proofs?: () => Iterable<{ readonly prices: readonly number[]; readonly worths: readonly number[] }>;
 }

@@ -21,8 +21,15 @@ export function cover(task: CoverTask, solver: Solver, known: readonly Way[] = [
   const relaxed = relaxedCover(task, solver, known);
   let ways = relaxed.ways;
   let best = wholeCover(task, ways, solver, null);
-  const bound = provenBound(task, relaxed.bound, best.cost);
-  for (let dive = 0; dive < DIVES && best.cost > bound + NEAR; dive += 1) {
+  let bound = provenBound(task, relaxed.bound, best.cost);
+  const all = best.cost > bound + NEAR ? task.all?.() ?? null : null;
+  if (all !== null) {
+    ways = joined(all, ways);
+    best = wholeCover(task, ways, solver, best);
+    // The search over every way bounds the cost as well; stopped at its limit, by less.
+    bound = Math.max(bound, roundedUp(task, best.bound));
+  }
+  for (let dive = 0; all === null && dive < DIVES && best.cost > bound + NEAR; dive += 1) {
     const more = dived(task, solver, ways, dive);
     if (more.length === ways.length) break;
     ways = more;
@@ -42,7 +49,7 @@ function provenBound(task: CoverTask, relaxed: number, cost: number): number {
   return bound;
 }
 
-/** Whole numbers of the ways known. Begins with `start`. */
+/** Whole numbers of the ways known, with the bound over these ways. Begins with `start`. */
 function wholeCover(task: CoverTask, ways: readonly Way[], solver: Solver, start: Cover | null): Cover {
   const columns = [...ways.map((way) => wayColumn(task, way, true)), ...missingColumns(task, true)];
   const begun = start === null ? greedy(task, ways) : valuesOf(start, ways);
@@ -53,7 +60,7 @@ function wholeCover(task: CoverTask, ways: readonly Way[], solver: Solver, start
     return times > 0 ? [{ way, times }] : [];
   });
   const missing = task.demand.map((_, piece) => Math.round(values[ways.length + piece] ?? 0));
-  return { taken, missing, cost: costOf(columns, values.map(Math.round)), bound: 0 };
+  return { taken, missing, cost: costOf(columns, values.map(Math.round)), bound: Number.isFinite(answer.bound) ? answer.bound : 0 };
 }
 
 const costOf = (columns: readonly Column[], values: readonly number[]): number =>

@@ -8,17 +8,20 @@ import { inUnits, type Units } from './units.ts';
 
 /** With more ways than this to fill a stock piece, only those that the search came upon are weighed against each other. */
 const WEIGHED = 600;
+/** So many ways are at most put before the solver at once, which then proves the optimum itself. */
+const EVERY = 2000;
 
 /**
  * Saws pieces from stock at the least cost, exactly: column generation over all ways to fill a stock piece, whole
  * numbers by the solver, and the bound that the prices prove. Of equally cheap plans one with plain fractions, long
- * off-cuts and few different ways. Lengths in mm.
+ * off-cuts and few different ways, unless `nicest` is false. Lengths in mm.
  */
-export function planLengths(pieces: readonly LengthPiece[], stocks: readonly LengthStock[], saw: SawRules, solver: Solver): LengthPlan {
+export function planLengths(pieces: readonly LengthPiece[], stocks: readonly LengthStock[], saw: SawRules, solver: Solver, nicest = true): LengthPlan {
+  if (pieces.length === 0) return { ways: [], missing: [], cost: 0, bound: 0, proven: true };
   const units = inUnits(pieces, stocks, saw);
   const task = lengthTask(pieces, stocks, units);
   const found = cover(task, solver);
-  const taken = found.missing.some((count) => count > 0)
+  const taken = !nicest || found.missing.some((count) => count > 0)
     ? found.taken
     : prefer(task, found.taken, waysToWeigh(task, units, found.ways), lengthWishes(pieces, stocks, saw), solver);
   return {
@@ -35,13 +38,20 @@ function lengthTask(pieces: readonly LengthPiece[], stocks: readonly LengthStock
       : fullest(fillers, Math.max(0, units.room(stock, 1)));
     return { worth, ways: worth > 0 ? [{ stock, makes }] : [] };
   };
-  return { demand: pieces.map(({ count }) => count), stocks, best };
+  const demand = pieces.map(({ count }) => count);
+  return { demand, stocks, best, all: () => everyWay(units, stocks, demand) };
+}
+
+/** Every way to fill every stock piece; null when there are too many. */
+function everyWay(units: Units, stocks: readonly unknown[], demand: readonly number[]): readonly Way[] | null {
+  const all = stocks.map((_, stock) => allWays(units, stock, demand, EVERY)?.map((makes): Way => ({ stock, makes })) ?? null);
+  const ways = all.flatMap((each) => each ?? []);
+  return all.includes(null) || ways.length > EVERY ? null : ways;
 }
 
 function waysToWeigh(task: CoverTask, units: Units, found: readonly Way[]): readonly Way[] {
-  const all = task.stocks.map((_, stock) => allWays(units, stock, task.demand, WEIGHED)?.map((makes): Way => ({ stock, makes })) ?? null);
-  const known = all.flatMap((ways) => ways ?? []);
-  return all.includes(null) || known.length > WEIGHED ? found : known;
+  const every = everyWay(units, task.stocks, task.demand);
+  return every === null || every.length > WEIGHED ? found : every;
 }
 
 const lengthIn = (pieces: readonly LengthPiece[]) => ({ makes }: Way): number =>

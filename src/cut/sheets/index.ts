@@ -1,2 +1,3 @@
 export type * from './types.ts';
+export { cutCount, largestClear, offCutsOf, overlaps, piecesOf } from './off-cuts.ts';
 export { planSheets } from './plan-sheets.ts';

@@ -15,17 +15,17 @@ const PER_WAY = 0.3;
 /**
  * Cuts rectangular pieces from panels by straight cuts from edge to edge, at the least cost: column generation over
  * layouts found by dynamic programming, whole numbers by the solver, and the bound that prices prove. Of equally
- * cheap plans one with large off-cuts and few different ways. Sizes in mm.
+ * cheap plans one with large off-cuts and few different ways, unless `nicest` is false. Sizes in mm.
  */
-export function planSheets(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], kerf: number, solver: Solver): SheetPlan {
+export function planSheets(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], kerf: number, solver: Solver, nicest = true): SheetPlan {
+  if (pieces.length === 0) return { ways: [], missing: [], cost: 0, bound: 0, proven: true };
   const boards = stocks.map((stock) => boardOf(pieces, stock, kerf));
   const book = layoutBook();
   const task = sheetTask(pieces, stocks, boards, book);
   const found = cover(task, solver);
   const chosen = chooser(pieces, stocks, boards, kerf, book);
   const wishes = { nicety: (way: Way) => (chosen(way)?.largest ?? 0) ** 2, perWay: PER_WAY };
-  const missing = found.missing.some((count) => count > 0);
-  const taken = missing ? found.taken : prefer(task, found.taken, lesserWays(task, found.ways), wishes, solver);
+  const taken = !nicest || found.missing.some((count) => count > 0) ? found.taken : prefer(task, found.taken, lesserWays(task, found.ways), wishes, solver);
   const area = ({ makes }: Way): number => makes.reduce((sum, count, at) => sum + count * (pieces[at]?.width ?? 0) * (pieces[at]?.height ?? 0), 0);
   const ways = withoutSurplus(task, taken, area).flatMap(({ way, times }): SheetWay[] => {
     const layout = chosen(way);

@@ -50,9 +50,12 @@ export function boardOf(pieces: readonly SheetPiece[], stock: SheetStock, kerf: 
   const k = fine(kerf);
   const width = fine(stock.width) + k + fine(FORGIVEN);
   const height = fine(stock.height) + k + fine(FORGIVEN);
+  // A defect narrower than the kerf is taken as wide as the kerf, so that a cut has room in it.
   const blocked = stock.defects.map((defect): Blocked => ({
-    fromX: fine(defect.x) + k, toX: fine(defect.x + defect.width), fromY: fine(defect.y) + k, toY: fine(defect.y + defect.height),
+    fromX: fine(defect.x) + k, toX: Math.max(fine(defect.x + defect.width), fine(defect.x) + k),
+    fromY: fine(defect.y) + k, toY: Math.max(fine(defect.y + defect.height), fine(defect.y) + k),
   }));
+  const widened = stock.defects.some((defect) => Math.min(defect.width, defect.height) < kerf);
   const laid = pieces.flatMap((piece, index) => waysToLie(piece, stock.grain).map((turned): Laid => ({
     piece: index, turned,
     width: fine(turned ? piece.height : piece.width) + k,
@@ -66,7 +69,7 @@ export function boardOf(pieces: readonly SheetPiece[], stock: SheetStock, kerf: 
   const startsX = [0, ...blocked.map(({ toX }) => toX)];
   const startsY = [0, ...blocked.map(({ toY }) => toY)];
   const none = new Int32Array();
-  const complete = blocked.length > 0 && widths.length * heights.length <= COMPLETE;
+  const complete = blocked.length > 0 && !widened && widths.length * heights.length <= COMPLETE;
   return {
     laid, blocked, width, height, complete,
     widths: complete ? widths : reachedByCutting(widths),
