@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import type { CutOptions } from './cut.ts';
 import type { MakeOptions } from './make.ts';
 
 // Each command loads what it needs when it is called: help and a mistyped name are told at once.
@@ -31,6 +32,27 @@ program.command('draw')
   .option('--size <name>', 'size variant; the item\'s second one unless given')
   .option('--out <file>', 'file to write; <item>-<size>-step-<number>.svg unless given')
   .action(async (item: string, options: { step: string; size?: string; out?: string }) => (await import('./draw.ts')).drawCommand(item, options));
+
+program.command('cut')
+  .description('plans the cutting of a mixed order, from counted stock or whole kits, and draws the cut plans')
+  .argument('<items...>', 'how many of which item: <item>=6, or <item>:<size>=6; the second size of an item unless given')
+  .option('--stock <file>', 'stock file of what was counted, or its table (.csv)')
+  .option('--kits', 'whole kits alone; so it is unless --stock is given')
+  .option('--out <folder>', 'where the plans go', 'cuts')
+  .action(async (items: string[], options: CutOptions) => (await import('./cut.ts')).cutCommand(items, options));
+
+const stock = program.command('stock')
+  .description('takes counted stock to a spreadsheet and back, and prints a sheet to count by');
+stock.command('export')
+  .description('writes a stock file as a table that a spreadsheet opens')
+  .argument('<file>', 'stock file (.yaml)')
+  .option('--out <file>', 'table to write; the same name with .csv unless given')
+  .action(async (file: string, options: { out?: string }) => { (await import('./stock.ts')).exportStock(file, options); });
+stock.command('import')
+  .description('writes a table as a stock file')
+  .argument('<file>', 'table (.csv)')
+  .option('--out <file>', 'stock file to write; the same name with .yaml unless given')
+  .action(async (file: string, options: { out?: string }) => { (await import('./stock.ts')).importStock(file, options); });
 
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')
