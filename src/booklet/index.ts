@@ -1,3 +1,4 @@
+export { cutPages, type CutPagesInput } from './cut-pages/index.ts';
 export { bookletPages, glyphsFrom, type BookletInput, type BookletPages, type Edition } from './pages/index.ts';
 export {
   BROWSER_VARIABLE, openPrinter, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,

@@ -38,6 +38,8 @@ program.command('cut')
   .argument('<items...>', 'how many of which item: <item>=6, or <item>:<size>=6; the second size of an item unless given')
   .option('--stock <file>', 'stock file of what was counted, or its table (.csv)')
   .option('--kits', 'whole kits alone; so it is unless --stock is given')
+  .option('--lang <codes...>', 'languages; all under locales/ unless given')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
   .option('--out <folder>', 'where the plans go', 'cuts')
   .action(async (items: string[], options: CutOptions) => (await import('./cut.ts')).cutCommand(items, options));
 
