@@ -24,6 +24,8 @@ export const cutPageStyle = `
 .cut-sheet .rule { font-size: calc(12pt * var(--text-scale)); line-height: 6mm; padding-bottom: 3mm; }
 .cut-sheet .keep th { width: 34mm; font-weight: 700; }
 .cut-sheet .keep td:nth-child(2) { width: 36mm; white-space: nowrap; }
+.foot .mark { padding-bottom: 0; }
+.cut-sheet .picture { margin-bottom: 4mm; }
 .cut-note { padding-top: 5mm; }
 .tally { margin-top: 2mm; }
 html:dir(rtl) .tally { transform: scaleX(-1); }

@@ -17,6 +17,8 @@ interface Halves {
   readonly axis: 'x' | 'y';
   readonly first: Part;
   readonly second: Part;
+  /** Whether a defect that reaches right across lies between the two. */
+  readonly crossed?: boolean;
 }
 
 /**
@@ -53,7 +55,7 @@ export function layoutsAroundDefects(board: Board, clear: Lists, worth: (width: 
   const byWorth = (all: readonly Halves[]): readonly Halves[] => all
     .map((halves) => ({ halves, atMost: worthOf(halves.first) + worthOf(halves.second) }))
     .sort((a, b) => b.atMost - a.atMost).map(({ halves }) => halves);
-  const join = (best: Best, { axis, first, second }: Halves): void => {
+  const join = (best: Best, { axis, first, second, crossed: between = false }: Halves): void => {
     const atMost = worthOf(second);
     if (worthOf(first) + atMost <= best.least() + SAME) return;
     for (const one of layoutsOf(first)) {
@@ -61,7 +63,8 @@ export function layoutsAroundDefects(board: Board, clear: Lists, worth: (width: 
       for (const other of layoutsOf(second)) {
         if (one.worth + other.worth <= best.least() + SAME) break;
         if (one.makes.every((count, piece) => count + (other.makes[piece] ?? 0) <= (most[piece] ?? 0))) {
-          best.add(beside(axis, axis === 'x' ? second.x1 - first.x1 : second.y1 - first.y1, one, other, true));
+          const [at, ends] = axis === 'x' ? [second.x1 - first.x1, first.x2 - first.x1] : [second.y1 - first.y1, first.y2 - first.y1];
+          best.add(beside(axis, at, one, other, true, between ? ends : undefined));
         }
       }
     }
@@ -72,9 +75,9 @@ export function layoutsAroundDefects(board: Board, clear: Lists, worth: (width: 
 /** The two parts beside a defect that reaches right across: no piece lies on both sides of it. Null where none does. */
 function crossed(blocked: readonly Blocked[], part: Part): readonly Halves[] | null {
   const upright = blocked.find(({ fromY, toY }) => fromY <= part.y1 && toY >= part.y2);
-  if (upright !== undefined) return [{ axis: 'x', first: { ...part, x2: Math.max(part.x1, upright.fromX) }, second: { ...part, x1: Math.min(part.x2, upright.toX) } }];
+  if (upright !== undefined) return [{ axis: 'x', first: { ...part, x2: Math.max(part.x1, upright.fromX) }, second: { ...part, x1: Math.min(part.x2, upright.toX) }, crossed: true }];
   const level = blocked.find(({ fromX, toX }) => fromX <= part.x1 && toX >= part.x2);
-  return level === undefined ? null : [{ axis: 'y', first: { ...part, y2: Math.max(part.y1, level.fromY) }, second: { ...part, y1: Math.min(part.y2, level.toY) } }];
+  return level === undefined ? null : [{ axis: 'y', first: { ...part, y2: Math.max(part.y1, level.fromY) }, second: { ...part, y1: Math.min(part.y2, level.toY) }, crossed: true }];
 }
 
 /** Cuts along the edges of the defects that lie in a part. */

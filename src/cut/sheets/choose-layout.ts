@@ -1,4 +1,5 @@
 import type { Layout } from './layout.ts';
+import { numberedCuts } from './numbered-cuts.ts';
 import { cutCount, largestClear, offCutsOf, overlaps, piecesOf } from './off-cuts.ts';
 import type { Board } from './raster.ts';
 import { realized } from './realize.ts';
@@ -8,6 +9,10 @@ import type { CutPart, SheetPiece, SheetStock } from './types.ts';
 
 /** What one cut less is worth against an off-cut as large as the panel. Ours. */
 const PER_CUT = 0.005;
+/** What it costs to cut through a defect: a rib is hard to cut, a hole leaves the knife without support. Ours. */
+const THROUGH_DEFECT = 0.02;
+
+const NEAR = 0.5;
 
 export interface Chosen {
   readonly cuts: CutPart;
@@ -38,5 +43,9 @@ function rated(cuts: CutPart, stock: SheetStock): Chosen & { readonly rate: numb
     return clear === null ? 0 : clear.width * clear.height;
   });
   const largest = Math.max(0, ...areas) / (stock.width * stock.height);
-  return { cuts, largest, rate: largest - PER_CUT * cutCount(cuts) };
+  return { cuts, largest, rate: largest - PER_CUT * cutCount(cuts) - THROUGH_DEFECT * throughDefects(cuts, stock) };
 }
+
+const throughDefects = (cuts: CutPart, { defects }: SheetStock): number => numberedCuts(cuts).reduce((sum, { axis, at, from, to }) =>
+  sum + defects.filter(({ x, y, width, height }) => (axis === 'x' ? at > x + NEAR && at < x + width - NEAR && from < y + height && to > y
+    : at > y + NEAR && at < y + height - NEAR && from < x + width && to > x)).length, 0);

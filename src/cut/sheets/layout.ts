@@ -12,8 +12,11 @@ export interface Layout {
 
 export type LayoutNode =
   | { readonly kind: 'piece'; readonly laid: Laid }
-  /** `at` is where the second part begins, from the rectangle's left or lower edge. A fixed one may not be moved up. */
-  | { readonly kind: 'cut'; readonly axis: Axis; readonly at: number; readonly first: Layout; readonly second: Layout; readonly fixed: boolean };
+  /**
+   * `at` is where the second part begins, from the rectangle's left or lower edge. A fixed one may not be moved up.
+   * Beside a defect that crosses the rectangle, the first part ends at `ends`, before the defect.
+   */
+  | { readonly kind: 'cut'; readonly axis: Axis; readonly at: number; readonly first: Layout; readonly second: Layout; readonly fixed: boolean; readonly ends?: number };
 
 export const emptyLayout = (pieces: number): Layout => ({ worth: 0, makes: Array.from({ length: pieces }, () => 0), node: null });
 
@@ -22,12 +25,12 @@ export const pieceLayout = (laid: Laid, worth: number, pieces: number): Layout =
 });
 
 /** Two layouts side by side or one over the other. */
-export function beside(axis: Axis, at: number, first: Layout, second: Layout, fixed = false): Layout {
+export function beside(axis: Axis, at: number, first: Layout, second: Layout, fixed = false, ends?: number): Layout {
   if (first.node === null && second.node === null) return first;
   return {
     worth: first.worth + second.worth,
     makes: first.makes.map((count, piece) => count + (second.makes[piece] ?? 0)),
-    node: { kind: 'cut', axis, at, first, second, fixed },
+    node: { kind: 'cut', axis, at, first, second, fixed, ...(ends === undefined ? {} : { ends }) },
   };
 }
 
@@ -46,5 +49,5 @@ function without(layout: Layout, spare: number[]): Layout {
     return emptyLayout(layout.makes.length);
   }
   const second = without(node.second, spare);
-  return beside(node.axis, node.at, without(node.first, spare), second, node.fixed);
+  return beside(node.axis, node.at, without(node.first, spare), second, node.fixed, node.ends);
 }

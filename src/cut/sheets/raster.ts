@@ -50,11 +50,11 @@ export function boardOf(pieces: readonly SheetPiece[], stock: SheetStock, kerf: 
   const k = fine(kerf);
   const width = fine(stock.width) + k + fine(FORGIVEN);
   const height = fine(stock.height) + k + fine(FORGIVEN);
-  // A defect narrower than the kerf is taken as wide as the kerf, so that a cut has room in it.
-  const blocked = stock.defects.map((defect): Blocked => ({
-    fromX: fine(defect.x) + k, toX: Math.max(fine(defect.x + defect.width), fine(defect.x) + k),
-    fromY: fine(defect.y) + k, toY: Math.max(fine(defect.y + defect.height), fine(defect.y) + k),
-  }));
+  const blocked = stock.defects.map((defect): Blocked => {
+    const [fromX, toX] = blockedFrom(defect.x, defect.width, stock.width, width, k);
+    const [fromY, toY] = blockedFrom(defect.y, defect.height, stock.height, height, k);
+    return { fromX, toX, fromY, toY };
+  });
   const widened = stock.defects.some((defect) => Math.min(defect.width, defect.height) < kerf);
   const laid = pieces.flatMap((piece, index) => waysToLie(piece, stock.grain).map((turned): Laid => ({
     piece: index, turned,
@@ -87,6 +87,15 @@ function waysToLie({ width, height, turn }: SheetPiece, grain: Axis | null): rea
     return turned && !turn ? [] : [turned];
   }
   return turn ? [false, true] : [false];
+}
+
+/**
+ * Where a defect blocks the board along one side. One that reaches the panel's edge reaches the board's; one narrower
+ * than the kerf is taken as wide as the kerf, so that a cut has room in it.
+ */
+function blockedFrom(at: number, size: number, side: number, board: number, kerf: number): readonly [from: number, to: number] {
+  const from = at <= FORGIVEN ? 0 : fine(at) + kerf;
+  return [from, at + size >= side - FORGIVEN ? board : Math.max(fine(at + size), from)];
 }
 
 /** Whether a piece alone fits between the defects: if at all, then moved left and down to an edge of the panel or of a defect. */

@@ -1,4 +1,4 @@
-import type { Layout } from './layout.ts';
+import type { Layout, LayoutNode } from './layout.ts';
 import { FINEST } from './raster.ts';
 import type { CutPart, Rectangle, SheetPiece, SheetStock } from './types.ts';
 
@@ -50,6 +50,7 @@ function pieceSize(piece: number, turned: boolean, { pieces }: Shop): Size {
 function cutsOf(layout: Layout, region: Rectangle, shop: Shop): CutPart {
   const { node } = layout;
   if (node === null) return { part: 'off-cut', region };
+  if (node.kind === 'cut' && node.ends !== undefined) return besideDefect(node, node.ends, region, shop);
   const size = filled(layout, shop);
   const trimmed = trim(layout, region, size, shop);
   if (trimmed !== null) return trimmed;
@@ -62,6 +63,19 @@ function cutsOf(layout: Layout, region: Rectangle, shop: Shop): CutPart {
   const second: Rectangle = { ...region, [node.axis]: region[node.axis] + begins, [along]: region[along] - begins };
   if (second[along] <= SLIVER) return cutsOf(node.first, region, shop);
   return { part: 'cut', axis: node.axis, at: first[node.axis] + ends, region, first: cutsOf(node.first, first, shop), second: cutsOf(node.second, second, shop) };
+}
+
+/** First the two cuts along a defect that crosses the region, so that no cut runs through it. */
+function besideDefect(node: LayoutNode & { readonly kind: 'cut' }, ends: number, region: Rectangle, shop: Shop): CutPart {
+  const along = node.axis === 'x' ? 'width' : 'height';
+  const [end, begin] = [ends * FINEST - shop.kerf, node.at * FINEST];
+  const part = (from: number, to: number): Rectangle => ({ ...region, [node.axis]: region[node.axis] + from, [along]: to - from });
+  const beyond = region[along] - begin > SLIVER ? cutsOf(node.second, part(begin, region[along]), shop) : null;
+  const defect: CutPart = { part: 'off-cut', region: part(Math.max(0, end + shop.kerf), beyond === null ? region[along] : begin - shop.kerf) };
+  const rest: CutPart = beyond === null ? defect
+    : { part: 'cut', axis: node.axis, at: region[node.axis] + begin - shop.kerf, region: part(Math.max(0, end + shop.kerf), region[along]), first: defect, second: beyond };
+  if (end <= SLIVER) return rest;
+  return { part: 'cut', axis: node.axis, at: region[node.axis] + end, region, first: cutsOf(node.first, part(0, end), shop), second: rest };
 }
 
 /** Cuts off what lies beyond the pieces, the way round that leaves the largest off-cut; null where nothing does. */

@@ -3,10 +3,10 @@ import type { Vec2 } from '../../../model/index.ts';
 import type { Picture } from '../../types.ts';
 import { runningDimension, runningReach } from '../dimension.ts';
 import { capHeights, lengthText, textWidth } from '../lettering.ts';
-import { area, arrowhead, circle, figure, line, orderRadius, outline, type Mark } from '../marks.ts';
+import { area, arrowhead, circle, figure, labelBoxes, line, orderRadius, outline, type Mark } from '../marks.ts';
 import { ink, panelTint, pens, white } from '../pens.ts';
-import { toPicture, type Paper } from '../svg.ts';
-import { allOnPaper, boxOnPaper, fitView, onPaper, type View } from '../view.ts';
+import { toPicture } from '../svg.ts';
+import { allOnPaper, boxOnPaper, fittingScale, onPaper, type View } from '../view.ts';
 import { damageMarks, offCutMarks } from './damage.ts';
 import { orderPlaces } from './order-places.ts';
 
@@ -19,8 +19,9 @@ const pastEdge = 3;
 /** Places closer than this are one station, mm. */
 const SAME = 0.25;
 
-/** Paper of a panel's cut plan, mm. */
-export const panelSheetPaper: Paper = { width: 165, height: 142 };
+/** Width of a panel's cut plan, mm of paper: the page's main column. Its height follows from the panel and its figures. */
+const paperWidth = 165;
+const mostHeight = 150;
 
 /** The corner all places are counted from: the first that is whole. */
 export interface Datum {
@@ -40,19 +41,19 @@ export function soundCorner({ length, width, defects }: PanelSheet): Datum {
  * every place counted from one sound corner, off-cuts hatched, damage crossed out.
  */
 export function panelSheetPicture(id: string, sheet: PanelSheet): Picture {
-  return toPicture(id, panelSheetPaper, panelSheetMarks(sheet, panelSheetPaper));
+  const marks = panelSheetMarks(sheet);
+  const lowest = Math.max(...labelBoxes(marks).map(({ y, height }) => y + height), panelView(sheet).low);
+  return toPicture(id, { width: paperWidth, height: Math.ceil(lowest + 2) }, marks);
 }
 
 /** The marks of the picture, for the tests. */
-export function panelSheetMarks(sheet: PanelSheet, paper: Paper): readonly Mark[] {
+export function panelSheetMarks(sheet: PanelSheet): readonly Mark[] {
   const { length, width } = sheet;
   const cuts = numberedCuts(sheet.cuts);
   const datum = soundCorner(sheet);
-  const reach = dimensionGap + runningReach(['0000.0'], cap);
-  const extent = { least: [0, 0], most: [length, width] } as const;
-  const numerals = pastEdge + 2 * orderRadius('10', capHeights.order) + 1;
-  const view = fitView(extent, { x: margin + reach, y: margin + numerals, width: paper.width - 2 * margin - reach - numerals, height: paper.height - 2 * margin - reach - numerals });
-  const box = boxOnPaper(view, extent);
+  const { view } = panelView(sheet);
+  const box = boxOnPaper(view, { least: [0, 0], most: [length, width] });
+  const order = orderCap(cuts);
   const ring = (part: Rectangle): readonly Vec2[] => allOnPaper(view, [[part.x, part.y], [part.x + part.width, part.y], [part.x + part.width, part.y + part.height], [part.x, part.y + part.height]]);
   return [
     { mark: 'view', name: 'panel', scale: view.scale, marks: [
@@ -63,11 +64,24 @@ export function panelSheetMarks(sheet: PanelSheet, paper: Paper): readonly Mark[
       ...cuts.map((cut) => cutLine(cut, view, sheet)),
     ] },
     ...letters(sheet, view),
-    ...orderPlaces(cuts, sheet, view, pastEdge).map(({ cut, at }): Mark => ({ mark: 'order', text: String(cut.number), centre: at, cap: capHeights.order, pen: { ...pens.edge, colour: ink } })),
+    ...orderPlaces(cuts, sheet, view, { pastEdge, cap: order }).map(({ cut, at }): Mark => ({ mark: 'order', text: String(cut.number), centre: at, cap: order, pen: { ...pens.edge, colour: ink } })),
     ...corner(datum, box),
     ...stations(cuts, datum, sheet, view),
     ...(sheet.grain === null ? [] : grainArrow(sheet.grain, [box.x + box.width, box.y])),
   ];
+}
+
+/** Many cuts get smaller numerals. */
+const orderCap = (cuts: readonly NumberedCut[]): number => (cuts.length > 9 ? 2.6 : capHeights.order);
+
+/** Where the panel lies on the paper: as large as the column lets it, close to the top; `low` is its lower edge. */
+function panelView({ length, width, cuts }: PanelSheet): { readonly view: View; readonly low: number } {
+  const heights = numberedCuts(cuts).filter(({ axis }) => axis === 'y').map(({ at }) => lengthText(at));
+  const left = margin + (heights.length === 0 ? 0 : dimensionGap + runningReach(heights, cap));
+  const numerals = margin + pastEdge + 2 * orderRadius('10', capHeights.order);
+  const scale = fittingScale([length, width], [paperWidth - left - numerals, mostHeight]);
+  const low = numerals + width * scale;
+  return { view: { scale, origin: [left + (paperWidth - left - numerals - length * scale) / 2, low] }, low };
 }
 
 /** A cut as far as it runs; where it meets the panel's upper or right edge it runs out to its numeral. */
@@ -107,11 +121,11 @@ function stations(cuts: readonly NumberedCut[], { right, upper }: Datum, { lengt
   const [xs, ys] = [places('x'), places('y')];
   return [
     ...(xs.length === 0 ? [] : runningDimension({
-      axis: 'x', datum: right ? box.x + box.width : box.x, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, panelSheetPaper.width - 0.5],
+      axis: 'x', datum: right ? box.x + box.width : box.x, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, paperWidth - 0.5],
       stations: xs.map((at) => ({ at: onPaper(view, [at, 0])[0], text: lengthText(right ? length - at : at) })),
     })),
     ...(ys.length === 0 ? [] : runningDimension({
-      axis: 'y', datum: upper ? box.y : bottom, line: box.x - dimensionGap, feature: box.x, cap, bounds: [0.5, panelSheetPaper.height - 0.5],
+      axis: 'y', datum: upper ? box.y : bottom, line: box.x - dimensionGap, feature: box.x, cap, bounds: [0.5, bottom + 2],
       stations: ys.map((at) => ({ at: onPaper(view, [0, at])[1], text: lengthText(upper ? width - at : at) })),
     })),
   ];

@@ -3,9 +3,9 @@ import type { Vec2 } from '../../../model/index.ts';
 import type { Picture } from '../../types.ts';
 import { runningDimension } from '../dimension.ts';
 import { capHeights, lengthText } from '../lettering.ts';
-import { area, figure, line, orderRadius, outline, type Mark } from '../marks.ts';
+import { area, figure, labelBoxes, line, orderRadius, outline, type Mark } from '../marks.ts';
 import { ink, panelTint, pens } from '../pens.ts';
-import { toPicture, type Paper } from '../svg.ts';
+import { toPicture } from '../svg.ts';
 import { fittingScale } from '../view.ts';
 import { damageMarks, offCutMarks } from './damage.ts';
 
@@ -17,8 +17,8 @@ const margin = 5;
 const above = 17;
 const dimensionGap = 6;
 
-/** Paper of a tube's cut plan, mm. */
-export const tubeSheetPaper: Paper = { width: 165, height: above + barHeight + dimensionGap + 26 };
+/** Width of a tube's cut plan, mm of paper: the page's main column. Its height follows from its figures. */
+const paperWidth = 165;
 
 /** A cut closer to the tube's end than this is not made, mm. */
 const NO_CUT = 0.5;
@@ -28,12 +28,14 @@ const NO_CUT = 0.5;
  * counted from the sound end, the off-cut hatched, a damaged end crossed out.
  */
 export function tubeSheetPicture(id: string, sheet: TubeSheet): Picture {
-  return toPicture(id, tubeSheetPaper, tubeSheetMarks(sheet, tubeSheetPaper));
+  const marks = tubeSheetMarks(sheet);
+  const lowest = Math.max(above + barHeight, ...labelBoxes(marks).map(({ y, height }) => y + height));
+  return toPicture(id, { width: paperWidth, height: Math.ceil(lowest + 2) }, marks);
 }
 
 /** The marks of the picture, for the tests. */
-export function tubeSheetMarks(sheet: TubeSheet, paper: Paper): readonly Mark[] {
-  const scale = fittingScale([sheet.length, 0], [paper.width - 2 * margin, paper.height]);
+export function tubeSheetMarks(sheet: TubeSheet): readonly Mark[] {
+  const scale = fittingScale([sheet.length, 0], [paperWidth - 2 * margin, above]);
   const x = (at: number): number => margin + at * scale;
   const [top, bottom] = [above, above + barHeight];
   const box = (from: number, to: number): readonly Vec2[] => [[x(from), top], [x(to), top], [x(to), bottom], [x(from), bottom]];
@@ -50,7 +52,7 @@ export function tubeSheetMarks(sheet: TubeSheet, paper: Paper): readonly Mark[] 
     ...sheet.pieces.map((letter, index): Mark => figure(letter, [(x(sheet.ends[index - 1] ?? 0) + x(sheet.ends[index] ?? 0)) / 2, (top + bottom) / 2], letterCap, 700)),
     ...orderMarks(sawn.map(x), top),
     ...runningDimension({
-      axis: 'x', datum: margin, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, paper.width - 0.5],
+      axis: 'x', datum: margin, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, paperWidth - 0.5],
       stations: sawn.map((end) => ({ at: x(end), text: lengthText(end) })),
     }),
   ];
