@@ -1,3 +1,4 @@
+export { cutPages, type CutPagesInput } from './cut-pages/index.ts';
 export { bookletPages, caption, figure, glyphsFrom, lengthName, Spoken, stepAlt, type BookletInput, type BookletPages, type Edition, type PlacePicture } from './pages/index.ts';
 export {
   BROWSER_VARIABLE, fontCss, openPrinter, PAPER_SIZES, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,

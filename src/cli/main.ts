@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import type { GuideOptions } from './guide.ts';
+import type { CutOptions } from './cut.ts';
 import type { MakeOptions } from './make.ts';
 import type { ImportOptions } from './words.ts';
 
@@ -50,6 +51,28 @@ program.command('guide')
   .option('--out <folder>', 'where it goes', 'booklets')
   .option('--despite-findings', 'writes it although a check fails; every page is stamped')
   .action(async (item: string, options: GuideOptions) => (await import('./guide.ts')).guideCommand(item, options));
+program.command('cut')
+  .description('plans the cutting of a mixed order, from counted stock or whole kits, and draws the cut plans')
+  .argument('<items...>', 'how many of which item: <item>=6, or <item>:<size>=6; the second size of an item unless given')
+  .option('--stock <file>', 'stock file of what was counted, or its table (.csv)')
+  .option('--kits', 'whole kits alone; so it is unless --stock is given')
+  .option('--lang <codes...>', 'languages; all under locales/ unless given')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--out <folder>', 'where the plans go', 'cuts')
+  .action(async (items: string[], options: CutOptions) => (await import('./cut.ts')).cutCommand(items, options));
+
+const stock = program.command('stock')
+  .description('takes counted stock to a spreadsheet and back, and prints a sheet to count by');
+stock.command('export')
+  .description('writes a stock file as a table that a spreadsheet opens')
+  .argument('<file>', 'stock file (.yaml)')
+  .option('--out <file>', 'table to write; the same name with .csv unless given')
+  .action(async (file: string, options: { out?: string }) => { (await import('./stock.ts')).exportStock(file, options); });
+stock.command('import')
+  .description('writes a table as a stock file')
+  .argument('<file>', 'table (.csv)')
+  .option('--out <file>', 'stock file to write; the same name with .yaml unless given')
+  .action(async (file: string, options: { out?: string }) => { (await import('./stock.ts')).importStock(file, options); });
 
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')
