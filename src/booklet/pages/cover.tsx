@@ -17,6 +17,8 @@ export const namePad = { wide: 10, narrow: 4 } as const;
 /** Size variant and measures: lines; white over and under the facts; the column of the revision, mm. */
 export const factLine = 7;
 export const factPad = 5;
+/** Line over the facts, mm. */
+const factRule = 0.3;
 export const coverFoot = 4;
 export const printWidth = { wide: 70, narrow: 50 } as const;
 /** The size's name and measures: their letters, pt; room on the safe side, mm. */
@@ -67,11 +69,12 @@ function nameHeight(input: BookletInput): number {
 
 function factsHeight(input: BookletInput): number {
   const { words, model, languages = [words.about.name] } = input;
-  if (input.edition === 'pictures') return coverFoot + factPad + factLine;
+  if (input.edition === 'pictures') return coverFoot + factRule + factPad + factLine;
   const page = widthOf(input);
   const sizes = saidHeight(input, (each) => sizeName(each, model), sizeRoom[page], { size: sizeSize[page], bold: true, leading: factLine }) + factLine;
-  const names = textLines(words, languages.join(' · '), sheets[input.paper].main, { size: textSize });
-  return coverFoot + factPad + Math.max(mark, sizes, saidHeight(input, revision, printWidth[page], { size: textSize })) + namesPad + names * namesLine;
+  // Other scripts' letters are wider than those of the booklet's: reckoned as bold.
+  const names = textLines(words, languages.join(' · '), sheets[input.paper].main, { size: textSize, bold: true });
+  return coverFoot + factRule + factPad + Math.max(mark, sizes, saidHeight(input, revision, printWidth[page], { size: textSize })) + namesPad + names * namesLine;
 }
 
 /** The finished item's picture in words. */

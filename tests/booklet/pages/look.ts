@@ -50,6 +50,7 @@ function look(white: { readonly side: number; readonly foot: number }): Seen {
     for (const element of page.querySelectorAll('.foot *:not(svg *)')) stays(element, page, { x: white.side, bottom: 4 });
   }
   for (const band of document.querySelectorAll('.band')) for (const element of band.querySelectorAll('*:not(svg *)')) stays(element, band, { x: 0, bottom: 2.9 });
+  for (const view of document.querySelectorAll('.cover .view')) for (const picture of view.querySelectorAll('.picture')) stays(picture, view, { x: 0, bottom: 0 });
   for (const heading of document.querySelectorAll('.band h2')) {
     const picture = heading.parentElement?.querySelector('.picture[style]');
     const caption = heading.querySelector('.caption');
