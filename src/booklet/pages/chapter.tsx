@@ -32,7 +32,7 @@ export function ChapterHeading({ input, name }: ChapterHeadingProps): ReactNode 
 export function headingHeight(input: BookletInput, name: ChapterName): number {
   if (input.edition === 'pictures') return headingLine + headingWhite;
   const { main } = sheets[input.paper];
-  if (!titleAlone(input, name)) return Math.max(headingLine * lineScale(input.words) + headingWhite, lookedAtHeight(input, name) - lookedUp + lookedWhite);
+  if (!titleAlone(input, name)) return Math.max(headingLine * lineScale(input.words) + headingWhite, lookedAtHeight(input, name) - lookedUp(input) + lookedWhite);
   const looked = lookedAtHeight(input, name, main);
   return saidHeight(input, titleOf(name), main, { ...title, how: 'beside', leading: headingLine }) + (looked === 0 ? headingWhite : looked + lookedWhite);
 }

@@ -2,9 +2,10 @@ import type { ReactNode } from 'react';
 import type { TubeNeed } from '../../model/index.ts';
 import { isolate } from '../words/index.ts';
 import { leastScale } from './break-pages.ts';
+import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
-import { bandRoom, sheets, textSize } from './sheet.ts';
+import { textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import { Said, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
@@ -22,7 +23,7 @@ export const barsGap = 8;
  */
 export function cutLengths(input: BookletInput): readonly ReactNode[] {
   const heading = <ChapterHeading input={input} name="lengths" />;
-  const room = bandRoom(sheets[input.paper]) - headingHeight(input, 'lengths') - barsGap;
+  const room = pageRoom(input) - headingHeight(input, 'lengths') - barsGap;
   const { height } = pictureSize(input, 'cut-bars');
   const besideTable = Math.min(1, (room - piecesHead - input.model.tubes.reduce((sum, tube) => sum + rowHeight(input, tube), 0) - 1) / height);
   const bars = (scale: number): ReactNode => <PlacedPicture input={input} id="cut-bars" alt={barsAlt(input)} scale={scale} />;

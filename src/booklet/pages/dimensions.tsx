@@ -2,11 +2,12 @@ import type { CSSProperties, ReactNode } from 'react';
 import type { Model, NamedLength } from '../../model/index.ts';
 import type { Use } from '../../read/index.ts';
 import { isolate } from '../words/index.ts';
+import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { sizeName } from './names.ts';
 import { packPages } from './pack.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
-import { bandRoom, sheets, textSize } from './sheet.ts';
+import { sheets, textSize } from './sheet.ts';
 import { SizeNames, sizeNamesFit, sizeNamesHeight } from './size-names.tsx';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
@@ -48,7 +49,7 @@ function namedInHead(input: BookletInput): boolean {
  * the lengths' names stand under it, on a page of their own where they must.
  */
 export function dimensions(input: BookletInput): readonly ReactNode[] {
-  const room = bandRoom(sheets[input.paper]);
+  const room = pageRoom(input);
   const entries: readonly Entry[] = [
     { lettered: true, height: pictureSize(input, 'lettered').height },
     ...(namedInHead(input) || input.edition === 'pictures' ? [] : [{ sizes: true as const, height: sizeNamesHeight(input) }]),

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
+import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
-import { bandRoom, sheets } from './sheet.ts';
 import type { BookletInput } from './types.ts';
 
 /** The flat pattern, and how a flap is creased: one page each. */
@@ -11,7 +11,7 @@ export function pattern(input: BookletInput): readonly ReactNode[] {
   const creases = Math.max(...flaps.map((flap) => flap.creases.length));
   // Under a heading of several lines a high drawing is set a little smaller.
   const fit = (name: 'pattern' | 'creasing', id: string): number =>
-    Math.min(1, (bandRoom(sheets[input.paper]) - headingHeight(input, name)) / pictureSize(input, id).height);
+    Math.min(1, (pageRoom(input) - headingHeight(input, name)) / pictureSize(input, id).height);
   return [
     <div className="pattern main" key="pattern">
       <ChapterHeading input={input} name="pattern" />
