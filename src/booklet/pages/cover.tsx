@@ -1,9 +1,10 @@
 import type { ReactNode } from 'react';
 import { isolate } from '../words/index.ts';
+import { pageRoom } from './foot.tsx';
 import { Languages } from './languages.tsx';
 import { itemAndSize, itemName, sizeName } from './names.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
-import { bandRoom, sheets, textSize } from './sheet.ts';
+import { sheets, textSize } from './sheet.ts';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
 import { textLines } from './setting.ts';
@@ -35,7 +36,7 @@ const mark = 14;
 export function cover(input: BookletInput): readonly ReactNode[] {
   const { model, edition } = input;
   const wordless = edition === 'pictures';
-  const scale = Math.min(1, (bandRoom(sheets[input.paper]) - nameHeight(input) - factsHeight(input)) / pictureSize(input, 'finished').height);
+  const scale = Math.min(1, (pageRoom(input) - nameHeight(input) - factsHeight(input)) / pictureSize(input, 'finished').height);
   return [(
     <div className={inSeveral(input) ? 'cover several' : 'cover'} key="cover">
       <h1 className="name">{wordless ? <SizeMark input={input} height={soleMark} label={itemAndSize(input)} /> : <Said input={input} say={itemName} />}</h1>
