@@ -3,11 +3,12 @@ import type { Standing, Step } from '../../plan/index.ts';
 import { growth, mostScale, type Flexible } from './break-pages.ts';
 import { caption } from './captions.ts';
 import { headingHeight } from './chapter.tsx';
+import { pageRoom } from './foot.tsx';
 import { marginParts } from './margin-parts.ts';
 import { narrowHead } from './narrow-head.ts';
 import { pictureSize } from './placed-picture.tsx';
 import { packPages } from './pack.ts';
-import { bandRoom, captionSize, glyphHeight, lineHeight, sheets } from './sheet.ts';
+import { captionSize, glyphHeight, lineHeight, sheets } from './sheet.ts';
 import { saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
@@ -115,7 +116,7 @@ function stepBands(input: BookletInput, step: Step, over: number): readonly Band
   const ids = picturesOf(input, step);
   if (!narrow) return [stepBand(input, step, ids, false, false)];
   const head = narrowHead(input, step, numeralHeight);
-  const room = (taken: number): number => (bandRoom(sheets[input.paper]) - taken - glyphHeight - rowGap - 2 * bandPad - 0.5) / leastScale;
+  const room = (taken: number): number => (pageRoom(input) - taken - glyphHeight - rowGap - 2 * bandPad - 0.5) / leastScale;
   // Where what is said in several languages leaves no room for a picture, the first page is left without one.
   const pages = packPages(ids.map((id) => ({ id, height: pictureSize(input, id).height + rowGap })), room(numeralHeight), room(over + head.caption + head.parts));
   return pages.map((page, index) => stepBand(input, step, page.map(({ id }) => id), index < pages.length - 1, index > 0));

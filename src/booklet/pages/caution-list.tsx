@@ -1,9 +1,10 @@
 import type { ReactNode } from 'react';
+import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import type { ChapterName } from './chapter-glyphs.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { packPages } from './pack.ts';
-import { bandRoom, sheets } from './sheet.ts';
+import { sheets } from './sheet.ts';
 import { Said, inSeveral, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput, Caution } from './types.ts';
 
@@ -47,7 +48,7 @@ type Entry = { readonly height: number } & (Block | { readonly row: readonly Cau
  * sign's sentence beside it and the sentence on local codes, which has no sign.
  */
 export function cautionPages(input: BookletInput, { name, className, over, cautions, sentences = {} }: CautionPagesProps): readonly ReactNode[] {
-  const room = bandRoom(sheets[input.paper]);
+  const room = pageRoom(input);
   const wide = inRow(input, cautions, sentences);
   const entries: readonly Entry[] = [
     ...over,

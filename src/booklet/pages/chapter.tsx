@@ -39,7 +39,7 @@ export function headingHeight(input: BookletInput, name: ChapterName): number {
     return saidHeight(input, titleOf(name), main, { ...title, how: 'beside', leading }) + (looked === 0 ? headingWhite : looked + white);
   }
   const looked = lookedAtHeight(input, name, Math.min(lookedAtWidth(input, name), roomBeside(input, name)));
-  return Math.max(Math.max(headingLine, leading * lineScale(input.words)) + headingWhite, looked - lookedUp + white);
+  return Math.max(Math.max(headingLine, leading * lineScale(input.words)) + headingWhite, looked - lookedUp(input) + white);
 }
 
 /** White under what is only to be looked at, mm. */

@@ -3,12 +3,13 @@ import type { Finding } from '../../check/index.ts';
 import { isolate, isolateName } from '../words/index.ts';
 import { fontFamily } from '../print/fonts.ts';
 import { Defer, deferHeight } from './caution-list.tsx';
+import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { Formula } from './formula.tsx';
 import { itemAndSize } from './names.ts';
 import { packPages } from './pack.ts';
 import { latinLines, lineScale, textLines } from './setting.ts';
-import { bandRoom, lineHeight, sheets, textSize } from './sheet.ts';
+import { lineHeight, sheets, textSize } from './sheet.ts';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
 import { Said, inEach, inSeveral, marked, saidHeight, tonguesOf, type Say } from './tongues.tsx';
@@ -31,7 +32,7 @@ const sourceSize = 10;
 /** Which print this is, who read the words, and the checks with the sources of their limits. */
 export function colophon(input: BookletInput): readonly ReactNode[] {
   if (input.edition === 'pictures') return [<WordlessColophon key="colophon" input={input} />];
-  const room = bandRoom(sheets[input.paper]) - findingsPad - headHeight(input) - 2;
+  const room = pageRoom(input) - findingsPad - headHeight(input) - 2;
   return packPages(entriesOf(input), room, room - headingHeight(input, 'colophon')).map((page, index) => (
     <div className="colophon main" key={index}>
       {index === 0 && <ChapterHeading input={input} name="colophon" />}

@@ -1,9 +1,10 @@
 import type { ReactNode } from 'react';
 import { isolate } from '../words/index.ts';
+import { pageRoom } from './foot.tsx';
 import { Languages } from './languages.tsx';
 import { itemAndSize, itemName, sizeName } from './names.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
-import { bandRoom, sheets, textSize } from './sheet.ts';
+import { sheets, textSize } from './sheet.ts';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
 import { textLines } from './setting.ts';
@@ -17,6 +18,8 @@ export const namePad = { wide: 10, narrow: 4 } as const;
 /** Size variant and measures: lines; white over and under the facts; the column of the revision, mm. */
 export const factLine = 7;
 export const factPad = 5;
+/** Line over the facts, mm. */
+const factRule = 0.3;
 export const coverFoot = 4;
 export const printWidth = { wide: 70, narrow: 50 } as const;
 /** The size's name and measures: their letters, pt; room on the safe side, mm. */
@@ -33,7 +36,7 @@ const mark = 14;
 export function cover(input: BookletInput): readonly ReactNode[] {
   const { model, edition } = input;
   const wordless = edition === 'pictures';
-  const scale = Math.min(1, (bandRoom(sheets[input.paper]) - nameHeight(input) - factsHeight(input)) / pictureSize(input, 'finished').height);
+  const scale = Math.min(1, (pageRoom(input) - nameHeight(input) - factsHeight(input)) / pictureSize(input, 'finished').height);
   return [(
     <div className={inSeveral(input) ? 'cover several' : 'cover'} key="cover">
       <h1 className="name">{wordless ? <SizeMark input={input} height={soleMark} label={itemAndSize(input)} /> : <Said input={input} say={itemName} />}</h1>
@@ -67,11 +70,12 @@ function nameHeight(input: BookletInput): number {
 
 function factsHeight(input: BookletInput): number {
   const { words, model, languages = [words.about.name] } = input;
-  if (input.edition === 'pictures') return coverFoot + factPad + factLine;
+  if (input.edition === 'pictures') return coverFoot + factRule + factPad + factLine;
   const page = widthOf(input);
   const sizes = saidHeight(input, (each) => sizeName(each, model), sizeRoom[page], { size: sizeSize[page], bold: true, leading: factLine }) + factLine;
-  const names = textLines(words, languages.join(' · '), sheets[input.paper].main, { size: textSize });
-  return coverFoot + factPad + Math.max(mark, sizes, saidHeight(input, revision, printWidth[page], { size: textSize })) + namesPad + names * namesLine;
+  // Other scripts' letters are wider than those of the booklet's: reckoned as bold.
+  const names = textLines(words, languages.join(' · '), sheets[input.paper].main, { size: textSize, bold: true });
+  return coverFoot + factRule + factPad + Math.max(mark, sizes, saidHeight(input, revision, printWidth[page], { size: textSize })) + namesPad + names * namesLine;
 }
 
 /** The finished item's picture in words. */

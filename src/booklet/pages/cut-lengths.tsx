@@ -2,10 +2,11 @@ import type { ReactNode } from 'react';
 import type { TubeNeed } from '../../model/index.ts';
 import { isolate } from '../words/index.ts';
 import { leastScale } from './break-pages.ts';
+import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { packPages } from './pack.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
-import { bandRoom, sheets, textSize } from './sheet.ts';
+import { sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import { Said, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
@@ -26,7 +27,7 @@ export const barsGap = 8;
 export function cutLengths(input: BookletInput): readonly ReactNode[] {
   const heading = <ChapterHeading input={input} name="lengths" />;
   if (sheets[input.paper].narrow) return onNarrowPages(input, heading);
-  const room = bandRoom(sheets[input.paper]) - headingHeight(input, 'lengths') - barsGap;
+  const room = pageRoom(input) - headingHeight(input, 'lengths') - barsGap;
   const { height } = pictureSize(input, 'cut-bars');
   const besideTable = Math.min(1, (room - tableHeight(input)) / height);
   const bars = (scale: number): ReactNode => <PlacedPicture input={input} id="cut-bars" alt={barsAlt(input)} scale={scale} />;
@@ -38,7 +39,7 @@ export function cutLengths(input: BookletInput): readonly ReactNode[] {
 
 /** The drawing comes in pieces, `cut-bars`, `cut-bars:a` and so on; the table stands under the last where there is room. */
 function onNarrowPages(input: BookletInput, heading: ReactNode): readonly ReactNode[] {
-  const room = bandRoom(sheets[input.paper]) - barsGap;
+  const room = pageRoom(input) - barsGap;
   const ids = Object.keys(input.pictures).filter((id) => id === 'cut-bars' || id.startsWith('cut-bars:')).sort();
   const drawings = ids.map((id) => ({ height: pictureSize(input, id).height + barsGap, piece: <PlacedPicture key={id} input={input} id={id} alt={barsAlt(input)} /> }));
   const table = { height: tableHeight(input), piece: <LengthTable key="table" input={input} /> };

@@ -2,11 +2,12 @@ import type { CSSProperties, ReactNode } from 'react';
 import type { Model, NamedLength } from '../../model/index.ts';
 import type { Use } from '../../read/index.ts';
 import { isolate, type Words } from '../words/index.ts';
+import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { sizeName } from './names.ts';
 import { packPages } from './pack.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
-import { bandRoom, sheets, textSize } from './sheet.ts';
+import { sheets, textSize } from './sheet.ts';
 import { SizeNames, sizeNamesFit, sizeNamesHeight } from './size-names.tsx';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
@@ -49,7 +50,7 @@ function namedInHead(input: BookletInput): boolean {
  * the lengths' names stand under it, on a page of their own where they must.
  */
 export function dimensions(input: BookletInput): readonly ReactNode[] {
-  const room = bandRoom(sheets[input.paper]);
+  const room = pageRoom(input);
   const entries: readonly Entry[] = [
     { lettered: true, height: letteredScale(input) * pictureSize(input, 'lettered').height },
     // On a wide page the table stands beside the drawing.
@@ -75,7 +76,7 @@ type Entry = { readonly height: number } & ({ readonly lettered: true } | { read
 /** Size of the drawing against its own: on a narrow page a little smaller where its table then stands under it. */
 function letteredScale(input: BookletInput): number {
   const sheet = sheets[input.paper];
-  const room = bandRoom(sheet) - headingHeight(input, 'dimensions') - tableHeight(input);
+  const room = pageRoom(input) - headingHeight(input, 'dimensions') - tableHeight(input);
   const scale = Math.floor((1000 * room) / pictureSize(input, 'lettered').height) / 1000;
   return sheet.narrow && scale < 1 && scale >= sheet.leastScale ? scale : 1;
 }

@@ -1,9 +1,10 @@
 import type { ReactNode } from 'react';
 import type { Plan, WorkerCheck } from '../../plan/index.ts';
+import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { CheckPictures } from './check-pictures.tsx';
 import { packPages } from './pack.ts';
-import { bandRoom, sheets, textSize } from './sheet.ts';
+import { sheets, textSize } from './sheet.ts';
 import { Said, inSeveral, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
@@ -19,7 +20,7 @@ export const checkPictures = 72;
 
 /** Every check of the steps once more, to be gone through at the finished item. */
 export function lastChecks(input: BookletInput): readonly ReactNode[] {
-  const room = bandRoom(sheets[input.paper]);
+  const room = pageRoom(input);
   const rows = inRows(checksOf(input.plan), wordsBeside(input) ? 1 : 2).map((checks) => ({ checks, height: rowHeight(input, checks) }));
   return packPages(rows, room, room - headingHeight(input, 'checks')).map((page, index) => (
     <div className={wordsBeside(input) ? 'last-checks beside main' : 'last-checks main'} key={index}>

@@ -1,8 +1,9 @@
-import type { ReactNode } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import type { Action, Plan } from '../../plan/index.ts';
 import { isolate } from '../words/index.ts';
 import type { ChapterName } from './chapter-glyphs.ts';
 import { GlyphMark } from './glyph-mark.tsx';
+import { lineScale } from './setting.ts';
 import { sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import { Said, saidHeight } from './tongues.tsx';
@@ -30,8 +31,13 @@ export const lookedLine = 14;
 export const sentenceWidth = { wide: 52, narrow: 30 } as const;
 export const lookedGap = 3;
 const rowWidth = 26;
-/** How far it is moved up beside a title, mm. */
-export const lookedUp = 1.5;
+/** How far the eye may reach over the title beside it, mm. */
+const eyeOver = 1.5;
+
+/** How far all of it is moved up beside a title, mm; not where its lines take the height of the eye themselves. */
+export function lookedUp({ words }: BookletInput): number {
+  return lineScale(words) === 1 ? eyeOver : 0;
+}
 
 /** Width of what says that a chapter is only to be looked at, where it stands beside the title, mm; 0 where nothing says so. */
 export function lookedAtWidth({ plan }: BookletInput, chapter: ChapterName, sentence: number = sentenceWidth.wide): number {
@@ -59,7 +65,7 @@ export function LookedAt({ input, chapter }: { readonly input: BookletInput; rea
   const rows = stepsShown(plan, chapter);
   if (rows.length === 0) return null;
   return (
-    <p className="looked-at">
+    <p className="looked-at" style={{ '--up': `${lookedUp(input)}mm` } as CSSProperties}>
       <GlyphMark glyph={glyphs.plain('look')} label={words.t('booklet.look-at')} height={eyeHeight} />
       {edition === 'words' && <span className="only"><Said input={input} say={(each) => each.words.t('booklet.look-at')} how="beside" /></span>}
       {rows.map(([first, last]) => (

@@ -20,7 +20,7 @@ const groundStyle = `
 .looked-at .only { max-width: none; }
 .main, .cover .name, .cover .view, .foot { padding-inline-start: 0; }
 .foot .folio { position: static; width: auto; }
-.foot > span { white-space: nowrap; }
+.foot > span:not(.unproved) { white-space: nowrap; }
 .cover .name { font-size: ${nameSizes.narrow.one}pt; --leading: ${nameLines.narrow.one}mm; padding-top: ${namePad.narrow}mm; }
 .cover.several .name { font-size: ${nameSizes.narrow.several}pt; --leading: ${nameLines.narrow.several}mm; }
 .cover .facts { margin-inline-start: 0; gap: 4mm; }

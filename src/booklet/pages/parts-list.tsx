@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { PartKind } from '../../model/index.ts';
-import { bandRoom, captionSize, sheets } from './sheet.ts';
+import { captionSize, sheets } from './sheet.ts';
+import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { partCounts, type PartCount } from './counts.ts';
 import { packPages, packRows } from './pack.ts';
@@ -31,7 +32,7 @@ type SizedPart = PartCount & { readonly width: number; readonly counts: readonly
 
 /** Every kind of part with its counts, for tubes, cables and flat panels by size: the large ones at one scale, then the small ones at another, each over its bar. */
 export function partsList(input: BookletInput): readonly ReactNode[] {
-  const room = bandRoom(sheets[input.paper]);
+  const room = pageRoom(input);
   return packPages(rowsOf(input), room, room - headingHeight(input, 'parts')).map((rows, index) => (
     <div className="parts main" key={index}>
       {index === 0 && <ChapterHeading input={input} name="parts" />}

@@ -1,7 +1,8 @@
 import type { ReactNode } from 'react';
+import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
-import { bandRoom, sheets } from './sheet.ts';
+import { sheets } from './sheet.ts';
 import type { BookletInput } from './types.ts';
 
 /** The flat pattern, and how a flap is creased. */
@@ -19,10 +20,10 @@ export function pattern(input: BookletInput): readonly ReactNode[] {
 function drawn(input: BookletInput, name: 'pattern' | 'creasing', id: string, alt: string): readonly ReactNode[] {
   const sheet = sheets[input.paper];
   const { height } = pictureSize(input, id);
-  const under = (bandRoom(sheet) - headingHeight(input, name)) / height;
+  const under = (pageRoom(input) - headingHeight(input, name)) / height;
   const heading = <ChapterHeading input={input} name={name} />;
   const picture = (scale: number): ReactNode => <PlacedPicture input={input} id={id} scale={Math.min(1, scale)} alt={alt} />;
   return under >= sheet.leastScale
     ? [<div className="pattern main" key={name}>{heading}{picture(under)}</div>]
-    : [<div className="pattern main" key={name}>{heading}</div>, <div className="pattern main" key={id}>{picture(bandRoom(sheet) / height)}</div>];
+    : [<div className="pattern main" key={name}>{heading}</div>, <div className="pattern main" key={id}>{picture(pageRoom(input) / height)}</div>];
 }

@@ -33,7 +33,7 @@ const hands: Readonly<Record<string, Hand>> = {
 };
 /** Languages in another hand than the rest of their script. */
 const ownHands: Readonly<Record<string, Hand>> = {
-  ur: { leading: 2.3, letter: 0.5, space: 0.14 },
+  ur: { leading: 2.5, letter: 0.5, space: 0.14 },
 };
 
 function handOf({ lang }: Words): Hand {

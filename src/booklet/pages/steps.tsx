@@ -1,10 +1,11 @@
 import type { ReactNode } from 'react';
 import { bandsOf, type Band, type Fit } from './bands.ts';
 import { breakPages, type FittedPage } from './break-pages.ts';
+import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { FinishedBand } from './finished-band.tsx';
 import { RunBand } from './run-band.tsx';
-import { bandRoom, sheets } from './sheet.ts';
+import { sheets } from './sheet.ts';
 import { StepBand } from './step-band.tsx';
 import { TurnBand } from './turn-band.tsx';
 import type { BookletInput } from './types.ts';
@@ -16,7 +17,7 @@ const mostNarrowWhite = 48;
 /** The steps, band under band; the first page has the chapter's heading. */
 export function steps(input: BookletInput): readonly ReactNode[] {
   const { narrow, leastScale } = sheets[input.paper];
-  const room = bandRoom(sheets[input.paper]);
+  const room = pageRoom(input);
   return breakPages(bandsOf(input), room, room - headingHeight(input, 'steps'), leastScale).map((page, index) => (
     <div className="steps" key={index}>
       {index === 0 && <div className="main"><ChapterHeading input={input} name="steps" /></div>}

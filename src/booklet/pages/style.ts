@@ -6,9 +6,10 @@ import { pairGap } from './check-pictures.tsx';
 import { factGap, factNameWidth, factsPad, findingColumns, findingsHead, findingsPad } from './colophon.tsx';
 import { coverFoot, factLine, factPad, nameLines, namePad, nameSizes, namesLine, namesPad, printWidth, sizeSize } from './cover.tsx';
 import { barsGap, pieceFigures, pieceGap, pieceWidth, piecesHead } from './cut-lengths.tsx';
+import { footWhite } from './foot.tsx';
 import { letterWidth, namePad as lengthPad, namesPad as namesUnderPad } from './dimensions.tsx';
 import { checkColumnGap, checkGap, checkLine, checkPictures } from './last-checks.tsx';
-import { lookedGap, lookedLine, lookedUp, sentenceWidth } from './looked-at.tsx';
+import { lookedGap, lookedLine, sentenceWidth } from './looked-at.tsx';
 import { onlyForPad, onlyForWidth } from './only-for.tsx';
 import { countLine, over } from './parts-list.tsx';
 import { plateGap } from './plates.tsx';
@@ -50,7 +51,7 @@ ${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; fon
 .sheet { height: 100%; }
 .main { padding-inline-start: ${margin + gutter}mm; }
 .picture { position: relative; flex: none; }
-.foot { position: absolute; bottom: 5mm; height: ${lineHeight}mm; display: flex; gap: 4mm; align-items: end; padding-inline-start: ${margin + gutter}mm; font-size: calc(10pt * var(--text-scale)); }
+.foot { position: absolute; bottom: ${footWhite}mm; min-height: ${lineHeight}mm; display: flex; gap: 4mm; align-items: end; padding-inline-start: ${margin + gutter}mm; font-size: 10pt; }
 .foot .folio { position: absolute; inset-inline-start: 0; width: ${margin}mm; }
 .foot .unproved { display: flex; align-items: end; gap: 2mm; }
 .foot .mark { margin-inline-start: auto; padding-bottom: 0.8mm; }
@@ -60,7 +61,7 @@ ${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; fon
 .heading:not(.alone) .chapter { white-space: nowrap; flex: none; }
 .heading.alone { flex-direction: column; justify-content: flex-start; gap: 0; }
 .heading.alone .chapter { align-self: stretch; }
-.looked-at { display: flex; align-items: center; gap: ${lookedGap}mm; min-height: ${lookedLine}mm; margin-top: -${lookedUp}mm; }
+.looked-at { display: flex; align-items: center; gap: ${lookedGap}mm; min-height: ${lookedLine}mm; margin-top: calc(-1 * var(--up)); }
 .looked-at .only { max-width: ${sentenceWidth.wide}mm; }
 .heading.alone .looked-at { margin-top: 0; }
 .heading.alone .looked-at .only { max-width: none; }

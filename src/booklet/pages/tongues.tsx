@@ -69,10 +69,10 @@ interface Marks {
   readonly style?: { readonly fontSize: string };
 }
 
-/** What an element with a text of one of the page's languages is marked with; its letters are as large as that language wants them beside those of the page. */
+/** What an element with a text of one of the page's languages is marked with; its letters are as large as that language wants them beside those of the page, and 10 pt at the least (ISO/IEC Guide 37). */
 export function marked({ words: { lang, about } }: BookletInput, page: BookletInput): Marks {
   const scale = Math.round((1000 * about.textScale) / page.words.about.textScale) / 1000;
-  return { lang, dir: about.direction, ...(scale === 1 ? {} : { style: { fontSize: `${scale}em` } }) };
+  return { lang, dir: about.direction, ...(scale === 1 ? {} : { style: { fontSize: scale < 1 ? `max(10pt, ${scale}em)` : `${scale}em` } }) };
 }
 
 /** The booklet once in each of its languages. */

@@ -2,6 +2,7 @@ import type { Browser, Page } from 'puppeteer';
 import { PDFDocument } from 'pdf-lib';
 import { expect } from 'vitest';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
+import { footOver } from '../../../src/booklet/pages/foot.tsx';
 import { sheets } from '../../../src/booklet/pages/sheet.ts';
 import { PAPER_SIZES, fontCss } from '../../../src/booklet/print/index.ts';
 
@@ -50,6 +51,7 @@ function look(white: { readonly side: number; readonly foot: number }): Seen {
     for (const element of page.querySelectorAll('.foot *:not(svg *)')) stays(element, page, { x: white.side, bottom: 4 });
   }
   for (const band of document.querySelectorAll('.band')) for (const element of band.querySelectorAll('*:not(svg *)')) stays(element, band, { x: 0, bottom: 2.9 });
+  for (const view of document.querySelectorAll('.cover .view')) for (const picture of view.querySelectorAll('.picture')) stays(picture, view, { x: 0, bottom: 0 });
   for (const heading of document.querySelectorAll('.band h2')) {
     const picture = heading.parentElement?.querySelector('.picture[style]');
     const caption = heading.querySelector('.caption');
@@ -89,7 +91,7 @@ function look(white: { readonly side: number; readonly foot: number }): Seen {
 export async function expectSound(browser: Browser, input: BookletInput): Promise<void> {
   const { tab, pageCount } = await openBooklet(browser, input);
   const { outer, inner, bottom } = sheets[input.paper];
-  const seen = await tab.evaluate(look, { side: Math.min(7.9, outer - 0.1, inner - 0.1), foot: bottom - 0.1 });
+  const seen = await tab.evaluate(look, { side: Math.min(7.9, outer - 0.1, inner - 0.1), foot: bottom + footOver(input) - 0.1 });
   expect(seen.outside).toEqual([]);
   // ISO/IEC Guide 37 (CHECKS "Drawings and signs", R): running text of at least 10 pt.
   expect(seen.smallest).toBeGreaterThanOrEqual(9.99);
