@@ -1,5 +1,6 @@
 export { bookletPages, glyphsFrom, type BookletInput, type BookletPages, type Edition } from './pages/index.ts';
 export {
-  BROWSER_VARIABLE, openPrinter, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
+  BROWSER_VARIABLE, openPrinter, PAPER_SIZES, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
 } from './print/index.ts';
+export { sheetDocument } from './workshop/index.ts';
 export { languagesIn, loadWords, wordFiles, type LocaleFiles, type Words } from './words/index.ts';

@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import type { MakeOptions } from './make.ts';
+import type { SheetsOptions } from './sheets.ts';
 
 // Each command loads what it needs when it is called: help and a mistyped name are told at once.
 const program = new Command('foldwright')
@@ -31,6 +32,14 @@ program.command('draw')
   .option('--size <name>', 'size variant; the item\'s second one unless given')
   .option('--out <file>', 'file to write; <item>-<size>-step-<number>.svg unless given')
   .action(async (item: string, options: { step: string; size?: string; out?: string }) => (await import('./draw.ts')).drawCommand(item, options));
+
+program.command('sheets')
+  .description('prints marking sheets at true size: templates in tiles, and gauges')
+  .argument('<item>', 'name of a folder under steps/')
+  .option('--size <names...>', 'size variants; all unless given')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--out <folder>', 'where the sheets go', 'booklets')
+  .action(async (item: string, options: SheetsOptions) => (await import('./sheets.ts')).sheetsCommand(item, options));
 
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')

@@ -3,3 +3,4 @@ export { cachedDrawer, itemPictures, PART_SCALE, picturesExpected } from './item
 export { stepPictures, type StepGivens } from './step-pictures.ts';
 export { lineDrawing, newLineCaches } from './lines/index.ts';
 export * from './pictograms/index.ts';
+export { markingSheets, sheetWhite } from './sheets/index.ts';

@@ -1,0 +1,1 @@
+export { sheetDocument, type SheetSet } from './sheet-pages.ts';
