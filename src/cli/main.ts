@@ -1,5 +1,6 @@
 import { Command } from 'commander';
 import type { MakeOptions } from './make.ts';
+import type { PackOptions } from './pack.ts';
 import type { SheetsOptions } from './sheets.ts';
 
 // Each command loads what it needs when it is called: help and a mistyped name are told at once.
@@ -40,6 +41,16 @@ program.command('sheets')
   .option('--paper <names...>', 'papers: a4, letter; both unless given')
   .option('--out <folder>', 'where the sheets go', 'booklets')
   .action(async (item: string, options: SheetsOptions) => (await import('./sheets.ts')).sheetsCommand(item, options));
+
+program.command('pack')
+  .description('prints a workshop pack: what to bring, timetable, trainer\'s notes, check lists')
+  .argument('<order...>', 'what is built: <item>=<number> or <item>/<size>=<number>')
+  .requiredOption('--learners <number>', 'how many learn')
+  .option('--lang <code>', 'language', 'en')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--start <time>', 'when each day begins', '08:30')
+  .option('--out <folder>', 'where the pack goes', 'booklets')
+  .action(async (order: string[], options: PackOptions) => (await import('./pack.ts')).packCommand(order, options));
 
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')

@@ -6,7 +6,7 @@ import { wordsError } from './words-error.ts';
 export type LocaleFiles = Readonly<Record<string, string>>;
 
 /** The files of words that each language's folder holds beside `about.json`; keys start with these names. */
-export const wordFiles = ['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items'] as const;
+export const wordFiles = ['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items', 'pack'] as const;
 
 const about = z.strictObject({
   /** The language's own name. */
