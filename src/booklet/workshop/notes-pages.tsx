@@ -9,7 +9,7 @@ import { chapterPages, subheading, textRow, type Row } from './row.tsx';
 import { linesIn } from './text-height.ts';
 import type { PackInput, PackItem } from './types.ts';
 
-const headHeight = 13;
+const headHeight = 14.5;
 const glyphHeight = 11;
 const blockGap = 2;
 /** Width that a list's sign takes, mm. */

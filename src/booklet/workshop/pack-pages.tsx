@@ -48,7 +48,7 @@ function PackPage({ input: { words, paper, contentMark }, number, total, childre
       <footer className="foot" style={{ insetInlineStart: `${outer}mm`, insetInlineEnd: `${inner}mm` }}>
         <span className="folio"><Spoken text={isolate(`${words.number(number)}\u00a0/\u00a0${words.number(total)}`)} /></span>
         <span>{words.t('pack.title')}</span>
-        <span className="mark"><Spoken text={isolate(contentMark)} /></span>
+        <span className="print"><Spoken text={isolate(contentMark)} /></span>
       </footer>
     </section>
   );

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { packPages, type Tall } from '../pages/pack.ts';
+import { leadGroups, packPages, type Tall } from '../pages/pack.ts';
 import { bandRoom, headingHeight, lineHeight, sheets, textSize } from '../pages/sheet.ts';
 import { linesIn } from './text-height.ts';
 import type { PackInput } from './types.ts';
@@ -16,15 +16,30 @@ export type PackChapter = 'cautions' | 'bring' | 'before' | 'timetable' | 'notes
 export const subheadingHeight = 13;
 const white = 3;
 
+/** A last page that is emptier than this share of its room has rows of the others moved to it. */
+const emptiest = 0.3;
+const balanceStep = 4;
+
 /** The pages of a chapter: its heading on the first, its rows in order, none parted. */
 export function chapterPages(input: PackInput, chapter: PackChapter, rows: readonly Row[]): readonly ReactNode[] {
-  const room = bandRoom(sheets[input.paper]);
-  return packPages(rows, room, room - headingHeight).map((page, index) => (
+  return balanced(rows, bandRoom(sheets[input.paper])).map((page, index) => (
     <div className="workshop" key={`${chapter} ${index}`}>
       {index === 0 && <h1 className="chapter main" style={{ height: `${headingHeight}mm` }}>{input.words.t(`pack.chapters.${chapter}`)}</h1>}
       {page.map((row, place) => <div key={place} className="row" style={{ height: `${row.height}mm` }}>{row.node}</div>)}
     </div>
   ));
+}
+
+/** As few pages as the rows need; where the last would be nearly empty, all are filled about alike. */
+function balanced(rows: readonly Row[], room: number): readonly (readonly Row[])[] {
+  const packed = (height: number): readonly (readonly Row[])[] => packPages(rows, height, height - headingHeight);
+  const full = packed(room);
+  const last = (full.at(-1) ?? []).reduce((sum, { height }) => sum + height, 0);
+  if (full.length < 2 || last > emptiest * room) return full;
+  const tallest = Math.max(...leadGroups(rows).map((group) => group.reduce((sum, { height }) => sum + height, 0)));
+  const steps = Math.floor((room - Math.max(room / 2, tallest + headingHeight)) / balanceStep);
+  const tries = Array.from({ length: Math.max(0, steps) }, (_, index) => packed(room - (index + 1) * balanceStep));
+  return tries.filter((pages) => pages.length === full.length).at(-1) ?? full;
 }
 
 /** Height of running text in the main column or in `width` mm, with the white under it. */

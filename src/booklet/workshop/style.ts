@@ -6,6 +6,7 @@ const hair = 0.25;
 /** The style of a workshop pack, after that of the booklet's pages. */
 export const workshopStyle = `
 .row { box-sizing: border-box; }
+.foot .print { margin-inline-start: auto; }
 .row > h2 { font-size: 14pt; font-weight: 700; line-height: 7mm; padding-top: 4mm; }
 .pack-cover { height: 100%; display: flex; flex-direction: column; }
 .pack-cover .name { font-size: 34pt; font-weight: 700; line-height: 16mm; padding: 6mm 0 4mm; padding-inline-start: ${margin + gutter}mm; }
