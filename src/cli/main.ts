@@ -3,6 +3,8 @@ import type { GuideOptions } from './guide.ts';
 import type { CutOptions } from './cut.ts';
 import type { MakeOptions } from './make.ts';
 import type { ImportOptions } from './words.ts';
+import type { PackOptions } from './pack.ts';
+import type { SheetsOptions } from './sheets.ts';
 
 // Each command loads what it needs when it is called: help and a mistyped name are told at once.
 const program = new Command('foldwright')
@@ -73,6 +75,23 @@ stock.command('import')
   .argument('<file>', 'table (.csv)')
   .option('--out <file>', 'stock file to write; the same name with .yaml unless given')
   .action(async (file: string, options: { out?: string }) => { (await import('./stock.ts')).importStock(file, options); });
+program.command('sheets')
+  .description('prints marking sheets at true size: templates in tiles, and gauges')
+  .argument('<item>', 'name of a folder under steps/')
+  .option('--size <names...>', 'size variants; all unless given')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--out <folder>', 'where the sheets go', 'booklets')
+  .action(async (item: string, options: SheetsOptions) => (await import('./sheets.ts')).sheetsCommand(item, options));
+
+program.command('pack')
+  .description('prints a workshop pack: what to bring, timetable, trainer\'s notes, check lists')
+  .argument('<order...>', 'what is built: <item>=<number> or <item>/<size>=<number>')
+  .requiredOption('--learners <number>', 'how many learn')
+  .option('--lang <code>', 'language', 'en')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--start <time>', 'when each day begins', '08:30')
+  .option('--out <folder>', 'where the pack goes', 'booklets')
+  .action(async (order: string[], options: PackOptions) => (await import('./pack.ts')).packCommand(order, options));
 
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')

@@ -16,6 +16,7 @@ export interface Outcome {
 
 /** A temporary folder with its own steps/ and locales/, in which the command is run as a user runs it. */
 export interface Workshop {
+  /** Its path on the disk. */
   readonly folder: string;
   run(args: readonly string[], env?: Readonly<Record<string, string>>): Promise<Outcome>;
   read(path: string): Buffer;

@@ -7,7 +7,7 @@ import { noSource, wordsError } from './words-error.ts';
 export type LocaleFiles = Readonly<Record<string, string>>;
 
 /** The files of words that each language's folder holds beside `about.json`; keys start with these names. */
-export const wordFiles = ['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items', 'guide', 'cutting'] as const;
+export const wordFiles = ['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items', 'guide', 'cutting', 'pack'] as const;
 
 /** The files that the workbench page reads: the booklets' and its own. A language without `page.json` is not offered there. */
 export const pageWordFiles = [...wordFiles, 'page'] as const;

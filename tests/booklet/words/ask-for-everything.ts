@@ -5,6 +5,8 @@ import { bookletPages, type BookletInput } from '../../../src/booklet/pages/inde
 import { loadWords, textsMark, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import type { Model } from '../../../src/model/index.ts';
 import { furniture, modelsOf, type Furniture } from '../pages/furniture-booklet.ts';
+import { packDocumentPages, readNotes } from '../../../src/booklet/workshop/index.ts';
+import { packInput, rackKeys, type WantedPack } from '../workshop/pack-input.ts';
 import { localesOnDisk, rackInput, rackPlan, standInPictures } from '../pages/rack-booklet.ts';
 
 /**
@@ -26,6 +28,18 @@ export function askForEverything(lang: string, onAsk: (key: string) => void, fil
   make('words', { plan, pictures: standInPictures(plan) });
   for (const change of furnitureOf(rackInput({ lang, onAsk, files }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
   make('words', { despiteFindings: true });
+  askForPacks(lang, onAsk);
+}
+
+/** Workshop packs with and without notes, for a learner alone and for uneven teams that do not end together. */
+function askForPacks(lang: string, onAsk: (key: string) => void): void {
+  const files = localesOnDisk();
+  const make = (wanted: WantedPack): void => { packDocumentPages(packInput({ lang, onAsk, ...wanted })); };
+  const oneStep = { lang, notes: readNotes('notes.md', '## wrap-side:left\n\nSlowly.\n', rackKeys) };
+  make({ learners: 1, notes: null });
+  make({ order: [['rack', 7], ['chair', 3]], learners: 13, notes: oneStep, steps: planOfOddities().steps });
+  make({ notes: { ...oneStep, lang: lang === 'en' ? 'fr' : 'en' } });
+  make({ locales: told(files, lang, { reviewer: null, source: false }) });
 }
 
 /** Every other item with all its sizes and findings, by name and use only; with flat panels, a mattress and every named length. */
