@@ -85,7 +85,7 @@ program.command('sheets')
 
 program.command('pack')
   .description('prints a workshop pack: what to bring, timetable, trainer\'s notes, check lists')
-  .argument('<order...>', 'what is built: <item>=<number> or <item>/<size>=<number>')
+  .argument('<order...>', 'what is built: <item>=<number> or <item>:<size>=<number>')
   .requiredOption('--learners <number>', 'how many learn')
   .option('--lang <code>', 'language', 'en')
   .option('--paper <names...>', 'papers: a4, letter; both unless given')

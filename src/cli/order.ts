@@ -11,15 +11,15 @@ export interface OrderLine {
 /** The most pieces of one line: far more than a workshop builds, and a typing mistake away from a useful number. */
 const most = 1000;
 
-const written = `<item>=<number> or <item>/<size>=<number> with a whole number from 1 to ${most}, for example rack=6 or rack/tall=6`;
+const written = `<item>=<number> or <item>:<size>=<number> with a whole number from 1 to ${most}, for example rack=6 or rack:tall=6`;
 
 /**
- * Reads `rack=6 chair/mark-2=24`. Without a size an item's second one is meant, as for `draw`.
+ * Reads `rack=6 chair:mark-2=24`. Without a size an item's second one is meant, as for `draw`.
  * Throws for what is not written so, an unknown item or size, and a size that is named twice.
  */
 export function readOrder(words: readonly string[]): readonly OrderLine[] {
   const lines = words.map((word): OrderLine => {
-    const [, name = '', size, number = ''] = /^([^=/]+)(?:\/([^=/]+))?=(\d+)$/.exec(word) ?? [];
+    const [, name = '', size, number = ''] = /^([^:=\s]+)(?::([^:=\s]+))?=(\d+)$/.exec(word) ?? [];
     const count = Number(number);
     if (name === '' || !(count >= 1 && count <= most)) throw new Error(`${word}: not an order; would be right: ${written}`);
     const [item] = itemsNamed(name);
@@ -29,6 +29,6 @@ export function readOrder(words: readonly string[]): readonly OrderLine[] {
     return { item, size: known, count };
   });
   const twice = lines.find((line, index) => lines.findIndex((other) => other.item.name === line.item.name && other.size === line.size) < index);
-  if (twice !== undefined) throw new Error(`${twice.item.name}/${twice.size}: named twice; would be right: one number for all of them`);
+  if (twice !== undefined) throw new Error(`${twice.item.name}:${twice.size}: named twice; would be right: one number for all of them`);
   return lines;
 }

@@ -12,8 +12,8 @@ let shop: Workshop;
 beforeAll(() => { shop = newWorkshop(); });
 afterAll(() => { shop.close(); });
 
-const PACK = ['pack', 'stool/low=3', '--learners', '6', '--paper', 'a4'] as const;
-const not = (what: string): RegExp => new RegExp(`^${what}: not an order; would be right: <item>=<number> or <item>/<size>=<number> with a whole number from 1 to 1000, for example rack=6 or rack/tall=6$`);
+const PACK = ['pack', 'stool:low=3', '--learners', '6', '--paper', 'a4'] as const;
+const not = (what: string): RegExp => new RegExp(`^${what}: not an order; would be right: <item>=<number> or <item>:<size>=<number> with a whole number from 1 to 1000, for example rack=6 or rack:tall=6$`);
 
 const OPTIONS = { learners: '12', lang: 'en', start: '08:30', out: 'booklets' } as const;
 
@@ -25,8 +25,8 @@ const mistakes: readonly (readonly [string, readonly string[], Partial<PackOptio
   ['too many', ['rack=100000'], {}, not('rack=100000')],
   ['an unknown item', ['rick=6'], {}, /^steps\/rick\/item\.yaml: no such item; would be right: one of bed, chair, desk, rack, stool$/],
   ['an item outside steps/', ['../rack=6'], {}, /^steps\/\.\.\/item\.yaml: no such item; /],
-  ['an unknown size', ['rack/huge=6'], {}, /^--size huge: not known; would be right: one of low, standard, tall$/],
-  ['a size named twice', ['rack=6', 'rack/standard=2'], {}, /^rack\/standard: named twice; would be right: one number for all of them$/],
+  ['an unknown size', ['rack:huge=6'], {}, /^--size huge: not known; would be right: one of low, standard, tall$/],
+  ['a size named twice', ['rack=6', 'rack:standard=2'], {}, /^rack:standard: named twice; would be right: one number for all of them$/],
   ['half a learner', ['rack=6'], { learners: '1.5' }, /^--learners 1\.5: not a number of learners; would be right: a whole number from 1 to 200$/],
   ['too many learners', ['rack=6'], { learners: '201' }, /^--learners 201: not a number of learners; would be right: a whole number from 1 to 200$/],
   ['no learner', ['rack=6'], { learners: '0' }, /^--learners 0: not a number of learners/],
@@ -34,7 +34,7 @@ const mistakes: readonly (readonly [string, readonly string[], Partial<PackOptio
   ['an unknown paper', ['rack=6'], { paper: ['a3'] }, /^--paper a3: not known; would be right: one of a4, letter$/],
   ['a start that is no time', ['rack=6'], { start: '8.30' }, /^--start 8\.30: not a time to start; would be right: a time from 00:00 to 15:45, for example 08:30$/],
   ['a start too late in the day', ['rack=6'], { start: '16:00' }, /^--start 16:00: not a time to start/],
-  ['an order that takes months', ['stool/low=900'], { learners: '2' }, /^the order takes \d+ days with --learners 2; would be right: fewer pieces or more learners, for at most 40 days$/],
+  ['an order that takes months', ['stool:low=900'], { learners: '2' }, /^the order takes \d+ days with --learners 2; would be right: fewer pieces or more learners, for at most 40 days$/],
 ];
 
 describe('packCommand', () => {
@@ -74,7 +74,7 @@ describe('foldwright pack', () => {
   it('refuses an item that is not proven', async () => {
     shop.change('steps/rack/item.yaml', 'range: 500 mm to 1100 mm', 'range: 500 mm to 1900 mm');
     shop.change('steps/rack/item.yaml', '  low:\n    width: 800 mm', '  low:\n    width: 1900 mm');
-    const { code, told } = await shop.run(['pack', 'rack/low=6', '--learners', '12']);
+    const { code, told } = await shop.run(['pack', 'rack:low=6', '--learners', '12']);
     expect(code).toBe(1);
     expect(told).toMatch(/^foldwright: steps\/rack\/item\.yaml: rack low fails .*stock-panel.*; see foldwright check rack\n$/);
   });
