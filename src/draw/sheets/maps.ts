@@ -1,8 +1,9 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
+import { textBox } from '../flat/lettering.ts';
 import { area, figure, line, outline } from '../flat/marks.ts';
 import type { Mark } from '../flat/marks.ts';
-import { thin } from '../flat/pens.ts';
+import { thin, white } from '../flat/pens.ts';
 import type { View } from '../flat/view.ts';
 import { allOnPaper } from '../flat/view.ts';
 import { sheetPens } from './pens.ts';
@@ -12,6 +13,9 @@ import type { Tile, Tiling } from './tiles.ts';
 
 /** Ground of the sheet in hand on its map. */
 const here = '#bdbdbd';
+/** Size of a tile's name and the white round it, mm. */
+const nameCap = 3;
+const nameRim = 0.6;
 const cellPen = { ...sheetPens.map, width: thin * 0.6, colour: '#8c8c8c' };
 
 /** The drawing small, with the tiles that are printed; one may be marked, or all named. The box is on the sheet, mm. */
@@ -30,7 +34,7 @@ export function tilingMap(tiling: Tiling, window: Box, box: Box, marked: Tile | 
     ...(marked === null ? [] : [area(here, ringOf(marked))]),
     ...tiling.tiles.map((tile) => outline(cellPen, ringOf(tile))),
     outline(sheetPens.map, allOnPaper(view, tiling.template.edge)),
-    ...(marked === null ? tiling.tiles.map((tile) => named(tile, ringOf(tile))) : []),
+    ...(marked === null ? tiling.tiles.flatMap((tile) => named(tile, ringOf(tile))) : []),
   ];
 }
 
@@ -47,9 +51,12 @@ function gridOf({ tiles: [first], rows, columns }: Tiling, window: Box): { reado
   };
 }
 
-function named({ label }: Tile, ring: readonly Vec2[]): Mark {
+/** A tile's name in the middle of its cell, on white where the drawing's edge runs through. */
+function named({ label }: Tile, ring: readonly Vec2[]): readonly Mark[] {
   const middle: Vec2 = [0, 1].map((axis) => ring.reduce((sum, point) => sum + (point[axis] ?? 0), 0) / ring.length) as [number, number];
-  return figure(label, middle, 3, 400);
+  const { x, y, width, height } = textBox(label, middle, nameCap, 400, false);
+  const [left, top, right, bottom] = [x - nameRim, y - nameRim, x + width + nameRim, y + height + nameRim];
+  return [area(white, [[left, top], [right, top], [right, bottom], [left, bottom]]), figure(label, middle, nameCap)];
 }
 
 /** A strip as a bar of its pieces; those of the sheet in hand are filled, or all are named. */
