@@ -35,7 +35,7 @@ export function cover(task: CoverTask, solver: Solver, known: readonly Way[] = [
     ways = more;
     best = wholeCover(task, ways, solver, best);
   }
-  return { ...best, bound: Math.min(bound, best.cost), ways };
+  return { ...best, bound: Math.max(0, Math.min(bound, best.cost)), ways };
 }
 
 /** The highest bound of all proofs, as far as they are needed. */

@@ -58,24 +58,26 @@ function cutsOf(layout: Layout, region: Rectangle, shop: Shop): CutPart {
   const begins = beginsAt(layout, filled(node.first, shop), shop);
   if (begins <= 0) return cutsOf(node.second, region, shop);
   const along = node.axis === 'x' ? 'width' : 'height';
-  const ends = Math.max(0, begins - shop.kerf);
-  const first: Rectangle = { ...region, [along]: ends };
+  // Nearer to the edge than a kerf the cut only shaves it.
+  const ends = begins - shop.kerf;
+  const first: Rectangle = { ...region, [along]: Math.max(0, ends) };
   const second: Rectangle = { ...region, [node.axis]: region[node.axis] + begins, [along]: region[along] - begins };
   if (second[along] <= SLIVER) return cutsOf(node.first, region, shop);
-  return { part: 'cut', axis: node.axis, at: first[node.axis] + ends, region, first: cutsOf(node.first, first, shop), second: cutsOf(node.second, second, shop) };
+  return { part: 'cut', axis: node.axis, at: region[node.axis] + ends, region, first: cutsOf(node.first, first, shop), second: cutsOf(node.second, second, shop) };
 }
 
 /** First the two cuts along a defect that crosses the region, so that no cut runs through it. */
 function besideDefect(node: LayoutNode & { readonly kind: 'cut' }, ends: number, region: Rectangle, shop: Shop): CutPart {
   const along = node.axis === 'x' ? 'width' : 'height';
   const [end, begin] = [ends * FINEST - shop.kerf, node.at * FINEST];
-  const part = (from: number, to: number): Rectangle => ({ ...region, [node.axis]: region[node.axis] + from, [along]: to - from });
+  const part = (from: number, to: number): Rectangle => ({ ...region, [node.axis]: region[node.axis] + from, [along]: Math.max(0, to - from) });
+  const start = end > SLIVER ? end + shop.kerf : 0;
   const beyond = region[along] - begin > SLIVER ? cutsOf(node.second, part(begin, region[along]), shop) : null;
-  const defect: CutPart = { part: 'off-cut', region: part(Math.max(0, end + shop.kerf), beyond === null ? region[along] : begin - shop.kerf) };
-  const rest: CutPart = beyond === null ? defect
-    : { part: 'cut', axis: node.axis, at: region[node.axis] + begin - shop.kerf, region: part(Math.max(0, end + shop.kerf), region[along]), first: defect, second: beyond };
-  if (end <= SLIVER) return rest;
-  return { part: 'cut', axis: node.axis, at: region[node.axis] + end, region, first: cutsOf(node.first, part(0, end), shop), second: rest };
+  const rest: CutPart = beyond === null ? { part: 'off-cut', region: part(start, region[along]) } : {
+    part: 'cut', axis: node.axis, at: region[node.axis] + begin - shop.kerf, region: part(start, region[along]),
+    first: { part: 'off-cut', region: part(start, begin - shop.kerf) }, second: beyond,
+  };
+  return start === 0 ? rest : { part: 'cut', axis: node.axis, at: region[node.axis] + end, region, first: cutsOf(node.first, part(0, end), shop), second: rest };
 }
 
 /** Cuts off what lies beyond the pieces, the way round that leaves the largest off-cut; null where nothing does. */
