@@ -1,4 +1,5 @@
 import tseslint from 'typescript-eslint';
+import { noBareText } from './eslint/no-bare-text.mjs';
 
 /** Each room may import only the rooms named here, and only their index. */
 const rooms = {
@@ -10,6 +11,7 @@ const rooms = {
   scene: ['read', 'model', 'plan'],
   draw: ['read', 'model', 'cut', 'plan', 'scene'],
   booklet: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw'],
+  page: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw', 'booklet'],
   guide: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw', 'booklet'],
 };
 
@@ -43,4 +45,15 @@ export default tseslint.config(
     },
   },
   ...arrowsPointOneWay,
+  {
+    // What people read and hear comes from the locale files.
+    files: ['src/booklet/pages/**', 'src/draw/**', 'src/page/**', 'src/guide/**'],
+    plugins: { foldwright: { rules: { 'no-bare-text': noBareText } } },
+    rules: {
+      'foldwright/no-bare-text': ['error', {
+        allow: ['mm', 'kg', 'N', 'h', 'min', 'MB', 'foldwright', 'Noto Sans', 'SIL Open Font License 1.1'],
+        printers: ['isolate', 'isolateName', 'textAt'],
+      }],
+    },
+  },
 );

@@ -1,6 +1,10 @@
-export { bookletPages, glyphsFrom, type BookletInput, type BookletPages, type Edition } from './pages/index.ts';
+export { cutPages, type CutPagesInput } from './cut-pages/index.ts';
+export { bookletPages, caption, figure, glyphsFrom, lengthName, Spoken, stepAlt, type BookletInput, type BookletPages, type Edition, type PlacePicture } from './pages/index.ts';
 export {
-  BROWSER_VARIABLE, openPrinter, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
+  BROWSER_VARIABLE, fontCss, openPrinter, PAPER_SIZES, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
 } from './print/index.ts';
-export { languagesIn, loadWords, splitIsolates, wordFiles, type LocaleFiles, type Words } from './words/index.ts';
-export * from './pages/told.ts';
+export { isHalfPaper, MOST_SHEETS, SHEET_THICKNESS, stitched, type Stitching } from './stitch/index.ts';
+export { isDay, isName, isolate, languagesIn, loadWords, pageWordFiles, pseudoLanguage, splitIsolates, withPseudoLanguage, wordFiles, type LocaleFiles, type Review, type Words } from './words/index.ts';
+export { exportWords, importWords, type ReferencePicture } from './exchange/index.ts';
+export { packDocumentPages, readNotes, sheetDocument, type KitStock, type PackInput, type PackItem } from './workshop/index.ts';
+export * from './pages/retold.ts';

@@ -1,6 +1,10 @@
 import { Command } from 'commander';
 import type { GuideOptions } from './guide.ts';
+import type { CutOptions } from './cut.ts';
 import type { MakeOptions } from './make.ts';
+import type { ImportOptions } from './words.ts';
+import type { PackOptions } from './pack.ts';
+import type { SheetsOptions } from './sheets.ts';
 
 // Each command loads what it needs when it is called: help and a mistyped name are told at once.
 const program = new Command('foldwright')
@@ -12,9 +16,12 @@ program.command('make')
   .description('makes the booklets of an item, or of all items when none is named')
   .argument('[item]', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; all unless given')
-  .option('--lang <codes...>', 'languages; all under locales/ unless given')
+  .option('--lang <codes...>', 'languages of the words, or two or three side by side such as ar+fr; each under locales/ unless given')
   .option('--edition <names...>', 'editions: pictures, words; both unless given')
-  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--paper <names...>', 'papers: a4, letter, a5, half-letter; the first two unless given')
+  .option('--bind <way>', 'stitched: also two pages on a sheet, to fold and staple; a5 and half-letter unless papers are given')
+  .option('--creep <length>', 'thickness of a sheet: inner sheets are printed nearer to the fold by as much; 0.1 mm unless given')
+  .option('--sheets <number>', 'most sheets stapled at once; 15 unless given')
   .option('--out <folder>', 'where the booklets go', 'booklets')
   .option('--despite-findings', 'prints although a check fails; every page is stamped')
   .action(async (item: string | undefined, options: MakeOptions) => (await import('./make.ts')).makeCommand(item, options));
@@ -33,6 +40,11 @@ program.command('draw')
   .option('--out <file>', 'file to write; <item>-<size>-step-<number>.svg unless given')
   .action(async (item: string, options: { step: string; size?: string; out?: string }) => (await import('./draw.ts')).drawCommand(item, options));
 
+program.command('page')
+  .description('serves the workbench page to a browser on this computer, until Ctrl-C')
+  .option('--port <number>', 'port to serve on; 0 takes any that is free', '4176')
+  .option('--host <address>', 'address to serve on; others in the network reach the page only when this says so', '127.0.0.1')
+  .action(async (options: { port: string; host: string }) => (await import('./page.ts')).pageCommand(options));
 program.command('guide')
   .description('writes the guide of an item for phones, one HTML file a size, without a browser that prints')
   .argument('<item>', 'name of a folder under steps/')
@@ -41,10 +53,65 @@ program.command('guide')
   .option('--out <folder>', 'where it goes', 'booklets')
   .option('--despite-findings', 'writes it although a check fails; every page is stamped')
   .action(async (item: string, options: GuideOptions) => (await import('./guide.ts')).guideCommand(item, options));
+program.command('cut')
+  .description('plans the cutting of a mixed order, from counted stock or whole kits, and draws the cut plans')
+  .argument('<items...>', 'how many of which item: <item>=6, or <item>:<size>=6; the second size of an item unless given')
+  .option('--stock <file>', 'stock file of what was counted, or its table (.csv)')
+  .option('--kits', 'whole kits alone; so it is unless --stock is given')
+  .option('--lang <codes...>', 'languages; all under locales/ unless given')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--out <folder>', 'where the plans go', 'cuts')
+  .action(async (items: string[], options: CutOptions) => (await import('./cut.ts')).cutCommand(items, options));
+
+const stock = program.command('stock')
+  .description('takes counted stock to a spreadsheet and back, and prints a sheet to count by');
+stock.command('export')
+  .description('writes a stock file as a table that a spreadsheet opens')
+  .argument('<file>', 'stock file (.yaml)')
+  .option('--out <file>', 'table to write; the same name with .csv unless given')
+  .action(async (file: string, options: { out?: string }) => { (await import('./stock.ts')).exportStock(file, options); });
+stock.command('import')
+  .description('writes a table as a stock file')
+  .argument('<file>', 'table (.csv)')
+  .option('--out <file>', 'stock file to write; the same name with .yaml unless given')
+  .action(async (file: string, options: { out?: string }) => { (await import('./stock.ts')).importStock(file, options); });
+program.command('sheets')
+  .description('prints marking sheets at true size: templates in tiles, and gauges')
+  .argument('<item>', 'name of a folder under steps/')
+  .option('--size <names...>', 'size variants; all unless given')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--out <folder>', 'where the sheets go', 'booklets')
+  .action(async (item: string, options: SheetsOptions) => (await import('./sheets.ts')).sheetsCommand(item, options));
+
+program.command('pack')
+  .description('prints a workshop pack: what to bring, timetable, trainer\'s notes, check lists')
+  .argument('<order...>', 'what is built: <item>=<number> or <item>:<size>=<number>')
+  .requiredOption('--learners <number>', 'how many learn')
+  .option('--lang <code>', 'language', 'en')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--start <time>', 'when each day begins', '08:30')
+  .option('--out <folder>', 'where the pack goes', 'booklets')
+  .action(async (order: string[], options: PackOptions) => (await import('./pack.ts')).packCommand(order, options));
 
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')
   .action(async () => { (await import('./schemas.ts')).schemasCommand(); });
+
+const words = program.command('words')
+  .description('gives the texts to translators and takes their translations back, as XLIFF 2.1');
+
+words.command('export')
+  .description('writes all texts for a translator, and the pictures they go with')
+  .requiredOption('--lang <code>', 'language to translate into; a new one if locales/ has no such folder')
+  .option('--out <file>', 'file to write; words-<code>.xlf unless given')
+  .action(async (options: { lang: string; out?: string }) => (await import('./words.ts')).wordsExportCommand(options));
+
+words.command('import')
+  .description('takes a translated file over into locales/')
+  .argument('<file>', 'XLIFF file as it came back')
+  .option('--reviewed-by <name>', 'marks the language as reviewed by this person')
+  .option('--on <date>', 'day of the review, such as 2026-03-14; today unless given')
+  .action(async (file: string, options: ImportOptions) => { (await import('./words.ts')).wordsImportCommand(file, options); });
 
 // A reader that stops early, such as `head`, is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

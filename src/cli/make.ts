@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import {
-  bookletPages, glyphsFrom, languagesIn, loadWords, openPrinter, picturePlace,
+  bookletPages, glyphsFrom, isHalfPaper, languagesIn, loadWords, openPrinter, picturePlace, pseudoLanguage, stitched, withPseudoLanguage,
   type Edition, type Paper, type PrintDocument, type Printer, type Words,
 } from '../booklet/index.ts';
 import { checkModel } from '../check/index.ts';
@@ -11,11 +11,14 @@ import { planItem } from '../plan/index.ts';
 import type { Item } from '../read/index.ts';
 import { localeFiles, makeFolder, writeWhole } from './files.ts';
 import { newProgress, type Progress } from './progress.ts';
+import { bindingOf, papersToStitch, type Binding, type BindingOptions } from './binding.ts';
+import { drawnSets, formatOf, printedSets } from './picture-sets.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
+import { nameOf, tonguesAsked, type Tongues } from './tongues.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
 import { variantGuide } from './variant-guide.ts';
 
-export interface MakeOptions {
+export interface MakeOptions extends BindingOptions {
   readonly size?: readonly string[];
   readonly lang?: readonly string[];
   readonly edition?: readonly string[];
@@ -26,7 +29,9 @@ export interface MakeOptions {
 }
 
 const EDITIONS: readonly Edition[] = ['pictures', 'words'];
-const PAPERS: readonly Paper[] = ['a4', 'letter'];
+const PAPERS: readonly Paper[] = ['a4', 'letter', 'a5', 'half-letter'];
+const USUAL_PAPERS: readonly Paper[] = ['a4', 'letter'];
+const HALF_PAPERS: readonly Paper[] = ['a5', 'half-letter'];
 
 /** Makes the booklets asked for, and beside those of each size build.json and the phone guide. What can be refused is refused before anything is written. */
 export async function makeCommand(name: string | undefined, options: MakeOptions): Promise<void> {
@@ -48,21 +53,40 @@ export async function makeCommand(name: string | undefined, options: MakeOptions
 interface Shop {
   /** The booklets of each size, in the order they are printed in. */
   readonly booklets: readonly Booklet[];
+  readonly binding: Binding;
   /** All languages there are, whichever were asked for: each booklet lists them. */
   readonly languages: readonly Words[];
   readonly printer: Printer;
   readonly progress: Progress;
 }
 
-function booklets(options: MakeOptions): Pick<Shop, 'booklets' | 'languages'> {
-  const locales = localeFiles('locales');
+function booklets(options: MakeOptions): Pick<Shop, 'binding' | 'booklets' | 'languages'> {
+  const written = localeFiles('locales');
+  // The made-up language is made when it is asked for by name, and by nothing else.
+  const asked = options.lang?.flatMap((codes) => codes.split('+')) ?? [];
+  const locales = asked.includes(pseudoLanguage(written)) ? withPseudoLanguage(written) : written;
   const known = languagesIn(locales);
-  const asked = chosen(known, options.lang, 'lang');
   const editions = chosen(EDITIONS, options.edition, 'edition');
-  const papers = chosen(PAPERS, options.paper, 'paper');
+  const binding = bindingOf(options);
+  const papers = chosen(PAPERS, options.paper ?? (binding ? HALF_PAPERS : USUAL_PAPERS), 'paper');
+  if (binding) papersToStitch(papers);
   const languages = known.map((lang) => loadWords(locales, lang));
-  const words = languages.filter(({ lang }) => asked.includes(lang));
-  return { languages, booklets: papers.flatMap((paper) => words.flatMap((language) => editions.map((edition) => ({ language, edition, paper })))) };
+  const tongues = tonguesAsked(languages, options.lang);
+  return {
+    languages,
+    binding,
+    booklets: papers.flatMap((paper) => [
+      ...(editions.includes('pictures') ? [{ tongues: [sourceOf(languages)] as const, edition: 'pictures' as const, paper }] : []),
+      ...(editions.includes('words') ? tongues.map((each) => ({ tongues: each, edition: 'words' as const, paper })) : []),
+    ]),
+  };
+}
+
+/** The language that the pictures are described in for those who hear them: that in which the texts are written first. */
+function sourceOf(languages: readonly Words[]): Words {
+  const source = languages.find(({ about }) => about.source);
+  if (!source) throw new Error('locales/: no source language; would be right: "source": true in one about.json');
+  return source;
 }
 
 /** A size variant before its pictures are drawn, and the folder its booklets go to. */
@@ -89,8 +113,9 @@ async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promi
   const { printer, progress } = shop;
   const { item, model: { size } } = draft;
   progress.start(drawing.picturesExpected(draft.plan) + shop.booklets.length + 1);
-  const variant = { ...draft, pictures: await drawnPictures(draft, progress) };
-  const book = await printer.pictures(variant.pictures);
+  const sets = await drawnSets(draft, shop.booklets.map(({ paper }) => formatOf(paper)), (id) => { progress.done(`${item.name} ${size} ${id}`); });
+  const variant = { ...draft, pictures: sets.page };
+  const books = await printedSets(sets, printer);
   const models = sizesOf(item).map((each) => buildModel(item, each));
   writeWhole(join(folder, 'build.json'), `${JSON.stringify(buildRecord(variant), null, 2)}\n`);
   const guide = join(folder, `${item.name}-${size}.html`);
@@ -98,42 +123,54 @@ async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promi
   progress.done(guide);
   progress.line(guide);
   for (const booklet of shop.booklets) {
-    const { language, edition, paper } = booklet;
-    const file = join(folder, `${item.name}-${size}-${language.lang}-${edition}${paper === 'a4' ? '' : `-${paper}`}.pdf`);
-    writeWhole(file, await printer.document(bookletDocument(variant, models, booklet, shop.languages), book));
-    progress.done(file);
+    const { tongues: [language], paper } = booklet;
+    const file = join(folder, `${item.name}-${size}-${ending(booklet)}.pdf`);
+    const format = formatOf(paper);
+    const printed = await printer.document(bookletDocument(variant, models, booklet, shop.languages, sets[format]), books[format]);
+    const sheets = file.replace(/\.pdf$/, '-stitched.pdf');
+    writeWhole(file, printed);
     progress.line(file);
+    if (shop.binding && isHalfPaper(paper)) {
+      writeWhole(sheets, await stitched(printed, { ...shop.binding, paper, dir: language.about.direction }));
+      progress.line(sheets);
+    }
+    progress.done(file);
   }
   progress.stop();
 }
 
-const drawnPictures = async ({ item, model, plan, cuts }: Draft['variant'], progress: Progress): Promise<Variant['pictures']> =>
-  drawing.itemPictures(model, plan, cuts, await loadSolids(), (id) => { progress.done(`${item.name} ${model.size} ${id}`); });
-
 interface Booklet {
-  readonly language: Words;
+  /** Without words the language its pictures are described in. */
+  readonly tongues: Tongues;
   readonly edition: Edition;
   readonly paper: Paper;
 }
 
-/** The booklet as a document to print, pictures still to be laid in. */
-export function bookletDocument(variant: Variant, variants: readonly Model[], { language, edition, paper }: Booklet, all: readonly Words[]): PrintDocument {
-  const { item, model, plan, report, pictures } = variant;
+/** End of a booklet's name; the edition of pictures is the same for all languages. */
+function ending({ tongues, edition, paper }: Booklet): string {
+  return `${edition === 'pictures' ? '' : `${nameOf(tongues)}-`}${edition}${paper === 'a4' ? '' : `-${paper}`}`;
+}
+
+/** The booklet as a document to print, pictures still to be laid in: the variant's own, unless others are drawn for its paper. */
+export function bookletDocument(variant: Variant, variants: readonly Model[], booklet: Booklet, all: readonly Words[], pictures = variant.pictures): PrintDocument {
+  const { item, model, plan, report } = variant;
+  const { tongues: [language, ...alongside], edition, paper } = booklet;
   const mark = contentMark(variant);
   const pages = bookletPages({
     model, plan, report, variants, edition, paper,
     pictures: Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }])),
-    partScale: drawing.PART_SCALE,
+    partScale: drawing.partScale(formatOf(paper)),
     revision: item.revision,
     contentMark: mark,
     despiteFindings: report.findings.some((finding) => finding.verdict === 'fail'),
     words: language,
+    alongside,
     languages: all.map((each) => each.about.name),
     glyphs: glyphsFrom(drawing),
     placePicture: picturePlace,
   });
   return {
-    id: `${item.name}-${model.size}-${language.lang}-${edition}-${paper}`,
+    id: `${item.name}-${model.size}-${ending(booklet)}`,
     html: pages.html, css: pages.css, lang: language.lang, dir: pages.dir, title: pages.title, paper, contentMark: mark,
   };
 }

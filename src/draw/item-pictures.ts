@@ -4,9 +4,11 @@ import { sidesInOrder, type Plan } from '../plan/index.ts';
 import { finishedScene, letteredScene, partBody, runScene, STANDARD_VIEW, type Scene, type View } from '../scene/index.ts';
 import { patternPicture, sectionSeries } from './flat/index.ts';
 import { hardwareOf } from './hardware.ts';
+import { FORMATS, type Format } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
 import { composeAlone, composePicture, type LineDrawer, type Paper } from './picture/index.ts';
-import { cutBars, plateSheet, stepPictures } from './step-pictures.ts';
+import { remembered } from './remembered.ts';
+import { cutBarsInPieces, plateSheet, stepPictures } from './step-pictures.ts';
 import type { Picture } from './types.ts';
 
 /** mm of paper for one mm of part on the page of parts: large ones at 1:10, small ones at 1:2 (scales of ISO 5455, from memory). */
@@ -14,9 +16,11 @@ export const PART_SCALE: Readonly<Record<PartKind, number>> = {
   panel: 0.1, 'flat-panel': 0.1, 'long-tube': 0.1, 'short-tube': 0.1, post: 0.1, cable: 0.1, joint: 0.5, 'panel-pin': 0.5, 'joint-pin': 0.5, 'wing-nut': 0.5,
 };
 
-const FULL: Paper = { width: 165, height: 200 };
-const LETTERED: Paper = { width: 124, height: 170 };
-const RUN: Paper = { width: 70, height: 38 };
+/** The same for a format: a whole panel at 1:10 is wider than a small page. */
+export function partScale(format: Format): typeof PART_SCALE {
+  return format === 'small' ? { ...PART_SCALE, panel: 0.05, 'flat-panel': 0.05 } : PART_SCALE;
+}
+
 /** A long part is shown with a break beyond this width of paper, mm. */
 const WIDEST_PART = 72;
 const SMALL_WIDTH = 23.5;
@@ -24,25 +28,47 @@ const SMALL_WIDTH = 23.5;
 /** Tells which picture has been drawn, for a progress bar. */
 export type Drawn = (id: string) => void;
 
-/** Every picture of one size variant's booklets, in the order they are printed in. */
+/** What the pictures of one size variant are made from. */
+export interface Drawable {
+  readonly model: Model;
+  readonly plan: Plan;
+  readonly cuts: TubeCutPlan;
+  readonly solids: Solids;
+}
+
+/** Every picture of one size variant's booklets on A4 and Letter, in the order they are printed in. */
 export function itemPictures(model: Model, plan: Plan, cuts: TubeCutPlan, solids: Solids, drawn: Drawn = () => undefined): readonly Picture[] {
-  const draw = cachedDrawer();
-  const composed = (scene: Scene, paper: Paper): Picture => composePicture(scene, paper, draw);
-  const told = (picture: Picture): Picture => {
-    drawn(picture.id);
-    return picture;
-  };
+  return picturesFor({ model, plan, cuts, solids }, ['page'], drawn).page;
+}
+
+/** The same pictures for several formats of pages. Each scene is drawn once and set on each paper, so a further format costs little. */
+export function picturesFor<Asked extends Format>(givens: Drawable, formats: readonly Asked[], drawn: Drawn = () => undefined): Readonly<Record<Asked, readonly Picture[]>> {
+  const makers = pictureMakers(givens, remembered(cachedDrawer()));
+  const sets = formats.map((format): [Asked, Picture[]] => [format, []]);
+  for (const make of makers) {
+    for (const [index, [format, set]] of sets.entries()) {
+      const made = make(format);
+      if (index === 0) made.forEach(({ id }) => { drawn(id); });
+      set.push(...made);
+    }
+  }
+  return Object.fromEntries(sets) as Record<Asked, Picture[]>;
+}
+
+/** One for each picture, or for a few that belong together, in the order they are printed in. */
+function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer): readonly ((format: Format) => readonly Picture[])[] {
+  const composed = (scene: Scene, paper: Paper): readonly Picture[] => [composePicture(scene, paper, draw)];
+  const [finished, lettered] = [finishedScene(model, solids), letteredScene(model, solids)];
   const runs = [...new Set(plan.steps.flatMap((step) => step.run ?? []))];
   return [
-    told(composed(finishedScene(model, solids), FULL)),
-    told(composed(letteredScene(model, solids), LETTERED)),
-    ...partPictures(model, solids, draw).map(told),
-    told(cutBars(cuts)),
-    told({ ...patternPicture(model.pattern, { width: 165, height: 230 }), id: 'pattern' }),
-    told({ ...creaseSection(model), id: 'crease-section' }),
-    ...model.plates.map((_, index) => told({ ...plateSheet(model, index), id: `plate:${index + 1}` })),
-    ...runs.map((run) => told(composed(runScene(model, run, solids), RUN))),
-    ...plan.steps.flatMap((step) => stepPictures({ model, plan, cuts, solids, draw }, step)).map(told),
+    (format) => composed(finished, FORMATS[format].full),
+    (format) => composed(lettered, FORMATS[format].lettered),
+    (format) => partPictures(model, solids, draw, partScale(format)),
+    (format) => cutBarsInPieces(cuts, FORMATS[format]).map((picture, index) => ({ ...picture, id: index === 0 ? 'cut-bars' : `cut-bars:${'abcdefgh'[index - 1] ?? index}` })),
+    (format) => [{ ...patternPicture(model.pattern, FORMATS[format].pattern), id: 'pattern' }, { ...creaseSection(model, FORMATS[format].sections), id: 'crease-section' }],
+    (format) => model.plates.map((_, index) => ({ ...plateSheet(model, index, FORMATS[format].bench), id: `plate:${index + 1}` })),
+    ...runs.map((run) => (format: Format) => composed(runScene(model, run, solids), FORMATS[format].run)),
+    ...plan.steps.map((step) => (format: Format) => stepPictures({ model, plan, cuts, solids, draw, format }, step)),
   ];
 }
 
@@ -55,11 +81,11 @@ export function cachedDrawer(): LineDrawer {
   return (bodies, view, apart) => lineDrawing(bodies, view, { caches, ...(apart ? { apart } : {}) });
 }
 
-const creaseSection = (model: Model): Picture =>
-  sectionSeries(model.pattern, sidesInOrder(model.pattern)[1] ?? 'right', hardwareOf(model), { width: 165, height: 190 });
+const creaseSection = (model: Model, paper: Paper): Picture =>
+  sectionSeries(model.pattern, sidesInOrder(model.pattern)[1] ?? 'right', hardwareOf(model), paper);
 
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
-function partPictures(model: Model, solids: Solids, draw: LineDrawer): readonly Picture[] {
+export function partPictures(model: Model, solids: Solids, draw: LineDrawer, scales = PART_SCALE): readonly Picture[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];
   return kinds.flatMap((kind) => {
     const body = partBody(model, kind, solids);
@@ -67,7 +93,7 @@ function partPictures(model: Model, solids: Solids, draw: LineDrawer): readonly 
     // A panel is shown whole: a break would leave out its notches.
     const at = (scale: number, widest: number): Picture => composeAlone(body, viewOf(kind), scale, draw, kind === 'panel' ? Infinity : widest);
     return [
-      { ...at(PART_SCALE[kind], WIDEST_PART), id: `part:${kind}` },
+      { ...at(scales[kind], WIDEST_PART), id: `part:${kind}` },
       { ...noWider(at, SMALL_SCALE[kind], SMALL_WIDTH), id: `small:${kind}` },
     ];
   });

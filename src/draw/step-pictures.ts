@@ -3,6 +3,7 @@ import type { Model, Solids } from '../model/index.ts';
 import type { Action, Plan, Step } from '../plan/index.ts';
 import { closeUpScene, sleeveEnds, stepScene } from '../scene/index.ts';
 import { cutBarsPaper, cutBarsPicture, markingPicture, platePicture, sectionSeries, spacingPicture, type Marking } from './flat/index.ts';
+import { FORMATS, type Format, type Papers } from './formats.ts';
 import { hardwareOf } from './hardware.ts';
 import { composePicture, type LineDrawer, type Paper } from './picture/index.ts';
 import type { Picture } from './types.ts';
@@ -13,15 +14,9 @@ export interface StepGivens {
   readonly cuts: TubeCutPlan;
   readonly solids: Solids;
   readonly draw: LineDrawer;
+  /** For which pages; `page` unless given. */
+  readonly format?: Format;
 }
-
-/** Width of the page's main column, mm. The heights let two steps stand on an A4 or a Letter page. */
-const COLUMN = 165;
-const FRAME: Paper = { width: COLUMN, height: 96 };
-const DECK: Paper = { width: COLUMN, height: 107 };
-const WHOLE: Paper = { width: COLUMN, height: 98 };
-const BENCH: Paper = { width: COLUMN, height: 105 };
-const CLOSE_UP: Paper = { width: 110, height: 84 };
 
 const BENCH_STAGE: Partial<Record<Action, Exclude<Marking['stage'], 'blank'>>> = {
   'mark-inside': 'inside',
@@ -40,25 +35,36 @@ export function stepPictures(givens: StepGivens, step: Step): readonly Picture[]
   return [main, ...more];
 }
 
-function benchPicture({ model, cuts }: StepGivens, step: Step): Picture | null {
+const papersOf = ({ format = 'page' }: StepGivens): Papers => FORMATS[format];
+
+function benchPicture(givens: StepGivens, step: Step): Picture | null {
+  const { model, cuts } = givens;
   const { kit, pattern } = model;
-  if (step.action === 'cut-tubes') return cutBars(cuts);
-  if (step.action === 'cut-blank') return markingPicture(pattern, { stage: 'blank', stock: [kit.panel.length, kit.panel.width] }, BENCH);
-  if (step.action === 'cut-panel') return plateSheet(model, Math.max(0, 'abcdefgh'.indexOf(step.key.split(':')[1] ?? 'a')));
-  if (step.action === 'mark-posts') return postKinds(model).slice(0, 1).map((post) => postMarks(model, post))[0] ?? null;
+  const { bench } = papersOf(givens);
+  if (step.action === 'cut-tubes') return cutBarsInPieces(cuts, papersOf(givens))[0] ?? null;
+  if (step.action === 'cut-blank') return markingPicture(pattern, { stage: 'blank', stock: [kit.panel.length, kit.panel.width] }, bench);
+  if (step.action === 'cut-panel') return plateSheet(model, Math.max(0, 'abcdefgh'.indexOf(step.key.split(':')[1] ?? 'a')), bench);
+  if (step.action === 'mark-posts') return postKinds(model).slice(0, 1).map((post) => postMarks(model, post, papersOf(givens).posts))[0] ?? null;
   const stage = BENCH_STAGE[step.action];
-  return stage === undefined ? null : markingPicture(pattern, { stage }, BENCH);
+  return stage === undefined ? null : markingPicture(pattern, { stage }, bench);
+}
+
+/** The stock tubes to saw, in as many pictures as they need. */
+export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): readonly Picture[] {
+  const count = Math.max(1, Math.ceil(cuts.patterns.length / bars));
+  const each = Math.ceil(cuts.patterns.length / count);
+  return Array.from({ length: count }, (_, index) => cutBars({ ...cuts, patterns: cuts.patterns.slice(index * each, (index + 1) * each) }, bench.width));
 }
 
 /** The stock tubes to saw. The saw runs on the mark: its kerf comes out of the joints' end play, so it is not dimensioned. */
-export const cutBars = ({ stock, patterns }: TubeCutPlan): Picture =>
-  cutBarsPicture({ stock, kerf: 0, patterns }, { width: COLUMN, height: cutBarsPaper({ stock, kerf: 0, patterns }).height });
+export const cutBars = ({ stock, patterns }: TubeCutPlan, width = FORMATS.page.bench.width): Picture =>
+  cutBarsPicture({ stock, kerf: 0, patterns }, { width, height: cutBarsPaper({ stock, kerf: 0, patterns }).height });
 
 /** A flat panel to cut from the stock panel, by its place in the model's list. */
-export function plateSheet({ kit, plates }: Model, index: number): Picture {
+export function plateSheet({ kit, plates }: Model, index: number, paper: Paper = FORMATS.page.bench): Picture {
   const plate = plates[index];
   if (plate === undefined) throw new RangeError(`no flat panel ${index + 1}; there are ${plates.length}`);
-  return platePicture(plate, [kit.panel.length, kit.panel.width], plate.partIds.length, BENCH);
+  return platePicture(plate, [kit.panel.length, kit.panel.width], plate.partIds.length, paper);
 }
 
 /** One post of each kind: those of one length with the same marks are marked alike. */
@@ -70,7 +76,7 @@ function postKinds(model: Model): readonly { readonly length: number; readonly m
 }
 
 /** Marks for the lower end of each sleeve, counted from the post's foot. */
-function postMarks({ kit }: Model, post: ReturnType<typeof postKinds>[number]): Picture {
+function postMarks({ kit }: Model, post: ReturnType<typeof postKinds>[number], paper: Paper): Picture {
   return spacingPicture({
     length: post.length,
     diameter: kit.tube.outsideDiameter,
@@ -78,24 +84,26 @@ function postMarks({ kit }: Model, post: ReturnType<typeof postKinds>[number]): 
     edge: 'lower',
     sleeve: { length: kit.joint.sleeveAbove + kit.joint.sleeveBelow, diameter: kit.joint.sleeveDiameter },
     count: post.count,
-  }, { width: COLUMN, height: 80 });
+  }, paper);
 }
 
-function scenePicture({ model, solids, draw }: StepGivens, step: Step): Picture {
+function scenePicture(givens: StepGivens, step: Step): Picture {
+  const { model, solids, draw } = givens;
   const scene = stepScene(model, step, solids);
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
-  return composePicture(scene, paperFor(step), draw);
+  const { frame, deck, whole, over } = papersOf(givens);
+  if (step.action === 'push-tubes' || step.action === 'close-frame') return composePicture(scene, frame, draw);
+  if (step.run !== null) return composePicture(scene, deck, draw);
+  return composePicture(scene, closeUpScene(model, step, solids) === null ? whole : over, draw);
 }
 
-function paperFor(step: Step): Paper {
-  if (step.action === 'push-tubes' || step.action === 'close-frame') return FRAME;
-  return step.run === null ? WHOLE : DECK;
-}
-
-function furtherPictures({ model, plan, solids, draw }: StepGivens, step: Step): readonly Picture[] {
+function furtherPictures(givens: StepGivens, step: Step): readonly Picture[] {
+  const { model, plan, solids, draw } = givens;
+  const { wrap, posts, closeUp: paper } = papersOf(givens);
   const firstWrap = plan.steps.find((other) => other.action === 'wrap-side');
-  if (step === firstWrap && step.side !== null) return [sectionSeries(model.pattern, step.side, hardwareOf(model), { width: COLUMN, height: 120 }, 'folded')];
-  if (step.action === 'mark-posts') return postKinds(model).slice(1).map((post) => postMarks(model, post));
+  if (step === firstWrap && step.side !== null) return [sectionSeries(model.pattern, step.side, hardwareOf(model), wrap, 'folded')];
+  if (step.action === 'cut-tubes') return cutBarsInPieces(givens.cuts, papersOf(givens)).slice(1);
+  if (step.action === 'mark-posts') return postKinds(model).slice(1).map((post) => postMarks(model, post, posts));
   const closeUp = closeUpScene(model, step, solids);
-  return closeUp === null ? [] : [composePicture(closeUp, CLOSE_UP, draw)];
+  return closeUp === null ? [] : [composePicture(closeUp, paper, draw)];
 }

@@ -5,3 +5,5 @@ export { explained } from './order.ts';
 export { orderedJobs, planItem, provenClashes } from './plan.ts';
 export { rulesFor, sidesInOrder } from './rules.ts';
 export { WORK } from './work.ts';
+export * from './workshop/index.ts';
+export { stepKeys } from './step-keys.ts';

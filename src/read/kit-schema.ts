@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { fileName, measure, oneWord, section, share, shareAboveZero } from './fields.ts';
+import { fileName, measure, oneWord, section, share, shareAboveZero, wholeFromOne } from './fields.ts';
 import { messages } from './messages.ts';
 
 /** The sections of a kit file as written there, in kebab-case. The numbers come out in the base units of `Kit`. */
@@ -81,10 +81,21 @@ export const kitSections = {
   }, 'How the kits are built with; change with care.'),
 } as const;
 
+const contents = section({
+  panels: wholeFromOne('Panels.'),
+  tubes: wholeFromOne('Tubes.'),
+  joints: wholeFromOne('Corner joints.'),
+  'panel-pins': wholeFromOne('Panel pins.'),
+  'joint-pins': wholeFromOne('Joint pins.'),
+  'wing-nuts': wholeFromOne('Wing nuts.'),
+  cables: wholeFromOne('Cables.'),
+}, 'How many of each part a whole kit has: without it no order can be told in kits.');
+
 export const kitSchema = section({
   kind: oneWord('kit', messages.kind('kit'), 'Says that this is a kit file.'),
   name: fileName('Name of the kit, the same as the file has.'),
   ...kitSections,
+  contents: contents.optional(),
 }, 'One retired structure, as delivered. Every number carries its unit.');
 
 export type KitFile = z.output<typeof kitSchema>;

@@ -92,6 +92,16 @@ export interface Kit {
     readonly sawKerf: number;
     readonly knifeKerf: number;
   };
+  /** How many of each part a whole kit has; left out where nobody counted. */
+  readonly contents?: {
+    readonly panels: number;
+    readonly tubes: number;
+    readonly joints: number;
+    readonly panelPins: number;
+    readonly jointPins: number;
+    readonly wingNuts: number;
+    readonly cables: number;
+  };
 }
 
 /** What a value of a parameter or expression measures. */
@@ -201,4 +211,51 @@ export interface Item {
   readonly order: readonly OrderWish[];
   /** Path of the item file as given, and a SHA-256 over the texts of item and kit. */
   readonly source: { readonly file: string; readonly sha256: string };
+}
+
+/** A rectangle of a stock panel not to be used, from the panel's lower left corner, mm. */
+export interface StockDefect {
+  readonly is: 'hole' | 'broken-corner' | 'rib' | 'seam' | 'other';
+  /** The corner it was measured from. */
+  readonly corner: 'lower-left' | 'lower-right' | 'upper-left' | 'upper-right';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Stock panels alike, the longer side from left to right, mm. */
+export interface StockPanel {
+  readonly name: string;
+  readonly count: number;
+  readonly length: number;
+  readonly width: number;
+  /** The side its grain or flutes run along; null where any way will do. */
+  readonly grain: 'length' | 'width' | null;
+  readonly defects: readonly StockDefect[];
+}
+
+/** Stock tubes alike, mm. */
+export interface StockTube {
+  readonly name: string;
+  readonly count: number;
+  readonly length: number;
+  /** So much of one end is not to be used. */
+  readonly notFromEnd: number;
+  readonly cracked: boolean;
+}
+
+/** What was counted of retired structures. */
+export interface Stock {
+  readonly name: string;
+  /** Name of the kit file the parts came from. */
+  readonly kit: string;
+  readonly note: string | null;
+  readonly tubes: readonly StockTube[];
+  readonly panels: readonly StockPanel[];
+  readonly cables: readonly { readonly name: string; readonly count: number; readonly length: number }[];
+  readonly joints: number;
+  readonly panelPins: number;
+  readonly jointPins: number;
+  readonly wingNuts: number;
 }

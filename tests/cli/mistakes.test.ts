@@ -3,7 +3,7 @@ import { newWorkshop, type Workshop } from './workshop.ts';
 
 const ITEM = 'steps/rack/item.yaml';
 const KIT = 'steps/kits/stall-kit.yaml';
-const MAKE = ['make', 'rack', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4'] as const;
+const MAKE = ['make', 'rack', '--size', 'low', '--edition', 'pictures', '--paper', 'a4'] as const;
 /** The width of the size that is made. */
 const LOW_WIDTH = '  low:\n    width: 800 mm';
 
@@ -25,9 +25,19 @@ const mistakes: readonly Mistake[] = [
   asked('an unknown item', ['make', 'rick'], /^foldwright: steps\/rick\/item\.yaml: no such item; would be right: one of bed, chair, desk, rack, stool$/),
   asked('an item outside steps/', ['make', '../rack'], /no such item; would be right: one of bed, chair, desk, rack, stool$/),
   asked('an unknown size', ['make', 'rack', '--size', 'huge'], /--size huge: not known; would be right: one of low, standard, tall$/),
-  asked('an unknown language', ['make', 'rack', '--lang', 'xx'], /--lang xx: not known; would be right: one of .*en/),
+  asked('an unknown language', ['make', 'rack', '--lang', 'xx'], /--lang xx: not known; would be right: one of .*en, .*, or two or three joined by \+$/),
+  asked('an unknown language beside another', ['make', 'rack', '--lang', 'en', 'ar+xx'], /--lang ar\+xx: xx is not known; would be right: one of .*en/),
+  asked('a language that is missing beside another', ['make', 'rack', '--lang', 'ar+'], /--lang ar\+: an empty place is not known; would be right: one of .*en/),
+  asked('a language twice in one booklet', ['make', 'rack', '--lang', 'ar+fr+ar'], /--lang ar\+fr\+ar: ar stands twice; would be right: different languages$/),
+  asked('four languages in one booklet', ['make', 'rack', '--lang', 'ar+fr+en+es'], /--lang ar\+fr\+en\+es: 4 languages in one booklet; would be right: at most 3$/),
   asked('an unknown edition', ['make', 'rack', '--edition', 'film'], /--edition film: not known; would be right: one of pictures, words$/),
-  asked('an unknown paper', ['make', 'rack', '--paper', 'a3'], /--paper a3: not known; would be right: one of a4, letter$/),
+  asked('an unknown paper', ['make', 'rack', '--paper', 'a6'], /--paper a6: not known; would be right: one of a4, letter, a5, half-letter$/),
+  asked('an unknown binding', ['make', 'rack', '--bind', 'glued'], /--bind glued: not known; would be right: stitched$/),
+  asked('a whole sheet to stitch', ['make', 'rack', '--bind', 'stitched', '--paper', 'a4'], /--bind stitched --paper a4: .*; would be right: a5 or half-letter$/),
+  asked('a sheet\'s thickness without a unit', ['make', 'rack', '--bind', 'stitched', '--creep', '0.1'], /--creep: found "0.1", would be right: .* with its unit/),
+  asked('a sheet as thick as a board', ['make', 'rack', '--bind', 'stitched', '--creep', '2 mm'], /--creep: found "2 mm", would be right: the thickness of a sheet of paper, 0 mm to 0.5 mm$/),
+  asked('half a sheet', ['make', 'rack', '--bind', 'stitched', '--sheets', '0.5'], /--sheets: found "0.5", would be right: .* a whole number from 1 to 999$/),
+  asked('sheets without a binding', ['make', 'rack', '--sheets', '10'], /--sheets: found without a binding; would be right: with --bind stitched$/),
   asked('an unknown option', ['make', 'rack', '--lagn', 'en'], /unknown option '--lagn'.*--lang/),
   asked('an unknown command', ['makke'], /unknown command 'makke'/),
   asked('an unknown step', ['draw', 'rack', '--size', 'low', '--step', '99'], /--step 99: no such step; would be right: a whole number from 1 to \d+$/),

@@ -16,6 +16,8 @@ export interface Outcome {
 
 /** A temporary folder with its own steps/ and locales/, in which the command is run as a user runs it. */
 export interface Workshop {
+  /** Its path on the disk. */
+  readonly folder: string;
   run(args: readonly string[], env?: Readonly<Record<string, string>>): Promise<Outcome>;
   read(path: string): Buffer;
   write(path: string, text: string): void;
@@ -32,6 +34,7 @@ export function newWorkshop(): Workshop {
   for (const name of ['steps', 'locales']) cpSync(join(project, name), join(folder, name), { recursive: true });
   const at = (path: string): string => join(folder, path);
   return {
+    folder,
     run: (args, env = {}) => new Promise((resolve) => {
       execFile(process.execPath, [program, ...args], { cwd: folder, env: { ...process.env, ...env } }, (error, out, told) => {
         resolve({ code: error === null ? 0 : Number(error.code ?? 1), out, told });

@@ -19,7 +19,7 @@ export async function openGlBrowser(): Promise<GlBrowser> {
   const { path, how, args, env } = await chooseBrowser();
   const beside = how === 'packaged' ? withSoftwareGl(path) : null;
   const browser = await puppeteer.launch({
-    executablePath: beside === null ? path : join(beside, basename(path)), headless: 'shell', env, protocolTimeout: 120_000,
+    executablePath: beside === null ? path : join(beside, basename(path)), headless: 'shell', env, protocolTimeout: 400_000,
     args: [...args.filter((arg) => arg !== '--disable-gpu'), ...SOFTWARE_GL],
   });
   return {

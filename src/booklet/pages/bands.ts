@@ -1,10 +1,15 @@
 import type { PartKind } from '../../model/index.ts';
 import type { Standing, Step } from '../../plan/index.ts';
-import { growth, leastScale, mostScale, type Flexible } from './break-pages.ts';
+import { growth, mostScale, type Flexible } from './break-pages.ts';
 import { caption } from './captions.ts';
+import { headingHeight } from './chapter.tsx';
+import { pageRoom } from './foot.tsx';
 import { marginParts } from './margin-parts.ts';
+import { narrowHead } from './narrow-head.ts';
 import { pictureSize } from './placed-picture.tsx';
-import { glyphHeight, lineHeight, linesOf, sheets, captionSize } from './sheet.ts';
+import { packPages } from './pack.ts';
+import { captionSize, glyphHeight, lineHeight, sheets } from './sheet.ts';
+import { saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** White above and below what stands in a band, and between its rows, mm. */
@@ -18,14 +23,21 @@ export const timesHeight = 10;
 /** A band that only announces a turn, mm. */
 const turnHeight = 20;
 const runHeight = 24;
+/** What is announced: size of its letters, pt, and the white beside its picture, mm; a picture of a turn. */
+const announced = { size: 12, how: 'beside' } as const;
+const announcedGap = 5;
+const turnGlyph = 19;
+/** Room of how often a run is done and the white beside it, where a narrow page has no margin for it, mm. */
+const repeatWidth = 24;
 /** Size of a run's picture against its own: it has no text, and its steps should begin on its page. */
 export const runScale = 0.8;
 /** Size of the finished item's picture after the last step against its own. */
 export const finishedScale = 0.45;
 
-/** A strip across the page between two hairlines. Heights in mm, white included; `flexible` is what its pictures take of it, `growing` those that may be set larger. */
+/** A strip across the page between two hairlines. Heights in mm, white included; `flexible` is what its pictures take of it, `growing` those that may be set larger.
+ * A step with more pictures than a page holds `goesOn` in the next band, which `comes` from it. `partsHeight` is that of the parts where they stand over the picture. */
 export type Band = Omit<Flexible, 'leads'> & (
-  | { readonly kind: 'step'; readonly headHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly string[] }
+  | { readonly kind: 'step'; readonly headHeight: number; readonly partsHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly string[]; readonly goesOn: boolean; readonly comes: boolean }
   | { readonly kind: 'run'; readonly leads: true; readonly run: string; readonly times: number; readonly picture: string | null }
   | { readonly kind: 'turn'; readonly leads: true; readonly run: string | null }
   | { readonly kind: 'finished'; readonly run: null }
@@ -56,7 +68,9 @@ function mostOf(input: BookletInput, id: string, base: number): number {
 export function bandsOf(input: BookletInput): readonly Band[] {
   const bands = input.plan.steps.flatMap((step, index, steps) => {
     const before = steps[index - 1];
-    return [...runBand(input, step, before), ...turnBand(step, before), stepBand(input, step)];
+    const leading = [...runBand(input, step, before), ...turnBand(input, step, before)];
+    const over = leading.reduce((sum, { height }) => sum + height, before ? 0 : headingHeight(input, 'steps'));
+    return [...leading, ...stepBands(input, step, over)];
   });
   return [...bands, finishedBand(input)];
 }
@@ -70,28 +84,59 @@ function runBand(input: BookletInput, step: Step, before: Step | undefined): Ban
   if (step.run === null || step.run === before?.run) return [];
   const id = `run:${step.run}`;
   const size = input.pictures[id];
-  const height = size ? Math.max(runHeight, size.height * runScale + 2 * bandPad) : runHeight;
-  return [{ kind: 'run', height, flexible: height - runHeight, leads: true, run: step.run, times: step.times, picture: size ? id : null }];
+  const beside = (size ? size.width * runScale : 0) + (sheets[input.paper].narrow && step.times > 1 ? repeatWidth : 0);
+  const told = announcedHeight(input, ({ words }) => words.t('booklet.run', { count: step.times }), beside);
+  const least = Math.max(runHeight, told);
+  const height = size ? Math.max(least, size.height * runScale + 2 * bandPad) : least;
+  return [{ kind: 'run', height, flexible: height - least, leads: true, run: step.run, times: step.times, picture: size ? id : null }];
 }
 
 /** Turning the work is a step of its own; only a walk round the upright work, to another side of it, is announced. */
-function turnBand({ standing, run }: Step, before: Step | undefined): Band[] {
+function turnBand(input: BookletInput, { standing, run }: Step, before: Step | undefined): Band[] {
   const sameView = before === undefined || samePose(standing.pose, before.standing.pose);
-  return standing.name !== 'upright' || sameView ? [] : [{ kind: 'turn', height: turnHeight, flexible: 0, leads: true, run }];
+  if (standing.name !== 'upright' || sameView) return [];
+  const told = announcedHeight(input, ({ words }) => words.t('booklet.walk-round'), turnGlyph);
+  return [{ kind: 'turn', height: Math.max(turnHeight, told), flexible: 0, leads: true, run }];
+}
+
+/** Height of a band that says something beside a picture of that width, white included, mm. */
+function announcedHeight(input: BookletInput, say: Say, pictureWidth: number): number {
+  if (input.edition === 'pictures') return 0;
+  const width = sheets[input.paper].main - pictureWidth - announcedGap;
+  return Math.ceil(2 * (saidHeight(input, say, width, announced) + 2 * bandPad)) / 2;
 }
 
 /** Whether the work lies the same way. */
 export const samePose = (one: Standing['pose'], other: Standing['pose']): boolean =>
   one.every((value, index) => Math.abs(value - (other[index] ?? NaN)) < 1e-9);
 
-function stepBand(input: BookletInput, step: Step): Band {
+/** One band for a step, or on a narrow page as many as its pictures need; `over` is what stands above the first, mm. */
+function stepBands(input: BookletInput, step: Step, over: number): readonly Band[] {
+  const { narrow, leastScale } = sheets[input.paper];
   const ids = picturesOf(input, step);
+  if (!narrow) return [stepBand(input, step, ids, false, false)];
+  const head = narrowHead(input, step, numeralHeight);
+  const room = (taken: number): number => (pageRoom(input) - taken - glyphHeight - rowGap - 2 * bandPad - 0.5) / leastScale;
+  // Where what is said in several languages leaves no room for a picture, the first page is left without one.
+  const pages = packPages(ids.map((id) => ({ id, height: pictureSize(input, id).height + rowGap })), room(numeralHeight), room(over + head.caption + head.parts));
+  return pages.map((page, index) => stepBand(input, step, page.map(({ id }) => id), index < pages.length - 1, index > 0));
+}
+
+function stepBand(input: BookletInput, step: Step, ids: readonly string[], goesOn: boolean, comes: boolean): Band {
+  const { narrow, main, leastScale } = sheets[input.paper];
   const flexible = ids.reduce((sum, id) => sum + pictureSize(input, id).height, 0);
-  const headHeight = input.edition === 'words' ? linesOf(caption(input, step), sheets[input.paper].main, captionSize * input.words.about.textScale) * lineHeight : 0;
-  const column = headHeight + rowGap + flexible + rowGap * ids.length + glyphHeight;
-  const margin = numeralHeight + newPartsHeight(input, step);
+  const head = comes ? { caption: 0, parts: numeralHeight } : narrowHead(input, step, numeralHeight);
+  const wideHead = input.edition === 'words' ? saidHeight(input, (each) => caption(each, step), main, { size: captionSize, how: 'beside' }) : 0;
+  const headHeight = narrow ? head.caption : wideHead;
+  const partsHeight = narrow ? head.parts : 0;
+  const column = headHeight + partsHeight + (ids.length === 0 ? 0 : rowGap + flexible + rowGap * ids.length + glyphHeight);
+  const margin = narrow ? 0 : numeralHeight + newPartsHeight(input, step);
   const height = Math.ceil(2 * (Math.max(column, margin) + 2 * bandPad)) / 2;
-  return { kind: 'step', height, flexible: Math.min(flexible, (height - 2 * bandPad - margin) / (1 - leastScale)), growing: ids.map((id) => ({ height: pictureSize(input, id).height, most: mostOf(input, id, 1) })), headHeight, step, run: step.run, pictures: ids };
+  return {
+    kind: 'step', height, flexible: Math.min(flexible, (height - 2 * bandPad - margin) / (1 - leastScale)),
+    growing: ids.map((id) => ({ height: pictureSize(input, id).height, most: mostOf(input, id, 1) })),
+    headHeight, partsHeight, step, run: step.run, pictures: ids, goesOn, comes,
+  };
 }
 
 /** `step:7`, then `step:7:a`, `step:7:b` and so on as far as there are any. */
@@ -108,7 +153,7 @@ function newPartsHeight(input: BookletInput, step: Step): number {
 /** Size of a part's small picture. Throws where it is wider than the margin column that holds it. */
 export function smallSize(input: BookletInput, kind: PartKind): { readonly width: number; readonly height: number } {
   const size = pictureSize(input, `small:${kind}`);
-  const { margin } = sheets[input.paper];
-  if (size.width > margin) throw new Error(`booklet: picture "small:${kind}" is ${size.width} mm wide; the margin holds ${margin} mm`);
+  const { margin, narrow } = sheets[input.paper];
+  if (!narrow && size.width > margin) throw new Error(`booklet: picture "small:${kind}" is ${size.width} mm wide; the margin holds ${margin} mm`);
   return size;
 }

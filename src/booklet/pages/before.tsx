@@ -1,9 +1,11 @@
 import type { ReactNode } from 'react';
 import type { Caution, Plan, Tool } from '../../plan/index.ts';
-import { CautionList } from './caution-list.tsx';
-import { ChapterHeading } from './chapter.tsx';
+import type { Words } from '../words/index.ts';
+import { cautionPages, type Block } from './caution-list.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
+import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
+import { Said, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Always shown, whatever the plan's steps say. */
@@ -16,14 +18,69 @@ export const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-
 
 /** People, time, tools and safety signs. */
 export function before(input: BookletInput): readonly ReactNode[] {
-  return [(
-    <div className="before main" key="before">
-      <ChapterHeading input={input} name="before" />
-      <PeopleAndTime input={input} />
-      <Tools input={input} />
-      <CautionList input={input} cautions={workCautions(input.plan)} sentences={input.report.advice.fixToWall ? {} : { tipping: 'hold' }} />
-    </div>
-  )];
+  return cautionPages(input, {
+    name: 'before',
+    className: 'before',
+    over: [
+      { height: crewHeight(input), node: <PeopleAndTime key="crew" input={input} /> },
+      ...toolRows(input),
+    ],
+    cautions: workCautions(input.plan),
+    sentences: input.report.advice.fixToWall ? {} : { tipping: 'hold' },
+  });
+}
+
+/** Height of the pictograms of people and time with the white under them, and the room of the words beside them, mm. */
+const crewGlyph = 20;
+export const crewWhite = 6;
+const crewWords = { wide: 55, narrow: 33 } as const;
+export const crewGap = { wide: 14, narrow: 8 } as const;
+
+const crew: Say = ({ words, plan }) => words.t('booklet.people', { count: peopleAtMost(plan) });
+const time: Say = ({ words, plan }) => words.t('booklet.time', { time: workTime(words, plan) });
+const crewSize = 12;
+
+function peopleAtMost({ steps }: Plan): number {
+  return Math.max(...steps.map((step) => step.people));
+}
+
+function workTime(words: Words, plan: Plan): string {
+  return words.duration(Math.ceil(totalMinutes(plan) / 10) * 10);
+}
+
+function crewHeight(input: BookletInput): number {
+  if (input.edition === 'pictures') return crewGlyph + crewWhite;
+  const width = sheets[input.paper].narrow ? crewWords.narrow : crewWords.wide;
+  return Math.max(crewGlyph, ...[crew, time].map((say) => saidHeight(input, say, width, { size: crewSize, bold: true }))) + crewWhite;
+}
+
+/** Tools side by side, each with its name under it: its width, white over and under a row, between names and pictures, mm; the names' size, pt, and lines, mm. */
+export const toolWidth = 30.6;
+export const toolGap = { rows: 5.5, columns: 3, name: 1.5 } as const;
+export const toolSize = 11;
+export const toolLine = 5;
+const toolGlyph = 20;
+const bareToolGlyph = 25;
+
+/** Each row by itself: in several languages they may need more than a page. */
+function toolRows(input: BookletInput): readonly Block[] {
+  const tools = toolsOf(input.plan);
+  const wide = Math.floor((sheets[input.paper].main + toolGap.columns) / (toolWidth + toolGap.columns));
+  const rows = Array.from({ length: Math.ceil(tools.length / wide) }, (_, index) => tools.slice(wide * index, wide * (index + 1)));
+  return rows.map((row, index) => ({
+    height: toolGap.rows + toolsHeight(input, row) + (index === rows.length - 1 ? toolGap.rows : 0),
+    node: <Tools key={row.join()} input={input} tools={row} />,
+  }));
+}
+
+function toolsHeight(input: BookletInput, row: readonly Tool[]): number {
+  if (input.edition === 'pictures') return bareToolGlyph;
+  return toolGlyph + toolGap.name + Math.max(...row.map((tool) => saidHeight(input, ({ words }) => words.t(`booklet.tools.${tool}`), toolWidth, { size: toolSize, leading: toolLine })));
+}
+
+function toolsOf({ steps }: Plan): readonly Tool[] {
+  const used = new Set(steps.flatMap((step) => step.tools));
+  return toolOrder.filter((tool) => used.has(tool));
 }
 
 /** Cautions of all steps, each once, with those that always hold. */
@@ -39,37 +96,30 @@ export function totalMinutes({ steps }: Plan): number {
 
 function PeopleAndTime({ input }: { readonly input: BookletInput }): ReactNode {
   const { words, plan, glyphs, edition } = input;
-  const people = Math.max(...plan.steps.map((step) => step.people));
-  const crew = words.t('booklet.people', { count: people });
-  const time = words.duration(Math.ceil(totalMinutes(plan) / 10) * 10);
   return (
     <div className="crew">
       <div>
-        <GlyphMark glyph={glyphs.plain(people === 2 ? 'two-people' : 'one-person')} label={crew} height={20} />
-        {edition === 'words' && <p>{crew}</p>}
+        <GlyphMark glyph={glyphs.plain(peopleAtMost(plan) === 2 ? 'two-people' : 'one-person')} label={crew(input)} height={crewGlyph} />
+        {edition === 'words' && <p><Said input={input} say={crew} /></p>}
       </div>
       <div className="time">
-        <GlyphMark glyph={glyphs.plain('time')} label={words.t('booklet.alt.time')} height={20} />
-        <p><Spoken text={edition === 'words' ? words.t('booklet.time', { time }) : time} /></p>
+        <GlyphMark glyph={glyphs.plain('time')} label={words.t('booklet.alt.time')} height={crewGlyph} />
+        <p>{edition === 'words' ? <Said input={input} say={time} /> : <Spoken text={workTime(words, plan)} />}</p>
       </div>
     </div>
   );
 }
 
-function Tools({ input }: { readonly input: BookletInput }): ReactNode {
-  const { words, plan, glyphs, edition } = input;
-  const used = new Set(plan.steps.flatMap((step) => step.tools));
+function Tools({ input, tools }: { readonly input: BookletInput; readonly tools: readonly Tool[] }): ReactNode {
+  const { words, glyphs, edition } = input;
   return (
     <ul className="tools">
-      {toolOrder.filter((tool) => used.has(tool)).map((tool) => {
-        const name = words.t(`booklet.tools.${tool}`);
-        return (
-          <li key={tool}>
-            <GlyphMark glyph={glyphs.tool(tool)} label={name} height={edition === 'words' ? 20 : 25} />
-            {edition === 'words' && <span>{name}</span>}
-          </li>
-        );
-      })}
+      {tools.map((tool) => (
+        <li key={tool}>
+          <GlyphMark glyph={glyphs.tool(tool)} label={words.t(`booklet.tools.${tool}`)} height={edition === 'words' ? toolGlyph : bareToolGlyph} />
+          {edition === 'words' && <span><Said input={input} say={(each) => each.words.t(`booklet.tools.${tool}`)} /></span>}
+        </li>
+      ))}
     </ul>
   );
 }

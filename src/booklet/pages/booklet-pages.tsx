@@ -14,6 +14,7 @@ import { plates } from './plates.tsx';
 import { safeLoad } from './safe-load.tsx';
 import { steps } from './steps.tsx';
 import { pageStyle } from './style.ts';
+import { inEach, tonguesOf } from './tongues.tsx';
 import type { BookletInput, BookletPages } from './types.ts';
 
 /** The chapters in the order of the booklet; each gives the contents of its pages. */
@@ -22,7 +23,7 @@ const chapters: readonly ((input: BookletInput) => readonly ReactNode[])[] = [
 ];
 
 /**
- * All pages of one booklet: one language, edition and paper of one size variant.
+ * All pages of one booklet: one edition and paper of one size variant, in one language or several side by side.
  * Throws where a picture, a word or a pictogram is missing, or something is higher than a page.
  */
 export function bookletPages(input: BookletInput): BookletPages {
@@ -32,8 +33,8 @@ export function bookletPages(input: BookletInput): BookletPages {
   )).join('\n');
   return {
     html,
-    css: pageStyle(input.words.about.textScale),
-    title: itemAndSize(input),
+    css: pageStyle(tonguesOf(input), input.paper),
+    title: inEach(input).map(itemAndSize).join(' · '),
     dir: input.words.about.direction,
     pageCount: contents.length,
   };

@@ -31,25 +31,26 @@ const smallestIsBad = 0.4;
 
 /**
  * Breaks entries into pages, in order, so that few pages are needed, none is half empty and pictures stay large.
- * An entry that leads stays with the next. `room` and `first` (the first page) are in mm. Throws when a group is
+ * An entry that leads stays with the next. `room` and `first` (the first page) are in mm, `least` is the
+ * smallest size of pictures. Throws when a group is
  * higher than a page even with the smallest pictures.
  */
-export function breakPages<Entry extends Flexible>(entries: readonly Entry[], room: number, first: number = room): readonly FittedPage<Entry>[] {
+export function breakPages<Entry extends Flexible>(entries: readonly Entry[], room: number, first: number = room, least: number = leastScale): readonly FittedPage<Entry>[] {
   const groups = leadGroups(entries);
   /** The best pages for the first groups, by how many groups they hold. */
   const best: (Breaking<Entry> | null)[] = [{ pages: [], cost: 0 }];
   for (let end = 1; end <= groups.length; end += 1) {
     let found: Breaking<Entry> | null = null;
     for (let start = end - 1; start >= 0; start -= 1) {
-      const page = fitted(groups.slice(start, end).flat(), start === 0 ? first : room);
+      const page = fitted(groups.slice(start, end).flat(), start === 0 ? first : room, least);
       if (page === null) break;
       const before = best[start];
       if (!before) continue;
-      const cost = before.cost + costOf(page, start === 0 ? first : room, end === groups.length);
+      const cost = before.cost + costOf(page, start === 0 ? first : room, end === groups.length, least);
       if (found === null || cost < found.cost - 1e-9) found = { pages: [...before.pages, page], cost };
     }
     best.push(found);
-    refuseTooHigh(groups[end - 1] ?? [], room);
+    refuseTooHigh(groups[end - 1] ?? [], room, least);
   }
   const whole = best.at(-1);
   if (!whole) throw new Error(`booklet: the first steps do not fit a page that holds ${first} mm`);
@@ -62,13 +63,13 @@ interface Breaking<Entry> {
 }
 
 /** The entries as one page, or null where not even the smallest pictures fit. */
-function fitted<Entry extends Flexible>(entries: readonly Entry[], room: number): FittedPage<Entry> | null {
+function fitted<Entry extends Flexible>(entries: readonly Entry[], room: number, least: number): FittedPage<Entry> | null {
   const height = sum(entries, (entry) => entry.height);
   if (height <= room + 1e-6) return { entries, ...grown(entries, Math.max(0, room - height)) };
   const flexible = sum(entries, (entry) => entry.flexible);
   // Rounded down to thousandths: the same pages on every machine, and never too high.
   const scale = flexible > 0 ? Math.floor(1000 * (1 - (height - room) / flexible)) / 1000 : 0;
-  return scale < leastScale ? null : { entries, scale, white: 0 };
+  return scale < least ? null : { entries, scale, white: 0 };
 }
 
 /** Pictures as large as the white that is left allows, up to `mostScale`. Rounded down to thousandths as above. */
@@ -89,13 +90,13 @@ export function growth({ growing = [] }: Pick<Flexible, 'growing'>, scale: numbe
 }
 
 /** One for each page, more for an empty or a crowded one, its pictures at their own size; the last may be short. */
-function costOf({ entries, scale, white }: FittedPage<Flexible>, room: number, last: boolean): number {
+function costOf({ entries, scale, white }: FittedPage<Flexible>, room: number, last: boolean, least: number): number {
   const empty = white + sum(entries, (entry) => growth(entry, scale));
-  return 1 + (last ? 0 : (empty / room) ** 2) + smallestIsBad * (Math.max(0, 1 - scale) / (1 - leastScale)) ** 2;
+  return 1 + (last ? 0 : (empty / room) ** 2) + smallestIsBad * (Math.max(0, 1 - scale) / (1 - least)) ** 2;
 }
 
-function refuseTooHigh(group: readonly Flexible[], room: number): void {
-  if (fitted(group, room) !== null) return;
+function refuseTooHigh(group: readonly Flexible[], room: number, least: number): void {
+  if (fitted(group, room, least) !== null) return;
   throw new Error(`booklet: ${sum(group, (entry) => entry.height)} mm of height do not fit a page that holds ${room} mm`);
 }
 

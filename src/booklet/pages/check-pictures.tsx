@@ -5,7 +5,7 @@ import { Spoken } from './spoken.tsx';
 import type { BookletInput, Glyph } from './types.ts';
 
 interface CheckPicturesProps {
-  readonly input: BookletInput;
+  readonly input: Pick<BookletInput, 'words' | 'glyphs'>;
   readonly check: WorkerCheck;
   /** mm */
   readonly height: number;

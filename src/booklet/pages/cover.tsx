@@ -1,31 +1,81 @@
 import type { ReactNode } from 'react';
 import { isolate } from '../words/index.ts';
+import { pageRoom } from './foot.tsx';
 import { Languages } from './languages.tsx';
-import { itemName, sizeName } from './names.ts';
-import { PlacedPicture } from './placed-picture.tsx';
+import { itemAndSize, itemName, sizeName } from './names.ts';
+import { PlacedPicture, pictureSize } from './placed-picture.tsx';
+import { sheets, textSize } from './sheet.ts';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
+import { textLines } from './setting.ts';
+import { Said, inSeveral, saidHeight } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
-/** The item's name, the finished item, its size, and which print this is. */
+/** The item's name: pt and lines in mm, for one language and for several, on a wide page and a narrow one; white over it, mm. */
+export const nameSizes = { wide: { one: 40, several: 28 }, narrow: { one: 28, several: 20 } } as const;
+export const nameLines = { wide: { one: 18, several: 13 }, narrow: { one: 13, several: 10 } } as const;
+export const namePad = { wide: 10, narrow: 4 } as const;
+/** Size variant and measures: lines; white over and under the facts; the column of the revision, mm. */
+export const factLine = 7;
+export const factPad = 5;
+/** Line over the facts, mm. */
+const factRule = 0.3;
+export const coverFoot = 4;
+export const printWidth = { wide: 70, narrow: 50 } as const;
+/** The size's name and measures: their letters, pt; room on the safe side, mm. */
+export const sizeSize = { wide: 14, narrow: 12 } as const;
+const sizeRoom = { wide: 60, narrow: 50 } as const;
+/** Lines of the languages' names, which are in many scripts, and the white over them, mm. */
+export const namesLine = 6.5;
+export const namesPad = 3;
+/** The mark of the size, alone at the top or among the facts, mm. */
+const soleMark = 22;
+const mark = 14;
+
+/** The item's name, the finished item, its size, and which print this is. Without words the mark of its size stands for its name. */
 export function cover(input: BookletInput): readonly ReactNode[] {
   const { model, edition } = input;
+  const wordless = edition === 'pictures';
+  const scale = Math.min(1, (pageRoom(input) - nameHeight(input) - factsHeight(input)) / pictureSize(input, 'finished').height);
   return [(
-    <div className="cover" key="cover">
-      <h1 className="name">{itemName(input)}</h1>
+    <div className={inSeveral(input) ? 'cover several' : 'cover'} key="cover">
+      <h1 className="name">{wordless ? <SizeMark input={input} height={soleMark} label={itemAndSize(input)} /> : <Said input={input} say={itemName} />}</h1>
       <div className="view">
-        <PlacedPicture input={input} id="finished" alt={finishedAlt(input)} />
+        <PlacedPicture input={input} id="finished" alt={finishedAlt(input)} scale={scale} />
       </div>
       <div className="facts">
-        <SizeMark input={input} height={14} />
+        {!wordless && <SizeMark input={input} height={mark} />}
         <div>
-          {edition === 'words' && <p className="size">{sizeName(input, model)}</p>}
+          {!wordless && <p className="size"><Said input={input} say={(each) => sizeName(each, model)} /></p>}
           <p className="overall"><Spoken text={overall(input)} /></p>
         </div>
         <Print input={input} />
       </div>
+      {!wordless && <p className="languages"><Languages input={input} /></p>}
     </div>
   )];
+}
+
+function widthOf({ paper }: BookletInput): 'wide' | 'narrow' {
+  return sheets[paper].narrow ? 'narrow' : 'wide';
+}
+
+/** Heights with the white round them, mm. */
+function nameHeight(input: BookletInput): number {
+  const page = widthOf(input);
+  if (input.edition === 'pictures') return namePad[page] + soleMark;
+  const many = inSeveral(input) ? 'several' : 'one';
+  return namePad[page] + saidHeight(input, itemName, sheets[input.paper].main, { size: nameSizes[page][many], bold: true, leading: nameLines[page][many] });
+}
+
+function factsHeight(input: BookletInput): number {
+  const { words, model, languages = [words.about.name] } = input;
+  if (input.edition === 'pictures') return coverFoot + factRule + factPad + factLine;
+  const page = widthOf(input);
+  const sizes = saidHeight(input, (each) => sizeName(each, model), sizeRoom[page], { size: sizeSize[page], bold: true, leading: factLine }) + factLine;
+  // Other scripts' letters are wider than those of the booklet's: reckoned as bold.
+  const names = textLines(words, languages.join(' · '), sheets[input.paper].main, { size: textSize, bold: true });
+  return coverFoot + factRule + factPad + Math.max(mark, sizes, saidHeight(input, revision, printWidth[page], { size: textSize })) + namesPad + names * namesLine;
 }
 
 /** The finished item's picture in words. */
@@ -39,15 +89,15 @@ export function overall({ model, words }: Pick<BookletInput, 'words' | 'model'>)
   return words.measures(lengths.map((length) => Math.round(length.value)), 'mm');
 }
 
-/** Languages, revision and content mark. */
+const revision = ({ words, revision: count, contentMark }: BookletInput): string => `${words.t('booklet.revision', { revision: count })} · ${isolate(contentMark)}`;
+
+/** Revision and content mark. */
 function Print({ input }: { readonly input: BookletInput }): ReactNode {
-  const { words, edition, revision, contentMark } = input;
+  const { words, edition, revision: count, contentMark } = input;
+  if (edition === 'pictures') return <div className="print"><p><Spoken text={isolate(`${words.number(count)} · ${contentMark}`)} /></p></div>;
   return (
     <div className="print">
-      <p><Languages input={input} /></p>
-      {edition === 'words'
-        ? <p><Spoken text={words.t('booklet.revision', { revision })} /> · <Spoken text={isolate(contentMark)} /></p>
-        : <p><Spoken text={isolate(`${words.number(revision)} · ${contentMark}`)} /></p>}
+      <p><Said input={input} say={revision} /></p>
     </div>
   );
 }

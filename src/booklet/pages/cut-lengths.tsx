@@ -2,14 +2,21 @@ import type { ReactNode } from 'react';
 import type { TubeNeed } from '../../model/index.ts';
 import { isolate } from '../words/index.ts';
 import { leastScale } from './break-pages.ts';
-import { ChapterHeading } from './chapter.tsx';
+import { pageRoom } from './foot.tsx';
+import { ChapterHeading, headingHeight } from './chapter.tsx';
+import { packPages } from './pack.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
-import { bandRoom, headingHeight, sheets } from './sheet.ts';
+import { sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
+import { Said, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Rows of the table, its head, and the white under the drawing, mm. */
 export const pieceHeight = 14;
+/** Columns of the pieces on a wide page, and of their figures; on a narrow page the pieces have the rest. */
+export const pieceWidth = 84;
+export const pieceFigures = { wide: 36, narrow: 32 } as const;
+export const pieceGap = 5;
 export const piecesHead = 8;
 export const barsGap = 8;
 
@@ -19,14 +26,26 @@ export const barsGap = 8;
  */
 export function cutLengths(input: BookletInput): readonly ReactNode[] {
   const heading = <ChapterHeading input={input} name="lengths" />;
-  const room = bandRoom(sheets[input.paper]) - headingHeight - barsGap;
+  if (sheets[input.paper].narrow) return onNarrowPages(input, heading);
+  const room = pageRoom(input) - headingHeight(input, 'lengths') - barsGap;
   const { height } = pictureSize(input, 'cut-bars');
-  const besideTable = Math.min(1, (room - piecesHead - pieceHeight * input.model.tubes.length - 1) / height);
+  const besideTable = Math.min(1, (room - tableHeight(input)) / height);
   const bars = (scale: number): ReactNode => <PlacedPicture input={input} id="cut-bars" alt={barsAlt(input)} scale={scale} />;
   const table = <LengthTable input={input} />;
   return besideTable >= leastScale
     ? [<div className="lengths main" key={0}>{heading}{bars(besideTable)}{table}</div>]
     : [<div className="lengths main" key={0}>{heading}{bars(Math.min(1, room / height))}</div>, <div className="lengths main" key={1}>{table}</div>];
+}
+
+/** The drawing comes in pieces, `cut-bars`, `cut-bars:a` and so on; the table stands under the last where there is room. */
+function onNarrowPages(input: BookletInput, heading: ReactNode): readonly ReactNode[] {
+  const room = pageRoom(input) - barsGap;
+  const ids = Object.keys(input.pictures).filter((id) => id === 'cut-bars' || id.startsWith('cut-bars:')).sort();
+  const drawings = ids.map((id) => ({ height: pictureSize(input, id).height + barsGap, piece: <PlacedPicture key={id} input={input} id={id} alt={barsAlt(input)} /> }));
+  const table = { height: tableHeight(input), piece: <LengthTable key="table" input={input} /> };
+  return packPages([...drawings, table], room + barsGap, room + barsGap - headingHeight(input, 'lengths')).map((page, index) => (
+    <div className="lengths main" key={index}>{index === 0 && heading}{page.map(({ piece }) => piece)}</div>
+  ));
 }
 
 function barsAlt({ words, model }: BookletInput): string {
@@ -35,6 +54,21 @@ function barsAlt({ words, model }: BookletInput): string {
     length: words.measure(tube.length, 'mm', 1),
   })));
   return words.t('booklet.alt.cut-bars', { pieces });
+}
+
+const pieceName = ({ kind }: TubeNeed): Say => ({ words }) => words.t(`parts.${kind}.name`);
+
+/** Height of the table, mm. */
+function tableHeight(input: BookletInput): number {
+  return piecesHead + input.model.tubes.reduce((sum, tube) => sum + rowHeight(input, tube), 0) + 1;
+}
+
+/** Height of a piece's row, its name beside its small picture, mm. */
+function rowHeight(input: BookletInput, tube: TubeNeed): number {
+  if (input.edition === 'pictures') return pieceHeight;
+  const { main, narrow } = sheets[input.paper];
+  const width = (narrow ? main - 2 * pieceFigures.narrow : pieceWidth) - pieceGap - pictureSize(input, `small:${tube.kind}`).width;
+  return Math.max(pieceHeight, Math.ceil(saidHeight(input, pieceName(tube), width, { size: textSize })) + 1);
 }
 
 function LengthTable({ input }: { readonly input: BookletInput }): ReactNode {
@@ -56,12 +90,13 @@ function LengthTable({ input }: { readonly input: BookletInput }): ReactNode {
 
 function LengthRow({ input, tube }: { readonly input: BookletInput; readonly tube: TubeNeed }): ReactNode {
   const { words, edition } = input;
-  const name = words.t(`parts.${tube.kind}.name`);
   return (
-    <tr>
+    <tr style={{ height: `${rowHeight(input, tube)}mm` }}>
       <th scope="row" className="piece">
-        <PlacedPicture input={input} id={`small:${tube.kind}`} alt={name} />
-        {edition === 'words' && <span>{name}</span>}
+        <div>
+          <PlacedPicture input={input} id={`small:${tube.kind}`} alt={pieceName(tube)(input)} />
+          {edition === 'words' && <span><Said input={input} say={pieceName(tube)} /></span>}
+        </div>
       </th>
       <td className="figure"><Spoken text={isolate(words.number(tube.length, 1))} /></td>
       <td className="figure"><Spoken text={words.times(tube.count)} /></td>

@@ -1,12 +1,17 @@
 import type { CSSProperties, ReactNode } from 'react';
 import type { Model, NamedLength } from '../../model/index.ts';
 import type { Use } from '../../read/index.ts';
-import { isolate } from '../words/index.ts';
-import { ChapterHeading } from './chapter.tsx';
+import { isolate, type Words } from '../words/index.ts';
+import { pageRoom } from './foot.tsx';
+import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { sizeName } from './names.ts';
-import { PlacedPicture } from './placed-picture.tsx';
+import { packPages } from './pack.ts';
+import { PlacedPicture, pictureSize } from './placed-picture.tsx';
+import { sheets, textSize } from './sheet.ts';
+import { SizeNames, sizeNamesFit, sizeNamesHeight } from './size-names.tsx';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
+import { Said, inSeveral, saidHeight } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Lengths that have a plainer name where the item's use is known. */
@@ -16,7 +21,8 @@ const namedByUse: Partial<Readonly<Record<Use, Readonly<Record<string, string>>>
   bed: { 'deck-top': 'bed-base', 'back-height': 'guard' },
 };
 
-function lengthName({ words, model }: BookletInput, { name }: NamedLength): string {
+/** A lettered length's name in the booklet's language. */
+export function lengthName({ words, model }: { readonly words: Words; readonly model: Pick<Model, 'use'> }, { name }: Pick<NamedLength, 'name'>): string {
   return words.t(`dimensions.${namedByUse[model.use]?.[name] ?? name}`);
 }
 
@@ -24,17 +30,98 @@ function lengthName({ words, model }: BookletInput, { name }: NamedLength): stri
 const columnsRoom = 58;
 const widestColumn = 18.5;
 
-/** The lettered drawing, and beside it its letters' lengths in every size variant. */
+/** White over the names of the letters and in each of their rows, mm. */
+export const namesPad = 6;
+export const namePad = 2;
+/** Column of the letters, mm. */
+export const letterWidth = 9;
+
+function columnWidth({ variants }: BookletInput): number {
+  return Math.min(widestColumn, columnsRoom / variants.length);
+}
+
+/** Whether the sizes are named over their columns; else their marks are, in a list under the drawing. */
+function namedInHead(input: BookletInput): boolean {
+  return input.edition === 'words' && sizeNamesFit(input, columnWidth(input));
+}
+
+/**
+ * The lettered drawing, and beside it its letters' lengths in every size variant. With words in several languages
+ * the lengths' names stand under it, on a page of their own where they must.
+ */
 export function dimensions(input: BookletInput): readonly ReactNode[] {
-  return [(
-    <div className="dimensions" key="dimensions">
-      <div className="main"><ChapterHeading input={input} name="dimensions" /></div>
+  const room = pageRoom(input);
+  const entries: readonly Entry[] = [
+    { lettered: true, height: letteredScale(input) * pictureSize(input, 'lettered').height },
+    // On a wide page the table stands beside the drawing.
+    ...(sheets[input.paper].narrow ? [{ table: true as const, height: tableHeight(input) }] : []),
+    ...(namedInHead(input) || input.edition === 'pictures' ? [] : [{ sizes: true as const, height: sizeNamesHeight(input) }]),
+    ...namesUnder(input),
+  ];
+  return packPages(entries, room, room - headingHeight(input, 'dimensions')).map((page, index) => (
+    <div className="dimensions" key={index}>
+      {index === 0 && <div className="main"><ChapterHeading input={input} name="dimensions" /></div>}
       <div className="lettered">
-        <PlacedPicture input={input} id="lettered" alt={lettersAlt(input)} />
-        <SizeTable input={input} />
+        {page.some((entry) => 'lettered' in entry) && <PlacedPicture input={input} id="lettered" alt={lettersAlt(input)} scale={letteredScale(input)} />}
+        {page.some((entry) => (sheets[input.paper].narrow ? 'table' : 'lettered') in entry) && <SizeTable input={input} />}
       </div>
+      {page.some((entry) => 'sizes' in entry) && <SizeNames input={input} />}
+      <Names input={input} lengths={page.flatMap((entry) => ('length' in entry ? entry.length : []))} />
     </div>
-  )];
+  ));
+}
+
+type Entry = { readonly height: number } & ({ readonly lettered: true } | { readonly table: true } | { readonly sizes: true } | { readonly length: NamedLength });
+
+/** Size of the drawing against its own: on a narrow page a little smaller where its table then stands under it. */
+function letteredScale(input: BookletInput): number {
+  const sheet = sheets[input.paper];
+  const room = pageRoom(input) - headingHeight(input, 'dimensions') - tableHeight(input);
+  const scale = Math.floor((1000 * room) / pictureSize(input, 'lettered').height) / 1000;
+  return sheet.narrow && scale < 1 && scale >= sheet.leastScale ? scale : 1;
+}
+
+/** A narrow page's table: column of the lengths' names, its text, pt, and lines, mm; a row of figures at the least, and the white over the table. */
+export const namedColumn = 52;
+export const namedGap = 2;
+export const namedSize = 10.5;
+export const namedLine = 5;
+export const leastRow = 11;
+export const overTable = 3;
+/** A size's mark over its column with the arrow to this booklet's own, the white round them, and the table's lines, mm. */
+const sizeHead = 15;
+
+/** Height of the table of lengths on a narrow page with the white over it, mm. */
+function tableHeight(input: BookletInput): number {
+  const heads = namedInHead(input) ? input.variants.map((variant) => saidHeight(input, (each) => sizeName(each, variant), columnWidth(input), { size: textSize, bold: true })) : [0];
+  const row = (length: NamedLength): number => (input.edition === 'pictures' || inSeveral(input)
+    ? leastRow
+    : Math.max(leastRow, saidHeight(input, (each) => lengthName(each, length), namedColumn - namedGap, { size: namedSize, leading: namedLine }) + 1));
+  return overTable + sizeHead + Math.max(...heads) + input.model.dimensions.reduce((sum, length) => sum + row(length) + 0.3, 0);
+}
+
+function namesUnder(input: BookletInput): readonly Entry[] {
+  if (input.edition === 'pictures' || !inSeveral(input)) return [];
+  const width = sheets[input.paper].main - letterWidth;
+  return input.model.dimensions.map((length, index) => ({
+    length,
+    height: (index === 0 ? namesPad : 0) + namePad + saidHeight(input, (each) => lengthName(each, length), width, { size: textSize, how: 'beside' }),
+  }));
+}
+
+/** What the letters stand for, in every language. */
+function Names({ input, lengths }: { readonly input: BookletInput; readonly lengths: readonly NamedLength[] }): ReactNode {
+  if (lengths.length === 0) return null;
+  return (
+    <dl className="names main">
+      {lengths.map((length) => (
+        <div key={length.letter}>
+          <dt className="letter"><Spoken text={isolate(length.letter)} /></dt>
+          <dd><Said input={input} say={(each) => lengthName(each, length)} how="beside" /></dd>
+        </div>
+      ))}
+    </dl>
+  );
 }
 
 function lettersAlt(input: BookletInput): string {
@@ -45,10 +132,11 @@ function lettersAlt(input: BookletInput): string {
 
 function SizeTable({ input }: { readonly input: BookletInput }): ReactNode {
   return (
-    <table className="sizes" style={{ '--column': `${Math.min(widestColumn, columnsRoom / input.variants.length)}mm` } as CSSProperties}>
+    <table className="sizes" style={{ '--column': `${columnWidth(input)}mm` } as CSSProperties}>
       <thead>
         <tr>
           <th scope="col" className="letter"><Spoken text={isolate('mm')} /></th>
+          {sheets[input.paper].narrow && input.edition === 'words' && !inSeveral(input) && <td />}
           {input.variants.map((variant) => <SizeHead key={variant.size} input={input} variant={variant} />)}
         </tr>
       </thead>
@@ -57,14 +145,15 @@ function SizeTable({ input }: { readonly input: BookletInput }): ReactNode {
   );
 }
 
-/** A letter with its lengths; with words, its name over them. */
+/** A letter with its lengths; with words in one language, its name over them. */
 function LengthRows({ input, length }: { readonly input: BookletInput; readonly length: NamedLength }): ReactNode {
-  const { variants, edition } = input;
+  const { variants, edition, paper } = input;
   const letter = <th scope="rowgroup" className="letter"><Spoken text={isolate(length.letter)} /></th>;
   const values = variants.map((variant) => (
     <td key={variant.size} className={markClass(input, variant)}><Spoken text={isolate(valueIn(input, variant, length))} /></td>
   ));
-  if (edition === 'pictures') return <tbody><tr>{letter}{values}</tr></tbody>;
+  if (edition === 'pictures' || inSeveral(input)) return <tbody><tr>{letter}{values}</tr></tbody>;
+  if (sheets[paper].narrow) return <tbody><tr>{letter}<td className="named">{lengthName(input, length)}</td>{values}</tr></tbody>;
   return (
     <tbody>
       <tr>{letter}<td className="what" colSpan={variants.length}>{lengthName(input, length)}</td></tr>
@@ -79,7 +168,7 @@ function SizeHead({ input, variant }: { readonly input: BookletInput; readonly v
     <th scope="col" className={markClass(input, variant)}>
       {marked && <svg className="pointer" aria-hidden="true" width="5mm" height="3.5mm" viewBox="0 0 10 7"><path d="M0 0H10L5 7z" /></svg>}
       <SizeMark input={input} size={variant} height={6} />
-      {input.edition === 'words' && <span>{sizeName(input, variant)}</span>}
+      {namedInHead(input) && <span><Said input={input} say={(each) => sizeName(each, variant)} /></span>}
     </th>
   );
 }

@@ -3,6 +3,7 @@ import { fittedHeight, finishedScale, pictureScale, type Band, type Fit } from '
 import { finishedAlt } from './cover.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
 import { PlacedPicture } from './placed-picture.tsx';
+import { Said } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 interface FinishedBandProps {
@@ -20,7 +21,7 @@ export function FinishedBand({ input, band, fit }: FinishedBandProps): ReactNode
       <GlyphMark glyph={glyphs.plain('look')} label={said} height={16} />
       <div className="announced">
         <PlacedPicture input={input} id="finished" alt={finishedAlt(input)} scale={finishedScale * pictureScale(input, 'finished', fit, finishedScale)} />
-        {edition === 'words' && <p>{said}</p>}
+        {edition === 'words' && <p><Said input={input} say={(each) => each.words.t('booklet.compare')} how="beside" /></p>}
       </div>
     </div>
   );

@@ -1,4 +1,9 @@
 export { bookletPages } from './booklet-pages.tsx';
+export { caption } from './captions.ts';
+export { figure } from './colophon.tsx';
+export { lengthName } from './dimensions.tsx';
+export { Spoken } from './spoken.tsx';
+export { stepAlt } from './step-alt.ts';
 export { glyphsFrom, type Pictograms } from './glyphs-from.ts';
 export { loadInKilograms } from './load-in-kilograms.ts';
 export type { BookletInput, BookletPages, Edition, Glyph, Glyphs, Paper, PictureSize, PlacePicture, PlainGlyph } from './types.ts';

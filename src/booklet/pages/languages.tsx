@@ -1,18 +1,19 @@
 import { Fragment, type ReactNode } from 'react';
-import { isolate, isolateName } from '../words/index.ts';
+import { isolateName } from '../words/index.ts';
 import { Spoken } from './spoken.tsx';
+import { tonguesOf } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
-/** All languages the booklet comes in, this one in bold: their own names, without words their codes (ISO 639). */
+/** All languages the booklet comes in by their own names, this booklet's in bold. */
 export function Languages({ input }: { readonly input: BookletInput }): ReactNode {
-  const { words: { about, tags }, edition, languages = [about.name] } = input;
+  const { words: { about, tags }, languages = [about.name] } = input;
+  const own = tonguesOf(input).map((words) => words.about.name);
   return languages.map((name, index) => {
-    const Weight = name === about.name ? 'b' : 'span';
-    const text = edition === 'words' ? isolateName(name) : isolate(tags[name] ?? name);
+    const Weight = own.includes(name) ? 'b' : 'span';
     return (
       <Fragment key={name}>
         {index > 0 && ' · '}
-        <Weight lang={tags[name]}><Spoken text={text} /></Weight>
+        <Weight lang={tags[name]}><Spoken text={isolateName(name)} /></Weight>
       </Fragment>
     );
   });

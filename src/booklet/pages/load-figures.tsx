@@ -1,8 +1,10 @@
 import type { ReactNode } from 'react';
+import type { Model } from '../../model/index.ts';
 import type { Use } from '../../read/index.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { loadInKilograms } from './load-in-kilograms.ts';
-import { Spoken } from './spoken.tsx';
+import { toldHeight, toldWidth } from './told.ts';
+import { Said } from './tongues.tsx';
 import type { BookletInput, Glyph, LoadGlyph } from './types.ts';
 
 /** Units of the pictograms' grid: numerals of one or two digits, of more, and the unit under them. */
@@ -20,24 +22,43 @@ const carriers: Readonly<Record<Use, LoadGlyph>> = { storage: 'load', table: 'lo
 
 /** The load that the checks support: on each deck, or on the one seat or bed. A cross where they support none. */
 export function Load({ input }: { readonly input: BookletInput }): ReactNode {
-  const { words, edition, model, glyphs, report: { advice } } = input;
-  const kilograms = advice.safeLoadPerDeck === null || input.despiteFindings ? 0 : loadInKilograms(advice.safeLoadPerDeck);
-  const said = kilograms > 0 ? supported(input, words.measure(kilograms, 'kg')) : words.t('booklet.no-safe-load');
-  const one = model.use === 'seat' || model.use === 'bed';
-  const decks = one ? 1 : Math.max(1, model.deckTops.length);
-  const height = one ? oneHeight : Math.min(mostDeck, figureHeight / decks);
+  const { words, edition, model, glyphs } = input;
+  const kilograms = kilogramsOf(input);
+  const { one, decks, height } = figureOf(model);
   const carrier = carriers[model.use];
   const svg = withNumeral(input, carrier, kilograms > 0 ? kilograms : null, 'kg');
   return (
     <div className="told">
       <div className="figures">
         {one && kilograms > 0 && <GlyphMark glyph={glyphs.plain('one-person')} label={words.t('booklet.people', { count: 1 })} height={model.use === 'bed' ? height * 0.6 : height} />}
-        <svg className="glyph" role="img" aria-label={said} direction="ltr" width={`${height}mm`} height={`${height * decks}mm`} viewBox={`0 0 48 ${48 * decks}`}
+        <svg className="glyph" role="img" aria-label={said(input)} direction="ltr" width={`${height}mm`} height={`${height * decks}mm`} viewBox={`0 0 48 ${48 * decks}`}
           dangerouslySetInnerHTML={{ __html: stacked(svg, decks) }} />
       </div>
-      {edition === 'words' && <p><Spoken text={said} /></p>}
+      {edition === 'words' && <p><Said input={input} say={said} /></p>}
     </div>
   );
+}
+
+/** Its height with its words, mm. */
+export function loadHeight(input: BookletInput): number {
+  const { decks, height } = figureOf(input.model);
+  return toldHeight(input, said, height * decks, toldWidth(input));
+}
+
+function kilogramsOf({ report: { advice }, despiteFindings }: BookletInput): number {
+  return advice.safeLoadPerDeck === null || despiteFindings ? 0 : loadInKilograms(advice.safeLoadPerDeck);
+}
+
+/** Whether there is one seat or bed; else how many decks, each how high on paper, mm. */
+function figureOf({ use, deckTops }: Model): { readonly one: boolean; readonly decks: number; readonly height: number } {
+  const one = use === 'seat' || use === 'bed';
+  const decks = one ? 1 : Math.max(1, deckTops.length);
+  return { one, decks, height: one ? oneHeight : Math.min(mostDeck, figureHeight / decks) };
+}
+
+function said(input: BookletInput): string {
+  const kilograms = kilogramsOf(input);
+  return kilograms > 0 ? supported(input, input.words.measure(kilograms, 'kg')) : input.words.t('booklet.no-safe-load');
 }
 
 function supported({ words, model }: BookletInput, load: string): string {

@@ -1,9 +1,12 @@
-import type { ReactNode } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import type { Action, Plan } from '../../plan/index.ts';
 import { isolate } from '../words/index.ts';
 import type { ChapterName } from './chapter-glyphs.ts';
 import { GlyphMark } from './glyph-mark.tsx';
+import { lineScale } from './setting.ts';
+import { sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
+import { Said, saidHeight } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** The work that a chapter before the steps shows beforehand. */
@@ -22,19 +25,49 @@ export function stepsShown({ steps }: Plan, chapter: ChapterName): readonly (rea
   return firsts.map((first, index) => [first, lasts[index] ?? first]);
 }
 
-/** Height of the eye beside a chapter's heading, mm. */
+/** Height of the eye beside a chapter's heading and of its line, and the room of the sentence and of a row's numerals with the white beside each, mm. */
 const eyeHeight = 13;
+export const lookedLine = 14;
+export const sentenceWidth = { wide: 52, narrow: 30 } as const;
+export const lookedGap = 3;
+const rowWidth = 26;
+/** How far the eye may reach over the title beside it, mm. */
+const eyeOver = 1.5;
+
+/** How far all of it is moved up beside a title, mm; not where its lines take the height of the eye themselves. */
+export function lookedUp({ words }: BookletInput): number {
+  return lineScale(words) === 1 ? eyeOver : 0;
+}
+
+/** Width of what says that a chapter is only to be looked at, where it stands beside the title, mm; 0 where nothing says so. */
+export function lookedAtWidth({ plan }: BookletInput, chapter: ChapterName, sentence: number = sentenceWidth.wide): number {
+  const rows = stepsShown(plan, chapter).length;
+  return rows === 0 ? 0 : eyeHeight + lookedGap + sentence + rows * (lookedGap + rowWidth);
+}
+
+/** The least width it is set in beside a title, mm: a narrow page breaks its sentence into more lines. */
+export function leastLookedAt(input: BookletInput, chapter: ChapterName): number {
+  return lookedAtWidth(input, chapter, sheets[input.paper].narrow ? sentenceWidth.narrow : sentenceWidth.wide);
+}
+
+/** Its height in a column of `width` mm, or beside the title; 0 where nothing says so. */
+export function lookedAtHeight(input: BookletInput, chapter: ChapterName, width = lookedAtWidth(input, chapter)): number {
+  const rows = stepsShown(input.plan, chapter).length;
+  if (rows === 0) return 0;
+  if (input.edition === 'pictures') return lookedLine;
+  const room = width - eyeHeight - lookedGap - rows * (lookedGap + rowWidth);
+  return Math.max(lookedLine, saidHeight(input, ({ words }) => words.t('booklet.look-at'), room, { size: textSize, how: 'beside' }));
+}
 
 /** Says that a chapter is there to be looked at, and at which steps the work comes, so that it is not done twice. */
 export function LookedAt({ input, chapter }: { readonly input: BookletInput; readonly chapter: ChapterName }): ReactNode {
   const { words, plan, glyphs, edition } = input;
   const rows = stepsShown(plan, chapter);
   if (rows.length === 0) return null;
-  const said = words.t('booklet.look-at');
   return (
-    <p className="looked-at">
-      <GlyphMark glyph={glyphs.plain('look')} label={said} height={eyeHeight} />
-      {edition === 'words' && <span>{said}</span>}
+    <p className="looked-at" style={{ '--up': `${lookedUp(input)}mm` } as CSSProperties}>
+      <GlyphMark glyph={glyphs.plain('look')} label={words.t('booklet.look-at')} height={eyeHeight} />
+      {edition === 'words' && <span className="only"><Said input={input} say={(each) => each.words.t('booklet.look-at')} how="beside" /></span>}
       {rows.map(([first, last]) => (
         <b key={first}><Spoken text={isolate([...new Set([first, last])].map((number) => words.number(number)).join('–'))} /></b>
       ))}

@@ -1,10 +1,6 @@
 import type { ReactNode } from 'react';
-import { isolate } from '../words/index.ts';
-import { GlyphMark } from './glyph-mark.tsx';
-import { itemAndSize } from './names.ts';
+import { Foot, footOver } from './foot.tsx';
 import { sheets } from './sheet.ts';
-import { SizeMark } from './size-mark.tsx';
-import { Spoken } from './spoken.tsx';
 import type { BookletInput } from './types.ts';
 
 interface PageProps {
@@ -15,38 +11,13 @@ interface PageProps {
   readonly children: ReactNode;
 }
 
-/** A sheet of exact size: what the chapter puts on it, and at its foot number, item and size; on the cover nothing but the warning. */
+/** A sheet of exact size: what the chapter puts on it, and its foot. */
 export function Page({ input, number, total, children }: PageProps): ReactNode {
   const { width, height, top, bottom, outer, inner } = sheets[input.paper];
   return (
-    <section className="page" style={{ width: `${width}mm`, height: `${height}mm`, padding: `${top}mm 0 ${bottom}mm`, paddingInlineStart: `${outer}mm`, paddingInlineEnd: `${inner}mm` }}>
+    <section className="page" style={{ width: `${width}mm`, height: `${height}mm`, padding: `${top}mm 0 ${bottom + footOver(input)}mm`, paddingInlineStart: `${outer}mm`, paddingInlineEnd: `${inner}mm` }}>
       <div className="sheet" data-page={number}>{children}</div>
       {(number > 1 || input.despiteFindings) && <Foot input={input} number={number} total={total} />}
     </section>
-  );
-}
-
-function Foot({ input, number, total }: Omit<PageProps, 'children'>): ReactNode {
-  const { words, edition } = input;
-  const { outer, inner } = sheets[input.paper];
-  const count = isolate(`${words.number(number)}\u00a0/\u00a0${words.number(total)}`);
-  return (
-    <footer className="foot" style={{ insetInlineStart: `${outer}mm`, insetInlineEnd: `${inner}mm` }}>
-      {number > 1 && <span className="folio"><Spoken text={count} /></span>}
-      {input.despiteFindings && <Unproved input={input} />}
-      {number > 1 && edition === 'words' && <span>{itemAndSize(input)}</span>}
-      {number > 1 && <span className="mark"><SizeMark input={input} height={4} /></span>}
-    </footer>
-  );
-}
-
-/** On every page of a booklet that is printed although a check failed. */
-function Unproved({ input: { words, glyphs, edition } }: { readonly input: BookletInput }): ReactNode {
-  const said = words.t('booklet.despite-findings');
-  return (
-    <span className="unproved">
-      <GlyphMark glyph={glyphs.plain('unproved')} label={said} height={7.5} />
-      {edition === 'words' && <b>{said}</b>}
-    </span>
   );
 }

@@ -1,14 +1,16 @@
 import type { ReactNode } from 'react';
-import { bandRoom, captionSize, headingHeight, sheets, lineHeight } from './sheet.ts';
-import { ChapterHeading } from './chapter.tsx';
+import type { PartKind } from '../../model/index.ts';
+import { captionSize, sheets } from './sheet.ts';
+import { pageRoom } from './foot.tsx';
+import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { partCounts, type PartCount } from './counts.ts';
 import { packPages, packRows } from './pack.ts';
 import { countsBySize, sizeText, type SizedCount } from './part-sizes.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
 import { ScaleBar } from './scale-bar.tsx';
 import { Spoken } from './spoken.tsx';
+import { Said, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
-import { wrappedLines } from './wrapped-lines.ts';
 
 /** Between parts side by side, between the words' lines, and under the words of a row, mm. */
 const gap = 5;
@@ -30,8 +32,8 @@ type SizedPart = PartCount & { readonly width: number; readonly counts: readonly
 
 /** Every kind of part with its counts, for tubes, cables and flat panels by size: the large ones at one scale, then the small ones at another, each over its bar. */
 export function partsList(input: BookletInput): readonly ReactNode[] {
-  const room = bandRoom(sheets[input.paper]);
-  return packPages(rowsOf(input), room, room - headingHeight).map((rows, index) => (
+  const room = pageRoom(input);
+  return packPages(rowsOf(input), room, room - headingHeight(input, 'parts')).map((rows, index) => (
     <div className="parts main" key={index}>
       {index === 0 && <ChapterHeading input={input} name="parts" />}
       {rows.map((row, place) => <PartRow key={place} input={input} row={row} />)}
@@ -61,10 +63,12 @@ function partRow(input: BookletInput, parts: readonly SizedPart[], leads: boolea
 }
 
 /** Height of what stands under a part's picture: with words its name, then a line for each size. */
-function toldHeight({ words, edition }: BookletInput, { kind, counts, width }: SizedPart): number {
-  const name = edition === 'words' ? wrappedLines(words.t(`parts.${kind}.name`), width, captionSize * words.about.textScale) * lineHeight : 0;
+function toldHeight(input: BookletInput, { kind, counts, width }: SizedPart): number {
+  const name = input.edition === 'words' ? saidHeight(input, partName(kind), width, { size: captionSize }) : 0;
   return over + name + counts.length * countLine + under;
 }
+
+const partName = (kind: PartKind): Say => ({ words }) => words.t(`parts.${kind}.name`);
 
 function PartRow({ input, row }: { readonly input: BookletInput; readonly row: Row }): ReactNode {
   if ('scale' in row) return <div className="part-scale" style={{ height: `${row.height}mm` }}><ScaleBar input={input} scale={row.scale} /></div>;
@@ -81,7 +85,7 @@ function PartEntry({ input, part, told }: { readonly input: BookletInput; readon
     <li style={{ width: `${part.width}mm` }}>
       <PlacedPicture input={input} id={`part:${part.kind}`} alt={words.t(`parts.${part.kind}.counted`, { count: part.count })} />
       <div className="told" style={{ height: `${told - over}mm` }}>
-        {edition === 'words' && <p>{words.t(`parts.${part.kind}.name`)}</p>}
+        {edition === 'words' && <p><Said input={input} say={partName(part.kind)} /></p>}
         {part.counts.map((counted) => <CountLine key={counted.size.join()} input={input} counted={counted} />)}
       </div>
     </li>

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { sheets } from './sheet.ts';
 import type { BookletInput, PictureSize } from './types.ts';
 
 interface PlacedPictureProps {
@@ -16,11 +17,12 @@ export function PlacedPicture({ input, id, alt, scale = 1 }: PlacedPictureProps)
   return <div className="picture" style={{ width: `${size.width}mm`, height: `${size.height}mm` }} dangerouslySetInnerHTML={{ __html: input.placePicture({ id, ...size, alt }) }} />;
 }
 
-/** Size in mm. Throws where the picture is not there. */
-export function pictureSize({ pictures }: BookletInput, id: string): PictureSize {
+/** Size on the page in mm. Throws where the picture is not there. */
+export function pictureSize({ pictures, paper }: BookletInput, id: string): PictureSize {
   const size = pictures[id];
   if (!size) throw new Error(`booklet: no picture "${id}"; there are ${Object.keys(pictures).sort().join(', ') || 'none'}`);
-  return { width: size.width, height: size.height };
+  const scale = id.startsWith('part:') ? 1 : sheets[paper].pictureScale;
+  return { width: scaled(size.width, scale), height: scaled(size.height, scale) };
 }
 
 /** Rounded where it is set smaller, so that the page's numbers stay short. */

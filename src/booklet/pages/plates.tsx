@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
 import type { FlatPanel } from '../../model/index.ts';
-import { ChapterHeading } from './chapter.tsx';
+import { pageRoom } from './foot.tsx';
+import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { packPages } from './pack.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
-import { bandRoom, headingHeight, sheets } from './sheet.ts';
 import type { BookletInput } from './types.ts';
 
 /** White under each drawing, mm. */
@@ -11,12 +11,12 @@ export const plateGap = 8;
 
 /** Every flat panel as it is cut from a stock panel; no page where the item has none. */
 export function plates(input: BookletInput): readonly ReactNode[] {
-  const room = bandRoom(sheets[input.paper]);
+  const room = pageRoom(input);
   const drawings = input.model.plates.map((plate, index) => {
     const id = `plate:${index + 1}`;
     return { plate, id, height: pictureSize(input, id).height + plateGap };
   });
-  return packPages(drawings, room, room - headingHeight).map((page, index) => (
+  return packPages(drawings, room, room - headingHeight(input, 'plates')).map((page, index) => (
     <div className="plates main" key={index}>
       {index === 0 && <ChapterHeading input={input} name="plates" />}
       {page.map(({ plate, id }) => <PlacedPicture key={id} input={input} id={id} alt={plateAlt(input, plate)} />)}

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { fittedHeight, runScale, type Band, type Fit } from './bands.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { Spoken } from './spoken.tsx';
+import { Said } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 interface RunBandProps {
@@ -19,7 +20,7 @@ export function RunBand({ input, band, fit }: RunBandProps): ReactNode {
       <span className="repeat">{band.times > 1 && <Spoken text={words.times(band.times)} />}</span>
       <div className="announced">
         {band.picture !== null && <PlacedPicture input={input} id={band.picture} alt={said} scale={runScale * Math.min(1, fit.scale)} />}
-        {edition === 'words' && <p><Spoken text={said} /></p>}
+        {edition === 'words' && <p><Said input={input} say={(each) => each.words.t('booklet.run', { count: band.times })} how="beside" /></p>}
       </div>
     </div>
   );

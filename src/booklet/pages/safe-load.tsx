@@ -1,11 +1,12 @@
 import type { ReactNode } from 'react';
 import type { Caution } from '../../plan/index.ts';
 import type { Use } from '../../read/index.ts';
-import { CautionList, type Sentences } from './caution-list.tsx';
-import { ChapterHeading } from './chapter.tsx';
+import { cautionPages, type Sentences } from './caution-list.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
-import { Load } from './load-figures.tsx';
-import { OnlyFor } from './only-for.tsx';
+import { Load, loadHeight } from './load-figures.tsx';
+import { OnlyFor, onlyForHeight } from './only-for.tsx';
+import { safePad, toldHeight, toldWidth } from './told.ts';
+import { Said, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Height of the wall fixing's picture, mm; over the pictures of a bed there is less room. */
@@ -28,23 +29,43 @@ export const useCautions: Readonly<Record<Use, UseCautions>> = {
 
 /** What the item may carry and for whom it is, fixing to the wall, and the cautions for use. */
 export function safeLoad(input: BookletInput): readonly ReactNode[] {
-  const { words, glyphs, edition, model, report: { advice } } = input;
-  const fixing = words.t('booklet.fix-to-wall');
+  const { model, report: { advice } } = input;
   const { cautions, sentences } = useCautions[model.use];
-  return [(
-    <div className="load main" key="load">
-      <ChapterHeading input={input} name="load" />
-      <div className="safe">
-        <Load input={input} />
-        {advice.fixToWall && (
-          <div className="told">
-            <GlyphMark glyph={glyphs.plain('wall-fix')} label={fixing} height={model.use === 'bed' ? lowWallHeight : wallHeight} />
-            {edition === 'words' && <p>{fixing}</p>}
-          </div>
-        )}
-        {model.use === 'bed' && <OnlyFor input={input} />}
-      </div>
-      <CautionList input={input} cautions={[...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual']} sentences={sentences} />
+  return cautionPages(input, {
+    name: 'load',
+    className: 'load',
+    over: [
+      { height: safeHeight(input), node: <Safe key="safe" input={input} /> },
+      ...(model.use === 'bed' ? [{ height: onlyForHeight(input), node: <OnlyFor key="only-for" input={input} /> }] : []),
+    ],
+    cautions: [...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual'],
+    sentences,
+  });
+}
+
+const fixing: Say = ({ words }) => words.t('booklet.fix-to-wall');
+
+function Safe({ input }: { readonly input: BookletInput }): ReactNode {
+  const { glyphs, edition, report: { advice } } = input;
+  return (
+    <div className="safe">
+      <Load input={input} />
+      {advice.fixToWall && (
+        <div className="told">
+          <GlyphMark glyph={glyphs.plain('wall-fix')} label={fixing(input)} height={wallPictureHeight(input)} />
+          {edition === 'words' && <p><Said input={input} say={fixing} /></p>}
+        </div>
+      )}
     </div>
-  )];
+  );
+}
+
+function wallPictureHeight({ model }: BookletInput): number {
+  return model.use === 'bed' ? lowWallHeight : wallHeight;
+}
+
+/** Height of what is told of loads and wall, with the white round it, mm. */
+function safeHeight(input: BookletInput): number {
+  const wall = input.report.advice.fixToWall ? toldHeight(input, fixing, wallPictureHeight(input), toldWidth(input)) : 0;
+  return 2 * safePad + Math.max(loadHeight(input), wall);
 }

@@ -9,10 +9,12 @@ interface SizeMarkProps {
   readonly size?: Model;
   /** mm */
   readonly height: number;
+  /** What it says, for those who hear the page; the size's name unless given. */
+  readonly label?: string;
 }
 
 /** One upright bar for each size variant, higher from one to the next; the marked one is filled. */
-export function SizeMark({ input, size = input.model, height }: SizeMarkProps): ReactNode {
+export function SizeMark({ input, size = input.model, height, label }: SizeMarkProps): ReactNode {
   const { variants, words } = input;
   const step = 4;
   return (
@@ -20,7 +22,7 @@ export function SizeMark({ input, size = input.model, height }: SizeMarkProps): 
       className="size-mark"
       role="img"
       direction="ltr"
-      aria-label={words.t('booklet.alt.size', { name: sizeName(input, size) })}
+      aria-label={label ?? words.t('booklet.alt.size', { name: sizeName(input, size) })}
       width={`${(variants.length * step * height) / 12}mm`}
       height={`${height}mm`}
       viewBox={`0 0 ${variants.length * step} 12`}

@@ -5,6 +5,7 @@ import { PlacedPicture } from './placed-picture.tsx';
 import { Spoken } from './spoken.tsx';
 import { stepAlt } from './step-alt.ts';
 import { StepMargin } from './step-margin.tsx';
+import { Said } from './tongues.tsx';
 import { StepStrip } from './step-strip.tsx';
 import type { BookletInput } from './types.ts';
 
@@ -17,20 +18,21 @@ interface StepBandProps {
 /** One step: numeral and new parts in the margin; caption, pictures and the strip of pictograms in the column. */
 export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
   const { words, edition } = input;
-  const { step, headHeight } = band;
+  const { step, headHeight, partsHeight, goesOn, comes } = band;
   const height = fittedHeight(band, fit) + fit.white;
+  const Head = comes ? 'div' : 'h2';
   const gap = `${rowGap + fit.white / (band.pictures.length + 2)}mm`;
   return (
     <article className={band.run === null ? 'band' : 'band in-run'} style={{ height: `${height}mm` }}>
-      <h2 style={{ height: `${headHeight}mm` }}>
+      <Head style={{ height: `${headHeight}mm` }}>
         <span className="numeral"><Spoken text={words.number(step.number)} /></span>{' '}
-        {edition === 'words' && <span className="caption"><Spoken text={caption(input, step)} /></span>}
-      </h2>
-      <StepMargin input={input} step={step} headHeight={headHeight} />
-      <div className="work" style={{ gap, paddingTop: gap }}>
+        {edition === 'words' && !comes && <span className="caption"><Said input={input} say={(each) => caption(each, step)} how="beside" /></span>}
+      </Head>
+      {comes ? <div style={{ height: `${partsHeight}mm` }} /> : <StepMargin input={input} step={step} headHeight={headHeight} partsHeight={partsHeight} />}
+      {band.pictures.length > 0 && <div className="work" style={{ gap, paddingTop: gap }}>
         {band.pictures.map((id) => <PlacedPicture key={id} input={input} id={id} alt={stepAlt(input, step)} scale={pictureScale(input, id, fit)} />)}
-        <StepStrip input={input} step={step} />
-      </div>
+        {!goesOn && <StepStrip input={input} step={step} />}
+      </div>}
     </article>
   );
 }

@@ -4,7 +4,9 @@ import { smallSize, timesHeight } from './bands.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { marginParts, type MarginPart } from './margin-parts.ts';
 import { sizeText, type SizedCount } from './part-sizes.ts';
+import { narrowPartWidth } from './narrow-head.ts';
 import { PlacedPicture } from './placed-picture.tsx';
+import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import type { BookletInput, PlainGlyph } from './types.ts';
 
@@ -13,12 +15,15 @@ interface StepMarginProps {
   readonly step: Step;
   /** Height of the step's caption, which the margin stands beside, mm. */
   readonly headHeight: number;
+  /** On a narrow page, the height of the parts under the caption, mm. */
+  readonly partsHeight: number;
 }
 
-/** Under a step's numeral: how often it is done, and its parts. */
-export function StepMargin({ input, step, headHeight }: StepMarginProps): ReactNode {
+/** Under a step's numeral, or on a narrow page beside it: how often it is done, and its parts. */
+export function StepMargin({ input, step, headHeight, partsHeight }: StepMarginProps): ReactNode {
+  const { narrow } = sheets[input.paper];
   return (
-    <ul className="new-parts" style={{ marginTop: `-${headHeight}mm` }}>
+    <ul className="new-parts" style={narrow ? { height: `${partsHeight}mm` } : { marginTop: `-${headHeight}mm` }}>
       {step.times > 1 && <Times input={input} step={step} />}
       {marginParts(input.model, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} />)}
     </ul>
@@ -48,8 +53,9 @@ const frameGlyphs: Readonly<Record<number, PlainGlyph>> = { 1: 'rail', 3: 'open-
 
 function PartOfStep({ input, part: { kind, counts } }: { readonly input: BookletInput; readonly part: MarginPart }): ReactNode {
   const count = counts.reduce((sum, each) => sum + each.count, 0);
+  const { narrow } = sheets[input.paper];
   return (
-    <li style={{ minHeight: `${smallSize(input, kind).height}mm` }}>
+    <li style={{ minHeight: `${smallSize(input, kind).height}mm`, ...(narrow ? { width: `${narrowPartWidth(input, { kind, counts })}mm` } : {}) }}>
       <PlacedPicture input={input} id={`small:${kind}`} alt={input.words.t(`parts.${kind}.counted`, { count })} />
       {counts.map((each) => <CountAndLength key={each.size.join()} input={input} counted={each} />)}
     </li>

@@ -1,11 +1,26 @@
 import { bandPad, countHeight, numeralHeight, timesHeight } from './bands.ts';
-import { sourceWidth } from './colophon.tsx';
+import type { Words } from '../words/index.ts';
+import { crewGap, crewWhite, toolGap, toolLine, toolSize, toolWidth } from './before.tsx';
+import { bareColumnGap, bareRowGap, cautionsPad, columnGap as cautionGap, deferLine, deferPad, deferSize, rowGap, signGap, signHeight } from './caution-list.tsx';
 import { pairGap } from './check-pictures.tsx';
-import { barsGap, pieceHeight, piecesHead } from './cut-lengths.tsx';
+import { factGap, factNameWidth, factsPad, findingColumns, findingsHead, findingsPad } from './colophon.tsx';
+import { coverFoot, factLine, factPad, nameLines, namePad, nameSizes, namesLine, namesPad, printWidth, sizeSize } from './cover.tsx';
+import { barsGap, pieceFigures, pieceGap, pieceWidth, piecesHead } from './cut-lengths.tsx';
+import { footWhite } from './foot.tsx';
+import { letterWidth, namePad as lengthPad, namesPad as namesUnderPad } from './dimensions.tsx';
+import { checkColumnGap, checkGap, checkLine, checkPictures } from './last-checks.tsx';
+import { lookedGap, lookedLine, sentenceWidth } from './looked-at.tsx';
+import { onlyForPad, onlyForWidth } from './only-for.tsx';
 import { countLine, over } from './parts-list.tsx';
 import { plateGap } from './plates.tsx';
-import { captionSize, lineHeight, sheets, textSize } from './sheet.ts';
+import { lineScale } from './setting.ts';
+import { captionSize, heading, lineHeight, sheets, textSize } from './sheet.ts';
+import { sizeColumnGap, sizeGap, sizeRow, sizesPad } from './size-names.tsx';
 import { innerGap } from './step-strip.tsx';
+import { leastWords, safePad, toldColumnGap, toldGap, toldLine, toldSize } from './told.ts';
+import { columnGap } from './tongues.tsx';
+import { narrowStyle } from './narrow-style.ts';
+import type { Paper } from './types.ts';
 
 const { margin, gutter, main } = sheets.a4;
 
@@ -13,61 +28,82 @@ const { margin, gutter, main } = sheets.a4;
 const hair = 0.25;
 const bold = 0.5;
 
+/** Figures stand on Latin's lines, whatever the language. */
+const figures = ['.apart[dir=ltr]', '.numeral', '.new-parts b', '.new-parts .length', '.new-parts .times', '.repeat', '.looked-at b', '.counted',
+  '.sizes td.figure', '.letter', '.pieces thead th', '.pieces .figure', '.overall', '.measure', '.folio'];
+
 const ground = `
 @page { margin: 0; }
 html, body { margin: 0; padding: 0; }
-body { color: #000; font-size: calc(${textSize}pt * var(--text-scale)); line-height: ${lineHeight}mm; font-kerning: normal; -webkit-print-color-adjust: exact; }
+body { --line: 1; color: #000; font-size: calc(${textSize}pt * var(--text-scale)); --leading: ${lineHeight}mm; font-kerning: normal; -webkit-print-color-adjust: exact; }
 h1, h2, p, ul, dl, dd, table { margin: 0; padding: 0; font-weight: 400; }
 ul { list-style: none; }
 table { border-collapse: collapse; }
 th { font-weight: 400; text-align: start; }
 svg { display: block; flex: none; }
+.page :not(svg, svg *) { line-height: calc(var(--leading) * var(--line)); }
 .apart { unicode-bidi: isolate; white-space: nowrap; }
+${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; font-family: var(--figures, inherit); }
+.tongues.under, .tongues.under > .tongue { display: block; text-align: match-parent; }
+.tongues.beside { display: grid; grid-auto-flow: column; grid-auto-columns: minmax(0, 1fr); column-gap: ${columnGap}mm; text-align: start; }
 .page { position: relative; box-sizing: border-box; break-after: page; }
 .page:last-child { break-after: auto; }
 .sheet { height: 100%; }
 .main { padding-inline-start: ${margin + gutter}mm; }
 .picture { position: relative; flex: none; }
-.foot { position: absolute; bottom: 5mm; height: ${lineHeight}mm; display: flex; gap: 4mm; align-items: end; padding-inline-start: ${margin + gutter}mm; font-size: 10pt; }
+.foot { position: absolute; bottom: ${footWhite}mm; min-height: ${lineHeight}mm; display: flex; gap: 4mm; align-items: end; padding-inline-start: ${margin + gutter}mm; font-size: 10pt; }
 .foot .folio { position: absolute; inset-inline-start: 0; width: ${margin}mm; }
 .foot .unproved { display: flex; align-items: end; gap: 2mm; }
 .foot .mark { margin-inline-start: auto; padding-bottom: 0.8mm; }
-.chapter { font-size: 22pt; font-weight: 700; line-height: 11mm; }
+.chapter { font-size: ${heading.wide.size}pt; font-weight: 700; --leading: ${heading.wide.leading}mm; }
 .chapter .glyph { margin-top: -1mm; }
-.heading { display: flex; align-items: flex-start; justify-content: space-between; gap: 8mm; }
-.looked-at { display: flex; align-items: center; gap: 3mm; height: 14mm; margin-top: -1.5mm; }
-.looked-at span { max-width: 52mm; }
-.looked-at b { white-space: nowrap; font-size: 22pt; line-height: 11mm; font-variant-numeric: tabular-nums; }
-.defer { font-size: calc(12pt * var(--text-scale)); line-height: 6mm; border-top: ${hair}mm solid; padding-top: 3mm; }
+.heading { display: flex; align-items: flex-start; justify-content: space-between; gap: ${heading.wide.gap}mm; }
+.heading:not(.alone) .chapter { white-space: nowrap; flex: none; }
+.heading.alone { flex-direction: column; justify-content: flex-start; gap: 0; }
+.heading.alone .chapter { align-self: stretch; }
+.looked-at { display: flex; align-items: center; gap: ${lookedGap}mm; min-height: ${lookedLine}mm; margin-top: calc(-1 * var(--up)); }
+.looked-at .only { max-width: ${sentenceWidth.wide}mm; }
+.heading.alone .looked-at { margin-top: 0; }
+.heading.alone .looked-at .only { max-width: none; }
+.looked-at b { white-space: nowrap; font-size: 22pt; --leading: 11mm; font-variant-numeric: tabular-nums; }
+.defer { font-size: calc(${deferSize}pt * var(--text-scale)); --leading: ${deferLine}mm; border-top: ${hair}mm solid; padding-top: ${deferPad}mm; }
 `;
 
 const coverStyle = `
-.cover { height: 100%; display: flex; flex-direction: column; padding-bottom: 4mm; box-sizing: border-box; }
-.cover .name { font-size: 40pt; font-weight: 700; line-height: 18mm; padding-inline-start: ${margin + gutter}mm; padding-top: 10mm; }
+.cover { height: 100%; display: flex; flex-direction: column; padding-bottom: ${coverFoot}mm; box-sizing: border-box; }
+.cover .name { font-size: ${nameSizes.wide.one}pt; font-weight: 700; --leading: ${nameLines.wide.one}mm; padding-inline-start: ${margin + gutter}mm; padding-top: ${namePad.wide}mm; }
+.cover.several .name { font-size: ${nameSizes.wide.several}pt; --leading: ${nameLines.wide.several}mm; }
 .cover .view { flex: 1; display: flex; align-items: center; justify-content: center; padding-inline-start: ${margin + gutter}mm; }
-.cover .facts { display: flex; align-items: end; gap: 6mm; border-top: ${hair}mm solid; padding-top: 5mm; margin-inline-start: ${margin + gutter}mm; }
-.cover .size { font-size: 14pt; font-weight: 700; line-height: 7mm; }
-.cover .overall { font-size: 14pt; line-height: 7mm; }
-.cover .print { margin-inline-start: auto; text-align: end; }
+.cover .facts { display: flex; align-items: end; gap: 6mm; border-top: ${hair}mm solid; padding-top: ${factPad}mm; margin-inline-start: ${margin + gutter}mm; }
+.cover .size { font-size: ${sizeSize.wide}pt; font-weight: 700; --leading: ${factLine}mm; }
+.cover .overall { font-size: ${sizeSize.wide}pt; --leading: ${factLine}mm; white-space: nowrap; }
+/* Names in many scripts: their lines are all alike. */
+.cover .languages, .cover .languages * { --leading: ${namesLine}mm; --line: 1; }
+.cover .languages { padding-top: ${namesPad}mm; margin-inline-start: ${margin + gutter}mm; }
+.cover .print { margin-inline-start: auto; text-align: end; max-width: ${printWidth.wide}mm; }
 `;
 
 const beforeStyle = `
-.crew { display: flex; gap: 14mm; padding-bottom: 6mm; }
+.crew { display: flex; gap: ${crewGap.wide}mm; padding-bottom: ${crewWhite}mm; }
 .crew div { font-size: calc(12pt * var(--text-scale)); display: flex; align-items: center; gap: 4mm; }
 .crew .time p { font-weight: 700; }
-ul.tools { display: flex; flex-wrap: wrap; gap: 5mm 3mm; border-top: ${hair}mm solid; padding: 6mm 0; }
-ul.tools li { width: 30.6mm; font-size: calc(11pt * var(--text-scale)); display: flex; flex-direction: column; align-items: center; gap: 1.5mm; text-align: center; line-height: 5mm; }
-ul.cautions { border-top: ${hair}mm solid; padding: 5mm 0; }
-ul.cautions.words { display: grid; grid-template-columns: 1fr 1fr; gap: 4.5mm 6mm; font-size: calc(11pt * var(--text-scale)); }
-ul.cautions.words li { display: flex; align-items: center; gap: 4mm; min-height: 19mm; }
-ul.cautions.pictures { display: flex; flex-wrap: wrap; gap: 9mm 12mm; }
+ul.tools { display: flex; column-gap: ${toolGap.columns}mm; border-top: ${hair}mm solid; padding-top: ${toolGap.rows}mm; }
+ul.tools + ul.tools { border-top: 0; }
+ul.tools:not(:has(+ ul.tools)) { padding-bottom: ${toolGap.rows}mm; }
+ul.tools li { width: ${toolWidth}mm; font-size: calc(${toolSize}pt * var(--text-scale)); display: flex; flex-direction: column; align-items: center; gap: ${toolGap.name}mm; text-align: center; --leading: ${toolLine}mm; }
+ul.cautions { border-top: ${hair}mm solid; padding: ${cautionsPad}mm 0; }
+ul.cautions.words { display: grid; grid-template-columns: 1fr 1fr; gap: ${rowGap}mm ${cautionGap}mm; font-size: calc(11pt * var(--text-scale)); }
+ul.cautions.words.one { grid-template-columns: 1fr; }
+ul.cautions.words li { display: flex; align-items: center; gap: ${signGap}mm; min-height: ${signHeight}mm; }
+ul.cautions.words .says { flex: 1; }
+ul.cautions.pictures { display: flex; flex-wrap: wrap; gap: ${bareRowGap}mm ${bareColumnGap}mm; }
 `;
 
 const listStyle = `
 .part-row { display: flex; align-items: flex-end; }
 .part-row li { display: flex; flex-direction: column; align-items: flex-start; }
 .part-row .told { margin-top: ${over}mm; }
-.part-row .told p { line-height: ${lineHeight}mm; }
+.part-row .told p { --leading: ${lineHeight}mm; }
 .part-row .counted { display: flex; gap: 2.5mm; align-items: baseline; height: ${countLine}mm; font-size: 12pt; white-space: nowrap; }
 .part-row .counted b { font-size: 16pt; }
 .part-scale { box-sizing: border-box; padding-top: 1mm; }
@@ -77,8 +113,15 @@ const listStyle = `
 .sizes td, .sizes th { padding: 0; vertical-align: middle; }
 .sizes tbody { border-top: ${hair}mm solid; }
 .sizes thead th { vertical-align: bottom; padding-bottom: 1.5mm; }
-.sizes .letter { font-weight: 700; width: 9mm; }
-.sizes thead, .sizes .what { font-size: ${textSize}pt; }
+.letter { font-weight: 700; }
+.sizes .letter { width: ${letterWidth}mm; }
+.size-names { display: grid; grid-template-columns: 1fr 1fr 1fr; column-gap: ${sizeColumnGap}mm; padding-top: ${sizesPad}mm; font-size: calc(${textSize}pt * var(--text-scale)); }
+.size-names.several { grid-template-columns: 1fr; }
+.size-names li { display: flex; align-items: center; gap: ${sizeGap}mm; min-height: ${sizeRow}mm; }
+.size-names li > :last-child { flex: 1; }
+.names { padding-top: ${namesUnderPad}mm; font-size: calc(${textSize}pt * var(--text-scale)); }
+.names div { display: grid; grid-template-columns: ${letterWidth}mm 1fr; padding-bottom: ${lengthPad}mm; }
+.sizes thead, .sizes .what { font-size: calc(${textSize}pt * var(--text-scale)); }
 .sizes .what, .sizes .letter:has(+ .what) { padding-top: 2mm; }
 .sizes .figure { text-align: center; width: var(--column); height: 10mm; font-variant-numeric: tabular-nums; }
 .sizes .figure .size-mark, .sizes .pointer { margin: 0 auto 1mm; }
@@ -86,12 +129,13 @@ const listStyle = `
 .plates .picture { margin-bottom: ${plateGap}mm; }
 .lengths .picture { margin-bottom: ${barsGap}mm; }
 .pieces { border-bottom: ${hair}mm solid; }
-.pieces tbody tr { border-top: ${hair}mm solid; height: ${pieceHeight}mm; }
+.pieces tbody tr { border-top: ${hair}mm solid; }
 .pieces thead { height: ${piecesHead}mm; }
 .pieces thead th { text-align: center; font-weight: 700; }
-.pieces .piece { width: 84mm; }
-.pieces .piece .picture { display: inline-block; vertical-align: middle; margin: 0; margin-inline-end: 5mm; min-width: 0; }
-.pieces .figure { width: 36mm; text-align: center; font-size: 14pt; font-weight: 700; }
+.pieces .piece { width: ${pieceWidth}mm; }
+.pieces .piece div:has(> .picture) { display: flex; align-items: center; gap: ${pieceGap}mm; }
+.pieces .piece .picture { margin: 0; }
+.pieces .figure { width: ${pieceFigures.wide}mm; text-align: center; font-size: 14pt; font-weight: 700; }
 `;
 
 const stepStyle = `
@@ -99,13 +143,13 @@ const stepStyle = `
 .steps > .band:first-child { border-top-color: transparent; }
 .in-run::before { content: ''; position: absolute; inset-block: 0; inset-inline-start: -2.5mm; border-inline-start: ${bold}mm solid; }
 .band h2 { grid-column: 1 / -1; display: grid; font-size: calc(${captionSize}pt * var(--text-scale)); align-items: start; grid-template-columns: subgrid; }
-.numeral { position: absolute; inset-block-start: ${bandPad - 1.6}mm; inset-inline-start: 0; font-size: 32pt; font-weight: 700; line-height: ${numeralHeight}mm; height: ${numeralHeight}mm; margin-top: -1mm; font-variant-numeric: tabular-nums; }
+.numeral { position: absolute; inset-block-start: ${bandPad - 1.6}mm; inset-inline-start: 0; font-size: 32pt; font-weight: 700; --leading: ${numeralHeight}mm; height: ${numeralHeight}mm; margin-top: -1mm; font-variant-numeric: tabular-nums; }
 .caption { grid-column: 2; }
 .new-parts { padding-top: ${numeralHeight}mm; }
 .new-parts li { display: flex; flex-direction: column; align-items: flex-start; }
-.new-parts b { font-size: 18pt; line-height: ${countHeight}mm; height: ${countHeight}mm; }
+.new-parts b { font-size: 18pt; --leading: ${countHeight}mm; height: ${countHeight}mm; }
 .new-parts .times { flex-direction: row; align-items: center; gap: 1mm; height: ${timesHeight}mm; font-size: 14pt; font-weight: 700; }
-.new-parts .length { font-size: 10.5pt; line-height: ${lineHeight}mm; white-space: nowrap; }
+.new-parts .length { font-size: 10.5pt; --leading: ${lineHeight}mm; white-space: nowrap; }
 .work { grid-column: 2; display: flex; flex-direction: column; align-items: center; }
 .strip { align-self: stretch; display: flex; align-items: center; }
 .strip li { display: flex; gap: ${innerGap}mm; align-items: center; }
@@ -114,39 +158,45 @@ const stepStyle = `
 .announced { grid-column: 2; display: flex; align-items: center; gap: 5mm; height: 100%; }
 .turn, .run, .finished { align-content: stretch; font-size: calc(12pt * var(--text-scale)); }
 .finished > .glyph { align-self: center; }
-.repeat { font-size: 32pt; font-weight: 700; line-height: 14mm; align-self: center; }
+.repeat { font-size: 32pt; font-weight: 700; --leading: 14mm; align-self: center; }
 `;
 
 const endStyle = `
-.last-checks ul { display: grid; grid-template-columns: 1fr 1fr; column-gap: 6mm; }
+.last-checks ul { display: grid; grid-template-columns: 1fr 1fr; column-gap: ${checkColumnGap}mm; }
 .last-checks .pair { display: flex; gap: ${pairGap}mm; align-items: center; }
-.last-checks p { margin-top: 1mm; line-height: 5mm; }
-.load .safe { display: grid; grid-template-columns: 1fr 1fr; column-gap: 10mm; border-top: ${hair}mm solid; padding-block: 6mm; }
-.load .told { display: flex; flex-direction: column; justify-content: flex-end; align-items: center; gap: 5mm; }
-.load .told p { min-height: 18mm; font-size: calc(12pt * var(--text-scale)); line-height: 6mm; }
-.load .only-for { grid-column: 1 / -1; display: grid; grid-template-columns: auto 1fr; column-gap: 10mm; padding-top: 5mm; }
+.last-checks p { margin-top: ${checkGap}mm; --leading: ${checkLine}mm; }
+.last-checks.beside ul { grid-template-columns: 1fr; }
+.last-checks.beside li { display: grid; grid-template-columns: ${checkPictures}mm 1fr; align-items: center; align-content: center; }
+.last-checks.beside p { margin-top: 0; }
+.load .safe { display: grid; grid-template-columns: 1fr 1fr; column-gap: ${toldColumnGap.wide}mm; border-top: ${hair}mm solid; padding-block: ${safePad}mm; }
+.load .told { display: flex; flex-direction: column; justify-content: flex-end; align-items: center; gap: ${toldGap}mm; }
+.load .told p { min-height: ${leastWords}mm; font-size: calc(${toldSize}pt * var(--text-scale)); --leading: ${toldLine}mm; }
+.load .only-for { display: grid; grid-template-columns: ${onlyForWidth.wide}mm 1fr; column-gap: ${toldColumnGap.wide}mm; padding-bottom: ${onlyForPad}mm; }
 .load .pair { display: flex; gap: ${pairGap}mm; align-items: center; }
 .load .figures { display: flex; align-items: flex-end; gap: 4mm; }
 .load .told .apart { font-weight: 700; }
-.colophon dl { padding-bottom: 5mm; }
-.colophon dl div { display: grid; grid-template-columns: 42mm 1fr; column-gap: 4mm; }
+.colophon dl { padding-bottom: ${factsPad}mm; }
+.colophon dl div { display: grid; grid-template-columns: ${factNameWidth.wide}mm 1fr; column-gap: ${factGap}mm; }
 .colophon > p { margin-bottom: ${lineHeight}mm; }
-.findings { width: ${main}mm; table-layout: fixed; border-bottom: ${hair}mm solid; margin-top: 4mm; }
-.findings thead th { font-weight: 700; height: 8mm; }
+.findings { width: ${main}mm; table-layout: fixed; border-bottom: ${hair}mm solid; margin-top: ${findingsPad}mm; }
+.findings thead th { font-weight: 700; height: ${findingsHead}mm; vertical-align: top; }
 .findings tbody tr { border-top: ${hair}mm solid; vertical-align: top; }
 .findings td, .findings th { box-sizing: border-box; padding: 1mm 0; padding-inline-end: 3mm; }
-.findings th:nth-child(1) { width: ${sourceWidth}mm; }
-.findings th:nth-child(2) { width: 30mm; }
-.findings th:nth-child(3) { width: 24mm; }
-.findings .source { display: block; font-size: 10pt; }
-.findings sup { font-size: inherit; line-height: 0; }
+.findings th:nth-child(1) { width: ${findingColumns.wide[0]}mm; }
+.findings th:nth-child(2) { width: ${findingColumns.wide[1]}mm; }
+.findings th:nth-child(3) { width: ${findingColumns.wide[2]}mm; }
+.findings th:last-child, .findings td:last-child { padding-inline-end: 0; }
+.findings .source { --line: 1; display: block; font-size: 10pt; }
+.page .findings sup { font-size: inherit; line-height: 0; }
 html:dir(rtl) .findings .source { text-align: right; }
 `;
 
 /**
- * The style of all pages. Margins and columns mirror with the language's direction; `textScale` enlarges
- * running text where a script's letters are small.
+ * The style of all pages. Margins and columns mirror with the first language's direction; its `textScale` enlarges
+ * running text where a script's letters are small. Lines stand as far apart as each language needs.
  */
-export function pageStyle(textScale: number): string {
-  return [`body { --text-scale: ${textScale}; }`, ground, coverStyle, beforeStyle, listStyle, stepStyle, endStyle].join('\n');
+export function pageStyle(tongues: readonly Words[], paper: Paper): string {
+  const scales = tongues.map((words) => `:lang(${words.lang}) { --line: ${lineScale(words)}; }`);
+  const narrow = sheets[paper].narrow ? [narrowStyle(sheets[paper])] : [];
+  return [`body { --text-scale: ${tongues[0]?.about.textScale ?? 1}; }`, ...scales, ground, coverStyle, beforeStyle, listStyle, stepStyle, endStyle, ...narrow].join('\n');
 }

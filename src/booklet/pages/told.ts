@@ -1,16 +1,24 @@
-/** What the pages tell, for a form of the booklet that is set otherwise: nothing here knows of paper. */
-export { samePose } from './bands.ts';
-export { totalMinutes, toolOrder, workCautions } from './before.tsx';
-export { caption } from './captions.ts';
-export { chapterGlyph, type ChapterName } from './chapter-glyphs.ts';
-export { partCounts } from './counts.ts';
-export { finishedAlt, overall } from './cover.tsx';
-export { checksOf } from './last-checks.tsx';
-export { withNumeral } from './load-figures.tsx';
-export { loadInKilograms } from './load-in-kilograms.ts';
-export { marginParts } from './margin-parts.ts';
-export { itemAndSize, itemName, sizeName } from './names.ts';
-export { countsBySize, sizeText } from './part-sizes.ts';
-export { useCautions } from './safe-load.tsx';
-export { stepAlt } from './step-alt.ts';
-export { repeatedGlyph } from './step-margin.tsx';
+import { sheets } from './sheet.ts';
+import { saidHeight, type Say } from './tongues.tsx';
+import type { BookletInput } from './types.ts';
+
+/** White between two things told side by side, round all of them, between picture and words, and least height of the words, mm. */
+export const toldColumnGap = { wide: 10, narrow: 6 } as const;
+export const safePad = 6;
+export const toldGap = 5;
+export const leastWords = 18;
+/** The words, pt, and their lines, mm. */
+export const toldSize = 12;
+export const toldLine = 6;
+
+/** Width of one of two things told side by side, mm. */
+export function toldWidth({ paper }: BookletInput): number {
+  const { main, narrow } = sheets[paper];
+  return (main - (narrow ? toldColumnGap.narrow : toldColumnGap.wide)) / 2;
+}
+
+/** Height of a picture with words under it, mm; without words in the edition that has none. */
+export function toldHeight(input: BookletInput, say: Say, picture: number, width: number): number {
+  if (input.edition === 'pictures') return picture;
+  return picture + toldGap + Math.max(leastWords, saidHeight(input, say, width, { size: toldSize, leading: toldLine }));
+}

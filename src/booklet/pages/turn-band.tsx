@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Band } from './bands.ts';
 import { GlyphMark } from './glyph-mark.tsx';
+import { Said } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 interface TurnBandProps {
@@ -16,7 +17,7 @@ export function TurnBand({ input, band }: TurnBandProps): ReactNode {
     <div className={band.run === null ? 'band turn' : 'band in-run turn'} style={{ height: `${band.height}mm` }}>
       <div className="announced">
         <GlyphMark glyph={glyphs.plain('turn-round')} label={said} height={14} />
-        {edition === 'words' && <p>{said}</p>}
+        {edition === 'words' && <p><Said input={input} say={(each) => each.words.t('booklet.walk-round')} how="beside" /></p>}
       </div>
     </div>
   );

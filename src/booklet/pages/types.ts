@@ -3,10 +3,10 @@ import type { Model, PartKind } from '../../model/index.ts';
 import type { Action, Caution, Plan, Standing, Tool } from '../../plan/index.ts';
 import type { Words } from '../words/index.ts';
 
-/** `pictures` has numerals, units and the item's name only; `words` adds short captions and sentences. */
+/** `pictures` has numerals and units only and is the same for all languages; `words` adds names, short captions and sentences. */
 export type Edition = 'pictures' | 'words';
 
-export type Paper = 'a4' | 'letter';
+export type Paper = 'a4' | 'letter' | 'a5' | 'half-letter';
 
 /** Size of a picture on paper, mm. */
 export interface PictureSize {
@@ -73,6 +73,8 @@ export interface BookletInput {
   /** True where it is printed although a check failed: then every page says so and no load is told. False unless given. */
   readonly despiteFindings?: boolean;
   readonly words: Words;
+  /** Further languages, whose texts stand beside those of `words`; none unless given. */
+  readonly alongside?: readonly Words[];
   /** Names, in themselves, of all languages the booklet comes in; this one's alone unless given. */
   readonly languages?: readonly string[];
   readonly glyphs: Glyphs;

@@ -23,12 +23,13 @@ const SHAPE_TOLERANCE = 0.002;
  * Makes the words' PDF the finished booklet: lays each picture into its Figure and sets the outline's titles,
  * properties, reading direction and identifiers.
  * @param shown what the document has: each place must have become a Figure, each heading an entry of the outline.
- * @throws when a place was not printed, its picture is missing or of another shape, the last page is blank,
+ * @throws when a page is wider than its paper, a place was not printed, its picture is missing or of another shape, the last page is blank,
  * or a letter is in none of the fonts.
  */
-export async function finish(words: Uint8Array, doc: PrintDocument, book: OpenedBook, { places, headings }: Shown): Promise<Uint8Array> {
+export async function finish(words: Uint8Array, doc: PrintDocument, book: OpenedBook, { places, headings, tooWide }: Shown): Promise<Uint8Array> {
   const pdf = await PDFDocument.load(words, { updateMetadata: false });
   refuseBlankEnd(pdf, doc);
+  refuseTooWide(doc, tooWide);
   pdf.getPages().forEach((page, index) => refuseForeignLetters(page, `document “${doc.id}”, page ${index + 1}`));
   layPictures(pdf, doc, book, places);
   nameOutline(pdf, doc.id, headings);
@@ -42,6 +43,11 @@ function refuseBlankEnd(pdf: PDFDocument, doc: PrintDocument): void {
   const last = pdf.getPages().at(-1);
   if (last && paintsSomething(readContent(last))) return;
   throw new Error(`document “${doc.id}”: page ${pdf.getPageCount()}, the last, is blank; something is taller than its sheet or breaks the page at the very end`);
+}
+
+/** A browser shrinks every page of a document to the width of its widest: gauges and patterns would come out untrue. */
+function refuseTooWide(doc: PrintDocument, [first]: Shown['tooWide']): void {
+  if (first) throw new Error(`document “${doc.id}”: something on page ${first.page} reaches ${((first.by * 25.4) / 96).toFixed(1)} mm over its edge, and all pages would be shrunk for it; make it narrower`);
 }
 
 function layPictures(pdf: PDFDocument, doc: PrintDocument, book: OpenedBook, places: number): void {

@@ -8,6 +8,8 @@ interface ScriptFont {
   readonly family: string;
   readonly fontPackage: string;
   readonly subsets: readonly string[];
+  /** Set with the font's own space, where that is narrower than Latin's: then the font's height also places the lines. */
+  readonly ownSpace?: true;
 }
 
 const LATIN: ScriptFont = { family: 'Noto Sans', fontPackage: 'noto-sans', subsets: ['latin', 'latin-ext', 'vietnamese'] };
@@ -15,14 +17,22 @@ const LATIN: ScriptFont = { family: 'Noto Sans', fontPackage: 'noto-sans', subse
 /** ISO 15924 script → its font. Another script is one more line here and one more package. */
 const SCRIPT_FONTS: Readonly<Record<string, ScriptFont>> = {
   Arab: { family: 'Noto Sans Arabic', fontPackage: 'noto-sans-arabic', subsets: ['arabic'] },
+  Beng: { family: 'Noto Sans Bengali', fontPackage: 'noto-sans-bengali', subsets: ['bengali'] },
   Cyrl: { family: 'Noto Sans', fontPackage: 'noto-sans', subsets: ['cyrillic', 'cyrillic-ext'] },
   Deva: { family: 'Noto Sans', fontPackage: 'noto-sans', subsets: ['devanagari'] },
+  Ethi: { family: 'Noto Sans Ethiopic', fontPackage: 'noto-sans-ethiopic', subsets: ['ethiopic'] },
   Grek: { family: 'Noto Sans', fontPackage: 'noto-sans', subsets: ['greek', 'greek-ext'] },
   Latn: LATIN,
+  Mymr: { family: 'Noto Sans Myanmar', fontPackage: 'noto-sans-myanmar', subsets: ['myanmar'] },
 };
 
-/** One language of each script that has a font: what a printer loads unless told otherwise. */
-export const PRINTABLE_LANGS: readonly string[] = ['ar', 'el', 'en', 'hi', 'ru'];
+/** Languages that are read in another hand than the rest of their script: Urdu hangs its words in Nastaliq. */
+const LANGUAGE_FONTS: Readonly<Record<string, ScriptFont>> = {
+  ur: { family: 'Noto Nastaliq Urdu', fontPackage: 'noto-nastaliq-urdu', subsets: ['arabic'], ownSpace: true },
+};
+
+/** One language of each font: what a printer loads unless told otherwise. */
+export const PRINTABLE_LANGS: readonly string[] = ['am', 'ar', 'bn', 'el', 'en', 'hi', 'my', 'uk', 'ur'];
 
 /**
  * `@font-face` rules with the fonts inside as data URIs, and a `:lang()` rule for each language.
@@ -42,15 +52,20 @@ export function fontCss(langs: readonly string[]): string {
 
 /**
  * The rule that sets a language in its own script's font first, then in Latin's, then in those of
- * the other languages that are loaded.
+ * the other languages that are loaded. `--figures` has Latin's first: what is set in it stands on Latin's base line.
  * @throws when a script has no font.
  */
 export function langRule(lang: string, loaded: readonly string[]): string {
-  return `:lang(${lang}) { ${familyRule([fontOf(lang), LATIN, ...loaded.map(fontOf).sort(byName)])} }`;
+  const fonts = [fontOf(lang), LATIN, ...loaded.map(fontOf).sort(byName)];
+  return `:lang(${lang}) { ${familyRule(fonts)} --figures: ${families([LATIN, ...fonts])}; }`;
 }
 
 function familyRule(fonts: readonly ScriptFont[]): string {
-  return `font-family: ${[...new Set(fonts.map(({ family }) => `'${family}'`))].join(', ')};`;
+  return `font-family: ${families(fonts)};`;
+}
+
+function families(fonts: readonly ScriptFont[]): string {
+  return [...new Set(fonts.map(({ family }) => `'${family}'`))].join(', ');
 }
 
 /** Tells of a code point whether the fonts of `fontCss(langs)` are meant to have it, by the ranges their packages state. */
@@ -77,9 +92,19 @@ export function scriptOf(lang: string): string {
   }
 }
 
+/** Whether the fonts of `langs`, or Latin's, are those that a language is set in. */
+export function hasFontOf(lang: string, langs: readonly string[]): boolean {
+  return [LATIN, ...langs.map(fontOf)].includes(fontOf(lang));
+}
+
+/** Name of the typeface a language is set in. */
+export function fontFamily(lang: string): string {
+  return fontOf(lang).family;
+}
+
 function fontOf(lang: string): ScriptFont {
   const script = scriptOf(lang);
-  const font = SCRIPT_FONTS[script];
+  const font = LANGUAGE_FONTS[new Intl.Locale(lang).language] ?? SCRIPT_FONTS[script];
   if (font) return font;
   const known = Object.keys(SCRIPT_FONTS).join(', ');
   throw new Error(`language “${lang}” is written in the script ${script}, for which there is no font; there are fonts for ${known}`);
@@ -93,7 +118,7 @@ function faces(font: ScriptFont): readonly string[] {
   return font.subsets.flatMap((subset) => WEIGHTS.map((weight) => {
     const woff2 = readFileSync(fontFile(font.fontPackage, `files/${font.fontPackage}-${subset}-${weight}-normal.woff2`));
     return `@font-face { font-family: '${font.family}'; font-weight: ${weight}; font-style: normal; `
-      + `src: url(data:font/woff2;base64,${woff2.toString('base64')}) format('woff2'); unicode-range: ${ranges[subset] ?? 'U+0-10FFFF'}; }`;
+      + `src: url(data:font/woff2;base64,${woff2.toString('base64')}) format('woff2'); unicode-range: ${font.ownSpace ? 'U+20,' : ''}${ranges[subset] ?? 'U+0-10FFFF'}; }`;
   }));
 }
 

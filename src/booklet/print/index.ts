@@ -6,5 +6,7 @@ export { picturePlace } from './place.ts';
 export type { Place } from './place.ts';
 export { openPrinter } from './printer.ts';
 export type { PrinterOptions } from './printer.ts';
-export { FIXED_DATE } from './sameBytes.ts';
+export { structElements } from './figures.ts';
+export { rawContent } from './pageStream.ts';
+export { FIXED_DATE, setFileId } from './sameBytes.ts';
 export type * from './types.ts';

@@ -4,7 +4,7 @@ import { showsMissingGlyph } from './pageContent.ts';
 import { readContent } from './pageStream.ts';
 
 /** The PostScript names of our fonts as a browser writes them into a PDF: subset tag, family, weight. */
-const OUR_FONT = /^[A-Z]{6}\+NotoSans(Arabic)?-(Regular|Bold)$/;
+const OUR_FONT = /^[A-Z]{6}\+Noto(Sans(Arabic|Bengali|Ethiopic|Myanmar)?|NastaliqUrdu)-(Regular|Bold)$/;
 
 /**
  * Refuses a page with a letter that our fonts do not have: it is set in another face, drawn as a

@@ -1,6 +1,7 @@
 /// <reference lib="dom.iterable" />
 import type { Page } from 'puppeteer';
 import { foreignFaces } from './foreignFaces.ts';
+import { inkOverlapsInPage } from './inkOverlaps.ts';
 import { PAPER_SIZES, PIXELS_PER_MM } from './paper.ts';
 import type { PageFault, PrintDocument } from './types.ts';
 
@@ -16,7 +17,7 @@ const TOLERANCE_PIXELS = 1;
  */
 export async function measureTab(tab: Page, doc: PrintDocument, covered: (codePoint: number) => boolean): Promise<readonly PageFault[]> {
   await tab.setViewport({ width: Math.floor(await contentWidth(tab, doc)), height: 1000 });
-  const faults = await tab.evaluate(faultsInPage, TOLERANCE_PIXELS);
+  const faults = [...await tab.evaluate(faultsInPage, TOLERANCE_PIXELS), ...await tab.evaluate(inkOverlapsInPage, TOLERANCE_PIXELS)];
   const inMm = faults.map(({ kind, at, text, by }) => ({ kind, at, text, by: Math.round((by / PIXELS_PER_MM) * 100) / 100 }));
   return [...inMm, ...await foreignFaces(tab, covered)];
 }

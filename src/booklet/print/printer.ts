@@ -1,7 +1,7 @@
 import { PDFDocument } from 'pdf-lib';
 import { chooseBrowser } from './chooseBrowser.ts';
 import { finish } from './finish.ts';
-import { PRINTABLE_LANGS, letterCoverage, scriptOf } from './fonts.ts';
+import { PRINTABLE_LANGS, hasFontOf, letterCoverage, scriptOf } from './fonts.ts';
 import { refuseForeignLetters } from './letters.ts';
 import { measureTab } from './measure.ts';
 import { openBook } from './pictureForms.ts';
@@ -88,9 +88,8 @@ function inSheets(list: readonly PrintPicture[]): readonly (readonly PrintPictur
 }
 
 function refuseUnloaded({ id, lang }: PrintDocument, langs: readonly string[]): void {
-  const script = scriptOf(lang);
-  if (script === 'Latn' || langs.some((loaded) => scriptOf(loaded) === script)) return;
-  throw new Error(`document “${id}”: its language “${lang}” is written in the script ${script}, for which this printer has no font; it was opened for ${langs.join(', ')}`);
+  if (hasFontOf(lang, langs)) return;
+  throw new Error(`document “${id}”: its language “${lang}” is written in the script ${scriptOf(lang)}, for which this printer has no font; it was opened for ${langs.join(', ')}`);
 }
 
 function refuseTwins(list: readonly PrintPicture[]): void {

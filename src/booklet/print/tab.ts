@@ -26,6 +26,8 @@ export async function prepareTab(tab: Page, langs: readonly string[]): Promise<v
 export interface Shown {
   readonly places: number;
   readonly headings: readonly string[];
+  /** The sheets (see `measureTab`) whose content reaches out sideways, by how many CSS pixels. */
+  readonly tooWide: readonly { readonly page: string; readonly by: number }[];
 }
 
 /** Puts a document into the tab. `langs` are the tab's. */
@@ -38,7 +40,9 @@ export async function showDocument(tab: Page, doc: PrintDocument, langs: readonl
     document.body.innerHTML = html;
     await document.fonts.ready;
     const headings = [...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map((heading) => said(heading).replace(/\s+/g, ' ').trim());
-    return { places: document.querySelectorAll('.picture-place').length, headings: headings.filter((heading) => heading !== '') };
+    const sheets = [...document.querySelectorAll<HTMLElement>('[data-page]')].map((sheet) => ({ page: sheet.dataset['page'] ?? '', frame: sheet.parentElement ?? sheet }));
+    const tooWide = sheets.map(({ page, frame }) => ({ page, by: frame.scrollWidth - frame.clientWidth })).filter(({ by }) => by > 1);
+    return { tooWide, places: document.querySelectorAll('.picture-place').length, headings: headings.filter((heading) => heading !== '') };
 
     /** Letters in their logical order, pictures by their words; marks of direction (UAX #9) are for running text only. */
     function said(node: Node): string {
@@ -48,7 +52,13 @@ export async function showDocument(tab: Page, doc: PrintDocument, langs: readonl
     function plain(text: string): string {
       return text.replace(/[\u2066-\u2069]/g, '');
     }
-  }, { lang: doc.lang, dir: doc.dir, title: doc.title, css: `${langRule(doc.lang, langs)}\n${sheetCss(doc)}\n${doc.css}`, html: doc.html });
+  }, { lang: doc.lang, dir: doc.dir, title: doc.title, css: `${langRules(doc, langs)}\n${sheetCss(doc)}\n${doc.css}`, html: doc.html });
+}
+
+/** The font of the document's language and of every language that a text in it is marked with. */
+function langRules({ lang, html }: PrintDocument, loaded: readonly string[]): string {
+  const marked = [...html.matchAll(/ lang="([^"]+)"/g)].map((match) => match[1] ?? lang);
+  return [...new Set([lang, ...marked.sort()])].map((each) => langRule(each, loaded)).join('\n');
 }
 
 /** What every document starts from; its own style comes after and may set margins by `@page`. */

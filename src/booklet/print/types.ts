@@ -24,7 +24,7 @@ export interface PrintDocument {
   readonly contentMark: string;
 }
 
-export type Paper = 'a4' | 'letter';
+export type Paper = 'a4' | 'letter' | 'a5' | 'half-letter';
 
 /** Printed pictures, ready to be laid into any number of documents. Plain data: it can be stored and read back. */
 export interface PictureBook {
@@ -41,6 +41,7 @@ export interface PictureSheet {
 export type PageFault =
   | { readonly kind: 'clipped'; readonly at: string; readonly text: string; readonly by: number }
   | { readonly kind: 'outside'; readonly at: string; readonly text: string; readonly by: number }
+  | { readonly kind: 'overlap'; readonly at: string; readonly text: string; readonly by: number }
   | { readonly kind: 'face'; readonly at: string; readonly text: string; readonly face: string };
 
 export interface Printer {
@@ -50,7 +51,7 @@ export interface Printer {
   pictures(list: readonly PrintPicture[]): Promise<PictureBook>;
   /** Prints one document with the book's pictures: the same input gives the same bytes, whatever was printed before. */
   document(doc: PrintDocument, book: PictureBook): Promise<Uint8Array>;
-  /** Text that is cut off, sticks out of its sheet, or falls back to a face that is not ours. */
+  /** Text that is cut off, sticks out of its sheet, stands on other text or a picture, or falls back to a face that is not ours. */
   measure(doc: PrintDocument): Promise<readonly PageFault[]>;
   close(): Promise<void>;
 }

@@ -1,6 +1,6 @@
 import { languagesIn, readAbout, readWords, type FlatWords, type LocaleFiles } from './locale-files.ts';
 import { baseKey, pluralForm, pluralForms } from './plurals.ts';
-import type { WordsFault } from './words-error.ts';
+import { noSource, type WordsFault } from './words-error.ts';
 
 /**
  * Holds every language against the source language and says what differs: keys missing or too many,
@@ -9,7 +9,7 @@ import type { WordsFault } from './words-error.ts';
 export function compareLanguages(files: LocaleFiles): readonly WordsFault[] {
   const languages = languagesIn(files);
   const source = languages.find((lang) => readAbout(files, lang).source);
-  if (source === undefined) return [fault('', 'about.json', 'no source language', 'set "source": true in one about.json')];
+  if (source === undefined) return [noSource];
   const reference = readWords(files, source);
   return languages.flatMap((lang) => {
     const words = readWords(files, lang);
@@ -68,5 +68,5 @@ function keysOf(words: FlatWords): Set<string> {
 }
 
 function fault(lang: string, field: string, found: string, remedy: string): WordsFault {
-  return { path: lang === '' ? '' : `${lang}/${field.split('.')[0] ?? field}.json`, field, found, remedy };
+  return { path: `${lang}/${field.split('.')[0] ?? field}.json`, field, found, remedy };
 }

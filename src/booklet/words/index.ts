@@ -1,6 +1,9 @@
 export { loadWords, type Values, type Words } from './load-words.ts';
-export { languagesIn, readAbout, readWords, wordFiles, type About, type LocaleFiles } from './locale-files.ts';
+export { isLocaleTag, languagesIn, pageWordFiles, readAbout, readWords, sourceLanguage, wordFiles, type About, type FlatWords, type LocaleFiles, type WordFile } from './locale-files.ts';
 export { compareLanguages, unusedKeys } from './compare-languages.ts';
 export { describeWordsFault, type WordsFault } from './words-error.ts';
 export { isolate, isolateName, splitIsolates, type Piece } from './isolates.ts';
-export { pluralForms } from './plurals.ts';
+export { baseKey, pluralForm, pluralForms } from './plurals.ts';
+export { pseudoLanguage, pseudoText, withPseudoLanguage } from './pseudo.ts';
+export { currentReview, textsMark, type Review } from './review.ts';
+export { isDay, isName } from './signature.ts';

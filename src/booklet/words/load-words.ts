@@ -1,7 +1,8 @@
 import { createInstance, type i18n } from 'i18next';
 import { isolate } from './isolates.ts';
-import { languagesIn, readAbout, readWords, type About, type FlatWords, type LocaleFiles } from './locale-files.ts';
+import { languagesIn, readAbout, readWords, wordFiles, type About, type FlatWords, type LocaleFiles, type WordFile } from './locale-files.ts';
 import { baseKey } from './plurals.ts';
+import { currentReview, type Review } from './review.ts';
 import { wordsError } from './words-error.ts';
 
 export type Values = Readonly<Record<string, string | number>>;
@@ -10,13 +11,18 @@ export type Values = Readonly<Record<string, string | number>>;
 export interface Words {
   readonly lang: string;
   readonly about: About;
+  /** Who read the words over as they stand; null for a draft. */
+  readonly review: Review | null;
   /** Every language of the locale files: its BCP 47 tag by its own name. */
   readonly tags: Readonly<Record<string, string>>;
-  /** Throws where the key or one of its placeholders is missing. Numbers come out in the language's digits. */
+  /** Throws where the key or one of its placeholders is missing. Numbers in a sentence come out in the language's digits. */
   readonly t: (key: string, values?: Values) => string;
-  /** Whole numbers without grouping, others with at most `decimals` decimals. */
+  /**
+   * A figure that is measured, matched with a drawing or stands alone: Latin digits and a decimal point, as the
+   * drawings have it. Whole numbers without grouping, others with at most `decimals` decimals.
+   */
   readonly number: (value: number, decimals?: number) => string;
-  /** A number with its unit's symbol, the same in every language, isolated: `637 mm`. Unit `1` is not written. */
+  /** A figure with its unit's symbol, the same in every language, isolated: `637 mm`. Unit `1` is not written. */
   readonly measure: (value: number, unit: string, decimals?: number) => string;
   /** Hours and minutes, isolated: `8 h 50 min`. */
   readonly duration: (minutes: number) => string;
@@ -24,23 +30,23 @@ export interface Words {
   readonly measures: (values: readonly number[], unit: string) => string;
   /** `×4`, isolated. */
   readonly times: (count: number) => string;
-  /** `a, b and c` in the manner of the language. */
+  /** `a, b and c` in the manner of the language; with commas alone where Unicode does not know it. */
   readonly list: (items: readonly string[]) => string;
 }
 
 /**
  * Loads the words of `lang` from the texts of the locale files. `onAsk` hears every key that is asked for,
- * without its plural ending. Throws where a file or field is missing or wrong.
+ * without its plural ending; `names` are the files to read. Throws where a file or field is missing or wrong.
  */
-export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string) => void = () => undefined): Words {
+export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string) => void = () => undefined, names: readonly WordFile[] = wordFiles): Words {
   const about = readAbout(files, lang);
-  const number = numberFormat(about.numbers);
-  const t = strictT(lang, readWords(files, lang), number, onAsk);
+  const number = numberFormat('en');
+  const t = strictT(lang, readWords(files, lang, names), about.numbers, onAsk);
   const withUnit = (text: string, unit: string): string => isolate(`${text}${symbol(unit)}`);
-  const list = new Intl.ListFormat(about.numbers, { style: 'long', type: 'conjunction' });
   return {
     lang,
     about,
+    review: currentReview(files, lang),
     tags: Object.fromEntries(languagesIn(files).map((each) => [readAbout(files, each).name, each])),
     t,
     number,
@@ -48,7 +54,7 @@ export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string)
     duration: (minutes) => isolate(durationParts(minutes).map(([value, unit]) => `${number(value)}${symbol(unit)}`).join('\u00a0')),
     measures: (values, unit) => withUnit(values.map((value) => number(value)).join('\u00a0×\u00a0'), unit),
     times: (count) => isolate(`×${number(count)}`),
-    list: (items) => list.format(items),
+    list: listFormat(lang, about.numbers),
   };
 }
 
@@ -66,9 +72,18 @@ function numberFormat(tag: string): Words['number'] {
   return (value, decimals = 0) => new Intl.NumberFormat(tag, { useGrouping: false, maximumFractionDigits: decimals }).format(value);
 }
 
-function strictT(lang: string, words: FlatWords, number: Words['number'], onAsk: (key: string) => void): Words['t'] {
+/** With the language's own "and" where Unicode knows it; the tag for numbers may be that of another language. */
+function listFormat(lang: string, tag: string): Words['list'] {
+  const [own, numbers] = [new Intl.Locale(lang), new Intl.Locale(tag)].map((locale) => locale.language);
+  const known = own === numbers && Intl.ListFormat.supportedLocalesOf(tag).length > 0;
+  if (!known) return (items) => items.join(new Intl.Locale(lang).maximize().script === 'Arab' ? '، ' : ', ');
+  const format = new Intl.ListFormat(tag, { style: 'long', type: 'conjunction' });
+  return (items) => format.format(items);
+}
+
+function strictT(lang: string, words: FlatWords, tag: string, onAsk: (key: string) => void): Words['t'] {
   const known = new Set([...words.keys()].map(baseKey));
-  const translator = startTranslator(lang, words, number);
+  const translator = startTranslator(lang, words, tag);
   return (key, values = {}) => {
     onAsk(key);
     if (!known.has(key)) throw wordsError({ path: fileOf(lang, key), field: key, found: 'no such key', remedy: 'add it' });
@@ -79,7 +94,9 @@ function strictT(lang: string, words: FlatWords, number: Words['number'], onAsk:
   };
 }
 
-function startTranslator(lang: string, words: FlatWords, number: Words['number']): i18n {
+/** Plural forms go by the same tag as the digits: Unicode has none for some languages, as for Haitian Creole. */
+function startTranslator(lang: string, words: FlatWords, tag: string): i18n {
+  const number = numberFormat(tag);
   const translator = createInstance();
   translator.use({
     type: 'formatter',
@@ -89,13 +106,14 @@ function startTranslator(lang: string, words: FlatWords, number: Words['number']
     format: (value: unknown) => (typeof value === 'number' ? number(value, 1) : value),
   });
   void translator.init({
-    lng: lang,
+    lng: tag,
+    load: 'currentOnly',
     fallbackLng: false,
     // The flat keys are looked up as they are.
     keySeparator: false,
     nsSeparator: false,
     initAsync: false,
-    resources: { [lang]: { translation: Object.fromEntries(words) } },
+    resources: { [tag]: { translation: Object.fromEntries(words) } },
     interpolation: { escapeValue: false, alwaysFormat: true },
     missingInterpolationHandler: (text: string, match: readonly string[]) => {
       throw wordsError({ path: `${lang}/`, field: match[0] ?? '', found: 'no value for this placeholder', remedy: `in "${text}"` });

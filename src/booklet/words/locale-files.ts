@@ -1,12 +1,18 @@
-import { LineCounter, parseDocument } from 'yaml';
+import { isNode, LineCounter, parseDocument } from 'yaml';
 import { z } from 'zod';
-import { wordsError } from './words-error.ts';
+import { isDay, isName } from './signature.ts';
+import { noSource, wordsError } from './words-error.ts';
 
 /** The text of every locale file by its path under `locales/`, for example `fr/actions.json`. */
 export type LocaleFiles = Readonly<Record<string, string>>;
 
 /** The files of words that each language's folder holds beside `about.json`; keys start with these names. */
-export const wordFiles = ['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items', 'guide'] as const;
+export const wordFiles = ['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items', 'guide', 'cutting', 'pack'] as const;
+
+/** The files that the workbench page reads: the booklets' and its own. A language without `page.json` is not offered there. */
+export const pageWordFiles = [...wordFiles, 'page'] as const;
+
+export type WordFile = (typeof pageWordFiles)[number];
 
 const about = z.strictObject({
   /** The language's own name. */
@@ -18,8 +24,12 @@ const about = z.strictObject({
   textScale: z.number().min(1).max(1.5),
   /** True for the one language in which the texts are written first. */
   source: z.boolean(),
-  /** Who read the translation over, or null: then the booklet says that it is a draft. */
-  reviewer: z.string().min(1).nullable(),
+  /** Who read the translation over, when, and the mark of the texts as they were then (`textsMark`). Null for a draft. */
+  reviewed: z.strictObject({
+    by: z.string().refine(isName, 'a name'),
+    on: z.string().refine(isDay, 'a day such as "2026-03-14"'),
+    of: z.string().regex(/^[0-9a-f]{16}$/, 'sixteen hexadecimal digits'),
+  }).nullable(),
 });
 
 export type About = Readonly<z.infer<typeof about>>;
@@ -34,24 +44,41 @@ export function languagesIn(files: LocaleFiles): readonly string[] {
     .sort();
 }
 
+/** The language in which the texts are written first. Throws where none says so. */
+export function sourceLanguage(files: LocaleFiles): string {
+  const source = languagesIn(files).find((lang) => readAbout(files, lang).source);
+  if (source === undefined) throw wordsError(noSource);
+  return source;
+}
+
 /** What a language says about itself. Throws where the file is missing or a field is wrong. */
 export function readAbout(files: LocaleFiles, lang: string): About {
   const path = `${lang}/about.json`;
-  const result = about.safeParse(parse(files, path));
+  const { value, placeOf } = parse(files, path);
+  if (typeof value === 'object' && value !== null && 'reviewer' in value) {
+    throw wordsError({ path, ...placeOf(['reviewer']), field: 'reviewer', found: 'a field of old', remedy: 'write "reviewed": null in its place; foldwright words import --reviewed-by enters a review' });
+  }
+  const result = about.safeParse(value);
   if (result.success) return result.data;
   const [issue] = result.error.issues;
-  throw wordsError({ path, field: issue?.path.join('.') ?? '', found: 'a value that does not fit', remedy: issue?.message ?? '' });
+  throw wordsError({ path, ...placeOf(issue?.path ?? []), field: issue?.path.join('.') ?? '', found: 'a value that does not fit', remedy: issue?.message ?? '' });
 }
 
-/** All words of a language, flat. Throws where a file is missing, is not JSON or holds anything but texts. */
-export function readWords(files: LocaleFiles, lang: string): FlatWords {
-  return new Map(wordFiles.flatMap((name) => {
+/** All words of a language, or those of some of its files, flat. Throws where a file is missing, is not JSON or holds anything but texts. */
+export function readWords(files: LocaleFiles, lang: string, names: readonly WordFile[] = wordFiles): FlatWords {
+  return new Map(names.flatMap((name) => {
     const path = `${lang}/${name}.json`;
-    return flatten(parse(files, path), name, path);
+    return flatten(parse(files, path).value, name, path);
   }));
 }
 
-function parse(files: LocaleFiles, path: string): unknown {
+interface Parsed {
+  readonly value: unknown;
+  /** Where a field's value stands, or the nearest there is above it. */
+  readonly placeOf: (field: readonly PropertyKey[]) => { readonly line: number; readonly column: number };
+}
+
+function parse(files: LocaleFiles, path: string): Parsed {
   const text = files[path];
   if (text === undefined) throw wordsError({ path, field: '', found: 'no such file', remedy: 'add it to the language\'s folder' });
   const lines = new LineCounter();
@@ -62,7 +89,13 @@ function parse(files: LocaleFiles, path: string): unknown {
     const { line, col } = lines.linePos(fault.pos[0]);
     throw wordsError({ path, line, column: col, field: '', found: 'a fault in the JSON text', remedy: fault.message.split('\n')[0] ?? '' });
   }
-  return document.toJS() as unknown;
+  const placeOf: Parsed['placeOf'] = (field) => {
+    const node = document.getIn(field, true);
+    if (!isNode(node) && field.length > 0) return placeOf(field.slice(0, -1));
+    const { line, col } = lines.linePos(isNode(node) ? node.range?.[0] ?? 0 : 0);
+    return { line, column: col };
+  };
+  return { value: document.toJS() as unknown, placeOf };
 }
 
 function flatten(value: unknown, key: string, path: string): [string, string][] {
@@ -73,7 +106,8 @@ function flatten(value: unknown, key: string, path: string): [string, string][] 
   throw wordsError({ path, field: key, found: JSON.stringify(value) ?? 'nothing', remedy: 'a text in quotes' });
 }
 
-function isLocaleTag(tag: string): boolean {
+/** Whether `Intl` knows the language of a BCP 47 tag. */
+export function isLocaleTag(tag: string): boolean {
   try {
     return Intl.NumberFormat.supportedLocalesOf(tag).length === 1;
   } catch {

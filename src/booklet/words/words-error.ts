@@ -17,3 +17,6 @@ export function describeWordsFault({ path, line = 1, column = 1, field, found, r
 export function wordsError(fault: WordsFault): Error {
   return new Error(describeWordsFault(fault));
 }
+
+/** What is wrong where no language is the source. */
+export const noSource: WordsFault = { path: '', field: 'about.json', found: 'no source language', remedy: 'set "source": true in one about.json' };

@@ -1,4 +1,4 @@
-export { actionPictogram, isPairName, pairFor, pictogram, pictogramNames, signFor } from './registry.ts';
+export { actionNames, actionPictogram, cautionNames, isPairName, pairFor, pairNames, pictogram, pictogramNames, signFor, toolNames } from './registry.ts';
 export type { Pictogram, PictogramName } from './registry.ts';
 export { pairPictures } from './pairs/index.ts';
 export type { PairName } from './pairs/index.ts';

@@ -54,6 +54,12 @@ const isPair = (name: PictogramName): name is keyof typeof pairs => name in pair
 
 export const pictogramNames: readonly PictogramName[] = [...Object.keys(squares), ...Object.keys(pairs)] as PictogramName[];
 
+/** What the signs are of, in the order they are drawn in. */
+export const actionNames = Object.keys(actionPictures) as readonly Action[];
+export const cautionNames = Object.keys(signOfCaution) as readonly Caution[];
+export const toolNames = Object.keys(toolPictures) as readonly Tool[];
+export const pairNames = Object.keys(pairPictures) as readonly PairName[];
+
 /** The picture of one name. */
 export const pictogram = (name: PictogramName): Pictogram =>
   isPair(name) ? { name, svg: pairs[name], width: 72, height: 48 } : { name, svg: squares[name], width: 48, height: 48 };

@@ -24,7 +24,7 @@ export function usePage(maker: Maker): GuidePage {
       {base.model.use === 'bed' && <Check maker={maker} check={{ kind: 'pair', name: 'bed-child' }} />}
       {base.model.use === 'bed' && <Mattress maker={maker} />}
       <Signs maker={maker} cautions={[...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual']} sentences={sentences} />
-      <Said className="draft" phrase={say(({ words: { about, t } }) => (about.source ? t('booklet.colophon.source-text') : about.reviewer === null ? t('booklet.colophon.draft') : t('booklet.colophon.reviewed', { reviewer: about.reviewer })))} />
+      <Said className="draft" phrase={say(({ words: { about, review, t } }) => (about.source ? t('booklet.colophon.source-text') : review === null ? t('booklet.colophon.draft') : t('booklet.colophon.reviewed', { reviewer: review.by })))} />
     </>
   ));
 }

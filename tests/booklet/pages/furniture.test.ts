@@ -181,13 +181,11 @@ describe('a booklet that is printed although a check failed', () => {
 });
 
 describe('the edition without words', () => {
-  it.each(['desk', 'chair', 'bed', 'stool'] as const)('has none but the item\'s name, despite a failed check or not: %s', (name) => {
-    for (const lang of ['en', 'fr', 'ar']) {
-      for (const despiteFindings of [true, false]) {
-        const input = safe(name, { despiteFindings }, { lang, edition: 'pictures' });
-        const left = textOf(htmlOf(input)).replace(input.words.t(`items.${name}.name`), '').replaceAll(input.contentMark, '');
-        expect(left.replace(/\b(mm|kg|min|h)\b/g, '').replace(/^([A-G]|ar|en|fr)$/gm, '')).toMatch(/^[\d\s×/·:.,–]*$/);
-      }
+  it.each(['desk', 'chair', 'bed', 'stool'] as const)('has none, despite a failed check or not: %s', (name) => {
+    for (const despiteFindings of [true, false]) {
+      const input = safe(name, { despiteFindings }, { edition: 'pictures' });
+      const left = textOf(htmlOf(input)).replaceAll(input.contentMark, '');
+      expect(left.replace(/\b(mm|kg|min|h)\b/g, '').replace(/^[A-G]$/gm, '')).toMatch(/^[\d\s×/·:.–]*$/);
     }
   });
 });

@@ -2,9 +2,14 @@ import type { Browser, Page } from 'puppeteer';
 import { PDFDocument } from 'pdf-lib';
 import { expect } from 'vitest';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
-import { fontCss } from '../../../src/booklet/print/index.ts';
+import { footOver } from '../../../src/booklet/pages/foot.tsx';
+import { sheets } from '../../../src/booklet/pages/sheet.ts';
+import { PAPER_SIZES, fontCss } from '../../../src/booklet/print/index.ts';
 
-const fonts = fontCss(['en', 'fr', 'ar']);
+
+/** Latin, French and Arabic, and what else the booklet's own languages are set in. */
+const fontsOf = ({ words, alongside = [] }: BookletInput): string =>
+  fontCss([...new Set(['en', 'fr', 'ar', ...[words, ...alongside].map(({ lang }) => lang)])]);
 
 interface Seen {
   /** Elements that stick out of their sheet's inner edges, or out of their own band, mm. */
@@ -26,13 +31,13 @@ interface Seen {
 export async function openBooklet(browser: Browser, input: BookletInput): Promise<{ tab: Page; pageCount: number }> {
   const { html, css, dir, title, pageCount } = bookletPages(input);
   const tab = await browser.newPage();
-  await tab.setContent(`<!doctype html><html lang="${input.words.lang}" dir="${dir}"><head><title>${title}</title><style>${fonts} @page { size: ${input.paper}; } ${css}</style></head><body>${html}</body></html>`);
+  await tab.setContent(`<!doctype html><html lang="${input.words.lang}" dir="${dir}"><head><title>${title}</title><style>${fontsOf(input)} @page { size: ${PAPER_SIZES[input.paper].css}; } ${css}</style></head><body>${html}</body></html>`);
   await tab.evaluate(async () => { await document.fonts.ready; });
   return { tab, pageCount };
 }
 
-/** Runs in the browser. */
-function look(): Seen {
+/** Runs in the browser. `white` is that of the page's sides and foot, mm. */
+function look(white: { readonly side: number; readonly foot: number }): Seen {
   const mm = 96 / 25.4;
   const outside: string[] = [];
   const stays = (element: Element, holder: Element, room: { x: number; bottom: number }): void => {
@@ -42,10 +47,11 @@ function look(): Seen {
     if (box.width > 0 && over > 0.05) outside.push(`${element.className || element.tagName} "${(element.textContent ?? '').slice(0, 30)}" by ${over.toFixed(2)} mm`);
   };
   for (const page of document.querySelectorAll('.page')) {
-    for (const element of page.querySelectorAll('.sheet *:not(svg *)')) stays(element, page, { x: 7.9, bottom: 12.9 });
-    for (const element of page.querySelectorAll('.foot *:not(svg *)')) stays(element, page, { x: 7.9, bottom: 4 });
+    for (const element of page.querySelectorAll('.sheet *:not(svg *)')) stays(element, page, { x: white.side, bottom: white.foot });
+    for (const element of page.querySelectorAll('.foot *:not(svg *)')) stays(element, page, { x: white.side, bottom: 4 });
   }
   for (const band of document.querySelectorAll('.band')) for (const element of band.querySelectorAll('*:not(svg *)')) stays(element, band, { x: 0, bottom: 2.9 });
+  for (const view of document.querySelectorAll('.cover .view')) for (const picture of view.querySelectorAll('.picture')) stays(picture, view, { x: 0, bottom: 0 });
   for (const heading of document.querySelectorAll('.band h2')) {
     const picture = heading.parentElement?.querySelector('.picture[style]');
     const caption = heading.querySelector('.caption');
@@ -84,7 +90,8 @@ function look(): Seen {
 /** Expects that the booklet stays on its pages with text that can be read. */
 export async function expectSound(browser: Browser, input: BookletInput): Promise<void> {
   const { tab, pageCount } = await openBooklet(browser, input);
-  const seen = await tab.evaluate(look);
+  const { outer, inner, bottom } = sheets[input.paper];
+  const seen = await tab.evaluate(look, { side: Math.min(7.9, outer - 0.1, inner - 0.1), foot: bottom + footOver(input) - 0.1 });
   expect(seen.outside).toEqual([]);
   // ISO/IEC Guide 37 (CHECKS "Drawings and signs", R): running text of at least 10 pt.
   expect(seen.smallest).toBeGreaterThanOrEqual(9.99);

@@ -48,6 +48,7 @@ export const standInPlace: PlacePicture = ({ id, width, height, alt }) =>
   + `<path d="M0.1 0.1H${width - 0.1}V${height - 0.1}H0.1zM0 0L${width} ${height}M${width} 0L0 ${height}" fill="none" stroke="#999" stroke-width="0.2"/></svg>`;
 
 export interface Wanted {
+  /** A language, or several side by side such as `ar+fr`. */
   readonly lang?: string;
   readonly edition?: Edition;
   readonly paper?: Paper;
@@ -62,6 +63,7 @@ export function rackInput({ lang = 'en', edition = 'words', paper = 'a4', size =
   const variants = item.sizes.map(({ name }) => buildModel(item, name));
   const model = variants.find((variant) => variant.size === size);
   if (!model) throw new Error(`no size ${size}`);
+  const [words = loadWords(files, 'en', onAsk), ...alongside] = lang.split('+').map((each) => loadWords(files, each, onAsk));
   return {
     model,
     plan: rackPlan,
@@ -73,7 +75,8 @@ export function rackInput({ lang = 'en', edition = 'words', paper = 'a4', size =
     paper,
     revision: item.revision,
     contentMark: '3f9c1a7e',
-    words: loadWords(files, lang, onAsk),
+    words,
+    alongside,
     languages: ['English', 'Français', 'العربية'],
     glyphs: glyphsFrom(drawn),
     placePicture: standInPlace,

@@ -1,6 +1,24 @@
 import { describe, expect, it } from 'vitest';
-import { fontCss, scriptOf } from '../../../src/booklet/print/index.ts';
-import { letterCoverage } from '../../../src/booklet/print/fonts.ts';
+import { PRINTABLE_LANGS, fontCss, openPrinter, scriptOf } from '../../../src/booklet/print/index.ts';
+import { hasFontOf, letterCoverage } from '../../../src/booklet/print/fonts.ts';
+import { dictsWith, key, readPdf } from './readPdf.ts';
+
+// Unicode CLDR, main exemplar characters of each language (from memory): the letters beyond the script's commonest.
+const letters: Readonly<Record<string, string>> = {
+  ps: 'اآبپتټثجځچڅحخدډذرړزژږسشښصضطظعغفقکګلمنڼهوؤۍېيئیءةأ',
+  ckb: 'ئابپتجچحخدرڕزژسشعغفڤقکگلڵمنهھەوۆیێ',
+  ur: 'ابپتٹثجچحخدڈذرڑزژسشصضطظعغفقکگلمنںوہھءیےؤئۂۓآ۔،؟',
+  fa: 'ءآأؤئاٱبپتثجچحخدذرزژسشصضطظعغفقکگلمنهوی۰۱۲۳۴۵۶۷۸۹',
+  uk: 'абвгґдеєжзиіїйклмнопрстуфхцчшщьюя’АБВГҐДЕЄЖЗИІЇ',
+  el: 'αάβγδεέζηήθιίϊΐκλμνξοόπρσςτυύϋΰφχψωώΆΈΉΊΌΎΏ',
+  am: 'ሀሁሂሃሄህሆለሐመሠረሰሸቀበተቸኀነኘአከኸወዐዘዠየደጀገጠጨጰጸፀፈፐ፡።፣፤',
+  ti: 'ሀለሐመረሰሸቀቐቘበቨተቸነኘአከኸዀወዐዘዠየደጀገጠጨጸፈፐ፣።',
+  bn: 'অআইঈউঊঋএঐওঔকখগঘঙচছজঝঞটঠডঢণতথদধনপফবভমযরলশষসহৎকংকঃকঁ।০১২৩৪৫৬৭৮৯',
+  my: 'ကခဂဃငစဆဇဈဉညဋဌဍဎဏတထဒဓနပဖဗဘမယရလဝသဟဠအဣဤဥဦဧဩဪ၀၁၂၃၄၅၆၇၈၉၊။',
+};
+
+/** Letters one by one, each with its marks: joined they have other shapes. */
+const apart = (text: string): string => text.replace(/(?<=[\p{L}\p{M}])(?=\p{L})/gu, ' ');
 
 describe('fonts', () => {
   // Unicode CLDR, likelySubtags.xml (from memory): the script a language is usually written in.
@@ -24,8 +42,21 @@ describe('fonts', () => {
     expect(fontCss(['ar', 'en', 'ar'])).toBe(fontCss(['en', 'ar']));
   });
 
+  it('sets Urdu in Nastaliq and the other languages of its script in Naskh', () => {
+    expect(fontCss(['ur'])).toContain(":lang(ur) { font-family: 'Noto Nastaliq Urdu', 'Noto Sans'; }");
+    for (const lang of ['fa', 'fa-AF', 'ps', 'ckb', 'ar']) expect(fontCss(['ur', lang])).toContain(`:lang(${lang}) { font-family: 'Noto Sans Arabic', 'Noto Sans'`);
+    expect(hasFontOf('ur', ['ar', 'en'])).toBe(false);
+    expect(hasFontOf('ps', ['ar', 'en'])).toBe(true);
+  });
+
+  it('has a font for every language of the booklets, ready in a printer', () => {
+    for (const lang of ['en', 'fr', 'es', 'pt', 'sw', 'ar', 'fa', 'fa-AF', 'ps', 'ckb', 'ur', 'ti', 'am', 'so', 'bn', 'my', 'uk', 'el', 'ht']) {
+      expect([lang, hasFontOf(lang, PRINTABLE_LANGS)]).toEqual([lang, true]);
+    }
+  });
+
   it('refuses a script without a font and a tag that is none', () => {
-    expect(() => fontCss(['my'])).toThrow('language “my” is written in the script Mymr, for which there is no font');
+    expect(() => fontCss(['km'])).toThrow('language “km” is written in the script Khmr, for which there is no font');
     expect(() => fontCss(['not a tag'])).toThrow('is not a BCP 47 tag');
   });
 
@@ -35,5 +66,26 @@ describe('fonts', () => {
     expect(covered(0x627)).toBe(true);
     expect(covered(0x6f22)).toBe(false);
     expect(letterCoverage(['en'])(0x627)).toBe(false);
+  });
+
+  it.each(Object.keys(letters))('covers the letters of %s', (lang) => {
+    const covered = letterCoverage([lang]);
+    expect([...(letters[lang] ?? '')].filter((letter) => !covered(letter.codePointAt(0) ?? 0))).toEqual([]);
+  });
+
+  it('really holds them: a printer sets them all, in both weights, and in no other face', async () => {
+    const printer = await openPrinter();
+    try {
+      const html = Object.entries(letters).map(([lang, text]) => `<p lang="${lang}">${text} ${apart(text)} <b>${text} ${apart(text)}</b></p>`).join('');
+      const doc = { id: 'letters', lang: 'en', dir: 'ltr', title: 'Letters', paper: 'a4', contentMark: 'm', css: '', html } as const;
+      expect((await printer.measure(doc)).filter(({ kind }) => kind === 'face')).toEqual([]);
+      // Refuses a page that shows glyph 0 or a Type 3 font.
+      const pdf = await readPdf(await printer.document(doc, { sheets: [] }));
+      const names = dictsWith(pdf, 'Type', 'FontDescriptor').map((font) => font.lookup(key('FontName'))?.toString().replace(/^.[A-Z]{6}\+/, ''));
+      expect([...new Set(names)].sort()).toEqual(['NotoNastaliqUrdu', 'NotoSans', 'NotoSansArabic', 'NotoSansBengali', 'NotoSansEthiopic', 'NotoSansMyanmar']
+        .flatMap((family) => [`${family}-Bold`, `${family}-Regular`]));
+    } finally {
+      await printer.close();
+    }
   });
 });

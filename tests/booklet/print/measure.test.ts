@@ -48,6 +48,22 @@ describe('measuring a document', () => {
     expect(await measure(html, '@page { margin: 5mm }')).toEqual([]);
   });
 
+  it('finds letters that stand on those of the next line, and lets boxes meet whose letters do not', async () => {
+    const urdu = (lines: number): Promise<readonly PageFault[]> => measure(`<p style="line-height:${lines};width:60mm">شروع کرنے سے پہلے پورا کتابچہ پڑھیں اور اسے سنبھال کر رکھیں۔</p>`, '', { lang: 'ur', dir: 'rtl' });
+    const tight = await urdu(1.2);
+    expect(tight.filter(({ kind }) => kind === 'overlap').length).toBeGreaterThan(0);
+    expect((await urdu(2.5)).filter(({ kind }) => kind === 'overlap')).toEqual([]);
+    // The foot of the p hangs at one end of the first line, the T stands up at the other end of the second.
+    const diagonal = '<p style="line-height:0.8;width:40mm;font-size:40px">aaaap Taaaa</p>';
+    expect(await measure(diagonal)).toEqual([]);
+    expect(await measure(diagonal.replace('Taaaa', 'aaaaT'))).toMatchObject([{ kind: 'overlap', text: 'aaaap | aaaaT' }]);
+  });
+
+  it('finds a word on a picture', async () => {
+    const html = `<div style="position:relative">${picturePlace({ id: 'a', width: 60, height: 40, alt: 'a' })}<p style="position:absolute;top:10mm;left:10mm;margin:0">word</p></div>`;
+    expect(await measure(html)).toMatchObject([{ kind: 'overlap', text: 'word | a picture' }]);
+  });
+
   it('finds letters that no font has', async () => {
     expect(await measure('<p>Good</p><p class="bad">a 漢字</p>')).toContainEqual({ kind: 'face', at: 'p.bad', text: '漢字', face: 'none' });
   });

@@ -220,13 +220,14 @@ describe('one clear error', () => {
     ['a place that is hidden', `<p>x</p>${place(0, 'x')}`, '.picture-place { display: none !important }', '1 places for pictures, but 0 were printed'],
     ['a heading that is hidden', '<h1>x</h1><h1 style="display:none">y</h1>', '', '2 headings, but 1 in the outline'],
     ['a letter that no font has', '<p>漢</p>', '', 'document “plain”, page 1: some letters are in none of the fonts'],
+    ['a page wider than its paper, for which a browser would shrink all', '<section style="width:210mm"><div data-page="7"><p style="width:230mm;background:#eee">x</p></div></section>', '@page { margin: 0 }', 'something on page 7 reaches 19.8 mm over its edge'],
     ['a blank page at the end', '<p>x</p><div style="break-before:page;height:1px"></div>', '', 'page 2, the last, is blank'],
   ])('names %s', async (_what, html, css, message) => {
     await expect(wrong(html, css)).rejects.toThrow(message);
   });
 
   it('names a language the printer was not opened for, and twin pictures', async () => {
-    await expect(printer.document(plain({ lang: 'my' }), book)).rejects.toThrow('its language “my” is written in the script Mymr');
+    await expect(printer.document(plain({ lang: 'km' }), book)).rejects.toThrow('language “km” is written in the script Khmr, for which there is no font');
     await expect(printer.pictures([...samplePictures(1), ...samplePictures(1)])).rejects.toThrow('two pictures have the id “step-1”');
     const svg = '<svg viewBox="0 0 9 9"><text y="5" font-size="4">漢</text></svg>';
     await expect(printer.pictures([{ id: 'sign', width: 9, height: 9, svg }])).rejects.toThrow('picture “sign”: some letters are in none of the fonts');

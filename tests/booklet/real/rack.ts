@@ -2,6 +2,7 @@ import type { Edition, Paper, PrintDocument, Words } from '../../../src/booklet/
 import { languagesIn, loadWords } from '../../../src/booklet/index.ts';
 import { checkModel } from '../../../src/check/index.ts';
 import { bookletDocument } from '../../../src/cli/make.ts';
+import { tonguesAsked } from '../../../src/cli/tongues.ts';
 import type { Variant } from '../../../src/cli/record.ts';
 import { planTubes } from '../../../src/cut/index.ts';
 import { itemPictures } from '../../../src/draw/index.ts';
@@ -33,9 +34,9 @@ export async function realRack(): Promise<RealRack> {
     variant,
     words,
     document: (lang, edition, paper = 'a4') => {
-      const language = words.find((each) => each.lang === lang);
-      if (!language) throw new Error(`no language ${lang}`);
-      return bookletDocument(variant, variants, { language, edition, paper }, words);
+      const [tongues] = tonguesAsked(words, [lang]);
+      if (!tongues) throw new Error(`no language ${lang}`);
+      return bookletDocument(variant, variants, { tongues, edition, paper }, words);
     },
   };
 }

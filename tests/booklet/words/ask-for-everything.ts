@@ -2,31 +2,44 @@ import { checkModel, type Report } from '../../../src/check/index.ts';
 import { pairPictures } from '../../../src/draw/pictograms/index.ts';
 import type { Caution, Plan, Standing, Step } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
-import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
+import { loadWords, textsMark, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import type { Model } from '../../../src/model/index.ts';
 import { furniture, modelsOf, type Furniture } from '../pages/furniture-booklet.ts';
+import { packDocumentPages, readNotes } from '../../../src/booklet/workshop/index.ts';
+import { packInput, rackKeys, type WantedPack } from '../workshop/pack-input.ts';
 import { localesOnDisk, rackInput, rackPlan, standInPictures } from '../pages/rack-booklet.ts';
 
 /**
  * Makes booklets until everything that pages can say has been said: both editions, every size, standing,
- * check, caution and verdict, with and without a safe load and a reviewer.
+ * check, caution and verdict, with and without a safe load and a reviewer. `seen` gets each booklet's HTML.
  */
-export function askForEverything(lang: string, onAsk: (key: string) => void): void {
-  const files = localesOnDisk();
+export function askForEverything(lang: string, onAsk: (key: string) => void, files = localesOnDisk(), seen: (html: string) => void = () => undefined): void {
   const make = (edition: 'words' | 'pictures', change: Partial<BookletInput> = {}): void => {
-    bookletPages({ ...rackInput({ lang, edition, onAsk }), ...change });
+    seen(bookletPages({ ...rackInput({ lang, edition, onAsk, files }), ...change }).html);
   };
   make('words');
   make('pictures');
-  const { report } = rackInput({ lang });
+  const { report } = rackInput({ lang, files });
   make('words', { report: failed(report) });
-  make('words', { words: loadWords(told(files, lang, { reviewer: 'A. Reader', source: false }), lang, onAsk) });
-  make('words', { words: loadWords(told(files, lang, { reviewer: null, source: false }), lang, onAsk) });
-  make('words', { words: loadWords(told(files, lang, { reviewer: null, source: true }), lang, onAsk) });
+  make('words', { words: loadWords(reviewed(files, lang), lang, onAsk) });
+  make('words', { words: loadWords(told(files, lang, { reviewed: null, source: false }), lang, onAsk) });
+  make('words', { words: loadWords(told(files, lang, { reviewed: null, source: true }), lang, onAsk) });
   const plan = planOfOddities();
   make('words', { plan, pictures: standInPictures(plan) });
-  for (const change of furnitureOf(rackInput({ lang, onAsk }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
+  for (const change of furnitureOf(rackInput({ lang, onAsk, files }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
   make('words', { despiteFindings: true });
+  askForPacks(lang, onAsk);
+}
+
+/** Workshop packs with and without notes, for a learner alone and for uneven teams that do not end together. */
+function askForPacks(lang: string, onAsk: (key: string) => void): void {
+  const files = localesOnDisk();
+  const make = (wanted: WantedPack): void => { packDocumentPages(packInput({ lang, onAsk, ...wanted })); };
+  const oneStep = { lang, notes: readNotes('notes.md', '## wrap-side:left\n\nSlowly.\n', rackKeys) };
+  make({ learners: 1, notes: null });
+  make({ order: [['rack', 7], ['chair', 3]], learners: 13, notes: oneStep, steps: planOfOddities().steps });
+  make({ notes: { ...oneStep, lang: lang === 'en' ? 'fr' : 'en' } });
+  make({ locales: told(files, lang, { reviewer: null, source: false }) });
 }
 
 /** Every other item with all its sizes and findings, by name and use only; with flat panels, a mattress and every named length. */
@@ -58,6 +71,12 @@ function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): rea
 export function told(files: LocaleFiles, lang: string, change: object): LocaleFiles {
   const path = `${lang}/about.json`;
   return { ...files, [path]: JSON.stringify({ ...(JSON.parse(files[path] ?? '') as object), ...change }) };
+}
+
+/** The same locale files with the language's texts reviewed as they stand. */
+export function reviewed(files: LocaleFiles, lang: string): LocaleFiles {
+  const draft = told(files, lang, { reviewed: null, source: false });
+  return told(draft, lang, { reviewed: { by: 'A. Reader', on: '2026-03-14', of: textsMark(draft, lang) } });
 }
 
 function failed({ findings, advice }: Report): Report {

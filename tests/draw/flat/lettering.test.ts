@@ -41,7 +41,7 @@ describe('lettering', () => {
     const cap = table('OS/2').readInt16BE(88);
     const long = table('hhea').readUInt16BE(34);
     expect(fontSize(cap / em)).toBeCloseTo(1, 6);
-    for (const sign of '0123456789.×RØ° ') {
+    for (const sign of '0123456789./·×Ø° ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefm') {
       const glyph = glyphOf(table('cmap'), sign.codePointAt(0) ?? 0);
       expect(glyph, sign).toBeGreaterThan(0);
       const advance = table('hmtx').readUInt16BE(4 * Math.min(glyph, long - 1));
@@ -66,6 +66,6 @@ describe('lettering', () => {
   });
 
   it('refuses a sign whose width it does not know', () => {
-    expect(() => textWidth('m', 4, 400)).toThrow(/"m"/);
+    expect(() => textWidth('#', 4, 400)).toThrow(/"#"/);
   });
 });

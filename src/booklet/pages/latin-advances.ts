@@ -7,18 +7,7 @@ const advances: ReadonlyMap<string, number> = new Map(groups.flatMap(([width, le
 /** Letters that are not listed: accented ones, Greek, signs. */
 const other = 665;
 
-/** Lines that a text in Noto Sans takes in `width` mm when it is broken at its spaces. `size` in pt. */
-export function wrappedLines(text: string, width: number, size: number): number {
-  const room = (width * 1000) / (size * (25.4 / 72));
-  const space = widthOf(' ');
-  let lines = 1;
-  let used = 0;
-  for (const word of text.split(' ').map(widthOf)) {
-    if (used > 0 && used + space + word > room) { lines += 1; used = word; } else used += (used > 0 ? space : 0) + word;
-  }
-  return lines;
-}
-
-function widthOf(word: string): number {
-  return [...word].reduce((sum, letter) => sum + (advances.get(letter) ?? other), 0);
+/** Width of a character in Noto Sans, in em. */
+export function latinAdvance(character: string): number {
+  return (advances.get(character) ?? other) / 1000;
 }

@@ -1,0 +1,2 @@
+export { cutPages } from './cut-pages.tsx';
+export type { CutPagesInput } from './types.ts';

@@ -1,0 +1,47 @@
+import { captionSize, sheets } from './sheet.ts';
+import { caption } from './captions.ts';
+import { marginParts, type MarginPart } from './margin-parts.ts';
+import { packRows } from './pack.ts';
+import { pictureSize } from './placed-picture.tsx';
+import { saidHeight } from './tongues.tsx';
+import type { Step } from '../../plan/index.ts';
+import type { BookletInput } from './types.ts';
+
+/** Beside a step's numeral on a narrow page: room of the numeral, between the parts, and between a part and its count, mm. */
+export const numeralRoom = 19;
+export const partsGap = 4;
+export const countGap = 1.5;
+
+/** Room of a repetition with its pictogram, of a count in bold figures, and of a length with its unit, mm. */
+export const timesWidth = 24;
+const countWidth = 14;
+const lengthWidth = 21;
+/** Height of a row of parts at the least, mm. */
+const leastRow = 10;
+
+/** Height of a narrow page's head of a step: the caption's lines, and under it the rows of its parts, mm. */
+export interface NarrowHead {
+  readonly caption: number;
+  readonly parts: number;
+}
+
+/** What stands beside the numeral of a step; the head is never lower than the numeral, `least` mm. */
+export function narrowHead(input: BookletInput, step: Step, least: number): NarrowHead {
+  const room = sheets[input.paper].main - numeralRoom;
+  const said = input.edition === 'words' ? saidHeight(input, (each) => caption(each, step), room, { size: captionSize, how: 'beside' }) : 0;
+  const parts = rowsOf(input, step, room).reduce((sum, height) => sum + height, 0);
+  return { caption: said, parts: Math.max(parts, least - said) };
+}
+
+/** Heights of the rows of a step's repetition and parts. */
+function rowsOf(input: BookletInput, step: Step, room: number): readonly number[] {
+  const parts = marginParts(input.model, step).map((part) => ({ width: narrowPartWidth(input, part), height: pictureSize(input, `small:${part.kind}`).height }));
+  const times = step.times > 1 ? [{ width: timesWidth, height: 0 }] : [];
+  return packRows([...times, ...parts], room, partsGap).map((row) => Math.max(leastRow, ...row.map(({ height }) => height)));
+}
+
+/** Width of a part's small picture with its counts beside it, mm. */
+export function narrowPartWidth(input: BookletInput, { kind, counts }: MarginPart): number {
+  const told = counts.reduce((sum, { size }) => sum + countGap + countWidth + (size.length === 0 ? 0 : lengthWidth), 0);
+  return pictureSize(input, `small:${kind}`).width + told;
+}

@@ -1,0 +1,68 @@
+import { createHash } from 'node:crypto';
+import { join } from 'node:path';
+import { cutPages, glyphsFrom, languagesIn, loadWords, openPrinter, picturePlace, type Paper, type Words } from '../booklet/index.ts';
+import { loadSolver, planOrder, type CutOrder } from '../cut/index.ts';
+import * as drawing from '../draw/index.ts';
+import { buildModel } from '../model/index.ts';
+import { cutRecord } from './cut-record.ts';
+import { cutReport } from './cut-report.ts';
+import { localeFiles, makeFolder, writeWhole } from './files.ts';
+import { orderLines } from './order-lines.ts';
+import { chosen, itemsNamed, sizesOf } from './project.ts';
+import { readStock } from './stock-file.ts';
+
+export interface CutOptions {
+  readonly stock?: string;
+  /** Whole kits, which is what is taken where no stock is given. */
+  readonly kits?: boolean;
+  readonly lang?: readonly string[];
+  readonly paper?: readonly string[];
+  readonly out: string;
+}
+
+const PAPERS: readonly Paper[] = ['a4', 'letter'];
+
+/** Plans the cutting of an order, prints what it takes, writes the plan and draws it. What can be refused is refused before anything is written. */
+export async function cutCommand(words: readonly string[], options: CutOptions): Promise<void> {
+  if (options.stock !== undefined && options.kits === true) throw new Error('--stock and --kits: only one of them; would be right: --stock <file> for what was counted, --kits for whole kits alone');
+  const locales = localeFiles('locales');
+  const languages = chosen(languagesIn(locales), options.lang, 'lang').map((lang) => loadWords(locales, lang));
+  const papers = chosen(PAPERS, options.paper, 'paper');
+  const order = await planned(words, options);
+  process.stdout.write(`${cutReport(order).join('\n')}\n`);
+  makeFolder(options.out);
+  const record = `${JSON.stringify(cutRecord(order), null, 2)}\n`;
+  write(join(options.out, 'cut.json'), record);
+  await print(order, createHash('sha256').update(record).digest('hex').slice(0, 8), languages, papers, options.out);
+}
+
+async function planned(words: readonly string[], { stock }: CutOptions): Promise<CutOrder> {
+  const lines = orderLines(words);
+  const counted = stock === undefined ? null : readStock(stock);
+  const known = itemsNamed(undefined).flatMap((item) => sizesOf(item).map((size) => buildModel(item, size)));
+  return planOrder(lines, counted, known, await loadSolver());
+}
+
+async function print(order: CutOrder, contentMark: string, languages: readonly Words[], papers: readonly Paper[], out: string): Promise<void> {
+  const pictures = drawing.cutPlanPictures(order);
+  const sizes = Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }]));
+  const printer = await openPrinter({});
+  try {
+    const book = await printer.pictures(pictures);
+    for (const paper of papers) {
+      for (const words of languages) {
+        const pages = cutPages({ order, paper, words, pictures: sizes, placePicture: picturePlace, glyphs: glyphsFrom(drawing), contentMark });
+        const { html, css, dir, title } = pages;
+        write(join(out, `cut-${words.lang}${paper === 'a4' ? '' : `-${paper}`}.pdf`),
+          await printer.document({ id: `cut-${words.lang}-${paper}`, html, css, dir, title, lang: words.lang, paper, contentMark }, book));
+      }
+    }
+  } finally {
+    await printer.close();
+  }
+}
+
+function write(path: string, content: string | Uint8Array): void {
+  writeWhole(path, content);
+  process.stdout.write(`${path}\n`);
+}

@@ -1,0 +1,103 @@
+import { createHash } from 'node:crypto';
+import { join } from 'node:path';
+import {
+  glyphsFrom, languagesIn, loadWords, openPrinter, packDocumentPages, picturePlace,
+  type PackInput, type PackItem, type Paper, type PrintDocument,
+} from '../booklet/index.ts';
+import { checkModel } from '../check/index.ts';
+import * as drawing from '../draw/index.ts';
+import { loadSolids, type Model } from '../model/index.ts';
+import { planItem, preparingPairs, timetableOf, toolsAtOnce, type OrderedWork } from '../plan/index.ts';
+import { localeFiles, makeFolder, writeWhole } from './files.ts';
+import { stockFor } from './order-stock.ts';
+import { readOrder, type OrderLine } from './order.ts';
+import { notesFor } from './pack-notes.ts';
+import { readLearners, readStart } from './pack-options.ts';
+import { chosen } from './project.ts';
+import { soundModel } from './sheets.ts';
+
+export interface PackOptions {
+  readonly learners: string;
+  readonly lang: string;
+  readonly paper?: readonly string[];
+  readonly start: string;
+  readonly out: string;
+}
+
+const PAPERS: readonly Paper[] = ['a4', 'letter'];
+
+/** A workshop longer than this is a mistake in the order. */
+const MOST_DAYS = 40;
+
+/** Prints the workshop pack of an order, a file for each paper. What can be refused is refused before anything is written. */
+export async function packCommand(words: readonly string[], options: PackOptions): Promise<void> {
+  const order = readOrder(words);
+  const [learners, start] = [readLearners(options.learners), readStart(options.start)];
+  const papers = chosen(PAPERS, options.paper, 'paper');
+  const locales = localeFiles('locales');
+  const [lang = ''] = chosen(languagesIn(locales), [options.lang], 'lang');
+  const language = loadWords(locales, lang);
+  const content = packContent(await workedThrough(order, lang), learners, start);
+  const folder = join(options.out, 'packs');
+  makeFolder(folder);
+  const pictures = finishedPictures(content.items.map(({ model }) => model), await loadSolids());
+  const sizes = Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }]));
+  const printer = await openPrinter({});
+  try {
+    const book = await printer.pictures(pictures);
+    for (const paper of papers) {
+      const file = join(folder, `${orderName(order)}-${lang}${paper === 'a4' ? '' : `-${paper}`}.pdf`);
+      writeWhole(file, await printer.document(packDocument({ ...content, paper, words: language, pictures: sizes }), book));
+      process.stdout.write(`${file}\n`);
+    }
+  } finally {
+    await printer.close();
+  }
+}
+
+const orderName = (order: readonly OrderLine[]): string => order.map(({ item, size, count }) => `${item.name}-${size}-x${count}`).join('_');
+
+/** Each line of the order with its model, plan and notes. Throws when a check fails or a note names no step. */
+async function workedThrough(order: readonly OrderLine[], lang: string): Promise<readonly PackItem[]> {
+  const drafts = order.map(({ item, size, count }) => {
+    const model = soundModel(item, size);
+    return { item, model, count, revision: item.revision, notes: notesFor(item, lang), fixToWall: checkModel(model).advice.fixToWall };
+  });
+  const items: PackItem[] = [];
+  // The solid kernel keeps every shape it built: one for each plan, let go after it.
+  for (const { item, ...draft } of drafts) items.push({ ...draft, plan: planItem(draft.model, item.order, await loadSolids()) });
+  return items;
+}
+
+/** All of a pack but its words, paper and pictures. */
+export type PackContent = Omit<PackInput, 'paper' | 'words' | 'pictures'>;
+
+/** What the pack tells: who does what when, with which tools, from which stock. */
+export function packContent(items: readonly PackItem[], learners: number, start: number): PackContent {
+  const works = items.map(({ model, plan, count }): OrderedWork => ({ item: model.item, size: model.size, count, steps: plan.steps }));
+  const timetable = timetableOf(works, learners, start);
+  if (timetable.days.length > MOST_DAYS) {
+    throw new Error(`the order takes ${timetable.days.length} days with --learners ${learners}; would be right: fewer pieces or more learners, for at most ${MOST_DAYS} days`);
+  }
+  const stock = stockFor(items);
+  const mark = createHash('sha256').update(JSON.stringify({ works, timetable, stock, notes: items.map(({ notes }) => notes && [notes.lang, notes.notes.general, [...notes.notes.bySteps]]) }));
+  return {
+    items, timetable, stock,
+    tools: toolsAtOnce(works, timetable),
+    preparingPairs: preparingPairs(timetable.prepared),
+    contentMark: mark.digest('hex').slice(0, 8),
+    glyphs: glyphsFrom(drawing),
+    placePicture: picturePlace,
+  };
+}
+
+/** The pack as a document to print, its pictures still to be laid in. */
+export function packDocument(input: PackInput): PrintDocument {
+  const { html, css, title, dir } = packDocumentPages(input);
+  const { words: { lang }, paper, contentMark } = input;
+  return { id: `pack-${lang}-${paper}`, html, css, lang, dir, title, paper, contentMark };
+}
+
+function finishedPictures(models: readonly Model[], solids: Awaited<ReturnType<typeof loadSolids>>): readonly drawing.Picture[] {
+  return models.map((model, index) => ({ ...drawing.finishedPicture(model, solids), id: `finished:${index + 1}` }));
+}

@@ -1,0 +1,2 @@
+export type * from './types.ts';
+export { planLengths } from './plan-lengths.ts';

@@ -1,0 +1,37 @@
+import type { Kit, Stock } from '../../read/index.ts';
+import type { Counted, KitsNeeded, OrderLine } from './types.ts';
+
+const KINDS = ['joint', 'panel-pin', 'joint-pin', 'wing-nut'] as const;
+
+/** Joints, pins, nuts and cables of an order against what was counted. A cable is used whole, as it was delivered. */
+export function countedParts(lines: readonly OrderLine[], stock: Stock | null): readonly Counted[] {
+  const plain = KINDS.map((kind): Counted => {
+    const needed = lines.reduce((sum, { model, count }) => sum + count * model.parts.filter((part) => part.kind === kind).length, 0);
+    const there = stock === null ? null : { joint: stock.joints, 'panel-pin': stock.panelPins, 'joint-pin': stock.jointPins, 'wing-nut': stock.wingNuts }[kind];
+    return { kind, needed, there, short: there === null ? needed : Math.max(0, needed - there) };
+  });
+  return [...plain, cables(lines, stock)];
+}
+
+/** Every cable wanted takes the shortest one left that reaches: the longest first, so that none is wasted on a short one. */
+function cables(lines: readonly OrderLine[], stock: Stock | null): Counted {
+  const wanted = lines.flatMap(({ model, count }) => model.parts.flatMap(({ shape }) =>
+    (shape.form === 'cable' ? Array.from({ length: count }, () => shape.length) : []))).sort((a, b) => b - a);
+  if (stock === null) return { kind: 'cable', needed: wanted.length, there: null, short: wanted.length };
+  const left = stock.cables.map(({ length, count }) => ({ length, count })).sort((a, b) => a.length - b.length);
+  const short = wanted.filter((length) => {
+    const taken = left.find((each) => each.count > 0 && each.length >= length);
+    if (taken !== undefined) taken.count -= 1;
+    return taken === undefined;
+  }).length;
+  return { kind: 'cable', needed: wanted.length, there: stock.cables.reduce((sum, { count }) => sum + count, 0), short };
+}
+
+/** Whole kits that make up for what is short: as many as the part that runs out first asks for. */
+export function kitsNeeded({ contents }: Kit, panels: number, tubes: number, counted: readonly Counted[]): KitsNeeded {
+  const holds = contents === undefined ? null
+    : { panel: contents.panels, tube: contents.tubes, joint: contents.joints, 'panel-pin': contents.panelPins, 'joint-pin': contents.jointPins, 'wing-nut': contents.wingNuts, cable: contents.cables };
+  const parts = [{ kind: 'panel' as const, needed: panels }, { kind: 'tube' as const, needed: tubes }, ...counted.map(({ kind, short }) => ({ kind, needed: short }))]
+    .map(({ kind, needed }) => ({ kind, needed, kits: holds === null ? null : Math.ceil(needed / holds[kind]) }));
+  return { kits: holds === null ? null : Math.max(0, ...parts.map(({ kits }) => kits ?? 0)), parts };
+}

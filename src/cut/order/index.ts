@@ -1,0 +1,2 @@
+export type * from './types.ts';
+export { planOrder } from './plan-order.ts';

@@ -1,0 +1,77 @@
+import type { Paper } from './picture/index.ts';
+
+/**
+ * For which pages pictures are drawn: `page` for A4 and Letter, `small` for pages of half that size, set there at
+ * about 0.8 of their own size.
+ */
+export type Format = 'page' | 'small';
+
+/** Room of each sort of picture, mm of paper. */
+export interface Papers {
+  /** The finished item. */
+  readonly full: Paper;
+  /** The item with its lettered lengths. */
+  readonly lettered: Paper;
+  /** What a run of steps makes. */
+  readonly run: Paper;
+  readonly pattern: Paper;
+  /** All sections of a flap, and those of the first wrap, which stand under its picture. */
+  readonly sections: Paper;
+  readonly wrap: Paper;
+  /** Work on the bench. */
+  readonly bench: Paper;
+  readonly posts: Paper;
+  /** Stock tubes to saw in one picture, at most. */
+  readonly bars: number;
+  /** Scenes of a bare frame, of a deck and of the whole item. */
+  readonly frame: Paper;
+  readonly deck: Paper;
+  readonly whole: Paper;
+  /** The whole item where something enlarged stands under it, and that. */
+  readonly over: Paper;
+  readonly closeUp: Paper;
+}
+
+/** Width of the main column of an A4 page. Its heights let two steps stand on an A4 or a Letter page. */
+const COLUMN = 165;
+
+/**
+ * Width of the small pages' pictures: at the 125.7 mm of a half-Letter page their smallest text is still 10.2 pt
+ * (ISO/IEC Guide 37 asks for 10). One step stands on a page, with all its pictures.
+ */
+const SMALL_COLUMN = 156;
+
+export const FORMATS: Readonly<Record<Format, Papers>> = {
+  page: {
+    full: { width: COLUMN, height: 200 },
+    lettered: { width: 124, height: 170 },
+    run: { width: 70, height: 38 },
+    pattern: { width: COLUMN, height: 230 },
+    sections: { width: COLUMN, height: 190 },
+    wrap: { width: COLUMN, height: 120 },
+    bench: { width: COLUMN, height: 105 },
+    posts: { width: COLUMN, height: 80 },
+    bars: Infinity,
+    frame: { width: COLUMN, height: 96 },
+    deck: { width: COLUMN, height: 107 },
+    whole: { width: COLUMN, height: 98 },
+    over: { width: COLUMN, height: 98 },
+    closeUp: { width: 110, height: 84 },
+  },
+  small: {
+    full: { width: SMALL_COLUMN, height: 160 },
+    lettered: { width: 130, height: 110 },
+    run: { width: 70, height: 38 },
+    pattern: { width: SMALL_COLUMN, height: 200 },
+    sections: { width: SMALL_COLUMN, height: 180 },
+    wrap: { width: SMALL_COLUMN, height: 74 },
+    bench: { width: SMALL_COLUMN, height: 120 },
+    posts: { width: SMALL_COLUMN, height: 80 },
+    bars: 3,
+    frame: { width: SMALL_COLUMN, height: 110 },
+    deck: { width: SMALL_COLUMN, height: 107 },
+    whole: { width: SMALL_COLUMN, height: 128 },
+    over: { width: SMALL_COLUMN, height: 98 },
+    closeUp: { width: 110, height: 78 },
+  },
+};

@@ -1,0 +1,73 @@
+import type { Model, Vec2 } from '../../model/index.ts';
+import { lengthText } from '../flat/lettering.ts';
+import { area, line } from '../flat/marks.ts';
+import type { Mark } from '../flat/marks.ts';
+import { baseHoles } from '../flat/panel-lines.ts';
+import { panelTint, pens } from '../flat/pens.ts';
+import type { View } from '../flat/view.ts';
+import { sheetPens } from './pens.ts';
+import { acrossStrip, onStrip, stripHole } from './strip-marks.ts';
+import { holeAcross, holeLane, stripWidth, type Strip, type StripFigure } from './strip.ts';
+
+/** Paper beyond the innermost line of either face, mm. */
+const beyond = 8;
+/** Where the lines' figures stand: counted from the inside line; those of the pins are counted from the panel's edge. */
+const lineLane = 9;
+/** From a line to the middle of its figure, mm. */
+const figureOver = 2.9;
+
+/**
+ * Folds round the panel's edge, so that a mark comes to both faces: first the inner face from the pins' places in
+ * the middle part out to the edge, then the panel's thickness, then the outer face back to the inside line. The
+ * distances are those of the flat pattern; its flaps have the same lines on all sides.
+ */
+export function creaseStrip({ pattern }: Model): Strip {
+  const [flap] = pattern.flaps;
+  if (flap === undefined || pattern.flaps.some((other) => String(other.creases) !== String(flap.creases) || other.edge !== flap.edge)) {
+    throw new RangeError('the flaps of a pattern must have the same lines on all sides: one strip serves them all');
+  }
+  const inner = baseHoles(pattern);
+  const face = flap.edge - inner + beyond;
+  const turn = face + pattern.thickness;
+  const onInner = (outwards: number): number => face - (flap.edge - outwards);
+  const onOuter = (outwards: number): number => turn + (flap.edge - outwards);
+  const lines = [
+    { pen: pens.inside, outwards: 0 },
+    ...flap.creases.map((outwards) => ({ pen: pens.crease, outwards })),
+    { pen: pens.halfCut, outwards: flap.halfCut },
+  ];
+  const holes = [inner, flap.pinLine];
+  const diameter = pattern.holes[0]?.diameter ?? 0;
+  const length = onOuter(0) + beyond;
+  const figures: readonly StripFigure[] = [
+    ...lines.flatMap(({ outwards }) => [onInner, onOuter].map((onFace) => ({ at: onFace(outwards) - figureOver, across: lineLane, text: lengthText(outwards) }))),
+    ...holes.map((outwards) => ({ at: onInner(outwards), across: holeLane, text: lengthText(flap.edge - outwards) })),
+  ];
+  return {
+    kind: 'creases',
+    length,
+    figures,
+    places: [...lines.flatMap(({ outwards }) => [onInner(outwards), onOuter(outwards)]), ...holes.map(onInner), face, turn],
+    draw: (view) => [
+      ...lines.flatMap(({ pen, outwards }) => [acrossStrip(view, pen, onInner(outwards)), acrossStrip(view, pen, onOuter(outwards))]),
+      ...holes.flatMap((outwards) => stripHole(view, onInner(outwards), holeAcross, diameter)),
+      acrossStrip(view, sheetPens.paperFold, face),
+      acrossStrip(view, sheetPens.paperFold, turn),
+      ...edgeSign(view, face, pattern.thickness),
+    ],
+  };
+}
+
+/** In the panel's thickness: the end of a panel with the strip folded round it. */
+function edgeSign(view: View, at: number, thickness: number): readonly Mark[] {
+  const half = Math.min(1.6, thickness / 4);
+  const middle = at + thickness / 2;
+  const left = stripWidth / 2 - 6;
+  const spot = (along: number, across: number): Vec2 => onStrip(view, middle + along, left + across);
+  const round = half + 0.9;
+  return [
+    area(panelTint, [spot(-half, 0), spot(-half, 9), spot(half, 9), spot(half, 0)]),
+    line(sheetPens.tick, spot(-half, 0), spot(-half, 9), spot(half, 9), spot(half, 0)),
+    line(pens.cut, spot(-round, 1), spot(-round, 10), spot(round, 10), spot(round, 1)),
+  ];
+}

@@ -1,0 +1,68 @@
+import type { Model } from '../../model/index.ts';
+import { sleeveEnds } from '../../scene/index.ts';
+import { hatching } from '../flat/clip.ts';
+import { lengthText } from '../flat/lettering.ts';
+import { area, line } from '../flat/marks.ts';
+import type { Mark } from '../flat/marks.ts';
+import { coreTint, pens } from '../flat/pens.ts';
+import type { View } from '../flat/view.ts';
+import { acrossStrip, onStrip, stripHole } from './strip-marks.ts';
+import { holeAcross, holeLane, stripWidth, type Strip } from './strip.ts';
+
+/** Paper beyond the foot, for the floor's sign, mm. */
+const floor = 5;
+const markLane = 9;
+const figureOver = 2.9;
+
+/** One post of each kind: its length, the lower ends of its sleeves and its holes, all from the foot, mm. */
+interface PostKind {
+  readonly length: number;
+  readonly marks: readonly number[];
+  readonly holes: readonly number[];
+}
+
+/** A strip for each kind of post, from the foot up: where the lower end of every joint's sleeve comes, and its pin. */
+export function postStrips(model: Model): readonly Strip[] {
+  const { kit } = model;
+  return postKinds(model).map(({ length, marks, holes }) => {
+    const sleeve = kit.joint.sleeveAbove + kit.joint.sleeveBelow;
+    return {
+      kind: 'posts',
+      length: floor + length,
+      figures: [
+        ...marks.map((mark) => ({ at: floor + mark - figureOver, across: markLane, text: lengthText(mark) })),
+        ...holes.map((hole) => ({ at: floor + hole, across: holeLane, text: lengthText(hole) })),
+        { at: floor + length - figureOver, across: markLane, text: lengthText(length) },
+      ],
+      places: [0, floor, floor + length, ...marks.flatMap((mark) => [floor + mark, floor + mark + sleeve]), ...holes.map((hole) => floor + hole)],
+      draw: (view) => [
+        ...marks.flatMap((mark) => sleeveMarks(view, floor + mark, sleeve)),
+        ...holes.flatMap((hole) => stripHole(view, floor + hole, holeAcross, kit.jointPin.diameter)),
+        ...footMarks(view),
+        acrossStrip(view, pens.cut, floor + length),
+      ],
+    };
+  });
+}
+
+function postKinds(model: Model): readonly PostKind[] {
+  const posts = model.parts.flatMap((part): readonly PostKind[] => {
+    const { shape } = part;
+    if (part.kind !== 'post' || shape.form !== 'tube') return [];
+    return [{ length: shape.length, marks: sleeveEnds(model, part.id), holes: shape.holes.map(({ at }) => at + shape.length / 2) }];
+  });
+  const key = (post: PostKind): string => JSON.stringify(post);
+  return posts.filter((post, index) => posts.findIndex((other) => key(other) === key(post)) === index);
+}
+
+/** Where a sleeve will sit, and thick its lower end, which stands on the mark. */
+function sleeveMarks(view: View, at: number, sleeve: number): readonly Mark[] {
+  const ring = [onStrip(view, at, 0), onStrip(view, at, stripWidth), onStrip(view, at + sleeve, stripWidth), onStrip(view, at + sleeve, 0)];
+  return [area(coreTint, ring), acrossStrip(view, pens.edge, at + sleeve), acrossStrip(view, pens.cut, at)];
+}
+
+/** The floor with its hatching, above the foot's end of the strip. */
+function footMarks(view: View): readonly Mark[] {
+  const ring = [onStrip(view, 0, 0), onStrip(view, 0, stripWidth), onStrip(view, floor, stripWidth), onStrip(view, floor, 0)];
+  return [...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), acrossStrip(view, pens.motion, floor)];
+}

@@ -1,0 +1,59 @@
+import type { FlatPanel, FlatPattern, Vec2 } from '../../model/index.ts';
+import { circle, line, outline } from '../flat/marks.ts';
+import type { Mark } from '../flat/marks.ts';
+import { acrossFlap, corners, creaseMarks, halfCutMarks, insideLineMarks, notchHole, outlineMarks } from '../flat/panel-lines.ts';
+import { pens } from '../flat/pens.ts';
+import type { Extent, View } from '../flat/view.ts';
+import { allOnPaper, onPaper } from '../flat/view.ts';
+
+/** A drawing to be printed at true size, in model mm (y up). */
+export interface Template {
+  readonly kind: 'panel' | 'plate';
+  readonly extent: Extent;
+  /** Its edge, for the map of the tiles. */
+  readonly edge: readonly Vec2[];
+  readonly draw: (view: View) => readonly Mark[];
+}
+
+/** How far the cross of a hole's middle reaches out of the hole, mm. */
+const crossReach = 2.5;
+
+/** The flat pattern with every line of the booklet's: cut, inside, crease, half-cut, holes with their middles. */
+export function panelTemplate(pattern: FlatPattern): Template {
+  const half: Vec2 = [pattern.blank[0] / 2, pattern.blank[1] / 2];
+  return {
+    kind: 'panel',
+    extent: { least: [-half[0], -half[1]], most: half },
+    edge: pattern.outline,
+    draw: (view) => [
+      ...outlineMarks(pattern, view, pens.cut),
+      ...insideLineMarks(pattern, view, pens.inside),
+      ...creaseMarks(pattern, view, pens.crease, acrossFlap),
+      ...halfCutMarks(pattern, view, pens.halfCut, acrossFlap),
+      ...pattern.holes.flatMap(({ at, diameter }) => trueHole(view, at, diameter)),
+      // The round corner of a notch is punched before the notch is cut: its middle is needed.
+      ...corners.flatMap((corner) => middleCross(view, notchHole(pattern, corner), pattern.notchRadius)),
+    ],
+  };
+}
+
+/** A flat panel with its holes, from its lower left corner. */
+export function plateTemplate({ width, height, holes }: FlatPanel): Template {
+  const edge: readonly Vec2[] = [[0, 0], [width, 0], [width, height], [0, height]];
+  return {
+    kind: 'plate',
+    extent: { least: [0, 0], most: [width, height] },
+    edge,
+    draw: (view) => [outline(pens.cut, allOnPaper(view, edge)), ...holes.flatMap(({ at, diameter }) => trueHole(view, at, diameter))],
+  };
+}
+
+function trueHole(view: View, at: Vec2, diameter: number): readonly Mark[] {
+  return [circle(onPaper(view, at), (diameter / 2) * view.scale, pens.hole), ...middleCross(view, at, diameter / 2)];
+}
+
+function middleCross(view: View, at: Vec2, radius: number): readonly Mark[] {
+  const [x, y] = onPaper(view, at);
+  const reach = radius * view.scale + crossReach;
+  return [line(pens.hole, [x - reach, y], [x + reach, y]), line(pens.hole, [x, y - reach], [x, y + reach])];
+}

@@ -1,0 +1,69 @@
+import { useCallback, useEffect, useRef, useState } from 'react';
+import type { MakeNews, MakeOrder } from '../../types.ts';
+import { askMake, askStop } from '../asking.ts';
+
+export interface Making {
+  readonly isGoing: boolean;
+  /** How many sizes and booklets were asked for. */
+  readonly asked: { readonly sizes: number; readonly booklets: number };
+  /** The item that is made now. */
+  readonly item: string | null;
+  /** Sizes begun, and how far the last of them is, 0 to 1. */
+  readonly begun: number;
+  readonly share: number;
+  readonly files: readonly { readonly path: string; readonly bytes: number }[];
+  readonly end: Extract<MakeNews, { news: 'end' }> | null;
+}
+
+export interface MakingHook extends Making {
+  readonly begin: (order: MakeOrder) => Promise<void>;
+  readonly stop: () => Promise<void>;
+}
+
+interface Counted extends Making {
+  readonly done: number;
+  readonly total: number;
+}
+
+const NOTHING: Counted = { isGoing: false, asked: { sizes: 0, booklets: 0 }, item: null, begun: 0, share: 0, files: [], end: null, done: 0, total: 0 };
+
+/** Makes booklets on the server and hears how it goes; from the beginning also of one that was begun before the page was loaded. */
+export function useMaking(): MakingHook {
+  const [state, setState] = useState<Counted>(NOTHING);
+  const stream = useRef<EventSource | null>(null);
+  const follow = useCallback((): void => {
+    stream.current?.close();
+    const opened = new EventSource('/news');
+    stream.current = opened;
+    opened.addEventListener('message', ({ data }: MessageEvent<string>) => {
+      const news = JSON.parse(data) as MakeNews;
+      if (news.news === 'end') opened.close();
+      setState((before) => after(before, news));
+    });
+    opened.addEventListener('error', () => {
+      opened.close();
+      setState((before) => (before.isGoing ? { ...before, isGoing: false, end: { news: 'end', how: 'failed', told: '' } } : before));
+    });
+  }, []);
+  useEffect(() => {
+    follow();
+    return () => { stream.current?.close(); };
+  }, [follow]);
+  const begin = useCallback(async (order: MakeOrder): Promise<void> => {
+    await askMake(order);
+    setState({ ...NOTHING, isGoing: true });
+    follow();
+  }, [follow]);
+  return { ...state, begin, stop: askStop };
+}
+
+function after(before: Counted, news: MakeNews): Counted {
+  switch (news.news) {
+    case 'begun': return { ...NOTHING, isGoing: true, asked: { sizes: news.sizes, booklets: news.booklets } };
+    case 'item': return { ...before, item: news.item, share: 0 };
+    case 'size': return { ...before, begun: before.begun + 1, done: 0, total: news.total, share: 0 };
+    case 'done': return { ...before, done: before.done + 1, share: Math.min(1, (before.done + 1) / Math.max(1, before.total)) };
+    case 'file': return { ...before, files: [...before.files, { path: news.path, bytes: news.bytes }] };
+    case 'end': return { ...before, isGoing: false, end: news };
+  }
+}

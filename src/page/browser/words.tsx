@@ -1,0 +1,34 @@
+import { createContext, useContext } from 'react';
+import { languagesIn, loadWords, pageWordFiles, type LocaleFiles, type Words } from '../../booklet/index.ts';
+
+/** Languages that have words for the page. */
+export const pageLanguages = (locales: LocaleFiles): readonly string[] =>
+  languagesIn(locales).filter((lang) => locales[`${lang}/page.json`] !== undefined);
+
+export const pageWords = (locales: LocaleFiles, lang: string): Words => loadWords(locales, lang, undefined, pageWordFiles);
+
+/** The first of the reader's languages that the page speaks, or English. */
+export function chosenLanguage(known: readonly string[], wished: readonly string[]): string {
+  const short = wished.map((tag) => tag.split('-')[0] ?? tag);
+  return short.find((lang) => known.includes(lang)) ?? (known.includes('en') ? 'en' : known[0] ?? 'en');
+}
+
+export const WordsContext = createContext<Words | null>(null);
+
+export function useWords(): Words {
+  const words = useContext(WordsContext);
+  if (words === null) throw new Error('no words round this part of the page');
+  return words;
+}
+
+/** A name that an author may not have translated yet, or what it is called in the file. */
+export function nameOr(words: Words, key: string, otherwise: string): string {
+  try {
+    return words.t(key);
+  } catch {
+    return otherwise;
+  }
+}
+
+export const itemName = (words: Words, item: string): string => nameOr(words, `items.${item}.name`, item);
+export const sizeName = (words: Words, item: string, size: string): string => nameOr(words, `items.${item}.sizes.${size}`, size);

@@ -1,0 +1,3 @@
+export { openPage, type OpenPage, type PageOptions } from './server/open-page.ts';
+export type { Making, Workshop } from './server/workshop.ts';
+export type * from './types.ts';

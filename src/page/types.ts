@@ -1,0 +1,49 @@
+import type { LocaleFiles } from '../booklet/index.ts';
+
+/** What the page works from, as it stands on the disk. */
+export interface ProjectTexts {
+  /** The texts of all item and kit files by their path, such as `steps/rack/item.yaml`. */
+  readonly files: Readonly<Record<string, string>>;
+  /** SHA-256 of each of them: a file is saved only where it is still the one that was read. */
+  readonly marks: Readonly<Record<string, string>>;
+  readonly locales: LocaleFiles;
+}
+
+/** Values to write into one size of an item file, each as it shall stand there: `900 mm`. */
+export interface SaveOrder {
+  readonly path: string;
+  readonly size: string;
+  readonly values: Readonly<Record<string, string>>;
+  /** The mark of the file that the values were chosen by. */
+  readonly mark: string;
+}
+
+export type SaveAnswer =
+  | { readonly saved: true; readonly text: string; readonly mark: string }
+  /** `moved`: the file is another by now. `refused`: the values are not allowed; `told` says where and why. */
+  | { readonly saved: false; readonly why: 'moved' | 'refused'; readonly told: string };
+
+/** Booklets to make. */
+export interface MakeOrder {
+  readonly items: readonly { readonly item: string; readonly sizes: readonly string[] }[];
+  readonly langs: readonly string[];
+  readonly editions: readonly string[];
+  readonly papers: readonly string[];
+  /** Prints although a check fails; every page is then stamped. */
+  readonly despiteFindings: boolean;
+}
+
+/** How a making goes, told as it goes. */
+export type MakeNews =
+  /** It begins: so many sizes, and so many booklets of all of them. */
+  | { readonly news: 'begun'; readonly sizes: number; readonly booklets: number }
+  /** An item is begun: its checks and the order of its steps are worked out first. */
+  | { readonly news: 'item'; readonly item: string }
+  /** One size is begun: so many pictures and booklets, about. */
+  | { readonly news: 'size'; readonly total: number }
+  /** One picture or booklet of the size is done. */
+  | { readonly news: 'done' }
+  /** A file stands there whole. */
+  | { readonly news: 'file'; readonly path: string; readonly bytes: number }
+  | { readonly news: 'end'; readonly how: 'made' | 'stopped' }
+  | { readonly news: 'end'; readonly how: 'failed'; readonly told: string };

@@ -1,0 +1,22 @@
+import type { Step } from '../types.ts';
+import { cutBefore, markedAsSample } from './practice.ts';
+import type { OrderedWork, Prepared } from './types.ts';
+
+/** Whether a step is done the day before, for all pieces, and so is none of the learners'. */
+export const isPrepared = (step: Step): boolean => cutBefore.includes(step.action);
+
+/** What the trainer prepares: all cutting to size, and one marked sample of each kind. */
+export function preparedFor(works: readonly OrderedWork[]): readonly Prepared[] {
+  return works.flatMap((work, index) => [
+    ...cutBefore.flatMap((action) => jobOf(work, index, action, work.count, false)),
+    ...markedAsSample.flatMap((action) => jobOf(work, index, action, 1, true)),
+  ]);
+}
+
+function jobOf({ steps }: OrderedWork, work: number, action: Step['action'], pieces: number, sample: boolean): readonly Prepared[] {
+  const own = steps.filter((step) => step.action === action);
+  if (own.length === 0) return [];
+  // A sample is one of the step's repetitions: one panel, not one for every deck.
+  const once = own.reduce((sum, step) => sum + (sample ? step.minutes / step.times : step.minutes), 0);
+  return [{ work, action, steps: own, pieces, sample, minutes: once * pieces }];
+}

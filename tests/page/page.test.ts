@@ -1,0 +1,277 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openGlBrowser, type GlBrowser } from './gl-browser.ts';
+import { openHand, type Hand } from './hand.ts';
+import { difference, lookAt, type Look } from './pixels.ts';
+import { newWorkshop } from '../cli/workshop.ts';
+import { servePage, type ServedPage } from './shop.ts';
+
+const RACK = 'steps/rack/item.yaml';
+const WIDTH = '.measure:first-child input[type=number]';
+const CHECKED = 'document.querySelector(".sum")?.getAttribute("aria-busy") === "false"';
+const PLANNED = 'document.querySelector(".walk")?.getAttribute("aria-busy") === "false"';
+
+let served: ServedPage;
+let gl: GlBrowser;
+let hand: Hand;
+/** The command's own picture of a step of the narrower rack, drawn meanwhile. */
+let narrow: Promise<string>;
+beforeAll(async () => {
+  narrow = narrowPicture();
+  [served, gl] = await Promise.all([servePage(), openGlBrowser()]);
+  hand = await openHand(gl.browser, served.url);
+  await hand.until(CHECKED);
+});
+afterAll(async () => {
+  await hand.close();
+  await gl.close();
+  await served.close();
+});
+
+async function narrowPicture(): Promise<string> {
+  const shop = newWorkshop();
+  shop.change(RACK, '  standard:\n    width: 1000 mm', '  standard:\n    width: 900 mm');
+  await shop.run(['draw', 'rack', '--step', '20', '--out', 'narrow.svg']);
+  const svg = shop.read('narrow.svg').toString().trim();
+  shop.close();
+  return svg;
+}
+
+/** The lettered lengths as the table has them: letter, name, mm. */
+const lengths = async (): Promise<Readonly<Record<string, number>>> =>
+  Object.fromEntries((await hand.rows('section:nth-of-type(3) tbody tr')).map(([letter = '', , length]) => [letter, Number(length)]));
+
+const patternNow = (): Promise<string> => hand.page.$eval('section:nth-of-type(5) .paper', (element) => element.innerHTML);
+/** The longer side of the blank, mm. */
+const blankNow = async (): Promise<number> => Number(/Blank: ([\d.]+)/.exec(await hand.text('.blank'))?.[1]);
+/** Whether lengths are shown that the file does not have. */
+const CHANGED = 'document.querySelectorAll(".figures .now.changed").length > 0';
+
+describe('the side that changes an item', () => {
+  let before: Look;
+
+  it('draws the model in three dimensions', async () => {
+    before = await lookAt(hand.page, '.turnable');
+    expect(before.drawn).toBeGreaterThan(0.05);
+    expect(before.colours).toBeGreaterThan(100);
+    expect(await hand.texts('.labels .letter')).toEqual(['A', 'B', 'C', 'D', 'E']);
+  });
+
+  it('turns the model by keys, by buttons and by the pointer', async () => {
+    await hand.page.focus('.turnable');
+    await hand.page.keyboard.press('ArrowLeft');
+    await new Promise((resolve) => { setTimeout(resolve, 300); });
+    expect(difference(before, await lookAt(hand.page, '.turnable'))).toBeGreaterThan(0.02);
+    await hand.page.keyboard.press('Home');
+    await new Promise((resolve) => { setTimeout(resolve, 300); });
+    await hand.page.evaluate(() => { (document.activeElement as HTMLElement).blur(); });
+    expect(difference(before, await lookAt(hand.page, '.turnable'))).toBeLessThan(0.005);
+    const box = await (await hand.page.$('.turnable'))?.boundingBox();
+    const [x, y] = [(box?.x ?? 0) + 200, (box?.y ?? 0) + 200];
+    await hand.page.mouse.move(x, y);
+    await hand.page.mouse.down();
+    await hand.page.mouse.move(x + 120, y, { steps: 6 });
+    await hand.page.mouse.up();
+    await new Promise((resolve) => { setTimeout(resolve, 300); });
+    expect(difference(before, await lookAt(hand.page, '.turnable'))).toBeGreaterThan(0.02);
+    await hand.page.click('.eyes button');
+  });
+
+  it('shows every finding of the command, with numbers on the parts of those that do not hold', async () => {
+    const { out } = await served.shop.run(['check', 'rack', '--size', 'standard']);
+    const count = (verdict: string): number => out.split('\n').filter((line) => line.startsWith(`  ${verdict} `)).length;
+    expect(await hand.text('.sum')).toBe(`Fails: ${count('fail')} · cautions: ${count('caution')} · holds: ${count('pass')}`);
+    expect(await hand.page.$$eval('.finding', (all) => all.length)).toBe(count('fail') + count('caution') + count('pass'));
+    expect((await hand.texts('.labels .caution')).join(' · ').split(' · ').map(Number).sort((a, b) => a - b)).toEqual(Array.from({ length: count('caution') }, (_, index) => index + 1));
+    const plain = await lookAt(hand.page, '.turnable');
+    await hand.page.click('.finding.caution');
+    await new Promise((resolve) => { setTimeout(resolve, 400); });
+    expect(difference(plain, await lookAt(hand.page, '.turnable'))).toBeGreaterThan(0.003);
+    expect(await hand.page.$eval('.finding.caution', (element) => element.getAttribute('aria-pressed'))).toBe('true');
+    await hand.page.click('.finding.caution');
+  });
+
+  it('changes dimensions, cut lengths, flat pattern and model with a measure, as the command would', async () => {
+    const [was, blank, pattern, look] = [await lengths(), await blankNow(), await patternNow(), await lookAt(hand.page, '.turnable')];
+    await hand.put(WIDTH, '900');
+    await hand.until(CHANGED);
+    await hand.until(CHECKED);
+    expect(await blankNow()).toBeCloseTo(blank - 100, 6);
+    const now = await lengths();
+    expect(now['A']).toBeCloseTo((was['A'] ?? 0) - 100, 6);
+    expect({ ...now, A: 0 }).toEqual({ ...was, A: 0 });
+    expect(await patternNow()).not.toBe(pattern);
+    expect(await hand.rows('section:nth-of-type(4) tbody tr')).toContainEqual(['Long tube', '8', '900', '1000']);
+    expect(difference(look, await lookAt(hand.page, '.turnable'))).toBeGreaterThan(0.01);
+  });
+
+  it('says of a figure outside the range that it is none, and of values that make no item why', async () => {
+    // Five decks in 700 mm of height: their joints would sit in one another.
+    const tooLow = { 3: '700', 4: '5', 5: '400', 6: '200' };
+    await hand.put(WIDTH, '1200');
+    expect(await hand.page.$eval(WIDTH, (element) => element.getAttribute('aria-invalid'))).toBe('true');
+    expect(await hand.text('.changes')).toBe('width: 1000 mm → 900 mm');
+    for (const [row, value] of Object.entries(tooLow)) await hand.put(`.measure:nth-child(${row}) input[type=range]`, value);
+    await hand.until('document.querySelector(".told pre")?.textContent.includes("steps/rack/item.yaml")');
+    expect(await hand.text('.told pre')).toMatch(/^steps\/rack\/item\.yaml:\d+:\d+ .*would be right: /);
+    expect(await hand.page.$eval('.main-button', (element) => (element as HTMLButtonElement).disabled)).toBe(true);
+    for (const row of Object.keys(tooLow)) await hand.page.click(`.measure:nth-child(${row}) .back`);
+    await hand.until('document.querySelector(".told") === null');
+  });
+
+  it('plays the steps: a flap folds by its facets, a panel of the bench is drawn flat', async () => {
+    await hand.until(PLANNED);
+    await hand.put('.walk input', '20');
+    expect(await hand.text('.said')).toContain('Wrap the front side round its tube');
+    await hand.until('document.querySelector("section:nth-of-type(6) .paper svg") !== null');
+    const shown = await hand.page.$eval('section:nth-of-type(6) .paper', (element) => element.innerHTML);
+    // A browser writes empty elements out with an end of their own.
+    expect(shown.replaceAll(/><\/\w+>(?=[<\n])/g, '/>').trim() === await narrow, 'the same picture as the command\'s').toBe(true);
+    const at = async (percent: string): Promise<Look> => {
+      await hand.put('.walk .walk-row:last-child input', percent);
+      await new Promise((resolve) => { setTimeout(resolve, 900); });
+      return lookAt(hand.page, '.turnable');
+    };
+    const [flat, half, done] = [await at('0'), await at('50'), await at('100')];
+    for (const [one, other] of [[flat, half], [half, done], [flat, done]] as const) expect(difference(one, other)).toBeGreaterThan(0.003);
+    await hand.page.click('.play');
+    await hand.until('document.querySelector(".walk .walk-row:last-child input").value > 20 && document.querySelector(".walk .walk-row:last-child input").value < 100');
+    await hand.put('.walk input', '8');
+    await hand.until('document.querySelector(".flat-view svg") !== null');
+    await hand.put('.walk input', '40');
+    await hand.until('document.querySelector(".turnable canvas") !== null');
+    expect(await hand.text('.said')).toBe('Finished');
+  });
+
+  it('goes on at 30 frames a second while a slider is dragged', async () => {
+    await hand.until(PLANNED);
+    const box = await (await hand.page.$('.tape input'))?.boundingBox();
+    if (!box) throw new Error('no slider');
+    await hand.page.evaluate(() => {
+      const kept = globalThis as unknown as { frames: number[]; models: number };
+      Object.assign(kept, { frames: [], models: 0 });
+      let last = performance.now();
+      const frame = (now: number): void => {
+        kept.frames.push(now - last);
+        last = now;
+        requestAnimationFrame(frame);
+      };
+      requestAnimationFrame(frame);
+      new MutationObserver(() => { kept.models += 1; }).observe(document.querySelector('.blank') ?? document.body, { subtree: true, childList: true, characterData: true });
+    });
+    const y = box.y + box.height / 2;
+    await hand.page.mouse.move(box.x + box.width * 0.66, y);
+    await hand.page.mouse.down();
+    for (let move = 0; move < 100; move += 1) {
+      await hand.page.mouse.move(box.x + box.width * (0.4 + 0.26 * Math.cos(move / 12)), y);
+      await new Promise((resolve) => { setTimeout(resolve, 16); });
+    }
+    await hand.page.mouse.up();
+    const { frames, models } = await hand.page.evaluate(() => {
+      const kept = globalThis as unknown as { frames: number[]; models: number };
+      return { frames: kept.frames.slice(2), models: kept.models };
+    });
+    const sorted = [...frames].sort((a, b) => a - b);
+    const share = (part: number): number => sorted[Math.floor(part * (sorted.length - 1))] ?? Infinity;
+    process.stdout.write(`dragging: ${frames.length} frames, median ${share(0.5).toFixed(1)} ms, nineteen in twenty under ${share(0.95).toFixed(1)} ms, longest ${share(1).toFixed(1)} ms; ${models} models drawn\n`);
+    expect(models).toBeGreaterThan(3);
+    // Generous: the tests' machine draws by its processor and has other work. 33 ms is what is wanted.
+    expect(share(0.5)).toBeLessThan(50);
+    expect(share(0.95)).toBeLessThan(200);
+  });
+
+  it('saves the value and nothing else, and tells when somebody was quicker', async () => {
+    await hand.put(WIDTH, '900');
+    const text = served.shop.read(RACK).toString();
+    await hand.page.click('.main-button');
+    await hand.until('document.querySelector(".saving p").textContent === "Saved in steps/rack/item.yaml."');
+    const saved = served.shop.read(RACK).toString();
+    const differing = saved.split('\n').flatMap((line, index) => (line === text.split('\n')[index] ? [] : [line]));
+    expect(differing).toEqual(['    width: 900 mm']);
+    expect(saved).toContain('# index counts from 0 at the lowest');
+    expect(saved.length).toBe(text.length - 1);
+
+    served.shop.change(RACK, 'ferry cooperative', 'harbour cooperative');
+    await hand.put(WIDTH, '910');
+    await hand.page.click('.main-button');
+    await hand.until('document.querySelector(".saving [role=alert]") !== null');
+    expect(await hand.text('.saving [role=alert]')).toContain('Not saved: somebody has changed the file since this page read it.');
+    expect(served.shop.read(RACK).toString()).toBe(saved.replace('ferry', 'harbour'));
+    await hand.page.click('.saving [role=alert] button');
+    await hand.until('document.querySelector(".saving [role=alert]") === null');
+    expect(await hand.page.$eval(WIDTH, (element) => (element as HTMLInputElement).value)).toBe('900');
+  });
+
+  it('has had no trouble so far', () => { expect(hand.troubles).toEqual([]); });
+});
+
+describe('the side that makes booklets', () => {
+  it('makes the same bytes as the command, and stops when told to', async () => {
+    await hand.page.click('nav a:last-child');
+    const tick = async (value: string): Promise<void> => { await hand.page.$eval(`input[value="${value}"]`, (element) => { (element as HTMLInputElement).click(); }); };
+    await tick('stool/low');
+    await tick('words');
+    await tick('pictures');
+    expect(await hand.text('.makings .main-button')).toBe('Make the booklets: 1');
+    expect(await hand.text('.makings fieldset:last-child p')).toBe('Copies to print of each booklet, one for two learners: 6');
+    const command = served.shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'by-command']);
+    await hand.page.click('.makings .main-button');
+    await hand.until('document.querySelector(".making p").textContent.startsWith("All made")', 200);
+    expect(await hand.text('.making p')).toBe('All made. Booklets: 1');
+    const address = await hand.page.$eval('.made a', (element) => element.getAttribute('href') ?? '');
+    const bytes = Buffer.from(await (await fetch(new URL(address, served.url))).arrayBuffer());
+    expect(await command).toMatchObject({ code: 0, told: '' });
+    expect(bytes.equals(served.shop.read('by-command/stool/low/stool-low-en-pictures.pdf'))).toBe(true);
+
+    await tick('rack/tall');
+    await hand.page.click('.makings .main-button');
+    await hand.until('document.querySelector("progress") !== null');
+    const stop = Date.now();
+    await hand.page.evaluate(() => { [...document.querySelectorAll<HTMLButtonElement>('.makings .buttons button')].at(-1)?.click(); });
+    await hand.until('document.querySelector(".making p").textContent.startsWith("Stopped")');
+    expect(Date.now() - stop).toBeLessThan(20_000);
+    expect(served.shop.files().filter((path) => path.includes('unfinished') || path.includes('rack-tall'))).toEqual([]);
+    expect(hand.troubles).toEqual([]);
+  }, 300_000);
+});
+
+describe('the page for everybody', () => {
+  it.each([
+    { name: 'light', lang: 'en', dark: false, width: 1280 },
+    { name: 'dark', lang: 'en', dark: true, width: 1280 },
+    { name: 'light on a small phone', lang: 'fr', dark: false, width: 360 },
+    { name: 'dark on a small phone in Arabic', lang: 'ar', dark: true, width: 360 },
+  ])('has no faults that axe-core finds: $name', async ({ lang, dark, width }) => {
+    const own = await openHand(gl.browser, served.url, { lang, dark, width, height: 740 });
+    await own.until(CHECKED);
+    expect(await own.axe()).toEqual([]);
+    expect(await own.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    expect(await own.page.evaluate(() => [document.documentElement.lang, document.documentElement.dir])).toEqual([lang, lang === 'ar' ? 'rtl' : 'ltr']);
+    expect((await lookAt(own.page, '.turnable')).colours).toBeGreaterThan(100);
+    await own.page.goto(`${served.url}#make`);
+    await own.until('document.querySelector(".lead") !== null');
+    expect(await own.axe()).toEqual([]);
+    expect(await own.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    expect(own.troubles).toEqual([]);
+    await own.close();
+  });
+
+  it('can be used by the keyboard alone: every control is reached and shows that it has the focus', async () => {
+    await hand.page.goto(`${served.url}#change`);
+    await hand.page.reload();
+    await hand.until(CHECKED);
+    const reached = new Set<string>();
+    for (let press = 0; press < 60; press += 1) {
+      await hand.page.keyboard.press('Tab');
+      const { name, outline } = await hand.page.evaluate(() => {
+        const element = document.activeElement;
+        const style = element === null ? null : getComputedStyle(element);
+        return { name: `${element?.tagName ?? ''}.${element?.className ?? ''} ${element?.getAttribute('type') ?? ''}`.trim(), outline: `${style?.outlineStyle ?? ''} ${style?.outlineWidth ?? ''}` };
+      });
+      if (name.startsWith('BODY')) break;
+      expect([name, outline]).toEqual([name, 'solid 3px']);
+      reached.add(name);
+    }
+    expect([...reached]).toEqual(expect.arrayContaining(['BUTTON.skip button', 'A.', 'SELECT.', 'DIV.turnable', 'INPUT. number', 'INPUT. range', 'BUTTON.finding caution button', 'SUMMARY.']));
+  });
+
+});

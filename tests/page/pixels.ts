@@ -1,0 +1,34 @@
+import type { Page } from 'puppeteer';
+import { PNG } from 'pngjs';
+
+/** What a part of the page looks like. */
+export interface Look {
+  readonly width: number;
+  readonly height: number;
+  /** Share of the pixels that are not of the commonest colour. */
+  readonly drawn: number;
+  readonly colours: number;
+  readonly data: Buffer;
+}
+
+export async function lookAt(page: Page, selector: string): Promise<Look> {
+  const element = await page.$(selector);
+  if (element === null) throw new Error(`nothing at ${selector}`);
+  const { width, height, data } = PNG.sync.read(Buffer.from(await element.screenshot()));
+  const counts = new Map<number, number>();
+  for (let at = 0; at < data.length; at += 4) {
+    const colour = data.readUInt32BE(at);
+    counts.set(colour, (counts.get(colour) ?? 0) + 1);
+  }
+  return { width, height, drawn: 1 - Math.max(...counts.values()) / (width * height), colours: counts.size, data };
+}
+
+/** Share of the pixels that differ. */
+export function difference(one: Look, other: Look): number {
+  if (one.width !== other.width || one.height !== other.height) return 1;
+  let differing = 0;
+  for (let at = 0; at < one.data.length; at += 4) {
+    if (one.data.readUInt32BE(at) !== other.data.readUInt32BE(at)) differing += 1;
+  }
+  return differing / (one.width * one.height);
+}

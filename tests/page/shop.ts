@@ -1,0 +1,60 @@
+import { fork, type ChildProcess } from 'node:child_process';
+import { request } from 'node:http';
+import { fileURLToPath } from 'node:url';
+import { newWorkshop, type Workshop } from '../cli/workshop.ts';
+
+const program = fileURLToPath(new URL('../../src/cli/foldwright.mjs', import.meta.url));
+
+/** The command's page, served from a workshop folder of its own. */
+export interface ServedPage {
+  readonly shop: Workshop;
+  /** Ends with a slash. */
+  readonly url: string;
+  /** What the program has said of itself. */
+  readonly told: () => string;
+  close(): Promise<void>;
+}
+
+export async function servePage(options: readonly string[] = []): Promise<ServedPage> {
+  const shop = newWorkshop();
+  const child = fork(program, ['page', '--port', '0', ...options], { cwd: shop.folder, stdio: ['ignore', 'pipe', 'pipe', 'ipc'] });
+  let told = '';
+  child.stderr?.on('data', (piece: Buffer) => { told += piece.toString(); });
+  const url = await firstLine(child, () => told);
+  return {
+    shop, url, told: () => told,
+    close: async () => {
+      const ended = new Promise((resolve) => { child.once('exit', resolve); });
+      child.kill();
+      await ended;
+      shop.close();
+    },
+  };
+}
+
+function firstLine(child: ChildProcess, told: () => string): Promise<string> {
+  return new Promise((resolve, reject) => {
+    child.stdout?.once('data', (piece: Buffer) => { resolve(piece.toString().trim()); });
+    child.once('exit', (code) => { reject(new Error(`the page ended with ${String(code)}: ${told()}`)); });
+  });
+}
+
+export interface Answered {
+  readonly status: number;
+  readonly headers: Readonly<Record<string, string | readonly string[] | undefined>>;
+  readonly body: string;
+}
+
+/** Asks as any program may, with whichever headers. */
+export function ask(url: string, path: string, headers: Readonly<Record<string, string>> = {}, post?: string): Promise<Answered> {
+  const { hostname, port } = new URL(url);
+  return new Promise((resolve, reject) => {
+    const asked = request({ hostname, port, path, headers, method: post === undefined ? 'GET' : 'POST' }, (response) => {
+      const pieces: Buffer[] = [];
+      response.on('data', (piece: Buffer) => { pieces.push(piece); });
+      response.on('end', () => { resolve({ status: response.statusCode ?? 0, headers: response.headers, body: Buffer.concat(pieces).toString() }); });
+    });
+    asked.on('error', reject);
+    asked.end(post);
+  });
+}
