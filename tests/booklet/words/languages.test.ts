@@ -12,8 +12,9 @@ import { askForEverything } from './ask-for-everything.ts';
 const files = localesOnDisk();
 
 describe('the locale files', () => {
-  it('are in English, French and Arabic and agree in keys, plural forms and placeholders', () => {
-    expect(languagesIn(files)).toEqual(['ar', 'en', 'fr']);
+  it('are in English, French, Arabic and other languages and agree in keys, plural forms and placeholders', () => {
+    expect(languagesIn(files)).toEqual(expect.arrayContaining(['ar', 'en', 'fr']));
+    expect(languagesIn(files).length).toBeGreaterThanOrEqual(19);
     expect(compareLanguages(files).map(describeWordsFault)).toEqual([]);
   });
 
@@ -24,8 +25,8 @@ describe('the locale files', () => {
     expect(unusedKeys(files, 'en', asked)).toEqual([]);
   });
 
-  it('hold every key that a booklet asks for, in every language', () => {
-    for (const lang of languagesIn(files)) expect(() => askForEverything(lang, () => undefined)).not.toThrow();
+  it.each(languagesIn(files))('hold every key that a booklet asks for, in %s', (lang) => {
+    expect(() => askForEverything(lang, () => undefined)).not.toThrow();
   });
 
   it('name each action, tool, caution and part of the contracts', () => {
@@ -43,9 +44,9 @@ describe('the locale files', () => {
     expect(words.filter((key) => key.startsWith('checks.')).sort()).toEqual(Object.keys(pairPictures).map((name) => `checks.${name}`).sort());
   });
 
-  it('say of French and Arabic that nobody has reviewed them', () => {
-    expect([readAbout(files, 'fr').reviewed, readAbout(files, 'ar').reviewed]).toEqual([null, null]);
-    expect(readAbout(files, 'en').source).toBe(true);
+  it('say of every translation that nobody has reviewed it', () => {
+    for (const lang of languagesIn(files)) expect(readAbout(files, lang).reviewed, lang).toBeNull();
+    expect(languagesIn(files).filter((lang) => readAbout(files, lang).source)).toEqual(['en']);
   });
 
   it('keep captions short', () => {
