@@ -4,3 +4,4 @@ export {
   BROWSER_VARIABLE, openPrinter, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
 } from './print/index.ts';
 export { languagesIn, loadWords, wordFiles, type LocaleFiles, type Words } from './words/index.ts';
+export { COUNTED_KINDS, surveyPages, type SurveyInput } from './survey-pages/index.ts';

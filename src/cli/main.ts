@@ -55,6 +55,12 @@ stock.command('import')
   .argument('<file>', 'table (.csv)')
   .option('--out <file>', 'stock file to write; the same name with .yaml unless given')
   .action(async (file: string, options: { out?: string }) => { (await import('./stock.ts')).importStock(file, options); });
+stock.command('sheet')
+  .description('prints sheets to count stock by, to be filled in by hand')
+  .option('--lang <codes...>', 'languages; all under locales/ unless given')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--out <folder>', 'where the sheets go', 'cuts')
+  .action(async (options: { lang?: string[]; paper?: string[]; out: string }) => (await import('./stock.ts')).surveySheets(options));
 
 program.command('schemas')
   .description('writes the JSON Schemas of the file formats to steps/schemas/')

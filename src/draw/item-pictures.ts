@@ -59,7 +59,7 @@ const creaseSection = (model: Model): Picture =>
   sectionSeries(model.pattern, sidesInOrder(model.pattern)[1] ?? 'right', hardwareOf(model), { width: 165, height: 190 });
 
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
-function partPictures(model: Model, solids: Solids, draw: LineDrawer): readonly Picture[] {
+export function partPictures(model: Model, solids: Solids, draw: LineDrawer): readonly Picture[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];
   return kinds.flatMap((kind) => {
     const body = partBody(model, kind, solids);
