@@ -8,3 +8,4 @@ export { isDay, isName, isolate, languagesIn, loadWords, pageWordFiles, pseudoLa
 export { exportWords, importWords, type ReferencePicture } from './exchange/index.ts';
 export { packDocumentPages, readNotes, sheetDocument, type KitStock, type PackInput, type PackItem } from './workshop/index.ts';
 export * from './pages/retold.ts';
+export { COUNTED_KINDS, surveyPages, type SurveyInput } from './survey-pages/index.ts';

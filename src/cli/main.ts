@@ -75,6 +75,13 @@ stock.command('import')
   .argument('<file>', 'table (.csv)')
   .option('--out <file>', 'stock file to write; the same name with .yaml unless given')
   .action(async (file: string, options: { out?: string }) => { (await import('./stock.ts')).importStock(file, options); });
+stock.command('sheet')
+  .description('prints sheets to count stock by, to be filled in by hand')
+  .option('--lang <codes...>', 'languages; all under locales/ unless given')
+  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--out <folder>', 'where the sheets go', 'cuts')
+  .action(async (options: { lang?: string[]; paper?: string[]; out: string }) => (await import('./stock.ts')).surveySheets(options));
+
 program.command('sheets')
   .description('prints marking sheets at true size: templates in tiles, and gauges')
   .argument('<item>', 'name of a folder under steps/')

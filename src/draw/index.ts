@@ -1,5 +1,5 @@
 export type * from './types.ts';
-export { cachedDrawer, itemPictures, PART_SCALE, partScale, picturesExpected, picturesFor, type Drawable } from './item-pictures.ts';
+export { cachedDrawer, itemPictures, PART_SCALE, partPictures, partScale, picturesExpected, picturesFor, type Drawable } from './item-pictures.ts';
 export { finishedPicture } from './finished-picture.ts';
 export type { Format } from './formats.ts';
 export { cutPlanPictures } from './cut-plan-pictures.ts';

@@ -34,7 +34,7 @@ describe('README.md', () => {
     const table = readme.split('| command | does |')[1]?.split('\n\n')[0] ?? '';
     expect(new Set(commands)).toEqual(new Set([...table.matchAll(/^\| `(\w+)/gm)].map(([, name]) => name)));
     expect(commands).toContain('make');
-    const helped = [...commands.map((command) => [command]), ['words', 'export'], ['words', 'import'], ['stock', 'export'], ['stock', 'import']];
+    const helped = [...commands.map((command) => [command]), ['words', 'export'], ['words', 'import'], ['stock', 'export'], ['stock', 'import'], ['stock', 'sheet']];
     const helps = await Promise.all(helped.map(async (command) => (await shop.run([...command, '--help'])).out));
     const options = new Set(helps.flatMap((help) => help.match(/--[a-z-]+/g) ?? []).filter((option) => option !== '--help'));
     for (const command of commands) expect(readme).toMatch(new RegExp(`^\\| \`${command}\\b`, 'm'));

@@ -1,0 +1,13 @@
+import type { Paper, PictureSize, PlacePicture } from '../pages/index.ts';
+import type { Words } from '../words/index.ts';
+
+/** Parts that are only counted, in the order of the sheet. */
+export const COUNTED_KINDS = ['joint', 'panel-pin', 'joint-pin', 'wing-nut'] as const;
+
+export interface SurveyInput {
+  readonly paper: Paper;
+  readonly words: Words;
+  /** Sizes of the pictures `small:<kind>` of the counted kinds. */
+  readonly pictures: Readonly<Record<string, PictureSize>>;
+  readonly placePicture: PlacePicture;
+}
