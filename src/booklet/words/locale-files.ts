@@ -106,10 +106,13 @@ function flatten(value: unknown, key: string, path: string): [string, string][] 
   throw wordsError({ path, field: key, found: JSON.stringify(value) ?? 'nothing', remedy: 'a text in quotes' });
 }
 
+/** Browsers have rules for fewer languages than Node: there every well-formed tag will do, as the command has checked it. */
+const knowsAll = Intl.NumberFormat.supportedLocalesOf(['ckb', 'so', 'ti']).length === 3;
+
 /** Whether `Intl` knows the language of a BCP 47 tag. */
 export function isLocaleTag(tag: string): boolean {
   try {
-    return Intl.NumberFormat.supportedLocalesOf(tag).length === 1;
+    return Intl.NumberFormat.supportedLocalesOf(tag).length === 1 || !knowsAll;
   } catch {
     return false;
   }
