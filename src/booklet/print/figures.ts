@@ -44,7 +44,7 @@ export function structElements(pdf: PDFDocument): readonly PDFDict[] {
   return found;
 }
 
-function kidsOf(element: PDFDict): readonly ReturnType<PDFArray['get']>[] {
+export function kidsOf(element: PDFDict): readonly ReturnType<PDFArray['get']>[] {
   const kids = element.lookup(PDFName.of('K'));
   if (kids instanceof PDFArray) return kids.asArray();
   return kids === undefined ? [] : [kids];

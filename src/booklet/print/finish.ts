@@ -11,6 +11,7 @@ import { drawForm, pictureForms } from './pictureForms.ts';
 import type { OpenedBook, PictureForm } from './pictureForms.ts';
 import { fixDates, renumberNodes, setFileId, setProperty } from './sameBytes.ts';
 import type { Shown } from './tab.ts';
+import { nameTexts } from './texts.ts';
 import type { PrintDocument } from './types.ts';
 
 /** Name of the graphics state that undoes what the page set: a picture starts opaque, with plain lines. */
@@ -20,17 +21,19 @@ const STATE = 'PictureState';
 const SHAPE_TOLERANCE = 0.002;
 
 /**
- * Makes the words' PDF the finished booklet: lays each picture into its Figure and sets the outline's titles,
- * properties, reading direction and identifiers.
- * @param shown what the document has: each place must have become a Figure, each heading an entry of the outline.
+ * Makes the words' PDF the finished booklet: names its texts, lays each picture into its Figure and sets the outline's
+ * titles, properties, reading direction and identifiers.
+ * @param shown what the document has: each place must have become a Figure, each heading an entry of the outline, each
+ * text a piece of text.
  * @throws when a page is wider than its paper, a place was not printed, its picture is missing or of another shape, the last page is blank,
  * or a letter is in none of the fonts.
  */
-export async function finish(words: Uint8Array, doc: PrintDocument, book: OpenedBook, { places, headings, tooWide }: Shown): Promise<Uint8Array> {
+export async function finish(words: Uint8Array, doc: PrintDocument, book: OpenedBook, { places, headings, texts, tooWide }: Shown): Promise<Uint8Array> {
   const pdf = await PDFDocument.load(words, { updateMetadata: false });
   refuseBlankEnd(pdf, doc);
   refuseTooWide(doc, tooWide);
   pdf.getPages().forEach((page, index) => refuseForeignLetters(page, `document “${doc.id}”, page ${index + 1}`));
+  nameTexts(pdf, doc.id, texts);
   layPictures(pdf, doc, book, places);
   nameOutline(pdf, doc.id, headings);
   setProperties(pdf, doc);

@@ -40,6 +40,46 @@ export function showsMissingGlyph(content: string): boolean {
   return false;
 }
 
+/** The numbers of a page's marked content, each with whether text is shown in it. */
+export function markedContent(content: string): ReadonlyMap<number, boolean> {
+  const found = new Map<number, boolean>();
+  const open: (number | undefined)[] = [];
+  for (const { text, operands } of operators(content)) {
+    if (text === 'BMC') open.push(open.at(-1));
+    else if (text === 'BDC') open.push(mcidOf(operands) ?? open.at(-1));
+    else if (text === 'EMC') open.pop();
+    const mcid = open.at(-1);
+    if (mcid !== undefined) found.set(mcid, found.get(mcid) === true || SHOWS_TEXT.has(text));
+  }
+  return found;
+}
+
+/** Makes marked content of these numbers artifacts: marks on the page that belong to no text and no picture (ISO 32000-1, 14.8.2.2). */
+export function asArtifacts(content: string, mcids: ReadonlySet<number>): string {
+  const out: string[] = [];
+  let kept = 0;
+  for (const { text, operands, start, end } of operators(content)) {
+    const mcid = text === 'BDC' ? mcidOf(operands) : undefined;
+    if (mcid === undefined || !mcids.has(mcid)) continue;
+    out.push(content.slice(kept, operands[0]?.start ?? start), '/Artifact BMC');
+    kept = end;
+  }
+  return out.join('') + content.slice(kept);
+}
+
+const SHOWS_TEXT = new Set(['Tj', 'TJ', "'", '"']);
+
+interface Operator extends Token { readonly operands: readonly Token[] }
+
+function* operators(content: string): Generator<Operator> {
+  let operands: Token[] = [];
+  for (const token of tokens(content)) {
+    if (isOperand(token.text)) { operands.push(token); continue; }
+    yield { ...token, operands };
+    operands = [];
+  }
+}
+
 /** A rectangle from (0, 0) that is filled inside marked content. */
 export interface MarkedRectangle {
   /** Number of the marked content on its page. */
@@ -58,10 +98,8 @@ function* markedRectangles(content: string): Generator<MarkedRectangle> {
   const saved: Matrix[] = [];
   const marks: (number | undefined)[] = [];
   let toPage = IDENTITY;
-  let operands: Token[] = [];
   let rectangle: readonly Token[] = [];
-  for (const token of tokens(content)) {
-    if (isOperand(token.text)) { operands.push(token); continue; }
+  for (const { operands, ...token } of operators(content)) {
     const mcid = marks.at(-1);
     switch (token.text) {
       case 'q': saved.push(toPage); break;
@@ -76,7 +114,6 @@ function* markedRectangles(content: string): Generator<MarkedRectangle> {
         rectangle = [];
         break;
     }
-    operands = [];
   }
 }
 

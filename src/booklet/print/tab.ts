@@ -3,6 +3,7 @@ import type { Page } from 'puppeteer';
 import { fontCss, langRule } from './fonts.ts';
 import { PAPER_SIZES } from './paper.ts';
 import type { PicturePages } from './picturePages.ts';
+import type { ShownText } from './texts.ts';
 import type { PrintDocument } from './types.ts';
 
 /** Nothing is fetched and no script of a document runs: all it needs is inside. */
@@ -22,12 +23,13 @@ export async function prepareTab(tab: Page, langs: readonly string[]): Promise<v
   });
 }
 
-/** What a document in the tab has: how many places for pictures, and the words of every heading in reading order. */
+/** What a document in the tab has: how many places for pictures, and every heading's words and every text in reading order. */
 export interface Shown {
   readonly places: number;
   readonly headings: readonly string[];
   /** The sheets (see `measureTab`) whose content reaches out sideways, by how many CSS pixels. */
   readonly tooWide: readonly { readonly page: string; readonly by: number }[];
+  readonly texts: readonly ShownText[];
 }
 
 /** Puts a document into the tab. `langs` are the tab's. */
@@ -42,7 +44,22 @@ export async function showDocument(tab: Page, doc: PrintDocument, langs: readonl
     const headings = [...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map((heading) => said(heading).replace(/\s+/g, ' ').trim());
     const sheets = [...document.querySelectorAll<HTMLElement>('[data-page]')].map((sheet) => ({ page: sheet.dataset['page'] ?? '', frame: sheet.parentElement ?? sheet }));
     const tooWide = sheets.map(({ page, frame }) => ({ page, by: frame.scrollWidth - frame.clientWidth })).filter(({ by }) => by > 1);
-    return { tooWide, places: document.querySelectorAll('.picture-place').length, headings: headings.filter((heading) => heading !== '') };
+    return { tooWide, places: document.querySelectorAll('.picture-place').length, headings: headings.filter((heading) => heading !== ''), texts: texts() };
+
+    /** Every text that is laid out, but for what stands in drawings or is hidden from those who hear the page. */
+    function texts(): { text: string; lang: string }[] {
+      const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      const range = document.createRange();
+      const found: { text: string; lang: string }[] = [];
+      for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+        const element = node.parentElement;
+        range.selectNodeContents(node);
+        if (!element || element.closest('svg, [role=img], [aria-hidden=true]') || range.getClientRects().length === 0) continue;
+        if (getComputedStyle(element).visibility !== 'visible') continue;
+        found.push({ text: (node.textContent ?? '').replace(/[\n\t ]+/g, ' '), lang: element.closest('[lang]')?.getAttribute('lang') ?? lang });
+      }
+      return found;
+    }
 
     /** Letters in their logical order, pictures by their words; marks of direction (UAX #9) are for running text only. */
     function said(node: Node): string {

@@ -1,0 +1,99 @@
+import { PDFArray, PDFDict, PDFHexString, PDFName, PDFNull, PDFNumber, PDFRef, PDFString } from 'pdf-lib';
+import type { PDFDocument, PDFPage } from 'pdf-lib';
+import { kidsOf, structElements } from './figures.ts';
+import { asArtifacts, markedContent } from './pageContent.ts';
+import { readContent, writeContent } from './pageStream.ts';
+
+/** A text of a document as it stands in its elements, and the language it is marked with, BCP 47. */
+export interface ShownText {
+  readonly text: string;
+  readonly lang: string;
+}
+
+/**
+ * Scripts whose letters join, stack or change places: what a font's glyphs say of them comes out broken or turned
+ * round, so that their letters are told by the element (ISO 32000-1, 14.9.4). Not by the marked content as well:
+ * poppler 25 then loses texts and turns those from right to left round.
+ */
+const REORDERED = /[\p{Script=Arabic}\p{Script=Bengali}\p{Script=Myanmar}]/u;
+
+/**
+ * Gives every text of the tagged PDF its language where it is not that of what it stands in, and in scripts that need
+ * it its letters in their logical order, for those who hear, search or copy it. Lines and grounds that belong to no
+ * text and no picture become artifacts (ISO 32000-1, 14.8.2.2).
+ * @param texts every text of the document in reading order.
+ * @throws when the PDF has more or fewer texts than the document.
+ */
+export function nameTexts(pdf: PDFDocument, doc: string, texts: readonly ShownText[]): void {
+  const pages = pdf.getPages();
+  const shows = new Map(pages.map((page) => [page.ref, markedContent(readContent(page))]));
+  const bare = new Map<PDFRef, Set<number>>(pages.map((page) => [page.ref, new Set<number>()]));
+  const leaves: PDFDict[] = [];
+  for (const element of structElements(pdf)) {
+    const page = element.get(PDFName.of('Pg'));
+    if (!(page instanceof PDFRef) || element.get(PDFName.of('S')) === PDFName.of('Figure')) continue;
+    const marks = marksOf(element);
+    const lettered = marks.filter((mcid) => shows.get(page)?.get(mcid) === true);
+    if (lettered.length > 0) leaves.push(element);
+    const left = marks.filter((mcid) => !lettered.includes(mcid));
+    for (const mcid of left) bare.get(page)?.add(mcid);
+    dropMarks(element, left);
+  }
+  if (leaves.length !== texts.length) {
+    throw new Error(`document “${doc}”: ${texts.length} texts, but ${leaves.length} were printed; a text must be visible, and no bullet or number of a list may be made up by the style`);
+  }
+  leaves.forEach((leaf, index) => { nameText(leaf, texts[index] ?? { text: '', lang: '' }); });
+  for (const page of pages) layAside(pdf, page, bare.get(page.ref) ?? new Set<number>());
+}
+
+function nameText(element: PDFDict, { text, lang }: ShownText): void {
+  if (element.get(PDFName.of('S')) === PDFName.of('NonStruct')) element.set(PDFName.of('S'), PDFName.of('Span'));
+  if (langOf(element) !== lang) element.set(PDFName.of('Lang'), PDFString.of(lang));
+  if (REORDERED.test(text)) element.set(PDFName.of('ActualText'), PDFHexString.fromText(text));
+}
+
+/** The language of an element: its own, or that of the nearest around it, or the document's. */
+function langOf(element: PDFDict): string | undefined {
+  for (let at: PDFDict | undefined = element; at; at = at.lookupMaybe(PDFName.of('P'), PDFDict)) {
+    const lang = at.lookup(PDFName.of('Lang'));
+    if (lang instanceof PDFString || lang instanceof PDFHexString) return lang.decodeText();
+  }
+  return undefined;
+}
+
+/** Numbers of the marked content that an element holds itself. */
+function marksOf(element: PDFDict): readonly number[] {
+  return kidsOf(element).flatMap((kid) => (kid instanceof PDFNumber ? [kid.asNumber()] : []));
+}
+
+function dropMarks(element: PDFDict, marks: readonly number[]): void {
+  if (marks.length === 0) return;
+  const kept = kidsOf(element).filter((kid) => !(kid instanceof PDFNumber && marks.includes(kid.asNumber())));
+  element.set(PDFName.of('K'), element.context.obj(kept));
+}
+
+function layAside(pdf: PDFDocument, page: PDFPage, bare: ReadonlySet<number>): void {
+  if (bare.size === 0) return;
+  writeContent(page, asArtifacts(readContent(page), bare));
+  const owners = ownersOf(pdf, page);
+  for (const mcid of bare) owners?.set(mcid, PDFNull);
+}
+
+/** A page's entry in the parent tree: the owner of each piece of marked content by its number (ISO 32000-1, 14.7.4.4). */
+function ownersOf(pdf: PDFDocument, page: PDFPage): PDFArray | undefined {
+  const wanted = page.node.lookupMaybe(PDFName.of('StructParents'), PDFNumber)?.asNumber();
+  const root = pdf.catalog.lookupMaybe(PDFName.of('StructTreeRoot'), PDFDict)?.lookupMaybe(PDFName.of('ParentTree'), PDFDict);
+  const find = (node: PDFDict): PDFArray | undefined => {
+    const numbers = node.lookupMaybe(PDFName.of('Nums'), PDFArray);
+    for (let index = 0; index < (numbers?.size() ?? 0); index += 2) {
+      if (numbers?.lookup(index, PDFNumber).asNumber() === wanted) return numbers?.lookupMaybe(index + 1, PDFArray);
+    }
+    const kids = node.lookupMaybe(PDFName.of('Kids'), PDFArray);
+    for (let index = 0; index < (kids?.size() ?? 0); index += 1) {
+      const found = kids && find(kids.lookup(index, PDFDict));
+      if (found) return found;
+    }
+    return undefined;
+  };
+  return root && find(root);
+}
