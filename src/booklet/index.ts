@@ -3,4 +3,5 @@ export {
   BROWSER_VARIABLE, openPrinter, picturePlace, type Paper, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
 } from './print/index.ts';
 export { isHalfPaper, MOST_SHEETS, SHEET_THICKNESS, stitched, type Stitching } from './stitch/index.ts';
+export { overviewPage, wallPages, type PosterPaper } from './posters/index.ts';
 export { languagesIn, loadWords, wordFiles, type LocaleFiles, type Words } from './words/index.ts';
