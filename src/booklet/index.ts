@@ -9,3 +9,4 @@ export { exportWords, importWords, type ReferencePicture } from './exchange/inde
 export { packDocumentPages, readNotes, sheetDocument, type KitStock, type PackInput, type PackItem } from './workshop/index.ts';
 export * from './pages/retold.ts';
 export { COUNTED_KINDS, surveyPages, type SurveyInput } from './survey-pages/index.ts';
+export { overviewPage, wallPages, type PosterPaper } from './posters/index.ts';

@@ -1,7 +1,7 @@
 export type * from './types.ts';
 export { cachedDrawer, itemPictures, PART_SCALE, partPictures, partScale, picturesExpected, picturesFor, type Drawable } from './item-pictures.ts';
 export { finishedPicture } from './finished-picture.ts';
-export type { Format } from './formats.ts';
+export type { Format, PageFormat } from './formats.ts';
 export { cutPlanPictures } from './cut-plan-pictures.ts';
 export { examplePictures, type Examples } from './example-pictures.ts';
 export { cutBars, plateSheet, stepPictures, type StepGivens } from './step-pictures.ts';
