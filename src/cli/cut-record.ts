@@ -49,6 +49,7 @@ const panelRecord = ({ source, times, length, width, grain, defects, cuts, piece
 function partRecord(part: CutPart): object {
   switch (part.part) {
     case 'piece': return { piece: rectangle(part.lies) };
+    case 'loose': return { loose: part.lies.map(rectangle) };
     case 'off-cut': return { offCut: rectangle(part.region) };
     case 'cut': return { axis: part.axis, at: rounded(part.at), first: partRecord(part.first), second: partRecord(part.second) };
   }

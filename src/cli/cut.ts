@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import { cutPages, glyphsFrom, languagesIn, loadWords, openPrinter, picturePlace, type Paper, type Words } from '../booklet/index.ts';
-import { loadSolver, planOrder, type CutOrder } from '../cut/index.ts';
+import { loadSolver, planOrder, type CutOrder, type Edges } from '../cut/index.ts';
 import * as drawing from '../draw/index.ts';
 import { buildModel } from '../model/index.ts';
 import { cutRecord } from './cut-record.ts';
@@ -15,11 +15,13 @@ export interface CutOptions {
   readonly stock?: string;
   /** Whole kits, which is what is taken where no stock is given. */
   readonly kits?: boolean;
+  readonly edges?: string;
   readonly lang?: readonly string[];
   readonly paper?: readonly string[];
   readonly out: string;
 }
 
+const EDGES: readonly Edges[] = ['straight', 'any'];
 const PAPERS: readonly Paper[] = ['a4', 'letter'];
 
 /** Plans the cutting of an order, prints what it takes, writes the plan and draws it. What can be refused is refused before anything is written. */
@@ -36,11 +38,12 @@ export async function cutCommand(words: readonly string[], options: CutOptions):
   await print(order, createHash('sha256').update(record).digest('hex').slice(0, 8), languages, papers, options.out);
 }
 
-async function planned(words: readonly string[], { stock }: CutOptions): Promise<CutOrder> {
+async function planned(words: readonly string[], { stock, edges = 'straight' }: CutOptions): Promise<CutOrder> {
+  const [asked] = chosen(EDGES, [edges], 'edges');
   const lines = orderLines(words);
   const counted = stock === undefined ? null : readStock(stock);
   const known = itemsNamed(undefined).flatMap((item) => sizesOf(item).map((size) => buildModel(item, size)));
-  return planOrder(lines, counted, known, await loadSolver());
+  return planOrder(lines, counted, known, await loadSolver(), asked);
 }
 
 async function print(order: CutOrder, contentMark: string, languages: readonly Words[], papers: readonly Paper[], out: string): Promise<void> {

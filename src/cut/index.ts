@@ -1,6 +1,6 @@
 export type * from './types.ts';
 export type * from './order/index.ts';
-export { numberedCuts, type CutPart, type NumberedCut, type Rectangle } from './sheets/index.ts';
+export { loosePieces, numberedCuts, type CutPart, type Edges, type NumberedCut, type Rectangle } from './sheets/index.ts';
 export { planOrder } from './order/index.ts';
 export { loadSolver, type Solver } from './solver.ts';
 export { planTubes } from './tubes.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { numberedCuts, offCutsOf, overlaps, piecesOf, planSheets, type CutPart, type Rectangle, type SheetPiece, type SheetStock } from '../../src/cut/sheets/index.ts';
+import { loosePieces, numberedCuts, offCutsOf, overlaps, piecesOf, planSheets, type CutPart, type Edges, type Rectangle, type SheetPiece, type SheetStock } from '../../src/cut/sheets/index.ts';
 import { loadSolver } from '../../src/cut/solver.ts';
 
 const solver = await loadSolver();
@@ -18,6 +18,10 @@ function follow(part: CutPart, region: Rectangle, kerf: number): void {
   switch (part.part) {
     case 'off-cut':
       expect(same(part.region, region)).toBe(true);
+      return;
+    case 'loose':
+      expect(same(part.region, region)).toBe(true);
+      for (const lies of part.lies) expect(lies.x >= region.x - HAIR && lies.y >= region.y - HAIR && lies.x + lies.width <= region.x + region.width + HAIR && lies.y + lies.height <= region.y + region.height + HAIR).toBe(true);
       return;
     case 'piece':
       for (const [own, room] of [[part.lies.width, region.width], [part.lies.height, region.height]] as const) {
@@ -45,8 +49,8 @@ const same = (a: Rectangle, b: Rectangle): boolean =>
 const near = (one: number, other: number): boolean => Math.abs(one - other) <= 0.02;
 
 /** Everything that must hold of a plan. */
-function holds(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], kerf: number): void {
-  const plan = planSheets(pieces, stocks, kerf, solver);
+function holds(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], kerf: number, edges: Edges = 'straight'): void {
+  const plan = planSheets(pieces, stocks, kerf, solver, { edges });
   const count = (piece: number): number => sum(plan.ways.map(({ times, cuts }) => times * piecesOf(cuts).filter((lies) => lies.piece === piece).length));
   expect(pieces.map((_, piece) => count(piece) + (plan.missing[piece] ?? 0))).toEqual(pieces.map(({ count: wanted }) => wanted));
   expect(plan.bound).toBeLessThanOrEqual(plan.cost + 1e-6);
@@ -56,6 +60,7 @@ function holds(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], ker
     for (const { cuts } of taken) {
       follow(cuts, { x: 0, y: 0, width: stock.width, height: stock.height }, kerf);
       const lying = piecesOf(cuts);
+      if (edges === 'straight') expect(loosePieces(cuts)).toEqual([]);
       for (const lies of lying) {
         const { width, height, turn } = pieces[lies.piece] ?? { width: 0, height: 0, turn: false };
         expect(lies.turned ? near(lies.width, height) && near(lies.height, width) : near(lies.width, width) && near(lies.height, height)).toBe(true);
@@ -120,6 +125,22 @@ describe('any pieces from damaged panels and whole ones', () => {
   });
 });
 
+describe('any cuts', () => {
+  it('part pieces that no straight cut does, and prove no more than holds of them', () => {
+    // Four pieces of 3 × 2 round one of 1 × 1 fill a sheet of 5 × 5, and no straight cut from edge to edge parts them (C).
+    const pieces = [{ width: 300, height: 200, count: 8, turn: true }, { width: 100, height: 100, count: 2, turn: false }];
+    const sheet = [panel({ width: 500, height: 500 })];
+    const [straight, any] = [planSheets(pieces, sheet, 0, solver), planSheets(pieces, sheet, 0, solver, { edges: 'any' })];
+    expect({ straight: straight.cost, any: any.cost, bound: any.bound }).toEqual({ straight: 3, any: 2, bound: 2 });
+  });
+
+  it('touch no defect and no other piece', () => {
+    fc.assert(fc.property(anyPieces, fc.array(anyDefect, { maxLength: 2 }), fc.integer({ min: 0, max: 3 }), (pieces, defects, kerf) => {
+      holds(pieces, [panel({ defects, count: 2, cost: 0 }), panel()], kerf, 'any');
+    }), { numRuns: 15 });
+  });
+});
+
 describe('the numbered cuts', () => {
   it('are numbered from one, each in a part that the cuts before it have freed', () => {
     fc.assert(fc.property(anyPieces, (pieces) => {
@@ -161,7 +182,7 @@ describe('pieces of one size against every way of cutting them', () => {
   it('take as few panels as that allows', () => {
     fc.assert(fc.property(fc.integer({ min: 150, max: 700 }), fc.integer({ min: 150, max: 700 }), (width, height) => {
       const most = mostByTrying(1500, 1000, [width, height]);
-      const plan = planSheets([{ width, height, count: 3 * most, turn: true }], [panel()], 0, solver, false);
+      const plan = planSheets([{ width, height, count: 3 * most, turn: true }], [panel()], 0, solver, { nicest: false });
       expect({ cost: plan.cost, proven: plan.proven }).toEqual({ cost: 3, proven: true });
     }), { numRuns: 25 });
   });

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { loosePieces } from '../../cut/index.ts';
 import { isolate } from '../words/index.ts';
 import { SheetFrame } from './sheet-frame.tsx';
 import { sidesOf } from './said.ts';
@@ -8,14 +9,14 @@ import type { CutPagesInput } from './types.ts';
 export function panelPages(input: CutPagesInput): readonly ReactNode[] {
   const { words, order, glyphs } = input;
   const rule = words.t(order.kit.practice.knifeKerf > 0 ? 'cutting.mark-panel-beyond' : 'cutting.mark-panel');
-  return order.panels.map(({ source, times, length, width, pieces, defects, offCuts }, index) => {
+  return order.panels.map(({ source, times, length, width, pieces, defects, offCuts, cuts }, index) => {
     const letters = pieces.map(({ letter }) => letter);
     return (
       <SheetFrame
         key={`panel ${index}`} input={input} kind="panel" glyph={glyphs.tool('knife')} glyphLabel={words.t('booklet.tools.knife')}
         source={source} sides={[length, width]} times={times} picture={`panel:${index + 1}`} letters={letters}
         alt={words.t('cutting.alt.panel', { sides: sidesOf(input, [length, width]), pieces: isolate(letters.join(' ')) })}
-        rule={rule} damaged={defects.length > 0}
+        rule={loosePieces(cuts).length > 0 ? `${rule} ${words.t('cutting.cut-out')}` : rule} damaged={defects.length > 0}
         keep={offCuts.flatMap(({ clear, serves }) => (clear === null || serves.length === 0 ? [] : [{ sides: [clear.width, clear.height], serves }]))}
       />
     );

@@ -1,6 +1,6 @@
 import type { Model } from '../../model/index.ts';
 import type { Kit, Stock, StockDefect } from '../../read/index.ts';
-import { largestClear, offCutsOf, piecesOf, planSheets, type SheetStock, type SheetWay } from '../sheets/index.ts';
+import { largestClear, offCutsOf, piecesOf, planSheets, type Edges, type SheetStock, type SheetWay } from '../sheets/index.ts';
 import type { Solver } from '../solver.ts';
 import { servesPanel } from './serves.ts';
 import { inTwoStages, type Pile } from './two-stages.ts';
@@ -16,10 +16,10 @@ interface PanelPile extends Pile {
 }
 
 /** The pieces of panel of an order, cut from the stock as far as it goes, then from whole kits. Throws a RangeError when a piece is larger than any panel. */
-export function planPanelPieces(pieces: readonly PanelPiece[], kit: Kit, stock: Stock | null, known: readonly Model[], solver: Solver): { readonly sheets: readonly PanelSheet[]; readonly thrift: Thrift } {
+export function planPanelPieces(pieces: readonly PanelPiece[], kit: Kit, stock: Stock | null, known: readonly Model[], solver: Solver, edges: Edges): { readonly sheets: readonly PanelSheet[]; readonly thrift: Thrift } {
   const piles = panelPiles(kit, stock);
   const wanted = pieces.map(({ width, height, count }) => ({ width, height, count, turn: true }));
-  const staged = inTwoStages(piles, (costs, counts, last) => planSheets(wanted, piles.map((pile, index) => sheetStock(pile, costs[index] ?? 0, counts[index] ?? null)), kit.practice.knifeKerf, solver, last));
+  const staged = inTwoStages(piles, (costs, counts, last) => planSheets(wanted, piles.map((pile, index) => sheetStock(pile, costs[index] ?? 0, counts[index] ?? null)), kit.practice.knifeKerf, solver, { edges, nicest: last }));
   const missing = pieces[staged.missing.findIndex((count) => count > 0)];
   if (missing !== undefined) throw new RangeError(`a piece of ${missing.width.toFixed(1)} × ${missing.height.toFixed(1)} mm does not fit on the panels there are`);
   const sheets = staged.ways.flatMap((way): PanelSheet[] => {

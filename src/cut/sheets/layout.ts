@@ -10,8 +10,16 @@ export interface Layout {
   readonly node: LayoutNode | null;
 }
 
+export interface Placed {
+  readonly laid: Laid;
+  readonly x: number;
+  readonly y: number;
+}
+
 export type LayoutNode =
   | { readonly kind: 'piece'; readonly laid: Laid }
+  /** Pieces laid anywhere: each with its lower left corner, in whole units of the raster. */
+  | { readonly kind: 'loose'; readonly placed: readonly Placed[] }
   /**
    * `at` is where the second part begins, from the rectangle's left or lower edge. A fixed one may not be moved up.
    * Beside a defect that crosses the rectangle, the first part ends at `ends`, before the defect.
@@ -22,6 +30,11 @@ export const emptyLayout = (pieces: number): Layout => ({ worth: 0, makes: Array
 
 export const pieceLayout = (laid: Laid, worth: number, pieces: number): Layout => ({
   worth, makes: Array.from({ length: pieces }, (_, piece) => (piece === laid.piece ? 1 : 0)), node: { kind: 'piece', laid },
+});
+
+export const looseLayout = (placed: readonly Placed[], worth: number, pieces: number): Layout => ({
+  worth, makes: Array.from({ length: pieces }, (_, piece) => placed.filter(({ laid }) => laid.piece === piece).length),
+  node: placed.length === 0 ? null : { kind: 'loose', placed },
 });
 
 /** Two layouts side by side or one over the other. */
@@ -47,6 +60,14 @@ function without(layout: Layout, spare: number[]): Layout {
     if (left === 0) return layout;
     spare[node.laid.piece] = left - 1;
     return emptyLayout(layout.makes.length);
+  }
+  if (node.kind === 'loose') {
+    const placed = node.placed.toReversed().filter(({ laid: { piece } }) => {
+      const left = spare[piece] ?? 0;
+      spare[piece] = Math.max(0, left - 1);
+      return left === 0;
+    }).toReversed();
+    return looseLayout(placed, 0, layout.makes.length);
   }
   const second = without(node.second, spare);
   return beside(node.axis, node.at, without(node.first, spare), second, node.fixed, node.ends);

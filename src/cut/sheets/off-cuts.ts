@@ -1,18 +1,37 @@
 import type { CutPart, Lying, Rectangle } from './types.ts';
 
+/** Smaller rests between loose pieces are dust, mm². */
+const LEAST = 400;
+
 /** Every piece of a cut panel. */
 export function piecesOf(part: CutPart): readonly Lying[] {
   if (part.part === 'piece') return [part.lies];
+  if (part.part === 'loose') return part.lies;
   return part.part === 'cut' ? [...piecesOf(part.first), ...piecesOf(part.second)] : [];
+}
+
+/** The pieces of a cut panel that no straight cut from edge to edge parts. */
+export function loosePieces(part: CutPart): readonly Lying[] {
+  if (part.part === 'loose') return part.lies;
+  return part.part === 'cut' ? [...loosePieces(part.first), ...loosePieces(part.second)] : [];
 }
 
 /** Every off-cut of a cut panel that is there at all. */
 export function offCutsOf(part: CutPart): readonly Rectangle[] {
   if (part.part === 'off-cut') return part.region.width > 0 && part.region.height > 0 ? [part.region] : [];
+  if (part.part === 'loose') return betweenLoose(part.region, part.lies);
   return part.part === 'cut' ? [...offCutsOf(part.first), ...offCutsOf(part.second)] : [];
 }
 
-export const cutCount = (part: CutPart): number => (part.part === 'cut' ? 1 + cutCount(part.first) + cutCount(part.second) : 0);
+/** What is left between loose pieces: the largest clear rectangle, then the largest beside that, and so on. */
+function betweenLoose(region: Rectangle, taken: readonly Rectangle[]): readonly Rectangle[] {
+  const clear = largestClear(region, taken);
+  return clear === null || clear.width * clear.height < LEAST ? [] : [clear, ...betweenLoose(region, [...taken, clear])];
+}
+
+/** Straight cuts; a loose piece counts as four. */
+export const cutCount = (part: CutPart): number =>
+  (part.part === 'cut' ? 1 + cutCount(part.first) + cutCount(part.second) : part.part === 'loose' ? 4 * part.lies.length : 0);
 
 /** The largest rectangle of a region that no defect touches; null where there is none. */
 export function largestClear(region: Rectangle, defects: readonly Rectangle[]): Rectangle | null {

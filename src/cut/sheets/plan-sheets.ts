@@ -2,26 +2,34 @@ import { cover, prefer, withoutSurplus, type BestWays, type CoverTask, type Way 
 import type { Solver } from '../solver.ts';
 import { weighings, worthByWeight, type Weighing } from './area-bounds.ts';
 import { chosenLayout, type Chosen } from './choose-layout.ts';
+import { cornerLayout } from './corner-search.ts';
 import { freeTable } from './free-table.ts';
 import { layoutBook, type LayoutBook } from './layout-book.ts';
 import { bestLayouts } from './layouts.ts';
 import { lesserWays } from './lesser-ways.ts';
 import { boardOf, type Board } from './raster.ts';
-import type { SheetPiece, SheetPlan, SheetStock, SheetWay } from './types.ts';
+import type { Edges, SheetPiece, SheetPlan, SheetStock, SheetWay } from './types.ts';
 
 /** What a further way to cut a panel costs, against an off-cut as large as the panel. Ours. */
 const PER_WAY = 0.3;
 
+export interface SheetOptions {
+  /** Which cuts are made; only straight ones from edge to edge unless given. */
+  readonly edges?: Edges;
+  /** Whether the nicest of the cheapest plans is looked for; so it is unless given. */
+  readonly nicest?: boolean;
+}
+
 /**
- * Cuts rectangular pieces from panels by straight cuts from edge to edge, at the least cost: column generation over
- * layouts found by dynamic programming, whole numbers by the solver, and the bound that prices prove. Of equally
- * cheap plans one with large off-cuts and few different ways, unless `nicest` is false. Sizes in mm.
+ * Cuts rectangular pieces from panels at the least cost, by straight cuts from edge to edge unless any will do: column
+ * generation over layouts found by dynamic programming, whole numbers by the solver, and the bound that prices prove. Of equally
+ * cheap plans one with large off-cuts and few different ways. Sizes in mm.
  */
-export function planSheets(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], kerf: number, solver: Solver, nicest = true): SheetPlan {
+export function planSheets(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], kerf: number, solver: Solver, { edges = 'straight', nicest = true }: SheetOptions = {}): SheetPlan {
   if (pieces.length === 0) return { ways: [], missing: [], cost: 0, bound: 0, proven: true };
   const boards = stocks.map((stock) => boardOf(pieces, stock, kerf));
   const book = layoutBook();
-  const task = sheetTask(pieces, stocks, boards, book);
+  const task = sheetTask(pieces, stocks, boards, book, edges);
   const found = cover(task, solver);
   const chosen = chooser(pieces, stocks, boards, kerf, book);
   const wishes = { nicety: (way: Way) => (chosen(way)?.largest ?? 0) ** 2, perWay: PER_WAY };
@@ -34,28 +42,30 @@ export function planSheets(pieces: readonly SheetPiece[], stocks: readonly Sheet
   return { ways, missing: found.missing, cost: found.cost, bound: found.bound, proven: found.cost - found.bound < 1e-6 };
 }
 
-function sheetTask(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], boards: readonly Board[], book: LayoutBook): CoverTask {
+function sheetTask(pieces: readonly SheetPiece[], stocks: readonly SheetStock[], boards: readonly Board[], book: LayoutBook, edges: Edges): CoverTask {
   const weighed = boards.map((board) => weighings(board, pieces.length));
   const demand = pieces.map(({ count }) => count);
   const best = (stock: number, prices: readonly number[], most: readonly number[]): BestWays => {
     const board = boards[stock];
     if (board === undefined) return { worth: 0, ways: [] };
-    const { layouts, worth } = bestLayouts(board, prices, most);
-    const ways = layouts.filter(({ node }) => node !== null).map((layout) => book.enter(stock, layout));
+    const { layouts, worth: straight } = bestLayouts(board, prices, most);
+    // No straight cuts bound what loose pieces are worth: only the weighings do.
+    const [all, worth] = edges === 'straight' ? [layouts, straight] : [[...layouts, cornerLayout(board, prices, most)], Infinity];
+    const ways = all.filter(({ node }) => node !== null).map((layout) => book.enter(stock, layout));
     return { worth: Math.min(worth, lightestWorth(weighed[stock] ?? [], prices, demand)), ways };
   };
-  return { demand, stocks, best, proofs: () => proofs(boards, weighed, stocks, demand) };
+  return { demand, stocks, best, proofs: () => proofs(boards, weighed, stocks, demand, edges) };
 }
 
 const lightestWorth = (weighed: readonly Weighing[], prices: readonly number[], most: readonly number[]): number =>
   Math.min(...weighed.map((weighing) => worthByWeight(weighing, prices, most)));
 
 /** Prices by weight: a panel is worth its cost when all of its room is filled. */
-function* proofs(boards: readonly Board[], weighed: readonly (readonly Weighing[])[], stocks: readonly SheetStock[], demand: readonly number[]) {
+function* proofs(boards: readonly Board[], weighed: readonly (readonly Weighing[])[], stocks: readonly SheetStock[], demand: readonly number[], edges: Edges) {
   for (const [stock, ways] of weighed.entries()) {
     for (const { weights, room } of ways) {
       const prices = weights.map((weight) => (weight * (stocks[stock]?.cost ?? 0)) / room);
-      const worths = boards.map((board, other) => Math.min(freeTable(board, prices).worth(board.width, board.height), lightestWorth(weighed[other] ?? [], prices, demand)));
+      const worths = boards.map((board, other) => Math.min(edges === 'any' ? Infinity : freeTable(board, prices).worth(board.width, board.height), lightestWorth(weighed[other] ?? [], prices, demand)));
       yield { prices, worths };
     }
   }

@@ -1,4 +1,5 @@
 import type { Layout, LayoutNode } from './layout.ts';
+import { partLoose } from './part-loose.ts';
 import { FINEST } from './raster.ts';
 import type { CutPart, Rectangle, SheetPiece, SheetStock } from './types.ts';
 
@@ -27,6 +28,7 @@ interface Shop {
 function filled(layout: Layout, shop: Shop): Size {
   const { node } = layout;
   if (node === null) return { width: 0, height: 0 };
+  if (node.kind === 'loose') return { width: Math.max(...node.placed.map(({ x, laid }) => (x + laid.width) * FINEST - shop.kerf)), height: Math.max(...node.placed.map(({ y, laid }) => (y + laid.height) * FINEST - shop.kerf)) };
   if (node.kind === 'piece') return pieceSize(node.laid.piece, node.laid.turned, shop);
   const [first, second] = [filled(node.first, shop), filled(node.second, shop)];
   const at = beginsAt(layout, first, shop);
@@ -36,7 +38,7 @@ function filled(layout: Layout, shop: Shop): Size {
 
 /** Where the second part begins: a kerf beyond the first, or where a defect holds it. */
 function beginsAt({ node }: Layout, first: Size, { kerf }: Shop): number {
-  if (node === null || node.kind === 'piece') return 0;
+  if (node === null || node.kind !== 'cut') return 0;
   if (node.fixed) return node.at * FINEST;
   const reach = node.axis === 'x' ? first.width : first.height;
   return reach === 0 ? 0 : reach + kerf;
@@ -50,6 +52,7 @@ function pieceSize(piece: number, turned: boolean, { pieces }: Shop): Size {
 function cutsOf(layout: Layout, region: Rectangle, shop: Shop): CutPart {
   const { node } = layout;
   if (node === null) return { part: 'off-cut', region };
+  if (node.kind === 'loose') return partLoose(node.placed.map(({ laid, x, y }) => ({ x: region.x + x * FINEST, y: region.y + y * FINEST, ...pieceSize(laid.piece, laid.turned, shop), piece: laid.piece, turned: laid.turned })), region, shop.kerf);
   if (node.kind === 'cut' && node.ends !== undefined) return besideDefect(node, node.ends, region, shop);
   const size = filled(layout, shop);
   const trimmed = trim(layout, region, size, shop);

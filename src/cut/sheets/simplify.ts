@@ -30,6 +30,7 @@ export function mirrored(part: CutPart, axis: 'x' | 'y', length: number, kerf: n
     axis === 'x' ? { ...region, x: length - region.x - region.width } : { ...region, y: length - region.y - region.height };
   switch (part.part) {
     case 'piece': return { part: 'piece', lies: { ...part.lies, ...turned(part.lies) } };
+    case 'loose': return { part: 'loose', lies: part.lies.map((lies) => ({ ...lies, ...turned(lies) })), region: turned(part.region) };
     case 'off-cut': return { part: 'off-cut', region: turned(part.region) };
     case 'cut': {
       const [first, second] = [mirrored(part.first, axis, length, kerf), mirrored(part.second, axis, length, kerf)];

@@ -39,13 +39,18 @@ export interface Lying extends Rectangle {
 }
 
 /**
- * A panel or part of it: a piece, an off-cut, or two parts that one straight cut from edge to edge makes. The cut
+ * A panel or part of it: a piece, an off-cut, loose pieces, or two parts that one straight cut from edge to edge makes. The cut
  * takes the kerf beyond `at`, which counts from the panel's left or lower edge.
  */
 export type CutPart =
   | { readonly part: 'piece'; readonly lies: Lying }
   | { readonly part: 'off-cut'; readonly region: Rectangle }
+  /** Pieces that no straight cut from edge to edge parts: cut out one by one, the knife stops at corners. */
+  | { readonly part: 'loose'; readonly lies: readonly Lying[]; readonly region: Rectangle }
   | { readonly part: 'cut'; readonly axis: Axis; readonly at: number; readonly region: Rectangle; readonly first: CutPart; readonly second: CutPart };
+
+/** Only straight cuts from edge to edge, as a knife along a straight-edge makes them, or any that part the pieces. */
+export type Edges = 'straight' | 'any';
 
 /** How some panels alike are cut. */
 export interface SheetWay {
@@ -61,7 +66,7 @@ export interface SheetPlan {
   /** Pieces for which there is no panel, by piece. */
   readonly missing: readonly number[];
   readonly cost: number;
-  /** No plan of edge-to-edge cuts costs less. */
+  /** No plan with such edges costs less. */
   readonly bound: number;
   readonly proven: boolean;
 }

@@ -1,4 +1,4 @@
-import { numberedCuts, type NumberedCut, type PanelSheet, type Rectangle } from '../../../cut/index.ts';
+import { loosePieces, numberedCuts, type NumberedCut, type PanelSheet, type Rectangle } from '../../../cut/index.ts';
 import type { Vec2 } from '../../../model/index.ts';
 import type { Picture } from '../../types.ts';
 import { runningDimension, runningReach } from '../dimension.ts';
@@ -62,6 +62,7 @@ export function panelSheetMarks(sheet: PanelSheet): readonly Mark[] {
       ...sheet.defects.flatMap((defect) => damageMarks(ring(defect))),
       outline(pens.cut, ring({ x: 0, y: 0, width: length, height: width })),
       ...cuts.map((cut) => cutLine(cut, view, sheet)),
+      ...loosePieces(sheet.cuts).map((lies) => outline(pens.cut, ring(lies))),
     ] },
     ...letters(sheet, view),
     ...orderPlaces(cuts, sheet, view, { pastEdge, cap: order }).map(({ cut, at }): Mark => ({ mark: 'order', text: String(cut.number), centre: at, cap: order, pen: { ...pens.edge, colour: ink } })),
@@ -76,7 +77,7 @@ const orderCap = (cuts: readonly NumberedCut[]): number => (cuts.length > 9 ? 2.
 
 /** Where the panel lies on the paper: as large as the column lets it, close to the top; `low` is its lower edge. */
 function panelView({ length, width, cuts }: PanelSheet): { readonly view: View; readonly low: number } {
-  const heights = numberedCuts(cuts).filter(({ axis }) => axis === 'y').map(({ at }) => lengthText(at));
+  const heights = [...numberedCuts(cuts).filter(({ axis }) => axis === 'y').map(({ at }) => at), ...loosePieces(cuts).flatMap(({ y, height }) => [y, y + height])].map(lengthText);
   const left = margin + (heights.length === 0 ? 0 : dimensionGap + runningReach(heights, cap));
   const numerals = margin + pastEdge + 2 * orderRadius('10', capHeights.order);
   const scale = fittingScale([length, width], [paperWidth - left - numerals, mostHeight]);
@@ -113,11 +114,14 @@ function corner({ right, upper }: Datum, box: { readonly x: number; readonly y: 
 }
 
 /** Every place of a cut, counted from the sound corner: those along the length below, those along the width on the left. */
-function stations(cuts: readonly NumberedCut[], { right, upper }: Datum, { length, width }: PanelSheet, view: View): readonly Mark[] {
+function stations(cuts: readonly NumberedCut[], { right, upper }: Datum, { length, width, cuts: cutPart }: PanelSheet, view: View): readonly Mark[] {
   const box = boxOnPaper(view, { least: [0, 0], most: [length, width] });
   const bottom = box.y + box.height;
-  const places = (axis: 'x' | 'y'): readonly number[] => cuts.filter((cut) => cut.axis === axis).map(({ at }) => at)
-    .sort((a, b) => a - b).filter((at, index, all) => index === 0 || at - (all[index - 1] ?? at) > SAME);
+  const loose = loosePieces(cutPart);
+  const places = (axis: 'x' | 'y'): readonly number[] => [
+    ...cuts.filter((cut) => cut.axis === axis).map(({ at }) => at),
+    ...loose.flatMap((lies) => (axis === 'x' ? [lies.x, lies.x + lies.width] : [lies.y, lies.y + lies.height])),
+  ].filter((at) => at > SAME && at < (axis === 'x' ? length : width) - SAME).sort((a, b) => a - b).filter((at, index, all) => index === 0 || at - (all[index - 1] ?? at) > SAME);
   const [xs, ys] = [places('x'), places('y')];
   return [
     ...(xs.length === 0 ? [] : runningDimension({
