@@ -27,7 +27,7 @@ const mistakes: readonly (readonly [string, readonly string[], Partial<PackOptio
   ['a number below zero', ['rack=-3'], {}, not('rack=-3')],
   ['too many', ['rack=100000'], {}, not('rack=100000')],
   ['an unknown item', ['rick=6'], {}, /^steps\/rick\/item\.yaml: no such item; would be right: one of bed, chair, desk, rack, stool$/],
-  ['an item outside steps/', ['../rack=6'], {}, /^steps\/\.\.\/item\.yaml: no such item; /],
+  ['an item outside steps/', ['../rack=6'], {}, /^steps\/\.\.\/rack\/item\.yaml: no such item; /],
   ['an unknown size', ['rack:huge=6'], {}, /^--size huge: not known; would be right: one of low, standard, tall$/],
   ['a size named twice', ['rack=6', 'rack:standard=2'], {}, /^rack:standard: named twice; would be right: one number for all of them$/],
   ['half a learner', ['rack=6'], { learners: '1.5' }, /^--learners 1\.5: not a number of learners; would be right: a whole number from 1 to 200$/],

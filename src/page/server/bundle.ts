@@ -13,7 +13,7 @@ const notInTheBrowser: Plugin = {
   name: 'not-in-the-browser',
   setup: (given) => {
     given.onResolve({ filter: /^node:crypto$/ }, () => ({ path: `${browserRoom}sha256.ts`, sideEffects: false }));
-    given.onResolve({ filter: /^(node:.*|puppeteer|@sparticuz\/chromium|pdf-lib)$/ }, ({ path }) => ({ path, namespace: 'absent', sideEffects: false }));
+    given.onResolve({ filter: /^(node:.*|puppeteer|@sparticuz\/chromium|pdf-lib|csv-(parse|stringify)\/sync)$/ }, ({ path }) => ({ path, namespace: 'absent', sideEffects: false }));
     given.onLoad({ filter: /.*/, namespace: 'absent' }, () => ({ contents: 'module.exports = {};', loader: 'js' }));
   },
 };
