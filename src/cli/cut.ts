@@ -1,15 +1,14 @@
 import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import { cutPages, glyphsFrom, languagesIn, loadWords, openPrinter, picturePlace, type Paper, type Words } from '../booklet/index.ts';
-import { loadSolver, planOrder, type CutOrder, type Edges } from '../cut/index.ts';
+import type { CutOrder, Edges } from '../cut/index.ts';
 import * as drawing from '../draw/index.ts';
-import { buildModel } from '../model/index.ts';
 import { cutRecord } from './cut-record.ts';
 import { cutReport } from './cut-report.ts';
 import { localeFiles, makeFolder, writeWhole } from './files.ts';
 import { orderLines } from './order-lines.ts';
-import { chosen, itemsNamed, sizesOf } from './project.ts';
-import { readStock } from './stock-file.ts';
+import { chosen } from './project.ts';
+import { cutPlanner } from './supply.ts';
 
 export interface CutOptions {
   readonly stock?: string;
@@ -30,20 +29,14 @@ export async function cutCommand(words: readonly string[], options: CutOptions):
   const locales = localeFiles('locales');
   const languages = chosen(languagesIn(locales), options.lang, 'lang').map((lang) => loadWords(locales, lang));
   const papers = chosen(PAPERS, options.paper, 'paper');
-  const order = await planned(words, options);
+  const [edges] = chosen(EDGES, [options.edges ?? 'straight'], 'edges');
+  const lines = orderLines(words);
+  const order = (await cutPlanner(options.stock, edges))(lines);
   process.stdout.write(`${cutReport(order).join('\n')}\n`);
   makeFolder(options.out);
   const record = `${JSON.stringify(cutRecord(order), null, 2)}\n`;
   write(join(options.out, 'cut.json'), record);
   await print(order, createHash('sha256').update(record).digest('hex').slice(0, 8), languages, papers, options.out);
-}
-
-async function planned(words: readonly string[], { stock, edges = 'straight' }: CutOptions): Promise<CutOrder> {
-  const [asked] = chosen(EDGES, [edges], 'edges');
-  const lines = orderLines(words);
-  const counted = stock === undefined ? null : readStock(stock);
-  const known = itemsNamed(undefined).flatMap((item) => sizesOf(item).map((size) => buildModel(item, size)));
-  return planOrder(lines, counted, known, await loadSolver(), asked);
 }
 
 async function print(order: CutOrder, contentMark: string, languages: readonly Words[], papers: readonly Paper[], out: string): Promise<void> {

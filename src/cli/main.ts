@@ -98,6 +98,7 @@ program.command('pack')
   .option('--lang <code>', 'language', 'en')
   .option('--paper <names...>', 'papers: a4, letter; both unless given')
   .option('--start <time>', 'when each day begins', '08:30')
+  .option('--stock <file>', 'stock file of what was counted, or its table (.csv); whole kits unless given')
   .option('--out <folder>', 'where the pack goes', 'booklets')
   .action(async (order: string[], options: PackOptions) => (await import('./pack.ts')).packCommand(order, options));
 

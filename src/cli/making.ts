@@ -3,17 +3,34 @@ import { mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { MakeNews, MakeOrder, Making } from '../page/index.ts';
+import { paperGroups, type BookletOrder, type MakeNews, type MakeOrder, type Making, type PackOrder } from '../page/index.ts';
 import { STOP_FILE_VARIABLE, type ProgressNews } from './progress.ts';
 
 const program = fileURLToPath(new URL('./foldwright.mjs', import.meta.url));
 
-/** The runs of the command that an order of the page asks for, one after the other. The workshop pack's run is added here. */
-function runsOf({ items, langs, editions, papers, despiteFindings }: MakeOrder): readonly { readonly item: string; readonly args: readonly string[] }[] {
-  return items.map(({ item, sizes }) => ({
+/** One run of the command, and the item it is for. */
+interface Run {
+  readonly item: string;
+  readonly args: readonly string[];
+}
+
+/** The runs of the command that an order of the page asks for, one after the other. */
+const runsOf = (order: MakeOrder): readonly Run[] => (order.what === 'pack' ? [packRun(order)] : bookletRuns(order));
+
+function bookletRuns(order: BookletOrder): readonly Run[] {
+  const { items, langs, editions, despiteFindings } = order;
+  return items.flatMap(({ item, sizes }) => paperGroups(order).map(({ papers, stitched }) => ({
     item,
-    args: ['make', item, '--size', ...sizes, '--lang', ...langs, '--edition', ...editions, '--paper', ...papers, ...(despiteFindings ? ['--despite-findings'] : [])],
-  }));
+    args: [
+      'make', item, '--size', ...sizes, ...(langs.length > 0 ? ['--lang', ...langs] : []), '--edition', ...editions, '--paper', ...papers,
+      ...(stitched ? ['--bind', 'stitched'] : []), ...(despiteFindings ? ['--despite-findings'] : []),
+    ],
+  })));
+}
+
+function packRun({ pieces, learners, lang, start, papers }: PackOrder): Run {
+  const order = pieces.map(({ item, size, count }) => `${item}:${size}=${count}`);
+  return { item: pieces[0]?.item ?? '', args: ['pack', ...order, '--learners', String(learners), '--lang', lang, '--start', start, '--paper', ...papers] };
 }
 
 /** Runs the command itself in a process of its own, so that the page goes on answering, and tells how it goes. */

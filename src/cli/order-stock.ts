@@ -1,52 +1,51 @@
 import type { KitStock } from '../booklet/index.ts';
-import { planTubes } from '../cut/index.ts';
-import type { Model, PartKind } from '../model/index.ts';
+import type { CutOrder, OrderLine, PanelSheet, Thrift, TubeSheet } from '../cut/index.ts';
+import type { CutPlanner } from './supply.ts';
 
-/** A model and how many of it are built. */
-export interface OrderedModel {
-  readonly model: Model;
-  readonly count: number;
-}
+type Row = KitStock['rows'][number];
 
-/** Parts that come in one piece from a kit, in the order in which they are listed. */
-const wholeParts: readonly PartKind[] = ['joint', 'cable', 'panel-pin', 'joint-pin', 'wing-nut'];
-
-/**
- * The one place that asks what stock an order takes: each piece's tubes cut from tubes of its own, panels as many as
- * hold the blanks side by side. A plan over the whole order can only need fewer.
- */
-export function stockFor(order: readonly OrderedModel[]): readonly KitStock[] {
+/** The one place that asks what stock an order takes: what the cut plan of each kit's pieces together takes. */
+export function stockFor(order: readonly OrderLine[], plan: CutPlanner): readonly KitStock[] {
   const kits = [...new Set(order.map(({ model }) => model.kit.name))];
-  return kits.map((kit) => stockOfKit(kit, order.filter(({ model }) => model.kit.name === kit)));
+  return kits.map((kit) => stockOf(plan(order.filter(({ model }) => model.kit.name === kit))));
 }
 
-function stockOfKit(kit: string, order: readonly OrderedModel[]): KitStock {
-  const [first] = order;
-  if (first === undefined) return { kit, rows: [] };
-  const { tube, panel } = first.model.kit;
-  const total = (of: (model: Model) => number): number => order.reduce((sum, { model, count }) => sum + count * of(model), 0);
-  const panels = order.reduce((sum, line) => sum + panelsFor(line), 0);
-  const parts = wholeParts.map((kind) => ({ kind, size: [], count: total(({ parts: all }) => all.filter((part) => part.kind === kind).length) }));
+function stockOf(order: CutOrder): KitStock {
+  const { kit, tubes, tubeThrift, panels, panelThrift, counted } = order;
+  const fromStock = order.stock !== null;
+  const parts = counted.flatMap(({ kind, needed, short }): readonly Row[] => [
+    { kind, size: [], count: fromStock ? needed - short : needed, pile: null },
+    { kind, size: [], count: fromStock ? short : 0, pile: { from: 'kit' } },
+  ]);
   return {
-    kit,
+    kit: kit.name,
     rows: [
-      { kind: 'tube', size: [tube.length], count: total((model) => planTubes(model).tubesUsed) },
-      { kind: 'panel-stock', size: [panel.length, panel.width], count: panels },
+      ...piles('tube', tubes, ({ length }) => [length], fromStock),
+      ...piles('panel-stock', panels, ({ length, width }) => [length, width], fromStock),
       ...parts.filter(({ count }) => count > 0),
     ],
+    thrift: [{ kind: 'tube' as const, ...thriftOf(tubeThrift) }, { kind: 'panel-stock' as const, ...thriftOf(panelThrift) }].filter(({ used }) => used > 0),
   };
 }
 
-/** Stock panels for the blanks of all decks and for each kind of flat panel, each from panels of its own. */
-function panelsFor({ model, count }: OrderedModel): number {
-  const decks = model.parts.filter((part) => part.kind === 'panel').length;
-  const plates = model.plates.map(({ width, height, partIds }) => wholePanels(model, [width, height], count * partIds.length));
-  return wholePanels(model, model.pattern.blank, count * decks) + plates.reduce((sum, each) => sum + each, 0);
+/** Stock pieces of each pile and size together, in the order in which the plan takes them. */
+function piles<Sheet extends TubeSheet | PanelSheet>(kind: Row['kind'], sheets: readonly Sheet[], sizeOf: (sheet: Sheet) => readonly number[], fromStock: boolean): readonly Row[] {
+  const nameOf = (sheet: Sheet): string => JSON.stringify([sheet.source, sizeOf(sheet)]);
+  return [...new Set(sheets.map(nameOf))].flatMap((name) => {
+    const alike = sheets.filter((sheet) => nameOf(sheet) === name);
+    const [first] = alike;
+    if (first === undefined) return [];
+    const { source } = first;
+    const pile = source.from === 'stock' ? { from: 'stock' as const, name: source.name } : { from: 'kit' as const };
+    return [{ kind, size: sizeOf(first), count: alike.reduce((sum, { times }) => sum + times, 0), pile: fromStock ? pile : null }];
+  });
 }
 
-/** As many pieces as stand in rows on a stock panel, all the same way round. Checks have shown that at least one does. */
-function wholePanels({ kit: { panel } }: Model, [a, b]: readonly [number, number], pieces: number): number {
-  if (pieces === 0) return 0;
-  const inRows = (length: number, width: number): number => Math.floor(panel.length / length + 1e-9) * Math.floor(panel.width / width + 1e-9);
-  return Math.ceil(pieces / Math.max(1, inRows(a, b), inRows(b, a)));
+/** Shares of the stock used: what is left over, and how far the plan may be from the least possible. */
+function thriftOf({ used, stock, pieces, leastStock, proven }: Thrift): Omit<KitStock['thrift'][number], 'kind'> & { readonly used: number } {
+  return {
+    used,
+    leftOver: stock === 0 ? 0 : (stock - pieces) / stock,
+    aboveLeast: proven || leastStock === 0 ? 0 : (stock - leastStock) / leastStock,
+  };
 }

@@ -14,13 +14,17 @@ import { readOrder, type OrderLine } from './order.ts';
 import { notesFor } from './pack-notes.ts';
 import { readLearners, readStart } from './pack-options.ts';
 import { chosen } from './project.ts';
+import { newProgress } from './progress.ts';
 import { soundModel } from './sheets.ts';
+import { cutPlanner, type CutPlanner } from './supply.ts';
 
 export interface PackOptions {
   readonly learners: string;
   readonly lang: string;
   readonly paper?: readonly string[];
   readonly start: string;
+  /** Stock file of what was counted; whole kits unless given. */
+  readonly stock?: string;
   readonly out: string;
 }
 
@@ -37,19 +41,25 @@ export async function packCommand(words: readonly string[], options: PackOptions
   const locales = localeFiles('locales');
   const [lang = ''] = chosen(languagesIn(locales), [options.lang], 'lang');
   const language = loadWords(locales, lang);
-  const content = packContent(await workedThrough(order, lang), learners, start);
+  const planner = await cutPlanner(options.stock);
+  const content = packContent(await workedThrough(order, lang), learners, start, planner);
   const folder = join(options.out, 'packs');
   makeFolder(folder);
   const pictures = finishedPictures(content.items.map(({ model }) => model), await loadSolids());
   const sizes = Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }]));
+  const progress = newProgress(process.stdout.isTTY);
+  progress.start(papers.length + 1);
   const printer = await openPrinter({});
   try {
     const book = await printer.pictures(pictures);
+    progress.done('pictures');
     for (const paper of papers) {
       const file = join(folder, `${orderName(order)}-${lang}${paper === 'a4' ? '' : `-${paper}`}.pdf`);
       writeWhole(file, await printer.document(packDocument({ ...content, paper, words: language, pictures: sizes }), book));
-      process.stdout.write(`${file}\n`);
+      progress.line(file);
+      progress.done(file);
     }
+    progress.stop();
   } finally {
     await printer.close();
   }
@@ -73,13 +83,13 @@ async function workedThrough(order: readonly OrderLine[], lang: string): Promise
 export type PackContent = Omit<PackInput, 'paper' | 'words' | 'pictures'>;
 
 /** What the pack tells: who does what when, with which tools, from which stock. */
-export function packContent(items: readonly PackItem[], learners: number, start: number): PackContent {
+export function packContent(items: readonly PackItem[], learners: number, start: number, plan: CutPlanner): PackContent {
   const works = items.map(({ model, plan, count }): OrderedWork => ({ item: model.item, size: model.size, count, steps: plan.steps }));
   const timetable = timetableOf(works, learners, start);
   if (timetable.days.length > MOST_DAYS) {
     throw new Error(`the order takes ${timetable.days.length} days with --learners ${learners}; would be right: fewer pieces or more learners, for at most ${MOST_DAYS} days`);
   }
-  const stock = stockFor(items);
+  const stock = stockFor(items, plan);
   const mark = createHash('sha256').update(JSON.stringify({ works, timetable, stock, notes: items.map(({ notes }) => notes && [notes.lang, notes.notes.general, [...notes.notes.bySteps]]) }));
   return {
     items, timetable, stock,

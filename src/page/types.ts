@@ -23,20 +23,36 @@ export type SaveAnswer =
   /** `moved`: the file is another by now. `refused`: the values are not allowed; `told` says where and why. */
   | { readonly saved: false; readonly why: 'moved' | 'refused'; readonly told: string };
 
-/** Booklets to make. */
-export interface MakeOrder {
+/** What is to be made. */
+export type MakeOrder = BookletOrder | PackOrder;
+
+export interface BookletOrder {
+  readonly what: 'booklets';
   readonly items: readonly { readonly item: string; readonly sizes: readonly string[] }[];
   readonly langs: readonly string[];
   readonly editions: readonly string[];
   readonly papers: readonly string[];
+  /** Papers of half a sheet also two pages on a sheet, to fold and staple. */
+  readonly stitched: boolean;
   /** Prints although a check fails; every page is then stamped. */
   readonly despiteFindings: boolean;
 }
 
+/** The workshop pack of pieces to build. */
+export interface PackOrder {
+  readonly what: 'pack';
+  readonly pieces: readonly { readonly item: string; readonly size: string; readonly count: number }[];
+  readonly learners: number;
+  readonly lang: string;
+  /** When each day begins: `08:30`. */
+  readonly start: string;
+  readonly papers: readonly string[];
+}
+
 /** How a making goes, told as it goes. */
 export type MakeNews =
-  /** It begins: so many sizes, and so many booklets of all of them. */
-  | { readonly news: 'begun'; readonly sizes: number; readonly booklets: number }
+  /** It begins: so many sizes are drawn, and so many booklets or packs come of it. */
+  | { readonly news: 'begun'; readonly what: MakeOrder['what']; readonly sizes: number; readonly booklets: number }
   /** An item is begun: its checks and the order of its steps are worked out first. */
   | { readonly news: 'item'; readonly item: string }
   /** One size is begun: so many pictures and booklets, about. */

@@ -1,9 +1,12 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { packCommand, type PackOptions } from '../../src/cli/pack.ts';
 import { stockFor } from '../../src/cli/order-stock.ts';
+import { readStock } from '../../src/cli/stock-file.ts';
+import { cutPlanner } from '../../src/cli/supply.ts';
 import { planTubes } from '../../src/cut/index.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
 import { newWorkshop, type Workshop } from './workshop.ts';
@@ -24,7 +27,7 @@ const mistakes: readonly (readonly [string, readonly string[], Partial<PackOptio
   ['a number below zero', ['rack=-3'], {}, not('rack=-3')],
   ['too many', ['rack=100000'], {}, not('rack=100000')],
   ['an unknown item', ['rick=6'], {}, /^steps\/rick\/item\.yaml: no such item; would be right: one of bed, chair, desk, rack, stool$/],
-  ['an item outside steps/', ['../rack=6'], {}, /^steps\/\.\.\/item\.yaml: no such item; /],
+  ['an item outside steps/', ['../rack=6'], {}, /^steps\/\.\.\/rack\/item\.yaml: no such item; /],
   ['an unknown size', ['rack:huge=6'], {}, /^--size huge: not known; would be right: one of low, standard, tall$/],
   ['a size named twice', ['rack=6', 'rack:standard=2'], {}, /^rack:standard: named twice; would be right: one number for all of them$/],
   ['half a learner', ['rack=6'], { learners: '1.5' }, /^--learners 1\.5: not a number of learners; would be right: a whole number from 1 to 200$/],
@@ -34,6 +37,7 @@ const mistakes: readonly (readonly [string, readonly string[], Partial<PackOptio
   ['an unknown paper', ['rack=6'], { paper: ['a3'] }, /^--paper a3: not known; would be right: one of a4, letter$/],
   ['a start that is no time', ['rack=6'], { start: '8.30' }, /^--start 8\.30: not a time to start; would be right: a time from 00:00 to 15:45, for example 08:30$/],
   ['a start too late in the day', ['rack=6'], { start: '16:00' }, /^--start 16:00: not a time to start/],
+  ['a stock file that is not there', ['rack=6'], { stock: 'none.yaml' }, /^none\.yaml: cannot be read \(ENOENT\); would be right: a stock file/],
   ['an order that takes months', ['stool:low=900'], { learners: '2' }, /^the order takes \d+ days with --learners 2; would be right: fewer pieces or more learners, for at most 40 days$/],
 ];
 
@@ -94,17 +98,45 @@ describe('foldwright pack', () => {
 });
 
 describe('the stock for an order', () => {
-  it('is as many tubes, panels and parts as the pieces take one by one', () => {
-    const order = [{ model: modelOf(itemNamed('rack'), 'standard'), count: 6 }, { model: modelOf(itemNamed('chair'), 'mark-4'), count: 24 }];
-    const [kit, ...more] = stockFor(order);
+  const order = [{ model: modelOf(itemNamed('rack'), 'standard'), count: 6 }, { model: modelOf(itemNamed('chair'), 'mark-4'), count: 24 }];
+  const parts = (kind: string): number => order.reduce((sum, line) => sum + line.count * line.model.parts.filter((part) => part.kind === kind).length, 0);
+  const countOf = (stock: ReturnType<typeof stockFor>[number] | undefined, kind: string): number =>
+    (stock?.rows ?? []).filter((row) => row.kind === kind).reduce((sum, row) => sum + row.count, 0);
+
+  it('is what the cut plan of all pieces together takes, with what it leaves over', async () => {
+    const [kit, ...more] = stockFor(order, await cutPlanner(undefined));
     expect(more).toEqual([]);
-    const count = (kind: string): number => kit?.rows.find((row) => row.kind === kind)?.count ?? 0;
-    const parts = (kind: string): number => order.reduce((sum, line) => sum + line.count * line.model.parts.filter((part) => part.kind === kind).length, 0);
     expect(kit?.kit).toBe('stall-kit');
-    for (const kind of ['joint', 'cable', 'panel-pin', 'joint-pin', 'wing-nut']) expect(count(kind), kind).toBe(parts(kind));
-    expect(count('tube')).toBe(order.reduce((sum, line) => sum + line.count * planTubes(line.model).tubesUsed, 0));
+    for (const kind of ['joint', 'cable', 'panel-pin', 'joint-pin', 'wing-nut']) expect(countOf(kit, kind), kind).toBe(parts(kind));
+    // Not fewer than the tubes' lengths together fill, not more than each piece sawn from tubes of its own takes.
+    const metres = order.reduce((sum, { model, count }) => sum + count * model.tubes.reduce((length, tube) => length + tube.count * tube.length, 0), 0);
+    expect(countOf(kit, 'tube')).toBeGreaterThanOrEqual(Math.ceil(metres / 2000 - 1e-9));
+    expect(countOf(kit, 'tube')).toBeLessThan(order.reduce((sum, line) => sum + line.count * planTubes(line.model).tubesUsed, 0));
     // By hand: a deck of the standard rack, 1387 × 887 mm, takes a panel of 1500 × 1000 mm whole: 24. A seat of
-    // 667 × 667 mm goes twice into one: 12. Backrests of 172 × 194 mm: 8 × 5 = 40 or 7 × 5 = 35 in one: 1.
-    expect(count('panel-stock')).toBe(24 + 12 + 1);
+    // 667 × 667 mm goes twice into one: 12. Backrests of 172 × 194 mm come from the strips of 333 mm beside the seats.
+    expect(countOf(kit, 'panel-stock')).toBe(24 + 12);
+    expect(kit?.rows.every(({ pile }) => pile === null)).toBe(true);
+    const [tubes, panels] = kit?.thrift ?? [];
+    expect(tubes?.leftOver).toBeCloseTo(1 - metres / (2000 * countOf(kit, 'tube')), 9);
+    const used = order.reduce((sum, { model, count }) => sum + count * (
+      model.pattern.blank[0] * model.pattern.blank[1] * model.parts.filter(({ kind }) => kind === 'panel').length
+      + model.plates.reduce((area, { width, height, partIds }) => area + width * height * partIds.length, 0)), 0);
+    expect(panels?.leftOver).toBeCloseTo(1 - used / (36 * 1500 * 1000), 9);
+    expect(panels?.aboveLeast).toBe(0);
+  });
+
+  it('comes first from what was counted, by its piles, and from kits for what is short', async () => {
+    const stockFile = fileURLToPath(new URL('../../steps/stock/tern-island.yaml', import.meta.url));
+    const counted = readStock(stockFile);
+    const [kit] = stockFor(order, await cutPlanner(stockFile));
+    for (const kind of ['joint', 'cable', 'panel-pin', 'joint-pin', 'wing-nut']) expect(countOf(kit, kind), kind).toBe(parts(kind));
+    const short = Math.max(0, parts('joint') - counted.joints);
+    expect(kit?.rows.filter(({ kind, pile }) => kind === 'joint' && pile?.from === 'kit').map(({ count }) => count)).toEqual(short > 0 ? [short] : []);
+    for (const { kind, pile, count } of kit?.rows ?? []) {
+      if (pile?.from !== 'stock') continue;
+      const piles = kind === 'tube' ? counted.tubes : counted.panels;
+      expect(count, pile.name).toBeLessThanOrEqual(piles.find(({ name }) => name === pile.name)?.count ?? 0);
+    }
+    expect(kit?.rows.some(({ pile }) => pile?.from === 'stock')).toBe(true);
   });
 });

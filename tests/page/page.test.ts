@@ -217,21 +217,63 @@ describe('the side that makes booklets', () => {
     await hand.page.click('.makings .main-button');
     await hand.until('document.querySelector(".making p").textContent.startsWith("All made")', 200);
     expect(await hand.text('.making p')).toBe('All made. Booklets: 1');
-    const address = await hand.page.$eval('.made a', (element) => element.getAttribute('href') ?? '');
+    // The guide for phones comes with them.
+    expect(await hand.texts('.made a')).toEqual(['stool-low.html', 'stool-low-pictures.pdf']);
+    const address = await hand.page.$eval('.made a[href$=".pdf"]', (element) => element.getAttribute('href') ?? '');
     const bytes = Buffer.from(await (await fetch(new URL(address, served.url))).arrayBuffer());
     expect(await command).toMatchObject({ code: 0, told: '' });
-    expect(bytes.equals(served.shop.read('by-command/stool/low/stool-low-en-pictures.pdf'))).toBe(true);
+    expect(bytes.equals(served.shop.read('by-command/stool/low/stool-low-pictures.pdf'))).toBe(true);
 
     await tick('rack/tall');
     await hand.page.click('.makings .main-button');
     await hand.until('document.querySelector("progress") !== null');
     const stop = Date.now();
-    await hand.page.evaluate(() => { [...document.querySelectorAll<HTMLButtonElement>('.makings .buttons button')].at(-1)?.click(); });
+    await hand.page.click('.stop-button');
     await hand.until('document.querySelector(".making p").textContent.startsWith("Stopped")');
     expect(Date.now() - stop).toBeLessThan(20_000);
     expect(served.shop.files().filter((path) => path.includes('unfinished') || path.includes('rack-tall'))).toEqual([]);
     expect(hand.troubles).toEqual([]);
   }, 300_000);
+
+  it('counts the edition of pictures once for all languages, and offers to stitch only what goes two on a sheet', async () => {
+    const tick = async (value: string): Promise<void> => { await hand.page.$eval(`input[value="${value}"]`, (element) => { (element as HTMLInputElement).click(); }); };
+    const stitchOff = (): Promise<boolean> => hand.page.$eval('input[name=stitched]', (element) => (element as HTMLInputElement).disabled);
+    await tick('rack/tall');
+    expect(await hand.text('.makings .main-button')).toBe('Make the booklets: 1');
+    await hand.page.click('.all-languages');
+    expect(await hand.text('.makings .main-button')).toBe('Make the booklets: 1');
+    await tick('words');
+    const languages = await hand.page.$$eval('fieldset input[value="am"], fieldset label.tick span[lang]', (all) => all.filter((element) => element.tagName === 'SPAN').length);
+    expect(languages).toBeGreaterThan(15);
+    expect(await hand.text('.makings .main-button')).toBe(`Make the booklets: ${languages + 1}`);
+    expect(await stitchOff()).toBe(true);
+    await tick('a5');
+    expect(await hand.text('.makings .main-button')).toBe(`Make the booklets: ${2 * (languages + 1)}`);
+    expect(await stitchOff()).toBe(false);
+    await tick('a5');
+  });
+
+  it('makes the workshop pack, the same bytes as the command, and stops one when told to', async () => {
+    await hand.put('.pack input[data-size="stool/low"]', '3');
+    await hand.put('.pack input[type=time]', '07:15');
+    await hand.choose('.pack select', 'fr');
+    await hand.put('fieldset:last-child > input[type=number]', '6');
+    await hand.page.click('.pack-button');
+    await hand.until('document.querySelector(".making p").textContent.startsWith("The workshop pack is made")', 280);
+    expect(await hand.texts('.made a')).toEqual(['stool-low-x3-fr.pdf']);
+    const address = await hand.page.$eval('.made a', (element) => element.getAttribute('href') ?? '');
+    const bytes = Buffer.from(await (await fetch(new URL(address, served.url))).arrayBuffer());
+    expect(await served.shop.run(['pack', 'stool:low=3', '--learners', '6', '--lang', 'fr', '--start', '07:15', '--paper', 'a4', '--out', 'by-command'])).toMatchObject({ code: 0, told: '' });
+    expect(bytes.equals(served.shop.read('by-command/packs/stool-low-x3-fr.pdf'))).toBe(true);
+
+    await hand.put('.pack input[data-size="stool/low"]', '4');
+    await hand.page.click('.pack-button');
+    await hand.until('document.querySelector("progress") !== null');
+    await hand.page.click('.stop-button');
+    await hand.until('document.querySelector(".making p").textContent === "Stopped. Packs that were ready: 0"');
+    expect(served.shop.files().filter((path) => path.includes('unfinished') || path.includes('stool-low-x4'))).toEqual([]);
+    expect(hand.troubles).toEqual([]);
+  }, 400_000);
 });
 
 describe('the page for everybody', () => {

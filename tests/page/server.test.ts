@@ -81,7 +81,12 @@ describe('the page\'s server', () => {
 
   it('tells an order that is no order', async () => {
     const own = { ...json, origin: origin() };
-    expect((await ask(page.url, '/make', own, '{"items":[{"item":"../x","sizes":["low"]}],"langs":["en"],"editions":["words"],"papers":["a4"],"despiteFindings":false}')).status).toBe(400);
+    expect((await ask(page.url, '/make', own, '{"what":"booklets","items":[{"item":"../x","sizes":["low"]}],"langs":["en"],"editions":["words"],"papers":["a4"],"stitched":false,"despiteFindings":false}')).status).toBe(400);
+    const booklets = { what: 'booklets', items: [{ item: 'rack', sizes: ['low'] }], langs: ['en'], editions: ['words'], papers: ['a4'], stitched: false, despiteFindings: false };
+    const pack = { what: 'pack', pieces: [{ item: 'rack', size: 'low', count: 2 }], learners: 4, lang: 'en', start: '08:30', papers: ['a4'] };
+    for (const wrong of [{ ...booklets, langs: [] }, { ...pack, learners: 0 }, { ...pack, start: '--out' }, { ...pack, pieces: [] }, { ...pack, lang: '--out' }, { ...pack, pieces: [{ item: 'rack', size: 'low', count: 1.5 }] }]) {
+      expect((await ask(page.url, '/make', own, JSON.stringify(wrong))).status, JSON.stringify(wrong)).toBe(400);
+    }
     expect((await ask(page.url, '/save', own, 'no json')).status).toBe(400);
     expect((await ask(page.url, '/save', own, JSON.stringify({ path: 'x'.repeat(200_000) }))).status).toBe(400);
   });

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { GlyphMark } from '../pages/glyph-mark.tsx';
 import { Spoken } from '../pages/spoken.tsx';
 import { sheets } from '../pages/sheet.ts';
+import { isolate } from '../words/index.ts';
 import { chapterPages, subheading, textHeight, textRow, type Row } from './row.tsx';
 import { thingsFor } from './things.ts';
 import type { KitStock, PackInput } from './types.ts';
@@ -61,7 +62,7 @@ function countedRow(input: PackInput, name: string, count: number, size: string 
   };
 }
 
-function stockRows(input: PackInput, { kit, rows }: KitStock): readonly Row[] {
+function stockRows(input: PackInput, { kit, rows, thrift }: KitStock): readonly Row[] {
   const { words } = input;
   const name = (kind: KitStock['rows'][number]['kind']): string => {
     if (kind === 'tube') return words.t('pack.bring.tube');
@@ -70,8 +71,23 @@ function stockRows(input: PackInput, { kit, rows }: KitStock): readonly Row[] {
   const title = words.t(`items.kits.${kit}`);
   return [
     { height: textHeight(input, title, sheets.a4.main), leads: true, node: <p className="main"><b>{title}</b></p> },
-    ...rows.map(({ kind, count, size }) => countedRow(input, name(kind), count, sizeOf(input, size))),
+    ...rows.map(({ kind, count, size, pile }) => countedRow(input, name(kind), count, detailOf(input, size, pile))),
+    ...thrift.map((each) => textRow(input, `${name(each.kind)}: ${thriftText(input, each)}`)),
   ];
+}
+
+/** How much of the stock the cut plan leaves over, and how far it is at most from the best. */
+function thriftText({ words }: PackInput, { leftOver, aboveLeast }: KitStock['thrift'][number]): string {
+  const share = (part: number): string => words.measure(100 * part, '%', 1);
+  const least = aboveLeast === 0 ? words.t('pack.bring.least') : words.t('pack.bring.above-least', { share: share(aboveLeast) });
+  return `${words.t('pack.bring.left-over', { share: share(leftOver) })} ${least}`;
+}
+
+/** Size and pile, as far as they are told. */
+function detailOf(input: PackInput, size: readonly number[], pile: KitStock['rows'][number]['pile']): string | null {
+  const place = pile?.from === 'kit' ? input.words.t('pack.bring.from-kit') : pile?.name ?? null;
+  const told = [sizeOf(input, size), place === null ? null : isolate(place)].filter((each) => each !== null);
+  return told.length === 0 ? null : told.join(', ');
 }
 
 const sizeOf = ({ words }: PackInput, size: readonly number[]): string | null => {

@@ -17,7 +17,7 @@ export interface PackItem {
   readonly fixToWall: boolean;
 }
 
-/** What is to be brought from the stock of one kit: whole tubes and panels, and parts as they are. */
+/** What the cut plan takes of one kit's stock: tubes and panels to cut, and parts as they are. */
 export interface KitStock {
   readonly kit: string;
   readonly rows: readonly {
@@ -25,6 +25,16 @@ export interface KitStock {
     readonly count: number;
     /** Length, or length and width, mm; none for parts that come in one size. */
     readonly size: readonly number[];
+    /** Where it lies; null where there is but one place, or the parts are counted together. */
+    readonly pile: { readonly from: 'stock'; readonly name: string } | { readonly from: 'kit' } | null;
+  }[];
+  /** How well the plan uses tubes and panels. */
+  readonly thrift: readonly {
+    readonly kind: 'tube' | 'panel-stock';
+    /** Share of the stock taken that becomes no piece. */
+    readonly leftOver: number;
+    /** The plan takes at most so much more than the least possible; 0 where nothing less is possible. */
+    readonly aboveLeast: number;
   }[];
 }
 

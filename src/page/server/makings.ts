@@ -1,4 +1,5 @@
 import type { ServerResponse } from 'node:http';
+import { bookletsOfSize, paperGroups } from '../paper-groups.ts';
 import type { MakeNews, MakeOrder } from '../types.ts';
 import { openEvents } from './respond.ts';
 import type { Making, Workshop } from './workshop.ts';
@@ -60,7 +61,8 @@ export function newMakings(workshop: Workshop): Makings {
   };
 }
 
-function begun({ items, langs, editions, papers }: MakeOrder): MakeNews {
-  const sizes = items.reduce((sum, item) => sum + item.sizes.length, 0);
-  return { news: 'begun', sizes, booklets: sizes * langs.length * editions.length * papers.length };
+function begun(order: MakeOrder): MakeNews {
+  if (order.what === 'pack') return { news: 'begun', what: 'pack', sizes: 1, booklets: order.papers.length };
+  const sizes = order.items.reduce((sum, item) => sum + item.sizes.length, 0);
+  return { news: 'begun', what: 'booklets', sizes: sizes * paperGroups(order).length, booklets: sizes * bookletsOfSize(order) };
 }

@@ -119,5 +119,6 @@ const marked = ({ files, locales }: Pick<ProjectTexts, 'files' | 'locales'>): Pr
 
 function sendMade(workshop: Workshop, path: string, response: ServerResponse): void {
   const name = path.split('/').at(-1) ?? 'booklet.pdf';
-  send(response, { type: 'application/pdf', body: workshop.read(path), headers: { 'Content-Disposition': `attachment; filename*=UTF-8''${encodeURIComponent(name)}` } });
+  const type = name.endsWith('.html') ? 'text/html; charset=utf-8' : 'application/pdf';
+  send(response, { type, body: workshop.read(path), headers: { 'Content-Disposition': `attachment; filename*=UTF-8''${encodeURIComponent(name)}` } });
 }

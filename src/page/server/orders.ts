@@ -10,13 +10,26 @@ const saveOrder = z.strictObject({
   mark: z.string().length(64),
 });
 
-const makeOrder = z.strictObject({
+const bookletOrder = z.strictObject({
+  what: z.literal('booklets'),
   items: z.array(z.strictObject({ item: name, sizes: z.array(name).min(1).max(100) })).min(1).max(100),
-  langs: z.array(name).min(1).max(100),
+  langs: z.array(name).max(100),
   editions: z.array(name).min(1).max(10),
   papers: z.array(name).min(1).max(10),
+  stitched: z.boolean(),
   despiteFindings: z.boolean(),
+}).refine(({ langs, editions }) => langs.length > 0 || !editions.includes('words'), { path: ['langs'], message: 'would be right: a language for the booklets with words' });
+
+const packOrder = z.strictObject({
+  what: z.literal('pack'),
+  pieces: z.array(z.strictObject({ item: name, size: name, count: z.int().min(1).max(1000) })).min(1).max(100),
+  learners: z.int().min(1).max(200),
+  lang: name,
+  start: z.string().regex(/^\d\d:\d\d$/),
+  papers: z.array(name).min(1).max(10),
 });
+
+const makeOrder = z.discriminatedUnion('what', [bookletOrder, packOrder]);
 
 /** Orders as the page sent them. Each throws where something is missing, too long or not a plain name. */
 export const readSaveOrder = (value: unknown): SaveOrder => saveOrder.parse(value);

@@ -40,7 +40,11 @@ export function packInput({ lang = 'en', paper = 'a4', learners = 12, order = [[
     items, timetable, paper,
     tools: toolsAtOnce(works, timetable),
     preparingPairs: preparingPairs(timetable.prepared),
-    stock: [{ kit: 'stall-kit', rows: [{ kind: 'tube', count: 60, size: [2000] }, { kind: 'panel-stock', count: 24, size: [1500, 1000] }, { kind: 'joint', count: 96, size: [] }] }],
+    stock: [{
+      kit: 'stall-kit',
+      rows: [{ kind: 'tube', count: 60, size: [2000], pile: null }, { kind: 'panel-stock', count: 24, size: [1500, 1000], pile: { from: 'stock', name: 'wall' } }, { kind: 'joint', count: 96, size: [], pile: { from: 'kit' } }],
+      thrift: [{ kind: 'tube', leftOver: 0.003, aboveLeast: 0 }, { kind: 'panel-stock', leftOver: 0.261, aboveLeast: 0.028 }],
+    }],
     contentMark: '3f9c1a7e',
     words: loadWords(locales, lang, onAsk),
     glyphs: glyphsFrom(drawn),

@@ -4,8 +4,8 @@ import { askMake, askStop } from '../asking.ts';
 
 export interface Making {
   readonly isGoing: boolean;
-  /** How many sizes and booklets were asked for. */
-  readonly asked: { readonly sizes: number; readonly booklets: number };
+  /** What was asked for, of how many sizes, and how many booklets or packs. */
+  readonly asked: { readonly what: MakeOrder['what']; readonly sizes: number; readonly booklets: number };
   /** The item that is made now. */
   readonly item: string | null;
   /** Sizes begun, and how far the last of them is, 0 to 1. */
@@ -25,7 +25,7 @@ interface Counted extends Making {
   readonly total: number;
 }
 
-const NOTHING: Counted = { isGoing: false, asked: { sizes: 0, booklets: 0 }, item: null, begun: 0, share: 0, files: [], end: null, done: 0, total: 0 };
+const NOTHING: Counted = { isGoing: false, asked: { what: 'booklets', sizes: 0, booklets: 0 }, item: null, begun: 0, share: 0, files: [], end: null, done: 0, total: 0 };
 
 /** Makes booklets on the server and hears how it goes; from the beginning also of one that was begun before the page was loaded. */
 export function useMaking(): MakingHook {
@@ -59,11 +59,12 @@ export function useMaking(): MakingHook {
 
 function after(before: Counted, news: MakeNews): Counted {
   switch (news.news) {
-    case 'begun': return { ...NOTHING, isGoing: true, asked: { sizes: news.sizes, booklets: news.booklets } };
+    case 'begun': return { ...NOTHING, isGoing: true, asked: { what: news.what, sizes: news.sizes, booklets: news.booklets } };
     case 'item': return { ...before, item: news.item, share: 0 };
     case 'size': return { ...before, begun: before.begun + 1, done: 0, total: news.total, share: 0 };
     case 'done': return { ...before, done: before.done + 1, share: Math.min(1, (before.done + 1) / Math.max(1, before.total)) };
-    case 'file': return { ...before, files: [...before.files, { path: news.path, bytes: news.bytes }] };
+    // A file that a second run wrote again is told once.
+    case 'file': return { ...before, files: [...before.files.filter(({ path }) => path !== news.path), { path: news.path, bytes: news.bytes }] };
     case 'end': return { ...before, isGoing: false, end: news };
   }
 }

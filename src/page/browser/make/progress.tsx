@@ -1,0 +1,37 @@
+import type { ReactNode } from 'react';
+import { isolate, Spoken, type Words } from '../../../booklet/index.ts';
+import { itemName, useWords } from '../words.tsx';
+import type { Making } from './use-making.ts';
+
+/** How far it is, and what is ready to be taken. */
+export function Progress({ making }: { readonly making: Making }): ReactNode {
+  const words = useWords();
+  const { isGoing, asked, begun, share, files, end } = making;
+  return (
+    <div className="making">
+      <p role="status"><Spoken text={told(words, making)} /></p>
+      {isGoing && <progress aria-label={words.t('page.make.progress')} {...(begun === 0 ? {} : { value: Math.min(1, (begun - 1 + share) / Math.max(1, asked.sizes)) })} />}
+      {end?.how === 'failed' && end.told !== '' && <pre className="told" role="alert" lang="en" dir="ltr">{end.told}</pre>}
+      {files.length > 0 && (
+        <ul className="made">
+          {files.map(({ path, bytes }) => (
+            <li key={path}><a href={`/made/${path}`} download dir="ltr">{path.split('/').at(-1)}</a> <Spoken text={isolate(`${words.number(bytes / 1e6, 1)} MB`)} /></li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+}
+
+function told(words: Words, { isGoing, asked, item, begun, files, end }: Making): string {
+  const count = files.filter(({ path }) => isBooklet(path)).length;
+  const isPack = asked.what === 'pack';
+  if (isGoing && isPack) return words.t('page.pack.going', { done: count, all: asked.booklets });
+  if (isGoing) return words.t(begun === 0 ? 'page.make.ordering' : 'page.make.going', { item: item === null ? '' : itemName(words, item), done: count, all: asked.booklets });
+  if (end?.how === 'made') return words.t(isPack ? 'page.pack.made' : 'page.make.made', { count });
+  if (end?.how === 'stopped') return words.t(isPack ? 'page.pack.stopped' : 'page.make.stopped', { count });
+  return end?.how === 'failed' ? words.t('page.make.failed') : '';
+}
+
+/** Neither the guide for phones nor the sheets to staple, which come with the booklets. */
+const isBooklet = (path: string): boolean => path.endsWith('.pdf') && !path.endsWith('-stitched.pdf');
