@@ -6,6 +6,7 @@ import { Defer, deferHeight } from './caution-list.tsx';
 import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { Formula } from './formula.tsx';
+import { Languages } from './languages.tsx';
 import { itemAndSize } from './names.ts';
 import { packPages } from './pack.ts';
 import { latinLines, lineScale, textLines } from './setting.ts';
@@ -73,7 +74,7 @@ function factsOf(input: BookletInput): readonly (readonly [string, string])[] {
     ['kit', words.t(`items.kits.${model.kit.name}`)],
     ['revision', isolate(words.number(revision))],
     ['mark', isolate(contentMark)],
-    ['languages', words.list((languages ?? [words.about.name]).map(isolateName))],
+    ['languages', (languages ?? [words.about.name]).join(' · ')],
     ['words', wordsFrom(input)],
     ['font', words.t('booklet.colophon.font-says', { font: words.list(families(input).map(isolate)), licence: isolate('SIL Open Font License 1.1') })],
   ];
@@ -104,7 +105,7 @@ function Facts({ input, page }: { readonly input: BookletInput; readonly page: B
       {factsOf(input).map(([name, text]) => (
         <div key={name}>
           <dt>{words.t(`booklet.colophon.${name}`)}</dt>
-          <dd><Spoken text={text} /></dd>
+          <dd>{name === 'languages' ? <Languages input={page} /> : <Spoken text={text} />}</dd>
         </div>
       ))}
     </dl>

@@ -49,7 +49,8 @@ describe('a booklet in two languages', () => {
 
   it('marks both among the languages', () => {
     const marked = [...pages.html.matchAll(/<b lang="([^"]*)"><span dir="auto"/g)].map((match) => match[1]);
-    expect(marked).toEqual(['fr', 'ar']);
+    // On the cover, and in the colophon once in each language.
+    expect(marked).toEqual(['fr', 'ar', 'fr', 'ar', 'fr', 'ar']);
   });
 
   it('has its figures once, in a left-to-right span', () => {
