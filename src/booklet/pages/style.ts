@@ -44,7 +44,7 @@ svg { display: block; flex: none; }
 .page :not(svg, svg *) { line-height: calc(var(--leading) * var(--line)); }
 .apart { unicode-bidi: isolate; white-space: nowrap; }
 ${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; font-family: var(--figures, inherit); }
-.tongues.under, .tongues.under > .tongue { display: block; text-align: match-parent; }
+.tongues.under, .tongues.under > .tongue { display: block; text-align: -webkit-match-parent; }
 .tongues.beside { display: grid; grid-auto-flow: column; grid-auto-columns: minmax(0, 1fr); column-gap: ${columnGap}mm; text-align: start; }
 .page { position: relative; box-sizing: border-box; break-after: page; }
 .page:last-child { break-after: auto; }
