@@ -1,4 +1,4 @@
-import { isHalfPaper, MOST_SHEETS, SHEET_THICKNESS, type Paper, type Stitching } from '../booklet/index.ts';
+import { isHalfPaper, MOST_SHEETS, SHEET_THICKNESS, type Stitching } from '../booklet/index.ts';
 import { readMeasure } from '../read/index.ts';
 
 export interface BindingOptions {
@@ -24,11 +24,10 @@ export function bindingOf({ bind, creep, sheets }: BindingOptions): Binding {
   return { mostSheets: sheets === undefined ? MOST_SHEETS : mostSheets(sheets), thickness: creep === undefined ? SHEET_THICKNESS : thickness(creep) };
 }
 
-/** The papers of which two pages go on a sheet. Throws where another is asked for. */
-export function papersToStitch(papers: readonly Paper[]): readonly Paper[] {
+/** Throws where a paper is asked for of which two pages go on no sheet. */
+export function papersToStitch(papers: readonly string[]): void {
   const whole = papers.find((paper) => !isHalfPaper(paper));
   if (whole !== undefined) throw new Error(`--bind stitched --paper ${whole}: two such pages go on no sheet that is printed here; would be right: a5 or half-letter`);
-  return papers;
 }
 
 function thickness(text: string): number {

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import {
   bookletPages, glyphsFrom, isHalfPaper, languagesIn, loadWords, openPrinter, picturePlace, pseudoLanguage, stitched, withPseudoLanguage,
-  type Edition, type Paper, type PrintDocument, type Printer, type Words,
+  type Edition, type Paper, type PosterPaper, type PrintDocument, type Printer, type Words,
 } from '../booklet/index.ts';
 import { checkModel } from '../check/index.ts';
 import { planTubes } from '../cut/index.ts';
@@ -13,6 +13,7 @@ import { localeFiles, makeFolder, writeWhole } from './files.ts';
 import { newProgress, type Progress } from './progress.ts';
 import { bindingOf, papersToStitch, type Binding, type BindingOptions } from './binding.ts';
 import { drawnSets, formatOf, printedSets } from './picture-sets.ts';
+import { formatOfPoster, posterDocument, posterEnding, POSTER_PAPERS, postersOf, type Poster, type PosterEdition } from './posters.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { nameOf, tonguesAsked, type Tongues } from './tongues.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
@@ -27,8 +28,10 @@ export interface MakeOptions extends BindingOptions {
   readonly despiteFindings?: boolean;
 }
 
-const EDITIONS: readonly Edition[] = ['pictures', 'words'];
-const PAPERS: readonly Paper[] = ['a4', 'letter', 'a5', 'half-letter'];
+const EDITIONS: readonly (Edition | PosterEdition)[] = ['pictures', 'words', 'wall', 'overview'];
+const USUAL_EDITIONS: readonly Edition[] = ['pictures', 'words'];
+const PAPERS: readonly (Paper | PosterPaper)[] = ['a4', 'letter', 'a5', 'half-letter', 'a3'];
+const BOOKLET_PAPERS: readonly Paper[] = ['a4', 'letter', 'a5', 'half-letter'];
 const USUAL_PAPERS: readonly Paper[] = ['a4', 'letter'];
 const HALF_PAPERS: readonly Paper[] = ['a5', 'half-letter'];
 
@@ -52,6 +55,7 @@ export async function makeCommand(name: string | undefined, options: MakeOptions
 interface Shop {
   /** The booklets of each size, in the order they are printed in. */
   readonly booklets: readonly Booklet[];
+  readonly posters: readonly Poster[];
   readonly binding: Binding;
   /** All languages there are, whichever were asked for: each booklet lists them. */
   readonly languages: readonly Words[];
@@ -59,26 +63,38 @@ interface Shop {
   readonly progress: Progress;
 }
 
-function booklets(options: MakeOptions): Pick<Shop, 'binding' | 'booklets' | 'languages'> {
+function booklets(options: MakeOptions): Pick<Shop, 'binding' | 'booklets' | 'posters' | 'languages'> {
   const written = localeFiles('locales');
   // The made-up language is made when it is asked for by name, and by nothing else.
   const asked = options.lang?.flatMap((codes) => codes.split('+')) ?? [];
   const locales = asked.includes(pseudoLanguage(written)) ? withPseudoLanguage(written) : written;
   const known = languagesIn(locales);
-  const editions = chosen(EDITIONS, options.edition, 'edition');
+  const editions = chosen(EDITIONS, options.edition ?? USUAL_EDITIONS, 'edition');
   const binding = bindingOf(options);
   const papers = chosen(PAPERS, options.paper ?? (binding ? HALF_PAPERS : USUAL_PAPERS), 'paper');
   if (binding) papersToStitch(papers);
+  refuseUnprintable(editions, papers);
   const languages = known.map((lang) => loadWords(locales, lang));
   const tongues = tonguesAsked(languages, options.lang);
   return {
     languages,
     binding,
-    booklets: papers.flatMap((paper) => [
+    posters: (['wall', 'overview'] as const).filter((edition) => editions.includes(edition)).flatMap((edition) => postersOf(edition, papers, tongues, sourceOf(languages))),
+    booklets: BOOKLET_PAPERS.filter((paper) => papers.includes(paper)).flatMap((paper) => [
       ...(editions.includes('pictures') ? [{ tongues: [sourceOf(languages)] as const, edition: 'pictures' as const, paper }] : []),
       ...(editions.includes('words') ? tongues.map((each) => ({ tongues: each, edition: 'words' as const, paper })) : []),
     ]),
   };
+}
+
+const papersOf = (edition: Edition | PosterEdition): readonly string[] => (edition === 'wall' || edition === 'overview' ? POSTER_PAPERS[edition] : BOOKLET_PAPERS);
+
+/** Not every edition comes on every paper. Throws where an edition asked for comes on none of the papers, or a paper takes none of the editions. */
+function refuseUnprintable(editions: readonly (Edition | PosterEdition)[], papers: readonly string[]): void {
+  const edition = editions.find((each) => !papersOf(each).some((paper) => papers.includes(paper)));
+  if (edition !== undefined) throw new Error(`--edition ${edition} --paper ${papers.join(' ')}: it does not come on that paper; would be right: one of ${papersOf(edition).join(', ')}`);
+  const paper = papers.find((each) => !editions.some((one) => papersOf(one).includes(each)));
+  if (paper !== undefined) throw new Error(`--paper ${paper}: none of the editions asked for comes on it; would be right: --edition ${EDITIONS.filter((each) => papersOf(each).includes(paper)).join(' or ')}`);
 }
 
 /** The language that the pictures are described in for those who hear them: that in which the texts are written first. */
@@ -111,8 +127,8 @@ async function workThrough(item: Item, size: string, options: MakeOptions): Prom
 async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promise<void> {
   const { printer, progress } = shop;
   const { item, model: { size } } = draft;
-  progress.start(drawing.picturesExpected(draft.plan) + shop.booklets.length);
-  const sets = await drawnSets(draft, shop.booklets.map(({ paper }) => formatOf(paper)), (id) => { progress.done(`${item.name} ${size} ${id}`); });
+  progress.start(drawing.picturesExpected(draft.plan) + shop.booklets.length + shop.posters.length);
+  const sets = await drawnSets(draft, [...shop.booklets.map(({ paper }) => formatOf(paper)), ...shop.posters.map(formatOfPoster)], (id) => { progress.done(`${item.name} ${size} ${id}`); });
   const variant = { ...draft, pictures: sets.page };
   const books = await printedSets(sets, printer);
   const models = sizesOf(item).map((each) => buildModel(item, each));
@@ -130,6 +146,12 @@ async function makeVariant({ folder, variant: draft }: Draft, shop: Shop): Promi
       progress.line(sheets);
     }
     progress.done(file);
+  }
+  for (const poster of shop.posters) {
+    const file = join(folder, `${item.name}-${size}-${posterEnding(poster)}.pdf`);
+    writeWhole(file, await printer.document(posterDocument(variant, models, poster, sets), books[formatOfPoster(poster)]));
+    progress.done(file);
+    progress.line(file);
   }
   progress.stop();
 }

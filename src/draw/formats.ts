@@ -4,7 +4,13 @@ import type { Paper } from './picture/index.ts';
  * For which pages pictures are drawn: `page` for A4 and Letter, `small` for pages of half that size, set there at
  * about 0.8 of their own size.
  */
-export type Format = 'page' | 'small';
+export type PageFormat = 'page' | 'small';
+
+/** `thumb` is for thumbnails: a small picture of each step that has a scene, with its arrows but without texts. */
+export type Format = PageFormat | 'thumb';
+
+/** Paper of a thumbnail; it is set at half its size or less. */
+export const THUMB: Paper = { width: 60, height: 46 };
 
 /** Room of each sort of picture, mm of paper. */
 export interface Papers {
@@ -41,7 +47,7 @@ const COLUMN = 165;
  */
 const SMALL_COLUMN = 156;
 
-export const FORMATS: Readonly<Record<Format, Papers>> = {
+export const FORMATS: Readonly<Record<PageFormat, Papers>> = {
   page: {
     full: { width: COLUMN, height: 200 },
     lettered: { width: 124, height: 170 },

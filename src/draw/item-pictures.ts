@@ -4,11 +4,11 @@ import { sidesInOrder, type Plan } from '../plan/index.ts';
 import { finishedScene, letteredScene, partBody, runScene, STANDARD_VIEW, type Scene, type View } from '../scene/index.ts';
 import { patternPicture, sectionSeries } from './flat/index.ts';
 import { hardwareOf } from './hardware.ts';
-import { FORMATS, type Format } from './formats.ts';
+import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
 import { composeAlone, composePicture, type LineDrawer, type Paper } from './picture/index.ts';
 import { remembered } from './remembered.ts';
-import { cutBarsInPieces, plateSheet, stepPictures } from './step-pictures.ts';
+import { arrowsOnly, cutBarsInPieces, plateSheet, stepPictures, stepThumb } from './step-pictures.ts';
 import type { Picture } from './types.ts';
 
 /** mm of paper for one mm of part on the page of parts: large ones at 1:10, small ones at 1:2 (scales of ISO 5455, from memory). */
@@ -17,7 +17,7 @@ export const PART_SCALE: Readonly<Record<PartKind, number>> = {
 };
 
 /** The same for a format: a whole panel at 1:10 is wider than a small page. */
-export function partScale(format: Format): typeof PART_SCALE {
+export function partScale(format: PageFormat): typeof PART_SCALE {
   return format === 'small' ? { ...PART_SCALE, panel: 0.05, 'flat-panel': 0.05 } : PART_SCALE;
 }
 
@@ -56,21 +56,30 @@ export function picturesFor<Asked extends Format>(givens: Drawable, formats: rea
 }
 
 /** One for each picture, or for a few that belong together, in the order they are printed in. */
-function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer): readonly ((format: Format) => readonly Picture[])[] {
+type Maker = (format: Format) => readonly Picture[];
+
+function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer): readonly Maker[] {
   const composed = (scene: Scene, paper: Paper): readonly Picture[] => [composePicture(scene, paper, draw)];
   const [finished, lettered] = [finishedScene(model, solids), letteredScene(model, solids)];
   const runs = [...new Set(plan.steps.flatMap((step) => step.run ?? []))];
   return [
-    (format) => composed(finished, FORMATS[format].full),
-    (format) => composed(lettered, FORMATS[format].lettered),
-    (format) => partPictures(model, solids, draw, partScale(format)),
-    (format) => cutBarsInPieces(cuts, FORMATS[format]).map((picture, index) => ({ ...picture, id: index === 0 ? 'cut-bars' : `cut-bars:${'abcdefgh'[index - 1] ?? index}` })),
-    (format) => [{ ...patternPicture(model.pattern, FORMATS[format].pattern), id: 'pattern' }, { ...creaseSection(model, FORMATS[format].sections), id: 'crease-section' }],
-    (format) => model.plates.map((_, index) => ({ ...plateSheet(model, index, FORMATS[format].bench), id: `plate:${index + 1}` })),
-    ...runs.map((run) => (format: Format) => composed(runScene(model, run, solids), FORMATS[format].run)),
-    ...plan.steps.map((step) => (format: Format) => stepPictures({ model, plan, cuts, solids, draw, format }, step)),
+    withThumb((format) => composed(finished, FORMATS[format].full), () => [{ ...composePicture(arrowsOnly(finished), THUMB, draw), id: 'thumb:finished' }]),
+    withThumb((format) => composed(lettered, FORMATS[format].lettered)),
+    withThumb((format) => partPictures(model, solids, draw, partScale(format))),
+    withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((picture, index) => ({ ...picture, id: index === 0 ? 'cut-bars' : `cut-bars:${'abcdefgh'[index - 1] ?? index}` }))),
+    withThumb((format) => [{ ...patternPicture(model.pattern, FORMATS[format].pattern), id: 'pattern' }, { ...creaseSection(model, FORMATS[format].sections), id: 'crease-section' }]),
+    withThumb((format) => model.plates.map((_, index) => ({ ...plateSheet(model, index, FORMATS[format].bench), id: `plate:${index + 1}` }))),
+    ...runs.map((run) => withThumb((format) => composed(runScene(model, run, solids), FORMATS[format].run))),
+    ...plan.steps.map((step) => withThumb(
+      (format) => stepPictures({ model, plan, cuts, solids, draw, format }, step),
+      () => [stepThumb({ model, plan, cuts, solids, draw }, step) ?? []].flat(),
+    )),
   ];
 }
+
+/** Most pictures come on no thumbnail. */
+const withThumb = (ofPage: (format: PageFormat) => readonly Picture[], thumb: () => readonly Picture[] = () => []): Maker =>
+  (format) => (format === 'thumb' ? thumb() : ofPage(format));
 
 /** Number of pictures that `itemPictures` will make is not known before; this many is close, for a progress bar. */
 export const picturesExpected = (plan: Plan): number => plan.steps.length + 26;

@@ -1,9 +1,9 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Action, Plan, Step } from '../plan/index.ts';
-import { closeUpScene, sleeveEnds, stepScene } from '../scene/index.ts';
+import { closeUpScene, sleeveEnds, stepScene, type Scene } from '../scene/index.ts';
 import { cutBarsPaper, cutBarsPicture, markingPicture, platePicture, sectionSeries, spacingPicture, type Marking } from './flat/index.ts';
-import { FORMATS, type Format, type Papers } from './formats.ts';
+import { FORMATS, THUMB, type PageFormat, type Papers } from './formats.ts';
 import { hardwareOf } from './hardware.ts';
 import { composePicture, type LineDrawer, type Paper } from './picture/index.ts';
 import type { Picture } from './types.ts';
@@ -15,7 +15,7 @@ export interface StepGivens {
   readonly solids: Solids;
   readonly draw: LineDrawer;
   /** For which pages; `page` unless given. */
-  readonly format?: Format;
+  readonly format?: PageFormat;
 }
 
 const BENCH_STAGE: Partial<Record<Action, Exclude<Marking['stage'], 'blank'>>> = {
@@ -107,3 +107,12 @@ function furtherPictures(givens: StepGivens, step: Step): readonly Picture[] {
   const closeUp = closeUpScene(model, step, solids);
   return closeUp === null ? [] : [composePicture(closeUp, paper, draw)];
 }
+
+/** A step's thumbnail: its scene with the arrows alone; null for work on the bench, which has no scene. */
+export function stepThumb({ model, solids, draw }: Omit<StepGivens, 'format'>, step: Step): Picture | null {
+  const scene = stepScene(model, step, solids);
+  return scene === null ? null : { ...composePicture(arrowsOnly(scene), THUMB, draw), id: `thumb:${step.number}` };
+}
+
+/** A scene without what would be too small to read on a thumbnail. */
+export const arrowsOnly = (scene: Scene): Scene => ({ ...scene, marks: scene.marks.filter(({ mark }) => mark === 'arrow') });

@@ -93,10 +93,14 @@ function runBand(input: BookletInput, step: Step, before: Step | undefined): Ban
 
 /** Turning the work is a step of its own; only a walk round the upright work, to another side of it, is announced. */
 function turnBand(input: BookletInput, { standing, run }: Step, before: Step | undefined): Band[] {
-  const sameView = before === undefined || samePose(standing.pose, before.standing.pose);
-  if (standing.name !== 'upright' || sameView) return [];
+  if (!walksRound(standing, before)) return [];
   const told = announcedHeight(input, ({ words }) => words.t('booklet.walk-round'), turnGlyph);
   return [{ kind: 'turn', height: Math.max(turnHeight, told), flexible: 0, leads: true, run }];
+}
+
+/** Whether one walks round the upright work before a step. */
+export function walksRound(standing: Standing, before: Step | undefined): boolean {
+  return standing.name === 'upright' && before !== undefined && !samePose(standing.pose, before.standing.pose);
 }
 
 /** Height of a band that says something beside a picture of that width, white included, mm. */
@@ -139,7 +143,7 @@ function stepBand(input: BookletInput, step: Step, ids: readonly string[], goesO
 }
 
 /** `step:7`, then `step:7:a`, `step:7:b` and so on as far as there are any. */
-function picturesOf({ pictures }: BookletInput, { number }: Step): readonly string[] {
+export function picturesOf({ pictures }: BookletInput, { number }: Step): readonly string[] {
   const more = Object.keys(pictures).filter((id) => id.startsWith(`step:${number}:`)).sort();
   return [`step:${number}`, ...more];
 }

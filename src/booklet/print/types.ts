@@ -18,13 +18,16 @@ export interface PrintDocument {
   readonly lang: string;
   readonly dir: 'ltr' | 'rtl';
   readonly title: string;
-  readonly paper: Paper;
+  readonly paper: AnyPaper;
   readonly subject?: string;
   /** What the content was made from, for example a hash; stands in the file's properties and in its id. */
   readonly contentMark: string;
 }
 
 export type Paper = 'a4' | 'letter' | 'a5' | 'half-letter';
+
+/** Also what only posters are printed on. */
+export type AnyPaper = Paper | 'a3';
 
 /** Printed pictures, ready to be laid into any number of documents. Plain data: it can be stored and read back. */
 export interface PictureBook {

@@ -1,0 +1,3 @@
+export { overviewPage } from './overview.tsx';
+export type { PosterPaper } from './sheet.ts';
+export { wallPages, type PosterInput } from './wall.tsx';

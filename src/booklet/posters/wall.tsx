@@ -1,0 +1,200 @@
+import type { CSSProperties, ReactNode } from 'react';
+import { renderToStaticMarkup } from 'react-dom/server';
+import type { PartKind } from '../../model/index.ts';
+import type { Step } from '../../plan/index.ts';
+import { workCautions } from '../pages/before.tsx';
+import { picturesOf, walksRound } from '../pages/bands.ts';
+import { CheckPictures, checkWidth } from '../pages/check-pictures.tsx';
+import { finishedAlt, overall } from '../pages/cover.tsx';
+import { GlyphMark } from '../pages/glyph-mark.tsx';
+import { marginParts, type MarginPart } from '../pages/margin-parts.ts';
+import { itemAndSize } from '../pages/names.ts';
+import { sizeText } from '../pages/part-sizes.ts';
+import { SizeMark } from '../pages/size-mark.tsx';
+import { Spoken } from '../pages/spoken.tsx';
+import { stepAlt } from '../pages/step-alt.ts';
+import { repeatedGlyph } from '../pages/step-margin.tsx';
+import type { BookletInput, BookletPages } from '../pages/types.ts';
+import { isolate } from '../words/index.ts';
+import { PosterFoot } from './foot.tsx';
+import { posterMargin, posterSheets, type PosterPaper } from './sheet.ts';
+import { wallStyle } from './style.ts';
+import { turned, wall, wallPage, type WallPage } from './wall-layout.ts';
+
+/** A poster's input is a booklet's; its own `edition` and `paper` count for nothing. */
+export type PosterInput = Omit<BookletInput, 'edition' | 'paper'>;
+
+/** Pages of posters have no words; what is shared with booklets reckons with that. */
+export const wordless = (input: PosterInput): BookletInput => ({ ...input, edition: 'pictures', paper: 'a4' });
+
+/**
+ * The wall edition, free of words: one step a page, its picture as large as the page allows, lying or upright as fits.
+ * The first page has the finished item with the safety signs. Takes the pictures drawn for small pages, whose texts are
+ * large against their drawings.
+ */
+export function wallPages(poster: PosterInput, paper: PosterPaper): BookletPages {
+  const input = wordless(poster);
+  const pages = [<Finished key="finished" input={input} paper={paper} />, ...input.plan.steps.map((step) => <StepPage key={step.number} input={input} paper={paper} step={step} />)];
+  return {
+    html: pages.map((page) => renderToStaticMarkup(page)).join('\n'),
+    css: wallStyle(paper),
+    title: itemAndSize(input),
+    dir: input.words.about.direction,
+    pageCount: pages.length,
+  };
+}
+
+interface SheetProps {
+  readonly paper: PosterPaper;
+  readonly turn: WallPage['turn'];
+  readonly page: number;
+  readonly children: ReactNode;
+}
+
+function Sheet({ paper, turn, page, children }: SheetProps): ReactNode {
+  const { width, height } = turned(paper, turn);
+  return <section className={`page ${turn}`} style={{ width: `${width}mm`, height: `${height}mm` }}><div className="sheet" data-page={page}>{children}</div></section>;
+}
+
+interface PageProps {
+  readonly input: BookletInput;
+  readonly paper: PosterPaper;
+}
+
+function Finished({ input, paper }: PageProps): ReactNode {
+  const { glyphs, words, pictures } = input;
+  const { scale: large } = posterSheets[paper];
+  const picture = sizeOf(pictures, 'finished');
+  const { turn, scale } = wallPage([picture], paper);
+  return (
+    <Sheet paper={paper} turn={turn} page={1}>
+      <div className="head">
+        <h1 className="mark"><SizeMark input={input} height={wall.numeral * large} label={itemAndSize(input)} /></h1>
+        <p className="overall"><Spoken text={overall(input)} /></p>
+        <p className="print"><Spoken text={isolate(`${words.number(input.revision)} · ${input.contentMark}`)} /></p>
+      </div>
+      <div className="view"><Picture input={input} id="finished" alt={finishedAlt(input)} scale={scale} /></div>
+      <ul className="strip">
+        <li className="cautions">
+          {workCautions(input.plan).map((caution) => <GlyphMark key={caution} glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={wall.strip * large} />)}
+        </li>
+        <PosterFoot input={input} scale={large} />
+      </ul>
+    </Sheet>
+  );
+}
+
+function StepPage({ input, paper, step }: PageProps & { readonly step: Step }): ReactNode {
+  const { words, pictures } = input;
+  const ids = picturesOf(input, step);
+  const { turn, scale, beside } = wallPage(ids.map((id) => sizeOf(pictures, id)), paper);
+  const { width } = turned(paper, turn);
+  return (
+    <Sheet paper={paper} turn={turn} page={step.number + 1}>
+      <div className="head">
+        <h1 className="numeral"><Spoken text={words.number(step.number)} /></h1>
+        <Parts input={input} paper={paper} step={step} />
+      </div>
+      <div className={beside ? 'view beside' : 'view'}>
+        {ids.map((id) => <Picture key={id} input={input} id={id} alt={stepAlt(input, step)} scale={scale} />)}
+      </div>
+      <Strip input={input} paper={paper} step={step} width={width} />
+    </Sheet>
+  );
+}
+
+function sizeOf(pictures: BookletInput['pictures'], id: string): { readonly width: number; readonly height: number } {
+  const size = pictures[id];
+  if (!size) throw new Error(`poster: no picture "${id}"; there are ${Object.keys(pictures).sort().join(', ') || 'none'}`);
+  return { width: size.width, height: size.height };
+}
+
+interface PictureProps {
+  readonly input: BookletInput;
+  readonly id: string;
+  readonly alt: string;
+  readonly scale: number;
+}
+
+/** The place of a picture at a size against its own. */
+export function Picture({ input, id, alt, scale }: PictureProps): ReactNode {
+  const own = sizeOf(input.pictures, id);
+  const [width, height] = [own.width, own.height].map((side) => Math.floor(side * scale * 1000) / 1000) as [number, number];
+  return <div className="picture" style={{ width: `${width}mm`, height: `${height}mm` }} dangerouslySetInnerHTML={{ __html: input.placePicture({ id, width, height, alt }) }} />;
+}
+
+/** Size of a part's small picture against its own, on A4. */
+const partScale = 1.2;
+
+function Parts({ input, paper, step }: PageProps & { readonly step: Step }): ReactNode {
+  const { words, glyphs, model } = input;
+  const { scale } = posterSheets[paper];
+  const glyph = step.times > 1 ? repeatedGlyph(model, step) : null;
+  const before = input.plan.steps.find(({ number }) => number === step.number - 1);
+  return (
+    <ul className="parts">
+      {walksRound(step.standing, before) && <li><GlyphMark glyph={glyphs.plain('turn-round')} label={words.t('booklet.walk-round')} height={18 * scale} /></li>}
+      {step.times > 1 && (
+        <li className="times">
+          {glyph && <GlyphMark glyph={glyphs.plain(glyph)} label={words.t('booklet.alt.times', { count: step.times })} height={16 * scale} />}
+          <b><Spoken text={words.times(step.times)} /></b>
+        </li>
+      )}
+      {marginParts(model, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} scale={partScale * scale} />)}
+    </ul>
+  );
+}
+
+function PartOfStep({ input, part: { kind, counts }, scale }: { readonly input: BookletInput; readonly part: MarginPart; readonly scale: number }): ReactNode {
+  const { words } = input;
+  return (
+    <li>
+      <Picture input={input} id={`small:${kind satisfies PartKind}`} alt={words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, { count }) => sum + count, 0) })} scale={scale} />
+      {counts.map(({ count, size }) => {
+        const length = sizeText(words, size);
+        return (
+          <span key={size.join()} className="counted">
+            <b><Spoken text={words.times(count)} /></b>
+            {length !== null && <span><Spoken text={length} /></span>}
+          </span>
+        );
+      })}
+    </li>
+  );
+}
+
+/** White between groups of the strip, and between pictograms of one group, mm on A4. */
+export const groupGap = 4;
+export const innerGap = 2;
+
+/** Action, tools, people, cautions; at the far end what to look at: as high as the page's width allows. */
+function Strip({ input, paper, step, width }: PageProps & { readonly step: Step; readonly width: number }): ReactNode {
+  const { words, glyphs } = input;
+  const { scale } = posterSheets[paper];
+  const height = scale * stripHeight(step, width / scale);
+  return (
+    <ul className="strip" style={{ '--glyph': `${height}mm` } as CSSProperties}>
+      <li className="action"><GlyphMark glyph={glyphs.action(step.action)} label={words.t(`actions.names.${step.action}`)} height={height} /></li>
+      <li className="tools">{step.tools.map((tool) => <GlyphMark key={tool} glyph={glyphs.tool(tool)} label={words.t(`booklet.tools.${tool}`)} height={height} />)}</li>
+      <li className="people"><GlyphMark glyph={glyphs.plain(step.people === 2 ? 'two-people' : 'one-person')} label={words.t('booklet.people', { count: step.people })} height={height} /></li>
+      {step.cautions.length > 0 && <li className="cautions">{step.cautions.map((caution) => <GlyphMark key={caution} glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={height} />)}</li>}
+      {step.check && <li className="check"><CheckPictures input={input} check={step.check} height={height} /></li>}
+      <PosterFoot input={input} scale={scale} />
+    </ul>
+  );
+}
+
+/** The highest pictograms with which a strip fits a page `width` mm wide on A4's scale. Throws where not even the least do. */
+export function stripHeight(step: Step, width: number): number {
+  const room = width - 2 * posterMargin - wallFoot;
+  const found = wall.stripHeights.find((height) => {
+    const row = (count: number): number => (count === 0 ? 0 : count * height + (count - 1) * innerGap);
+    const groups = [row(1), row(step.tools.length), row(1), row(step.cautions.length), step.check ? checkWidth(step.check.kind, height) : 0].filter((each) => each > 0);
+    return groups.reduce((sum, each) => sum + each, 0) + groupGap * groups.length <= room;
+  });
+  if (found === undefined) throw new Error(`poster: step ${step.number} (${step.key}) has more pictograms than a strip of ${width} mm holds`);
+  return found;
+}
+
+/** Room at the far end of the strip for the size's mark, mm on A4. */
+export const wallFoot = 14;
