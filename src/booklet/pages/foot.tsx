@@ -6,7 +6,7 @@ import { lineScale, textWidth } from './setting.ts';
 import { bandRoom, lineHeight, sheets } from './sheet.ts';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
-import { Said, inEach, inSeveral, tonguesOf, type Say } from './tongues.tsx';
+import { Said, inEach, inSeveral, saidHeight, tonguesOf, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** White under the foot, mm, and the size of its letters, pt. */
@@ -59,6 +59,7 @@ export function pageRoom(input: BookletInput): number {
 /** How much higher than one line the foot is, mm: a warning in several languages may take more. */
 export function footOver(input: BookletInput): number {
   if (input.edition === 'pictures' || !input.despiteFindings) return 0;
+  if (sheets[input.paper].narrow) return saidHeight(input, warning, warningRoom(input), { size: footSize, bold: true }) - lineHeight;
   const lines = Math.ceil(warningWidth(input) / warningRoom(input));
   return lines * lineHeight * Math.max(...tonguesOf(input).map(lineScale)) - lineHeight;
 }
@@ -76,11 +77,11 @@ function crowded(input: BookletInput): boolean {
 
 /** On every page of a booklet that is printed although a check failed. */
 function Unproved({ input }: { readonly input: BookletInput }): ReactNode {
-  const { glyphs, edition } = input;
+  const { glyphs, edition, paper } = input;
   return (
     <span className="unproved">
       <GlyphMark glyph={glyphs.plain('unproved')} label={warning(input)} height={7.5} />
-      {edition === 'words' && <b><Said input={input} say={warning} how="inline" /></b>}
+      {edition === 'words' && <b><Said input={input} say={warning} how={sheets[paper].narrow ? 'under' : 'inline'} /></b>}
     </span>
   );
 }
