@@ -6,7 +6,7 @@ const hair = 0.25;
 /** What the pages of a cut plan add to the style of all pages. */
 export const cutPageStyle = `
 .cut-summary .ordered { padding: 3mm 0 2mm; font-size: calc(14pt * var(--text-scale)); line-height: 7.5mm; }
-.cut-summary .ordered b { display: inline-block; min-width: 14mm; }
+.cut-summary .ordered b { display: inline-block; min-width: 14mm; padding-inline-end: 2mm; }
 .cut-table { width: 100%; border-bottom: ${hair}mm solid; margin-top: 5mm; }
 .cut-table th, .cut-table td { padding: 0.7mm 0; padding-inline-end: 3mm; vertical-align: top; text-align: start; }
 .cut-table thead th { font-weight: 700; vertical-align: bottom; }

@@ -17,7 +17,7 @@ export function summary(input: CutPagesInput): readonly ReactNode[] {
     <div className="cut-summary main" key="summary">
       <h1 className="chapter">{words.t('cutting.title')}</h1>
       <ul className="ordered">
-        {order.lines.map(({ model, count }) => <li key={`${model.item} ${model.size}`}><b><Spoken text={words.times(count)} /></b> <span>{itemOf(input, model.item, model.size)}</span></li>)}
+        {order.lines.map(({ model, count }) => <li key={`${model.item} ${model.size}`}><b><Spoken text={words.times(count)} /></b><span>{itemOf(input, model.item, model.size)}</span></li>)}
       </ul>
       <p><Spoken text={order.stock === null ? words.t('cutting.from-kits', { kit }) : words.t('cutting.from-stock', { kit, stock: isolate(order.stock) })} /></p>
       <Bring input={input} />
