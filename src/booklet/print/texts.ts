@@ -34,16 +34,22 @@ export function nameTexts(pdf: PDFDocument, doc: string, texts: readonly ShownTe
     if (!(page instanceof PDFRef) || element.get(PDFName.of('S')) === PDFName.of('Figure')) continue;
     const marks = marksOf(element);
     const lettered = marks.filter((mcid) => shows.get(page)?.get(mcid) === true);
-    if (lettered.length > 0) leaves.push(element);
+    if (lettered.length > 0 && !isListLabel(element)) leaves.push(element);
     const left = marks.filter((mcid) => !lettered.includes(mcid));
     for (const mcid of left) bare.get(page)?.add(mcid);
     dropMarks(element, left);
   }
   if (leaves.length !== texts.length) {
-    throw new Error(`document “${doc}”: ${texts.length} texts, but ${leaves.length} were printed; a text must be visible, and no bullet or number of a list may be made up by the style`);
+    throw new Error(`document “${doc}”: ${texts.length} texts, but ${leaves.length} were printed; a text must be visible, and none may be made up by the style`);
   }
   leaves.forEach((leaf, index) => { nameText(leaf, texts[index] ?? { text: '', lang: '' }); });
   for (const page of pages) layAside(pdf, page, bare.get(page.ref) ?? new Set<number>());
+}
+
+/** The number of a list's entry is made up by the browser. */
+function isListLabel(element: PDFDict): boolean {
+  const label = PDFName.of('Lbl');
+  return element.get(PDFName.of('S')) === label || element.lookupMaybe(PDFName.of('P'), PDFDict)?.get(PDFName.of('S')) === label;
 }
 
 function nameText(element: PDFDict, { text, lang }: ShownText): void {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { boxAfter, fillMarkedRectangles, paintsSomething, showsMissingGlyph } from '../../../src/booklet/print/pageContent.ts';
+import { asArtifacts, boxAfter, fillMarkedRectangles, markedContent, paintsSomething, showsMissingGlyph } from '../../../src/booklet/print/pageContent.ts';
 import { picturePlace, readPlaceLabel } from '../../../src/booklet/print/place.ts';
 import { picturePages } from '../../../src/booklet/print/picturePages.ts';
 
@@ -30,6 +30,13 @@ describe('a page’s content', () => {
     expect(paintsSomething('BT <0003> Tj ET')).toBe(true);
     expect(showsMissingGlyph('BT <00030000> Tj ET')).toBe(true);
     expect(showsMissingGlyph('BT <00300003> Tj <0100> Tj ET')).toBe(false);
+  });
+
+  it('tells which marked content shows text, and makes the rest artifacts', () => {
+    const content = '/P <</MCID 0 >>BDC /Span <</ActualText <feff0041>>> BDC BT <0003> Tj ET EMC EMC\n/TD <</MCID 1 >>BDC 0 0 9 9 re f EMC\n';
+    expect([...markedContent(content)]).toEqual([[0, true], [1, false]]);
+    expect(asArtifacts(content, new Set([1]))).toBe(content.replace('/TD <</MCID 1 >>BDC', '/Artifact BMC'));
+    expect(asArtifacts(content, new Set())).toBe(content);
   });
 
   it('finds the upright box of a turned rectangle', () => {

@@ -212,6 +212,28 @@ describe('titles of the outline', () => {
   });
 });
 
+describe('texts', () => {
+  const html = '<ol><li>one</li><li>two <b>three</b></li></ol><p lang="fr">un <i lang="ar">واحد</i> <span>deux</span></p><table style="border:1px solid"><tr><td>x</td><td></td></tr></table>';
+  const spans = async (): Promise<readonly (readonly (string | undefined)[])[]> => {
+    const pdf = await readPdf(await printer.document(plain({ html }), book));
+    return dictsWith(pdf, 'S', 'Span').map((span) => [textOf(span.lookup(key('Lang'))), textOf(span.lookup(key('ActualText')))]);
+  };
+
+  it('say their language where it differs from what they stand in, and their letters where the script needs it', async () => {
+    // The paragraph is a block that the browser marks itself; its texts inherit from it, but for the Arabic one.
+    expect(await spans()).toEqual([[undefined, undefined], [undefined, undefined], [undefined, undefined],
+      [undefined, undefined], ['ar', 'واحد'], [undefined, undefined], [undefined, undefined], [undefined, undefined]]);
+  });
+
+  it('leave lines to be artifacts, which no element owns', async () => {
+    const pdf = await readPdf(await printer.document(plain({ html }), book));
+    const content = pageContent(pdf.getPage(0));
+    expect(content.match(/\/Artifact BMC/g)?.length).toBe(1);
+    expect(content.match(/BDC|BMC/g)?.length).toBe(content.match(/EMC/g)?.length);
+    for (const [, mcid] of content.matchAll(/\/MCID (\d+)/g)) expect(ownerOf(pdf, pdf.getPage(0), Number(mcid)).has(key('S'))).toBe(true);
+  });
+});
+
 describe('one clear error', () => {
   const wrong = (html: string, css = ''): Promise<Uint8Array> => printer.document(plain({ html, css }), book);
   it.each([
@@ -219,6 +241,7 @@ describe('one clear error', () => {
     ['a place of another shape', picturePlace({ id: 'step-1', width: 150, height: 90, alt: 'x' }), '', 'picture “step-1” is 150 × 80 mm, its place 150 × 90 mm'],
     ['a place that is hidden', `<p>x</p>${place(0, 'x')}`, '.picture-place { display: none !important }', '1 places for pictures, but 0 were printed'],
     ['a heading that is hidden', '<h1>x</h1><h1 style="display:none">y</h1>', '', '2 headings, but 1 in the outline'],
+    ['a text that is not seen', '<p>x</p><p style="opacity:0">y</p>', '', '2 texts, but 1 were printed'],
     ['a letter that no font has', '<p>漢</p>', '', 'document “plain”, page 1: some letters are in none of the fonts'],
     ['a page wider than its paper, for which a browser would shrink all', '<section style="width:210mm"><div data-page="7"><p style="width:230mm;background:#eee">x</p></div></section>', '@page { margin: 0 }', 'something on page 7 reaches 19.8 mm over its edge'],
     ['a blank page at the end', '<p>x</p><div style="break-before:page;height:1px"></div>', '', 'page 2, the last, is blank'],
