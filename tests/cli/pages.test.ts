@@ -23,7 +23,7 @@ beforeAll(() => { shop = newWorkshop(); });
 afterAll(() => { shop.close(); });
 
 describe('README.md', () => {
-  it.each(['steps/schemas/item.schema.json', 'steps/schemas/kit.schema.json'])('names every field of %s', (path) => {
+  it.each(['steps/schemas/item.schema.json', 'steps/schemas/kit.schema.json', 'steps/schemas/stock.schema.json'])('names every field of %s', (path) => {
     const fields = [...new Set(fieldsOf(JSON.parse(text(path))))];
     expect(fields.length).toBeGreaterThan(10);
     expect(fields.filter((field) => !new RegExp(`\\b${field}\\b`).test(readme))).toEqual([]);
@@ -31,7 +31,7 @@ describe('README.md', () => {
 
   it('names every command and option of the help, and no other', async () => {
     const commands = [...(await shop.run(['--help'])).out.matchAll(/^ {2}(\w+) (?:\[|<| {2})/gm)].flatMap(([, name]) => (name === undefined || name === 'help' ? [] : [name]));
-    expect(commands).toEqual(['make', 'check', 'draw', 'schemas']);
+    expect(commands).toEqual(['make', 'check', 'draw', 'cut', 'stock', 'schemas']);
     const helps = await Promise.all(commands.map(async (command) => (await shop.run([command, '--help'])).out));
     const options = new Set(helps.flatMap((help) => help.match(/--[a-z]+/g) ?? []).filter((option) => option !== '--help'));
     for (const command of commands) expect(readme).toMatch(new RegExp(`^\\| \`${command}\\b`, 'm'));

@@ -4,6 +4,7 @@ import type { Caution, Plan, Standing, Step } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import type { Model } from '../../../src/model/index.ts';
+import { askForCutting } from '../cut-pages/orders.ts';
 import { furniture, modelsOf, type Furniture } from '../pages/furniture-booklet.ts';
 import { localesOnDisk, rackInput, rackPlan, standInPictures } from '../pages/rack-booklet.ts';
 
@@ -27,6 +28,7 @@ export function askForEverything(lang: string, onAsk: (key: string) => void): vo
   make('words', { plan, pictures: standInPictures(plan) });
   for (const change of furnitureOf(rackInput({ lang, onAsk }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
   make('words', { despiteFindings: true });
+  askForCutting(lang, onAsk);
 }
 
 /** Every other item with all its sizes and findings, by name and use only; with flat panels, a mattress and every named length. */
