@@ -23,7 +23,7 @@ beforeAll(() => { shop = newWorkshop(); });
 afterAll(() => { shop.close(); });
 
 describe('README.md', () => {
-  it.each(['steps/schemas/item.schema.json', 'steps/schemas/kit.schema.json'])('names every field of %s', (path) => {
+  it.each(['steps/schemas/item.schema.json', 'steps/schemas/kit.schema.json', 'steps/schemas/stock.schema.json'])('names every field of %s', (path) => {
     const fields = [...new Set(fieldsOf(JSON.parse(text(path))))];
     expect(fields.length).toBeGreaterThan(10);
     expect(fields.filter((field) => !new RegExp(`\\b${field}\\b`).test(readme))).toEqual([]);

@@ -2,9 +2,9 @@ import type { ReactNode } from 'react';
 
 /** Boxes for a tick, in fives; more than this are not drawn. mm. */
 const MOST = 100;
-const box = 6;
-const gap = 1.6;
-const apart = 4;
+const box = 5.8;
+const gap = 1.4;
+const apart = 3.6;
 const perRow = 20;
 
 /** A box for every stock piece cut alike, to tick off. */

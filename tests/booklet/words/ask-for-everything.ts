@@ -4,6 +4,7 @@ import type { Caution, Plan, Standing, Step } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { loadWords, textsMark, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import type { Model } from '../../../src/model/index.ts';
+import { askForCutting } from '../cut-pages/orders.ts';
 import { furniture, modelsOf, type Furniture } from '../pages/furniture-booklet.ts';
 import { packDocumentPages, readNotes } from '../../../src/booklet/workshop/index.ts';
 import { packInput, rackKeys, type WantedPack } from '../workshop/pack-input.ts';
@@ -28,6 +29,7 @@ export function askForEverything(lang: string, onAsk: (key: string) => void, fil
   make('words', { plan, pictures: standInPictures(plan) });
   for (const change of furnitureOf(rackInput({ lang, onAsk, files }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
   make('words', { despiteFindings: true });
+  askForCutting(lang, onAsk);
   askForPacks(lang, onAsk);
 }
 
@@ -39,7 +41,7 @@ function askForPacks(lang: string, onAsk: (key: string) => void): void {
   make({ learners: 1, notes: null });
   make({ order: [['rack', 7], ['chair', 3]], learners: 13, notes: oneStep, steps: planOfOddities().steps });
   make({ notes: { ...oneStep, lang: lang === 'en' ? 'fr' : 'en' } });
-  make({ locales: told(files, lang, { reviewer: null, source: false }) });
+  make({ locales: told(files, lang, { reviewed: null, source: false }) });
 }
 
 /** Every other item with all its sizes and findings, by name and use only; with flat panels, a mattress and every named length. */
