@@ -75,12 +75,12 @@ describe('words import', () => {
   });
 
   it('begins a language', async () => {
-    shop.write('out/ur.xlf', shop.read('out/ar.xlf').toString().replace('trgLang="ar"', 'trgLang="ur"').replaceAll(/ *<unit id="[^"]*_(zero|two|few|many)"[^]*?<\/unit>\n/g, '')
+    shop.write('out/sd.xlf', shop.read('out/ar.xlf').toString().replace('trgLang="ar"', 'trgLang="sd"').replaceAll(/ *<unit id="[^"]*_(zero|two|few|many)"[^]*?<\/unit>\n/g, '')
       .replaceAll(/(<unit id="[^"]*_(?:one|other)"[^]*?<target>)[^]*?(<\/target>)/g, (unit, start: string, end: string) => `${start}${/<source>([^]*?)<\/source>/.exec(unit)?.[1] ?? ''}${end}`));
-    const { code, told, out } = await shop.run(['words', 'import', 'out/ur.xlf']);
+    const { code, told, out } = await shop.run(['words', 'import', 'out/sd.xlf']);
     expect({ code, told }).toEqual({ code: 0, told: '' });
-    expect(out.trimEnd().split('\n')).toEqual([...['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items', 'about'].map((name) => `locales/ur/${name}.json`)]);
-    expect(JSON.parse(shop.read('locales/ur/about.json').toString())).toMatchObject({ name: 'اردو', direction: 'rtl', numbers: 'ur' });
+    expect(out.trimEnd().split('\n')).toEqual([...['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items', 'guide', 'cutting', 'pack', 'about'].map((name) => `locales/sd/${name}.json`)]);
+    expect(JSON.parse(shop.read('locales/sd/about.json').toString())).toMatchObject({ name: 'سنڌي', direction: 'rtl', numbers: 'sd' });
   });
 
   it.each([

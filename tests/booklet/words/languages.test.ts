@@ -21,7 +21,8 @@ describe('the locale files', () => {
     const asked = new Set<string>();
     askForEverything('en', (key) => asked.add(key));
     expect(asked.size).toBeGreaterThan(150);
-    expect(unusedKeys(files, 'en', asked)).toEqual([]);
+    // The phone guide asks for its own in tests/guide.
+    expect(unusedKeys(files, 'en', asked).filter((key) => !key.startsWith('guide.'))).toEqual([]);
   });
 
   // All languages have the same keys (above): these have the most forms of a plural, the fewest, and rules that Unicode lacks.
