@@ -5,7 +5,7 @@ const hair = 0.25;
 
 /** What the pages of a cut plan add to the style of all pages. */
 export const cutPageStyle = `
-.cut-summary .ordered { padding: 3mm 0 2mm; font-size: calc(14pt * var(--text-scale)); line-height: 7.5mm; }
+.cut-summary .ordered { padding: 3mm 0 2mm; font-size: calc(14pt * var(--text-scale)); --leading: 7.5mm; }
 .cut-summary .ordered b { display: inline-block; min-width: 14mm; padding-inline-end: 2mm; }
 .cut-table { width: 100%; border-bottom: ${hair}mm solid; margin-top: 5mm; }
 .cut-table th, .cut-table td { padding: 0.7mm 0; padding-inline-end: 3mm; vertical-align: top; text-align: start; }
@@ -16,12 +16,12 @@ export const cutPageStyle = `
 .pieces-by-letter .letter { font-weight: 700; font-size: 13pt; width: 18mm; }
 .pieces-by-letter td:nth-child(2) { width: 40mm; white-space: nowrap; }
 .pieces-by-letter td:nth-child(3) { width: 16mm; }
-.cut-table .use { line-height: 6mm; }
+.cut-table .use { --leading: 6mm; }
 .cut-head { display: flex; align-items: center; gap: 4mm; height: 17mm; }
-.cut-head .times { width: ${margin + gutter - 4}mm; font-size: 30pt; font-weight: 700; line-height: 13mm; white-space: nowrap; }
+.cut-head .times { width: ${margin + gutter - 4}mm; font-size: 30pt; font-weight: 700; --leading: 13mm; white-space: nowrap; }
 .cut-head .chapter { margin: 0; }
 .cut-head .which { font-size: 14pt; }
-.cut-sheet .rule { font-size: calc(12pt * var(--text-scale)); line-height: 6mm; padding-bottom: 3mm; }
+.cut-sheet .rule { font-size: calc(12pt * var(--text-scale)); --leading: 6mm; padding-bottom: 3mm; }
 .cut-sheet .keep th { width: 34mm; font-weight: 700; }
 .cut-sheet .keep td:nth-child(2) { width: 36mm; white-space: nowrap; }
 .foot .mark { padding-bottom: 0; }
@@ -31,5 +31,5 @@ export const cutPageStyle = `
 html:dir(rtl) .tally { transform: scaleX(-1); }
 .cut-cautions { border-top: ${hair}mm solid; margin-top: 6mm; padding-top: 4mm; }
 .cut-cautions ul { display: grid; grid-template-columns: 1fr 1fr; gap: 3mm 6mm; padding-bottom: 3mm; }
-.cut-cautions li { display: flex; align-items: center; gap: 3mm; line-height: ${lineHeight}mm; }
+.cut-cautions li { display: flex; align-items: center; gap: 3mm; --leading: ${lineHeight}mm; }
 `;

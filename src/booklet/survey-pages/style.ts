@@ -7,7 +7,7 @@ export const surveyStyle = `
 .survey .lines dd { flex: 1; height: 9mm; border-bottom: ${hair}mm solid; }
 .fill { width: 100%; margin-top: 3mm; }
 .fill th, .fill td { border: ${hair}mm solid; padding: 1mm 1.5mm; vertical-align: middle; }
-.fill thead th { font-size: 9pt; line-height: 4.2mm; text-align: center; vertical-align: bottom; }
+.fill thead th { font-size: 9pt; --leading: 4.2mm; text-align: center; vertical-align: bottom; }
 .fill thead th svg { margin: 0 auto 1mm; }
 .fill thead th span { display: block; }
 .fill thead .strokes { width: 44mm; }
@@ -20,9 +20,9 @@ export const surveyStyle = `
 .counted tbody th { width: 52mm; }
 .counted tbody th .picture { margin: 0 auto 2mm; }
 .counted tbody th span { display: block; text-align: center; }
-.survey-part { font-size: 16pt; font-weight: 700; line-height: 8mm; margin-top: 7mm; }
+.survey-part { font-size: 16pt; font-weight: 700; --leading: 8mm; margin-top: 7mm; }
 .panel-block { display: flex; gap: 6mm; border-top: ${hair}mm solid; padding: 3mm 0; margin-top: 1.5mm; break-inside: avoid; }
-.panel-block .figures { flex: 1; font-size: 9pt; line-height: 4.2mm; }
+.panel-block .figures { flex: 1; font-size: 9pt; --leading: 4.2mm; }
 .panel-block .row { display: flex; gap: 4mm; align-items: end; margin-bottom: 2mm; }
 .panel-block .box { flex: 1; text-align: center; }
 .panel-block .box.wide { flex: 2; }
