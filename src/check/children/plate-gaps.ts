@@ -60,10 +60,13 @@ export function sleeveGaps(model: Model): readonly Gap[] {
   return sleevePairs(model).map(({ gap, ids }) => ({ what: 'sleeve and sleeve', narrow: gap, long: Math.max(gap, depth), parts: ids }));
 }
 
+/** Where the posts' middles stand along an axis, mm. */
+const postsAlong = (model: Model, axis: 0 | 1): readonly number[] => partsOf(model, 'post').map((post) => placed(post.pose, [0, 0, 0])[axis]);
+
 /** Between the panel's upright edge, the post and the two tubes. */
 function besidePost(model: Model, { plate, axis, from, to, low, high }: Facing): readonly Gap[] {
   const { kit: { tube, joint } } = model;
-  const posts = partsOf(model, 'post').map((post) => placed(post.pose, [0, 0, 0])[axis]);
+  const posts = postsAlong(model, axis);
   const outermost = [Math.min(...posts) - from, to - Math.max(...posts)].map((reach) => -reach - tube.outsideDiameter / 2);
   return [sided('panel and post', Math.min(...outermost), high - low - joint.socketDiameter, [plate.id])];
 }
@@ -72,7 +75,7 @@ function besidePost(model: Model, { plate, axis, from, to, low, high }: Facing):
 function besideSocket(model: Model, { plate, axis, from, to }: Facing): readonly Gap[] {
   const { joint } = model.kit;
   const reach = joint.stop + joint.socketDepth;
-  const posts = partsOf(model, 'post').map((post) => placed(post.pose, [0, 0, 0])[axis]);
+  const posts = postsAlong(model, axis);
   return [sided('panel and socket', Math.min(from - Math.min(...posts), Math.max(...posts) - to) - reach, joint.socketDiameter, [plate.id])];
 }
 

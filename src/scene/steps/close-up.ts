@@ -1,17 +1,17 @@
-import { chained, moved, placed, type Model, type Pose, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, moved, placed, type Model, type Pose, type Shape, type Solids } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
-import { plus, times, turnedBy } from '../directions.ts';
-import { NOSE } from './nose.ts';
+import { times, turnedBy } from '../directions.ts';
 import { plateCloseUp } from './plate-close-up.ts';
+import { drilled, fastened, type Shown } from './round-a-pin.ts';
 import { foldingOf, stageHand, type StageHand } from '../stage.ts';
-import type { Mark, Scene, SceneBody, View } from '../types.ts';
+import type { Scene, SceneBody, View } from '../types.ts';
 
 /** How far a pin and its nut are drawn off the joint, mm. */
 const PULLED = { pin: 104, nut: 70 };
 /** Length of post shown on either side of the pin, mm: more on the side of the foot. */
 const POST_SHOWN = { foot: 90, top: 110 };
-/** The drill bit comes out under the sleeve by this much, and stands over it by that much, mm. */
-const BIT = { under: 14, over: 34, chuck: 20, chuckHeight: 18 };
+/** The drill bit stands over the sleeve by this much, mm. */
+const BIT_OVER = 34;
 const LOW_VIEW: View = { towardsEye: [0.5, -0.86, 0.25], up: [0, 0, 1] };
 
 /** One joint by itself with a piece of its post. */
@@ -27,7 +27,7 @@ export function closeUpScene(model: Model, step: Step, solids: Solids): Scene | 
   if (step.side === null || step.standing.name === 'upright') return plateCloseUp(model, step, solids);
   if (step.action !== 'pin-posts' && step.action !== 'drill') return null;
   const corner = cornerOf(model, step, solids);
-  const { bodies, marks } = step.action === 'drill' ? drilling(model, corner) : fastening(model, corner);
+  const { bodies, marks } = step.action === 'drill' ? drilling(model, corner) : fastened(model, corner.hand, corner, PULLED);
   return { id: `step:${step.number}:a`, bodies: [...corner.bodies, ...bodies], marks, view: LOW_VIEW };
 }
 
@@ -50,39 +50,21 @@ function postStub(model: Model, hand: StageHand, postId: string, pinId: string):
   return hand.prop('post-stub', stub, chained(moved(middle), turnOnly(hand.pose(postId)), moved([shift, 0, 0])), 'present');
 }
 
-interface Shown {
-  readonly bodies: readonly SceneBody[];
-  readonly marks: readonly Mark[];
-}
-
 /** The bit right through both walls, its diameter, and how far from the sleeve's end. */
 function drilling(model: Model, { hand, pinId }: Corner): Shown {
-  const { joint, jointPin } = model.kit;
+  const { joint } = model.kit;
   const pose = hand.pose(pinId);
-  const bit: Shape = { form: 'pin', diameter: jointPin.diameter, length: BIT.over + joint.sleeveDiameter + BIT.under, headDiameter: BIT.chuck, headHeight: BIT.chuckHeight };
-  const top = BIT.over + BIT.chuckHeight;
+  const { bodies, marks } = drilled(model, hand, pose, { through: joint.sleeveDiameter, over: BIT_OVER });
   // A pin's own −y runs up the post.
-  const sleeveEnd = placed(pose, [0, joint.sleeveBelow - joint.pinHeight, -joint.sleeveDiameter]);
+  const fromEnd = joint.sleeveBelow - joint.pinHeight;
+  const sleeveEnd = placed(pose, [0, fromEnd, -joint.sleeveDiameter]);
   const axis = placed(pose, [0, 0, -joint.sleeveDiameter]);
   return {
-    bodies: [hand.prop('bit', bit, chained(pose, moved([0, 0, BIT.over])), 'new'), hand.prop('drill-nose', NOSE, chained(pose, moved([0, 0, top])), 'new')],
+    bodies,
     marks: [
-      { mark: 'arrow', path: [placed(pose, [0, 0, top + 118]), placed(pose, [0, 0, top + 64])] },
-      { mark: 'label', at: placed(pose, [0, 0, BIT.over / 2]), text: `\u00d8${jointPin.diameter}` },
-      { mark: 'length', from: sleeveEnd, to: axis, away: times(turnedBy(pose, [0, 0, -1]), joint.sleeveDiameter * 1.1), text: String(Math.round((joint.sleeveBelow - joint.pinHeight) * 2) / 2) },
+      ...marks,
+      { mark: 'length', from: sleeveEnd, to: axis, away: times(turnedBy(pose, [0, 0, -1]), joint.sleeveDiameter * 1.1), text: String(Math.round(fromEnd * 2) / 2) },
     ],
-  };
-}
-
-/** Pin first, then the wing nut from the other side. */
-function fastening(model: Model, { hand, pinId, nutId }: Corner): Shown {
-  const off = (id: string): Vec3 => times(turnedBy(hand.pose(id), [0, 0, 1]), id === pinId ? PULLED.pin : PULLED.nut);
-  const arrow = (id: string, tip: number): Mark =>
-    ({ mark: 'arrow', path: [plus(placed(hand.pose(id), [0, 0, tip]), off(id)), placed(hand.pose(id), [0, 0, 0])] });
-  const order = (id: string, text: string): Mark => ({ mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 0]), off(id)), text });
-  return {
-    bodies: [hand.body(pinId, 'new', off(pinId)), hand.body(nutId, 'new', off(nutId))],
-    marks: [arrow(pinId, -model.kit.jointPin.length), arrow(nutId, 0), order(pinId, '1'), order(nutId, '2')],
   };
 }
 

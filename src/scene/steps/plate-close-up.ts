@@ -1,14 +1,15 @@
-import { chained, moved, placed, type Model, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, moved, type Model, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { plus, times, turnedBy } from '../directions.ts';
-import { NOSE } from './nose.ts';
+import { drilled, fastened, type Shown } from './round-a-pin.ts';
 import { foldingOf, stageHand, type StageHand } from '../stage.ts';
-import type { Mark, Scene, SceneBody } from '../types.ts';
+import type { Scene, SceneBody } from '../types.ts';
 
 /** A piece of plate and tube round one pin, mm. */
 const PIECE = { along: 84, high: 40 };
 const PULLED = { pin: 85, nut: 55 };
-const BIT = { over: 30, under: 14, chuck: 20, chuckHeight: 18, arrow: 118 };
+/** The drill bit stands over the panel by this much, mm. */
+const BIT_OVER = 30;
 
 /** One pin of a plate by itself: the hole drilled through plate and tube, or the pin and its nut. Null for other steps. */
 export function plateCloseUp(model: Model, step: Step, solids: Solids): Scene | null {
@@ -16,7 +17,7 @@ export function plateCloseUp(model: Model, step: Step, solids: Solids): Scene | 
   const hand = stageHand(model, { ...step, drilled: model.parts.map((part) => part.id) }, solids, foldingOf(step.folded));
   const pinId = pinsOf(model, step)[0];
   if (pinId === undefined) return null;
-  const shown = step.action === 'drill' ? drilling(model, hand, pinId) : fastening(model, hand, pinId);
+  const shown = step.action === 'drill' ? drilling(model, hand, pinId) : fastened(model, hand, { pinId, nutId: pinId.replace('joint-pin', 'wing-nut') }, PULLED);
   // From beside the plate, so that both its sides are seen.
   const across = turnedBy(hand.pose(pinId), [1, 0, 0]);
   const out = turnedBy(hand.pose(pinId), [0, 0, 1]);
@@ -44,34 +45,5 @@ function pieces(model: Model, hand: StageHand, pinId: string): readonly SceneBod
 /** Turns a tube's own holes, along y, to the pin's z. */
 const QUARTER_ABOUT_X = [1, 0, 0, 0, 0, 0, 1, 0, 0, -1, 0, 0, 0, 0, 0, 1];
 
-interface Shown {
-  readonly bodies: readonly SceneBody[];
-  readonly marks: readonly Mark[];
-}
-
-function drilling(model: Model, hand: StageHand, pinId: string): Shown {
-  const { kit } = model;
-  const pose = hand.pose(pinId);
-  const through = kit.panel.thickness + kit.tube.outsideDiameter;
-  const bit: Shape = { form: 'pin', diameter: kit.jointPin.diameter, length: BIT.over + through + BIT.under, headDiameter: BIT.chuck, headHeight: BIT.chuckHeight };
-  const top = BIT.over + BIT.chuckHeight;
-  return {
-    bodies: [hand.prop('bit', bit, chained(pose, moved([0, 0, BIT.over])), 'new'), hand.prop('drill-nose', NOSE, chained(pose, moved([0, 0, top])), 'new')],
-    marks: [
-      { mark: 'arrow', path: [placed(pose, [0, 0, top + BIT.arrow]), placed(pose, [0, 0, top + 64])] },
-      { mark: 'label', at: placed(pose, [0, 0, BIT.over / 2]), text: `\u00d8${kit.jointPin.diameter}` },
-    ],
-  };
-}
-
-function fastening(model: Model, hand: StageHand, pinId: string): Shown {
-  const nutId = pinId.replace('joint-pin', 'wing-nut');
-  const off = (id: string): Vec3 => times(turnedBy(hand.pose(id), [0, 0, 1]), id === pinId ? PULLED.pin : PULLED.nut);
-  const arrow = (id: string, tip: number): Mark =>
-    ({ mark: 'arrow', path: [plus(placed(hand.pose(id), [0, 0, tip]), off(id)), placed(hand.pose(id), [0, 0, 0])] });
-  const order = (id: string, text: string): Mark => ({ mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 0]), off(id)), text });
-  return {
-    bodies: [hand.body(pinId, 'new', off(pinId)), hand.body(nutId, 'new', off(nutId))],
-    marks: [arrow(pinId, -model.kit.jointPin.length), arrow(nutId, 0), order(pinId, '1'), order(nutId, '2')],
-  };
-}
+const drilling = (model: Model, hand: StageHand, pinId: string): Shown =>
+  drilled(model, hand, hand.pose(pinId), { through: model.kit.panel.thickness + model.kit.tube.outsideDiameter, over: BIT_OVER });
