@@ -1,6 +1,6 @@
 import { accessSync, constants, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { pageWordFiles, type LocaleFiles } from '../booklet/index.ts';
+import { wordFiles, type LocaleFiles } from '../booklet/index.ts';
 
 /** Writes a file whole or not at all: to a temporary name beside it, then renamed. */
 export function writeWhole(path: string, content: string | Uint8Array): void {
@@ -44,7 +44,7 @@ function notWritable(path: string, error: unknown, remedy: string): NotWritable 
 /** Every locale file under a folder, by its path there. Throws when there is no such folder. */
 export function localeFiles(root: string): LocaleFiles {
   if (!existsSync(root)) throw new Error(`${root}/: no such folder; would be right: a folder for each language, such as ${root}/en, and the command run from the folder that holds ${root}/`);
-  const names = ['about', ...pageWordFiles].map((name) => `${name}.json`);
+  const names = ['about', ...wordFiles].map((name) => `${name}.json`);
   return Object.fromEntries(readdirSync(root).sort().flatMap((lang) => names.flatMap((name) => {
     try {
       return [[`${lang}/${name}`, readFileSync(join(root, lang, name), 'utf8')]];

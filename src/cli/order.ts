@@ -11,17 +11,22 @@ export interface OrderLine {
 /** The most pieces of one line: far more than a workshop builds, and a typing mistake away from a useful number. */
 const most = 1000;
 
-const written = `<item>=<number> or <item>:<size>=<number> with a whole number from 1 to ${most}, for example rack=6 or rack:tall=6`;
+/** How an order is written, with an item of the project as the example. */
+function written(): string {
+  const [example] = itemsNamed(undefined);
+  const name = example?.name ?? '';
+  return `<item>=<number> or <item>:<size>=<number> with a whole number from 1 to ${most}, for example ${name}=6 or ${name}:${example?.sizes[0]?.name ?? ''}=6`;
+}
 
 /**
- * Reads `rack=6 chair:mark-2=24`. Without a size an item's second one is meant, as for `draw`.
+ * Reads `<item>=6 <item>:<size>=24`. Without a size an item's second one is meant, as for `draw`.
  * Throws for what is not written so, an unknown item or size, and a size that is named twice.
  */
 export function readOrder(words: readonly string[]): readonly OrderLine[] {
   const lines = words.map((word): OrderLine => {
     const [, name = '', size, number = ''] = /^([^:=\s]+)(?::([^:=\s]+))?=(\d+)$/.exec(word) ?? [];
     const count = Number(number);
-    if (name === '' || !(count >= 1 && count <= most)) throw new Error(`${word}: not an order; would be right: ${written}`);
+    if (name === '' || !(count >= 1 && count <= most)) throw new Error(`${word}: not an order; would be right: ${written()}`);
     const [item] = itemsNamed(name);
     if (item === undefined) throw new Error(`${word}: no such item`);
     const sizes = sizesOf(item);

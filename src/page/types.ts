@@ -2,7 +2,7 @@ import type { LocaleFiles } from '../booklet/index.ts';
 
 /** What the page works from, as it stands on the disk. */
 export interface ProjectTexts {
-  /** The texts of all item and kit files by their path, such as `steps/rack/item.yaml`. */
+  /** The texts of all item and kit files by their path, such as `steps/<item>/item.yaml`. */
   readonly files: Readonly<Record<string, string>>;
   /** SHA-256 of each of them: a file is saved only where it is still the one that was read. */
   readonly marks: Readonly<Record<string, string>>;

@@ -16,7 +16,7 @@ beforeAll(() => { shop = newWorkshop(); });
 afterAll(() => { shop.close(); });
 
 const PACK = ['pack', 'stool:low=3', '--learners', '6', '--paper', 'a4'] as const;
-const not = (what: string): RegExp => new RegExp(`^${what}: not an order; would be right: <item>=<number> or <item>:<size>=<number> with a whole number from 1 to 1000, for example rack=6 or rack:tall=6$`);
+const not = (what: string): RegExp => new RegExp(`^${what}: not an order; would be right: <item>=<number> or <item>:<size>=<number> with a whole number from 1 to 1000, for example bed=6 or bed:nap=6$`);
 
 const OPTIONS = { learners: '12', lang: 'en', start: '08:30', out: 'booklets' } as const;
 

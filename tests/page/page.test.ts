@@ -19,6 +19,8 @@ beforeAll(async () => {
   narrow = narrowPicture();
   [served, gl] = await Promise.all([servePage(), openGlBrowser()]);
   hand = await openHand(gl.browser, served.url);
+  await hand.page.waitForSelector('.pickers select');
+  await hand.page.select('.pickers select', RACK);
   await hand.until(CHECKED);
 });
 afterAll(async () => {

@@ -6,7 +6,7 @@ const examples: Readonly<Record<string, string>> = {
   count: '12',
   font: 'Noto Sans',
   holes: '8',
-  item: 'Storage rack',
+  item: 'Low shelf',
   length: '637 mm',
   letter: 'A',
   letters: 'A: Width, B: Depth',

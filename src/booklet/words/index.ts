@@ -1,5 +1,5 @@
 export { loadWords, type Values, type Words } from './load-words.ts';
-export { isLocaleTag, languagesIn, pageWordFiles, readAbout, readWords, sourceLanguage, wordFiles, type About, type FlatWords, type LocaleFiles, type WordFile } from './locale-files.ts';
+export { isLocaleTag, languagesIn, readAbout, readWords, sourceLanguage, wordFiles, type About, type FlatWords, type LocaleFiles, type WordFile } from './locale-files.ts';
 export { compareLanguages, unusedKeys } from './compare-languages.ts';
 export { describeWordsFault, type WordsFault } from './words-error.ts';
 export { isolate, isolateName, splitIsolates, type Piece } from './isolates.ts';

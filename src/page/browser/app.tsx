@@ -1,9 +1,10 @@
 import { useCallback, useEffect, useMemo, useState, useSyncExternalStore, type ReactNode } from 'react';
+import { languagesIn, loadWords } from '../../booklet/index.ts';
 import type { ProjectTexts } from '../types.ts';
 import { askTexts } from './asking.ts';
 import { Changing } from './change/changing.tsx';
 import { Makings } from './make/makings.tsx';
-import { chosenLanguage, pageLanguages, pageWords, WordsContext } from './words.tsx';
+import { chosenLanguage, WordsContext } from './words.tsx';
 
 const KEPT_LANGUAGE = 'foldwright.language';
 
@@ -31,9 +32,9 @@ interface SidesProps {
 }
 
 function Sides({ texts, onTexts, onRead }: SidesProps): ReactNode {
-  const known = useMemo(() => pageLanguages(texts.locales), [texts]);
+  const known = useMemo(() => languagesIn(texts.locales), [texts]);
   const [lang, setLang] = useState(() => chosenLanguage(known, [localStorage.getItem(KEPT_LANGUAGE) ?? '', ...navigator.languages]));
-  const words = useMemo(() => pageWords(texts.locales, lang), [texts, lang]);
+  const words = useMemo(() => loadWords(texts.locales, lang), [texts, lang]);
   const side = useSyncExternalStore(onHash, () => (location.hash === '#make' ? 'make' : 'change'));
   useEffect(() => {
     Object.assign(document.documentElement, { lang, dir: words.about.direction });
@@ -47,7 +48,7 @@ function Sides({ texts, onTexts, onRead }: SidesProps): ReactNode {
         <p className="maker" translate="no">foldwright</p>
         <label className="tongue"><span className="said-only">{words.t('page.language')}</span>
           <select value={lang} onChange={(event) => { setLang(event.target.value); }}>
-            {known.map((each) => <option key={each} value={each} lang={each}>{pageWords(texts.locales, each).about.name}</option>)}
+            {known.map((each) => <option key={each} value={each} lang={each}>{loadWords(texts.locales, each).about.name}</option>)}
           </select>
         </label>
         <nav aria-label={words.t('page.sides.name')}>

@@ -1,16 +1,10 @@
 import { createContext, useContext } from 'react';
-import { languagesIn, loadWords, pageWordFiles, type LocaleFiles, type Words } from '../../booklet/index.ts';
+import type { Words } from '../../booklet/index.ts';
 
-/** Languages that have words for the page. */
-export const pageLanguages = (locales: LocaleFiles): readonly string[] =>
-  languagesIn(locales).filter((lang) => locales[`${lang}/page.json`] !== undefined);
-
-export const pageWords = (locales: LocaleFiles, lang: string): Words => loadWords(locales, lang, undefined, pageWordFiles);
-
-/** The first of the reader's languages that the page speaks, or English. */
+/** The first of the reader's languages that the page speaks, by its whole tag before its first part, or English. */
 export function chosenLanguage(known: readonly string[], wished: readonly string[]): string {
-  const short = wished.map((tag) => tag.split('-')[0] ?? tag);
-  return short.find((lang) => known.includes(lang)) ?? (known.includes('en') ? 'en' : known[0] ?? 'en');
+  const tags = wished.flatMap((tag) => [tag, tag.split('-')[0] ?? tag]);
+  return tags.find((lang) => known.includes(lang)) ?? (known.includes('en') ? 'en' : known[0] ?? 'en');
 }
 
 export const WordsContext = createContext<Words | null>(null);

@@ -64,21 +64,21 @@ function listening(server: Server, port: number, host: string): Promise<number> 
   });
 }
 
-interface Desk {
+interface Service {
   readonly fixed: ReadonlyMap<string, Answer>;
   readonly guard: Guard;
   readonly makings: Makings;
   readonly workshop: Workshop;
 }
 
-async function answer(desk: Desk, request: IncomingMessage, response: ServerResponse): Promise<void> {
-  const refusal = desk.guard(request);
+async function answer(service: Service, request: IncomingMessage, response: ServerResponse): Promise<void> {
+  const refusal = service.guard(request);
   if (refusal !== null) {
     sendLine(response, 403, refusal);
     return;
   }
   try {
-    await (request.method === 'POST' ? done(desk, request, response) : given(desk, request, response));
+    await (request.method === 'POST' ? done(service, request, response) : given(service, request, response));
   } catch (error) {
     if (response.headersSent) response.end();
     else sendLine(response, 400, error instanceof Error ? error.message : String(error));
@@ -86,7 +86,7 @@ async function answer(desk: Desk, request: IncomingMessage, response: ServerResp
 }
 
 /** What the page only reads. */
-function given({ fixed, makings, workshop }: Desk, { url = '/' }: IncomingMessage, response: ServerResponse): void {
+function given({ fixed, makings, workshop }: Service, { url = '/' }: IncomingMessage, response: ServerResponse): void {
   const path = decodeURIComponent(url.split('?')[0] ?? '/');
   const known = fixed.get(path);
   if (known !== undefined) send(response, known);
@@ -97,7 +97,7 @@ function given({ fixed, makings, workshop }: Desk, { url = '/' }: IncomingMessag
 }
 
 /** What the page asks to be done. */
-async function done({ makings, workshop }: Desk, request: IncomingMessage, response: ServerResponse): Promise<void> {
+async function done({ makings, workshop }: Service, request: IncomingMessage, response: ServerResponse): Promise<void> {
   switch (request.url) {
     case '/save':
       sendJson(response, saveValues(workshop, readSaveOrder(await jsonOf(request))));

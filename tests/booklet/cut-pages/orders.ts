@@ -66,7 +66,7 @@ export function cutInput(order: CutOrder, { lang = 'en', paper = 'a4', files = l
 export const smallPictures = Object.fromEntries(COUNTED_KINDS.map((kind) => [`small:${kind}`, { width: 14, height: 12 }]));
 
 /** Makes cut plans and sheets to count by until all they can say has been said. */
-export function askForCutting(lang: string, onAsk: (key: string) => void): void {
-  for (const order of [smallOrder, damagedOrder, nothingShort]) cutPages(cutInput(order, { lang, onAsk }));
-  surveyPages({ paper: 'a4', words: loadWords(localesOnDisk(), lang, onAsk), pictures: smallPictures, placePicture: standInPlace });
+export function askForCutting(lang: string, onAsk: (key: string) => void, files = localesOnDisk(), seen: (html: string) => void = () => undefined): void {
+  for (const order of [smallOrder, damagedOrder, nothingShort]) seen(cutPages(cutInput(order, { lang, onAsk, files })).html);
+  seen(surveyPages({ paper: 'a4', words: loadWords(files, lang, onAsk), pictures: smallPictures, placePicture: standInPlace }).html);
 }

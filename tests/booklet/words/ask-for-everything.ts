@@ -29,14 +29,13 @@ export function askForEverything(lang: string, onAsk: (key: string) => void, fil
   make('words', { plan, pictures: standInPictures(plan) });
   for (const change of furnitureOf(rackInput({ lang, onAsk, files }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
   make('words', { despiteFindings: true });
-  askForCutting(lang, onAsk);
-  askForPacks(lang, onAsk);
+  askForCutting(lang, onAsk, files, seen);
+  askForPacks(lang, onAsk, files);
 }
 
 /** Workshop packs with and without notes, for a learner alone and for uneven teams that do not end together. */
-function askForPacks(lang: string, onAsk: (key: string) => void): void {
-  const files = localesOnDisk();
-  const make = (wanted: WantedPack): void => { packDocumentPages(packInput({ lang, onAsk, ...wanted })); };
+function askForPacks(lang: string, onAsk: (key: string) => void, files: LocaleFiles): void {
+  const make = (wanted: WantedPack): void => { packDocumentPages(packInput({ lang, onAsk, locales: files, ...wanted })); };
   const oneStep = { lang, notes: readNotes('notes.md', '## wrap-side:left\n\nSlowly.\n', rackKeys) };
   make({ learners: 1, notes: null });
   make({ order: [['rack', 7], ['chair', 3]], learners: 13, notes: oneStep, steps: planOfOddities().steps });

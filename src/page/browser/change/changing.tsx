@@ -15,12 +15,13 @@ interface ChangingProps {
 }
 
 const NO_DRAFT: Draft = {};
+const KEPT_ITEM = 'foldwright.item';
 
 /** Choose an item and a size, change its measures, see what comes of it, and save. */
 export function Changing({ texts, onTexts, onRead }: ChangingProps): ReactNode {
   const words = useWords();
   const paths = useMemo(() => listItems(filesInMemory(texts.files)), [texts]);
-  const [path, setPath] = useState(() => paths.find((each) => each === 'steps/rack/item.yaml') ?? paths[0] ?? '');
+  const [path, setPath] = useState(() => paths.find((each) => each === localStorage.getItem(KEPT_ITEM)) ?? paths[0] ?? '');
   const [sizes, setSizes] = useState<Readonly<Record<string, string>>>({});
   const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
   const read = useMemo(() => itemOrTold(texts, path), [texts, path]);
@@ -29,6 +30,7 @@ export function Changing({ texts, onTexts, onRead }: ChangingProps): ReactNode {
   const key = `${path} ${size}`;
   const draft = drafts[key] ?? NO_DRAFT;
   const subject = useSubject(item === null ? null : texts, path, size, draft);
+  useEffect(() => { localStorage.setItem(KEPT_ITEM, path); }, [path]);
   useLeaving(Object.values(drafts).some((each) => Object.keys(each).length > 0));
   const setDraft = (next: Draft): void => { setDrafts((before) => ({ ...before, [key]: next })); };
 
