@@ -3,8 +3,8 @@ import type { Model } from '../../model/index.ts';
 import type { Use } from '../../read/index.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { loadInKilograms } from './load-in-kilograms.ts';
-import { toldHeight, toldWidth } from './told.ts';
-import { Said } from './tongues.tsx';
+import type { Told } from './told-pair.tsx';
+import { toldWidth } from './told.ts';
 import type { BookletInput, Glyph, LoadGlyph } from './types.ts';
 
 /** Units of the pictograms' grid: numerals of one or two digits, of more, and the unit under them. */
@@ -21,28 +21,23 @@ const oneHeight = 44;
 const carriers: Readonly<Record<Use, LoadGlyph>> = { storage: 'load', table: 'load', seat: 'seat-load', bed: 'bed-load' };
 
 /** The load that the checks support: on each deck, or on the one seat or bed. A cross where they support none. */
-export function Load({ input }: { readonly input: BookletInput }): ReactNode {
-  const { words, edition, model, glyphs } = input;
-  const kilograms = kilogramsOf(input);
-  const { one, decks, height } = figureOf(model);
-  const carrier = carriers[model.use];
-  const svg = withNumeral(input, carrier, kilograms > 0 ? kilograms : null, 'kg');
-  return (
-    <div className="told">
-      <div className="figures">
-        {one && kilograms > 0 && <GlyphMark glyph={glyphs.plain('one-person')} label={words.t('booklet.people', { count: 1 })} height={model.use === 'bed' ? height * 0.6 : height} />}
-        <svg className="glyph" role="img" aria-label={said(input)} direction="ltr" width={`${height}mm`} height={`${height * decks}mm`} viewBox={`0 0 48 ${48 * decks}`}
-          dangerouslySetInnerHTML={{ __html: stacked(svg, decks) }} />
-      </div>
-      {edition === 'words' && <p><Said input={input} say={said} /></p>}
-    </div>
-  );
+export function loadTold(input: BookletInput): Told {
+  const { decks, height } = figureOf(input.model);
+  return { name: 'load', say: said, height: height * decks, width: toldWidth(input), picture: <Load input={input} /> };
 }
 
-/** Its height with its words, mm. */
-export function loadHeight(input: BookletInput): number {
-  const { decks, height } = figureOf(input.model);
-  return toldHeight(input, said, height * decks, toldWidth(input));
+function Load({ input }: { readonly input: BookletInput }): ReactNode {
+  const { words, model, glyphs } = input;
+  const kilograms = kilogramsOf(input);
+  const { one, decks, height } = figureOf(model);
+  const svg = withNumeral(input, carriers[model.use], kilograms > 0 ? kilograms : null, 'kg');
+  return (
+    <div className="figures">
+      {one && kilograms > 0 && <GlyphMark glyph={glyphs.plain('one-person')} label={words.t('booklet.people', { count: 1 })} height={model.use === 'bed' ? height * 0.6 : height} />}
+      <svg className="glyph" role="img" aria-label={said(input)} direction="ltr" width={`${height}mm`} height={`${height * decks}mm`} viewBox={`0 0 48 ${48 * decks}`}
+        dangerouslySetInnerHTML={{ __html: stacked(svg, decks) }} />
+    </div>
+  );
 }
 
 function kilogramsOf({ report: { advice }, despiteFindings }: BookletInput): number {

@@ -54,7 +54,7 @@ const stepStyle = (main: number): string => `
 
 const endStyle = `
 .load .safe { column-gap: ${toldColumnGap.narrow}mm; }
-.load .only-for { grid-template-columns: ${onlyForWidth.narrow}mm 1fr; column-gap: ${toldColumnGap.narrow}mm; }
+.load .only-for:not(.alone) { grid-template-columns: ${onlyForWidth.narrow}mm 1fr; column-gap: ${toldColumnGap.narrow}mm; }
 .colophon dl div { grid-template-columns: ${factNameWidth.narrow}mm 1fr; }
 .findings { width: 100%; }
 .findings tbody .below { border-top: 0; }

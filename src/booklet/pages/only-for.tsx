@@ -1,10 +1,11 @@
-import type { ReactNode } from 'react';
+import type { Block } from './caution-list.tsx';
 import { CheckPictures } from './check-pictures.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
 import { withNumeral } from './load-figures.tsx';
 import { sheets } from './sheet.ts';
-import { toldColumnGap, toldHeight } from './told.ts';
-import { Said, type Say } from './tongues.tsx';
+import { toldBlocks, type Told } from './told-pair.tsx';
+import { toldColumnGap } from './told.ts';
+import type { Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Heights of the pictures, mm. */
@@ -17,41 +18,26 @@ export const onlyForWidth = { wide: 91, narrow: 76 } as const;
 const child: Say = ({ words }) => words.t('checks.bed-child');
 const mattress: Say = ({ words, model }) => words.t('booklet.mattress', { thickness: words.measure(model.parameters['mattress']?.value ?? 0, 'mm') });
 
-/** Height of both with their words and the white under them, mm. */
-export function onlyForHeight(input: BookletInput): number {
-  const { main, narrow } = sheets[input.paper];
-  const width = narrow ? onlyForWidth.narrow : onlyForWidth.wide;
-  const beside = main - width - (narrow ? toldColumnGap.narrow : toldColumnGap.wide);
-  const thick = input.model.parameters['mattress'] === undefined ? 0 : toldHeight(input, mattress, mattressHeight, beside);
-  return onlyForPad + Math.max(toldHeight(input, child, childHeight(input), width), thick);
-}
-
-function childHeight({ paper }: BookletInput): number {
-  return sheets[paper].narrow ? pictureHeight.narrow : pictureHeight.wide;
-}
-
 /** For which child a bed is, and the thickest mattress that leaves the guard high enough. */
-export function OnlyFor({ input }: { readonly input: BookletInput }): ReactNode {
-  const { edition } = input;
-  return (
-    <div className="only-for">
-      <div className="told">
-        <div className="pair"><CheckPictures input={input} check={{ kind: 'pair', name: 'bed-child' }} height={childHeight(input)} /></div>
-        {edition === 'words' && <p><Said input={input} say={child} /></p>}
-      </div>
-      <Mattress input={input} />
-    </div>
-  );
+export function onlyFor(input: BookletInput): readonly Block[] {
+  const thickness = input.model.parameters['mattress']?.value;
+  return toldBlocks(input, 'only-for', onlyForPad, [childTold(input), ...(thickness === undefined ? [] : [mattressTold(input, thickness)])]);
 }
 
-function Mattress({ input }: { readonly input: BookletInput }): ReactNode {
-  const { edition, model } = input;
-  const thickness = model.parameters['mattress']?.value;
-  if (thickness === undefined) return null;
-  return (
-    <div className="told">
-      <GlyphMark glyph={{ width: 48, svg: withNumeral(input, 'mattress', thickness, 'mm', true) }} label={mattress(input)} height={mattressHeight} />
-      {edition === 'words' && <p><Said input={input} say={mattress} /></p>}
-    </div>
-  );
+function childTold(input: BookletInput): Told {
+  const size = sheets[input.paper].narrow ? 'narrow' : 'wide';
+  const height = pictureHeight[size];
+  return {
+    name: 'child', say: child, height, width: onlyForWidth[size],
+    picture: <div className="pair"><CheckPictures input={input} check={{ kind: 'pair', name: 'bed-child' }} height={height} /></div>,
+  };
+}
+
+function mattressTold(input: BookletInput, thickness: number): Told {
+  const { main, narrow } = sheets[input.paper];
+  const size = narrow ? 'narrow' : 'wide';
+  return {
+    name: 'mattress', say: mattress, height: mattressHeight, width: main - onlyForWidth[size] - toldColumnGap[size],
+    picture: <GlyphMark glyph={{ width: 48, svg: withNumeral(input, 'mattress', thickness, 'mm', true) }} label={mattress(input)} height={mattressHeight} />,
+  };
 }

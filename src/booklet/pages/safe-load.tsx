@@ -1,12 +1,13 @@
 import type { ReactNode } from 'react';
 import type { Caution } from '../../plan/index.ts';
 import type { Use } from '../../read/index.ts';
-import { cautionPages, type Sentences } from './caution-list.tsx';
+import { cautionPages, type Block, type Sentences } from './caution-list.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
-import { Load, loadHeight } from './load-figures.tsx';
-import { OnlyFor, onlyForHeight } from './only-for.tsx';
-import { safePad, toldHeight, toldWidth } from './told.ts';
-import { Said, type Say } from './tongues.tsx';
+import { loadTold } from './load-figures.tsx';
+import { onlyFor } from './only-for.tsx';
+import { toldBlocks, type Told } from './told-pair.tsx';
+import { safePad, toldWidth } from './told.ts';
+import type { Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Height of the wall fixing's picture, mm; over the pictures of a bed there is less room. */
@@ -34,10 +35,7 @@ export function safeLoad(input: BookletInput): readonly ReactNode[] {
   return cautionPages(input, {
     name: 'load',
     className: 'load',
-    over: [
-      { height: safeHeight(input), node: <Safe key="safe" input={input} /> },
-      ...(model.use === 'bed' ? [{ height: onlyForHeight(input), node: <OnlyFor key="only-for" input={input} /> }] : []),
-    ],
+    over: [...safe(input), ...(model.use === 'bed' ? onlyFor(input) : [])],
     cautions: [...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual'],
     sentences,
   });
@@ -45,27 +43,15 @@ export function safeLoad(input: BookletInput): readonly ReactNode[] {
 
 const fixing: Say = ({ words }) => words.t('booklet.fix-to-wall');
 
-function Safe({ input }: { readonly input: BookletInput }): ReactNode {
-  const { glyphs, edition, report: { advice } } = input;
-  return (
-    <div className="safe">
-      <Load input={input} />
-      {advice.fixToWall && (
-        <div className="told">
-          <GlyphMark glyph={glyphs.plain('wall-fix')} label={fixing(input)} height={wallPictureHeight(input)} />
-          {edition === 'words' && <p><Said input={input} say={fixing} /></p>}
-        </div>
-      )}
-    </div>
-  );
+/** What it may carry, and the wall it is to be fixed to. */
+function safe(input: BookletInput): readonly Block[] {
+  return toldBlocks(input, 'safe', 2 * safePad, [loadTold(input), ...(input.report.advice.fixToWall ? [wallTold(input)] : [])]);
 }
 
-function wallPictureHeight({ model }: BookletInput): number {
-  return model.use === 'bed' ? lowWallHeight : wallHeight;
-}
-
-/** Height of what is told of loads and wall, with the white round it, mm. */
-function safeHeight(input: BookletInput): number {
-  const wall = input.report.advice.fixToWall ? toldHeight(input, fixing, wallPictureHeight(input), toldWidth(input)) : 0;
-  return 2 * safePad + Math.max(loadHeight(input), wall);
+function wallTold(input: BookletInput): Told {
+  const height = input.model.use === 'bed' ? lowWallHeight : wallHeight;
+  return {
+    name: 'wall', say: fixing, height, width: toldWidth(input),
+    picture: <GlyphMark glyph={input.glyphs.plain('wall-fix')} label={fixing(input)} height={height} />,
+  };
 }

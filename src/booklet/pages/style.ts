@@ -169,6 +169,7 @@ const endStyle = `
 .last-checks.beside li { display: grid; grid-template-columns: ${checkPictures}mm 1fr; align-items: center; align-content: center; }
 .last-checks.beside p { margin-top: 0; }
 .load .safe { display: grid; grid-template-columns: 1fr 1fr; column-gap: ${toldColumnGap.wide}mm; border-top: ${hair}mm solid; padding-block: ${safePad}mm; }
+.load .safe.alone, .load .only-for.alone { grid-template-columns: 1fr; }
 .load .told { display: flex; flex-direction: column; justify-content: flex-end; align-items: center; gap: ${toldGap}mm; }
 .load .told p { min-height: ${leastWords}mm; font-size: calc(${toldSize}pt * var(--text-scale)); --leading: ${toldLine}mm; }
 .load .only-for { display: grid; grid-template-columns: ${onlyForWidth.wide}mm 1fr; column-gap: ${toldColumnGap.wide}mm; padding-bottom: ${onlyForPad}mm; }
