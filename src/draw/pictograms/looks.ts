@@ -7,7 +7,7 @@ const time: Ink = together(ring(24, 24, 20.5, 3), stroke(quarters, thin), stroke
 
 const look: Ink = together(
   body('M2.5 24Q24 -1 45.5 24Q24 49 2.5 24z', undefined, 3),
-  ring(24, 24, 7.8, 3, tint),
+  ring(24, 24, 7.2, 3, tint),
   dot(24, 24, 3.8),
 );
 

@@ -1,6 +1,6 @@
 /** What the finished item may carry and how it is held; a finished deck. */
 import { arrow } from './arrows.ts';
-import { body, bold, box, dot, ring, stroke, straight, thin, tint, together, type Ink } from './ink.ts';
+import { black, body, bold, box, dot, ring, stroke, straight, thin, tint, together, type Ink } from './ink.ts';
 
 /**
  * A weight on a shelf. Its white face is left empty for a numeral that the caller puts over it, as are those of
@@ -26,20 +26,20 @@ const bedLoad: Ink = together(
   stroke(`${straight(3, 12, 3, 45.5)}${straight(45, 12, 45, 45.5)}`, bold),
   stroke(`${straight(3, 17, 45, 17)}${straight(3, 25, 45, 25)}`, 3),
   stroke(straight(3, 41, 45, 41), bold),
-  body(box(6.5, 32.5, 35, 6), tint, thin),
+  body(box(4.5, 32.5, 39, 6), tint, thin),
   stroke('M18 10V8.5Q18 4 24 4T30 8.5V10', 3),
   body('M12.5 10H35.5L38 31H10z', undefined, thin),
 );
 
-const small = { shaft: thin, head: 6 };
+const small = { shaft: thin, head: 5 };
 
 /** A mattress on its base under the guard, its thickness marked. */
 const mattress: Ink = together(
   stroke(`${straight(3, 4, 3, 45.5)}${straight(45, 4, 45, 45.5)}${straight(3, 6, 45, 6)}`, bold),
   stroke(straight(3, 43, 45, 43), bold),
-  body(box(6.5, 18, 35, 22)),
-  arrow(37.5, 28, 37.5, 20.5, small),
-  arrow(37.5, 30, 37.5, 37.5, small),
+  body(box(4.5, 18, 39, 22)),
+  arrow(37.5, 28, 37.5, 21.2, small),
+  arrow(37.5, 30, 37.5, 36.8, small),
 );
 
 /** Where the numerals may stand, in units. */
@@ -56,14 +56,14 @@ const wallFix: Ink = together(
   stroke(`${straight(27, 21, 27, 46)}${straight(43, 21, 43, 46)}${straight(27, 33, 43, 33)}${straight(27, 44, 43, 44)}`, 3),
   stroke(straight(26.5, 21, 43.5, 21), bold),
   stroke('M16.5 4.5V17.5H35', bold),
-  stroke(straight(5.5, 10, 20, 10), 3),
-  stroke(straight(22, 6.5, 22, 13.5), bold),
+  stroke(straight(5.5, 10, 21, 10), 3),
+  stroke(straight(23, 6.5, 23, 13.5), bold),
 );
 
 /** One finished deck: a slab with a ring at each corner, for work that is done once for each of them. */
 const deck: Ink = together(
-  body('M5 25L21 12L43 18L27 34z', undefined, 3),
-  stroke('M5 25V29L27 38L43 22V18', 3),
+  body('M5 25L21 12L43 18L27 34z', tint, 3),
+  body('M5 25L27 34L43 18V22L27 38L5 29z', black, thin),
   ...[[5, 24], [21, 11], [43, 17], [27, 33]].map(([x = 0, y = 0]) => ring(x, y, 3.2, thin)),
 );
 
@@ -87,7 +87,7 @@ const rail: Ink = together(stroke(straight(8, 33, 40, 15), 4.5), dot(8, 33, 6), 
 /** One flat panel with its holes. */
 const plate: Ink = together(
   body('M3 29L30 9L45 21L18 41z', tint, 3),
-  ...[[11, 28], [30, 14.5], [37, 21.5], [18.5, 35]].map(([x = 0, y = 0]) => ring(x, y, 2.4, thin)),
+  ...[[13.3, 28.6], [29.1, 16.9], [34.7, 21.4], [18.9, 33.1]].map(([x = 0, y = 0]) => dot(x, y, 2)),
 );
 
 export const standingPictures = {

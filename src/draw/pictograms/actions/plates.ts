@@ -27,7 +27,7 @@ export const setRails: Ink = together(
   arrow(24, 2.5, 24, 14.5),
 );
 
-const bothTubes = together(tubeSection(12, 13, 7.5), tubeSection(12, 35, 7.5));
+const bothTubes = together(tubeSection(11.2, 13, 7.5), tubeSection(11.2, 35, 7.5));
 
 /** In section: the panel is held against two tubes, from the inner side. */
 export const holdPanel: Ink = together(

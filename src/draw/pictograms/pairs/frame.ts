@@ -9,7 +9,7 @@ const onPanel = (x: number, y: number): Ink => together(
 );
 
 /** The same gap all round between frame and inside line. */
-export const frameCentred: Pair = { right: onPanel(12, 9), wrong: onPanel(7.5, 12) };
+export const frameCentred: Pair = { right: onPanel(12, 9), wrong: onPanel(8, 13) };
 
 const diagonal = (x1: number, y1: number, x2: number, y2: number): Ink => stroke(straight(x1, y1, x2, y2), thin);
 

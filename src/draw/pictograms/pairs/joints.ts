@@ -4,7 +4,7 @@ import type { Pair } from './pair.ts';
 
 const socket: Ink = together(body('M4 8H40V14H13V34H40V40H4z', black, thin));
 
-const tubeInSocket = (x: number): Ink => together(socket, body(box(x, 16.5, 68 - x, 15)));
+const tubeInSocket = (x: number): Ink => together(socket, body(box(x, 17.6, 68 - x, 12.8)));
 
 /** The tube's end touches the bottom of the socket. */
 export const tubeHome: Pair = { right: tubeInSocket(15), wrong: tubeInSocket(36) };

@@ -3,7 +3,7 @@ import { arrow } from '../arrows.ts';
 import { body, box, dashes, stroke, straight, thin, together, type Ink } from '../ink.ts';
 import type { Pair } from './pair.ts';
 
-const cut = (end: string): Ink => together(body(`M3 13H${end}H3z`, undefined, 3), stroke(dashes(54, 3, 54, 46, 3, 5), thin));
+const cut = (end: string): Ink => together(body(`M3 13H${end}H3z`, undefined, 3), stroke(dashes(55, 3, 55, 46, 3, 5), thin));
 
 /** The end stands square to the tube. */
 export const cutSquare: Pair = {

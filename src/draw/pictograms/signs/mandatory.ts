@@ -24,10 +24,10 @@ export const eyeProtection: Ink = mandatory(
 
 /** M009: a glove with its cuff. */
 export const protectiveGloves: Ink = mandatory(
-  stroke('M17 24V12.5M22 23V9.5M27 23V9.5M32 24V12.5', 4, white),
-  stroke('M32 28L37.5 20.5', 4.4, white),
+  stroke('M16.6 24V12.5M21.8 23V9.5M27 23V9.5M32.2 24V12.5', 3.5, white),
+  stroke('M32 28L38 20.8', 4.2, white),
   solid('M15 21H34V29L31 34H17L15 29z', white),
-  body('M15.5 36H32.5L34 42H14z', white, thin, white),
+  body('M15.5 37H32.5L33.6 41.6H14.4z', white, thin, white),
 );
 
 /** M016: a face with a mask over mouth and nose. */
@@ -42,22 +42,22 @@ export const mask: Ink = mandatory(
 
 /** M055: a grown-up holds a thing where a child cannot reach it. */
 export const keepFromChildren: Ink = mandatory(
-  dot(32, 14, 4, white),
+  dot(32.6, 14, 4, white),
   solid('M27.5 20H36.5L35 32H29z', white),
-  stroke('M30.2 31V41M34.3 31V41', 3, white),
-  stroke('M28.5 21L22.5 11', 3, white),
-  solid('M16 6.5H24.5V11.5H16z', white),
-  dot(14.5, 25.5, 3.4, white),
+  stroke('M29.6 31V41M34.7 31V41', 2.7, white),
+  stroke('M28 21L20.8 11', 3, white),
+  solid('M14.5 6.5H23V11.5H14.5z', white),
+  dot(14.5, 24.8, 3.4, white),
   solid('M11 30H18L17 37H12z', white),
-  stroke('M13 36V40M16 36V40', thin, white),
-  stroke('M17.5 31L21 24.5', thin, white),
+  stroke('M12.4 36V40M16.6 36V40', thin, white),
+  stroke('M17.5 31L22.2 25.4', thin, white),
 );
 
 /** M071: furniture held to the wall by a strap. */
 export const antiTip: Ink = mandatory(
-  solid('M8.5 10H13V36.5H39V40.5H8.5z', white),
-  solid(box(18, 18, 19, 17.5), white),
-  stroke(`${straight(18, 23.8, 37, 23.8)}${straight(18, 29.8, 37, 29.8)}`, thin, blue),
-  stroke('M12 12.5H24V18', 3, white),
-  ...[20.9, 26.8, 32.7].map((y) => dot(27.5, y, 1.1, blue)),
+  solid('M10 10H14V36.5H38V40H10z', white),
+  solid(box(18, 17.5, 19, 17), white),
+  stroke(`${straight(18, 23.1, 37, 23.1)}${straight(18, 28.9, 37, 28.9)}`, thin, blue),
+  stroke('M12 12.5H24V17.5', 3, white),
+  ...[20.2, 26, 31.8].map((y) => dot(27.5, y, 1.1, blue)),
 );

@@ -3,9 +3,9 @@ import { prohibition } from './shapes.ts';
 
 /** P009: someone climbs the shelves. */
 export const noClimbing: Ink = prohibition(
-  stroke(`${straight(33, 9.5, 33, 38)}${straight(27, 15, 33, 15)}${straight(27, 24.5, 33, 24.5)}${straight(27, 34, 33, 34)}`, thin),
+  stroke(`${straight(33, 11.5, 33, 36.5)}${straight(27, 15, 33, 15)}${straight(27, 24.5, 33, 24.5)}${straight(27, 34, 33, 34)}`, thin),
   dot(17.5, 14, 3.6),
   stroke('M18 20L17 29', 5),
   stroke('M18.5 20L27 15', 3),
-  stroke('M17 29L23 28.5L27 34M16.5 29L13.5 38', 3),
+  stroke('M17 30L22.5 30.5L26.5 35.5M16.5 30L13.5 38', 3),
 );

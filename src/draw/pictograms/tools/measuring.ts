@@ -6,7 +6,7 @@ const ticks = (from: number, pitch: number, count: number, y: number, length: nu
 
 export const tapePicture: Ink = together(
   body('M27 31H44.5V41H27z'),
-  stroke(ticks(33, 5, 2, 31, 5), thin),
+  stroke(ticks(34, 4.6, 2, 31, 5), thin),
   stroke('M44.5 31V44', bold),
   body('M4 41V16A10 10 0 0 1 14 6H18A11 11 0 0 1 29 17V41z'),
   ring(16.5, 20, 6.5, line, tint),
