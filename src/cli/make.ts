@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import {
-  bookletPages, glyphsFrom, isHalfPaper, languagesIn, loadWords, openPrinter, picturePlace, pseudoLanguage, stitched, withPseudoLanguage,
-  type Edition, type Paper, type PosterPaper, type PrintDocument, type Printer, type Words,
+  bookletPages, comesOn, EDITION_PAPERS, EDITIONS, glyphsFrom, isHalfPaper, languagesIn, loadWords, openPrinter, picturePlace, pseudoLanguage, stitched, withPseudoLanguage,
+  type AnyEdition, type Edition, type Paper, type PosterPaper, type PrintDocument, type Printer, type Words,
 } from '../booklet/index.ts';
 import { checkModel } from '../check/index.ts';
 import { planTubes } from '../cut/index.ts';
@@ -13,7 +13,7 @@ import { localeFiles, makeFolder, writeWhole } from './files.ts';
 import { newProgress, type Progress } from './progress.ts';
 import { bindingOf, papersToStitch, type Binding, type BindingOptions } from './binding.ts';
 import { drawnSets, formatOf, printedSets } from './picture-sets.ts';
-import { formatOfPoster, posterDocument, posterEnding, POSTER_PAPERS, postersOf, type Poster, type PosterEdition } from './posters.ts';
+import { formatOfPoster, posterDocument, posterEnding, postersOf, type Poster } from './posters.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { nameOf, tonguesAsked, type Tongues } from './tongues.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
@@ -29,10 +29,8 @@ export interface MakeOptions extends BindingOptions {
   readonly despiteFindings?: boolean;
 }
 
-const EDITIONS: readonly (Edition | PosterEdition)[] = ['pictures', 'words', 'wall', 'overview'];
 const USUAL_EDITIONS: readonly Edition[] = ['pictures', 'words'];
 const PAPERS: readonly (Paper | PosterPaper)[] = ['a4', 'letter', 'a5', 'half-letter', 'a3'];
-const BOOKLET_PAPERS: readonly Paper[] = ['a4', 'letter', 'a5', 'half-letter'];
 const USUAL_PAPERS: readonly Paper[] = ['a4', 'letter'];
 const HALF_PAPERS: readonly Paper[] = ['a5', 'half-letter'];
 
@@ -81,21 +79,19 @@ function booklets(options: MakeOptions): Pick<Shop, 'binding' | 'booklets' | 'po
     languages,
     binding,
     posters: (['wall', 'overview'] as const).filter((edition) => editions.includes(edition)).flatMap((edition) => postersOf(edition, papers, tongues, sourceOf(languages))),
-    booklets: BOOKLET_PAPERS.filter((paper) => papers.includes(paper)).flatMap((paper) => [
+    booklets: EDITION_PAPERS.words.filter((paper) => papers.includes(paper)).flatMap((paper) => [
       ...(editions.includes('pictures') ? [{ tongues: [sourceOf(languages)] as const, edition: 'pictures' as const, paper }] : []),
       ...(editions.includes('words') ? tongues.map((each) => ({ tongues: each, edition: 'words' as const, paper })) : []),
     ]),
   };
 }
 
-const papersOf = (edition: Edition | PosterEdition): readonly string[] => (edition === 'wall' || edition === 'overview' ? POSTER_PAPERS[edition] : BOOKLET_PAPERS);
-
 /** Not every edition comes on every paper. Throws where an edition asked for comes on none of the papers, or a paper takes none of the editions. */
-function refuseUnprintable(editions: readonly (Edition | PosterEdition)[], papers: readonly string[]): void {
-  const edition = editions.find((each) => !papersOf(each).some((paper) => papers.includes(paper)));
-  if (edition !== undefined) throw new Error(`--edition ${edition} --paper ${papers.join(' ')}: it does not come on that paper; would be right: one of ${papersOf(edition).join(', ')}`);
-  const paper = papers.find((each) => !editions.some((one) => papersOf(one).includes(each)));
-  if (paper !== undefined) throw new Error(`--paper ${paper}: none of the editions asked for comes on it; would be right: --edition ${EDITIONS.filter((each) => papersOf(each).includes(paper)).join(' or ')}`);
+function refuseUnprintable(editions: readonly AnyEdition[], papers: readonly string[]): void {
+  const edition = editions.find((each) => !papers.some((paper) => comesOn(each, paper)));
+  if (edition !== undefined) throw new Error(`--edition ${edition} --paper ${papers.join(' ')}: it does not come on that paper; would be right: one of ${EDITION_PAPERS[edition].join(', ')}`);
+  const paper = papers.find((each) => !editions.some((one) => comesOn(one, each)));
+  if (paper !== undefined) throw new Error(`--paper ${paper}: none of the editions asked for comes on it; would be right: --edition ${EDITIONS.filter((each) => comesOn(each, paper)).join(' or ')}`);
 }
 
 /** The language that the pictures are described in for those who hear them: that in which the texts are written first. */

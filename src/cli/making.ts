@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { paperGroups, type BookletOrder, type MakeNews, type MakeOrder, type Making, type PackOrder } from '../page/index.ts';
+import { runsOfItem, type BookletOrder, type MakeNews, type MakeOrder, type Making, type PackOrder } from '../page/index.ts';
 import { STOP_FILE_VARIABLE, type ProgressNews } from './progress.ts';
 
 const program = fileURLToPath(new URL('./foldwright.mjs', import.meta.url));
@@ -18,8 +18,8 @@ interface Run {
 const runsOf = (order: MakeOrder): readonly Run[] => (order.what === 'pack' ? [packRun(order)] : bookletRuns(order));
 
 function bookletRuns(order: BookletOrder): readonly Run[] {
-  const { items, langs, editions, despiteFindings } = order;
-  return items.flatMap(({ item, sizes }) => paperGroups(order).map(({ papers, stitched }) => ({
+  const { items, langs, despiteFindings } = order;
+  return items.flatMap(({ item, sizes }) => runsOfItem(order).map(({ editions, papers, stitched }) => ({
     item,
     args: [
       'make', item, '--size', ...sizes, ...(langs.length > 0 ? ['--lang', ...langs] : []), '--edition', ...editions, '--paper', ...papers,

@@ -1,4 +1,4 @@
-import { glyphsFrom, overviewPage, picturePlace, wallPages, type PosterPaper, type PrintDocument, type Words } from '../booklet/index.ts';
+import { EDITION_PAPERS, glyphsFrom, overviewPage, picturePlace, wallPages, type PosterPaper, type PrintDocument, type Words } from '../booklet/index.ts';
 import * as drawing from '../draw/index.ts';
 import type { Model } from '../model/index.ts';
 import type { PictureSets } from './picture-sets.ts';
@@ -14,9 +14,6 @@ export interface Poster {
   readonly words: Words;
 }
 
-/** Papers on which each edition comes. */
-export const POSTER_PAPERS: Readonly<Record<PosterEdition, readonly PosterPaper[]>> = { wall: ['a4', 'letter', 'a3'], overview: ['a4', 'letter'] };
-
 /** The pictures from which each edition is made. */
 const posterFormat = { wall: 'small', overview: 'thumb' } as const;
 export const formatOfPoster = ({ edition }: Poster): 'small' | 'thumb' => posterFormat[edition];
@@ -26,7 +23,7 @@ export function postersOf(edition: PosterEdition, papers: readonly string[], ton
   const firsts = tongues.map(([first]) => first);
   const ltr = firsts.some(({ about }) => about.direction === 'ltr') ? [source] : [];
   const rtl = firsts.filter(({ about }) => about.direction === 'rtl').slice(0, 1);
-  return POSTER_PAPERS[edition].filter((paper) => papers.includes(paper)).flatMap((paper) => [...ltr, ...rtl].map((words) => ({ edition, paper, words })));
+  return EDITION_PAPERS[edition].filter((paper) => papers.includes(paper)).flatMap((paper) => [...ltr, ...rtl].map((words) => ({ edition, paper, words })));
 }
 
 /** End of a poster's name. */

@@ -29,6 +29,7 @@ export type MakeOrder = BookletOrder | PackOrder;
 export interface BookletOrder {
   readonly what: 'booklets';
   readonly items: readonly { readonly item: string; readonly sizes: readonly string[] }[];
+  /** `ar`, or `ar+fr` for two side by side in one booklet. */
   readonly langs: readonly string[];
   readonly editions: readonly string[];
   readonly papers: readonly string[];

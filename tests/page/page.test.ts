@@ -278,6 +278,33 @@ describe('the side that makes booklets', () => {
   }, 400_000);
 });
 
+describe('languages side by side, and posters', () => {
+  it('are counted and made as the command makes them', async () => {
+    await hand.page.goto(`${served.url}#make`);
+    await hand.page.reload();
+    await hand.until('document.querySelector(".makings") !== null');
+    const tick = async (value: string): Promise<void> => { await hand.page.$eval(`input[value="${value}"], input[name="${value}"]`, (element) => { (element as HTMLInputElement).click(); }); };
+    const count = (): Promise<string> => hand.text('.makings .main-button');
+    const besideOff = (): Promise<boolean> => hand.page.$eval('input[name=beside]', (element) => (element as HTMLInputElement).disabled);
+    await tick('stool/low');
+    expect(await besideOff()).toBe(true);
+    await tick('ar');
+    expect([await besideOff(), await count()]).toEqual([false, 'Make the booklets: 2']);
+    await tick('overview');
+    await tick('wall');
+    await tick('a3');
+    // Two languages, and the overview on A4, the wall on A4 and A3, each from the left and from the right.
+    expect(await count()).toBe('Make the booklets: 8');
+    await tick('wall');
+    await tick('beside');
+    expect(await count()).toBe('Make the booklets: 2');
+    await hand.page.click('.makings .main-button');
+    await hand.until('document.querySelector(".making p").textContent === "All made. Booklets: 2"', 200);
+    expect(await hand.texts('.made a')).toEqual(expect.arrayContaining(['stool-low-en+ar-words.pdf', 'stool-low-overview.pdf']));
+    expect(hand.troubles).toEqual([]);
+  }, 300_000);
+});
+
 describe('the page for everybody', () => {
   it.each([
     { name: 'light', lang: 'en', dark: false, width: 1280 },

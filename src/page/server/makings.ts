@@ -1,5 +1,5 @@
 import type { ServerResponse } from 'node:http';
-import { bookletsOfSize, paperGroups } from '../paper-groups.ts';
+import { bookletsOfSize, directionsOf, runsOfItem } from '../paper-groups.ts';
 import type { MakeNews, MakeOrder } from '../types.ts';
 import { openEvents } from './respond.ts';
 import type { Making, Workshop } from './workshop.ts';
@@ -37,7 +37,7 @@ export function newMakings(workshop: Workshop): Makings {
   return {
     begin: (order) => {
       if (going !== null) return false;
-      news = [begun(order)];
+      news = [begun(order, workshop)];
       going = workshop.make(order, tell);
       return true;
     },
@@ -61,8 +61,8 @@ export function newMakings(workshop: Workshop): Makings {
   };
 }
 
-function begun(order: MakeOrder): MakeNews {
+function begun(order: MakeOrder, workshop: Workshop): MakeNews {
   if (order.what === 'pack') return { news: 'begun', what: 'pack', sizes: 1, booklets: order.papers.length };
   const sizes = order.items.reduce((sum, item) => sum + item.sizes.length, 0);
-  return { news: 'begun', what: 'booklets', sizes: sizes * paperGroups(order).length, booklets: sizes * bookletsOfSize(order) };
+  return { news: 'begun', what: 'booklets', sizes: sizes * runsOfItem(order).length, booklets: sizes * bookletsOfSize(order, directionsOf(workshop.texts().locales, order.langs)) };
 }

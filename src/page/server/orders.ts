@@ -13,7 +13,8 @@ const saveOrder = z.strictObject({
 const bookletOrder = z.strictObject({
   what: z.literal('booklets'),
   items: z.array(z.strictObject({ item: name, sizes: z.array(name).min(1).max(100) })).min(1).max(100),
-  langs: z.array(name).max(100),
+  // One by one, or two or three side by side.
+  langs: z.array(z.string().regex(/^[a-zA-Z-]+(\+[a-zA-Z-]+){0,2}$/).max(60)).max(100),
   editions: z.array(name).min(1).max(10),
   papers: z.array(name).min(1).max(10),
   stitched: z.boolean(),

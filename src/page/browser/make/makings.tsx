@@ -1,7 +1,7 @@
 import { useId, useMemo, useState, type ReactNode } from 'react';
-import { Spoken } from '../../../booklet/index.ts';
+import { Spoken, type AnyEdition } from '../../../booklet/index.ts';
 import { filesInMemory, listItems, readItem } from '../../../read/index.ts';
-import { bookletsOfSize, HALF_PAPERS } from '../../paper-groups.ts';
+import { bookletsOfSize, directionsOf, HALF_PAPERS } from '../../paper-groups.ts';
 import type { BookletOrder, MakeOrder, ProjectTexts } from '../../types.ts';
 import { bookletLanguages } from '../change/booklet-languages.ts';
 import { itemName, sizeName, useWords } from '../words.tsx';
@@ -14,12 +14,20 @@ import { useMaking } from './use-making.ts';
 interface Wish {
   readonly sizes: ReadonlySet<string>;
   readonly langs: ReadonlySet<string>;
+  /** All languages ticked in one booklet, in the order they were ticked in. */
+  readonly beside: boolean;
   readonly editions: ReadonlySet<string>;
   readonly papers: ReadonlySet<string>;
   readonly learners: number;
   readonly stitched: boolean;
   readonly despiteFindings: boolean;
 }
+
+const EDITIONS_OFFERED: readonly AnyEdition[] = ['words', 'pictures', 'wall', 'overview'];
+const PAPERS_OFFERED: readonly string[] = ['a4', 'letter', 'a3', ...HALF_PAPERS];
+
+/** As many languages as a page has room for, one beside the other. */
+const canStandBeside = (langs: ReadonlySet<string>): boolean => langs.size === 2 || langs.size === 3;
 
 type Ticked = 'sizes' | 'langs' | 'editions' | 'papers';
 
@@ -31,11 +39,11 @@ export function Makings({ texts }: { readonly texts: ProjectTexts }): ReactNode 
   const items = useMemo(() => sizesByItem(texts), [texts]);
   const languages = bookletLanguages(texts.locales);
   const [wish, setWish] = useState<Wish>(() => ({
-    sizes: new Set(), langs: new Set([words.lang]), editions: new Set(['words']), papers: new Set(['a4']), learners: 12, stitched: false, despiteFindings: false,
+    sizes: new Set(), langs: new Set([words.lang]), beside: false, editions: new Set(['words']), papers: new Set(['a4']), learners: 12, stitched: false, despiteFindings: false,
   }));
   const tick = (what: Ticked, name: string): void => { setWish((before) => ({ ...before, [what]: toggled(before[what], name) })); };
   const order = orderOf(items, wish);
-  const count = wish.sizes.size * bookletsOfSize(order);
+  const count = wish.sizes.size * bookletsOfSize(order, directionsOf(texts.locales, order.langs));
   const hasHalf = HALF_PAPERS.some((paper) => wish.papers.has(paper));
   const begin = (wanted: MakeOrder): void => {
     setTrouble(null);
@@ -54,11 +62,12 @@ export function Makings({ texts }: { readonly texts: ProjectTexts }): ReactNode 
         ))}
       </div>
       <div className="wishes-columns">
-        <Ticks legend={words.t('page.make.languages')} ticked={wish.langs} onTick={(name) => { tick('langs', name); }} choices={languages.map(({ lang, name }) => ({ value: lang, text: name, lang }))}>
+        <Ticks legend={words.t('page.make.languages')} isLong ticked={wish.langs} onTick={(name) => { tick('langs', name); }} choices={languages.map(({ lang, name }) => ({ value: lang, text: name, lang }))}>
+          <label className="tick"><input type="checkbox" name="beside" disabled={!canStandBeside(wish.langs)} checked={wish.beside && canStandBeside(wish.langs)} onChange={() => { setWish((before) => ({ ...before, beside: !before.beside })); }} /> {words.t('page.make.beside')}</label>
           <button type="button" className="all-languages" disabled={wish.langs.size === languages.length} onClick={() => { setWish((before) => ({ ...before, langs: new Set(languages.map(({ lang }) => lang)) })); }}>{words.t('page.make.all')}</button>
         </Ticks>
-        <Ticks legend={words.t('page.make.editions')} ticked={wish.editions} onTick={(name) => { tick('editions', name); }} choices={['words', 'pictures'].map((value) => ({ value, text: words.t(`page.editions.${value}`) }))} />
-        <Ticks legend={words.t('page.make.papers')} ticked={wish.papers} onTick={(name) => { tick('papers', name); }} choices={['a4', 'letter', ...HALF_PAPERS].map((value) => ({ value, text: words.t(`page.papers.${value}`) }))}>
+        <Ticks legend={words.t('page.make.editions')} ticked={wish.editions} onTick={(name) => { tick('editions', name); }} choices={EDITIONS_OFFERED.map((value) => ({ value, text: words.t(`page.editions.${value}`) }))} />
+        <Ticks legend={words.t('page.make.papers')} ticked={wish.papers} onTick={(name) => { tick('papers', name); }} choices={PAPERS_OFFERED.map((value) => ({ value, text: words.t(`page.papers.${value}`) }))}>
           <label className="tick"><input type="checkbox" name="stitched" disabled={!hasHalf} checked={wish.stitched && hasHalf} onChange={() => { setWish((before) => ({ ...before, stitched: !before.stitched })); }} /> {words.t('page.make.stitched')}</label>
         </Ticks>
         <Learners learners={wish.learners} onLearners={(learners) => { setWish((before) => ({ ...before, learners })); }} />
@@ -110,7 +119,7 @@ function sizesByItem({ files }: ProjectTexts): readonly { readonly item: string;
 const orderOf = (items: ReturnType<typeof sizesByItem>, wish: Wish): BookletOrder => ({
   what: 'booklets',
   items: items.map(({ item, sizes }) => ({ item, sizes: sizes.filter((size) => wish.sizes.has(`${item}/${size}`)) })).filter(({ sizes }) => sizes.length > 0),
-  langs: [...wish.langs],
+  langs: wish.beside && canStandBeside(wish.langs) ? [[...wish.langs].join('+')] : [...wish.langs],
   editions: [...wish.editions],
   papers: [...wish.papers],
   stitched: wish.stitched && HALF_PAPERS.some((paper) => wish.papers.has(paper)),

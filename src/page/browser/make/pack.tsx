@@ -1,6 +1,5 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { PackOrder } from '../../types.ts';
-import { HALF_PAPERS } from '../../paper-groups.ts';
 import { itemName, sizeName, useWords } from '../words.tsx';
 
 /** A size that is ticked. */
@@ -19,6 +18,8 @@ interface PackProps {
   readonly onMake: (order: PackOrder) => void;
 }
 
+/** Papers a pack comes on. */
+const PACK_PAPERS: readonly string[] = ['a4', 'letter'];
 /** As many as the command takes of one size. */
 const MOST_PIECES = 1000;
 /** Pieces of a size until a number is put in. */
@@ -32,7 +33,7 @@ export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: Pa
   const [start, setStart] = useState('08:30');
   const id = useId();
   const countOf = ({ item, size }: TickedSize): number => counts[`${item}/${size}`] ?? USUAL_PIECES;
-  const whole = [...papers].filter((paper) => !HALF_PAPERS.includes(paper));
+  const whole = [...papers].filter((paper) => PACK_PAPERS.includes(paper));
   const order: PackOrder = {
     what: 'pack', learners, lang, start,
     pieces: sizes.map((each) => ({ ...each, count: countOf(each) })),
