@@ -9,7 +9,7 @@ import { readStock } from '../../src/cli/stock-file.ts';
 import { cutPlanner } from '../../src/cli/supply.ts';
 import { planTubes } from '../../src/cut/index.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
-import { newWorkshop, type Workshop } from './workshop.ts';
+import { expectOneComplaint, newWorkshop, type Workshop } from './workshop.ts';
 
 let shop: Workshop;
 beforeAll(() => { shop = newWorkshop(); });
@@ -56,12 +56,7 @@ describe('foldwright pack', () => {
     ['no order', ['pack', '--learners', '12'], /missing required argument 'order'/],
     ['no learners', ['pack', 'rack=6'], /'--learners <number>' not specified/],
   ] as const)('tells %s in one line and writes nothing', async (_, args, told) => {
-    const before = shop.files();
-    const outcome = await shop.run(args);
-    expect(outcome).toMatchObject({ code: 1, out: '' });
-    expect(outcome.told.trimEnd()).toMatch(told);
-    expect(outcome.told.trimEnd().split('\n')).toHaveLength(1);
-    expect(shop.files()).toEqual(before);
+    await expectOneComplaint(shop, args, told);
   });
 
   it('tells file and line of a note that names no step, and writes nothing', async () => {

@@ -10,7 +10,7 @@ import { hasPoppler } from '../booklet/print/poppler.ts';
 import { dictAt, key, readPdf } from '../booklet/print/readPdf.ts';
 import { itemNamed } from '../support/items.ts';
 import { lines, renderInk, type InkedPage, type Part } from '../support/pixels.ts';
-import { newWorkshop, type Workshop } from './workshop.ts';
+import { expectOneComplaint, newWorkshop, type Workshop } from './workshop.ts';
 
 /** What a length may be out on paper, mm. */
 const within = 0.2;
@@ -165,12 +165,7 @@ describe('foldwright sheets', () => {
     ['an unknown paper', ['sheets', 'rack', '--paper', 'a3'], /--paper a3: not known; would be right: one of a4, letter$/],
     ['a folder under a file', ['sheets', 'rack', '--size', 'low', '--paper', 'a4', '--out', 'steps/rack/item.yaml/here'], /cannot be written \(a file stands in its place\); would be right: a folder that can be written$/],
   ] as const)('tells %s in one line and writes nothing', async (_, args, told) => {
-    const before = shop.files();
-    const outcome = await shop.run(args);
-    expect(outcome).toMatchObject({ code: 1, out: '' });
-    expect(outcome.told.trimEnd()).toMatch(told);
-    expect(outcome.told.trimEnd().split('\n')).toHaveLength(1);
-    expect(shop.files()).toEqual(before);
+    await expectOneComplaint(shop, args, told);
   });
 
   it('refuses an item that is not proven', async () => {

@@ -3,6 +3,7 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { expect } from 'vitest';
 
 const project = fileURLToPath(new URL('../../', import.meta.url));
 const program = join(project, 'src/cli/foldwright.mjs');
@@ -27,6 +28,16 @@ export interface Workshop {
   /** Paths of all files in the folder, in order. */
   files(): readonly string[];
   close(): void;
+}
+
+/** Runs the command and expects one line of complaint, nothing else and no file. */
+export async function expectOneComplaint(shop: Workshop, args: readonly string[], told: RegExp): Promise<void> {
+  const before = shop.files();
+  const outcome = await shop.run(args);
+  expect(outcome).toMatchObject({ code: 1, out: '' });
+  expect(outcome.told.trimEnd()).toMatch(told);
+  expect(outcome.told.trimEnd().split('\n')).toHaveLength(1);
+  expect(shop.files()).toEqual(before);
 }
 
 export function newWorkshop(): Workshop {

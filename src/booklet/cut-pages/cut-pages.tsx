@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
+import { NumberedPage } from '../pages/numbered-page.tsx';
 import { pageStyle } from '../pages/style.ts';
 import type { BookletPages } from '../pages/index.ts';
-import { CutPage } from './page.tsx';
 import { panelPages } from './panel-page.tsx';
 import { piecesPages } from './pieces.tsx';
 import { cutPageStyle } from './style.ts';
@@ -17,7 +17,7 @@ const chapters: readonly ((input: CutPagesInput) => readonly ReactNode[])[] = [s
 export function cutPages(input: CutPagesInput): BookletPages {
   const contents = chapters.flatMap((chapter) => chapter(input));
   const html = contents.map((content, index) => renderToStaticMarkup(
-    <CutPage input={input} number={index + 1} total={contents.length}>{content}</CutPage>,
+    <NumberedPage of={input} title={input.words.t('cutting.title')} number={index + 1} total={contents.length}>{content}</NumberedPage>,
   )).join('\n');
   return {
     html,

@@ -24,7 +24,7 @@ export const cutPageStyle = `
 .cut-sheet .rule { font-size: calc(12pt * var(--text-scale)); --leading: 6mm; padding-bottom: 3mm; }
 .cut-sheet .keep th { width: 34mm; font-weight: 700; }
 .cut-sheet .keep td:nth-child(2) { width: 36mm; white-space: nowrap; }
-.foot .mark { padding-bottom: 0; }
+.foot .print { margin-inline-start: auto; }
 .cut-sheet .picture { margin-bottom: 4mm; }
 .cut-note { padding-top: 5mm; }
 .tally { margin-top: 2mm; }
