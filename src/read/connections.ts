@@ -34,7 +34,10 @@ export function readConnections(
   const good = [...goodItems(raw, connectionSchema)];
   return {
     connections: good.map(([place, given]) => ({ place, connection: connectionOf(source, place, given) })),
-    faults: good.flatMap(([place, given]) => ('pin' in given ? pinFaults(source, place, given, names) : braceFaults(source, place, given, names, pieces))),
+    faults: [
+      ...good.flatMap(([place, given]) => ('pin' in given ? pinFaults(source, place, given, names) : braceFaults(source, place, given, names, pieces))),
+      ...facesBracedTwice(source, good.flatMap(([place, given]) => ('pin' in given ? [] : [{ place, given }]))),
+    ],
   };
 }
 
@@ -73,6 +76,17 @@ function braceFaults(source: YamlSource, place: number, given: GivenBrace, names
     if (bare !== undefined) faults.push(source.fault(at('faces', index), messages.cornersOf(bare.name)));
   });
   return faults;
+}
+
+/** Faces with two pairs of cables between the same pieces: they would lie in one another. */
+function facesBracedTwice(source: YamlSource, braces: readonly { readonly place: number; readonly given: GivenBrace }[]): Fault[] {
+  const braced = new Set<string>();
+  return braces.flatMap(({ place, given: { brace, to, faces } }) => faces.flatMap((face, index) => {
+    const between = [brace, to ?? brace, face].join(' ');
+    const isTaken = braced.has(between);
+    braced.add(between);
+    return isTaken ? [source.fault(['connections', place, 'faces', index], messages.bracedAlready(face))] : [];
+  }));
 }
 
 /** The designer's wishes that can be read; faults of wishes that contradict themselves or one another. */

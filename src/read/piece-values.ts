@@ -5,6 +5,7 @@ import type { Names, Working } from './item-values.ts';
 import { limits } from './limits.ts';
 import { messages } from './messages.ts';
 import type { NamedExpression } from './named-expressions.ts';
+import { panelRoomFaults, type PanelRise } from './panel-room.ts';
 import { pointName } from './piece-names.ts';
 import type { PlacedExpression } from './placed-expressions.ts';
 import type { ReadPiece } from './pieces.ts';
@@ -35,6 +36,7 @@ export function sizeFaults(
   const reaches = new Map<string, Reach>();
   const shared: Shared = new Map();
   const levels: Level[] = [];
+  const decks = new Set(pieces.flatMap(({ piece }) => (piece.is === 'deck' ? [piece.name] : [])));
   for (const read of pieces) {
     const { piece, expressions: written } = read;
     for (const [field, placed] of Object.entries(written)) {
@@ -54,7 +56,8 @@ export function sizeFaults(
   }
   // What hangs on pieces that stand in each other is not told as well: it comes right with them.
   if (kit !== null) for (const name of sleeveFaults(working, kit, levels)) reaches.delete(name);
-  for (const { piece } of pieces) if (piece.is === 'panel') panelRises(working, piece, reaches);
+  const panels = pieces.flatMap(({ piece }) => (piece.is === 'panel' ? panelRises(working, piece, reaches) : []));
+  panelRoomFaults(working, panels, levels.filter(({ piece }) => decks.has(piece)).map(({ piece, height }) => ({ deck: piece, height })));
   for (const placed of connections) braceRises(working, placed, reaches);
   return working.faults;
 }
@@ -100,9 +103,12 @@ function heightsOf(working: Working, { count, top, level }: ReadPiece['expressio
   return howMany === null ? null : heights;
 }
 
-/** A panel goes up from the lowest tube of one piece to the highest of another. */
-function panelRises(working: Working, { name, from, to }: PanelPiece, reaches: ReadonlyMap<string, Reach>): void {
-  riseFault(working, ['pieces', name, 'to'], reaches.get(from), reaches.get(to), to, messages.higherThan(from));
+/** A panel goes up from the lowest tube of one piece to the highest of another; nothing when it does not. */
+function panelRises(working: Working, panel: PanelPiece, reaches: ReadonlyMap<string, Reach>): readonly PanelRise[] {
+  const { name, from, to } = panel;
+  const [low, high] = [reaches.get(from), reaches.get(to)];
+  riseFault(working, ['pieces', name, 'to'], low, high, to, messages.higherThan(from));
+  return low === undefined || high === undefined || high.high <= low.low ? [] : [{ panel, low: low.low, high: high.high }];
 }
 
 function braceRises(working: Working, { place, connection }: PlacedConnection, reaches: ReadonlyMap<string, Reach>): void {
