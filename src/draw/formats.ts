@@ -57,7 +57,7 @@ export const FORMATS: Readonly<Record<PageFormat, Papers>> = {
     wrap: { width: COLUMN, height: 120 },
     bench: { width: COLUMN, height: 105 },
     posts: { width: COLUMN, height: 80 },
-    bars: Infinity,
+    bars: 4,
     frame: { width: COLUMN, height: 96 },
     deck: { width: COLUMN, height: 107 },
     whole: { width: COLUMN, height: 98 },

@@ -42,8 +42,8 @@ export function itemPictures(model: Model, plan: Plan, cuts: TubeCutPlan, solids
 }
 
 /** The same pictures for several formats of pages. Each scene is drawn once and set on each paper, so a further format costs little. */
-export function picturesFor<Asked extends Format>(givens: Drawable, formats: readonly Asked[], drawn: Drawn = () => undefined): Readonly<Record<Asked, readonly Picture[]>> {
-  const makers = pictureMakers(givens, remembered(cachedDrawer()));
+export function picturesFor<Asked extends Format>(givens: Drawable, formats: readonly Asked[], drawn: Drawn = () => undefined, draw = cachedDrawer()): Readonly<Record<Asked, readonly Picture[]>> {
+  const makers = pictureMakers(givens, remembered(draw));
   const sets = formats.map((format): [Asked, Picture[]] => [format, []]);
   for (const make of makers) {
     for (const [index, [format, set]] of sets.entries()) {

@@ -5,7 +5,7 @@ import { caption } from './captions.ts';
 import { headingHeight } from './chapter.tsx';
 import { pageRoom } from './foot.tsx';
 import { marginParts } from './margin-parts.ts';
-import { narrowHead } from './narrow-head.ts';
+import { narrowHead, type NarrowHead } from './narrow-head.ts';
 import { pictureSize } from './placed-picture.tsx';
 import { packPages } from './pack.ts';
 import { captionSize, glyphHeight, lineHeight, sheets } from './sheet.ts';
@@ -114,33 +114,37 @@ function announcedHeight(input: BookletInput, say: Say, pictureWidth: number): n
 export const samePose = (one: Standing['pose'], other: Standing['pose']): boolean =>
   one.every((value, index) => Math.abs(value - (other[index] ?? NaN)) < 1e-9);
 
-/** One band for a step, or on a narrow page as many as its pictures need; `over` is what stands above the first, mm. */
+/** One band for a step, or as many as its pictures need; `over` is what stands above the first, mm. */
 function stepBands(input: BookletInput, step: Step, over: number): readonly Band[] {
-  const { narrow, leastScale } = sheets[input.paper];
+  const { leastScale } = sheets[input.paper];
   const ids = picturesOf(input, step);
-  if (!narrow) return [stepBand(input, step, ids, false, false)];
-  const head = narrowHead(input, step, numeralHeight);
+  const [head, further] = [headOf(input, step, false), headOf(input, step, true)];
   const room = (taken: number): number => (pageRoom(input) - taken - glyphHeight - rowGap - 2 * bandPad - 0.5) / leastScale;
   // Where what is said in several languages leaves no room for a picture, the first page is left without one.
-  const pages = packPages(ids.map((id) => ({ id, height: pictureSize(input, id).height + rowGap })), room(numeralHeight), room(over + head.caption + head.parts));
+  const pages = packPages(ids.map((id) => ({ id, height: pictureSize(input, id).height + rowGap })), room(further.parts), room(over + head.caption + head.parts));
   return pages.map((page, index) => stepBand(input, step, page.map(({ id }) => id), index < pages.length - 1, index > 0));
 }
 
 function stepBand(input: BookletInput, step: Step, ids: readonly string[], goesOn: boolean, comes: boolean): Band {
-  const { narrow, main, leastScale } = sheets[input.paper];
+  const { narrow, leastScale } = sheets[input.paper];
   const flexible = ids.reduce((sum, id) => sum + pictureSize(input, id).height, 0);
-  const head = comes ? { caption: 0, parts: numeralHeight } : narrowHead(input, step, numeralHeight);
-  const wideHead = input.edition === 'words' ? saidHeight(input, (each) => caption(each, step), main, { size: captionSize, how: 'beside' }) : 0;
-  const headHeight = narrow ? head.caption : wideHead;
-  const partsHeight = narrow ? head.parts : 0;
+  const { caption: headHeight, parts: partsHeight } = headOf(input, step, comes);
   const column = headHeight + partsHeight + (ids.length === 0 ? 0 : rowGap + flexible + rowGap * ids.length + glyphHeight);
-  const margin = narrow ? 0 : numeralHeight + newPartsHeight(input, step);
+  const margin = narrow ? 0 : numeralHeight + (comes ? 0 : newPartsHeight(input, step));
   const height = Math.ceil(2 * (Math.max(column, margin) + 2 * bandPad)) / 2;
   return {
     kind: 'step', height, flexible: Math.min(flexible, (height - 2 * bandPad - margin) / (1 - leastScale)),
     growing: ids.map((id) => ({ height: pictureSize(input, id).height, most: mostOf(input, id, 1) })),
     headHeight, partsHeight, step, run: step.run, pictures: ids, goesOn, comes,
   };
+}
+
+/** What stands over a step's pictures: its caption, on a narrow page its parts as well; where it comes from the page before, a narrow page's numeral. */
+function headOf(input: BookletInput, step: Step, comes: boolean): NarrowHead {
+  const { narrow, main } = sheets[input.paper];
+  if (narrow) return comes ? { caption: 0, parts: numeralHeight } : narrowHead(input, step, numeralHeight);
+  const isSaid = !comes && input.edition === 'words';
+  return { caption: isSaid ? saidHeight(input, (each) => caption(each, step), main, { size: captionSize, how: 'beside' }) : 0, parts: 0 };
 }
 
 /** `step:7`, then `step:7:a`, `step:7:b` and so on as far as there are any. */

@@ -22,11 +22,12 @@ export const barsGap = 8;
 
 /**
  * How the stock tubes are cut, and every piece with its length and count: on one page, the drawing set smaller
- * if need be, or where that would be too small on two.
+ * if need be, or where that would be too small on two. A drawing in several pieces goes on as many as it needs.
  */
 export function cutLengths(input: BookletInput): readonly ReactNode[] {
   const heading = <ChapterHeading input={input} name="lengths" />;
-  if (sheets[input.paper].narrow) return onNarrowPages(input, heading);
+  const ids = Object.keys(input.pictures).filter((id) => id === 'cut-bars' || id.startsWith('cut-bars:')).sort();
+  if (sheets[input.paper].narrow || ids.length > 1) return inPieces(input, ids, heading);
   const room = pageRoom(input) - headingHeight(input, 'lengths') - barsGap;
   const { height } = pictureSize(input, 'cut-bars');
   const besideTable = Math.min(1, (room - tableHeight(input)) / height);
@@ -37,10 +38,9 @@ export function cutLengths(input: BookletInput): readonly ReactNode[] {
     : [<div className="lengths main" key={0}>{heading}{bars(Math.min(1, room / height))}</div>, <div className="lengths main" key={1}>{table}</div>];
 }
 
-/** The drawing comes in pieces, `cut-bars`, `cut-bars:a` and so on; the table stands under the last where there is room. */
-function onNarrowPages(input: BookletInput, heading: ReactNode): readonly ReactNode[] {
+/** The drawing in pieces, `cut-bars`, `cut-bars:a` and so on; the table stands under the last where there is room. */
+function inPieces(input: BookletInput, ids: readonly string[], heading: ReactNode): readonly ReactNode[] {
   const room = pageRoom(input) - barsGap;
-  const ids = Object.keys(input.pictures).filter((id) => id === 'cut-bars' || id.startsWith('cut-bars:')).sort();
   const drawings = ids.map((id) => ({ height: pictureSize(input, id).height + barsGap, piece: <PlacedPicture key={id} input={input} id={id} alt={barsAlt(input)} /> }));
   const table = { height: tableHeight(input), piece: <LengthTable key="table" input={input} /> };
   return packPages([...drawings, table], room + barsGap, room + barsGap - headingHeight(input, 'lengths')).map((page, index) => (

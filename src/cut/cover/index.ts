@@ -1,5 +1,6 @@
 export type * from './types.ts';
-export { cover, greatestCommon, type CoverAnswer } from './whole.ts';
+export { cover, type CoverAnswer } from './whole.ts';
+export { greatestCommon } from './whole-costs.ts';
 export { prefer, type Wishes } from './prefer.ts';
 export { withoutSurplus } from './surplus.ts';
 export { boundAt } from './prices.ts';

@@ -70,15 +70,15 @@ const gain = (task: CoverTask, way: Way, prices: readonly number[], stockPrice: 
   worthOf(way, prices) - (task.stocks[way.stock]?.cost ?? 0) + stockPrice;
 
 /**
- * The bound that prices prove (weak duality; Farley 1990): scaled until no way of a stock without limit is worth more
- * than it costs, they pay for the demand, less what the ways of each counted stock are worth above their cost.
+ * The bound that prices prove (weak duality; Farley 1990), the better of two. Scaled until no way is worth more than
+ * it costs, they pay for the demand. Or they are scaled for the stocks without limit alone, less what the ways of
+ * each counted stock are then worth above their cost: better where such a stock is scarce.
  */
 export function boundAt(task: CoverTask, prices: readonly number[], worths: readonly number[]): number {
-  const scale = Math.min(1, ...task.stocks.map(({ cost, count }, stock) => {
-    const worth = worths[stock] ?? 0;
-    return count === null && worth > cost ? cost / worth : 1;
-  }));
-  const paid = task.demand.reduce((sum, count, piece) => sum + count * scale * (prices[piece] ?? 0), 0);
-  const above = task.stocks.map(({ cost, count }, stock) => (count ?? 0) * Math.max(0, scale * (worths[stock] ?? 0) - cost));
-  return paid - above.reduce((sum, each) => sum + each, 0);
+  const paid = task.demand.reduce((sum, count, piece) => sum + count * (prices[piece] ?? 0), 0);
+  const fits = task.stocks.map(({ cost }, stock) => Math.min(1, cost / Math.max(cost, worths[stock] ?? 0, Number.MIN_VALUE)));
+  const forAll = Math.min(1, ...fits.filter((_, stock) => task.stocks[stock]?.count !== 0));
+  const forUncounted = Math.min(1, ...fits.filter((_, stock) => task.stocks[stock]?.count === null));
+  const above = task.stocks.reduce((sum, { cost, count }, stock) => sum + (count ?? 0) * Math.max(0, forUncounted * (worths[stock] ?? 0) - cost), 0);
+  return Math.max(forAll * paid, forUncounted * paid - above);
 }

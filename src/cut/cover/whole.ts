@@ -1,6 +1,7 @@
 import type { Column, Solver } from '../solver.ts';
-import { boundAt, coverRows, missingColumns, missingCost, relaxedCover, wayColumn, wayName } from './prices.ts';
+import { boundAt, coverRows, missingColumns, relaxedCover, wayColumn, wayName } from './prices.ts';
 import type { Cover, CoverTask, Taken, Way } from './types.ts';
+import { wholeCosts } from './whole-costs.ts';
 
 /** Branches of one search, and searches with new ways, before the best found is taken. */
 const NODES = 3000;
@@ -21,13 +22,15 @@ export function cover(task: CoverTask, solver: Solver, known: readonly Way[] = [
   const relaxed = relaxedCover(task, solver, known);
   let ways = relaxed.ways;
   let best = wholeCover(task, ways, solver, null);
-  let bound = provenBound(task, relaxed.bound, best.cost);
+  // With a piece missing a cover costs more than any sum of stocks.
+  const roundedUp = best.missing.some((count) => count > 0) ? (bound: number): number => bound : wholeCosts(task.stocks, best.cost);
+  let bound = provenBound(task, relaxed.bound, best.cost, roundedUp);
   const all = best.cost > bound + NEAR ? task.all?.() ?? null : null;
   if (all !== null) {
     ways = joined(all, ways);
     best = wholeCover(task, ways, solver, best);
     // The search over every way bounds the cost as well; stopped at its limit, by less.
-    bound = Math.max(bound, roundedUp(task, best.bound));
+    bound = Math.max(bound, roundedUp(best.bound));
   }
   for (let dive = 0; all === null && dive < DIVES && best.cost > bound + NEAR; dive += 1) {
     const more = dived(task, solver, ways, dive);
@@ -39,11 +42,11 @@ export function cover(task: CoverTask, solver: Solver, known: readonly Way[] = [
 }
 
 /** The highest bound of all proofs, as far as they are needed. */
-function provenBound(task: CoverTask, relaxed: number, cost: number): number {
-  let bound = roundedUp(task, relaxed);
+function provenBound(task: CoverTask, relaxed: number, cost: number, roundedUp: (bound: number) => number): number {
+  let bound = roundedUp(relaxed);
   if (task.proofs === undefined || bound >= cost - NEAR) return bound;
   for (const { prices, worths } of task.proofs()) {
-    bound = Math.max(bound, roundedUp(task, boundAt(task, prices, worths)));
+    bound = Math.max(bound, roundedUp(boundAt(task, prices, worths)));
     if (bound >= cost - NEAR) break;
   }
   return bound;
@@ -124,14 +127,3 @@ const leftAfter = (task: CoverTask, ways: readonly Way[], taken: readonly number
     count: stock.count === null ? null : Math.max(0, stock.count - ways.reduce((sum, way, index) => sum + (way.stock === at ? taken[index] ?? 0 : 0), 0)),
   })),
 });
-
-/** Costs of whole covers are whole multiples of what the stocks' costs have in common. */
-export function roundedUp(task: CoverTask, bound: number): number {
-  const unit = task.stocks.reduce((common, { cost }) => greatestCommon(common, Math.round(cost * 100)), Math.round(missingCost(task) * 100)) / 100;
-  const exact = task.stocks.every(({ cost }) => Math.abs(cost * 100 - Math.round(cost * 100)) < NEAR);
-  return exact ? Math.ceil(bound / unit - NEAR) * unit : bound;
-}
-
-export function greatestCommon(a: number, b: number): number {
-  return b === 0 ? a : greatestCommon(b, a % b);
-}

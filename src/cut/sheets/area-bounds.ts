@@ -5,6 +5,7 @@ import type { Board, Laid } from './raster.ts';
  * from edge to edge or not.
  */
 export interface Weighing {
+  /** Infinite for a piece that the panel has no place for. */
   readonly weights: readonly number[];
   readonly room: number;
 }
@@ -43,7 +44,7 @@ function stretches(shares: readonly number[]): readonly Stretch[] {
 function lightest(laid: readonly Laid[], pieces: number, weight: (each: Laid) => number): readonly number[] {
   return Array.from({ length: pieces }, (_, piece) => {
     const all = laid.filter((each) => each.piece === piece).map(weight);
-    return all.length === 0 ? 0 : Math.min(...all);
+    return Math.min(...all);
   });
 }
 
@@ -61,10 +62,10 @@ function clearShare({ width, height, blocked }: Board): number {
   return clear / (width * height);
 }
 
-/** What pieces of such worth can be worth on a panel at most, by one weighing: the best parts of pieces fill the room. */
+/** What pieces of such worth can be worth on a panel at most, by one weighing: the best parts of pieces that have a place on it fill the room. */
 export function worthByWeight({ weights, room }: Weighing, worths: readonly number[], most: readonly number[]): number {
   const weightless = worths.reduce((sum, worth, piece) => (weights[piece] === 0 && worth > 0 ? sum + worth * (most[piece] ?? 0) : sum), 0);
-  const order = worths.map((_, piece) => piece).filter((piece) => (worths[piece] ?? 0) > 0 && (weights[piece] ?? 0) > 0)
+  const order = worths.map((_, piece) => piece).filter((piece) => (worths[piece] ?? 0) > 0 && (weights[piece] ?? 0) > 0 && Number.isFinite(weights[piece]))
     .sort((a, b) => (worths[b] ?? 0) / (weights[b] ?? 1) - (worths[a] ?? 0) / (weights[a] ?? 1));
   let [left, worth] = [room, weightless];
   for (const piece of order) {

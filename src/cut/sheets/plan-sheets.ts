@@ -60,11 +60,16 @@ function sheetTask(pieces: readonly SheetPiece[], stocks: readonly SheetStock[],
 const lightestWorth = (weighed: readonly Weighing[], prices: readonly number[], most: readonly number[]): number =>
   Math.min(...weighed.map((weighing) => worthByWeight(weighing, prices, most)));
 
-/** Prices by weight: a panel is worth its cost when all of its room is filled. */
+/**
+ * Prices by weight: a panel is worth its cost when all of its room is filled. A piece that it has no place for is
+ * priced by its area on the cheapest of the others.
+ */
 function* proofs(boards: readonly Board[], weighed: readonly (readonly Weighing[])[], stocks: readonly SheetStock[], demand: readonly number[], edges: Edges) {
+  const priced = (stock: number, { weights, room }: Weighing, piece: number): number => ((weights[piece] ?? Infinity) * (stocks[stock]?.cost ?? 0)) / room;
+  const byArea = demand.map((_, piece) => Math.min(...weighed.flatMap(([plain], stock) => (plain !== undefined && Number.isFinite(plain.weights[piece]) ? [priced(stock, plain, piece)] : []))));
   for (const [stock, ways] of weighed.entries()) {
-    for (const { weights, room } of ways) {
-      const prices = weights.map((weight) => (weight * (stocks[stock]?.cost ?? 0)) / room);
+    for (const way of ways) {
+      const prices = demand.map((_, piece) => [priced(stock, way, piece), byArea[piece] ?? 0].find(Number.isFinite) ?? 0);
       const worths = boards.map((board, other) => Math.min(edges === 'any' ? Infinity : freeTable(board, prices).worth(board.width, board.height), lightestWorth(weighed[other] ?? [], prices, demand)));
       yield { prices, worths };
     }

@@ -1,0 +1,73 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { checkModel } from '../../../src/check/index.ts';
+import { planTubes } from '../../../src/cut/index.ts';
+import { cachedDrawer, picturesFor, type LineDrawing } from '../../../src/draw/index.ts';
+import type { LineDrawer } from '../../../src/draw/picture/index.ts';
+import { planeOf, project } from '../../../src/draw/picture/plane.ts';
+import { placed, type Solids } from '../../../src/model/index.ts';
+import { planItem } from '../../../src/plan/index.ts';
+import { bookletPages, type BookletInput, type PictureSize } from '../../../src/booklet/pages/index.ts';
+import { overviewPage, wallPages } from '../../../src/booklet/posters/index.ts';
+import { EDITION_PAPERS } from '../../../src/booklet/editions.ts';
+import { languagesIn, loadWords } from '../../../src/booklet/words/index.ts';
+import { everySize, modelOf, rememberingSolids } from '../../support/items.ts';
+import { localesOnDisk, rackInput } from './rack-booklet.ts';
+
+const drawPart = cachedDrawer();
+
+/** Nothing but how far the bodies reach on the view plane: pictures of the right size, quickly. A part alone is drawn. */
+const outlineOnly: LineDrawer = (bodies, view, apart): LineDrawing => {
+  if (bodies.length === 1) return drawPart(bodies, view, apart);
+  const plane = planeOf(view);
+  let [left, low, right, high] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { mesh: { positions }, pose } of bodies) {
+    for (let at = 0; at < positions.length; at += 3) {
+      const [x, y] = project(plane, placed(pose, [positions[at] ?? 0, positions[at + 1] ?? 0, positions[at + 2] ?? 0]));
+      [left, low, right, high] = [Math.min(left, x), Math.min(low, y), Math.max(right, x), Math.max(high, y)];
+    }
+  }
+  return { strokes: [], regions: [], visibleShare: Object.fromEntries(bodies.map(({ id }) => [id, 1])), bounds: { least: [left, low], most: [right, high] } };
+};
+
+const locales = localesOnDisk();
+const words = new Map(languagesIn(locales).map((lang) => [lang, loadWords(locales, lang)]));
+/** Every language for one size of an item; for the others those that take most room, alone and together. */
+const all = [...words.keys(), 'ar+fr', 'en+my+ur', 'uk+am+ar'];
+const longest = ['el', 'my', 'ur', 'en+my+ur'];
+
+/** One kernel an item, so that decks of one size are proven once. */
+const kernels = new Map<string, Solids>();
+
+describe.each(everySize)('every booklet of the $name has room for all it says', ({ item, size }) => {
+  let of: (format: 'page' | 'small' | 'thumb', lang: string) => BookletInput;
+  beforeAll(async () => {
+    const solids = kernels.get(item.name) ?? await rememberingSolids();
+    kernels.set(item.name, solids);
+    const model = modelOf(item, size);
+    const plan = planItem(model, item.order, solids);
+    const sets = picturesFor({ model, plan, cuts: planTubes(model), solids }, ['page', 'small', 'thumb'], undefined, outlineOnly);
+    const sizes = (pictures: (typeof sets)['page']): Readonly<Record<string, PictureSize>> => Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }]));
+    const pictures = { page: sizes(sets.page), small: sizes(sets.small), thumb: sizes(sets.thumb) };
+    const common = { ...rackInput(), model, plan, report: checkModel(model), variants: item.sizes.map(({ name }) => modelOf(item, name)) };
+    of = (format, lang) => {
+      const [first = common.words, ...alongside] = lang.split('+').flatMap((each) => words.get(each) ?? []);
+      return { ...common, pictures: pictures[format], words: first, alongside };
+    };
+  });
+
+  it.each(EDITION_PAPERS.words)('with and without words, on %s', (paper) => {
+    const format = paper === 'a5' || paper === 'half-letter' ? 'small' : 'page';
+    for (const lang of item.sizes.at(-1)?.name === size ? all : longest) {
+      const { pageCount } = bookletPages({ ...of(format, lang), edition: 'words', paper });
+      expect([lang, pageCount > 10 && pageCount < 150]).toEqual([lang, true]);
+    }
+    expect(bookletPages({ ...of(format, 'en'), edition: 'pictures', paper }).pageCount).toBeGreaterThan(10);
+  });
+
+  it('as posters', () => {
+    for (const lang of ['en', 'ar']) {
+      for (const paper of EDITION_PAPERS.wall) expect(wallPages(of('small', lang), paper).pageCount).toBeGreaterThan(10);
+      for (const paper of EDITION_PAPERS.overview) expect(overviewPage(of('thumb', lang), paper).pageCount).toBe(1);
+    }
+  });
+});
