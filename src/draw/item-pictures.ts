@@ -96,7 +96,7 @@ const creaseSection = (model: Model, paper: Paper): Picture =>
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
 export function partPictures(model: Model, solids: Solids, draw: LineDrawer, scales = PART_SCALE): readonly Picture[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];
-  return kinds.flatMap((kind) => {
+  return [...kinds.flatMap((kind) => {
     const body = partBody(model, kind, solids);
     if (body === null) return [];
     // A panel is shown whole: a break would leave out its notches.
@@ -105,6 +105,16 @@ export function partPictures(model: Model, solids: Solids, draw: LineDrawer, sca
       { ...at(scales[kind], WIDEST_PART), id: `part:${kind}` },
       { ...noWider(at, SMALL_SCALE[kind], SMALL_WIDTH), id: `small:${kind}` },
     ];
+  }), ...furtherPlates(model, solids, draw)];
+}
+
+/** Small pictures of the kinds of flat panels after the first: `small:flat-panel:2` and so on. */
+function furtherPlates(model: Model, solids: Solids, draw: LineDrawer): readonly Picture[] {
+  return model.plates.slice(1).flatMap(({ partIds: [id] }, index) => {
+    const body = partBody(model, 'flat-panel', solids, id);
+    if (body === null) return [];
+    const at = (scale: number, widest: number): Picture => composeAlone(body, viewOf('flat-panel'), scale, draw, widest);
+    return [{ ...noWider(at, SMALL_SCALE['flat-panel'], SMALL_WIDTH), id: `small:flat-panel:${index + 2}` }];
   });
 }
 

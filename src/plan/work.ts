@@ -40,7 +40,7 @@ export const WORK: Readonly<Record<Action, Work>> = {
   'pin-posts': { tools: ['hands'], people: 1, cautions: [], check: pair('nut-tight'), minutes: 6 },
   'turn-item': { tools: ['hands'], people: 2, cautions: ['crush'], check: pair('deck-level'), minutes: 2 },
   'stand-up': { tools: ['hands'], people: 2, cautions: ['crush'], check: pair('rack-upright'), minutes: 2 },
-  'cut-panel': { tools: ['tape', 'pencil', 'straight-edge', 'knife', 'punch'], people: 2, cautions: ['sharp', 'gloves'], check: pair('mark'), minutes: 10 },
+  'cut-panel': { tools: ['tape', 'pencil', 'straight-edge', 'knife', 'punch', 'mallet'], people: 2, cautions: ['sharp', 'eyes', 'gloves'], check: pair('mark'), minutes: 10 },
   'set-rails': { tools: ['hands'], people: 2, cautions: ['crush'], check: pair('deck-level'), minutes: 3 },
   'hold-panel': { tools: ['hands'], people: 2, cautions: [], check: pair('panel-flush'), minutes: 2 },
   'pin-panel': { tools: ['hands'], people: 1, cautions: [], check: pair('nut-tight'), minutes: 4 },

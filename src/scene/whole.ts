@@ -32,9 +32,9 @@ export function runScene(model: Model, run: string, solids: Solids): Scene {
   };
 }
 
-/** A part of a kind by itself, as it lies most plainly: tubes and cables along the paper. */
-export function partBody(model: Model, kind: PartKind, solids: Solids): SceneBody | null {
-  const part = model.parts.find((candidate) => candidate.kind === kind);
+/** A part of a kind by itself, the first or the one named, as it lies most plainly: tubes and cables along the paper. */
+export function partBody(model: Model, kind: PartKind, solids: Solids, id?: string): SceneBody | null {
+  const part = model.parts.find((candidate) => candidate.kind === kind && (id === undefined || candidate.id === id));
   if (part === undefined) return null;
   const lying = kind === 'post' || kind === 'long-tube' || kind === 'short-tube' || kind === 'cable';
   const upright = kind === 'panel' ? chained(undone(model.groups[0]?.pose ?? standstill), part.pose) : standstill;

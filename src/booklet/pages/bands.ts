@@ -1,4 +1,3 @@
-import type { PartKind } from '../../model/index.ts';
 import type { Standing, Step } from '../../plan/index.ts';
 import { growth, mostScale, type Flexible } from './break-pages.ts';
 import { caption } from './captions.ts';
@@ -154,14 +153,14 @@ export function picturesOf({ pictures }: BookletInput, { number }: Step): readon
 }
 
 function newPartsHeight(input: BookletInput, step: Step): number {
-  return (step.times > 1 ? timesHeight : 0) + marginParts(input.model, step).reduce((sum, { kind, counts }) =>
-    sum + smallSize(input, kind).height + counts.reduce((lines, { size }) => lines + countHeight + (size.length === 0 ? 0 : lineHeight), 0), 0);
+  return (step.times > 1 ? timesHeight : 0) + marginParts(input.model, step).reduce((sum, { picture, counts }) =>
+    sum + smallSize(input, picture).height + counts.reduce((lines, { size }) => lines + countHeight + (size.length === 0 ? 0 : lineHeight), 0), 0);
 }
 
 /** Size of a part's small picture. Throws where it is wider than the margin column that holds it. */
-export function smallSize(input: BookletInput, kind: PartKind): { readonly width: number; readonly height: number } {
-  const size = pictureSize(input, `small:${kind}`);
+export function smallSize(input: BookletInput, picture: string): { readonly width: number; readonly height: number } {
+  const size = pictureSize(input, picture);
   const { margin, narrow } = sheets[input.paper];
-  if (!narrow && size.width > margin) throw new Error(`booklet: picture "small:${kind}" is ${size.width} mm wide; the margin holds ${margin} mm`);
+  if (!narrow && size.width > margin) throw new Error(`booklet: picture "${picture}" is ${size.width} mm wide; the margin holds ${margin} mm`);
   return size;
 }

@@ -11,7 +11,6 @@ import { itemAndSize } from './names.ts';
 import { packPages } from './pack.ts';
 import { latinLines, lineScale, textLines } from './setting.ts';
 import { lineHeight, sheets, textSize } from './sheet.ts';
-import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
 import { Said, inEach, inSeveral, marked, saidHeight, tonguesOf, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
@@ -30,9 +29,9 @@ export const factsPad = 5;
 /** Size of a source, pt. */
 const sourceSize = 10;
 
-/** Which print this is, who read the words, and the checks with the sources of their limits. */
+/** Which print this is, who read the words, and the checks with the sources of their limits. Without words the cover tells all of it that can be told. */
 export function colophon(input: BookletInput): readonly ReactNode[] {
-  if (input.edition === 'pictures') return [<WordlessColophon key="colophon" input={input} />];
+  if (input.edition === 'pictures') return [];
   const room = pageRoom(input) - findingsPad - headHeight(input) - 2;
   return packPages(entriesOf(input), room, room - headingHeight(input, 'colophon')).map((page, index) => (
     <div className="colophon main" key={index}>
@@ -53,17 +52,6 @@ function entriesOf(input: BookletInput): readonly Entry[] {
     { defer: true, height: deferHeight(input) + lineHeight },
     ...input.report.findings.map((finding) => ({ finding, height: rowHeight(input, finding) })),
   ];
-}
-
-function WordlessColophon({ input }: { readonly input: BookletInput }): ReactNode {
-  const { words, revision, contentMark } = input;
-  return (
-    <div className="colophon main">
-      <ChapterHeading input={input} name="colophon" />
-      <p><SizeMark input={input} height={10} /></p>
-      <p><Spoken text={isolate(`${words.number(revision)} · ${contentMark}`)} /></p>
-    </div>
-  );
 }
 
 /** What the colophon says, by its key. */

@@ -5,6 +5,8 @@ import { countsBySize, type SizedCount } from './part-sizes.ts';
 /** A kind of part in a step's margin: its small picture, and under it how many there are of each length. */
 export interface MarginPart {
   readonly kind: PartKind;
+  /** Name of its small picture. */
+  readonly picture: string;
   readonly counts: readonly SizedCount[];
 }
 
@@ -14,8 +16,15 @@ export function marginParts(model: Model, { action, newParts }: Step): readonly 
   const shown = action === 'mark-posts' ? [{ kind: 'post' as const, ids: posts }] : newParts;
   return shown.map(({ kind, ids }) => ({
     kind,
+    picture: smallPicture(model, kind, ids),
     counts: known(countsBySize(model, ids), ids).map(({ count, size }) => ({ count, size: size.slice(0, 1) })),
   }));
+}
+
+/** `small:<kind>`; of flat panels each kind has its own, `small:flat-panel:2` and so on from the second. */
+function smallPicture({ plates }: Model, kind: PartKind, ids: readonly string[]): string {
+  const place = kind === 'flat-panel' ? plates.findIndex(({ partIds }) => partIds.some((id) => ids.includes(id))) : 0;
+  return `small:${kind}${place > 0 ? `:${place + 1}` : ''}`;
 }
 
 /** Parts that the model does not know have no size, but are counted. */

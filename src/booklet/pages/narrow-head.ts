@@ -35,13 +35,13 @@ export function narrowHead(input: BookletInput, step: Step, least: number): Narr
 
 /** Heights of the rows of a step's repetition and parts. */
 function rowsOf(input: BookletInput, step: Step, room: number): readonly number[] {
-  const parts = marginParts(input.model, step).map((part) => ({ width: narrowPartWidth(input, part), height: pictureSize(input, `small:${part.kind}`).height }));
+  const parts = marginParts(input.model, step).map((part) => ({ width: narrowPartWidth(input, part), height: pictureSize(input, part.picture).height }));
   const times = step.times > 1 ? [{ width: timesWidth, height: 0 }] : [];
   return packRows([...times, ...parts], room, partsGap).map((row) => Math.max(leastRow, ...row.map(({ height }) => height)));
 }
 
 /** Width of a part's small picture with its counts beside it, mm. */
-export function narrowPartWidth(input: BookletInput, { kind, counts }: MarginPart): number {
+export function narrowPartWidth(input: BookletInput, { picture, counts }: MarginPart): number {
   const told = counts.reduce((sum, { size }) => sum + countGap + countWidth + (size.length === 0 ? 0 : lengthWidth), 0);
-  return pictureSize(input, `small:${kind}`).width + told;
+  return pictureSize(input, picture).width + told;
 }

@@ -51,18 +51,19 @@ export function repeatedGlyph({ groups }: BookletInput['model'], { run, action }
 /** Bare frames of two tubes have no picture of their own. */
 const frameGlyphs: Readonly<Record<number, PlainGlyph>> = { 1: 'rail', 3: 'open-frame', 4: 'frame' };
 
-function PartOfStep({ input, part: { kind, counts } }: { readonly input: BookletInput; readonly part: MarginPart }): ReactNode {
+function PartOfStep({ input, part }: { readonly input: BookletInput; readonly part: MarginPart }): ReactNode {
+  const { kind, picture, counts } = part;
   const count = counts.reduce((sum, each) => sum + each.count, 0);
   const { narrow } = sheets[input.paper];
   return (
-    <li style={{ minHeight: `${smallSize(input, kind).height}mm`, ...(narrow ? { width: `${narrowPartWidth(input, { kind, counts })}mm` } : {}) }}>
-      <PlacedPicture input={input} id={`small:${kind}`} alt={input.words.t(`parts.${kind}.counted`, { count })} />
+    <li style={{ minHeight: `${smallSize(input, picture).height}mm`, ...(narrow ? { width: `${narrowPartWidth(input, part)}mm` } : {}) }}>
+      <PlacedPicture input={input} id={picture} alt={input.words.t(`parts.${kind}.counted`, { count })} />
       {counts.map((each) => <CountAndLength key={each.size.join()} input={input} counted={each} />)}
     </li>
   );
 }
 
-/** Tubes of different lengths look alike with their breaks, and flat panels by their first kind: the length is told. */
+/** Tubes of different lengths look alike with their breaks: the length is told. */
 function CountAndLength({ input: { words }, counted: { count, size } }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
   const length = sizeText(words, size);
   return (

@@ -9,8 +9,8 @@ import type { BookletInput } from './types.ts';
 export const innerGap = 1.2;
 const widestGap = 6;
 const leastGap = 2.4;
-/** Heights of a narrow page's pictograms that are tried, mm; at 8 mm they can still be told apart. */
-const narrowHeights = [glyphHeight, 10, 9, 8];
+/** Heights of the pictograms that are tried, mm; at 8 mm they can still be told apart. */
+const heights = [glyphHeight, 10, 9, 8];
 
 interface StepStripProps {
   readonly input: BookletInput;
@@ -44,9 +44,9 @@ export function StepStrip({ input, step }: StepStripProps): ReactNode {
   );
 }
 
-/** The highest pictograms with which the strip fits `width`: a narrow page sets those of a long strip smaller. Throws where not even the least do. */
-function stripHeight(step: Step, { main: width, narrow }: Sheet): number {
-  const height = (narrow ? narrowHeights : [glyphHeight]).find((each) => widestGapIn(step, width, each) >= leastGap);
+/** The highest pictograms with which the strip fits its column: those of a long strip are set smaller. Throws where not even the least do. */
+function stripHeight(step: Step, { main: width }: Sheet): number {
+  const height = heights.find((each) => widestGapIn(step, width, each) >= leastGap);
   if (height === undefined) throw new Error(`booklet: step ${step.number} (${step.key}) has more pictograms than a strip of ${width} mm holds`);
   return height;
 }

@@ -59,7 +59,7 @@ export interface BookletInput {
   readonly variants: readonly Model[];
   /**
    * Sizes of the pictures by id: `finished`, `lettered`, `cut-bars`, `pattern`, `crease-section`,
-   * `plate:<number>` for each of the model's flat panels from 1, `part:<kind>`, `small:<kind>`, `step:<number>`,
+   * `plate:<number>` for each of the model's flat panels from 1, `part:<kind>`, `small:<kind>` (of further flat panels `small:flat-panel:<number>` from 2), `step:<number>`,
    * `step:<number>:a` and so on, `run:<run>`.
    */
   readonly pictures: Readonly<Record<string, PictureSize>>;

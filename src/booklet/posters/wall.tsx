@@ -1,6 +1,5 @@
 import type { CSSProperties, ReactNode } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
-import type { PartKind } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { workCautions } from '../pages/before.tsx';
 import { picturesOf, walksRound } from '../pages/bands.ts';
@@ -145,11 +144,11 @@ function Parts({ input, paper, step }: PageProps & { readonly step: Step }): Rea
   );
 }
 
-function PartOfStep({ input, part: { kind, counts }, scale }: { readonly input: BookletInput; readonly part: MarginPart; readonly scale: number }): ReactNode {
+function PartOfStep({ input, part: { kind, picture, counts }, scale }: { readonly input: BookletInput; readonly part: MarginPart; readonly scale: number }): ReactNode {
   const { words } = input;
   return (
     <li>
-      <Picture input={input} id={`small:${kind satisfies PartKind}`} alt={words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, { count }) => sum + count, 0) })} scale={scale} />
+      <Picture input={input} id={picture} alt={words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, { count }) => sum + count, 0) })} scale={scale} />
       {counts.map(({ count, size }) => {
         const length = sizeText(words, size);
         return (

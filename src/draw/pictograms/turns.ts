@@ -1,11 +1,15 @@
-import { arcArrow, arrow } from './arrows.ts';
-import { black, body, bold, stroke, straight, thin, together, white, type Ink } from './ink.ts';
+import { arrow } from './arrows.ts';
+import { black, body, bold, dot, placed, solid, stroke, straight, thin, together, white, type Ink } from './ink.ts';
 
-/** Turned on its foot to show another side: an upright thing with one dark side, an arrow round it. */
+/** Someone walks round an upright thing to its other side: a thing with one dark side, a person, an arrow on the floor round it. */
 const turnRound: Ink = together(
-  body('M15 8L24 4L33 8V27L24 31L15 27z', white, thin),
-  body('M24 12L33 8V27L24 31z', black, thin),
-  arcArrow(24, 21, 19, 165, 15, { shaft: 4, head: 11 }),
+  body('M20 7L28.5 3L37 7V24L28.5 28L20 24z', white, thin),
+  body('M28.5 11L37 7V24L28.5 28z', black, thin),
+  dot(8, 12, 3.8),
+  solid('M3.8 17.5H12.2L10.8 28H5.2z'),
+  stroke('M6 27L4.7 36M10 27L11.3 36', 2.8),
+  stroke('M14 39Q28 47.5 39 36', 3.5),
+  placed(43.5, 29, -60, solid('M0 0L-10.5 -5.8V5.8z')),
 );
 
 export const turnPictures = {

@@ -100,9 +100,9 @@ function NewParts({ maker, step }: { readonly maker: Maker; readonly step: Step 
   if (parts.length === 0) return null;
   return (
     <ul className="new">
-      {parts.map(({ kind, counts }) => (
+      {parts.map(({ kind, picture, counts }) => (
         <li key={kind}>
-          <Small maker={maker} id={`small:${kind}`} label={say((telling) => telling.words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, each) => sum + each.count, 0) }))} />
+          <Small maker={maker} id={picture} label={say((telling) => telling.words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, each) => sum + each.count, 0) }))} />
           <div>
             {counts.map(({ count, size }) => (
               <p key={size.join()}><b><Figure text={words.times(count)} /></b> <Figure text={sizeText(words, size) ?? ''} /></p>

@@ -4,16 +4,16 @@ import { capHeights, lengthText } from '../lettering.ts';
 import type { Mark } from '../marks.ts';
 import { onStock, orderRoom, stockCuts, stockMarks } from '../on-stock.ts';
 import type { Paper } from '../svg.ts';
-import { boxOnPaper, fitView, onPaper } from '../view.ts';
+import { boxOnPaper, fitView, onPaper, type View } from '../view.ts';
 import { mainBox } from './layout.ts';
 
 const cap = capHeights.step;
 const dimensionGap = 6;
 
-/** The blank's two cuts on the stock panel, measured from its lower left corner; what is left over is hatched. */
+/** The blank's two cuts on the stock panel, measured from its lower left corner, and how large that is; what is left over is hatched. */
 export function blankStage(pattern: FlatPattern, stock: Vec2, paper: Paper): readonly Mark[] {
   const blank = onStock('blank', pattern.blank, stock);
-  const reach = runningReach([lengthText(blank[1])], cap);
+  const reach = runningReach([blank, stock].map((each) => lengthText(each[1])), cap);
   const extent = { least: [0, 0], most: stock } as const;
   const view = fitView(extent, mainBox(paper, 0, {
     left: dimensionGap + reach, right: orderRoom, top: orderRoom, bottom: dimensionGap + runningReach(['0'], cap),
@@ -24,11 +24,17 @@ export function blankStage(pattern: FlatPattern, stock: Vec2, paper: Paper): rea
     ...stockCuts(view, blank, stock),
     ...runningDimension({
       axis: 'x', datum: box.x, line: box.y + box.height + dimensionGap, feature: box.y + box.height, cap,
-      stations: [{ at: onPaper(view, blank)[0], text: lengthText(blank[0]) }],
+      stations: stationsOf(view, blank, stock, 0),
     }),
     ...runningDimension({
       axis: 'y', datum: box.y + box.height, line: box.x - dimensionGap, feature: box.x, cap,
-      stations: [{ at: onPaper(view, blank)[1], text: lengthText(blank[1]) }],
+      stations: stationsOf(view, blank, stock, 1),
     }),
   ];
+}
+
+/** Where the cut runs, and where the stock ends, unless that is where it is cut. */
+function stationsOf(view: View, blank: Vec2, stock: Vec2, side: 0 | 1): readonly { readonly at: number; readonly text: string }[] {
+  const lengths = stock[side] - blank[side] > 0.5 ? [blank, stock] : [blank];
+  return lengths.map((each) => ({ at: onPaper(view, each)[side], text: lengthText(each[side]) }));
 }

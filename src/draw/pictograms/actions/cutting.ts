@@ -42,8 +42,8 @@ export const cutNotches: Ink = together(
 export const halfCut: Ink = together(
   body(box(2.5, 24, 43, 21), tint, thin),
   solid(box(1.5, 22, 45, 5.5)),
+  solid('M17.5 20.5H30.5V31L24 43L17.5 31z', white),
   solid(box(1.5, 41, 45, 5.5)),
-  solid('M17.5 20.5H30.5V28L24 39.5L17.5 28z', white),
-  body('M18.5 3H29.5V26L24 37.5L18.5 26z'),
+  body('M18.5 3H29.5V29L24 40.5L18.5 29z'),
   body('M16.5 2.5H31.5V13H16.5z', black),
 );

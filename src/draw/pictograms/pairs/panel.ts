@@ -9,7 +9,7 @@ const slit = (tip: number): Ink => solid(`M28 17H44V${tip - 9}L36 ${tip + 3}L28 
 
 /** The lower skin stays whole as the hinge. */
 export const halfCut: Pair = {
-  right: together(core, solid(box(3, 37, 66, 5)), slit(33), upperSkin, blade(33)),
+  right: together(core, slit(36), solid(box(3, 37, 66, 5)), upperSkin, blade(36)),
   wrong: together(core, slit(42), solid(box(28, 36, 16, 8), white), solid(`${box(3, 37, 26, 5)}${box(43, 37, 26, 5)}`), upperSkin, blade(46)),
 };
 
