@@ -119,12 +119,12 @@ function path(text: string, from: Vec2, to: Vec2, beside: Vec2): readonly Mark[]
   ];
 }
 
-/** A snip is short: its number stands inside the panel with a leader that ends in an arrow on the cut. */
+/** A snip is short: its number stands inside the panel with a leader to the cut; an arrow's head would hide it. */
 function snipPath(text: string, from: Vec2, to: Vec2, way: Vec2): readonly Mark[] {
   const middle: Vec2 = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
   const far = 9;
   const centre: Vec2 = [middle[0] + way[0] * far * 0.75, middle[1] + way[1] * far * 0.75];
-  return [line(pens.motion, centre, middle), arrowhead(middle, [-way[0], -way[1]], 3), order(text, centre)];
+  return [line(pens.dimension, centre, middle), order(text, centre)];
 }
 
 function order(text: string, centre: Vec2): Mark {
