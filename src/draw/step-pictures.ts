@@ -43,7 +43,7 @@ function benchPicture(givens: StepGivens, step: Step): Picture | null {
   const { bench } = papersOf(givens);
   if (step.action === 'cut-tubes') return cutBarsInPieces(cuts, papersOf(givens))[0] ?? null;
   if (step.action === 'cut-blank') return markingPicture(pattern, { stage: 'blank', stock: [kit.panel.length, kit.panel.width] }, bench);
-  if (step.action === 'cut-panel') return plateSheet(model, Math.max(0, 'abcdefgh'.indexOf(step.key.split(':')[1] ?? 'a')), bench);
+  if (step.action === 'cut-panel') return plateSheet(model, Math.max(0, 'abcdefgh'.indexOf(step.key.split(':')[1] ?? 'a')), bench, false);
   if (step.action === 'mark-posts') return postKinds(model).slice(0, 1).map((post) => postMarks(model, post, papersOf(givens).posts))[0] ?? null;
   const stage = BENCH_STAGE[step.action];
   return stage === undefined ? null : markingPicture(pattern, { stage }, bench);
@@ -60,11 +60,11 @@ export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): rea
 export const cutBars = ({ stock, patterns }: TubeCutPlan, width = FORMATS.page.bench.width): Picture =>
   cutBarsPicture({ stock, kerf: 0, patterns }, { width, height: cutBarsPaper({ stock, kerf: 0, patterns }).height });
 
-/** A flat panel to cut from the stock panel, by its place in the model's list. */
-export function plateSheet({ kit, plates }: Model, index: number, paper: Paper = FORMATS.page.bench): Picture {
+/** A flat panel to cut from the stock panel, by its place in the model's list, and how many there are, where its step does not tell. */
+export function plateSheet({ kit, plates }: Model, index: number, paper: Paper = FORMATS.page.bench, isCounted = true): Picture {
   const plate = plates[index];
   if (plate === undefined) throw new RangeError(`no flat panel ${index + 1}; there are ${plates.length}`);
-  return platePicture(plate, [kit.panel.length, kit.panel.width], plate.partIds.length, paper);
+  return platePicture(plate, [kit.panel.length, kit.panel.width], isCounted ? plate.partIds.length : null, paper);
 }
 
 /** One post of each kind: those of one length with the same marks are marked alike. */

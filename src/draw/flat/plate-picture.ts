@@ -32,12 +32,12 @@ const leastRadius = 0.9;
  * it has and how many such panels there are; on the right the panel itself with its sides and with its holes
  * measured from its lower left corner. Throws a RangeError when it does not fit on the stock or the paper is too small.
  */
-export function platePicture(plate: FlatPanel, stock: Vec2, count: number, paper: Paper = platePaper): Picture {
+export function platePicture(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper = platePaper): Picture {
   return toPicture('plate', paper, plateMarks(plate, stock, count, paper));
 }
 
 /** The marks of the picture, for the tests. */
-export function plateMarks(plate: FlatPanel, stock: Vec2, count: number, paper: Paper): readonly Mark[] {
+export function plateMarks(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper): readonly Mark[] {
   const column: Box = { x: margin, y: margin, width: stockColumn, height: paper.height - 2 * margin };
   const x = margin + stockColumn;
   const view = plateView(plate, { x: x + arrowLength, y: margin, width: paper.width - margin - x - arrowLength, height: column.height });
@@ -108,8 +108,8 @@ function dimensions(plate: FlatPanel, view: View): readonly Mark[] {
 }
 
 /** How many holes of which diameter in a panel, and how many panels, each beside its sign. */
-function counts(plate: FlatPanel, count: number, box: Box): readonly Mark[] {
-  const rows = [...holeRow(plate), [panelSign, '', `×${count}`] as const];
+function counts(plate: FlatPanel, count: number | null, box: Box): readonly Mark[] {
+  const rows = [...holeRow(plate), ...(count === null ? [] : [[panelSign, '', `×${count}`] as const])];
   const pitch = Math.min(12, box.height / rows.length);
   return rows.flatMap(([sign, size, times], index) => {
     const y = box.y + (index + 0.5) * pitch;
