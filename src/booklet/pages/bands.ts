@@ -7,7 +7,8 @@ import { marginParts } from './margin-parts.ts';
 import { narrowHead, type NarrowHead } from './narrow-head.ts';
 import { pictureSize } from './placed-picture.tsx';
 import { packPages } from './pack.ts';
-import { captionSize, glyphHeight, lineHeight, sheets } from './sheet.ts';
+import { captionSize, lineHeight, sheets } from './sheet.ts';
+import { stripOf } from './strip.ts';
 import { saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
@@ -118,7 +119,7 @@ function stepBands(input: BookletInput, step: Step, over: number): readonly Band
   const { leastScale } = sheets[input.paper];
   const ids = picturesOf(input, step);
   const [head, further] = [headOf(input, step, false), headOf(input, step, true)];
-  const room = (taken: number): number => (pageRoom(input) - taken - glyphHeight - rowGap - 2 * bandPad - 0.5) / leastScale;
+  const room = (taken: number): number => (pageRoom(input) - taken - stripOf(step, sheets[input.paper]).height - rowGap - 2 * bandPad - 0.5) / leastScale;
   // Where what is said in several languages leaves no room for a picture, the first page is left without one.
   const pages = packPages(ids.map((id) => ({ id, height: pictureSize(input, id).height + rowGap })), room(further.parts), room(over + head.caption + head.parts));
   return pages.map((page, index) => stepBand(input, step, page.map(({ id }) => id), index < pages.length - 1, index > 0));
@@ -128,7 +129,7 @@ function stepBand(input: BookletInput, step: Step, ids: readonly string[], goesO
   const { narrow, leastScale } = sheets[input.paper];
   const flexible = ids.reduce((sum, id) => sum + pictureSize(input, id).height, 0);
   const { caption: headHeight, parts: partsHeight } = headOf(input, step, comes);
-  const column = headHeight + partsHeight + (ids.length === 0 ? 0 : rowGap + flexible + rowGap * ids.length + glyphHeight);
+  const column = headHeight + partsHeight + (ids.length === 0 ? 0 : rowGap + flexible + rowGap * ids.length + stripOf(step, sheets[input.paper]).height);
   const margin = narrow ? 0 : numeralHeight + (comes ? 0 : newPartsHeight(input, step));
   const height = Math.ceil(2 * (Math.max(column, margin) + 2 * bandPad)) / 2;
   return {

@@ -1,30 +1,22 @@
 import type { ReactNode } from 'react';
 import type { Step } from '../../plan/index.ts';
-import { CheckPictures, checkWidth } from './check-pictures.tsx';
+import { CheckPictures } from './check-pictures.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
-import { glyphHeight, sheets, type Sheet } from './sheet.ts';
+import { sheets } from './sheet.ts';
+import { stripOf } from './strip.ts';
 import type { BookletInput } from './types.ts';
-
-/** Between pictograms of one group, and between groups where there is room and at the least, mm. */
-export const innerGap = 1.2;
-const widestGap = 6;
-const leastGap = 2.4;
-/** Heights of the pictograms that are tried, mm; at 8 mm they can still be told apart. */
-const heights = [glyphHeight, 10, 9, 8];
 
 interface StepStripProps {
   readonly input: BookletInput;
   readonly step: Step;
 }
 
-/** Under a step's picture: action, tools, people, cautions; at the far end what to look at. */
+/** Under a step's picture: action, tools, people, cautions; at the far end, or in a row of its own, what to look at. */
 export function StepStrip({ input, step }: StepStripProps): ReactNode {
   const { words, glyphs } = input;
-  const sheet = sheets[input.paper];
-  const { main } = sheet;
-  const height = stripHeight(step, sheet);
+  const { glyph: height, gap, isParted, height: whole } = stripOf(step, sheets[input.paper]);
   return (
-    <ul className="strip" style={{ height: `${glyphHeight}mm`, columnGap: `${groupGap(step, main, height)}mm` }}>
+    <ul className={isParted ? 'strip parted' : 'strip'} style={{ height: `${whole}mm`, columnGap: `${gap}mm` }}>
       <li className="action">
         <GlyphMark glyph={glyphs.action(step.action)} label={words.t(`actions.names.${step.action}`)} height={height} />
       </li>
@@ -42,30 +34,4 @@ export function StepStrip({ input, step }: StepStripProps): ReactNode {
       {step.check && <li className="check"><CheckPictures input={input} check={step.check} height={height} /></li>}
     </ul>
   );
-}
-
-/** The highest pictograms with which the strip fits its column: those of a long strip are set smaller. Throws where not even the least do. */
-function stripHeight(step: Step, { main: width }: Sheet): number {
-  const height = heights.find((each) => widestGapIn(step, width, each) >= leastGap);
-  if (height === undefined) throw new Error(`booklet: step ${step.number} (${step.key}) has more pictograms than a strip of ${width} mm holds`);
-  return height;
-}
-
-/** Gap between groups, mm. */
-const groupGap = (step: Step, width: number, height: number): number => Math.min(widestGap, Math.floor(widestGapIn(step, width, height) * 10) / 10);
-
-function widestGapIn(step: Step, width: number, height: number): number {
-  const groups = groupWidths(step, height);
-  return (width - groups.reduce((sum, each) => sum + each, 0)) / (groups.length - 1);
-}
-
-function groupWidths({ tools, cautions, check }: Step, height: number): readonly number[] {
-  const row = (count: number): number => count * height + Math.max(0, count - 1) * innerGap;
-  return [
-    row(1),
-    row(tools.length),
-    row(1),
-    ...(cautions.length > 0 ? [row(cautions.length)] : []),
-    ...(check ? [checkWidth(check.kind, height)] : []),
-  ];
 }

@@ -16,7 +16,7 @@ import { plateGap } from './plates.tsx';
 import { lineScale } from './setting.ts';
 import { captionSize, heading, lineHeight, sheets, textSize } from './sheet.ts';
 import { sizeColumnGap, sizeGap, sizeRow, sizesPad } from './size-names.tsx';
-import { innerGap } from './step-strip.tsx';
+import { innerGap } from './strip.ts';
 import { leastWords, safePad, toldColumnGap, toldGap, toldLine, toldSize } from './told.ts';
 import { columnGap } from './tongues.tsx';
 import { narrowStyle } from './narrow-style.ts';
@@ -153,6 +153,8 @@ const stepStyle = `
 .work { grid-column: 2; display: flex; flex-direction: column; align-items: center; }
 .strip { align-self: stretch; display: flex; align-items: center; }
 .strip li { display: flex; gap: ${innerGap}mm; align-items: center; }
+.strip.parted { flex-wrap: wrap; align-content: space-between; }
+.strip.parted .check { flex-basis: 100%; justify-content: flex-end; }
 .strip .check { gap: ${pairGap}mm; margin-inline-start: auto; }
 .measure { font-size: 14pt; font-weight: 700; }
 .announced { grid-column: 2; display: flex; align-items: center; gap: 5mm; height: 100%; }

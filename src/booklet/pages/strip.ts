@@ -1,0 +1,56 @@
+import type { Step } from '../../plan/index.ts';
+import { checkWidth } from './check-pictures.tsx';
+import { glyphHeight, type Sheet } from './sheet.ts';
+
+/** Between pictograms of one group, between groups where there is room and at the least, and between two rows, mm. */
+export const innerGap = 1.2;
+const widestGap = 6;
+const leastGap = 2.4;
+const stripRowGap = 1.5;
+/** Heights of the pictograms that are tried, mm; at 8 mm they can still be told apart. */
+const heights = [glyphHeight, 10, 9, 8];
+
+type Row = Pick<Step, 'tools' | 'cautions' | 'check'>;
+
+/** How a step's pictograms are set. All in mm. */
+export interface Strip {
+  /** Height of a pictogram. */
+  readonly glyph: number;
+  /** Between groups. */
+  readonly gap: number;
+  /** What to look at stands in a row of its own. */
+  readonly isParted: boolean;
+  /** Height of it all. */
+  readonly height: number;
+}
+
+/**
+ * The highest pictograms with which the strip fits its column: those of a long strip are set smaller, and where not
+ * even the least fit, in two rows. Throws where that is not enough.
+ */
+export function stripOf(step: Step, { main: width }: Sheet): Strip {
+  for (const isParted of [false, true]) {
+    for (const glyph of heights) {
+      const gap = widestGapIn(isParted ? { ...step, check: null } : step, width, glyph);
+      if (gap < leastGap) continue;
+      return { glyph, gap: Math.min(widestGap, Math.floor(gap * 10) / 10), isParted, height: isParted ? 2 * glyph + stripRowGap : glyphHeight };
+    }
+  }
+  throw new Error(`booklet: step ${step.number} (${step.key}) has more pictograms than a strip of ${width} mm holds`);
+}
+
+function widestGapIn(row: Row, width: number, glyph: number): number {
+  const groups = groupWidths(row, glyph);
+  return (width - groups.reduce((sum, each) => sum + each, 0)) / (groups.length - 1);
+}
+
+function groupWidths({ tools, cautions, check }: Row, glyph: number): readonly number[] {
+  const row = (count: number): number => count * glyph + Math.max(0, count - 1) * innerGap;
+  return [
+    row(1),
+    row(tools.length),
+    row(1),
+    ...(cautions.length > 0 ? [row(cautions.length)] : []),
+    ...(check ? [checkWidth(check.kind, glyph)] : []),
+  ];
+}
