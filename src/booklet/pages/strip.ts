@@ -6,7 +6,7 @@ import { glyphHeight, type Sheet } from './sheet.ts';
 export const innerGap = 1.2;
 const widestGap = 6;
 const leastGap = 2.4;
-const stripRowGap = 1.5;
+const stripRowGap = 3;
 /** Heights of the pictograms that are tried, mm; at 8 mm they can still be told apart. */
 const heights = [glyphHeight, 10, 9, 8];
 
