@@ -8,8 +8,6 @@ import { stockMessages } from './stock-messages.ts';
 export const CORNERS_OF_PANEL = ['lower-left', 'lower-right', 'upper-left', 'upper-right'] as const;
 export const DAMAGE = ['hole', 'broken-corner', 'rib', 'seam', 'other'] as const;
 export const GRAIN = ['length', 'width'] as const;
-/** What is only counted. */
-export const COUNTED = ['joints', 'panel-pins', 'joint-pins', 'wing-nuts'] as const;
 
 const zeroOrMore = (purpose: string) =>
   z.int({ error: stockMessages.wholeFromZero }).min(0, { error: stockMessages.wholeFromZero }).max(stockMessages.mostCounted, { error: stockMessages.wholeFromZero }).default(0).meta({ description: purpose });

@@ -1,5 +1,5 @@
 /** Things that come back in many pictures, drawn the same way each time. */
-import { black, body, box, dot, placed, ring, solid, straight, stroke, thin, tint, together, white, type Ink } from './ink.ts';
+import { black, body, box, placed, ring, solid, straight, stroke, thin, tint, together, type Ink } from './ink.ts';
 
 /** A pencil whose point is at (x, y); it lies towards `angle`. */
 export const pencil = (x: number, y: number, angle: number, length: number, half: number): Ink =>
@@ -32,9 +32,6 @@ export const pinSide = (x: number, y: number, half: number, shank: number): Ink 
     stroke(straight(x, y, x, y + shank), 3),
     solid(`M${x - half} ${y}Q${x - half} ${y - half * 0.9} ${x} ${y - half * 0.9}T${x + half} ${y}z`),
   );
-
-/** A panel pin seen from above; `in` when it sits, an empty hole when not. */
-export const pinPlan = (x: number, y: number, sits: boolean): Ink => (sits ? dot(x, y, 3.4) : ring(x, y, 2.2, thin, white));
 
 /** The floor. */
 export const floor = (x1: number, x2: number, y: number): Ink => stroke(straight(x1, y, x2, y), thin);
