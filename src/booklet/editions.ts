@@ -1,9 +1,13 @@
+/** Papers that every printer takes, and those of which two pages go on one of them. */
+export const FULL_PAPERS = ['a4', 'letter'] as const;
+export const HALF_PAPERS = ['a5', 'half-letter'] as const;
+
 /** Papers on which each edition comes. */
 export const EDITION_PAPERS = {
-  pictures: ['a4', 'letter', 'a5', 'half-letter'],
-  words: ['a4', 'letter', 'a5', 'half-letter'],
-  wall: ['a4', 'letter', 'a3'],
-  overview: ['a4', 'letter'],
+  pictures: [...FULL_PAPERS, ...HALF_PAPERS],
+  words: [...FULL_PAPERS, ...HALF_PAPERS],
+  wall: [...FULL_PAPERS, 'a3'],
+  overview: FULL_PAPERS,
 } as const;
 
 export type AnyEdition = keyof typeof EDITION_PAPERS;

@@ -1,4 +1,5 @@
-export { comesOn, EDITION_PAPERS, EDITIONS, type AnyEdition } from './editions.ts';
+export { comesOn, EDITION_PAPERS, EDITIONS, FULL_PAPERS, HALF_PAPERS, type AnyEdition } from './editions.ts';
+export { pictureSizes } from './picture-sizes.ts';
 export { cutPages, type CutPagesInput } from './cut-pages/index.ts';
 export { bookletPages, caption, figure, glyphsFrom, lengthName, Spoken, stepAlt, type BookletInput, type BookletPages, type Edition, type PlacePicture } from './pages/index.ts';
 export {

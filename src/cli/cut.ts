@@ -1,12 +1,12 @@
-import { createHash } from 'node:crypto';
 import { join } from 'node:path';
-import { cutPages, glyphsFrom, languagesIn, loadWords, openPrinter, picturePlace, type Paper, type Words } from '../booklet/index.ts';
+import { cutPages, FULL_PAPERS, glyphsFrom, languagesIn, loadWords, openPrinter, picturePlace, pictureSizes, type Paper, type Words } from '../booklet/index.ts';
 import type { CutOrder, Edges } from '../cut/index.ts';
 import * as drawing from '../draw/index.ts';
 import { cutRecord } from './cut-record.ts';
 import { cutReport } from './cut-report.ts';
-import { localeFiles, makeFolder, writeWhole } from './files.ts';
+import { localeFiles, makeFolder } from './files.ts';
 import { orderLines } from './order-lines.ts';
+import { paperEnding, shortMark, writeTold } from './printed.ts';
 import { chosen } from './project.ts';
 import { cutPlanner } from './supply.ts';
 
@@ -21,27 +21,26 @@ export interface CutOptions {
 }
 
 const EDGES: readonly Edges[] = ['straight', 'any'];
-const PAPERS: readonly Paper[] = ['a4', 'letter'];
 
 /** Plans the cutting of an order, prints what it takes, writes the plan and draws it. What can be refused is refused before anything is written. */
 export async function cutCommand(words: readonly string[], options: CutOptions): Promise<void> {
   if (options.stock !== undefined && options.kits === true) throw new Error('--stock and --kits: only one of them; would be right: --stock <file> for what was counted, --kits for whole kits alone');
   const locales = localeFiles('locales');
   const languages = chosen(languagesIn(locales), options.lang, 'lang').map((lang) => loadWords(locales, lang));
-  const papers = chosen(PAPERS, options.paper, 'paper');
+  const papers = chosen(FULL_PAPERS, options.paper, 'paper');
   const [edges] = chosen(EDGES, [options.edges ?? 'straight'], 'edges');
   const lines = orderLines(words);
   const order = (await cutPlanner(options.stock, edges))(lines);
   process.stdout.write(`${cutReport(order).join('\n')}\n`);
   makeFolder(options.out);
   const record = `${JSON.stringify(cutRecord(order), null, 2)}\n`;
-  write(join(options.out, 'cut.json'), record);
-  await print(order, createHash('sha256').update(record).digest('hex').slice(0, 8), languages, papers, options.out);
+  writeTold(join(options.out, 'cut.json'), record);
+  await print(order, shortMark(record), languages, papers, options.out);
 }
 
 async function print(order: CutOrder, contentMark: string, languages: readonly Words[], papers: readonly Paper[], out: string): Promise<void> {
   const pictures = drawing.cutPlanPictures(order);
-  const sizes = Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }]));
+  const sizes = pictureSizes(pictures);
   const printer = await openPrinter({});
   try {
     const book = await printer.pictures(pictures);
@@ -49,16 +48,11 @@ async function print(order: CutOrder, contentMark: string, languages: readonly W
       for (const words of languages) {
         const pages = cutPages({ order, paper, words, pictures: sizes, placePicture: picturePlace, glyphs: glyphsFrom(drawing), contentMark });
         const { html, css, dir, title } = pages;
-        write(join(out, `cut-${words.lang}${paper === 'a4' ? '' : `-${paper}`}.pdf`),
+        writeTold(join(out, `cut-${words.lang}${paperEnding(paper)}.pdf`),
           await printer.document({ id: `cut-${words.lang}-${paper}`, html, css, dir, title, lang: words.lang, paper, contentMark }, book));
       }
     }
   } finally {
     await printer.close();
   }
-}
-
-function write(path: string, content: string | Uint8Array): void {
-  writeWhole(path, content);
-  process.stdout.write(`${path}\n`);
 }

@@ -2,7 +2,7 @@ import { planTubes } from '../cut/index.ts';
 import { cachedDrawer, stepPictures } from '../draw/index.ts';
 import { buildModel, loadSolids } from '../model/index.ts';
 import { planItem } from '../plan/index.ts';
-import { writeWhole } from './files.ts';
+import { writeTold } from './printed.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 
 /** Writes the picture of one step, and beside it the further pictures it has. */
@@ -19,8 +19,6 @@ export async function drawCommand(name: string, options: { readonly step: string
   const pictures = stepPictures({ model, plan, cuts: planTubes(model), solids, draw: cachedDrawer() }, step);
   const base = (options.out ?? `${item.name}-${size}-step-${step.number}.svg`).replace(/\.svg$/, '');
   pictures.forEach((picture, index) => {
-    const path = `${base}${index === 0 ? '' : `-${'abc'[index - 1] ?? index}`}.svg`;
-    writeWhole(path, picture.svg);
-    process.stdout.write(`${path}\n`);
+    writeTold(`${base}${index === 0 ? '' : `-${'abc'[index - 1] ?? index}`}.svg`, picture.svg);
   });
 }

@@ -2,8 +2,9 @@ import { join } from 'node:path';
 import { languagesIn, loadWords } from '../booklet/index.ts';
 import * as drawing from '../draw/index.ts';
 import { buildModel, loadSolids } from '../model/index.ts';
-import { localeFiles, makeFolder, writeWhole } from './files.ts';
+import { localeFiles, makeFolder } from './files.ts';
 import { workThrough } from './make.ts';
+import { writeTold } from './printed.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { variantGuide } from './variant-guide.ts';
 
@@ -22,12 +23,12 @@ export async function guideCommand(name: string, options: GuideOptions): Promise
     const drafts = [];
     for (const size of chosen(sizesOf(item), options.size, 'size')) drafts.push(await workThrough(item, size, options));
     const models = sizesOf(item).map((size) => buildModel(item, size));
-    for (const { folder, variant: { model, plan, cuts, ...rest } } of drafts) {
+    for (const { folder, variant } of drafts) {
+      const { model, plan, cuts } = variant;
       const pictures = drawing.itemPictures(model, plan, cuts, await loadSolids());
       const file = join(folder, `${item.name}-${model.size}.html`);
       makeFolder(folder);
-      writeWhole(file, await variantGuide({ ...rest, model, plan, cuts, pictures }, models, languages));
-      process.stdout.write(`${file}\n`);
+      writeTold(file, await variantGuide({ ...variant, pictures }, models, languages));
     }
   }
 }

@@ -1,9 +1,8 @@
 import { join } from 'node:path';
 import {
-  bookletPages, comesOn, EDITION_PAPERS, EDITIONS, glyphsFrom, isHalfPaper, languagesIn, loadWords, openPrinter, picturePlace, pseudoLanguage, stitched, withPseudoLanguage,
+  bookletPages, comesOn, EDITION_PAPERS, EDITIONS, FULL_PAPERS, glyphsFrom, HALF_PAPERS, isHalfPaper, languagesIn, loadWords, openPrinter, picturePlace, pictureSizes, pseudoLanguage, stitched, withPseudoLanguage,
   type AnyEdition, type Edition, type Paper, type PosterPaper, type PrintDocument, type Printer, type Words,
 } from '../booklet/index.ts';
-import { checkModel } from '../check/index.ts';
 import { planTubes } from '../cut/index.ts';
 import * as drawing from '../draw/index.ts';
 import { buildModel, loadSolids, type Model } from '../model/index.ts';
@@ -14,7 +13,9 @@ import { newProgress, type Progress } from './progress.ts';
 import { bindingOf, papersToStitch, type Binding, type BindingOptions } from './binding.ts';
 import { drawnSets, formatOf, printedSets } from './picture-sets.ts';
 import { formatOfPoster, posterDocument, posterEnding, postersOf, type Poster } from './posters.ts';
+import { paperEnding } from './printed.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
+import { checkedSize, soundSize } from './sound.ts';
 import { nameOf, tonguesAsked, type Tongues } from './tongues.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
 import { variantGuide } from './variant-guide.ts';
@@ -30,9 +31,7 @@ export interface MakeOptions extends BindingOptions {
 }
 
 const USUAL_EDITIONS: readonly Edition[] = ['pictures', 'words'];
-const PAPERS: readonly (Paper | PosterPaper)[] = ['a4', 'letter', 'a5', 'half-letter', 'a3'];
-const USUAL_PAPERS: readonly Paper[] = ['a4', 'letter'];
-const HALF_PAPERS: readonly Paper[] = ['a5', 'half-letter'];
+const PAPERS: readonly (Paper | PosterPaper)[] = [...FULL_PAPERS, ...HALF_PAPERS, 'a3'];
 
 /** Makes the booklets asked for, and beside those of each size build.json and the phone guide. What can be refused is refused before anything is written. */
 export async function makeCommand(name: string | undefined, options: MakeOptions): Promise<void> {
@@ -70,7 +69,7 @@ function booklets(options: MakeOptions): Pick<Shop, 'binding' | 'booklets' | 'po
   const known = languagesIn(locales);
   const editions = chosen(EDITIONS, options.edition ?? USUAL_EDITIONS, 'edition');
   const binding = bindingOf(options);
-  const papers = chosen(PAPERS, options.paper ?? (binding ? HALF_PAPERS : USUAL_PAPERS), 'paper');
+  const papers = chosen(PAPERS, options.paper ?? (binding ? HALF_PAPERS : FULL_PAPERS), 'paper');
   if (binding) papersToStitch(papers);
   refuseUnprintable(editions, papers);
   const languages = known.map((lang) => loadWords(locales, lang));
@@ -109,12 +108,7 @@ interface Draft {
 
 /** Throws when a check fails, unless it is to be printed all the same, or when the order of work is refused. */
 export async function workThrough(item: Item, size: string, options: { readonly despiteFindings?: boolean; readonly out: string }): Promise<Draft> {
-  const model = buildModel(item, size);
-  const report = checkModel(model);
-  const failed = report.findings.filter((finding) => finding.verdict === 'fail');
-  if (failed.length > 0 && options.despiteFindings !== true) {
-    throw new Error(`${item.source.file}: ${item.name} ${size} fails ${failed.map((finding) => finding.name).join(', ')}; see foldwright check ${item.name}, or print it stamped with --despite-findings`);
-  }
+  const { model, report } = options.despiteFindings === true ? checkedSize(item, size) : soundSize(item, size, ', or print it stamped with --despite-findings');
   // The solid kernel keeps every shape it built: one for the proof of each size, let go after it.
   const plan = planItem(model, item.order, await loadSolids());
   return { folder: join(options.out, item.name, size), variant: { item, model, plan, report, cuts: planTubes(model) } };
@@ -166,7 +160,7 @@ interface Booklet {
 
 /** End of a booklet's name; the edition of pictures is the same for all languages. */
 function ending({ tongues, edition, paper }: Booklet): string {
-  return `${edition === 'pictures' ? '' : `${nameOf(tongues)}-`}${edition}${paper === 'a4' ? '' : `-${paper}`}`;
+  return `${edition === 'pictures' ? '' : `${nameOf(tongues)}-`}${edition}${paperEnding(paper)}`;
 }
 
 /** The booklet as a document to print, pictures still to be laid in: the variant's own, unless others are drawn for its paper. */
@@ -176,7 +170,7 @@ export function bookletDocument(variant: Variant, variants: readonly Model[], bo
   const mark = contentMark(variant);
   const pages = bookletPages({
     model, plan, report, variants, edition, paper,
-    pictures: Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }])),
+    pictures: pictureSizes(pictures),
     partScale: drawing.partScale(formatOf(paper)),
     revision: item.revision,
     contentMark: mark,

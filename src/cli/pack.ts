@@ -1,10 +1,8 @@
-import { createHash } from 'node:crypto';
 import { join } from 'node:path';
 import {
-  glyphsFrom, languagesIn, loadWords, openPrinter, packDocumentPages, picturePlace,
-  type PackInput, type PackItem, type Paper, type PrintDocument,
+  FULL_PAPERS, glyphsFrom, languagesIn, loadWords, openPrinter, packDocumentPages, picturePlace, pictureSizes,
+  type PackInput, type PackItem, type PrintDocument,
 } from '../booklet/index.ts';
-import { checkModel } from '../check/index.ts';
 import * as drawing from '../draw/index.ts';
 import { loadSolids, type Model } from '../model/index.ts';
 import { planItem, preparingPairs, timetableOf, toolsAtOnce, type OrderedWork } from '../plan/index.ts';
@@ -13,9 +11,10 @@ import { stockFor } from './order-stock.ts';
 import { readOrder, type OrderLine } from './order.ts';
 import { notesFor } from './pack-notes.ts';
 import { readLearners, readStart } from './pack-options.ts';
-import { chosen } from './project.ts';
+import { paperEnding, shortMark } from './printed.ts';
 import { newProgress } from './progress.ts';
-import { soundModel } from './sheets.ts';
+import { chosen } from './project.ts';
+import { soundSize } from './sound.ts';
 import { cutPlanner, type CutPlanner } from './supply.ts';
 
 export interface PackOptions {
@@ -28,8 +27,6 @@ export interface PackOptions {
   readonly out: string;
 }
 
-const PAPERS: readonly Paper[] = ['a4', 'letter'];
-
 /** A workshop longer than this is a mistake in the order. */
 const MOST_DAYS = 40;
 
@@ -37,7 +34,7 @@ const MOST_DAYS = 40;
 export async function packCommand(words: readonly string[], options: PackOptions): Promise<void> {
   const order = readOrder(words);
   const [learners, start] = [readLearners(options.learners), readStart(options.start)];
-  const papers = chosen(PAPERS, options.paper, 'paper');
+  const papers = chosen(FULL_PAPERS, options.paper, 'paper');
   const locales = localeFiles('locales');
   const [lang = ''] = chosen(languagesIn(locales), [options.lang], 'lang');
   const language = loadWords(locales, lang);
@@ -46,7 +43,7 @@ export async function packCommand(words: readonly string[], options: PackOptions
   const folder = join(options.out, 'packs');
   makeFolder(folder);
   const pictures = finishedPictures(content.items.map(({ model }) => model), await loadSolids());
-  const sizes = Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }]));
+  const sizes = pictureSizes(pictures);
   const progress = newProgress(process.stdout.isTTY);
   progress.start(papers.length + 1);
   const printer = await openPrinter({});
@@ -54,7 +51,7 @@ export async function packCommand(words: readonly string[], options: PackOptions
     const book = await printer.pictures(pictures);
     progress.done('pictures');
     for (const paper of papers) {
-      const file = join(folder, `${orderName(order)}-${lang}${paper === 'a4' ? '' : `-${paper}`}.pdf`);
+      const file = join(folder, `${orderName(order)}-${lang}${paperEnding(paper)}.pdf`);
       writeWhole(file, await printer.document(packDocument({ ...content, paper, words: language, pictures: sizes }), book));
       progress.line(file);
       progress.done(file);
@@ -70,8 +67,8 @@ const orderName = (order: readonly OrderLine[]): string => order.map(({ item, si
 /** Each line of the order with its model, plan and notes. Throws when a check fails or a note names no step. */
 async function workedThrough(order: readonly OrderLine[], lang: string): Promise<readonly PackItem[]> {
   const drafts = order.map(({ item, size, count }) => {
-    const model = soundModel(item, size);
-    return { item, model, count, revision: item.revision, notes: notesFor(item, lang), fixToWall: checkModel(model).advice.fixToWall };
+    const { model, report } = soundSize(item, size);
+    return { item, model, count, revision: item.revision, notes: notesFor(item, lang), fixToWall: report.advice.fixToWall };
   });
   const items: PackItem[] = [];
   // The solid kernel keeps every shape it built: one for each plan, let go after it.
@@ -90,12 +87,12 @@ export function packContent(items: readonly PackItem[], learners: number, start:
     throw new Error(`the order takes ${timetable.days.length} days with --learners ${learners}; would be right: fewer pieces or more learners, for at most ${MOST_DAYS} days`);
   }
   const stock = stockFor(items, plan);
-  const mark = createHash('sha256').update(JSON.stringify({ works, timetable, stock, notes: items.map(({ notes }) => notes && [notes.lang, notes.notes.general, [...notes.notes.bySteps]]) }));
+  const notes = items.map((item) => item.notes && [item.notes.lang, item.notes.notes.general, [...item.notes.notes.bySteps]]);
   return {
     items, timetable, stock,
     tools: toolsAtOnce(works, timetable),
     preparingPairs: preparingPairs(timetable.prepared),
-    contentMark: mark.digest('hex').slice(0, 8),
+    contentMark: shortMark(JSON.stringify({ works, timetable, stock, notes })),
     glyphs: glyphsFrom(drawing),
     placePicture: picturePlace,
   };

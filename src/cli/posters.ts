@@ -1,7 +1,8 @@
-import { EDITION_PAPERS, glyphsFrom, overviewPage, picturePlace, wallPages, type PosterPaper, type PrintDocument, type Words } from '../booklet/index.ts';
+import { EDITION_PAPERS, glyphsFrom, overviewPage, picturePlace, pictureSizes, wallPages, type PosterPaper, type PrintDocument, type Words } from '../booklet/index.ts';
 import * as drawing from '../draw/index.ts';
 import type { Model } from '../model/index.ts';
 import type { PictureSets } from './picture-sets.ts';
+import { paperEnding } from './printed.ts';
 import { contentMark, type Variant } from './record.ts';
 import type { Tongues } from './tongues.ts';
 
@@ -28,7 +29,7 @@ export function postersOf(edition: PosterEdition, papers: readonly string[], ton
 
 /** End of a poster's name. */
 export function posterEnding({ edition, paper, words }: Poster): string {
-  return `${edition}${words.about.direction === 'rtl' ? '-rtl' : ''}${paper === 'a4' ? '' : `-${paper}`}`;
+  return `${edition}${words.about.direction === 'rtl' ? '-rtl' : ''}${paperEnding(paper)}`;
 }
 
 /** The poster as a document to print, pictures still to be laid in. */
@@ -38,7 +39,7 @@ export function posterDocument(variant: Variant, variants: readonly Model[], pos
   const mark = contentMark(variant);
   const pages = (edition === 'wall' ? wallPages : overviewPage)({
     model, plan, report, variants,
-    pictures: Object.fromEntries(sets[formatOfPoster(poster)].map(({ id, width, height }) => [id, { width, height }])),
+    pictures: pictureSizes(sets[formatOfPoster(poster)]),
     partScale: drawing.PART_SCALE,
     revision: item.revision,
     contentMark: mark,

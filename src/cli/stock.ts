@@ -1,32 +1,31 @@
 import { join } from 'node:path';
-import { COUNTED_KINDS, languagesIn, loadWords, openPrinter, picturePlace, surveyPages, type Paper } from '../booklet/index.ts';
+import { COUNTED_KINDS, FULL_PAPERS, languagesIn, loadWords, openPrinter, picturePlace, pictureSizes, surveyPages } from '../booklet/index.ts';
 import { cachedDrawer, partPictures } from '../draw/index.ts';
 import { buildModel, loadSolids, type Model } from '../model/index.ts';
 import { stockFromTable, stockTable, stockText } from '../read/index.ts';
-import { localeFiles, makeFolder, writeWhole } from './files.ts';
+import { localeFiles, makeFolder } from './files.ts';
+import { paperEnding, writeTold } from './printed.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { readStock, textOf } from './stock-file.ts';
 
 /** Writes a stock file as a table that a spreadsheet opens. */
 export function exportStock(path: string, options: { readonly out?: string }): void {
-  write(options.out ?? `${path.replace(/\.yaml$/, '')}.csv`, stockTable(readStock(path)));
+  writeTold(options.out ?? `${path.replace(/\.yaml$/, '')}.csv`, stockTable(readStock(path)));
 }
 
 /** Writes a table as a stock file. */
 export function importStock(path: string, options: { readonly out?: string }): void {
-  write(options.out ?? `${path.replace(/\.csv$/, '')}.yaml`, stockText(stockFromTable(textOf(path, 'a table of a stock, as `stock export` writes it'), path)));
+  writeTold(options.out ?? `${path.replace(/\.csv$/, '')}.yaml`, stockText(stockFromTable(textOf(path, 'a table of a stock, as `stock export` writes it'), path)));
 }
-
-const PAPERS: readonly Paper[] = ['a4', 'letter'];
 
 /** Prints the sheets to count stock by. */
 export async function surveySheets(options: { readonly lang?: readonly string[]; readonly paper?: readonly string[]; readonly out: string }): Promise<void> {
   const locales = localeFiles('locales');
   const languages = chosen(languagesIn(locales), options.lang, 'lang').map((lang) => loadWords(locales, lang));
-  const papers = chosen(PAPERS, options.paper, 'paper');
+  const papers = chosen(FULL_PAPERS, options.paper, 'paper');
   const ids = COUNTED_KINDS.map((kind) => `small:${kind}`);
   const pictures = partPictures(modelWithAll(), await loadSolids(), cachedDrawer()).filter(({ id }) => ids.includes(id));
-  const sizes = Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }]));
+  const sizes = pictureSizes(pictures);
   makeFolder(options.out);
   const printer = await openPrinter({});
   try {
@@ -34,8 +33,8 @@ export async function surveySheets(options: { readonly lang?: readonly string[];
     for (const paper of papers) {
       for (const words of languages) {
         const { html, css, dir, title } = surveyPages({ paper, words, pictures: sizes, placePicture: picturePlace });
-        const id = `stock-count-${words.lang}${paper === 'a4' ? '' : `-${paper}`}`;
-        write(join(options.out, `${id}.pdf`), await printer.document({ id, html, css, dir, title, lang: words.lang, paper, contentMark: 'stock-count' }, book));
+        const id = `stock-count-${words.lang}${paperEnding(paper)}`;
+        writeTold(join(options.out, `${id}.pdf`), await printer.document({ id, html, css, dir, title, lang: words.lang, paper, contentMark: 'stock-count' }, book));
       }
     }
   } finally {
@@ -49,9 +48,4 @@ function modelWithAll(): Model {
   const found = models.find(({ parts }) => COUNTED_KINDS.every((kind) => parts.some((part) => part.kind === kind)));
   if (found === undefined) throw new Error(`steps/: no item has all of ${COUNTED_KINDS.join(', ')}; would be right: an item with a deck, posts and pins`);
   return found;
-}
-
-function write(path: string, content: string | Uint8Array): void {
-  writeWhole(path, content);
-  process.stdout.write(`${path}\n`);
 }

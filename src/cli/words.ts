@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { exportWords, importWords, isDay, isName, type Review } from '../booklet/index.ts';
 import { localeFiles, writeWhole } from './files.ts';
+import { writeTold } from './printed.ts';
 import { referencePictures } from './reference-pictures.ts';
 
 const LOCALES = 'locales';
@@ -28,10 +29,7 @@ export interface ImportOptions {
 /** Takes a translator's XLIFF over into the locale files, whole or not at all. */
 export function wordsImportCommand(file: string, options: ImportOptions): void {
   const { lang, changed, review, lapsed } = importWords(bytesOf(file), file, localeFiles(LOCALES), reviewOf(options));
-  for (const [path, text] of Object.entries(changed)) {
-    writeWhole(join(LOCALES, path), text);
-    process.stdout.write(`${join(LOCALES, path)}\n`);
-  }
+  for (const [path, text] of Object.entries(changed)) writeTold(join(LOCALES, path), text);
   if (Object.keys(changed).length === 0) process.stdout.write(`${file}: every text is as it stands; nothing to write\n`);
   if (review !== null) process.stdout.write(`${lang}: reviewed by ${review.by} on ${review.on}\n`);
   if (lapsed !== null) process.stdout.write(`${lang}: texts have changed since ${lapsed.by} reviewed them on ${lapsed.on}; its booklets say that they are a draft\n`);

@@ -1,7 +1,4 @@
-import { comesOn, EDITIONS, languagesIn, readAbout, type AnyEdition, type LocaleFiles } from '../booklet/index.ts';
-
-/** Papers of which two pages go on a larger sheet. */
-export const HALF_PAPERS: readonly string[] = ['a5', 'half-letter'];
+import { comesOn, EDITIONS, isHalfPaper, languagesIn, readAbout, type AnyEdition, type LocaleFiles } from '../booklet/index.ts';
 
 /** Editions and papers that one run of the command takes. */
 export interface RunWish {
@@ -15,7 +12,7 @@ export interface RunWish {
  * Editions that come on none of a run's papers are left out of it, and so are papers that none of them comes on.
  */
 export function runsOfItem({ editions, papers, stitched }: RunWish): readonly RunWish[] {
-  const bound = stitched ? papers.filter((paper) => HALF_PAPERS.includes(paper)) : [];
+  const bound: readonly string[] = stitched ? papers.filter(isHalfPaper) : [];
   const loose = papers.filter((paper) => !bound.includes(paper));
   return [fitting(editions, loose, false), fitting(editions, bound, true)].filter((run) => run.editions.length > 0);
 }

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { sheetSet, soundModel } from '../../src/cli/sheets.ts';
+import { sheetSet } from '../../src/cli/sheets.ts';
+import { soundSize } from '../../src/cli/sound.ts';
 import { openPrinter, PAPER_SIZES, type Paper } from '../../src/booklet/index.ts';
 import { sheetWhite } from '../../src/draw/index.ts';
 import { laidOut, type MarkingSheets } from '../../src/draw/sheets/marking-sheets.ts';
@@ -26,7 +27,7 @@ const printed = new Map<Paper, Printed>();
 
 /** The sheets of an item as the command prints them. */
 async function print(item: string, size: string, paper: Paper): Promise<Printed> {
-  const model = soundModel(itemNamed(item), size);
+  const { model } = soundSize(itemNamed(item), size);
   const set = sheetSet(itemNamed(item), model, paper, 'out');
   const printer = await openPrinter({ langs: ['en'] });
   try {

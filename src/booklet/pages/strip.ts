@@ -44,8 +44,9 @@ function widestGapIn(row: Row, width: number, glyph: number): number {
   return (width - groups.reduce((sum, each) => sum + each, 0)) / (groups.length - 1);
 }
 
-function groupWidths({ tools, cautions, check }: Row, glyph: number): readonly number[] {
-  const row = (count: number): number => count * glyph + Math.max(0, count - 1) * innerGap;
+/** Widths of the groups of pictograms in their order, `inner` white between those of one group, mm. */
+export function groupWidths({ tools, cautions, check }: Row, glyph: number, inner = innerGap): readonly number[] {
+  const row = (count: number): number => count * glyph + Math.max(0, count - 1) * inner;
   return [
     row(1),
     row(tools.length),

@@ -3,12 +3,13 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import type { Step } from '../../plan/index.ts';
 import { workCautions } from '../pages/before.tsx';
 import { picturesOf, walksRound } from '../pages/bands.ts';
-import { CheckPictures, checkWidth } from '../pages/check-pictures.tsx';
+import { CheckPictures } from '../pages/check-pictures.tsx';
 import { finishedAlt, overall } from '../pages/cover.tsx';
 import { GlyphMark } from '../pages/glyph-mark.tsx';
 import { marginParts, type MarginPart } from '../pages/margin-parts.ts';
 import { itemAndSize } from '../pages/names.ts';
 import { sizeText } from '../pages/part-sizes.ts';
+import { groupWidths } from '../pages/strip.ts';
 import { SizeMark } from '../pages/size-mark.tsx';
 import { Spoken } from '../pages/spoken.tsx';
 import { stepAlt } from '../pages/step-alt.ts';
@@ -187,8 +188,7 @@ function Strip({ input, paper, step, width }: PageProps & { readonly step: Step;
 export function stripHeight(step: Step, width: number): number {
   const room = width - 2 * posterMargin - wallFoot;
   const found = wall.stripHeights.find((height) => {
-    const row = (count: number): number => (count === 0 ? 0 : count * height + (count - 1) * innerGap);
-    const groups = [row(1), row(step.tools.length), row(1), row(step.cautions.length), step.check ? checkWidth(step.check.kind, height) : 0].filter((each) => each > 0);
+    const groups = groupWidths(step, height, innerGap).filter((each) => each > 0);
     return groups.reduce((sum, each) => sum + each, 0) + groupGap * groups.length <= room;
   });
   if (found === undefined) throw new Error(`poster: step ${step.number} (${step.key}) has more pictograms than a strip of ${width} mm holds`);

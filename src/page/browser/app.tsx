@@ -1,7 +1,8 @@
 import { useCallback, useEffect, useMemo, useState, useSyncExternalStore, type ReactNode } from 'react';
-import { languagesIn, loadWords } from '../../booklet/index.ts';
+import { loadWords } from '../../booklet/index.ts';
 import type { ProjectTexts } from '../types.ts';
 import { askTexts } from './asking.ts';
+import { bookletLanguages } from './change/booklet-languages.ts';
 import { Changing } from './change/changing.tsx';
 import { Makings } from './make/makings.tsx';
 import { chosenLanguage, WordsContext } from './words.tsx';
@@ -32,8 +33,8 @@ interface SidesProps {
 }
 
 function Sides({ texts, onTexts, onRead }: SidesProps): ReactNode {
-  const known = useMemo(() => languagesIn(texts.locales), [texts]);
-  const [lang, setLang] = useState(() => chosenLanguage(known, [localStorage.getItem(KEPT_LANGUAGE) ?? '', ...navigator.languages]));
+  const known = useMemo(() => bookletLanguages(texts.locales), [texts]);
+  const [lang, setLang] = useState(() => chosenLanguage(known.map((each) => each.lang), [localStorage.getItem(KEPT_LANGUAGE) ?? '', ...navigator.languages]));
   const words = useMemo(() => loadWords(texts.locales, lang), [texts, lang]);
   const side = useSyncExternalStore(onHash, () => (location.hash === '#make' ? 'make' : 'change'));
   useEffect(() => {
@@ -48,7 +49,7 @@ function Sides({ texts, onTexts, onRead }: SidesProps): ReactNode {
         <p className="maker" translate="no">foldwright</p>
         <label className="tongue"><span className="said-only">{words.t('page.language')}</span>
           <select value={lang} onChange={(event) => { setLang(event.target.value); }}>
-            {known.map((each) => <option key={each} value={each} lang={each}>{loadWords(texts.locales, each).about.name}</option>)}
+            {known.map((each) => <option key={each.lang} value={each.lang} lang={each.lang}>{each.name}</option>)}
           </select>
         </label>
         <nav aria-label={words.t('page.sides.name')}>

@@ -1,4 +1,4 @@
-import { bookletPages, glyphsFrom, languagesIn, loadWords, type PlacePicture } from '../../booklet/index.ts';
+import { bookletPages, glyphsFrom, languagesIn, loadWords, pictureSizes, readAbout, type PlacePicture } from '../../booklet/index.ts';
 import { checkModel } from '../../check/index.ts';
 import { planTubes } from '../../cut/index.ts';
 import * as drawing from '../../draw/index.ts';
@@ -50,21 +50,21 @@ async function drawnPages({ subject, locales }: DrawOrder): Promise<{ readonly p
     postMessage(answer);
   });
   const svgs = new Map(pictures.map(({ id, svg }) => [id, svg]));
-  const words = new Map(languagesIn(locales).map((lang) => [lang, loadWords(locales, lang)]));
+  const languages = languagesIn(locales);
+  const names = languages.map((lang) => readAbout(locales, lang).name);
+  const variants = item.sizes.map((each) => buildModel(item, each.name));
   return {
     pagesIn: ({ lang, edition, paper }) => {
-      const language = words.get(lang);
-      if (language === undefined) throw new Error(`no language ${lang}`);
+      if (!languages.includes(lang)) throw new Error(`no language ${lang}`);
       const { html, css, dir } = bookletPages({
-        model, plan, report, edition, paper,
-        variants: item.sizes.map((each) => buildModel(item, each.name)),
-        pictures: Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }])),
+        model, plan, report, variants, edition, paper,
+        pictures: pictureSizes(pictures),
         partScale: drawing.PART_SCALE,
         revision: item.revision,
         contentMark: '········',
         despiteFindings: report.findings.some((finding) => finding.verdict === 'fail'),
-        words: language,
-        languages: [...words.values()].map((each) => each.about.name),
+        words: loadWords(locales, lang),
+        languages: names,
         glyphs: glyphsFrom(drawing),
         placePicture: shownAt(svgs),
       });

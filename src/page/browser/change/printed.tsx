@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState, type ReactNode } from 'react';
-import { PAPER_SIZES, type Edition, type Paper as PaperName } from '../../../booklet/index.ts';
+import { FULL_PAPERS, PAPER_SIZES, type Edition, type Paper as PaperName } from '../../../booklet/index.ts';
 import { nameOr, useWords } from '../words.tsx';
 import type { PlannedStep, Subject } from '../workers/messages.ts';
 import { Paper } from './lengths.tsx';
@@ -45,7 +45,7 @@ export function Printed({ subject, locales, languages, planner, now }: PrintedPr
           </select>
           <label htmlFor={`${id}-paper`}>{words.t('page.make.papers')}</label>
           <select id={`${id}-paper`} value={paper} onChange={(event) => { setPaper(event.target.value as PaperName); }}>
-            {(['a4', 'letter'] as const).map((each) => <option key={each} value={each}>{nameOr(words, `page.papers.${each}`, each)}</option>)}
+            {FULL_PAPERS.map((each) => <option key={each} value={each}>{nameOr(words, `page.papers.${each}`, each)}</option>)}
           </select>
         </div>
         {told !== null && <pre className="told" role="alert" lang="en" dir="ltr">{told}</pre>}

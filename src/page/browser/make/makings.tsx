@@ -1,7 +1,7 @@
 import { useId, useMemo, useState, type ReactNode } from 'react';
-import { Spoken, type AnyEdition } from '../../../booklet/index.ts';
+import { FULL_PAPERS, HALF_PAPERS, isHalfPaper, Spoken, type AnyEdition } from '../../../booklet/index.ts';
 import { filesInMemory, listItems, readItem } from '../../../read/index.ts';
-import { bookletsOfSize, directionsOf, HALF_PAPERS } from '../../paper-groups.ts';
+import { bookletsOfSize, directionsOf } from '../../paper-groups.ts';
 import type { BookletOrder, MakeOrder, ProjectTexts } from '../../types.ts';
 import { bookletLanguages } from '../change/booklet-languages.ts';
 import { itemName, sizeName, useWords } from '../words.tsx';
@@ -24,7 +24,7 @@ interface Wish {
 }
 
 const EDITIONS_OFFERED: readonly AnyEdition[] = ['words', 'pictures', 'wall', 'overview'];
-const PAPERS_OFFERED: readonly string[] = ['a4', 'letter', 'a3', ...HALF_PAPERS];
+const PAPERS_OFFERED: readonly string[] = [...FULL_PAPERS, 'a3', ...HALF_PAPERS];
 
 /** As many languages as a page has room for, one beside the other. */
 const canStandBeside = (langs: ReadonlySet<string>): boolean => langs.size === 2 || langs.size === 3;
@@ -37,14 +37,14 @@ export function Makings({ texts }: { readonly texts: ProjectTexts }): ReactNode 
   const making = useMaking();
   const [trouble, setTrouble] = useState<string | null>(null);
   const items = useMemo(() => sizesByItem(texts), [texts]);
-  const languages = bookletLanguages(texts.locales);
+  const languages = useMemo(() => bookletLanguages(texts.locales), [texts]);
   const [wish, setWish] = useState<Wish>(() => ({
     sizes: new Set(), langs: new Set([words.lang]), beside: false, editions: new Set(['words']), papers: new Set(['a4']), learners: 12, stitched: false, despiteFindings: false,
   }));
   const tick = (what: Ticked, name: string): void => { setWish((before) => ({ ...before, [what]: toggled(before[what], name) })); };
   const order = orderOf(items, wish);
   const count = wish.sizes.size * bookletsOfSize(order, directionsOf(texts.locales, order.langs));
-  const hasHalf = HALF_PAPERS.some((paper) => wish.papers.has(paper));
+  const hasHalf = [...wish.papers].some(isHalfPaper);
   const begin = (wanted: MakeOrder): void => {
     setTrouble(null);
     making.begin(wanted).catch((error: unknown) => { setTrouble(error instanceof Error ? error.message : String(error)); });
@@ -122,6 +122,6 @@ const orderOf = (items: ReturnType<typeof sizesByItem>, wish: Wish): BookletOrde
   langs: wish.beside && canStandBeside(wish.langs) ? [[...wish.langs].join('+')] : [...wish.langs],
   editions: [...wish.editions],
   papers: [...wish.papers],
-  stitched: wish.stitched && HALF_PAPERS.some((paper) => wish.papers.has(paper)),
+  stitched: wish.stitched && [...wish.papers].some(isHalfPaper),
   despiteFindings: wish.despiteFindings,
 });

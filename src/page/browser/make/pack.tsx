@@ -1,4 +1,5 @@
 import { useId, useState, type ReactNode } from 'react';
+import { FULL_PAPERS } from '../../../booklet/index.ts';
 import type { PackOrder } from '../../types.ts';
 import { itemName, sizeName, useWords } from '../words.tsx';
 
@@ -18,8 +19,6 @@ interface PackProps {
   readonly onMake: (order: PackOrder) => void;
 }
 
-/** Papers a pack comes on. */
-const PACK_PAPERS: readonly string[] = ['a4', 'letter'];
 /** As many as the command takes of one size. */
 const MOST_PIECES = 1000;
 /** Pieces of a size until a number is put in. */
@@ -33,7 +32,7 @@ export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: Pa
   const [start, setStart] = useState('08:30');
   const id = useId();
   const countOf = ({ item, size }: TickedSize): number => counts[`${item}/${size}`] ?? USUAL_PIECES;
-  const whole = [...papers].filter((paper) => PACK_PAPERS.includes(paper));
+  const whole = FULL_PAPERS.filter((paper) => papers.has(paper));
   const order: PackOrder = {
     what: 'pack', learners, lang, start,
     pieces: sizes.map((each) => ({ ...each, count: countOf(each) })),
