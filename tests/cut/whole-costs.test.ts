@@ -29,6 +29,13 @@ describe('what whole covers can cost', () => {
     expect(up(4 * 1480)).toBe(1480 * 2 + 1820 * 2);
   });
 
+  it('forgives an error of reckoning and no more, however large the costs', () => {
+    const up = wholeCosts([{ cost: 1500000, count: null }], 9000000);
+    expect(up(3000000 + 1e-7)).toBeCloseTo(3000000, 6);
+    expect(up(3000000.1)).toBe(4500000);
+    expect(wholeCosts([{ cost: 2, count: null }], 1)(0.0000010000000000000002)).toBe(1);
+  });
+
   it('leaves a bound alone where costs are finer than it reckons', () => {
     expect(wholeCosts([{ cost: Math.PI, count: null }], 100)(7)).toBe(7);
   });
