@@ -1,6 +1,6 @@
 import { readNotes, type PackItem } from '../booklet/index.ts';
 import { buildModel } from '../model/index.ts';
-import { stepKeys } from '../plan/index.ts';
+import { stepNames } from '../plan/index.ts';
 import { filesOnDisk, type Item } from '../read/index.ts';
 import { sizesOf } from './project.ts';
 
@@ -23,6 +23,6 @@ export function notesFor(item: Item, lang: string): PackItem['notes'] {
 
 /** Keys and actions of the steps of all sizes. */
 function headingsOf(item: Item): ReadonlySet<string> {
-  const keys = sizesOf(item).flatMap((size) => stepKeys(buildModel(item, size)));
-  return new Set([...keys.map((key) => key.split(':')[0] ?? key), ...keys]);
+  const steps = sizesOf(item).flatMap((size) => stepNames(buildModel(item, size)));
+  return new Set<string>([...steps.map(({ action }) => action), ...steps.map(({ key }) => key)]);
 }

@@ -43,7 +43,7 @@ function benchPicture(givens: StepGivens, step: Step): Picture | null {
   const { bench } = papersOf(givens);
   if (step.action === 'cut-tubes') return cutBarsInPieces(cuts, papersOf(givens))[0] ?? null;
   if (step.action === 'cut-blank') return markingPicture(pattern, { stage: 'blank', stock: [kit.panel.length, kit.panel.width] }, bench);
-  if (step.action === 'cut-panel') return plateSheet(model, Math.max(0, 'abcdefgh'.indexOf(step.key.split(':')[1] ?? 'a')), bench, false);
+  if (step.detail.on === 'plates') return plateSheet(model, step.detail.index, bench, false);
   if (step.action === 'mark-posts') return postKinds(model).slice(0, 1).map((post) => postMarks(model, post, papersOf(givens).posts))[0] ?? null;
   const stage = BENCH_STAGE[step.action];
   return stage === undefined ? null : markingPicture(pattern, { stage }, bench);

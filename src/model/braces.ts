@@ -35,8 +35,8 @@ function crossed(kit: Kit, turn: FaceTurn, low: Group, high: Group, parts: reado
   const cables = [1, -1].map((rising, index) => {
     const id = `cable-${turn.face}-${index + 1}`;
     const offset = firstPlane(kit) + index * (kit.cable.diameter + CROSSING_AIR);
-    const joining: Joining = { by: id, parts: [id, studOf(turn, -rising, low, parts, axes), studOf(turn, rising, high, parts, axes)] };
-    return { part: cable(kit, turn, id, low.level, high.level, rising, offset), joining };
+    const joining: Joining = { by: 'cable', cable: id, joints: [studOf(turn, -rising, low, parts, axes), studOf(turn, rising, high, parts, axes)] };
+    return { part: cable(kit, turn, id, index + 1, low.level, high.level, rising, offset), joining };
   });
   return { parts: cables.map((each) => each.part), joinings: cables.map((each) => each.joining) };
 }
@@ -55,7 +55,7 @@ function studOf({ across, outwards, halfSpan, out }: FaceTurn, towards: number, 
   return corner === undefined ? '' : jointAt(corner, group, parts, axes);
 }
 
-function cable(kit: Kit, plane: FaceTurn, id: string, low: number, high: number, rising: number, offset: number): Part {
+function cable(kit: Kit, plane: FaceTurn, id: string, index: number, low: number, high: number, rising: number, offset: number): Part {
   const run = 2 * plane.halfSpan;
   const rise = high - low;
   const length = Math.hypot(run, rise);
@@ -67,7 +67,7 @@ function cable(kit: Kit, plane: FaceTurn, id: string, low: number, high: number,
     low,
   ];
   const shape: Shape = { form: 'cable', diameter: kit.cable.diameter, length, loopInside: kit.joint.studHeadDiameter / 2 + LOOP_PLAY };
-  return { id, kind: 'cable', shape, pose: facing(start, direction, cross(outwards, direction), outwards), group: null, mass: length * CABLE_MASS_PER_MM };
+  return { id, kind: 'cable', place: { at: 'face', face: plane.face, index }, shape, pose: facing(start, direction, cross(outwards, direction), outwards), group: null, mass: length * CABLE_MASS_PER_MM };
 }
 
 const cross = (a: Vec3, b: Vec3): Vec3 =>

@@ -19,7 +19,7 @@ export function buildModel(item: Item, size: string): Model {
   const posts = buildPosts(item, groups, axes);
   const faces = bracedFaces(item, groups.groups);
   const braces = buildBraces(item.kit, axes, faces, groups.parts);
-  const plates = item.pieces.flatMap((piece) => (piece.is === 'panel' ? platesOf(item, piece, groups.groups, axes) : []));
+  const plates = item.pieces.flatMap((piece) => (piece.is === 'panel' ? platesOf(item, piece, groups, axes) : []));
   const parts = [...drilledFor(plates, groups.parts), ...posts.parts, ...plates.flatMap(({ plate }) => plate.parts), ...braces.parts];
   return {
     item: item.name,
@@ -92,18 +92,22 @@ interface PlacedPlate {
   readonly tubeIds: readonly [string, string];
 }
 
-function platesOf(item: Item, piece: PanelPiece, groups: readonly Group[], axes: Vec2): readonly PlacedPlate[] {
+function platesOf(item: Item, piece: PanelPiece, { groups, parts }: Groups, axes: Vec2): readonly PlacedPlate[] {
   const low = lowestOf(groups, piece.from);
   const high = highestOf(groups, piece.to);
   if (low === undefined || high === undefined) return [];
   return piece.on.map((face) => {
-    const tubeIds = [tubeOf(low, face), tubeOf(high, face)] as const;
+    const tubeIds = [tubeOf(low, face, parts), tubeOf(high, face, parts)] as const;
     return { plate: buildPlate(item.kit, axes, face, piece.name, low.level, high.level, tubeIds), tubeIds };
   });
 }
 
-const tubeOf = (group: Group, face: Face): string =>
-  `${group.name}/${face === 'front' || face === 'back' ? 'long' : 'short'}-tube-${face}`;
+/** The tube of a deck or frame on one side. */
+function tubeOf(group: Group, face: Face, parts: readonly Part[]): string {
+  const tube = parts.find(({ group: name, shape, place }) => name === group.name && shape.form === 'tube' && place.at === 'side' && place.side === face);
+  if (tube === undefined) throw new RangeError(`${group.name} has no tube on its ${face}`);
+  return tube.id;
+}
 
 /** The tubes that plates are pinned to get their holes. */
 function drilledFor(plates: readonly PlacedPlate[], parts: readonly Part[]): readonly Part[] {

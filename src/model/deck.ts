@@ -2,7 +2,7 @@ import type { Kit } from '../read/index.ts';
 import { buildFrame, SIDES } from './frame.ts';
 import { flatPattern } from './pattern.ts';
 import { chained, moved } from './pose.ts';
-import type { FlatPattern, Folding, Joining, Part, PartKind, Pose, Shape, Side, Vec2 } from './types.ts';
+import type { FlatPattern, Folding, Joining, Part, PartKind, PartPlace, Pose, Shape, Side, Vec2 } from './types.ts';
 
 /**
  * A deck in its building pose: the panel lies inner face up in the plane z = 0, the frame on it with the
@@ -28,18 +28,18 @@ export function buildDeck(kit: Kit, width: number, depth: number): Deck {
   const axes = axesFor(kit, width, depth);
   const pattern = flatPattern(kit, axes);
   const frame = buildFrame(kit, axes, width, depth, SIDES, 'down', pattern.wrapRadius);
-  const panel = part('panel', 'panel', { form: 'panel', pattern, folding: WRAPPED }, chained(), panelMass(kit, pattern));
+  const panel = part('panel', 'panel', { at: 'base' }, { form: 'panel', pattern, folding: WRAPPED }, chained(), panelMass(kit, pattern));
   const pins = pattern.flaps.flatMap((flap) => tabPins(kit, pattern, flap.side));
   return {
     pattern,
     axes,
     parts: [...frame.parts, panel, ...pins],
-    joinings: [...frame.joinings, ...pins.map((pin) => ({ by: pin.id, parts: ['panel', pin.id] }))],
+    joinings: [...frame.joinings, ...pins.map((pin): Joining => ({ by: 'tab-pin', pin: pin.id, panel: panel.id }))],
   };
 }
 
-const part = (id: string, kind: PartKind, shape: Shape, pose: Pose, mass: number): Part =>
-  ({ id, kind, shape, pose, group: null, mass });
+const part = (id: string, kind: PartKind, place: PartPlace, shape: Shape, pose: Pose, mass: number): Part =>
+  ({ id, kind, place, shape, pose, group: null, mass });
 
 const panelMass = (kit: Kit, pattern: FlatPattern): number => {
   const notched = pattern.blank[0] * pattern.blank[1] - 4 * pattern.notch[0] * pattern.notch[1];
@@ -50,7 +50,7 @@ const panelMass = (kit: Kit, pattern: FlatPattern): number => {
 function tabPins(kit: Kit, pattern: FlatPattern, side: Side): Part[] {
   const shape: Shape = { form: 'pin', ...kit.panelPin };
   return pattern.holes.filter((hole) => hole.in === 'base' && hole.side === side).map(({ at }, index) =>
-    part(`panel-pin-${side}-${index + 1}`, 'panel-pin', shape, moved([at[0], at[1], pattern.thickness + HEAD_LIFT]), 0.003));
+    part(`panel-pin-${side}-${index + 1}`, 'panel-pin', { at: 'tab', side, index: index + 1 }, shape, moved([at[0], at[1], pattern.thickness + HEAD_LIFT]), 0.003));
 }
 
 /** The tab lies a hair over the panel, and the head a hair over the tab. */

@@ -1,7 +1,7 @@
 import type { Face, Kit } from '../read/index.ts';
 import { chained, facing, moved, turned } from './pose.ts';
 import { tubeMass, tubeShape } from './tube.ts';
-import type { Joining, Part, Pose, Shape, Vec2, Vec3 } from './types.ts';
+import type { Joining, Part, PartPlace, Pose, Shape, Vec2, Vec3 } from './types.ts';
 
 export const SIDES: readonly Face[] = ['left', 'right', 'front', 'back'];
 
@@ -38,14 +38,14 @@ export function buildFrame(kit: Kit, axes: Vec2, width: number, depth: number, s
 function tubeOn(kit: Kit, side: Face, axes: Vec2, width: number, depth: number, height: number): Part {
   const sign = side === 'left' || side === 'front' ? -1 : 1;
   if (side === 'front' || side === 'back') {
-    return part(`long-tube-${side}`, 'long-tube', tubeShape(kit, width), moved([0, sign * axes[1], height]), tubeMass(kit, width));
+    return part(`long-tube-${side}`, 'long-tube', { at: 'side', side }, tubeShape(kit, width), moved([0, sign * axes[1], height]), tubeMass(kit, width));
   }
   const pose = chained(moved([sign * axes[0], 0, height]), turned([0, 0, 1], Math.PI / 2));
-  return part(`short-tube-${side}`, 'short-tube', tubeShape(kit, depth), pose, tubeMass(kit, depth));
+  return part(`short-tube-${side}`, 'short-tube', { at: 'side', side }, tubeShape(kit, depth), pose, tubeMass(kit, depth));
 }
 
 /** The sockets point to the two neighbours; which of them is the joint's own x follows from its handedness. */
-function jointAt(kit: Kit, { name, sx, sy }: Corner, axes: Vec2, deckSide: 'up' | 'down', height: number): Part {
+function jointAt(kit: Kit, { name, x, y, sx, sy }: Corner, axes: Vec2, deckSide: 'up' | 'down', height: number): Part {
   const z = deckSide === 'up' ? 1 : -1;
   const at: Vec3 = [sx * axes[0], sy * axes[1], height];
   const straight = sx * sy === z;
@@ -53,15 +53,15 @@ function jointAt(kit: Kit, { name, sx, sy }: Corner, axes: Vec2, deckSide: 'up' 
   const inY: Vec3 = [0, -sy, 0];
   const pose = straight ? facing(at, inX, inY, [0, 0, z]) : facing(at, inY, inX, [0, 0, z]);
   const shape: Shape = { form: 'joint', joint: kit.joint, pinDiameter: kit.jointPin.diameter, drilled: straight ? 'y' : 'x' };
-  return part(`joint-${name}`, 'joint', shape, pose, kit.joint.mass);
+  return part(`joint-${name}`, 'joint', { at: 'corner', corner: { x, y } }, shape, pose, kit.joint.mass);
 }
 
-const part = (id: string, kind: Part['kind'], shape: Shape, pose: Pose, mass: number): Part =>
-  ({ id, kind, shape, pose, group: null, mass });
+const part = (id: string, kind: Part['kind'], place: PartPlace, shape: Shape, pose: Pose, mass: number): Part =>
+  ({ id, kind, place, shape, pose, group: null, mass });
 
 function joiningsOf(side: Face): Joining[] {
   const long = side === 'front' || side === 'back';
   const tube = long ? `long-tube-${side}` : `short-tube-${side}`;
   return CORNERS.filter(({ x, y }) => x === side || y === side)
-    .map(({ name }) => ({ by: `joint-${name}`, parts: [`joint-${name}`, tube] }));
+    .map(({ name }) => ({ by: 'socket', joint: `joint-${name}`, tube }));
 }

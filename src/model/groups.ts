@@ -71,8 +71,17 @@ function placedGroup(piece: string, index: number, kind: Group['kind'], sides: G
   return {
     group: { name, piece, kind, sides, level, pose, partIds: made.parts.map((part) => own(part.id)) },
     parts: made.parts.map((part) => ({ ...part, id: own(part.id), group: name, pose: chained(pose, part.pose) })),
-    joinings: made.joinings.map(({ by, parts }) => ({ by: own(by), parts: parts.map(own) })),
+    joinings: made.joinings.map((joining) => ownJoining(joining, own)),
   };
+}
+
+/** A joining inside a deck or frame, by the names its parts have in the item. */
+function ownJoining(joining: Joining, own: (id: string) => string): Joining {
+  switch (joining.by) {
+    case 'socket': return { ...joining, joint: own(joining.joint), tube: own(joining.tube) };
+    case 'tab-pin': return { ...joining, pin: own(joining.pin), panel: own(joining.panel) };
+    default: return joining;
+  }
 }
 
 const joined = (done: Groups, placed: readonly PlacedGroup[], names: Names, decks: Groups['decks']): Groups => ({

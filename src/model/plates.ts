@@ -35,16 +35,15 @@ export function buildPlate(kit: Kit, axes: Vec2, face: Face, name: string, low: 
   const shape: Shape = { form: 'plate', width, height, thickness: kit.panel.thickness, holes: places.map((at) => ({ at, diameter })) };
   const middle = onFace(turn, -inner, 0, (low + high) / 2);
   const plate: Part = {
-    id, kind: 'flat-panel', shape, group: null,
+    id, kind: 'flat-panel', place: { at: 'side', side: face }, shape, group: null,
     pose: facing(middle, [-turn.across[0], -turn.across[1], 0], [0, 0, 1], turn.inwards),
     mass: width * height * kit.panel.thickness * kit.panel.density,
   };
-  const fasteners = places.flatMap(([x, z], index) => fastener(kit, turn, id, index, x, (low + high) / 2 + z, inner));
+  const fasteners = places.map(([x, z], index) => fastener(kit, turn, id, index, x, (low + high) / 2 + z, inner));
   return {
     panel: { width, height, holes: places.map(([x, z]) => ({ at: [x + width / 2, z + height / 2] as const, diameter })), partIds: [id] },
-    parts: [plate, ...fasteners],
-    joinings: fasteners.filter((part) => part.kind === 'joint-pin').map((pin) =>
-      ({ by: pin.id, parts: [id, pin.id.endsWith('low') ? tubeIds[0] : tubeIds[1], pin.id.replace('joint-pin', 'wing-nut')] })),
+    parts: [plate, ...fasteners.flatMap(({ pin, nut }) => [pin, nut])],
+    joinings: fasteners.map(({ pin, nut, tube }) => ({ by: 'plate-pin', pin: pin.id, nut: nut.id, plate: id, tube: tube === 'low' ? tubeIds[0] : tubeIds[1] })),
     along,
   };
 }
@@ -62,17 +61,26 @@ const onFace = ({ across, inwards, out }: FaceTurn, outwards: number, x: number,
   z,
 ] as const;
 
+interface Fastener {
+  readonly tube: 'low' | 'high';
+  readonly pin: Part;
+  readonly nut: Part;
+}
+
 /** The pin's head lies on the plate, its wing nut on the outside of the tube. */
-function fastener(kit: Kit, turn: FaceTurn, plate: string, index: number, x: number, z: number, inner: number): Part[] {
-  const name = `${plate}-${Math.floor(index / 2) + 1}-${index % 2 === 0 ? 'low' : 'high'}`;
+function fastener(kit: Kit, turn: FaceTurn, plate: string, index: number, x: number, z: number, inner: number): Fastener {
+  const tube = index % 2 === 0 ? 'low' : 'high';
+  const place = { at: 'plate', plate, tube, index: Math.floor(index / 2) + 1 } as const;
+  const name = `${plate}-${place.index}-${tube}`;
   const { across, inwards } = turn;
   const [ox, oy] = [-inwards[0], -inwards[1]];
   const head = onFace(turn, -inner - kit.panel.thickness, x, z);
   const outside = onFace(turn, kit.tube.outsideDiameter / 2, x, z);
-  return [
-    jointPin(kit, `joint-pin-${name}`, facing(head, across, cross(inwards, across), inwards)),
-    wingNut(kit, `wing-nut-${name}`, facing(outside, across, cross([ox, oy, 0], across), [ox, oy, 0])),
-  ];
+  return {
+    tube,
+    pin: jointPin(kit, `joint-pin-${name}`, place, facing(head, across, cross(inwards, across), inwards)),
+    nut: wingNut(kit, `wing-nut-${name}`, place, facing(outside, across, cross([ox, oy, 0], across), [ox, oy, 0])),
+  };
 }
 
 const cross = (a: readonly [number, number, number], b: readonly [number, number, number]) =>

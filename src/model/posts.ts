@@ -3,7 +3,7 @@ import type { Corner } from './frame.ts';
 import type { Hold } from './levels.ts';
 import { facing } from './pose.ts';
 import { tubeMass, tubeShape } from './tube.ts';
-import type { Joining, Part, Shape, Vec2, Vec3 } from './types.ts';
+import type { CornerPlace, Joining, Part, PartPlace, Shape, Vec2, Vec3 } from './types.ts';
 
 /** Posts, and the pins with wing nuts that hold the joints to them, in the finished item. */
 export interface Posts {
@@ -16,47 +16,48 @@ export interface Posts {
  * outside, the wing nut inside.
  */
 export function buildPost(kit: Kit, corner: Corner, axes: Vec2, length: number, holds: readonly Hold[]): Posts {
-  const { name, sx, sy } = corner;
+  const { name, x: across, y: along, sx, sy } = corner;
+  const at = { x: across, y: along };
   const [x, y] = [sx * axes[0], sy * axes[1]];
   const heights = holds.map((hold) => hold.level - kit.joint.pinHeight);
   const fasteners = holds.map(({ jointId }, index) => {
     const pin = `joint-pin-${name}-${index + 1}`;
     const nut = `wing-nut-${name}-${index + 1}`;
-    const parts = pinAndNut(kit, pin, nut, [x, y, heights[index] ?? 0], sy);
-    return { parts, joining: { by: pin, parts: [`post-${name}`, jointId, nut] } };
+    const parts = pinAndNut(kit, pin, nut, { at: 'sleeve', corner: at, index: index + 1 }, [x, y, heights[index] ?? 0], sy);
+    return { parts, joining: { by: 'post-pin' as const, pin, nut, post: `post-${name}`, joint: jointId } };
   });
   return {
-    parts: [post(kit, `post-${name}`, [x, y, length / 2], length, heights), ...fasteners.flatMap((each) => each.parts)],
+    parts: [post(kit, `post-${name}`, at, [x, y, length / 2], length, heights), ...fasteners.flatMap((each) => each.parts)],
     joinings: fasteners.map((each) => each.joining),
   };
 }
 
 /** The tube's own x stands up, its own y keeps the item's y, so that its holes run along y. */
-function post(kit: Kit, id: string, middle: Vec3, length: number, heights: readonly number[]): Part {
+function post(kit: Kit, id: string, corner: CornerPlace, middle: Vec3, length: number, heights: readonly number[]): Part {
   const holes = heights.map((height) => ({ at: height - length / 2, diameter: kit.jointPin.diameter }));
   const shape: Shape = { ...tubeShape(kit, length), holes };
-  return { id, kind: 'post', shape, pose: facing(middle, [0, 0, 1], [0, 1, 0], [-1, 0, 0]), group: null, mass: tubeMass(kit, length) };
+  return { id, kind: 'post', place: { at: 'corner', corner }, shape, pose: facing(middle, [0, 0, 1], [0, 1, 0], [-1, 0, 0]), group: null, mass: tubeMass(kit, length) };
 }
 
 /** The pin through a sleeve whose middle is given; sy is −1 on the front posts, 1 on the back ones. */
-function pinAndNut(kit: Kit, pinId: string, nutId: string, middle: Vec3, sy: number): Part[] {
+function pinAndNut(kit: Kit, pinId: string, nutId: string, place: PartPlace, middle: Vec3, sy: number): Part[] {
   const sleeve = kit.joint.sleeveDiameter / 2;
   const [x, y, z] = middle;
   return [
-    jointPin(kit, pinId, facing([x, y + sy * sleeve, z], [sy, 0, 0], [0, 0, -1], [0, sy, 0])),
-    wingNut(kit, nutId, facing([x, y - sy * sleeve, z], [sy, 0, 0], [0, 0, 1], [0, -sy, 0])),
+    jointPin(kit, pinId, place, facing([x, y + sy * sleeve, z], [sy, 0, 0], [0, 0, -1], [0, sy, 0])),
+    wingNut(kit, nutId, place, facing([x, y - sy * sleeve, z], [sy, 0, 0], [0, 0, 1], [0, -sy, 0])),
   ];
 }
 
 const PIN_MASS = 0.012;
 const NUT_MASS = 0.008;
 
-export function jointPin(kit: Kit, id: string, pose: Part['pose']): Part {
+export function jointPin(kit: Kit, id: string, place: PartPlace, pose: Part['pose']): Part {
   const { diameter, length, headDiameter, headHeight } = kit.jointPin;
-  return { id, kind: 'joint-pin', shape: { form: 'pin', diameter, length, headDiameter, headHeight }, pose, group: null, mass: PIN_MASS };
+  return { id, kind: 'joint-pin', place, shape: { form: 'pin', diameter, length, headDiameter, headHeight }, pose, group: null, mass: PIN_MASS };
 }
 
-export function wingNut(kit: Kit, id: string, pose: Part['pose']): Part {
+export function wingNut(kit: Kit, id: string, place: PartPlace, pose: Part['pose']): Part {
   const { diameter, wingSpan, nutHeight } = kit.jointPin;
-  return { id, kind: 'wing-nut', shape: { form: 'wing-nut', bore: diameter, span: wingSpan, height: nutHeight }, pose, group: null, mass: NUT_MASS };
+  return { id, kind: 'wing-nut', place, shape: { form: 'wing-nut', bore: diameter, span: wingSpan, height: nutHeight }, pose, group: null, mass: NUT_MASS };
 }

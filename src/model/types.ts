@@ -100,13 +100,37 @@ export type Shape =
   /** From one loop's middle at the origin to the other's at (length, 0, 0); loops round z. */
   | { readonly form: 'cable'; readonly diameter: number; readonly length: number; readonly loopInside: number };
 
+/** One of the item's four corners. */
+export interface CornerPlace {
+  readonly x: 'left' | 'right';
+  readonly y: 'front' | 'back';
+}
+
+/** Where a part sits in what it belongs to. Indices count from 1. */
+export type PartPlace =
+  /** A tube of a deck or frame, or a flat panel. */
+  | { readonly at: 'side'; readonly side: Side }
+  /** A joint or a post. */
+  | { readonly at: 'corner'; readonly corner: CornerPlace }
+  /** The panel under a deck's frame. */
+  | { readonly at: 'base' }
+  /** A pin of a wrapped panel, in the order in which the side's pins are put in. */
+  | { readonly at: 'tab'; readonly side: Side; readonly index: number }
+  /** A pin through a post and a joint, and its nut, counted from the foot. */
+  | { readonly at: 'sleeve'; readonly corner: CornerPlace; readonly index: number }
+  /** A pin through a flat panel and a tube, and its nut. */
+  | { readonly at: 'plate'; readonly plate: string; readonly tube: 'low' | 'high'; readonly index: number }
+  /** A cable. */
+  | { readonly at: 'face'; readonly face: Face; readonly index: number };
+
 export interface Part {
-  /** For example `deck-1/long-tube-front` or `post-left-front`. */
+  /** Names the part in its item; what it is and where it sits is told by the other fields alone. */
   readonly id: string;
   readonly kind: PartKind;
   readonly shape: Shape;
   /** From the part's own coordinates to the finished item's (z up, floor at 0, front towards −y). */
   readonly pose: Pose;
+  readonly place: PartPlace;
   /** The sub-assembly it belongs to (`deck-1`), or null. */
   readonly group: string | null;
   readonly mass: number;
@@ -126,11 +150,19 @@ export interface Group {
   readonly partIds: readonly string[];
 }
 
-/** Two parts that hold each other, and what holds them. */
-export interface Joining {
-  readonly by: string;
-  readonly parts: readonly string[];
-}
+/** Parts that hold each other, by their ids. */
+export type Joining =
+  /** A tube pushed into a joint. */
+  | { readonly by: 'socket'; readonly joint: string; readonly tube: string }
+  /** A tab held to the panel it belongs to. */
+  | { readonly by: 'tab-pin'; readonly pin: string; readonly panel: string }
+  | { readonly by: 'post-pin'; readonly pin: string; readonly nut: string; readonly post: string; readonly joint: string }
+  | { readonly by: 'plate-pin'; readonly pin: string; readonly nut: string; readonly plate: string; readonly tube: string }
+  /** A cable round a stud of each of two joints, the lower one first. */
+  | { readonly by: 'cable'; readonly cable: string; readonly joints: readonly [string, string] };
+
+/** The joinings of one kind. */
+export type JoiningBy<By extends Joining['by']> = Extract<Joining, { readonly by: By }>;
 
 /** A named length of the finished item, for the lettered drawing and the table of variants. */
 export interface NamedLength {

@@ -12,46 +12,43 @@ export function runJobs(model: Model, run: string): readonly Job[] {
   const group = model.groups.find((candidate) => candidate.piece === run);
   if (group === undefined) return [];
   const parts = model.parts.filter((part) => part.group === group.name);
-  if (group.kind === 'frame') return frameJobs(parts, run, `${run}-`);
-  const label = isFirstDeck(model, run) ? '' : `${run}-`;
+  if (group.kind === 'frame') return frameJobs(parts, run, run);
+  const owner = isFirstDeck(model, run) ? null : run;
   const [panel = ''] = idsOf(parts, 'panel');
-  return [...panelJobs(run, label), ...frameJobs(parts, run, label), ...wrapJobs(model, parts, panel, run, label)];
+  return [...panelJobs(run, owner), ...frameJobs(parts, run, owner), ...wrapJobs(model, parts, panel, run, owner)];
 }
 
 /** The keys of the first deck's steps are plain; those of further deck pieces carry the piece's name. */
 const isFirstDeck = (model: Model, run: string): boolean =>
   model.groups.find((group) => group.kind === 'deck')?.piece === run;
 
-const detailed = (label: string, detail: string | null): string | null =>
-  (detail === null ? label.replace(/-$/, '') || null : `${label}${detail}`);
-
 /** The panel on the bench: marked, punched, cut, creased. */
-function panelJobs(run: string, label: string): Job[] {
+function panelJobs(run: string, owner: string | null): Job[] {
   const onBench: readonly Action[] = [
     'cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches', 'crease', 'half-cut',
   ];
-  return onBench.map((action) => makeJob(action, detailed(label, null), run, {}));
+  return onBench.map((action) => makeJob(action, run, owner, {}));
 }
 
 /** Frame onto panel, then each side wrapped and pinned, then the deck turned the way it is used. */
-function wrapJobs(model: Model, parts: readonly Part[], panel: string, run: string, label: string): Job[] {
+function wrapJobs(model: Model, parts: readonly Part[], panel: string, run: string, owner: string | null): Job[] {
   const frame = idsOf(parts, 'joint', 'long-tube', 'short-tube');
   return [
-    makeJob('lay-frame', detailed(label, null), run, {
+    makeJob('lay-frame', run, owner, {
       standing: 'deck-building', places: [panel], needs: frame, motions: [{ kind: 'slide', parts: frame, by: [0, 0, -FRAME_LIFT] }],
     }),
-    ...model.pattern.flaps.flatMap(({ side }) => sideJobs(parts, panel, side, run, label)),
-    makeJob('turn-deck', detailed(label, null), run, {
+    ...model.pattern.flaps.flatMap(({ side }) => sideJobs(parts, panel, side, run, owner)),
+    makeJob('turn-deck', run, owner, {
       standing: 'deck-building', motions: [{ kind: 'turn', axis: [1, 0, 0], angle: Math.PI }], needs: idsOf(parts, 'panel-pin'),
     }),
   ];
 }
 
-function sideJobs(parts: readonly Part[], panel: string, side: Side, run: string, label: string): Job[] {
-  const pins = idsOf(parts, 'panel-pin').filter((id) => id.includes(`/panel-pin-${side}-`));
+function sideJobs(parts: readonly Part[], panel: string, side: Side, run: string, owner: string | null): Job[] {
+  const pins = idsOf(parts.filter(({ place }) => place.at === 'tab' && place.side === side), 'panel-pin');
   const down = (ids: readonly string[]): Motion[] => [{ kind: 'slide', parts: ids, by: [0, 0, -PIN_LIFT] }];
   const job = (action: Action, places: readonly string[], motions: readonly Motion[]): Job =>
-    makeJob(action, detailed(label, side), run, { standing: 'deck-building', side, places, needs: [panel], motions });
+    makeJob(action, run, owner, { detail: { on: 'side', side }, standing: 'deck-building', places, needs: [panel], motions });
   const [ends, middle] = [pins.slice(0, 2), pins.slice(2)];
   return [
     job('wrap-side', [], [{ kind: 'fold', panel, side }]),

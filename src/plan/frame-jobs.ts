@@ -5,48 +5,56 @@ import type { Motion } from './types.ts';
 /** Travel beyond the socket's depth that takes a part clear off, mm. */
 const CLEAR = 60;
 
+/** The left or the right end of a frame. */
+type End = 'left' | 'right';
+
 /**
  * A frame of tubes in joints: short tubes get a joint at either end, long tubes are pushed between two such ends.
- * `label` goes before the detail of the keys, so that the frames of an item can be told apart.
+ * `owner` goes into the keys, so that the frames of an item can be told apart.
  */
-export function frameJobs(parts: readonly Part[], run: string, label: string): readonly Job[] {
-  const tubes = (kind: 'long-tube' | 'short-tube'): readonly string[] => idsOf(parts, kind);
-  const detail = (name: string): string => `${label}${name}`;
-  if (tubes('short-tube').length === 0) return [railJob(parts, run, detail('rail'))];
-  const ends = endsJob(parts, run, detail('short'));
-  if (tubes('long-tube').length === 0) return [{ ...ends, places: idsOf(parts, 'short-tube', 'joint'), brings: null }];
+export function frameJobs(parts: readonly Part[], run: string, owner: string | null): readonly Job[] {
+  const [short, long] = [idsOf(parts, 'short-tube'), idsOf(parts, 'long-tube')];
+  if (short.length === 0) return [railJob(parts, run, owner)];
+  const ends = endsJob(parts, run, owner);
+  if (long.length === 0) return [{ ...ends, places: idsOf(parts, 'short-tube', 'joint'), brings: null }];
   const [socket, length] = reachOf(parts);
   const [left, right] = [endOf(parts, 'left'), endOf(parts, 'right')];
   return [
     ends,
-    makeJob('push-tubes', detail('long'), run, {
+    makeJob('push-tubes', run, owner, {
+      detail: { on: 'tubes', tubes: 'long' },
       standing: 'deck-building',
-      places: tubes('long-tube'),
+      places: long,
       needs: left,
-      motions: [{ kind: 'slide', parts: tubes('long-tube'), by: [-length, 0, 0] }],
+      motions: [{ kind: 'slide', parts: long, by: [-length, 0, 0] }],
     }),
-    makeJob('close-frame', label === '' ? null : label.replace(/-$/, ''), run, {
+    makeJob('close-frame', run, owner, {
       standing: 'deck-building',
       places: right,
       brings: [],
-      needs: tubes('long-tube'),
+      needs: long,
       motions: [{ kind: 'slide', parts: right, by: [-socket, 0, 0] }],
     }),
   ];
 }
 
+const idsWhere = (parts: readonly Part[], wanted: (part: Part) => boolean): string[] => parts.filter(wanted).map((part) => part.id);
+
+/** Whether a part stands at one end of its frame: the short tube there, or a joint. */
+const isAt = ({ kind, place }: Part, end: End): boolean =>
+  (kind === 'short-tube' && place.at === 'side' && place.side === end) || (kind === 'joint' && place.at === 'corner' && place.corner.x === end);
+
 /** Everything at one end of a frame: its short tube, where it has one, and its joints. */
-const endOf = (parts: readonly Part[], x: 'left' | 'right'): string[] =>
-  parts.filter((part) => part.id.endsWith(`/short-tube-${x}`) || part.id.includes(`/joint-${x}-`)).map((part) => part.id);
+const endOf = (parts: readonly Part[], end: End): string[] => idsWhere(parts, (part) => isAt(part, end));
 
 /** Joints pushed onto the ends of the short tubes. The left end stays where it is; the right one is put on later. */
-function endsJob(parts: readonly Part[], run: string, detail: string): Job {
+function endsJob(parts: readonly Part[], run: string, owner: string | null): Job {
   const [socket] = reachOf(parts);
-  const onShort = (y: 'front' | 'back'): string[] => parts.filter((part) => {
-    const x = /\/joint-(left|right)-/.exec(part.id)?.[1];
-    return part.kind === 'joint' && part.id.endsWith(`-${y}`) && parts.some((other) => other.id.endsWith(`/short-tube-${x ?? ''}`));
-  }).map((part) => part.id);
-  return makeJob('push-tubes', detail, run, {
+  const hasShort = (end: End): boolean => parts.some((part) => part.kind === 'short-tube' && isAt(part, end));
+  const onShort = (y: 'front' | 'back'): string[] => idsWhere(parts, ({ kind, place }) =>
+    kind === 'joint' && place.at === 'corner' && place.corner.y === y && hasShort(place.corner.x));
+  return makeJob('push-tubes', run, owner, {
+    detail: { on: 'tubes', tubes: 'short' },
     standing: 'deck-building',
     places: endOf(parts, 'left'),
     brings: [...endOf(parts, 'left'), ...endOf(parts, 'right')],
@@ -55,10 +63,11 @@ function endsJob(parts: readonly Part[], run: string, detail: string): Job {
 }
 
 /** A rail: a long tube with a joint at either end. */
-function railJob(parts: readonly Part[], run: string, detail: string): Job {
+function railJob(parts: readonly Part[], run: string, owner: string | null): Job {
   const [socket] = reachOf(parts);
-  const joints = (x: string): string[] => parts.filter((part) => part.id.includes(`/joint-${x}-`)).map((part) => part.id);
-  return makeJob('push-tubes', detail, run, {
+  const joints = (end: End): string[] => idsWhere(parts, (part) => part.kind === 'joint' && isAt(part, end));
+  return makeJob('push-tubes', run, owner, {
+    detail: { on: 'tubes', tubes: 'rail' },
     standing: 'deck-building',
     places: idsOf(parts, 'long-tube', 'joint'),
     motions: slides([joints('left'), [socket, 0, 0]], [joints('right'), [-socket, 0, 0]]),

@@ -6,4 +6,4 @@ export { orderedJobs, planItem, provenClashes } from './plan.ts';
 export { rulesFor, sidesInOrder } from './rules.ts';
 export { WORK } from './work.ts';
 export * from './workshop/index.ts';
-export { stepKeys } from './step-keys.ts';
+export { stepNames } from './step-names.ts';

@@ -1,6 +1,6 @@
-import { cornersOf, placed, type Group, type Model, type Part, type Vec3 } from '../model/index.ts';
+import { cornersOf, type Group, type JoiningBy, type Model, type Part } from '../model/index.ts';
 import { plateJobs } from './plate-jobs.ts';
-import { directionOf, idsOf, makeJob, type Job } from './jobs.ts';
+import { backwards, idsOf, makeJob, type Job } from './jobs.ts';
 import type { Motion } from './types.ts';
 
 /** Travel that takes a post's pin or nut clear of its joint, a deck clear of the posts, and a loop over its stud, mm. */
@@ -37,37 +37,31 @@ const groupParts = (model: Model, wanted: (group: Group) => boolean): readonly s
 const idsAt = (parts: readonly Part[], y: 'front' | 'back'): string[] => partsAt(parts, y).map((part) => part.id);
 
 const partsAt = (parts: readonly Part[], y: 'front' | 'back'): Part[] =>
-  parts.filter((part) => (placed(part.pose, [0, 0, 0])[1] < 0) === (y === 'front'));
+  parts.filter(({ place }) => place.at === 'corner' && place.corner.y === y);
 
 /** The two posts of one side: pushed through the joints, drilled with them, pinned. */
 function postJobs(model: Model, y: 'front' | 'back', standing: Job['standing'], through: readonly string[]): Job[] {
   const posts = partsAt(model.parts.filter((part) => part.kind === 'post'), y);
   const postIds = posts.map((part) => part.id);
-  const joinings = model.joinings.filter(({ by, parts }) => by.startsWith('joint-pin-') && parts.some((id) => postIds.includes(id)));
-  const pins = joinings.map(({ by }) => by);
-  const joints = joinings.flatMap(({ parts }) => parts.filter((id) => id.includes('/joint-')));
-  const fasteners = model.parts.filter((part) => pins.includes(part.id) || joinings.some(({ parts }) => part.kind === 'wing-nut' && parts.includes(part.id)));
+  const joinings = model.joinings.filter((each): each is JoiningBy<'post-pin'> => each.by === 'post-pin' && postIds.includes(each.post));
+  const pins = joinings.map(({ pin }) => pin);
+  const fasteners = model.parts.filter(({ id }) => joinings.some(({ pin, nut }) => pin === id || nut === id));
+  const detail = { on: 'side', side: y } as const;
   const length = Math.max(0, ...posts.map((part) => (part.shape.form === 'tube' ? part.shape.length : 0)));
   return [
-    makeJob('push-posts', y, null, { standing, side: y, places: postIds, needs: through, motions: [{ kind: 'slide', parts: postIds, by: [0, 0, -length - DECK_TRAVEL] }] }),
-    makeJob('drill', y, null, { standing, side: y, needs: postIds, drills: { pins, parts: [...postIds, ...joints] } }),
-    makeJob('pin-posts', y, null, {
-      standing, side: y, places: fasteners.map((part) => part.id), needs: postIds,
+    makeJob('push-posts', null, null, { detail, standing, places: postIds, needs: through, motions: [{ kind: 'slide', parts: postIds, by: [0, 0, -length - DECK_TRAVEL] }] }),
+    makeJob('drill', null, null, { detail, standing, needs: postIds, drills: { pins, parts: [...postIds, ...joinings.map(({ joint }) => joint)] } }),
+    makeJob('pin-posts', null, null, {
+      detail, standing, places: fasteners.map((part) => part.id), needs: postIds,
       motions: fasteners.map((part): Motion => ({ kind: 'slide', parts: [part.id], by: backwards(part, PIN_TRAVEL) })),
     }),
   ];
 }
 
 function braceJob(model: Model, face: Model['bracedFaces'][number], needs: readonly string[]): Job {
-  const cables = model.parts.filter((part) => part.kind === 'cable' && part.id.startsWith(`cable-${face}-`));
-  return makeJob('brace', face, null, {
-    standing: 'upright', side: face, places: idsOf(cables, 'cable'), needs,
+  const cables = model.parts.filter((part) => part.place.at === 'face' && part.place.face === face);
+  return makeJob('brace', null, null, {
+    detail: { on: 'side', side: face }, standing: 'upright', places: idsOf(cables, 'cable'), needs,
     motions: cables.map((part): Motion => ({ kind: 'slide', parts: [part.id], by: backwards(part, CABLE_TRAVEL) })),
   });
-}
-
-/** The way a pin, a nut or a loop goes in: against its own z. */
-export function backwards(part: Part, distance: number): Vec3 {
-  const [x, y, z] = directionOf(part.pose, [0, 0, -1]);
-  return [x * distance, y * distance, z * distance];
 }

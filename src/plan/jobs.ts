@@ -1,12 +1,12 @@
 import { FLAT, placed, type Folding, type Part, type Pose, type Side, type Vec3 } from '../model/index.ts';
-import type { Action, Motion } from './types.ts';
+import type { Action, Motion, StepDetail } from './types.ts';
 
 /** A piece of work before it has its place in the order. */
 export interface Job {
-  /** For example `wrap-side:left`. */
+  /** What wishes and reasons name it by; what it works on is told by `detail`. */
   readonly key: string;
   readonly action: Action;
-  readonly side: Side | null;
+  readonly detail: StepDetail;
   /** Identical sub-assemblies it is done on, or null for the item as a whole. */
   readonly run: string | null;
   /** Parts that are in their place after it and were not before. */
@@ -23,13 +23,34 @@ export interface Job {
   readonly standing: 'bench' | 'deck-building' | 'deck-in-use' | 'on-back' | 'on-front' | 'upright';
 }
 
-export const jobKey = (action: Action, detail: string | null): string => (detail === null ? action : `${action}:${detail}`);
+/** Work on the thing as a whole. */
+export const WHOLE: StepDetail = { on: 'whole' };
+
+/** The side that work is done on, if it is one side's. */
+export const sideOf = (detail: StepDetail): Side | null => ('side' in detail ? detail.side : null);
+
+/** The name of a job: its action, then whose it is where several are alike, then what it works on. */
+function jobKey(action: Action, owner: string | null, detail: StepDetail): string {
+  const behind = [owner, told(detail)].filter((each) => each !== null).join('-');
+  return behind === '' ? action : `${action}:${behind}`;
+}
+
+function told(detail: StepDetail): string | null {
+  switch (detail.on) {
+    case 'whole': return null;
+    case 'tubes': return detail.tubes;
+    case 'plate': return detail.plate;
+    case 'plates': return detail.letter;
+    case 'side': return detail.side;
+  }
+}
 
 type Rest = Partial<Omit<Job, 'key' | 'action' | 'run'>>;
 
-/** A job with what is told of it; the rest is empty. */
-export const makeJob = (action: Action, detail: string | null, run: string | null, rest: Rest): Job => ({
-  key: jobKey(action, detail), action, side: null, run, places: [], brings: null, needs: [], motions: [], drills: null, times: 1, standing: 'bench', ...rest,
+/** A job with what is told of it; the rest is empty. `owner` names the deck or frame where an item has several. */
+export const makeJob = (action: Action, run: string | null, owner: string | null, rest: Rest): Job => ({
+  key: jobKey(action, owner, rest.detail ?? WHOLE), action, detail: WHOLE, run,
+  places: [], brings: null, needs: [], motions: [], drills: null, times: 1, standing: 'bench', ...rest,
 });
 
 /** Room the parts of one run or of the item are proven in: their shapes and poses, and each panel's fold so far. */
@@ -50,6 +71,12 @@ export function directionOf(pose: Pose, own: Vec3): Vec3 {
   const [ox, oy, oz] = placed(pose, [0, 0, 0]);
   const [x, y, z] = placed(pose, own);
   return [x - ox, y - oy, z - oz];
+}
+
+/** The way a pin, a nut or a loop goes in: against its own z. */
+export function backwards(part: Part, distance: number): Vec3 {
+  const [x, y, z] = directionOf(part.pose, [0, 0, -1]);
+  return [x * distance, y * distance, z * distance];
 }
 
 export const idsOf = (parts: readonly Part[], ...kinds: readonly Part['kind'][]): string[] =>

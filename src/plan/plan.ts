@@ -2,7 +2,7 @@ import { chained, FLAT, standstill, undone, WRAPPED, type Model, type Side, type
 import type { OrderWish } from '../read/index.ts';
 import { runJobs } from './deck-jobs.ts';
 import { itemJobs } from './item-jobs.ts';
-import { directionOf, stageOf, type Job } from './jobs.ts';
+import { directionOf, sideOf, stageOf, type Job } from './jobs.ts';
 import { orderJobs, type Ordering } from './order.ts';
 import { clashesInOrder, mustHold, type Clash } from './prove.ts';
 import { rulesFor, sidesInOrder } from './rules.ts';
@@ -92,7 +92,8 @@ function stepOf(model: Model, job: Job, number: number, times: number, fresh: re
     number,
     key: job.key,
     action: job.action,
-    side: job.side,
+    detail: job.detail,
+    side: sideOf(job.detail),
     run: job.run,
     times,
     newParts: newPartsOf(model, job, fresh),

@@ -1,4 +1,4 @@
-import { type Folding, type Part, type Placed, type Solids } from '../model/index.ts';
+import { type Folding, type Part, type Solids } from '../model/index.ts';
 import { foldedOnly, type Job, type Stage } from './jobs.ts';
 import { blockers, type Standing } from './sweep.ts';
 import type { OrderReason } from './types.ts';
@@ -18,40 +18,43 @@ function neededFirst(jobs: readonly Job[]): OrderReason[] {
 function lockedOut(jobs: readonly Job[], stage: Stage, solids: Solids): OrderReason[] {
   return jobs.filter((job) => job.motions.length > 0).flatMap((first) => {
     const others = jobs.filter((job) => job.key !== first.key);
-    const left = new Map(others.flatMap((job) => leftBehind(job, stage, first)));
-    const met = inTheWay(first, left, stage, solids, stage.folding).map((place) => place.split(LEFT_BY) as [string, string]);
+    const met = inTheWay(first, others.flatMap((job) => leftBehind(job, stage, first)), stage, solids, stage.folding);
     return others.flatMap((then) => {
-      const parts = met.filter(([, key]) => key === then.key).map(([id]) => id);
+      const parts = idsIn(met.filter(({ by }) => by === then));
       return parts.length === 0 ? [] : [{ first: first.key, then: then.key, rule: 'geometry', parts }];
     });
   });
 }
 
-/** Between a part's id and the key of the job that left it so. */
-const LEFT_BY = ' left by ';
+/** A part as a job leaves it. */
+interface Left extends Standing {
+  readonly by: Job;
+}
 
-const inTheWay = (job: Job, standing: Standing, stage: Stage, solids: Solids, folding: Folding): readonly string[] =>
-  [...new Set(job.motions.flatMap((motion) => {
+/** What the motions of a job would run into. */
+const inTheWay = <Obstacle extends Standing>(job: Job, standing: readonly Obstacle[], stage: Stage, solids: Solids, folding: Folding): readonly Obstacle[] =>
+  job.motions.flatMap((motion) => {
     const moving = motion.kind === 'turn' ? [] : motion.kind === 'fold' ? [motion.panel] : motion.parts;
-    const movers = new Map(moving.flatMap((id) => entry(stage, id, folding)));
-    const others = new Map([...standing].filter(([place]) => !moving.includes(place.split(LEFT_BY)[0] ?? place)));
-    return blockers(motion, movers, others, solids);
-  }))].sort();
+    const movers = moving.flatMap((id) => standingPart(stage, id, folding));
+    return blockers(motion, movers, standing.filter(({ id }) => !moving.includes(id)), solids);
+  });
+
+const idsIn = (standing: readonly Standing[]): string[] => [...new Set(standing.map(({ id }) => id))].sort();
 
 /** The parts a job puts in place, and the flap it folds, as they stand after it. */
-function leftBehind(job: Job, stage: Stage, seenBy: Job): [string, Placed][] {
+function leftBehind(job: Job, stage: Stage, seenBy: Job): readonly Left[] {
   const folds = job.motions.flatMap((motion) => (motion.kind === 'fold' ? [motion] : []));
   const selfFold = seenBy.motions.some((motion) => motion.kind === 'fold');
   return [
-    ...job.places.flatMap((id) => entry(stage, id, stage.folding)),
-    ...(selfFold ? [] : folds.flatMap(({ panel, side }) => entry(stage, panel, foldedOnly(side, 1)))),
-  ].map(([id, placed]) => [`${id}${LEFT_BY}${job.key}`, placed]);
+    ...job.places.flatMap((id) => standingPart(stage, id, stage.folding)),
+    ...(selfFold ? [] : folds.flatMap(({ panel, side }) => standingPart(stage, panel, foldedOnly(side, 1)))),
+  ].map((left) => ({ ...left, by: job }));
 }
 
-/** A part as it stands, the panel folded as told. */
-function entry(stage: Stage, id: string, folding: Folding): [string, Placed][] {
+/** A part as it stands, the panel folded as told; none where the stage has no such part. */
+function standingPart(stage: Stage, id: string, folding: Folding): readonly Standing[] {
   const part = stage.parts.get(id);
-  return part === undefined ? [] : [[id, { shape: folded(part, folding), pose: part.pose }]];
+  return part === undefined ? [] : [{ id, shape: folded(part, folding), pose: part.pose }];
 }
 
 const folded = ({ shape }: Part, folding: Folding): Part['shape'] =>
@@ -69,9 +72,9 @@ export function clashesInOrder(jobs: readonly Job[], stage: Stage, solids: Solid
   let folding = stage.folding;
   const clashes: Clash[] = [];
   for (const job of jobs) {
-    const present = new Map([...standing].flatMap((id) => entry(stage, id, folding)));
+    const present = [...standing].flatMap((id) => standingPart(stage, id, folding));
     const missing = job.motions.flatMap((motion) => (motion.kind === 'fold' && !standing.has(motion.panel) ? [motion.panel] : []));
-    const parts = [...missing, ...inTheWay(job, present, stage, solids, folding)];
+    const parts = [...missing, ...idsIn(inTheWay(job, present, stage, solids, folding))];
     if (parts.length > 0) clashes.push({ key: job.key, parts });
     job.places.forEach((id) => standing.add(id));
     for (const motion of job.motions) if (motion.kind === 'fold') folding = { ...folding, [motion.side]: 1 };

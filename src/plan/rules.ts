@@ -1,5 +1,5 @@
 import type { FlatPattern, Side } from '../model/index.ts';
-import type { Job } from './jobs.ts';
+import { sideOf, type Job } from './jobs.ts';
 import type { Action } from './types.ts';
 
 /** An ordering: every job that `first` picks before every job that `then` picks. */
@@ -8,8 +8,8 @@ export interface Rule {
   readonly reason: string;
   /** The work itself asks for it: a cut panel before a creased one, a hole before its pin. No wish overrides it. */
   readonly firm: boolean;
-  /** Holds within one run, or on one part's work, alone. */
-  readonly within: 'run' | 'item';
+  /** Holds within one run, within one run and on one flat panel where both work on one, or everywhere. */
+  readonly within: 'run' | 'plate' | 'item';
   readonly first: (job: Job) => boolean;
   readonly then: (job: Job) => boolean;
 }
@@ -18,7 +18,7 @@ type Pick = Rule['first'];
 
 /** Jobs of these actions, of one side when it is told. */
 const doing = (actions: readonly Action[], side: Side | null = null): Pick =>
-  (job) => actions.includes(job.action) && (side === null || job.side === side);
+  (job) => actions.includes(job.action) && (side === null || sideOf(job.detail) === side);
 
 const rule = (name: string, reason: string, first: Pick, then: Pick): Rule => ({ name, reason, firm: false, within: 'run', first, then });
 const firm = (name: string, reason: string, first: Pick, then: Pick): Rule => ({ ...rule(name, reason, first, then), firm: true });
@@ -27,7 +27,7 @@ const firm = (name: string, reason: string, first: Pick, then: Pick): Rule => ({
 const chain = (name: string, reason: string, picks: readonly Pick[], make: typeof rule = rule): Rule[] =>
   picks.slice(1).map((pick, index) => make(name, reason, picks[index] ?? pick, pick));
 
-const onPosts = (action: Action, side: Side): Pick => (job) => job.key === `${action}:${side}`;
+const onPosts = (action: Action, side: Side): Pick => (job) => job.action === action && job.detail.on === 'side' && job.detail.side === side;
 const inRun: Pick = (job) => job.run !== null;
 const wrapping: readonly Action[] = ['wrap-side', 'pin-ends', 'pin-middle'];
 
@@ -72,11 +72,11 @@ const itemRules = (): Rule[] => [
   ...(['front', 'back'] as const).flatMap((side) => chain('drilled-before-pinned', 'A pin needs its hole.',
     [onPosts('push-posts', side), onPosts('drill', side), onPosts('pin-posts', side)], firm)),
   firm('one-side-before-turning', 'Two pinned posts hold the decks while the work is turned.', onPosts('pin-posts', 'front'), doing(['turn-item'])),
-  firm('turned-before-the-other-side', 'Posts are pushed in on the upper side.', doing(['turn-item']), (job) => job.action === 'set-rails' || job.key === 'push-posts:back'),
+  firm('turned-before-the-other-side', 'Posts are pushed in on the upper side.', doing(['turn-item']), (job) => job.action === 'set-rails' || onPosts('push-posts', 'back')(job)),
   firm('pinned-before-standing', 'Unpinned decks slide down the posts.', doing(['pin-posts']), doing(['stand-up'])),
   firm('standing-before-cables', 'Cables are drawn tight on a frame that stands square.', doing(['stand-up']), doing(['brace'])),
   rule('cables-last', 'Cables are drawn tight on the upright, finished frame.', doing(['stand-up', 'hold-panel', 'pin-panel']), doing(['brace'])),
-  rule('back-before-ends', 'The back is the longest face and squares the frame first.', doing(['brace'], 'back'), (job) => job.action === 'brace' && job.side !== 'back'),
+  rule('back-before-ends', 'The back is the longest face and squares the frame first.', doing(['brace'], 'back'), (job) => job.action === 'brace' && sideOf(job.detail) !== 'back'),
   rule('back-before-ends', 'Opposite faces follow each other.', doing(['brace'], 'left'), doing(['brace'], 'right')),
 ];
 
@@ -84,23 +84,19 @@ const plateRules = (): Rule[] => [
   firm('plates-cut-first', 'A plate is cut and punched before it is held to its tubes.', doing(['cut-panel']), doing(['hold-panel'])),
   rule('plates-on-the-bench', 'All bench work is done before the frames are joined.', doing(['cut-panel']), doing(['mark-posts'])),
   firm('standing-before-plates', 'Plates are pinned to a frame that stands square.', doing(['stand-up']), doing(['hold-panel'])),
-  ...chain('drilled-before-pinned', 'A pin needs its hole.', [doing(['hold-panel']), isPlateDrill, doing(['pin-panel'])], firm),
+  ...chain('drilled-before-pinned', 'A pin needs its hole.', [doing(['hold-panel']), isPlateDrill, doing(['pin-panel'])], firm)
+    .map((held): Rule => ({ ...held, within: 'plate' })),
 ];
 
-/** Work on one plate is told by the plate's id behind the colon. */
-function isPlateDrill(job: Job): boolean {
-  return job.action === 'drill' && job.standing === 'upright';
-}
+const isPlateDrill: Pick = (job) => job.action === 'drill' && job.detail.on === 'plate';
 
-/** Whether a link of a rule may join two jobs: same run, and the same plate where both work on plates. */
+/** Whether a link of a rule may join two jobs: same run, and the same flat panel where the rule is one panel's. */
 export function mayLink(held: Rule, first: Job, then: Job): boolean {
-  if (first.key === then.key || (held.within === 'run' && first.run !== then.run)) return false;
-  const [one, other] = [plateOf(first), plateOf(then)];
-  return held.name !== 'drilled-before-pinned' || one === null || other === null || one === other;
+  if (first.key === then.key || (held.within !== 'item' && first.run !== then.run)) return false;
+  return held.within !== 'plate' || plateOf(first) === plateOf(then);
 }
 
-const plateOf = (job: Job): string | null =>
-  (job.action === 'hold-panel' || job.action === 'pin-panel' || isPlateDrill(job) ? job.key.slice(job.key.indexOf(':') + 1) : null);
+const plateOf = ({ detail }: Job): string | null => (detail.on === 'plate' ? detail.plate : null);
 
 /**
  * Sides in the order they are wrapped: from the shortest to the longest, each pair of opposite sides together,

@@ -1,14 +1,14 @@
 import { chained, standstill, turned, undone, type Group, type Model, type Pose, type Side } from '../model/index.ts';
-import type { Job } from './jobs.ts';
+import { sideOf, type Job } from './jobs.ts';
 import type { Standing } from './types.ts';
 
 const QUARTER = Math.PI / 2;
 
 /** How the work lies: the pose that takes the finished item's coordinates to what the worker sees (z up, front towards −y). */
-export function standingOf({ standing: name, action, side, run }: Job, model: Model): Standing {
+export function standingOf({ standing: name, action, detail, run }: Job, model: Model): Standing {
   switch (name) {
     case 'bench': return { name, pose: standstill };
-    case 'upright': return { name, pose: turned([0, 0, 1], towardsReader(action, side)) };
+    case 'upright': return { name, pose: turned([0, 0, 1], towardsReader(action, sideOf(detail))) };
     case 'deck-building': return { name, pose: buildingPose(model.groups.find((group) => group.piece === run)) };
     case 'deck-in-use': return { name, pose: standstill };
     case 'on-back': return { name, pose: chained(turned([0, 0, 1], -QUARTER), turned([1, 0, 0], -QUARTER)) };

@@ -1,8 +1,10 @@
 import { chained, FLAT, moved, undone, type Box3, type FlatPattern, type Placed, type Side, type Solids, type Vec3 } from '../model/index.ts';
 import type { Motion } from './types.ts';
 
-/** Parts as they stand at one moment, by id. */
-export type Standing = ReadonlyMap<string, Placed>;
+/** A part as it stands at one moment. */
+export interface Standing extends Placed {
+  readonly id: string;
+}
 
 /** Shared volume under this is rounding, mm³. */
 export const TOUCH = 1;
@@ -13,23 +15,23 @@ const FOLD_TRIES = 18;
 /** A tab meets what stands low under it only in the last degrees. */
 const JUST_BEFORE_HOME = 0.985;
 
-/** Ids of those standing parts that a motion would run into, in order of their ids. Empty when the way is free. */
-export function blockers(motion: Motion, movers: Standing, standing: Standing, solids: Solids): readonly string[] {
+/** Those of the standing parts that a motion would run into. Empty when the way is free. */
+export function blockers<Obstacle extends Standing>(motion: Motion, movers: readonly Standing[], standing: readonly Obstacle[], solids: Solids): readonly Obstacle[] {
   switch (motion.kind) {
-    case 'slide': return slideBlockers(motion.parts.flatMap((id) => movers.get(id) ?? []), motion.by, standing, solids);
-    case 'fold': return foldBlockers(movers.get(motion.panel), motion.side, standing, solids);
+    case 'slide': return slideBlockers(movers.filter(({ id }) => motion.parts.includes(id)), motion.by, standing, solids);
+    case 'fold': return foldBlockers(movers.find(({ id }) => id === motion.panel), motion.side, standing, solids);
     case 'turn': return [];
   }
 }
 
-function slideBlockers(movers: readonly Placed[], by: Vec3, standing: Standing, solids: Solids): readonly string[] {
-  return [...standing].filter(([, obstacle]) => movers.some((mover) =>
+function slideBlockers<Obstacle extends Standing>(movers: readonly Placed[], by: Vec3, standing: readonly Obstacle[], solids: Solids): readonly Obstacle[] {
+  return standing.filter((obstacle) => movers.some((mover) =>
     sweptNear(mover, by, obstacle, solids) && tryPlaces(mover, by, obstacle, solids).some((back) => {
       const [x, y, z] = by;
       const share = back / Math.hypot(...by);
       const pose = chained(moved([-x * share, -y * share, -z * share]), mover.pose);
       return solids.overlap({ shape: mover.shape, pose }, obstacle) > TOUCH;
-    }))).map(([id]) => id).sort();
+    })));
 }
 
 /** How far back along the slide (mm, 0 is home) the mover is tried: evenly over the stretch where its box passes the obstacle's. */
@@ -63,16 +65,16 @@ function sweptNear(mover: Placed, by: Vec3, obstacle: Placed, solids: Solids): b
   });
 }
 
-function foldBlockers(panel: Placed | undefined, side: Side, standing: Standing, solids: Solids): readonly string[] {
+function foldBlockers<Obstacle extends Standing>(panel: Placed | undefined, side: Side, standing: readonly Obstacle[], solids: Solids): readonly Obstacle[] {
   if (panel?.shape.form !== 'panel') return [];
   // The other flaps lie still, away from whatever this one can meet: tried flat, one set of shapes serves all states.
   const { shape, pose } = panel;
   const tries = [...Array.from({ length: FOLD_TRIES }, (_, index) => (index + 1) / FOLD_TRIES), JUST_BEFORE_HOME];
   const stages = tries.map((stage): Placed => ({ pose, shape: { ...shape, folding: { ...FLAT, [side]: stage } } }));
   const back = undone(pose);
-  return [...standing].filter(([, obstacle]) =>
+  return standing.filter((obstacle) =>
     flapReaches(shape.pattern, side, solids.box({ shape: obstacle.shape, pose: chained(back, obstacle.pose) }))
-    && stages.some((stage) => solids.overlap(stage, obstacle) > TOUCH)).map(([id]) => id).sort();
+    && stages.some((stage) => solids.overlap(stage, obstacle) > TOUCH));
 }
 
 /** Whether a box in panel coordinates stands where the flap of this side can come: outside the folded tab's edge. */

@@ -59,13 +59,26 @@ export interface NewPart {
   readonly ids: readonly string[];
 }
 
+/** What a step works on, beside the parts that move. */
+export type StepDetail =
+  | { readonly on: 'whole' }
+  /** One side of a panel, the two posts of a side, or a face to brace. */
+  | { readonly on: 'side'; readonly side: Side }
+  /** Short tubes or long tubes of a frame, or a rail that is both frame and tube. */
+  | { readonly on: 'tubes'; readonly tubes: 'short' | 'long' | 'rail' }
+  /** A kind of flat panel, by its place in the model's list; lettered where there are several. */
+  | { readonly on: 'plates'; readonly index: number; readonly letter: string | null }
+  /** One flat panel, on one side of the item. */
+  | { readonly on: 'plate'; readonly plate: string; readonly side: Side };
+
 export interface Step {
   /** Counts from 1 through the whole booklet. */
   readonly number: number;
-  /** For example `wrap-side:left`; stable when numbers change. */
+  /** For example `wrap-side:left`; stable when numbers change. A name, never to be taken apart: `detail` tells what it works on. */
   readonly key: string;
   readonly action: Action;
-  /** The side or other detail the action works on, when it has one. */
+  readonly detail: StepDetail;
+  /** The side the action works on, when it is one side's. */
   readonly side: Side | null;
   /** The run of identical sub-assemblies the step belongs to (`deck`), or null. */
   readonly run: string | null;

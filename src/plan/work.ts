@@ -11,8 +11,8 @@ export interface Work {
 }
 
 /** The work of a job: a flat panel has fewer holes to drill than the posts. */
-export const workOf = ({ action, standing }: Pick<Job, 'action' | 'standing'>): Work =>
-  (action === 'drill' && standing === 'upright' ? { ...WORK.drill, minutes: 6 } : WORK[action]);
+export const workOf = ({ action, detail }: Pick<Job, 'action' | 'detail'>): Work =>
+  (action === 'drill' && detail.on === 'plate' ? { ...WORK.drill, minutes: 6 } : WORK[action]);
 
 const pair = (name: string): WorkerCheck => ({ kind: 'pair', name });
 

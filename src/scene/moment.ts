@@ -20,7 +20,7 @@ export function momentScene(model: Model, step: Step, solids: Solids, done: numb
   if (step.motions.some(({ kind }) => kind === 'fold')) return foldScene(model, step, solids, done);
   if (step.motions.some(({ kind }) => kind === 'turn')) return { ...scene, bodies: turnedWork(model, step, solids, done), marks: [] };
   switch (step.action) {
-    case 'drill': return { ...scene, bodies: scene.bodies.map((body) => (body.id.startsWith('bit-') ? movedBy(body, turnedBy(body.pose, [0, 0, -DRILLED * done])) : body)) };
+    case 'drill': return { ...scene, bodies: scene.bodies.map((body) => (body.partId === null ? movedBy(body, turnedBy(body.pose, [0, 0, -DRILLED * done])) : body)) };
     case 'brace':
     case 'stand-decks': return { ...scene, bodies: scene.bodies.map((body) => movedBy(body, offOf(step, body.id, 1 - done))) };
     default: return slideScene(model, step, solids, (slide) => wholeWay(slide) * (1 - done));

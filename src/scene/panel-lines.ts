@@ -18,7 +18,7 @@ export function panelLines(model: Model, hand: StageHand, panelId: string, folde
   return lines.map(({ side, out, half }, index) => {
     const strip: Shape = { form: 'strip', length: 2 * half, width: STRIP.width, height: STRIP.height };
     const at: Vec3 = [out, 0, 0];
-    return hand.prop(`${panelId}#line-${index + 1}`, strip,
+    return hand.prop({ partId: panelId, id: `line-${index + 1}` }, strip,
       chained(hand.pose(panelId), turned([0, 0, 1], (QUARTERS[side] * Math.PI) / 2), moved(at), turned([0, 0, 1], Math.PI / 2)), 'pale');
   });
 }

@@ -5,8 +5,8 @@ import type { Look, SceneBody } from './types.ts';
 /** Makes bodies of the model's parts as they are at a step. */
 export interface StageHand {
   body(id: string, look: Look, offset?: Vec3): SceneBody;
-  /** Any shape, placed in the step's standing. */
-  prop(id: string, shape: Shape, pose: Pose, look: Look): SceneBody;
+  /** A shape of its own, placed in the step's standing: a tool, or what stands for a part or is drawn on it (`id` names it among the part's own). */
+  prop(of: { readonly partId: string; readonly id: string } | { readonly tool: string }, shape: Shape, pose: Pose, look: Look): SceneBody;
   part(id: string): Part;
   /** The pose of a part as the step shows it. */
   pose(id: string): Pose;
@@ -22,14 +22,17 @@ export function stageHand(model: Model, step: Step, solids: Solids, folding: Fol
   };
   const pose = (id: string): Pose => chained(step.standing.pose, part(id).pose);
   const drilled = new Set(step.drilled);
-  const prop = (id: string, shape: Shape, at: Pose, look: Look): SceneBody =>
-    ({ id, kind: parts.get(id)?.kind ?? 'tool', mesh: solids.mesh(shape), pose: at, look });
+  const prop: StageHand['prop'] = (of, shape, at, look) => ({
+    ...('tool' in of ? { id: of.tool, partId: null } : { id: `${of.partId}#${of.id}`, partId: of.partId }),
+    kind: 'tool', mesh: solids.mesh(shape), pose: at, look,
+  });
   return {
     part,
     pose,
     prop,
-    body: (id, look, offset = [0, 0, 0]) =>
-      prop(id, shapeNow(part(id), folding, drilled.has(id)), chained(moved(offset), pose(id)), look),
+    body: (id, look, offset = [0, 0, 0]) => ({
+      id, partId: id, kind: part(id).kind, mesh: solids.mesh(shapeNow(part(id), folding, drilled.has(id))), pose: chained(moved(offset), pose(id)), look,
+    }),
   };
 }
 
@@ -58,13 +61,13 @@ export function postMarks(model: Model, hand: StageHand, postId: string, offset:
   if (shape.form !== 'tube') return [];
   const band: Shape = { form: 'tube', length: MARK.width, outside: shape.outside + 2 * MARK.thickness, inside: shape.outside, holes: [] };
   return [...FOOT_RINGS, ...sleeveEnds(model, postId)].map((height, index) =>
-    hand.prop(`${postId}#mark-${index + 1}`, band, chained(moved(offset), hand.pose(postId), moved([height - shape.length / 2, 0, 0])), 'present'));
+    hand.prop({ partId: postId, id: `mark-${index + 1}` }, band, chained(moved(offset), hand.pose(postId), moved([height - shape.length / 2, 0, 0])), 'present'));
 }
 
 /** Heights of the lower ends of the sleeves on a post, over its foot, mm: as far under the pins as the joint has it. */
 export function sleeveEnds(model: Model, postId: string): readonly number[] {
   const { joint } = model.kit;
-  const pins = model.joinings.filter(({ by, parts }) => by.startsWith('joint-pin-') && parts.includes(postId)).map(({ by }) => by);
+  const pins = model.joinings.flatMap((each) => (each.by === 'post-pin' && each.post === postId ? [each.pin] : []));
   return model.parts.filter((part) => pins.includes(part.id))
     .map((part) => placed(part.pose, [0, 0, 0])[2] + joint.pinHeight - joint.sleeveBelow)
     .sort((a, b) => a - b);
@@ -75,7 +78,7 @@ export function footStub(model: Model, hand: StageHand, postId: string): SceneBo
   const { shape } = hand.part(postId);
   const [first = 0] = sleeveEnds(model, postId);
   if (shape.form !== 'tube') throw new RangeError(`${postId} is no tube`);
-  return hand.prop(`${postId}#foot`, { ...shape, length: first, holes: [] }, chained(hand.pose(postId), moved([(first - shape.length) / 2, 0, 0])), 'pale');
+  return hand.prop({ partId: postId, id: 'foot' }, { ...shape, length: first, holes: [] }, chained(hand.pose(postId), moved([(first - shape.length) / 2, 0, 0])), 'pale');
 }
 
 /** A part where it will be, pale. */

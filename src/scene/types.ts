@@ -5,6 +5,8 @@ export type Look = 'present' | 'new' | 'pale';
 
 export interface SceneBody {
   readonly id: string;
+  /** The part that it is, or is drawn on, or stands for; null for a tool. */
+  readonly partId: string | null;
   readonly kind: PartKind | 'floor' | 'tool';
   readonly mesh: Mesh;
   readonly pose: Pose;

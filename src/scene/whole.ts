@@ -38,7 +38,7 @@ export function partBody(model: Model, kind: PartKind, solids: Solids, id?: stri
   if (part === undefined) return null;
   const lying = kind === 'post' || kind === 'long-tube' || kind === 'short-tube' || kind === 'cable';
   const upright = kind === 'panel' ? chained(undone(model.groups[0]?.pose ?? standstill), part.pose) : standstill;
-  return { id: kind, kind, mesh: solids.mesh(asDelivered(part.shape)), pose: lying ? moved([0, 0, 0]) : upright, look: 'present' };
+  return { id: kind, partId: part.id, kind, mesh: solids.mesh(asDelivered(part.shape)), pose: lying ? moved([0, 0, 0]) : upright, look: 'present' };
 }
 
 /** Parts as they come to hand: the panel flat, tubes and joints undrilled. */
@@ -54,5 +54,5 @@ function undrilled(shape: Shape): Shape {
 
 function bodiesOf(model: Model, solids: Solids, shown: (id: string) => boolean, shaped: (shape: Shape) => Shape = (shape) => shape): SceneBody[] {
   return model.parts.filter((part) => shown(part.id)).map((part) =>
-    ({ id: part.id, kind: part.kind, mesh: solids.mesh(shaped(part.shape)), pose: part.pose, look: 'present' }));
+    ({ id: part.id, partId: part.id, kind: part.kind, mesh: solids.mesh(shaped(part.shape)), pose: part.pose, look: 'present' }));
 }

@@ -41,13 +41,14 @@ describe('any parameters inside their ranges', () => {
 
 describe('an item mirrored left for right', () => {
   const swapped = (text: string): string => text.replace(/left|right/g, (side) => (side === 'left' ? 'right' : 'left'));
+  const swappedIn = <Told>(told: Told): Told => JSON.parse(swapped(JSON.stringify(told))) as Told;
   const turned = (pose: Pose): Pose => pose.map((value, index) => (index % 4 === 0 ? -value : value));
 
   /** Poses reflected in the plane x = 0, so that every place is mirrored, and left and right exchanged in the names. */
   const mirrored = (model: Model): Model => ({
     ...model,
-    parts: model.parts.map((part) => ({ ...part, id: swapped(part.id), pose: turned(part.pose) })),
-    joinings: model.joinings.map(({ by, parts }) => ({ by: swapped(by), parts: parts.map(swapped) })),
+    parts: model.parts.map((part) => ({ ...part, id: swapped(part.id), place: swappedIn(part.place), pose: turned(part.pose) })),
+    joinings: swappedIn(model.joinings),
     plates: model.plates.map((plate) => ({ ...plate, partIds: plate.partIds.map(swapped) })),
   });
 

@@ -34,7 +34,7 @@ const [LEFT, RIGHT] = [{ x: 60, y: 300 }, { x: 300, y: 300 }];
 const words = (lang: string) => languages.find((each) => each.lang === lang) ?? languages[0] as (typeof languages)[0];
 const captionIn = (lang: string, id: string): string => {
   const step = variant.plan.steps.find((each) => stepPageId(each) === id);
-  return step === undefined ? '' : caption({ words: words(lang), model: variant.model }, step);
+  return step === undefined ? '' : caption({ words: words(lang) }, step);
 };
 
 describe('a guide from a file, without a network', { timeout: 120_000 }, () => {

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { chained, moved, placed, undone, type Model, type Part, type Shape, type Solids } from '../../src/model/index.ts';
 import { everySize, modelOf, rememberingSolids } from '../support/items.ts';
 import { partOf } from '../support/rack.ts';
+import { heldTogether } from '../support/joinings.ts';
 
 /** Shared volume under this is rounding, mm³. */
 const TOUCH = 1;
@@ -40,7 +41,7 @@ describe.each(everySize)('$name', ({ item, size }) => {
     const ids = model.parts.map((part) => part.id);
     expect(new Set(ids).size).toBe(ids.length);
     for (const part of model.parts) expect([part.id, part.mass > 0]).toEqual([part.id, true]);
-    for (const { by, parts } of model.joinings) {
+    for (const { by, parts } of heldTogether(model)) {
       for (const id of [by, ...parts]) expect(ids).toContain(id);
     }
   });
@@ -54,7 +55,7 @@ describe.each(everySize)('$name', ({ item, size }) => {
   it('has a joint of every deck and frame all on its post: no sleeve hangs over its end', () => {
     for (const joint of model.parts.filter((part) => part.kind === 'joint')) {
       const { least, most } = solids.box(joint);
-      const post = model.joinings.find(({ by, parts }) => by.startsWith('joint-pin-') && parts.includes(joint.id))?.parts.find((id) => id.startsWith('post-')) ?? '';
+      const post = heldTogether(model).find(({ by, parts }) => by.startsWith('joint-pin-') && parts.includes(joint.id))?.parts.find((id) => id.startsWith('post-')) ?? '';
       const box = solids.box(partOf(model, post));
       expect([joint.id, post, least[2] > box.least[2] && most[2] < box.most[2] + 1e-3]).toEqual([joint.id, post, true]);
     }
@@ -62,7 +63,7 @@ describe.each(everySize)('$name', ({ item, size }) => {
 
   it('has every group hung at all its corners: a pin and a nut through each joint and its post alone', () => {
     const joints = model.parts.filter((part) => part.kind === 'joint').map((part) => part.id);
-    const pinned = model.joinings.filter(({ parts }) => parts.some((id) => id.startsWith('post-')));
+    const pinned = heldTogether(model).filter(({ parts }) => parts.some((id) => id.startsWith('post-')));
     expect(pinned.flatMap(({ parts }) => parts.filter((id) => joints.includes(id))).sort()).toEqual([...joints].sort());
     for (const { by, parts } of pinned) {
       expect([by, throughs(model, partOf(model, by))]).toEqual([by, parts.filter((id) => !id.startsWith('wing-nut-')).sort()]);
@@ -70,7 +71,7 @@ describe.each(everySize)('$name', ({ item, size }) => {
   });
 
   it('has every wing nut on its pin, tight against what the pin goes through, with the pin\'s end in it', () => {
-    const nutted = model.joinings.flatMap(({ by, parts }) => parts.filter((id) => id.startsWith('wing-nut-')).map((nut) => ({ by, nut, held: parts.filter((id) => id !== nut && !id.startsWith('post-')) })));
+    const nutted = heldTogether(model).flatMap(({ by, parts }) => parts.filter((id) => id.startsWith('wing-nut-')).map((nut) => ({ by, nut, held: parts.filter((id) => id !== nut && !id.startsWith('post-')) })));
     expect(nutted.map(({ nut }) => nut).sort()).toEqual(model.parts.filter((part) => part.kind === 'wing-nut').map((part) => part.id).sort());
     for (const { by, nut, held } of nutted) {
       const pin = partOf(model, by);
@@ -95,7 +96,7 @@ describe.each(everySize)('$name', ({ item, size }) => {
 describe.each(everySize.filter(({ item }) => item.pieces.some((piece) => piece.is === 'panel')))('the plates of the $name', ({ item, size }) => {
   const model = modelOf(item, size);
   const plates = model.parts.filter((part) => part.kind === 'flat-panel');
-  const joiningsOf = (plate: Part) => model.joinings.filter(({ parts }) => parts.includes(plate.id));
+  const joiningsOf = (plate: Part) => heldTogether(model).filter(({ parts }) => parts.includes(plate.id));
 
   it('are there for every side that the file asks for', () => {
     const wanted = item.pieces.flatMap((piece) => (piece.is === 'panel' ? piece.on.map((face) => `${piece.name}-${face}`) : []));

@@ -4,6 +4,7 @@ import { orderedJobs, planItem, provenClashes, WORK, type Plan, type Step } from
 import { closeUpScene, stepScene } from '../../src/scene/index.ts';
 import { everySize, modelOf, rememberingSolids, renamed } from '../support/items.ts';
 import { partOf } from '../support/rack.ts';
+import { heldTogether } from '../support/joinings.ts';
 
 /** Shared volume under this is rounding, mm³. */
 const TOUCH = 1;
@@ -142,7 +143,7 @@ describe.each(everySize)('the work on the $name', ({ item, size }) => {
 
   it('drills every part that a joint pin goes through, posts with their joints, tubes with their plates, once', () => {
     const drilledIn = drillingSteps(model, plan.steps);
-    const pinned = model.joinings.filter(({ by }) => by.startsWith('joint-pin-'))
+    const pinned = heldTogether(model).filter(({ by }) => by.startsWith('joint-pin-'))
       .flatMap(({ parts }) => parts.filter((id) => undrilled(partOf(model, id)) !== partOf(model, id).shape));
     expect([...drilledIn.keys()].sort()).toEqual([...new Set(pinned)].sort());
     const pins = plan.steps.flatMap((step) => step.drillsFor);
@@ -163,7 +164,7 @@ describe.each(everySize)('the work on the $name', ({ item, size }) => {
 
 /** The drill step of every part that one drills, worked out from what the drilled pins hold together. */
 function drillingSteps(model: Model, steps: readonly Step[]): ReadonlyMap<string, number> {
-  return new Map(steps.filter((step) => step.action === 'drill').flatMap((step) => model.joinings
+  return new Map(steps.filter((step) => step.action === 'drill').flatMap((step) => heldTogether(model)
     .filter(({ by }) => step.drillsFor.includes(by))
     .flatMap(({ parts }) => parts.filter((id) => undrilled(partOf(model, id)) !== partOf(model, id).shape).map((id) => [id, step.number] as const))));
 }

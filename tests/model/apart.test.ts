@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chained, moved, type Model } from '../../src/model/index.ts';
 import { partOf, rackModel, sizes, solids } from '../support/rack.ts';
+import { heldTogether } from '../support/joinings.ts';
 
 /** Shared volume under this is rounding, mm³. */
 const TOUCH = 1;
@@ -22,7 +23,7 @@ describe.each(sizes)('the finished rack, size %s', (size) => {
     const ids = model.parts.map((part) => part.id);
     expect(new Set(ids).size).toBe(ids.length);
     for (const part of model.parts) expect([part.id, part.mass > 0]).toEqual([part.id, true]);
-    for (const { by, parts } of model.joinings) {
+    for (const { by, parts } of heldTogether(model)) {
       for (const id of [by, ...parts]) expect(ids).toContain(id);
     }
   });
@@ -69,7 +70,7 @@ describe('parts that hold one another', () => {
   });
 
   it('a joint pin goes through post and sleeve: undrilled, either would be in its way', () => {
-    for (const joining of model.joinings.filter(({ by }) => by.startsWith('joint-pin-'))) {
+    for (const joining of heldTogether(model).filter(({ by }) => by.startsWith('joint-pin-'))) {
       const pin = partOf(model, joining.by);
       for (const held of joining.parts.map((id) => partOf(model, id)).filter((part) => part.kind !== 'wing-nut')) {
         const solid = held.shape.form === 'tube' ? { ...held.shape, holes: [] }

@@ -10,7 +10,7 @@ const rack = (count: number): OrderedWork => ({ item: 'rack', size: 'standard', 
 const work = (count: number, ...steps: readonly (readonly [Step['action'], number, number, 1 | 2])[]): OrderedWork => ({
   item: 'thing', size: 'one', count,
   steps: steps.map(([action, minutes, times, people], index): Step => ({
-    number: index + 1, key: action, action, side: null, run: null, times, people, minutes: minutes * times,
+    number: index + 1, key: action, action, detail: { on: 'whole' }, side: null, run: null, times, people, minutes: minutes * times,
     newParts: [], present: [], motions: [], drilled: [], drillsFor: [], folded: [], standing: { name: 'bench', pose: [] }, tools: ['knife'], cautions: [], check: null,
   })),
 });

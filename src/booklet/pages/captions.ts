@@ -1,4 +1,4 @@
-import type { Model, PartKind } from '../../model/index.ts';
+import type { PartKind } from '../../model/index.ts';
 import type { Action, Step } from '../../plan/index.ts';
 import type { BookletInput } from './types.ts';
 
@@ -14,28 +14,19 @@ const counted: Partial<Readonly<Record<Action, PartKind>>> = {
 };
 
 /** What is done in a step, as one short sentence of the locale's `actions`. */
-export function caption({ words, model }: Pick<BookletInput, 'words' | 'model'>, step: Step): string {
+export function caption({ words }: Pick<BookletInput, 'words'>, step: Step): string {
   const kind = counted[step.action];
-  return words.t(captionKey(model, step), {
+  return words.t(captionKey(step), {
     ...(step.side === null ? {} : { side: words.t(`actions.sides.${step.side}`) }),
     ...(kind === undefined ? {} : { count: countOf(step, kind) }),
   });
 }
 
-/** `push-tubes:short` and `push-tubes:foot-frame-short` have the same caption, another than `push-tubes:long`. */
-function captionKey(model: Model, step: Step): string {
-  const { action, key } = step;
-  switch (action) {
-    case 'push-tubes': return `actions.push-tubes.${key.split(/[:-]/).at(-1) ?? ''}`;
-    case 'drill': return `actions.drill.${drillsPanel(model, step) ? 'panel' : 'posts'}`;
-    default: return `actions.${action}`;
-  }
-}
-
-/** Whether the step's holes are for pins that hold a flat panel. */
-function drillsPanel({ parts, joinings }: Model, { drillsFor }: Step): boolean {
-  const flat = new Set(parts.filter((part) => part.kind === 'flat-panel').map((part) => part.id));
-  return joinings.some(({ by, parts: held }) => drillsFor.includes(by) && held.some((id) => flat.has(id)));
+/** Pushing tubes and drilling are told by what is pushed and drilled. */
+function captionKey({ action, detail }: Step): string {
+  if (detail.on === 'tubes') return `actions.${action}.${detail.tubes}`;
+  if (action === 'drill') return `actions.drill.${detail.on === 'plate' ? 'panel' : 'posts'}`;
+  return `actions.${action}`;
 }
 
 function countOf({ newParts }: Step, kind: PartKind): number {

@@ -70,9 +70,9 @@ export interface PinnedPlate {
 export function pinnedPlates(model: Model): readonly PinnedPlate[] {
   const part = (id: string | undefined): Part | undefined => model.parts.find((each) => each.id === id);
   return partsOf(model, 'flat-panel').map((plate) => {
-    const held = model.joinings.filter(({ parts }) => parts.includes(plate.id)).flatMap(({ by, parts }) => {
-      const pin = part(by);
-      const tube = parts.map(part).find((each) => each?.kind === 'long-tube' || each?.kind === 'short-tube');
+    const held = model.joinings.flatMap((joining) => {
+      if (joining.by !== 'plate-pin' || joining.plate !== plate.id) return [];
+      const [pin, tube] = [part(joining.pin), part(joining.tube)];
       return pin && tube ? [{ tube, at: placed(pin.pose, [0, 0, 0]) }] : [];
     });
     const tubes = [...new Set(held.map(({ tube }) => tube))].toSorted((a, b) => placed(a.pose, [0, 0, 0])[2] - placed(b.pose, [0, 0, 0])[2]);

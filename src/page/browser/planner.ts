@@ -70,7 +70,7 @@ async function planned({ subject, locales }: PlanOrder): Promise<{ readonly benc
 
 function stepsIn({ run, model, plan, wordsIn }: Bench, lang: string): PlannerAnswer {
   const words = wordsIn(lang);
-  const steps = plan.steps.map((step): PlannedStep => ({ step, caption: caption({ words, model }, step), alt: stepAlt({ words, model }, step) }));
+  const steps = plan.steps.map((step): PlannedStep => ({ step, caption: caption({ words }, step), alt: stepAlt({ words, model }, step) }));
   return { answer: 'planned', run, steps };
 }
 

@@ -15,7 +15,7 @@ export function braceScene(model: Model, step: Step, solids: Solids): Scene {
   };
   return {
     id: `step:${step.number}`,
-    bodies: [...step.present.map((id) => hand.body(id, hand.part(id).kind === 'cable' ? 'pale' : 'present')), ...cables.map((id) => drawnThick(model, hand, id))],
+    bodies: [...step.present.map((id) => hand.body(id, hand.part(id).kind === 'cable' ? 'pale' : 'present')), ...cables.map((id) => drawnThick(model, hand, solids, id))],
     marks: [
       ...cables.flatMap((id, index) => ends(id).map((at): Mark => ({ mark: 'order', at, text: String(index + 1) }))),
       slipOn(hand, cables[0] ?? ''),
@@ -38,8 +38,9 @@ function slipOn(hand: StageHand, id: string): Mark {
 /** A cable is thinner on paper than a line; a new one is drawn as thick as this share of the item's height, so that it is told from the old ones. */
 const THICK_SHARE = 1 / 140;
 
-function drawnThick(model: Model, hand: StageHand, id: string): SceneBody {
+function drawnThick(model: Model, hand: StageHand, solids: Solids, id: string): SceneBody {
   const { shape } = hand.part(id);
   const height = model.dimensions.find((each) => each.name === 'height')?.value ?? 0;
-  return shape.form === 'cable' ? hand.prop(id, { ...shape, diameter: Math.max(shape.diameter, height * THICK_SHARE) }, hand.pose(id), 'new') : hand.body(id, 'new');
+  const body = hand.body(id, 'new');
+  return shape.form === 'cable' ? { ...body, mesh: solids.mesh({ ...shape, diameter: Math.max(shape.diameter, height * THICK_SHARE) }) } : body;
 }

@@ -33,12 +33,14 @@ export function closeUpScene(model: Model, step: Step, solids: Solids): Scene | 
 
 /** The corner whose sockets point away from the eye, so that the sleeve stands free. */
 function cornerOf(model: Model, step: Step, solids: Solids): Corner {
-  const side = step.side ?? 'front';
-  const name = `${side === 'front' ? 'right' : 'left'}-${side}`;
+  const corner = step.side === 'back' ? { x: 'left', y: 'back' } : { x: 'right', y: 'front' };
   const hand = stageHand(model, { ...step, drilled: model.parts.map((part) => part.id) }, solids, foldingOf(step.folded));
-  const pinId = `joint-pin-${name}-1`;
-  const joint = model.joinings.find((each) => each.by === pinId)?.parts.find((id) => id.includes('/joint-')) ?? '';
-  return { hand, pinId, nutId: `wing-nut-${name}-1`, bodies: [postStub(model, hand, `post-${name}`, pinId), hand.body(joint, 'present')] };
+  const lowest = model.parts.find(({ kind, place }) =>
+    kind === 'joint-pin' && place.at === 'sleeve' && place.index === 1 && place.corner.x === corner.x && place.corner.y === corner.y);
+  const joining = model.joinings.find((each) => each.by === 'post-pin' && each.pin === lowest?.id);
+  if (joining?.by !== 'post-pin') throw new RangeError(`step ${step.number} (${step.key}) pins no post at its ${corner.x} ${corner.y}`);
+  const { pin: pinId, nut: nutId, post, joint } = joining;
+  return { hand, pinId, nutId, bodies: [postStub(model, hand, post, pinId), hand.body(joint, 'present')] };
 }
 
 function postStub(model: Model, hand: StageHand, postId: string, pinId: string): SceneBody {
@@ -47,7 +49,7 @@ function postStub(model: Model, hand: StageHand, postId: string, pinId: string):
   const middle = placed(hand.pose(pinId), [0, 0, -model.kit.joint.sleeveDiameter / 2]);
   const shift = (POST_SHOWN.top - POST_SHOWN.foot) / 2;
   const stub: Shape = { ...shape, length: POST_SHOWN.foot + POST_SHOWN.top, holes: [{ at: -shift, diameter: model.kit.jointPin.diameter }] };
-  return hand.prop('post-stub', stub, chained(moved(middle), turnOnly(hand.pose(postId)), moved([shift, 0, 0])), 'present');
+  return hand.prop({ tool: 'post-stub' }, stub, chained(moved(middle), turnOnly(hand.pose(postId)), moved([shift, 0, 0])), 'present');
 }
 
 /** The bit right through both walls, its diameter, and how far from the sleeve's end. */

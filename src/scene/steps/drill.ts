@@ -18,7 +18,7 @@ export function drillScene(model: Model, step: Step, solids: Solids): Scene {
     id: `step:${step.number}`,
     bodies: [
       ...step.present.map((id) => hand.body(id, 'present')),
-      ...places.map((pose, index) => hand.prop(`bit-${index + 1}`, shape, chained(pose, moved([0, 0, HELD_OVER + BIT_LENGTH * 0.4])), 'new')),
+      ...places.map((pose, index) => hand.prop({ tool: `bit-${index + 1}` }, shape, chained(pose, moved([0, 0, HELD_OVER + BIT_LENGTH * 0.4])), 'new')),
     ],
     marks: [
       ...places.map((pose): Mark => ({ mark: 'arrow', path: [placed(pose, [0, 0, HELD_OVER + BIT_LENGTH + 70]), placed(pose, [0, 0, HELD_OVER + 45])] })),

@@ -22,7 +22,7 @@ export function foldScene(model: Model, step: Step, solids: Solids, stage: numbe
   const hand = stageHand(model, step, solids, { ...before, [side]: stage });
   const pose = hand.pose(panel);
   // The rest of the panel is the same at every stage of its flap: built once.
-  const piece = (name: 'flap' | 'rest') => hand.prop(`${panel}#${name}`,
+  const piece = (name: 'flap' | 'rest') => hand.prop({ partId: panel, id: name },
     { form: 'panel', pattern: model.pattern, folding: { ...before, [side]: name === 'flap' ? stage : 0 }, split: { side, piece: name } }, pose, name === 'flap' ? 'new' : 'present');
   return {
     id: `step:${step.number}`,

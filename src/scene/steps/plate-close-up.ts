@@ -17,12 +17,19 @@ export function plateCloseUp(model: Model, step: Step, solids: Solids): Scene | 
   const hand = stageHand(model, { ...step, drilled: model.parts.map((part) => part.id) }, solids, foldingOf(step.folded));
   const pinId = pinsOf(model, step)[0];
   if (pinId === undefined) return null;
-  const shown = step.action === 'drill' ? drilling(model, hand, pinId) : fastened(model, hand, { pinId, nutId: pinId.replace('joint-pin', 'wing-nut') }, PULLED);
+  const shown = step.action === 'drill' ? drilling(model, hand, pinId) : fastened(model, hand, { pinId, nutId: nutOf(model, pinId) }, PULLED);
   // From beside the plate, so that both its sides are seen.
   const across = turnedBy(hand.pose(pinId), [1, 0, 0]);
   const out = turnedBy(hand.pose(pinId), [0, 0, 1]);
   const towardsEye = plus(plus(times(across, 0.8), times(out, 0.55)), [0, 0, 0.35]);
   return { id: `step:${step.number}:a`, bodies: [...pieces(model, hand, pinId), ...shown.bodies], marks: shown.marks, view: { towardsEye, up: [0, 0, 1] } };
+}
+
+/** The wing nut on a pin. */
+function nutOf({ joinings }: Model, pinId: string): string {
+  const joining = joinings.find((each) => each.by === 'plate-pin' && each.pin === pinId);
+  if (joining?.by !== 'plate-pin') throw new RangeError(`${pinId} holds no flat panel`);
+  return joining.nut;
 }
 
 const pinsOf = (model: Model, step: Step): readonly string[] =>
@@ -37,8 +44,8 @@ function pieces(model: Model, hand: StageHand, pinId: string): readonly SceneBod
   const tube: Shape = { form: 'tube', length: PIECE.along * 2.4, outside: kit.tube.outsideDiameter, inside: kit.tube.outsideDiameter - 2 * kit.tube.wall, holes: [{ at: 0, diameter: hole }] };
   const tubeMiddle: Vec3 = [0, 0, -kit.panel.thickness - kit.tube.outsideDiameter / 2 - 0.1];
   return [
-    hand.prop('plate-piece', plate, chained(pose, moved([0, 0, -kit.panel.thickness])), 'present'),
-    hand.prop('tube-piece', tube, chained(pose, moved(tubeMiddle), QUARTER_ABOUT_X), 'present'),
+    hand.prop({ tool: 'plate-piece' }, plate, chained(pose, moved([0, 0, -kit.panel.thickness])), 'present'),
+    hand.prop({ tool: 'tube-piece' }, tube, chained(pose, moved(tubeMiddle), QUARTER_ABOUT_X), 'present'),
   ];
 }
 

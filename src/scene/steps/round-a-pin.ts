@@ -22,7 +22,7 @@ export function drilled({ kit }: Model, hand: StageHand, pose: Pose, { through, 
   const bit: Shape = { form: 'pin', diameter, length: over + through + BIT.under, headDiameter: BIT.chuck, headHeight: BIT.chuckHeight };
   const top = over + BIT.chuckHeight;
   return {
-    bodies: [hand.prop('bit', bit, chained(pose, moved([0, 0, over])), 'new'), hand.prop('drill-nose', NOSE, chained(pose, moved([0, 0, top])), 'new')],
+    bodies: [hand.prop({ tool: 'bit' }, bit, chained(pose, moved([0, 0, over])), 'new'), hand.prop({ tool: 'drill-nose' }, NOSE, chained(pose, moved([0, 0, top])), 'new')],
     marks: [
       { mark: 'arrow', path: [placed(pose, [0, 0, top + ARROW.from]), placed(pose, [0, 0, top + ARROW.to])] },
       { mark: 'label', at: placed(pose, [0, 0, over / 2]), text: `\u00d8${diameter}` },

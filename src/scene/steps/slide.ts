@@ -1,4 +1,4 @@
-import { placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
+import { placed, type CornerPlace, type Model, type Part, type Side, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Action, Motion, Step } from '../../plan/index.ts';
 import { lengthOf, plus, times, turnedBy, unit } from '../directions.ts';
 import { panelLines } from '../panel-lines.ts';
@@ -37,7 +37,7 @@ export function slideScene(model: Model, step: Step, solids: Solids, off: (slide
   }));
   const fresh = step.newParts.flatMap((group) => group.ids);
   const moving = slides.flatMap((slide) => slide.parts);
-  const shown = [...new Set([...step.present, ...fresh, ...moving])].filter((id) => isShown(step, id));
+  const shown = [...new Set([...step.present, ...fresh, ...moving])].filter((id) => !pushesTubes(step) || !isAtRightEnd(hand.part(id)));
   return {
     id: `step:${step.number}`,
     bodies: [
@@ -57,12 +57,12 @@ const wayOf = (step: Step, slide: Slide): Vec3 => turnedBy(step.standing.pose, s
 function drawnOff(step: Step, slide: Slide): number {
   const way = lengthOf(slide.by);
   if (step.action === 'push-posts') return way * 0.34;
-  if (step.action === 'push-tubes' && pushesTubes(step, slide)) return 170;
+  if (pushesTubes(step)) return 170;
   return Math.min(way, DRAWN_OFF[step.action] ?? way);
 }
 
 /** Long tubes pushed into an end, not joints pushed onto tubes. */
-const pushesTubes = (step: Step, slide: Slide): boolean => step.key.endsWith('long') && slide.parts.every((id) => id.includes('-tube-'));
+const pushesTubes = ({ detail }: Step): boolean => detail.on === 'tubes' && detail.tubes === 'long';
 
 /** The lines of the flaps that still lie flat, on whichever panel is shown. */
 function linesOnPanel(model: Model, hand: StageHand, step: Step, shown: readonly string[]): readonly SceneBody[] {
@@ -70,11 +70,11 @@ function linesOnPanel(model: Model, hand: StageHand, step: Step, shown: readonly
   return panel === undefined ? [] : panelLines(model, hand, panel, step.folded);
 }
 
-/** In the first steps of a frame the far end is not yet to be seen. */
-function isShown(step: Step, id: string): boolean {
-  const rightEnd = id.includes('/joint-right-') || id.endsWith('/short-tube-right');
-  return !(step.action === 'push-tubes' && step.key.endsWith('long') && rightEnd);
-}
+/** The far end of a frame, which is not yet to be seen when long tubes are pushed into the near one. */
+const isAtRightEnd = ({ kind, place }: Part): boolean =>
+  (kind === 'joint' && place.at === 'corner' && place.corner.x === 'right') || (kind === 'short-tube' && isOn(place, 'right'));
+
+const isOn = (place: Part['place'], side: Side): boolean => place.at === 'side' && place.side === side;
 
 function lookOf(step: Step, fresh: readonly string[], id: string): SceneBody['look'] {
   const moves = step.motions.some((motion) => motion.kind === 'slide' && motion.parts.includes(id));
@@ -84,33 +84,43 @@ function lookOf(step: Step, fresh: readonly string[], id: string): SceneBody['lo
 
 /** From where a part's leading end is drawn to where it ends up. */
 function arrowsOf(hand: StageHand, step: Step, slides: readonly Slide[]): Mark[] {
-  return slides.flatMap((slide) => leaders(hand, step, slide).map((id): Mark => {
+  return slides.flatMap((slide) => leaders(hand, step, slide).map((part): Mark => {
     const way = unit(wayOf(step, slide));
     const off = drawnOff(step, slide);
-    return { mark: 'arrow', path: arrowPath(hand, step, id, way, off) };
+    return { mark: 'arrow', path: arrowPath(hand, step, part, way, off) };
   }));
 }
 
 /** One arrow a moving part, but for a whole frame or a pile of pins: there the nearest ones stand for all. */
-function leaders(hand: StageHand, step: Step, slide: Slide): readonly string[] {
+function leaders(hand: StageHand, step: Step, slide: Slide): readonly Part[] {
+  const parts = slide.parts.map((id) => hand.part(id));
   switch (step.action) {
-    case 'lay-frame': return slide.parts.filter((id) => id.endsWith('/long-tube-front') || id.endsWith('/short-tube-right'));
-    case 'close-frame': return slide.parts.filter((id) => id.includes('/joint-') && meetsTube(step, id));
-    case 'set-rails': return slide.parts.filter((id) => id.includes('-tube-'));
-    case 'pin-posts': return slide.parts.filter((id) => hand.part(id).kind === 'joint-pin' || nearRow(hand, step).some((post) => id.includes(post.replace('post-', '-'))));
-    default: return slide.parts;
+    case 'lay-frame': return parts.filter(({ kind, place }) => (kind === 'long-tube' && isOn(place, 'front')) || (kind === 'short-tube' && isOn(place, 'right')));
+    case 'close-frame': return parts.filter((part) => meetsTube(hand, step, part));
+    case 'set-rails': return parts.filter(({ shape }) => shape.form === 'tube');
+    case 'pin-posts': return parts.filter(({ kind, place }) => kind === 'joint-pin' || (place.at === 'sleeve' && isSame(place.corner, nearCorner(hand, step))));
+    default: return parts;
   }
 }
 
-/** Whether a joint is pushed onto a long tube: a frame may have none on its side. */
-const meetsTube = (step: Step, joint: string): boolean =>
-  step.present.some((id) => id.endsWith(`/long-tube-${joint.slice(joint.lastIndexOf('-') + 1)}`));
+/** Whether a part is a joint that is pushed onto a long tube: a frame may have none on its side. */
+const meetsTube = (hand: StageHand, step: Step, { kind, place }: Part): boolean =>
+  kind === 'joint' && place.at === 'corner' && step.present.some((id) => {
+    const other = hand.part(id);
+    return other.kind === 'long-tube' && isOn(other.place, place.corner.y);
+  });
 
-/** The post of this side that is nearer to the eye. */
-function nearRow(hand: StageHand, step: Step): readonly string[] {
-  const posts = step.present.filter((id) => hand.part(id).kind === 'post' && id.endsWith(`-${step.side ?? ''}`));
+const isSame = (one: CornerPlace, other: CornerPlace | null): boolean => one.x === other?.x && one.y === other.y;
+
+/** The corner of the post of this side that is nearer to the eye. */
+function nearCorner(hand: StageHand, step: Step): CornerPlace | null {
+  const posts = step.present.filter((id) => {
+    const { kind, place } = hand.part(id);
+    return kind === 'post' && place.at === 'corner' && place.corner.y === step.side;
+  });
   const near = nearestOf(hand, posts);
-  return near === undefined ? [] : [near];
+  const place = near === undefined ? undefined : hand.part(near).place;
+  return place?.at === 'corner' ? place.corner : null;
 }
 
 /** An arrow beside a post, not on it, mm. */
@@ -119,8 +129,7 @@ const BESIDE_POST: Vec3 = [0, 0, 75];
 const GAP = 10;
 
 /** From the foremost place of a part drawn `off` its place to the mouth of what it goes into. */
-function arrowPath(hand: StageHand, step: Step, id: string, way: Vec3, off: number): readonly [Vec3, Vec3] {
-  const { shape, kind } = hand.part(id);
+function arrowPath(hand: StageHand, step: Step, { id, shape, kind }: Part, way: Vec3, off: number): readonly [Vec3, Vec3] {
   const origin = placed(hand.pose(id), [0, 0, 0]);
   const on = (distance: number): Vec3 => plus(origin, times(way, distance));
   switch (shape.form) {
@@ -160,8 +169,9 @@ const halfLength = (hand: StageHand, id: string): number => {
 /** Pins are put in one after the other: numbered from the first of the side. */
 function pinOrder(hand: StageHand, step: Step, offsets: ReadonlyMap<string, Vec3>): Mark[] {
   return step.newParts.flatMap((group) => group.ids).map((id) => {
-    const number = id.slice(id.lastIndexOf('-') + 1);
-    return { mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 12]), offsets.get(id) ?? [0, 0, 0]), text: number };
+    const { place } = hand.part(id);
+    const number = place.at === 'tab' ? place.index : 1;
+    return { mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 12]), offsets.get(id) ?? [0, 0, 0]), text: String(number) };
   });
 }
 

@@ -1,9 +1,9 @@
 import { checkModel, type Report } from '../../../src/check/index.ts';
 import { pairPictures } from '../../../src/draw/pictograms/index.ts';
-import type { Caution, Plan, Standing, Step } from '../../../src/plan/index.ts';
+import type { Caution, Plan, Standing, Step, StepDetail } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { loadWords, textsMark, type LocaleFiles } from '../../../src/booklet/words/index.ts';
-import type { Model } from '../../../src/model/index.ts';
+import type { Joining, Model } from '../../../src/model/index.ts';
 import { askForCutting } from '../cut-pages/orders.ts';
 import { furniture, modelsOf, type Furniture } from '../pages/furniture-booklet.ts';
 import { packDocumentPages, readNotes } from '../../../src/booklet/workshop/index.ts';
@@ -52,7 +52,7 @@ function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): rea
     parameters: { ...model.parameters, mattress: { value: 80, dimension: 'length' } },
     plates: [{ width: 300, height: 160, holes: [{ at: [40, 32], diameter: 6 }], partIds: ['plate'] }],
     parts: [...model.parts, ...model.parts.slice(0, 1).map((part) => ({ ...part, id: 'plate', kind: 'flat-panel' as const }))],
-    joinings: [...model.joinings, ...pins.map((by) => ({ by, parts: ['plate'] }))],
+    joinings: [...model.joinings, ...pins.map((pin): Joining => ({ by: 'plate-pin', pin, nut: 'nut', plate: 'plate', tube: 'tube' }))],
     dimensions: lengths.map((name, index) => ({ letter: 'ABCDEFG'.charAt(index), name, value: 100 * index, from: [0, 0, 0], to: [0, 0, 0] })),
   };
   const others = (Object.keys(furniture) as Furniture[]).flatMap((name): Partial<BookletInput>[] => {
@@ -87,14 +87,16 @@ function failed({ findings, advice }: Report): Report {
   };
 }
 
+const backrest: StepDetail = { on: 'plate', plate: 'plate', side: 'back' };
+
 /** What the rack's first steps become. */
 const newActions: readonly Partial<Step>[] = [
-  { action: 'cut-panel', key: 'cut-panel', side: null, run: null, times: 2 },
-  { action: 'push-tubes', key: 'push-tubes:upper-rail-rail', side: null },
-  { action: 'set-rails', key: 'set-rails', side: null },
-  { action: 'hold-panel', key: 'hold-panel:backrest-back', side: 'back', newParts: [{ kind: 'flat-panel', ids: ['plate'] }] },
-  { action: 'drill', key: 'drill:backrest-back', side: 'back', drillsFor: ['plate-pin'] },
-  { action: 'pin-panel', key: 'pin-panel:backrest-back', side: 'back', newParts: [{ kind: 'joint-pin', ids: ['plate-pin'] }] },
+  { action: 'cut-panel', key: 'cut-panel', detail: { on: 'plates', index: 0, letter: null }, side: null, run: null, times: 2 },
+  { action: 'push-tubes', key: 'push-tubes:upper-rail-rail', detail: { on: 'tubes', tubes: 'rail' }, side: null },
+  { action: 'set-rails', key: 'set-rails', detail: { on: 'whole' }, side: null },
+  { action: 'hold-panel', key: 'hold-panel:backrest-back', detail: backrest, side: 'back', newParts: [{ kind: 'flat-panel', ids: ['plate'] }] },
+  { action: 'drill', key: 'drill:backrest-back', detail: backrest, side: 'back', drillsFor: ['plate-pin'] },
+  { action: 'pin-panel', key: 'pin-panel:backrest-back', detail: backrest, side: 'back', newParts: [{ kind: 'joint-pin', ids: ['plate-pin'] }] },
 ];
 
 /** The rack's steps with the actions of other items, and every check, standing and caution there is, each check also as a measure. */

@@ -38,7 +38,7 @@ function joint(turn: number): Mesh {
 const pin = (): Mesh => meshOf(rod(17, 5).translate([0, 0, -8.5]).add(rod(3, 16).translate([0, 0, 1.5])));
 
 function body(id: string, kind: SceneBody['kind'], mesh: Mesh, at: Vec3, look: Look): SceneBody {
-  return { id, kind, mesh, pose: movedTo(at), look };
+  return { id, partId: id, kind, mesh, pose: movedTo(at), look };
 }
 
 const [wide, deep] = [500, 250];

@@ -60,7 +60,7 @@ describe('labels', () => {
 function oneNewBox(marks: readonly Mark[]): Scene {
   return {
     id: 'box',
-    bodies: [{ id: 'box', kind: 'panel', mesh: boxMesh(300, 300, 100), pose: movedTo([0, 0, 0]), look: 'new' }],
+    bodies: [{ id: 'box', partId: 'box', kind: 'panel', mesh: boxMesh(300, 300, 100), pose: movedTo([0, 0, 0]), look: 'new' }],
     marks,
     view: { towardsEye: [1, -1, 1], up: [0, 0, 1] },
   };

@@ -9,7 +9,7 @@ const front: View = { towardsEye: [0, -1, 0], up: [0, 0, 1] };
 const paper = { width: 120, height: 90 };
 
 function box(id: string, size: Vec3, at: Vec3, look: Look = 'present', kind: SceneBody['kind'] = 'panel'): SceneBody {
-  return { id, kind, mesh: boxMesh(...size), pose: movedTo(at), look };
+  return { id, partId: id, kind, mesh: boxMesh(...size), pose: movedTo(at), look };
 }
 const scene = (bodies: readonly SceneBody[], marks: readonly Mark[] = [], view = front): Scene => ({ id: 'test', bodies, marks, view });
 

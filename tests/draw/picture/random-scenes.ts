@@ -27,7 +27,7 @@ export const anyScene: fc.Arbitrary<Scene> = fc
   })
   .map(({ boxes, labels, orders, lengths, arrows, details }) => ({
     id: 'any',
-    bodies: boxes.map(([at, x, y, z, look], i) => ({ id: `box-${i}`, kind: 'panel', mesh: boxMesh(x, y, z), pose: movedTo(at), look })),
+    bodies: boxes.map(([at, x, y, z, look], i) => ({ id: `box-${i}`, partId: `box-${i}`, kind: 'panel', mesh: boxMesh(x, y, z), pose: movedTo(at), look })),
     marks: [...labels, ...orders, ...lengths, ...arrows, ...details],
     view: { towardsEye: [1, -1.2, 0.9], up: [0, 0, 1] },
   }));

@@ -7,6 +7,7 @@ import { stripsOf } from '../../../src/draw/sheets/strips.ts';
 import type { Mark } from '../../../src/draw/flat/marks.ts';
 import { placed, type Model } from '../../../src/model/index.ts';
 import { everySize, modelOf } from '../../support/items.ts';
+import { heldTogether } from '../../support/joinings.ts';
 
 const papers = { a4: { width: 210, height: 297 }, letter: { width: 215.9, height: 279.4 } } as const;
 
@@ -57,7 +58,7 @@ describe.each(everySize)('the gauges of $name', ({ item, size }) => {
   it('have the pins of every post at the heights at which they stand in the finished item', () => {
     const strips = stripOf(model, 'posts');
     for (const post of model.parts.filter(({ kind }) => kind === 'post')) {
-      const heights = model.joinings.filter(({ by, parts }) => by.startsWith('joint-pin-') && parts.includes(post.id))
+      const heights = heldTogether(model).filter(({ by, parts }) => by.startsWith('joint-pin-') && parts.includes(post.id))
         .map(({ by }) => placed(model.parts.find(({ id }) => id === by)?.pose ?? [], [0, 0, 0])[2]).sort((a, b) => a - b);
       expect(heights.length).toBeGreaterThan(0);
       // The foot is the first thick line from edge to edge; drawn heights count from it.

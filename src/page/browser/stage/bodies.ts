@@ -43,7 +43,7 @@ export function newBodies(palette: Palette): Bodies {
     return shape;
   };
   const paintBody = ({ mesh, body }: Placed): void => {
-    const material = materials.get(tinted.get(partOf(body.id)) ?? body.look);
+    const material = materials.get((body.partId === null ? undefined : tinted.get(body.partId)) ?? body.look);
     if (material !== undefined) mesh.material = material;
   };
   const place = (body: ShownBody, shape: Shape): void => {
@@ -86,9 +86,6 @@ export function newBodies(palette: Palette): Bodies {
     },
   };
 }
-
-/** `deck-1/panel#flap` is of the part `deck-1/panel`. */
-const partOf = (id: string): string => id.split('#')[0] ?? id;
 
 function newPlaced(body: ShownBody, shape: Shape, group: Group, line: LineBasicMaterial): Placed {
   const placed = { mesh: new Mesh(shape.faces, new MeshLambertMaterial()), lines: new LineSegments(shape.edges, line), body };

@@ -27,6 +27,8 @@ export interface Geometry {
 
 export interface ShownBody {
   readonly id: string;
+  /** The part that it is, or is drawn on, or stands for; null for a tool. */
+  readonly partId: string | null;
   readonly kind: PartKind | 'floor' | 'tool';
   readonly look: Look;
   readonly geometry: string;

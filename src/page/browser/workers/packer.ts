@@ -39,7 +39,7 @@ export function newPacker(series: string): Pack {
     for (const { key } of fresh) sent.add(key);
     const corners = [...bodies, ...also].flatMap(({ mesh, pose }) => cornersOf(boxOf(mesh)).map((corner) => placed(pose, corner)));
     return {
-      packet: { series, bodies: bodies.map(({ id, kind, look, mesh, pose }) => ({ id, kind, look, pose, geometry: keyOf(mesh) })), fresh, reach: boxAround([...corners, ...places].flat()) },
+      packet: { series, bodies: bodies.map(({ id, partId, kind, look, mesh, pose }) => ({ id, partId, kind, look, pose, geometry: keyOf(mesh) })), fresh, reach: boxAround([...corners, ...places].flat()) },
       transfer: fresh.flatMap(({ positions, triangles, edges }) => [positions, triangles, edges].map(({ buffer }) => buffer as ArrayBuffer)),
     };
   };
