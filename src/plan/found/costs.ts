@@ -1,0 +1,162 @@
+import type { Vec3 } from '../../model/index.ts';
+import { countOf, hasBit, indicesOf, type Bits } from './bits.ts';
+import type { Cut } from './cuts.ts';
+import { lowestOnWay } from './folding.ts';
+import type { Ground } from './ground.ts';
+import { floorOf, type Rest } from './resting.ts';
+import { dot } from './vectors.ts';
+
+/** What a step costs and why: names that a reason can print. Weights are set by hand so that plans read as a builder works (common practice, no source). */
+export const WEIGHTS = {
+  step: 1,
+  /** The same again in the same step. */
+  again: 0.3,
+  /** A hole drilled for a pin; not from above. */
+  drill: 0.6,
+  'drilled-sideways': 0.9,
+  /** Something put in from below, where the bench is. */
+  'from-below': 6,
+  /** A pin or a tab's row of pins put in from the side. */
+  'pinned-sideways': 0.6,
+  'folded-against-the-bench': 8,
+  /** A panel laid or wrapped on work that already holds a bar in sleeves. */
+  'wrapped-on-the-posts': 5,
+  'cable-not-upright': 2,
+  /** A body that a second pair of hands holds. */
+  held: 0.6,
+  /** A body that something must be put under or against. */
+  propped: 2.2,
+  /** For each kg that is lifted to its place. */
+  lifted: 0.05,
+  /** For each metre over table height that the work is tall. */
+  tall: 0.6,
+  'second-person': 0.2,
+  turn: 1.2,
+  'turned-over': 0.3,
+  /** For each kg that is turned. */
+  'turned-mass': 0.06,
+  /** For each piece that is not fast while the work is turned. */
+  'turned-loose': 0.8,
+  'new-sub-assembly': 0.4,
+  /** A sub-assembly set down to build on. */
+  'set-down': 0.5,
+} as const;
+
+export type CostName = keyof typeof WEIGHTS;
+
+/** One part of a price. */
+export interface Cost {
+  readonly name: CostName;
+  readonly value: number;
+}
+
+export const sumOf = (costs: readonly Cost[]): number => costs.reduce((sum, { value }) => sum + value, 0);
+
+const cost = (name: CostName, times = 1): readonly Cost[] => (times === 0 ? [] : [{ name, value: WEIGHTS[name] * times }]);
+const when = (name: CostName, met: boolean): readonly Cost[] => cost(name, met ? 1 : 0);
+
+/** Who and what holds the work during a step. */
+export interface Hands {
+  readonly people: 1 | 2;
+  /** Bodies that a free hand holds, and those that need a prop. */
+  readonly held: readonly Bits[];
+  readonly propped: readonly Bits[];
+}
+
+/** Heavier than this, kg, or longer than this, mm, takes two; lighter work is held in the hand while something is put on it. */
+const HEAVY = 3;
+const LONG = 900;
+const IN_HAND = 3;
+const STEEP = 0.5;
+const TABLE = 250;
+
+/** Two people at most, a body each: first what moves, then what would fall; the rest is propped. */
+export function handsFor(ground: Ground, cut: Cut, rest: Rest): Hands {
+  const inHand = rest.pieces.length === 1 && massOf(ground, cut.restBits) < IN_HAND;
+  const loose = inHand ? [] : rest.unheld;
+  const movers = cut.leaving.some(({ set }) => massOf(ground, set) > HEAVY || (mouths(ground, cut, set) > 1 && spanOf(ground, set) > LONG)) ? 2 : 1;
+  const held = loose.slice(0, 2 - movers);
+  return { people: movers + held.length > 1 ? 2 : 1, held, propped: loose.slice(held.length) };
+}
+
+const mouths = (ground: Ground, cut: Cut, set: Bits): number =>
+  new Set(cut.undoes.flatMap(({ a, b }) => (hasBit(set, a) ? [b] : hasBit(set, b) ? [a] : []))).size + (ground.size === 0 ? 1 : 0);
+
+export const massOf = (ground: Ground, set: Bits): number =>
+  indicesOf(set).reduce((sum, index) => sum + (ground.units.all[index]?.mass ?? 0), 0);
+
+function spanOf(ground: Ground, set: Bits): number {
+  const pieces = indicesOf(set).flatMap((index) => ground.units.all[index]?.pieces ?? []);
+  return Math.max(...[0, 1, 2].map((axis) =>
+    Math.max(...pieces.map(({ most }) => most[axis] ?? 0)) - Math.min(...pieces.map(({ least }) => least[axis] ?? 0))));
+}
+
+/** What one step of building costs in a pose; `rest` is how the work lies before it. */
+export function stepCosts(ground: Ground, cut: Cut, up: Vec3, rest: Rest): readonly Cost[] {
+  const hands = handsFor(ground, cut, rest);
+  const lifted = cut.leaving.reduce((sum, { set }) => sum + massOf(ground, set), 0);
+  return [
+    ...cost('step'),
+    ...cost('again', cut.leaving.length - 1),
+    ...cost('held', hands.held.length),
+    ...cost('propped', hands.propped.length),
+    ...when('second-person', hands.people === 2),
+    ...cost('lifted', lifted),
+    ...cost('tall', Math.max(0, heightOf(ground, cut.restBits, up) - TABLE) / 1000),
+    ...kindCosts(ground, cut, up),
+  ];
+}
+
+function heightOf(ground: Ground, set: Bits, up: Vec3): number {
+  return -floorOf(ground, set, [-up[0], -up[1], -up[2]]) - floorOf(ground, set, up);
+}
+
+function kindCosts(ground: Ground, cut: Cut, up: Vec3): readonly Cost[] {
+  const slopes = cut.leaving.map(({ way }) => dot(way, up));
+  const below = when('from-below', slopes.some((slope) => slope < -STEEP));
+  const sideways = slopes.some((slope) => Math.abs(slope) < STEEP);
+  switch (cut.kind) {
+    case 'unpin': return [...below, ...cost('drill'), ...when('drilled-sideways', sideways)];
+    case 'unrow': return [...below, ...when('pinned-sideways', sideways)];
+    case 'unhook': return when('cable-not-upright', up[2] < 0.9);
+    case 'unfold': return [...foldCosts(ground, cut, up), ...when('wrapped-on-the-posts', onPosts(ground, cut.restBits))];
+    case 'part': return [...below, ...when('wrapped-on-the-posts', cut.undoes.some(({ is, a }) => is === 'lay' && isWrapped(ground, a)) && onPosts(ground, cut.restBits))];
+  }
+}
+
+const isWrapped = (ground: Ground, panel: number): boolean => ground.flaps.some((flap) => flap.panel === panel);
+
+/** Whether a bar sits in a sleeve somewhere in the work. */
+const onPosts = (ground: Ground, set: Bits): boolean => ground.links.some(({ is, a, b }) => is === 'sleeve' && hasBit(set, a) && hasBit(set, b));
+
+/** A flap that would have to go through the bench that the work lies on. */
+function foldCosts(ground: Ground, cut: Cut, up: Vec3): readonly Cost[] {
+  if (cut.flap === null) return [];
+  return when('folded-against-the-bench', lowestOnWay(cut.flap.way, up) < floorOf(ground, cut.restBits, up) - 1);
+}
+
+/** What it costs to turn work from one direction up to another; infinite when something would come off. */
+export function turnCosts(ground: Ground, set: Bits, from: Vec3, to: Vec3, before: Rest, after: Rest): readonly Cost[] | null {
+  if (before.unheld.length > 1 || after.unheld.length > 1 || !staysTogether(ground, set, from, to, before)) return null;
+  return [
+    ...cost('turn'),
+    ...when('turned-over', dot(from, to) < -STEEP),
+    ...cost('turned-mass', massOf(ground, set)),
+    ...cost('turned-loose', before.pieces.length - 1),
+    ...cost('held', after.unheld.length),
+  ];
+}
+
+/** Bars in sleeves must lie level all the while: the turn goes about them. Nothing may just lie on something else. */
+function staysTogether(ground: Ground, set: Bits, from: Vec3, to: Vec3, { pieces }: Rest): boolean {
+  if (pieces.length < 2) return true;
+  const loose = ground.links.filter(({ a, b }) => hasBit(set, a) && hasBit(set, b) && !pieces.some((piece) => hasBit(piece, a) && hasBit(piece, b)));
+  return loose.every(({ is, free }) => is !== 'lay' && free.every((way) => Math.abs(dot(way, from)) < 0.1 && Math.abs(dot(way, to)) < 0.1))
+    && axesOf(loose.flatMap(({ free }) => free)) < 2;
+}
+
+/** How many different lines some ways lie along. */
+const axesOf = (ways: readonly Vec3[]): number =>
+  ways.filter((way, index) => !ways.slice(0, index).some((other) => Math.abs(dot(other, way)) > 0.999)).length;
+
+export const isOne = (set: Bits): boolean => countOf(set) === 1;

@@ -1,0 +1,88 @@
+import { chained, undone, type Flap, type FlatPattern, type Pose, type Vec3 } from '../../model/index.ts';
+import { addBit, emptyBits, type Bits } from './bits.ts';
+import { pieceOf, reachOf, staysOut, type Piece } from './convex.ts';
+import { flapPieces } from './flaps.ts';
+import type { Unit, Units } from './units.ts';
+
+/** A facet between two stages bulges out of the hull of both by no more than this, mm: well under what counts as a touch. */
+const BULGE = 0.1;
+const STILL: Vec3 = [0, 0, 0];
+
+type FlapUnit = Extract<Unit, { is: 'folded' | 'flat' }>;
+
+/** The way of a flap from flat to home, told without gaps: hulls of each facet over small turns, and all of it in a box. */
+export interface FoldWay {
+  readonly hulls: readonly Piece[];
+  readonly whole: Piece;
+}
+
+/** The way of a flap on a panel that stands somewhere. */
+export function foldWay(pattern: FlatPattern, flap: Flap, pose: Pose): FoldWay {
+  const stages = stagesOf(flap);
+  const places = stages.map((stage) => flapPieces(pattern, flap, pose, stage));
+  const hulls = places.slice(1).flatMap((facets, index) => facets.flatMap((facet, at) => hullOf(places[index]?.[at], facet)));
+  return { hulls, whole: pieceOf(hulls.flatMap(({ least, most }) => [least, most]), []) };
+}
+
+/** Each crease in turn, in steps so small that no facet bulges; the last half-cut and the last crease too. */
+function stagesOf(flap: Flap): readonly number[] {
+  const moves = flap.creases.length + 1;
+  const farthest = flap.edge - (flap.creases[0] ?? 0);
+  const step = 2 * Math.acos(1 - BULGE / farthest);
+  const steps = moves * Math.ceil(Math.max(flap.creaseAngle, flap.turnBack) / step);
+  return Array.from({ length: steps + 1 }, (_, index) => index / steps);
+}
+
+/** A facet that lies still between two stages takes no room of its own but at its place. */
+function hullOf(before: Piece | undefined, after: Piece): readonly Piece[] {
+  if (before === undefined || after.points.every((value, index) => Math.abs(value - (before.points[index] ?? 0)) < 1e-9)) return [];
+  const points: Vec3[] = [];
+  for (const { points: own } of [before, after]) {
+    for (let at = 0; at < own.length; at += 3) points.push([own[at] ?? 0, own[at + 1] ?? 0, own[at + 2] ?? 0]);
+  }
+  return [pieceOf(points, [...before.normals, ...after.normals])];
+}
+
+export const foldMeets = (way: FoldWay, others: readonly Piece[]): boolean => others.some((other) =>
+  !staysOut(way.whole, STILL, other) && way.hulls.some((hull) => !staysOut(hull, STILL, other)));
+
+/** By flap unit that is folded: those that its way from flat to home would run into. */
+export function foldBlocking(units: Units): ReadonlyMap<number, Bits> {
+  const known = new Map<string, boolean>();
+  return new Map(units.all.filter((unit): unit is FlapUnit => unit.is === 'folded').map((unit) => [unit.index, blockersOf(units, unit, known)]));
+}
+
+function blockersOf(units: Units, folding: FlapUnit, known: Map<string, boolean>): Bits {
+  const blockers = emptyBits(units.all.length);
+  const panel = units.parts.get(folding.panel);
+  if (panel?.shape.form !== 'panel') return blockers;
+  const { pattern } = panel.shape;
+  const way = foldWay(pattern, folding.flap, panel.pose);
+  const back = undone(panel.pose);
+  for (const other of units.all) {
+    if (isOfPanelItself(folding, other) || staysClear(way.whole, other)) continue;
+    const key = `${folding.look} ${folding.flap.side} ${other.look} ${other.is} ${placeKey(units, back, other)}`;
+    const met = known.get(key) ?? foldMeets(way, [...other.pieces, ...other.nut]);
+    known.set(key, met);
+    if (met) addBit(blockers, other.index);
+  }
+  return blockers;
+}
+
+const staysClear = (whole: Piece, other: Unit): boolean => [...other.pieces, ...other.nut].every((piece) => staysOut(whole, STILL, piece));
+
+/** The flap itself, what it hangs on, and the pins that come after it. */
+const isOfPanelItself = (folding: FlapUnit, other: Unit): boolean =>
+  other.parts[0] === folding.panel && (other.is === 'part' || other.is === 'folded' || other.is === 'flat') && (other.is === 'part' || other.flap === folding.flap)
+  || (other.is === 'row' && other.panel === folding.panel && other.flap === folding.flap.side);
+
+/** How a unit stands to a panel. */
+function placeKey(units: Units, back: Pose, other: Unit): string {
+  const pose = units.parts.get(other.parts[0] ?? '')?.pose ?? [];
+  const side = other.is === 'row' ? other.flap + other.row : other.is === 'folded' || other.is === 'flat' ? other.flap.side : '';
+  return side + chained(back, pose).map((value) => Math.round(value * 1000)).join(' ');
+}
+
+/** The lowest that a flap comes on its way, seen with a direction up, mm along it. */
+export const lowestOnWay = (way: FoldWay, up: Vec3): number =>
+  Math.min(...way.hulls.map(({ points }) => -reachOf(points, [-up[0], -up[1], -up[2]])));

@@ -1,0 +1,172 @@
+import type { Vec3 } from '../../model/index.ts';
+import { hasBit, indicesOf, union, type Bits } from './bits.ts';
+import { piecesIn, type Ground } from './ground.ts';
+import { cross, dot, unit } from './vectors.ts';
+import type { Link } from './links.ts';
+
+/** What is this close to the bench rests on it, mm. */
+const ON_BENCH = 3;
+/** A tube this close to the bench is laid down on it, mm: it gives way as far in its sleeves, or gets a lath under it. */
+const LAID_DOWN = 12;
+/** Work stands when its centre of mass is over its footing by this share of its height (common practice, no source). */
+const STEADY = 0.1;
+/** Steeper than this a bar slides in its sleeve, and what lies on something else slides off it. */
+const STEEP = 0.5;
+
+/** How work lies in one pose. */
+export interface Rest {
+  /** Bodies that neither the bench nor another body holds; somebody or something must. */
+  readonly unheld: readonly Bits[];
+  /** Pieces that hang together by what holds by itself. */
+  readonly pieces: readonly Bits[];
+}
+
+/** How a set of units lies on the bench with a direction up. Bodies are pieces that cannot move against one another but along a level sleeve. */
+export function restOf(ground: Ground, set: Bits, up: Vec3): Rest {
+  const pieces = piecesIn(ground, set, true);
+  const loose = ground.links.filter((link) => hasBit(set, link.a) && hasBit(set, link.b) && !pieces.some((piece) => hasBit(piece, link.a) && hasBit(piece, link.b)));
+  const bodies = joined(ground, pieces, loose, up);
+  const floor = floorOf(ground, set, up);
+  return { pieces, unheld: bodies.filter((body) => !isSteady(ground, body, up, floor) && !standsInSleeve(ground, body, loose, up, floor)) };
+}
+
+/** Joins bodies until no two hold each other any more. */
+function joined(ground: Ground, pieces: readonly Bits[], loose: readonly Link[], up: Vec3): readonly Bits[] {
+  let bodies = pieces;
+  for (let met = true; met;) {
+    met = false;
+    const pair = pairThatHolds(ground, bodies, loose, up);
+    if (pair !== null) {
+      const [one, other] = pair;
+      bodies = [...bodies.filter((body) => body !== one && body !== other), union(one, other)];
+      met = true;
+    }
+  }
+  return bodies;
+}
+
+function pairThatHolds(ground: Ground, bodies: readonly Bits[], loose: readonly Link[], up: Vec3): readonly [Bits, Bits] | null {
+  const at = (index: number): Bits | undefined => bodies.find((body) => hasBit(body, index));
+  for (const link of loose) {
+    const [one, other] = [at(link.a), at(link.b)];
+    if (one === undefined || other === undefined || one === other) continue;
+    const between = loose.filter(({ a, b }) => (hasBit(one, a) && hasBit(other, b)) || (hasBit(other, a) && hasBit(one, b)));
+    if (hold(ground, one, other, between, up)) return [one, other];
+  }
+  return null;
+}
+
+function hold(ground: Ground, one: Bits, other: Bits, between: readonly Link[], up: Vec3): boolean {
+  if (between.some(({ is, free }) => is === 'lay' && free.some((way) => Math.abs(dot(way, up)) > STEEP))) return true;
+  const level = between.filter(({ is, free }) => (is === 'sleeve' || is === 'wrap') && free.every((way) => Math.abs(dot(way, up)) < STEEP));
+  if (level.length === 0) return false;
+  return isBar(ground, one) || isBar(ground, other) || new Set(level.map(({ a }) => a)).size > 1;
+}
+
+/** One bar by itself turns in its sleeve and stays what it is. */
+function isBar(ground: Ground, body: Bits): boolean {
+  const [first = 0, second] = indicesOf(body);
+  const part = ground.units.parts.get(ground.units.all[first]?.parts[0] ?? '');
+  return second === undefined && part?.shape.form === 'tube';
+}
+
+/** Height of the lowest place of a set, mm along `up`. */
+export const floorOf = (ground: Ground, set: Bits, up: Vec3): number =>
+  Math.min(...indicesOf(set).map((index) => lowOf(ground, index, up)));
+
+function lowOf(ground: Ground, index: number, up: Vec3): number {
+  let low = Infinity;
+  const unitAt = ground.units.all[index];
+  for (const { points } of unitAt?.pieces ?? []) {
+    for (let at = 0; at < points.length; at += 3) {
+      low = Math.min(low, (points[at] ?? 0) * up[0] + (points[at + 1] ?? 0) * up[1] + (points[at + 2] ?? 0) * up[2]);
+    }
+  }
+  return low;
+}
+
+type Place = readonly [number, number];
+
+/** Whether a body stands on the bench by itself. */
+function isSteady(ground: Ground, body: Bits, up: Vec3, floor: number): boolean {
+  const own = floorOf(ground, body, up);
+  const lying = isBar(ground, body) && Math.abs(dot(barAxis(ground, body), up)) < STEEP;
+  if (own > floor + (lying ? LAID_DOWN : ON_BENCH)) return false;
+  const [east, north] = level(up);
+  const centre = centreOf(ground, body);
+  const footing = placesUnder(ground, body, up, own + ON_BENCH, east, north);
+  const inside = insideBy(footing, [dot(centre, east), dot(centre, north)]);
+  return inside > STEADY * (dot(centre, up) - own);
+}
+
+const barAxis = (ground: Ground, body: Bits): Vec3 => {
+  const [first = 0] = indicesOf(body);
+  const pose = ground.units.parts.get(ground.units.all[first]?.parts[0] ?? '')?.pose ?? [];
+  return [pose[0] ?? 0, pose[1] ?? 0, pose[2] ?? 0];
+};
+
+/** An upright bar on the bench, kept from falling over by a sleeve of another body. */
+function standsInSleeve(ground: Ground, body: Bits, loose: readonly Link[], up: Vec3, floor: number): boolean {
+  return isBar(ground, body) && floorOf(ground, body, up) < floor + ON_BENCH
+    && loose.some(({ is, a }) => is === 'sleeve' && hasBit(body, a));
+}
+
+function level(up: Vec3): readonly [Vec3, Vec3] {
+  const east = unit(cross(up, Math.abs(up[2]) < 0.9 ? [0, 0, 1] : [0, 1, 0]));
+  return [east, cross(up, east)];
+}
+
+/** The centre of mass, of the middles of the units' boxes. */
+function centreOf(ground: Ground, body: Bits): Vec3 {
+  const sum = [0, 0, 0, 0];
+  for (const index of indicesOf(body)) {
+    const { mass, pieces } = ground.units.all[index] ?? { mass: 0, pieces: [] };
+    const share = mass / Math.max(1, pieces.length);
+    for (const { least, most } of pieces) {
+      for (let axis = 0; axis < 3; axis++) sum[axis] = (sum[axis] ?? 0) + (share * ((least[axis] ?? 0) + (most[axis] ?? 0))) / 2;
+      sum[3] = (sum[3] ?? 0) + share;
+    }
+  }
+  const [x = 0, y = 0, z = 0, mass = 1] = sum;
+  return mass === 0 ? [0, 0, 0] : [x / mass, y / mass, z / mass];
+}
+
+function placesUnder(ground: Ground, body: Bits, up: Vec3, under: number, east: Vec3, north: Vec3): readonly Place[] {
+  const places: Place[] = [];
+  for (const index of indicesOf(body)) {
+    for (const { points } of ground.units.all[index]?.pieces ?? []) {
+      for (let at = 0; at < points.length; at += 3) {
+        const point: Vec3 = [points[at] ?? 0, points[at + 1] ?? 0, points[at + 2] ?? 0];
+        if (dot(point, up) <= under) places.push([dot(point, east), dot(point, north)]);
+      }
+    }
+  }
+  return places;
+}
+
+/** How far a place lies inside the hull of others, mm; negative when it lies outside or they lie on one line. */
+function insideBy(places: readonly Place[], [x, y]: Place): number {
+  const ring = hullOf(places);
+  if (ring.length < 3) return -1;
+  return Math.min(...ring.map(([ax, ay], index) => {
+    const [bx, by] = ring[(index + 1) % ring.length] ?? [ax, ay];
+    return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
+  }));
+}
+
+/** The hull, anticlockwise (Andrew 1979). */
+function hullOf(places: readonly Place[]): readonly Place[] {
+  const sorted = [...places].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const half = (list: readonly Place[]): Place[] => {
+    const chain: Place[] = [];
+    for (const place of list) {
+      while (chain.length > 1 && !turnsLeft(chain[chain.length - 2], chain[chain.length - 1], place)) chain.pop();
+      chain.push(place);
+    }
+    return chain.slice(0, -1);
+  };
+  return [...half(sorted), ...half([...sorted].reverse())];
+}
+
+const turnsLeft = (a: Place = [0, 0], b: Place = [0, 0], c: Place = [0, 0]): boolean =>
+  (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]) > 1e-6;

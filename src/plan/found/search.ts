@@ -1,0 +1,151 @@
+import type { Vec3 } from '../../model/index.ts';
+import { keyOf, type Bits } from './bits.ts';
+import { copiesOf, formOf } from './alike.ts';
+import { massOf, stepCosts, sumOf, turnCosts, WEIGHTS } from './costs.ts';
+import { cutsOf, type Cut } from './cuts.ts';
+import { isRaw, type Ground } from './ground.ts';
+import { restOf, type Rest } from './resting.ts';
+
+/** What a set is taken apart into, with one direction up. */
+export interface Choice {
+  readonly cut: Cut;
+  /** The piece of the rest that is built on in the same pose, when it is more than one unit. */
+  readonly onward: Bits | null;
+}
+
+/** The best that is known of a set. */
+export interface Known {
+  readonly set: Bits;
+  readonly choices: readonly (Choice | null)[];
+  /** By direction up: the least cost of having it built so, its last step done in this very pose; and when it may be turned afterwards. */
+  readonly builtIn: readonly number[];
+  readonly best: readonly number[];
+  /** By direction up: the pose in which the last step is done before it is turned to this one. */
+  readonly from: readonly number[];
+}
+
+/** What a search keeps while it goes on. */
+export interface Search {
+  readonly ground: Ground;
+  readonly ups: readonly Vec3[];
+  readonly known: Map<string, Known>;
+  readonly rests: Map<string, Rest>;
+  readonly prices: Map<string, number>;
+  readonly forms: Map<string, string>;
+  /** Sets that may yet be looked at; none is left out in silence. */
+  left: number;
+}
+
+/** No plan here needs as many; an item that does is told so. */
+const MOST_SETS = 60_000;
+
+export const startSearch = (ground: Ground): Search =>
+  ({ ground, ups: ground.blocking.ways, known: new Map(), rests: new Map(), prices: new Map(), forms: new Map(), left: MOST_SETS });
+
+/** Takes a set apart in every way, and keeps the cheapest for each direction up. */
+export function solve(search: Search, set: Bits): Known {
+  const key = keyOf(set);
+  const known = search.known.get(key);
+  if (known !== undefined) return known;
+  search.left -= 1;
+  if (search.left < 0) throw new RangeError(`no order found among ${MOST_SETS} part-built states`);
+  const made = solved(search, set);
+  search.known.set(key, made);
+  return made;
+}
+
+function solved(search: Search, set: Bits): Known {
+  const { ground, ups } = search;
+  if (isRaw(ground, set)) return single(set, ups.length);
+  const choices: (Choice | null)[] = ups.map(() => null);
+  const builtIn = ups.map(() => Infinity);
+  for (const cuts of cutsOf(ground, set)) {
+    for (const cut of cuts) weigh(search, cut, choices, builtIn);
+    if (builtIn.some((sum) => sum < Infinity)) break;
+  }
+  return turnedFrom(search, { set, choices, builtIn });
+}
+
+/** Weighs one cut in every pose, and keeps it where it is the cheapest so far. */
+function weigh(search: Search, cut: Cut, choices: (Choice | null)[], builtIn: number[]): void {
+  const { ground, ups } = search;
+  {
+    const fresh = cut.leaving.reduce((sum, { set: own }) => sum + priceOf(search, own), 0);
+    const bases = cut.rest.map((piece) => ({ piece, price: priceOf(search, piece), known: isRaw(ground, piece) ? null : solve(search, piece) }));
+    const allFresh = bases.reduce((sum, base) => sum + base.price + (base.known === null ? 0 : WEIGHTS['set-down']), 0);
+    ups.forEach((up, pose) => {
+      const step = sumOf(stepCosts(ground, cut, up, restAt(search, cut.restBits, pose)));
+      let least = allFresh;
+      let onward: Bits | null = null;
+      for (const base of bases) {
+        if (base.known === null) continue;
+        const total = allFresh - base.price - WEIGHTS['set-down'] + (base.known.best[pose] ?? Infinity);
+        if (total < least - 1e-9) {
+          least = total;
+          onward = base.piece;
+        }
+      }
+      const sum = step + fresh + least;
+      if (sum < (builtIn[pose] ?? Infinity) - 1e-9) {
+        builtIn[pose] = sum;
+        choices[pose] = { cut, onward };
+      }
+    });
+  }
+}
+
+const single = (set: Bits, poses: number): Known => {
+  const nothing = Array.from({ length: poses }, () => 0);
+  return { set, choices: nothing.map(() => null), builtIn: nothing, best: nothing, from: nothing.map((_, index) => index) };
+};
+
+/** The cheapest pose to come from, for each pose. */
+function turnedFrom(search: Search, made: Pick<Known, 'set' | 'choices' | 'builtIn'>): Known {
+  const { ground, ups } = search;
+  const from = ups.map((_, index) => index);
+  const best = ups.map((up, pose) => {
+    let least = made.builtIn[pose] ?? Infinity;
+    ups.forEach((other, before) => {
+      const start = made.builtIn[before] ?? Infinity;
+      if (before === pose || start + WEIGHTS.turn >= least) return;
+      const turn = turnCosts(ground, made.set, other, up, restAt(search, made.set, before), restAt(search, made.set, pose));
+      if (turn === null || start + sumOf(turn) >= least - 1e-9) return;
+      least = start + sumOf(turn);
+      from[pose] = before;
+    });
+    return least;
+  });
+  return { ...made, best, from };
+}
+
+export function restAt(search: Search, set: Bits, pose: number): Rest {
+  const key = `${pose} ${keyOf(set)}`;
+  const known = search.rests.get(key) ?? restOf(search.ground, set, search.ups[pose] ?? [0, 0, 1]);
+  search.rests.set(key, known);
+  return known;
+}
+
+/** What a further identical one costs of the first one's price. */
+const FURTHER = 1 / 8;
+
+/** What a set costs as a sub-assembly of its own: its share of a batch of as many as the item can hold. */
+export function priceOf(search: Search, set: Bits): number {
+  if (isRaw(search.ground, set)) return 0;
+  const form = formAt(search, set);
+  const known = search.prices.get(form);
+  if (known !== undefined) return known;
+  const { builtIn } = solve(search, set);
+  const copies = copiesOf(search.ground, set);
+  const price = ((Math.min(...builtIn) + WEIGHTS['new-sub-assembly']) * (1 + (copies - 1) * FURTHER)) / copies;
+  search.prices.set(form, price);
+  return price;
+}
+
+export function formAt(search: Search, set: Bits): string {
+  const key = keyOf(set);
+  const known = search.forms.get(key) ?? formOf(search.ground, set);
+  search.forms.set(key, known);
+  return known;
+}
+
+export { massOf };
