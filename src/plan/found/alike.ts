@@ -64,10 +64,10 @@ function toldIn(frame: Pose, unit: Unit): string {
   return `${unit.look}:${places.map(([x, y, z]) => carried(frame, x, y, z).map((value) => Math.round(value / GRAIN + 0.013)).join(',')).join(':')}`;
 }
 
-/** How many sets that look like this one the item can hold at most, told from its units alone. */
-export function copiesOf(ground: Ground, set: Bits): number {
+/** How many sets that look like this one a greater set can hold at most, told from its units alone. */
+export function copiesOf(ground: Ground, set: Bits, within: Bits): number {
   const own = looksIn(ground, set);
-  const all = looksIn(ground, ground.finished);
+  const all = looksIn(ground, within);
   const shares = [...own].map(([look, count]) => Math.floor((all.get(look) ?? count) / count));
   return countOf(set) === 0 ? 1 : Math.max(1, Math.min(...shares));
 }

@@ -2,7 +2,7 @@ import type { Vec3 } from '../../model/index.ts';
 import { addBit, emptyBits, type Bits } from './bits.ts';
 import { staysOut, type Piece } from './convex.ts';
 import type { Link } from './links.ts';
-import { against, sameWay, times } from './vectors.ts';
+import { against, parallel, sameWay, times } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
 
 /** What stands in the way of what, once and for all: whether one unit blocks another does not depend on the rest (Wilson and Latombe 1994). */
@@ -33,14 +33,16 @@ export function blockingOf(units: Units, links: readonly Link[]): Blocking {
   };
 }
 
-/** Every free way and its opposite, each once; a way and its opposite stand side by side. */
+/** Every free way and its opposite, each once; a way and its opposite stand side by side, those across first, those up last. */
 function waysOf(links: readonly Link[]): readonly Vec3[] {
-  const ways: Vec3[] = [];
+  const lines: Vec3[] = [];
   for (const way of links.flatMap(({ free }) => free)) {
-    if (!ways.some((known) => sameWay(known, way))) ways.push(way, against(way));
+    if (!lines.some((known) => parallel(known, way))) lines.push(isForwards(way) ? way : against(way));
   }
-  return ways;
+  return lines.sort((a, b) => b[0] - a[0] || b[1] - a[1] || b[2] - a[2]).flatMap((way) => [way, against(way)]);
 }
+
+const isForwards = ([x, y, z]: Vec3): boolean => x > 0 || (x === 0 && (y > 0 || (y === 0 && z > 0)));
 
 export const oppositeWay = (way: number): number => way ^ 1;
 

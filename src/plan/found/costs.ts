@@ -1,8 +1,8 @@
 import type { Vec3 } from '../../model/index.ts';
-import { countOf, hasBit, indicesOf, type Bits } from './bits.ts';
+import { hasBit, indicesOf, type Bits } from './bits.ts';
 import type { Cut } from './cuts.ts';
 import { lowestOnWay } from './folding.ts';
-import type { Ground } from './ground.ts';
+import { isRaw, piecesIn, type Ground } from './ground.ts';
 import { floorOf, type Rest } from './resting.ts';
 import { dot } from './vectors.ts';
 
@@ -13,7 +13,7 @@ export const WEIGHTS = {
   again: 0.3,
   /** A hole drilled for a pin; not from above. */
   drill: 0.6,
-  'drilled-sideways': 0.9,
+  'drilled-sideways': 1.6,
   /** Something put in from below, where the bench is. */
   'from-below': 6,
   /** A pin or a tab's row of pins put in from the side. */
@@ -26,8 +26,17 @@ export const WEIGHTS = {
   held: 0.6,
   /** A body that something must be put under or against. */
   propped: 2.2,
-  /** For each kg that is lifted to its place. */
+  /** For each kg of a raw part that is lifted to its place. */
   lifted: 0.05,
+  /** A sub-assembly too heavy for one hand, taken up and brought to its place; and for each kg of it. */
+  handled: 1.2,
+  'handled-mass': 0.06,
+  /** A piece that is not fast while it is carried with others. */
+  'carried-loose': 1.5,
+  /** A further piece laid out by measure to build on. */
+  'laid-out': 0.5,
+  /** The same again where several sockets are met at once. */
+  'again-closed': 1,
   /** For each metre over table height that the work is tall. */
   tall: 0.6,
   'second-person': 0.2,
@@ -38,8 +47,8 @@ export const WEIGHTS = {
   /** For each piece that is not fast while the work is turned. */
   'turned-loose': 0.8,
   'new-sub-assembly': 0.4,
-  /** A sub-assembly set down to build on. */
-  'set-down': 0.5,
+  /** For each mouth beyond two that one piece meets at once. */
+  'many-mouths': 0.4,
 } as const;
 
 export type CostName = keyof typeof WEIGHTS;
@@ -74,13 +83,14 @@ const TABLE = 250;
 export function handsFor(ground: Ground, cut: Cut, rest: Rest): Hands {
   const inHand = rest.pieces.length === 1 && massOf(ground, cut.restBits) < IN_HAND;
   const loose = inHand ? [] : rest.unheld;
-  const movers = cut.leaving.some(({ set }) => massOf(ground, set) > HEAVY || (mouths(ground, cut, set) > 1 && spanOf(ground, set) > LONG)) ? 2 : 1;
+  const movers = cut.leaving.some(({ set }) => massOf(ground, set) > HEAVY || (mouths(cut, set) > 1 && spanOf(ground, set) > LONG)) ? 2 : 1;
   const held = loose.slice(0, 2 - movers);
   return { people: movers + held.length > 1 ? 2 : 1, held, propped: loose.slice(held.length) };
 }
 
-const mouths = (ground: Ground, cut: Cut, set: Bits): number =>
-  new Set(cut.undoes.flatMap(({ a, b }) => (hasBit(set, a) ? [b] : hasBit(set, b) ? [a] : []))).size + (ground.size === 0 ? 1 : 0);
+/** How many sockets and sleeves a piece meets as it comes. */
+const mouths = (cut: Cut, set: Bits): number =>
+  cut.undoes.filter(({ is, a, b }) => (is === 'socket' || is === 'sleeve') && (hasBit(set, a) || hasBit(set, b))).length;
 
 export const massOf = (ground: Ground, set: Bits): number =>
   indicesOf(set).reduce((sum, index) => sum + (ground.units.all[index]?.mass ?? 0), 0);
@@ -94,10 +104,13 @@ function spanOf(ground: Ground, set: Bits): number {
 /** What one step of building costs in a pose; `rest` is how the work lies before it. */
 export function stepCosts(ground: Ground, cut: Cut, up: Vec3, rest: Rest): readonly Cost[] {
   const hands = handsFor(ground, cut, rest);
-  const lifted = cut.leaving.reduce((sum, { set }) => sum + massOf(ground, set), 0);
+  const lifted = cut.leaving.reduce((sum, { set }) => sum + (isRaw(ground, set) ? massOf(ground, set) : 0), 0);
   return [
     ...cost('step'),
-    ...cost('again', cut.leaving.length - 1),
+    ...cost(cut.leaving.some(({ set }) => sockets(cut, set) > 1) ? 'again-closed' : 'again', cut.leaving.length - 1),
+    ...cost('many-mouths', Math.max(0, ...cut.leaving.map(({ set }) => mouths(cut, set) - 2))),
+    ...cost('laid-out', cut.rest.length - 1),
+    ...cut.leaving.flatMap(({ set }) => cost('carried-loose', isRaw(ground, set) ? 0 : piecesIn(ground, set, true).length - 1)),
     ...cost('held', hands.held.length),
     ...cost('propped', hands.propped.length),
     ...when('second-person', hands.people === 2),
@@ -105,6 +118,15 @@ export function stepCosts(ground: Ground, cut: Cut, up: Vec3, rest: Rest): reado
     ...cost('tall', Math.max(0, heightOf(ground, cut.restBits, up) - TABLE) / 1000),
     ...kindCosts(ground, cut, up),
   ];
+}
+
+/** How many sockets a piece meets as it comes. */
+const sockets = (cut: Cut, set: Bits): number => cut.undoes.filter(({ is, a, b }) => is === 'socket' && (hasBit(set, a) || hasBit(set, b))).length;
+
+/** What it takes to bring a sub-assembly. */
+export function handlingCosts(ground: Ground, set: Bits): readonly Cost[] {
+  const mass = massOf(ground, set);
+  return mass < HEAVY ? [] : [...cost('handled'), ...cost('handled-mass', mass)];
 }
 
 function heightOf(ground: Ground, set: Bits, up: Vec3): number {
@@ -159,4 +181,3 @@ function staysTogether(ground: Ground, set: Bits, from: Vec3, to: Vec3, { pieces
 const axesOf = (ways: readonly Vec3[]): number =>
   ways.filter((way, index) => !ways.slice(0, index).some((other) => Math.abs(dot(other, way)) > 0.999)).length;
 
-export const isOne = (set: Bits): boolean => countOf(set) === 1;

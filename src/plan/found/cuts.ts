@@ -67,7 +67,9 @@ const single = (ground: Ground, unit: Unit, way: Vec3): Leaving => ({ set: bitsO
 /** Cables go first, all of one face at once, the ones that lie over others before these. */
 function unhooked(ground: Ground, set: Bits, cables: readonly Unit[]): readonly Cut[] {
   const ways = ground.blocking.ways.filter((way) => cables.some((cable) => hookWay(ground, cable, way)));
-  return ways.flatMap((way): readonly Cut[] => {
+  const shortest = Math.min(...cables.map((cable) => spanOf(cable)));
+  const last = [...cables].reverse().find((cable) => spanOf(cable) < shortest + AS_LONG);
+  return ways.filter((way) => last !== undefined && hookWay(ground, last, way)).flatMap((way): readonly Cut[] => {
     const own = cables.filter((cable) => hookWay(ground, cable, way));
     const leaving: Leaving[] = [];
     let left = set;
@@ -80,6 +82,10 @@ function unhooked(ground: Ground, set: Bits, cables: readonly Unit[]): readonly 
     return leaving.length === own.length ? [cut(ground, set, 'unhook', leaving)] : [];
   });
 }
+
+/** How far a cable goes across, mm. */
+const spanOf = ({ pieces }: Unit): number =>
+  Math.hypot(...[0, 1].map((axis) => Math.max(...pieces.map(({ most }) => most[axis] ?? 0)) - Math.min(...pieces.map(({ least }) => least[axis] ?? 0))));
 
 const hookWay = (ground: Ground, cable: Unit, way: Vec3): boolean =>
   (ground.linksAt[cable.index] ?? []).some(({ is, a, free }) => is === 'hook' && a === cable.index && free.some((out) => dot(out, way) > 0.999));
@@ -150,7 +156,7 @@ function unpinned(ground: Ground, set: Bits): readonly Cut[] {
   }
   const plates = [...groups.keys()].filter((key) => key.startsWith(PLATE));
   const chosen = plates.length > 0 ? plates : [...groups.keys()];
-  return chosen.map((key) => cut(ground, set, 'unpin', (groups.get(key) ?? []).map((pin) => single(ground, pin, pin.connection.out))));
+  return [...chosen].reverse().map((key) => cut(ground, set, 'unpin', (groups.get(key) ?? []).map((pin) => single(ground, pin, pin.connection.out))));
 }
 
 const PLATE = 'plate ';
@@ -265,14 +271,21 @@ function placeAlong(ground: Ground, index: number, side: Vec3): number {
   return Math.max(...pieces.map(({ least, most }) => dot([(least[0] + most[0]) / 2, (least[1] + most[1]) / 2, (least[2] + most[2]) / 2], side)));
 }
 
-/** Alike sets that leave one way and its opposite: both ends of a tube. */
+/** Alike sets that leave one thing by one mouth each, one way and its opposite: both ends of a tube. */
 function bothWays(ground: Ground, set: Bits): readonly (readonly Leaving[])[] {
   return ground.blocking.ways.flatMap((direction, way) => {
     if (way % 2 === 1) return [];
     const back = ground.blocking.ways[oppositeWay(way)] ?? direction;
     const [forth, others] = [loosest(ground, set, way), loosest(ground, set, oppositeWay(way))];
     return forth.flatMap((one) => others
-      .filter((other) => !meets(one, other) && lookOf(ground, one) === lookOf(ground, other) && countOf(one) + countOf(other) < countOf(set))
+      .filter((other) => !meets(one, other) && lookOf(ground, one) === lookOf(ground, other) && sameMouth(ground, set, one, other))
       .map((other): readonly Leaving[] => [{ set: one, way: direction }, { set: other, way: back }]));
   });
 }
+
+function sameMouth(ground: Ground, set: Bits, one: Bits, other: Bits): boolean {
+  const [first, second] = [one, other].map((own) => indicesOf(common(without(set, own), nearTo(ground, own))));
+  return first?.length === 1 && second?.length === 1 && first[0] === second[0];
+}
+
+const nearTo = (ground: Ground, set: Bits): Bits => indicesOf(set).reduce((all, index) => union(all, ground.near[index] ?? all), emptyBits(ground.size));

@@ -13,7 +13,7 @@ const STEADY = 0.1;
 /** Steeper than this a bar slides in its sleeve, and what lies on something else slides off it. */
 const STEEP = 0.5;
 
-/** How work lies in one pose. */
+/** How work lies in one pose, over a floor. */
 export interface Rest {
   /** Bodies that neither the bench nor another body holds; somebody or something must. */
   readonly unheld: readonly Bits[];
@@ -21,13 +21,37 @@ export interface Rest {
   readonly pieces: readonly Bits[];
 }
 
-/** How a set of units lies on the bench with a direction up. Bodies are pieces that cannot move against one another but along a level sleeve. */
-export function restOf(ground: Ground, set: Bits, up: Vec3): Rest {
+/** A set in one pose, as bodies that cannot move against one another but along a level sleeve. */
+export interface Lying {
+  readonly pieces: readonly Bits[];
+  readonly bodies: readonly Body[];
+}
+
+interface Body {
+  readonly set: Bits;
+  /** The highest floor that it still rests on, and whether it does so without falling over. */
+  readonly low: number;
+  readonly steady: boolean;
+}
+
+/** The bodies of a set with a direction up. */
+export function bodiesOf(ground: Ground, set: Bits, up: Vec3): Lying {
   const pieces = piecesIn(ground, set, true);
   const loose = ground.links.filter((link) => hasBit(set, link.a) && hasBit(set, link.b) && !pieces.some((piece) => hasBit(piece, link.a) && hasBit(piece, link.b)));
-  const bodies = joined(ground, pieces, loose, up);
-  const floor = floorOf(ground, set, up);
-  return { pieces, unheld: bodies.filter((body) => !isSteady(ground, body, up, floor) && !standsInSleeve(ground, body, loose, up, floor)) };
+  const bodies = joined(ground, pieces, loose, up).map((body): Body => bodyOf(ground, body, loose, up));
+  return { pieces, bodies };
+}
+
+/** Which bodies rest on a floor, told as a height along the direction up. */
+export const restOver = ({ pieces, bodies }: Lying, floor: number): Rest =>
+  ({ pieces, unheld: bodies.filter(({ low, steady }) => !steady || low > floor).map(({ set }) => set) });
+
+function bodyOf(ground: Ground, set: Bits, loose: readonly Link[], up: Vec3): Body {
+  const own = floorOf(ground, set, up);
+  const bar = isBar(ground, set);
+  const lying = bar && Math.abs(dot(barAxis(ground, set), up)) < STEEP;
+  const sleeved = bar && !lying && loose.some(({ is, a }) => is === 'sleeve' && hasBit(set, a));
+  return { set, low: own - (lying ? LAID_DOWN : ON_BENCH), steady: sleeved || isSteady(ground, set, up, own) };
 }
 
 /** Joins bodies until no two hold each other any more. */
@@ -87,16 +111,12 @@ function lowOf(ground: Ground, index: number, up: Vec3): number {
 
 type Place = readonly [number, number];
 
-/** Whether a body stands on the bench by itself. */
-function isSteady(ground: Ground, body: Bits, up: Vec3, floor: number): boolean {
-  const own = floorOf(ground, body, up);
-  const lying = isBar(ground, body) && Math.abs(dot(barAxis(ground, body), up)) < STEEP;
-  if (own > floor + (lying ? LAID_DOWN : ON_BENCH)) return false;
+/** Whether a body stands by itself on its lowest places. */
+function isSteady(ground: Ground, body: Bits, up: Vec3, own: number): boolean {
   const [east, north] = level(up);
   const centre = centreOf(ground, body);
   const footing = placesUnder(ground, body, up, own + ON_BENCH, east, north);
-  const inside = insideBy(footing, [dot(centre, east), dot(centre, north)]);
-  return inside > STEADY * (dot(centre, up) - own);
+  return insideBy(footing, [dot(centre, east), dot(centre, north)]) > STEADY * (dot(centre, up) - own);
 }
 
 const barAxis = (ground: Ground, body: Bits): Vec3 => {
@@ -104,12 +124,6 @@ const barAxis = (ground: Ground, body: Bits): Vec3 => {
   const pose = ground.units.parts.get(ground.units.all[first]?.parts[0] ?? '')?.pose ?? [];
   return [pose[0] ?? 0, pose[1] ?? 0, pose[2] ?? 0];
 };
-
-/** An upright bar on the bench, kept from falling over by a sleeve of another body. */
-function standsInSleeve(ground: Ground, body: Bits, loose: readonly Link[], up: Vec3, floor: number): boolean {
-  return isBar(ground, body) && floorOf(ground, body, up) < floor + ON_BENCH
-    && loose.some(({ is, a }) => is === 'sleeve' && hasBit(body, a));
-}
 
 function level(up: Vec3): readonly [Vec3, Vec3] {
   const east = unit(cross(up, Math.abs(up[2]) < 0.9 ? [0, 0, 1] : [0, 1, 0]));

@@ -1,10 +1,10 @@
 import type { Vec3 } from '../../model/index.ts';
 import { keyOf, type Bits } from './bits.ts';
 import { copiesOf, formOf } from './alike.ts';
-import { massOf, stepCosts, sumOf, turnCosts, WEIGHTS } from './costs.ts';
+import { handlingCosts, massOf, stepCosts, sumOf, turnCosts, WEIGHTS } from './costs.ts';
 import { cutsOf, type Cut } from './cuts.ts';
 import { isRaw, type Ground } from './ground.ts';
-import { restOf, type Rest } from './resting.ts';
+import { bodiesOf, floorOf, restOver, type Lying, type Rest } from './resting.ts';
 
 /** What a set is taken apart into, with one direction up. */
 export interface Choice {
@@ -29,7 +29,8 @@ export interface Search {
   readonly ground: Ground;
   readonly ups: readonly Vec3[];
   readonly known: Map<string, Known>;
-  readonly rests: Map<string, Rest>;
+  readonly rests: Map<string, Lying>;
+  readonly floors: Map<string, number>;
   readonly prices: Map<string, number>;
   readonly forms: Map<string, string>;
   /** Sets that may yet be looked at; none is left out in silence. */
@@ -40,46 +41,47 @@ export interface Search {
 const MOST_SETS = 60_000;
 
 export const startSearch = (ground: Ground): Search =>
-  ({ ground, ups: ground.blocking.ways, known: new Map(), rests: new Map(), prices: new Map(), forms: new Map(), left: MOST_SETS });
+  ({ ground, ups: ground.blocking.ways, known: new Map(), rests: new Map(), floors: new Map(), prices: new Map(), forms: new Map(), left: MOST_SETS });
 
 /** Takes a set apart in every way, and keeps the cheapest for each direction up. */
-export function solve(search: Search, set: Bits): Known {
-  const key = keyOf(set);
+export function solve(search: Search, set: Bits, copies: number): Known {
+  const key = `${copies}*${keyOf(set)}`;
   const known = search.known.get(key);
   if (known !== undefined) return known;
   search.left -= 1;
   if (search.left < 0) throw new RangeError(`no order found among ${MOST_SETS} part-built states`);
-  const made = solved(search, set);
+  const made = solved(search, set, copies);
   search.known.set(key, made);
   return made;
 }
 
-function solved(search: Search, set: Bits): Known {
+function solved(search: Search, set: Bits, copies: number): Known {
   const { ground, ups } = search;
   if (isRaw(ground, set)) return single(set, ups.length);
   const choices: (Choice | null)[] = ups.map(() => null);
   const builtIn = ups.map(() => Infinity);
   for (const cuts of cutsOf(ground, set)) {
-    for (const cut of cuts) weigh(search, cut, choices, builtIn);
+    for (const cut of cuts) weigh(search, set, copies, cut, choices, builtIn);
     if (builtIn.some((sum) => sum < Infinity)) break;
   }
-  return turnedFrom(search, { set, choices, builtIn });
+  return turnedFrom(search, { set, choices, builtIn }, batchShare(copies));
 }
 
 /** Weighs one cut in every pose, and keeps it where it is the cheapest so far. */
-function weigh(search: Search, cut: Cut, choices: (Choice | null)[], builtIn: number[]): void {
+function weigh(search: Search, set: Bits, copies: number, cut: Cut, choices: (Choice | null)[], builtIn: number[]): void {
   const { ground, ups } = search;
+  const share = batchShare(copies);
   {
-    const fresh = cut.leaving.reduce((sum, { set: own }) => sum + priceOf(search, own), 0);
-    const bases = cut.rest.map((piece) => ({ piece, price: priceOf(search, piece), known: isRaw(ground, piece) ? null : solve(search, piece) }));
-    const allFresh = bases.reduce((sum, base) => sum + base.price + (base.known === null ? 0 : WEIGHTS['set-down']), 0);
+    const fresh = cut.leaving.reduce((sum, { set: own }) => sum + shareOf(search, own), 0);
+    const bases = cut.rest.map((piece) => ({ piece, price: shareOf(search, piece), known: isRaw(ground, piece) ? null : solve(search, piece, copies) }));
+    const allFresh = bases.reduce((sum, base) => sum + base.price, 0);
     ups.forEach((up, pose) => {
-      const step = sumOf(stepCosts(ground, cut, up, restAt(search, cut.restBits, pose)));
+      const step = share * sumOf(stepCosts(ground, cut, up, restAt(search, cut.restBits, pose, floorAt(search, set, pose))));
       let least = allFresh;
       let onward: Bits | null = null;
       for (const base of bases) {
         if (base.known === null) continue;
-        const total = allFresh - base.price - WEIGHTS['set-down'] + (base.known.best[pose] ?? Infinity);
+        const total = allFresh - base.price + (base.known.best[pose] ?? Infinity);
         if (total < least - 1e-9) {
           least = total;
           onward = base.piece;
@@ -100,17 +102,17 @@ const single = (set: Bits, poses: number): Known => {
 };
 
 /** The cheapest pose to come from, for each pose. */
-function turnedFrom(search: Search, made: Pick<Known, 'set' | 'choices' | 'builtIn'>): Known {
+function turnedFrom(search: Search, made: Pick<Known, 'set' | 'choices' | 'builtIn'>, share: number): Known {
   const { ground, ups } = search;
   const from = ups.map((_, index) => index);
   const best = ups.map((up, pose) => {
     let least = made.builtIn[pose] ?? Infinity;
     ups.forEach((other, before) => {
       const start = made.builtIn[before] ?? Infinity;
-      if (before === pose || start + WEIGHTS.turn >= least) return;
-      const turn = turnCosts(ground, made.set, other, up, restAt(search, made.set, before), restAt(search, made.set, pose));
-      if (turn === null || start + sumOf(turn) >= least - 1e-9) return;
-      least = start + sumOf(turn);
+      if (before === pose || start + share * WEIGHTS.turn >= least) return;
+      const turn = turnCosts(ground, made.set, other, up, restAt(search, made.set, before, floorAt(search, made.set, before)), restAt(search, made.set, pose, floorAt(search, made.set, pose)));
+      if (turn === null || start + share * sumOf(turn) >= least - 1e-9) return;
+      least = start + share * sumOf(turn);
       from[pose] = before;
     });
     return least;
@@ -118,27 +120,37 @@ function turnedFrom(search: Search, made: Pick<Known, 'set' | 'choices' | 'built
   return { ...made, best, from };
 }
 
-export function restAt(search: Search, set: Bits, pose: number): Rest {
+/** How a set lies with a direction up, over a floor that what comes later may set lower. */
+export function restAt(search: Search, set: Bits, pose: number, floor: number): Rest {
   const key = `${pose} ${keyOf(set)}`;
-  const known = search.rests.get(key) ?? restOf(search.ground, set, search.ups[pose] ?? [0, 0, 1]);
+  const known = search.rests.get(key) ?? bodiesOf(search.ground, set, search.ups[pose] ?? [0, 0, 1]);
   search.rests.set(key, known);
+  return restOver(known, floor);
+}
+
+/** The lowest place of a set with a direction up. */
+function floorAt(search: Search, set: Bits, pose: number): number {
+  const key = `${pose} ${keyOf(set)}`;
+  const known = search.floors.get(key) ?? floorOf(search.ground, set, search.ups[pose] ?? [0, 0, 1]);
+  search.floors.set(key, known);
   return known;
 }
 
 /** What a further identical one costs of the first one's price. */
 const FURTHER = 1 / 8;
 
-/** What a set costs as a sub-assembly of its own: its share of a batch of as many as the item can hold. */
-export function priceOf(search: Search, set: Bits): number {
-  if (isRaw(search.ground, set)) return 0;
+/** What each of so many identical ones bears of the work on one. */
+export const batchShare = (copies: number): number => (1 + (copies - 1) * FURTHER) / copies;
+
+/** What a set costs as a sub-assembly of its own: its share of a batch of as many as the item can hold, and the bringing. */
+export function shareOf(search: Search, set: Bits): number {
+  const { ground } = search;
+  if (isRaw(ground, set)) return 0;
   const form = formAt(search, set);
-  const known = search.prices.get(form);
-  if (known !== undefined) return known;
-  const { builtIn } = solve(search, set);
-  const copies = copiesOf(search.ground, set);
-  const price = ((Math.min(...builtIn) + WEIGHTS['new-sub-assembly']) * (1 + (copies - 1) * FURTHER)) / copies;
-  search.prices.set(form, price);
-  return price;
+  const copies = copiesOf(ground, set, ground.finished);
+  const known = search.prices.get(form) ?? Math.min(...solve(search, set, copies).builtIn) + batchShare(copies) * WEIGHTS['new-sub-assembly'];
+  search.prices.set(form, known);
+  return known + sumOf(handlingCosts(ground, set));
 }
 
 export function formAt(search: Search, set: Bits): string {
