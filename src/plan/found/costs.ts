@@ -25,14 +25,14 @@ export const WEIGHTS = {
   /** A body that a second pair of hands holds. */
   held: 0.6,
   /** A body that something must be put under or against. */
-  propped: 2.2,
+  propped: 3,
   /** For each kg of a raw part that is lifted to its place. */
   lifted: 0.05,
   /** A sub-assembly too heavy for one hand, taken up and brought to its place; and for each kg of it. */
   handled: 1.2,
   'handled-mass': 0.06,
   /** A piece that is not fast while it is carried with others. */
-  'carried-loose': 1.5,
+  'carried-loose': 4,
   /** A further piece laid out by measure to build on. */
   'laid-out': 0.5,
   /** The same again where several sockets are met at once. */
@@ -110,7 +110,6 @@ export function stepCosts(ground: Ground, cut: Cut, up: Vec3, rest: Rest): reado
     ...cost(cut.leaving.some(({ set }) => sockets(cut, set) > 1) ? 'again-closed' : 'again', cut.leaving.length - 1),
     ...cost('many-mouths', Math.max(0, ...cut.leaving.map(({ set }) => mouths(cut, set) - 2))),
     ...cost('laid-out', cut.rest.length - 1),
-    ...cut.leaving.flatMap(({ set }) => cost('carried-loose', isRaw(ground, set) ? 0 : piecesIn(ground, set, true).length - 1)),
     ...cost('held', hands.held.length),
     ...cost('propped', hands.propped.length),
     ...when('second-person', hands.people === 2),
@@ -126,7 +125,8 @@ const sockets = (cut: Cut, set: Bits): number => cut.undoes.filter(({ is, a, b }
 /** What it takes to bring a sub-assembly. */
 export function handlingCosts(ground: Ground, set: Bits): readonly Cost[] {
   const mass = massOf(ground, set);
-  return mass < HEAVY ? [] : [...cost('handled'), ...cost('handled-mass', mass)];
+  const loose = cost('carried-loose', piecesIn(ground, set, true).length - 1);
+  return mass < HEAVY ? loose : [...cost('handled'), ...cost('handled-mass', mass), ...loose];
 }
 
 function heightOf(ground: Ground, set: Bits, up: Vec3): number {

@@ -38,6 +38,8 @@ export function cutsOf(ground: Ground, set: Bits): readonly (readonly Cut[])[] {
   if (cables.length > 0) return [unhooked(ground, set, cables)];
   const midway = ground.flaps.filter((flap) => isMidway(flap, set));
   if (midway.length > 0) return [midway.flatMap((flap) => flapCuts(ground, set, flap))];
+  const laid = platesLaid(ground, set);
+  if (laid.length > 0) return [laid];
   const flaps = panelsIn(ground, set).flatMap((own) => nextFlaps(own, set)).flatMap((flap) => flapCuts(ground, set, flap));
   const parted = partings(ground, set);
   if (!ground.links.some(({ is, a, b }) => is === 'sleeve' && hasBit(set, a) && hasBit(set, b))) return [[...unpinned(ground, set), ...flaps, ...parted]];
@@ -168,6 +170,22 @@ function pinKey(ground: Ground, { connection }: Extract<Unit, { is: 'fastener' }
 }
 
 const isPlate = (ground: Ground, id: string): boolean => ground.units.parts.get(id)?.shape.form === 'plate';
+
+/** Flat panels that just lie on their bars, their pins drawn: nothing else is done before they are off. */
+function platesLaid(ground: Ground, set: Bits): readonly Cut[] {
+  const laid = unitsIn(ground, set, (_, unit) => unit.is === 'part' && isPlate(ground, unit.parts[0] ?? '') && !isPinned(ground, unit, set));
+  return laid.flatMap((plate) => offWays(ground, plate).flatMap((way): readonly Cut[] => {
+    const table = ground.blocking.ways.indexOf(way);
+    const blockers = ground.blocking.short[table]?.[plate.index] ?? emptyBits(ground.size);
+    return meets(blockers, set) ? [] : [cut(ground, set, 'part', [single(ground, plate, way)])];
+  })).filter(({ restBits }) => !isEmpty(restBits));
+}
+
+const isPinned = (ground: Ground, plate: Unit, set: Bits): boolean =>
+  (ground.linksAt[plate.index] ?? []).some(({ is, a }) => is === 'pin' && hasBit(set, a));
+
+const offWays = (ground: Ground, plate: Unit): readonly Vec3[] =>
+  ground.blocking.ways.filter((way) => (ground.linksAt[plate.index] ?? []).some(({ is, a, free }) => is === 'lay' && a === plate.index && free.some((out) => dot(out, way) > 0.999)));
 
 /** Sets that leave along a way with all that blocks them. */
 function partings(ground: Ground, set: Bits): readonly Cut[] {
