@@ -1,9 +1,8 @@
 import type { Vec3 } from '../../model/index.ts';
 import { hasBit, indicesOf, type Bits } from './bits.ts';
 import type { Cut } from './cuts.ts';
-import { lowestOnWay } from './folding.ts';
-import { isRaw, piecesIn, type Ground } from './ground.ts';
-import { floorOf, type Rest } from './resting.ts';
+import { floorOf, heightOf, isRaw, piecesIn, type Ground } from './ground.ts';
+import type { Rest } from './resting.ts';
 import { dot } from './vectors.ts';
 
 /** What a step costs and why: names that a reason can print. Weights are set by hand so that plans read as a builder works (common practice, no source). */
@@ -101,19 +100,25 @@ function spanOf(ground: Ground, set: Bits): number {
     Math.max(...pieces.map(({ most }) => most[axis] ?? 0)) - Math.min(...pieces.map(({ least }) => least[axis] ?? 0))));
 }
 
-/** What one step of building costs in a pose; `rest` is how the work lies before it. */
-export function stepCosts(ground: Ground, cut: Cut, up: Vec3, rest: Rest): readonly Cost[] {
-  const hands = handsFor(ground, cut, rest);
+/** What one step of building costs in whatever pose. */
+export function fixedCosts(ground: Ground, cut: Cut): readonly Cost[] {
   const lifted = cut.leaving.reduce((sum, { set }) => sum + (isRaw(ground, set) ? massOf(ground, set) : 0), 0);
   return [
     ...cost('step'),
     ...cost(cut.leaving.some(({ set }) => sockets(cut, set) > 1) ? 'again-closed' : 'again', cut.leaving.length - 1),
     ...cost('many-mouths', Math.max(0, ...cut.leaving.map(({ set }) => mouths(cut, set) - 2))),
     ...cost('laid-out', cut.rest.length - 1),
+    ...cost('lifted', lifted),
+  ];
+}
+
+/** What it costs more in one pose, told by the number of the way that is up; `rest` is how the work lies before it. */
+export function poseCosts(ground: Ground, cut: Cut, up: number, rest: Rest): readonly Cost[] {
+  const hands = handsFor(ground, cut, rest);
+  return [
     ...cost('held', hands.held.length),
     ...cost('propped', hands.propped.length),
     ...when('second-person', hands.people === 2),
-    ...cost('lifted', lifted),
     ...cost('tall', Math.max(0, heightOf(ground, cut.restBits, up) - TABLE) / 1000),
     ...kindCosts(ground, cut, up),
   ];
@@ -129,11 +134,8 @@ export function handlingCosts(ground: Ground, set: Bits): readonly Cost[] {
   return mass < HEAVY ? loose : [...cost('handled'), ...cost('handled-mass', mass), ...loose];
 }
 
-function heightOf(ground: Ground, set: Bits, up: Vec3): number {
-  return -floorOf(ground, set, [-up[0], -up[1], -up[2]]) - floorOf(ground, set, up);
-}
-
-function kindCosts(ground: Ground, cut: Cut, up: Vec3): readonly Cost[] {
+function kindCosts(ground: Ground, cut: Cut, pose: number): readonly Cost[] {
+  const up = ground.blocking.ways[pose] ?? [0, 0, 1];
   const slopes = cut.leaving.map(({ way }) => dot(way, up));
   const below = when('from-below', slopes.some((slope) => slope < -STEEP));
   const sideways = slopes.some((slope) => Math.abs(slope) < STEEP);
@@ -141,7 +143,7 @@ function kindCosts(ground: Ground, cut: Cut, up: Vec3): readonly Cost[] {
     case 'unpin': return [...below, ...cost('drill'), ...when('drilled-sideways', sideways)];
     case 'unrow': return [...below, ...when('pinned-sideways', sideways)];
     case 'unhook': return when('cable-not-upright', up[2] < 0.9);
-    case 'unfold': return [...foldCosts(ground, cut, up), ...when('wrapped-on-the-posts', onPosts(ground, cut.restBits))];
+    case 'unfold': return [...foldCosts(ground, cut, pose), ...when('wrapped-on-the-posts', onPosts(ground, cut.restBits))];
     case 'part': return [...below, ...when('wrapped-on-the-posts', cut.undoes.some(({ is, a }) => is === 'lay' && isWrapped(ground, a)) && onPosts(ground, cut.restBits))];
   }
 }
@@ -152,9 +154,9 @@ const isWrapped = (ground: Ground, panel: number): boolean => ground.flaps.some(
 const onPosts = (ground: Ground, set: Bits): boolean => ground.links.some(({ is, a, b }) => is === 'sleeve' && hasBit(set, a) && hasBit(set, b));
 
 /** A flap that would have to go through the bench that the work lies on. */
-function foldCosts(ground: Ground, cut: Cut, up: Vec3): readonly Cost[] {
-  if (cut.flap === null) return [];
-  return when('folded-against-the-bench', lowestOnWay(cut.flap.way, up) < floorOf(ground, cut.restBits, up) - 1);
+function foldCosts(ground: Ground, { flap, restBits }: Cut, up: number): readonly Cost[] {
+  if (flap === null) return [];
+  return when('folded-against-the-bench', (flap.lows[up] ?? 0) < floorOf(ground, restBits, up) - 1);
 }
 
 /** What it costs to turn work from one direction up to another; infinite when something would come off. */

@@ -1,5 +1,6 @@
-import { addBit, bitsOf, common, countOf, emptyBits, hasBit, indicesOf, isEmpty, isWithin, keyOf, meets, union, without, type Bits } from './bits.ts';
+import { addBit, bitsOf, common, countOf, emptyBits, hasBit, indicesOf, isEmpty, keyOf, meets, sameBits, union, without, type Bits } from './bits.ts';
 import { oppositeWay } from './blocking.ts';
+import { closedIn } from './closed.ts';
 import { piecesIn, type FlapFacts, type Ground } from './ground.ts';
 import { parallel, dot } from './vectors.ts';
 import type { Vec3 } from '../../model/index.ts';
@@ -203,44 +204,10 @@ function partings(ground: Ground, set: Bits): readonly Cut[] {
   return [...found.values()];
 }
 
-/** The smallest sets that leave along a way: each blocked by nothing but itself. */
+/** The smallest sets that leave along a way: each blocked by nothing but itself, and hanging together. */
 function loosest(ground: Ground, set: Bits, way: number): readonly Bits[] {
-  const closures = closuresOf(ground, set, way);
-  return closures.filter((one) => !sameAs(one, set)
-    && !closures.some((other) => other !== one && isWithin(other, one)) && piecesIn(ground, one, false).length === 1);
-}
-
-const sameAs = (a: Bits, b: Bits): boolean => countOf(a) === countOf(b);
-
-/** For each unit the set that must move with it; each set once. */
-function closuresOf(ground: Ground, set: Bits, way: number): readonly Bits[] {
-  const table = ground.blocking.out[way] ?? [];
-  const known = new Map<string, Bits>();
-  let open = set;
-  for (const index of indicesOf(set)) {
-    if (!hasBit(open, index)) continue;
-    const closure = closureOf(table, set, index, ground.size);
-    known.set(keyOf(closure), closure);
-    void open;
-  }
-  open = set;
-  return [...known.values()];
-}
-
-function closureOf(table: readonly Bits[], set: Bits, first: number, size: number): Bits {
-  const closure = emptyBits(size);
-  addBit(closure, first);
-  const waiting = [first];
-  for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
-    const blockers = table[at];
-    if (blockers === undefined) continue;
-    for (let word = 0; word < closure.length; word++) {
-      let fresh = ((blockers[word] ?? 0) & (set[word] ?? 0) & ~(closure[word] ?? 0)) >>> 0;
-      closure[word] = ((closure[word] ?? 0) | fresh) >>> 0;
-      for (; fresh !== 0; fresh &= fresh - 1) waiting.push(word * 32 + 31 - Math.clz32(fresh & -fresh));
-    }
-  }
-  return closure;
+  return closedIn(ground.blocking.out[way] ?? [], set, ground.size)
+    .filter((one) => !sameBits(one, set) && (countOf(one) === 1 || piecesIn(ground, one, false).length === 1));
 }
 
 /** Alike sets that leave along a way, in layers: what a layer uncovers follows it. */

@@ -1,7 +1,8 @@
-import { chained, undone, type Flap, type FlatPattern, type Pose, type Vec3 } from '../../model/index.ts';
+import { chained, standstill, undone, type Flap, type FlatPattern, type Pose, type Vec3 } from '../../model/index.ts';
 import { addBit, emptyBits, type Bits } from './bits.ts';
 import { pieceOf, reachOf, staysOut, type Piece } from './convex.ts';
 import { flapPieces } from './flaps.ts';
+import { against, carried, dot, minus } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
 
 /** A facet between two stages bulges out of the hull of both by no more than this, mm: well under what counts as a touch. */
@@ -10,18 +11,36 @@ const STILL: Vec3 = [0, 0, 0];
 
 type FlapUnit = Extract<Unit, { is: 'folded' | 'flat' }>;
 
-/** The way of a flap from flat to home, told without gaps: hulls of each facet over small turns, and all of it in a box. */
+/** The way of a flap from flat to home, told without gaps in the panel's own coordinates: hulls of each facet over small turns, and all of it in a box. */
 export interface FoldWay {
   readonly hulls: readonly Piece[];
   readonly whole: Piece;
 }
 
-/** The way of a flap on a panel that stands somewhere. */
-export function foldWay(pattern: FlatPattern, flap: Flap, pose: Pose): FoldWay {
-  const stages = stagesOf(flap);
-  const places = stages.map((stage) => flapPieces(pattern, flap, pose, stage));
+/** The ways of all flaps, worked out once for each pattern. */
+export type FoldWays = ReadonlyMap<Flap, FoldWay>;
+
+export function foldWays(units: Units): FoldWays {
+  const ways = new Map<Flap, FoldWay>();
+  for (const unit of units.all) {
+    const shape = unit.is === 'folded' ? units.parts.get(unit.panel)?.shape : undefined;
+    if (unit.is === 'folded' && shape?.form === 'panel' && !ways.has(unit.flap)) ways.set(unit.flap, foldWay(shape.pattern, unit.flap));
+  }
+  return ways;
+}
+
+/** The way of one flap. Throws when the flap is of no panel of these units. */
+export function wayOf(ways: FoldWays, folded: FlapUnit): FoldWay {
+  const way = ways.get(folded.flap);
+  if (way === undefined) throw new RangeError(`the flap ${folded.flap.side} belongs to no panel`);
+  return way;
+}
+
+/** The way of a flap in its panel's coordinates. */
+export function foldWay(pattern: FlatPattern, flap: Flap): FoldWay {
+  const places = stagesOf(flap).map((stage) => flapPieces(pattern, flap, standstill, stage));
   const hulls = places.slice(1).flatMap((facets, index) => facets.flatMap((facet, at) => hullOf(places[index]?.[at], facet)));
-  return { hulls, whole: pieceOf(hulls.flatMap(({ least, most }) => [least, most]), []) };
+  return { hulls, whole: pieceOf(hulls.flatMap(({ least, most }) => [least, most]), [[1, 0, 0], [0, 1, 0], [0, 0, 1]]) };
 }
 
 /** Each crease in turn, in steps so small that no facet bulges; the last half-cut and the last crease too. */
@@ -43,33 +62,41 @@ function hullOf(before: Piece | undefined, after: Piece): readonly Piece[] {
   return [pieceOf(points, [...before.normals, ...after.normals])];
 }
 
+/** Whether bodies that stand in the panel's coordinates are in a flap's way. */
 export const foldMeets = (way: FoldWay, others: readonly Piece[]): boolean => others.some((other) =>
   !staysOut(way.whole, STILL, other) && way.hulls.some((hull) => !staysOut(hull, STILL, other)));
 
 /** By flap unit that is folded: those that its way from flat to home would run into. */
-export function foldBlocking(units: Units): ReadonlyMap<number, Bits> {
+export function foldBlocking(units: Units, ways: FoldWays): ReadonlyMap<number, Bits> {
   const known = new Map<string, boolean>();
-  return new Map(units.all.filter((unit): unit is FlapUnit => unit.is === 'folded').map((unit) => [unit.index, blockersOf(units, unit, known)]));
+  return new Map(units.all.filter((unit): unit is FlapUnit => unit.is === 'folded').map((unit) => [unit.index, blockersOf(units, unit, wayOf(ways, unit), known)]));
 }
 
-function blockersOf(units: Units, folding: FlapUnit, known: Map<string, boolean>): Bits {
+function blockersOf(units: Units, folding: FlapUnit, way: FoldWay, known: Map<string, boolean>): Bits {
   const blockers = emptyBits(units.all.length);
   const panel = units.parts.get(folding.panel);
-  if (panel?.shape.form !== 'panel') return blockers;
-  const { pattern } = panel.shape;
-  const way = foldWay(pattern, folding.flap, panel.pose);
+  if (panel === undefined) return blockers;
   const back = undone(panel.pose);
+  const room = seenFrom(panel.pose, way.whole);
   for (const other of units.all) {
-    if (isOfPanelItself(folding, other) || staysClear(way.whole, other)) continue;
+    const bodies = [...other.pieces, ...other.nut];
+    if (isOfPanelItself(folding, other) || bodies.every((piece) => staysOut(room, STILL, piece))) continue;
     const key = `${folding.look} ${folding.flap.side} ${other.look} ${other.is} ${placeKey(units, back, other)}`;
-    const met = known.get(key) ?? foldMeets(way, [...other.pieces, ...other.nut]);
+    const met = known.get(key) ?? foldMeets(way, bodies.map((piece) => seenFrom(back, piece)));
     known.set(key, met);
     if (met) addBit(blockers, other.index);
   }
   return blockers;
 }
 
-const staysClear = (whole: Piece, other: Unit): boolean => [...other.pieces, ...other.nut].every((piece) => staysOut(whole, STILL, piece));
+/** A body carried by a pose. */
+function seenFrom(pose: Pose, { points, normals }: Piece): Piece {
+  const places: Vec3[] = [];
+  for (let at = 0; at < points.length; at += 3) places.push(carried(pose, points[at] ?? 0, points[at + 1] ?? 0, points[at + 2] ?? 0));
+  return pieceOf(places, normals.map((normal) => turnedBy(pose, normal)));
+}
+
+const turnedBy = (pose: Pose, [x, y, z]: Vec3): Vec3 => minus(carried(pose, x, y, z), carried(pose, 0, 0, 0));
 
 /** The flap itself, what it hangs on, and the pins that come after it. */
 const isOfPanelItself = (folding: FlapUnit, other: Unit): boolean =>
@@ -83,6 +110,8 @@ function placeKey(units: Units, back: Pose, other: Unit): string {
   return side + chained(back, pose).map((value) => Math.round(value * 1000)).join(' ');
 }
 
-/** The lowest that a flap comes on its way, seen with a direction up, mm along it. */
-export const lowestOnWay = (way: FoldWay, up: Vec3): number =>
-  Math.min(...way.hulls.map(({ points }) => -reachOf(points, [-up[0], -up[1], -up[2]])));
+/** The lowest that a flap comes on its way, its panel standing in a pose, seen with a direction up, mm along it. */
+export function lowestOnWay(way: FoldWay, pose: Pose, up: Vec3): number {
+  const down = against(turnedBy(undone(pose), up));
+  return dot(carried(pose, 0, 0, 0), up) - Math.max(...way.hulls.map(({ points }) => reachOf(points, down)));
+}

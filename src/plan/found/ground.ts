@@ -1,8 +1,9 @@
 import type { Vec3 } from '../../model/index.ts';
 import { addBit, countOf, emptyBits, hasBit, indicesOf, isEmpty, meets, without, type Bits } from './bits.ts';
-import { blockingOf, type Blocking } from './blocking.ts';
+import { blockingOf, oppositeWay, type Blocking } from './blocking.ts';
 import type { Connection } from './connections.ts';
-import { foldBlocking, foldWay, type FoldWay } from './folding.ts';
+import { reachOf } from './convex.ts';
+import { foldBlocking, foldWays, lowestOnWay, wayOf, type FoldWay, type FoldWays } from './folding.ts';
 import { linksOf, type Link } from './links.ts';
 import { unitsOf, type Unit, type Units } from './units.ts';
 import type { Model, Solids } from '../../model/index.ts';
@@ -22,6 +23,8 @@ export interface FlapFacts {
   /** The direction of its bar. */
   readonly along: Vec3;
   readonly way: FoldWay;
+  /** By way, seen as a direction up: the lowest that it comes while it is folded, mm. */
+  readonly lows: readonly number[];
 }
 
 /** All that is worked out once for an item, before any order is looked for. */
@@ -34,6 +37,8 @@ export interface Ground {
   /** By unit: those it is linked with. */
   readonly near: readonly Bits[];
   readonly blocking: Blocking;
+  /** By way, seen as a direction up: the height of each unit's lowest place, mm. */
+  readonly lows: readonly Float64Array[];
   readonly flaps: readonly FlapFacts[];
   readonly foldBlocks: ReadonlyMap<number, Bits>;
   /** The flat lives of flaps: no units of their own beside their panel. */
@@ -48,11 +53,13 @@ export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Conn
   const size = units.all.length;
   const linksAt = units.all.map(({ index }) => links.filter(({ a, b }) => a === index || b === index));
   const near = linksAt.map((own, index) => bitsFrom(size, own.map(({ a, b }) => (a === index ? b : a))));
+  const blocking = blockingOf(units, links);
+  const ways = foldWays(units);
   return {
-    size, units, links, linksAt, near,
-    blocking: blockingOf(units, links),
-    flaps: flapsOf(units, links),
-    foldBlocks: foldBlocking(units),
+    size, units, links, linksAt, near, blocking,
+    lows: blocking.ways.map((up) => Float64Array.from(units.all, (unit) => lowOf(unit, up))),
+    flaps: flapsOf(units, links, ways, blocking.ways),
+    foldBlocks: foldBlocking(units, ways),
     flats: bitsFrom(size, units.all.filter(({ is }) => is === 'flat').map(({ index }) => index)),
     finished: bitsFrom(size, units.all.filter(({ is }) => is !== 'flat').map(({ index }) => index)),
   };
@@ -64,7 +71,22 @@ function bitsFrom(size: number, indices: readonly number[]): Bits {
   return set;
 }
 
-function flapsOf(units: Units, links: readonly Link[]): readonly FlapFacts[] {
+const lowOf = ({ pieces }: Unit, [x, y, z]: Vec3): number => Math.min(...pieces.map(({ points }) => -reachOf(points, [-x, -y, -z])));
+
+/** Height of the lowest place of a set, with the direction up that a way's number tells, mm. */
+export function floorOf(ground: Ground, set: Bits, up: number): number {
+  const lows = ground.lows[up] ?? new Float64Array();
+  let low = Infinity;
+  for (let at = 0; at < set.length; at++) {
+    for (let word = set[at] ?? 0; word !== 0; word &= word - 1) low = Math.min(low, lows[at * 32 + 31 - Math.clz32(word & -word)] ?? Infinity);
+  }
+  return low;
+}
+
+/** How tall a set stands, mm. */
+export const heightOf = (ground: Ground, set: Bits, up: number): number => -floorOf(ground, set, oppositeWay(up)) - floorOf(ground, set, up);
+
+function flapsOf(units: Units, links: readonly Link[], ways: FoldWays, ups: readonly Vec3[]): readonly FlapFacts[] {
   return units.all.filter((unit): unit is Folded => unit.is === 'folded').flatMap((folded): readonly FlapFacts[] => {
     const panel = units.parts.get(folded.panel);
     const flat = units.all.find((unit) => unit.is === 'flat' && unit.panel === folded.panel && unit.flap === folded.flap);
@@ -75,7 +97,7 @@ function flapsOf(units: Units, links: readonly Link[]): readonly FlapFacts[] {
     return [{
       panel: base.index, folded, flat: flat.index, rows, rowBits: bitsFrom(units.all.length, rows),
       length: folded.flap.to - folded.flap.from, along: wrap?.free[0] ?? [1, 0, 0],
-      way: foldWay(panel.shape.pattern, folded.flap, panel.pose),
+      way: wayOf(ways, folded), lows: ups.map((up) => lowestOnWay(wayOf(ways, folded), panel.pose, up)),
     }];
   });
 }

@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../model/index.ts';
 import { hasBit, indicesOf, union, type Bits } from './bits.ts';
-import { piecesIn, type Ground } from './ground.ts';
+import { floorOf, piecesIn, type Ground } from './ground.ts';
 import { cross, dot, unit } from './vectors.ts';
 import type { Link } from './links.ts';
 
@@ -35,10 +35,11 @@ interface Body {
 }
 
 /** The bodies of a set with a direction up. */
-export function bodiesOf(ground: Ground, set: Bits, up: Vec3): Lying {
+export function bodiesOf(ground: Ground, set: Bits, pose: number): Lying {
+  const up = ground.blocking.ways[pose] ?? [0, 0, 1];
   const pieces = piecesIn(ground, set, true);
   const loose = ground.links.filter((link) => hasBit(set, link.a) && hasBit(set, link.b) && !pieces.some((piece) => hasBit(piece, link.a) && hasBit(piece, link.b)));
-  const bodies = joined(ground, pieces, loose, up).map((body): Body => bodyOf(ground, body, loose, up));
+  const bodies = joined(ground, pieces, loose, up).map((body): Body => bodyOf(ground, body, loose, up, floorOf(ground, body, pose)));
   return { pieces, bodies };
 }
 
@@ -46,8 +47,7 @@ export function bodiesOf(ground: Ground, set: Bits, up: Vec3): Lying {
 export const restOver = ({ pieces, bodies }: Lying, floor: number): Rest =>
   ({ pieces, unheld: bodies.filter(({ low, steady }) => !steady || low > floor).map(({ set }) => set) });
 
-function bodyOf(ground: Ground, set: Bits, loose: readonly Link[], up: Vec3): Body {
-  const own = floorOf(ground, set, up);
+function bodyOf(ground: Ground, set: Bits, loose: readonly Link[], up: Vec3, own: number): Body {
   const bar = isBar(ground, set);
   const lying = bar && Math.abs(dot(barAxis(ground, set), up)) < STEEP;
   const sleeved = bar && !lying && loose.some(({ is, a }) => is === 'sleeve' && hasBit(set, a));
@@ -92,21 +92,6 @@ function isBar(ground: Ground, body: Bits): boolean {
   const [first = 0, second] = indicesOf(body);
   const part = ground.units.parts.get(ground.units.all[first]?.parts[0] ?? '');
   return second === undefined && part?.shape.form === 'tube';
-}
-
-/** Height of the lowest place of a set, mm along `up`. */
-export const floorOf = (ground: Ground, set: Bits, up: Vec3): number =>
-  Math.min(...indicesOf(set).map((index) => lowOf(ground, index, up)));
-
-function lowOf(ground: Ground, index: number, up: Vec3): number {
-  let low = Infinity;
-  const unitAt = ground.units.all[index];
-  for (const { points } of unitAt?.pieces ?? []) {
-    for (let at = 0; at < points.length; at += 3) {
-      low = Math.min(low, (points[at] ?? 0) * up[0] + (points[at + 1] ?? 0) * up[1] + (points[at + 2] ?? 0) * up[2]);
-    }
-  }
-  return low;
 }
 
 type Place = readonly [number, number];

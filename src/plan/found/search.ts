@@ -1,10 +1,10 @@
 import type { Vec3 } from '../../model/index.ts';
 import { keyOf, type Bits } from './bits.ts';
 import { copiesOf, formOf } from './alike.ts';
-import { handlingCosts, massOf, stepCosts, sumOf, turnCosts, WEIGHTS } from './costs.ts';
+import { fixedCosts, handlingCosts, poseCosts, sumOf, turnCosts, WEIGHTS } from './costs.ts';
 import { cutsOf, type Cut } from './cuts.ts';
-import { isRaw, type Ground } from './ground.ts';
-import { bodiesOf, floorOf, restOver, type Lying, type Rest } from './resting.ts';
+import { floorOf, isRaw, type Ground } from './ground.ts';
+import { bodiesOf, restOver, type Lying, type Rest } from './resting.ts';
 
 /** What a set is taken apart into, with one direction up. */
 export interface Choice {
@@ -71,29 +71,46 @@ function solved(search: Search, set: Bits, copies: number): Known {
 function weigh(search: Search, set: Bits, copies: number, cut: Cut, choices: (Choice | null)[], builtIn: number[]): void {
   const { ground, ups } = search;
   const share = batchShare(copies);
-  {
-    const fresh = cut.leaving.reduce((sum, { set: own }) => sum + shareOf(search, own), 0);
-    const bases = cut.rest.map((piece) => ({ piece, price: shareOf(search, piece), known: isRaw(ground, piece) ? null : solve(search, piece, copies) }));
-    const allFresh = bases.reduce((sum, base) => sum + base.price, 0);
-    ups.forEach((up, pose) => {
-      const step = share * sumOf(stepCosts(ground, cut, up, restAt(search, cut.restBits, pose, floorAt(search, set, pose))));
-      let least = allFresh;
-      let onward: Bits | null = null;
-      for (const base of bases) {
-        if (base.known === null) continue;
-        const total = allFresh - base.price + (base.known.best[pose] ?? Infinity);
-        if (total < least - 1e-9) {
-          least = total;
-          onward = base.piece;
-        }
-      }
-      const sum = step + fresh + least;
-      if (sum < (builtIn[pose] ?? Infinity) - 1e-9) {
-        builtIn[pose] = sum;
-        choices[pose] = { cut, onward };
-      }
-    });
+  const fixed = share * sumOf(fixedCosts(ground, cut));
+  const brought = cut.leaving.reduce((sum, { set: own }) => sum + shareOf(search, own), 0);
+  const bases = cut.rest.map((piece): Base => baseOf(search, piece, copies));
+  const allFresh = bases.reduce((sum, { price }) => sum + price, 0);
+  if (fixed + brought >= Math.max(...builtIn)) return;
+  ups.forEach((_, pose) => {
+    const { least, onward } = cheapestBase(bases, allFresh, pose);
+    const before = fixed + brought + least;
+    if (before >= (builtIn[pose] ?? Infinity)) return;
+    const sum = before + share * sumOf(poseCosts(ground, cut, pose, restAt(search, cut.restBits, pose, floorAt(search, set, pose))));
+    if (sum >= (builtIn[pose] ?? Infinity) - 1e-9) return;
+    builtIn[pose] = sum;
+    choices[pose] = { cut, onward };
+  });
+}
+
+/** A piece of the rest: taken as a finished sub-assembly, or built on in the same pose. */
+interface Base {
+  readonly piece: Bits;
+  readonly price: number;
+  readonly known: Known | null;
+}
+
+/** One of a batch is always taken as it comes; it would be odd to build one of them elsewhere. */
+function baseOf(search: Search, piece: Bits, copies: number): Base {
+  const { ground } = search;
+  const onward = !isRaw(ground, piece) && copiesOf(ground, piece, ground.finished) <= copies;
+  return { piece, price: shareOf(search, piece), known: onward ? solve(search, piece, copies) : null };
+}
+
+function cheapestBase(bases: readonly Base[], allFresh: number, pose: number): { readonly least: number; readonly onward: Bits | null } {
+  let least = allFresh;
+  let onward: Bits | null = null;
+  for (const { piece, price, known } of bases) {
+    const total = known === null ? Infinity : allFresh - price + (known.best[pose] ?? Infinity);
+    if (total >= least + 1e-9) continue;
+    least = total;
+    onward = piece;
   }
+  return { least, onward };
 }
 
 const single = (set: Bits, poses: number): Known => {
@@ -123,7 +140,7 @@ function turnedFrom(search: Search, made: Pick<Known, 'set' | 'choices' | 'built
 /** How a set lies with a direction up, over a floor that what comes later may set lower. */
 export function restAt(search: Search, set: Bits, pose: number, floor: number): Rest {
   const key = `${pose} ${keyOf(set)}`;
-  const known = search.rests.get(key) ?? bodiesOf(search.ground, set, search.ups[pose] ?? [0, 0, 1]);
+  const known = search.rests.get(key) ?? bodiesOf(search.ground, set, pose);
   search.rests.set(key, known);
   return restOver(known, floor);
 }
@@ -131,7 +148,7 @@ export function restAt(search: Search, set: Bits, pose: number, floor: number): 
 /** The lowest place of a set with a direction up. */
 function floorAt(search: Search, set: Bits, pose: number): number {
   const key = `${pose} ${keyOf(set)}`;
-  const known = search.floors.get(key) ?? floorOf(search.ground, set, search.ups[pose] ?? [0, 0, 1]);
+  const known = search.floors.get(key) ?? floorOf(search.ground, set, pose);
   search.floors.set(key, known);
   return known;
 }
@@ -159,5 +176,3 @@ export function formAt(search: Search, set: Bits): string {
   search.forms.set(key, known);
   return known;
 }
-
-export { massOf };
