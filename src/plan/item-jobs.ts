@@ -1,6 +1,6 @@
-import { cornersOf, placed, type Group, type Model, type Part, type Vec3 } from '../model/index.ts';
+import { cornersOf, placed, type Group, type Model, type Part } from '../model/index.ts';
 import { plateJobs } from './plate-jobs.ts';
-import { directionOf, idsOf, makeJob, type Job } from './jobs.ts';
+import { backwards, idsOf, makeJob, type Job } from './jobs.ts';
 import type { Motion } from './types.ts';
 
 /** Travel that takes a post's pin or nut clear of its joint, a deck clear of the posts, and a loop over its stud, mm. */
@@ -64,10 +64,4 @@ function braceJob(model: Model, face: Model['bracedFaces'][number], needs: reado
     standing: 'upright', side: face, places: idsOf(cables, 'cable'), needs,
     motions: cables.map((part): Motion => ({ kind: 'slide', parts: [part.id], by: backwards(part, CABLE_TRAVEL) })),
   });
-}
-
-/** The way a pin, a nut or a loop goes in: against its own z. */
-export function backwards(part: Part, distance: number): Vec3 {
-  const [x, y, z] = directionOf(part.pose, [0, 0, -1]);
-  return [x * distance, y * distance, z * distance];
 }

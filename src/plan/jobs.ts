@@ -52,5 +52,11 @@ export function directionOf(pose: Pose, own: Vec3): Vec3 {
   return [x - ox, y - oy, z - oz];
 }
 
+/** The way a pin, a nut or a loop goes in: against its own z. */
+export function backwards(part: Part, distance: number): Vec3 {
+  const [x, y, z] = directionOf(part.pose, [0, 0, -1]);
+  return [x * distance, y * distance, z * distance];
+}
+
 export const idsOf = (parts: readonly Part[], ...kinds: readonly Part['kind'][]): string[] =>
   parts.filter((part) => kinds.includes(part.kind)).map((part) => part.id);

@@ -1,6 +1,5 @@
 import type { Model, Part, Side } from '../model/index.ts';
-import { makeJob, type Job } from './jobs.ts';
-import { backwards } from './item-jobs.ts';
+import { backwards, makeJob, type Job } from './jobs.ts';
 import type { Motion } from './types.ts';
 
 /** Travel that brings a plate from the middle of the item to its tubes, and its pins and nuts clear of it, mm. */
