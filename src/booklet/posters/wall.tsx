@@ -19,7 +19,7 @@ import { isolate } from '../words/index.ts';
 import { PosterFoot } from './foot.tsx';
 import { posterMargin, posterSheets, type PosterPaper } from './sheet.ts';
 import { wallStyle } from './style.ts';
-import { turned, wall, wallPage, type WallPage } from './wall-layout.ts';
+import { groupGap, innerGap, turned, wall, wallPage, type WallPage } from './wall-layout.ts';
 
 /** A poster's input is a booklet's; its own `edition` and `paper` count for nothing. */
 export type PosterInput = Omit<BookletInput, 'edition' | 'paper'>;
@@ -162,10 +162,6 @@ function PartOfStep({ input, part: { kind, picture, counts }, scale }: { readonl
     </li>
   );
 }
-
-/** White between groups of the strip, and between pictograms of one group, mm on A4. */
-export const groupGap = 4;
-export const innerGap = 2;
 
 /** Action, tools, people, cautions; at the far end what to look at: as high as the page's width allows. */
 function Strip({ input, paper, step, width }: PageProps & { readonly step: Step; readonly width: number }): ReactNode {
