@@ -23,7 +23,7 @@ export interface Job {
   readonly standing: 'bench' | 'deck-building' | 'deck-in-use' | 'on-back' | 'on-front' | 'upright';
 }
 
-export const jobKey = (action: Action, detail: string | null): string => (detail === null ? action : `${action}:${detail}`);
+const jobKey = (action: Action, detail: string | null): string => (detail === null ? action : `${action}:${detail}`);
 
 type Rest = Partial<Omit<Job, 'key' | 'action' | 'run'>>;
 

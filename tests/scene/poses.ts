@@ -6,7 +6,7 @@ export const vector = (at: Vec3): Vector3 => new Vector3(...at);
 export const linear = (pose: Pose): Matrix3 => new Matrix3().setFromMatrix4(asMatrix(pose));
 
 /** Greatest difference between two lists of numbers. */
-export const farthest = (one: readonly number[], other: readonly number[]): number =>
+const farthest = (one: readonly number[], other: readonly number[]): number =>
   Math.max(...one.map((value, index) => Math.abs(value - (other[index] ?? Number.NaN))));
 
 /** How far a pose is from rigid: its turn times its transpose from one, and its determinant from 1. */
