@@ -177,7 +177,7 @@ function Strip({ input, paper, step, width }: PageProps & { readonly step: Step;
 }
 
 /** The highest pictograms with which a strip fits a page `width` mm wide on A4's scale. Throws where not even the least do. */
-export function stripHeight(step: Step, width: number): number {
+function stripHeight(step: Step, width: number): number {
   const room = width - 2 * posterMargin - wallFoot;
   const found = wall.stripHeights.find((height) => {
     const groups = groupWidths(step, height, innerGap).filter((each) => each > 0);
@@ -188,4 +188,4 @@ export function stripHeight(step: Step, width: number): number {
 }
 
 /** Room at the far end of the strip for the size's mark, mm on A4. */
-export const wallFoot = 14;
+const wallFoot = 14;
