@@ -24,7 +24,7 @@ export interface Job {
 }
 
 /** Work on the thing as a whole. */
-export const WHOLE: StepDetail = { on: 'whole' };
+const WHOLE: StepDetail = { on: 'whole' };
 
 /** The side that work is done on, if it is one side's. */
 export const sideOf = (detail: StepDetail): Side | null => ('side' in detail ? detail.side : null);

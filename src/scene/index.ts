@@ -3,6 +3,5 @@ export { closeUpScene } from './steps/close-up.ts';
 export { momentScene } from './moment.ts';
 export { stepScene } from './step-scene.ts';
 export { sleeveEnds } from './stage.ts';
-export { toThree } from './to-three.ts';
 export { STANDARD_VIEW } from './views.ts';
 export { finishedScene, letteredScene, partBody, runScene } from './whole.ts';

@@ -18,7 +18,7 @@ const workShown: Partial<Readonly<Record<ChapterName, readonly Action[]>>> = {
 };
 
 /** First and last number of each unbroken row of a chapter's steps, in order; none where it shows no work. */
-export function stepsShown({ steps }: Plan, chapter: ChapterName): readonly (readonly [number, number])[] {
+function stepsShown({ steps }: Plan, chapter: ChapterName): readonly (readonly [number, number])[] {
   const numbers = steps.filter(({ action }) => workShown[chapter]?.includes(action)).map(({ number }) => number);
   const firsts = numbers.filter((number) => !numbers.includes(number - 1));
   const lasts = numbers.filter((number) => !numbers.includes(number + 1));

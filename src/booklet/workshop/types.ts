@@ -1,6 +1,6 @@
 import type { Model, PartKind } from '../../model/index.ts';
 import type { Plan, Timetable, ToolCount } from '../../plan/index.ts';
-import type { Glyphs, PictureSize, PlacePicture } from '../pages/index.ts';
+import type { Glyphs, PlacePicture, SizedPicture } from '../pages/index.ts';
 import type { Paper } from '../print/index.ts';
 import type { Words } from '../words/index.ts';
 import type { Notes } from './notes.ts';
@@ -13,8 +13,6 @@ export interface PackItem {
   readonly revision: number;
   /** The trainer's notes and the language they are in; null where there are none at all. */
   readonly notes: { readonly notes: Notes; readonly lang: string } | null;
-  /** Whether its booklet asks for a fixing to a wall. */
-  readonly fixToWall: boolean;
 }
 
 /** What the cut plan takes of one kit's stock: tubes and panels to cut, and parts as they are. */
@@ -50,7 +48,7 @@ export interface PackInput {
   readonly paper: Paper;
   readonly words: Words;
   readonly glyphs: Glyphs;
-  /** Sizes of the pictures `finished:<number>`, one for each of `items` from 1. */
-  readonly pictures: Readonly<Record<string, PictureSize>>;
+  /** Sizes of the pictures of the finished items of the order, one for each of `items`. */
+  readonly pictures: readonly SizedPicture[];
   readonly placePicture: PlacePicture;
 }

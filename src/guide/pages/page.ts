@@ -1,15 +1,8 @@
 import type { ReactNode } from 'react';
 import type { Picture } from '../../draw/index.ts';
-import type { GlyphKind } from '../glyph-store.ts';
+import type { Glyph, GlyphKind } from '../glyph-store.ts';
 import type { Phrase, Saying } from '../phrases.ts';
 import type { Telling } from '../types.ts';
-
-/** A pictogram: the inside of an `<svg>` on a grid of 48 units' height. */
-export interface Glyph {
-  readonly svg: string;
-  /** Units. */
-  readonly width: number;
-}
 
 /** What the pages are made with. */
 export interface Maker {
@@ -17,10 +10,7 @@ export interface Maker {
   readonly base: Telling;
   readonly say: (saying: Saying) => Phrase;
   readonly keep: (glyph: Glyph, kind?: GlyphKind) => string;
-  /** Names of all pictures. */
-  readonly pictures: () => readonly string[];
-  /** Throws where the picture is not there. */
-  readonly picture: (id: string) => Picture;
+  readonly pictures: readonly Picture[];
 }
 
 /** One page of the guide, and its place in the overview. */

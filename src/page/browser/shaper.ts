@@ -1,6 +1,6 @@
 import { checkModel } from '../../check/index.ts';
 import { planTubes } from '../../cut/index.ts';
-import { cutBars, patternPicture, plateSheet, type Picture } from '../../draw/index.ts';
+import { cutBars, patternPicture, plateSheet, type DrawnPicture } from '../../draw/index.ts';
 import { buildModel, loadSolids, type Model, type Solids, type Vec3 } from '../../model/index.ts';
 import { letteredScene, type Mark } from '../../scene/index.ts';
 import type { Drawing, Shaped, ShaperAnswer, Subject } from './workers/messages.ts';
@@ -55,7 +55,6 @@ function shaped(run: number, model: Model, solids: Solids, pack: Pack): { packed
   const scene = letteredScene(model, solids);
   const packed = pack(scene.bodies, [], scene.marks.flatMap(placesOf));
   const cuts = planTubes(model);
-  const kinds = [...new Set(model.parts.map(({ kind }) => kind))];
   return {
     packed,
     told: {
@@ -65,7 +64,6 @@ function shaped(run: number, model: Model, solids: Solids, pack: Pack): { packed
       pattern: drawn(patternPicture(model.pattern, PATTERN)),
       bars: drawn(cutBars(cuts)),
       plates: model.plates.map((_, index) => drawn(plateSheet(model, index))),
-      partCounts: kinds.map((kind) => ({ kind, count: model.parts.filter((part) => part.kind === kind).length })),
     },
   };
 }
@@ -74,6 +72,6 @@ function shaped(run: number, model: Model, solids: Solids, pack: Pack): { packed
 const placesOf = (mark: Mark): readonly Vec3[] => (mark.mark === 'length'
   ? [mark.from, mark.to].map((end): Vec3 => [end[0] + mark.away[0], end[1] + mark.away[1], end[2] + mark.away[2]]) : []);
 
-const drawn = ({ svg, width, height }: Picture): Drawing => ({ svg, width, height });
+const drawn = ({ svg, width, height }: DrawnPicture): Drawing => ({ svg, width, height });
 
 start();

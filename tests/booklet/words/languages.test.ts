@@ -3,11 +3,12 @@ import { checkModel } from '../../../src/check/index.ts';
 import { pairPictures } from '../../../src/draw/pictograms/index.ts';
 import type { Action, Caution, Tool } from '../../../src/plan/index.ts';
 import type { PartKind } from '../../../src/model/index.ts';
-import { compareLanguages, describeWordsFault, languagesIn, pluralForms, readAbout, readWords, unusedKeys, type LocaleFiles } from '../../../src/booklet/words/index.ts';
+import { describeWordsFault, languagesIn, pluralForms, readAbout, readWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import { lengthLimit, textLength } from '../../../src/booklet/exchange/index.ts';
 import { modelsOf } from '../pages/furniture-booklet.ts';
 import { localesOnDisk } from '../pages/rack-booklet.ts';
 import { askForEverything } from './ask-for-everything.ts';
+import { compareLanguages, unusedKeys } from './compare-languages.ts';
 
 const files = localesOnDisk();
 

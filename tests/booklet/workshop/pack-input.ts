@@ -32,7 +32,7 @@ export function packInput({ lang = 'en', paper = 'a4', learners = 12, order = [[
   const items = order.map(([name, count]): PackItem => {
     const item = readItem(files, `steps/${name}/item.yaml`);
     const model = buildModel(item, item.sizes[1]?.name ?? '');
-    return { model, count, plan: { steps, reasons: [] }, revision: item.revision, fixToWall: true, notes: notes === undefined ? notesOnDisk(lang) : notes };
+    return { model, count, plan: { steps, reasons: [] }, revision: item.revision, notes: notes === undefined ? notesOnDisk(lang) : notes };
   });
   const works = items.map(({ model, plan, count }) => ({ item: model.item, size: model.size, count, steps: plan.steps }));
   const timetable = timetableOf(works, learners, 510);
@@ -48,7 +48,7 @@ export function packInput({ lang = 'en', paper = 'a4', learners = 12, order = [[
     contentMark: '3f9c1a7e',
     words: loadWords(locales, lang, onAsk),
     glyphs: glyphsFrom(drawn),
-    pictures: Object.fromEntries(items.map((_, index) => [`finished:${index + 1}`, { width: 96, height: 100 }])),
+    pictures: items.map((_, place) => ({ of: { what: 'ordered', place }, width: 96, height: 100 })),
     placePicture: standInPlace,
   };
 }

@@ -1,6 +1,6 @@
 import { loosePieces, numberedCuts, type NumberedCut, type PanelSheet, type Rectangle } from '../../../cut/index.ts';
 import type { Vec2 } from '../../../model/index.ts';
-import type { Picture } from '../../types.ts';
+import type { DrawnPicture } from '../../types.ts';
 import { runningDimension, runningReach } from '../dimension.ts';
 import { capHeights, lengthText, textWidth } from '../lettering.ts';
 import { area, arrowhead, circle, figure, labelBoxes, line, orderRadius, outline, type Mark } from '../marks.ts';
@@ -29,7 +29,7 @@ export interface Datum {
   readonly upper: boolean;
 }
 
-export function soundCorner({ length, width, defects }: PanelSheet): Datum {
+function soundCorner({ length, width, defects }: PanelSheet): Datum {
   const corners: readonly Datum[] = [{ right: false, upper: false }, { right: true, upper: false }, { right: false, upper: true }, { right: true, upper: true }];
   const whole = ({ right, upper }: Datum): boolean => !defects.some(({ x, y, width: wide, height: high }) =>
     (right ? x + wide >= length - SAME : x <= SAME) && (upper ? y + high >= width - SAME : y <= SAME));
@@ -40,14 +40,14 @@ export function soundCorner({ length, width, defects }: PanelSheet): Datum {
  * How a panel is cut: its pieces with their letters, the cuts from edge to edge numbered in the order they are made,
  * every place counted from one sound corner, off-cuts hatched, damage crossed out.
  */
-export function panelSheetPicture(id: string, sheet: PanelSheet): Picture {
+export function panelSheetPicture(sheet: PanelSheet): DrawnPicture {
   const marks = panelSheetMarks(sheet);
   const lowest = Math.max(...labelBoxes(marks).map(({ y, height }) => y + height), panelView(sheet).low);
-  return toPicture(id, { width: paperWidth, height: Math.ceil(lowest + 2) }, marks);
+  return toPicture({ width: paperWidth, height: Math.ceil(lowest + 2) }, marks);
 }
 
 /** The marks of the picture, for the tests. */
-export function panelSheetMarks(sheet: PanelSheet): readonly Mark[] {
+function panelSheetMarks(sheet: PanelSheet): readonly Mark[] {
   const { length, width } = sheet;
   const cuts = numberedCuts(sheet.cuts);
   const datum = soundCorner(sheet);
