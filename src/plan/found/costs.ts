@@ -106,7 +106,7 @@ export function fixedCosts(ground: Ground, cut: Cut): readonly Cost[] {
   return [
     ...cost('step'),
     ...cost(cut.leaving.some(({ set }) => sockets(cut, set) > 1) ? 'again-closed' : 'again', cut.leaving.length - 1),
-    ...cost('many-mouths', Math.max(0, ...cut.leaving.map(({ set }) => mouths(cut, set) - 2))),
+    ...cost('many-mouths', cut.leaving.reduce((sum, { set }) => sum + Math.max(0, mouths(cut, set) - 2), 0)),
     ...cost('laid-out', cut.rest.length - 1),
     ...cost('lifted', lifted),
   ];

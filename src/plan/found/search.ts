@@ -72,8 +72,8 @@ function weigh(search: Search, set: Bits, copies: number, cut: Cut, choices: (Ch
   const { ground, ups } = search;
   const share = batchShare(copies);
   const fixed = share * sumOf(fixedCosts(ground, cut));
-  const brought = cut.leaving.reduce((sum, { set: own }) => sum + shareOf(search, own), 0);
   const bases = cut.rest.map((piece): Base => baseOf(search, piece, copies));
+  const brought = [...cut.leaving].reverse().reduce((sum, { set: own }) => sum + shareOf(search, own), 0);
   const allFresh = bases.reduce((sum, { price }) => sum + price, 0);
   if (fixed + brought >= Math.max(...builtIn)) return;
   ups.forEach((_, pose) => {
@@ -146,7 +146,7 @@ export function restAt(search: Search, set: Bits, pose: number, floor: number): 
 }
 
 /** The lowest place of a set with a direction up. */
-function floorAt(search: Search, set: Bits, pose: number): number {
+export function floorAt(search: Search, set: Bits, pose: number): number {
   const key = `${pose} ${keyOf(set)}`;
   const known = search.floors.get(key) ?? floorOf(search.ground, set, pose);
   search.floors.set(key, known);
