@@ -2,7 +2,7 @@ import type { Vec3 } from '../../model/index.ts';
 import { hasBit, indicesOf, type Bits } from './bits.ts';
 import type { Cut } from './cuts.ts';
 import { floorOf, heightOf, isRaw, piecesIn, type Ground } from './ground.ts';
-import type { Rest } from './resting.ts';
+import type { Rest, Unheld } from './resting.ts';
 import { dot } from './vectors.ts';
 
 /** What a step costs and why: names that a reason can print. Weights are set by hand so that plans read as a builder works (common practice, no source). */
@@ -23,8 +23,10 @@ export const WEIGHTS = {
   'cable-not-upright': 2,
   /** A body that a second pair of hands holds. */
   held: 0.6,
-  /** A body that something must be put under or against. */
-  propped: 3,
+  /** A body that something must be put under, and for each metre that it must be tall; and one that would fall over without. */
+  propped: 0.5,
+  'propped-high': 5,
+  'propped-upright': 2.2,
   /** For each kg of a raw part that is lifted to its place. */
   lifted: 0.05,
   /** A sub-assembly too heavy for one hand, taken up and brought to its place; and for each kg of it. */
@@ -67,8 +69,8 @@ const when = (name: CostName, met: boolean): readonly Cost[] => cost(name, met ?
 export interface Hands {
   readonly people: 1 | 2;
   /** Bodies that a free hand holds, and those that need a prop. */
-  readonly held: readonly Bits[];
-  readonly propped: readonly Bits[];
+  readonly held: readonly Unheld[];
+  readonly propped: readonly Unheld[];
 }
 
 /** Heavier than this, kg, or longer than this, mm, takes two; lighter work is held in the hand while something is put on it. */
@@ -77,11 +79,13 @@ const LONG = 900;
 const IN_HAND = 3;
 const STEEP = 0.5;
 const TABLE = 250;
+/** A prop taller than this is no harder to find, mm. */
+const HIGH = 600;
 
 /** Two people at most, a body each: first what moves, then what would fall; the rest is propped. */
 export function handsFor(ground: Ground, cut: Cut, rest: Rest): Hands {
   const inHand = rest.pieces.length === 1 && massOf(ground, cut.restBits) < IN_HAND;
-  const loose = inHand ? [] : rest.unheld;
+  const loose = inHand ? [] : [...rest.unheld].sort((a, b) => sumOf(propCosts(b)) - sumOf(propCosts(a)));
   const movers = cut.leaving.some(({ set }) => massOf(ground, set) > HEAVY || (mouths(cut, set) > 1 && spanOf(ground, set) > LONG)) ? 2 : 1;
   const held = loose.slice(0, 2 - movers);
   return { people: movers + held.length > 1 ? 2 : 1, held, propped: loose.slice(held.length) };
@@ -117,12 +121,15 @@ export function poseCosts(ground: Ground, cut: Cut, up: number, rest: Rest): rea
   const hands = handsFor(ground, cut, rest);
   return [
     ...cost('held', hands.held.length),
-    ...cost('propped', hands.propped.length),
+    ...hands.propped.flatMap(propCosts),
     ...when('second-person', hands.people === 2),
     ...cost('tall', Math.max(0, heightOf(ground, cut.restBits, up) - TABLE) / 1000),
     ...kindCosts(ground, cut, up),
   ];
 }
+
+const propCosts = ({ tips, gap }: Unheld): readonly Cost[] =>
+  [...when('propped-upright', tips), ...when('propped', !tips), ...cost('propped-high', Math.min(gap, HIGH) / 1000)];
 
 /** How many sockets a piece meets as it comes. */
 const sockets = (cut: Cut, set: Bits): number => cut.undoes.filter(({ is, a, b }) => is === 'socket' && (hasBit(set, a) || hasBit(set, b))).length;

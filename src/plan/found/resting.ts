@@ -16,9 +16,16 @@ const STEEP = 0.5;
 /** How work lies in one pose, over a floor. */
 export interface Rest {
   /** Bodies that neither the bench nor another body holds; somebody or something must. */
-  readonly unheld: readonly Bits[];
+  readonly unheld: readonly Unheld[];
   /** Pieces that hang together by what holds by itself. */
   readonly pieces: readonly Bits[];
+}
+
+/** A body that would fall over, or that far (mm) down. */
+export interface Unheld {
+  readonly set: Bits;
+  readonly tips: boolean;
+  readonly gap: number;
 }
 
 /** A set in one pose, as bodies that cannot move against one another but along a level sleeve. */
@@ -45,7 +52,7 @@ export function bodiesOf(ground: Ground, set: Bits, pose: number): Lying {
 
 /** Which bodies rest on a floor, told as a height along the direction up. */
 export const restOver = ({ pieces, bodies }: Lying, floor: number): Rest =>
-  ({ pieces, unheld: bodies.filter(({ low, steady }) => !steady || low > floor).map(({ set }) => set) });
+  ({ pieces, unheld: bodies.filter(({ low, steady }) => !steady || low > floor).map(({ set, low, steady }) => ({ set, tips: !steady, gap: Math.max(0, low - floor) })) });
 
 function bodyOf(ground: Ground, set: Bits, loose: readonly Link[], up: Vec3, own: number): Body {
   const bar = isBar(ground, set);

@@ -37,7 +37,7 @@ function commonOf(ground: Ground, building: Extract<Building, { is: 'cut' }>): O
   const parts = (set: Bits): readonly string[] => partsIn(ground, set);
   return {
     folds: null, turns: null, present: presentOf(ground, building), folded: foldedIn(ground, cut.restBits), drillsFor: [],
-    up, pose: poseFor(up), onBench: false, people: hands.people, held: hands.held.map(parts), props: hands.propped.map(parts), costs,
+    up, pose: poseFor(up), onBench: false, people: hands.people, held: hands.held.map(({ set }) => parts(set)), props: hands.propped.map(({ set }) => parts(set)), costs,
   };
 }
 

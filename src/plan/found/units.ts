@@ -33,7 +33,7 @@ export interface Units {
   readonly parts: ReadonlyMap<string, Part>;
 }
 
-type Draft = Omit<Unit, 'index' | 'look'> & Pick<Unit, 'is'> & { readonly seen: string };
+type Draft = Unit extends infer Each ? (Each extends Unit ? Omit<Each, 'index' | 'look'> & { readonly seen: string } : never) : never;
 
 /** The units of a model's parts. Throws when a connection names a part that is not there. */
 export function unitsOf(model: Pick<Model, 'parts'>, connections: readonly Connection[], solids: Solids): Units {
