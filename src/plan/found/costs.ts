@@ -10,9 +10,9 @@ export const WEIGHTS = {
   step: 1,
   /** The same again in the same step. */
   again: 0.3,
-  /** A hole drilled for a pin; not from above. */
+  /** Holes drilled for pins; for each hole that is not drilled from above. */
   drill: 0.6,
-  'drilled-sideways': 1.6,
+  'drilled-sideways': 0.4,
   /** Something put in from below, where the bench is. */
   'from-below': 6,
   /** A pin or a tab's row of pins put in from the side. */
@@ -21,8 +21,9 @@ export const WEIGHTS = {
   /** A panel laid or wrapped on work that already holds a bar in sleeves. */
   'wrapped-on-the-posts': 5,
   'cable-not-upright': 2,
-  /** A body that a second pair of hands holds. */
+  /** A body that a second pair of hands keeps from falling over; one that it holds in mid-air. */
   held: 0.6,
+  'held-up': 2,
   /** A body that something must be put under, and for each metre that it must be tall; and one that would fall over without. */
   propped: 0.5,
   'propped-high': 5,
@@ -30,8 +31,10 @@ export const WEIGHTS = {
   /** For each kg of a raw part that is lifted to its place. */
   lifted: 0.05,
   /** A sub-assembly too heavy for one hand, taken up and brought to its place; and for each kg of it. */
-  handled: 1.2,
+  handled: 0.6,
   'handled-mass': 0.06,
+  /** The same where bars are in sleeves already: this is no sub-assembly any more, but the work itself. */
+  'work-handled': 1.8,
   /** A piece that is not fast while it is carried with others. */
   'carried-loose': 4,
   /** A further piece laid out by measure to build on. */
@@ -41,7 +44,7 @@ export const WEIGHTS = {
   /** For each metre over table height that the work is tall. */
   tall: 0.6,
   'second-person': 0.2,
-  turn: 1.2,
+  turn: 2,
   'turned-over': 0.3,
   /** For each kg that is turned. */
   'turned-mass': 0.06,
@@ -120,7 +123,7 @@ export function fixedCosts(ground: Ground, cut: Cut): readonly Cost[] {
 export function poseCosts(ground: Ground, cut: Cut, up: number, rest: Rest): readonly Cost[] {
   const hands = handsFor(ground, cut, rest);
   return [
-    ...cost('held', hands.held.length),
+    ...hands.held.flatMap(({ tips }) => cost(tips ? 'held' : 'held-up')),
     ...hands.propped.flatMap(propCosts),
     ...when('second-person', hands.people === 2),
     ...cost('tall', Math.max(0, heightOf(ground, cut.restBits, up) - TABLE) / 1000),
@@ -138,7 +141,7 @@ const sockets = (cut: Cut, set: Bits): number => cut.undoes.filter(({ is, a, b }
 export function handlingCosts(ground: Ground, set: Bits): readonly Cost[] {
   const mass = massOf(ground, set);
   const loose = cost('carried-loose', piecesIn(ground, set, true).length - 1);
-  return mass < HEAVY ? loose : [...cost('handled'), ...cost('handled-mass', mass), ...loose];
+  return mass < HEAVY ? loose : [...cost(onPosts(ground, set) ? 'work-handled' : 'handled'), ...cost('handled-mass', mass), ...loose];
 }
 
 function kindCosts(ground: Ground, cut: Cut, pose: number): readonly Cost[] {
@@ -147,7 +150,7 @@ function kindCosts(ground: Ground, cut: Cut, pose: number): readonly Cost[] {
   const below = when('from-below', slopes.some((slope) => slope < -STEEP));
   const sideways = slopes.some((slope) => Math.abs(slope) < STEEP);
   switch (cut.kind) {
-    case 'unpin': return [...below, ...cost('drill'), ...when('drilled-sideways', sideways)];
+    case 'unpin': return [...below, ...cost('drill'), ...cost('drilled-sideways', sideways ? cut.leaving.length : 0)];
     case 'unrow': return [...below, ...when('pinned-sideways', sideways)];
     case 'unhook': return when('cable-not-upright', up[2] < 0.9);
     case 'unfold': return [...foldCosts(ground, cut, pose), ...when('wrapped-on-the-posts', onPosts(ground, cut.restBits))];

@@ -62,7 +62,7 @@ function orderedSteps(search: Search, whole: Line, batches: readonly NamedBatch[
     ...lineSteps(ground, batch, batch, naming),
   ]);
   const left = panels.filter((jobs) => !done.has(jobs)).flatMap((jobs) => bench(jobs, null, null));
-  return [...bench(tubeJobs(ground), null, null), ...made, ...left, ...bench(plateJobs(ground), null, null), ...bench(markJobs(ground), null, null), ...lineSteps(ground, whole, null, naming)];
+  return [...bench(tubeJobs(ground), null, null), ...left, ...made, ...bench(plateJobs(ground), null, null), ...bench(markJobs(ground), null, null), ...lineSteps(ground, whole, null, naming)];
 }
 
 /** The batch that is the last to take what this one makes. */
