@@ -1,5 +1,6 @@
 export type * from './types.ts';
 export { buildModel } from './build.ts';
+export { joinedBy } from './connections.ts';
 export { axesFor, buildDeck, FLAT, WRAPPED, type Deck } from './deck.ts';
 export { faceTurn } from './faces.ts';
 export { CORNERS, cornersOf } from './frame.ts';
