@@ -34,7 +34,7 @@ export const WEIGHTS = {
   handled: 0.6,
   'handled-mass': 0.06,
   /** The same where bars are in sleeves already: this is no sub-assembly any more, but the work itself. */
-  'work-handled': 1.8,
+  'work-handled': 2.6,
   /** A piece that is not fast while it is carried with others. */
   'carried-loose': 4,
   /** A further piece laid out by measure to build on. */

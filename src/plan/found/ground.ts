@@ -1,7 +1,6 @@
-import type { Vec3 } from '../../model/index.ts';
+import type { Connection, Vec3 } from '../../model/index.ts';
 import { addBit, countOf, emptyBits, hasBit, indicesOf, isEmpty, meets, without, type Bits } from './bits.ts';
 import { blockingOf, oppositeWay, type Blocking } from './blocking.ts';
-import type { Connection } from './connections.ts';
 import { reachOf } from './convex.ts';
 import { foldBlocking, foldWays, lowestOnWay, wayOf, type FoldWay, type FoldWays } from './folding.ts';
 import { linksOf, type Link } from './links.ts';

@@ -1,5 +1,4 @@
-import type { Vec3 } from '../../model/index.ts';
-import type { Connection } from './connections.ts';
+import type { Connection, Vec3 } from '../../model/index.ts';
 import { against } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
 

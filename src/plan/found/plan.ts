@@ -1,7 +1,6 @@
-import type { Model, Solids } from '../../model/index.ts';
+import type { Connection, Model, Solids } from '../../model/index.ts';
 import { benchDraft, markJobs, plateJobs, tubeJobs, wrappedJobs, type BenchJob } from './bench.ts';
 import { hasBit, indicesOf } from './bits.ts';
-import type { Connection } from './connections.ts';
 import { groundOf, type Ground } from './ground.ts';
 import { batchName, keyFor, ownerOf, type Naming } from './keys.ts';
 import { batchesOf, timesOf, wholeLine, type BatchLine, type Line } from './line.ts';

@@ -1,6 +1,5 @@
-import type { Pose, Side, Vec3 } from '../../model/index.ts';
+import type { Connection, Pose, Side, Vec3 } from '../../model/index.ts';
 import type { OrderReason } from '../types.ts';
-import type { Connection } from './connections.ts';
 import type { Cost } from './costs.ts';
 
 /** What is done on the bench before anything is put together. */

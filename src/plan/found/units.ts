@@ -1,5 +1,4 @@
-import type { Flap, Model, Part, Shape, Solids, Vec3 } from '../../model/index.ts';
-import type { Connection } from './connections.ts';
+import type { Connection, Flap, Model, Part, Shape, Solids, Vec3 } from '../../model/index.ts';
 import type { Piece } from './convex.ts';
 import { flapPieces, flatFlapPieces } from './flaps.ts';
 import { piecesOf } from './pieces.ts';
