@@ -1,5 +1,5 @@
 import { undone, type Pose } from '../../model/index.ts';
-import { countOf, indicesOf, type Bits } from './bits.ts';
+import { indicesOf, type Bits } from './bits.ts';
 import type { Ground } from './ground.ts';
 import { carried } from './vectors.ts';
 import type { Unit } from './units.ts';
@@ -11,21 +11,38 @@ const GRAIN = 0.5;
  * A text that two sets of units share when one is the other, moved and turned: all units as they stand to the rarest
  * one that shows which way round it is; of several such, the least text. A mirror image is something else.
  */
-export function formOf(ground: Ground, set: Bits): string {
+export function formOf(book: FormBook, set: Bits): string {
+  const { ground } = book;
   const units = indicesOf(set).flatMap((index) => ground.units.all[index] ?? []);
-  const frames = framesOf(ground, units);
-  const texts = frames.map((frame) => units.map((unit) => toldIn(frame, unit)).sort().join('|'));
-  return texts.sort()[0] ?? '';
+  const anchors = anchorsOf(ground, units);
+  if (anchors.length === 0) return toldBy(units, (unit) => toldIn(centredOn(units), unit));
+  return anchors.flatMap((anchor) => ownFrames(ground, anchor).map((frame, turn) => toldBy(units, (unit) => remembered(book, anchor, turn, frame, unit)))).sort()[0] ?? '';
 }
 
-/** Poses that lead from the item into the set's own coordinates. */
-function framesOf(ground: Ground, units: readonly Unit[]): readonly Pose[] {
+/** Forms that were told before, and how each unit stands to each other one. */
+export interface FormBook {
+  readonly ground: Ground;
+  readonly told: Map<number, string>;
+}
+
+export const formBook = (ground: Ground): FormBook => ({ ground, told: new Map() });
+
+const toldBy = (units: readonly Unit[], told: (unit: Unit) => string): string => units.map(told).sort().join('|');
+
+function remembered({ ground, told }: FormBook, anchor: Unit, turn: number, frame: Pose, unit: Unit): string {
+  const key = (anchor.index * 2 + turn) * ground.size + unit.index;
+  const known = told.get(key) ?? toldIn(frame, unit);
+  told.set(key, known);
+  return known;
+}
+
+/** The units of the rarest look that shows which way round it is. */
+function anchorsOf(ground: Ground, units: readonly Unit[]): readonly Unit[] {
   const counts = new Map<number, number>();
   const framed = units.filter((unit) => showsItsWay(ground, unit));
   for (const { look } of framed) counts.set(look, (counts.get(look) ?? 0) + 1);
   const [rarest] = [...counts].sort((a, b) => a[1] - b[1] || a[0] - b[0])[0] ?? [];
-  const anchors = framed.filter(({ look }) => look === rarest).flatMap((unit) => ownFrames(ground, unit));
-  return anchors.length > 0 ? anchors : [centredOn(units)];
+  return framed.filter(({ look }) => look === rarest);
 }
 
 /** A bar looks the same however it is rolled; a joint, a panel or a plate does not. */
@@ -36,7 +53,7 @@ function showsItsWay(ground: Ground, unit: Unit): boolean {
 
 const formOfUnit = (ground: Ground, unit: Unit): string => ground.units.parts.get(unit.parts[0] ?? '')?.shape.form ?? '';
 
-/** A panel and a plate can be turned by half and look the same; all that lies on them does or does not. */
+/** Poses that lead from the item into a unit's own coordinates. A panel and a plate can be turned by half and look the same; all that lies on them does or does not. */
 function ownFrames(ground: Ground, unit: Unit): readonly Pose[] {
   const pose = ground.units.parts.get(unit.parts[0] ?? '')?.pose;
   if (pose === undefined) return [];
@@ -64,19 +81,17 @@ function toldIn(frame: Pose, unit: Unit): string {
   return `${unit.look}:${places.map(([x, y, z]) => carried(frame, x, y, z).map((value) => Math.round(value / GRAIN + 0.013)).join(',')).join(':')}`;
 }
 
-/** How many sets that look like this one a greater set can hold at most, told from its units alone. */
-export function copiesOf(ground: Ground, set: Bits, within: Bits): number {
-  const own = looksIn(ground, set);
-  const all = looksIn(ground, within);
-  const shares = [...own].map(([look, count]) => Math.floor((all.get(look) ?? count) / count));
-  return countOf(set) === 0 ? 1 : Math.max(1, Math.min(...shares));
-}
-
-function looksIn(ground: Ground, set: Bits): ReadonlyMap<number, number> {
-  const counts = new Map<number, number>();
-  for (const index of indicesOf(set)) {
-    const look = ground.units.all[index]?.look ?? 0;
-    counts.set(look, (counts.get(look) ?? 0) + 1);
+/** How many sets that look like this one the whole item can hold at most, told from its units alone. */
+export function copiesOf({ size, units: { all }, finishedLooks }: Ground, set: Bits): number {
+  const counts = new Int32Array(size);
+  const indices = indicesOf(set);
+  for (const index of indices) {
+    const { look = 0 } = all[index] ?? {};
+    counts[look] = (counts[look] ?? 0) + 1;
   }
-  return counts;
+  return indices.reduce((least, index) => {
+    const { look = 0 } = all[index] ?? {};
+    const there = finishedLooks[look] ?? 0;
+    return there === 0 ? least : Math.max(1, Math.min(least, Math.floor(there / (counts[look] ?? 1))));
+  }, indices.length === 0 ? 1 : Number.MAX_SAFE_INTEGER);
 }

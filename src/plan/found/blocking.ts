@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../model/index.ts';
 import { addBit, emptyBits, type Bits } from './bits.ts';
-import { staysOut, type Piece } from './convex.ts';
+import { boxesApart, pieceOf, staysOut, type Piece } from './convex.ts';
 import type { Link } from './links.ts';
 import { against, parallel, sameWay, times } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
@@ -69,13 +69,14 @@ function linkTable(count: number, links: readonly Link[]): Linked {
 
 function tablesFor(units: readonly Unit[], ways: readonly Vec3[], distance: number, linked: Linked): readonly (readonly Bits[])[] {
   const tables = ways.map(() => units.map(() => emptyBits(units.length)));
+  const rooms = units.map((unit) => roomOf(bodies(unit)));
   ways.forEach((way, index) => {
     if (index % 2 === 1) return;
     const forth = tables[index] ?? [];
     const back = tables[index + 1] ?? [];
     for (const mover of units) {
       for (const other of units) {
-        if (mover === other || !blocks(mover, other, way, distance, linked)) continue;
+        if (mover === other || !blocks(mover, other, way, distance, linked, rooms)) continue;
         addBit(forth[mover.index] ?? emptyBits(0), other.index);
         addBit(back[other.index] ?? emptyBits(0), mover.index);
       }
@@ -88,11 +89,13 @@ function tablesFor(units: readonly Unit[], ways: readonly Vec3[], distance: numb
 const oneFlap = (one: Unit, other: Unit): boolean =>
   'flap' in one && 'flap' in other && one.is !== 'row' && other.is !== 'row' && one.panel === other.panel && one.flap === other.flap;
 
-function blocks(mover: Unit, other: Unit, way: Vec3, distance: number, linked: Linked): boolean {
+function blocks(mover: Unit, other: Unit, way: Vec3, distance: number, linked: Linked, rooms: readonly Piece[]): boolean {
   if (oneFlap(mover, other)) return false;
   const between = linked[mover.index]?.[other.index] ?? [];
   if (between.length > 0) return !between.every((link) => leavesAlong(link, mover.index, way));
-  return runsInto(bodies(mover), times(way, distance), bodies(other));
+  const travel = times(way, distance);
+  const [own, its] = [rooms[mover.index], rooms[other.index]];
+  return own !== undefined && its !== undefined && !boxesApart(own, travel, its) && runsInto(bodies(mover), travel, bodies(other));
 }
 
 /** Whether a link lets one of its units go that way. */
@@ -100,6 +103,9 @@ export const leavesAlong = (link: Link, mover: number, way: Vec3): boolean =>
   link.free.some((free) => sameWay(link.a === mover ? free : against(free), way));
 
 const bodies = (unit: Unit): readonly Piece[] => (unit.nut.length === 0 ? unit.pieces : [...unit.pieces, ...unit.nut]);
+
+/** The box round some bodies. */
+const roomOf = (pieces: readonly Piece[]): Piece => pieceOf(pieces.flatMap(({ least, most }) => [least, most]), []);
 
 const runsInto = (movers: readonly Piece[], way: Vec3, others: readonly Piece[]): boolean =>
   movers.some((mover) => others.some((other) => !staysOut(mover, way, other)));

@@ -48,7 +48,8 @@ export function staysOut(mover: Piece, way: Vec3, standing: Piece, touching: num
   return planeBetween(mover.points, way, standing.points);
 }
 
-function boxesApart(mover: Piece, way: Vec3, standing: Piece, touching: number): boolean {
+/** Whether the boxes round a swept and a standing body are apart. */
+export function boxesApart(mover: Piece, way: Vec3, standing: Piece, touching: number = TOUCHING): boolean {
   for (let axis = 0; axis < 3; axis++) {
     const travel = way[axis] ?? 0;
     if ((mover.least[axis] ?? 0) + Math.min(0, travel) > (standing.most[axis] ?? 0) - touching) return true;

@@ -98,8 +98,7 @@ export function handsFor(ground: Ground, cut: Cut, rest: Rest): Hands {
 const mouths = (cut: Cut, set: Bits): number =>
   cut.undoes.filter(({ is, a, b }) => (is === 'socket' || is === 'sleeve') && (hasBit(set, a) || hasBit(set, b))).length;
 
-export const massOf = (ground: Ground, set: Bits): number =>
-  indicesOf(set).reduce((sum, index) => sum + (ground.units.all[index]?.mass ?? 0), 0);
+export const massOf = (ground: Ground, set: Bits): number => indicesOf(set).reduce((sum, index) => sum + (ground.mass[index] ?? 0), 0);
 
 function spanOf(ground: Ground, set: Bits): number {
   const pieces = indicesOf(set).flatMap((index) => ground.units.all[index]?.pieces ?? []);

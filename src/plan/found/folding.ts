@@ -6,7 +6,7 @@ import { against, carried, dot, minus } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
 
 /** A facet between two stages bulges out of the hull of both by no more than this, mm: well under what counts as a touch. */
-const BULGE = 0.1;
+const BULGE = 0.2;
 const STILL: Vec3 = [0, 0, 0];
 
 type FlapUnit = Extract<Unit, { is: 'folded' | 'flat' }>;

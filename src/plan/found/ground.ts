@@ -44,6 +44,10 @@ export interface Ground {
   readonly flats: Bits;
   /** The finished item: all units but the flat lives of folded flaps. */
   readonly finished: Bits;
+  /** By look: how many units of the finished item look so. */
+  readonly finishedLooks: Int32Array;
+  /** By unit, kg. */
+  readonly mass: Float64Array;
 }
 
 export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Connection[], solids: Solids): Ground {
@@ -61,6 +65,8 @@ export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Conn
     foldBlocks: foldBlocking(units, ways),
     flats: bitsFrom(size, units.all.filter(({ is }) => is === 'flat').map(({ index }) => index)),
     finished: bitsFrom(size, units.all.filter(({ is }) => is !== 'flat').map(({ index }) => index)),
+    finishedLooks: looksOf(units.all.filter(({ is }) => is !== 'flat'), size),
+    mass: Float64Array.from(units.all, ({ mass }) => mass),
   };
 }
 
@@ -68,6 +74,12 @@ function bitsFrom(size: number, indices: readonly number[]): Bits {
   const set = emptyBits(size);
   indices.forEach((index) => addBit(set, index));
   return set;
+}
+
+function looksOf(units: readonly Unit[], size: number): Int32Array {
+  const counts = new Int32Array(size);
+  for (const { look } of units) counts[look] = (counts[look] ?? 0) + 1;
+  return counts;
 }
 
 const lowOf = ({ pieces }: Unit, [x, y, z]: Vec3): number => Math.min(...pieces.map(({ points }) => -reachOf(points, [-x, -y, -z])));

@@ -27,7 +27,7 @@ export function wholeLine(search: Search, up: number): Line {
 
 /** How one of a batch is built, in the pose that is the cheapest for it. */
 export function lineOf(search: Search, set: Bits): Line {
-  const copies = copiesOf(search.ground, set, search.ground.finished);
+  const copies = copiesOf(search.ground, set);
   const { builtIn } = solve(search, set, copies);
   return { set, buildings: built(search, set, copies, builtIn.indexOf(Math.min(...builtIn))) };
 }

@@ -45,8 +45,8 @@ interface Body {
 export function bodiesOf(ground: Ground, set: Bits, pose: number): Lying {
   const up = ground.blocking.ways[pose] ?? [0, 0, 1];
   const pieces = piecesIn(ground, set, true);
-  const loose = ground.links.filter((link) => hasBit(set, link.a) && hasBit(set, link.b) && !pieces.some((piece) => hasBit(piece, link.a) && hasBit(piece, link.b)));
-  const bodies = joined(ground, pieces, loose, up).map((body): Body => bodyOf(ground, body, loose, up, floorOf(ground, body, pose)));
+  const loose = pieces.length === 1 ? [] : ground.links.filter((link) => hasBit(set, link.a) && hasBit(set, link.b) && !pieces.some((piece) => hasBit(piece, link.a) && hasBit(piece, link.b)));
+  const bodies = joined(ground, pieces, loose, up).map((body): Body => bodyOf(ground, body, loose, pose, floorOf(ground, body, pose)));
   return { pieces, bodies };
 }
 
@@ -54,11 +54,12 @@ export function bodiesOf(ground: Ground, set: Bits, pose: number): Lying {
 export const restOver = ({ pieces, bodies }: Lying, floor: number): Rest =>
   ({ pieces, unheld: bodies.filter(({ low, steady }) => !steady || low > floor).map(({ set, low, steady }) => ({ set, tips: !steady, gap: Math.max(0, low - floor) })) });
 
-function bodyOf(ground: Ground, set: Bits, loose: readonly Link[], up: Vec3, own: number): Body {
+function bodyOf(ground: Ground, set: Bits, loose: readonly Link[], pose: number, own: number): Body {
+  const up = ground.blocking.ways[pose] ?? [0, 0, 1];
   const bar = isBar(ground, set);
   const lying = bar && Math.abs(dot(barAxis(ground, set), up)) < STEEP;
   const sleeved = bar && !lying && loose.some(({ is, a }) => is === 'sleeve' && hasBit(set, a));
-  return { set, low: own - (lying ? LAID_DOWN : ON_BENCH), steady: sleeved || isSteady(ground, set, up, own) };
+  return { set, low: own - (lying ? LAID_DOWN : ON_BENCH), steady: sleeved || isSteady(ground, set, pose, own) };
 }
 
 /** Joins bodies until no two hold each other any more. */
@@ -104,10 +105,12 @@ function isBar(ground: Ground, body: Bits): boolean {
 type Place = readonly [number, number];
 
 /** Whether a body stands by itself on its lowest places. */
-function isSteady(ground: Ground, body: Bits, up: Vec3, own: number): boolean {
+function isSteady(ground: Ground, body: Bits, pose: number, own: number): boolean {
+  const up = ground.blocking.ways[pose] ?? [0, 0, 1];
+  const lows = ground.lows[pose] ?? new Float64Array();
   const [east, north] = level(up);
   const centre = centreOf(ground, body);
-  const footing = placesUnder(ground, body, up, own + ON_BENCH, east, north);
+  const footing = placesUnder(ground, indicesOf(body).filter((index) => (lows[index] ?? 0) <= own + ON_BENCH), up, own + ON_BENCH, east, north);
   return insideBy(footing, [dot(centre, east), dot(centre, north)]) > STEADY * (dot(centre, up) - own);
 }
 
@@ -137,9 +140,9 @@ function centreOf(ground: Ground, body: Bits): Vec3 {
   return mass === 0 ? [0, 0, 0] : [x / mass, y / mass, z / mass];
 }
 
-function placesUnder(ground: Ground, body: Bits, up: Vec3, under: number, east: Vec3, north: Vec3): readonly Place[] {
+function placesUnder(ground: Ground, indices: readonly number[], up: Vec3, under: number, east: Vec3, north: Vec3): readonly Place[] {
   const places: Place[] = [];
-  for (const index of indicesOf(body)) {
+  for (const index of indices) {
     for (const { points } of ground.units.all[index]?.pieces ?? []) {
       for (let at = 0; at < points.length; at += 3) {
         const point: Vec3 = [points[at] ?? 0, points[at + 1] ?? 0, points[at + 2] ?? 0];

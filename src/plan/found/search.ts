@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../model/index.ts';
 import { keyOf, type Bits } from './bits.ts';
-import { copiesOf, formOf } from './alike.ts';
-import { fixedCosts, handlingCosts, poseCosts, sumOf, turnCosts, WEIGHTS } from './costs.ts';
+import { copiesOf, formBook, formOf, type FormBook } from './alike.ts';
+import { fixedCosts, handlingCosts, massOf, poseCosts, sumOf, turnCosts, WEIGHTS } from './costs.ts';
 import { cutsOf, type Cut } from './cuts.ts';
 import { floorOf, isRaw, type Ground } from './ground.ts';
 import { bodiesOf, restOver, type Lying, type Rest } from './resting.ts';
@@ -33,6 +33,7 @@ export interface Search {
   readonly floors: Map<string, number>;
   readonly prices: Map<string, number>;
   readonly forms: Map<string, string>;
+  readonly book: FormBook;
   /** Sets that may yet be looked at; none is left out in silence. */
   left: number;
 }
@@ -41,7 +42,7 @@ export interface Search {
 const MOST_SETS = 60_000;
 
 export const startSearch = (ground: Ground): Search =>
-  ({ ground, ups: ground.blocking.ways, known: new Map(), rests: new Map(), floors: new Map(), prices: new Map(), forms: new Map(), left: MOST_SETS });
+  ({ ground, ups: ground.blocking.ways, known: new Map(), rests: new Map(), floors: new Map(), prices: new Map(), forms: new Map(), book: formBook(ground), left: MOST_SETS });
 
 /** Takes a set apart in every way, and keeps the cheapest for each direction up. */
 export function solve(search: Search, set: Bits, copies: number): Known {
@@ -97,7 +98,7 @@ interface Base {
 /** One of a batch is always taken as it comes; it would be odd to build one of them elsewhere. */
 function baseOf(search: Search, piece: Bits, copies: number): Base {
   const { ground } = search;
-  const onward = !isRaw(ground, piece) && copiesOf(ground, piece, ground.finished) <= copies;
+  const onward = !isRaw(ground, piece) && copiesOf(ground, piece) <= copies;
   return { piece, price: shareOf(search, piece), known: onward ? solve(search, piece, copies) : null };
 }
 
@@ -120,21 +121,27 @@ const single = (set: Bits, poses: number): Known => {
 
 /** The cheapest pose to come from, for each pose. */
 function turnedFrom(search: Search, made: Pick<Known, 'set' | 'choices' | 'builtIn'>, share: number): Known {
-  const { ground, ups } = search;
-  const from = ups.map((_, index) => index);
-  const best = ups.map((up, pose) => {
-    let least = made.builtIn[pose] ?? Infinity;
-    ups.forEach((other, before) => {
-      const start = made.builtIn[before] ?? Infinity;
-      if (before === pose || start + share * WEIGHTS.turn >= least) return;
-      const turn = turnCosts(ground, made.set, other, up, restAt(search, made.set, before, floorAt(search, made.set, before)), restAt(search, made.set, pose, floorAt(search, made.set, pose)));
-      if (turn === null || start + share * sumOf(turn) >= least - 1e-9) return;
-      least = start + share * sumOf(turn);
+  const from = search.ups.map((_, index) => index);
+  const least = share * (WEIGHTS.turn + WEIGHTS['turned-mass'] * massOf(search.ground, made.set));
+  const best = made.builtIn.map((own, pose) => {
+    let sum = own;
+    made.builtIn.forEach((start, before) => {
+      if (before === pose || start + least >= sum) return;
+      const turn = turnAt(search, made.set, before, pose);
+      if (turn === null || start + share * turn >= sum - 1e-9) return;
+      sum = start + share * turn;
       from[pose] = before;
     });
-    return least;
+    return sum;
   });
   return { ...made, best, from };
+}
+
+function turnAt(search: Search, set: Bits, from: number, to: number): number | null {
+  const way = (pose: number): Vec3 => search.ups[pose] ?? [0, 0, 1];
+  const rest = (pose: number): Rest => restAt(search, set, pose, floorAt(search, set, pose));
+  const costs = turnCosts(search.ground, set, way(from), way(to), rest(from), rest(to));
+  return costs === null ? null : sumOf(costs);
 }
 
 /** How a set lies with a direction up, over a floor that what comes later may set lower. */
@@ -164,7 +171,7 @@ export function shareOf(search: Search, set: Bits): number {
   const { ground } = search;
   if (isRaw(ground, set)) return 0;
   const form = formAt(search, set);
-  const copies = copiesOf(ground, set, ground.finished);
+  const copies = copiesOf(ground, set);
   const known = search.prices.get(form) ?? Math.min(...solve(search, set, copies).builtIn) + batchShare(copies) * WEIGHTS['new-sub-assembly'];
   search.prices.set(form, known);
   return known + sumOf(handlingCosts(ground, set));
@@ -172,7 +179,7 @@ export function shareOf(search: Search, set: Bits): number {
 
 export function formAt(search: Search, set: Bits): string {
   const key = keyOf(set);
-  const known = search.forms.get(key) ?? formOf(search.ground, set);
+  const known = search.forms.get(key) ?? formOf(search.book, set);
   search.forms.set(key, known);
   return known;
 }
