@@ -11,8 +11,8 @@ export interface Blocking {
   readonly ways: readonly Vec3[];
   /** By way, by unit that moves out of the item: those it would run into or that are held to it. */
   readonly out: readonly (readonly Bits[])[];
-  /** The same for just a short way. */
-  readonly short: readonly (readonly Bits[])[];
+  /** By flat panel: what it would run into on the short way off its bars, by way. */
+  readonly off: ReadonlyMap<number, readonly Bits[]>;
   /** By unit: what a pin or row of pins would run into on its own way out, its nut on the other. */
   readonly own: readonly (Bits | null)[];
 }
@@ -28,7 +28,7 @@ export function blockingOf(units: Units, links: readonly Link[]): Blocking {
   return {
     ways,
     out: tablesFor(units.all, ways, far, linked),
-    short: tablesFor(units.all, ways, SHORT, linked),
+    off: new Map(units.all.filter((unit) => isLaid(unit, links)).map((unit) => [unit.index, offBars(units.all, unit, ways, linked)])),
     own: units.all.map((unit) => ownWay(units.all, unit, far, linked)),
   };
 }
@@ -83,6 +83,19 @@ function tablesFor(units: readonly Unit[], ways: readonly Vec3[], distance: numb
     }
   });
   return tables;
+}
+
+/** A panel that lies on bars and is not wrapped round any. */
+const isLaid = ({ index }: Unit, links: readonly Link[]): boolean =>
+  links.some(({ is, a }) => is === 'lay' && a === index) && !links.some(({ is, b }) => is === 'crease' && b === index);
+
+function offBars(units: readonly Unit[], panel: Unit, ways: readonly Vec3[], linked: Linked): readonly Bits[] {
+  const rooms = units.map((unit) => roomOf(bodies(unit)));
+  return ways.map((way) => {
+    const blockers = emptyBits(units.length);
+    for (const other of units) if (other !== panel && blocks(panel, other, way, SHORT, linked, rooms)) addBit(blockers, other.index);
+    return blockers;
+  });
 }
 
 /** The two lives of one flap never meet. */

@@ -177,7 +177,7 @@ function platesLaid(ground: Ground, set: Bits): readonly Cut[] {
   const laid = unitsIn(ground, set, (_, unit) => unit.is === 'part' && isPlate(ground, unit.parts[0] ?? '') && !isPinned(ground, unit, set));
   return laid.flatMap((plate) => offWays(ground, plate).flatMap((way): readonly Cut[] => {
     const table = ground.blocking.ways.indexOf(way);
-    const blockers = ground.blocking.short[table]?.[plate.index] ?? emptyBits(ground.size);
+    const blockers = ground.blocking.off.get(plate.index)?.[table] ?? emptyBits(ground.size);
     return meets(blockers, set) ? [] : [cut(ground, set, 'part', [single(ground, plate, way)])];
   })).filter(({ restBits }) => !isEmpty(restBits));
 }
@@ -196,11 +196,11 @@ function partings(ground: Ground, set: Bits): readonly Cut[] {
     const key = leaving.map(({ set: own, way }) => `${keyOf(own)}@${way.join(',')}`).join(';');
     if (!isEmpty(made.restBits) && !found.has(key)) found.set(key, made);
   };
-  ground.blocking.ways.forEach((_, way) => {
-    const groups = peeled(ground, set, way);
-    for (const group of groups) offersOf(ground, group, way).forEach(offer);
+  const loose = ground.blocking.ways.map((_, way) => loosest(ground, set, way));
+  loose.forEach((first, way) => {
+    for (const group of peeled(ground, set, way, first)) offersOf(ground, group, way).forEach(offer);
   });
-  bothWays(ground, set).forEach(offer);
+  bothWays(ground, set, loose).forEach(offer);
   return [...found.values()];
 }
 
@@ -213,16 +213,19 @@ function loosest(ground: Ground, set: Bits, way: number): readonly Bits[] {
 /** Alike sets that leave along a way, in layers: what a layer uncovers follows it. */
 type Layers = readonly (readonly Bits[])[];
 
-function peeled(ground: Ground, set: Bits, way: number): readonly Layers[] {
-  const first = loosest(ground, set, way);
-  const kinds = [...new Set(first.map((one) => lookOf(ground, one)))];
-  return kinds.map((kind) => {
+function peeled(ground: Ground, set: Bits, way: number, first: readonly Bits[]): readonly Layers[] {
+  const kinds = new Map<string, Bits[]>();
+  for (const one of first) {
+    const kind = lookOf(ground, one);
+    kinds.set(kind, [...(kinds.get(kind) ?? []), one]);
+  }
+  return [...kinds].map(([kind, outer]) => {
     const layers: (readonly Bits[])[] = [];
     let left = set;
-    for (let layer = first.filter((one) => lookOf(ground, one) === kind); layer.length > 0;) {
+    for (let layer: readonly Bits[] = outer; layer.length > 0;) {
       layers.push(layer);
       left = layer.reduce(without, left);
-      layer = isEmpty(left) ? [] : loosest(ground, left, way).filter((one) => lookOf(ground, one) === kind);
+      layer = isEmpty(left) || countOf(outer[0] ?? left) < 2 ? [] : loosest(ground, left, way).filter((one) => lookOf(ground, one) === kind);
     }
     return layers;
   });
@@ -257,11 +260,11 @@ function placeAlong(ground: Ground, index: number, side: Vec3): number {
 }
 
 /** Alike sets that leave one thing by one mouth each, one way and its opposite: both ends of a tube. */
-function bothWays(ground: Ground, set: Bits): readonly (readonly Leaving[])[] {
+function bothWays(ground: Ground, set: Bits, loose: readonly (readonly Bits[])[]): readonly (readonly Leaving[])[] {
   return ground.blocking.ways.flatMap((direction, way) => {
     if (way % 2 === 1) return [];
     const back = ground.blocking.ways[oppositeWay(way)] ?? direction;
-    const [forth, others] = [loosest(ground, set, way), loosest(ground, set, oppositeWay(way))];
+    const [forth, others] = [loose[way] ?? [], loose[oppositeWay(way)] ?? []];
     return forth.flatMap((one) => others
       .filter((other) => !meets(one, other) && lookOf(ground, one) === lookOf(ground, other) && sameMouth(ground, set, one, other))
       .map((other): readonly Leaving[] => [{ set: one, way: direction }, { set: other, way: back }]));

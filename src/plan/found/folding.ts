@@ -11,22 +11,40 @@ const STILL: Vec3 = [0, 0, 0];
 
 type FlapUnit = Extract<Unit, { is: 'folded' | 'flat' }>;
 
-/** The way of a flap from flat to home, told without gaps in the panel's own coordinates: hulls of each facet over small turns, and all of it in a box. */
+/** The way of a flap from flat to home, told without gaps as its panel would stand: hulls of each facet over small turns, and all of it in a box. */
 export interface FoldWay {
   readonly hulls: readonly Piece[];
   readonly whole: Piece;
 }
 
-/** The ways of all flaps, worked out once for each pattern. */
+/** The ways of all flaps in their panels' coordinates, worked out once for each pattern. */
 export type FoldWays = ReadonlyMap<Flap, FoldWay>;
 
 export function foldWays(units: Units): FoldWays {
   const ways = new Map<Flap, FoldWay>();
   for (const unit of units.all) {
     const shape = unit.is === 'folded' ? units.parts.get(unit.panel)?.shape : undefined;
-    if (unit.is === 'folded' && shape?.form === 'panel' && !ways.has(unit.flap)) ways.set(unit.flap, foldWay(shape.pattern, unit.flap));
+    if (unit.is !== 'folded' || shape?.form !== 'panel' || ways.has(unit.flap)) continue;
+    const { pattern } = shape;
+    const opposite = [...ways].find(([flap]) => isOpposite(pattern, flap, unit.flap));
+    ways.set(unit.flap, opposite === undefined ? foldWay(pattern, unit.flap) : turnedRound(opposite[1]));
   }
   return ways;
+}
+
+/** A pattern looks the same turned by half: opposite flaps of one length fold alike. */
+const isOpposite = ({ flaps }: FlatPattern, one: Flap, other: Flap): boolean =>
+  flaps.includes(one) && OPPOSITE[one.side] === other.side && one.from === other.from && one.to === other.to;
+
+const OPPOSITE = { left: 'right', right: 'left', front: 'back', back: 'front' } as const;
+
+const turnedRound = ({ hulls, whole }: FoldWay): FoldWay => ({ hulls: hulls.map(halfTurned), whole: halfTurned(whole) });
+
+function halfTurned({ points, normals, least, most }: Piece): Piece {
+  return {
+    points: points.map((value, index) => (index % 3 === 2 ? value : -value)), normals: normals.map(([x, y, z]): Vec3 => [-x, -y, z]),
+    least: [-most[0], -most[1], least[2]], most: [-least[0], -least[1], most[2]],
+  };
 }
 
 /** The way of one flap. Throws when the flap is of no panel of these units. */

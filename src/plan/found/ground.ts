@@ -46,8 +46,9 @@ export interface Ground {
   readonly finished: Bits;
   /** By look: how many units of the finished item look so. */
   readonly finishedLooks: Int32Array;
-  /** By unit, kg. */
+  /** By unit, kg; and where its mass is, taken to be in the middles of its bodies' boxes. */
   readonly mass: Float64Array;
+  readonly middles: readonly Vec3[];
 }
 
 export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Connection[], solids: Solids): Ground {
@@ -67,6 +68,7 @@ export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Conn
     finished: bitsFrom(size, units.all.filter(({ is }) => is !== 'flat').map(({ index }) => index)),
     finishedLooks: looksOf(units.all.filter(({ is }) => is !== 'flat'), size),
     mass: Float64Array.from(units.all, ({ mass }) => mass),
+    middles: units.all.map(middleOf),
   };
 }
 
@@ -80,6 +82,13 @@ function looksOf(units: readonly Unit[], size: number): Int32Array {
   const counts = new Int32Array(size);
   for (const { look } of units) counts[look] = (counts[look] ?? 0) + 1;
   return counts;
+}
+
+function middleOf({ pieces }: Unit): Vec3 {
+  const share = 1 / Math.max(1, pieces.length);
+  return pieces.reduce<Vec3>((sum, { least, most }) => [
+    sum[0] + (share * (least[0] + most[0])) / 2, sum[1] + (share * (least[1] + most[1])) / 2, sum[2] + (share * (least[2] + most[2])) / 2,
+  ], [0, 0, 0]);
 }
 
 const lowOf = ({ pieces }: Unit, [x, y, z]: Vec3): number => Math.min(...pieces.map(({ points }) => -reachOf(points, [-x, -y, -z])));

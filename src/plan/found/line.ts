@@ -4,7 +4,7 @@ import { copiesOf } from './alike.ts';
 import { fixedCosts, handlingCosts, handsFor, poseCosts, turnCosts, type Cost, type Hands } from './costs.ts';
 import type { Cut } from './cuts.ts';
 import { isRaw } from './ground.ts';
-import { floorAt, formAt, restAt, solve, type Search } from './search.ts';
+import { formAt, restAt, solve, type Search } from './search.ts';
 
 /** One piece of building, seen forwards. */
 export type Building =
@@ -47,7 +47,7 @@ function built(search: Search, set: Bits, copies: number, up: number): readonly 
 
 function cutBuilding(search: Search, cut: Cut, set: Bits, up: number, onward: Bits | null): Building {
   const { ground } = search;
-  const rest = restAt(search, cut.restBits, up, floorAt(search, set, up));
+  const rest = restAt(search, cut.restBits, up, set);
   const fresh = [...cut.rest.filter((piece) => piece !== onward), ...[...cut.leaving].reverse().map((leaving) => leaving.set)].filter((piece) => !isRaw(ground, piece));
   return {
     is: 'cut', cut, set, up, fresh, hands: handsFor(ground, cut, rest),
@@ -57,7 +57,7 @@ function cutBuilding(search: Search, cut: Cut, set: Bits, up: number, onward: Bi
 
 function turnBuilding(search: Search, set: Bits, from: number, up: number): Building {
   const at = (pose: number): Vec3 => search.ups[pose] ?? [0, 0, 1];
-  const rest = (pose: number) => restAt(search, set, pose, floorAt(search, set, pose));
+  const rest = (pose: number) => restAt(search, set, pose, set);
   return { is: 'turn', set, from, up, costs: turnCosts(search.ground, set, at(from), at(up), rest(from), rest(up)) ?? [] };
 }
 

@@ -125,19 +125,18 @@ function level(up: Vec3): readonly [Vec3, Vec3] {
   return [east, cross(up, east)];
 }
 
-/** The centre of mass, of the middles of the units' boxes. */
-function centreOf(ground: Ground, body: Bits): Vec3 {
-  const sum = [0, 0, 0, 0];
+/** The centre of mass. */
+function centreOf({ mass, middles }: Ground, body: Bits): Vec3 {
+  let [x, y, z, sum] = [0, 0, 0, 0];
   for (const index of indicesOf(body)) {
-    const { mass, pieces } = ground.units.all[index] ?? { mass: 0, pieces: [] };
-    const share = mass / Math.max(1, pieces.length);
-    for (const { least, most } of pieces) {
-      for (let axis = 0; axis < 3; axis++) sum[axis] = (sum[axis] ?? 0) + (share * ((least[axis] ?? 0) + (most[axis] ?? 0))) / 2;
-      sum[3] = (sum[3] ?? 0) + share;
-    }
+    const own = mass[index] ?? 0;
+    const [ux, uy, uz] = middles[index] ?? [0, 0, 0];
+    x += own * ux;
+    y += own * uy;
+    z += own * uz;
+    sum += own;
   }
-  const [x = 0, y = 0, z = 0, mass = 1] = sum;
-  return mass === 0 ? [0, 0, 0] : [x / mass, y / mass, z / mass];
+  return sum === 0 ? [0, 0, 0] : [x / sum, y / sum, z / sum];
 }
 
 function placesUnder(ground: Ground, indices: readonly number[], up: Vec3, under: number, east: Vec3, north: Vec3): readonly Place[] {

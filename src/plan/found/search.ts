@@ -29,8 +29,7 @@ export interface Search {
   readonly ground: Ground;
   readonly ups: readonly Vec3[];
   readonly known: Map<string, Known>;
-  readonly rests: Map<string, Lying>;
-  readonly floors: Map<string, number>;
+  readonly rests: Map<string, LyingSet>;
   readonly prices: Map<string, number>;
   readonly forms: Map<string, string>;
   readonly book: FormBook;
@@ -42,7 +41,7 @@ export interface Search {
 const MOST_SETS = 60_000;
 
 export const startSearch = (ground: Ground): Search =>
-  ({ ground, ups: ground.blocking.ways, known: new Map(), rests: new Map(), floors: new Map(), prices: new Map(), forms: new Map(), book: formBook(ground), left: MOST_SETS });
+  ({ ground, ups: ground.blocking.ways, known: new Map(), rests: new Map(), prices: new Map(), forms: new Map(), book: formBook(ground), left: MOST_SETS });
 
 /** Takes a set apart in every way, and keeps the cheapest for each direction up. */
 export function solve(search: Search, set: Bits, copies: number): Known {
@@ -62,30 +61,46 @@ function solved(search: Search, set: Bits, copies: number): Known {
   const choices: (Choice | null)[] = ups.map(() => null);
   const builtIn = ups.map(() => Infinity);
   for (const cuts of cutsOf(ground, set)) {
-    for (const cut of cuts) weigh(search, set, copies, cut, choices, builtIn);
+    const own = lyingAt(search, set);
+    for (const each of cuts.map((cut) => weighed(search, copies, cut))) weigh(search, own, copies, each, choices, builtIn);
     if (builtIn.some((sum) => sum < Infinity)) break;
   }
   return turnedFrom(search, { set, choices, builtIn }, batchShare(copies));
 }
 
-/** Weighs one cut in every pose, and keeps it where it is the cheapest so far. */
-function weigh(search: Search, set: Bits, copies: number, cut: Cut, choices: (Choice | null)[], builtIn: number[]): void {
-  const { ground, ups } = search;
-  const share = batchShare(copies);
-  const fixed = share * sumOf(fixedCosts(ground, cut));
+/** A cut with what it costs in whatever pose. */
+interface Weighed {
+  readonly cut: Cut;
+  readonly fixed: number;
+  readonly bases: readonly Base[];
+  readonly allFresh: number;
+}
+
+function weighed(search: Search, copies: number, cut: Cut): Weighed {
   const bases = cut.rest.map((piece): Base => baseOf(search, piece, copies));
   const brought = [...cut.leaving].reverse().reduce((sum, { set: own }) => sum + shareOf(search, own), 0);
-  const allFresh = bases.reduce((sum, { price }) => sum + price, 0);
-  if (fixed + brought >= Math.max(...builtIn)) return;
-  ups.forEach((_, pose) => {
+  return {
+    cut, bases, fixed: batchShare(copies) * sumOf(fixedCosts(search.ground, cut)) + brought,
+    allFresh: bases.reduce((sum, { price }) => sum + price, 0),
+  };
+}
+
+/** Weighs one cut in every pose, and keeps it where it is the cheapest so far. */
+function weigh(search: Search, floors: LyingSet, copies: number, { cut, fixed, bases, allFresh }: Weighed, choices: (Choice | null)[], builtIn: number[]): void {
+  const { ground, ups } = search;
+  const share = batchShare(copies);
+  let rests: LyingSet | null = null;
+  for (let pose = 0; pose < ups.length; pose++) {
     const { least, onward } = cheapestBase(bases, allFresh, pose);
-    const before = fixed + brought + least;
-    if (before >= (builtIn[pose] ?? Infinity)) return;
-    const sum = before + share * sumOf(poseCosts(ground, cut, pose, restAt(search, cut.restBits, pose, floorAt(search, set, pose))));
-    if (sum >= (builtIn[pose] ?? Infinity) - 1e-9) return;
+    const before = fixed + least;
+    if (before >= (builtIn[pose] ?? Infinity)) continue;
+    rests ??= lyingAt(search, cut.restBits);
+    const rest = restOver(restIn(search, rests, pose), floorIn(search, floors, pose));
+    const sum = before + share * sumOf(poseCosts(ground, cut, pose, rest));
+    if (sum >= (builtIn[pose] ?? Infinity) - 1e-9) continue;
     builtIn[pose] = sum;
     choices[pose] = { cut, onward };
-  });
+  }
 }
 
 /** A piece of the rest: taken as a finished sub-assembly, or built on in the same pose. */
@@ -139,26 +154,37 @@ function turnedFrom(search: Search, made: Pick<Known, 'set' | 'choices' | 'built
 
 function turnAt(search: Search, set: Bits, from: number, to: number): number | null {
   const way = (pose: number): Vec3 => search.ups[pose] ?? [0, 0, 1];
-  const rest = (pose: number): Rest => restAt(search, set, pose, floorAt(search, set, pose));
+  const rest = (pose: number): Rest => restAt(search, set, pose, set);
   const costs = turnCosts(search.ground, set, way(from), way(to), rest(from), rest(to));
   return costs === null ? null : sumOf(costs);
 }
 
-/** How a set lies with a direction up, over a floor that what comes later may set lower. */
-export function restAt(search: Search, set: Bits, pose: number, floor: number): Rest {
-  const key = `${pose} ${keyOf(set)}`;
-  const known = search.rests.get(key) ?? bodiesOf(search.ground, set, pose);
+/** How a set lies with each direction up, as far as anybody has asked. */
+export interface LyingSet {
+  readonly set: Bits;
+  readonly lying: (Lying | undefined)[];
+  readonly floors: (number | undefined)[];
+}
+
+function lyingAt(search: Search, set: Bits): LyingSet {
+  const key = keyOf(set);
+  const known = search.rests.get(key) ?? { set, lying: [], floors: [] };
   search.rests.set(key, known);
-  return restOver(known, floor);
+  return known;
+}
+
+function restIn(search: Search, own: LyingSet, pose: number): Lying {
+  return own.lying[pose] ??= bodiesOf(search.ground, own.set, pose);
 }
 
 /** The lowest place of a set with a direction up. */
-export function floorAt(search: Search, set: Bits, pose: number): number {
-  const key = `${pose} ${keyOf(set)}`;
-  const known = search.floors.get(key) ?? floorOf(search.ground, set, pose);
-  search.floors.set(key, known);
-  return known;
+function floorIn(search: Search, own: LyingSet, pose: number): number {
+  return own.floors[pose] ??= floorOf(search.ground, own.set, pose);
 }
+
+/** How a part of a set lies with a direction up, over the floor that the whole set needs. */
+export const restAt = (search: Search, part: Bits, pose: number, whole: Bits): Rest =>
+  restOver(restIn(search, lyingAt(search, part), pose), floorIn(search, lyingAt(search, whole), pose));
 
 /** What a further identical one costs of the first one's price. */
 const FURTHER = 1 / 8;
