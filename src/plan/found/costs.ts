@@ -51,6 +51,8 @@ export const WEIGHTS = {
   /** For each piece that is not fast while the work is turned. */
   'turned-loose': 0.8,
   'new-sub-assembly': 0.4,
+  /** A rule of good practice broken, because the designer wishes it. */
+  'against-practice': 1.5,
   /** For each mouth beyond two that one piece meets at once. */
   'many-mouths': 0.4,
 } as const;
@@ -115,6 +117,7 @@ export function fixedCosts(ground: Ground, cut: Cut): readonly Cost[] {
     ...cost('many-mouths', cut.leaving.reduce((sum, { set }) => sum + Math.max(0, mouths(cut, set) - 2), 0)),
     ...cost('laid-out', cut.rest.length - 1),
     ...cost('lifted', lifted),
+    ...cost('against-practice', cut.breaks),
   ];
 }
 

@@ -26,22 +26,22 @@ export interface Cut {
   readonly undoes: readonly Link[];
   /** For a flap: which one. */
   readonly flap: FlapFacts | null;
-  /** Another cut of as much sense, the same with some left for later, is among those offered. */
-  readonly firstOf: number;
+  /** Rules of good practice that it breaks; none unless the designer's wishes ask for it. */
+  readonly breaks: number;
 }
 
 /**
  * All cuts of a set that the firm rules and geometry allow, in tiers: those of a later tier go against good practice and
  * are for sets that come apart in no other way.
  */
-export function cutsOf(ground: Ground, set: Bits): readonly (readonly Cut[])[] {
+export function cutsOf(ground: Ground, set: Bits, byWish: boolean): readonly (readonly Cut[])[] {
   const cables = unitsIn(ground, set, isCable);
-  if (cables.length > 0) return [unhooked(ground, set, cables)];
+  if (cables.length > 0) return [byWish ? faces(ground, set, cables) : unhooked(ground, set, cables)];
   const midway = ground.flaps.filter((flap) => isMidway(flap, set));
-  if (midway.length > 0) return [midway.flatMap((flap) => flapCuts(ground, set, flap))];
+  if (midway.length > 0) return [midway.flatMap((flap) => flapCuts(ground, set, flap, byWish))];
   const laid = platesLaid(ground, set);
   if (laid.length > 0) return [laid];
-  const flaps = panelsIn(ground, set).flatMap((own) => nextFlaps(own, set)).flatMap((flap) => flapCuts(ground, set, flap));
+  const flaps = panelsIn(ground, set).flatMap((own) => flapsCuts(ground, set, own, byWish));
   const parted = partings(ground, set);
   if (!ground.links.some(({ is, a, b }) => is === 'sleeve' && hasBit(set, a) && hasBit(set, b))) return [[...unpinned(ground, set), ...flaps, ...parted]];
   return [[...unpinned(ground, set), ...parted.filter(keepsFlat)], [...flaps, ...parted.filter((one) => !keepsFlat(one))]];
@@ -62,10 +62,31 @@ const undone = (ground: Ground, set: Bits, out: Bits): readonly Link[] =>
 function cut(ground: Ground, set: Bits, kind: Cut['kind'], leaving: readonly Leaving[], flap: FlapFacts | null = null): Cut {
   const out = leaving.reduce((all, { set: own }) => union(all, own), emptyBits(ground.size));
   const restBits = without(set, out);
-  return { kind, leaving, restBits, rest: piecesIn(ground, restBits, false), undoes: undone(ground, set, out), flap, firstOf: leaving.length };
+  return { kind, leaving, restBits, rest: piecesIn(ground, restBits, false), undoes: undone(ground, set, out), flap, breaks: 0 };
 }
 
 const single = (ground: Ground, unit: Unit, way: Vec3): Leaving => ({ set: bitsOf(ground.size, [unit.index]), way });
+
+/** By wish: any face may go next; the one that practice would take costs nothing more. */
+function faces(ground: Ground, set: Bits, cables: readonly Unit[]): readonly Cut[] {
+  const usual = unhooked(ground, set, cables);
+  const all = ground.blocking.ways.flatMap((way) => {
+    const own = cables.filter((cable) => hookWay(ground, cable, way));
+    return own.length === 0 ? [] : unhooked(ground, set, own);
+  });
+  const known = new Set(usual.map(({ restBits }) => keyOf(restBits)));
+  return [...usual, ...all.filter(({ restBits }) => !known.has(keyOf(restBits))).map((each) => ({ ...each, breaks: 1 }))];
+}
+
+/** The cuts of a panel's flaps; by wish those of other flaps than practice would take, and of other rows of pins. */
+function flapsCuts(ground: Ground, set: Bits, flaps: readonly FlapFacts[], byWish: boolean): readonly Cut[] {
+  const usual = nextFlaps(flaps, set);
+  const others = byWish ? [...flaps].reverse().filter((flap) => hasBit(set, flap.folded.index) && !usual.includes(flap)) : [];
+  return [
+    ...usual.flatMap((flap) => flapCuts(ground, set, flap, byWish)),
+    ...others.flatMap((flap) => flapCuts(ground, set, flap, byWish)).map((each) => ({ ...each, breaks: each.breaks + 1 })),
+  ];
+}
 
 /** Cables go first, all of one face at once, the ones that lie over others before these. */
 function unhooked(ground: Ground, set: Bits, cables: readonly Unit[]): readonly Cut[] {
@@ -103,14 +124,15 @@ const isMidway = (flap: FlapFacts, set: Bits): boolean =>
   hasBit(set, flap.folded.index) && countOf(common(flap.rowBits, set)) < flap.rows.length;
 
 /** Pins between before those at the ends, then the flap itself. */
-function flapCuts(ground: Ground, set: Bits, flap: FlapFacts): readonly Cut[] {
-  const row = [...flap.rows].reverse().find((index) => hasBit(set, index));
-  if (row !== undefined) {
+function flapCuts(ground: Ground, set: Bits, flap: FlapFacts, byWish: boolean): readonly Cut[] {
+  const rows = [...flap.rows].reverse().filter((index) => hasBit(set, index));
+  const nothing = emptyBits(ground.size);
+  if (rows.length === 0) return meets(ground.foldBlocks.get(flap.folded.index) ?? nothing, set) ? [] : [unfoldCut(ground, set, flap)];
+  return (byWish ? rows : rows.slice(0, 1)).flatMap((row, index): readonly Cut[] => {
     const unit = ground.units.all[row];
-    if (unit?.is !== 'row' || meets(ground.blocking.own[row] ?? emptyBits(ground.size), set)) return [];
-    return [cut(ground, set, 'unrow', [single(ground, unit, unit.out)], flap)];
-  }
-  return meets(ground.foldBlocks.get(flap.folded.index) ?? emptyBits(ground.size), set) ? [] : [unfoldCut(ground, set, flap)];
+    if (unit?.is !== 'row' || meets(ground.blocking.own[row] ?? nothing, set)) return [];
+    return [{ ...cut(ground, set, 'unrow', [single(ground, unit, unit.out)], flap), breaks: Math.min(index, 1) }];
+  });
 }
 
 /** What is left has the same flap lying flat. */
@@ -119,7 +141,7 @@ function unfoldCut(ground: Ground, set: Bits, flap: FlapFacts): Cut {
   addBit(rest, flap.flat);
   return {
     kind: 'unfold', leaving: [{ set: bitsOf(ground.size, [flap.folded.index]), way: flap.along }], restBits: rest,
-    rest: piecesIn(ground, rest, false), undoes: undone(ground, set, bitsOf(ground.size, [flap.folded.index])), flap, firstOf: 1,
+    rest: piecesIn(ground, rest, false), undoes: undone(ground, set, bitsOf(ground.size, [flap.folded.index])), flap, breaks: 0,
   };
 }
 

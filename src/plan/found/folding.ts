@@ -108,7 +108,7 @@ function blockersOf(units: Units, folding: FlapUnit, way: FoldWay, known: Map<st
 }
 
 /** A body carried by a pose. */
-function seenFrom(pose: Pose, { points, normals }: Piece): Piece {
+export function seenFrom(pose: Pose, { points, normals }: Piece): Piece {
   const places: Vec3[] = [];
   for (let at = 0; at < points.length; at += 3) places.push(carried(pose, points[at] ?? 0, points[at + 1] ?? 0, points[at + 2] ?? 0));
   return pieceOf(places, normals.map((normal) => turnedBy(pose, normal)));

@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../model/index.ts';
-import { indicesOf, type Bits } from './bits.ts';
+import type { Bits } from './bits.ts';
 import { copiesOf } from './alike.ts';
 import { fixedCosts, handlingCosts, handsFor, poseCosts, turnCosts, type Cost, type Hands } from './costs.ts';
 import type { Cut } from './cuts.ts';
@@ -84,12 +84,10 @@ export function batchesOf(search: Search, whole: Line): readonly BatchLine[] {
     }
   };
   visit(whole);
-  return [...lines.values()].map((line) => ({ ...line, copies: [...line.copies].sort(firstUnit) }));
+  return [...lines.values()];
 }
 
 export const freshIn = (line: Line): readonly Bits[] => line.buildings.flatMap((building) => (building.is === 'cut' ? building.fresh : []));
-
-const firstUnit = (a: Bits, b: Bits): number => (indicesOf(a)[0] ?? 0) - (indicesOf(b)[0] ?? 0);
 
 /** How often each batch is built in all: as often as those that take it. */
 export function timesOf(search: Search, whole: Line, batches: readonly BatchLine[]): ReadonlyMap<string, number> {

@@ -1,28 +1,90 @@
-import type { Connection, Model, Solids } from '../../model/index.ts';
+import type { Model, Solids } from '../../model/index.ts';
 import { benchDraft, markJobs, plateJobs, tubeJobs, wrappedJobs, type BenchJob } from './bench.ts';
 import { hasBit, indicesOf } from './bits.ts';
 import { groundOf, type Ground } from './ground.ts';
 import { batchName, keyFor, ownerOf, type Naming } from './keys.ts';
 import { batchesOf, timesOf, wholeLine, type BatchLine, type Line } from './line.ts';
-import { solve, startSearch, type Search } from './search.ts';
-import { draftsOf, partsIn, type Draft } from './steps.ts';
+import { mustHold, practised, type Told } from './reasons.ts';
+import { solve, startSearch, type Search, type Wanted } from './search.ts';
+import { draftsOf, partsIn } from './steps.ts';
 import type { Batch, FoundPlan, FoundStep } from './types.ts';
+import { checkWishes, isKept, refuseUnkept, wantedBy } from './wishes.ts';
+import type { OrderReason } from '../types.ts';
+import type { OrderWish } from '../../read/index.ts';
 
-/** A step that waits for its number and, where another has the same, for a key of its own. */
+/** A step that waits for its number. */
 type Unnumbered = Omit<FoundStep, 'number' | 'drilled'>;
 
+/** A step with the building that it tells. */
+type Placed = Told & { readonly step: Unnumbered };
+
+/** An order that was found, before the designer's wishes are looked at. */
+interface Found {
+  readonly placed: readonly Placed[];
+  readonly batches: readonly NamedBatch[];
+  readonly cost: number;
+}
+
 /**
- * Finds the order in which an item is put together by taking it apart. Throws a RangeError when it comes apart in no way.
- * The same model gives the same plan.
+ * Finds the order in which an item is put together by taking it apart, and keeps to the designer's wishes. Throws a
+ * FaultError when a wish is refused, a RangeError when the item comes apart in no way. The same model gives the same plan.
  */
-export function findPlan(model: Pick<Model, 'parts' | 'groups'>, connections: readonly Connection[], solids: Solids): FoundPlan {
-  const ground = groundOf(model, connections, solids);
-  const search = startSearch(ground);
+export function findPlan(model: Pick<Model, 'parts' | 'groups' | 'connections'>, wishes: readonly OrderWish[], solids: Solids): FoundPlan {
+  const ground = groundOf(model, model.connections, solids);
+  const naming = { parts: ground.units.parts, groups: model.groups };
+  const usual = found(ground, naming, []);
+  const must = mustHold(ground, usual.placed);
+  checkWishes(wishes, usual.placed.map(({ step }) => step.key), must);
+  const kept = wishes.every((wish) => isKept(wish, usual.placed.map(({ step }) => step.key))) ? usual : wished(ground, naming, usual, wishes);
+  return planOf(ground, kept, wishes, kept === usual ? must : mustHold(ground, kept.placed));
+}
+
+/** The order found anew with the wishes; what is done on the bench is just moved. */
+function wished(ground: Ground, naming: Naming, usual: Found, wishes: readonly OrderWish[]): Found {
+  const again = found(ground, naming, wantedBy(ground, wishes, usual.placed, usual.batches));
+  const placed = sorted(again.placed, mustHold(ground, again.placed), wishes);
+  refuseUnkept(wishes, placed.map(({ step }) => step.key));
+  return { ...again, placed };
+}
+
+/** Takes, again and again, the first step that waits for no other; what is put together keeps its order. */
+function sorted(placed: readonly Placed[], must: readonly OrderReason[], wishes: readonly OrderWish[]): readonly Placed[] {
+  const left = [...placed];
+  const done: Placed[] = [];
+  const links = [...must, ...wishes];
+  while (left.length > 0) {
+    const isNext = ({ step }: Placed, index: number): boolean => !links.some(({ first, then }) => then === step.key && left.some((other) => other.step.key === first))
+      && (step.onBench || !left.slice(0, index).some((other) => !other.step.onBench));
+    done.push(...left.splice(Math.max(0, left.findIndex(isNext)), 1));
+  }
+  return done;
+}
+
+function found(ground: Ground, naming: Naming, wanted: readonly Wanted[]): Found {
+  const search = startSearch(ground, wanted);
   const up = upright(ground);
   const whole = wholeLine(search, up);
-  const batches = namedBatches(search, whole, { parts: ground.units.parts, groups: model.groups });
-  const steps = numbered(ground, orderedSteps(search, whole, batches, { parts: ground.units.parts, groups: model.groups }));
-  return { steps, batches: batches.map(({ name, times, copies }): Batch => ({ name, times, copies: copies.map((copy) => partsIn(ground, copy)) })), reasons: [], cost: solve(search, ground.finished, 1).best[up] ?? 0 };
+  const batches = namedBatches(search, whole, naming);
+  return { placed: apart(orderedSteps(search, whole, batches, naming)), batches, cost: solve(search, ground.finished, 1).best[up] ?? 0 };
+}
+
+/** Tells steps of like keys apart by a number. */
+function apart(placed: readonly Placed[]): readonly Placed[] {
+  const keys = new Map<string, number>();
+  return placed.map(({ step, building }): Placed => {
+    const count = (keys.get(step.key) ?? 0) + 1;
+    keys.set(step.key, count);
+    return { step: { ...step, key: count === 1 ? step.key : `${step.key}-${count}` }, building };
+  });
+}
+
+function planOf(ground: Ground, { placed, batches, cost }: Found, wishes: readonly OrderWish[], must: readonly OrderReason[]): FoundPlan {
+  return {
+    steps: numbered(ground, placed.map(({ step }) => step)),
+    batches: batches.map(({ name, times, copies }): Batch => ({ name, times, copies: copies.map((copy) => partsIn(ground, copy)) })),
+    reasons: [...must, ...wishes.map(({ first, then }): OrderReason => ({ first, then, rule: 'designer', parts: [] })), ...practised(placed)],
+    cost,
+  };
 }
 
 /** The finished item stands as it is used. */
@@ -43,12 +105,12 @@ function namedBatches(search: Search, whole: Line, naming: Naming): readonly Nam
 }
 
 /** Bench work and batches first, each as it is needed, then the item as a whole. */
-function orderedSteps(search: Search, whole: Line, batches: readonly NamedBatch[], naming: Naming): readonly Unnumbered[] {
+function orderedSteps(search: Search, whole: Line, batches: readonly NamedBatch[], naming: Naming): readonly Placed[] {
   const { ground } = search;
   const panels = wrappedJobs(ground);
   const done = new Set<readonly BenchJob[]>();
-  const bench = (jobs: readonly BenchJob[], batch: string | null, owner: string | null): readonly Unnumbered[] => jobs.map((job) => benchStep(job, naming, batch, owner));
-  const panelsFirst = (batch: NamedBatch, index: number): readonly Unnumbered[] => {
+  const bench = (jobs: readonly BenchJob[], batch: string | null, owner: string | null): readonly Placed[] => jobs.map((job) => benchStep(job, naming, batch, owner));
+  const panelsFirst = (batch: NamedBatch, index: number): readonly Placed[] => {
     const later = batches.slice(index);
     return panels.filter((jobs) => !done.has(jobs) && later.find((each) => holds(ground, each, jobs))?.name === servedBy(batches, index, search)?.name).flatMap((jobs) => {
       done.add(jobs);
@@ -74,27 +136,24 @@ function servedBy(batches: readonly NamedBatch[], index: number, search: Search)
 const holds = (ground: Ground, batch: BatchLine, jobs: readonly BenchJob[]): boolean =>
   batch.copies.some((copy) => partsIn(ground, copy).some((id) => jobs.some(({ parts }) => parts.includes(id))));
 
-function benchStep(job: BenchJob, naming: Naming, batch: string | null, owner: string | null): Unnumbered {
+function benchStep(job: BenchJob, naming: Naming, batch: string | null, owner: string | null): Placed {
   const draft = benchDraft(job);
-  return { ...draft, key: keyFor(naming, draft, owner, batch !== null), batch, times: job.times };
+  return { building: null, step: { ...draft, key: keyFor(naming, draft, owner, batch !== null), batch, times: job.times } };
 }
 
-function lineSteps(ground: Ground, line: Line, batch: NamedBatch | null, naming: Naming): readonly Unnumbered[] {
+function lineSteps(ground: Ground, line: Line, batch: NamedBatch | null, naming: Naming): readonly Placed[] {
   const owner = batch === null ? null : ownerOf(ground, naming, batch.copies);
-  return line.buildings.flatMap((building) => draftsOf(ground, building)).map((draft: Draft): Unnumbered =>
-    ({ ...draft, key: keyFor(naming, draft, owner, batch !== null), batch: batch?.name ?? null, times: batch?.times ?? 1 }));
+  return line.buildings.flatMap((building) => draftsOf(ground, building).map((draft): Placed =>
+    ({ building, step: { ...draft, key: keyFor(naming, draft, owner, batch !== null), batch: batch?.name ?? null, times: batch?.times ?? 1 } })));
 }
 
-/** Numbers the steps, tells like keys apart, and keeps count of what is drilled. */
+/** Numbers the steps, and keeps count of what is drilled. */
 function numbered(ground: Ground, steps: readonly Unnumbered[]): readonly FoundStep[] {
-  const keys = new Map<string, number>();
   const drilled = new Set<string>();
   return steps.map((step, index): FoundStep => {
     const before = [...drilled];
     for (const pin of step.drillsFor) heldBy(ground, pin).forEach((id) => drilled.add(id));
-    const count = (keys.get(step.key) ?? 0) + 1;
-    keys.set(step.key, count);
-    return { ...step, number: index + 1, key: count === 1 ? step.key : `${step.key}-${count}`, drilled: before };
+    return { ...step, number: index + 1, drilled: before };
   });
 }
 

@@ -1,9 +1,10 @@
 import type { Vec3 } from '../../model/index.ts';
-import { keyOf, type Bits } from './bits.ts';
+import { hasBit, keyOf, type Bits } from './bits.ts';
 import { copiesOf, formBook, formOf, type FormBook } from './alike.ts';
 import { fixedCosts, handlingCosts, massOf, poseCosts, sumOf, turnCosts, WEIGHTS } from './costs.ts';
 import { cutsOf, type Cut } from './cuts.ts';
 import { floorOf, isRaw, type Ground } from './ground.ts';
+import type { Link } from './links.ts';
 import { bodiesOf, restOver, type Lying, type Rest } from './resting.ts';
 
 /** What a set is taken apart into, with one direction up. */
@@ -35,13 +36,21 @@ export interface Search {
   readonly book: FormBook;
   /** Sets that may yet be looked at; none is left out in silence. */
   left: number;
+  /** What the designer wants before what. */
+  readonly wanted: readonly Wanted[];
+}
+
+/** Links to be closed before others: while one of the second is there, none of the first may be undone. */
+export interface Wanted {
+  readonly first: ReadonlySet<Link>;
+  readonly then: ReadonlySet<Link>;
 }
 
 /** No plan here needs as many; an item that does is told so. */
 const MOST_SETS = 60_000;
 
-export const startSearch = (ground: Ground): Search =>
-  ({ ground, ups: ground.blocking.ways, known: new Map(), rests: new Map(), prices: new Map(), forms: new Map(), book: formBook(ground), left: MOST_SETS });
+export const startSearch = (ground: Ground, wanted: readonly Wanted[] = []): Search =>
+  ({ ground, wanted, ups: ground.blocking.ways, known: new Map(), rests: new Map(), prices: new Map(), forms: new Map(), book: formBook(ground), left: MOST_SETS });
 
 /** Takes a set apart in every way, and keeps the cheapest for each direction up. */
 export function solve(search: Search, set: Bits, copies: number): Known {
@@ -60,13 +69,18 @@ function solved(search: Search, set: Bits, copies: number): Known {
   if (isRaw(ground, set)) return single(set, ups.length);
   const choices: (Choice | null)[] = ups.map(() => null);
   const builtIn = ups.map(() => Infinity);
-  for (const cuts of cutsOf(ground, set)) {
+  for (const tier of cutsOf(ground, set, search.wanted.length > 0)) {
+    const cuts = tier.filter((cut) => isWanted(search, set, cut));
     const own = lyingAt(search, set);
     for (const each of cuts.map((cut) => weighed(search, copies, cut))) weigh(search, own, copies, each, choices, builtIn);
     if (builtIn.some((sum) => sum < Infinity)) break;
   }
   return turnedFrom(search, { set, choices, builtIn }, batchShare(copies));
 }
+
+/** Whether a cut keeps to the designer's wishes. */
+const isWanted = ({ wanted }: Search, set: Bits, { undoes }: Cut): boolean => wanted.every(({ first, then }) =>
+  !undoes.some((link) => first.has(link)) || ![...then].some((link) => hasBit(set, link.a) && hasBit(set, link.b)));
 
 /** A cut with what it costs in whatever pose. */
 interface Weighed {
