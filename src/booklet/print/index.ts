@@ -10,3 +10,4 @@ export { structElements } from './figures.ts';
 export { rawContent } from './pageStream.ts';
 export { FIXED_DATE, setFileId } from './sameBytes.ts';
 export type * from './types.ts';
+export { openPdf, writePdf } from './pdfFile.ts';
