@@ -1,5 +1,6 @@
 import tseslint from 'typescript-eslint';
-import { noBareText } from './eslint/no-bare-text.mjs';
+import { noBareText } from './src/lint/no-bare-text.mjs';
+import { opaqueNames } from './src/lint/opaque-names.mjs';
 
 /** Each room may import only the rooms named here, and only their index. */
 const rooms = {
@@ -55,5 +56,13 @@ export default tseslint.config(
         printers: ['isolate', 'isolateName', 'textAt'],
       }],
     },
+  },
+  {
+    // What a thing is stands in its fields; ids and keys only tell things apart.
+    files: ['model', 'check', 'cut', 'plan', 'scene', 'draw', 'booklet', 'guide', 'page'].map((room) => `src/${room}/**`),
+    // The keys of texts are paths in the locale files: they are made and read there and nowhere else.
+    ignores: ['src/booklet/words/**', 'src/booklet/exchange/**'],
+    plugins: { names: { rules: { opaque: opaqueNames } } },
+    rules: { 'names/opaque': 'error' },
   },
 );

@@ -1,5 +1,6 @@
-import type { PictureSize } from './pages/index.ts';
+import type { OfPicture } from '../draw/index.ts';
+import type { PictureSize, SizedPicture } from './pages/index.ts';
 
-/** The sizes of pictures by their ids, mm: what pages are laid out by. */
-export const pictureSizes = (pictures: readonly (PictureSize & { readonly id: string })[]): Readonly<Record<string, PictureSize>> =>
-  Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }]));
+/** Of what each picture is and its size, mm: what pages are laid out by. */
+export const pictureSizes = (pictures: readonly (PictureSize & OfPicture)[]): readonly SizedPicture[] =>
+  pictures.map(({ of, width, height }) => ({ of, width, height }));

@@ -106,5 +106,5 @@ export function packDocument(input: PackInput): PrintDocument {
 }
 
 function finishedPictures(models: readonly Model[], solids: Awaited<ReturnType<typeof loadSolids>>): readonly drawing.Picture[] {
-  return models.map((model, index) => ({ ...drawing.finishedPicture(model, solids), id: `finished:${index + 1}` }));
+  return models.map((model, index) => drawing.finishedPicture(model, solids, index));
 }

@@ -1,9 +1,10 @@
 import type { CutOrder } from '../cut/index.ts';
 import { panelSheetPicture, tubeSheetPicture } from './flat/index.ts';
+import { pictureAs } from './picture-of.ts';
 import type { Picture } from './types.ts';
 
-/** The cut plans of an order: `tube:<number>` and `panel:<number>`, from 1 in the order's own order. */
+/** The cut plans of an order, tubes and then panels, in the order's own order. */
 export const cutPlanPictures = ({ tubes, panels }: CutOrder): readonly Picture[] => [
-  ...tubes.map((sheet, index) => tubeSheetPicture(`tube:${index + 1}`, sheet)),
-  ...panels.map((sheet, index) => panelSheetPicture(`panel:${index + 1}`, sheet)),
+  ...tubes.map((sheet, index) => pictureAs({ what: 'tube-sheet', place: index }, tubeSheetPicture(sheet))),
+  ...panels.map((sheet, index) => pictureAs({ what: 'panel-sheet', place: index }, panelSheetPicture(sheet))),
 ];

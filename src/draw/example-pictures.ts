@@ -5,6 +5,7 @@ import { letteredScene } from '../scene/index.ts';
 import { FORMATS } from './formats.ts';
 import { cachedDrawer, partPictures } from './item-pictures.ts';
 import { composePicture } from './picture/index.ts';
+import { pictureAs } from './picture-of.ts';
 import { stepPictures } from './step-pictures.ts';
 import type { Picture } from './types.ts';
 
@@ -23,10 +24,8 @@ export function examplePictures(model: Model, plan: Plan, solids: Solids, known:
   const firsts = plan.steps.filter((step, index) => !known.actions.has(step.action) && plan.steps.findIndex(({ action }) => action === step.action) === index);
   return {
     actions: new Map(firsts.flatMap((step) => stepPictures(givens, step).slice(0, 1).map((picture) => [step.action, picture] as const))),
-    parts: new Map(partPictures(model, solids, draw).flatMap((picture): [PartKind, Picture][] => {
-      const kind = model.parts.find((part) => `part:${part.kind}` === picture.id)?.kind;
-      return kind === undefined || known.parts.has(kind) ? [] : [[kind, picture]];
-    })),
-    lettered: composePicture(letteredScene(model, solids), FORMATS.page.lettered, draw),
+    parts: new Map(partPictures(model, solids, draw).flatMap((picture): [PartKind, Picture][] =>
+      (picture.of.what !== 'part' || known.parts.has(picture.of.kind) ? [] : [[picture.of.kind, picture]]))),
+    lettered: pictureAs({ what: 'lettered' }, composePicture(letteredScene(model, solids), FORMATS.page.lettered, draw)),
   };
 }

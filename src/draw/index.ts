@@ -1,4 +1,5 @@
 export type * from './types.ts';
+export { findPicture, pictureId, pictureOf, piecesOf, type InPieces, type OfPicture, type PictureOf } from './picture-of.ts';
 export { cachedDrawer, itemPictures, PART_SCALE, partPictures, partScale, picturesExpected, picturesFor, type Drawable } from './item-pictures.ts';
 export { finishedPicture } from './finished-picture.ts';
 export type { Format, PageFormat } from './formats.ts';

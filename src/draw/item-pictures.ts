@@ -9,7 +9,8 @@ import { lineDrawing, newLineCaches } from './lines/index.ts';
 import { composeAlone, composePicture, type LineDrawer, type Paper } from './picture/index.ts';
 import { remembered } from './remembered.ts';
 import { arrowsOnly, cutBarsInPieces, plateSheet, stepPictures, stepThumb } from './step-pictures.ts';
-import type { Picture } from './types.ts';
+import { pictureAs, type PictureOf } from './picture-of.ts';
+import type { DrawnPicture, Picture } from './types.ts';
 
 /** mm of paper for one mm of part on the page of parts: large ones at 1:10, small ones at 1:2 (scales of ISO 5455, from memory). */
 export const PART_SCALE: Readonly<Record<PartKind, number>> = {
@@ -59,17 +60,20 @@ export function picturesFor<Asked extends Format>(givens: Drawable, formats: rea
 type Maker = (format: Format) => readonly Picture[];
 
 function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer): readonly Maker[] {
-  const composed = (scene: Scene, paper: Paper): readonly Picture[] => [composePicture(scene, paper, draw)];
+  const composed = (of: PictureOf, scene: Scene, paper: Paper): readonly Picture[] => [pictureAs(of, composePicture(scene, paper, draw))];
   const [finished, lettered] = [finishedScene(model, solids), letteredScene(model, solids)];
   const runs = [...new Set(plan.steps.flatMap((step) => step.run ?? []))];
   return [
-    withThumb((format) => composed(finished, FORMATS[format].full), () => [{ ...composePicture(arrowsOnly(finished), THUMB, draw), id: 'thumb:finished' }]),
-    withThumb((format) => composed(lettered, FORMATS[format].lettered)),
+    withThumb((format) => composed({ what: 'finished' }, finished, FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finished), THUMB)),
+    withThumb((format) => composed({ what: 'lettered' }, lettered, FORMATS[format].lettered)),
     withThumb((format) => partPictures(model, solids, draw, partScale(format))),
-    withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((picture, index) => ({ ...picture, id: index === 0 ? 'cut-bars' : `cut-bars:${'abcdefgh'[index - 1] ?? index}` }))),
-    withThumb((format) => [{ ...patternPicture(model.pattern, FORMATS[format].pattern), id: 'pattern' }, { ...creaseSection(model, FORMATS[format].sections), id: 'crease-section' }]),
-    withThumb((format) => model.plates.map((_, index) => ({ ...plateSheet(model, index, FORMATS[format].bench), id: `plate:${index + 1}` }))),
-    ...runs.map((run) => withThumb((format) => composed(runScene(model, run, solids), FORMATS[format].run))),
+    withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),
+    withThumb((format) => [
+      pictureAs({ what: 'pattern' }, patternPicture(model.pattern, FORMATS[format].pattern)),
+      pictureAs({ what: 'crease-section' }, creaseSection(model, FORMATS[format].sections)),
+    ]),
+    withThumb((format) => model.plates.map((_, plate) => pictureAs({ what: 'plate', plate }, plateSheet(model, plate, FORMATS[format].bench)))),
+    ...runs.map((run) => withThumb((format) => composed({ what: 'run', run }, runScene(model, run, solids), FORMATS[format].run))),
     ...plan.steps.map((step) => withThumb(
       (format) => stepPictures({ model, plan, cuts, solids, draw, format }, step),
       () => [stepThumb({ model, plan, cuts, solids, draw }, step) ?? []].flat(),
@@ -90,7 +94,7 @@ export function cachedDrawer(): LineDrawer {
   return (bodies, view, apart) => lineDrawing(bodies, view, { caches, ...(apart ? { apart } : {}) });
 }
 
-const creaseSection = (model: Model, paper: Paper): Picture =>
+const creaseSection = (model: Model, paper: Paper): DrawnPicture =>
   sectionSeries(model.pattern, sidesInOrder(model.pattern)[1] ?? 'right', hardwareOf(model), paper);
 
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
@@ -100,21 +104,21 @@ export function partPictures(model: Model, solids: Solids, draw: LineDrawer, sca
     const body = partBody(model, kind, solids);
     if (body === null) return [];
     // A panel is shown whole: a break would leave out its notches.
-    const at = (scale: number, widest: number): Picture => composeAlone(body, viewOf(kind), scale, draw, kind === 'panel' ? Infinity : widest);
+    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, viewOf(kind), scale, draw, kind === 'panel' ? Infinity : widest);
     return [
-      { ...at(scales[kind], WIDEST_PART), id: `part:${kind}` },
-      { ...noWider(at, SMALL_SCALE[kind], SMALL_WIDTH), id: `small:${kind}` },
+      pictureAs({ what: 'part', kind }, at(scales[kind], WIDEST_PART)),
+      pictureAs({ what: 'small-part', kind, plate: 0 }, noWider(at, SMALL_SCALE[kind], SMALL_WIDTH)),
     ];
   }), ...furtherPlates(model, solids, draw)];
 }
 
-/** Small pictures of the kinds of flat panels after the first: `small:flat-panel:2` and so on. */
+/** Small pictures of the kinds of flat panels after the first. */
 function furtherPlates(model: Model, solids: Solids, draw: LineDrawer): readonly Picture[] {
   return model.plates.slice(1).flatMap(({ partIds: [id] }, index) => {
     const body = partBody(model, 'flat-panel', solids, id);
     if (body === null) return [];
-    const at = (scale: number, widest: number): Picture => composeAlone(body, viewOf('flat-panel'), scale, draw, widest);
-    return [{ ...noWider(at, SMALL_SCALE['flat-panel'], SMALL_WIDTH), id: `small:flat-panel:${index + 2}` }];
+    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, viewOf('flat-panel'), scale, draw, widest);
+    return [pictureAs({ what: 'small-part', kind: 'flat-panel', plate: index + 1 }, noWider(at, SMALL_SCALE['flat-panel'], SMALL_WIDTH))];
   });
 }
 
@@ -131,7 +135,7 @@ function viewOf(kind: PartKind): View {
 }
 
 /** A picture at the scale asked for, or at a smaller one so that it is no wider than `widest` mm. */
-function noWider(at: (scale: number, widest: number) => Picture, scale: number, widest: number): Picture {
+function noWider(at: (scale: number, widest: number) => DrawnPicture, scale: number, widest: number): DrawnPicture {
   const asked = at(scale, widest);
   return asked.width <= widest ? asked : at((scale * 0.95 * widest) / asked.width, widest);
 }

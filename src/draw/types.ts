@@ -1,4 +1,5 @@
 import type { Mesh, Pose, Vec2 } from '../model/index.ts';
+import type { PictureOf } from './picture-of.ts';
 
 /** A body to draw: its mesh in own coordinates and its pose in the scene (mm). */
 export interface Body {
@@ -40,9 +41,8 @@ export interface Box {
   readonly height: number;
 }
 
-/** A finished picture: a whole `<svg>` element with a viewBox in mm of paper. */
-export interface Picture {
-  readonly id: string;
+/** A picture as it is drawn: a whole `<svg>` element with a viewBox in mm of paper. */
+export interface DrawnPicture {
   readonly svg: string;
   readonly width: number;
   readonly height: number;
@@ -50,4 +50,11 @@ export interface Picture {
   readonly labels: readonly Box[];
   /** Visible share of each new part. */
   readonly newPartShares: Readonly<Record<string, number>>;
+}
+
+/** A finished picture, which says of what it is. */
+export interface Picture extends DrawnPicture {
+  readonly of: PictureOf;
+  /** Its name in files and PDFs, made from `of` by `pictureId`. */
+  readonly id: string;
 }

@@ -23,17 +23,11 @@ export function guidePage(input: GuideInput): string {
   const { tellings: [base] } = input;
   const book = phraseBook(input.tellings);
   const store = glyphStore();
-  const pictures = new Map(input.pictures.map((picture) => [picture.id, picture]));
   const maker: Maker = {
     base,
     say: book.say,
     keep: store.keep,
-    pictures: () => [...pictures.keys()],
-    picture: (id) => {
-      const found = pictures.get(id);
-      if (found === undefined) throw new Error(`guide: no picture "${id}"; there are ${[...pictures.keys()].join(', ')}`);
-      return found;
-    },
+    pictures: input.pictures,
   };
   const languages = input.tellings.map(({ words: { lang, about } }) => ({ tag: lang, name: about.name, direction: about.direction, textScale: about.textScale }));
   const pages = pagesOf(maker, languages);

@@ -1,7 +1,7 @@
 import { RuleTester } from 'eslint';
 import tseslint from 'typescript-eslint';
 import { describe, it } from 'vitest';
-import { noBareText } from '../../eslint/no-bare-text.mjs';
+import { noBareText } from '../../src/lint/no-bare-text.mjs';
 
 RuleTester.describe = describe;
 RuleTester.it = it;

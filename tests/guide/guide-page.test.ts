@@ -40,9 +40,9 @@ describe('the guide', () => {
     for (const [index, { plan, pictures }] of variants.entries()) {
       const html = guides[index] ?? '';
       expect(html.match(/data-times="\d+"/g)).toHaveLength(plan.steps.length);
-      const stepPictures = pictures.filter(({ id }) => id.startsWith('step:')).length;
+      const stepPictures = pictures.filter(({ of }) => of.what === 'step').length;
       const [, steps = ''] = /(<section id="run-.*)<section id="checks"/s.exec(html) ?? [];
-      const runs = pictures.filter(({ id }) => id.startsWith('run:')).length;
+      const runs = pictures.filter(({ of }) => of.what === 'run').length;
       const [, bench = ''] = /(<section id="step-.*?)<section id="run-/s.exec(html) ?? [];
       expect((bench + steps).match(/<div class="drawing"><svg/g)).toHaveLength(stepPictures + runs);
     }

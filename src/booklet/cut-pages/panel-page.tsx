@@ -14,7 +14,7 @@ export function panelPages(input: CutPagesInput): readonly ReactNode[] {
     return (
       <SheetFrame
         key={`panel ${index}`} input={input} kind="panel" glyph={glyphs.tool('knife')} glyphLabel={words.t('booklet.tools.knife')}
-        source={source} sides={[length, width]} times={times} picture={`panel:${index + 1}`} letters={letters}
+        source={source} sides={[length, width]} times={times} picture={{ what: 'panel-sheet', place: index }} letters={letters}
         alt={words.t('cutting.alt.panel', { sides: sidesOf(input, [length, width]), pieces: isolate(letters.join(' ')) })}
         rule={loosePieces(cuts).length > 0 ? `${rule} ${words.t('cutting.cut-out')}` : rule} damaged={defects.length > 0}
         keep={offCuts.flatMap(({ clear, serves }) => (clear === null || serves.length === 0 ? [] : [{ sides: [clear.width, clear.height], serves }]))}

@@ -1,7 +1,9 @@
 import type { ReactNode } from 'react';
 import type { Serves, Source } from '../../cut/index.ts';
+import { pictureOf, type PictureOf } from '../../draw/index.ts';
 import { Spoken } from '../pages/spoken.tsx';
 import type { Glyph } from '../pages/types.ts';
+import { PicturePlace } from '../pages/picture-place.tsx';
 import { GlyphMark } from '../pages/glyph-mark.tsx';
 import { letteredPieces, PieceTable } from './pieces.tsx';
 import { partOf, sidesOf, sourceOf } from './said.ts';
@@ -16,7 +18,7 @@ interface SheetFrameProps {
   readonly source: Source;
   readonly sides: readonly number[];
   readonly times: number;
-  readonly picture: string;
+  readonly picture: PictureOf;
   readonly alt: string;
   /** Letters of the pieces that come out of one. */
   readonly letters: readonly string[];
@@ -29,8 +31,7 @@ interface SheetFrameProps {
 /** A page for stock pieces cut alike: how many, from which pile, the drawing, the pieces, off-cuts to keep, boxes to tick. */
 export function SheetFrame({ input, kind, glyph, glyphLabel, source, sides, times, picture, alt, letters, rule, damaged, keep }: SheetFrameProps): ReactNode {
   const { words, pictures, placePicture } = input;
-  const size = pictures[picture];
-  if (size === undefined) throw new Error(`cut plan: no picture "${picture}"`);
+  const size = pictureOf(pictures, picture, 'cut plan');
   const pieces = letteredPieces(input).flatMap((piece) => {
     const count = letters.filter((letter) => letter === piece.letter).length;
     return count === 0 ? [] : [{ piece, count }];
@@ -45,7 +46,7 @@ export function SheetFrame({ input, kind, glyph, glyphLabel, source, sides, time
       </div>
       <div className="main">
         <p className="rule">{rule}</p>
-        <div className="picture" style={{ width: `${size.width}mm`, height: `${size.height}mm` }} dangerouslySetInnerHTML={{ __html: placePicture({ id: picture, ...size, alt }) }} />
+        <PicturePlace place={placePicture} of={picture} size={size} alt={alt} />
         {damaged && <p>{words.t('cutting.crossed-out')}</p>}
         <PieceTable input={input} pieces={pieces} />
         {keep.length > 0 && <Keep input={input} keep={keep} />}

@@ -12,7 +12,7 @@ export function tubePages(input: CutPagesInput): readonly ReactNode[] {
   return order.tubes.map(({ source, times, length, usable, pieces, ends, offCut, serves }, index) => (
     <SheetFrame
       key={`tube ${index}`} input={input} kind="tube" glyph={glyphs.tool('saw')} glyphLabel={words.t('booklet.tools.saw')}
-      source={source} sides={[length]} times={times} picture={`tube:${index + 1}`} letters={pieces}
+      source={source} sides={[length]} times={times} picture={{ what: 'tube-sheet', place: index }} letters={pieces}
       alt={words.t('cutting.alt.tube', { length: sidesOf(input, [length]), pieces: isolate(pieces.join(' ')), places: words.list(ends.map((end) => sidesOf(input, [end]))) })}
       rule={words.t(onTheMark ? 'cutting.mark-tube' : 'cutting.mark-tube-beyond')} damaged={usable < length}
       keep={serves.length === 0 ? [] : [{ sides: [offCut], serves }]}

@@ -1,3 +1,4 @@
+import { findPicture, pictureId, piecesOf, type PictureOf } from '../../draw/index.ts';
 import type { Standing, Step } from '../../plan/index.ts';
 import { growth, mostScale, type Flexible } from './break-pages.ts';
 import { caption } from './captions.ts';
@@ -37,8 +38,8 @@ export const finishedScale = 0.45;
 /** A strip across the page between two hairlines. Heights in mm, white included; `flexible` is what its pictures take of it, `growing` those that may be set larger.
  * A step with more pictures than a page holds `goesOn` in the next band, which `comes` from it. `partsHeight` is that of the parts where they stand over the picture. */
 export type Band = Omit<Flexible, 'leads'> & (
-  | { readonly kind: 'step'; readonly headHeight: number; readonly partsHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly string[]; readonly goesOn: boolean; readonly comes: boolean }
-  | { readonly kind: 'run'; readonly leads: true; readonly run: string; readonly times: number; readonly picture: string | null }
+  | { readonly kind: 'step'; readonly headHeight: number; readonly partsHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly PictureOf[]; readonly goesOn: boolean; readonly comes: boolean }
+  | { readonly kind: 'run'; readonly leads: true; readonly run: string; readonly times: number; readonly picture: PictureOf | null }
   | { readonly kind: 'turn'; readonly leads: true; readonly run: string | null }
   | { readonly kind: 'finished'; readonly run: null }
 );
@@ -55,13 +56,13 @@ export function fittedHeight(band: Band, { scale }: Fit): number {
 }
 
 /** Size of one picture of a band against the size it has when nothing is fitted, which is `base` times its own. */
-export function pictureScale(input: BookletInput, id: string, { scale }: Fit, base = 1): number {
-  return Math.min(scale, mostOf(input, id, base));
+export function pictureScale(input: BookletInput, of: PictureOf, { scale }: Fit, base = 1): number {
+  return Math.min(scale, mostOf(input, of, base));
 }
 
 /** How much larger a picture may be set: up to the column's width. */
-function mostOf(input: BookletInput, id: string, base: number): number {
-  return Math.min(mostScale, Math.max(1, sheets[input.paper].main / (pictureSize(input, id).width * base)));
+function mostOf(input: BookletInput, of: PictureOf, base: number): number {
+  return Math.min(mostScale, Math.max(1, sheets[input.paper].main / (pictureSize(input, of).width * base)));
 }
 
 /** The bands of all steps in order: each step, before it what it starts: a run, another standing; the finished item at the end. */
@@ -76,19 +77,20 @@ export function bandsOf(input: BookletInput): readonly Band[] {
 }
 
 function finishedBand(input: BookletInput): Band {
-  const height = pictureSize(input, 'finished').height * finishedScale;
-  return { kind: 'finished', run: null, height: height + 2 * bandPad, flexible: height, growing: [{ height, most: mostOf(input, 'finished', finishedScale) }] };
+  const of: PictureOf = { what: 'finished' };
+  const height = pictureSize(input, of).height * finishedScale;
+  return { kind: 'finished', run: null, height: height + 2 * bandPad, flexible: height, growing: [{ height, most: mostOf(input, of, finishedScale) }] };
 }
 
 function runBand(input: BookletInput, step: Step, before: Step | undefined): Band[] {
   if (step.run === null || step.run === before?.run) return [];
-  const id = `run:${step.run}`;
-  const size = input.pictures[id];
+  const of: PictureOf = { what: 'run', run: step.run };
+  const size = findPicture(input.pictures, of);
   const beside = (size ? size.width * runScale : 0) + (sheets[input.paper].narrow && step.times > 1 ? repeatWidth : 0);
   const told = announcedHeight(input, ({ words }) => words.t('booklet.run', { count: step.times }), beside);
   const least = Math.max(runHeight, told);
   const height = size ? Math.max(least, size.height * runScale + 2 * bandPad) : least;
-  return [{ kind: 'run', height, flexible: height - least, leads: true, run: step.run, times: step.times, picture: size ? id : null }];
+  return [{ kind: 'run', height, flexible: height - least, leads: true, run: step.run, times: step.times, picture: size ? of : null }];
 }
 
 /** Turning the work is a step of its own; only a walk round the upright work, to another side of it, is announced. */
@@ -117,25 +119,25 @@ export const samePose = (one: Standing['pose'], other: Standing['pose']): boolea
 /** One band for a step, or as many as its pictures need; `over` is what stands above the first, mm. */
 function stepBands(input: BookletInput, step: Step, over: number): readonly Band[] {
   const { leastScale } = sheets[input.paper];
-  const ids = picturesOf(input, step);
+  const shown = picturesOf(input, step);
   const [head, further] = [headOf(input, step, false), headOf(input, step, true)];
   const room = (taken: number): number => (pageRoom(input) - taken - stripOf(step, sheets[input.paper]).height - rowGap - 2 * bandPad - 0.5) / leastScale;
   // Where what is said in several languages leaves no room for a picture, the first page is left without one.
-  const pages = packPages(ids.map((id) => ({ id, height: pictureSize(input, id).height + rowGap })), room(further.parts), room(over + head.caption + head.parts));
-  return pages.map((page, index) => stepBand(input, step, page.map(({ id }) => id), index < pages.length - 1, index > 0));
+  const pages = packPages(shown.map((of) => ({ of, height: pictureSize(input, of).height + rowGap })), room(further.parts), room(over + head.caption + head.parts));
+  return pages.map((page, index) => stepBand(input, step, page.map(({ of }) => of), index < pages.length - 1, index > 0));
 }
 
-function stepBand(input: BookletInput, step: Step, ids: readonly string[], goesOn: boolean, comes: boolean): Band {
+function stepBand(input: BookletInput, step: Step, shown: readonly PictureOf[], goesOn: boolean, comes: boolean): Band {
   const { narrow, leastScale } = sheets[input.paper];
-  const flexible = ids.reduce((sum, id) => sum + pictureSize(input, id).height, 0);
+  const flexible = shown.reduce((sum, of) => sum + pictureSize(input, of).height, 0);
   const { caption: headHeight, parts: partsHeight } = headOf(input, step, comes);
-  const column = headHeight + partsHeight + (ids.length === 0 ? 0 : rowGap + flexible + rowGap * ids.length + stripOf(step, sheets[input.paper]).height);
+  const column = headHeight + partsHeight + (shown.length === 0 ? 0 : rowGap + flexible + rowGap * shown.length + stripOf(step, sheets[input.paper]).height);
   const margin = narrow ? 0 : numeralHeight + (comes ? 0 : newPartsHeight(input, step));
   const height = Math.ceil(2 * (Math.max(column, margin) + 2 * bandPad)) / 2;
   return {
     kind: 'step', height, flexible: Math.min(flexible, (height - 2 * bandPad - margin) / (1 - leastScale)),
-    growing: ids.map((id) => ({ height: pictureSize(input, id).height, most: mostOf(input, id, 1) })),
-    headHeight, partsHeight, step, run: step.run, pictures: ids, goesOn, comes,
+    growing: shown.map((of) => ({ height: pictureSize(input, of).height, most: mostOf(input, of, 1) })),
+    headHeight, partsHeight, step, run: step.run, pictures: shown, goesOn, comes,
   };
 }
 
@@ -147,10 +149,10 @@ function headOf(input: BookletInput, step: Step, comes: boolean): NarrowHead {
   return { caption: isSaid ? saidHeight(input, (each) => caption(each, step), main, { size: captionSize, how: 'beside' }) : 0, parts: 0 };
 }
 
-/** `step:7`, then `step:7:a`, `step:7:b` and so on as far as there are any. */
-export function picturesOf({ pictures }: BookletInput, { number }: Step): readonly string[] {
-  const more = Object.keys(pictures).filter((id) => id.startsWith(`step:${number}:`)).sort();
-  return [`step:${number}`, ...more];
+/** A step's pictures in order: its main one, which must be there, and further ones as far as there are any. */
+export function picturesOf({ pictures }: Pick<BookletInput, 'pictures'>, { number }: Step): readonly PictureOf[] {
+  const [, ...further] = piecesOf(pictures, { what: 'step', step: number });
+  return [{ what: 'step', step: number, piece: 0 }, ...further.map(({ of }) => of)];
 }
 
 function newPartsHeight(input: BookletInput, step: Step): number {
@@ -159,9 +161,9 @@ function newPartsHeight(input: BookletInput, step: Step): number {
 }
 
 /** Size of a part's small picture. Throws where it is wider than the margin column that holds it. */
-export function smallSize(input: BookletInput, picture: string): { readonly width: number; readonly height: number } {
+export function smallSize(input: BookletInput, picture: PictureOf): { readonly width: number; readonly height: number } {
   const size = pictureSize(input, picture);
   const { margin, narrow } = sheets[input.paper];
-  if (!narrow && size.width > margin) throw new Error(`booklet: picture "${picture}" is ${size.width} mm wide; the margin holds ${margin} mm`);
+  if (!narrow && size.width > margin) throw new Error(`booklet: picture "${pictureId(picture)}" is ${size.width} mm wide; the margin holds ${margin} mm`);
   return size;
 }

@@ -36,12 +36,12 @@ const mark = 14;
 export function cover(input: BookletInput): readonly ReactNode[] {
   const { model, edition } = input;
   const wordless = edition === 'pictures';
-  const scale = Math.min(1, (pageRoom(input) - nameHeight(input) - factsHeight(input)) / pictureSize(input, 'finished').height);
+  const scale = Math.min(1, (pageRoom(input) - nameHeight(input) - factsHeight(input)) / pictureSize(input, { what: 'finished' }).height);
   return [(
     <div className={inSeveral(input) ? 'cover several' : 'cover'} key="cover">
       <h1 className="name">{wordless ? <SizeMark input={input} height={soleMark} label={itemAndSize(input)} /> : <Said input={input} say={itemName} />}</h1>
       <div className="view">
-        <PlacedPicture input={input} id="finished" alt={finishedAlt(input)} scale={scale} />
+        <PlacedPicture input={input} of={{ what: 'finished' }} alt={finishedAlt(input)} scale={scale} />
       </div>
       <div className="facts">
         {!wordless && <SizeMark input={input} height={mark} />}

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { pictureId, piecesOf, type PictureOf } from '../../draw/index.ts';
 import type { TubeNeed } from '../../model/index.ts';
 import { isolate } from '../words/index.ts';
 import { leastScale } from './break-pages.ts';
@@ -26,22 +27,25 @@ export const barsGap = 8;
  */
 export function cutLengths(input: BookletInput): readonly ReactNode[] {
   const heading = <ChapterHeading input={input} name="lengths" />;
-  const ids = Object.keys(input.pictures).filter((id) => id === 'cut-bars' || id.startsWith('cut-bars:')).sort();
-  if (sheets[input.paper].narrow || ids.length > 1) return inPieces(input, ids, heading);
+  const pieces = piecesOf(input.pictures, { what: 'cut-bars' }).map(({ of }) => of);
+  if (sheets[input.paper].narrow || pieces.length > 1) return inPieces(input, pieces, heading);
   const room = pageRoom(input) - headingHeight(input, 'lengths') - barsGap;
-  const { height } = pictureSize(input, 'cut-bars');
+  const { height } = pictureSize(input, whole);
   const besideTable = Math.min(1, (room - tableHeight(input)) / height);
-  const bars = (scale: number): ReactNode => <PlacedPicture input={input} id="cut-bars" alt={barsAlt(input)} scale={scale} />;
+  const bars = (scale: number): ReactNode => <PlacedPicture input={input} of={whole} alt={barsAlt(input)} scale={scale} />;
   const table = <LengthTable input={input} />;
   return besideTable >= leastScale
     ? [<div className="lengths main" key={0}>{heading}{bars(besideTable)}{table}</div>]
     : [<div className="lengths main" key={0}>{heading}{bars(Math.min(1, room / height))}</div>, <div className="lengths main" key={1}>{table}</div>];
 }
 
-/** The drawing in pieces, `cut-bars`, `cut-bars:a` and so on; the table stands under the last where there is room. */
-function inPieces(input: BookletInput, ids: readonly string[], heading: ReactNode): readonly ReactNode[] {
+/** The drawing in one piece. */
+const whole: PictureOf = { what: 'cut-bars', piece: 0 };
+
+/** The drawing in several pieces; the table stands under the last where there is room. */
+function inPieces(input: BookletInput, pieces: readonly PictureOf[], heading: ReactNode): readonly ReactNode[] {
   const room = pageRoom(input) - barsGap;
-  const drawings = ids.map((id) => ({ height: pictureSize(input, id).height + barsGap, piece: <PlacedPicture key={id} input={input} id={id} alt={barsAlt(input)} /> }));
+  const drawings = pieces.map((of) => ({ height: pictureSize(input, of).height + barsGap, piece: <PlacedPicture key={pictureId(of)} input={input} of={of} alt={barsAlt(input)} /> }));
   const table = { height: tableHeight(input), piece: <LengthTable key="table" input={input} /> };
   return packPages([...drawings, table], room + barsGap, room + barsGap - headingHeight(input, 'lengths')).map((page, index) => (
     <div className="lengths main" key={index}>{index === 0 && heading}{page.map(({ piece }) => piece)}</div>
@@ -56,6 +60,8 @@ function barsAlt({ words, model }: BookletInput): string {
   return words.t('booklet.alt.cut-bars', { pieces });
 }
 
+const smallTube = ({ kind }: TubeNeed): PictureOf => ({ what: 'small-part', kind, plate: 0 });
+
 const pieceName = ({ kind }: TubeNeed): Say => ({ words }) => words.t(`parts.${kind}.name`);
 
 /** Height of the table, mm. */
@@ -67,7 +73,7 @@ function tableHeight(input: BookletInput): number {
 function rowHeight(input: BookletInput, tube: TubeNeed): number {
   if (input.edition === 'pictures') return pieceHeight;
   const { main, narrow } = sheets[input.paper];
-  const width = (narrow ? main - 2 * pieceFigures.narrow : pieceWidth) - pieceGap - pictureSize(input, `small:${tube.kind}`).width;
+  const width = (narrow ? main - 2 * pieceFigures.narrow : pieceWidth) - pieceGap - pictureSize(input, smallTube(tube)).width;
   return Math.max(pieceHeight, Math.ceil(saidHeight(input, pieceName(tube), width, { size: textSize })) + 1);
 }
 
@@ -94,7 +100,7 @@ function LengthRow({ input, tube }: { readonly input: BookletInput; readonly tub
     <tr style={{ height: `${rowHeight(input, tube)}mm` }}>
       <th scope="row" className="piece">
         <div>
-          <PlacedPicture input={input} id={`small:${tube.kind}`} alt={pieceName(tube)(input)} />
+          <PlacedPicture input={input} of={smallTube(tube)} alt={pieceName(tube)(input)} />
           {edition === 'words' && <span><Said input={input} say={pieceName(tube)} /></span>}
         </div>
       </th>

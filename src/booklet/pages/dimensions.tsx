@@ -52,7 +52,7 @@ function namedInHead(input: BookletInput): boolean {
 export function dimensions(input: BookletInput): readonly ReactNode[] {
   const room = pageRoom(input);
   const entries: readonly Entry[] = [
-    { lettered: true, height: letteredScale(input) * pictureSize(input, 'lettered').height },
+    { lettered: true, height: letteredScale(input) * pictureSize(input, { what: 'lettered' }).height },
     // On a wide page the table stands beside the drawing.
     ...(sheets[input.paper].narrow ? [{ table: true as const, height: tableHeight(input) }] : []),
     ...(namedInHead(input) || input.edition === 'pictures' ? [] : [{ sizes: true as const, height: sizeNamesHeight(input) }]),
@@ -62,7 +62,7 @@ export function dimensions(input: BookletInput): readonly ReactNode[] {
     <div className="dimensions" key={index}>
       {index === 0 && <div className="main"><ChapterHeading input={input} name="dimensions" /></div>}
       <div className="lettered">
-        {page.some((entry) => 'lettered' in entry) && <PlacedPicture input={input} id="lettered" alt={lettersAlt(input)} scale={letteredScale(input)} />}
+        {page.some((entry) => 'lettered' in entry) && <PlacedPicture input={input} of={{ what: 'lettered' }} alt={lettersAlt(input)} scale={letteredScale(input)} />}
         {page.some((entry) => (sheets[input.paper].narrow ? 'table' : 'lettered') in entry) && <SizeTable input={input} />}
       </div>
       {page.some((entry) => 'sizes' in entry) && <SizeNames input={input} />}
@@ -77,7 +77,7 @@ type Entry = { readonly height: number } & ({ readonly lettered: true } | { read
 function letteredScale(input: BookletInput): number {
   const sheet = sheets[input.paper];
   const room = pageRoom(input) - headingHeight(input, 'dimensions') - tableHeight(input);
-  const scale = Math.floor((1000 * room) / pictureSize(input, 'lettered').height) / 1000;
+  const scale = Math.floor((1000 * room) / pictureSize(input, { what: 'lettered' }).height) / 1000;
   return sheet.narrow && scale < 1 && scale >= sheet.leastScale ? scale : 1;
 }
 

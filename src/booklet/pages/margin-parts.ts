@@ -1,3 +1,4 @@
+import type { PictureOf } from '../../draw/index.ts';
 import type { Model, PartKind } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { WORK } from '../../work/facts.ts';
@@ -6,8 +7,8 @@ import { countsBySize, type SizedCount } from './part-sizes.ts';
 /** A kind of part in a step's margin: its small picture, and under it how many there are of each length. */
 export interface MarginPart {
   readonly kind: PartKind;
-  /** Name of its small picture. */
-  readonly picture: string;
+  /** Its small picture. */
+  readonly picture: PictureOf;
   readonly counts: readonly SizedCount[];
 }
 
@@ -22,10 +23,10 @@ export function marginParts(model: Model, { action, newParts }: Step): readonly 
   }));
 }
 
-/** `small:<kind>`; of flat panels each kind has its own, `small:flat-panel:2` and so on from the second. */
-function smallPicture({ plates }: Model, kind: PartKind, ids: readonly string[]): string {
+/** The small picture of parts of a kind; of flat panels each kind has its own. */
+function smallPicture({ plates }: Model, kind: PartKind, ids: readonly string[]): PictureOf {
   const place = kind === 'flat-panel' ? plates.findIndex(({ partIds }) => partIds.some((id) => ids.includes(id))) : 0;
-  return `small:${kind}${place > 0 ? `:${place + 1}` : ''}`;
+  return { what: 'small-part', kind, plate: Math.max(0, place) };
 }
 
 /** Parts that the model does not know have no size, but are counted. */

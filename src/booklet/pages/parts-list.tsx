@@ -54,12 +54,12 @@ function sizedPart(input: BookletInput, part: PartCount): SizedPart {
   const ids = input.model.parts.filter(({ kind }) => kind === part.kind).map(({ id }) => id);
   const counts = countsBySize(input.model, ids);
   const least = Math.max(...counts.map(({ size }) => leastWidths[size.length] ?? leastWidths[0]));
-  return { ...part, counts, width: Math.max(least, pictureSize(input, `part:${part.kind}`).width) };
+  return { ...part, counts, width: Math.max(least, pictureSize(input, { what: 'part', kind: part.kind }).width) };
 }
 
 function partRow(input: BookletInput, parts: readonly SizedPart[], leads: boolean): Row {
   const told = Math.max(...parts.map((part) => toldHeight(input, part)));
-  return { parts, leads, told, height: Math.max(...parts.map(({ kind }) => pictureSize(input, `part:${kind}`).height)) + told };
+  return { parts, leads, told, height: Math.max(...parts.map(({ kind }) => pictureSize(input, { what: 'part', kind }).height)) + told };
 }
 
 /** Height of what stands under a part's picture: with words its name, then a line for each size. */
@@ -83,7 +83,7 @@ function PartEntry({ input, part, told }: { readonly input: BookletInput; readon
   const { words, edition } = input;
   return (
     <li style={{ width: `${part.width}mm` }}>
-      <PlacedPicture input={input} id={`part:${part.kind}`} alt={words.t(`parts.${part.kind}.counted`, { count: part.count })} />
+      <PlacedPicture input={input} of={{ what: 'part', kind: part.kind }} alt={words.t(`parts.${part.kind}.counted`, { count: part.count })} />
       <div className="told" style={{ height: `${told - over}mm` }}>
         {edition === 'words' && <p><Said input={input} say={partName(part.kind)} /></p>}
         {part.counts.map((counted) => <CountLine key={counted.size.join()} input={input} counted={counted} />)}

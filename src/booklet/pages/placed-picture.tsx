@@ -1,27 +1,27 @@
 import type { ReactNode } from 'react';
+import { pictureOf, type PictureOf } from '../../draw/index.ts';
+import { PicturePlace } from './picture-place.tsx';
 import { sheets } from './sheet.ts';
 import type { BookletInput, PictureSize } from './types.ts';
 
 interface PlacedPictureProps {
   readonly input: BookletInput;
-  readonly id: string;
+  readonly of: PictureOf;
   readonly alt: string;
   /** Size against the picture's own, 1 unless given. */
   readonly scale?: number;
 }
 
 /** The place of a picture that the booklet must have. Throws where the picture is not there. */
-export function PlacedPicture({ input, id, alt, scale = 1 }: PlacedPictureProps): ReactNode {
-  const own = pictureSize(input, id);
-  const size = { width: scaled(own.width, scale), height: scaled(own.height, scale) };
-  return <div className="picture" style={{ width: `${size.width}mm`, height: `${size.height}mm` }} dangerouslySetInnerHTML={{ __html: input.placePicture({ id, ...size, alt }) }} />;
+export function PlacedPicture({ input, of, alt, scale = 1 }: PlacedPictureProps): ReactNode {
+  const own = pictureSize(input, of);
+  return <PicturePlace place={input.placePicture} of={of} size={{ width: scaled(own.width, scale), height: scaled(own.height, scale) }} alt={alt} />;
 }
 
-/** Size on the page in mm. Throws where the picture is not there. */
-export function pictureSize({ pictures, paper }: BookletInput, id: string): PictureSize {
-  const size = pictures[id];
-  if (!size) throw new Error(`booklet: no picture "${id}"; there are ${Object.keys(pictures).sort().join(', ') || 'none'}`);
-  const scale = id.startsWith('part:') ? 1 : sheets[paper].pictureScale;
+/** Size on the page in mm; a part keeps the scale that is stated beside it. Throws where the picture is not there. */
+export function pictureSize({ pictures, paper }: BookletInput, of: PictureOf): PictureSize {
+  const size = pictureOf(pictures, of, 'booklet');
+  const scale = of.what === 'part' ? 1 : sheets[paper].pictureScale;
   return { width: scaled(size.width, scale), height: scaled(size.height, scale) };
 }
 

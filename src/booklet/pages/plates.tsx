@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { pictureId, type PictureOf } from '../../draw/index.ts';
 import type { FlatPanel } from '../../model/index.ts';
 import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
@@ -13,13 +14,13 @@ export const plateGap = 8;
 export function plates(input: BookletInput): readonly ReactNode[] {
   const room = pageRoom(input);
   const drawings = input.model.plates.map((plate, index) => {
-    const id = `plate:${index + 1}`;
-    return { plate, id, height: pictureSize(input, id).height + plateGap };
+    const of: PictureOf = { what: 'plate', plate: index };
+    return { plate, of, height: pictureSize(input, of).height + plateGap };
   });
   return packPages(drawings, room, room - headingHeight(input, 'plates')).map((page, index) => (
     <div className="plates main" key={index}>
       {index === 0 && <ChapterHeading input={input} name="plates" />}
-      {page.map(({ plate, id }) => <PlacedPicture key={id} input={input} id={id} alt={plateAlt(input, plate)} />)}
+      {page.map(({ plate, of }) => <PlacedPicture key={pictureId(of)} input={input} of={of} alt={plateAlt(input, plate)} />)}
     </div>
   ));
 }

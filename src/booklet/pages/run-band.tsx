@@ -19,7 +19,7 @@ export function RunBand({ input, band, fit }: RunBandProps): ReactNode {
     <div className="band in-run run" style={{ height: `${fittedHeight(band, fit)}mm` }}>
       <span className="repeat">{band.times > 1 && <Spoken text={words.times(band.times)} />}</span>
       <div className="announced">
-        {band.picture !== null && <PlacedPicture input={input} id={band.picture} alt={said} scale={runScale * Math.min(1, fit.scale)} />}
+        {band.picture !== null && <PlacedPicture input={input} of={band.picture} alt={said} scale={runScale * Math.min(1, fit.scale)} />}
         {edition === 'words' && <p><Said input={input} say={(each) => each.words.t('booklet.run', { count: band.times })} how="beside" /></p>}
       </div>
     </div>

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { pictureId } from '../../draw/index.ts';
 import { fittedHeight, pictureScale, rowGap, type Band, type Fit } from './bands.ts';
 import { caption } from './captions.ts';
 import { PlacedPicture } from './placed-picture.tsx';
@@ -30,7 +31,7 @@ export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
       </Head>
       {comes ? <div style={{ height: `${partsHeight}mm` }} /> : <StepMargin input={input} step={step} headHeight={headHeight} partsHeight={partsHeight} />}
       {band.pictures.length > 0 && <div className="work" style={{ gap, paddingTop: gap }}>
-        {band.pictures.map((id) => <PlacedPicture key={id} input={input} id={id} alt={stepAlt(input, step)} scale={pictureScale(input, id, fit)} />)}
+        {band.pictures.map((of) => <PlacedPicture key={pictureId(of)} input={input} of={of} alt={stepAlt(input, step)} scale={pictureScale(input, of, fit)} />)}
         {!goesOn && <StepStrip input={input} step={step} />}
       </div>}
     </article>

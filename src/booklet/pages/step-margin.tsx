@@ -58,7 +58,7 @@ function PartOfStep({ input, part }: { readonly input: BookletInput; readonly pa
   const { narrow } = sheets[input.paper];
   return (
     <li style={{ minHeight: `${smallSize(input, picture).height}mm`, ...(narrow ? { width: `${narrowPartWidth(input, part)}mm` } : {}) }}>
-      <PlacedPicture input={input} id={picture} alt={input.words.t(`parts.${kind}.counted`, { count })} />
+      <PlacedPicture input={input} of={picture} alt={input.words.t(`parts.${kind}.counted`, { count })} />
       {counts.map((each) => <CountAndLength key={each.size.join()} input={input} counted={each} />)}
     </li>
   );

@@ -1,4 +1,5 @@
 import type { Report } from '../../check/index.ts';
+import type { OfPicture } from '../../draw/index.ts';
 import type { Model, PartKind } from '../../model/index.ts';
 import type { Action, Caution, Plan, Standing, Tool } from '../../plan/index.ts';
 import type { Words } from '../words/index.ts';
@@ -13,6 +14,8 @@ export interface PictureSize {
   readonly width: number;
   readonly height: number;
 }
+
+export type SizedPicture = PictureSize & OfPicture;
 
 /** A pictogram: the inside of an `<svg>` on a grid of 48 units' height. */
 export interface Glyph {
@@ -48,7 +51,7 @@ export interface Glyphs {
   readonly loadNumerals: Readonly<Record<LoadGlyph, NumeralPlace>>;
 }
 
-/** The place of a picture as an HTML string: an element of exactly this size (mm) with its words. */
+/** The place of a picture as an HTML string: an element of exactly this size (mm) with its words. Its `id` is that of `pictureId`. */
 export type PlacePicture = (place: PictureSize & { readonly id: string; readonly alt: string }) => string;
 
 export interface BookletInput {
@@ -57,13 +60,9 @@ export interface BookletInput {
   readonly report: Report;
   /** The models of all size variants in the order of the item file, `model`'s own among them. */
   readonly variants: readonly Model[];
-  /**
-   * Sizes of the pictures by id: `finished`, `lettered`, `cut-bars`, `pattern`, `crease-section`,
-   * `plate:<number>` for each of the model's flat panels from 1, `part:<kind>`, `small:<kind>` (of further flat panels `small:flat-panel:<number>` from 2), `step:<number>`,
-   * `step:<number>:a` and so on, `run:<run>`.
-   */
-  readonly pictures: Readonly<Record<string, PictureSize>>;
-  /** mm of paper for one mm of part in the pictures `part:<kind>`; kinds of one scale stand together over its bar. */
+  /** All pictures of the item, of its kinds of parts and of its steps, with their sizes. */
+  readonly pictures: readonly SizedPicture[];
+  /** mm of paper for one mm of part in the pictures of the kinds of parts; kinds of one scale stand together over its bar. */
   readonly partScale: Readonly<Record<PartKind, number>>;
   readonly edition: Edition;
   readonly paper: Paper;

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
+import { findPicture, pictureOf, type PictureOf } from '../../draw/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { workCautions } from '../pages/before.tsx';
 import { finishedAlt, overall } from '../pages/cover.tsx';
@@ -8,7 +9,7 @@ import { itemAndSize } from '../pages/names.ts';
 import { SizeMark } from '../pages/size-mark.tsx';
 import { Spoken } from '../pages/spoken.tsx';
 import { stepAlt } from '../pages/step-alt.ts';
-import type { BookletInput, BookletPages } from '../pages/types.ts';
+import type { BookletInput, BookletPages, PictureSize } from '../pages/types.ts';
 import { isolate } from '../words/index.ts';
 import { overview, overviewGrid, thumbScale, type Grid } from './overview-layout.ts';
 import { posterSheets, type PosterPaper } from './sheet.ts';
@@ -32,7 +33,7 @@ export function overviewPage(poster: PosterInput, paper: PosterPaper): BookletPa
             {input.plan.steps.map((step) => <StepCell key={step.number} input={input} grid={grid} step={step} />)}
             <li className="cell">
               <div className="line"><GlyphMark glyph={input.glyphs.plain('right')} label={input.words.t('booklet.compare')} height={overview.glyph} /></div>
-              <Picture input={input} id="thumb:finished" alt={finishedAlt(input)} scale={thumbScale(grid, thumbSize(input))} />
+              <Picture input={input} of={{ what: 'finished-thumb' }} alt={finishedAlt(input)} scale={thumbScale(grid, thumbSize(input))} />
             </li>
           </ol>
         </div>
@@ -46,11 +47,7 @@ export function overviewPage(poster: PosterInput, paper: PosterPaper): BookletPa
 }
 
 /** All thumbnails are of one size. */
-function thumbSize({ pictures }: BookletInput): { readonly width: number; readonly height: number } {
-  const size = pictures['thumb:finished'];
-  if (!size) throw new Error('poster: no picture "thumb:finished"');
-  return size;
-}
+const thumbSize = ({ pictures }: BookletInput): PictureSize => pictureOf(pictures, { what: 'finished-thumb' }, 'poster');
 
 function Head({ input }: { readonly input: BookletInput }): ReactNode {
   const { words, glyphs, despiteFindings = false } = input;
@@ -70,8 +67,8 @@ function Head({ input }: { readonly input: BookletInput }): ReactNode {
 /** A step: numeral, repetitions and action over its thumbnail; on the bench the action is the thumbnail. */
 function StepCell({ input, grid, step }: { readonly input: BookletInput; readonly grid: Grid; readonly step: Step }): ReactNode {
   const { words, glyphs, pictures } = input;
-  const id = `thumb:${step.number}`;
-  const onBench = pictures[id] === undefined;
+  const of: PictureOf = { what: 'step-thumb', step: step.number };
+  const onBench = findPicture(pictures, of) === undefined;
   const action = (height: number): ReactNode => <GlyphMark glyph={glyphs.action(step.action)} label={onBench ? stepAlt(input, step) : words.t(`actions.names.${step.action}`)} height={height} />;
   return (
     <li className={step.run === null ? 'cell' : 'cell in-run'}>
@@ -82,7 +79,7 @@ function StepCell({ input, grid, step }: { readonly input: BookletInput; readonl
       </div>
       {onBench
         ? action(Math.floor(Math.min(grid.cell.height - overview.line, grid.cell.width) * overview.bench * 10) / 10)
-        : <Picture input={input} id={id} alt={stepAlt(input, step)} scale={thumbScale(grid, thumbSize(input))} />}
+        : <Picture input={input} of={of} alt={stepAlt(input, step)} scale={thumbScale(grid, thumbSize(input))} />}
     </li>
   );
 }

@@ -1,5 +1,6 @@
 import type { CSSProperties, ReactNode } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
+import { pictureId, pictureOf, type PictureOf } from '../../draw/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { workCautions } from '../pages/before.tsx';
 import { picturesOf, walksRound } from '../pages/bands.ts';
@@ -9,6 +10,7 @@ import { GlyphMark } from '../pages/glyph-mark.tsx';
 import { marginParts, type MarginPart } from '../pages/margin-parts.ts';
 import { itemAndSize } from '../pages/names.ts';
 import { sizeText } from '../pages/part-sizes.ts';
+import { PicturePlace } from '../pages/picture-place.tsx';
 import { groupWidths } from '../pages/strip.ts';
 import { SizeMark } from '../pages/size-mark.tsx';
 import { Spoken } from '../pages/spoken.tsx';
@@ -64,7 +66,7 @@ interface PageProps {
 function Finished({ input, paper }: PageProps): ReactNode {
   const { glyphs, words, pictures } = input;
   const { scale: large } = posterSheets[paper];
-  const picture = sizeOf(pictures, 'finished');
+  const picture = pictureOf(pictures, { what: 'finished' }, 'poster');
   const { turn, scale } = wallPage([picture], paper);
   return (
     <Sheet paper={paper} turn={turn} page={1}>
@@ -73,7 +75,7 @@ function Finished({ input, paper }: PageProps): ReactNode {
         <p className="overall"><Spoken text={overall(input)} /></p>
         <p className="print"><Spoken text={isolate(`${words.number(input.revision)} · ${input.contentMark}`)} /></p>
       </div>
-      <div className="view"><Picture input={input} id="finished" alt={finishedAlt(input)} scale={scale} /></div>
+      <div className="view"><Picture input={input} of={{ what: 'finished' }} alt={finishedAlt(input)} scale={scale} /></div>
       <ul className="strip">
         <li className="cautions">
           {workCautions(input.plan).map((caution) => <GlyphMark key={caution} glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={wall.strip * large} />)}
@@ -86,8 +88,8 @@ function Finished({ input, paper }: PageProps): ReactNode {
 
 function StepPage({ input, paper, step }: PageProps & { readonly step: Step }): ReactNode {
   const { words, pictures } = input;
-  const ids = picturesOf(input, step);
-  const { turn, scale, beside } = wallPage(ids.map((id) => sizeOf(pictures, id)), paper);
+  const shown = picturesOf(input, step);
+  const { turn, scale, beside } = wallPage(shown.map((of) => pictureOf(pictures, of, 'poster')), paper);
   const { width } = turned(paper, turn);
   return (
     <Sheet paper={paper} turn={turn} page={step.number + 1}>
@@ -96,31 +98,25 @@ function StepPage({ input, paper, step }: PageProps & { readonly step: Step }): 
         <Parts input={input} paper={paper} step={step} />
       </div>
       <div className={beside ? 'view beside' : 'view'}>
-        {ids.map((id) => <Picture key={id} input={input} id={id} alt={stepAlt(input, step)} scale={scale} />)}
+        {shown.map((of) => <Picture key={pictureId(of)} input={input} of={of} alt={stepAlt(input, step)} scale={scale} />)}
       </div>
       <Strip input={input} paper={paper} step={step} width={width} />
     </Sheet>
   );
 }
 
-function sizeOf(pictures: BookletInput['pictures'], id: string): { readonly width: number; readonly height: number } {
-  const size = pictures[id];
-  if (!size) throw new Error(`poster: no picture "${id}"; there are ${Object.keys(pictures).sort().join(', ') || 'none'}`);
-  return { width: size.width, height: size.height };
-}
-
 interface PictureProps {
   readonly input: BookletInput;
-  readonly id: string;
+  readonly of: PictureOf;
   readonly alt: string;
   readonly scale: number;
 }
 
 /** The place of a picture at a size against its own. */
-export function Picture({ input, id, alt, scale }: PictureProps): ReactNode {
-  const own = sizeOf(input.pictures, id);
+export function Picture({ input, of, alt, scale }: PictureProps): ReactNode {
+  const own = pictureOf(input.pictures, of, 'poster');
   const [width, height] = [own.width, own.height].map((side) => Math.floor(side * scale * 1000) / 1000) as [number, number];
-  return <div className="picture" style={{ width: `${width}mm`, height: `${height}mm` }} dangerouslySetInnerHTML={{ __html: input.placePicture({ id, width, height, alt }) }} />;
+  return <PicturePlace place={input.placePicture} of={of} size={{ width, height }} alt={alt} />;
 }
 
 /** Size of a part's small picture against its own, on A4. */
@@ -149,7 +145,7 @@ function PartOfStep({ input, part: { kind, picture, counts }, scale }: { readonl
   const { words } = input;
   return (
     <li>
-      <Picture input={input} id={picture} alt={words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, { count }) => sum + count, 0) })} scale={scale} />
+      <Picture input={input} of={picture} alt={words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, { count }) => sum + count, 0) })} scale={scale} />
       {counts.map(({ count, size }) => {
         const length = sizeText(words, size);
         return (

@@ -1,4 +1,6 @@
 import type { ReactNode } from 'react';
+import { pictureOf, type PictureOf } from '../../draw/index.ts';
+import { PicturePlace } from '../pages/picture-place.tsx';
 import { COUNTED_KINDS, type SurveyInput } from './types.ts';
 
 const HEAD = ['stock', 'kit', 'place', 'by', 'date'] as const;
@@ -28,8 +30,6 @@ export function countPage(input: SurveyInput): ReactNode {
 }
 
 function Part({ input: { words, pictures, placePicture }, kind }: { readonly input: SurveyInput; readonly kind: (typeof COUNTED_KINDS)[number] }): ReactNode {
-  const id = `small:${kind}`;
-  const size = pictures[id];
-  if (size === undefined) throw new Error(`stock count: no picture "${id}"`);
-  return <div className="picture" style={{ width: `${size.width}mm`, height: `${size.height}mm` }} dangerouslySetInnerHTML={{ __html: placePicture({ id, ...size, alt: words.t(`parts.${kind}.name`) }) }} />;
+  const of: PictureOf = { what: 'small-part', kind, plate: 0 };
+  return <PicturePlace place={placePicture} of={of} size={pictureOf(pictures, of, 'stock count')} alt={words.t(`parts.${kind}.name`)} />;
 }

@@ -1,4 +1,4 @@
-import type { Paper, PictureSize, PlacePicture } from '../pages/index.ts';
+import type { Paper, PlacePicture, SizedPicture } from '../pages/index.ts';
 import type { Words } from '../words/index.ts';
 
 /** Parts that are only counted, in the order of the sheet. */
@@ -7,7 +7,7 @@ export const COUNTED_KINDS = ['joint', 'panel-pin', 'joint-pin', 'wing-nut'] as 
 export interface SurveyInput {
   readonly paper: Paper;
   readonly words: Words;
-  /** Sizes of the pictures `small:<kind>` of the counted kinds. */
-  readonly pictures: Readonly<Record<string, PictureSize>>;
+  /** Sizes of the small pictures of the counted kinds. */
+  readonly pictures: readonly SizedPicture[];
   readonly placePicture: PlacePicture;
 }

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { pictureId, pictureOf, type PictureOf } from '../../draw/index.ts';
 import { Spoken } from '../pages/spoken.tsx';
 import { isolate } from '../words/index.ts';
 import { clock, pieceName } from './names.ts';
@@ -13,7 +14,7 @@ export function cover(input: PackInput): readonly ReactNode[] {
   return [(
     <div className="workshop pack-cover" key="cover">
       <h1 className="name">{words.t('pack.title')}</h1>
-      <div className="views">{input.items.map((item, index) => <View key={index} input={input} item={item} number={index + 1} />)}</div>
+      <div className="views">{input.items.map((item, index) => <View key={index} input={input} item={item} place={index} />)}</div>
       <dl className="facts main">
         {facts(input).map(([name, text]) => <div key={name}><dt>{words.t(`pack.facts.${name}`)}</dt><dd><Spoken text={text} /></dd></div>)}
       </dl>
@@ -26,11 +27,10 @@ export function cover(input: PackInput): readonly ReactNode[] {
   )];
 }
 
-function View({ input, item, number }: { readonly input: PackInput; readonly item: PackItem; readonly number: number }): ReactNode {
+function View({ input, item, place }: { readonly input: PackInput; readonly item: PackItem; readonly place: number }): ReactNode {
   const { words, pictures, placePicture, items } = input;
-  const id = `finished:${number}`;
-  const own = pictures[id];
-  if (own === undefined) throw new Error(`pack: no picture "${id}"`);
+  const of: PictureOf = { what: 'ordered', place };
+  const own = pictureOf(pictures, of, 'pack');
   const perRow = Math.min(items.length, 3);
   const rows = Math.ceil(items.length / perRow);
   const room = { width: (viewRoom.width - (perRow - 1) * viewRoom.gap) / perRow, height: viewRoom.height / rows - 16 };
@@ -39,7 +39,7 @@ function View({ input, item, number }: { readonly input: PackInput; readonly ite
   const alt = words.t('pack.alt.finished', { item: words.t(`items.${item.model.item}.name`), size: words.t(`items.${item.model.item}.sizes.${item.model.size}`) });
   return (
     <div className="view" style={{ width: `${room.width}mm` }}>
-      <div style={{ width: `${width}mm`, height: `${height}mm` }} dangerouslySetInnerHTML={{ __html: placePicture({ id, width, height, alt }) }} />
+      <div style={{ width: `${width}mm`, height: `${height}mm` }} dangerouslySetInnerHTML={{ __html: placePicture({ id: pictureId(of), width, height, alt }) }} />
       <p><b><Spoken text={words.times(item.count)} /></b> {pieceName(words, item)}</p>
     </div>
   );

@@ -1,6 +1,6 @@
 import type { Model, PartKind } from '../../model/index.ts';
 import type { Plan, Timetable, ToolCount } from '../../plan/index.ts';
-import type { Glyphs, PictureSize, PlacePicture } from '../pages/index.ts';
+import type { Glyphs, PlacePicture, SizedPicture } from '../pages/index.ts';
 import type { Paper } from '../print/index.ts';
 import type { Words } from '../words/index.ts';
 import type { Notes } from './notes.ts';
@@ -50,7 +50,7 @@ export interface PackInput {
   readonly paper: Paper;
   readonly words: Words;
   readonly glyphs: Glyphs;
-  /** Sizes of the pictures `finished:<number>`, one for each of `items` from 1. */
-  readonly pictures: Readonly<Record<string, PictureSize>>;
+  /** Sizes of the pictures of the finished items of the order, one for each of `items`. */
+  readonly pictures: readonly SizedPicture[];
   readonly placePicture: PlacePicture;
 }

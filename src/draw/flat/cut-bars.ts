@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../model/index.ts';
-import type { Picture } from '../types.ts';
+import type { DrawnPicture } from '../types.ts';
 import { hatching } from './clip.ts';
 import { runningDimension } from './dimension.ts';
 import { plainShare } from './fractions.ts';
@@ -45,8 +45,8 @@ export function cutBarsPaper(cuts: TubeCuts): Paper {
  * end, lengths in the pieces, plain fractions over them, what is left over hatched, and ×count at the side.
  * Throws a RangeError when pieces and kerfs are longer than the stock, or when the paper is too small.
  */
-export function cutBarsPicture(cuts: TubeCuts, paper: Paper = cutBarsPaper(cuts)): Picture {
-  return toPicture('cut-bars', paper, cutBarsMarks(cuts, paper));
+export function cutBarsPicture(cuts: TubeCuts, paper: Paper = cutBarsPaper(cuts)): DrawnPicture {
+  return toPicture(paper, cutBarsMarks(cuts, paper));
 }
 
 /** The marks of the picture, for the tests. */

@@ -1,5 +1,5 @@
 import type { FlatPattern, Vec2 } from '../../model/index.ts';
-import type { Picture } from '../types.ts';
+import type { DrawnPicture } from '../types.ts';
 import type { Mark } from './marks.ts';
 import { blankStage } from './stages/blank.ts';
 import { creaseStage } from './stages/crease.ts';
@@ -23,8 +23,8 @@ export type Marking =
  * earlier steps left is thin and grey; lines under 4 mm apart are shown again in an enlarged strip or ring.
  * Throws a RangeError when the paper is too small, or when the blank does not fit on the stock panel.
  */
-export function markingPicture(pattern: FlatPattern, marking: Marking, paper: Paper = stepPaper): Picture {
-  return toPicture(`marking-${marking.stage}`, paper, stageMarks(pattern, marking, paper));
+export function markingPicture(pattern: FlatPattern, marking: Marking, paper: Paper = stepPaper): DrawnPicture {
+  return toPicture(paper, stageMarks(pattern, marking, paper));
 }
 
 /** The marks of the picture, for the tests. */

@@ -1,5 +1,5 @@
 import type { FlatPattern } from '../../model/index.ts';
-import type { Box, Picture } from '../types.ts';
+import type { Box, DrawnPicture } from '../types.ts';
 import { legendMarks } from './legend.ts';
 import { capHeights } from './lettering.ts';
 import type { Mark } from './marks.ts';
@@ -26,8 +26,8 @@ const ringDiameter = 42;
  * notch and the lines of one flap dimensioned. Below it, enlarged: the notch's round corner, one flap with its
  * lines and pin holes, the tab's snip; and what each line means. Throws a RangeError when the paper is too small.
  */
-export function patternPicture(pattern: FlatPattern, paper: Paper = patternPaper): Picture {
-  return toPicture('pattern', paper, patternMarks(pattern, paper));
+export function patternPicture(pattern: FlatPattern, paper: Paper = patternPaper): DrawnPicture {
+  return toPicture(paper, patternMarks(pattern, paper));
 }
 
 /** The marks of the picture, for the tests. */

@@ -1,5 +1,5 @@
 import type { FlatPanel, Vec2 } from '../../model/index.ts';
-import type { Box, Picture } from '../types.ts';
+import type { Box, DrawnPicture } from '../types.ts';
 import { linearDimension, runningDimension, runningReach } from './dimension.ts';
 import { capHeights, lengthText, textWidth } from './lettering.ts';
 import type { Mark } from './marks.ts';
@@ -32,8 +32,8 @@ const leastRadius = 0.9;
  * it has and how many such panels there are; on the right the panel itself with its sides and with its holes
  * measured from its lower left corner. Throws a RangeError when it does not fit on the stock or the paper is too small.
  */
-export function platePicture(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper = platePaper): Picture {
-  return toPicture('plate', paper, plateMarks(plate, stock, count, paper));
+export function platePicture(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper = platePaper): DrawnPicture {
+  return toPicture(paper, plateMarks(plate, stock, count, paper));
 }
 
 /** The marks of the picture, for the tests. */

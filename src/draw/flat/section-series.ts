@@ -1,6 +1,6 @@
 import type { FlatPattern, Side, Vec2 } from '../../model/index.ts';
 import { foldSection, patternWrap } from '../../model/index.ts';
-import type { Box, Picture } from '../types.ts';
+import type { Box, DrawnPicture } from '../types.ts';
 import { capHeights } from './lettering.ts';
 import type { Mark } from './marks.ts';
 import { area, arrowhead, circle, line, orderRadius, outline } from './marks.ts';
@@ -48,8 +48,8 @@ export type SeriesEnd = 'folded' | 'pinned';
  * pressed down, pinned; numbered from 1. The last three are drawn larger; the outside is on the right for the right and back
  * sides, on the left for the others. Throws a RangeError when the paper is too small.
  */
-export function sectionSeries(pattern: FlatPattern, side: Side, hardware: Hardware, paper: Paper = stepPaper, until: SeriesEnd = 'pinned'): Picture {
-  return toPicture(`sections-${side}`, paper, seriesMarks(pattern, side, hardware, paper, until));
+export function sectionSeries(pattern: FlatPattern, side: Side, hardware: Hardware, paper: Paper = stepPaper, until: SeriesEnd = 'pinned'): DrawnPicture {
+  return toPicture(paper, seriesMarks(pattern, side, hardware, paper, until));
 }
 
 /** The marks of the picture, for the tests. */

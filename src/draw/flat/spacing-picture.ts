@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../model/index.ts';
-import type { Picture } from '../types.ts';
+import type { DrawnPicture } from '../types.ts';
 import { boxWindow, clipMarks, hatching } from './clip.ts';
 import { runningDimension } from './dimension.ts';
 import { capHeights, lengthText } from './lettering.ts';
@@ -34,8 +34,8 @@ const floorWidth = 3;
  * A post lying with its floor end on the left: marks counted from that end, the sleeves that will stand on them,
  * and one mark enlarged to show which edge of the sleeve it is for. Throws a RangeError on a mark off the post.
  */
-export function spacingPicture(post: PostMarks, paper: Paper = { width: stepPaper.width, height: 90 }): Picture {
-  return toPicture('spacing', paper, spacingMarks(post, paper));
+export function spacingPicture(post: PostMarks, paper: Paper = { width: stepPaper.width, height: 90 }): DrawnPicture {
+  return toPicture(paper, spacingMarks(post, paper));
 }
 
 /** The marks of the picture, for the tests. */

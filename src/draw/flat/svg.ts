@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../model/index.ts';
-import type { Box, Picture } from '../types.ts';
+import type { Box, DrawnPicture } from '../types.ts';
 import { fontSize } from './lettering.ts';
 import type { Weight } from './lettering.ts';
 import type { Mark } from './marks.ts';
@@ -14,11 +14,10 @@ export interface Paper {
 }
 
 /** Turns marks into a finished picture: lengths rounded to 0.01 mm, marks painted in their order. */
-export function toPicture(id: string, paper: Paper, marks: readonly Mark[]): Picture {
+export function toPicture(paper: Paper, marks: readonly Mark[]): DrawnPicture {
   const { width, height } = paper;
   const head = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${num(width)} ${num(height)}" width="${num(width)}mm" height="${num(height)}mm" direction="ltr" fill="none" stroke-linejoin="round" font-family="Noto Sans">`;
   return {
-    id,
     svg: `${head}${marks.map(svgOf).join('')}</svg>`,
     width,
     height,

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { View } from '../../scene/index.ts';
-import type { Body, LineDrawing, Picture, Stroke } from '../types.ts';
+import type { Body, DrawnPicture, LineDrawing, Stroke } from '../types.ts';
 import { clipToHalfPlane } from './clip.ts';
 import { cornersOf } from './corners.ts';
 import { boundsOf, fitInto } from './fit.ts';
@@ -21,7 +21,7 @@ const breakPast = 1.5;
  * wider than `widest` mm of paper, a piece is left out of its middle between two break lines (ISO 128-20:
  * continuous thin line with zigzags); its cross-section keeps its scale.
  */
-export function composeAlone(body: Body, view: View, scale: number, lineDrawing: LineDrawer, widest = Infinity): Picture {
+export function composeAlone(body: Body, view: View, scale: number, lineDrawing: LineDrawer, widest = Infinity): DrawnPicture {
   const drawing = shortened(lineDrawing([body], view), body, view, scale, widest);
   const { least, most } = boundsOf(drawing.strokes.flatMap((stroke) => stroke.points));
   if (!Number.isFinite(least[0])) throw new Error(`part ${body.id}: it has no visible line to draw`);
@@ -29,7 +29,7 @@ export function composeAlone(body: Body, view: View, scale: number, lineDrawing:
   const room = { x: margin, y: margin, width: width - 2 * margin, height: height - 2 * margin };
   const fit = { ...fitInto({ least, most }, room, 1, [0.5, 0.5]), scale };
   const svg = picture(width, height, [strokes(drawing, new Map([[body.id, 'white']]), fit, plainPen)]);
-  return { id: body.id, svg, width, height, labels: [], newPartShares: {} };
+  return { svg, width, height, labels: [], newPartShares: {} };
 }
 
 function shortened(drawing: LineDrawing, body: Body, view: View, scale: number, widest: number): LineDrawing {

@@ -1,5 +1,5 @@
 import type { Scene } from '../../scene/index.ts';
-import type { Box, LineDrawing, Picture } from '../types.ts';
+import type { Box, DrawnPicture, LineDrawing } from '../types.ts';
 import { drawArrow } from './arrows.ts';
 import { coverOf } from './cover.ts';
 import { drawRings, spotsOf } from './details.ts';
@@ -22,7 +22,7 @@ export interface Paper {
  * details, dimension lines, arrows and texts, so set that no two texts overlap. Same input, same bytes.
  * @throws when the scene has nothing to draw or its marks do not fit on the paper.
  */
-export function composePicture(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Picture {
+export function composePicture(scene: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
   const plane = planeOf(scene.view);
   const paints = paintsOf(scene.bodies);
   const drawing = lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies));
@@ -40,7 +40,7 @@ export function composePicture(scene: Scene, paper: Paper, lineDrawing: LineDraw
     ...setting.places.map((place) => place.draw()),
   ]);
   const labels = setting.places.map((place) => rounded(place.box));
-  return { id: scene.id, svg, ...paper, labels, newPartShares: newPartShares(scene, drawing) };
+  return { svg, ...paper, labels, newPartShares: newPartShares(scene, drawing) };
 }
 
 function layOutOrFail(scene: Scene, content: Content, paper: Paper): Layout {

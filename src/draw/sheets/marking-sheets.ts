@@ -1,4 +1,5 @@
 import type { Model } from '../../model/index.ts';
+import { pictureAs } from '../picture-of.ts';
 import type { Picture } from '../types.ts';
 import type { Paper } from '../flat/svg.ts';
 import { overviewSheet } from './overview.ts';
@@ -41,5 +42,5 @@ export function markingSheets(model: Model, sheet: Paper, print: string): readon
     overviewSheet(frame(1), laid, model),
     ...tiles.map(({ tiling, tile, number }, index) => tileSheet(frame(index + 2), tiling, tile, number)),
     ...laid.stripSheets.map((pieces, index) => stripSheet(frame(tiles.length + index + 2), pieces, laid.strips)),
-  ];
+  ].map((drawn, place) => pictureAs({ what: 'marking-sheet', place }, drawn));
 }

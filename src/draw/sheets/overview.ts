@@ -1,5 +1,5 @@
 import type { Model, Vec2 } from '../../model/index.ts';
-import type { Box, Picture } from '../types.ts';
+import type { Box, DrawnPicture } from '../types.ts';
 import { legendMarks } from '../flat/legend.ts';
 import type { Mark } from '../flat/marks.ts';
 import { joinSheets, measureFirst, stripUse } from './how-to.ts';
@@ -19,7 +19,7 @@ const useColumn = 32;
 const plateShare = 0.45;
 
 /** The first sheet: measure, join, what the lines mean, and which sheets make up which drawing. */
-export function overviewSheet(frame: SheetFrame, laid: MarkingSheets, model: Model): Picture {
+export function overviewSheet(frame: SheetFrame, laid: MarkingSheets, model: Model): DrawnPicture {
   const { window } = frame.room;
   const x = window.x + 2;
   const right = window.x + window.width;

@@ -1,11 +1,11 @@
 import type { Model } from '../../model/index.ts';
-import { sleeveEnds } from '../../scene/index.ts';
 import { hatching } from '../flat/clip.ts';
 import { lengthText } from '../flat/lettering.ts';
 import { area, line } from '../flat/marks.ts';
 import type { Mark } from '../flat/marks.ts';
 import { coreTint, pens } from '../flat/pens.ts';
 import type { View } from '../flat/view.ts';
+import { madeAlike, postKinds } from '../post-kinds.ts';
 import { acrossStrip, onStrip, stripHole } from './strip-marks.ts';
 import { holeAcross, holeLane, stripWidth, type Strip } from './strip.ts';
 
@@ -14,17 +14,10 @@ const floor = 5;
 const markLane = 9;
 const figureOver = 2.9;
 
-/** One post of each kind: its length, the lower ends of its sleeves and its holes, all from the foot, mm. */
-interface PostKind {
-  readonly length: number;
-  readonly marks: readonly number[];
-  readonly holes: readonly number[];
-}
-
 /** A strip for each kind of post, from the foot up: where the lower end of every joint's sleeve comes, and its pin. */
 export function postStrips(model: Model): readonly Strip[] {
   const { kit } = model;
-  return postKinds(model).map(({ length, marks, holes }) => {
+  return postKinds(model, madeAlike).map(({ length, marks, holes }) => {
     const sleeve = kit.joint.sleeveAbove + kit.joint.sleeveBelow;
     return {
       kind: 'posts',
@@ -43,16 +36,6 @@ export function postStrips(model: Model): readonly Strip[] {
       ],
     };
   });
-}
-
-function postKinds(model: Model): readonly PostKind[] {
-  const posts = model.parts.flatMap((part): readonly PostKind[] => {
-    const { shape } = part;
-    if (part.kind !== 'post' || shape.form !== 'tube') return [];
-    return [{ length: shape.length, marks: sleeveEnds(model, part.id), holes: shape.holes.map(({ at }) => at + shape.length / 2) }];
-  });
-  const key = (post: PostKind): string => JSON.stringify(post);
-  return posts.filter((post, index) => posts.findIndex((other) => key(other) === key(post)) === index);
 }
 
 /** Where a sleeve will sit, and thick its lower end, which stands on the mark. */

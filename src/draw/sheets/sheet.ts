@@ -1,4 +1,4 @@
-import type { Box, Picture } from '../types.ts';
+import type { Box, DrawnPicture } from '../types.ts';
 import { lengthText, textWidth } from '../flat/lettering.ts';
 import { figure, line } from '../flat/marks.ts';
 import type { Mark } from '../flat/marks.ts';
@@ -35,7 +35,7 @@ export interface PlacedPictogram {
 }
 
 /** A sheet with one tile of a drawing. */
-export function tileSheet(frame: SheetFrame, tiling: Tiling, tile: Tile, number: number): Picture {
+export function tileSheet(frame: SheetFrame, tiling: Tiling, tile: Tile, number: number): DrawnPicture {
   const { window } = frame.room;
   const { least, most } = tiling.template.extent;
   const size = `${lengthText(most[0] - least[0])} × ${lengthText(most[1] - least[1])}`;
@@ -49,7 +49,7 @@ export function tileSheet(frame: SheetFrame, tiling: Tiling, tile: Tile, number:
 }
 
 /** A sheet with pieces of strips side by side. */
-export function stripSheet(frame: SheetFrame, pieces: readonly Segment[], all: readonly (readonly Segment[])[]): Picture {
+export function stripSheet(frame: SheetFrame, pieces: readonly Segment[], all: readonly (readonly Segment[])[]): DrawnPicture {
   const boxes = segmentBoxes(pieces, frame.room.window);
   const map = mapBox(frame.room);
   const pitch = map.height / all.length;
@@ -60,10 +60,10 @@ export function stripSheet(frame: SheetFrame, pieces: readonly Segment[], all: r
 }
 
 /** Marks in their frame: bars in both directions with the pictures that say "measure me", the sheet's number, the print. */
-export function sheetPicture(frame: SheetFrame, marks: readonly Mark[], glyphs: readonly PlacedPictogram[] = []): Picture {
+export function sheetPicture(frame: SheetFrame, marks: readonly Mark[], glyphs: readonly PlacedPictogram[] = []): DrawnPicture {
   const { room: { width, height, window }, sheet, of, print } = frame;
   const measure = measurePlaces(window);
-  const picture = toPicture(`sheet:${sheet}`, { width, height }, [
+  const picture = toPicture({ width, height }, [
     ...marks,
     ...checkBars(window),
     figure(`${sheet}/${of}`, [width - mapWidth - labelRoom / 2, 15], 3.5),

@@ -22,7 +22,7 @@ export function startPage(maker: Maker, languages: readonly LanguageName[]): Gui
     content: (
       <>
         <h1 className="name" data-say={name.number}>{name.text}</h1>
-        <Drawing maker={maker} id="finished" label={say(finishedAlt)} />
+        <Drawing maker={maker} of={{ what: 'finished' }} label={say(finishedAlt)} />
         <div className="row facts">
           <SizeBars maker={maker} />
           <div>
@@ -116,7 +116,7 @@ export function partsPage(maker: Maker): GuidePage {
     <ul className="parts">
       {partCounts(model).map(({ kind, count }) => (
         <li key={kind}>
-          <Small maker={maker} id={`part:${kind}`} label={say((telling) => telling.words.t(`parts.${kind}.counted`, { count }))} />
+          <Small maker={maker} of={{ what: 'part', kind }} label={say((telling) => telling.words.t(`parts.${kind}.counted`, { count }))} />
           <div>
             <Said as="span" phrase={say((telling) => telling.words.t(`parts.${kind}.name`))} />
             {countsBySize(model, model.parts.filter((part) => part.kind === kind).map(({ id }) => id)).map((counted) => (
@@ -138,7 +138,7 @@ export function checksPage(maker: Maker): GuidePage {
         <Mark maker={maker} glyph={base.glyphs.plain('look')} label={say(({ words }) => words.t('booklet.compare'))} />
         <Said phrase={say(({ words }) => words.t('booklet.compare'))} />
       </div>
-      <Drawing maker={maker} id="finished" label={say(finishedAlt)} />
+      <Drawing maker={maker} of={{ what: 'finished' }} label={say(finishedAlt)} />
       {checksOf(base.plan).map((check) => <Check key={check.kind === 'measure' ? `${check.name} ${check.value}` : check.name} maker={maker} check={check} />)}
     </>
   ));

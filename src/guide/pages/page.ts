@@ -17,10 +17,7 @@ export interface Maker {
   readonly base: Telling;
   readonly say: (saying: Saying) => Phrase;
   readonly keep: (glyph: Glyph, kind?: GlyphKind) => string;
-  /** Names of all pictures. */
-  readonly pictures: () => readonly string[];
-  /** Throws where the picture is not there. */
-  readonly picture: (id: string) => Picture;
+  readonly pictures: readonly Picture[];
 }
 
 /** One page of the guide, and its place in the overview. */

@@ -1,5 +1,6 @@
 import { Fragment, type ReactNode } from 'react';
 import { splitIsolates } from '../../booklet/index.ts';
+import { pictureOf, type PictureOf } from '../../draw/index.ts';
 import type { GlyphKind } from '../glyph-store.ts';
 import type { Phrase } from '../phrases.ts';
 import type { Glyph, Maker } from './page.ts';
@@ -33,18 +34,18 @@ export function Mark({ maker, glyph, label, kind, className = '' }: MarkProps): 
 }
 
 /** A drawing that can be looked at closely. */
-export function Drawing({ maker, id, label }: { readonly maker: Maker; readonly id: string; readonly label: Phrase }): ReactNode {
-  return <div className="drawing" dangerouslySetInnerHTML={{ __html: drawn(maker, id, label) }} />;
+export function Drawing({ maker, of, label }: { readonly maker: Maker; readonly of: PictureOf; readonly label: Phrase }): ReactNode {
+  return <div className="drawing" dangerouslySetInnerHTML={{ __html: drawn(maker, of, label) }} />;
 }
 
 /** A small drawing beside its count. */
-export function Small({ maker, id, label }: { readonly maker: Maker; readonly id: string; readonly label: Phrase }): ReactNode {
-  return <span className="small" dangerouslySetInnerHTML={{ __html: drawn(maker, id, label) }} />;
+export function Small({ maker, of, label }: { readonly maker: Maker; readonly of: PictureOf; readonly label: Phrase }): ReactNode {
+  return <span className="small" dangerouslySetInnerHTML={{ __html: drawn(maker, of, label) }} />;
 }
 
-/** The picture's SVG with its words in place of its size on paper. */
-function drawn({ picture }: Maker, id: string, label: Phrase): string {
-  const { svg, width, height } = picture(id);
+/** The picture's SVG with its words in place of its size on paper. Throws where the picture is not there. */
+function drawn({ pictures }: Maker, of: PictureOf, label: Phrase): string {
+  const { svg, width, height } = pictureOf(pictures, of, 'guide');
   const head = svg.slice(0, svg.indexOf('>')).replace(/ (xmlns|width|height|viewBox|role|aria-label)="[^"]*"/g, '');
   const inside = svg.slice(svg.indexOf('>') + 1, svg.lastIndexOf('</svg>')).replace(/\n/g, '');
   return `${head} viewBox="0 0 ${round(width)} ${round(height)}" role="img" aria-label="${escaped(label.text)}" data-label="${label.number}">${inside}</svg>`;

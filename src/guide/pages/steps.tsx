@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import { caption, marginParts, repeatedGlyph, samePose, sizeText, stepAlt } from '../../booklet/index.ts';
+import { caption, marginParts, picturesOf, repeatedGlyph, samePose, sizeText, stepAlt } from '../../booklet/index.ts';
+import { pictureId } from '../../draw/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { controlGlyphs } from './control-glyphs.ts';
 import { Check } from './checks.tsx';
@@ -14,7 +15,10 @@ export function stepPages(maker: Maker): readonly GuidePage[] {
   ]);
 }
 
-export const stepPageId = ({ key }: Step): string => `step-${key.replace(/[^a-z0-9]+/gi, '-')}`;
+export const stepPageId = ({ key }: Step): string => `step-${asAddress(key)}`;
+
+/** In letters, digits and dashes. */
+const asAddress = (text: string): string => text.replace(/[^a-z0-9]+/gi, '-');
 
 /** Steps of one run stand together, and those between two runs. */
 const groupOf = ({ run, standing }: Step): string => (run !== null ? `run-${run}` : standing.name === 'bench' ? 'bench' : 'item');
@@ -31,7 +35,7 @@ function runPage(maker: Maker, step: Step, run: string): GuidePage {
     content: (
       <>
         <h1><span className="numeral"><Figure text={base.words.times(step.times)} /></span></h1>
-        <Drawing maker={maker} id={`run:${run}`} label={label} />
+        <Drawing maker={maker} of={{ what: 'run', run }} label={label} />
         <Said phrase={label} />
       </>
     ),
@@ -57,7 +61,7 @@ function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Ste
         <WalkRound maker={maker} step={step} before={before} />
         <div className="work">
           <Said className="caption" phrase={say((telling) => caption(telling, step))} />
-          <div className="pictures">{picturesOf(maker, step).map((id) => <Drawing key={id} maker={maker} id={id} label={alt} />)}</div>
+          <div className="pictures">{picturesOf(maker, step).map((of) => <Drawing key={pictureId(of)} maker={maker} of={of} label={alt} />)}</div>
           <div className="beside">
             <NewParts maker={maker} step={step} />
             <Strip maker={maker} step={step} />
@@ -68,11 +72,6 @@ function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Ste
       </>
     ),
   };
-}
-
-/** `step:7`, then `step:7:a`, `step:7:b` as far as there are any. */
-function picturesOf({ pictures }: Maker, { number }: Step): readonly string[] {
-  return [`step:${number}`, ...pictures().filter((id) => id.startsWith(`step:${number}:`)).sort()];
 }
 
 function Times({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
@@ -102,7 +101,7 @@ function NewParts({ maker, step }: { readonly maker: Maker; readonly step: Step 
     <ul className="new">
       {parts.map(({ kind, picture, counts }) => (
         <li key={kind}>
-          <Small maker={maker} id={picture} label={say((telling) => telling.words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, each) => sum + each.count, 0) }))} />
+          <Small maker={maker} of={picture} label={say((telling) => telling.words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, each) => sum + each.count, 0) }))} />
           <div>
             {counts.map(({ count, size }) => (
               <p key={size.join()}><b><Figure text={words.times(count)} /></b> <Figure text={sizeText(words, size) ?? ''} /></p>

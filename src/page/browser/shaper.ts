@@ -1,6 +1,6 @@
 import { checkModel } from '../../check/index.ts';
 import { planTubes } from '../../cut/index.ts';
-import { cutBars, patternPicture, plateSheet, type Picture } from '../../draw/index.ts';
+import { cutBars, patternPicture, plateSheet, type DrawnPicture } from '../../draw/index.ts';
 import { buildModel, loadSolids, type Model, type Solids, type Vec3 } from '../../model/index.ts';
 import { letteredScene, type Mark } from '../../scene/index.ts';
 import type { Drawing, Shaped, ShaperAnswer, Subject } from './workers/messages.ts';
@@ -74,6 +74,6 @@ function shaped(run: number, model: Model, solids: Solids, pack: Pack): { packed
 const placesOf = (mark: Mark): readonly Vec3[] => (mark.mark === 'length'
   ? [mark.from, mark.to].map((end): Vec3 => [end[0] + mark.away[0], end[1] + mark.away[1], end[2] + mark.away[2]]) : []);
 
-const drawn = ({ svg, width, height }: Picture): Drawing => ({ svg, width, height });
+const drawn = ({ svg, width, height }: DrawnPicture): Drawing => ({ svg, width, height });
 
 start();

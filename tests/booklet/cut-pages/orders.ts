@@ -1,8 +1,8 @@
 import type { CutOrder, Serves, Thrift } from '../../../src/cut/index.ts';
 import { cutPlanPictures } from '../../../src/draw/index.ts';
 import * as drawn from '../../../src/draw/pictograms/index.ts';
-import { glyphsFrom, type Paper } from '../../../src/booklet/pages/index.ts';
-import { cutPages, COUNTED_KINDS, surveyPages, type CutPagesInput } from '../../../src/booklet/index.ts';
+import { glyphsFrom, type Paper, type SizedPicture } from '../../../src/booklet/pages/index.ts';
+import { cutPages, COUNTED_KINDS, pictureSizes, surveyPages, type CutPagesInput } from '../../../src/booklet/index.ts';
 import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import { itemNamed, modelOf } from '../../support/items.ts';
 import { localesOnDisk, standInPlace } from '../pages/rack-booklet.ts';
@@ -59,11 +59,11 @@ const nothingShort: CutOrder = { ...damagedOrder, kits: { kits: 0, parts: [] } }
 export function cutInput(order: CutOrder, { lang = 'en', paper = 'a4', files = localesOnDisk(), onAsk }: { readonly lang?: string; readonly paper?: Paper; readonly files?: LocaleFiles; readonly onAsk?: (key: string) => void } = {}): CutPagesInput {
   return {
     order, paper, words: loadWords(files, lang, onAsk), contentMark: '0123abcd', placePicture: standInPlace, glyphs: glyphsFrom(drawn),
-    pictures: Object.fromEntries(cutPlanPictures(order).map(({ id, width, height }) => [id, { width, height }])),
+    pictures: pictureSizes(cutPlanPictures(order)),
   };
 }
 
-export const smallPictures = Object.fromEntries(COUNTED_KINDS.map((kind) => [`small:${kind}`, { width: 14, height: 12 }]));
+export const smallPictures = COUNTED_KINDS.map((kind): SizedPicture => ({ of: { what: 'small-part', kind, plate: 0 }, width: 14, height: 12 }));
 
 /** Makes cut plans and sheets to count by until all they can say has been said. */
 export function askForCutting(lang: string, onAsk: (key: string) => void, files = localesOnDisk(), seen: (html: string) => void = () => undefined): void {

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
+import type { PictureOf } from '../../../src/draw/index.ts';
 import { loadWords } from '../../../src/booklet/words/index.ts';
 import { told } from '../words/ask-for-everything.ts';
-import { localesOnDisk, rackInput, rackPlan } from './rack-booklet.ts';
+import { localesOnDisk, rackInput, rackPlan, withoutPicture, withPictures } from './rack-booklet.ts';
 
 /** What stands on paper: the HTML without tags, attributes and the insides of drawings' paths. */
 const textOf = (html: string): string => html.replace(/<[^>]*>/g, '\n').replaceAll('&#x27;', '\'').replace(/\n+/g, '\n');
@@ -31,7 +32,7 @@ describe('the pages', () => {
 
   it('show a step\'s further pictures after its first', () => {
     const input = rackInput();
-    const { html } = bookletPages({ ...input, pictures: { ...input.pictures, 'step:3': { width: 165, height: 60 }, 'step:3:b': { width: 165, height: 50 }, 'step:3:a': { width: 165, height: 50 } } });
+    const { html } = bookletPages({ ...input, pictures: withPictures(input.pictures, ...[0, 2, 1].map((piece) => ({ of: { what: 'step' as const, step: 3, piece }, width: 165, height: piece === 0 ? 60 : 50 }))) });
     expect(picturesOf(html).filter((id) => id.startsWith('step:3:') || id === 'step:3')).toEqual(['step:3', 'step:3:a', 'step:3:b']);
   });
 
@@ -64,7 +65,7 @@ describe('the pages', () => {
   });
 
   it('set a high drawing of the cuts smaller to keep it with its table, or give it a page', () => {
-    const withBars = (height: number): string[] => changed({ pictures: { ...rackInput().pictures, 'cut-bars': { width: 165, height } } })
+    const withBars = (height: number): string[] => changed({ pictures: withPictures(rackInput().pictures, { of: { what: 'cut-bars', piece: 0 }, width: 165, height }) })
       .split('<section class="page"').filter((page) => page.includes('data-picture="cut-bars"') || page.includes('class="pieces"'));
     expect(withBars(210)).toHaveLength(1);
     // By hand: 274 mm of an A4 page less 18 for the heading, 8 of white, 8 + 3 × 14 + 1 of table leave 197 mm of 210.
@@ -174,22 +175,19 @@ describe('right-to-left booklets', () => {
 });
 
 describe('what is missing or does not fit is told', () => {
-  const without = (id: string): (() => string) => () => {
-    const kept = Object.entries(rackInput().pictures).filter(([name]) => name !== id);
-    return changed({ pictures: Object.fromEntries(kept) });
-  };
+  const without = (of: PictureOf): (() => string) => () => changed({ pictures: withoutPicture(rackInput().pictures, of) });
 
   it('a picture', () => {
-    expect(without('step:5')).toThrow('booklet: no picture "step:5"; there are crease-section, cut-bars');
-    expect(without('lettered')).toThrow('no picture "lettered"');
+    expect(without({ what: 'step', step: 5, piece: 0 })).toThrow('booklet: no picture "step:5"; there are crease-section, cut-bars');
+    expect(without({ what: 'lettered' })).toThrow('no picture "lettered"');
   });
 
   it('a small picture wider than the margin', () => {
-    expect(() => changed({ pictures: { ...rackInput().pictures, 'small:cable': { width: 25, height: 8 } } })).toThrow('"small:cable" is 25 mm wide; the margin holds 24 mm');
+    expect(() => changed({ pictures: withPictures(rackInput().pictures, { of: { what: 'small-part', kind: 'cable', plate: 0 }, width: 25, height: 8 }) })).toThrow('"small:cable" is 25 mm wide; the margin holds 24 mm');
   });
 
   it('a step picture higher than a page', () => {
-    expect(() => changed({ pictures: { ...rackInput().pictures, 'step:5': { width: 165, height: 340 } } })).toThrow('do not fit a page');
+    expect(() => changed({ pictures: withPictures(rackInput().pictures, { of: { what: 'step', step: 5, piece: 0 }, width: 165, height: 340 }) })).toThrow('do not fit a page');
   });
 
   it('a strip with too many pictograms', () => {

@@ -6,7 +6,7 @@ import type { LineDrawer } from '../../../src/draw/picture/index.ts';
 import { planeOf, project } from '../../../src/draw/picture/plane.ts';
 import { placed, type Solids } from '../../../src/model/index.ts';
 import { planItem } from '../../../src/plan/index.ts';
-import { bookletPages, type BookletInput, type PictureSize } from '../../../src/booklet/pages/index.ts';
+import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { overviewPage, wallPages } from '../../../src/booklet/posters/index.ts';
 import { EDITION_PAPERS } from '../../../src/booklet/editions.ts';
 import { languagesIn, loadWords } from '../../../src/booklet/words/index.ts';
@@ -46,12 +46,10 @@ describe.each(everySize)('every booklet of the $name has room for all it says', 
     const model = modelOf(item, size);
     const plan = planItem(model, item.order, solids);
     const sets = picturesFor({ model, plan, cuts: planTubes(model), solids }, ['page', 'small', 'thumb'], undefined, outlineOnly);
-    const sizes = (pictures: (typeof sets)['page']): Readonly<Record<string, PictureSize>> => Object.fromEntries(pictures.map(({ id, width, height }) => [id, { width, height }]));
-    const pictures = { page: sizes(sets.page), small: sizes(sets.small), thumb: sizes(sets.thumb) };
     const common = { ...rackInput(), model, plan, report: checkModel(model), variants: item.sizes.map(({ name }) => modelOf(item, name)) };
     of = (format, lang) => {
       const [first = common.words, ...alongside] = lang.split('+').flatMap((each) => words.get(each) ?? []);
-      return { ...common, pictures: pictures[format], words: first, alongside };
+      return { ...common, pictures: sets[format], words: first, alongside };
     };
   });
 

@@ -1,11 +1,11 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { checkModel } from '../../../src/check/index.ts';
 import * as drawn from '../../../src/draw/pictograms/index.ts';
-import { PART_SCALE } from '../../../src/draw/index.ts';
-import { buildModel } from '../../../src/model/index.ts';
+import { findPicture, PART_SCALE, pictureId, type PictureOf } from '../../../src/draw/index.ts';
+import { buildModel, type PartKind } from '../../../src/model/index.ts';
 import type { Plan } from '../../../src/plan/index.ts';
 import { filesOnDisk, readItem } from '../../../src/read/index.ts';
-import { glyphsFrom, type BookletInput, type Edition, type Paper, type PictureSize, type PlacePicture } from '../../../src/booklet/pages/index.ts';
+import { glyphsFrom, type BookletInput, type Edition, type Paper, type PlacePicture, type SizedPicture } from '../../../src/booklet/pages/index.ts';
 import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 
 const root = new URL('../../../', import.meta.url).pathname;
@@ -22,25 +22,33 @@ export function localesOnDisk(): LocaleFiles {
 const stored = JSON.parse(readFileSync(new URL('rack-standard-plan.json', import.meta.url), 'utf8')) as Plan;
 export const rackPlan: Plan = { ...stored, steps: stored.steps.map((step) => ({ ...step, drilled: [], drillsFor: [] })) };
 
+const sized = (width: number, height: number, ...ofs: readonly PictureOf[]): readonly SizedPicture[] => ofs.map((of) => ({ of, width, height }));
+const part = (kind: PartKind): PictureOf => ({ what: 'part', kind });
+const small = (kind: PartKind, plate = 0): PictureOf => ({ what: 'small-part', kind, plate });
+
 /** Stand-in pictures: sizes in mm as the drawings have them. */
-export function standInPictures(plan: Plan): Readonly<Record<string, PictureSize>> {
-  const size = (width: number, height: number): PictureSize => ({ width, height });
-  const steps = plan.steps.map((step) => [`step:${step.number}`, size(165, step.number % 4 === 3 ? 75 : 100)] as const);
-  return {
-    finished: size(150, 175),
-    lettered: size(124, 170),
-    'cut-bars': size(165, 90),
-    pattern: size(165, 190),
-    'crease-section': size(165, 120),
-    'part:panel': size(62, 36), 'part:long-tube': size(120, 6), 'part:short-tube': size(70, 6), 'part:post': size(150, 6), 'part:joint': size(22, 24),
-    'part:panel-pin': size(8, 8), 'part:joint-pin': size(12, 6), 'part:wing-nut': size(8, 6), 'part:cable': size(140, 6),
-    'small:panel': size(22, 14), 'small:long-tube': size(24, 6), 'small:short-tube': size(20, 6), 'small:post': size(24, 6), 'small:joint': size(16, 16),
-    'small:panel-pin': size(8, 12), 'small:joint-pin': size(14, 10), 'small:wing-nut': size(12, 10), 'small:cable': size(24, 8),
-    'part:flat-panel': size(40, 24), 'small:flat-panel': size(20, 12), 'small:flat-panel:2': size(12, 12), 'plate:1': size(165, 105), 'plate:2': size(165, 105),
-    'run:deck': size(50, 18),
-    ...Object.fromEntries(steps),
-  };
-}
+export const standInPictures = (plan: Plan): readonly SizedPicture[] => [
+  ...sized(150, 175, { what: 'finished' }),
+  ...sized(124, 170, { what: 'lettered' }),
+  ...sized(165, 90, { what: 'cut-bars', piece: 0 }),
+  ...sized(165, 190, { what: 'pattern' }),
+  ...sized(165, 120, { what: 'crease-section' }),
+  ...sized(62, 36, part('panel')), ...sized(120, 6, part('long-tube')), ...sized(70, 6, part('short-tube')), ...sized(150, 6, part('post')), ...sized(22, 24, part('joint')),
+  ...sized(8, 8, part('panel-pin')), ...sized(12, 6, part('joint-pin')), ...sized(8, 6, part('wing-nut')), ...sized(140, 6, part('cable')),
+  ...sized(22, 14, small('panel')), ...sized(24, 6, small('long-tube')), ...sized(20, 6, small('short-tube')), ...sized(24, 6, small('post')), ...sized(16, 16, small('joint')),
+  ...sized(8, 12, small('panel-pin')), ...sized(14, 10, small('joint-pin')), ...sized(12, 10, small('wing-nut')), ...sized(24, 8, small('cable')),
+  ...sized(40, 24, part('flat-panel')), ...sized(20, 12, small('flat-panel')), ...sized(12, 12, small('flat-panel', 1)),
+  ...sized(165, 105, { what: 'plate', plate: 0 }, { what: 'plate', plate: 1 }),
+  ...sized(50, 18, { what: 'run', run: 'deck' }),
+  ...plan.steps.flatMap(({ number }) => sized(165, number % 4 === 3 ? 75 : 100, { what: 'step', step: number, piece: 0 })),
+];
+
+/** The pictures with some of another size, or some more. */
+export const withPictures = (pictures: readonly SizedPicture[], ...others: readonly SizedPicture[]): readonly SizedPicture[] =>
+  [...pictures.filter(({ of }) => findPicture(others, of) === undefined), ...others];
+
+export const withoutPicture = (pictures: readonly SizedPicture[], of: PictureOf): readonly SizedPicture[] =>
+  pictures.filter((picture) => pictureId(picture.of) !== pictureId(of));
 
 /** A box of thin lines, with its words, in the place of a picture. */
 export const standInPlace: PlacePicture = ({ id, width, height, alt }) =>

@@ -4,11 +4,12 @@ import { bookletPages, type BookletInput, type PictureSize } from '../../../src/
 import { sheets } from '../../../src/booklet/pages/sheet.ts';
 import { chooseBrowser } from '../../../src/booklet/print/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
-import { partScale } from '../../../src/draw/index.ts';
+import { findPicture, partScale, pictureId, piecesOf } from '../../../src/draw/index.ts';
 import { textSize } from '../../../src/draw/picture/sizes.ts';
+import type { Step } from '../../../src/plan/index.ts';
 import { allFurniture, type Furniture } from './furniture-booklet.ts';
 import { expectSound } from './look.ts';
-import { rackInput, standInPictures } from './rack-booklet.ts';
+import { rackInput, standInPictures, withPictures } from './rack-booklet.ts';
 
 const papers = ['a5', 'half-letter'] as const;
 const small = FORMATS.small;
@@ -28,16 +29,20 @@ const long: PictureSize = { width: 72, height: 6 };
 /** The booklet with stand-in pictures of the sizes that are drawn for small pages. */
 function onSmallPages(input: BookletInput): BookletInput {
   const { full, lettered, pattern, sections, bench, deck, wrap, over, closeUp } = small;
-  const steps = input.plan.steps.flatMap(({ number, action }): [string, PictureSize][] => {
-    const id = `step:${number}`;
-    if (action === 'cut-tubes') return [[id, { width: bench.width, height: 161.3 }], [`${id}:a`, { width: bench.width, height: 109 }]];
-    if (action === 'drill' || action === 'pin-posts') return [[id, over], [`${id}:a`, closeUp]];
-    return number === 14 ? [[id, deck], [`${id}:a`, wrap]] : [[id, bench]];
-  });
-  const pictures = {
-    ...standInPictures(input.plan), 'part:post': long, 'part:long-tube': long, 'part:cable': long, finished: full, lettered, pattern, 'crease-section': sections, 'plate:1': bench, 'plate:2': bench,
-    'cut-bars': { width: bench.width, height: 161.3 }, 'cut-bars:a': { width: bench.width, height: 109 }, ...Object.fromEntries(steps),
+  const bars = [{ width: bench.width, height: 161.3 }, { width: bench.width, height: 109 }];
+  const inPieces = ({ action, number }: Step): readonly PictureSize[] => {
+    if (action === 'cut-tubes') return bars;
+    if (action === 'drill' || action === 'pin-posts') return [over, closeUp];
+    return number === 14 ? [deck, wrap] : [bench];
   };
+  const pictures = withPictures(
+    standInPictures(input.plan),
+    ...(['post', 'long-tube', 'cable'] as const).map((kind) => ({ of: { what: 'part' as const, kind }, ...long })),
+    { of: { what: 'finished' }, ...full }, { of: { what: 'lettered' }, ...lettered }, { of: { what: 'pattern' }, ...pattern }, { of: { what: 'crease-section' }, ...sections },
+    ...[0, 1].map((plate) => ({ of: { what: 'plate' as const, plate }, ...bench })),
+    ...bars.map((size, piece) => ({ of: { what: 'cut-bars' as const, piece }, ...size })),
+    ...input.plan.steps.flatMap((step) => inPieces(step).map((size, piece) => ({ of: { what: 'step' as const, step: step.number, piece }, ...size }))),
+  );
   return { ...input, pictures, partScale: partScale('small') };
 }
 
@@ -75,8 +80,8 @@ describe.each(papers)('pictures on %s', (paper) => {
   it('are all there, in order, a step with more than a page holds going on on the next', () => {
     const { html } = bookletPages(onSmallPages(rackInput({ paper })));
     const pages = html.split('<section class="page"').map((page) => [...page.matchAll(/data-picture="(step:[^"]*)"/g)].map(([, id]) => id));
-    const ids = Object.keys(onSmallPages(rackInput({ paper })).pictures).filter((id) => id.startsWith('step:'));
-    expect(pages.flat()).toEqual(ids.sort((one, other) => one.localeCompare(other, 'en', { numeric: true })));
+    const { plan, pictures } = onSmallPages(rackInput({ paper }));
+    expect(pages.flat()).toEqual(plan.steps.flatMap(({ number }) => piecesOf(pictures, { what: 'step', step: number }).map(({ of }) => pictureId(of))));
     const [first, second] = pages.filter((ids) => ids.some((id) => id?.startsWith('step:1') === true && !/step:1\d/.test(id)));
     expect([first, second]).toEqual([['step:1'], ['step:1:a']]);
     expect(html.match(/<h2/g)).toHaveLength(rackInput().plan.steps.length);
@@ -85,7 +90,7 @@ describe.each(papers)('pictures on %s', (paper) => {
 
   it('stand at the scale that their bar tells', () => {
     const { html } = bookletPages(onSmallPages(rackInput({ paper })));
-    const own = rackInput().pictures['part:joint'];
+    const own = findPicture(rackInput().pictures, { what: 'part', kind: 'joint' });
     expect(html).toContain(`data-picture="part:joint" aria-label="16 corner joints" direction="ltr" width="${own?.width ?? NaN}mm"`);
     expect(html).toContain('1\u202f:\u202f20');
   });

@@ -5,10 +5,11 @@ import { wall } from '../../../src/booklet/posters/wall-layout.ts';
 import { overview } from '../../../src/booklet/posters/overview-layout.ts';
 import { posterSheets } from '../../../src/booklet/posters/sheet.ts';
 import { openPrinter, picturePlace, chooseBrowser, fontCss, type PrintDocument, type Printer } from '../../../src/booklet/print/index.ts';
-import type { BookletInput, BookletPages, PictureSize } from '../../../src/booklet/pages/index.ts';
+import type { BookletInput, BookletPages, SizedPicture } from '../../../src/booklet/pages/index.ts';
 import { FORMATS, THUMB } from '../../../src/draw/formats.ts';
+import { pictureId } from '../../../src/draw/index.ts';
 import { allFurniture } from '../pages/furniture-booklet.ts';
-import { rackInput, standInPictures, type Wanted } from '../pages/rack-booklet.ts';
+import { rackInput, standInPictures, withPictures, type Wanted } from '../pages/rack-booklet.ts';
 import { readPdf } from '../print/readPdf.ts';
 
 let browser: Browser;
@@ -25,16 +26,17 @@ afterAll(async () => { await browser.close(); await printer.close(); });
 const bench = new Set(['cut-tubes', 'cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches', 'crease', 'half-cut', 'cut-panel', 'mark-posts']);
 
 /** With stand-ins of the sizes in which the pictures are drawn, two for every third step. */
-function withPictures(input: BookletInput): BookletInput {
+function asPosters(input: BookletInput): BookletInput {
   const { bench: flat, over, closeUp, full } = FORMATS.small;
-  const pictures = input.plan.steps.flatMap(({ number, action }): [string, PictureSize][] => [
-    ...(number % 3 === 0 ? [[`step:${number}`, over], [`step:${number}:a`, closeUp]] as [string, PictureSize][] : [[`step:${number}`, flat]] as [string, PictureSize][]),
-    ...(bench.has(action) ? [] : [[`thumb:${number}`, THUMB]] as [string, PictureSize][]),
+  const ofSteps = input.plan.steps.flatMap(({ number, action }): readonly SizedPicture[] => [
+    ...(number % 3 === 0 ? [over, closeUp] : [flat]).map((size, piece) => ({ of: { what: 'step' as const, step: number, piece }, ...size })),
+    ...(bench.has(action) ? [] : [{ of: { what: 'step-thumb' as const, step: number }, ...THUMB }]),
   ]);
-  return { ...input, placePicture: picturePlace, pictures: { ...standInPictures(input.plan), ...Object.fromEntries(pictures), finished: full, 'thumb:finished': THUMB } };
+  const pictures = withPictures(standInPictures(input.plan), ...ofSteps, { of: { what: 'finished' }, ...full }, { of: { what: 'finished-thumb' }, ...THUMB });
+  return { ...input, placePicture: picturePlace, pictures };
 }
 
-const rack = (wanted: Wanted = {}): BookletInput => withPictures(rackInput({ ...wanted, edition: 'pictures' }));
+const rack = (wanted: Wanted = {}): BookletInput => asPosters(rackInput({ ...wanted, edition: 'pictures' }));
 const editions = { wall: wallPages, overview: overviewPage } as const;
 const documentOf = ({ html, css, title, dir }: BookletPages, lang: string, paper: PosterPaper): PrintDocument =>
   ({ id: 'poster', html, css, title, dir, lang, paper, contentMark: 'm' });
@@ -80,7 +82,7 @@ const textOf = (html: string): string => html.replace(/<[^>]*>/g, '\n').replace(
 
 describe.each([['wall', 'a3'], ['wall', 'a4'], ['wall', 'letter'], ['overview', 'a4'], ['overview', 'letter']] as const)('the edition %s on %s', (edition, paper) => {
   it.each(['en', 'ar'])('stays on its pages, without a word (%s)', async (lang) => {
-    for (const input of [rack({ lang }), withPictures(furnitureInput('bed', { lang, edition: 'pictures' })), withPictures({ ...furnitureInput('desk', { lang, edition: 'pictures' }), despiteFindings: true })]) {
+    for (const input of [rack({ lang }), asPosters(furnitureInput('bed', { lang, edition: 'pictures' })), asPosters({ ...furnitureInput('desk', { lang, edition: 'pictures' }), despiteFindings: true })]) {
       const pages = editions[edition](input, paper);
       const { outside } = await look(pages, lang);
       expect(outside).toEqual([]);
@@ -117,8 +119,7 @@ describe('the wall edition', () => {
   });
 
   it('is printed on pages of the paper, each turned as its picture asks', async () => {
-    const sizes = Object.entries(rack().pictures);
-    const book = await printer.pictures(sizes.map(([id, { width, height }]) => ({ id, width, height, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><path d="M1 1H9V9z"/></svg>` })));
+    const book = await printer.pictures(rack().pictures.map(({ of, width, height }) => ({ id: pictureId(of), width, height, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><path d="M1 1H9V9z"/></svg>` })));
     const pages = wallPages(rack(), 'a3');
     const pdf = await readPdf(await printer.document(documentOf(pages, 'en', 'a3'), book));
     expect(pdf.getPageCount()).toBe(pages.pageCount);

@@ -77,7 +77,7 @@ describe.each(booklets)('the standard rack in %s, %s, on %s', (lang, edition, pa
 
   it('has words in its language for every picture', async () => {
     const figures = dictsWith(await pdfOf(lang, edition, paper), 'S', 'Figure');
-    const steps = rack.variant.pictures.filter((picture) => picture.id.startsWith('step:'));
+    const steps = rack.variant.pictures.filter(({ of }) => of.what === 'step');
     expect(figures.length).toBeGreaterThan(steps.length);
     const alts = figures.map((figure) => textOf(figure.lookup(key('Alt'))) ?? '');
     expect(alts.filter((alt) => !(scripts[wordsOf(lang).lang] ?? /$^/).test(alt))).toEqual([]);
@@ -119,7 +119,7 @@ describe.each(booklets)('the standard rack in %s, %s, on %s', (lang, edition, pa
 describe('the pages', () => {
   it.each(booklets)('set no picture of a step smaller than can be read, nor much larger than the others (%s, %s, %s)', (lang, edition, paper) => {
     const { html } = rack.document(lang, edition, paper);
-    for (const { id, width } of rack.variant.pictures.filter((picture) => picture.id.startsWith('step:'))) {
+    for (const { id, width } of rack.variant.pictures.filter(({ of }) => of.what === 'step')) {
       const [, placed] = new RegExp(`aria-label="${id}\\u241F[^"]*" width="([\\d.]+)mm"`).exec(html) ?? [];
       expect(Number(placed) / width).toBeGreaterThanOrEqual(leastScale - 1e-3);
       expect(Number(placed) / width).toBeLessThanOrEqual(mostScale + 1e-3);

@@ -48,7 +48,7 @@ export function packInput({ lang = 'en', paper = 'a4', learners = 12, order = [[
     contentMark: '3f9c1a7e',
     words: loadWords(locales, lang, onAsk),
     glyphs: glyphsFrom(drawn),
-    pictures: Object.fromEntries(items.map((_, index) => [`finished:${index + 1}`, { width: 96, height: 100 }])),
+    pictures: items.map((_, place) => ({ of: { what: 'ordered', place }, width: 96, height: 100 })),
     placePicture: standInPlace,
   };
 }

@@ -1,4 +1,4 @@
-import type { Box, Picture } from '../../../src/draw/index.ts';
+import type { Box, DrawnPicture } from '../../../src/draw/index.ts';
 import type { Mark } from '../../../src/draw/flat/marks.ts';
 import { labelBoxes } from '../../../src/draw/flat/marks.ts';
 import type { Vec2 } from '../../../src/model/index.ts';
@@ -9,12 +9,12 @@ export function overlaps(labels: readonly Box[]): readonly string[] {
 }
 
 /** Labels that stick out of the picture. */
-export function outside({ labels, width, height }: Picture): readonly string[] {
+export function outside({ labels, width, height }: DrawnPicture): readonly string[] {
   return labels.filter(({ x, y, width: w, height: h }) => x < 0 || y < 0 || x + w > width || y + h > height).map(show);
 }
 
 /** Points of lines and areas that stick out of the picture, read from the SVG text. */
-export function pointsOutside({ svg, width, height }: Picture): readonly string[] {
+export function pointsOutside({ svg, width, height }: DrawnPicture): readonly string[] {
   return [...svg.matchAll(/ d="([^"]*)"/g)]
     .flatMap(([, d = '']) => [...d.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)])
     .filter(([, x, y]) => Number(x) < -0.01 || Number(y) < -0.01 || Number(x) > width + 0.01 || Number(y) > height + 0.01)
@@ -22,7 +22,7 @@ export function pointsOutside({ svg, width, height }: Picture): readonly string[
 }
 
 /** Texts of a picture in the order they stand in the file. */
-export function texts({ svg }: Picture): readonly string[] {
+export function texts({ svg }: DrawnPicture): readonly string[] {
   return [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, words = '']) => words);
 }
 

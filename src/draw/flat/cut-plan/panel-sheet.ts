@@ -1,6 +1,6 @@
 import { loosePieces, numberedCuts, type NumberedCut, type PanelSheet, type Rectangle } from '../../../cut/index.ts';
 import type { Vec2 } from '../../../model/index.ts';
-import type { Picture } from '../../types.ts';
+import type { DrawnPicture } from '../../types.ts';
 import { runningDimension, runningReach } from '../dimension.ts';
 import { capHeights, lengthText, textWidth } from '../lettering.ts';
 import { area, arrowhead, circle, figure, labelBoxes, line, orderRadius, outline, type Mark } from '../marks.ts';
@@ -40,10 +40,10 @@ export function soundCorner({ length, width, defects }: PanelSheet): Datum {
  * How a panel is cut: its pieces with their letters, the cuts from edge to edge numbered in the order they are made,
  * every place counted from one sound corner, off-cuts hatched, damage crossed out.
  */
-export function panelSheetPicture(id: string, sheet: PanelSheet): Picture {
+export function panelSheetPicture(sheet: PanelSheet): DrawnPicture {
   const marks = panelSheetMarks(sheet);
   const lowest = Math.max(...labelBoxes(marks).map(({ y, height }) => y + height), panelView(sheet).low);
-  return toPicture(id, { width: paperWidth, height: Math.ceil(lowest + 2) }, marks);
+  return toPicture({ width: paperWidth, height: Math.ceil(lowest + 2) }, marks);
 }
 
 /** The marks of the picture, for the tests. */

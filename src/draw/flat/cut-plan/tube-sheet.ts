@@ -1,6 +1,6 @@
 import type { TubeSheet } from '../../../cut/index.ts';
 import type { Vec2 } from '../../../model/index.ts';
-import type { Picture } from '../../types.ts';
+import type { DrawnPicture } from '../../types.ts';
 import { runningDimension } from '../dimension.ts';
 import { capHeights, lengthText } from '../lettering.ts';
 import { area, figure, labelBoxes, line, orderRadius, outline, type Mark } from '../marks.ts';
@@ -27,10 +27,10 @@ const NO_CUT = 0.5;
  * How a tube is sawn: its pieces with their letters, the cuts numbered in the order they are made, their places
  * counted from the sound end, the off-cut hatched, a damaged end crossed out.
  */
-export function tubeSheetPicture(id: string, sheet: TubeSheet): Picture {
+export function tubeSheetPicture(sheet: TubeSheet): DrawnPicture {
   const marks = tubeSheetMarks(sheet);
   const lowest = Math.max(above + barHeight, ...labelBoxes(marks).map(({ y, height }) => y + height));
-  return toPicture(id, { width: paperWidth, height: Math.ceil(lowest + 2) }, marks);
+  return toPicture({ width: paperWidth, height: Math.ceil(lowest + 2) }, marks);
 }
 
 /** The marks of the picture, for the tests. */

@@ -9,11 +9,11 @@ export interface ShapeStore {
 
 export function newShapeStore(): ShapeStore {
   const shapes = new Map<string, Geometry>();
+  let kept: string | null = null;
   return {
     take: ({ series, fresh }) => {
-      for (const key of shapes.keys()) {
-        if (!key.startsWith(`${series}/`)) shapes.delete(key);
-      }
+      if (series !== kept) shapes.clear();
+      kept = series;
       for (const geometry of fresh) shapes.set(geometry.key, geometry);
     },
     shape: (key) => shapes.get(key),
