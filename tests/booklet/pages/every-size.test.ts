@@ -8,7 +8,8 @@ import { placed, type Solids } from '../../../src/model/index.ts';
 import { planItem } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput, type PictureSize } from '../../../src/booklet/pages/index.ts';
 import { overviewPage, wallPages } from '../../../src/booklet/posters/index.ts';
-import { EDITION_PAPERS } from '../../../src/booklet/editions.ts';
+import { PAPERS } from '../../../src/booklet/papers/index.ts';
+import { PUBLICATIONS } from '../../../src/booklet/publications/facts.ts';
 import { languagesIn, loadWords } from '../../../src/booklet/words/index.ts';
 import { everySize, modelOf, rememberingSolids } from '../../support/items.ts';
 import { localesOnDisk, rackInput } from './rack-booklet.ts';
@@ -55,8 +56,8 @@ describe.each(everySize)('every booklet of the $name has room for all it says', 
     };
   });
 
-  it.each(EDITION_PAPERS.words)('with and without words, on %s', (paper) => {
-    const format = paper === 'a5' || paper === 'half-letter' ? 'small' : 'page';
+  it.each(PUBLICATIONS.words.papers)('with and without words, on %s', (paper) => {
+    const { format } = PAPERS[paper];
     for (const lang of item.sizes.at(-1)?.name === size ? all : longest) {
       const { pageCount } = bookletPages({ ...of(format, lang), edition: 'words', paper });
       expect([lang, pageCount > 10 && pageCount < 150]).toEqual([lang, true]);
@@ -66,8 +67,8 @@ describe.each(everySize)('every booklet of the $name has room for all it says', 
 
   it('as posters', () => {
     for (const lang of ['en', 'ar']) {
-      for (const paper of EDITION_PAPERS.wall) expect(wallPages(of('small', lang), paper).pageCount).toBeGreaterThan(10);
-      for (const paper of EDITION_PAPERS.overview) expect(overviewPage(of('thumb', lang), paper).pageCount).toBe(1);
+      for (const paper of PUBLICATIONS.wall.papers) expect(wallPages(of('small', lang), paper).pageCount).toBeGreaterThan(10);
+      for (const paper of PUBLICATIONS.overview.papers) expect(overviewPage(of('thumb', lang), paper).pageCount).toBe(1);
     }
   });
 });
