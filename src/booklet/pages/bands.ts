@@ -148,7 +148,7 @@ function headOf(input: BookletInput, step: Step, comes: boolean): NarrowHead {
 }
 
 /** `step:7`, then `step:7:a`, `step:7:b` and so on as far as there are any. */
-export function picturesOf({ pictures }: BookletInput, { number }: Step): readonly string[] {
+export function picturesOf({ pictures }: Pick<BookletInput, 'pictures'>, { number }: Step): readonly string[] {
   const more = Object.keys(pictures).filter((id) => id.startsWith(`step:${number}:`)).sort();
   return [`step:${number}`, ...more];
 }
