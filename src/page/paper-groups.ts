@@ -44,6 +44,9 @@ export function directionsOf(locales: LocaleFiles, langs: readonly string[]): nu
   return new Set(firsts.map((lang) => readAbout(locales, lang).direction)).size;
 }
 
+/** Whether an edition is made for each language, and so cannot be made for none. */
+export const hasWords = ({ needs }: Edition): boolean => needs.languages === 'language';
+
 /** The editions to choose from: those with words first. */
 export const editionsOffered: readonly Edition[] = [...EDITIONS].sort((one, other) => Number(hasWords(other)) - Number(hasWords(one)));
 
@@ -52,6 +55,3 @@ export const bookletsOffered = editionsOffered.filter(({ series }) => series ===
 
 /** The papers to choose from, small ones last. */
 export const papersOffered: readonly string[] = papersOf('full', 'large', 'half').filter((paper) => EDITIONS.some((edition) => comesOn(edition, paper)));
-
-/** Whether an edition is made for each language, and so cannot be made for none. */
-export const hasWords = ({ needs }: Edition): boolean => needs.languages === 'language';

@@ -13,7 +13,7 @@ import { wall } from './wall/facts.ts';
 import { words } from './words/facts.ts';
 import { workshopPack } from './workshop-pack/facts.ts';
 
-/** All publications; editions in the order in which they are offered. */
+/** All publications by their names; editions in the order in which they are offered. */
 export const PUBLICATIONS = {
   pictures, words, wall, overview, stitched,
   'cut-plan': cutPlan,
@@ -21,7 +21,7 @@ export const PUBLICATIONS = {
   'marking-sheets': markingSheets,
   'workshop-pack': workshopPack,
   'phone-guide': phoneGuide,
-} as const satisfies { readonly [Name in string]: Publication & { readonly name: Name } };
+} as const satisfies Readonly<Record<string, Publication>>;
 
 export type PublicationName = keyof typeof PUBLICATIONS;
 
