@@ -20,7 +20,7 @@ export interface Job extends PlannedWork {
 }
 
 /** Work on the thing as a whole. */
-export const WHOLE: StepDetail = { on: 'whole' };
+const WHOLE: StepDetail = { on: 'whole' };
 
 /** The side that work is done on, if it is one side's. */
 export const sideOf = (detail: StepDetail): Side | null => ('side' in detail ? detail.side : null);

@@ -7,7 +7,7 @@ export interface Standing extends Placed {
 }
 
 /** Shared volume under this is rounding, mm³. */
-export const TOUCH = 1;
+const TOUCH = 1;
 /** The stretch of a slide on which two boxes pass each other is tried in this many places and at its end, but not closer than this (mm). */
 const TRIES_PER_MEETING = 8;
 const CLOSEST_TRIES = 10;

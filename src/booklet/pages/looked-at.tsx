@@ -11,7 +11,7 @@ import { Said, saidHeight } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** First and last number of each unbroken row of a chapter's steps, in order; none where it shows no work. */
-export function stepsShown({ steps }: Plan, chapter: ChapterName): readonly (readonly [number, number])[] {
+function stepsShown({ steps }: Plan, chapter: ChapterName): readonly (readonly [number, number])[] {
   const numbers = steps.filter(({ action }) => WORK[action].shownIn === chapter).map(({ number }) => number);
   const firsts = numbers.filter((number) => !numbers.includes(number - 1));
   const lasts = numbers.filter((number) => !numbers.includes(number + 1));

@@ -21,7 +21,7 @@ export function refuseForeignLetters(page: PDFPage, content: PageContent, where:
 }
 
 /** Base names of a page's fonts; a Type 3 font has none. */
-export function fontNames(page: PDFPage): readonly string[] {
+function fontNames(page: PDFPage): readonly string[] {
   const resources = page.node.lookup(PDFName.of('Resources'), PDFDict);
   const fonts = resources.lookupMaybe(PDFName.of('Font'), PDFDict);
   return (fonts?.values() ?? []).map((value) => {

@@ -3,8 +3,8 @@ import type { Box, DrawnPicture } from '../types.ts';
 import { legendMarks } from '../flat/legend.ts';
 import type { Mark } from '../flat/marks.ts';
 import { joinSheets, measureFirst, stripUse } from './how-to.ts';
+import type { MarkingSheets } from './laid-out.ts';
 import { parting, stripMap, tilingMap } from './maps.ts';
-import type { MarkingSheets } from './marking-sheets.ts';
 import { sheetPens } from './pens.ts';
 import { sheetPicture, type SheetFrame } from './sheet.ts';
 

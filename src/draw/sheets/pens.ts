@@ -19,7 +19,7 @@ export const sheetPens = {
 } as const satisfies Readonly<Record<string, Pen>>;
 
 /** How far a register mark's cross and its filled quarters reach from its middle, mm. */
-export const registerReach = 4;
+const registerReach = 4;
 const quarterRadius = 2;
 const quarterSteps = 6;
 

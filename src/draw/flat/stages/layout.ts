@@ -1,6 +1,6 @@
 import type { FlatPattern } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
-import { capHeights, textWidth } from '../lettering.ts';
+import { capHeights } from '../lettering.ts';
 import type { Mark } from '../marks.ts';
 import { figure } from '../marks.ts';
 import { flapOn } from '../panel-lines.ts';
@@ -58,9 +58,7 @@ export function countMark(count: number, x: number, y: number): Mark {
   return figure(countText(count), [x, y], capHeights.count, 700);
 }
 
-export const countText = (count: number): string => `×${count}`;
-
-export const countWidth = (count: number): number => textWidth(countText(count), capHeights.count, 700);
+const countText = (count: number): string => `×${count}`;
 
 /** The count under a strip. */
 export function stripCount(strip: Strip, count: number): Mark {

@@ -1,6 +1,6 @@
-import { languagesIn, readAbout, readWords, type FlatWords, type LocaleFiles } from './locale-files.ts';
-import { baseKey, pluralForm, pluralForms } from './plurals.ts';
-import { noSource, type WordsFault } from './words-error.ts';
+import { languagesIn, readAbout, readWords, type FlatWords, type LocaleFiles } from '../../../src/booklet/words/locale-files.ts';
+import { baseKey, pluralForm, pluralForms } from '../../../src/booklet/words/plurals.ts';
+import { noSource, type WordsFault } from '../../../src/booklet/words/words-error.ts';
 
 /**
  * Holds every language against the source language and says what differs: keys missing or too many,
