@@ -20,7 +20,7 @@ export function localesOnDisk(): LocaleFiles {
 
 /** Steps of the standard rack as the room `plan` gave them; shape and standing of the parts left out, the pages need none. */
 const stored = JSON.parse(readFileSync(new URL('rack-standard-plan.json', import.meta.url), 'utf8')) as Plan;
-export const rackPlan: Plan = { ...stored, steps: stored.steps.map((step) => ({ ...step, drilled: [], drillsFor: [] })) };
+export const rackPlan: Plan = { ...stored, steps: stored.steps.map((step) => ({ ...step, drilled: [], drillsFor: [], waits: 0 })) };
 
 const sized = (width: number, height: number, ...ofs: readonly PictureOf[]): readonly SizedPicture[] => ofs.map((of) => ({ of, width, height }));
 const part = (kind: PartKind): PictureOf => ({ what: 'part', kind });
