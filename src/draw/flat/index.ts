@@ -5,6 +5,6 @@ export { platePaper, platePicture } from './plate-picture.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
 export { spacingPicture, type PostMarks } from './spacing-picture.ts';
 export { stepPaper } from './step-paper.ts';
-export type { Paper } from './svg.ts';
+export type { Paper } from '../kit/svg.ts';
 export { panelSheetPicture } from './cut-plan/panel-sheet.ts';
 export { tubeSheetPicture } from './cut-plan/tube-sheet.ts';
