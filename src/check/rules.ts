@@ -29,7 +29,7 @@ function testLoadOf(model: Model, limits: Limits): Limit | null {
 }
 
 /** Number of the school size mark that a size is named after (`mark-3`), or null. */
-export function schoolMark({ size }: Model): number | null {
+function schoolMark({ size }: Model): number | null {
   const mark = /^mark-(\d)$/.exec(size)?.[1];
   return mark === undefined ? null : Number(mark);
 }

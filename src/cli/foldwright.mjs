@@ -3,6 +3,8 @@
 import { fileURLToPath } from 'node:url';
 import { register } from 'tsx/esm/api';
 
+// React checks much more while it is developed with; none of it shows in a page.
+process.env.NODE_ENV ??= 'production';
 process.env.TSX_TSCONFIG_PATH = fileURLToPath(new URL('../../tsconfig.json', import.meta.url));
 register();
 await import('./main.ts');

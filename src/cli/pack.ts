@@ -67,8 +67,8 @@ const orderName = (order: readonly OrderLine[]): string => order.map(({ item, si
 /** Each line of the order with its model, plan and notes. Throws when a check fails or a note names no step. */
 async function workedThrough(order: readonly OrderLine[], lang: string): Promise<readonly PackItem[]> {
   const drafts = order.map(({ item, size, count }) => {
-    const { model, report } = soundSize(item, size);
-    return { item, model, count, revision: item.revision, notes: notesFor(item, lang), fixToWall: report.advice.fixToWall };
+    const { model } = soundSize(item, size);
+    return { item, model, count, revision: item.revision, notes: notesFor(item, lang) };
   });
   const items: PackItem[] = [];
   // The solid kernel keeps every shape it built: one for each plan, let go after it.
@@ -80,7 +80,7 @@ async function workedThrough(order: readonly OrderLine[], lang: string): Promise
 export type PackContent = Omit<PackInput, 'paper' | 'words' | 'pictures'>;
 
 /** What the pack tells: who does what when, with which tools, from which stock. */
-export function packContent(items: readonly PackItem[], learners: number, start: number, plan: CutPlanner): PackContent {
+function packContent(items: readonly PackItem[], learners: number, start: number, plan: CutPlanner): PackContent {
   const works = items.map(({ model, plan, count }): OrderedWork => ({ item: model.item, size: model.size, count, steps: plan.steps }));
   const timetable = timetableOf(works, learners, start);
   if (timetable.days.length > MOST_DAYS) {
@@ -99,7 +99,7 @@ export function packContent(items: readonly PackItem[], learners: number, start:
 }
 
 /** The pack as a document to print, its pictures still to be laid in. */
-export function packDocument(input: PackInput): PrintDocument {
+function packDocument(input: PackInput): PrintDocument {
   const { html, css, title, dir } = packDocumentPages(input);
   const { words: { lang }, paper, contentMark } = input;
   return { id: `pack-${lang}-${paper}`, html, css, lang, dir, title, paper, contentMark };

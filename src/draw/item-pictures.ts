@@ -8,9 +8,10 @@ import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
 import { composeAlone, composePicture, type LineDrawer, type Paper } from './picture/index.ts';
 import { remembered } from './remembered.ts';
-import { arrowsOnly, cutBarsInPieces, plateSheet, stepPictures, stepThumb } from './step-pictures.ts';
+import { arrowsOnly, stepPictures, stepThumb } from './step-pictures.ts';
 import { pictureAs, type PictureOf } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
+import { cutBarsInPieces, plateSheet } from './work-kit/index.ts';
 
 /** mm of paper for one mm of part on the page of parts: large ones at 1:10, small ones at 1:2 (scales of ISO 5455, from memory). */
 export const PART_SCALE: Readonly<Record<PartKind, number>> = {

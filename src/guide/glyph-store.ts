@@ -1,4 +1,9 @@
-import type { Glyph } from './pages/page.ts';
+/** A pictogram: the inside of an `<svg>` on a grid of 48 units' height. */
+export interface Glyph {
+  readonly svg: string;
+  /** Units. */
+  readonly width: number;
+}
 
 /** Pictograms are kept once and referred to wherever they stand: a page of steps repeats them hundreds of times. */
 export interface GlyphStore {

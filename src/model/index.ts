@@ -1,11 +1,9 @@
 export type * from './types.ts';
 export { buildModel } from './build.ts';
-export { axesFor, buildDeck, FLAT, WRAPPED, type Deck } from './deck.ts';
-export { faceTurn } from './faces.ts';
-export { CORNERS, cornersOf } from './frame.ts';
-export { tubeShape } from './tube.ts';
+export { axesFor, FLAT, WRAPPED } from './deck.ts';
+export { cornersOf } from './frame.ts';
 export { flatPattern, onSide } from './pattern.ts';
-export { asMatrix, chained, facing, moved, placed, standstill, turned, undone } from './pose.ts';
+export { asMatrix, chained, moved, placed, standstill, turned, undone } from './pose.ts';
 export { foldSection, turnsAt, type Section } from './section.ts';
 export { loadSolids, type Box3, type Placed, type Solids } from './solids/kernel.ts';
 export {

@@ -1,6 +1,7 @@
 import { FaultError, type OrderWish } from '../read/index.ts';
+import type { Rule } from '../work/facts.ts';
 import type { Job } from './jobs.ts';
-import { mayLink, type Rule } from './rules.ts';
+import { mayLink } from './rules.ts';
 import type { OrderReason } from './types.ts';
 
 /** Joins what must hold (needs, geometry), what the designer wishes and what good practice asks. */
@@ -57,7 +58,7 @@ const fault = (wish: OrderWish, field: string, found: string, remedy: string): F
   new FaultError([{ position: wish.position, field, found, remedy }]);
 
 /** One link of an order as a plain sentence. */
-export function explained(link: OrderReason): string {
+function explained(link: OrderReason): string {
   const because = link.parts.length > 0 ? `, or ${link.parts.join(', ')} would be in the way` : ` (${link.rule})`;
   return `"${link.first}" comes before "${link.then}"${because}`;
 }

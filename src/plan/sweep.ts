@@ -7,7 +7,7 @@ export interface Standing extends Placed {
 }
 
 /** Shared volume under this is rounding, mm³. */
-export const TOUCH = 1;
+const TOUCH = 1;
 /** The stretch of a slide on which two boxes pass each other is tried in this many places and at its end, but not closer than this (mm). */
 const TRIES_PER_MEETING = 8;
 const CLOSEST_TRIES = 10;
@@ -67,10 +67,10 @@ function sweptNear(mover: Placed, by: Vec3, obstacle: Placed, solids: Solids): b
 
 function foldBlockers<Obstacle extends Standing>(panel: Placed | undefined, side: Side, standing: readonly Obstacle[], solids: Solids): readonly Obstacle[] {
   if (panel?.shape.form !== 'panel') return [];
-  // The other flaps lie still, away from whatever this one can meet: tried flat, one set of shapes serves all states.
+  // The rest of the panel lies still: its moving flap is tried alone.
   const { shape, pose } = panel;
   const tries = [...Array.from({ length: FOLD_TRIES }, (_, index) => (index + 1) / FOLD_TRIES), JUST_BEFORE_HOME];
-  const stages = tries.map((stage): Placed => ({ pose, shape: { ...shape, folding: { ...FLAT, [side]: stage } } }));
+  const stages = tries.map((stage): Placed => ({ pose, shape: { ...shape, folding: { ...FLAT, [side]: stage }, split: { side, piece: 'flap' } } }));
   const back = undone(pose);
   return standing.filter((obstacle) =>
     flapReaches(shape.pattern, side, solids.box({ shape: obstacle.shape, pose: chained(back, obstacle.pose) }))

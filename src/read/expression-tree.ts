@@ -15,7 +15,7 @@ export type Tree =
   | { readonly is: 'sign'; readonly sign: Sign; readonly left: Tree; readonly right: Tree }
   | { readonly is: 'call'; readonly name: FunctionName; readonly values: readonly Tree[] };
 
-export const signs = ['+', '-', '*', '/', '^'] as const;
+const signs = ['+', '-', '*', '/', '^'] as const;
 export type Sign = (typeof signs)[number];
 
 export const functionNames = ['min', 'max', 'floor', 'ceil', 'round', 'abs', 'sqrt', 'sin', 'cos', 'tan'] as const;

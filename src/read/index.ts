@@ -1,12 +1,10 @@
 export type * from './types.ts';
-export type { ReadFiles } from './files.ts';
 export { filesInMemory, listItems } from './files.ts';
 export { filesOnDisk } from './files-on-disk.ts';
 export { FaultError, faultLine } from './faults.ts';
 export { readItem } from './item.ts';
 export { namesOf } from './item-values.ts';
 export { pointName } from './piece-names.ts';
-export type { Point } from './piece-names.ts';
 export { kitFromText } from './kit.ts';
 export { readMeasure } from './quantities.ts';
 export { withSizeValues } from './size-values.ts';

@@ -38,7 +38,7 @@ export const parameterSchema = section({
 
 export const expressionSchema = expression('Worked out from parameters and other expressions, for example height - 2 * lowest.');
 
-export const quantitySchema = z.union([z.string(), z.number()], { error: messages.quantity })
+const quantitySchema = z.union([z.string(), z.number()], { error: messages.quantity })
   .meta({ description: 'A number with its unit, for example 1000 mm, or a plain number for a count.' });
 
 export const deckSchema = section({

@@ -39,7 +39,7 @@ export function workOut(working: Working, expressions: readonly NamedExpression[
 }
 
 /** The value of an expression; null when it has none, which is told, or when it needs a name without a value, which is told elsewhere. */
-export function valueOf({ source, size, names, faults }: Working, placed: PlacedExpression, more: Names = {}): Quantity | null {
+function valueOf({ source, size, names, faults }: Working, placed: PlacedExpression, more: Names = {}): Quantity | null {
   const known = { ...names, ...more };
   if (!placed.needs.every((name) => Object.hasOwn(known, name))) return null;
   const value = valueOrFault(source, placed, known, size);

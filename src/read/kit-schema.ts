@@ -1,4 +1,3 @@
-import { z } from 'zod';
 import { fileName, measure, oneWord, section, share, shareAboveZero, wholeFromOne } from './fields.ts';
 import { messages } from './messages.ts';
 
@@ -97,5 +96,3 @@ export const kitSchema = section({
   ...kitSections,
   contents: contents.optional(),
 }, 'One retired structure, as delivered. Every number carries its unit.');
-
-export type KitFile = z.output<typeof kitSchema>;

@@ -5,9 +5,9 @@ import { messages } from './messages.ts';
 import { stockMessages } from './stock-messages.ts';
 
 /** Words of the stock file. */
-export const CORNERS_OF_PANEL = ['lower-left', 'lower-right', 'upper-left', 'upper-right'] as const;
-export const DAMAGE = ['hole', 'broken-corner', 'rib', 'seam', 'other'] as const;
-export const GRAIN = ['length', 'width'] as const;
+const CORNERS_OF_PANEL = ['lower-left', 'lower-right', 'upper-left', 'upper-right'] as const;
+const DAMAGE = ['hole', 'broken-corner', 'rib', 'seam', 'other'] as const;
+const GRAIN = ['length', 'width'] as const;
 
 const zeroOrMore = (purpose: string) =>
   z.int({ error: stockMessages.wholeFromZero }).min(0, { error: stockMessages.wholeFromZero }).max(stockMessages.mostCounted, { error: stockMessages.wholeFromZero }).default(0).meta({ description: purpose });

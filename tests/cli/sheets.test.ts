@@ -3,7 +3,7 @@ import { sheetSet } from '../../src/cli/sheets.ts';
 import { soundSize } from '../../src/cli/sound.ts';
 import { openPrinter, PAPER_SIZES, type Paper } from '../../src/booklet/index.ts';
 import { sheetWhite } from '../../src/draw/index.ts';
-import { laidOut, type MarkingSheets } from '../../src/draw/sheets/marking-sheets.ts';
+import { laidOut, type MarkingSheets } from '../../src/draw/sheets/laid-out.ts';
 import { overlap } from '../../src/draw/sheets/room.ts';
 import { segmentBoxes, segmentView } from '../../src/draw/sheets/segments.ts';
 import type { Model } from '../../src/model/index.ts';

@@ -9,8 +9,8 @@ import { panelSides, partOf, sidesOf, tubeSides } from './said.ts';
 import type { CutPagesInput } from './types.ts';
 
 /** Height of a table's head and of each line in it, mm; a row has a line for each use. */
-export const pieceHead = 8;
-export const pieceLine = 6;
+const pieceHead = 8;
+const pieceLine = 6;
 const pieceGap = 2.4;
 
 export interface LetteredPiece {
@@ -25,7 +25,7 @@ export const letteredPieces = ({ order }: CutPagesInput): readonly LetteredPiece
   ...order.panelPieces.map((piece) => ({ ...piece, sides: panelSides(piece) })),
 ];
 
-export const pieceRowHeight = ({ uses }: LetteredPiece): number => uses.length * pieceLine + pieceGap;
+const pieceRowHeight = ({ uses }: LetteredPiece): number => uses.length * pieceLine + pieceGap;
 
 /** The chapter's title with the white under it, mm. */
 const headingHeight = ({ words }: CutPagesInput): number => headingLine * lineScale(words) + headingWhite;

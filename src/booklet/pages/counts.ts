@@ -1,7 +1,7 @@
 import type { Model, PartKind } from '../../model/index.ts';
 
 /** The order in which parts are listed: the big ones first. */
-export const partOrder: readonly PartKind[] = ['panel', 'flat-panel', 'long-tube', 'short-tube', 'post', 'cable', 'joint', 'panel-pin', 'joint-pin', 'wing-nut'];
+const partOrder: readonly PartKind[] = ['panel', 'flat-panel', 'long-tube', 'short-tube', 'post', 'cable', 'joint', 'panel-pin', 'joint-pin', 'wing-nut'];
 
 export interface PartCount {
   readonly kind: PartKind;

@@ -13,7 +13,7 @@ import { Said, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Rows of the table, its head, and the white under the drawing, mm. */
-export const pieceHeight = 14;
+const pieceHeight = 14;
 /** Columns of the pieces on a wide page, and of their figures; on a narrow page the pieces have the rest. */
 export const pieceWidth = 84;
 export const pieceFigures = { wide: 36, narrow: 32 } as const;

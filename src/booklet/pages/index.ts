@@ -4,6 +4,6 @@ export { figure } from './colophon.tsx';
 export { lengthName } from './dimensions.tsx';
 export { Spoken } from './spoken.tsx';
 export { stepAlt } from './step-alt.ts';
-export { glyphsFrom, type Pictograms } from './glyphs-from.ts';
+export { glyphsFrom } from './glyphs-from.ts';
 export { loadInKilograms } from './load-in-kilograms.ts';
-export type { BookletInput, BookletPages, Edition, Glyph, Glyphs, Paper, PictureSize, PlacePicture, SizedPicture, PlainGlyph } from './types.ts';
+export type { BookletInput, BookletPages, Edition, Glyphs, Paper, PictureSize, PlacePicture, SizedPicture } from './types.ts';

@@ -1,3 +1,3 @@
 export { overviewPage } from './overview.tsx';
 export type { PosterPaper } from './sheet.ts';
-export { wallPages, type PosterInput } from './wall.tsx';
+export { wallPages } from './wall.tsx';

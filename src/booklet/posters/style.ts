@@ -1,8 +1,7 @@
 import { pairGap } from '../pages/check-pictures.tsx';
 import { overview, type Grid } from './overview-layout.ts';
 import { digitShare, posterMargin, posterSheets, type PosterPaper } from './sheet.ts';
-import { turned, wall } from './wall-layout.ts';
-import { groupGap, innerGap } from './wall.tsx';
+import { groupGap, innerGap, turned, wall } from './wall-layout.ts';
 
 const ground = `
 html, body { margin: 0; padding: 0; }

@@ -15,6 +15,10 @@ export const wall = {
   between: 4,
 } as const;
 
+/** White between groups of the strip, and between pictograms of one group, mm on A4. */
+export const groupGap = 4;
+export const innerGap = 2;
+
 /** A size in mm. */
 export interface Extent {
   readonly width: number;

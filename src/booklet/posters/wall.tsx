@@ -21,7 +21,7 @@ import { isolate } from '../words/index.ts';
 import { PosterFoot } from './foot.tsx';
 import { posterMargin, posterSheets, type PosterPaper } from './sheet.ts';
 import { wallStyle } from './style.ts';
-import { turned, wall, wallPage, type WallPage } from './wall-layout.ts';
+import { groupGap, innerGap, turned, wall, wallPage, type WallPage } from './wall-layout.ts';
 
 /** A poster's input is a booklet's; its own `edition` and `paper` count for nothing. */
 export type PosterInput = Omit<BookletInput, 'edition' | 'paper'>;
@@ -159,10 +159,6 @@ function PartOfStep({ input, part: { kind, picture, counts }, scale }: { readonl
   );
 }
 
-/** White between groups of the strip, and between pictograms of one group, mm on A4. */
-export const groupGap = 4;
-export const innerGap = 2;
-
 /** Action, tools, people, cautions; at the far end what to look at: as high as the page's width allows. */
 function Strip({ input, paper, step, width }: PageProps & { readonly step: Step; readonly width: number }): ReactNode {
   const { words, glyphs } = input;
@@ -181,7 +177,7 @@ function Strip({ input, paper, step, width }: PageProps & { readonly step: Step;
 }
 
 /** The highest pictograms with which a strip fits a page `width` mm wide on A4's scale. Throws where not even the least do. */
-export function stripHeight(step: Step, width: number): number {
+function stripHeight(step: Step, width: number): number {
   const room = width - 2 * posterMargin - wallFoot;
   const found = wall.stripHeights.find((height) => {
     const groups = groupWidths(step, height, innerGap).filter((each) => each > 0);
@@ -192,4 +188,4 @@ export function stripHeight(step: Step, width: number): number {
 }
 
 /** Room at the far end of the strip for the size's mark, mm on A4. */
-export const wallFoot = 14;
+const wallFoot = 14;

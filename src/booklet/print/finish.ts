@@ -1,12 +1,14 @@
-import { PDFDict, PDFDocument, PDFName } from 'pdf-lib';
-import type { PDFPage, PDFRef } from 'pdf-lib';
+import { PDFDict, PDFName } from 'pdf-lib';
+import type { PDFDocument, PDFPage, PDFRef } from 'pdf-lib';
 import { settleFigure, waitingFigures } from './figures.ts';
 import type { WaitingFigure } from './figures.ts';
 import { refuseForeignLetters } from './letters.ts';
 import { nameOutline } from './outline.ts';
-import { boxAfter, fillMarkedRectangles, paintsSomething } from './pageContent.ts';
-import type { MarkedRectangle } from './pageContent.ts';
+import type { PageContent } from './operators.ts';
+import { boxAfter, edited, fillMarkedRectangles, paintsSomething } from './pageContent.ts';
+import type { Edit, MarkedRectangle } from './pageContent.ts';
 import { addResource, readContent, writeContent } from './pageStream.ts';
+import { openPdf, writePdf } from './pdfFile.ts';
 import { drawForm, pictureForms } from './pictureForms.ts';
 import type { OpenedBook, PictureForm } from './pictureForms.ts';
 import { fixDates, renumberNodes, setFileId, setProperty } from './sameBytes.ts';
@@ -29,23 +31,29 @@ const SHAPE_TOLERANCE = 0.002;
  * or a letter is in none of the fonts.
  */
 export async function finish(words: Uint8Array, doc: PrintDocument, book: OpenedBook, { places, headings, texts, tooWide }: Shown): Promise<Uint8Array> {
-  const pdf = await PDFDocument.load(words, { updateMetadata: false });
-  refuseBlankEnd(pdf, doc);
+  const pdf = await openPdf(words);
+  // Each page is unpacked and read once, and packed again once with all that is changed on it.
+  const contents = new Map(pdf.getPages().map((page) => [page, readContent(page)]));
+  refuseBlankEnd(contents, doc);
   refuseTooWide(doc, tooWide);
-  pdf.getPages().forEach((page, index) => refuseForeignLetters(page, `document “${doc.id}”, page ${index + 1}`));
-  nameTexts(pdf, doc.id, texts);
-  layPictures(pdf, doc, book, places);
+  [...contents].forEach(([page, content], index) => refuseForeignLetters(page, content, `document “${doc.id}”, page ${index + 1}`));
+  const named = nameTexts(pdf, contents, doc.id, texts);
+  const laid = layPictures(pdf, contents, doc, book, places);
+  for (const [page, content] of contents) {
+    const edits = [...named.get(page) ?? [], ...laid.get(page) ?? []];
+    if (edits.length > 0) writeContent(page, edited(content, edits));
+  }
   nameOutline(pdf, doc.id, headings);
   setProperties(pdf, doc);
   setDirection(pdf, doc);
   renumberNodes(pdf);
-  return pdf.save({ useObjectStreams: true, addDefaultPage: false, updateFieldAppearances: false });
+  return writePdf(pdf);
 }
 
-function refuseBlankEnd(pdf: PDFDocument, doc: PrintDocument): void {
-  const last = pdf.getPages().at(-1);
-  if (last && paintsSomething(readContent(last))) return;
-  throw new Error(`document “${doc.id}”: page ${pdf.getPageCount()}, the last, is blank; something is taller than its sheet or breaks the page at the very end`);
+function refuseBlankEnd(contents: ReadonlyMap<PDFPage, PageContent>, doc: PrintDocument): void {
+  const last = [...contents.values()].at(-1);
+  if (last && paintsSomething(last)) return;
+  throw new Error(`document “${doc.id}”: page ${contents.size}, the last, is blank; something is taller than its sheet or breaks the page at the very end`);
 }
 
 /** A browser shrinks every page of a document to the width of its widest: gauges and patterns would come out untrue. */
@@ -53,24 +61,25 @@ function refuseTooWide(doc: PrintDocument, [first]: Shown['tooWide']): void {
   if (first) throw new Error(`document “${doc.id}”: something on page ${first.page} reaches ${((first.by * 25.4) / 96).toFixed(1)} mm over its edge, and all pages would be shrunk for it; make it narrower`);
 }
 
-function layPictures(pdf: PDFDocument, doc: PrintDocument, book: OpenedBook, places: number): void {
+/** Puts each picture into its Figure. Gives what is to be changed on each page. */
+function layPictures(pdf: PDFDocument, contents: ReadonlyMap<PDFPage, PageContent>, doc: PrintDocument, book: OpenedBook, places: number): ReadonlyMap<PDFPage, readonly Edit[]> {
   const figures = waitingFigures(pdf);
   if (figures.length !== places) {
     throw new Error(`document “${doc.id}”: ${places} places for pictures, but ${figures.length} were printed; a place must be visible and stand alone`);
   }
   const formOf = pictureForms(pdf, book);
   const state = pdf.context.register(pdf.context.obj({ Type: 'ExtGState', ca: 1, CA: 1, BM: 'Normal', LW: 1, LC: 0, LJ: 0, ML: 10 }));
-  for (const page of pdf.getPages()) {
+  return new Map([...contents].map(([page, content]) => {
     const here = figures.filter((figure) => figure.page === page.ref);
-    if (here.length > 0) layPicturesOnPage(page, here, formOf, state);
-  }
+    return [page, here.length > 0 ? picturesOnPage(page, content, here, formOf, state) : []];
+  }));
 }
 
-function layPicturesOnPage(page: PDFPage, figures: readonly WaitingFigure[], formOf: (id: string) => PictureForm, state: PDFRef): void {
+function picturesOnPage(page: PDFPage, content: PageContent, figures: readonly WaitingFigure[], formOf: (id: string) => PictureForm, state: PDFRef): readonly Edit[] {
   const waiting = new Map(figures.map((figure) => [figure.mcid, figure]));
   addResource(page, 'ExtGState', STATE, state);
   const names = new Map<PDFRef, string>();
-  const filled = fillMarkedRectangles(readContent(page), (place) => {
+  const edits = fillMarkedRectangles(content, (place) => {
     const figure = waiting.get(place.mcid);
     if (!figure) return undefined;
     waiting.delete(place.mcid);
@@ -82,7 +91,7 @@ function layPicturesOnPage(page: PDFPage, figures: readonly WaitingFigure[], for
   });
   const [lost] = waiting.values();
   if (lost) throw new Error(`picture “${lost.picture}”: its place has no rectangle on the page; nothing may cover or restyle it`);
-  writeContent(page, filled);
+  return edits;
 }
 
 function layPicture(figure: WaitingFigure, form: PictureForm, name: string, place: MarkedRectangle): string {

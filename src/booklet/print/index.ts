@@ -1,12 +1,11 @@
-export { BROWSER_VARIABLE, chooseBrowser } from './chooseBrowser.ts';
+export { chooseBrowser } from './chooseBrowser.ts';
 export type { Machine } from './machine.ts';
 export { PRINTABLE_LANGS, fontCss, scriptOf } from './fonts.ts';
 export { PAPER_SIZES, POINTS_PER_MM } from './paper.ts';
 export { picturePlace } from './place.ts';
-export type { Place } from './place.ts';
 export { openPrinter } from './printer.ts';
-export type { PrinterOptions } from './printer.ts';
 export { structElements } from './figures.ts';
 export { rawContent } from './pageStream.ts';
-export { FIXED_DATE, setFileId } from './sameBytes.ts';
+export { setFileId } from './sameBytes.ts';
 export type * from './types.ts';
+export { openPdf, writePdf } from './pdfFile.ts';

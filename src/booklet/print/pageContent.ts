@@ -1,87 +1,82 @@
+import { textIn, type Operator, type PageContent, type Span } from './operators.ts';
+
 /** A matrix of PDF: x' = a x + c y + e, y' = b x + d y + f. */
 export type Matrix = readonly [number, number, number, number, number, number];
 
-interface Token { readonly text: string; readonly start: number; readonly end: number }
-
-/** Strings, dictionaries, names, brackets, comments, then numbers and operators (ISO 32000-1, 7.2 and 7.8.2). */
-const TOKEN = /\((?:\\[\s\S]|[^\\()])*\)|<<|>>|<[0-9A-Fa-f\s]*>|\/[^\s()<>[\]{}/%]*|[[\]]|%[^\r\n]*|[^\s()<>[\]{}/%]+/g;
-
 const PAINTS = new Set(['f', 'f*', 'F', 'S', 's', 'B', 'B*', 'b', 'b*', 'Tj', 'TJ', "'", '"', 'Do', 'sh', 'BI']);
+const SHOWS_TEXT = new Set(['Tj', 'TJ', "'", '"']);
 
 const IDENTITY: Matrix = [1, 0, 0, 1, 0, 0];
+
+/** Other operators in place of a stretch of a page's content. */
+export interface Edit extends Span { readonly instead: string }
+
+/** A page's content with its edits made; these may come in any order but not overlap. */
+export function edited({ text }: PageContent, edits: readonly Edit[]): string {
+  const out: string[] = [];
+  let kept = 0;
+  for (const { start, end, instead } of [...edits].sort((a, b) => a.start - b.start)) {
+    out.push(text.slice(kept, start), instead);
+    kept = end;
+  }
+  return out.join('') + text.slice(kept);
+}
 
 /**
  * Walks a page's content and puts something else where a marked rectangle is painted.
  * `fill` answers with operators, or undefined to leave the rectangle alone.
  */
-export function fillMarkedRectangles(content: string, fill: (rectangle: MarkedRectangle) => string | undefined): string {
-  const out: string[] = [];
-  let kept = 0;
-  for (const rectangle of markedRectangles(content)) {
+export function fillMarkedRectangles(content: PageContent, fill: (rectangle: MarkedRectangle) => string | undefined): readonly Edit[] {
+  return markedRectangles(content).flatMap((rectangle) => {
     const instead = fill(rectangle);
-    if (instead === undefined) continue;
-    out.push(content.slice(kept, rectangle.start), instead);
-    kept = rectangle.end;
-  }
-  return out.join('') + content.slice(kept);
+    return instead === undefined ? [] : [{ start: rectangle.start, end: rectangle.end, instead }];
+  });
 }
 
 /** Whether a page's content puts any mark on the paper. */
-export function paintsSomething(content: string): boolean {
-  for (const { text } of tokens(content)) if (PAINTS.has(text)) return true;
-  return false;
-}
+export const paintsSomething = ({ operators }: PageContent): boolean => operators.some(({ name }) => PAINTS.has(name));
 
 /** Whether text shows glyph 0, by convention the box for a letter the font lacks. Our fonts' glyphs are numbered in two bytes. */
-export function showsMissingGlyph(content: string): boolean {
-  for (const { text } of tokens(content)) {
-    if (/^<(?:[0-9A-F]{4})*>$/i.test(text) && text.slice(1, -1).match(/.{4}/g)?.includes('0000')) return true;
+export const showsMissingGlyph = (content: PageContent): boolean =>
+  content.operators.some(({ name, operands }) => SHOWS_TEXT.has(name) && operands.some((operand) => hasGlyphNone(content, operand)));
+
+const HEX_OPEN = '<';
+
+/** Whether a string in hexadecimal has four noughts at the place of a glyph. */
+function hasGlyphNone({ text }: PageContent, { start, end }: Span): boolean {
+  if (text[start] !== HEX_OPEN || (end - start - 2) % 4 !== 0) return false;
+  for (let at = text.indexOf('0000', start + 1); at >= 0 && at < end - 1; at = text.indexOf('0000', at + 1)) {
+    if ((at - start - 1) % 4 === 0) return true;
   }
   return false;
 }
 
 /** The numbers of a page's marked content, each with whether text is shown in it. */
-export function markedContent(content: string): ReadonlyMap<number, boolean> {
+export function markedContent(content: PageContent): ReadonlyMap<number, boolean> {
   const found = new Map<number, boolean>();
   const open: (number | undefined)[] = [];
-  for (const { text, operands } of operators(content)) {
-    if (text === 'BMC') open.push(open.at(-1));
-    else if (text === 'BDC') open.push(mcidOf(operands) ?? open.at(-1));
-    else if (text === 'EMC') open.pop();
+  for (const operator of content.operators) {
+    const { name } = operator;
+    if (name === 'BMC') open.push(open.at(-1));
+    else if (name === 'BDC') open.push(mcidOf(content, operator) ?? open.at(-1));
+    else if (name === 'EMC') open.pop();
     const mcid = open.at(-1);
-    if (mcid !== undefined) found.set(mcid, found.get(mcid) === true || SHOWS_TEXT.has(text));
+    if (mcid !== undefined) found.set(mcid, found.get(mcid) === true || SHOWS_TEXT.has(name));
   }
   return found;
 }
 
 /** Makes marked content of these numbers artifacts: marks on the page that belong to no text and no picture (ISO 32000-1, 14.8.2.2). */
-export function asArtifacts(content: string, mcids: ReadonlySet<number>): string {
-  const out: string[] = [];
-  let kept = 0;
-  for (const { text, operands, start, end } of operators(content)) {
-    const mcid = text === 'BDC' ? mcidOf(operands) : undefined;
-    if (mcid === undefined || !mcids.has(mcid)) continue;
-    out.push(content.slice(kept, operands[0]?.start ?? start), '/Artifact BMC');
-    kept = end;
-  }
-  return out.join('') + content.slice(kept);
-}
-
-const SHOWS_TEXT = new Set(['Tj', 'TJ', "'", '"']);
-
-interface Operator extends Token { readonly operands: readonly Token[] }
-
-function* operators(content: string): Generator<Operator> {
-  let operands: Token[] = [];
-  for (const token of tokens(content)) {
-    if (isOperand(token.text)) { operands.push(token); continue; }
-    yield { ...token, operands };
-    operands = [];
-  }
+export function asArtifacts(content: PageContent, mcids: ReadonlySet<number>): readonly Edit[] {
+  return content.operators.flatMap((operator) => {
+    const mcid = operator.name === 'BDC' ? mcidOf(content, operator) : undefined;
+    if (mcid === undefined || !mcids.has(mcid)) return [];
+    return [{ start: operator.operands[0]?.start ?? operator.start, end: operator.end, instead: '/Artifact BMC' }];
+  });
 }
 
 /** A rectangle from (0, 0) that is filled inside marked content. */
-export interface MarkedRectangle {
+export interface MarkedRectangle extends Span {
   /** Number of the marked content on its page. */
   readonly mcid: number;
   /** From the rectangle's own coordinates to the page's points. */
@@ -89,58 +84,48 @@ export interface MarkedRectangle {
   /** In the rectangle's own coordinates. */
   readonly width: number;
   readonly height: number;
-  /** Where its operators stand in the content. */
-  readonly start: number;
-  readonly end: number;
 }
 
-function* markedRectangles(content: string): Generator<MarkedRectangle> {
+function markedRectangles(content: PageContent): readonly MarkedRectangle[] {
+  const found: MarkedRectangle[] = [];
   const saved: Matrix[] = [];
   const marks: (number | undefined)[] = [];
   let toPage = IDENTITY;
-  let rectangle: readonly Token[] = [];
-  for (const { operands, ...token } of operators(content)) {
+  let rectangle: readonly Span[] = [];
+  for (const operator of content.operators) {
     const mcid = marks.at(-1);
-    switch (token.text) {
+    switch (operator.name) {
       case 'q': saved.push(toPage); break;
       case 'Q': toPage = saved.pop() ?? IDENTITY; break;
-      case 'cm': toPage = multiply(matrixOf(operands), toPage); break;
+      case 'cm': toPage = multiply(matrixOf(numbersOf(content, operator.operands)), toPage); break;
       case 'BMC': marks.push(undefined); break;
-      case 'BDC': marks.push(mcidOf(operands)); break;
+      case 'BDC': marks.push(mcidOf(content, operator)); break;
       case 'EMC': marks.pop(); break;
-      case 're': rectangle = operands; break;
+      case 're': rectangle = operator.operands; break;
       case 'f': case 'f*':
-        if (mcid !== undefined && rectangle.length === 4) yield { mcid, toPage, ...extent(rectangle, token) };
+        if (mcid !== undefined && rectangle.length === 4) found.push({ mcid, toPage, ...extent(content, rectangle, operator) });
         rectangle = [];
         break;
     }
   }
+  return found;
 }
 
-function extent(rectangle: readonly Token[], paint: Token): Pick<MarkedRectangle, 'width' | 'height' | 'start' | 'end'> {
-  const [, , width, height] = rectangle.map(({ text }) => Number(text));
+const numbersOf = (content: PageContent, operands: readonly Span[]): readonly number[] => operands.map((operand) => Number(textIn(content, operand)));
+
+function extent(content: PageContent, rectangle: readonly Span[], paint: Operator): Pick<MarkedRectangle, 'width' | 'height' | 'start' | 'end'> {
+  const [, , width, height] = numbersOf(content, rectangle);
   return { width: width ?? 0, height: height ?? 0, start: rectangle[0]?.start ?? paint.start, end: paint.end };
 }
 
-function* tokens(content: string): Generator<Token> {
-  for (const match of content.matchAll(TOKEN)) {
-    if (match[0].startsWith('%')) continue;
-    yield { text: match[0], start: match.index, end: match.index + match[0].length };
-  }
+function mcidOf(content: PageContent, { operands }: Operator): number | undefined {
+  const at = operands.findIndex((operand) => textIn(content, operand) === '/MCID');
+  const value = operands[at + 1];
+  return at < 0 || value === undefined ? undefined : Number(textIn(content, value));
 }
 
-function isOperand(text: string): boolean {
-  return /^[-+.\d(<>/[\]]/.test(text) || text === 'true' || text === 'false' || text === 'null';
-}
-
-function mcidOf(operands: readonly Token[]): number | undefined {
-  const at = operands.findIndex(({ text }) => text === '/MCID');
-  const value = operands[at + 1]?.text;
-  return at < 0 || value === undefined ? undefined : Number(value);
-}
-
-function matrixOf(operands: readonly Token[]): Matrix {
-  const [a = 1, b = 0, c = 0, d = 1, e = 0, f = 0] = operands.slice(-6).map(({ text }) => Number(text));
+function matrixOf(numbers: readonly number[]): Matrix {
+  const [a = 1, b = 0, c = 0, d = 1, e = 0, f = 0] = numbers.slice(-6);
   return [a, b, c, d, e, f];
 }
 

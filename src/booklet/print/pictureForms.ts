@@ -1,8 +1,9 @@
-import { PDFArray, PDFDict, PDFDocument, PDFName, PDFObjectCopier, PDFRawStream } from 'pdf-lib';
-import type { PDFRef } from 'pdf-lib';
+import { PDFArray, PDFDict, PDFName, PDFObjectCopier, PDFRawStream } from 'pdf-lib';
+import type { PDFDocument, PDFRef } from 'pdf-lib';
 import { BLEED_PIXELS } from './picturePages.ts';
 import { PIXELS_PER_MM, POINTS_PER_MM } from './paper.ts';
 import { rawContent } from './pageStream.ts';
+import { openPdf } from './pdfFile.ts';
 import type { PictureBook } from './types.ts';
 
 /** A book opened for copying: the same opened book serves all documents. */
@@ -28,7 +29,7 @@ export interface PictureForm {
 export async function openBook(book: PictureBook): Promise<OpenedBook> {
   const opened = new Map<string, OpenedPicture>();
   for (const [sheet, { pdf: bytes, pictures }] of book.sheets.entries()) {
-    const pdf = await PDFDocument.load(bytes, { updateMetadata: false });
+    const pdf = await openPdf(bytes);
     pictures.forEach(({ id, width, height }, page) => opened.set(id, { pdf, sheet, page, width, height }));
   }
   return opened;

@@ -1,4 +1,3 @@
-import { PDFDocument } from 'pdf-lib';
 import { chooseBrowser } from './chooseBrowser.ts';
 import { finish } from './finish.ts';
 import { PRINTABLE_LANGS, hasFontOf, letterCoverage, scriptOf } from './fonts.ts';
@@ -6,6 +5,8 @@ import { refuseForeignLetters } from './letters.ts';
 import { measureTab } from './measure.ts';
 import { openBook } from './pictureForms.ts';
 import type { OpenedBook } from './pictureForms.ts';
+import { readContent } from './pageStream.ts';
+import { openPdf, writePdf } from './pdfFile.ts';
 import { picturePages } from './picturePages.ts';
 import { openPress } from './press.ts';
 import type { Press } from './press.ts';
@@ -72,12 +73,15 @@ async function printSheet(press: Press, pictures: readonly PrintPicture[], timeo
     await showPictures(tab, pages);
     return printTab(tab, 'pictures', timeout);
   });
-  const pdf = await PDFDocument.load(printed, { updateMetadata: false });
+  const pdf = await openPdf(printed);
   if (pdf.getPageCount() !== pictures.length) throw new Error(`${pictures.length} pictures came out on ${pdf.getPageCount()} pages`);
-  pictures.forEach(({ id }, index) => refuseForeignLetters(pdf.getPage(index), `picture “${id}”`));
+  pictures.forEach(({ id }, index) => {
+    const page = pdf.getPage(index);
+    refuseForeignLetters(page, readContent(page), `picture “${id}”`);
+  });
   fixDates(pdf);
   return {
-    pdf: await pdf.save({ useObjectStreams: true }),
+    pdf: await writePdf(pdf),
     pictures: pictures.map(({ id, width, height }) => ({ id, width, height })),
   };
 }

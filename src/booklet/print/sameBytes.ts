@@ -3,7 +3,7 @@ import { PDFArray, PDFDict, PDFHexString, PDFName, PDFRawStream, PDFString } fro
 import type { PDFContext, PDFDocument, PDFObject } from 'pdf-lib';
 
 /** Stands for both dates of every file: a true one would make the same booklet differ from day to day. */
-export const FIXED_DATE = '2000-01-01';
+const FIXED_DATE = '2000-01-01';
 
 /** What Chromium calls structure elements that others point to; the number counts on through a tab's life. */
 const NODE_ID = /^node(\d+)$/;

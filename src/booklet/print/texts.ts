@@ -1,8 +1,8 @@
 import { PDFArray, PDFDict, PDFHexString, PDFName, PDFNull, PDFNumber, PDFRef, PDFString } from 'pdf-lib';
 import type { PDFDocument, PDFPage } from 'pdf-lib';
 import { kidsOf, structElements } from './figures.ts';
-import { asArtifacts, markedContent } from './pageContent.ts';
-import { readContent, writeContent } from './pageStream.ts';
+import { asArtifacts, markedContent, type Edit } from './pageContent.ts';
+import type { PageContent } from './operators.ts';
 
 /** A text of a document as it stands in its elements, and the language it is marked with, BCP 47. */
 export interface ShownText {
@@ -21,13 +21,15 @@ const REORDERED = /[\p{Script=Arabic}\p{Script=Bengali}\p{Script=Myanmar}]/u;
  * Gives every text of the tagged PDF its language where it is not that of what it stands in, and in scripts that need
  * it its letters in their logical order, for those who hear, search or copy it. Lines and grounds that belong to no
  * text and no picture become artifacts (ISO 32000-1, 14.8.2.2).
+ * @param contents what is on each page.
  * @param texts every text of the document in reading order.
+ * @returns what is to be changed on each page.
  * @throws when the PDF has more or fewer texts than the document.
  */
-export function nameTexts(pdf: PDFDocument, doc: string, texts: readonly ShownText[]): void {
-  const pages = pdf.getPages();
-  const shows = new Map(pages.map((page) => [page.ref, markedContent(readContent(page))]));
-  const bare = new Map<PDFRef, Set<number>>(pages.map((page) => [page.ref, new Set<number>()]));
+export function nameTexts(pdf: PDFDocument, contents: ReadonlyMap<PDFPage, PageContent>, doc: string, texts: readonly ShownText[]): ReadonlyMap<PDFPage, readonly Edit[]> {
+  const pages = [...contents];
+  const shows = new Map(pages.map(([page, content]) => [page.ref, markedContent(content)]));
+  const bare = new Map<PDFRef, Set<number>>(pages.map(([page]) => [page.ref, new Set<number>()]));
   const leaves: PDFDict[] = [];
   for (const element of structElements(pdf)) {
     const page = element.get(PDFName.of('Pg'));
@@ -43,7 +45,7 @@ export function nameTexts(pdf: PDFDocument, doc: string, texts: readonly ShownTe
     throw new Error(`document “${doc}”: ${texts.length} texts, but ${leaves.length} were printed; a text must be visible, and none may be made up by the style`);
   }
   leaves.forEach((leaf, index) => { nameText(leaf, texts[index] ?? { text: '', lang: '' }); });
-  for (const page of pages) layAside(pdf, page, bare.get(page.ref) ?? new Set<number>());
+  return new Map(pages.map(([page, content]) => [page, laidAside(pdf, page, content, bare.get(page.ref) ?? new Set<number>())]));
 }
 
 /** The number of a list's entry is made up by the browser. */
@@ -78,11 +80,11 @@ function dropMarks(element: PDFDict, marks: readonly number[]): void {
   element.set(PDFName.of('K'), element.context.obj(kept));
 }
 
-function layAside(pdf: PDFDocument, page: PDFPage, bare: ReadonlySet<number>): void {
-  if (bare.size === 0) return;
-  writeContent(page, asArtifacts(readContent(page), bare));
+function laidAside(pdf: PDFDocument, page: PDFPage, content: PageContent, bare: ReadonlySet<number>): readonly Edit[] {
+  if (bare.size === 0) return [];
   const owners = ownersOf(pdf, page);
   for (const mcid of bare) owners?.set(mcid, PDFNull);
+  return asArtifacts(content, bare);
 }
 
 /** A page's entry in the parent tree: the owner of each piece of marked content by its number (ISO 32000-1, 14.7.4.4). */

@@ -24,10 +24,10 @@ export interface StitchedSheet {
 export const MOST_SHEETS = 15;
 
 /** Number of pages with the blanks that bring it to a multiple of four: each folded sheet has four. */
-export const paddedCount = (pages: number): number => 4 * Math.ceil(pages / 4);
+const paddedCount = (pages: number): number => 4 * Math.ceil(pages / 4);
 
 /** The pages in reading order with blanks before the last one, so that the last stays outside. */
-export function withBlanks(pages: number): readonly Leaf[] {
+function withBlanks(pages: number): readonly Leaf[] {
   const numbers = Array.from({ length: pages }, (_, index) => index + 1);
   const blanks = Array.from({ length: paddedCount(pages) - pages }, () => null);
   return pages < 2 ? [...numbers, ...blanks] : [...numbers.slice(0, -1), ...blanks, ...numbers.slice(-1)];

@@ -1,6 +1,6 @@
-import { PDFDict, PDFDocument, PDFName, PDFRawStream, PDFRef } from 'pdf-lib';
-import type { PDFPage } from 'pdf-lib';
-import { PAPER_SIZES, POINTS_PER_MM, rawContent, setFileId } from '../print/index.ts';
+import { PDFDict, PDFName, PDFRawStream, PDFRef } from 'pdf-lib';
+import type { PDFDocument, PDFPage } from 'pdf-lib';
+import { openPdf, PAPER_SIZES, POINTS_PER_MM, rawContent, setFileId, writePdf } from '../print/index.ts';
 import { cornerOn, creepOf, marksOn, SHEET_THICKNESS, type SheetMark, type SheetSize } from './layout.ts';
 import { redirectOutline, retag, type Laid } from './retag.ts';
 import { MOST_SHEETS, stitchedSheets, type SheetSide } from './signatures.ts';
@@ -24,7 +24,7 @@ export interface Stitching {
  * language stay; same input, same bytes.
  */
 export async function stitched(booklet: Uint8Array, { paper, dir, mostSheets = MOST_SHEETS, thickness = SHEET_THICKNESS }: Stitching): Promise<Uint8Array> {
-  const pdf = await PDFDocument.load(booklet, { updateMetadata: false });
+  const pdf = await openPdf(booklet);
   const pages = pdf.getPages();
   const bench = { pdf, sheet: lying(SHEETS[paper]), pages: pages.map((page) => ({ page, form: asForm(pdf, page) })), laid: new Map<PDFRef, Laid>() };
   const sheets = stitchedSheets(pages.length, dir, mostSheets);
@@ -39,7 +39,7 @@ export async function stitched(booklet: Uint8Array, { paper, dir, mostSheets = M
   removePages(pdf, pages);
   setPreferences(pdf);
   setFileId(pdf, 'stitched', paper, dir, String(mostSheets), String(thickness), String(pdf.context.trailerInfo.ID ?? ''));
-  return pdf.save({ useObjectStreams: true, addDefaultPage: false, updateFieldAppearances: false });
+  return writePdf(pdf);
 }
 
 /** A booklet on its way to the sheets. */

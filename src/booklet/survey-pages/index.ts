@@ -1,2 +1,2 @@
 export { surveyPages } from './survey-pages.tsx';
-export { COUNTED_KINDS, type SurveyInput } from './types.ts';
+export { COUNTED_KINDS } from './types.ts';

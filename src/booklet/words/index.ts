@@ -1,8 +1,7 @@
-export { loadWords, type Values, type Words } from './load-words.ts';
+export { loadWords, type Words } from './load-words.ts';
 export { isLocaleTag, languagesIn, readAbout, readWords, sourceLanguage, wordFiles, type About, type FlatWords, type LocaleFiles, type WordFile } from './locale-files.ts';
-export { compareLanguages, unusedKeys } from './compare-languages.ts';
 export { describeWordsFault, type WordsFault } from './words-error.ts';
-export { isolate, isolateName, splitIsolates, type Piece } from './isolates.ts';
+export { isolate, isolateName, splitIsolates } from './isolates.ts';
 export { baseKey, pluralForm, pluralForms } from './plurals.ts';
 export { pseudoLanguage, pseudoText, withPseudoLanguage } from './pseudo.ts';
 export { currentReview, textsMark, type Review } from './review.ts';

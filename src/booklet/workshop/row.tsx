@@ -14,7 +14,7 @@ export interface Row extends Tall {
 export type PackChapter = 'cautions' | 'bring' | 'before' | 'timetable' | 'notes' | 'mistakes' | 'sign';
 
 /** Height of a heading inside a chapter with the white round it, mm. */
-export const subheadingHeight = 13;
+const subheadingHeight = 13;
 const white = 3;
 
 /** A chapter's title with the white under it, mm. */

@@ -13,8 +13,6 @@ export interface PackItem {
   readonly revision: number;
   /** The trainer's notes and the language they are in; null where there are none at all. */
   readonly notes: { readonly notes: Notes; readonly lang: string } | null;
-  /** Whether its booklet asks for a fixing to a wall. */
-  readonly fixToWall: boolean;
 }
 
 /** What the cut plan takes of one kit's stock: tubes and panels to cut, and parts as they are. */

@@ -13,11 +13,11 @@ export interface Strip {
 }
 
 /** D = E t_f h² b / 2, N·mm². */
-export const bendingStiffness = (strip: Strip): number =>
+const bendingStiffness = (strip: Strip): number =>
   (strip.skinModulus * strip.skin * strip.faceDistance ** 2 * strip.width) / 2;
 
 /** S = b h G, N. */
-export const shearStiffness = (strip: Strip): number =>
+const shearStiffness = (strip: Strip): number =>
   strip.width * strip.faceDistance * strip.coreShearModulus;
 
 /** Share of the bending in the sag of the middle, mm: 5/384 · P L³ / D. */

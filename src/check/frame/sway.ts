@@ -21,25 +21,7 @@ export interface Stand {
   readonly postMoment: number;
 }
 
-export interface SwayResult {
-  readonly withCables: Drift | 'mechanism';
-  readonly withoutCables: Drift | 'mechanism';
-  /** Greatest pull in each cable under any of the pushes, N, in the order given; empty for a mechanism. */
-  readonly cablePulls: readonly number[];
-}
-
 const DIRECTIONS = ['x', 'y'] as const;
-
-/** With the cables and without them; see `standOf`. Errors: FrameError for input that makes no sense. */
-export function swayOf(input: SwayInput): SwayResult {
-  const braced = standOf(input);
-  const bare = standOf({ ...input, cables: [] });
-  return {
-    withCables: braced?.drift ?? 'mechanism',
-    withoutCables: bare?.drift ?? 'mechanism',
-    cablePulls: braced?.cablePulls ?? [],
-  };
-}
 
 /**
  * How far posts, decks, frames, cables and upright plates sway under a push on the middle of the top level, either way

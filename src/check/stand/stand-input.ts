@@ -33,7 +33,7 @@ function postOf(part: Part): readonly SwayPost[] {
   return foot && top ? [{ x: foot[0], y: foot[1], foot: foot[2], top: top[2] }] : [];
 }
 
-export function nearestPost(posts: readonly SwayPost[], [x, y]: Vec3): number {
+function nearestPost(posts: readonly SwayPost[], [x, y]: Vec3): number {
   const far = posts.map((post) => Math.hypot(post.x - x, post.y - y));
   return far.indexOf(Math.min(...far));
 }

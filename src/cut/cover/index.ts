@@ -1,6 +1,5 @@
 export type * from './types.ts';
-export { cover, type CoverAnswer } from './whole.ts';
+export { cover } from './whole.ts';
 export { greatestCommon } from './whole-costs.ts';
 export { prefer, type Wishes } from './prefer.ts';
 export { withoutSurplus } from './surplus.ts';
-export { boundAt } from './prices.ts';

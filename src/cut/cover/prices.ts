@@ -20,7 +20,7 @@ export interface Relaxed {
   readonly prices: readonly number[];
 }
 
-export const missingCost = (task: CoverTask): number => MISSING * Math.max(1, ...task.stocks.map(({ cost }) => cost));
+const missingCost = (task: CoverTask): number => MISSING * Math.max(1, ...task.stocks.map(({ cost }) => cost));
 
 /** The rows of a cover: every piece as often as wanted, no stock more often than it is there. */
 export const coverRows = ({ demand, stocks }: CoverTask): readonly Row[] => [

@@ -1,10 +1,9 @@
-export { cutBarsPaper, cutBarsPicture, type CutPattern, type TubeCuts } from './cut-bars.ts';
+export { cutBarsPaper, cutBarsPicture } from './cut-bars.ts';
 export { markingPicture, type Marking } from './marking-picture.ts';
 export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture } from './plate-picture.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
-export { spacingPicture, type PostMarks } from './spacing-picture.ts';
+export { spacingPicture } from './spacing-picture.ts';
 export { stepPaper } from './step-paper.ts';
-export type { Paper } from '../kit/svg.ts';
 export { panelSheetPicture } from './cut-plan/panel-sheet.ts';
 export { tubeSheetPicture } from './cut-plan/tube-sheet.ts';

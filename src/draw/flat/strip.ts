@@ -48,7 +48,7 @@ export function stripY({ insideLine, scale, flap }: Strip, outwards: number): nu
 }
 
 /** Middle of the strip at a distance from the inside line. */
-export function stripMiddle(strip: Strip, outwards: number): Vec2 {
+function stripMiddle(strip: Strip, outwards: number): Vec2 {
   return [strip.frame.x + strip.frame.width / 2, stripY(strip, outwards)];
 }
 

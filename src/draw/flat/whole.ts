@@ -19,7 +19,7 @@ export function placeWhole(pattern: FlatPattern, box: Box): Whole {
   return { view, blank: boxOnPaper(view, extent) };
 }
 
-export function blankExtent({ blank }: FlatPattern): Bounds {
+function blankExtent({ blank }: FlatPattern): Bounds {
   return { least: [-blank[0] / 2, -blank[1] / 2], most: [blank[0] / 2, blank[1] / 2] };
 }
 

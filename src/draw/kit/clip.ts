@@ -39,7 +39,7 @@ export function clipMarks(marks: readonly Mark[], window: Window): readonly Mark
 }
 
 /** The pieces of a line inside a convex window (Cyrus and Beck). */
-export function clipLine(points: readonly Vec2[], window: Window): readonly (readonly Vec2[])[] {
+function clipLine(points: readonly Vec2[], window: Window): readonly (readonly Vec2[])[] {
   const pieces: Vec2[][] = [];
   points.slice(1).forEach((to, index) => {
     const from = points[index] ?? to;
@@ -68,7 +68,7 @@ function clipSegment(from: Vec2, to: Vec2, window: Window): readonly [Vec2, Vec2
 }
 
 /** A ring cut to a convex window (Sutherland and Hodgman). */
-export function clipRing(ring: readonly Vec2[], window: Window): readonly Vec2[] {
+function clipRing(ring: readonly Vec2[], window: Window): readonly Vec2[] {
   return sides(window).reduce<readonly Vec2[]>((points, [a, b]) => points.flatMap((to, index) => {
     const from = points.at(index - 1) ?? to;
     const start = across(a, b, from);

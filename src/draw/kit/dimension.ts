@@ -15,7 +15,7 @@ const headLength = 2.5;
 export type Axis = 'x' | 'y';
 
 /** A point by its place along the measured direction and across it. */
-export function place(axis: Axis, along: number, across: number): Vec2 {
+function place(axis: Axis, along: number, across: number): Vec2 {
   return axis === 'x' ? [along, across] : [across, along];
 }
 

@@ -3,11 +3,11 @@ import type { Crossings } from './crossings.ts';
 import type { Stage } from './stage.ts';
 
 /** Corner between two faces that are both seen. */
-export const crease = 1;
+const crease = 1;
 /** Edge between a face that is seen and one that is not: what lies beyond is farther away. */
 export const contour = 2;
 /** Where one body enters another. */
-export const crossing = 4;
+const crossing = 4;
 
 /** Lines that are drawn where nothing lies before them, in view coordinates. */
 export interface Lines {

@@ -1,4 +1,2 @@
 export { newLineCaches } from './caches.ts';
-export type { LineCaches } from './caches.ts';
 export { lineDrawing } from './lineDrawing.ts';
-export { strokesToPath } from './strokesToPath.ts';

@@ -32,7 +32,7 @@ export function topologyOf(mesh: Mesh): Topology {
 }
 
 /** Least x y z and greatest x y z of points; of no points, a box at the origin. */
-export function boxOf(points: Float64Array): Float64Array {
+function boxOf(points: Float64Array): Float64Array {
   const box = Float64Array.of(Infinity, Infinity, Infinity, -Infinity, -Infinity, -Infinity);
   for (let i = 0; i < points.length; i++) {
     const k = i % 3;

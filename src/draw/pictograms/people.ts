@@ -1,7 +1,7 @@
 import { dot, solid, stroke, together, type Ink } from './ink.ts';
 
 /** A plain standing figure whose feet stand at y = 45, middle line at x. */
-export const figure = (x: number): Ink => together(
+const figure = (x: number): Ink => together(
   dot(x, 7.5, 5),
   solid(`M${x - 6.5} 15H${x + 6.5}L${x + 4.5} 31H${x - 4.5}z`),
   stroke(`M${x - 6.5} 16.8L${x - 9} 29M${x + 6.5} 16.8L${x + 9} 29`, 3.6),

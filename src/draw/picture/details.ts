@@ -1,6 +1,6 @@
 import type { Vec2, Vec3 } from '../../model/index.ts';
 import type { Mark, Scene } from '../../scene/index.ts';
-import type { Body, LineDrawing } from '../types.ts';
+import type { Body } from '../types.ts';
 import { drawArrow, pathArrow } from './arrows.ts';
 import { clipToDisc } from './clip.ts';
 import { cornersOf } from './corners.ts';
@@ -10,17 +10,10 @@ import { apart, minus, pathLength, plus, unit } from '../kit/geometry.ts';
 import { heldBack, type LineDrawer } from './line-drawer.ts';
 import type { Paints } from './looks.ts';
 import { project, type Plane } from './plane.ts';
-import { ringLeader, type Rings } from './rings.ts';
+import { ringLeader, type Rings, type Spot } from './rings.ts';
 import { arrow, detail, haloWidth, ink, lengthLine, plainPen, white } from './sizes.ts';
 import { strokes } from './strokes.ts';
 import { circle, line, lineStyle } from './svg.ts';
-
-/** A spot to enlarge: where it is on the view plane, its radius in mm of the scene, and its own line drawing. */
-export interface Spot {
-  readonly centre: Vec2;
-  readonly radius: number;
-  readonly drawing: LineDrawing;
-}
 
 /** The spots of a scene, each drawn anew from the bodies near it and clipped to its ring. */
 export function spotsOf(scene: Scene, plane: Plane, lineDrawing: LineDrawer): Spot[] {

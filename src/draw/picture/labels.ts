@@ -42,7 +42,7 @@ function pointer(at: Vec2, end: Vec2): string {
 }
 
 /** A thin line from the dot on the part to the text, with a white rim so that it reads across other lines. */
-export function leader(at: Vec2, end: Vec2): string {
+function leader(at: Vec2, end: Vec2): string {
   const dotRim = circle(at, leaderDot + haloWidth / 2, `fill="${white}"`);
   return leaderHalo(at, end) + dotRim + line([at, end], lineStyle(lengthLine.stroke, ink)) + circle(at, leaderDot, `fill="${ink}"`);
 }

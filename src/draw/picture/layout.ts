@@ -3,7 +3,6 @@ import type { Mark } from '../../scene/index.ts';
 import type { Box, LineDrawing } from '../types.ts';
 import { arrowBox, arrowsOnPaper, type Arrow } from './arrows.ts';
 import type { Cover } from './cover.ts';
-import type { Spot } from './details.ts';
 import { boundsOf, fitInto, onPaper, type Align, type Bounds, type Fit } from '../kit/fit.ts';
 import { boxInside } from '../kit/geometry.ts';
 import { onGround, type Ground } from './ground.ts';
@@ -11,7 +10,7 @@ import { labelPlaces, orderPlaces } from './labels.ts';
 import { lengthPlaces } from './lengths.ts';
 import { setMarks, type Place, type Setting } from './placement.ts';
 import { project, type Plane } from './plane.ts';
-import { ringLeader, setRings, type Rings } from './rings.ts';
+import { ringLeader, setRings, type Rings, type Spot } from './rings.ts';
 import { arrow, plainPen, rim } from './sizes.ts';
 
 type TextMark = Extract<Mark, { readonly text: string }>;

@@ -1,11 +1,17 @@
 import type { Vec2 } from '../../model/index.ts';
-import type { Box } from '../types.ts';
+import type { Box, LineDrawing } from '../types.ts';
 import { arrowReach, type Arrow } from './arrows.ts';
 import { takenAlong, takenByDisc, type Cover } from './cover.ts';
-import type { Spot } from './details.ts';
 import { onPaper, type Fit } from '../kit/fit.ts';
 import { apart, distanceToPath, distanceToSegment, minus, plus, segmentsCross, unit, type Segment } from '../kit/geometry.ts';
 import { detail, rim } from './sizes.ts';
+
+/** A spot to enlarge: where it is on the view plane, its radius in mm of the scene, and its own line drawing. */
+export interface Spot {
+  readonly centre: Vec2;
+  readonly radius: number;
+  readonly drawing: LineDrawing;
+}
 
 /** A disc that no text may enter. */
 export interface Disc {

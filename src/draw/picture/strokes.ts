@@ -32,7 +32,7 @@ export function strokes(drawing: LineDrawing, paints: Paints, fit: Fit, pen: Pen
 const flatness = 0.02;
 
 /** The line without corners that cannot be seen (Douglas and Peucker's method). */
-export function straightened(points: readonly Vec2[]): Vec2[] {
+function straightened(points: readonly Vec2[]): Vec2[] {
   const first = points[0];
   const last = points[points.length - 1];
   if (!first || !last || points.length < 3) return [...points];

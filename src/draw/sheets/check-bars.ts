@@ -15,7 +15,7 @@ const endTick = 5;
 const tick = 2.2;
 
 /** Both bars begin at the window's upper left corner: one along its upper edge, one down its left edge. mm of the sheet. */
-export function barStarts({ x, y }: Box): { readonly level: Vec2; readonly upright: Vec2 } {
+function barStarts({ x, y }: Box): { readonly level: Vec2; readonly upright: Vec2 } {
   return { level: [x, y - off], upright: [x - off, y] };
 }
 

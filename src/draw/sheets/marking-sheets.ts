@@ -2,32 +2,9 @@ import type { Model } from '../../model/index.ts';
 import { pictureAs } from '../picture-of.ts';
 import type { Picture } from '../types.ts';
 import type { Paper } from '../kit/svg.ts';
+import { laidOut } from './laid-out.ts';
 import { overviewSheet } from './overview.ts';
-import { sheetRoom, type SheetRoom } from './room.ts';
-import { segmentSheets, segmentsOf, type Segment } from './segments.ts';
 import { stripSheet, tileSheet, type SheetFrame } from './sheet.ts';
-import { stripsOf } from './strips.ts';
-import { panelTemplate, plateTemplate } from './templates.ts';
-import { tiled, type Tiling } from './tiles.ts';
-
-/** All that is printed at true size for one item and size, and how it is laid on sheets. */
-export interface MarkingSheets {
-  readonly room: SheetRoom;
-  /** The flat pattern, then each kind of flat panel; numbered from 1. */
-  readonly tilings: readonly Tiling[];
-  /** The pieces of each strip; numbered on after the tilings. */
-  readonly strips: readonly (readonly Segment[])[];
-  /** The pieces on each sheet of strips. */
-  readonly stripSheets: readonly (readonly Segment[])[];
-}
-
-/** Lays the templates and gauges of an item on sheets of a size in mm. */
-export function laidOut(model: Model, sheet: Paper): MarkingSheets {
-  const room = sheetRoom(sheet);
-  const tilings = [panelTemplate(model.pattern), ...model.plates.map(plateTemplate)].map((template) => tiled(template, room.window));
-  const strips = stripsOf(model).map((strip, index) => segmentsOf(strip, tilings.length + index + 1, room.window.height));
-  return { room, tilings, strips, stripSheets: segmentSheets(strips.flat(), room.window) };
-}
 
 /**
  * The marking sheets of an item at true size: an overview, the tiles of each drawing, the gauges. Each picture is a

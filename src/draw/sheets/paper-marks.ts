@@ -4,7 +4,7 @@ import type { Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 
 /** How far a register mark's cross and its filled quarters reach from its middle, mm. */
-export const registerReach = 4;
+const registerReach = 4;
 const quarterRadius = 2;
 const quarterSteps = 6;
 

@@ -79,7 +79,7 @@ export function sheetPicture(frame: SheetFrame, marks: readonly Mark[], glyphs: 
   return { ...picture, svg: withPictograms(picture.svg, [...tape, ...glyphs]) };
 }
 
-export const mapBox = ({ width }: SheetRoom): Box => ({ x: width - mapWidth - 0.5, y: 0.5, width: mapWidth, height: 17 });
+const mapBox = ({ width }: SheetRoom): Box => ({ x: width - mapWidth - 0.5, y: 0.5, width: mapWidth, height: 17 });
 
 /** The drawing's numeral in a ring, and row and column. */
 function label({ width }: SheetRoom, number: number, text: string): readonly Mark[] {

@@ -1,4 +1,4 @@
-import type { NearView } from './near.ts';
+import type { NearView } from './near-view.ts';
 import { WHOLE, zoomed, type Zoom } from './zoom.ts';
 
 /** A copy of a drawing that fills the stage, to be enlarged and moved about. */

@@ -6,7 +6,7 @@ import { duration, standingAt, type Standing } from './model/moments.ts';
 import { newPainter, type Paints } from './model/painter.ts';
 import { placed, type Vec } from './model/pose.ts';
 import { unpackMesh } from './model/unpack.ts';
-import type { NearView } from './near.ts';
+import type { NearView } from './near-view.ts';
 
 /** The models of the steps, each made ready when it is first looked at. */
 export interface ModelViews {

@@ -4,20 +4,8 @@ import { spread, watchFingers, type Finger, type FingerWatcher } from './fingers
 import type { Look } from './look.ts';
 import { drawingView } from './drawing-view.ts';
 import { modelView, type ModelViews } from './model-view.ts';
+import type { NearView } from './near-view.ts';
 import type { Panels } from './panels.ts';
-
-/** What the closer view shows: a drawing to move about, or a model to turn. */
-export interface NearView {
-  readonly element: Element;
-  /** One finger's way, px. */
-  readonly push: (x: number, y: number) => void;
-  /** Enlarged about a place of the stage by a factor, and moved by two fingers, px. */
-  readonly enlarge: (about: Finger, factor: number, by: Finger) => void;
-  /** As at first. */
-  readonly reset: () => void;
-  readonly play: (() => void) | null;
-  readonly leave: () => void;
-}
 
 /** The panel that brings a drawing or a model near. */
 export interface Near {

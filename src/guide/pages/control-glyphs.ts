@@ -1,4 +1,4 @@
-import type { Glyph } from './page.ts';
+import type { Glyph } from '../glyph-store.ts';
 
 /** The pen of the booklet's pictograms: a grid of 48 units, no line under 2. */
 const line = (d: string, width = 3): string => `<path d="${d}" fill="none" stroke="#000" stroke-width="${width}" stroke-linecap="round" stroke-linejoin="round"/>`;

@@ -1,15 +1,8 @@
 import type { ReactNode } from 'react';
 import type { Picture } from '../../draw/index.ts';
-import type { GlyphKind } from '../glyph-store.ts';
+import type { Glyph, GlyphKind } from '../glyph-store.ts';
 import type { Phrase, Saying } from '../phrases.ts';
 import type { Telling } from '../types.ts';
-
-/** A pictogram: the inside of an `<svg>` on a grid of 48 units' height. */
-export interface Glyph {
-  readonly svg: string;
-  /** Units. */
-  readonly width: number;
-}
 
 /** What the pages are made with. */
 export interface Maker {

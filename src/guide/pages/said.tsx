@@ -1,9 +1,9 @@
 import { Fragment, type ReactNode } from 'react';
 import { splitIsolates } from '../../booklet/index.ts';
 import { pictureOf, type PictureOf } from '../../draw/index.ts';
-import type { GlyphKind } from '../glyph-store.ts';
+import type { Glyph, GlyphKind } from '../glyph-store.ts';
 import type { Phrase } from '../phrases.ts';
-import type { Glyph, Maker } from './page.ts';
+import type { Maker } from './page.ts';
 
 /** Words that are hidden until a language is picked, then said in it. */
 export function Said({ phrase, as: Tag = 'p', className = '' }: { readonly phrase: Phrase; readonly as?: 'p' | 'span'; readonly className?: string }): ReactNode {

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { sizeName } from '../../booklet/index.ts';
-import type { Glyph, Maker } from './page.ts';
+import type { Glyph } from '../glyph-store.ts';
+import type { Maker } from './page.ts';
 import { Mark } from './said.tsx';
 
 const PITCH = 10;

@@ -4,7 +4,8 @@ import type { Use } from '../../read/index.ts';
 import type { Telling } from '../types.ts';
 import { chapter } from './chapters.tsx';
 import { Check } from './checks.tsx';
-import type { Glyph, GuidePage, Maker } from './page.ts';
+import type { Glyph } from '../glyph-store.ts';
+import type { GuidePage, Maker } from './page.ts';
 import { Mark, Said } from './said.tsx';
 import { Signs } from './signs.tsx';
 

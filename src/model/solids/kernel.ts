@@ -1,7 +1,7 @@
 import Module from 'manifold-3d';
 import type { Box as ThreeBox, Manifold, ManifoldToplevel } from 'manifold-3d';
-import { chained, placed, undone } from '../pose.ts';
-import type { Mesh, Pose, Shape, Vec3 } from '../types.ts';
+import { chained, placed, standstill, undone } from '../pose.ts';
+import type { FlatPattern, Mesh, Pose, Shape, Vec3 } from '../types.ts';
 import { buildCable } from './cable.ts';
 import { buildJoint } from './joint.ts';
 import { buildPanel } from './panel.ts';
@@ -41,19 +41,32 @@ export async function loadSolids(): Promise<Solids> {
   const built = new Map<string, Manifold>();
   const meshes = new Map<string, Mesh>();
 
-  /** Writing a shape out is slow; the same object is written once. */
-  const keys = new WeakMap<Shape, string>();
-  const keyOf = (shape: Shape): string => {
-    const key = keys.get(shape) ?? JSON.stringify(shape);
-    keys.set(shape, key);
+  /** Writing a shape out is slow; the same object is written once, and a pattern once for all its folds. */
+  const keys = new WeakMap<Shape | FlatPattern, string>();
+  const written = <Thing extends Shape | FlatPattern>(thing: Thing, write: (thing: Thing) => string): string => {
+    const key = keys.get(thing) ?? write(thing);
+    keys.set(thing, key);
     return key;
   };
+  const keyOf = (shape: Shape): string => written(shape, (each) => {
+    if (each.form !== 'panel') return JSON.stringify(each);
+    const { pattern, ...rest } = each;
+    return `${JSON.stringify(rest)} ${written(pattern, JSON.stringify)}`;
+  });
   const solid = (shape: Shape): Manifold => {
     const key = keyOf(shape);
     const known = built.get(key) ?? build(kernel, shape);
     built.set(key, known);
     return known;
   };
+  const numbers = new Map<string, number>();
+  const numberOf = (shape: Shape): number => {
+    const key = keyOf(shape);
+    const known = numbers.get(key) ?? numbers.size;
+    numbers.set(key, known);
+    return known;
+  };
+  const shared = new Map<string, number>();
   const ownBoxes = new Map<string, ThreeBox>();
   const ownBox = (shape: Shape): ThreeBox => {
     const key = keyOf(shape);
@@ -74,14 +87,28 @@ export async function loadSolids(): Promise<Solids> {
     volume: (shape) => solid(shape).volume(),
     overlap: (one, other) => {
       if (!meet(boxOf(one), boxOf(other))) return 0;
-      const mover = solid(one.shape).transform([...chained(undone(other.pose), one.pose)] as Transform);
-      const common = mover.intersect(solid(other.shape));
-      const volume = common.volume();
-      for (const used of [mover, common]) used.delete();
+      const relative = chained(undone(other.pose), one.pose);
+      if (!meet(standingBox(ownBox(one.shape), relative), standingBox(ownBox(other.shape), standstill))) return 0;
+      // Parts alike stand to each other in the same way again and again.
+      const key = `${numberOf(one.shape)} ${numberOf(other.shape)} ${relative.map((value) => value.toFixed(POSE_DIGITS)).join(' ')}`;
+      const volume = shared.get(key) ?? sharedVolume(solid(one.shape), solid(other.shape), relative);
+      shared.set(key, volume);
       return volume;
     },
     box: boxOf,
   };
+}
+
+/** Poses are the same when they differ by less than a millionth of a millimetre. */
+const POSE_DIGITS = 6;
+
+/** What one solid shares with another when it stands so in the other's coordinates, mm³. */
+function sharedVolume(one: Manifold, other: Manifold, pose: Pose): number {
+  const mover = one.transform([...pose] as Transform);
+  const common = mover.intersect(other);
+  const volume = common.volume();
+  for (const used of [mover, common]) used.delete();
+  return volume;
 }
 
 function build(kernel: ManifoldToplevel, shape: Shape): Manifold {

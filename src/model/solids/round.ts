@@ -1,7 +1,7 @@
 import type { Manifold, ManifoldToplevel, Vec3 } from 'manifold-3d';
 
 /** Sides of a round part: enough that each facet turns by less than 15°. */
-export const ROUND_SIDES = 24;
+const ROUND_SIDES = 24;
 const SMALL_ROUND_SIDES = 16;
 
 const sidesFor = (diameter: number): number => (diameter < 12 ? SMALL_ROUND_SIDES : ROUND_SIDES);

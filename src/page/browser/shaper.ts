@@ -55,7 +55,6 @@ function shaped(run: number, model: Model, solids: Solids, pack: Pack): { packed
   const scene = letteredScene(model, solids);
   const packed = pack(scene.bodies, [], scene.marks.flatMap(placesOf));
   const cuts = planTubes(model);
-  const kinds = [...new Set(model.parts.map(({ kind }) => kind))];
   return {
     packed,
     told: {
@@ -65,7 +64,6 @@ function shaped(run: number, model: Model, solids: Solids, pack: Pack): { packed
       pattern: drawn(patternPicture(model.pattern, PATTERN)),
       bars: drawn(cutBars(cuts)),
       plates: model.plates.map((_, index) => drawn(plateSheet(model, index))),
-      partCounts: kinds.map((kind) => ({ kind, count: model.parts.filter((part) => part.kind === kind).length })),
     },
   };
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { asArtifacts, boxAfter, fillMarkedRectangles, markedContent, paintsSomething, showsMissingGlyph } from '../../../src/booklet/print/pageContent.ts';
+import { asArtifacts, boxAfter, edited, fillMarkedRectangles, markedContent, paintsSomething, showsMissingGlyph } from '../../../src/booklet/print/pageContent.ts';
+import { readOperators } from '../../../src/booklet/print/operators.ts';
 import { picturePlace, readPlaceLabel } from '../../../src/booklet/print/place.ts';
 import { picturePages } from '../../../src/booklet/print/picturePages.ts';
 
@@ -9,34 +10,37 @@ const PAGE = '.24 0 0 -.24 0 800 cm\nq\n10 0 0 10 100 200 cm\n/P <</MCID 0 >>BDC
 describe('a page’s content', () => {
   it('hands over the marked rectangle alone, with the matrix down to the page', () => {
     const seen: unknown[] = [];
-    const filled = fillMarkedRectangles(PAGE, ({ mcid, toPage, width, height }) => { seen.push({ mcid, toPage, width, height }); return 'HERE'; });
+    const page = readOperators(PAGE);
+    const filled = edited(page, fillMarkedRectangles(page, ({ mcid, toPage, width, height }) => { seen.push({ mcid, toPage, width, height }); return 'HERE'; }));
     // By hand: 10 × 0.24 = 2.4; 100 × 0.24 = 24; 800 − 200 × 0.24 = 752.
     expect(seen).toEqual([{ mcid: 3, toPage: [2.4, 0, 0, -2.4, 24, 752], width: 100, height: 50 }]);
     expect(filled).toBe(PAGE.replace('0 0 100 50 re\nf', 'HERE'));
   });
 
   it('stays as it is where nothing is to be filled', () => {
-    expect(fillMarkedRectangles(PAGE, () => undefined)).toBe(PAGE);
+    expect(edited(readOperators(PAGE), fillMarkedRectangles(readOperators(PAGE), () => undefined))).toBe(PAGE);
   });
 
   it('forgets a matrix at Q', () => {
     const after: (readonly number[])[] = [];
-    fillMarkedRectangles('q 2 0 0 2 0 0 cm Q /Figure <</MCID 1>> BDC 0 0 1 1 re f EMC', ({ toPage }) => { after.push(toPage); return undefined; });
+    fillMarkedRectangles(readOperators('q 2 0 0 2 0 0 cm Q /Figure <</MCID 1>> BDC 0 0 1 1 re f EMC'), ({ toPage }) => { after.push(toPage); return undefined; });
     expect(after).toEqual([[1, 0, 0, 1, 0, 0]]);
   });
 
   it('tells a blank page from one with marks, and letters from empty boxes', () => {
-    expect(paintsSomething('.24 0 0 -.24 0 800 cm q 0 0 9 9 re W* n (f) pop Q')).toBe(false);
-    expect(paintsSomething('BT <0003> Tj ET')).toBe(true);
-    expect(showsMissingGlyph('BT <00030000> Tj ET')).toBe(true);
-    expect(showsMissingGlyph('BT <00300003> Tj <0100> Tj ET')).toBe(false);
+    expect(paintsSomething(readOperators('.24 0 0 -.24 0 800 cm q 0 0 9 9 re W* n (f) pop Q'))).toBe(false);
+    expect(paintsSomething(readOperators('BT <0003> Tj ET'))).toBe(true);
+    expect(showsMissingGlyph(readOperators('BT <00030000> Tj ET'))).toBe(true);
+    expect(showsMissingGlyph(readOperators('BT <00300003> Tj <0100> Tj ET'))).toBe(false);
   });
 
   it('tells which marked content shows text, and makes the rest artifacts', () => {
-    const content = '/P <</MCID 0 >>BDC /Span <</ActualText <feff0041>>> BDC BT <0003> Tj ET EMC EMC\n/TD <</MCID 1 >>BDC 0 0 9 9 re f EMC\n';
+    const text = '/P <</MCID 0 >>BDC /Span <</ActualText <feff0041>>> BDC BT <0003> Tj ET EMC EMC\n/TD <</MCID 1 >>BDC 0 0 9 9 re f EMC\n';
+    const content = readOperators(text);
+    const aside = (...mcids: readonly number[]): string => edited(content, asArtifacts(content, new Set(mcids)));
     expect([...markedContent(content)]).toEqual([[0, true], [1, false]]);
-    expect(asArtifacts(content, new Set([1]))).toBe(content.replace('/TD <</MCID 1 >>BDC', '/Artifact BMC'));
-    expect(asArtifacts(content, new Set())).toBe(content);
+    expect(aside(1)).toBe(text.replace('/TD <</MCID 1 >>BDC', '/Artifact BMC'));
+    expect(aside()).toBe(text);
   });
 
   it('finds the upright box of a turned rectangle', () => {

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { bookletPages } from '../../../src/booklet/pages/index.ts';
 import { letterCoverage } from '../../../src/booklet/print/fonts.ts';
-import { compareLanguages, describeWordsFault, loadWords, pseudoLanguage, pseudoText, readWords, withPseudoLanguage } from '../../../src/booklet/words/index.ts';
+import { describeWordsFault, loadWords, pseudoLanguage, pseudoText, readWords, withPseudoLanguage } from '../../../src/booklet/words/index.ts';
 import { localesOnDisk, rackInput } from '../pages/rack-booklet.ts';
 import { askForEverything } from './ask-for-everything.ts';
+import { compareLanguages } from './compare-languages.ts';
 
 const files = withPseudoLanguage(localesOnDisk());
 const lang = pseudoLanguage(files);

@@ -1,7 +1,7 @@
 // Sway of posts and decks against rigid posts on springs and the stiff deck on walls, worked by hand (C).
 import { describe, expect, it } from 'vitest';
 import { pushDeck, tautDiagonalStiffness, type Wall } from '../../against/rigid-deck.ts';
-import { FrameError, swayOf, type Drift, type SwayCable, type SwayInput, type SwayLevel } from '../../../src/check/frame/index.ts';
+import { FrameError, standOf, type Drift, type SwayCable, type SwayInput, type SwayLevel } from '../../../src/check/frame/index.ts';
 
 const [X, Y] = [1040, 540];
 const EA = 60_000;
@@ -27,6 +27,19 @@ function rack(more: Partial<SwayInput>): SwayInput {
     levels: [deck(140), deck(1450)], cables: crossed(['back', 'left', 'right'], 140, 1450),
     tube: kitTube, cableStiffness: EA, force: 40, ...more,
   };
+}
+
+interface Sway {
+  readonly withCables: Drift | 'mechanism';
+  readonly withoutCables: Drift | 'mechanism';
+  readonly cablePulls: readonly number[];
+}
+
+/** With the cables, and with them taken off. */
+function swayOf(input: SwayInput): Sway {
+  const braced = standOf(input);
+  const bare = standOf({ ...input, cables: [] });
+  return { withCables: braced?.drift ?? 'mechanism', withoutCables: bare?.drift ?? 'mechanism', cablePulls: braced?.cablePulls ?? [] };
 }
 
 function driftOf(input: SwayInput): Drift {

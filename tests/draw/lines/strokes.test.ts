@@ -1,24 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { strokesToPath } from '../../../src/draw/lines/index.ts';
 import { dropStraight } from '../../../src/draw/lines/polyline.ts';
 import { topologyOf } from '../../../src/draw/lines/topology.ts';
 import { Solid, cube, meshOf, tube } from './solids.ts';
-
-describe('strokes as path data', () => {
-  it('steps from rounded point to rounded point', () => {
-    expect(strokesToPath([[0, 0], [10.004, 0.006], [20.008, -3]], false, 2)).toBe('M0 0l10 0.01 10.01 -3.01');
-  });
-
-  it('closes a ring', () => {
-    expect(strokesToPath([[1, 1], [2, 1], [2, 2]], true, 1)).toBe('M1 1l1 0 0 1z');
-  });
-
-  it('does not let roundings add up', () => {
-    const points = Array.from({ length: 101 }, (_, k) => [k * 0.0149, 0] as const);
-    const steps = strokesToPath(points, false, 2).replace('M0 0l', '').split(' ').map(Number).filter((_, k) => k % 2 === 0);
-    expect(steps.reduce((sum, step) => sum + step, 0)).toBeCloseTo(1.49, 6);
-  });
-});
 
 describe('straight points', () => {
   it('are dropped along a line and across the start of a ring', () => {

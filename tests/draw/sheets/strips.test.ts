@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { laidOut } from '../../../src/draw/sheets/marking-sheets.ts';
+import { laidOut } from '../../../src/draw/sheets/laid-out.ts';
 import { overlap } from '../../../src/draw/sheets/room.ts';
 import { segmentBoxes, segmentRegister, segmentView, type Segment } from '../../../src/draw/sheets/segments.ts';
 import { stripWidth, type Strip } from '../../../src/draw/sheets/strip.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { markingSheets, overlap, sheetRoom, sheetWhite } from '../../../src/draw/sheets/index.ts';
-import { laidOut } from '../../../src/draw/sheets/marking-sheets.ts';
+import { laidOut } from '../../../src/draw/sheets/laid-out.ts';
 import { plateTemplate, type Template } from '../../../src/draw/sheets/templates.ts';
 import { tiled, type Tile } from '../../../src/draw/sheets/tiles.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';

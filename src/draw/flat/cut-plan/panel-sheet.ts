@@ -30,7 +30,7 @@ export interface Datum {
   readonly upper: boolean;
 }
 
-export function soundCorner({ length, width, defects }: PanelSheet): Datum {
+function soundCorner({ length, width, defects }: PanelSheet): Datum {
   const corners: readonly Datum[] = [{ right: false, upper: false }, { right: true, upper: false }, { right: false, upper: true }, { right: true, upper: true }];
   const whole = ({ right, upper }: Datum): boolean => !defects.some(({ x, y, width: wide, height: high }) =>
     (right ? x + wide >= length - SAME : x <= SAME) && (upper ? y + high >= width - SAME : y <= SAME));
@@ -48,7 +48,7 @@ export function panelSheetPicture(sheet: PanelSheet): DrawnPicture {
 }
 
 /** The marks of the picture, for the tests. */
-export function panelSheetMarks(sheet: PanelSheet): readonly Mark[] {
+function panelSheetMarks(sheet: PanelSheet): readonly Mark[] {
   const { length, width } = sheet;
   const cuts = numberedCuts(sheet.cuts);
   const datum = soundCorner(sheet);

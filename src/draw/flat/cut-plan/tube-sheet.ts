@@ -35,7 +35,7 @@ export function tubeSheetPicture(sheet: TubeSheet): DrawnPicture {
 }
 
 /** The marks of the picture, for the tests. */
-export function tubeSheetMarks(sheet: TubeSheet): readonly Mark[] {
+function tubeSheetMarks(sheet: TubeSheet): readonly Mark[] {
   const scale = fittingScale([sheet.length, 0], [paperWidth - 2 * margin, above]);
   const x = (at: number): number => margin + at * scale;
   const [top, bottom] = [above, above + barHeight];

@@ -18,16 +18,16 @@ const corners = 'M24 3.6L46.8 43.1H1.2z';
 
 /** Yellow triangle with a black band; the symbol is black. */
 export const warning = (...symbol: readonly Ink[]): Ink => together(
-  `<path d="${corners}" fill="${safetyColours.yellow}" stroke="${black}" stroke-width="2.2" stroke-linejoin="round" stroke-linecap="round"/>`,
+  `<path d="${corners}" fill="${signGrounds.warning.ground}" stroke="${black}" stroke-width="2.2" stroke-linejoin="round" stroke-linecap="round"/>`,
   ...symbol,
 );
 
 /** Blue disc; the symbol is white. */
-export const mandatory = (...symbol: readonly Ink[]): Ink => together(dot(24, 24, 23.5, safetyColours.blue), ...symbol);
+export const mandatory = (...symbol: readonly Ink[]): Ink => together(dot(24, 24, 23.5, signGrounds.mandatory.ground), ...symbol);
 
 /** Red ring with a bar from upper left to lower right over the black symbol. */
 export const prohibition = (...symbol: readonly Ink[]): Ink => together(
-  ring(24, 24, 21.15, 4.7, white, safetyColours.red),
+  ring(24, 24, 21.15, 4.7, signGrounds.prohibition.ground, safetyColours.red),
   ...symbol,
   stroke('M9.1 9.1L38.9 38.9', 3.8, safetyColours.red),
 );

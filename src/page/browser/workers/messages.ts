@@ -67,8 +67,6 @@ export interface Shaped {
   readonly pattern: Drawing;
   readonly bars: Drawing;
   readonly plates: readonly Drawing[];
-  /** Counts of all parts by kind. */
-  readonly partCounts: readonly { readonly kind: PartKind; readonly count: number }[];
 }
 
 export interface Checked {

@@ -1,0 +1,14 @@
+import { pair } from '../rules.ts';
+import type { WorkFacts } from '../types.ts';
+
+/** Stock tubes sawn to length, all of the item at once. */
+export const facts: WorkFacts = {
+  tools: ['tape', 'pencil', 'saw'],
+  people: 2,
+  cautions: ['dust', 'eyes', 'gloves'],
+  check: pair('cut-square'),
+  minutes: 40,
+  waits: 0,
+  prepared: 'all',
+  shownIn: 'lengths',
+};

@@ -1,0 +1,15 @@
+import { pair } from '../rules.ts';
+import type { WorkFacts } from '../types.ts';
+
+/** The two pins at the ends of a tab. */
+export const facts: WorkFacts = {
+  tools: ['mallet'],
+  people: 2,
+  cautions: [],
+  check: pair('pin-home'),
+  minutes: 2,
+  waits: 0,
+  askedBy: { feature: 'side', moves: 'end-pins' },
+  shownIn: 'creasing',
+  counts: 'panel-pin',
+};

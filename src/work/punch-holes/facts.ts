@@ -1,0 +1,14 @@
+import { pair } from '../rules.ts';
+import type { WorkFacts } from '../types.ts';
+
+/** Holes for the panel pins. */
+export const facts: WorkFacts = {
+  tools: ['tape', 'punch', 'mallet'],
+  people: 1,
+  cautions: ['eyes'],
+  check: pair('mark'),
+  minutes: 8,
+  waits: 0,
+  askedBy: { feature: 'panel' },
+  shownIn: 'pattern',
+};

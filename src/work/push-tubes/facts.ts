@@ -1,0 +1,18 @@
+import { doing, firm, inRun, pair, rule } from '../rules.ts';
+import type { WorkFacts } from '../types.ts';
+
+/** Joints pushed onto short tubes, long tubes into joints. */
+export const facts: WorkFacts = {
+  tools: ['hands', 'mallet'],
+  people: 1,
+  cautions: ['gloves'],
+  check: pair('tube-home'),
+  minutes: 3,
+  waits: 0,
+  counts: 'long-tube',
+  captionOf: (detail) => (detail.on === 'tubes' ? detail.tubes : 'long'),
+  rules: () => [
+    { ...firm('tubes-cut-first', 'All frames need their tubes.', doing(['cut-tubes']), (work) => inRun(work) || doing(['mark-posts'])(work)), within: 'item' },
+    rule('panel-before-frame', 'The frame lies on the bench that the panel is marked on.', doing(['half-cut']), doing(['push-tubes'])),
+  ],
+};

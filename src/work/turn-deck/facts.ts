@@ -1,0 +1,13 @@
+import { doing, firm, onPanelSide, pair } from '../rules.ts';
+import type { WorkFacts } from '../types.ts';
+
+/** A deck turned the way it is used. */
+export const facts: WorkFacts = {
+  tools: ['hands'],
+  people: 2,
+  cautions: ['crush'],
+  check: pair('tab-flat'),
+  minutes: 1,
+  waits: 0,
+  rules: () => [firm('wrapped-before-turned', 'Tabs and pins are reached from above.', onPanelSide(), doing(['turn-deck']))],
+};
