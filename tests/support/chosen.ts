@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs';
-import { EDITION_PAPERS } from '../../src/booklet/editions.ts';
+import { PUBLICATIONS } from '../../src/booklet/publications/facts.ts';
 import { everySize, items, modelOf } from './items.ts';
 import { everything, sampled, sampledRows } from './samples.ts';
 
@@ -47,17 +47,17 @@ const inLanguages = (langs: readonly string[]) => <Row extends object>(row: Row)
 /** Booklets with words: every language for one size of an item; of the others, when all is tried, those that take most room. */
 const longest: readonly string[] = ['el', 'my', 'ur', 'en+my+ur'];
 export const wordPages: readonly PageRow[] = sampledRows(
-  everySize.flatMap((size) => papersOf(EDITION_PAPERS.words)(size)
+  everySize.flatMap((size) => papersOf(PUBLICATIONS.words.papers)(size)
     .flatMap(inLanguages(!everything || size.item.sizes.at(-1)?.name === size.size ? [...languages, ...mixed] : longest))),
   'word pages', [['item', 'lang'], ['size', 'paper'], ['lang', 'paper']],
 );
 
 /** Booklets without words, and posters. */
-export const picturePages = sampledRows(everySize.flatMap(papersOf(EDITION_PAPERS.pictures)), 'picture pages', [['item', 'paper'], ['size']]);
+export const picturePages = sampledRows(everySize.flatMap(papersOf(PUBLICATIONS.pictures.papers)), 'picture pages', [['item', 'paper'], ['size']]);
 const posters = (papers: readonly string[], key: string): readonly PageRow[] =>
   sampledRows(everySize.flatMap(papersOf(papers)).flatMap(inLanguages(['en', 'ar'])), key, [['item', 'paper'], ['size'], ['lang', 'paper']]);
-export const wallPosters = posters(EDITION_PAPERS.wall, 'wall');
-export const overviewPosters = posters(EDITION_PAPERS.overview, 'overview');
+export const wallPosters = posters(PUBLICATIONS.wall.papers, 'wall');
+export const overviewPosters = posters(PUBLICATIONS.overview.papers, 'overview');
 
 /** Booklets measured letter by letter in the browser: the item with the most kinds of pages, and the one all others are like. */
 const letterByLetter = (langs: readonly string[], key: string) =>

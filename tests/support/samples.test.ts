@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { EDITIONS, EDITION_PAPERS } from '../../src/booklet/editions.ts';
+import { EDITIONS, PUBLICATIONS } from '../../src/booklet/publications/facts.ts';
 import { languagesIn } from '../../src/booklet/words/index.ts';
 import { localesOnDisk } from '../booklet/pages/rack-booklet.ts';
 import * as chosen from './chosen.ts';
@@ -55,7 +55,7 @@ describe('the samples of all tests', () => {
   it('have every language with every item and on every paper, and again letter by letter', () => {
     const pairs = new Set(wordPages.flatMap(({ item, lang, paper }) => [`${item} ${lang}`, `${lang} ${paper}`]));
     for (const lang of languages) {
-      for (const other of [...new Set(everySize.map(({ item }) => item.name)), ...EDITION_PAPERS.words]) {
+      for (const other of [...new Set(everySize.map(({ item }) => item.name)), ...PUBLICATIONS.words.papers]) {
         expect([lang, other, pairs.has(`${other} ${lang}`) || pairs.has(`${lang} ${other}`)]).toEqual([lang, other, true]);
       }
       expect(chosen.measuredAlone.map((row) => row.lang)).toContain(lang);
@@ -64,12 +64,12 @@ describe('the samples of all tests', () => {
 
   it('have every edition on every paper it comes on, every size on every paper of booklets', () => {
     const editions = { words: wordPages, pictures: picturePages, wall: wallPosters, overview: overviewPosters };
-    for (const edition of EDITIONS) {
-      const often = count(editions[edition].map(({ paper }) => paper));
-      for (const paper of EDITION_PAPERS[edition]) expect([edition, paper, often(paper) >= 4]).toEqual([edition, paper, true]);
+    for (const { name, papers } of EDITIONS) {
+      const often = count(editions[name].map(({ paper }) => paper));
+      for (const paper of papers) expect([name, paper, often(paper) >= 4]).toEqual([name, paper, true]);
     }
     const pairs = new Set(wordPages.map(({ size, paper }) => `${size} ${paper}`));
-    for (const { name } of everySize) for (const paper of EDITION_PAPERS.words) expect(pairs).toContain(`${name} ${paper}`);
+    for (const { name } of everySize) for (const paper of PUBLICATIONS.words.papers) expect(pairs).toContain(`${name} ${paper}`);
   });
 
   it('leave none of the long tests without anything to try', () => {

@@ -1,7 +1,7 @@
 /// <reference lib="dom.iterable" />
 import type { Page } from 'puppeteer';
 import { fontCss, langRule } from './fonts.ts';
-import { PAPER_SIZES } from './paper.ts';
+import { PAPERS } from '../papers/index.ts';
 import type { PicturePages } from './picturePages.ts';
 import type { ShownText } from './texts.ts';
 import type { PrintDocument } from './types.ts';
@@ -80,7 +80,7 @@ function langRules({ lang, html }: PrintDocument, loaded: readonly string[]): st
 
 /** What every document starts from; its own style comes after and may set margins by `@page`. */
 function sheetCss({ paper }: PrintDocument): string {
-  return `@page { size: ${PAPER_SIZES[paper].css}; margin: 12mm }
+  return `@page { size: ${PAPERS[paper].css}; margin: 12mm }
 html, body { margin: 0; padding: 0; color: #000 }
 .picture-place { display: block }
 body > :last-child { break-after: auto !important }`;

@@ -8,7 +8,8 @@ import { placed, type Solids } from '../../../src/model/index.ts';
 import { planItem } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { overviewPage, wallPages } from '../../../src/booklet/posters/index.ts';
-import { EDITION_PAPERS } from '../../../src/booklet/editions.ts';
+import { PAPERS } from '../../../src/booklet/papers/index.ts';
+import { PUBLICATIONS } from '../../../src/booklet/publications/facts.ts';
 import { languagesIn, loadWords } from '../../../src/booklet/words/index.ts';
 import { overviewPosters, picturePages, wallPosters, wordPages } from '../../support/chosen.ts';
 import { everySize, modelOf, rememberingSolids } from '../../support/items.ts';
@@ -52,8 +53,8 @@ describe.each(everySize)('every booklet of the $name has room for all it says', 
     };
   });
 
-  it.each(EDITION_PAPERS.words)('with and without words, on %s', (paper) => {
-    const format = paper === 'a5' || paper === 'half-letter' ? 'small' : 'page';
+  it.each(PUBLICATIONS.words.papers)('with and without words, on %s', (paper) => {
+    const { format } = PAPERS[paper];
     for (const { lang } of tried(wordPages, paper)) {
       const { pageCount } = bookletPages({ ...of(format, lang), edition: 'words', paper });
       expect([lang, pageCount > 10 && pageCount < 150]).toEqual([lang, true]);
@@ -62,7 +63,7 @@ describe.each(everySize)('every booklet of the $name has room for all it says', 
   });
 
   it('as posters', () => {
-    for (const paper of EDITION_PAPERS.wall) for (const { lang } of tried(wallPosters, paper)) expect(wallPages(of('small', lang), paper).pageCount).toBeGreaterThan(10);
-    for (const paper of EDITION_PAPERS.overview) for (const { lang } of tried(overviewPosters, paper)) expect(overviewPage(of('thumb', lang), paper).pageCount).toBe(1);
+    for (const paper of PUBLICATIONS.wall.papers) for (const { lang } of tried(wallPosters, paper)) expect(wallPages(of('small', lang), paper).pageCount).toBeGreaterThan(10);
+    for (const paper of PUBLICATIONS.overview.papers) for (const { lang } of tried(overviewPosters, paper)) expect(overviewPage(of('thumb', lang), paper).pageCount).toBe(1);
   });
 });

@@ -4,7 +4,8 @@ import { expect } from 'vitest';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { footOver } from '../../../src/booklet/pages/foot.tsx';
 import { sheets } from '../../../src/booklet/pages/sheet.ts';
-import { PAPER_SIZES, fontCss } from '../../../src/booklet/print/index.ts';
+import { PAPERS } from '../../../src/booklet/papers/index.ts';
+import { fontCss } from '../../../src/booklet/print/index.ts';
 
 
 /** Latin, French and Arabic, and what else the booklet's own languages are set in. */
@@ -31,7 +32,7 @@ interface Seen {
 export async function openBooklet(browser: Browser, input: BookletInput): Promise<{ tab: Page; pageCount: number }> {
   const { html, css, dir, title, pageCount } = bookletPages(input);
   const tab = await browser.newPage();
-  await tab.setContent(`<!doctype html><html lang="${input.words.lang}" dir="${dir}"><head><title>${title}</title><style>${fontsOf(input)} @page { size: ${PAPER_SIZES[input.paper].css}; } ${css}</style></head><body>${html}</body></html>`);
+  await tab.setContent(`<!doctype html><html lang="${input.words.lang}" dir="${dir}"><head><title>${title}</title><style>${fontsOf(input)} @page { size: ${PAPERS[input.paper].css}; } ${css}</style></head><body>${html}</body></html>`);
   await tab.evaluate(async () => { await document.fonts.ready; });
   return { tab, pageCount };
 }

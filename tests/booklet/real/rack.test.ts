@@ -1,6 +1,6 @@
 import { PDFArray, PDFDict, PDFName, type PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openPrinter, type Edition, type Paper, type PictureBook, type Printer } from '../../../src/booklet/index.ts';
+import { openPrinter, type BookletEdition, type Paper, type PictureBook, type Printer } from '../../../src/booklet/index.ts';
 import { leastScale, mostScale } from '../../../src/booklet/pages/break-pages.ts';
 import { allDicts, dictAt, dictsWith, infoText, key, outline, readPdf, textOf } from '../print/readPdf.ts';
 import { hasPoppler, poppler } from '../print/poppler.ts';
@@ -17,7 +17,7 @@ beforeAll(async () => {
 });
 afterAll(() => printer.close());
 
-type Booklet = readonly [lang: string, edition: Edition, paper: Paper];
+type Booklet = readonly [lang: string, edition: BookletEdition, paper: Paper];
 const booklets = realRacks.map(({ lang, edition, paper }): Booklet => [lang, edition, paper]);
 
 const printed = new Map<string, Promise<Uint8Array>>();
