@@ -1,4 +1,6 @@
 export type * from './types.ts';
+export type * from './catalogue/types.ts';
+export { CORNER, jointKinds, panelKinds, tubeKinds, USUAL } from './catalogue/joints.ts';
 export type { ReadFiles } from './files.ts';
 export { filesInMemory, listItems } from './files.ts';
 export { filesOnDisk } from './files-on-disk.ts';

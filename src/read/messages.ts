@@ -142,6 +142,19 @@ export const messages = {
   orderTwoKinds: 'two different kinds of work',
   orderRing: (keys: readonly string[]) => `wishes that do not run in a ring (${keys.join(' before ')})`,
 
+  catalogue: {
+    direction: 'three plain numbers: across, back, up, for example [0, 0, 1]',
+    profile: 'round or square',
+    port: 'is: socket, is: sleeve or is: stud',
+    ports: 'a list of one to twelve sockets, sleeves and studs',
+    fitting: 'is: foot-plate, is: castor, is: end-cap, is: wall-bracket, is: hinge or is: lid-stay',
+    cornerTaken: 'another name: corner is the joint of the section joint',
+    usualTaken: 'another name: usual is the kind told in a section of its own',
+    tiltTowards: 'tilt and towards together, or neither',
+    square: 'a direction square to axis',
+    pinInSleeve: 'less than below: the pin goes through the sleeve',
+  },
+
   kitRule: {
     skins: 'less than half the panel thickness: two skins and a core between them',
     wall: 'less than half the outside diameter of the tube',

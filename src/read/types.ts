@@ -1,3 +1,5 @@
+import type { Catalogue } from './catalogue/types.ts';
+
 /** Where a value stands in a file; lines and columns count from 1. */
 export interface Position {
   readonly file: string;
@@ -92,6 +94,8 @@ export interface Kit {
     readonly sawKerf: number;
     readonly knifeKerf: number;
   };
+  /** Further kinds of parts, each under a name. */
+  readonly catalogue: Catalogue;
   /** How many of each part a whole kit has; left out where nobody counted. */
   readonly contents?: {
     readonly panels: number;
