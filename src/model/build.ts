@@ -1,4 +1,4 @@
-import { FaultError, type Face, type Item, type PanelPiece, type PostPiece } from '../read/index.ts';
+import { FaultError, namesOf, type Face, type Item, type PanelPiece, type PostPiece } from '../read/index.ts';
 import { buildBraces, type BracedFace } from './braces.ts';
 import { axesFor } from './deck.ts';
 import { dimensionsOf } from './dimensions.ts';
@@ -46,10 +46,7 @@ function valuesOf(item: Item, size: string): Names {
   if (chosen === undefined) {
     throw new RangeError(`${item.source.file}: no size "${size}"; would be right: one of ${item.sizes.map((each) => each.name).join(', ')}`);
   }
-  return item.expressions.reduce<Names>(
-    (names, { name, expression }) => ({ ...names, [name]: expression.evaluate(names) }),
-    chosen.values,
-  );
+  return namesOf(item, size);
 }
 
 const missing = (item: Item, what: string): FaultError => new FaultError([{

@@ -1,5 +1,7 @@
 export type * from './types.ts';
 export type * from './catalogue/types.ts';
+export type * from './structure/types.ts';
+export type { Structure } from './structure/read-structure.ts';
 export { CORNER, jointKinds, panelKinds, tubeKinds, USUAL } from './catalogue/joints.ts';
 export type { ReadFiles } from './files.ts';
 export { filesInMemory, listItems } from './files.ts';
