@@ -2,4 +2,4 @@ export { checkModel } from './check-model.ts';
 export { defaultLimits, type Limit, type Limits } from './limits.ts';
 export { findingNames, type FindingName } from './names.ts';
 export { findingText } from './text.ts';
-export type { Advice, Finding, Report, Verdict } from './types.ts';
+export type { Advice, Finding, NotApplied, Report, Verdict } from './types.ts';

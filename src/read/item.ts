@@ -10,6 +10,7 @@ import { readParameters, readSize } from './parameters.ts';
 import { readExpressions } from './named-expressions.ts';
 import { sizeFaults } from './piece-values.ts';
 import { readPieces } from './pieces.ts';
+import { declaredFaults, readDeclares } from './use-fields.ts';
 import type { Fault, Item, Kit } from './types.ts';
 import { validated, sectionEntries } from './validate.ts';
 import { yamlSource } from './yaml-source.ts';
@@ -30,12 +31,13 @@ export function readItem(files: ReadFiles, itemFile: string): Item {
   const body = readBody(source, kit.kit);
   const head = validated(source, itemSchema);
   const faults = [...head.faults, ...folderFaults(source), ...body.faults, ...kit.faults];
-  if (faults.length > 0 || kit.kit === null || head.data === null) throw new FaultError(faults);
+  const { declares, ...parts } = body.parts;
+  if (faults.length > 0 || kit.kit === null || head.data === null || declares === null) throw new FaultError(faults);
   const sha256 = createHash('sha256').update(`${text}\0${kit.text}`).digest('hex');
-  return { name: head.data.name, kit: kit.kit, use: head.data.use, revision: head.data.revision, ...body.parts, source: { file: itemFile, sha256 } };
+  return { name: head.data.name, kit: kit.kit, use: head.data.use, declares, revision: head.data.revision, ...parts, source: { file: itemFile, sha256 } };
 }
 
-type Body = Omit<Item, 'name' | 'kit' | 'use' | 'revision' | 'source'>;
+type Body = Omit<Item, 'name' | 'kit' | 'use' | 'declares' | 'revision' | 'source'> & { readonly declares: Item['declares'] | null };
 
 /** Everything below the head of the file, as far as it can be read, and the faults that need more than one field to see. */
 function readBody(source: YamlSource, kit: Kit | null): { readonly parts: Body; readonly faults: readonly Fault[] } {
@@ -45,12 +47,14 @@ function readBody(source: YamlSource, kit: Kit | null): { readonly parts: Body; 
   const parameters = readParameters(source, raw.get('parameters'));
   const expressions = readExpressions(source, raw.get('expressions'), declared);
   const pieces = readPieces(source, raw.get('pieces'), [...declared, ...named]);
+  const declares = readDeclares(source, [...declared, ...named]);
   const connections = readConnections(source, raw.get('connections'), raw.get('pieces'), pieces.pieces);
   const order = readOrder(source, raw.get('order'));
   const sizes = sectionEntries(raw.get('sizes'))
     .map(([name, given]) => ({ name, ...readSize(source, name, given, parameters.parameters, declared) }));
   return {
     parts: {
+      declares: declares.declares,
       parameters: parameters.parameters,
       expressions: expressions.expressions.map(({ name, expression }) => ({ name, expression })),
       sizes: sizes.map(({ name, values }) => ({ name, values })),
@@ -59,7 +63,8 @@ function readBody(source: YamlSource, kit: Kit | null): { readonly parts: Body; 
       order: order.order,
     },
     faults: [
-      ...[parameters, expressions, pieces, connections, order, ...sizes].flatMap(({ faults }) => faults),
+      ...[parameters, expressions, declares, pieces, connections, order, ...sizes].flatMap(({ faults }) => faults),
+      ...sizes.flatMap((size) => declaredFaults(source, size, expressions.expressions, declares)),
       ...sizes.flatMap((size) => sizeFaults(source, kit, size, expressions.expressions, pieces.pieces, connections.connections)),
     ],
   };
