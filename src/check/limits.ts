@@ -28,6 +28,7 @@ export const defaultLimits = {
   creepSkin: { value: 0.04, unit: '1', source: 'modulus × t^−n, n of glass fibre in bending, EN 13706 annex (M)' },
   creepCore: { value: 0.1, unit: '1', source: 'modulus × t^−n, n in shear, EN 13706 annex (M)' },
   longTermRatio: { value: 100, unit: '1', source: `span / 100 after years, ${practice}` },
+  longTermPanelRatio: { value: 30, unit: '1', source: ours('span / 30 of a panel after years: a soft panel may be seen to sag') },
   pinRest: { value: 3, unit: 'mm', source: ours('a pin ends 3 mm under the face that is sat on, and leaves the outer skin whole') },
 
   seatTest: { value: 1300, unit: 'N', source: 'seat load of EN 1728 for adults (M), whatever the height: EN 1022 takes users up to 110 kg (R, abstract)' },

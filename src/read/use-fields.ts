@@ -92,9 +92,10 @@ export function declaredFaults(
 }
 
 /** What the item's file says of its use, worked out for one size: mm, and the size mark. Throws a RangeError for a size it does not have. */
-export function declaredFor(item: Item, size: string): Declared {
-  const names = namesOf(item, size);
-  const { place, people, mark, mattress } = item.declares;
+export const declaredFor = (item: Item, size: string): Declared => declaredBy(item.declares, namesOf(item, size));
+
+/** The same from the values of the item's parameters and named expressions. */
+export function declaredBy({ place, people, mark, mattress }: Declares, names: Names): Declared {
   return {
     place, people,
     mark: mark === null ? null : mark.evaluate(names).value,

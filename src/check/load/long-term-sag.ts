@@ -11,7 +11,7 @@ import { tubeSag } from './tube-deflection.ts';
  * with t^−n: slowly in skins and tubes, faster in a foam core.
  */
 export const longTermSag: Check = (given) => {
-  const { model, limits: { longTermHours, creepSkin, creepCore, longTermRatio, panelSagRatio } } = given;
+  const { model, limits: { longTermHours, creepSkin, creepCore, longTermRatio, longTermPanelRatio } } = given;
   if (model.use !== 'storage') return [];
   const [skin, core] = [longTermHours.value ** creepSkin.value, longTermHours.value ** creepCore.value];
   const { bearers, strips } = deckOf(given);
@@ -19,11 +19,11 @@ export const longTermSag: Check = (given) => {
   const told = [
     { figure: tube.figure * skin, limit: tube.span / longTermRatio.value, parts: bearersOf(model, bearers) },
     ...strips.map(({ strip, load }) => ({
-      figure: bendingSag(load, strip) * skin + shearSag(load, strip) * core, limit: strip.span / panelSagRatio.value, parts: idsOf(model, 'panel'),
+      figure: bendingSag(load, strip) * skin + shearSag(load, strip) * core, limit: strip.span / longTermPanelRatio.value, parts: idsOf(model, 'panel'),
     })),
   ].map((each) => judge({
     name: 'long-term-sag', ...each, bound: 'most', unit: 'mm',
-    source: `${creepSkin.source}; core ${creepCore.source}; ${longTermHours.source}; ${longTermRatio.source}`,
+    source: `${creepSkin.source}; core ${creepCore.source}; ${longTermHours.source}; ${longTermRatio.source}; ${longTermPanelRatio.source}`,
   }));
   return told.toSorted((a, b) => a.margin - b.margin).slice(0, 1);
 };
