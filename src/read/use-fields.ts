@@ -63,13 +63,16 @@ function declaresOf(raw: ReadonlyMap<string, unknown>, mark: PlacedExpression | 
 function peopleFaults(source: YamlSource, raw: ReadonlyMap<string, unknown>): Fault[] {
   const [use, people] = [raw.get('use'), raw.get('for')];
   if (!uses.includes(String(use)) || !useFields.for.safeParse(people).success) return [];
-  if (use === 'bed' && people !== 'small-children') return [source.fault(['for'], messages.bedPeople)];
-  if (use !== 'bed' && people === 'small-children') return [source.fault(['for'], messages.people(peopleNames.slice(0, 3)))];
+  const forSmall = people === 'small-children';
+  if (use === 'bed') return forSmall ? [] : [source.fault(['for'], messages.bedPeople)];
+  if (forSmall) return [source.fault(['for'], messages.people(peopleNames.slice(0, 3)))];
   return use === 'storage' && people === 'pupils' ? [source.fault(['for'], messages.people(peopleNames.slice(0, 2)))] : [];
 }
 
 function missingFaults(source: YamlSource, raw: ReadonlyMap<string, unknown>): Fault[] {
-  const [bed, pupils] = [raw.get('use') === 'bed', raw.get('for') === 'pupils'];
+  const use = raw.get('use');
+  const bed = use === 'bed';
+  const pupils = raw.get('for') === 'pupils';
   return [
     ...(bed && !raw.has('mattress') ? [source.fault(['mattress'], messages.mattressMissing)] : []),
     ...(!bed && raw.has('mattress') ? [source.faultAtName(['mattress'], messages.mattressForBeds)] : []),

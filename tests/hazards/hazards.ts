@@ -91,7 +91,7 @@ const storing: readonly Hazard[] = [
   { name: 'two braced faces', ...rack, harm: 'a laden rack turns and folds up', by: 'statics (C)', swaps: [['[back, left, right]', '[left, right]']], says: ['bracing', 'fail'] },
   { name: 'a tall rack that leans', ...rack, size: 'tall', harm: 'weight on a leaning rack makes it lean further', by: 'P-Δ (C); height / 100', swaps: [['    width: 900 mm', '    width: 700 mm']], says: ['sway', 'fail'] },
   { name: 'posts too short', ...rack, harm: 'a deck slides off its posts', by: 'geometry (C)', swaps: [['    length: height\n', '    length: height - 80 mm\n']], says: ['post-reach', 'fail'] },
-  { name: 'years under load', ...rack, harm: 'a deck sags and slides off after years', by: 'modulus × t^−n, EN 13706 (M)', kit: [['core-shear-modulus: 12 MPa', 'core-shear-modulus: 0.2 MPa']], says: ['long-term-sag', 'fail'] },
+  { name: 'years under load', ...rack, harm: 'a deck sags and slides off after years', by: 'modulus × t^−n, EN 13706 (M)', kit: [['core-shear-modulus: 12 MPa', 'core-shear-modulus: 0.1 MPa']], says: ['long-term-sag', 'fail'] },
   { name: 'a box on a weak panel', ...rack, harm: 'a heavy box breaks through a deck', by: 'sandwich under one box (C)', kit: [['skin-strength: 60 MPa', 'skin-strength: 3 MPa']], says: ['panel-skin', 'fail'] },
   { name: 'a wall torn by its pin', ...rack, harm: 'a deck drops as its pins tear through the posts', by: 'pin bearing, EN 13706 (R2)', kit: [['bearing-strength: 150 MPa', 'bearing-strength: 4 MPa']], says: ['pin-bearing', 'fail'] },
   { name: 'an untested joint', ...rack, harm: 'a joint bears less than was guessed', by: 'our default: three quarters of the load', says: ['joint-test', 'caution'] },

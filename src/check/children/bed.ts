@@ -1,11 +1,11 @@
 import { judge } from '../judge.ts';
-import { idsOf } from '../parts.ts';
+import { idsOf, isBed } from '../parts.ts';
 import { facingPlates } from './plate-gaps.ts';
 import type { Check } from '../types.ts';
 import { mattressOf } from './mattress.ts';
 
 /** Height of the highest base over the floor, mm: from 600 mm a bed needs guards all round and a ladder, and is not made here. */
-export const raisedBed: Check = ({ model, limits: { bedBase } }) => (model.use === 'bed'
+export const raisedBed: Check = ({ model, limits: { bedBase } }) => (isBed(model)
   ? [judge({
     name: 'raised-bed', figure: Math.max(...model.deckTops), limit: bedBase.value, bound: 'most', unit: 'mm',
     source: bedBase.source, parts: idsOf(model, 'panel'),
@@ -13,7 +13,7 @@ export const raisedBed: Check = ({ model, limits: { bedBase } }) => (model.use =
   : []);
 
 /** How many sleeping places it has: over one another they would be a bunk. */
-export const oneBed: Check = ({ model, limits: { sleepingPlaces } }) => (model.use === 'bed'
+export const oneBed: Check = ({ model, limits: { sleepingPlaces } }) => (isBed(model)
   ? [judge({
     name: 'one-bed', figure: model.deckTops.length, limit: sleepingPlaces.value, bound: 'most', unit: '1',
     source: sleepingPlaces.source, parts: idsOf(model, 'panel'),
@@ -22,7 +22,7 @@ export const oneBed: Check = ({ model, limits: { sleepingPlaces } }) => (model.u
 
 /** Cables on a bed, where a child sleeps. */
 export const bedCord: Check = ({ model, limits: { bedCords } }) => {
-  if (model.use !== 'bed') return [];
+  if (!isBed(model)) return [];
   const cables = idsOf(model, 'cable');
   return [judge({
     name: 'bed-cord', figure: cables.length, limit: bedCords.value, bound: 'most', unit: '1', source: bedCords.source,

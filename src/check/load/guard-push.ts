@@ -2,7 +2,7 @@ import { placed } from '../../model/index.ts';
 import { middleLoadMoment } from '../formulas/beam.ts';
 import { drilledSectionModulus } from '../formulas/tube-section.ts';
 import { judge } from '../judge.ts';
-import { distance } from '../parts.ts';
+import { distance, isBed } from '../parts.ts';
 import { rulesOf } from '../rules.ts';
 import { endsOf, pinnedPlates } from '../stand/stand-input.ts';
 import type { Check } from '../types.ts';
@@ -12,7 +12,7 @@ import type { Check } from '../types.ts';
  * the posts that hold it. The worst guard counts.
  */
 export const guardPush: Check = ({ model, limits, stance }) => {
-  if (model.use !== 'bed') return [];
+  if (!isBed(model)) return [];
   const { tube, jointPin, joint } = model.kit;
   const { factor } = rulesOf({ model, limits });
   const modulus = drilledSectionModulus(tube.outsideDiameter, tube.outsideDiameter - 2 * tube.wall, jointPin.diameter);

@@ -1,6 +1,7 @@
 import { placed, type Model } from '../../model/index.ts';
 import { FrameError, postMomentUnder, standOf, type Stand, type SwayInput, type SwayLoad } from '../frame/index.ts';
 import type { Limits } from '../limits.ts';
+import { isBed } from '../parts.ts';
 import { backrestsOf, planMiddle } from './backrest.ts';
 import { endsOf, pinnedPlates, standInputOf } from './stand-input.ts';
 
@@ -39,7 +40,7 @@ function guardMoment(model: Model, input: SwayInput): number | null {
   const moments = pinnedPlates(model).flatMap(({ tubes }) => {
     const upper = tubes.at(-1)?.tube;
     const ends = upper && endsOf(upper);
-    if (model.use !== 'bed' || !ends) return [];
+    if (!isBed(model) || !ends) return [];
     const [x, y, height] = placed(upper.pose, [0, 0, 0]);
     const across = Math.abs(x - middleX) > Math.abs(y - middleY);
     const force = across ? [Math.sign(x - middleX) / 2, 0] as const : [0, Math.sign(y - middleY) / 2] as const;
