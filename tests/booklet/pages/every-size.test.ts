@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { checkModel } from '../../../src/check/index.ts';
+import { declaredFor } from '../../../src/read/index.ts';
 import { planTubes } from '../../../src/cut/index.ts';
 import { cachedDrawer, picturesFor, type LineDrawing } from '../../../src/draw/index.ts';
 import type { LineDrawer } from '../../../src/draw/picture/index.ts';
@@ -46,7 +47,7 @@ describe.each(everySize)('every booklet of the $name has room for all it says', 
     const model = modelOf(item, size);
     const plan = planItem(model, item.order, solids);
     const sets = picturesFor({ model, plan, cuts: planTubes(model), solids }, ['page', 'small', 'thumb'], undefined, outlineOnly);
-    const common = { ...rackInput(), model, plan, report: checkModel(model), variants: item.sizes.map(({ name }) => modelOf(item, name)) };
+    const common = { ...rackInput(), model, plan, report: checkModel(model, declaredFor(item, model.size)), variants: item.sizes.map(({ name }) => modelOf(item, name)) };
     of = (format, lang) => {
       const [first = common.words, ...alongside] = lang.split('+').flatMap((each) => words.get(each) ?? []);
       return { ...common, pictures: sets[format], words: first, alongside };

@@ -1,7 +1,7 @@
-import { checkModel } from '../../../src/check/index.ts';
+import { checkModel, type Report } from '../../../src/check/index.ts';
 import { buildModel, loadSolids, type Model, type Solids } from '../../../src/model/index.ts';
 import { planItem } from '../../../src/plan/index.ts';
-import { filesOnDisk, readItem } from '../../../src/read/index.ts';
+import { declaredFor, filesOnDisk, readItem } from '../../../src/read/index.ts';
 import type { BookletInput } from '../../../src/booklet/pages/index.ts';
 import { rackInput, standInPictures, type Wanted } from './rack-booklet.ts';
 
@@ -17,6 +17,12 @@ export function modelsOf(name: Furniture | 'rack'): readonly Model[] {
   return item.sizes.map((size) => buildModel(item, size.name));
 }
 
+/** What the checks say of every size of an item. */
+export function reportsOf(name: Furniture | 'rack'): readonly Report[] {
+  const item = readItem(filesOnDisk(root), `steps/${name}/item.yaml`);
+  return item.sizes.map((size) => checkModel(buildModel(item, size.name), declaredFor(item, size.name)));
+}
+
 type Made = Pick<BookletInput, 'model' | 'plan' | 'report' | 'variants' | 'pictures'>;
 
 /** What the rooms before the booklet make of an item, pictures as stand-ins; takes some seconds. */
@@ -24,7 +30,7 @@ export function madeFurniture(name: Furniture, solids: Solids): Made {
   const item = readItem(filesOnDisk(root), `steps/${name}/item.yaml`);
   const model = buildModel(item, furniture[name]);
   const plan = planItem(model, item.order, solids);
-  return { model, plan, report: checkModel(model), variants: modelsOf(name), pictures: standInPictures(plan) };
+  return { model, plan, report: checkModel(model, declaredFor(item, furniture[name])), variants: modelsOf(name), pictures: standInPictures(plan) };
 }
 
 /** The same for several items, each made once. */

@@ -4,7 +4,7 @@ import * as drawn from '../../../src/draw/pictograms/index.ts';
 import { findPicture, PART_SCALE, pictureId, type PictureOf } from '../../../src/draw/index.ts';
 import { buildModel, type PartKind } from '../../../src/model/index.ts';
 import type { Plan } from '../../../src/plan/index.ts';
-import { filesOnDisk, readItem } from '../../../src/read/index.ts';
+import { declaredFor, filesOnDisk, readItem } from '../../../src/read/index.ts';
 import { glyphsFrom, type BookletInput, type Edition, type Paper, type PlacePicture, type SizedPicture } from '../../../src/booklet/pages/index.ts';
 import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 
@@ -75,7 +75,7 @@ export function rackInput({ lang = 'en', edition = 'words', paper = 'a4', size =
   return {
     model,
     plan: rackPlan,
-    report: checkModel(model),
+    report: checkModel(model, declaredFor(item, model.size)),
     variants,
     pictures: standInPictures(rackPlan),
     partScale: PART_SCALE,
