@@ -2,6 +2,7 @@ import { defineConfig } from 'vitest/config';
 
 // `--mode all` tries everything, else tests take samples (tests/support/samples.ts). React is the one that readers get.
 export default defineConfig(({ mode }) => ({
+  oxc: { jsx: { runtime: 'automatic', development: false } },
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     env: { FOLDWRIGHT_TESTS: process.env['FOLDWRIGHT_TESTS'] ?? (mode === 'all' ? 'all' : 'samples'), NODE_ENV: 'production' },
