@@ -18,7 +18,7 @@ beforeAll(async () => {
   rack = { model, plan, report, variants, pictures };
   bed = madeFurniture('bed', await loadSolids());
   printer = await openPrinter();
-}, 300_000);
+});
 afterAll(() => printer.close());
 
 async function faultsOf(lang: string, made: Partial<BookletInput>, paper: 'a4' | 'letter'): Promise<readonly PageFault[]> {
