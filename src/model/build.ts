@@ -1,4 +1,4 @@
-import { FaultError, type Face, type Item, type PanelPiece, type PostPiece } from '../read/index.ts';
+import { FaultError, namesOf, type Face, type Item, type PanelPiece, type PostPiece } from '../read/index.ts';
 import { buildBraces, type BracedFace } from './braces.ts';
 import { axesFor } from './deck.ts';
 import { dimensionsOf } from './dimensions.ts';
@@ -6,8 +6,8 @@ import { CORNERS } from './frame.ts';
 import { buildGroups, type Groups, type Names } from './groups.ts';
 import { holdsAt } from './levels.ts';
 import { buildPlate, type Plate } from './plates.ts';
-import { buildPost } from './posts.ts';
-import type { FlatPanel, Group, Joining, Model, Part, TubeNeed, Vec2 } from './types.ts';
+import { buildPost, type Posts } from './posts.ts';
+import type { FlatPanel, Group, Model, Part, TubeNeed, Vec2 } from './types.ts';
 
 /** One size variant of an item: every part shaped and placed. Throws when the item has no such size. */
 export function buildModel(item: Item, size: string): Model {
@@ -30,6 +30,7 @@ export function buildModel(item: Item, size: string): Model {
     parts,
     groups: groups.groups,
     joinings: [...groups.joinings, ...posts.joinings, ...plates.flatMap(({ plate }) => plate.joinings), ...braces.joinings],
+    connections: [...groups.connections, ...posts.connections, ...plates.flatMap(({ plate }) => plate.connections), ...braces.connections],
     pattern: first.deck.pattern,
     plates: alikeTogether(plates.map(({ plate }) => plate.panel)),
     dimensions: dimensionsOf(item, axes, first.tops, parts),
@@ -45,10 +46,7 @@ function valuesOf(item: Item, size: string): Names {
   if (chosen === undefined) {
     throw new RangeError(`${item.source.file}: no size "${size}"; would be right: one of ${item.sizes.map((each) => each.name).join(', ')}`);
   }
-  return item.expressions.reduce<Names>(
-    (names, { name, expression }) => ({ ...names, [name]: expression.evaluate(names) }),
-    chosen.values,
-  );
+  return namesOf(item, size);
 }
 
 const missing = (item: Item, what: string): FaultError => new FaultError([{
@@ -62,14 +60,14 @@ function axesOf(item: Item, names: Names): Vec2 {
   return axesFor(item.kit, piece.width.evaluate(names).value, piece.depth.evaluate(names).value);
 }
 
-function buildPosts(item: Item, { groups, parts, names }: Groups, axes: Vec2): { readonly parts: readonly Part[]; readonly joinings: readonly Joining[] } {
+function buildPosts(item: Item, { groups, parts, names }: Groups, axes: Vec2): Posts {
   const piece = item.pieces.find((each): each is PostPiece => each.is === 'post');
   if (piece === undefined) throw missing(item, 'a post');
   const made = CORNERS.map((corner) => {
     const length = (corner.y === 'front' ? piece.front : piece.back).evaluate(names).value;
     return buildPost(item.kit, corner, axes, length, holdsAt(corner, groups, parts, axes));
   });
-  return { parts: made.flatMap((each) => each.parts), joinings: made.flatMap((each) => each.joinings) };
+  return { parts: made.flatMap((each) => each.parts), joinings: made.flatMap((each) => each.joinings), connections: made.flatMap((each) => each.connections) };
 }
 
 const lowestOf = (groups: readonly Group[], piece: string): Group | undefined =>

@@ -164,6 +164,32 @@ export type Joining =
 /** The joinings of one kind. */
 export type JoiningBy<By extends Joining['by']> = Extract<Joining, { readonly by: By }>;
 
+/**
+ * Parts that hold each other, told as the freedom they leave. Directions are unit vectors in the finished item's
+ * coordinates; ids and the flaps' names are opaque. All connections of an item make its parts one connected whole.
+ */
+export type Connection =
+  /** The bar's end in a socket of the joint, `depth` mm deep; the bar leaves along `out`. */
+  | { readonly is: 'socket'; readonly bar: string; readonly joint: string; readonly out: Vec3; readonly depth: number }
+  /** The bar runs through the joint's sleeve: free both ways along it until pinned. */
+  | { readonly is: 'sleeve'; readonly bar: string; readonly joint: string; readonly along: Vec3 }
+  /** A pin with its nut through what it holds; the pin leaves along `out`, its nut the other way. */
+  | { readonly is: 'pin'; readonly pin: string; readonly nut: string; readonly holds: readonly string[]; readonly out: Vec3 }
+  /** A barbed pin through a flap's tab into the panel. */
+  | { readonly is: 'panel-pin'; readonly pin: string; readonly panel: string; readonly flap: string; readonly out: Vec3 }
+  /** A panel's face on a bar; the panel leaves along `out`. */
+  | { readonly is: 'lay'; readonly panel: string; readonly bar: string; readonly out: Vec3 }
+  /** A flap folded round a bar. */
+  | { readonly is: 'wrap'; readonly panel: string; readonly flap: string; readonly bar: string }
+  /** A cable's loop on a stud of the joint; the loop slips off along `out`. */
+  | { readonly is: 'hook'; readonly cable: string; readonly joint: string; readonly out: Vec3 }
+  | { readonly is: 'cap'; readonly cap: string; readonly bar: string; readonly out: Vec3 }
+  /** A foot plate or castor in the end of a bar. */
+  | { readonly is: 'foot'; readonly foot: string; readonly bar: string; readonly out: Vec3 }
+  /** Two leaves that turn about `axis` through `at` (mm); the hinge comes off them along `out`. */
+  | { readonly is: 'hinge'; readonly hinge: string; readonly leaves: readonly [string, string]; readonly axis: Vec3; readonly at: Vec3; readonly out: Vec3 }
+  | { readonly is: 'bracket'; readonly bracket: string; readonly bar: string; readonly out: Vec3 };
+
 /** A named length of the finished item, for the lettered drawing and the table of variants. */
 export interface NamedLength {
   readonly letter: string;
@@ -199,6 +225,7 @@ export interface Model {
   readonly parts: readonly Part[];
   readonly groups: readonly Group[];
   readonly joinings: readonly Joining[];
+  readonly connections: readonly Connection[];
   readonly pattern: FlatPattern;
   /** Flat panels to cut, each with the parts cut so. */
   readonly plates: readonly FlatPanel[];

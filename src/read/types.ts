@@ -1,3 +1,6 @@
+import type { Catalogue } from './catalogue/types.ts';
+import type { Structure } from './structure/read-structure.ts';
+
 /** Where a value stands in a file; lines and columns count from 1. */
 export interface Position {
   readonly file: string;
@@ -92,6 +95,8 @@ export interface Kit {
     readonly sawKerf: number;
     readonly knifeKerf: number;
   };
+  /** Further kinds of parts, each under a name. */
+  readonly catalogue: Catalogue;
   /** How many of each part a whole kit has; left out where nobody counted. */
   readonly contents?: {
     readonly panels: number;
@@ -209,6 +214,8 @@ export interface Item {
   readonly pieces: readonly Piece[];
   readonly connections: readonly Connection[];
   readonly order: readonly OrderWish[];
+  /** Each size written out, where the file tells points and bars or places of use. */
+  readonly structures: Readonly<Record<string, Structure>>;
   /** Path of the item file as given, and a SHA-256 over the texts of item and kit. */
   readonly source: { readonly file: string; readonly sha256: string };
 }

@@ -21,6 +21,7 @@ export const stallKit: Kit = {
   panelPin: { diameter: 5, length: 17, headDiameter: 16, headHeight: 3 },
   jointPin: { diameter: 6, length: 58, headDiameter: 14, headHeight: 4, strength: 240, wingSpan: 30, nutHeight: 10 },
   cable: { diameter: 4, length: 3000, stiffness: 60_000, strength: 2000 },
+  catalogue: { joints: [], tubes: [], panels: [], fittings: [] },
   practice: {
     insideGap: 3, wrapClearance: 0.5, turnBack: 45 * DEG, tab: 45, pinEdge: 15, pinEnd: 25, pinPitch: 300, notchGap: 4,
     notchRadius: 6, tabCorner: 12, sawKerf: 1, knifeKerf: 0,
@@ -54,7 +55,7 @@ const given = (evaluate: Expression['evaluate']): Expression => ({ text: '', pos
 function itemOf({ width, depth, height, decks, lowest, headroom, faces, kit }: Rack): Item {
   const spacing = (height - lowest - headroom) / (decks - 1);
   return {
-    name: 'rack', kit, use: 'storage', revision: 1, parameters: [], expressions: [], order: [],
+    name: 'rack', kit, use: 'storage', revision: 1, parameters: [], expressions: [], order: [], structures: {},
     sizes: [{ name: 'only', values: {} }],
     pieces: [
       {

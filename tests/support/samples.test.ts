@@ -66,7 +66,7 @@ describe('the samples of all tests', () => {
     const editions = { words: wordPages, pictures: picturePages, wall: wallPosters, overview: overviewPosters };
     for (const { name, papers } of EDITIONS) {
       const often = count(editions[name].map(({ paper }) => paper));
-      for (const paper of papers) expect([name, paper, often(paper) >= 4]).toEqual([edition, paper, true]);
+      for (const paper of papers) expect([name, paper, often(paper) >= 4]).toEqual([name, paper, true]);
     }
     const pairs = new Set(wordPages.map(({ size, paper }) => `${size} ${paper}`));
     for (const { name } of everySize) for (const paper of PUBLICATIONS.words.papers) expect(pairs).toContain(`${name} ${paper}`);

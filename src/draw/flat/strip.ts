@@ -1,16 +1,16 @@
 import type { Flap, FlatPattern, Vec2 } from '../../model/index.ts';
 
 import type { Box } from '../types.ts';
-import { boxWindow, clipMarks } from './clip.ts';
-import { runningDimension, runningReach } from './dimension.ts';
-import { lengthText } from './lettering.ts';
-import type { Mark } from './marks.ts';
-import { area, circle, line, outline } from './marks.ts';
+import { boxWindow, clipMarks } from '../kit/clip.ts';
+import { runningDimension, runningReach } from '../kit/dimension.ts';
+import type { Mark } from '../kit/marks.ts';
+import { area, circle, line, outline } from '../kit/marks.ts';
 import { onFlap, runsAlongX } from './panel-lines.ts';
-import type { Pen } from './pens.ts';
-import { panelTint, pens, thick } from './pens.ts';
-import type { View } from './view.ts';
-import { fittingScale, onPaper } from './view.ts';
+import type { Pen } from '../kit/pens.ts';
+import { pens, thick } from '../kit/pens.ts';
+import type { Fit } from '../kit/fit.ts';
+import { fittingScale, onPaper } from '../kit/fit.ts';
+import { tell, type Told } from '../kit/told.ts';
 
 /** Clear paper beyond the tab's edge and the least width of the strip's frame, in mm. */
 const beyondEdge = 3;
@@ -56,8 +56,8 @@ function stripMiddle(strip: Strip, outwards: number): Vec2 {
 const outwardsSign = (flap: Flap): number => (flap.side === 'front' ? 1 : -1);
 
 /** Paper width of a strip with the figures of running dimensions on its right. */
-export function stripSpan(texts: readonly string[], cap: number): number {
-  return stripWidth + dimensionGap + runningReach(texts, cap) + 0.5;
+export function stripSpan(figures: readonly Told[], cap: number): number {
+  return stripWidth + dimensionGap + runningReach(figures, cap) + 0.5;
 }
 
 /** Which pen draws which line of the strip; null leaves it out. */
@@ -76,7 +76,7 @@ export function stripMarks(strip: Strip, look: StripPens, more: readonly Mark[] 
   const [from, to] = [stripY(strip, start), stripY(strip, flap.edge)];
   const { crease, halfCut } = look;
   const drawn = [
-    area(panelTint, [[frame.x, from], [right, from], [right, to], [frame.x, to]]),
+    area('panel', [[frame.x, from], [right, from], [right, to], [frame.x, to]]),
     across(look.edge, flap.edge),
     across(look.inside, 0),
     ...(crease ? flap.creases.map((at) => across(crease, at)) : []),
@@ -110,7 +110,7 @@ export function stripDimensions(strip: Strip, datum: number, places: readonly nu
   return runningDimension({
     axis: 'y',
     datum: stripY(strip, datum),
-    stations: places.map((at) => ({ at: stripY(strip, at), text: lengthText(Math.abs(at - datum)) })),
+    stations: places.map((at) => ({ at: stripY(strip, at), told: tell.mm(Math.abs(at - datum)) })),
     line: feature + (beside === 'right' ? dimensionGap : -dimensionGap),
     feature,
     cap,
@@ -118,7 +118,7 @@ export function stripDimensions(strip: Strip, datum: number, places: readonly nu
 }
 
 /** Where the strip is taken from on the whole view, at a share of the flap's length, and a leader to the frame. */
-export function stripSource(pattern: FlatPattern, strip: Strip, whole: View, share: number): readonly Mark[] {
+export function stripSource(pattern: FlatPattern, strip: Strip, whole: Fit, share: number): readonly Mark[] {
   const { flap, frame, start, scale } = strip;
   const middle = flap.from + (flap.to - flap.from) * share;
   const half = Math.max(frame.width / 2 / scale, 1 / whole.scale);

@@ -5,8 +5,8 @@ import { drawArrow, pathArrow } from './arrows.ts';
 import { clipToDisc } from './clip.ts';
 import { cornersOf } from './corners.ts';
 import { fills } from './fills.ts';
-import { boundsOf, toPaper, type Fit } from './fit.ts';
-import { apart, minus, pathLength, plus, unit } from './flat.ts';
+import { boundsOf, onPaper, type Fit } from '../kit/fit.ts';
+import { apart, minus, pathLength, plus, unit } from '../kit/geometry.ts';
 import { heldBack, type LineDrawer } from './line-drawer.ts';
 import type { Paints } from './looks.ts';
 import { project, type Plane } from './plane.ts';
@@ -61,7 +61,7 @@ function enlargedFit({ spot, big }: Rings): Fit {
 /** The end of an arrow whose head lies in the spot, as far as it fits in the big ring. */
 function enlargedArrow(places: readonly Vec3[], plane: Plane, one: Rings): string {
   const fit = enlargedFit(one);
-  const path = places.map((place) => toPaper(fit, project(plane, place)));
+  const path = places.map((place) => onPaper(fit, project(plane, place)));
   const tip = path[path.length - 1];
   const within = one.big.radius - arrow.broad.headWidth / 2;
   if (!tip || apart(tip, one.big.centre) > within) return '';

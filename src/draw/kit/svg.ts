@@ -1,11 +1,13 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
+import { inks } from './inks.ts';
 import { fontSize } from './lettering.ts';
 import type { Weight } from './lettering.ts';
 import type { Mark } from './marks.ts';
 import { fractionSize, labelBoxes, orderRadius } from './marks.ts';
 import type { Pen } from './pens.ts';
-import { dashLengths, dashStart, ink, white } from './pens.ts';
+import { toldText } from './told.ts';
+import { dashLengths, dashStart } from './pens.ts';
 
 /** Size of a picture in mm of paper. */
 export interface Paper {
@@ -31,14 +33,14 @@ function svgOf(mark: Mark): string {
     case 'line':
       return `<path d="${path(mark.points, mark.closed)}" ${stroke(mark.pen, lengthOf(mark.points, mark.closed))}/>`;
     case 'area':
-      return `<path d="${mark.rings.map((ring) => path(ring, true)).join('')}" fill="${mark.fill}" fill-rule="evenodd"/>`;
+      return `<path d="${mark.rings.map((ring) => path(ring, true)).join('')}" fill="${inks[mark.fill]}" fill-rule="evenodd"/>`;
     case 'circle':
-      return `<circle ${at(mark.centre, 'cx', 'cy')} r="${num(mark.radius)}"${mark.fill ? ` fill="${mark.fill}"` : ''}${mark.pen ? ` ${stroke(mark.pen, 0)}` : ''}/>`;
+      return `<circle ${at(mark.centre, 'cx', 'cy')} r="${num(mark.radius)}"${mark.fill ? ` fill="${inks[mark.fill]}"` : ''}${mark.pen ? ` ${stroke(mark.pen, 0)}` : ''}/>`;
     case 'figure':
-      return text(mark.text, mark.centre, mark.cap, mark.weight, mark.turned);
+      return text(toldText(mark.told), mark.centre, mark.cap, mark.weight, mark.turned);
     case 'order':
-      return svgOf({ mark: 'circle', centre: mark.centre, radius: orderRadius(mark.text, mark.cap), pen: mark.pen, fill: white })
-        + text(mark.text, mark.centre, mark.cap, 700, false);
+      return svgOf({ mark: 'circle', centre: mark.centre, radius: orderRadius(mark.told, mark.cap), pen: mark.pen, fill: 'white' })
+        + text(toldText(mark.told), mark.centre, mark.cap, 700, false);
     case 'fraction':
       return fraction(mark);
     case 'view':
@@ -50,21 +52,21 @@ function fraction(mark: Mark & { mark: 'fraction' }): string {
   const [x, y] = mark.centre;
   const half = fractionSize(mark.numerator, mark.denominator, mark.cap)[0] / 2;
   const away = mark.cap / 2 + 1.2;
-  return text(mark.numerator, [x, y - away], mark.cap, 700, false)
+  return text(String(mark.numerator), [x, y - away], mark.cap, 700, false)
     + svgOf({ mark: 'line', pen: mark.pen, points: [[x - half, y], [x + half, y]], closed: false })
-    + text(mark.denominator, [x, y + away], mark.cap, 700, false);
+    + text(String(mark.denominator), [x, y + away], mark.cap, 700, false);
 }
 
 function text(words: string, centre: Vec2, cap: number, weight: Weight, turned: boolean): string {
   const turn = turned ? ` transform="rotate(-90 ${num(centre[0])} ${num(centre[1])})"` : '';
-  return `<text ${at([centre[0], centre[1] + cap / 2], 'x', 'y')} font-size="${num(fontSize(cap))}" font-weight="${weight}" text-anchor="middle" fill="${ink}"${turn}>${words}</text>`;
+  return `<text ${at([centre[0], centre[1] + cap / 2], 'x', 'y')} font-size="${num(fontSize(cap))}" font-weight="${weight}" text-anchor="middle" fill="${inks.ink}"${turn}>${words}</text>`;
 }
 
 function stroke(pen: Pen, length: number): string {
   const dashes = dashLengths(pen.type, pen.width);
   const start = num(dashStart(pen.type, pen.width, length));
   const dashing = dashes.length > 0 ? ` stroke-dasharray="${dashes.map(fine).join(' ')}"${start === '0' ? '' : ` stroke-dashoffset="${start}"`}` : '';
-  return `data-line="${pen.name}" stroke="${pen.colour}" stroke-width="${num(pen.width)}"${dashing}`;
+  return `data-line="${pen.name}" stroke="${inks[pen.colour]}" stroke-width="${num(pen.width)}"${dashing}`;
 }
 
 function path(points: readonly Vec2[], closed: boolean): string {

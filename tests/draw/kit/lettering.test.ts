@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { inflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { capHeights, fontSize, lengthText, textBox, textWidth } from '../../../src/draw/flat/lettering.ts';
-import type { Weight } from '../../../src/draw/flat/lettering.ts';
+import { capHeights, fontSize, textBox, textWidth } from '../../../src/draw/kit/lettering.ts';
+import { advances } from '../../../src/draw/kit/advances.ts';
+import type { Weight } from '../../../src/draw/kit/lettering.ts';
 
 /** A table of a WOFF 1.0 font file (W3C recommendation "WOFF File Format 1.0", section 4). */
 function fontTables(file: Buffer): Record<string, Buffer> {
@@ -41,16 +42,12 @@ describe('lettering', () => {
     const cap = table('OS/2').readInt16BE(88);
     const long = table('hhea').readUInt16BE(34);
     expect(fontSize(cap / em)).toBeCloseTo(1, 6);
-    for (const sign of '0123456789./·×Ø° ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefm') {
+    for (const sign of Object.keys(advances)) {
       const glyph = glyphOf(table('cmap'), sign.codePointAt(0) ?? 0);
       expect(glyph, sign).toBeGreaterThan(0);
       const advance = table('hmtx').readUInt16BE(4 * Math.min(glyph, long - 1));
       expect(textWidth(sign, cap / em, weight), sign).toBeCloseTo(advance / em, 6);
     }
-  });
-
-  it('rounds lengths to whole or half millimetres in Latin numerals', () => {
-    expect([26.734, 46.202, 65.67, 104.606, 1386.94, 12, 0.2, 145.618].map(lengthText)).toEqual(['26.5', '46', '65.5', '104.5', '1387', '12', '0', '145.5']);
   });
 
   it('keeps figures large: at least 2.5 mm on the pattern page, 3.2 mm elsewhere', () => {
@@ -65,7 +62,8 @@ describe('lettering', () => {
     expect(upright.x + upright.width / 2).toBeCloseTo(50, 9);
   });
 
-  it('refuses a sign whose width it does not know', () => {
-    expect(() => textWidth('#', 4, 400)).toThrow(/"#"/);
+  it('refuses a sign whose width it does not know; signs of direction have none', () => {
+    expect(() => textWidth('٣', 4, 400)).toThrow(/"٣"/);
+    expect(textWidth('\u20661000\u2069', 4, 400)).toBe(textWidth('1000', 4, 400));
   });
 });

@@ -1,3 +1,5 @@
+import type { Ink } from './inks.ts';
+
 /**
  * Line types by ISO 128-20. Element lengths are told in line widths d: dash 12, gap 3, long dash 24,
  * dot at most 0.5; thick and thin stand 2 : 1.
@@ -21,27 +23,21 @@ const elements: Readonly<Record<LineType, readonly number[]>> = {
 export const thick = 0.5;
 export const thin = 0.25;
 
-export const ink = '#000';
-/** Lines of earlier steps: plain on a mono printer, on the panel too (luminance contrast 71 %), but behind the new ones. */
-export const faded = '#848484';
-export const white = '#fff';
-/** Cut faces and the panel's own face: light enough for 2.5 mm figures to stand on, each 20 grey levels and more from white and from the other, which a 300 dpi mono printer keeps apart. */
-export const coreTint = '#d2d2d2';
-export const panelTint = '#e9e9e9';
-
 /** How a line is drawn. The name is written into the picture, so that tests and readers of the file find it. */
 export interface Pen {
   readonly name: string;
   readonly type: LineType;
   /** mm of paper. */
   readonly width: number;
-  readonly colour: string;
+  readonly colour: Ink;
 }
 
-const pen = (name: string, type: LineType, width: number): Pen => ({ name, type, width, colour: ink });
+const pen = (name: string, type: LineType, width: number): Pen => ({ name, type, width, colour: 'ink' });
 
-/** What each line on the panel means. The half-cut's thick dashes are our own choice: the standard has no line for it. */
-/** The inside line is dotted: nobody shall cut along it. */
+/**
+ * Every line of the drawings. On the panel: the half-cut's thick dashes are our own choice, the standard has no line
+ * for it; the inside line is dotted, so that nobody cuts along it.
+ */
 export const pens = {
   cut: pen('cut', 'continuous', thick),
   crease: pen('crease', 'long-dash-double-dot', thin),
@@ -54,11 +50,21 @@ export const pens = {
   edge: pen('edge', 'continuous', thin),
   ring: pen('ring', 'continuous', thin),
   motion: pen('motion', 'continuous', thick),
-} as const;
+  /** On marking sheets, of the paper and not of the panel: where it is cut before it is laid over the next sheet, where a strip is folded, a strip's edge. */
+  trim: { ...pen('trim', 'continuous', thin), colour: 'faded' },
+  register: pen('register', 'continuous', thin),
+  paperFold: pen('paper-fold', 'dashed', thin),
+  strip: pen('strip', 'continuous', thin),
+  bar: pen('bar', 'continuous', thick),
+  tick: pen('tick', 'continuous', thin),
+  map: pen('map', 'continuous', thin),
+  cell: { ...pen('map', 'continuous', thin * 0.6), colour: 'cell' },
+  damage: pen('damage', 'continuous', 0.18),
+} as const satisfies Readonly<Record<string, Pen>>;
 
 /** The same line as left by an earlier step: thin and grey, its type kept. */
 export function earlier(of: Pen): Pen {
-  return { ...of, width: thin, colour: faded };
+  return { ...of, width: thin, colour: 'faded' };
 }
 
 /** Dash lengths of a line type in mm of paper; empty for a continuous line. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { spread } from '../../../src/draw/flat/spread.ts';
+import { spread } from '../../../src/draw/kit/spread.ts';
 
 const places = fc.array(fc.double({ min: 0, max: 200, noNaN: true }), { minLength: 1, maxLength: 12 }).map((values) => [...values].sort((a, b) => a - b));
 

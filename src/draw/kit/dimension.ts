@@ -1,9 +1,9 @@
 import type { Vec2 } from '../../model/index.ts';
-import { textWidth } from './lettering.ts';
 import type { Mark } from './marks.ts';
-import { arrowhead, circle, figure, line } from './marks.ts';
-import { pens, white } from './pens.ts';
+import { arrowhead, circle, figure, line, toldWidth } from './marks.ts';
+import { pens } from './pens.ts';
 import { spread } from './spread.ts';
+import { tell, type Told } from './told.ts';
 
 /** Extension lines run this far past the dimension line, in mm of paper. */
 const past = 1;
@@ -22,7 +22,7 @@ function place(axis: Axis, along: number, across: number): Vec2 {
 /** One length between two places, by ISO 129-1 habits: figure above the line, read from below or from the right. */
 export interface LinearDimension {
   readonly axis: Axis;
-  readonly text: string;
+  readonly told: Told;
   /** Both ends along the measured direction, mm of paper. */
   readonly ends: Vec2;
   /** Where the dimension line lies across it. */
@@ -35,11 +35,11 @@ export interface LinearDimension {
 }
 
 /** Marks of a single dimension. Where the figure does not fit between the ends it stands beyond the second end. */
-export function linearDimension({ axis, text, ends, line: across, feature, cap, upright = false }: LinearDimension): readonly Mark[] {
+export function linearDimension({ axis, told, ends, line: across, feature, cap, upright = false }: LinearDimension): readonly Mark[] {
   const [from, to] = ends;
   const way = Math.sign(to - from) || 1;
   const length = Math.abs(to - from);
-  const width = textWidth(text, cap, 400);
+  const width = toldWidth(told, cap, 400);
   const extent = upright ? cap : width;
   const fits = length >= extent + 1;
   const headsInside = length >= 2 * headLength + 1;
@@ -56,14 +56,14 @@ export function linearDimension({ axis, text, ends, line: across, feature, cap, 
     line(pens.dimension, place(axis, begin, across), place(axis, end, across)),
     arrowhead(place(axis, from, across), place(axis, headsInside ? -way : way, 0), headLength),
     arrowhead(place(axis, to, across), place(axis, headsInside ? way : -way, 0), headLength),
-    figure(text, place(axis, middle, across - clear - (upright ? width : cap) / 2), cap, 400, axis === 'y' && !upright),
+    figure(told, place(axis, middle, across - clear - (upright ? width : cap) / 2), cap, 400, axis === 'y' && !upright),
   ];
 }
 
 export interface Station {
   /** Along the measured direction, mm of paper. */
   readonly at: number;
-  readonly text: string;
+  readonly told: Told;
   /** Where its extension line begins across the measured direction, when not at the common feature line. */
   readonly feature?: number;
 }
@@ -86,9 +86,9 @@ export interface RunningDimension {
 export function runningDimension(dimension: RunningDimension): readonly Mark[] {
   const { axis, datum, stations, line: across, feature, cap } = dimension;
   const outwards = Math.sign(across - feature) || 1;
-  const all = [{ at: datum, text: '0' }, ...stations].sort((a, b) => a.at - b.at);
+  const all = [{ at: datum, told: tell.mm(0) }, ...stations].sort((a, b) => a.at - b.at);
   const turned = axis === 'x' && !fitUpright(all, cap);
-  const sizes = all.map(({ text }) => (axis === 'x' && !turned ? textWidth(text, cap, 400) : cap));
+  const sizes = all.map(({ told }) => (axis === 'x' && !turned ? toldWidth(told, cap, 400) : cap));
   const between = axis === 'x' && !turned ? 1.5 : 1.3;
   const gaps = sizes.map((size, index) => (size + (sizes[index - 1] ?? size)) / 2 + between);
   const [least, most] = dimension.bounds ?? [-Infinity, Infinity];
@@ -102,23 +102,23 @@ export function runningDimension(dimension: RunningDimension): readonly Mark[] {
     line(pens.dimension, place(axis, datum, across), place(axis, last, across)),
     ...all.flatMap((station, index) => extension(axis, station, figures[index] ?? station.at, [feature, start, knee])),
     ...heads(axis, datum, stations, across),
-    circle(place(axis, datum, across), 0.9, pens.dimension, white),
-    ...all.map(({ text }, index) => {
-      const reach = axis === 'y' || turned ? textWidth(text, cap, 400) : cap;
-      return figure(text, place(axis, figures[index] ?? 0, knee + outwards * (clear + reach / 2)), cap, 400, turned);
+    circle(place(axis, datum, across), 0.9, pens.dimension, 'white'),
+    ...all.map(({ told }, index) => {
+      const reach = axis === 'y' || turned ? toldWidth(told, cap, 400) : cap;
+      return figure(told, place(axis, figures[index] ?? 0, knee + outwards * (clear + reach / 2)), cap, 400, turned);
     }),
   ];
 }
 
 /** How far a running dimension reaches past its dimension line, in mm of paper: room to leave for its figures. */
-export function runningReach(texts: readonly string[], cap: number): number {
-  return past + 3 + clear + Math.max(...texts.map((text) => textWidth(text, cap, 400)), cap);
+export function runningReach(figures: readonly Told[], cap: number): number {
+  return past + 3 + clear + Math.max(...figures.map((told) => toldWidth(told, cap, 400)), cap);
 }
 
 function fitUpright(stations: readonly Station[], cap: number): boolean {
-  return stations.slice(1).every(({ at, text }, index) => {
+  return stations.slice(1).every(({ at, told }, index) => {
     const before = stations[index];
-    return !before || at - before.at >= (textWidth(text, cap, 400) + textWidth(before.text, cap, 400)) / 2 + 1.5;
+    return !before || at - before.at >= (toldWidth(told, cap, 400) + toldWidth(before.told, cap, 400)) / 2 + 1.5;
   });
 }
 
