@@ -113,6 +113,9 @@ export interface Kit {
   };
 }
 
+/** How the workshop builds. */
+export type Practice = Kit['practice'];
+
 /** What a value of a parameter or expression measures. */
 export type Dimension = 'length' | 'angle' | 'force' | 'mass' | 'count' | 'ratio';
 

@@ -82,7 +82,10 @@ function endHeights({ shape, pose }: Part): readonly number[] {
 function middleOf(shape: Shape): Vec3 {
   switch (shape.form) {
     case 'tube':
-    case 'joint': return [0, 0, 0];
+    case 'joint':
+    case 'ported-joint':
+    case 'fitting':
+    case 'folded': return [0, 0, 0];
     case 'plate': return [0, 0, shape.thickness / 2];
     case 'panel': return [0, 0, panelMiddle(shape.pattern)];
     case 'pin': return [0, 0, -shape.length / 2];
