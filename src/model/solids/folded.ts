@@ -41,9 +41,18 @@ function buildFlap(kernel: ManifoldToplevel, pattern: Pattern, flap: PatternFlap
     const [along, out] = inFlap(flap, hole.at);
     return onFacet(rod(kernel, hole.diameter, -2 * pattern.thickness, pattern.thickness, 'hole'), out, along);
   });
-  const snips = flap.corner > 0 ? ([-1, 1] as const).map((end) => onFacet(snip(kernel, flap, end, pattern.thickness), flap.edge, 0)) : [];
+  const snips = flap.corner > 0 ? ([-1, 1] as const).map((end) => onFacet(snip(kernel, flap, end, pattern.thickness), flap.edge, 0).intersect(tabAlone(kernel, pattern, flap, turns))) : [];
   return kernel.Manifold.difference([kernel.Manifold.union([...strips, ...lugs]), ...holes, ...snips]);
 }
+
+/** The tab of a flap: snips are cut from it alone, not from the wall it is folded onto. */
+function tabAlone(kernel: ManifoldToplevel, pattern: Pattern, flap: PatternFlap, turns: readonly number[]): Manifold {
+  const strip = flap.strips.at(-1) ?? { from: 0, to: 0, start: 0, end: 0 };
+  const begins = Math.max(0, ...flap.bends.map(({ at }) => at)) + HAIR;
+  return upright(extruded(kernel, chainSection(pattern, flap.bends, turns, begins, strip.to), strip.end - strip.start), flap, strip);
+}
+
+const HAIR = 0.01;
 
 /** Strips that go on in one another share this much, mm. */
 const OVERLAP = 1;
