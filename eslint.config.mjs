@@ -16,11 +16,45 @@ const rooms = {
   guide: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw', 'booklet'],
 };
 
+/** What a room may read of the kinds of work: their facts, their scenes, their pictures. */
+const works = {
+  plan: ['facts'], scene: ['facts', 'scenes'], draw: ['facts', 'pictures'], booklet: ['facts'], page: ['facts'], guide: ['facts'],
+};
+
+const onlyWorks = (catalogues) => ({
+  group: ['**/work/**', ...catalogues.map((name) => `!**/work/${name}.ts`)],
+  message: `of the kinds of work only ${catalogues.join(' and ') || 'nothing'} may be known here, from src/work/`,
+});
+
+/** The files of a kind of work, by what each may import beside its own folder and the catalogue's types. */
+const workFiles = [
+  { files: ['src/work/*.ts', 'src/work/*/facts.ts'], ignores: ['src/work/scenes.ts', 'src/work/pictures.ts'], rooms: ['read', 'model'] },
+  { files: ['src/work/scenes.ts', 'src/work/*/scene.ts'], rooms: ['read', 'model', 'plan'], kits: ['scene/kit'] },
+  { files: ['src/work/pictures.ts', 'src/work/*/picture.ts'], rooms: ['read', 'model', 'plan'], kits: ['draw/work-kit'] },
+].map(({ files, ignores = [], rooms: known, kits = [] }) => ({
+  files,
+  ignores,
+  rules: {
+    'no-restricted-imports': ['error', {
+      patterns: [{
+        group: [
+          ...[...Object.keys(rooms), 'cli'].map((room) => `**/../${room}/**`),
+          // A folder is let in before a file of it can be.
+          ...kits.flatMap((kit) => [`!**/../${kit}`, `**/../${kit}/*`]),
+          ...[...known, ...kits].map((name) => `!**/../${name}/index.ts`),
+        ],
+        message: `only ${[...known, ...kits].join(', ')} may be known here, each through its index`,
+      }],
+    }],
+  },
+}));
+
 const arrowsPointOneWay = Object.entries(rooms).map(([room, allowed]) => ({
   files: [`src/${room}/**/*.{ts,tsx}`],
   rules: {
     'no-restricted-imports': ['error', {
       patterns: [
+        onlyWorks(works[room] ?? []),
         ...[...Object.keys(rooms), 'cli'].filter((other) => other !== room && !allowed.includes(other)).map((other) => ({
           group: [`**/../${other}/**`],
           message: `${room} must not know of ${other}`,
@@ -46,9 +80,10 @@ export default tseslint.config(
     },
   },
   ...arrowsPointOneWay,
+  ...workFiles,
   {
     // What people read and hear comes from the locale files.
-    files: ['src/booklet/pages/**', 'src/booklet/posters/**', 'src/draw/**', 'src/page/**', 'src/guide/**'],
+    files: ['src/booklet/pages/**', 'src/booklet/posters/**', 'src/booklet/publications/**', 'src/draw/**', 'src/work/*/picture.ts', 'src/page/**', 'src/guide/**'],
     plugins: { foldwright: { rules: { 'no-bare-text': noBareText } } },
     rules: {
       'foldwright/no-bare-text': ['error', {
@@ -59,7 +94,7 @@ export default tseslint.config(
   },
   {
     // What a thing is stands in its fields; ids and keys only tell things apart.
-    files: ['model', 'check', 'cut', 'plan', 'scene', 'draw', 'booklet', 'guide', 'page'].map((room) => `src/${room}/**`),
+    files: ['model', 'check', 'cut', 'plan', 'work', 'scene', 'draw', 'booklet', 'guide', 'page'].map((room) => `src/${room}/**`),
     // The keys of texts are paths in the locale files: they are made and read there and nowhere else.
     ignores: ['src/booklet/words/**', 'src/booklet/exchange/**'],
     plugins: { names: { rules: { opaque: opaqueNames } } },

@@ -1,4 +1,4 @@
-import { isHalfPaper, MOST_SHEETS, SHEET_THICKNESS, type Stitching } from '../booklet/index.ts';
+import { comesOn, MOST_SHEETS, PUBLICATIONS, SHEET_THICKNESS, type Binding } from '../booklet/index.ts';
 import { readMeasure } from '../read/index.ts';
 
 export interface BindingOptions {
@@ -6,9 +6,6 @@ export interface BindingOptions {
   readonly creep?: string;
   readonly sheets?: string;
 }
-
-/** How booklets are bound besides being written page by page; null where they are not. */
-export type Binding = Pick<Stitching, 'mostSheets' | 'thickness'> | null;
 
 /** Thicker is no paper that is folded by hand, mm. */
 const THICKEST = 0.5;
@@ -26,8 +23,8 @@ export function bindingOf({ bind, creep, sheets }: BindingOptions): Binding {
 
 /** Throws where a paper is asked for of which two pages go on no sheet. */
 export function papersToStitch(papers: readonly string[]): void {
-  const whole = papers.find((paper) => !isHalfPaper(paper));
-  if (whole !== undefined) throw new Error(`--bind stitched --paper ${whole}: two such pages go on no sheet that is printed here; would be right: a5 or half-letter`);
+  const whole = papers.find((paper) => !comesOn(PUBLICATIONS.stitched, paper));
+  if (whole !== undefined) throw new Error(`--bind stitched --paper ${whole}: two such pages go on no sheet that is printed here; would be right: ${PUBLICATIONS.stitched.papers.join(' or ')}`);
 }
 
 function thickness(text: string): number {

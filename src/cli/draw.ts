@@ -2,7 +2,7 @@ import { planTubes } from '../cut/index.ts';
 import { cachedDrawer, stepPictures } from '../draw/index.ts';
 import { buildModel, loadSolids } from '../model/index.ts';
 import { planItem } from '../plan/index.ts';
-import { writeTold } from './printed.ts';
+import { writeTold } from './files.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 
 /** Writes the picture of one step, and beside it the further pictures it has. */

@@ -15,6 +15,12 @@ export function writeWhole(path: string, content: string | Uint8Array): void {
   }
 }
 
+/** Writes a file whole and tells its path. */
+export function writeTold(path: string, content: string | Uint8Array): void {
+  writeWhole(path, content);
+  process.stdout.write(`${path}\n`);
+}
+
 /**
  * Makes a folder and those above it. Step by step, because mkdir's own recursion never ends where
  * the system answers for ever that a folder above is missing, as under /proc.

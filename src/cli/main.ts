@@ -1,4 +1,6 @@
 import { Command } from 'commander';
+import { PAPERS, papersOf } from '../booklet/papers/index.ts';
+import { EDITIONS, PUBLICATIONS } from '../booklet/publications/facts.ts';
 import type { GuideOptions } from './guide.ts';
 import type { CutOptions } from './cut.ts';
 import type { MakeOptions } from './make.ts';
@@ -6,20 +8,29 @@ import type { ImportOptions } from './words.ts';
 import type { PackOptions } from './pack.ts';
 import type { SheetsOptions } from './sheets.ts';
 
-// Each command loads what it needs when it is called: help and a mistyped name are told at once.
+// Each command loads what it needs when it is called: help and a mistyped name are told at once. So the facts of
+// publications come from their own file, and not through the room's index, which loads all that prints.
 const program = new Command('foldwright')
   .description('From one text model of an item to its geometry, checks, step order and printed booklets.')
   .configureOutput({ outputError: (text, write) => { write(`foldwright: ${text.trim().replace(/^error: /, '').replace(/\.$/, '').replaceAll('\n', ' ')}; see: foldwright --help\n`); } })
   .enablePositionalOptions();
+
+/** Help for the papers of one publication. */
+const papersOn = ({ papers }: { readonly papers: readonly string[] }): string => `papers: ${papers.join(', ')}; ${papers.length > 2 ? 'the first two' : 'both'} unless given`;
+
+/** Help for the papers that editions have for themselves. */
+const papersApart = (): string => EDITIONS.map(({ name, papers }) => ({ name, apart: papers.filter((paper) => PAPERS[paper].sort === 'apart') }))
+  .filter(({ apart }) => apart.length > 0)
+  .map(({ name, apart }) => `, for the ${name} also ${apart.join(', ')}`).join('');
 
 program.command('make')
   .description('makes the booklets of an item, or of all items when none is named')
   .argument('[item]', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; all unless given')
   .option('--lang <codes...>', 'languages of the words, or two or three side by side such as ar+fr; each under locales/ unless given')
-  .option('--edition <names...>', 'editions: pictures, words, wall, overview; the first two unless given')
-  .option('--paper <names...>', 'papers: a4, letter, a5, half-letter, for the wall also a3; the first two unless given')
-  .option('--bind <way>', 'stitched: also two pages on a sheet, to fold and staple; a5 and half-letter unless papers are given')
+  .option('--edition <names...>', `editions: ${EDITIONS.map(({ name }) => name).join(', ')}; the first two unless given`)
+  .option('--paper <names...>', `papers: ${papersOf('full', 'half').join(', ')}${papersApart()}; the first two unless given`)
+  .option('--bind <way>', `stitched: also two pages on a sheet, to fold and staple; ${PUBLICATIONS.stitched.papers.join(' and ')} unless papers are given`)
   .option('--creep <length>', 'thickness of a sheet: inner sheets are printed nearer to the fold by as much; 0.1 mm unless given')
   .option('--sheets <number>', 'most sheets stapled at once; 15 unless given')
   .option('--out <folder>', 'where the booklets go', 'booklets')
@@ -60,7 +71,7 @@ program.command('cut')
   .option('--kits', 'whole kits alone; so it is unless --stock is given')
   .option('--edges <kind>', 'cuts in panels: straight from edge to edge, or any that part the pieces', 'straight')
   .option('--lang <codes...>', 'languages; all under locales/ unless given')
-  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--paper <names...>', papersOn(PUBLICATIONS['cut-plan']))
   .option('--out <folder>', 'where the plans go', 'cuts')
   .action(async (items: string[], options: CutOptions) => (await import('./cut.ts')).cutCommand(items, options));
 
@@ -79,7 +90,7 @@ stock.command('import')
 stock.command('sheet')
   .description('prints sheets to count stock by, to be filled in by hand')
   .option('--lang <codes...>', 'languages; all under locales/ unless given')
-  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--paper <names...>', papersOn(PUBLICATIONS['survey-sheet']))
   .option('--out <folder>', 'where the sheets go', 'cuts')
   .action(async (options: { lang?: string[]; paper?: string[]; out: string }) => (await import('./stock.ts')).surveySheets(options));
 
@@ -87,7 +98,7 @@ program.command('sheets')
   .description('prints marking sheets at true size: templates in tiles, and gauges')
   .argument('<item>', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; all unless given')
-  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--paper <names...>', papersOn(PUBLICATIONS['marking-sheets']))
   .option('--out <folder>', 'where the sheets go', 'booklets')
   .action(async (item: string, options: SheetsOptions) => (await import('./sheets.ts')).sheetsCommand(item, options));
 
@@ -96,7 +107,7 @@ program.command('pack')
   .argument('<order...>', 'what is built: <item>=<number> or <item>:<size>=<number>')
   .requiredOption('--learners <number>', 'how many learn')
   .option('--lang <code>', 'language', 'en')
-  .option('--paper <names...>', 'papers: a4, letter; both unless given')
+  .option('--paper <names...>', papersOn(PUBLICATIONS['workshop-pack']))
   .option('--start <time>', 'when each day begins', '08:30')
   .option('--stock <file>', 'stock file of what was counted, or its table (.csv); whole kits unless given')
   .option('--out <folder>', 'where the pack goes', 'booklets')

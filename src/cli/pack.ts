@@ -1,19 +1,16 @@
 import { join } from 'node:path';
-import {
-  FULL_PAPERS, glyphsFrom, languagesIn, loadWords, openPrinter, packDocumentPages, picturePlace, pictureSizes,
-  type PackInput, type PackItem, type PrintDocument,
-} from '../booklet/index.ts';
-import * as drawing from '../draw/index.ts';
-import { loadSolids, type Model } from '../model/index.ts';
+import { COPIES, languagesIn, loadWords, PUBLICATIONS, shortMark, type PackContent, type PackItem } from '../booklet/index.ts';
+import { loadSolids } from '../model/index.ts';
 import { planItem, preparingPairs, timetableOf, toolsAtOnce, type OrderedWork } from '../plan/index.ts';
-import { localeFiles, makeFolder, writeWhole } from './files.ts';
+import { papersAsked } from './asked.ts';
+import { localeFiles, makeFolder } from './files.ts';
 import { stockFor } from './order-stock.ts';
 import { readOrder, type OrderLine } from './order.ts';
 import { notesFor } from './pack-notes.ts';
 import { readLearners, readStart } from './pack-options.ts';
-import { paperEnding, shortMark } from './printed.ts';
-import { newProgress } from './progress.ts';
+import { newProgress, type Progress } from './progress.ts';
 import { chosen } from './project.ts';
+import { publish, type Batch } from './publish.ts';
 import { soundSize } from './sound.ts';
 import { cutPlanner, type CutPlanner } from './supply.ts';
 
@@ -34,7 +31,7 @@ const MOST_DAYS = 40;
 export async function packCommand(words: readonly string[], options: PackOptions): Promise<void> {
   const order = readOrder(words);
   const [learners, start] = [readLearners(options.learners), readStart(options.start)];
-  const papers = chosen(FULL_PAPERS, options.paper, 'paper');
+  const papers = papersAsked(PUBLICATIONS['workshop-pack'], options.paper);
   const locales = localeFiles('locales');
   const [lang = ''] = chosen(languagesIn(locales), [options.lang], 'lang');
   const language = loadWords(locales, lang);
@@ -42,27 +39,18 @@ export async function packCommand(words: readonly string[], options: PackOptions
   const content = packContent(await workedThrough(order, lang), learners, start, planner);
   const folder = join(options.out, 'packs');
   makeFolder(folder);
-  const pictures = finishedPictures(content.items.map(({ model }) => model), await loadSolids());
-  const sizes = pictureSizes(pictures);
+  const copies = COPIES['workshop-pack']({ content, solids: await loadSolids() }, papers, language);
   const progress = newProgress(process.stdout.isTTY);
-  progress.start(papers.length + 1);
-  const printer = await openPrinter({});
-  try {
-    const book = await printer.pictures(pictures);
-    progress.done('pictures');
-    for (const paper of papers) {
-      const file = join(folder, `${orderName(order)}-${lang}${paperEnding(paper)}.pdf`);
-      writeWhole(file, await printer.document(packDocument({ ...content, paper, words: language, pictures: sizes }), book));
-      progress.line(file);
-      progress.done(file);
-    }
-    progress.stop();
-  } finally {
-    await printer.close();
-  }
+  await publish([PUBLICATIONS['workshop-pack']], followed({ folder, copies }, progress), progress);
 }
 
-const orderName = (order: readonly OrderLine[]): string => order.map(({ item, size, count }) => `${item.name}-${size}-x${count}`).join('_');
+/** The one batch, its progress told from its start to its end. */
+function* followed(batch: Batch, progress: Progress): Generator<Batch> {
+  progress.start(batch.copies.length + 1);
+  progress.done('pictures');
+  yield batch;
+  progress.stop();
+}
 
 /** Each line of the order with its model, plan and notes. Throws when a check fails or a note names no step. */
 async function workedThrough(order: readonly OrderLine[], lang: string): Promise<readonly PackItem[]> {
@@ -75,9 +63,6 @@ async function workedThrough(order: readonly OrderLine[], lang: string): Promise
   for (const { item, ...draft } of drafts) items.push({ ...draft, plan: planItem(draft.model, item.order, await loadSolids()) });
   return items;
 }
-
-/** All of a pack but its words, paper and pictures. */
-export type PackContent = Omit<PackInput, 'paper' | 'words' | 'pictures'>;
 
 /** What the pack tells: who does what when, with which tools, from which stock. */
 function packContent(items: readonly PackItem[], learners: number, start: number, plan: CutPlanner): PackContent {
@@ -93,18 +78,5 @@ function packContent(items: readonly PackItem[], learners: number, start: number
     tools: toolsAtOnce(works, timetable),
     preparingPairs: preparingPairs(timetable.prepared),
     contentMark: shortMark(JSON.stringify({ works, timetable, stock, notes })),
-    glyphs: glyphsFrom(drawing),
-    placePicture: picturePlace,
   };
-}
-
-/** The pack as a document to print, its pictures still to be laid in. */
-function packDocument(input: PackInput): PrintDocument {
-  const { html, css, title, dir } = packDocumentPages(input);
-  const { words: { lang }, paper, contentMark } = input;
-  return { id: `pack-${lang}-${paper}`, html, css, lang, dir, title, paper, contentMark };
-}
-
-function finishedPictures(models: readonly Model[], solids: Awaited<ReturnType<typeof loadSolids>>): readonly drawing.Picture[] {
-  return models.map((model, index) => drawing.finishedPicture(model, solids, index));
 }

@@ -23,7 +23,7 @@ export interface Progress {
 export function newProgress(terminal: boolean): Progress {
   const stopFile = process.env[STOP_FILE_VARIABLE];
   if (stopFile !== undefined && process.send !== undefined) return followed(stopFile, (news) => { process.send?.(news); });
-  return terminal ? bar() : plain();
+  return terminal ? bar() : plainProgress;
 }
 
 /** A file, because a program that is busy drawing hears no message. */
@@ -53,9 +53,10 @@ function bar(): Progress {
   };
 }
 
-const plain = (): Progress => ({
+/** Tells the files alone. */
+export const plainProgress: Progress = {
   start: () => undefined,
   done: () => undefined,
   line: (text) => { process.stdout.write(`${text}\n`); },
   stop: () => undefined,
-});
+};

@@ -1,10 +1,11 @@
+import { shortMark } from '../booklet/index.ts';
 import type { Report } from '../check/index.ts';
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Picture } from '../draw/index.ts';
 import type { Model } from '../model/index.ts';
 import type { Plan } from '../plan/index.ts';
 import type { Item, Quantity } from '../read/index.ts';
-import { shortMark } from './printed.ts';
+
 
 /** One size variant, worked through: what the booklets are made from. */
 export interface Variant {
@@ -55,6 +56,7 @@ export function buildRecord({ item, model, plan, report, cuts }: Omit<Variant, '
     })),
     order: plan.reasons,
     findings: report.findings.map((finding) => ({ ...finding, figure: rounded(finding.figure), limit: rounded(finding.limit), margin: rounded(finding.margin) })),
+    notApplied: report.notApplied,
     advice: report.advice,
   };
 }
@@ -67,14 +69,6 @@ function partCounts(model: Model): readonly object[] {
   });
 }
 
-/** Every booklet of a variant carries its mark: reckoned once. */
-const marks = new WeakMap<Variant, string>();
-
 /** Eight characters that change whenever a figure or a picture of the variant changes. */
-export function contentMark(variant: Variant): string {
-  const known = marks.get(variant);
-  if (known !== undefined) return known;
-  const mark = shortMark(JSON.stringify(buildRecord(variant)), ...variant.pictures.flatMap(({ id, svg }) => [id, svg]));
-  marks.set(variant, mark);
-  return mark;
-}
+export const contentMark = (variant: Variant): string =>
+  shortMark(JSON.stringify(buildRecord(variant)), ...variant.pictures.flatMap(({ id, svg }) => [id, svg]));

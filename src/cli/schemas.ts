@@ -1,5 +1,5 @@
 import { publishedSchemas } from '../read/index.ts';
-import { writeTold } from './printed.ts';
+import { writeTold } from './files.ts';
 
 /** Writes the schemas that editors complete item and kit files by. */
 export function schemasCommand(): void {

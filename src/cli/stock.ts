@@ -1,11 +1,11 @@
-import { join } from 'node:path';
-import { COUNTED_KINDS, FULL_PAPERS, languagesIn, loadWords, openPrinter, picturePlace, pictureSizes, surveyPages } from '../booklet/index.ts';
-import { cachedDrawer, partPictures } from '../draw/index.ts';
+import { COPIES, COUNTED_KINDS, PUBLICATIONS } from '../booklet/index.ts';
 import { buildModel, loadSolids, type Model } from '../model/index.ts';
 import { stockFromTable, stockTable, stockText } from '../read/index.ts';
-import { localeFiles, makeFolder } from './files.ts';
-import { paperEnding, writeTold } from './printed.ts';
-import { chosen, itemsNamed, sizesOf } from './project.ts';
+import { languagesAsked, papersAsked } from './asked.ts';
+import { makeFolder, writeTold } from './files.ts';
+import { plainProgress } from './progress.ts';
+import { itemsNamed, sizesOf } from './project.ts';
+import { publish } from './publish.ts';
 import { readStock, textOf } from './stock-file.ts';
 
 /** Writes a stock file as a table that a spreadsheet opens. */
@@ -20,25 +20,11 @@ export function importStock(path: string, options: { readonly out?: string }): v
 
 /** Prints the sheets to count stock by. */
 export async function surveySheets(options: { readonly lang?: readonly string[]; readonly paper?: readonly string[]; readonly out: string }): Promise<void> {
-  const locales = localeFiles('locales');
-  const languages = chosen(languagesIn(locales), options.lang, 'lang').map((lang) => loadWords(locales, lang));
-  const papers = chosen(FULL_PAPERS, options.paper, 'paper');
-  const pictures = partPictures(modelWithAll(), await loadSolids(), cachedDrawer()).filter(({ of }) => of.what === 'small-part' && COUNTED_KINDS.some((kind) => kind === of.kind));
-  const sizes = pictureSizes(pictures);
+  const languages = languagesAsked(options.lang);
+  const papers = papersAsked(PUBLICATIONS['survey-sheet'], options.paper);
+  const copies = COPIES['survey-sheet']({ model: modelWithAll(), solids: await loadSolids() }, papers, languages);
   makeFolder(options.out);
-  const printer = await openPrinter({});
-  try {
-    const book = await printer.pictures(pictures);
-    for (const paper of papers) {
-      for (const words of languages) {
-        const { html, css, dir, title } = surveyPages({ paper, words, pictures: sizes, placePicture: picturePlace });
-        const id = `stock-count-${words.lang}${paperEnding(paper)}`;
-        writeTold(join(options.out, `${id}.pdf`), await printer.document({ id, html, css, dir, title, lang: words.lang, paper, contentMark: 'stock-count' }, book));
-      }
-    }
-  } finally {
-    await printer.close();
-  }
+  await publish([PUBLICATIONS['survey-sheet']], [{ folder: options.out, copies }], plainProgress);
 }
 
 /** An item that has every part that is counted: its parts are shown. */

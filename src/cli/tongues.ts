@@ -1,7 +1,4 @@
-import type { Words } from '../booklet/index.ts';
-
-/** Languages of one booklet that has words: the first gives its direction, the others stand beside it. */
-export type Tongues = readonly [Words, ...Words[]];
+import { nameOf, type Tongues, type Words } from '../booklet/index.ts';
 
 const MOST = 3;
 
@@ -16,11 +13,6 @@ export function tonguesAsked(all: readonly Words[], asked: readonly string[] | u
   const single = all.filter((words) => found.some((tongues) => tongues.length === 1 && tongues[0] === words)).map((words): Tongues => [words]);
   const several = found.filter((tongues) => tongues.length > 1);
   return [...single, ...several.filter((tongues, index) => several.findIndex((other) => nameOf(other) === nameOf(tongues)) === index)];
-}
-
-/** As in file names: `ar+fr`. */
-export function nameOf(tongues: Tongues): string {
-  return tongues.map(({ lang }) => lang).join('+');
 }
 
 function tonguesOf(all: readonly Words[], code: string): Tongues {

@@ -1,4 +1,4 @@
-import { glyphsFrom, type Words } from '../booklet/index.ts';
+import { glyphsFrom, PUBLICATIONS, type Words, type WrittenCopy } from '../booklet/index.ts';
 import * as drawing from '../draw/index.ts';
 import { guidePage, guideScript, type GuideInput } from '../guide/index.ts';
 import { loadSolids, type Model } from '../model/index.ts';
@@ -18,3 +18,11 @@ export async function variantGuide(variant: Variant, variants: readonly Model[],
   if (first === undefined) throw new RangeError('a guide needs one language or more');
   return guidePage({ tellings: [first, ...others], pictures, solids: await loadSolids(), script: guideScript() });
 }
+
+/** The guide as a copy to publish. */
+export const guideCopy = (variant: Variant, variants: readonly Model[], languages: readonly Words[]): WrittenCopy => ({
+  made: 'written',
+  file: `${variant.item.name}-${variant.model.size}${PUBLICATIONS['phone-guide'].ending}`,
+  text: () => variantGuide(variant, variants, languages),
+  isTold: true,
+});

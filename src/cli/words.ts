@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { exportWords, importWords, isDay, isName, type Review } from '../booklet/index.ts';
-import { localeFiles, writeWhole } from './files.ts';
-import { writeTold } from './printed.ts';
+import { localeFiles, writeTold, writeWhole } from './files.ts';
 import { referencePictures } from './reference-pictures.ts';
 
 const LOCALES = 'locales';

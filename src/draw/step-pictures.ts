@@ -1,14 +1,13 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
-import type { Action, Plan, Step } from '../plan/index.ts';
+import type { Plan, Step } from '../plan/index.ts';
 import { closeUpScene, stepScene, type Scene } from '../scene/index.ts';
-import { cutBarsPaper, cutBarsPicture, markingPicture, platePicture, sectionSeries, spacingPicture, type Marking } from './flat/index.ts';
-import { FORMATS, THUMB, type PageFormat, type Papers } from './formats.ts';
-import { hardwareOf } from './hardware.ts';
-import { composePicture, type LineDrawer, type Paper } from './picture/index.ts';
+import { PICTURES } from '../work/pictures.ts';
+import { FORMATS, THUMB, type PageFormat } from './formats.ts';
+import { composePicture, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
-import { markedAlike, postKinds, type PostKind } from './post-kinds.ts';
 import type { DrawnPicture, Picture } from './types.ts';
+import type { FlatGivens } from './work-kit/index.ts';
 
 export interface StepGivens {
   readonly model: Model;
@@ -20,85 +19,30 @@ export interface StepGivens {
   readonly format?: PageFormat;
 }
 
-const BENCH_STAGE: Partial<Record<Action, Exclude<Marking['stage'], 'blank'>>> = {
-  'mark-inside': 'inside',
-  'mark-creases': 'creases',
-  'mark-notches': 'notches',
-  'punch-holes': 'holes',
-  'cut-notches': 'notches-cut',
-  crease: 'crease',
-  'half-cut': 'half-cut',
-};
-
 /** The picture of a step, and the further ones it needs: sections of the first wrap, close-ups of hidden fasteners. */
 export function stepPictures(givens: StepGivens, step: Step): readonly Picture[] {
-  const main = benchPicture(givens, step) ?? scenePicture(givens, step);
-  return [main, ...furtherPictures(givens, step)].map((drawn, piece) => pictureAs({ what: 'step', step: step.number, piece }, drawn));
+  const look = PICTURES[step.action];
+  const drawn = 'flat' in look ? look.flat(flatGivens(givens), step) : [scenePicture(givens, step, look.paper), ...furtherPictures(givens, step)];
+  if (drawn.length === 0) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
+  return drawn.map((each, piece) => pictureAs({ what: 'step', step: step.number, piece }, each));
 }
 
-const papersOf = ({ format = 'page' }: StepGivens): Papers => FORMATS[format];
+const flatGivens = ({ model, cuts, format = 'page' }: StepGivens): FlatGivens => ({ model, cuts, papers: FORMATS[format] });
 
-function benchPicture(givens: StepGivens, step: Step): DrawnPicture | null {
-  const { model, cuts } = givens;
-  const { kit, pattern } = model;
-  const { bench } = papersOf(givens);
-  if (step.action === 'cut-tubes') return cutBarsInPieces(cuts, papersOf(givens))[0] ?? null;
-  if (step.action === 'cut-blank') return markingPicture(pattern, { stage: 'blank', stock: [kit.panel.length, kit.panel.width] }, bench);
-  if (step.detail.on === 'plates') return plateSheet(model, step.detail.index, bench, false);
-  if (step.action === 'mark-posts') return postKinds(model, markedAlike).slice(0, 1).map((post) => postMarks(model, post, papersOf(givens).posts))[0] ?? null;
-  const stage = BENCH_STAGE[step.action];
-  return stage === undefined ? null : markingPicture(pattern, { stage }, bench);
-}
-
-/** The stock tubes to saw, in as many pictures as they need. */
-export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): readonly DrawnPicture[] {
-  const count = Math.max(1, Math.ceil(cuts.patterns.length / bars));
-  const each = Math.ceil(cuts.patterns.length / count);
-  return Array.from({ length: count }, (_, index) => cutBars({ ...cuts, patterns: cuts.patterns.slice(index * each, (index + 1) * each) }, bench.width));
-}
-
-/** The stock tubes to saw. The saw runs on the mark: its kerf comes out of the joints' end play, so it is not dimensioned. */
-export const cutBars = ({ stock, patterns }: TubeCutPlan, width = FORMATS.page.bench.width): DrawnPicture =>
-  cutBarsPicture({ stock, kerf: 0, patterns }, { width, height: cutBarsPaper({ stock, kerf: 0, patterns }).height });
-
-/** A flat panel to cut from the stock panel, by its place in the model's list, and how many there are, where its step does not tell. */
-export function plateSheet({ kit, plates }: Model, index: number, paper: Paper = FORMATS.page.bench, isCounted = true): DrawnPicture {
-  const plate = plates[index];
-  if (plate === undefined) throw new RangeError(`no flat panel ${index + 1}; there are ${plates.length}`);
-  return platePicture(plate, [kit.panel.length, kit.panel.width], isCounted ? plate.partIds.length : null, paper);
-}
-
-/** Marks for the lower end of each sleeve, counted from the post's foot. */
-function postMarks({ kit }: Model, post: PostKind, paper: Paper): DrawnPicture {
-  return spacingPicture({
-    length: post.length,
-    diameter: kit.tube.outsideDiameter,
-    marks: post.marks,
-    edge: 'lower',
-    sleeve: { length: kit.joint.sleeveAbove + kit.joint.sleeveBelow, diameter: kit.joint.sleeveDiameter },
-    count: post.count,
-  }, paper);
-}
-
-function scenePicture(givens: StepGivens, step: Step): DrawnPicture {
-  const { model, solids, draw } = givens;
+function scenePicture({ model, solids, draw, format = 'page' }: StepGivens, step: Step, paper: 'frame' | 'deck' | 'whole'): DrawnPicture {
   const scene = stepScene(model, step, solids);
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
-  const { frame, deck, whole, over } = papersOf(givens);
-  if (step.action === 'push-tubes' || step.action === 'close-frame') return composePicture(scene, frame, draw);
-  if (step.run !== null) return composePicture(scene, deck, draw);
-  return composePicture(scene, closeUpScene(model, step, solids) === null ? whole : over, draw);
+  const hasCloseUp = paper === 'whole' && closeUpScene(model, step, solids) !== null;
+  return composePicture(scene, FORMATS[format][hasCloseUp ? 'over' : paper], draw);
 }
 
+/** Flat drawings beside the first step of a kind, or what the scene hides or shows too small. */
 function furtherPictures(givens: StepGivens, step: Step): readonly DrawnPicture[] {
-  const { model, plan, solids, draw } = givens;
-  const { wrap, posts, closeUp: paper } = papersOf(givens);
-  const firstWrap = plan.steps.find((other) => other.action === 'wrap-side');
-  if (step === firstWrap && step.side !== null) return [sectionSeries(model.pattern, step.side, hardwareOf(model), wrap, 'folded')];
-  if (step.action === 'cut-tubes') return cutBarsInPieces(givens.cuts, papersOf(givens)).slice(1);
-  if (step.action === 'mark-posts') return postKinds(model, markedAlike).slice(1).map((post) => postMarks(model, post, posts));
+  const { model, plan, solids, draw, format = 'page' } = givens;
+  const look = PICTURES[step.action];
+  if ('once' in look && step === plan.steps.find(({ action }) => action === step.action)) return look.once?.(flatGivens(givens), step) ?? [];
   const closeUp = closeUpScene(model, step, solids);
-  return closeUp === null ? [] : [composePicture(closeUp, paper, draw)];
+  return closeUp === null ? [] : [composePicture(closeUp, FORMATS[format].closeUp, draw)];
 }
 
 /** A step's thumbnail: its scene with the arrows alone; null for work on the bench, which has no scene. */

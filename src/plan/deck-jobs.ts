@@ -1,7 +1,7 @@
 import type { Model, Part, Side } from '../model/index.ts';
+import { ACTIONS, WORK, type AskedBy } from '../work/facts.ts';
 import { frameJobs } from './frame-jobs.ts';
 import { idsOf, makeJob, type Job } from './jobs.ts';
-import type { Action, Motion } from './types.ts';
 
 /** How far the frame is held over the panel before it is laid down, and how far a pin is held off, mm. */
 const FRAME_LIFT = 260;
@@ -22,12 +22,11 @@ export function runJobs(model: Model, run: string): readonly Job[] {
 const isFirstDeck = (model: Model, run: string): boolean =>
   model.groups.find((group) => group.kind === 'deck')?.piece === run;
 
+const askedByPanel = ACTIONS.filter((action) => WORK[action].askedBy?.feature === 'panel');
+
 /** The panel on the bench: marked, punched, cut, creased. */
 function panelJobs(run: string, owner: string | null): Job[] {
-  const onBench: readonly Action[] = [
-    'cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches', 'crease', 'half-cut',
-  ];
-  return onBench.map((action) => makeJob(action, run, owner, {}));
+  return askedByPanel.map((action) => makeJob(action, run, owner, {}));
 }
 
 /** Frame onto panel, then each side wrapped and pinned, then the deck turned the way it is used. */
@@ -44,15 +43,26 @@ function wrapJobs(model: Model, parts: readonly Part[], panel: string, run: stri
   ];
 }
 
+/** The work that a side of a panel asks for; of pins in its middle, only where it has some. */
 function sideJobs(parts: readonly Part[], panel: string, side: Side, run: string, owner: string | null): Job[] {
   const pins = idsOf(parts.filter(({ place }) => place.at === 'tab' && place.side === side), 'panel-pin');
-  const down = (ids: readonly string[]): Motion[] => [{ kind: 'slide', parts: ids, by: [0, 0, -PIN_LIFT] }];
-  const job = (action: Action, places: readonly string[], motions: readonly Motion[]): Job =>
-    makeJob(action, run, owner, { detail: { on: 'side', side }, standing: 'deck-building', places, needs: [panel], motions });
-  const [ends, middle] = [pins.slice(0, 2), pins.slice(2)];
-  return [
-    job('wrap-side', [], [{ kind: 'fold', panel, side }]),
-    job('pin-ends', ends, down(ends)),
-    ...(middle.length === 0 ? [] : [job('pin-middle', middle, down(middle))]),
-  ];
+  return ACTIONS.flatMap((action): Job[] => {
+    const { askedBy } = WORK[action];
+    if (askedBy?.feature !== 'side') return [];
+    const moves = movedOnSide(askedBy.moves, panel, side, pins);
+    return moves === null ? [] : [makeJob(action, run, owner, { detail: { on: 'side', side }, standing: 'deck-building', needs: [panel], ...moves })];
+  });
 }
+
+/** What moves on a side: its flap, or pins that come down into it; null where it has none of these. */
+function movedOnSide(moves: Extract<AskedBy, { feature: 'side' }>['moves'], panel: string, side: Side, pins: readonly string[]): Pick<Job, 'places' | 'motions'> | null {
+  switch (moves) {
+    case 'flap': return { places: [], motions: [{ kind: 'fold', panel, side }] };
+    case 'end-pins': return pinned(pins.slice(0, 2));
+    case 'middle-pins': return pins.length > 2 ? pinned(pins.slice(2)) : null;
+    case 'nothing': return { places: [], motions: [] };
+  }
+}
+
+const pinned = (ids: readonly string[]): Pick<Job, 'places' | 'motions'> =>
+  ({ places: ids, motions: [{ kind: 'slide', parts: ids, by: [0, 0, -PIN_LIFT] }] });

@@ -1,14 +1,12 @@
 import { FLAT, placed, type Folding, type Part, type Pose, type Side, type Vec3 } from '../model/index.ts';
-import type { Action, Motion, StepDetail } from './types.ts';
+import type { Action, PlannedWork, StepDetail } from '../work/facts.ts';
+import type { Motion } from './types.ts';
 
 /** A piece of work before it has its place in the order. */
-export interface Job {
+export interface Job extends PlannedWork {
   /** What wishes and reasons name it by; what it works on is told by `detail`. */
   readonly key: string;
   readonly action: Action;
-  readonly detail: StepDetail;
-  /** Identical sub-assemblies it is done on, or null for the item as a whole. */
-  readonly run: string | null;
   /** Parts that are in their place after it and were not before. */
   readonly places: readonly string[];
   /** Parts that come to hand with it, when these are not just the ones it puts in place. */
@@ -20,7 +18,6 @@ export interface Job {
   readonly drills: { readonly pins: readonly string[]; readonly parts: readonly string[] } | null;
   /** How often it is done when it belongs to no run: plates cut alike. */
   readonly times: number;
-  readonly standing: 'bench' | 'deck-building' | 'deck-in-use' | 'on-back' | 'on-front' | 'upright';
 }
 
 /** Work on the thing as a whole. */

@@ -1,6 +1,7 @@
 import { FaultError, type OrderWish } from '../read/index.ts';
+import type { Rule } from '../work/facts.ts';
 import type { Job } from './jobs.ts';
-import { mayLink, type Rule } from './rules.ts';
+import { mayLink } from './rules.ts';
 import type { OrderReason } from './types.ts';
 
 /** Joins what must hold (needs, geometry), what the designer wishes and what good practice asks. */

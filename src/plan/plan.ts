@@ -1,5 +1,6 @@
 import { chained, FLAT, standstill, undone, WRAPPED, type Model, type Side, type Solids } from '../model/index.ts';
 import type { OrderWish } from '../read/index.ts';
+import { WORK } from '../work/facts.ts';
 import { runJobs } from './deck-jobs.ts';
 import { itemJobs } from './item-jobs.ts';
 import { directionOf, sideOf, stageOf, type Job } from './jobs.ts';
@@ -8,7 +9,6 @@ import { clashesInOrder, mustHold, type Clash } from './prove.ts';
 import { rulesFor, sidesInOrder } from './rules.ts';
 import { standingOf } from './standings.ts';
 import type { Motion, NewPart, Plan, Step } from './types.ts';
-import { workOf } from './work.ts';
 
 /**
  * The steps of one size variant in order, each motion proven free. Throws a FaultError when a wish of the
@@ -62,8 +62,7 @@ function stepsOf(model: Model, jobs: readonly Job[]): readonly Step[] {
   const joined = new Set<string>();
   jobs.forEach((job, index) => {
     const brought = job.brings ?? job.places;
-    const joining = job.action === 'stand-decks' || job.action === 'set-rails';
-    const fresh = joining ? brought : brought.filter((id) => !present.includes(id));
+    const fresh = WORK[job.action].joins ? brought : brought.filter((id) => !present.includes(id));
     for (const motion of job.motions) if (motion.kind === 'fold') folded.set(job.run, [...(folded.get(job.run) ?? []), motion.side]);
     const times = job.run === null ? job.times : model.groups.filter((group) => group.piece === job.run).length;
     // What a run has made comes to the item when it is stood up or set in, not before.
@@ -87,7 +86,7 @@ const runOf = (model: Model, id: string): string | null =>
   model.groups.find((group) => group.partIds.includes(id))?.piece ?? null;
 
 function stepOf(model: Model, job: Job, number: number, times: number, fresh: readonly string[], present: readonly string[], folded: readonly Side[], drilled: readonly string[]): Step {
-  const work = workOf(job);
+  const work = WORK[job.action];
   return {
     number,
     key: job.key,
@@ -107,13 +106,14 @@ function stepOf(model: Model, job: Job, number: number, times: number, fresh: re
     people: work.people,
     cautions: work.cautions,
     check: work.check,
-    minutes: work.minutes * times,
+    minutes: work.minutes * (work.shareOf?.(job.detail) ?? 1) * times,
+    waits: work.waits,
   };
 }
 
 /** New parts by kind; a finished deck is no new part, it was made before. */
 function newPartsOf(model: Model, job: Job, fresh: readonly string[]): readonly NewPart[] {
-  if (job.action === 'stand-decks' || job.action === 'set-rails') return [];
+  if (WORK[job.action].joins) return [];
   const parts = model.parts.filter((part) => fresh.includes(part.id));
   return [...new Set(parts.map((part) => part.kind))].map((kind) =>
     ({ kind, ids: parts.filter((part) => part.kind === kind).map((part) => part.id) }));

@@ -1,4 +1,5 @@
 import { chained, standstill, turned, undone, type Group, type Model, type Pose, type Side } from '../model/index.ts';
+import { WORK } from '../work/facts.ts';
 import { sideOf, type Job } from './jobs.ts';
 import type { Standing } from './types.ts';
 
@@ -8,7 +9,7 @@ const QUARTER = Math.PI / 2;
 export function standingOf({ standing: name, action, detail, run }: Job, model: Model): Standing {
   switch (name) {
     case 'bench': return { name, pose: standstill };
-    case 'upright': return { name, pose: turned([0, 0, 1], towardsReader(action, sideOf(detail))) };
+    case 'upright': return { name, pose: turned([0, 0, 1], towardsReader(WORK[action].seenFrom === 'outside', sideOf(detail))) };
     case 'deck-building': return { name, pose: buildingPose(model.groups.find((group) => group.piece === run)) };
     case 'deck-in-use': return { name, pose: standstill };
     case 'on-back': return { name, pose: chained(turned([0, 0, 1], -QUARTER), turned([1, 0, 0], -QUARTER)) };
@@ -23,11 +24,11 @@ function buildingPose(group: Group | undefined): Pose {
 }
 
 /**
- * Turn of the upright item that shows a cable's face in front or on the right, each a quarter turn from the last one;
- * or a plate's inner side, which the standard view shows of the back and the left.
+ * Turn of the upright item that shows the outside of a face in front or on the right, each a quarter turn from the last
+ * one; or its inside, which the standard view shows of the back and the left.
  */
-function towardsReader(action: Job['action'], side: Side | null): number {
-  if (action !== 'brace') return side === 'right' ? QUARTER : 0;
+function towardsReader(isOutside: boolean, side: Side | null): number {
+  if (!isOutside) return side === 'right' ? QUARTER : 0;
   switch (side) {
     case 'back':
     case 'left': return 2 * QUARTER;

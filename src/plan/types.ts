@@ -1,45 +1,7 @@
 import type { PartKind, Pose, Side, Vec3 } from '../model/index.ts';
+import type { Action, Caution, StandingName, StepDetail, Tool, WorkerCheck } from '../work/facts.ts';
 
-/** What the worker does in a step. Key under `actions` in the locale files. */
-export type Action =
-  | 'cut-tubes'
-  | 'cut-blank'
-  | 'mark-inside'
-  | 'mark-creases'
-  | 'mark-notches'
-  | 'punch-holes'
-  | 'cut-notches'
-  | 'crease'
-  | 'half-cut'
-  | 'push-tubes'
-  | 'close-frame'
-  | 'lay-frame'
-  | 'wrap-side'
-  | 'pin-ends'
-  | 'pin-middle'
-  | 'turn-deck'
-  | 'mark-posts'
-  | 'stand-decks'
-  | 'push-posts'
-  | 'drill'
-  | 'pin-posts'
-  | 'turn-item'
-  | 'stand-up'
-  | 'cut-panel'
-  | 'set-rails'
-  | 'hold-panel'
-  | 'pin-panel'
-  | 'brace';
-
-export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands';
-
-/** Key under `cautions`; each has a safety sign. */
-export type Caution = 'sharp' | 'dust' | 'eyes' | 'gloves' | 'crush' | 'children' | 'climbing' | 'tipping' | 'manual';
-
-/** What the worker looks at when the step is done. Key under `checks`; drawn as a gauge or a right/wrong pair. */
-export type WorkerCheck =
-  | { readonly kind: 'measure'; readonly name: string; readonly value: number }
-  | { readonly kind: 'pair'; readonly name: string };
+export type { Action, Caution, StandingName, StepDetail, Tool, WorkerCheck };
 
 export type Motion =
   /** The parts come from `pose moved by −by` to their place along the straight line `by` (mm, as the finished item stands). */
@@ -50,7 +12,7 @@ export type Motion =
 
 /** How the work lies during a step: a pose that is applied to every part's pose in the finished item. */
 export interface Standing {
-  readonly name: 'deck-building' | 'deck-in-use' | 'on-back' | 'on-front' | 'upright' | 'bench';
+  readonly name: StandingName;
   readonly pose: Pose;
 }
 
@@ -58,18 +20,6 @@ export interface NewPart {
   readonly kind: PartKind;
   readonly ids: readonly string[];
 }
-
-/** What a step works on, beside the parts that move. */
-export type StepDetail =
-  | { readonly on: 'whole' }
-  /** One side of a panel, the two posts of a side, or a face to brace. */
-  | { readonly on: 'side'; readonly side: Side }
-  /** Short tubes or long tubes of a frame, or a rail that is both frame and tube. */
-  | { readonly on: 'tubes'; readonly tubes: 'short' | 'long' | 'rail' }
-  /** A kind of flat panel, by its place in the model's list; lettered where there are several. */
-  | { readonly on: 'plates'; readonly index: number; readonly letter: string | null }
-  /** One flat panel, on one side of the item. */
-  | { readonly on: 'plate'; readonly plate: string; readonly side: Side };
 
 export interface Step {
   /** Counts from 1 through the whole booklet. */
@@ -100,6 +50,8 @@ export interface Step {
   readonly cautions: readonly Caution[];
   readonly check: WorkerCheck | null;
   readonly minutes: number;
+  /** Minutes to wait when it is done, before the work goes on; each repetition waits while the next is done. */
+  readonly waits: number;
 }
 
 /** An ordering that was asked for and why it holds. */

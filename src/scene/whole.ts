@@ -1,6 +1,6 @@
 import { chained, FLAT, moved, standstill, undone, type Model, type PartKind, type Shape, type Solids, type Vec3 } from '../model/index.ts';
 import type { Mark, Scene, SceneBody } from './types.ts';
-import { STANDARD_VIEW } from './views.ts';
+import { STANDARD_VIEW } from './kit/views.ts';
 
 /** The finished item, for the cover. */
 export const finishedScene = (model: Model, solids: Solids): Scene =>

@@ -1,7 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { sheetSet } from '../../src/cli/sheets.ts';
 import { soundSize } from '../../src/cli/sound.ts';
-import { openPrinter, PAPER_SIZES, type Paper } from '../../src/booklet/index.ts';
+import { COPIES, openPrinter, PAPERS, type FullPaper } from '../../src/booklet/index.ts';
 import { sheetWhite } from '../../src/draw/index.ts';
 import { laidOut, type MarkingSheets } from '../../src/draw/sheets/laid-out.ts';
 import { overlap } from '../../src/draw/sheets/room.ts';
@@ -23,18 +22,19 @@ interface Printed {
   readonly page: (number: number, part: Part) => InkedPage;
 }
 
-const printed = new Map<Paper, Printed>();
+const printed = new Map<FullPaper, Printed>();
 
 /** The sheets of an item as the command prints them. */
-async function print(item: string, size: string, paper: Paper): Promise<Printed> {
+async function print(item: string, size: string, paper: FullPaper): Promise<Printed> {
   const { model } = soundSize(itemNamed(item), size);
-  const set = sheetSet(itemNamed(item), model, paper, 'out');
+  const [set] = COPIES['marking-sheets']({ model, revision: itemNamed(item).revision }, [paper]);
+  if (!set) throw new Error('no sheets');
   const printer = await openPrinter({ langs: ['en'] });
   try {
-    const faults = await printer.measure(set.document);
+    const faults = await printer.measure(set.document());
     expect(faults).toEqual([]);
-    const pdf = await printer.document(set.document, await printer.pictures(set.pictures));
-    return { model, laid: laidOut(model, PAPER_SIZES[paper]), pdf, page: (number, part) => renderInk(pdf, number, part) };
+    const pdf = await printer.document(set.document(), await printer.pictures(set.pictures));
+    return { model, laid: laidOut(model, PAPERS[paper]), pdf, page: (number, part) => renderInk(pdf, number, part) };
   } finally {
     await printer.close();
   }
@@ -45,7 +45,7 @@ beforeAll(async () => {
   printed.set('letter', await print('stool', 'low', 'letter'));
 });
 
-const at = (paper: Paper): Printed => {
+const at = (paper: FullPaper): Printed => {
   const found = printed.get(paper);
   if (!found) throw new Error('not printed');
   return found;
@@ -55,7 +55,7 @@ describe.each(['a4', 'letter'] as const)('the marking sheets on %s', (paper) => 
   it('are as many pages of that paper as there are sheets, and ask not to be scaled', async () => {
     const { pdf, laid } = at(paper);
     const read = await readPdf(pdf);
-    const { width, height } = PAPER_SIZES[paper];
+    const { width, height } = PAPERS[paper];
     expect(read.getPageCount()).toBe(1 + laid.tilings.flatMap(({ tiles }) => tiles).length + laid.stripSheets.length);
     for (const page of read.getPages()) {
       expect(Math.abs((page.getWidth() / 72) * 25.4 - width)).toBeLessThan(0.3);
@@ -91,7 +91,7 @@ describe.each(['a4', 'letter'] as const)('the marking sheets on %s', (paper) => 
     // The inner face is on the first piece; there the distances from the inside line grow with those on the paper.
     const [inner] = strip;
     if (!inner?.box) throw new Error('no piece');
-    const sheet = page(number, { x: 0, y: 0, width: PAPER_SIZES[paper].width / 2, height: PAPER_SIZES[paper].height });
+    const sheet = page(number, { x: 0, y: 0, width: PAPERS[paper].width / 2, height: PAPERS[paper].height });
     const left = sheetWhite + inner.box.x;
     const top = sheetWhite + segmentView(inner.piece, inner.box).origin[1];
     const seen = lines(sheet.profile('y', sheetWhite + inner.box.y + 1, sheetWhite + inner.box.y + inner.box.height - 12, [left + 1, left + 31]), 0.5);
@@ -123,7 +123,7 @@ describe.each(['a4', 'letter'] as const)('the marking sheets on %s', (paper) => 
     const seam = { left: sheetWhite + window.x + window.width - overlap / 2, right: sheetWhite + window.x + overlap / 2 };
     let compared = 0;
     for (const [leftTile, rightTile] of pairs.slice(0, 3)) {
-      const strip = (seam: number): Part => ({ x: seam - 6, y: 0, width: 12, height: PAPER_SIZES[paper].height });
+      const strip = (seam: number): Part => ({ x: seam - 6, y: 0, width: 12, height: PAPERS[paper].height });
       const [left, right] = [page(2 + leftTile, strip(seam.left)), page(2 + rightTile, strip(seam.right))];
       for (const share of [0.25, 0.75]) {
         const down = sheetWhite + window.y + overlap / 2 + share * (window.height - overlap);
@@ -180,11 +180,12 @@ describe('foldwright sheets', () => {
   });
 
   it('writes one file for each size and paper, the same bytes each time', async () => {
-    const args = ['sheets', 'stool', '--size', 'low', '--paper', 'a4'];
+    const args = ['sheets', 'stool', '--size', 'low'];
     const first = await shop.run([...args, '--out', 'one']);
     const again = await shop.run([...args, '--out', 'two']);
     expect([first.told, again.told]).toEqual(['', '']);
-    expect(first.out).toBe('one/stool/low/stool-low-sheets.pdf\n');
-    expect(shop.read('one/stool/low/stool-low-sheets.pdf').equals(shop.read('two/stool/low/stool-low-sheets.pdf'))).toBe(true);
+    const files = ['stool-low-sheets.pdf', 'stool-low-sheets-letter.pdf'].map((file) => `stool/low/${file}`);
+    expect(first.out).toBe(files.map((file) => `one/${file}\n`).join(''));
+    for (const file of files) expect(shop.read(`one/${file}`).equals(shop.read(`two/${file}`))).toBe(true);
   });
 });

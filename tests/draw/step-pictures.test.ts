@@ -4,17 +4,14 @@ import { lineDrawing, newLineCaches, stepPictures, type Body, type Picture } fro
 import { loadSolids, type Solids } from '../../src/model/index.ts';
 import { planItem, type Step } from '../../src/plan/index.ts';
 import type { View } from '../../src/scene/index.ts';
-import { everySize, modelOf } from '../support/items.ts';
+import { drawnSizes } from '../support/chosen.ts';
+import { modelOf } from '../support/items.ts';
 import { hiddenParts, labelFaults } from '../support/pictures.ts';
-
-/** The first size of every item, where room is least, and the one with the most parts of all. */
-const most = everySize.toSorted((a, b) => modelOf(b.item, b.size).parts.length - modelOf(a.item, a.size).parts.length)[0];
-const drawn = everySize.filter((each) => each === most || each.size === each.item.sizes[0]?.name);
 
 let solids: Solids;
 beforeAll(async () => { solids = await loadSolids(); });
 
-describe.each(drawn)('pictures of every step of the $name', ({ item, size }) => {
+describe.each(drawnSizes)('pictures of every step of the $name', ({ item, size }) => {
   it('keep labels apart and on the picture, and show every new part', () => {
     const model = modelOf(item, size);
     const plan = planItem(model, item.order, solids);

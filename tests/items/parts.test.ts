@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { chained, moved, placed, undone, type Model, type Part, type Shape, type Solids } from '../../src/model/index.ts';
-import { everySize, modelOf, rememberingSolids } from '../support/items.ts';
+import { partSizes } from '../support/chosen.ts';
+import { modelOf, rememberingSolids } from '../support/items.ts';
 import { partOf } from '../support/rack.ts';
 import { heldTogether } from '../support/joinings.ts';
 
@@ -27,7 +28,7 @@ const throughs = (model: Model, part: Part): readonly string[] => model.parts
   .filter((other) => other.id !== part.id && solids.overlap(part, { shape: whole(other.shape), pose: other.pose }) > TOUCH)
   .map((other) => other.id).sort();
 
-describe.each(everySize)('$name', ({ item, size }) => {
+describe.each(partSizes)('$name', ({ item, size }) => {
   const model = modelOf(item, size);
 
   it('has no two parts in the same room', () => {
@@ -93,7 +94,7 @@ describe.each(everySize)('$name', ({ item, size }) => {
   });
 });
 
-describe.each(everySize.filter(({ item }) => item.pieces.some((piece) => piece.is === 'panel')))('the plates of the $name', ({ item, size }) => {
+describe.each(partSizes.filter(({ item }) => item.pieces.some((piece) => piece.is === 'panel')))('the plates of the $name', ({ item, size }) => {
   const model = modelOf(item, size);
   const plates = model.parts.filter((part) => part.kind === 'flat-panel');
   const joiningsOf = (plate: Part) => heldTogether(model).filter(({ parts }) => parts.includes(plate.id));

@@ -2,7 +2,8 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { chained, FLAT, moved, WRAPPED, type Folding, type Model, type Part, type Placed, type Solids, type Vec3 } from '../../src/model/index.ts';
 import { orderedJobs, planItem, provenClashes, WORK, type Plan, type Step } from '../../src/plan/index.ts';
 import { closeUpScene, stepScene } from '../../src/scene/index.ts';
-import { everySize, modelOf, rememberingSolids, renamed } from '../support/items.ts';
+import { workSizes } from '../support/chosen.ts';
+import { modelOf, rememberingSolids, renamed } from '../support/items.ts';
 import { partOf } from '../support/rack.ts';
 import { heldTogether } from '../support/joinings.ts';
 
@@ -15,7 +16,7 @@ const slidingIds = (step: Step): readonly string[] => step.motions.flatMap((moti
 /** One kernel an item, so that decks of one size are proven once. */
 const kernels = new Map<string, Solids>();
 
-describe.each(everySize)('the work on the $name', ({ item, size }) => {
+describe.each(workSizes)('the work on the $name', ({ item, size }) => {
   const model = modelOf(item, size);
   let solids: Solids;
   let plan: Plan;

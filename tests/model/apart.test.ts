@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { chained, moved, type Model } from '../../src/model/index.ts';
-import { partOf, rackModel, sizes, solids } from '../support/rack.ts';
+import { apartRacks } from '../support/chosen.ts';
+import { partOf, rackModel, solids } from '../support/rack.ts';
 import { heldTogether } from '../support/joinings.ts';
 
 /** Shared volume under this is rounding, mm³. */
@@ -12,7 +13,7 @@ const sharing = ({ parts }: Model): string[] => parts.flatMap((one, index) => pa
   return volume > TOUCH ? [`${one.id} and ${other.id}: ${volume.toFixed(1)} mm³`] : [];
 }));
 
-describe.each(sizes)('the finished rack, size %s', (size) => {
+describe.each(apartRacks)('the finished rack, size %s', (size) => {
   const model = rackModel(size);
 
   it('has no two parts in the same room', () => {

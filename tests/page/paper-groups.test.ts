@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bookletsOfSize, directionsOf, runsOfItem } from '../../src/page/paper-groups.ts';
+import { bookletsOfSize, bookletsOffered, directionsOf, editionsOffered, papersOffered, runsOfItem } from '../../src/page/paper-groups.ts';
 import { localesOnDisk } from '../booklet/pages/rack-booklet.ts';
 
 describe('the runs that an order takes for each item', () => {
@@ -30,5 +30,13 @@ describe('the booklets of a size', () => {
     expect(bookletsOfSize({ langs: ['en', 'ar'], editions: ['wall', 'overview'], papers: ['a4', 'a3', 'a5'] }, 2)).toBe(6);
     const locales = localesOnDisk();
     expect([[], ['en', 'fr'], ['fr', 'ar'], ['ur+fr']].map((langs) => directionsOf(locales, langs))).toEqual([2, 1, 2, 1]);
+  });
+});
+
+describe('what the page offers', () => {
+  it('is every edition, words first, and every paper, small ones last', () => {
+    expect(editionsOffered.map(({ name }) => name)).toEqual(['words', 'pictures', 'wall', 'overview']);
+    expect(bookletsOffered.map(({ name }) => name)).toEqual(['words', 'pictures']);
+    expect(papersOffered).toEqual(['a4', 'letter', 'a3', 'a5', 'half-letter']);
   });
 });

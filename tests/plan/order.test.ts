@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Side } from '../../src/model/index.ts';
 import { orderedJobs, planItem, provenClashes, WORK, type Step } from '../../src/plan/index.ts';
-import { rackModel, sizes, solids } from '../support/rack.ts';
+import { orderRacks } from '../support/chosen.ts';
+import { rackModel, solids } from '../support/rack.ts';
 
 /** Whether a step's key is one of these, with any detail after the colon. */
 const is = (...actions: readonly string[]) => (step: Step): boolean => actions.includes(step.key) || actions.includes(step.action);
@@ -10,7 +11,7 @@ const long = (side: Side | null): boolean => side === 'front' || side === 'back'
 const opposite: Readonly<Record<Side, Side>> = { left: 'right', right: 'left', front: 'back', back: 'front' };
 const sideWork = is('wrap-side', 'pin-ends', 'pin-middle');
 
-describe.each(sizes)('the plan of the rack, size %s', (size) => {
+describe.each(orderRacks)('the plan of the rack, size %s', (size) => {
   const model = rackModel(size);
   const { steps, reasons } = planItem(model, [], solids);
 

@@ -11,7 +11,7 @@ const work = (count: number, ...steps: readonly (readonly [Step['action'], numbe
   item: 'thing', size: 'one', count,
   steps: steps.map(([action, minutes, times, people], index): Step => ({
     number: index + 1, key: action, action, detail: { on: 'whole' }, side: null, run: null, times, people, minutes: minutes * times,
-    newParts: [], present: [], motions: [], drilled: [], drillsFor: [], folded: [], standing: { name: 'bench', pose: [] }, tools: ['knife'], cautions: [], check: null,
+    newParts: [], present: [], motions: [], drilled: [], drillsFor: [], folded: [], standing: { name: 'bench', pose: [] }, tools: ['knife'], cautions: [], check: null, waits: 0,
   })),
 });
 
@@ -94,6 +94,22 @@ describe('the timetable', () => {
     expect(days[0]?.blocks.map(({ kind, start }) => `${kind} ${start}`)).toEqual([
       'opening 510', 'work 540', 'break 600', 'work 615', 'lunch 705', 'work 765', 'clean-up 855', 'closing 870',
     ]);
+  });
+
+  it('goes on when what waits is dry: through breaks and nights, before the next step of the piece alone', () => {
+    const glued = (waits: number): OrderedWork => {
+      const plain = work(1, ['crease', 20, 2, 2], ['brace', 30, 1, 2]);
+      return { ...plain, steps: plain.steps.map((step, index) => (index === 0 ? { ...step, waits } : step)) };
+    };
+    const brace = (waits: number): readonly (number | undefined)[] => {
+      const last = timetableOf([glued(waits)], 2, START).tasks.at(-1);
+      return [last?.day, last?.start];
+    };
+    // Creased from 09:00 to 09:40; a session ends at 10:00, the next one begins at 10:15, the last one ends at 16:45.
+    expect(brace(0)).toEqual([1, 615]);
+    expect(brace(40)).toEqual([1, 620]);
+    expect(brace(10 * 60)).toEqual([2, 510]);
+    expect(brace(24 * 60)).toEqual([2, 615]);
   });
 
   it('refuses a step that no session is long enough for', () => {

@@ -3,12 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { chained, moved, placed } from '../../src/model/index.ts';
 import { planItem } from '../../src/plan/index.ts';
 import { closeUpScene, type SceneBody } from '../../src/scene/index.ts';
-import { partOf, rackModel, sizes, solids } from '../support/rack.ts';
+import { sceneRacks } from '../support/chosen.ts';
+import { partOf, rackModel, solids } from '../support/rack.ts';
 import { alongX, onPanel, outOf, walkedTo } from '../support/walk.ts';
 import { asTurn, between, farthest, linear, stretch, vector } from './poses.ts';
 import { arrowsOf, BESIDE, ends, home, placesOf, shownSteps, sliding, tips, turning, type Shown } from './shown.ts';
 
-describe.each(sizes)('the scenes of the rack, size %s', (size) => {
+describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
   const model = rackModel(size);
   const { steps } = planItem(model, [], solids);
   const shown = shownSteps(model, steps);

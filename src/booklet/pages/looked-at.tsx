@@ -1,5 +1,6 @@
 import type { CSSProperties, ReactNode } from 'react';
-import type { Action, Plan } from '../../plan/index.ts';
+import type { Plan } from '../../plan/index.ts';
+import { WORK } from '../../work/facts.ts';
 import { isolate } from '../words/index.ts';
 import type { ChapterName } from './chapter-glyphs.ts';
 import { GlyphMark } from './glyph-mark.tsx';
@@ -9,17 +10,9 @@ import { Spoken } from './spoken.tsx';
 import { Said, saidHeight } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
-/** The work that a chapter before the steps shows beforehand. */
-const workShown: Partial<Readonly<Record<ChapterName, readonly Action[]>>> = {
-  lengths: ['cut-tubes'],
-  pattern: ['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches', 'crease', 'half-cut'],
-  creasing: ['wrap-side', 'pin-ends', 'pin-middle'],
-  plates: ['cut-panel'],
-};
-
 /** First and last number of each unbroken row of a chapter's steps, in order; none where it shows no work. */
 function stepsShown({ steps }: Plan, chapter: ChapterName): readonly (readonly [number, number])[] {
-  const numbers = steps.filter(({ action }) => workShown[chapter]?.includes(action)).map(({ number }) => number);
+  const numbers = steps.filter(({ action }) => WORK[action].shownIn === chapter).map(({ number }) => number);
   const firsts = numbers.filter((number) => !numbers.includes(number - 1));
   const lasts = numbers.filter((number) => !numbers.includes(number + 1));
   return firsts.map((first, index) => [first, lasts[index] ?? first]);

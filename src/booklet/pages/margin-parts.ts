@@ -1,6 +1,7 @@
 import type { PictureOf } from '../../draw/index.ts';
 import type { Model, PartKind } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
+import { WORK } from '../../work/facts.ts';
 import { countsBySize, type SizedCount } from './part-sizes.ts';
 
 /** A kind of part in a step's margin: its small picture, and under it how many there are of each length. */
@@ -11,10 +12,10 @@ export interface MarginPart {
   readonly counts: readonly SizedCount[];
 }
 
-/** The new parts of a step; where posts are marked, the posts that are to hand. A flat panel is told by its width alone: the margin holds no more. */
+/** The new parts of a step, or those that it has to hand. A flat panel is told by its width alone: the margin holds no more. */
 export function marginParts(model: Model, { action, newParts }: Step): readonly MarginPart[] {
-  const posts = model.parts.filter((part) => part.kind === 'post').map((part) => part.id);
-  const shown = action === 'mark-posts' ? [{ kind: 'post' as const, ids: posts }] : newParts;
+  const { toHand } = WORK[action];
+  const shown = toHand === undefined ? newParts : [{ kind: toHand, ids: model.parts.filter((part) => part.kind === toHand).map((part) => part.id) }];
   return shown.map(({ kind, ids }) => ({
     kind,
     picture: smallPicture(model, kind, ids),

@@ -4,7 +4,7 @@ import { sizeName } from './names.ts';
 import type { BookletInput } from './types.ts';
 
 interface SizeMarkProps {
-  readonly input: BookletInput;
+  readonly input: Pick<BookletInput, 'model' | 'variants' | 'words'>;
   /** The size that is marked; the booklet's own unless given. */
   readonly size?: Model;
   /** mm */

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Step } from '../../plan/index.ts';
+import { WORK } from '../../work/facts.ts';
 import { smallSize, timesHeight } from './bands.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { marginParts, type MarginPart } from './margin-parts.ts';
@@ -43,7 +44,7 @@ function Times({ input, step }: { readonly input: BookletInput; readonly step: S
 
 /** What is made several times: a flat panel, a deck, or a bare frame by the number of its tubes. */
 export function repeatedGlyph({ groups }: BookletInput['model'], { run, action }: Step): PlainGlyph | null {
-  if (action === 'cut-panel') return 'plate';
+  if (WORK[action].makes === 'flat-panel') return 'plate';
   const group = groups.find(({ piece }) => piece === run);
   return group?.kind === 'frame' ? frameGlyphs[group.sides.length] ?? null : 'deck';
 }

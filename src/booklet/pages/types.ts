@@ -2,12 +2,13 @@ import type { Report } from '../../check/index.ts';
 import type { OfPicture } from '../../draw/index.ts';
 import type { Model, PartKind } from '../../model/index.ts';
 import type { Action, Caution, Plan, Standing, Tool } from '../../plan/index.ts';
+import type { Paper } from '../papers/index.ts';
 import type { Words } from '../words/index.ts';
 
 /** `pictures` has numerals and units only and is the same for all languages; `words` adds names, short captions and sentences. */
 export type Edition = 'pictures' | 'words';
 
-export type Paper = 'a4' | 'letter' | 'a5' | 'half-letter';
+export type { Paper };
 
 /** Size of a picture on paper, mm. */
 export interface PictureSize {

@@ -1,10 +1,10 @@
 import type { ReactNode } from 'react';
 import { GlyphMark } from '../pages/glyph-mark.tsx';
 import { SizeMark } from '../pages/size-mark.tsx';
-import type { BookletInput } from '../pages/types.ts';
+import type { PosterInput } from './types.ts';
 
 /** In a page's last corner: which size it is of; over it the sign that a check failed, where the poster is printed all the same. */
-export function PosterFoot({ input, scale }: { readonly input: BookletInput; readonly scale: number }): ReactNode {
+export function PosterFoot({ input, scale }: { readonly input: PosterInput; readonly scale: number }): ReactNode {
   const { glyphs, words, despiteFindings = false } = input;
   return (
     <li className="poster-foot">

@@ -9,19 +9,19 @@ import { itemAndSize } from '../pages/names.ts';
 import { SizeMark } from '../pages/size-mark.tsx';
 import { Spoken } from '../pages/spoken.tsx';
 import { stepAlt } from '../pages/step-alt.ts';
-import type { BookletInput, BookletPages, PictureSize } from '../pages/types.ts';
+import type { BookletPages, PictureSize } from '../pages/types.ts';
 import { isolate } from '../words/index.ts';
 import { overview, overviewGrid, thumbScale, type Grid } from './overview-layout.ts';
 import { posterSheets, type PosterPaper } from './sheet.ts';
 import { overviewStyle } from './style.ts';
-import { Picture, wordless, type PosterInput } from './wall.tsx';
+import type { PosterInput } from './types.ts';
+import { Picture } from './wall.tsx';
 
 /**
  * The overview, free of words: all steps on one page as numbered thumbnails, in the reading direction of `input.words`,
  * and at last the finished item. Work on the bench is shown by its pictogram.
  */
-export function overviewPage(poster: PosterInput, paper: PosterPaper): BookletPages {
-  const input = wordless(poster);
+export function overviewPage(input: PosterInput, paper: PosterPaper): BookletPages {
   const { width, height } = posterSheets[paper];
   const grid = overviewGrid(input.plan.steps.length + 1, paper, thumbSize(input));
   return {
@@ -47,9 +47,9 @@ export function overviewPage(poster: PosterInput, paper: PosterPaper): BookletPa
 }
 
 /** All thumbnails are of one size. */
-const thumbSize = ({ pictures }: BookletInput): PictureSize => pictureOf(pictures, { what: 'finished-thumb' }, 'poster');
+const thumbSize = ({ pictures }: PosterInput): PictureSize => pictureOf(pictures, { what: 'finished-thumb' }, 'poster');
 
-function Head({ input }: { readonly input: BookletInput }): ReactNode {
+function Head({ input }: { readonly input: PosterInput }): ReactNode {
   const { words, glyphs, despiteFindings = false } = input;
   return (
     <div className="head">
@@ -65,7 +65,7 @@ function Head({ input }: { readonly input: BookletInput }): ReactNode {
 }
 
 /** A step: numeral, repetitions and action over its thumbnail; on the bench the action is the thumbnail. */
-function StepCell({ input, grid, step }: { readonly input: BookletInput; readonly grid: Grid; readonly step: Step }): ReactNode {
+function StepCell({ input, grid, step }: { readonly input: PosterInput; readonly grid: Grid; readonly step: Step }): ReactNode {
   const { words, glyphs, pictures } = input;
   const of: PictureOf = { what: 'step-thumb', step: step.number };
   const onBench = findPicture(pictures, of) === undefined;

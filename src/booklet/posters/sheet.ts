@@ -1,5 +1,6 @@
-/** Papers of the editions for the wall. */
-export type PosterPaper = 'a3' | 'a4' | 'letter';
+import { PAPERS, papersOf, type PosterPaper } from '../papers/index.ts';
+
+export type { PosterPaper };
 
 /** A page of a poster, mm. */
 export interface PosterSheet {
@@ -9,12 +10,11 @@ export interface PosterSheet {
   readonly scale: number;
 }
 
-/** ISO 216 A3 and A4, US letter (ANSI/ASME Y14.1 size A), upright. A3 is A4 enlarged by √2. */
-export const posterSheets: Readonly<Record<PosterPaper, PosterSheet>> = {
-  a3: { width: 297, height: 420, scale: Math.SQRT2 },
-  a4: { width: 210, height: 297, scale: 1 },
-  letter: { width: 215.9, height: 279.4, scale: 1 },
-};
+/** The upright pages of all papers on which there are posters. */
+export const posterSheets = Object.fromEntries(papersOf('full', 'apart').map((paper): [PosterPaper, PosterSheet] => {
+  const { width, height, posterScale } = PAPERS[paper];
+  return [paper, { width, height, scale: posterScale }];
+})) as Readonly<Record<PosterPaper, PosterSheet>>;
 
 /** White at all edges, mm, on A4. */
 export const posterMargin = 10;

@@ -12,30 +12,25 @@ import { itemAndSize } from '../pages/names.ts';
 import { sizeText } from '../pages/part-sizes.ts';
 import { PicturePlace } from '../pages/picture-place.tsx';
 import { groupWidths } from '../pages/strip.ts';
+import { Wait } from '../pages/wait.tsx';
 import { SizeMark } from '../pages/size-mark.tsx';
 import { Spoken } from '../pages/spoken.tsx';
 import { stepAlt } from '../pages/step-alt.ts';
 import { repeatedGlyph } from '../pages/step-margin.tsx';
-import type { BookletInput, BookletPages } from '../pages/types.ts';
+import type { BookletPages } from '../pages/types.ts';
 import { isolate } from '../words/index.ts';
 import { PosterFoot } from './foot.tsx';
 import { posterMargin, posterSheets, type PosterPaper } from './sheet.ts';
 import { wallStyle } from './style.ts';
+import type { PosterInput } from './types.ts';
 import { groupGap, innerGap, turned, wall, wallPage, type WallPage } from './wall-layout.ts';
-
-/** A poster's input is a booklet's; its own `edition` and `paper` count for nothing. */
-export type PosterInput = Omit<BookletInput, 'edition' | 'paper'>;
-
-/** Pages of posters have no words; what is shared with booklets reckons with that. */
-export const wordless = (input: PosterInput): BookletInput => ({ ...input, edition: 'pictures', paper: 'a4' });
 
 /**
  * The wall edition, free of words: one step a page, its picture as large as the page allows, lying or upright as fits.
  * The first page has the finished item with the safety signs. Takes the pictures drawn for small pages, whose texts are
  * large against their drawings.
  */
-export function wallPages(poster: PosterInput, paper: PosterPaper): BookletPages {
-  const input = wordless(poster);
+export function wallPages(input: PosterInput, paper: PosterPaper): BookletPages {
   const pages = [<Finished key="finished" input={input} paper={paper} />, ...input.plan.steps.map((step) => <StepPage key={step.number} input={input} paper={paper} step={step} />)];
   return {
     html: pages.map((page) => renderToStaticMarkup(page)).join('\n'),
@@ -59,7 +54,7 @@ function Sheet({ paper, turn, page, children }: SheetProps): ReactNode {
 }
 
 interface PageProps {
-  readonly input: BookletInput;
+  readonly input: PosterInput;
   readonly paper: PosterPaper;
 }
 
@@ -106,7 +101,7 @@ function StepPage({ input, paper, step }: PageProps & { readonly step: Step }): 
 }
 
 interface PictureProps {
-  readonly input: BookletInput;
+  readonly input: PosterInput;
   readonly of: PictureOf;
   readonly alt: string;
   readonly scale: number;
@@ -141,7 +136,7 @@ function Parts({ input, paper, step }: PageProps & { readonly step: Step }): Rea
   );
 }
 
-function PartOfStep({ input, part: { kind, picture, counts }, scale }: { readonly input: BookletInput; readonly part: MarginPart; readonly scale: number }): ReactNode {
+function PartOfStep({ input, part: { kind, picture, counts }, scale }: { readonly input: PosterInput; readonly part: MarginPart; readonly scale: number }): ReactNode {
   const { words } = input;
   return (
     <li>
@@ -170,6 +165,7 @@ function Strip({ input, paper, step, width }: PageProps & { readonly step: Step;
       <li className="tools">{step.tools.map((tool) => <GlyphMark key={tool} glyph={glyphs.tool(tool)} label={words.t(`booklet.tools.${tool}`)} height={height} />)}</li>
       <li className="people"><GlyphMark glyph={glyphs.plain(step.people === 2 ? 'two-people' : 'one-person')} label={words.t('booklet.people', { count: step.people })} height={height} /></li>
       {step.cautions.length > 0 && <li className="cautions">{step.cautions.map((caution) => <GlyphMark key={caution} glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={height} />)}</li>}
+      <Wait input={input} step={step} height={height} />
       {step.check && <li className="check"><CheckPictures input={input} check={step.check} height={height} /></li>}
       <PosterFoot input={input} scale={scale} />
     </ul>

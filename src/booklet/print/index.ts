@@ -1,7 +1,7 @@
 export { chooseBrowser } from './chooseBrowser.ts';
 export type { Machine } from './machine.ts';
 export { PRINTABLE_LANGS, fontCss, scriptOf } from './fonts.ts';
-export { PAPER_SIZES, POINTS_PER_MM } from './paper.ts';
+export { POINTS_PER_MM } from './units.ts';
 export { picturePlace } from './place.ts';
 export { openPrinter } from './printer.ts';
 export { structElements } from './figures.ts';

@@ -2,7 +2,8 @@
 import type { Page } from 'puppeteer';
 import { foreignFaces } from './foreignFaces.ts';
 import { inkOverlapsInPage } from './inkOverlaps.ts';
-import { PAPER_SIZES, PIXELS_PER_MM } from './paper.ts';
+import { PAPERS } from '../papers/index.ts';
+import { PIXELS_PER_MM } from './units.ts';
 import type { PageFault, PrintDocument } from './types.ts';
 
 /** Half a CSS pixel and a bit: what rounding to whole pixels may do (scrollWidth is a whole number). */
@@ -24,7 +25,7 @@ export async function measureTab(tab: Page, doc: PrintDocument, covered: (codePo
 
 /** Width between the page's margins, CSS pixels, by the last `@page` rule without a name that says so. */
 async function contentWidth(tab: Page, doc: PrintDocument): Promise<number> {
-  const full = PAPER_SIZES[doc.paper].width * PIXELS_PER_MM;
+  const full = PAPERS[doc.paper].width * PIXELS_PER_MM;
   const margins = await tab.evaluate(() => {
     const probe = document.createElement('div');
     const pages = [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules]).filter((rule) => rule instanceof CSSPageRule);

@@ -1,7 +1,7 @@
 import { PDFArray, PDFDict, PDFName, PDFObjectCopier, PDFRawStream } from 'pdf-lib';
 import type { PDFDocument, PDFRef } from 'pdf-lib';
 import { BLEED_PIXELS } from './picturePages.ts';
-import { PIXELS_PER_MM, POINTS_PER_MM } from './paper.ts';
+import { PIXELS_PER_MM, POINTS_PER_MM } from './units.ts';
 import { rawContent } from './pageStream.ts';
 import { openPdf } from './pdfFile.ts';
 import type { PictureBook } from './types.ts';

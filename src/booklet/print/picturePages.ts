@@ -1,4 +1,4 @@
-import { PIXELS_PER_MM } from './paper.ts';
+import { PIXELS_PER_MM } from './units.ts';
 import type { PrintPicture } from './types.ts';
 
 /** Space round each picture on its page, CSS pixels, so that a line on its very edge is printed whole. */

@@ -1,3 +1,5 @@
+import type { AnyPaper, Paper } from '../papers/index.ts';
+
 /** A picture to print: `svg` is one whole `<svg>` whose viewBox is in mm of paper. */
 export interface PrintPicture {
   readonly id: string;
@@ -24,10 +26,7 @@ export interface PrintDocument {
   readonly contentMark: string;
 }
 
-export type Paper = 'a4' | 'letter' | 'a5' | 'half-letter';
-
-/** Also what only posters are printed on. */
-export type AnyPaper = Paper | 'a3';
+export type { AnyPaper, Paper };
 
 /** Printed pictures, ready to be laid into any number of documents. Plain data: it can be stored and read back. */
 export interface PictureBook {

@@ -1,3 +1,3 @@
 export { SHEET_THICKNESS } from './layout.ts';
 export { MOST_SHEETS, stitchedSheets, type Leaf, type StitchedSheet } from './signatures.ts';
-export { isHalfPaper, stitched, type Stitching } from './stitch.ts';
+export { stitched, type Stitching } from './stitch.ts';

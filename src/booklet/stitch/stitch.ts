@@ -1,14 +1,10 @@
 import { PDFDict, PDFName, PDFRawStream, PDFRef } from 'pdf-lib';
 import type { PDFDocument, PDFPage } from 'pdf-lib';
-import { openPdf, PAPER_SIZES, POINTS_PER_MM, rawContent, setFileId, writePdf } from '../print/index.ts';
+import { PAPERS, type HalfPaper } from '../papers/index.ts';
+import { openPdf, POINTS_PER_MM, rawContent, setFileId, writePdf } from '../print/index.ts';
 import { cornerOn, creepOf, marksOn, SHEET_THICKNESS, type SheetMark, type SheetSize } from './layout.ts';
 import { redirectOutline, retag, type Laid } from './retag.ts';
 import { MOST_SHEETS, stitchedSheets, type SheetSide } from './signatures.ts';
-
-/** Papers of half a sheet, and the sheet. */
-const SHEETS = { a5: 'a4', 'half-letter': 'letter' } as const;
-export type HalfPaper = keyof typeof SHEETS;
-export const isHalfPaper = (paper: string): paper is HalfPaper => Object.hasOwn(SHEETS, paper);
 
 export interface Stitching {
   readonly paper: HalfPaper;
@@ -26,7 +22,7 @@ export interface Stitching {
 export async function stitched(booklet: Uint8Array, { paper, dir, mostSheets = MOST_SHEETS, thickness = SHEET_THICKNESS }: Stitching): Promise<Uint8Array> {
   const pdf = await openPdf(booklet);
   const pages = pdf.getPages();
-  const bench = { pdf, sheet: lying(SHEETS[paper]), pages: pages.map((page) => ({ page, form: asForm(pdf, page) })), laid: new Map<PDFRef, Laid>() };
+  const bench = { pdf, sheet: lying(PAPERS[paper].sheet), pages: pages.map((page) => ({ page, form: asForm(pdf, page) })), laid: new Map<PDFRef, Laid>() };
   const sheets = stitchedSheets(pages.length, dir, mostSheets);
   const signatures = (sheets.at(-1)?.signature ?? 0) + 1;
   for (const each of sheets) {
@@ -72,7 +68,7 @@ function laySide({ pdf, sheet, pages, laid }: Bench, { left, right }: SheetSide,
   side.node.set(PDFName.of('Tabs'), PDFName.of('S'));
 }
 
-const lying = (paper: 'a4' | 'letter'): SheetSize => ({ width: PAPER_SIZES[paper].height, height: PAPER_SIZES[paper].width });
+const lying = ({ width, height }: SheetSize): SheetSize => ({ width: height, height: width });
 
 const round = (value: number): number => Math.round(value * 1000) / 1000;
 

@@ -1,4 +1,5 @@
-import { PAPER_SIZES, picturePlace, type Paper, type PrintDocument } from '../print/index.ts';
+import { PAPERS } from '../papers/index.ts';
+import { picturePlace, type Paper, type PrintDocument } from '../print/index.ts';
 
 /** A picture that fills a sheet but for the white round it. */
 interface SheetPicture {
@@ -23,7 +24,7 @@ export interface SheetSet {
  * nothing. It says nothing in any language (`und`): title and alternative texts are names and numerals.
  */
 export function sheetDocument({ id, title, paper, pictures, white, contentMark }: SheetSet): PrintDocument {
-  const { width, height } = PAPER_SIZES[paper];
+  const { width, height } = PAPERS[paper];
   return {
     id, title, paper, contentMark,
     lang: 'und',

@@ -74,6 +74,9 @@ const postsOf = (input: SwayInput, heights: Heights): readonly Member[] => heigh
     from: nodeName(heights, post, list[index] ?? 0), to: nodeName(heights, post, height), section: tubeSection(input),
   })));
 
+/** Names of the members that the posts are made of. */
+export const postStretches = (input: SwayInput): readonly string[] => postsOf(input, heightsOf(input)).map(({ name }) => name);
+
 /** Every tube of every level, with the places where a plate is pinned to it. */
 const stretchesOf = (input: SwayInput, heights: Heights): readonly Stretch[] => input.levels.flatMap((level, index) =>
   level.tubes.map(([a, b]) => tubeStretches(input, {

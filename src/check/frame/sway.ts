@@ -1,6 +1,6 @@
 import { MechanismError } from './errors.ts';
 import { solveFrame } from './solve-frame.ts';
-import { frameUnder, heightsOf, nodeName, topLevel, type SwayLoad } from './sway-frame.ts';
+import { frameUnder, heightsOf, nodeName, postStretches, topLevel, type SwayLoad } from './sway-frame.ts';
 import type { SwayInput } from './sway-input.ts';
 import type { FrameResult } from './types.ts';
 
@@ -37,13 +37,13 @@ export function standOf(input: SwayInput): Stand | null {
   return {
     drift: driftOf(input, pushed),
     cablePulls: input.cables.map((_, index) => greatestPull(pushed, index)),
-    postMoment: Math.max(...pushed.map(({ result }) => postMomentIn(result))),
+    postMoment: Math.max(...pushed.map(({ result }) => postMomentIn(input, result))),
   };
 }
 
 /** Greatest bending moment in any post under given forces, N·mm, or null for a mechanism. Errors: FrameError. */
 export function postMomentUnder(input: SwayInput, loads: readonly SwayLoad[]): number | null {
-  return orMechanism(() => postMomentIn(solveFrame(frameUnder(input, loads))));
+  return orMechanism(() => postMomentIn(input, solveFrame(frameUnder(input, loads))));
 }
 
 interface Push {
@@ -96,6 +96,6 @@ function furthest(input: SwayInput, { push, result }: Pushed): number {
 const greatestPull = (pushed: readonly Pushed[], index: number): number =>
   Math.max(...pushed.map(({ result }) => result.cableForces[`cable ${index}`] ?? 0));
 
-const postMomentIn = ({ memberForces }: FrameResult): number =>
-  Math.max(...Object.entries(memberForces).filter(([name]) => name.startsWith('post '))
-    .flatMap(([, { from, to }]) => [from, to].map((end) => Math.hypot(end[4], end[5]))));
+const postMomentIn = (input: SwayInput, { memberForces }: FrameResult): number =>
+  Math.max(...postStretches(input).flatMap((name) => memberForces[name] ?? [])
+    .flatMap(({ from, to }) => [from, to].map((end) => Math.hypot(end[4], end[5]))));

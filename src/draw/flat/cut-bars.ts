@@ -1,16 +1,17 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { DrawnPicture } from '../types.ts';
-import { hatching } from './clip.ts';
-import { runningDimension } from './dimension.ts';
+import { runningDimension } from '../kit/dimension.ts';
 import { plainShare } from './fractions.ts';
-import { capHeights, lengthText, textWidth } from './lettering.ts';
-import type { Mark } from './marks.ts';
-import { area, figure, fractionSize, line, outline } from './marks.ts';
-import { earlier, panelTint, pens } from './pens.ts';
+import { capHeights } from '../kit/lettering.ts';
+import type { Mark } from '../kit/marks.ts';
+import { area, figure, fractionSize, line, outline, toldWidth } from '../kit/marks.ts';
+import { earlier, pens } from '../kit/pens.ts';
 import { stepPaper } from './step-paper.ts';
-import type { Paper } from './svg.ts';
-import { toPicture } from './svg.ts';
-import { fittingScale } from './view.ts';
+import type { Paper } from '../kit/svg.ts';
+import { toPicture } from '../kit/svg.ts';
+import { fittingScale } from '../kit/fit.ts';
+import { tell } from '../kit/told.ts';
+import { hatching } from '../kit/hatching.ts';
 
 /** One way of cutting a stock tube and how many tubes are cut so; lengths in mm, from one end. */
 export interface CutPattern {
@@ -27,10 +28,12 @@ export interface TubeCuts {
 const cap = capHeights.step;
 const margin = 2;
 const barHeight = 8;
-const fractionRoom = fractionSize('1', '2', cap)[1] + 4;
+const fractionRoom = fractionSize(1, 2, cap)[1] + 4;
 const dimensionGap = 4;
+/** As wide a length as a tube has. */
+const longest = tell.mm(1000.5);
 /** Bar, fractions over it, dimension line, jogs and turned figures under it. */
-const figureRoom = dimensionGap + 5.5 + textWidth('0000.0', cap, 400);
+const figureRoom = dimensionGap + 5.5 + toldWidth(longest, cap, 400);
 const rowHeight = fractionRoom + barHeight + figureRoom + 3;
 const countRoom = 24;
 const hatchPitch = 2.2;
@@ -71,7 +74,7 @@ function barMarks(cuts: TubeCuts, pattern: CutPattern, [left, top]: Vec2, scale:
   const sawn = ends.filter((end) => end < cuts.stock - 0.25);
   return [
     { mark: 'view', name: 'bar', scale, marks: [
-      ...(last > 0 ? [area(panelTint, box(0, last))] : []),
+      ...(last > 0 ? [area('panel', box(0, last))] : []),
       ...hatching(box(last, cuts.stock), hatchPitch).map(([from, to]) => line(earlier(pens.edge), from, to)),
       outline(pens.cut, box(0, cuts.stock)),
       ...sawn.map((end) => line(pens.cut, [x(end), top - 2], [x(end), bottom + 2])),
@@ -79,9 +82,9 @@ function barMarks(cuts: TubeCuts, pattern: CutPattern, [left, top]: Vec2, scale:
     ...pattern.pieces.flatMap(({ length }, index) => pieceMarks(cuts, length, x((ends[index] ?? length) - length / 2), top, length * scale)),
     ...runningDimension({
       axis: 'x', datum: left, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, right + countRoom],
-      stations: ends.map((end) => ({ at: x(end), text: lengthText(end) })),
+      stations: ends.map((end) => ({ at: x(end), told: tell.mm(end) })),
     }),
-    figure(`×${pattern.count}`, [right + countRoom / 2 + 2, top + barHeight / 2], capHeights.count, 700),
+    figure(tell.times(pattern.count), [right + countRoom / 2 + 2, top + barHeight / 2], capHeights.count, 700),
   ];
 }
 
@@ -97,16 +100,17 @@ function pieceEnds({ stock, kerf }: TubeCuts, { pieces }: CutPattern): readonly 
 
 /** The length in the piece, or upright over a piece too short for it; a plain fraction over the piece. */
 function pieceMarks({ stock, kerf }: TubeCuts, length: number, middle: number, top: number, room: number): readonly Mark[] {
-  const text = lengthText(length);
-  const turned = textWidth(text, cap, 400) + 1.5 > room;
+  const told = tell.mm(length);
+  const width = toldWidth(told, cap, 400);
+  const turned = width + 1.5 > room;
   const share = plainShare(length, stock, kerf);
-  const size = share && share.denominator > 1 ? fractionSize(String(share.numerator), String(share.denominator), cap) : null;
+  const size = share && share.denominator > 1 ? fractionSize(share.numerator, share.denominator, cap) : null;
   return [
     turned
-      ? figure(text, [middle, top - 3 - textWidth(text, cap, 400) / 2], cap, 400, true)
-      : figure(text, [middle, top + barHeight / 2], cap),
+      ? figure(told, [middle, top - 3 - width / 2], cap, 400, true)
+      : figure(told, [middle, top + barHeight / 2], cap),
     ...(share && size && !turned
-      ? [{ mark: 'fraction' as const, numerator: String(share.numerator), denominator: String(share.denominator), centre: [middle, top - 1.2 - size[1] / 2] as const, cap, pen: pens.edge }]
+      ? [{ mark: 'fraction' as const, numerator: share.numerator, denominator: share.denominator, centre: [middle, top - 1.2 - size[1] / 2] as const, cap, pen: pens.edge }]
       : []),
   ];
 }

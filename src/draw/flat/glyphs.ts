@@ -1,10 +1,10 @@
 import type { FlatPattern, Vec2 } from '../../model/index.ts';
-import { hatching } from './clip.ts';
-import type { Mark } from './marks.ts';
-import { area, line, outline } from './marks.ts';
-import { coreTint, pens } from './pens.ts';
-import type { View } from './view.ts';
-import { allOnPaper } from './view.ts';
+import type { Mark } from '../kit/marks.ts';
+import { area, line, outline } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
+import type { Fit } from '../kit/fit.ts';
+import { allOnPaper } from '../kit/fit.ts';
+import { hatching } from '../kit/hatching.ts';
 
 /**
  * Small sections that tell what a line means, in mm with the inner face up at y = 0 and the place of the line
@@ -52,10 +52,10 @@ export function cutSection({ thickness }: PanelSize, reach: number, gap: number)
 }
 
 /** A cut face: core tint, thin hatching at 45° and a thick outline. */
-export function sectionMarks(view: View, ring: readonly Vec2[], hatched = true): readonly Mark[] {
+export function sectionMarks(view: Fit, ring: readonly Vec2[], hatched = true): readonly Mark[] {
   const points = allOnPaper(view, ring);
   return [
-    area(coreTint, points),
+    area('core', points),
     ...(hatched ? hatching(points, 1.8).map(([from, to]) => line(pens.edge, from, to)) : []),
     outline(pens.cut, points),
   ];

@@ -1,13 +1,13 @@
 import type { FlatPattern, Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
 import { creasedSection, cutSection, halfCutSection, sectionMarks } from './glyphs.ts';
-import type { Mark } from './marks.ts';
-import { line } from './marks.ts';
+import type { Mark } from '../kit/marks.ts';
+import { line } from '../kit/marks.ts';
 import { flapOn } from './panel-lines.ts';
-import type { Pen } from './pens.ts';
-import { pens } from './pens.ts';
-import type { View } from './view.ts';
-import { fitView } from './view.ts';
+import type { Pen } from '../kit/pens.ts';
+import { pens } from '../kit/pens.ts';
+import type { Fit } from '../kit/fit.ts';
+import { fitToScale } from '../kit/fit.ts';
 
 /** Length of a line sample: two full periods of the longest pattern. */
 const sampleLength = 24;
@@ -37,8 +37,8 @@ export function legendMarks(pattern: FlatPattern, box: Box): readonly Mark[] {
 }
 
 /** A view that fits a section into a box. */
-export function glyphView(points: readonly Vec2[], box: Box): View {
+export function glyphView(points: readonly Vec2[], box: Box): Fit {
   const xs = points.map(([x]) => x);
   const ys = points.map(([, y]) => y);
-  return fitView({ least: [Math.min(...xs), Math.min(...ys)], most: [Math.max(...xs), Math.max(...ys)] }, box, true);
+  return fitToScale({ least: [Math.min(...xs), Math.min(...ys)], most: [Math.max(...xs), Math.max(...ys)] }, box, true);
 }

@@ -1,6 +1,6 @@
 import type { FlatPattern, Vec2 } from '../../model/index.ts';
 import type { DrawnPicture } from '../types.ts';
-import type { Mark } from './marks.ts';
+import type { Mark } from '../kit/marks.ts';
 import { blankStage } from './stages/blank.ts';
 import { creaseStage } from './stages/crease.ts';
 import { creasesStage } from './stages/creases.ts';
@@ -10,8 +10,8 @@ import { insideStage } from './stages/inside.ts';
 import { notchesCutStage } from './stages/notches-cut.ts';
 import { notchesStage } from './stages/notches.ts';
 import { stepPaper } from './step-paper.ts';
-import type { Paper } from './svg.ts';
-import { toPicture } from './svg.ts';
+import type { Paper } from '../kit/svg.ts';
+import { toPicture } from '../kit/svg.ts';
 
 /** A step of marking and cutting the panel, in the order of work; the first one takes the stock panel's sides in mm. */
 export type Marking =

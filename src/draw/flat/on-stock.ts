@@ -1,11 +1,12 @@
 import type { Vec2 } from '../../model/index.ts';
-import { hatching } from './clip.ts';
-import type { Mark } from './marks.ts';
-import { area, line, outline } from './marks.ts';
-import { earlier, ink, panelTint, pens } from './pens.ts';
-import { capHeights } from './lettering.ts';
-import type { View } from './view.ts';
-import { allOnPaper, onPaper } from './view.ts';
+import type { Mark } from '../kit/marks.ts';
+import { area, line, outline } from '../kit/marks.ts';
+import { earlier, pens } from '../kit/pens.ts';
+import { capHeights } from '../kit/lettering.ts';
+import type { Fit } from '../kit/fit.ts';
+import { allOnPaper, onPaper } from '../kit/fit.ts';
+import { tell } from '../kit/told.ts';
+import { hatching } from '../kit/hatching.ts';
 
 /** The cut lines run out past the stock's edge to their order numerals. */
 const pastEdge = 4;
@@ -23,11 +24,11 @@ export function onStock(piece: 'blank' | 'flat panel', sides: Vec2, stock: Vec2)
 }
 
 /** The stock panel with a piece in its lower left corner; what is left over is hatched. */
-export function stockMarks(view: View, [x, y]: Vec2, stock: Vec2): readonly Mark[] {
+export function stockMarks(view: Fit, [x, y]: Vec2, stock: Vec2): readonly Mark[] {
   const right = allOnPaper(view, [[x, 0], [stock[0], 0], stock, [x, stock[1]]]);
   const top = allOnPaper(view, [[0, y], [x, y], [x, stock[1]], [0, stock[1]]]);
   return [
-    area(panelTint, allOnPaper(view, [[0, 0], [x, 0], [x, y], [0, y]])),
+    area('panel', allOnPaper(view, [[0, 0], [x, 0], [x, y], [0, y]])),
     ...[right, top].flatMap((ring) => hatching(ring, hatchPitch).map(([from, to]) => line(earlier(pens.edge), from, to))),
     outline(earlier(pens.cut), allOnPaper(view, [[0, 0], [stock[0], 0], stock, [0, stock[1]]])),
     outline(pens.cut, allOnPaper(view, [[0, 0], [x, 0], [x, y], [0, y]])),
@@ -35,8 +36,8 @@ export function stockMarks(view: View, [x, y]: Vec2, stock: Vec2): readonly Mark
 }
 
 /** First right across the stock, then along what is left: each cut runs from edge to edge. */
-export function stockCuts(view: View, [x, y]: Vec2, stock: Vec2): readonly Mark[] {
-  const order = (text: string, centre: Vec2): Mark => ({ mark: 'order', text, centre, cap: capHeights.order, pen: { ...pens.edge, colour: ink } });
+export function stockCuts(view: Fit, [x, y]: Vec2, stock: Vec2): readonly Mark[] {
+  const order = (number: number, centre: Vec2): Mark => ({ mark: 'order', told: tell.number(number), centre, cap: capHeights.order, pen: pens.edge });
   const top = onPaper(view, [x, stock[1]]);
   const corner = onPaper(view, [x, y]);
   const right = onPaper(view, [stock[0], y]);
@@ -44,9 +45,9 @@ export function stockCuts(view: View, [x, y]: Vec2, stock: Vec2): readonly Mark[
   const radius = capHeights.order * 0.95;
   return [
     line(pens.cut, onPaper(view, [x, 0]), [top[0], top[1] - pastEdge]),
-    order('1', [top[0], top[1] - pastEdge - radius]),
+    order(1, [top[0], top[1] - pastEdge - radius]),
     line(pens.cut, left, corner),
-    line({ ...pens.edge, colour: ink }, corner, [right[0] + pastEdge, right[1]]),
-    order('2', [right[0] + pastEdge + radius, right[1]]),
+    line(pens.edge, corner, [right[0] + pastEdge, right[1]]),
+    order(2, [right[0] + pastEdge + radius, right[1]]),
   ];
 }

@@ -1,10 +1,10 @@
 import type { Flap, FlatPattern, Side, Vec2 } from '../../model/index.ts';
 import { onSide } from '../../model/index.ts';
-import type { Mark } from './marks.ts';
-import { circle, line, outline } from './marks.ts';
-import type { Pen } from './pens.ts';
-import type { View } from './view.ts';
-import { allOnPaper, onPaper } from './view.ts';
+import type { Mark } from '../kit/marks.ts';
+import { circle, line, outline } from '../kit/marks.ts';
+import type { Pen } from '../kit/pens.ts';
+import type { Fit } from '../kit/fit.ts';
+import { allOnPaper, onPaper } from '../kit/fit.ts';
 
 /** A straight line on the flat panel, in panel coordinates (mm). */
 export type PanelLine = readonly [Vec2, Vec2];
@@ -44,42 +44,42 @@ export function rectangle([x, y]: Vec2): readonly Vec2[] {
 }
 
 /** The uncut blank. */
-export function blankMarks(pattern: FlatPattern, view: View, pen: Pen): readonly Mark[] {
+export function blankMarks(pattern: FlatPattern, view: Fit, pen: Pen): readonly Mark[] {
   return [outline(pen, allOnPaper(view, rectangle([pattern.blank[0] / 2, pattern.blank[1] / 2])))];
 }
 
 /** The whole inside rectangle, as it is marked on the blank. */
-export function insideMarks(pattern: FlatPattern, view: View, pen: Pen): readonly Mark[] {
+export function insideMarks(pattern: FlatPattern, view: Fit, pen: Pen): readonly Mark[] {
   return [outline(pen, allOnPaper(view, rectangle(pattern.inside)))];
 }
 
 /** What is left of the inside lines once the notches are cut. */
-export function insideLineMarks(pattern: FlatPattern, view: View, pen: Pen): readonly Mark[] {
+export function insideLineMarks(pattern: FlatPattern, view: Fit, pen: Pen): readonly Mark[] {
   return pattern.flaps.map((flap) => panelLine(view, pen, acrossFlap(pattern, flap, 0)));
 }
 
 /** How far the lines across a flap reach: over the whole side of the blank, or over the finished flap. */
 export type Reach = typeof acrossFlap;
 
-export function creaseMarks(pattern: FlatPattern, view: View, pen: Pen, reach: Reach): readonly Mark[] {
+export function creaseMarks(pattern: FlatPattern, view: Fit, pen: Pen, reach: Reach): readonly Mark[] {
   return pattern.flaps.flatMap((flap) => flap.creases.map((at) => panelLine(view, pen, reach(pattern, flap, at))));
 }
 
-export function halfCutMarks(pattern: FlatPattern, view: View, pen: Pen, reach: Reach): readonly Mark[] {
+export function halfCutMarks(pattern: FlatPattern, view: Fit, pen: Pen, reach: Reach): readonly Mark[] {
   return pattern.flaps.map((flap) => panelLine(view, pen, reach(pattern, flap, flap.halfCut)));
 }
 
 /** The panel after notching and snipping. */
-export function outlineMarks(pattern: FlatPattern, view: View, pen: Pen): readonly Mark[] {
+export function outlineMarks(pattern: FlatPattern, view: Fit, pen: Pen): readonly Mark[] {
   return [outline(pen, allOnPaper(view, pattern.outline))];
 }
 
 /** Every pin hole, at least 1 mm wide on paper so that it is seen. */
-export function holeMarks(pattern: FlatPattern, view: View, pen: Pen): readonly Mark[] {
+export function holeMarks(pattern: FlatPattern, view: Fit, pen: Pen): readonly Mark[] {
   return pattern.holes.map(({ at, diameter }) => circle(onPaper(view, at), Math.max(0.5, (diameter / 2) * view.scale), pen));
 }
 
-export function panelLine(view: View, pen: Pen, ends: PanelLine): Mark {
+export function panelLine(view: Fit, pen: Pen, ends: PanelLine): Mark {
   return line(pen, ...allOnPaper(view, ends));
 }
 

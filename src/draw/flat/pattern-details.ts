@@ -1,18 +1,19 @@
 import type { FlatPattern, Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import { linearDimension, runningReach } from './dimension.ts';
-import { capHeights, lengthText, textWidth } from './lettering.ts';
-import type { Mark } from './marks.ts';
-import { area, arrowhead, circle, figure, line } from './marks.ts';
+import { linearDimension, runningReach } from '../kit/dimension.ts';
+import { capHeights } from '../kit/lettering.ts';
+import type { Mark } from '../kit/marks.ts';
+import { area, arrowhead, circle, figure, line, toldWidth } from '../kit/marks.ts';
 import { baseHoles, flapOn, notchHole, notchRing, outlineMarks, rectangle, snips } from './panel-lines.ts';
 import { flapPlaces } from './pattern-dimensions.ts';
-import { panelTint, pens, white } from './pens.ts';
+import { pens } from '../kit/pens.ts';
 import type { RingDetail } from './ring.ts';
 import { ringMarks, ringView } from './ring.ts';
 import { placeStrip, stripDimensions, stripHoles, stripMarks, stripSource, stripSpan } from './strip.ts';
-import type { View } from './view.ts';
-import { allOnPaper, onPaper } from './view.ts';
+import type { Fit } from '../kit/fit.ts';
+import { allOnPaper, onPaper } from '../kit/fit.ts';
 import type { Whole } from './whole.ts';
+import { tell } from '../kit/told.ts';
 
 const cap = capHeights.pattern;
 /** Panel shown inside the innermost hole, mm. */
@@ -26,8 +27,8 @@ export function flapStrip(pattern: FlatPattern, whole: Whole, box: Box): readonl
   const flap = flapOn(pattern, 'front');
   const places = flapPlaces(pattern, 'front');
   const holes = [flap.pinLine, baseHoles(pattern)];
-  const onLeft = 5 + runningReach(holes.map((at) => lengthText(flap.edge - at)), cap);
-  const span = onLeft + stripSpan(places.map(lengthText), cap);
+  const onLeft = 5 + runningReach(holes.map((at) => tell.mm(flap.edge - at)), cap);
+  const span = onLeft + stripSpan(places.map(tell.mm), cap);
   const strip = placeStrip(flap, { ...box, x: box.x + (box.width - span) / 2 + onLeft, width: span - onLeft }, baseHoles(pattern) - insideShown);
   const diameter = pattern.holes[0]?.diameter ?? 0;
   return [
@@ -46,20 +47,20 @@ export function notchCornerRing(pattern: FlatPattern, whole: Whole, box: Box): r
   const middle = onPaper(view, detail.at);
   const reach = pattern.notchRadius * view.scale * Math.SQRT1_2;
   const tip: Vec2 = [middle[0] + reach, middle[1] - reach];
-  const text = `R${lengthText(pattern.notchRadius)}`;
+  const told = tell.radius(pattern.notchRadius);
   return [
     ...ringMarks(detail, whole.view, (inRing) => roundCorner(pattern, inRing, corner)),
     line(pens.dimension, tip, middle),
     arrowhead(tip, [1, -1]),
-    figure(text, [middle[0] - 1.5 - textWidth(text, cap, 400) / 2, middle[1] + cap / 2 + 1], cap),
+    figure(told, [middle[0] - 1.5 - toldWidth(told, cap, 400) / 2, middle[1] + cap / 2 + 1], cap),
   ];
 }
 
-function roundCorner(pattern: FlatPattern, view: View, corner: Vec2): readonly Mark[] {
+function roundCorner(pattern: FlatPattern, view: Fit, corner: Vec2): readonly Mark[] {
   const notch = allOnPaper(view, notchRing(pattern, corner, arcSteps));
   return [
-    area(panelTint, allOnPaper(view, rectangle([pattern.blank[0] / 2, pattern.blank[1] / 2]))),
-    area(white, notch),
+    area('panel', allOnPaper(view, rectangle([pattern.blank[0] / 2, pattern.blank[1] / 2]))),
+    area('white', notch),
     line(pens.cut, ...notch.slice(0, -1)),
   ];
 }
@@ -71,8 +72,8 @@ export function tabCornerRing(pattern: FlatPattern, whole: Whole, box: Box): rea
   const view = ringView(detail);
   const [start, end] = [onPaper(view, from), onPaper(view, to)];
   return [
-    ...ringMarks(detail, whole.view, (inRing) => [area(panelTint, allOnPaper(inRing, pattern.outline)), ...outlineMarks(pattern, inRing, pens.cut)]),
-    ...linearDimension({ axis: 'x', text: lengthText(flapOn(pattern, 'right').corner), ends: [start[0], end[0]], line: start[1] + cap + 3, feature: start[1], cap }),
+    ...ringMarks(detail, whole.view, (inRing) => [area('panel', allOnPaper(inRing, pattern.outline)), ...outlineMarks(pattern, inRing, pens.cut)]),
+    ...linearDimension({ axis: 'x', told: tell.mm(flapOn(pattern, 'right').corner), ends: [start[0], end[0]], line: start[1] + cap + 3, feature: start[1], cap }),
   ];
 }
 
@@ -90,13 +91,13 @@ export function holeCounts(pattern: FlatPattern, box: Box, figures: number): rea
   const pitch = box.height / kinds.length;
   return kinds.flatMap(({ diameter, count, radius }, index) => {
     const y = box.y + (index + 0.5) * pitch;
-    const size = `Ø${lengthText(diameter)}`;
-    const times = `×${count}`;
-    const sizeWidth = textWidth(size, figures, 400);
+    const size = tell.diameter(diameter);
+    const times = tell.times(count);
+    const sizeWidth = toldWidth(size, figures, 400);
     return [
       circle([box.x + 2, y], radius, pens.motion),
       figure(size, [box.x + 6 + sizeWidth / 2, y], figures),
-      figure(times, [box.x + 10 + sizeWidth + textWidth(times, figures, 700) / 2, y], figures, 700),
+      figure(times, [box.x + 10 + sizeWidth + toldWidth(times, figures, 700) / 2, y], figures, 700),
     ];
   });
 }

@@ -1,11 +1,12 @@
 import type { FlatPattern, Vec2 } from '../../model/index.ts';
-import { linearDimension, runningDimension } from './dimension.ts';
-import { capHeights, lengthText } from './lettering.ts';
-import type { Mark } from './marks.ts';
+import { linearDimension, runningDimension } from '../kit/dimension.ts';
+import { capHeights } from '../kit/lettering.ts';
+import type { Mark } from '../kit/marks.ts';
 import { flapOn, notchInner, snips } from './panel-lines.ts';
-import type { View } from './view.ts';
-import { onPaper } from './view.ts';
+import type { Fit } from '../kit/fit.ts';
+import { onPaper } from '../kit/fit.ts';
 import type { Whole } from './whole.ts';
+import { tell } from '../kit/told.ts';
 
 const cap = capHeights.pattern;
 /** From the panel to the first row of dimensions, and between rows, in mm of paper. */
@@ -36,8 +37,8 @@ function notchSize(pattern: FlatPattern, { view, blank }: Whole): readonly Mark[
   const [x, y] = onPaper(view, notchInner(pattern, [-1, 1]));
   const { atSide, atTop } = upperLeft(pattern, view);
   return [
-    ...linearDimension({ axis: 'x', text: lengthText(pattern.notch[0]), ends: [blank.x, x], line: blank.y - nearRow, feature: [atSide[1], atTop[1]], cap }),
-    ...linearDimension({ axis: 'y', text: lengthText(pattern.notch[1]), ends: [y, blank.y], line: blank.x - nearRow, feature: [atSide[0], atTop[0]], cap }),
+    ...linearDimension({ axis: 'x', told: tell.mm(pattern.notch[0]), ends: [blank.x, x], line: blank.y - nearRow, feature: [atSide[1], atTop[1]], cap }),
+    ...linearDimension({ axis: 'y', told: tell.mm(pattern.notch[1]), ends: [y, blank.y], line: blank.x - nearRow, feature: [atSide[0], atTop[0]], cap }),
   ];
 }
 
@@ -46,13 +47,13 @@ function overall(pattern: FlatPattern, { view, blank }: Whole): readonly Mark[] 
   const [right, bottom] = [blank.x + blank.width, blank.y + blank.height];
   const { atSide, atTop } = upperLeft(pattern, view);
   return [
-    ...linearDimension({ axis: 'x', text: lengthText(pattern.blank[0]), ends: [blank.x, right], line: blank.y - away, feature: [atSide[1], blank.y], cap }),
-    ...linearDimension({ axis: 'y', text: lengthText(pattern.blank[1]), ends: [bottom, blank.y], line: blank.x - away, feature: [atTop[0], atTop[0]], cap }),
+    ...linearDimension({ axis: 'x', told: tell.mm(pattern.blank[0]), ends: [blank.x, right], line: blank.y - away, feature: [atSide[1], blank.y], cap }),
+    ...linearDimension({ axis: 'y', told: tell.mm(pattern.blank[1]), ends: [bottom, blank.y], line: blank.x - away, feature: [atTop[0], atTop[0]], cap }),
   ];
 }
 
 /** The outline's outermost points beside the upper left notch: on the left flap's edge and on the back flap's. */
-function upperLeft(pattern: FlatPattern, view: View): { readonly atSide: Vec2; readonly atTop: Vec2 } {
+function upperLeft(pattern: FlatPattern, view: Fit): { readonly atSide: Vec2; readonly atTop: Vec2 } {
   const [onSide, onTop] = snips(pattern, [-1, 1]);
   return { atSide: onPaper(view, onSide[1]), atTop: onPaper(view, onTop[1]) };
 }
@@ -64,7 +65,7 @@ function rightFlap(pattern: FlatPattern, { view, blank }: Whole): readonly Mark[
   const left = onPaper(view, notchInner(pattern, [1, 1]))[0];
   return runningDimension({
     axis: 'x', datum: x(0), line: top - overFlap, feature: top, cap,
-    stations: flapPlaces(pattern, 'right').map((at) => ({ at: x(at), text: lengthText(at) })),
+    stations: flapPlaces(pattern, 'right').map((at) => ({ at: x(at), told: tell.mm(at) })),
     bounds: [left + 1.5, blank.x + blank.width + dimensionRoom.right - 1],
   });
 }

@@ -1,15 +1,15 @@
 import type { FlatPattern } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { legendMarks } from './legend.ts';
-import { capHeights } from './lettering.ts';
-import type { Mark } from './marks.ts';
+import { capHeights } from '../kit/lettering.ts';
+import type { Mark } from '../kit/marks.ts';
 import { acrossFlap, creaseMarks, halfCutMarks, holeMarks, insideLineMarks, outlineMarks } from './panel-lines.ts';
 import { flapStrip, holeCounts, notchCornerRing, tabCornerRing } from './pattern-details.ts';
 import { dimensionRoom, patternDimensions } from './pattern-dimensions.ts';
-import { pens } from './pens.ts';
-import type { Paper } from './svg.ts';
-import { toPicture } from './svg.ts';
-import type { View } from './view.ts';
+import { pens } from '../kit/pens.ts';
+import type { Paper } from '../kit/svg.ts';
+import { toPicture } from '../kit/svg.ts';
+import type { Fit } from '../kit/fit.ts';
 import { placeWhole, wholeMarks } from './whole.ts';
 
 /** Paper of the pattern page's picture, mm. */
@@ -56,7 +56,7 @@ function upperBox(paper: Paper, lower: number): Box {
 }
 
 /** Every line of the finished flat panel. */
-function panelMarks(pattern: FlatPattern, view: View): readonly Mark[] {
+function panelMarks(pattern: FlatPattern, view: Fit): readonly Mark[] {
   return [
     ...insideLineMarks(pattern, view, pens.inside),
     ...creaseMarks(pattern, view, pens.crease, acrossFlap),

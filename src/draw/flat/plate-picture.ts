@@ -1,15 +1,16 @@
 import type { FlatPanel, Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
-import { linearDimension, runningDimension, runningReach } from './dimension.ts';
-import { capHeights, lengthText, textWidth } from './lettering.ts';
-import type { Mark } from './marks.ts';
-import { area, arrowhead, circle, figure, line, outline } from './marks.ts';
+import { linearDimension, runningDimension, runningReach } from '../kit/dimension.ts';
+import { capHeights } from '../kit/lettering.ts';
+import type { Mark } from '../kit/marks.ts';
+import { area, arrowhead, circle, figure, line, outline, toldWidth } from '../kit/marks.ts';
 import { onStock, orderRoom, stockCuts, stockMarks } from './on-stock.ts';
-import { earlier, panelTint, pens, white } from './pens.ts';
-import type { Paper } from './svg.ts';
-import { toPicture } from './svg.ts';
-import type { View } from './view.ts';
-import { allOnPaper, boxOnPaper, fitView, onPaper } from './view.ts';
+import { earlier, pens } from '../kit/pens.ts';
+import type { Paper } from '../kit/svg.ts';
+import { toPicture } from '../kit/svg.ts';
+import type { Fit } from '../kit/fit.ts';
+import { allOnPaper, boxOnPaper, fitToScale, onPaper } from '../kit/fit.ts';
+import { tell, type Told } from '../kit/told.ts';
 
 /** Paper of a flat panel's picture, mm. */
 export const platePaper: Paper = { width: 165, height: 105 };
@@ -41,7 +42,7 @@ export function plateMarks(plate: FlatPanel, stock: Vec2, count: number | null, 
   const column: Box = { x: margin, y: margin, width: stockColumn, height: paper.height - 2 * margin };
   const x = margin + stockColumn;
   const view = plateView(plate, { x: x + arrowLength, y: margin, width: paper.width - margin - x - arrowLength, height: column.height });
-  const stockView = fitView({ least: [0, 0], most: stock }, { x: column.x, y: column.y + orderRoom, width: column.width - orderRoom, height: column.height * 0.5 - orderRoom });
+  const stockView = fitToScale({ least: [0, 0], most: stock }, { x: column.x, y: column.y + orderRoom, width: column.width - orderRoom, height: column.height * 0.5 - orderRoom });
   const side = onStock('flat panel', [plate.width, plate.height], stock);
   const low = onPaper(stockView, [0, 0])[1];
   const arrowAt = (low + onPaper(stockView, [0, stock[1]])[1]) / 2 + orderRoom;
@@ -57,10 +58,10 @@ export function plateMarks(plate: FlatPanel, stock: Vec2, count: number | null, 
 }
 
 /** The panel in the middle of a box, with room for its dimensions. */
-function plateView(plate: FlatPanel, box: Box): View {
-  const left = dimensionGap + runningReach(stationsOf(plate, 1).map(lengthText), cap);
-  const below = dimensionGap + runningReach(stationsOf(plate, 0).map(lengthText), cap);
-  return fitView({ least: [0, 0], most: [plate.width, plate.height] }, {
+function plateView(plate: FlatPanel, box: Box): Fit {
+  const left = dimensionGap + runningReach(stationsOf(plate, 1).map(tell.mm), cap);
+  const below = dimensionGap + runningReach(stationsOf(plate, 0).map(tell.mm), cap);
+  return fitToScale({ least: [0, 0], most: [plate.width, plate.height] }, {
     x: box.x + left, y: box.y + sideRoom, width: box.width - left - sideRoom, height: box.height - sideRoom - below,
   });
 }
@@ -71,15 +72,15 @@ function stationsOf({ holes }: FlatPanel, axis: 0 | 1): readonly number[] {
   return [...new Set(rounded)].sort((a, b) => a - b);
 }
 
-function ownMarks({ width, height, holes }: FlatPanel, view: View): readonly Mark[] {
+function ownMarks({ width, height, holes }: FlatPanel, view: Fit): readonly Mark[] {
   const ring = allOnPaper(view, [[0, 0], [width, 0], [width, height], [0, height]]);
   return [
-    area(panelTint, ring),
+    area('panel', ring),
     ...holes.flatMap(({ at, diameter }) => {
       const [x, y] = onPaper(view, at);
       const reach = Math.max(crossReach, (diameter / 2) * view.scale + 1);
       return [
-        circle([x, y], Math.max(leastRadius, (diameter / 2) * view.scale), { ...pens.hole, width: 0.5 }, white),
+        circle([x, y], Math.max(leastRadius, (diameter / 2) * view.scale), { ...pens.hole, width: 0.5 }, 'white'),
         line(pens.hole, [x - reach, y], [x + reach, y]),
         line(pens.hole, [x, y - reach], [x, y + reach]),
       ];
@@ -89,50 +90,55 @@ function ownMarks({ width, height, holes }: FlatPanel, view: View): readonly Mar
 }
 
 /** The holes from the lower left corner, below and on the left; the sides above and on the right. */
-function dimensions(plate: FlatPanel, view: View): readonly Mark[] {
+function dimensions(plate: FlatPanel, view: Fit): readonly Mark[] {
   const box = boxOnPaper(view, { least: [0, 0], most: [plate.width, plate.height] });
   const [right, bottom] = [box.x + box.width, box.y + box.height];
   const hole = (axis: 0 | 1, place: number): Vec2 => onPaper(view, axis === 0 ? [place, 0] : [0, place]);
   return [
-    ...linearDimension({ axis: 'x', text: lengthText(plate.width), ends: [box.x, right], line: box.y - sideGap, feature: box.y, cap }),
-    ...linearDimension({ axis: 'y', text: lengthText(plate.height), ends: [bottom, box.y], line: right + sideGap + cap + 1, feature: right, cap }),
+    ...linearDimension({ axis: 'x', told: tell.mm(plate.width), ends: [box.x, right], line: box.y - sideGap, feature: box.y, cap }),
+    ...linearDimension({ axis: 'y', told: tell.mm(plate.height), ends: [bottom, box.y], line: right + sideGap + cap + 1, feature: right, cap }),
     ...(plate.holes.length === 0 ? [] : runningDimension({
       axis: 'x', datum: box.x, line: bottom + dimensionGap, feature: bottom, cap,
-      stations: stationsOf(plate, 0).map((at) => ({ at: hole(0, at)[0], text: lengthText(at) })),
+      stations: stationsOf(plate, 0).map((at) => ({ at: hole(0, at)[0], told: tell.mm(at) })),
     })),
     ...(plate.holes.length === 0 ? [] : runningDimension({
       axis: 'y', datum: bottom, line: box.x - dimensionGap, feature: box.x, cap,
-      stations: stationsOf(plate, 1).map((at) => ({ at: hole(1, at)[1], text: lengthText(at) })),
+      stations: stationsOf(plate, 1).map((at) => ({ at: hole(1, at)[1], told: tell.mm(at) })),
     })),
   ];
 }
 
 /** How many holes of which diameter in a panel, and how many panels, each beside its sign. */
 function counts(plate: FlatPanel, count: number | null, box: Box): readonly Mark[] {
-  const rows = [...holeRow(plate), ...(count === null ? [] : [[panelSign, '', `×${count}`] as const])];
+  const rows = [...holeRow(plate), ...(count === null ? [] : [{ sign: panelSign, size: null, count }])];
   const pitch = Math.min(12, box.height / rows.length);
-  return rows.flatMap(([sign, size, times], index) => {
+  return rows.flatMap(({ sign, size, count: each }, index) => {
+    const times = tell.times(each);
     const y = box.y + (index + 0.5) * pitch;
     const start = box.x + 9;
-    const width = size === '' ? 0 : textWidth(size, cap, 400) + 3;
+    const width = size === null ? 0 : toldWidth(size, cap, 400) + 3;
     return [
       ...sign([box.x + 3.5, y]),
-      ...(size === '' ? [] : [figure(size, [start + (width - 3) / 2, y], cap)]),
-      figure(times, [start + width + textWidth(times, capHeights.count, 700) / 2, y], capHeights.count, 700),
+      ...(size === null ? [] : [figure(size, [start + (width - 3) / 2, y], cap)]),
+      figure(times, [start + width + toldWidth(times, capHeights.count, 700) / 2, y], capHeights.count, 700),
     ];
   });
 }
 
-type Row = readonly [sign: (at: Vec2) => readonly Mark[], size: string, times: string];
+interface Row {
+  readonly sign: (at: Vec2) => readonly Mark[];
+  readonly size: Told | null;
+  readonly count: number;
+}
 
 /** One row for each diameter. */
 function holeRow({ holes }: FlatPanel): readonly Row[] {
   const diameters = [...new Set(holes.map(({ diameter }) => diameter))].sort((a, b) => a - b);
   return diameters.map((diameter): Row =>
-    [(at) => [circle(at, 1.6, pens.motion)], `Ø${lengthText(diameter)}`, `×${holes.filter((hole) => hole.diameter === diameter).length}`]);
+    ({ sign: (at) => [circle(at, 1.6, pens.motion)], size: tell.diameter(diameter), count: holes.filter((hole) => hole.diameter === diameter).length }));
 }
 
 function panelSign([x, y]: Vec2): readonly Mark[] {
   const ring: readonly Vec2[] = [[x - 3.5, y - 2.4], [x + 3.5, y - 2.4], [x + 3.5, y + 2.4], [x - 3.5, y + 2.4]];
-  return [area(panelTint, ring), outline(pens.cut, ring), ...[-1.8, 1.8].map((away) => circle([x + away, y], 0.5, earlier(pens.hole)))];
+  return [area('panel', ring), outline(pens.cut, ring), ...[-1.8, 1.8].map((away) => circle([x + away, y], 0.5, earlier(pens.hole)))];
 }

@@ -1,10 +1,11 @@
 import type { Vec2 } from '../../model/index.ts';
-import { clipMarks, ringWindow } from './clip.ts';
-import type { Mark } from './marks.ts';
-import { circle, line } from './marks.ts';
-import { pens, white } from './pens.ts';
-import type { View } from './view.ts';
-import { onPaper } from './view.ts';
+import type { Mark } from '../kit/marks.ts';
+import { circle, line } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
+import type { Fit } from '../kit/fit.ts';
+import { onPaper } from '../kit/fit.ts';
+import { discWindow } from '../kit/clip.ts';
+import { clipMarks } from '../kit/clip-marks.ts';
 
 /** A feature that is under 4 mm on paper, shown larger in a ring with a leader to its place. */
 export interface RingDetail {
@@ -18,12 +19,12 @@ export interface RingDetail {
 }
 
 /** The view inside a ring: same way up as the whole view, larger. */
-export function ringView({ at, centre, scale }: RingDetail): View {
+export function ringView({ at, centre, scale }: RingDetail): Fit {
   return { scale, origin: [centre[0] - at[0] * scale, centre[1] + at[1] * scale] };
 }
 
 /** The small ring at the feature, the leader and the large ring with what `draw` shows in it. */
-export function ringMarks(detail: RingDetail, whole: View, draw: (view: View) => readonly Mark[]): readonly Mark[] {
+export function ringMarks(detail: RingDetail, whole: Fit, draw: (view: Fit) => readonly Mark[]): readonly Mark[] {
   const { centre, radius, scale, name } = detail;
   const source = onPaper(whole, detail.at);
   const small = Math.max(2, (radius / scale) * whole.scale);
@@ -33,8 +34,8 @@ export function ringMarks(detail: RingDetail, whole: View, draw: (view: View) =>
   return [
     circle(source, small, pens.ring),
     line(pens.ring, on(source, small), on(centre, -radius)),
-    circle(centre, radius, null, white),
-    { mark: 'view', name, scale, marks: clipMarks(draw(ringView(detail)), ringWindow(centre, radius)) },
+    circle(centre, radius, null, 'white'),
+    { mark: 'view', name, scale, marks: clipMarks(draw(ringView(detail)), discWindow(centre, radius)) },
     circle(centre, radius, pens.ring),
   ];
 }

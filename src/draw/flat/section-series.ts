@@ -1,16 +1,17 @@
 import type { FlatPattern, Side, Vec2 } from '../../model/index.ts';
 import { foldSection, patternWrap } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
-import { capHeights } from './lettering.ts';
-import type { Mark } from './marks.ts';
-import { area, arrowhead, circle, line, orderRadius, outline } from './marks.ts';
+import { capHeights } from '../kit/lettering.ts';
+import type { Mark } from '../kit/marks.ts';
+import { area, arrowhead, circle, line, orderRadius, outline } from '../kit/marks.ts';
 import { flapOn } from './panel-lines.ts';
-import { coreTint, ink, pens, white } from './pens.ts';
+import { pens } from '../kit/pens.ts';
 import { stepPaper } from './step-paper.ts';
-import type { Paper } from './svg.ts';
-import { toPicture } from './svg.ts';
-import type { Extent, View } from './view.ts';
-import { allOnPaper, fittingScale, onPaper } from './view.ts';
+import type { Paper } from '../kit/svg.ts';
+import { toPicture } from '../kit/svg.ts';
+import type { Bounds, Fit } from '../kit/fit.ts';
+import { allOnPaper, fittingScale, onPaper } from '../kit/fit.ts';
+import { tell } from '../kit/told.ts';
 
 /** The tube the flap goes round and the pin that holds the tab; diameters and lengths in mm. */
 export interface Hardware {
@@ -76,7 +77,7 @@ function groupMarks(pattern: FlatPattern, hardware: Hardware, frames: readonly F
     const view = middleView(extent, cell.drawing);
     return [
       { mark: 'view', name: `section-${first + index}`, scale: view.scale, marks: frameMarks(frame, view, hardware, radius, pattern.thickness) },
-      { mark: 'order', text: String(first + index), centre: cell.numeral, cap: capHeights.order, pen: pens.edge },
+      { mark: 'order', told: tell.number(first + index), centre: cell.numeral, cap: capHeights.order, pen: pens.edge },
     ];
   });
 }
@@ -104,7 +105,7 @@ function mirror({ outline: points, way, pin }: FoldFrame): FoldFrame {
   return { outline: points.map(flip), way: way.map(flip), pin: pin ? flip(pin) : null };
 }
 
-function extentOf(frames: readonly FoldFrame[], { tube }: Hardware, radius: number, thickness: number): Extent {
+function extentOf(frames: readonly FoldFrame[], { tube }: Hardware, radius: number, thickness: number): Bounds {
   const over = frames.flatMap(({ pin }) => (pin ? [[pin[0], pin[1] + pinRoom * thickness] as const] : []));
   const points = [...frames.flatMap((frame) => [...frame.outline, ...frame.way]), [0, radius + tube.outside / 2] as const, ...over];
   const [as, bs] = [points.map(([a]) => a), points.map(([, b]) => b)];
@@ -112,7 +113,7 @@ function extentOf(frames: readonly FoldFrame[], { tube }: Hardware, radius: numb
 }
 
 /** As large as the cell allows: nothing is measured here, so the scale may be any. */
-function middleView({ least, most }: Extent, { x, y, width, height }: Box): View {
+function middleView({ least, most }: Bounds, { x, y, width, height }: Box): Fit {
   const scale = Math.min(width / (most[0] - least[0]), height / (most[1] - least[1]));
   return { scale, origin: [x + width / 2 - ((least[0] + most[0]) / 2) * scale, y + height / 2 + ((least[1] + most[1]) / 2) * scale] };
 }
@@ -123,7 +124,7 @@ interface Cell {
 }
 
 /** Rows and columns at which the sections come out largest; fewer columns win a tie. */
-function cells({ least, most }: Extent, count: number, box: Box): readonly Cell[] {
+function cells({ least, most }: Bounds, count: number, box: Box): readonly Cell[] {
   const size: Vec2 = [most[0] - least[0], most[1] - least[1]];
   const layouts = Array.from({ length: count }, (_, index) => layout(index + 1, count, box)).filter(({ room }) => room[0] > 0 && room[1] > 0);
   const scales = layouts.map(({ room }) => Math.min(room[0] / size[0], room[1] / size[1]));
@@ -144,26 +145,26 @@ function layout(columns: number, count: number, box: Box): Layout {
   return { columns, pitch, room: [pitch[0] - numeralWidth() - between, pitch[1] - between] };
 }
 
-const numeralWidth = (): number => 2 * orderRadius('1', capHeights.order) + 1;
+const numeralWidth = (): number => 2 * orderRadius(tell.number(1), capHeights.order) + 1;
 
 function cellAt({ columns, pitch, room }: Layout, box: Box, index: number): Cell {
   const x = box.x + (index % columns) * pitch[0];
   const y = box.y + Math.floor(index / columns) * pitch[1];
-  const radius = orderRadius('1', capHeights.order);
+  const radius = orderRadius(tell.number(1), capHeights.order);
   return {
     drawing: { x: x + numeralWidth(), y: y + between / 2, width: room[0], height: room[1] },
     numeral: [x + radius + 0.5, y + between / 2 + radius],
   };
 }
 
-function frameMarks(frame: FoldFrame, view: View, { tube, pin }: Hardware, radius: number, thickness: number): readonly Mark[] {
+function frameMarks(frame: FoldFrame, view: Fit, { tube, pin }: Hardware, radius: number, thickness: number): readonly Mark[] {
   const section = allOnPaper(view, frame.outline);
   const axis = onPaper(view, [0, radius]);
   return [
-    area(coreTint, section),
+    area('core', section),
     outline(pens.cut, section),
-    circle(axis, (tube.outside / 2) * view.scale, null, ink),
-    circle(axis, (tube.inside / 2) * view.scale, null, white),
+    circle(axis, (tube.outside / 2) * view.scale, null, 'ink'),
+    circle(axis, (tube.inside / 2) * view.scale, null, 'white'),
     ...wayMarks(allOnPaper(view, frame.way)),
     ...(frame.pin ? pinMarks(frame.pin, view, pin, thickness) : []),
   ];
@@ -178,12 +179,12 @@ function wayMarks(way: readonly Vec2[]): readonly Mark[] {
 }
 
 /** The pin through tab and panel, head on the tab, and an arrow down on it. */
-function pinMarks([a, top]: Vec2, view: View, { diameter, length, headDiameter, headHeight }: Hardware['pin'], thickness: number): readonly Mark[] {
+function pinMarks([a, top]: Vec2, view: Fit, { diameter, length, headDiameter, headHeight }: Hardware['pin'], thickness: number): readonly Mark[] {
   const shank = Math.min(length, 2 * thickness);
   const box = (half: number, from: number, to: number) => allOnPaper(view, [[a - half, from], [a + half, from], [a + half, to], [a - half, to]]);
   const [x, y] = onPaper(view, [a, top + headHeight]);
   return [
-    area(ink, box(diameter / 2, top - shank, top), box(headDiameter / 2, top, top + headHeight)),
+    area('ink', box(diameter / 2, top - shank, top), box(headDiameter / 2, top, top + headHeight)),
     line(pens.motion, [x, y - 9], [x, y - 3.5]),
     arrowhead([x, y - 1], [0, 1], 3.5),
   ];

@@ -1,16 +1,20 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { DrawnPicture } from '../types.ts';
-import { boxWindow, clipMarks, hatching } from './clip.ts';
-import { runningDimension } from './dimension.ts';
-import { capHeights, lengthText } from './lettering.ts';
-import type { Mark } from './marks.ts';
-import { area, arrowhead, figure, line, outline } from './marks.ts';
-import { coreTint, earlier, panelTint, pens, white } from './pens.ts';
+import { runningDimension } from '../kit/dimension.ts';
+import { capHeights } from '../kit/lettering.ts';
+import type { Mark } from '../kit/marks.ts';
+import { area, arrowhead, figure, line, outline } from '../kit/marks.ts';
+import { earlier, pens } from '../kit/pens.ts';
 import { stepPaper } from './step-paper.ts';
-import type { Paper } from './svg.ts';
-import { toPicture } from './svg.ts';
-import type { View } from './view.ts';
-import { allOnPaper, fittingScale } from './view.ts';
+import type { Paper } from '../kit/svg.ts';
+import { toPicture } from '../kit/svg.ts';
+import type { Fit } from '../kit/fit.ts';
+import { allOnPaper, fittingScale } from '../kit/fit.ts';
+import { tell } from '../kit/told.ts';
+import { boxWindow } from '../kit/clip.ts';
+import { clipMarks } from '../kit/clip-marks.ts';
+import { hatching } from '../kit/hatching.ts';
+import { cornersOf } from '../kit/geometry.ts';
 
 /** A post and the marks on it, in mm from the floor end. */
 export interface PostMarks {
@@ -46,16 +50,16 @@ export function spacingMarks(post: PostMarks, paper: Paper): readonly Mark[] {
   const scale = fittingScale([post.length, 0], [paper.width - left - margin - countRoom, paper.height]);
   const detail = fittingScale([detailLength(post), post.sleeve.diameter * 1.3], [paper.width * 0.45, paper.height * 0.34], true);
   const axis = paper.height * 0.62;
-  const view: View = { scale, origin: [left, axis] };
+  const view: Fit = { scale, origin: [left, axis] };
   const bottom = axis + (post.sleeve.diameter / 2) * scale + 1;
   const x = (at: number) => left + at * scale;
   return [
     { mark: 'view', name: 'post', scale, marks: [...floor(left, axis), ...postMarks(post, view)] },
     ...runningDimension({
       axis: 'x', datum: left, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, paper.width - 0.5],
-      stations: [...post.marks].sort((a, b) => a - b).map((at) => ({ at: x(at), text: lengthText(at) })),
+      stations: [...post.marks].sort((a, b) => a - b).map((at) => ({ at: x(at), told: tell.mm(at) })),
     }),
-    figure(`×${post.count}`, [paper.width - margin - countRoom / 2 + 1, axis], capHeights.count, 700),
+    figure(tell.times(post.count), [paper.width - margin - countRoom / 2 + 1, axis], capHeights.count, 700),
     ...detailMarks(post, view, detail, paper),
   ];
 }
@@ -67,24 +71,24 @@ function floor(x: number, axis: number): readonly Mark[] {
   return [...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), line(pens.motion, [x, axis - half], [x, axis + half])];
 }
 
-function postMarks(post: PostMarks, view: View): readonly Mark[] {
+function postMarks(post: PostMarks, view: Fit): readonly Mark[] {
   return [...tube(post, view, 0, post.length), ...post.marks.flatMap((at) => [...sleeve(post, view, at, false), ...markLine(post, view, at)]), ...footRings(post, view)];
 }
 
-function tube({ diameter }: PostMarks, view: View, from: number, to: number): readonly Mark[] {
+function tube({ diameter }: PostMarks, view: Fit, from: number, to: number): readonly Mark[] {
   const ring = allOnPaper(view, [[from, -diameter / 2], [to, -diameter / 2], [to, diameter / 2], [from, diameter / 2]]);
-  return [area(panelTint, ring), outline(pens.edge, ring)];
+  return [area('panel', ring), outline(pens.edge, ring)];
 }
 
 /** The sleeve that will stand on a mark: thin and grey, it is not there yet. */
-function sleeve({ edge, sleeve: { length, diameter } }: PostMarks, view: View, at: number, tinted: boolean): readonly Mark[] {
+function sleeve({ edge, sleeve: { length, diameter } }: PostMarks, view: Fit, at: number, tinted: boolean): readonly Mark[] {
   const [from, to] = edge === 'lower' ? [at, at + length] : [at - length, at];
   const ring = allOnPaper(view, [[from, -diameter / 2], [to, -diameter / 2], [to, diameter / 2], [from, diameter / 2]]);
-  return [...(tinted ? [area(coreTint, ring)] : []), outline(tinted ? pens.edge : earlier(pens.edge), ring)];
+  return [...(tinted ? [area('core', ring)] : []), outline(tinted ? pens.edge : earlier(pens.edge), ring)];
 }
 
 /** A thick line round the post, a little longer than its diameter so that it is seen. */
-function markLine({ diameter }: PostMarks, view: View, at: number): readonly Mark[] {
+function markLine({ diameter }: PostMarks, view: Fit, at: number): readonly Mark[] {
   const [from, to] = allOnPaper(view, [[at, -diameter / 2], [at, diameter / 2]]);
   if (!from || !to) return [];
   return [line(pens.cut, [from[0], from[1] + 1], [to[0], to[1] - 1])];
@@ -93,7 +97,7 @@ function markLine({ diameter }: PostMarks, view: View, at: number): readonly Mar
 /** Two rings near the foot tell it from the other end; share of the post's length from the foot. */
 const ringShares = [0.012, 0.024];
 
-const footRings = (post: PostMarks, view: View): readonly Mark[] =>
+const footRings = (post: PostMarks, view: Fit): readonly Mark[] =>
   ringShares.flatMap((share) => {
     const [from, to] = allOnPaper(view, [[post.length * share, -post.diameter / 2], [post.length * share, post.diameter / 2]]);
     return from && to ? [line(pens.cut, from, to)] : [];
@@ -102,7 +106,7 @@ const footRings = (post: PostMarks, view: View): readonly Mark[] =>
 const detailLength = ({ sleeve: { length } }: PostMarks): number => length * 1.9;
 
 /** The first mark enlarged in a frame: the sleeve pushed against it, an arrow on the edge that counts. */
-function detailMarks(post: PostMarks, whole: View, scale: number, paper: Paper): readonly Mark[] {
+function detailMarks(post: PostMarks, whole: Fit, scale: number, paper: Paper): readonly Mark[] {
   const at = post.marks[0];
   if (at === undefined) return [];
   const width = detailLength(post) * scale;
@@ -110,7 +114,7 @@ function detailMarks(post: PostMarks, whole: View, scale: number, paper: Paper):
   const frame = { x: paper.width * 0.3, y: margin + 6, width, height };
   const towards = post.edge === 'lower' ? 1 : -1;
   const middle = at + (towards * post.sleeve.length) / 2;
-  const view: View = { scale, origin: [frame.x + width / 2 - middle * scale, frame.y + height / 2] };
+  const view: Fit = { scale, origin: [frame.x + width / 2 - middle * scale, frame.y + height / 2] };
   const mark = view.origin[0] + at * scale;
   const source: Vec2 = [whole.origin[0] + at * whole.scale, whole.origin[1] - (post.sleeve.diameter / 2) * whole.scale - 1];
   const drawn = [
@@ -119,10 +123,10 @@ function detailMarks(post: PostMarks, whole: View, scale: number, paper: Paper):
   ];
   return [
     line(pens.ring, source, [frame.x + width / 2, frame.y + height]),
-    area(white, boxWindow(frame)),
+    area('white', cornersOf(frame)),
     { mark: 'view', name: 'sleeve-edge', scale, marks: clipMarks(drawn, boxWindow(frame)) },
     ...markLine(post, { ...view, scale }, at),
-    outline(pens.ring, boxWindow(frame)),
+    outline(pens.ring, cornersOf(frame)),
     line(pens.motion, [mark, frame.y - 6], [mark, frame.y - 2]),
     arrowhead([mark, frame.y + (height - post.diameter * scale) / 2 - 1.2], [0, 1], 4),
     line(pens.motion, [mark, frame.y - 2], [mark, frame.y + (height - post.diameter * scale) / 2 - 4]),

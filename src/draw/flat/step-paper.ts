@@ -1,4 +1,4 @@
-import type { Paper } from './svg.ts';
+import type { Paper } from '../kit/svg.ts';
 
 /** Paper of a step picture, mm. */
 export const stepPaper: Paper = { width: 170, height: 110 };

@@ -1,16 +1,18 @@
 import type { Flap, FlatPattern, Vec2 } from '../../model/index.ts';
 
 import type { Box } from '../types.ts';
-import { boxWindow, clipMarks } from './clip.ts';
-import { runningDimension, runningReach } from './dimension.ts';
-import { lengthText } from './lettering.ts';
-import type { Mark } from './marks.ts';
-import { area, circle, line, outline } from './marks.ts';
+import { runningDimension, runningReach } from '../kit/dimension.ts';
+import type { Mark } from '../kit/marks.ts';
+import { area, circle, line, outline } from '../kit/marks.ts';
 import { onFlap, runsAlongX } from './panel-lines.ts';
-import type { Pen } from './pens.ts';
-import { panelTint, pens, thick } from './pens.ts';
-import type { View } from './view.ts';
-import { fittingScale, onPaper } from './view.ts';
+import type { Pen } from '../kit/pens.ts';
+import { pens, thick } from '../kit/pens.ts';
+import type { Fit } from '../kit/fit.ts';
+import { fittingScale, onPaper } from '../kit/fit.ts';
+import { tell, type Told } from '../kit/told.ts';
+import { boxWindow } from '../kit/clip.ts';
+import { clipMarks } from '../kit/clip-marks.ts';
+import { boxOf, cornersOf } from '../kit/geometry.ts';
 
 /** Clear paper beyond the tab's edge and the least width of the strip's frame, in mm. */
 const beyondEdge = 3;
@@ -56,8 +58,8 @@ function stripMiddle(strip: Strip, outwards: number): Vec2 {
 const outwardsSign = (flap: Flap): number => (flap.side === 'front' ? 1 : -1);
 
 /** Paper width of a strip with the figures of running dimensions on its right. */
-export function stripSpan(texts: readonly string[], cap: number): number {
-  return stripWidth + dimensionGap + runningReach(texts, cap) + 0.5;
+export function stripSpan(figures: readonly Told[], cap: number): number {
+  return stripWidth + dimensionGap + runningReach(figures, cap) + 0.5;
 }
 
 /** Which pen draws which line of the strip; null leaves it out. */
@@ -76,7 +78,7 @@ export function stripMarks(strip: Strip, look: StripPens, more: readonly Mark[] 
   const [from, to] = [stripY(strip, start), stripY(strip, flap.edge)];
   const { crease, halfCut } = look;
   const drawn = [
-    area(panelTint, [[frame.x, from], [right, from], [right, to], [frame.x, to]]),
+    area('panel', [[frame.x, from], [right, from], [right, to], [frame.x, to]]),
     across(look.edge, flap.edge),
     across(look.inside, 0),
     ...(crease ? flap.creases.map((at) => across(crease, at)) : []),
@@ -85,7 +87,7 @@ export function stripMarks(strip: Strip, look: StripPens, more: readonly Mark[] 
   ];
   return [
     { mark: 'view', name: 'strip', scale: strip.scale, marks: clipMarks(drawn, boxWindow(frame)) },
-    outline(pens.ring, boxWindow(frame)),
+    outline(pens.ring, cornersOf(frame)),
   ];
 }
 
@@ -110,7 +112,7 @@ export function stripDimensions(strip: Strip, datum: number, places: readonly nu
   return runningDimension({
     axis: 'y',
     datum: stripY(strip, datum),
-    stations: places.map((at) => ({ at: stripY(strip, at), text: lengthText(Math.abs(at - datum)) })),
+    stations: places.map((at) => ({ at: stripY(strip, at), told: tell.mm(Math.abs(at - datum)) })),
     line: feature + (beside === 'right' ? dimensionGap : -dimensionGap),
     feature,
     cap,
@@ -118,7 +120,7 @@ export function stripDimensions(strip: Strip, datum: number, places: readonly nu
 }
 
 /** Where the strip is taken from on the whole view, at a share of the flap's length, and a leader to the frame. */
-export function stripSource(pattern: FlatPattern, strip: Strip, whole: View, share: number): readonly Mark[] {
+export function stripSource(pattern: FlatPattern, strip: Strip, whole: Fit, share: number): readonly Mark[] {
   const { flap, frame, start, scale } = strip;
   const middle = flap.from + (flap.to - flap.from) * share;
   const half = Math.max(frame.width / 2 / scale, 1 / whole.scale);
@@ -126,7 +128,7 @@ export function stripSource(pattern: FlatPattern, strip: Strip, whole: View, sha
   const points: readonly Vec2[] = [
     [middle - half, start], [middle + half, start], [middle + half, flap.edge + past], [middle - half, flap.edge + past],
   ].map(([along = 0, outwards = 0]) => onPaper(whole, onFlap(pattern, flap.side, along, outwards)));
-  return [outline(pens.ring, points), leader(boundsOf(points), frame)];
+  return [outline(pens.ring, points), leader(boxOf(points), frame)];
 }
 
 /** From the source to a strip beside it on the level of the tab's edge, or straight down to a strip below it. */
@@ -135,10 +137,4 @@ function leader(source: Box, frame: Box): Mark {
   if (bottom <= frame.y) return line(pens.ring, [source.x + source.width / 2, bottom], [frame.x + frame.width / 2, frame.y]);
   const level = Math.min(Math.max(source.y, frame.y), frame.y + frame.height);
   return line(pens.ring, [source.x + source.width, source.y], [frame.x, level]);
-}
-
-function boundsOf(points: readonly Vec2[]): Box {
-  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }

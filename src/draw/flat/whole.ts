@@ -1,31 +1,30 @@
 import type { FlatPattern } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import type { Mark } from './marks.ts';
-import { area } from './marks.ts';
-import { panelTint } from './pens.ts';
-import type { Extent, View } from './view.ts';
-import { allOnPaper, boxOnPaper, fitView } from './view.ts';
+import type { Mark } from '../kit/marks.ts';
+import { area } from '../kit/marks.ts';
+import type { Bounds, Fit } from '../kit/fit.ts';
+import { allOnPaper, boxOnPaper, fitToScale } from '../kit/fit.ts';
 import { rectangle } from './panel-lines.ts';
 
 /** The whole panel on the paper: its view, and the blank's box in it. */
 export interface Whole {
-  readonly view: View;
+  readonly view: Fit;
   readonly blank: Box;
 }
 
 /** Fits the blank into a box. */
 export function placeWhole(pattern: FlatPattern, box: Box): Whole {
   const extent = blankExtent(pattern);
-  const view = fitView(extent, box);
+  const view = fitToScale(extent, box);
   return { view, blank: boxOnPaper(view, extent) };
 }
 
-function blankExtent({ blank }: FlatPattern): Extent {
+function blankExtent({ blank }: FlatPattern): Bounds {
   return { least: [-blank[0] / 2, -blank[1] / 2], most: [blank[0] / 2, blank[1] / 2] };
 }
 
 /** Marks of the whole panel on its light ground: the blank, or its outline once it is notched. */
 export function wholeMarks(pattern: FlatPattern, { view }: Whole, notched: boolean, marks: readonly Mark[]): Mark {
   const ground = notched ? pattern.outline : rectangle([pattern.blank[0] / 2, pattern.blank[1] / 2]);
-  return { mark: 'view', name: 'whole', scale: view.scale, marks: [area(panelTint, allOnPaper(view, ground)), ...marks] };
+  return { mark: 'view', name: 'whole', scale: view.scale, marks: [area('panel', allOnPaper(view, ground)), ...marks] };
 }

@@ -26,6 +26,9 @@ export const tubeSection = (x: number, y: number, radius: number): Ink => ring(x
 /** A sheet of panel seen from above. */
 export const panelPlan = (x: number, y: number, width: number, height: number): Ink => body(box(x, y, width, height), tint);
 
+/** A strip of panel along an edge, seen from its side. */
+export const panelStrip: Ink = body(box(2.5, 30, 43, 13), tint);
+
 /** A panel pin seen from its side: head at (x, y) above the panel, shank downwards. */
 export const pinSide = (x: number, y: number, half: number, shank: number): Ink =>
   together(
@@ -37,7 +40,7 @@ export const pinSide = (x: number, y: number, half: number, shank: number): Ink 
 export const floor = (x1: number, x2: number, y: number): Ink => stroke(straight(x1, y, x2, y), thin);
 
 /** An item of decks from its front: two posts and decks at the given heights. */
-export const rackFront = (left: number, right: number, top: number, bottom: number, decks: readonly number[]): Ink =>
+export const itemFront = (left: number, right: number, top: number, bottom: number, decks: readonly number[]): Ink =>
   together(
     stroke(`${straight(left, top, left, bottom)}${straight(right, top, right, bottom)}`, 3),
     ...decks.map((y) => stroke(straight(left, y, right, y), 4)),

@@ -1,5 +1,5 @@
-import type { Action, Caution, Tool } from '../../plan/index.ts';
-import { actionPictures } from './actions/index.ts';
+import type { Action, Caution, Tool } from '../../work/facts.ts';
+import { PICTURES } from '../../work/pictures.ts';
 import type { Ink } from './ink.ts';
 import { lookPictures } from './looks.ts';
 import { pairPictures, type PairName } from './pairs/index.ts';
@@ -9,8 +9,9 @@ import { standingPictures } from './standing-load.ts';
 import { toolPictures } from './tools/index.ts';
 import { pageTurn, turnPictures } from './turns.ts';
 
-/** `drill` is a tool and an action: under its plain name the registry keeps the tool. */
-type ActionName = Exclude<Action, 'drill'> | 'drill-posts';
+/** Work called like its tool: under the plain name the registry keeps the tool. */
+type LikeTool = Extract<Action, Tool>;
+type ActionName = Exclude<Action, Tool> | `${LikeTool}-work`;
 
 export type PictogramName =
   | Tool
@@ -32,7 +33,16 @@ export interface Pictogram {
   readonly height: 48;
 }
 
-const { drill: drillPosts, ...otherActions } = actionPictures;
+/** What the signs are of, in the order they are drawn in. */
+export const actionNames = Object.keys(PICTURES) as readonly Action[];
+
+const isLikeTool = (action: Action): action is LikeTool => action in toolPictures;
+const nameOf = (action: Action): ActionName => (isLikeTool(action) ? `${action}-work` : action as Exclude<Action, Tool>);
+
+/** Work called like its tool comes last. */
+const worked = Object.fromEntries(
+  [...actionNames].sort((a, b) => Number(isLikeTool(a)) - Number(isLikeTool(b))).map((action) => [nameOf(action), PICTURES[action].pictogram]),
+) as Record<ActionName, Ink>;
 
 const pairs = Object.fromEntries(
   Object.entries(pairPictures).flatMap(([name, { right, wrong }]) => [[`${name}-right`, right], [`${name}-wrong`, wrong]]),
@@ -42,8 +52,7 @@ const squares: Readonly<Record<Exclude<PictogramName, keyof typeof pairs>, Ink>>
   ...toolPictures,
   ...peoplePictures,
   ...lookPictures,
-  ...otherActions,
-  'drill-posts': drillPosts,
+  ...worked,
   ...signPictures,
   ...turnPictures,
   ...standingPictures,
@@ -54,8 +63,6 @@ const isPair = (name: PictogramName): name is keyof typeof pairs => name in pair
 
 export const pictogramNames: readonly PictogramName[] = [...Object.keys(squares), ...Object.keys(pairs)] as PictogramName[];
 
-/** What the signs are of, in the order they are drawn in. */
-export const actionNames = Object.keys(actionPictures) as readonly Action[];
 export const cautionNames = Object.keys(signOfCaution) as readonly Caution[];
 export const toolNames = Object.keys(toolPictures) as readonly Tool[];
 export const pairNames = Object.keys(pairPictures) as readonly PairName[];
@@ -65,7 +72,7 @@ export const pictogram = (name: PictogramName): Pictogram =>
   isPair(name) ? { name, svg: pairs[name], width: 72, height: 48 } : { name, svg: squares[name], width: 48, height: 48 };
 
 /** The picture of what a step does. */
-export const actionPictogram = (action: Action): Pictogram => pictogram(action === 'drill' ? 'drill-posts' : action);
+export const actionPictogram = (action: Action): Pictogram => pictogram(nameOf(action));
 
 /** The safety sign of a caution. */
 export const signFor = (caution: Caution): Pictogram => pictogram(signOfCaution[caution]);

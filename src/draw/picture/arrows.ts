@@ -1,8 +1,8 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Mark } from '../../scene/index.ts';
 import type { Box } from '../types.ts';
-import { apart, boxOf, distanceToPath, minus, pathLength, pathRest, pathStart, plus, unit } from './flat.ts';
-import { toPaper, type Fit } from './fit.ts';
+import { apart, boxOf, distanceToPath, minus, pathLength, pathRest, pathStart, plus, unit } from '../kit/geometry.ts';
+import { onPaper, type Fit } from '../kit/fit.ts';
 import { depthOf, project, type Plane } from './plane.ts';
 import { arrow, haloWidth, ink, white } from './sizes.ts';
 import { circle, line, lineStyle } from './svg.ts';
@@ -26,7 +26,7 @@ export function arrowsOnPaper(marks: readonly Mark[], plane: Plane, fit: Fit): A
 }
 
 function arrowOnPaper(mark: ArrowMark, plane: Plane, fit: Fit): Arrow {
-  const path = mark.path.map((place) => toPaper(fit, project(plane, place)));
+  const path = mark.path.map((place) => onPaper(fit, project(plane, place)));
   const tip = mark.path[mark.path.length - 1];
   const tail = mark.path[0];
   if (pathLength(path) >= arrow.endOn || !tip || !tail) return pathArrow(path);

@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box, LineDrawing } from '../types.ts';
-import type { Fit } from './fit.ts';
-import { apart, boxRound, minus, plus } from './flat.ts';
+import type { Fit } from '../kit/fit.ts';
+import { apart, boxRound, minus, plus } from '../kit/geometry.ts';
 import type { Paint, Paints } from './looks.ts';
 
 /** A grid of square cells over the view plane, from its least corner. */

@@ -2,11 +2,12 @@ import type { Vec2, Vec3 } from '../../model/index.ts';
 import type { Mark, Scene } from '../../scene/index.ts';
 import type { Body } from '../types.ts';
 import { drawArrow, pathArrow } from './arrows.ts';
-import { clipToDisc } from './clip.ts';
+import { discWindow } from '../kit/clip.ts';
+import { clipDrawing } from './clip.ts';
 import { cornersOf } from './corners.ts';
 import { fills } from './fills.ts';
-import { boundsOf, toPaper, type Fit } from './fit.ts';
-import { apart, minus, pathLength, plus, unit } from './flat.ts';
+import { boundsOf, onPaper, type Fit } from '../kit/fit.ts';
+import { apart, minus, pathLength, plus, unit } from '../kit/geometry.ts';
 import { heldBack, type LineDrawer } from './line-drawer.ts';
 import type { Paints } from './looks.ts';
 import { project, type Plane } from './plane.ts';
@@ -22,7 +23,7 @@ export function spotsOf(scene: Scene, plane: Plane, lineDrawing: LineDrawer): Sp
     .map(({ at, radius }) => {
       const centre = project(plane, at);
       const near = scene.bodies.filter((body) => comesNear(body, plane, centre, radius));
-      return { centre, radius, drawing: clipToDisc(lineDrawing(near, scene.view, heldBack(near)), centre, radius) };
+      return { centre, radius, drawing: clipDrawing(lineDrawing(near, scene.view, heldBack(near)), discWindow(centre, radius)) };
     });
 }
 
@@ -61,7 +62,7 @@ function enlargedFit({ spot, big }: Rings): Fit {
 /** The end of an arrow whose head lies in the spot, as far as it fits in the big ring. */
 function enlargedArrow(places: readonly Vec3[], plane: Plane, one: Rings): string {
   const fit = enlargedFit(one);
-  const path = places.map((place) => toPaper(fit, project(plane, place)));
+  const path = places.map((place) => onPaper(fit, project(plane, place)));
   const tip = path[path.length - 1];
   const within = one.big.radius - arrow.broad.headWidth / 2;
   if (!tip || apart(tip, one.big.centre) > within) return '';

@@ -1,8 +1,8 @@
 import type { Box } from '../types.ts';
 import { arrowReach, type Arrow } from './arrows.ts';
 import { takenAlong, takenBy, type Cover } from './cover.ts';
-import type { Fit } from './fit.ts';
-import { apart, boxInside, boxOf, boxesOverlap, distanceToSegment, pointInBox, segmentInBox, segmentsCross, segmentsOf, type Segment } from './flat.ts';
+import type { Fit } from '../kit/fit.ts';
+import { apart, boxInside, boxOf, boxesOverlap, distanceToSegment, pointInBox, segmentInBox, segmentsCross, segmentsOf, type Segment } from '../kit/geometry.ts';
 import type { Place } from './placement.ts';
 import type { Disc } from './rings.ts';
 import { detail, rim } from './sizes.ts';

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import { apart, boxRound, minus, plus, unit } from './flat.ts';
+import { apart, boxRound, minus, plus, unit } from '../kit/geometry.ts';
 import type { Place } from './placement.ts';
 import { capHeight, haloWidth, ink, leaderDot, lengthLine, orderRing, white } from './sizes.ts';
 import { circle, line, lineStyle, num } from './svg.ts';

@@ -3,8 +3,8 @@ import type { Mark } from '../../scene/index.ts';
 import type { Box, LineDrawing } from '../types.ts';
 import { arrowBox, arrowsOnPaper, type Arrow } from './arrows.ts';
 import type { Cover } from './cover.ts';
-import { boundsOf, fitInto, toPaper, type Align, type Bounds, type Fit } from './fit.ts';
-import { boxInside } from './flat.ts';
+import { boundsOf, fitInto, onPaper, type Align, type Bounds, type Fit } from '../kit/fit.ts';
+import { boxInside } from '../kit/geometry.ts';
 import { onGround, type Ground } from './ground.ts';
 import { labelPlaces, orderPlaces } from './labels.ts';
 import { lengthPlaces } from './lengths.ts';
@@ -61,7 +61,7 @@ function tryOut(content: Content, paper: Box, shrink: number, align: Align, pric
   const fit = fitInto(content.bounds, roomFor(content, paper), shrink, align);
   const arrows = arrowsOnPaper(marks, plane, fit);
   if (!arrows.every((one) => boxInside(arrowBox(one), paper, rim / 2))) return null;
-  const places = marks.filter(isText).flatMap(placesOf).map((place) => toPaper(fit, project(plane, place)));
+  const places = marks.filter(isText).flatMap(placesOf).map((place) => onPaper(fit, project(plane, place)));
   const placed = setRings(spots, { paper, fit, cover, arrows, places });
   if (!placed || price + placed.cost >= limit) return null;
   const { rings } = placed;
@@ -98,7 +98,7 @@ function isText(mark: Mark): mark is TextMark {
 function choicesFor(mark: TextMark, plane: Plane, ground: Ground): Place[] {
   const { fit } = ground;
   if (mark.mark === 'length') return onGround(lengthPlaces(mark, plane, fit), ground);
-  const at = toPaper(fit, project(plane, mark.at));
+  const at = onPaper(fit, project(plane, mark.at));
   return onGround(mark.mark === 'label' ? labelPlaces(at, mark.text) : orderPlaces(at, mark.text), ground);
 }
 

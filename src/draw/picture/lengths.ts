@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Mark } from '../../scene/index.ts';
-import { apart, minus, plus, unit, type Segment } from './flat.ts';
-import { toPaper, type Fit } from './fit.ts';
+import { apart, minus, plus, unit, type Segment } from '../kit/geometry.ts';
+import { onPaper, type Fit } from '../kit/fit.ts';
 import type { Place } from './placement.ts';
 import { project, type Plane } from './plane.ts';
 import { capHeight, haloWidth, ink, lengthLine, white } from './sizes.ts';
@@ -27,7 +27,7 @@ interface Span {
  * stands over the line's extension.
  */
 export function lengthPlaces(mark: LengthMark, plane: Plane, fit: Fit): Place[] {
-  const [from, to] = [toPaper(fit, project(plane, mark.from)), toPaper(fit, project(plane, mark.to))];
+  const [from, to] = [onPaper(fit, project(plane, mark.from)), onPaper(fit, project(plane, mark.to))];
   const long = apart(from, to);
   const wide = textRoom(mark.text).width;
   const beyond = (wide / 2 + 0.5 + (long < lengthLine.headsOutside ? lengthLine.outsideTail : 0)) / Math.max(long, 1);

@@ -1,5 +1,5 @@
 import type { Box } from '../types.ts';
-import { boxesOverlap, segmentInBox, segmentsCross, type Segment } from './flat.ts';
+import { boxesOverlap, segmentInBox, segmentsCross, type Segment } from '../kit/geometry.ts';
 import { labelGap } from './sizes.ts';
 
 /** A way to set one mark: the box of its text, its thin lines, what it costs by itself, and its drawing. */

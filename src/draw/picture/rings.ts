@@ -2,8 +2,8 @@ import type { Vec2 } from '../../model/index.ts';
 import type { Box, LineDrawing } from '../types.ts';
 import { arrowReach, type Arrow } from './arrows.ts';
 import { takenAlong, takenByDisc, type Cover } from './cover.ts';
-import { toPaper, type Fit } from './fit.ts';
-import { apart, distanceToPath, distanceToSegment, minus, plus, segmentsCross, unit, type Segment } from './flat.ts';
+import { onPaper, type Fit } from '../kit/fit.ts';
+import { apart, distanceToPath, distanceToSegment, minus, plus, segmentsCross, unit, type Segment } from '../kit/geometry.ts';
 import { detail, rim } from './sizes.ts';
 
 /** A spot to enlarge: where it is on the view plane, its radius in mm of the scene, and its own line drawing. */
@@ -55,7 +55,7 @@ export function setRings(spots: readonly Spot[], taken: Taken): { readonly rings
 }
 
 function smallRing(spot: Spot, fit: Fit): Disc {
-  return { centre: toPaper(fit, spot.centre), radius: Math.max(detail.smallLeast, spot.radius * fit.scale) };
+  return { centre: onPaper(fit, spot.centre), radius: Math.max(detail.smallLeast, spot.radius * fit.scale) };
 }
 
 /** All places for one big ring off the small ones, the cheapest first. */

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { LineDrawing, Region, Stroke } from '../types.ts';
-import { boundsOf, type Bounds } from './fit.ts';
+import { boundsOf, type Bounds } from '../kit/fit.ts';
 import type { Paint, Paints } from './looks.ts';
 
 /** How a line is drawn: as its weight says, or held back because it bounds only pale bodies or the floor. */

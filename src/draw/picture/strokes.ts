@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { LineDrawing, Region } from '../types.ts';
-import { toPaper, type Fit } from './fit.ts';
+import { onPaper, type Fit } from '../kit/fit.ts';
 import type { Paints } from './looks.ts';
 import { strokesByKind, type LineKind } from './sides.ts';
 import { fineBelow, finePen, ink, paleInk, plainPen, type Pen } from './sizes.ts';
@@ -16,7 +16,7 @@ const probeOnPaper = 0.1;
 export function strokes(drawing: LineDrawing, paints: Paints, fit: Fit, pen: Pen): string {
   const data = new Map<LineKind, string>();
   for (const [kind, stroke] of strokesByKind(drawing, paints, probeOnPaper / fit.scale)) {
-    const corners = straightened(stroke.points.map((p) => toPaper(fit, p)));
+    const corners = straightened(stroke.points.map((p) => onPaper(fit, p)));
     data.set(kind, (data.get(kind) ?? '') + pathData(corners, stroke.closed));
   }
   return order

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import { boxRound } from './flat.ts';
+import { boxRound } from '../kit/geometry.ts';
 import { capHeight, ink, textSize, white } from './sizes.ts';
 import { escaped, num } from './svg.ts';
 

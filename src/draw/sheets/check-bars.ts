@@ -1,9 +1,10 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import { figure, line } from '../flat/marks.ts';
-import type { Mark } from '../flat/marks.ts';
-import { sheetPens } from './pens.ts';
+import { figure, line } from '../kit/marks.ts';
+import type { Mark } from '../kit/marks.ts';
 import { leftBand } from './room.ts';
+import { pens } from '../kit/pens.ts';
+import { tell } from '../kit/told.ts';
 
 /** What a bar must measure on paper, mm. */
 export const barLength = 100;
@@ -26,8 +27,8 @@ export function checkBars(window: Box): readonly Mark[] {
   return [
     ...bar(across, endTick),
     ...bar(down, endTick),
-    figure(`${barLength} mm`, [level[0] + 65, level[1] - endTick - 2.2], cap, 700),
-    figure(`${barLength} mm`, [upright[0] - tick - 2.4, upright[1] + barLength / 2], cap, 700, true),
+    figure(tell.measure(barLength), [level[0] + 65, level[1] - endTick - 2.2], cap, 700),
+    figure(tell.measure(barLength), [upright[0] - tick - 2.4, upright[1] + barLength / 2], cap, 700, true),
   ];
 }
 
@@ -37,9 +38,9 @@ function bar(stroke: (at: number, length: number) => readonly [Vec2, Vec2], end:
   const [to] = stroke(barLength, 0);
   const inner = Array.from({ length: barLength / 10 - 1 }, (_, index) => (index + 1) * 10);
   return [
-    line(sheetPens.bar, from, to),
-    ...[0, barLength].map((at) => line(sheetPens.tick, ...stroke(at, end))),
-    ...inner.map((at) => line(sheetPens.tick, ...stroke(at, tick))),
+    line(pens.bar, from, to),
+    ...[0, barLength].map((at) => line(pens.tick, ...stroke(at, end))),
+    ...inner.map((at) => line(pens.tick, ...stroke(at, tick))),
   ];
 }
 

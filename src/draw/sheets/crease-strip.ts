@@ -1,13 +1,12 @@
 import type { Model, Vec2 } from '../../model/index.ts';
-import { lengthText } from '../flat/lettering.ts';
-import { area, line } from '../flat/marks.ts';
-import type { Mark } from '../flat/marks.ts';
+import { area, line } from '../kit/marks.ts';
+import type { Mark } from '../kit/marks.ts';
 import { baseHoles } from '../flat/panel-lines.ts';
-import { panelTint, pens } from '../flat/pens.ts';
-import type { View } from '../flat/view.ts';
-import { sheetPens } from './pens.ts';
+import { pens } from '../kit/pens.ts';
+import type { Fit } from '../kit/fit.ts';
 import { acrossStrip, onStrip, stripHole } from './strip-marks.ts';
 import { holeAcross, holeLane, stripWidth, type Strip, type StripFigure } from './strip.ts';
+import { tell } from '../kit/told.ts';
 
 /** Paper beyond the innermost line of either face, mm. */
 const beyond = 8;
@@ -40,8 +39,8 @@ export function creaseStrip({ pattern }: Model): Strip {
   const diameter = pattern.holes[0]?.diameter ?? 0;
   const length = onOuter(0) + beyond;
   const figures: readonly StripFigure[] = [
-    ...lines.flatMap(({ outwards }) => [onInner, onOuter].map((onFace) => ({ at: onFace(outwards) - figureOver, across: lineLane, text: lengthText(outwards) }))),
-    ...holes.map((outwards) => ({ at: onInner(outwards), across: holeLane, text: lengthText(flap.edge - outwards) })),
+    ...lines.flatMap(({ outwards }) => [onInner, onOuter].map((onFace) => ({ at: onFace(outwards) - figureOver, across: lineLane, told: tell.mm(outwards) }))),
+    ...holes.map((outwards) => ({ at: onInner(outwards), across: holeLane, told: tell.mm(flap.edge - outwards) })),
   ];
   return {
     kind: 'creases',
@@ -51,23 +50,23 @@ export function creaseStrip({ pattern }: Model): Strip {
     draw: (view) => [
       ...lines.flatMap(({ pen, outwards }) => [acrossStrip(view, pen, onInner(outwards)), acrossStrip(view, pen, onOuter(outwards))]),
       ...holes.flatMap((outwards) => stripHole(view, onInner(outwards), holeAcross, diameter)),
-      acrossStrip(view, sheetPens.paperFold, face),
-      acrossStrip(view, sheetPens.paperFold, turn),
+      acrossStrip(view, pens.paperFold, face),
+      acrossStrip(view, pens.paperFold, turn),
       ...edgeSign(view, face, pattern.thickness),
     ],
   };
 }
 
 /** In the panel's thickness: the end of a panel with the strip folded round it. */
-function edgeSign(view: View, at: number, thickness: number): readonly Mark[] {
+function edgeSign(view: Fit, at: number, thickness: number): readonly Mark[] {
   const half = Math.min(1.6, thickness / 4);
   const middle = at + thickness / 2;
   const left = stripWidth / 2 - 6;
   const spot = (along: number, across: number): Vec2 => onStrip(view, middle + along, left + across);
   const round = half + 0.9;
   return [
-    area(panelTint, [spot(-half, 0), spot(-half, 9), spot(half, 9), spot(half, 0)]),
-    line(sheetPens.tick, spot(-half, 0), spot(-half, 9), spot(half, 9), spot(half, 0)),
+    area('panel', [spot(-half, 0), spot(-half, 9), spot(half, 9), spot(half, 0)]),
+    line(pens.tick, spot(-half, 0), spot(-half, 9), spot(half, 9), spot(half, 0)),
     line(pens.cut, spot(-round, 1), spot(-round, 10), spot(round, 10), spot(round, 1)),
   ];
 }

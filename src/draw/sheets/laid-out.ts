@@ -1,5 +1,5 @@
 import type { Model } from '../../model/index.ts';
-import type { Paper } from '../flat/svg.ts';
+import type { Paper } from '../kit/svg.ts';
 import { sheetRoom, type SheetRoom } from './room.ts';
 import { segmentSheets, segmentsOf, type Segment } from './segments.ts';
 import { stripsOf } from './strips.ts';

@@ -1,28 +1,25 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import { textBox } from '../flat/lettering.ts';
-import { area, figure, line, outline } from '../flat/marks.ts';
-import type { Mark } from '../flat/marks.ts';
-import { thin, white } from '../flat/pens.ts';
-import type { View } from '../flat/view.ts';
-import { allOnPaper } from '../flat/view.ts';
-import { sheetPens } from './pens.ts';
+import { textBox } from '../kit/lettering.ts';
+import { area, figure, line, outline } from '../kit/marks.ts';
+import type { Mark } from '../kit/marks.ts';
+import type { Fit } from '../kit/fit.ts';
+import { allOnPaper } from '../kit/fit.ts';
 import { overlap } from './room.ts';
 import type { Segment } from './segments.ts';
 import type { Tile, Tiling } from './tiles.ts';
+import { pens } from '../kit/pens.ts';
+import { tell } from '../kit/told.ts';
 
-/** Ground of the sheet in hand on its map. */
-const here = '#bdbdbd';
 /** Size of a tile's name and the white round it, mm. */
 const nameCap = 3;
 const nameRim = 0.6;
-const cellPen = { ...sheetPens.map, width: thin * 0.6, colour: '#8c8c8c' };
 
 /** The drawing small, with the tiles that are printed; one may be marked, or all named. The box is on the sheet, mm. */
 export function tilingMap(tiling: Tiling, window: Box, box: Box, marked: Tile | null): readonly Mark[] {
   const { pitch, size, left, top } = gridOf(tiling, window);
   const scale = Math.min(box.width / size[0], box.height / size[1]);
-  const view: View = {
+  const view: Fit = {
     scale,
     origin: [box.x + (box.width - size[0] * scale) / 2 - left * scale, box.y + (box.height - size[1] * scale) / 2 + top * scale],
   };
@@ -31,9 +28,9 @@ export function tilingMap(tiling: Tiling, window: Box, box: Box, marked: Tile | 
     return allOnPaper(view, [[x, y], [x + pitch[0], y], [x + pitch[0], y - pitch[1]], [x, y - pitch[1]]]);
   };
   return [
-    ...(marked === null ? [] : [area(here, ringOf(marked))]),
-    ...tiling.tiles.map((tile) => outline(cellPen, ringOf(tile))),
-    outline(sheetPens.map, allOnPaper(view, tiling.template.edge)),
+    ...(marked === null ? [] : [area('here', ringOf(marked))]),
+    ...tiling.tiles.map((tile) => outline(pens.cell, ringOf(tile))),
+    outline(pens.map, allOnPaper(view, tiling.template.edge)),
     ...(marked === null ? tiling.tiles.flatMap((tile) => named(tile, ringOf(tile))) : []),
   ];
 }
@@ -56,7 +53,7 @@ function named({ label }: Tile, ring: readonly Vec2[]): readonly Mark[] {
   const middle: Vec2 = [0, 1].map((axis) => ring.reduce((sum, point) => sum + (point[axis] ?? 0), 0) / ring.length) as [number, number];
   const { x, y, width, height } = textBox(label, middle, nameCap, 400, false);
   const [left, top, right, bottom] = [x - nameRim, y - nameRim, x + width + nameRim, y + height + nameRim];
-  return [area(white, [[left, top], [right, top], [right, bottom], [left, bottom]]), figure(label, middle, nameCap)];
+  return [area('white', [[left, top], [right, top], [right, bottom], [left, bottom]]), figure(tell.letters(label), middle, nameCap)];
 }
 
 /** A strip as a bar of its pieces; those of the sheet in hand are filled, or all are named. */
@@ -67,12 +64,12 @@ export function stripMap(pieces: readonly Segment[], box: Box, held: readonly Se
     const [from, to] = [at(piece.from + (piece.joined.before ? overlap / 2 : 0)), at(piece.to - (piece.joined.after ? overlap / 2 : 0))];
     const ring: readonly Vec2[] = [[from, box.y], [to, box.y], [to, box.y + box.height], [from, box.y + box.height]];
     return [
-      ...(held.includes(piece) ? [area(here, ring)] : []),
-      outline(sheetPens.map, ring),
-      ...(names ? [figure(piece.letter, [(from + to) / 2, box.y + box.height / 2], 3)] : []),
+      ...(held.includes(piece) ? [area('here', ring)] : []),
+      outline(pens.map, ring),
+      ...(names ? [figure(tell.letters(piece.letter), [(from + to) / 2, box.y + box.height / 2], 3)] : []),
     ];
   });
 }
 
 /** A thin line that parts what stands on a sheet. */
-export const parting = (y: number, from: number, to: number): Mark => line(cellPen, [from, y], [to, y]);
+export const parting = (y: number, from: number, to: number): Mark => line(pens.cell, [from, y], [to, y]);

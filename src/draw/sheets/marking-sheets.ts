@@ -1,7 +1,7 @@
 import type { Model } from '../../model/index.ts';
 import { pictureAs } from '../picture-of.ts';
 import type { Picture } from '../types.ts';
-import type { Paper } from '../flat/svg.ts';
+import type { Paper } from '../kit/svg.ts';
 import { laidOut } from './laid-out.ts';
 import { overviewSheet } from './overview.ts';
 import { stripSheet, tileSheet, type SheetFrame } from './sheet.ts';

@@ -1,12 +1,13 @@
 import type { Model, Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { legendMarks } from '../flat/legend.ts';
-import type { Mark } from '../flat/marks.ts';
+import type { Mark } from '../kit/marks.ts';
 import { joinSheets, measureFirst, stripUse } from './how-to.ts';
 import type { MarkingSheets } from './laid-out.ts';
 import { parting, stripMap, tilingMap } from './maps.ts';
-import { sheetPens } from './pens.ts';
 import { sheetPicture, type SheetFrame } from './sheet.ts';
+import { pens } from '../kit/pens.ts';
+import { tell } from '../kit/told.ts';
 
 /** Heights of the rows, mm: measuring, joining, what the lines mean, then a row a strip at the foot. */
 const measureRow = 22;
@@ -67,5 +68,5 @@ function stripRowMarks(pieces: MarkingSheets['strips'][number], { x, y, width }:
   ];
 }
 
-const ringed = (number: number, centre: Vec2): Mark => ({ mark: 'order', text: String(number), centre, cap: 4, pen: sheetPens.tick });
+const ringed = (number: number, centre: Vec2): Mark => ({ mark: 'order', told: tell.number(number), centre, cap: 4, pen: pens.tick });
 

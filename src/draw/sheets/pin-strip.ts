@@ -1,12 +1,13 @@
 import type { Flap, Model, Vec2 } from '../../model/index.ts';
-import { linearDimension } from '../flat/dimension.ts';
-import { capHeights, lengthText } from '../flat/lettering.ts';
-import { line } from '../flat/marks.ts';
-import type { Mark } from '../flat/marks.ts';
-import { pens } from '../flat/pens.ts';
-import type { View } from '../flat/view.ts';
+import { linearDimension } from '../kit/dimension.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { line } from '../kit/marks.ts';
+import type { Mark } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
+import type { Fit } from '../kit/fit.ts';
 import { onStrip, stripHole } from './strip-marks.ts';
 import { stripWidth, type Strip } from './strip.ts';
+import { tell } from '../kit/told.ts';
 
 const figureLane = 8.5;
 /** From a pin to the middle of its figure above it, mm. */
@@ -33,8 +34,8 @@ function pinStrip(flap: Flap, diameter: number): Strip {
     kind: 'pins',
     length,
     figures: [
-      ...pins.map((at) => ({ at: at - pinFigureOver, across: figureLane, text: lengthText(at) })),
-      { at: (pins[0] ?? 0) + dimensionUnder - figureOver, across: stripWidth - inFromEdge / 2, text: lengthText(inFromEdge) },
+      ...pins.map((at) => ({ at: at - pinFigureOver, across: figureLane, told: tell.mm(at) })),
+      { at: (pins[0] ?? 0) + dimensionUnder - figureOver, across: stripWidth - inFromEdge / 2, told: tell.mm(inFromEdge) },
     ],
     places: [0, length, ...pins, (pins[0] ?? 0) + dimensionUnder],
     draw: (view) => [
@@ -46,15 +47,15 @@ function pinStrip(flap: Flap, diameter: number): Strip {
 }
 
 /** The tab's ends, its edge and its snipped corners. */
-function tabOutline(view: View, { corner }: Flap, length: number): readonly Mark[] {
+function tabOutline(view: Fit, { corner }: Flap, length: number): readonly Mark[] {
   const spot = (at: number, across: number): Vec2 => onStrip(view, at, across);
   const snip = Math.min(corner, length / 2);
   return [line(pens.cut, spot(0, 0), spot(0, stripWidth - snip), spot(snip, stripWidth), spot(length - snip, stripWidth), spot(length, stripWidth - snip), spot(length, 0))];
 }
 
 /** Its figure is among the strip's own, which survive the cutting into segments. */
-function inDimension(view: View, at: number, inFromEdge: number): readonly Mark[] {
+function inDimension(view: Fit, at: number, inFromEdge: number): readonly Mark[] {
   const [left, y] = onStrip(view, at + dimensionUnder, stripWidth - inFromEdge);
   const [right] = onStrip(view, at, stripWidth);
-  return linearDimension({ axis: 'x', text: lengthText(inFromEdge), ends: [left, right], line: y, feature: y - dimensionUnder, cap: capHeights.pattern });
+  return linearDimension({ axis: 'x', told: tell.mm(inFromEdge), ends: [left, right], line: y, feature: y - dimensionUnder, cap: capHeights.pattern });
 }

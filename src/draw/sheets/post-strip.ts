@@ -1,13 +1,13 @@
 import type { Model } from '../../model/index.ts';
-import { hatching } from '../flat/clip.ts';
-import { lengthText } from '../flat/lettering.ts';
-import { area, line } from '../flat/marks.ts';
-import type { Mark } from '../flat/marks.ts';
-import { coreTint, pens } from '../flat/pens.ts';
-import type { View } from '../flat/view.ts';
+import { area, line } from '../kit/marks.ts';
+import type { Mark } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
+import type { Fit } from '../kit/fit.ts';
 import { madeAlike, postKinds } from '../post-kinds.ts';
 import { acrossStrip, onStrip, stripHole } from './strip-marks.ts';
 import { holeAcross, holeLane, stripWidth, type Strip } from './strip.ts';
+import { tell } from '../kit/told.ts';
+import { hatching } from '../kit/hatching.ts';
 
 /** Paper beyond the foot, for the floor's sign, mm. */
 const floor = 5;
@@ -23,9 +23,9 @@ export function postStrips(model: Model): readonly Strip[] {
       kind: 'posts',
       length: floor + length,
       figures: [
-        ...marks.map((mark) => ({ at: floor + mark - figureOver, across: markLane, text: lengthText(mark) })),
-        ...holes.map((hole) => ({ at: floor + hole, across: holeLane, text: lengthText(hole) })),
-        { at: floor + length - figureOver, across: markLane, text: lengthText(length) },
+        ...marks.map((mark) => ({ at: floor + mark - figureOver, across: markLane, told: tell.mm(mark) })),
+        ...holes.map((hole) => ({ at: floor + hole, across: holeLane, told: tell.mm(hole) })),
+        { at: floor + length - figureOver, across: markLane, told: tell.mm(length) },
       ],
       places: [0, floor, floor + length, ...marks.flatMap((mark) => [floor + mark, floor + mark + sleeve]), ...holes.map((hole) => floor + hole)],
       draw: (view) => [
@@ -39,13 +39,13 @@ export function postStrips(model: Model): readonly Strip[] {
 }
 
 /** Where a sleeve will sit, and thick its lower end, which stands on the mark. */
-function sleeveMarks(view: View, at: number, sleeve: number): readonly Mark[] {
+function sleeveMarks(view: Fit, at: number, sleeve: number): readonly Mark[] {
   const ring = [onStrip(view, at, 0), onStrip(view, at, stripWidth), onStrip(view, at + sleeve, stripWidth), onStrip(view, at + sleeve, 0)];
-  return [area(coreTint, ring), acrossStrip(view, pens.edge, at + sleeve), acrossStrip(view, pens.cut, at)];
+  return [area('core', ring), acrossStrip(view, pens.edge, at + sleeve), acrossStrip(view, pens.cut, at)];
 }
 
 /** The floor with its hatching, above the foot's end of the strip. */
-function footMarks(view: View): readonly Mark[] {
+function footMarks(view: Fit): readonly Mark[] {
   const ring = [onStrip(view, 0, 0), onStrip(view, 0, stripWidth), onStrip(view, floor, stripWidth), onStrip(view, floor, 0)];
   return [...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), acrossStrip(view, pens.motion, floor)];
 }

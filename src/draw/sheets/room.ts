@@ -1,5 +1,5 @@
 import type { Box } from '../types.ts';
-import type { Paper } from '../flat/svg.ts';
+import type { Paper } from '../kit/svg.ts';
 
 /** White at every edge of a sheet, mm: more than the quarter inch that office printers leave (common practice, no source). */
 export const sheetWhite = 6.5;

@@ -1,14 +1,18 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import { boxWindow, clipMarks } from '../flat/clip.ts';
-import { capHeights } from '../flat/lettering.ts';
-import type { Mark } from '../flat/marks.ts';
-import { figure, line, outline } from '../flat/marks.ts';
-import type { View } from '../flat/view.ts';
-import { registerMark, scissors, sheetPens } from './pens.ts';
+import { capHeights } from '../kit/lettering.ts';
+import type { Mark } from '../kit/marks.ts';
+import { figure, line, outline } from '../kit/marks.ts';
+import type { Fit } from '../kit/fit.ts';
+import { registerMark, scissors } from './paper-marks.ts';
 import { overlap } from './room.ts';
 import { stripWidth, type Strip } from './strip.ts';
 import { rowLetter } from './tiles.ts';
+import { pens } from '../kit/pens.ts';
+import { tell } from '../kit/told.ts';
+import { boxWindow } from '../kit/clip.ts';
+import { clipMarks } from '../kit/clip-marks.ts';
+import { cornersOf } from '../kit/geometry.ts';
 
 /** White between strips side by side, mm. */
 const gap = 6;
@@ -72,7 +76,7 @@ export function segmentBoxes(segments: readonly Segment[], window: Box): readonl
 }
 
 /** From strip coordinates to the sheet. */
-export const segmentView = ({ from }: Segment, { x, y }: Box): View => ({ scale: 1, origin: [x, y - from] });
+export const segmentView = ({ from }: Segment, { x, y }: Box): Fit => ({ scale: 1, origin: [x, y - from] });
 
 /** Middles of a piece's register marks on the sheet, those of the upper join first. */
 export function segmentRegister({ joined }: Segment, { x, y, width, height }: Box): readonly Vec2[] {
@@ -90,10 +94,10 @@ export function segmentMarks(segment: Segment, box: Box): readonly Mark[] {
   const join = box.y + box.height - overlap / 2;
   return [
     ...clipMarks(strip.draw(view), boxWindow(box)),
-    outline(sheetPens.strip, boxWindow(box)),
-    ...(joined.after ? [line(sheetPens.trim, [box.x - 2, join], [box.x + box.width, join]), ...scissors([box.x - 3, join], 'right')] : []),
+    outline(pens.strip, cornersOf(box)),
+    ...(joined.after ? [line(pens.trim, [box.x - 2, join], [box.x + box.width, join]), ...scissors([box.x - 3, join], 'right')] : []),
     ...segmentRegister(segment, box).flatMap(registerMark),
-    ...ownFigures(segment).map(({ at, across, text }) => figure(text, [box.x + across, view.origin[1] + at], capHeights.pattern)),
+    ...ownFigures(segment).map(({ at, across, told }) => figure(told, [box.x + across, view.origin[1] + at], capHeights.pattern)),
     ...label(segment, box, view),
   ];
 }
@@ -103,7 +107,7 @@ const ownFigures = ({ strip, from, to, joined }: Segment): Strip['figures'] => s
   at >= from + (joined.before ? overlap / 2 : 0) && at < to - (joined.after ? overlap / 2 : 0));
 
 /** The strip's numeral and the piece's letter, where the piece is emptiest. */
-function label(segment: Segment, { x, width }: Box, view: View): readonly Mark[] {
+function label(segment: Segment, { x, width }: Box, view: Fit): readonly Mark[] {
   const { strip, from, to, number, letter } = segment;
   const ends = [from + overlap, to - overlap] as const;
   const taken = [...strip.places, ...strip.figures.map(({ at }) => at)].filter((at) => at > ends[0] && at < ends[1]).sort((a, b) => a - b);
@@ -113,7 +117,7 @@ function label(segment: Segment, { x, width }: Box, view: View): readonly Mark[]
   const y = view.origin[1] + widest.middle;
   const middle = x + width / 2;
   return [
-    { mark: 'order', text: String(number), centre: [middle - 4.5, y], cap: capHeights.order, pen: sheetPens.tick },
-    figure(letter, [middle + 4.5, y], capHeights.order, 700),
+    { mark: 'order', told: tell.number(number), centre: [middle - 4.5, y], cap: capHeights.order, pen: pens.tick },
+    figure(tell.letters(letter), [middle + 4.5, y], capHeights.order, 700),
   ];
 }

@@ -1,15 +1,16 @@
 import type { Box, DrawnPicture } from '../types.ts';
-import { lengthText, textWidth } from '../flat/lettering.ts';
-import { figure, line } from '../flat/marks.ts';
-import type { Mark } from '../flat/marks.ts';
+import { figure, line, toldWidth } from '../kit/marks.ts';
+import type { Mark } from '../kit/marks.ts';
 import { pictogram, type PictogramName } from '../pictograms/index.ts';
-import { toPicture } from '../flat/svg.ts';
+import { toPicture } from '../kit/svg.ts';
 import { barLength, checkBars, measurePlaces } from './check-bars.ts';
 import { tilingMap, stripMap } from './maps.ts';
-import { registerMark, scissors, sheetPens } from './pens.ts';
+import { registerMark, scissors } from './paper-marks.ts';
 import { overlap, type SheetRoom } from './room.ts';
 import { segmentBoxes, segmentMarks, type Segment } from './segments.ts';
 import { tileLines, type Tile, type Tiling } from './tiles.ts';
+import { pens } from '../kit/pens.ts';
+import { tell, toldText } from '../kit/told.ts';
 
 /** Where label and map stand in the band over the window, from its right end, mm. */
 const mapWidth = 46;
@@ -38,7 +39,7 @@ export interface PlacedPictogram {
 export function tileSheet(frame: SheetFrame, tiling: Tiling, tile: Tile, number: number): DrawnPicture {
   const { window } = frame.room;
   const { least, most } = tiling.template.extent;
-  const size = `${lengthText(most[0] - least[0])} × ${lengthText(most[1] - least[1])}`;
+  const size = toldText(tell.sides(most[0] - least[0], most[1] - least[1]));
   return sheetPicture({ ...frame, print: `${frame.print} · ${size}` }, [
     ...tileLines(tiling.template, tile, window),
     ...trims(tile, window),
@@ -63,11 +64,12 @@ export function stripSheet(frame: SheetFrame, pieces: readonly Segment[], all: r
 export function sheetPicture(frame: SheetFrame, marks: readonly Mark[], glyphs: readonly PlacedPictogram[] = []): DrawnPicture {
   const { room: { width, height, window }, sheet, of, print } = frame;
   const measure = measurePlaces(window);
+  const said = tell.letters(print);
   const picture = toPicture({ width, height }, [
     ...marks,
     ...checkBars(window),
-    figure(`${sheet}/${of}`, [width - mapWidth - labelRoom / 2, 15], 3.5),
-    figure(print, [2.6, window.y + barLength + 11 + textWidth(print, printCap, 400) / 2], printCap, 400, true),
+    figure(tell.outOf(sheet, of), [width - mapWidth - labelRoom / 2, 15], 3.5),
+    figure(said, [2.6, window.y + barLength + 11 + toldWidth(said, printCap, 400) / 2], printCap, 400, true),
   ]);
   const tape: readonly PlacedPictogram[] = [
     { name: 'tape', box: measure.level },
@@ -83,8 +85,8 @@ const mapBox = ({ width }: SheetRoom): Box => ({ x: width - mapWidth - 0.5, y: 0
 function label({ width }: SheetRoom, number: number, text: string): readonly Mark[] {
   const middle = width - mapWidth - labelRoom / 2;
   return [
-    { mark: 'order', text: lengthText(number), centre: [middle - 9, 6], cap: 4, pen: sheetPens.tick },
-    figure(text, [middle + 6, 6], 6, 700),
+    { mark: 'order', told: tell.number(number), centre: [middle - 9, 6], cap: 4, pen: pens.tick },
+    figure(tell.letters(text), [middle + 6, 6], 6, 700),
   ];
 }
 
@@ -92,8 +94,8 @@ function label({ width }: SheetRoom, number: number, text: string): readonly Mar
 function trims({ beside }: Tile, { x, y, width, height }: Box): readonly Mark[] {
   const [right, below] = [x + width - overlap / 2, y + height - overlap / 2];
   return [
-    ...(beside.right ? [line(sheetPens.trim, [right, y - 1], [right, y + height]), ...scissors([right, y - 3], 'down')] : []),
-    ...(beside.below ? [line(sheetPens.trim, [x - 1, below], [x + width, below]), ...scissors([x - 3, below], 'right')] : []),
+    ...(beside.right ? [line(pens.trim, [right, y - 1], [right, y + height]), ...scissors([right, y - 3], 'down')] : []),
+    ...(beside.below ? [line(pens.trim, [x - 1, below], [x + width, below]), ...scissors([x - 3, below], 'right')] : []),
   ];
 }
 

@@ -1,20 +1,20 @@
 import type { Vec2 } from '../../model/index.ts';
-import { circle, line } from '../flat/marks.ts';
-import type { Mark } from '../flat/marks.ts';
-import type { Pen } from '../flat/pens.ts';
-import { pens } from '../flat/pens.ts';
-import type { View } from '../flat/view.ts';
-import { onPaper } from '../flat/view.ts';
+import { circle, line } from '../kit/marks.ts';
+import type { Mark } from '../kit/marks.ts';
+import type { Pen } from '../kit/pens.ts';
+import { pens } from '../kit/pens.ts';
+import type { Fit } from '../kit/fit.ts';
+import { onPaper } from '../kit/fit.ts';
 import { stripWidth } from './strip.ts';
 
 /** The paper place of a spot of a strip, `at` mm along and `across` mm from its left edge. */
-export const onStrip = (view: View, at: number, across: number): Vec2 => onPaper(view, [across, -at]);
+export const onStrip = (view: Fit, at: number, across: number): Vec2 => onPaper(view, [across, -at]);
 
 /** A line from edge to edge of a strip. */
-export const acrossStrip = (view: View, pen: Pen, at: number): Mark => line(pen, onStrip(view, at, 0), onStrip(view, at, stripWidth));
+export const acrossStrip = (view: Fit, pen: Pen, at: number): Mark => line(pen, onStrip(view, at, 0), onStrip(view, at, stripWidth));
 
 /** A hole at true size, with the cross to prick through. */
-export function stripHole(view: View, at: number, across: number, diameter: number): readonly Mark[] {
+export function stripHole(view: Fit, at: number, across: number, diameter: number): readonly Mark[] {
   const [x, y] = onStrip(view, at, across);
   const reach = diameter / 2 + 2.5;
   return [circle([x, y], diameter / 2, pens.hole), line(pens.hole, [x - reach, y], [x + reach, y]), line(pens.hole, [x, y - reach], [x, y + reach])];

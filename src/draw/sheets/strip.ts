@@ -1,5 +1,6 @@
-import type { Mark } from '../flat/marks.ts';
-import type { View } from '../flat/view.ts';
+import type { Mark } from '../kit/marks.ts';
+import type { Fit } from '../kit/fit.ts';
+import { type Told } from '../kit/told.ts';
 
 /** Width of a paper strip, mm: five stand side by side on a sheet. */
 export const stripWidth = 32;
@@ -11,7 +12,7 @@ export const holeLane = 23.3;
 export interface StripFigure {
   readonly at: number;
   readonly across: number;
-  readonly text: string;
+  readonly told: Told;
 }
 
 /**
@@ -21,7 +22,7 @@ export interface StripFigure {
 export interface Strip {
   readonly kind: 'creases' | 'pins' | 'posts';
   readonly length: number;
-  readonly draw: (view: View) => readonly Mark[];
+  readonly draw: (view: Fit) => readonly Mark[];
   readonly figures: readonly StripFigure[];
   /** Where something stands along the strip: joins and labels keep away from there. */
   readonly places: readonly number[];

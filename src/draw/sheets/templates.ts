@@ -1,18 +1,18 @@
 import type { FlatPanel, FlatPattern, Vec2 } from '../../model/index.ts';
-import { circle, line, outline } from '../flat/marks.ts';
-import type { Mark } from '../flat/marks.ts';
+import { circle, line, outline } from '../kit/marks.ts';
+import type { Mark } from '../kit/marks.ts';
 import { acrossFlap, corners, creaseMarks, halfCutMarks, insideLineMarks, notchHole, outlineMarks } from '../flat/panel-lines.ts';
-import { pens } from '../flat/pens.ts';
-import type { Extent, View } from '../flat/view.ts';
-import { allOnPaper, onPaper } from '../flat/view.ts';
+import { pens } from '../kit/pens.ts';
+import type { Bounds, Fit } from '../kit/fit.ts';
+import { allOnPaper, onPaper } from '../kit/fit.ts';
 
 /** A drawing to be printed at true size, in model mm (y up). */
 export interface Template {
   readonly kind: 'panel' | 'plate';
-  readonly extent: Extent;
+  readonly extent: Bounds;
   /** Its edge, for the map of the tiles. */
   readonly edge: readonly Vec2[];
-  readonly draw: (view: View) => readonly Mark[];
+  readonly draw: (view: Fit) => readonly Mark[];
 }
 
 /** How far the cross of a hole's middle reaches out of the hole, mm. */
@@ -48,11 +48,11 @@ export function plateTemplate({ width, height, holes }: FlatPanel): Template {
   };
 }
 
-function trueHole(view: View, at: Vec2, diameter: number): readonly Mark[] {
+function trueHole(view: Fit, at: Vec2, diameter: number): readonly Mark[] {
   return [circle(onPaper(view, at), (diameter / 2) * view.scale, pens.hole), ...middleCross(view, at, diameter / 2)];
 }
 
-function middleCross(view: View, at: Vec2, radius: number): readonly Mark[] {
+function middleCross(view: Fit, at: Vec2, radius: number): readonly Mark[] {
   const [x, y] = onPaper(view, at);
   const reach = radius * view.scale + crossReach;
   return [line(pens.hole, [x - reach, y], [x + reach, y]), line(pens.hole, [x, y - reach], [x, y + reach])];

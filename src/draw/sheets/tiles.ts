@@ -1,10 +1,11 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import { boxWindow, clipMarks } from '../flat/clip.ts';
-import type { Mark } from '../flat/marks.ts';
-import type { View } from '../flat/view.ts';
+import type { Mark } from '../kit/marks.ts';
+import type { Fit } from '../kit/fit.ts';
 import { overlap } from './room.ts';
 import type { Template } from './templates.ts';
+import { boxWindow } from '../kit/clip.ts';
+import { clipMarks } from '../kit/clip-marks.ts';
 
 /** One sheet of a drawing that is larger than a sheet. Rows count from the top, columns from the left. */
 export interface Tile {
@@ -13,7 +14,7 @@ export interface Tile {
   /** Row and column as they are printed: `B3`. */
   readonly label: string;
   /** From the drawing to the sheet, at true size. */
-  readonly view: View;
+  readonly view: Fit;
   /** What the tile answers for: its window up to the middle of each overlap. On the sheet, mm. */
   readonly cell: Box;
   /** Which neighbours are printed; the sheet is cut where the right and the lower one follow. */
@@ -80,7 +81,7 @@ function cellsWithLines(template: Template, window: Box, grid: Grid): readonly (
     .filter(([row, column]) => clipMarks(template.draw(viewOf(window, grid, row, column)), boxWindow(cellOf(window, grid, row, column))).length > 0);
 }
 
-function viewOf(window: Box, grid: Grid, row: number, column: number): View {
+function viewOf(window: Box, grid: Grid, row: number, column: number): Fit {
   const left = grid.left + column * (window.width - overlap);
   const top = grid.top - row * (window.height - overlap);
   return { scale: 1, origin: [window.x - left, window.y + top] };

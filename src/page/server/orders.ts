@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { EDITIONS } from '../../booklet/index.ts';
+import { hasWords } from '../paper-groups.ts';
 import type { MakeOrder, SaveOrder } from '../types.ts';
 
 const name = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N}_-]*$/u).max(60);
@@ -19,7 +21,7 @@ const bookletOrder = z.strictObject({
   papers: z.array(name).min(1).max(10),
   stitched: z.boolean(),
   despiteFindings: z.boolean(),
-}).refine(({ langs, editions }) => langs.length > 0 || !editions.includes('words'), { path: ['langs'], message: 'would be right: a language for the booklets with words' });
+}).refine(({ langs, editions }) => langs.length > 0 || !EDITIONS.some((edition) => hasWords(edition) && editions.includes(edition.name)), { path: ['langs'], message: 'would be right: a language for the booklets with words' });
 
 const packOrder = z.strictObject({
   what: z.literal('pack'),

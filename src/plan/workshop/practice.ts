@@ -1,4 +1,3 @@
-import type { Action } from '../types.ts';
 import type { BlockKind } from './types.ts';
 
 /** How a workshop's day runs, minutes: common practice, no source. */
@@ -23,9 +22,3 @@ export const dayOfWork = 4 * dayPractice.session;
 
 /** From the start of a day to the end of its latest block, minutes. */
 export const longestDay = dayOfWork + 2 * dayPractice.break + dayPractice.lunch + dayPractice['clean-up'] + dayPractice.closing;
-
-/** Cutting to size is dusty and slow to teach: the trainer does it the day before for all pieces. */
-export const cutBefore: readonly Action[] = ['cut-tubes', 'cut-blank', 'cut-panel'];
-
-/** Marking is what the learners learn; of this the trainer prepares one sample of each kind. */
-export const markedAsSample: readonly Action[] = ['mark-inside', 'mark-creases', 'mark-notches', 'mark-posts'];

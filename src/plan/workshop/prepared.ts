@@ -1,15 +1,17 @@
+import { ACTIONS, WORK, type Action } from '../../work/facts.ts';
 import type { Step } from '../types.ts';
-import { cutBefore, markedAsSample } from './practice.ts';
 import type { OrderedWork, Prepared } from './types.ts';
 
+const preparedAs = (how: 'all' | 'sample'): readonly Action[] => ACTIONS.filter((action) => WORK[action].prepared === how);
+
 /** Whether a step is done the day before, for all pieces, and so is none of the learners'. */
-export const isPrepared = (step: Step): boolean => cutBefore.includes(step.action);
+export const isPrepared = (step: Step): boolean => WORK[step.action].prepared === 'all';
 
 /** What the trainer prepares: all cutting to size, and one marked sample of each kind. */
 export function preparedFor(works: readonly OrderedWork[]): readonly Prepared[] {
   return works.flatMap((work, index) => [
-    ...cutBefore.flatMap((action) => jobOf(work, index, action, work.count, false)),
-    ...markedAsSample.flatMap((action) => jobOf(work, index, action, 1, true)),
+    ...preparedAs('all').flatMap((action) => jobOf(work, index, action, work.count, false)),
+    ...preparedAs('sample').flatMap((action) => jobOf(work, index, action, 1, true)),
   ]);
 }
 

@@ -4,6 +4,7 @@ import { cutPlanPictures } from '../../../src/draw/index.ts';
 import { loadWords } from '../../../src/booklet/words/index.ts';
 import { localesOnDisk } from '../pages/rack-booklet.ts';
 import { readPdf } from '../print/readPdf.ts';
+import { printedCuts } from '../../support/chosen.ts';
 import { cutInput, damagedOrder, smallPictures } from './orders.ts';
 
 let printer: Printer;
@@ -15,8 +16,6 @@ beforeAll(async () => {
 });
 afterAll(() => printer.close());
 
-const papers = (['ar', 'en', 'fr'] as const).flatMap((lang) => (['a4', 'letter'] as const).map((paper) => [lang, paper] as const));
-
 const plan = (lang: string, paper: Paper): PrintDocument => {
   const pages = cutPages({ ...cutInput(damagedOrder, { lang, paper }), placePicture: picturePlace });
   return { ...pages, id: `cut-${lang}`, lang, paper, contentMark: 'x' };
@@ -26,7 +25,7 @@ const survey = (lang: string, paper: Paper): PrintDocument => {
   return { ...pages, id: `count-${lang}`, lang, paper, contentMark: 'x' };
 };
 
-describe.each(papers)('printed in %s on %s', (lang, paper) => {
+describe.each(printedCuts)('printed in $lang on $paper', ({ lang, paper }) => {
   it('nothing is cut off, outside its sheet or in a foreign face', async () => {
     expect(await printer.measure(plan(lang, paper))).toEqual([]);
     expect(await printer.measure(survey(lang, paper))).toEqual([]);

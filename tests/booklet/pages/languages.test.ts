@@ -3,6 +3,7 @@ import { bookletPages, type BookletInput } from '../../../src/booklet/pages/inde
 import { openPrinter, picturePlace, type PageFault, type Printer } from '../../../src/booklet/print/index.ts';
 import { languagesIn } from '../../../src/booklet/words/index.ts';
 import { loadSolids } from '../../../src/model/index.ts';
+import { measuredAlone, measuredTogether } from '../../support/chosen.ts';
 import { madeFurniture } from './furniture-booklet.ts';
 import { localesOnDisk, rackInput } from './rack-booklet.ts';
 
@@ -17,7 +18,7 @@ beforeAll(async () => {
   rack = { model, plan, report, variants, pictures };
   bed = madeFurniture('bed', await loadSolids());
   printer = await openPrinter();
-}, 300_000);
+});
 afterAll(() => printer.close());
 
 async function faultsOf(lang: string, made: Partial<BookletInput>, paper: 'a4' | 'letter'): Promise<readonly PageFault[]> {
@@ -36,14 +37,12 @@ function rackInputWords(lang: string): BookletInput {
 
 // Nothing cut off, outside its sheet, on other letters or a picture, or in a face that is not ours.
 describe('no text is clipped, too wide or too high', () => {
-  it.each(languagesIn(files))('in %s', async (lang) => {
-    expect(await faultsOf(lang, rack, 'a4')).toEqual([]);
-    expect(await faultsOf(lang, bed, 'letter')).toEqual([]);
+  it.each(measuredAlone)('in $lang, $item', async ({ lang, item }) => {
+    expect(await (item === 'rack' ? faultsOf(lang, rack, 'a4') : faultsOf(lang, bed, 'letter'))).toEqual([]);
   });
 
   // Two directions; one language of each three that need the most room for lines, width and both.
-  it.each(['ar+fr', 'ar+fr+en', 'ur+my+am'])('in %s side by side', async (lang) => {
-    expect(await faultsOf(lang, rack, 'letter')).toEqual([]);
-    expect(await faultsOf(lang, { ...bed, despiteFindings: true }, 'a4')).toEqual([]);
+  it.each(measuredTogether)('in $lang side by side, $item', async ({ lang, item }) => {
+    expect(await (item === 'rack' ? faultsOf(lang, rack, 'letter') : faultsOf(lang, { ...bed, despiteFindings: true }, 'a4'))).toEqual([]);
   });
 });

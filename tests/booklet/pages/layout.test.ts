@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chooseBrowser } from '../../../src/booklet/print/index.ts';
 import { findingColumns } from '../../../src/booklet/pages/colophon.tsx';
 import { latinLines } from '../../../src/booklet/pages/setting.ts';
+import { fullOthers, fullRacks } from '../../support/chosen.ts';
 import { allFurniture } from './furniture-booklet.ts';
 import { expectSound, openBooklet } from './look.ts';
 import { rackInput } from './rack-booklet.ts';
@@ -30,20 +31,13 @@ it('reckons the lines of the findings\' sources as the browser breaks them, or o
   await tab.close();
 });
 
-/** What the pages can differ in; every language there is, is measured in languages.test.ts. */
-const all = [
-  { lang: 'en', edition: 'pictures', paper: 'a4' }, { lang: 'en', edition: 'pictures', paper: 'letter' }, { lang: 'en', edition: 'words', paper: 'letter' },
-  { lang: 'ar', edition: 'words', paper: 'a4' }, { lang: 'ur', edition: 'words', paper: 'letter' }, { lang: 'my', edition: 'words', paper: 'a4' },
-  { lang: 'ar+fr', edition: 'words', paper: 'a4' }, { lang: 'fr+ar+en', edition: 'words', paper: 'letter' },
-] as const;
-
-describe.each(all)('the rack, $lang, $edition, $paper', ({ lang, edition, paper }) => {
+describe.each(fullRacks)('the rack, $lang, $edition, $paper', ({ lang, edition, paper }) => {
   it('stays on its pages with text that can be read', async () => {
     await expectSound(browser, rackInput({ lang, edition, paper }));
   });
 });
 
-describe.each(all)('other items, $lang, $edition, $paper', ({ lang, edition, paper }) => {
+describe.each(fullOthers)('other items, $lang, $edition, $paper', ({ lang, edition, paper }) => {
   it.each(['chair', 'bed'] as const)('stay on their pages with text that can be read, printed despite a failed check: %s', async (name) => {
     await expectSound(browser, { ...furnitureInput(name, { lang, edition, paper }), despiteFindings: true });
   });

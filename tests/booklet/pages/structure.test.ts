@@ -7,6 +7,7 @@ import { openPrinter, picturePlace, type PictureBook, type Printer } from '../..
 import { hasPoppler } from '../print/poppler.ts';
 import { allDicts, key, readPdf, textOf } from '../print/readPdf.ts';
 import { allNodes, hasQpdf, qpdfFaults, readAgain, type SecondReading, type StructureNode } from '../print/second-reader.ts';
+import { taggedTongues as all } from '../../support/chosen.ts';
 import { rackInput, rackPlan } from './rack-booklet.ts';
 
 interface Printed {
@@ -46,9 +47,6 @@ const bare = (text: string): string => text.replace(/[\s\u00a0\u202f\u200b]/g, '
 /** The text of a booklet without its drawings and without white, in the order of the page. */
 const textIn = (html: string): string => bare(html.replace(/<svg.*?<\/svg>/gs, '').replace(/<[^>]*>/g, '')
   .replaceAll('&#x27;', '\'').replaceAll('&quot;', '"').replaceAll('&lt;', '<').replaceAll('&gt;', '>').replaceAll('&amp;', '&'));
-
-/** One language of every script, one from right to left beside one from left to right, and one with more of them. */
-const all = ['en', 'el', 'uk', 'am', 'my', 'bn', 'ar', 'ur', 'ar+fr', 'en+ur+bn'] as const;
 
 // PDF/UA-1 (ISO 14289-1, from memory): 7.1 tagged, title, artifacts; 7.2 language; 7.3 figures have words; 7.4 headings nest.
 describe.each(all)('the tagged booklet in %s, read by a second reader', (lang) => {

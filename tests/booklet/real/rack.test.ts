@@ -1,9 +1,10 @@
 import { PDFArray, PDFDict, PDFName, type PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openPrinter, type Edition, type Paper, type PictureBook, type Printer } from '../../../src/booklet/index.ts';
+import { openPrinter, type BookletEdition, type Paper, type PictureBook, type Printer } from '../../../src/booklet/index.ts';
 import { leastScale, mostScale } from '../../../src/booklet/pages/break-pages.ts';
 import { allDicts, dictAt, dictsWith, infoText, key, outline, readPdf, textOf } from '../print/readPdf.ts';
 import { hasPoppler, poppler } from '../print/poppler.ts';
+import { realRacks } from '../../support/chosen.ts';
 import { realRack, type RealRack } from './rack.ts';
 
 let rack: RealRack;
@@ -16,8 +17,8 @@ beforeAll(async () => {
 });
 afterAll(() => printer.close());
 
-type Booklet = readonly [lang: string, edition: Edition, paper: Paper];
-const booklets: readonly Booklet[] = [['en', 'pictures', 'a4'], ['ar', 'words', 'a4'], ['en', 'words', 'a4'], ['fr', 'words', 'letter'], ['ur', 'words', 'a4'], ['ar+fr', 'words', 'a4']];
+type Booklet = readonly [lang: string, edition: BookletEdition, paper: Paper];
+const booklets = realRacks.map(({ lang, edition, paper }): Booklet => [lang, edition, paper]);
 
 const printed = new Map<string, Promise<Uint8Array>>();
 /** Each booklet is printed once. */

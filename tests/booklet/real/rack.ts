@@ -1,14 +1,14 @@
-import type { Edition, Paper, PrintDocument, Words } from '../../../src/booklet/index.ts';
-import { languagesIn, loadWords } from '../../../src/booklet/index.ts';
+import type { BookletEdition, Paper, PrintDocument, Words } from '../../../src/booklet/index.ts';
+import { copiesOfEditions, languagesIn, loadWords } from '../../../src/booklet/index.ts';
 import { checkModel } from '../../../src/check/index.ts';
-import { bookletDocument } from '../../../src/cli/make.ts';
+import { sizeToPublish } from '../../../src/cli/make.ts';
 import { tonguesAsked } from '../../../src/cli/tongues.ts';
 import type { Variant } from '../../../src/cli/record.ts';
 import { planTubes } from '../../../src/cut/index.ts';
 import { itemPictures } from '../../../src/draw/index.ts';
 import { buildModel, loadSolids } from '../../../src/model/index.ts';
 import { planItem } from '../../../src/plan/index.ts';
-import { filesOnDisk, readItem } from '../../../src/read/index.ts';
+import { declaredFor, filesOnDisk, readItem } from '../../../src/read/index.ts';
 import { localesOnDisk } from '../pages/rack-booklet.ts';
 
 const root = new URL('../../../', import.meta.url).pathname;
@@ -16,7 +16,7 @@ const root = new URL('../../../', import.meta.url).pathname;
 export interface RealRack {
   readonly variant: Variant;
   readonly words: readonly Words[];
-  readonly document: (lang: string, edition: Edition, paper?: Paper) => PrintDocument;
+  readonly document: (lang: string, edition: BookletEdition, paper?: Paper) => PrintDocument;
 }
 
 /** The standard rack with its real pictures, worked through as the command does it; takes some 15 s. */
@@ -26,7 +26,7 @@ export async function realRack(): Promise<RealRack> {
   const solids = await loadSolids();
   const plan = planItem(model, item.order, solids);
   const cuts = planTubes(model);
-  const variant = { item, model, plan, report: checkModel(model), cuts, pictures: itemPictures(model, plan, cuts, solids) };
+  const variant = { item, model, plan, report: checkModel(model, declaredFor(item, model.size)), cuts, pictures: itemPictures(model, plan, cuts, solids) };
   const variants = item.sizes.map(({ name }) => buildModel(item, name));
   const locales = localesOnDisk();
   const words = languagesIn(locales).map((lang) => loadWords(locales, lang));
@@ -34,9 +34,13 @@ export async function realRack(): Promise<RealRack> {
     variant,
     words,
     document: (lang, edition, paper = 'a4') => {
-      const [tongues] = tonguesAsked(words, [lang]);
-      if (!tongues) throw new Error(`no language ${lang}`);
-      return bookletDocument(variant, variants, { tongues, edition, paper }, words);
+      const source = words.find(({ about }) => about.source);
+      if (!source) throw new Error('no source language');
+      const [copy] = copiesOfEditions([edition], { papers: [paper], tongues: tonguesAsked(words, [lang]), source });
+      if (!copy) throw new Error(`no language ${lang}`);
+      // The pictures of A4, whatever the paper.
+      const { pictures } = variant;
+      return copy.of(sizeToPublish(variant, variants, { pictures: { page: pictures, small: pictures, thumb: [] }, languages: words }), null).document();
     },
   };
 }

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { markingPicture, patternPaper, patternPicture, stepPaper } from '../../../src/draw/flat/index.ts';
-import { lengthText } from '../../../src/draw/flat/lettering.ts';
-import type { Mark } from '../../../src/draw/flat/marks.ts';
+import { tell, toldText } from '../../../src/draw/kit/told.ts';
+import type { Mark } from '../../../src/draw/kit/marks.ts';
 import { stageMarks } from '../../../src/draw/flat/marking-picture.ts';
 import { patternMarks } from '../../../src/draw/flat/pattern-picture.ts';
 import type { FlatPattern } from '../../../src/model/index.ts';
@@ -17,12 +17,14 @@ function flap(pattern: FlatPattern, side: string) {
   return found;
 }
 
+const lengthText = (mm: number): string => toldText(tell.mm(mm));
+
 /** Figures of a running dimension in a strip, from the lowest to the highest on the paper. */
 function numbersUp(marks: readonly Mark[]): readonly number[] {
   return marks
     .flatMap((mark) => (mark.mark === 'figure' && mark.weight === 400 ? [mark] : []))
     .sort((a, b) => b.centre[1] - a.centre[1])
-    .map((mark) => Number(mark.text));
+    .map((mark) => Number(toldText(mark.told)));
 }
 
 describe('figures on the flat pictures', () => {
@@ -64,8 +66,8 @@ describe('figures on the flat pictures', () => {
 
   it('numbers the creases from the inside line outwards and the shorter sides first', () => {
     const drawn = stageMarks(standard, { stage: 'crease' }, stepPaper);
-    const numbers = drawn.flatMap((mark) => (mark.mark === 'figure' && /^\d$/.test(mark.text) ? [mark] : []));
-    expect(numbers.map(({ text }) => text)).toEqual(['1', '2', '3', '4', '5']);
+    const numbers = drawn.flatMap((mark) => (mark.mark === 'figure' && mark.told.as === 'number' ? [mark] : []));
+    expect(numbers.map(({ told }) => toldText(told))).toEqual(['1', '2', '3', '4', '5']);
     numbers.slice(1).forEach(({ centre }, index) => expect(centre[1]).toBeLessThan(numbers[index]?.centre[1] ?? 0));
     const sides = drawn.flatMap((mark) => (mark.mark === 'order' ? [mark.centre] : []));
     const [left, right, front, back] = sides;

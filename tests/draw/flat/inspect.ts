@@ -1,6 +1,7 @@
 import type { Box, DrawnPicture } from '../../../src/draw/index.ts';
-import type { Mark } from '../../../src/draw/flat/marks.ts';
-import { labelBoxes } from '../../../src/draw/flat/marks.ts';
+import type { Mark } from '../../../src/draw/kit/marks.ts';
+import { labelBoxes } from '../../../src/draw/kit/marks.ts';
+import { toldText } from '../../../src/draw/kit/told.ts';
 import type { Vec2 } from '../../../src/model/index.ts';
 
 /** Pairs of labels that overlap by more than 0.05 mm, as text. */
@@ -42,7 +43,7 @@ export function struckFigures(marks: readonly Mark[]): readonly string[] {
     const [box] = labelBoxes([mark]);
     if (!box) return [];
     const struck = lines.find(({ points, closed }) => segments(points, closed).some(([from, to]) => crosses(box, from, to)));
-    return struck ? [`${mark.mark === 'figure' ? mark.text : 'fraction'} at ${show(box)} by ${struck.pen.name}`] : [];
+    return struck ? [`${mark.mark === 'figure' ? toldText(mark.told) : 'fraction'} at ${show(box)} by ${struck.pen.name}`] : [];
   });
 }
 

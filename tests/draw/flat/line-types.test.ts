@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dashLengths, dashStart, pens, thick, thin } from '../../../src/draw/flat/pens.ts';
+import { dashLengths, dashStart, pens, thick, thin } from '../../../src/draw/kit/pens.ts';
 import { markingPicture, patternPicture } from '../../../src/draw/flat/index.ts';
 import { patternFor } from './patterns.ts';
 

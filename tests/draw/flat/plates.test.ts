@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { platePaper, platePicture } from '../../../src/draw/flat/index.ts';
-import { lengthText } from '../../../src/draw/flat/lettering.ts';
+import { tell, toldText } from '../../../src/draw/kit/told.ts';
 import { plateMarks } from '../../../src/draw/flat/plate-picture.ts';
 import type { FlatPanel, Vec2 } from '../../../src/model/index.ts';
 import { flat, linesOf, outside, overlaps, pointsOutside, struckFigures, texts, viewOf, widthAndHeight } from './inspect.ts';
@@ -41,7 +41,7 @@ describe('the picture of a flat panel', () => {
     // By hand: columns at 40 and 172 − 40, rows at 32 and 194 − 32.
     expect([...texts(platePicture(backrest, stock, 1))].sort()).toEqual(['1', '2', '0', '0', '172', '194', '40', '132', '32', '162', 'Ø6', '×4', '×1'].sort());
     const drawn = texts(platePicture(guard, stock, 2));
-    for (const text of ['892', '234', '40', lengthText(40 + 812 / 3), lengthText(40 + (2 * 812) / 3), '852', '32', '202', '×8', '×2']) expect(drawn).toContain(text);
+    for (const text of ['892', '234', '40', ...[1, 2].map((holes) => toldText(tell.mm(40 + (holes * 812) / 3))), '852', '32', '202', '×8', '×2']) expect(drawn).toContain(text);
   });
 
   it('tells holes of two diameters apart', () => {

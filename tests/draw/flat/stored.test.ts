@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { cutBarsPicture, markingPicture, patternPicture, sectionSeries } from '../../../src/draw/flat/index.ts';
-import { area, figure, line } from '../../../src/draw/flat/marks.ts';
-import { pens } from '../../../src/draw/flat/pens.ts';
-import { toPicture } from '../../../src/draw/flat/svg.ts';
+import { area, figure, line } from '../../../src/draw/kit/marks.ts';
+import { tell } from '../../../src/draw/kit/told.ts';
+import { pens } from '../../../src/draw/kit/pens.ts';
+import { toPicture } from '../../../src/draw/kit/svg.ts';
 import { outside, overlaps, pointsOutside, struckFigures } from './inspect.ts';
 import { patternFor } from './patterns.ts';
 
@@ -26,16 +27,16 @@ describe('the checks on pictures find a spoilt one', () => {
   const paper = { width: 40, height: 20 };
 
   it('two figures on each other', () => {
-    expect(overlaps(toPicture(paper, [figure('100', [20, 10], 4), figure('7', [21, 12], 4)]).labels)).toHaveLength(1);
+    expect(overlaps(toPicture(paper, [figure(tell.mm(100), [20, 10], 4), figure(tell.mm(7), [21, 12], 4)]).labels)).toHaveLength(1);
   });
 
   it('a figure and a line off the paper', () => {
-    expect(outside(toPicture(paper, [figure('100', [2, 10], 4)]))).toHaveLength(1);
-    expect(pointsOutside(toPicture(paper, [area('#000', [[1, 1], [50, 1], [1, 5]])]))).toHaveLength(1);
+    expect(outside(toPicture(paper, [figure(tell.mm(100), [2, 10], 4)]))).toHaveLength(1);
+    expect(pointsOutside(toPicture(paper, [area('ink', [[1, 1], [50, 1], [1, 5]])]))).toHaveLength(1);
   });
 
   it('a line through a figure', () => {
-    expect(struckFigures([figure('100', [20, 10], 4), line(pens.dimension, [0, 10], [40, 10])])).toHaveLength(1);
-    expect(struckFigures([figure('100', [20, 10], 4), line(pens.dimension, [0, 13], [40, 13])])).toHaveLength(0);
+    expect(struckFigures([figure(tell.mm(100), [20, 10], 4), line(pens.dimension, [0, 10], [40, 10])])).toHaveLength(1);
+    expect(struckFigures([figure(tell.mm(100), [20, 10], 4), line(pens.dimension, [0, 13], [40, 13])])).toHaveLength(0);
   });
 });

@@ -92,7 +92,7 @@ describe('marks on a post', () => {
       const view = viewOf(marks, 'post');
       const lines = linesOf(view.marks);
       const mark = lines.find(({ pen }) => pen.name === 'cut')?.points[0]?.[0] ?? NaN;
-      const sleeve = lines.filter(({ pen, closed }) => closed && pen.colour !== '#000').flatMap(({ points }) => points.map(([x]) => x));
+      const sleeve = lines.filter(({ pen, closed }) => closed && pen.colour !== 'ink').flatMap(({ points }) => points.map(([x]) => x));
       expect(edge === 'lower' ? Math.min(...sleeve) : Math.max(...sleeve)).toBeCloseTo(mark, 6);
     }
   });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Vec2, Vec3 } from '../../../src/model/index.ts';
 import type { Mark, View } from '../../../src/scene/index.ts';
 import { arrowHead, arrowsOnPaper, drawArrow, type Arrow } from '../../../src/draw/picture/arrows.ts';
-import { apart, pathLength } from '../../../src/draw/picture/flat.ts';
+import { apart, pathLength } from '../../../src/draw/kit/geometry.ts';
 import { planeOf, project } from '../../../src/draw/picture/plane.ts';
 
 const isometric: View = { towardsEye: [1, -1, 1], up: [0, 0, 1] };

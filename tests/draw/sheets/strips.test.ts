@@ -4,7 +4,7 @@ import { overlap } from '../../../src/draw/sheets/room.ts';
 import { segmentBoxes, segmentRegister, segmentView, type Segment } from '../../../src/draw/sheets/segments.ts';
 import { stripWidth, type Strip } from '../../../src/draw/sheets/strip.ts';
 import { stripsOf } from '../../../src/draw/sheets/strips.ts';
-import type { Mark } from '../../../src/draw/flat/marks.ts';
+import type { Mark } from '../../../src/draw/kit/marks.ts';
 import { placed, type Model } from '../../../src/model/index.ts';
 import { everySize, modelOf } from '../../support/items.ts';
 import { heldTogether } from '../../support/joinings.ts';

@@ -4,7 +4,7 @@ import { markingSheets, overlap, sheetRoom, sheetWhite } from '../../../src/draw
 import { laidOut } from '../../../src/draw/sheets/laid-out.ts';
 import { plateTemplate, type Template } from '../../../src/draw/sheets/templates.ts';
 import { tiled, type Tile } from '../../../src/draw/sheets/tiles.ts';
-import type { Mark } from '../../../src/draw/flat/marks.ts';
+import type { Mark } from '../../../src/draw/kit/marks.ts';
 import type { Vec2 } from '../../../src/model/index.ts';
 import type { Box } from '../../../src/draw/index.ts';
 import { everySize, modelOf } from '../../support/items.ts';

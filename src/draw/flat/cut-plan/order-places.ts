@@ -1,7 +1,8 @@
 import type { NumberedCut, PanelSheet } from '../../../cut/index.ts';
 import type { Vec2 } from '../../../model/index.ts';
-import { orderRadius } from '../marks.ts';
-import { onPaper, type View } from '../view.ts';
+import { orderRadius } from '../../kit/marks.ts';
+import { onPaper, type Fit } from '../../kit/fit.ts';
+import { tell } from '../../kit/told.ts';
 
 const EDGE = 0.25;
 /** Places along a cut that are tried for its numeral, as shares of its length. */
@@ -16,11 +17,11 @@ interface Style {
  * Where the numeral of each cut stands: beyond the panel's upper or right edge where the cut runs out there, else on
  * the cut itself, clear of letters and of the numerals before. mm of paper.
  */
-export function orderPlaces(cuts: readonly NumberedCut[], sheet: PanelSheet, view: View, { pastEdge, cap }: Style): readonly { readonly cut: NumberedCut; readonly at: Vec2 }[] {
+export function orderPlaces(cuts: readonly NumberedCut[], sheet: PanelSheet, view: Fit, { pastEdge, cap }: Style): readonly { readonly cut: NumberedCut; readonly at: Vec2 }[] {
   const taken: { readonly at: Vec2; readonly radius: number }[] = sheet.pieces.map(({ x, y, width, height }) =>
     ({ at: onPaper(view, [x + width / 2, y + height / 2]), radius: 2.2 }));
   return cuts.map((cut) => {
-    const radius = orderRadius(String(cut.number), cap);
+    const radius = orderRadius(tell.number(cut.number), cap);
     const places = [...beyond(cut, sheet, view, pastEdge + radius), ...TRIED.map((share) => along(cut, view, share))];
     const room = (at: Vec2): number => Math.min(Infinity, ...taken.map((each) => Math.hypot(each.at[0] - at[0], each.at[1] - at[1]) - each.radius - radius));
     const free = places.find((at) => room(at) > 0.2);
@@ -30,7 +31,7 @@ export function orderPlaces(cuts: readonly NumberedCut[], sheet: PanelSheet, vie
   });
 }
 
-function beyond({ axis, at, to }: NumberedCut, { length, width }: PanelSheet, view: View, away: number): readonly Vec2[] {
+function beyond({ axis, at, to }: NumberedCut, { length, width }: PanelSheet, view: Fit, away: number): readonly Vec2[] {
   if (axis === 'x' && to > width - EDGE) {
     const [x, y] = onPaper(view, [at, width]);
     return [[x, y - away]];
@@ -42,5 +43,5 @@ function beyond({ axis, at, to }: NumberedCut, { length, width }: PanelSheet, vi
   return [];
 }
 
-const along = ({ axis, at, from, to }: NumberedCut, view: View, share: number): Vec2 =>
+const along = ({ axis, at, from, to }: NumberedCut, view: Fit, share: number): Vec2 =>
   onPaper(view, axis === 'x' ? [at, from + (to - from) * share] : [from + (to - from) * share, at]);

@@ -1,14 +1,15 @@
 import { loosePieces, numberedCuts, type NumberedCut, type PanelSheet, type Rectangle } from '../../../cut/index.ts';
 import type { Vec2 } from '../../../model/index.ts';
 import type { DrawnPicture } from '../../types.ts';
-import { runningDimension, runningReach } from '../dimension.ts';
-import { capHeights, lengthText, textWidth } from '../lettering.ts';
-import { area, arrowhead, circle, figure, labelBoxes, line, orderRadius, outline, type Mark } from '../marks.ts';
-import { ink, panelTint, pens, white } from '../pens.ts';
-import { toPicture } from '../svg.ts';
-import { allOnPaper, boxOnPaper, fittingScale, onPaper, type View } from '../view.ts';
+import { runningDimension, runningReach } from '../../kit/dimension.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import { area, arrowhead, circle, figure, labelBoxes, line, orderRadius, outline, toldWidth, type Mark } from '../../kit/marks.ts';
+import { pens } from '../../kit/pens.ts';
+import { toPicture } from '../../kit/svg.ts';
+import { allOnPaper, boxOnPaper, fittingScale, onPaper, type Fit } from '../../kit/fit.ts';
 import { damageMarks, offCutMarks } from './damage.ts';
 import { orderPlaces } from './order-places.ts';
+import { tell } from '../../kit/told.ts';
 
 const cap = capHeights.step;
 const letterCap = 5;
@@ -57,7 +58,7 @@ function panelSheetMarks(sheet: PanelSheet): readonly Mark[] {
   const ring = (part: Rectangle): readonly Vec2[] => allOnPaper(view, [[part.x, part.y], [part.x + part.width, part.y], [part.x + part.width, part.y + part.height], [part.x, part.y + part.height]]);
   return [
     { mark: 'view', name: 'panel', scale: view.scale, marks: [
-      ...sheet.pieces.map((piece) => area(panelTint, ring(piece))),
+      ...sheet.pieces.map((piece) => area('panel', ring(piece))),
       ...sheet.offCuts.flatMap(({ region }) => offCutMarks(ring(region))),
       ...sheet.defects.flatMap((defect) => damageMarks(ring(defect))),
       outline(pens.cut, ring({ x: 0, y: 0, width: length, height: width })),
@@ -65,7 +66,7 @@ function panelSheetMarks(sheet: PanelSheet): readonly Mark[] {
       ...loosePieces(sheet.cuts).map((lies) => outline(pens.cut, ring(lies))),
     ] },
     ...letters(sheet, view),
-    ...orderPlaces(cuts, sheet, view, { pastEdge, cap: order }).map(({ cut, at }): Mark => ({ mark: 'order', text: String(cut.number), centre: at, cap: order, pen: { ...pens.edge, colour: ink } })),
+    ...orderPlaces(cuts, sheet, view, { pastEdge, cap: order }).map(({ cut, at }): Mark => ({ mark: 'order', told: tell.number(cut.number), centre: at, cap: order, pen: pens.edge })),
     ...corner(datum, box),
     ...stations(cuts, datum, sheet, view),
     ...(sheet.grain === null ? [] : grainArrow(sheet.grain, [box.x + box.width, box.y])),
@@ -76,17 +77,17 @@ function panelSheetMarks(sheet: PanelSheet): readonly Mark[] {
 const orderCap = (cuts: readonly NumberedCut[]): number => (cuts.length > 9 ? 2.6 : capHeights.order);
 
 /** Where the panel lies on the paper: as large as the column lets it, close to the top; `low` is its lower edge. */
-function panelView({ length, width, cuts }: PanelSheet): { readonly view: View; readonly low: number } {
-  const heights = [...numberedCuts(cuts).filter(({ axis }) => axis === 'y').map(({ at }) => at), ...loosePieces(cuts).flatMap(({ y, height }) => [y, y + height])].map(lengthText);
+function panelView({ length, width, cuts }: PanelSheet): { readonly view: Fit; readonly low: number } {
+  const heights = [...numberedCuts(cuts).filter(({ axis }) => axis === 'y').map(({ at }) => at), ...loosePieces(cuts).flatMap(({ y, height }) => [y, y + height])].map(tell.mm);
   const left = margin + (heights.length === 0 ? 0 : dimensionGap + runningReach(heights, cap));
-  const numerals = margin + pastEdge + 2 * orderRadius('10', capHeights.order);
+  const numerals = margin + pastEdge + 2 * orderRadius(tell.number(10), capHeights.order);
   const scale = fittingScale([length, width], [paperWidth - left - numerals, mostHeight]);
   const low = numerals + width * scale;
   return { view: { scale, origin: [left + (paperWidth - left - numerals - length * scale) / 2, low] }, low };
 }
 
 /** A cut as far as it runs; where it meets the panel's upper or right edge it runs out to its numeral. */
-function cutLine({ axis, at, from, to }: NumberedCut, view: View, { length, width }: PanelSheet): Mark {
+function cutLine({ axis, at, from, to }: NumberedCut, view: Fit, { length, width }: PanelSheet): Mark {
   const past = pastEdge / view.scale;
   return axis === 'x'
     ? line(pens.cut, onPaper(view, [at, from]), onPaper(view, [at, to > width - SAME ? to + past : to]))
@@ -94,11 +95,11 @@ function cutLine({ axis, at, from, to }: NumberedCut, view: View, { length, widt
 }
 
 /** The letter in the middle of each piece, smaller in a small one. */
-function letters({ pieces }: PanelSheet, view: View): readonly Mark[] {
+function letters({ pieces }: PanelSheet, view: Fit): readonly Mark[] {
   return pieces.map(({ x, y, width, height, letter }) => {
     const room = Math.min(width, height) * view.scale;
-    const size = Math.max(2.5, Math.min(letterCap, room * 0.5, (letterCap * width * view.scale * 0.8) / textWidth(letter, letterCap, 700)));
-    return figure(letter, onPaper(view, [x + width / 2, y + height / 2]), size, 700);
+    const size = Math.max(2.5, Math.min(letterCap, room * 0.5, (letterCap * width * view.scale * 0.8) / toldWidth(tell.letters(letter), letterCap, 700)));
+    return figure(tell.letters(letter), onPaper(view, [x + width / 2, y + height / 2]), size, 700);
   });
 }
 
@@ -110,11 +111,11 @@ function corner({ right, upper }: Datum, box: { readonly x: number; readonly y: 
     const angle = (index / 12) * (Math.PI / 2);
     return [at[0] + sx * 4.5 * Math.cos(angle), at[1] + sy * 4.5 * Math.sin(angle)];
   });
-  return [area(ink, [at, ...turn]), circle(at, 0.6, null, white)];
+  return [area('ink', [at, ...turn]), circle(at, 0.6, null, 'white')];
 }
 
 /** Every place of a cut, counted from the sound corner: those along the length below, those along the width on the left. */
-function stations(cuts: readonly NumberedCut[], { right, upper }: Datum, { length, width, cuts: cutPart }: PanelSheet, view: View): readonly Mark[] {
+function stations(cuts: readonly NumberedCut[], { right, upper }: Datum, { length, width, cuts: cutPart }: PanelSheet, view: Fit): readonly Mark[] {
   const box = boxOnPaper(view, { least: [0, 0], most: [length, width] });
   const bottom = box.y + box.height;
   const loose = loosePieces(cutPart);
@@ -126,11 +127,11 @@ function stations(cuts: readonly NumberedCut[], { right, upper }: Datum, { lengt
   return [
     ...(xs.length === 0 ? [] : runningDimension({
       axis: 'x', datum: right ? box.x + box.width : box.x, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, paperWidth - 0.5],
-      stations: xs.map((at) => ({ at: onPaper(view, [at, 0])[0], text: lengthText(right ? length - at : at) })),
+      stations: xs.map((at) => ({ at: onPaper(view, [at, 0])[0], told: tell.mm(right ? length - at : at) })),
     })),
     ...(ys.length === 0 ? [] : runningDimension({
       axis: 'y', datum: upper ? box.y : bottom, line: box.x - dimensionGap, feature: box.x, cap, bounds: [0.5, bottom + 2],
-      stations: ys.map((at) => ({ at: onPaper(view, [0, at])[1], text: lengthText(upper ? width - at : at) })),
+      stations: ys.map((at) => ({ at: onPaper(view, [0, at])[1], told: tell.mm(upper ? width - at : at) })),
     })),
   ];
 }

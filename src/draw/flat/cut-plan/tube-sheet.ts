@@ -1,13 +1,14 @@
 import type { TubeSheet } from '../../../cut/index.ts';
 import type { Vec2 } from '../../../model/index.ts';
 import type { DrawnPicture } from '../../types.ts';
-import { runningDimension } from '../dimension.ts';
-import { capHeights, lengthText } from '../lettering.ts';
-import { area, figure, labelBoxes, line, orderRadius, outline, type Mark } from '../marks.ts';
-import { ink, panelTint, pens } from '../pens.ts';
-import { toPicture } from '../svg.ts';
-import { fittingScale } from '../view.ts';
+import { runningDimension } from '../../kit/dimension.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import { area, figure, labelBoxes, line, orderRadius, outline, type Mark } from '../../kit/marks.ts';
+import { pens } from '../../kit/pens.ts';
+import { toPicture } from '../../kit/svg.ts';
+import { fittingScale } from '../../kit/fit.ts';
 import { damageMarks, offCutMarks } from './damage.ts';
+import { tell } from '../../kit/told.ts';
 
 const cap = capHeights.step;
 const letterCap = 5;
@@ -43,27 +44,27 @@ function tubeSheetMarks(sheet: TubeSheet): readonly Mark[] {
   const sawn = sheet.ends.filter((end) => end < sheet.usable - NO_CUT || sheet.usable < sheet.length);
   return [
     { mark: 'view', name: 'tube', scale, marks: [
-      area(panelTint, box(0, last)),
+      area('panel', box(0, last)),
       ...(last < sheet.usable - NO_CUT ? offCutMarks(box(last, sheet.usable)) : []),
       ...(sheet.usable < sheet.length ? damageMarks(box(sheet.usable, sheet.length)) : []),
       outline(pens.cut, box(0, sheet.length)),
       ...sawn.map((end) => line(pens.cut, [x(end), top - 2.5], [x(end), bottom + 2])),
     ] },
-    ...sheet.pieces.map((letter, index): Mark => figure(letter, [(x(sheet.ends[index - 1] ?? 0) + x(sheet.ends[index] ?? 0)) / 2, (top + bottom) / 2], letterCap, 700)),
+    ...sheet.pieces.map((letter, index): Mark => figure(tell.letters(letter), [(x(sheet.ends[index - 1] ?? 0) + x(sheet.ends[index] ?? 0)) / 2, (top + bottom) / 2], letterCap, 700)),
     ...orderMarks(sawn.map(x), top),
     ...runningDimension({
       axis: 'x', datum: margin, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, paperWidth - 0.5],
-      stations: sawn.map((end) => ({ at: x(end), text: lengthText(end) })),
+      stations: sawn.map((end) => ({ at: x(end), told: tell.mm(end) })),
     }),
   ];
 }
 
 /** A ringed numeral over each cut; where cuts are close together every other one stands higher. */
 function orderMarks(places: readonly number[], top: number): readonly Mark[] {
-  const radius = orderRadius('10', capHeights.order);
+  const radius = orderRadius(tell.number(10), capHeights.order);
   const raised = places.reduce<readonly boolean[]>((rows, place, index) =>
     [...rows, place - (places[index - 1] ?? -Infinity) < 2 * radius + 0.5 && rows[index - 1] !== true], []);
   return places.map((place, index): Mark => ({
-    mark: 'order', text: String(index + 1), centre: [place, top - 2.5 - radius * (raised[index] === true ? 3.1 : 1)], cap: capHeights.order, pen: { ...pens.edge, colour: ink },
+    mark: 'order', told: tell.number(index + 1), centre: [place, top - 2.5 - radius * (raised[index] === true ? 3.1 : 1)], cap: capHeights.order, pen: pens.edge,
   }));
 }

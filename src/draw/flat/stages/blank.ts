@@ -1,11 +1,12 @@
 import type { FlatPattern, Vec2 } from '../../../model/index.ts';
-import { runningDimension, runningReach } from '../dimension.ts';
-import { capHeights, lengthText } from '../lettering.ts';
-import type { Mark } from '../marks.ts';
+import { runningDimension, runningReach, type Station } from '../../kit/dimension.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import type { Mark } from '../../kit/marks.ts';
 import { onStock, orderRoom, stockCuts, stockMarks } from '../on-stock.ts';
-import type { Paper } from '../svg.ts';
-import { boxOnPaper, fitView, onPaper, type View } from '../view.ts';
+import type { Paper } from '../../kit/svg.ts';
+import { boxOnPaper, fitToScale, onPaper, type Fit } from '../../kit/fit.ts';
 import { mainBox } from './layout.ts';
+import { tell } from '../../kit/told.ts';
 
 const cap = capHeights.step;
 const dimensionGap = 6;
@@ -13,10 +14,10 @@ const dimensionGap = 6;
 /** The blank's two cuts on the stock panel, measured from its lower left corner, and how large that is; what is left over is hatched. */
 export function blankStage(pattern: FlatPattern, stock: Vec2, paper: Paper): readonly Mark[] {
   const blank = onStock('blank', pattern.blank, stock);
-  const reach = runningReach([blank, stock].map((each) => lengthText(each[1])), cap);
+  const reach = runningReach([blank, stock].map((each) => tell.mm(each[1])), cap);
   const extent = { least: [0, 0], most: stock } as const;
-  const view = fitView(extent, mainBox(paper, 0, {
-    left: dimensionGap + reach, right: orderRoom, top: orderRoom, bottom: dimensionGap + runningReach(['0'], cap),
+  const view = fitToScale(extent, mainBox(paper, 0, {
+    left: dimensionGap + reach, right: orderRoom, top: orderRoom, bottom: dimensionGap + runningReach([tell.mm(0)], cap),
   }));
   const box = boxOnPaper(view, extent);
   return [
@@ -34,7 +35,7 @@ export function blankStage(pattern: FlatPattern, stock: Vec2, paper: Paper): rea
 }
 
 /** Where the cut runs, and where the stock ends, unless that is where it is cut. */
-function stationsOf(view: View, blank: Vec2, stock: Vec2, side: 0 | 1): readonly { readonly at: number; readonly text: string }[] {
+function stationsOf(view: Fit, blank: Vec2, stock: Vec2, side: 0 | 1): readonly Station[] {
   const lengths = stock[side] - blank[side] > 0.5 ? [blank, stock] : [blank];
-  return lengths.map((each) => ({ at: onPaper(view, each)[side], text: lengthText(each[side]) }));
+  return lengths.map((each) => ({ at: onPaper(view, each)[side], told: tell.mm(each[side]) }));
 }

@@ -1,16 +1,17 @@
 import type { FlatPattern, Vec2 } from '../../../model/index.ts';
-import { capHeights } from '../lettering.ts';
-import type { Mark } from '../marks.ts';
-import { area, arrowhead, figure, line, orderRadius, outline } from '../marks.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import type { Mark } from '../../kit/marks.ts';
+import { area, arrowhead, figure, line, orderRadius, outline } from '../../kit/marks.ts';
 import { acrossFlap, creaseMarks, halfCutMarks, holeMarks, insideLineMarks, onFlap, outlineMarks, sidesInOrder } from '../panel-lines.ts';
-import { coreTint, earlier, pens } from '../pens.ts';
+import { earlier, pens } from '../../kit/pens.ts';
 import type { Strip } from '../strip.ts';
 import { stripMarks, stripSource, stripWidth, stripY } from '../strip.ts';
-import type { Paper } from '../svg.ts';
-import type { View } from '../view.ts';
-import { onPaper } from '../view.ts';
+import type { Paper } from '../../kit/svg.ts';
+import type { Fit } from '../../kit/fit.ts';
+import { onPaper } from '../../kit/fit.ts';
 import { wholeMarks } from '../whole.ts';
 import { noRoom, stripCount, wholeAndStrip } from './layout.ts';
+import { tell } from '../../kit/told.ts';
 
 const insideShown = 20;
 /** Paper between the strip and the section beside it, and for the pressing arrows. */
@@ -40,19 +41,19 @@ export function creaseStage(pattern: FlatPattern, paper: Paper): readonly Mark[]
 }
 
 /** A ringed numeral on the panel beside each flap: shorter sides first, a side before its opposite. */
-export function sideOrder(pattern: FlatPattern, view: View): readonly Mark[] {
-  const radius = orderRadius('1', capHeights.order);
+export function sideOrder(pattern: FlatPattern, view: Fit): readonly Mark[] {
+  const radius = orderRadius(tell.number(1), capHeights.order);
   const room = Math.min(...pattern.inside) * view.scale - radius - 0.4;
   const inwards = Math.min(capHeights.order + 2.5, room) / view.scale;
   return sidesInOrder(pattern).map((side, index): Mark => ({
-    mark: 'order', text: String(index + 1), centre: onPaper(view, onFlap(pattern, side, 0, -inwards)), cap: capHeights.order, pen: pens.edge,
+    mark: 'order', told: tell.number(index + 1), centre: onPaper(view, onFlap(pattern, side, 0, -inwards)), cap: capHeights.order, pen: pens.edge,
   }));
 }
 
 /** 1, 2, 3 … beside the strip's creases, from the inside line outwards. */
 function creaseNumbers(strip: Strip): readonly Mark[] {
   const x = strip.frame.x + strip.frame.width + numeralColumn / 2;
-  return strip.flap.creases.map((at, index) => figure(String(index + 1), [x, stripY(strip, at)], capHeights.step, 700));
+  return strip.flap.creases.map((at, index) => figure(tell.number(index + 1), [x, stripY(strip, at)], capHeights.step, 700));
 }
 
 /** The panel's section along the strip, inner face towards the numerals, dented where each crease is pressed. */
@@ -68,7 +69,7 @@ function pressedSection({ thickness }: FlatPattern, strip: Strip): readonly Mark
     [face, y(flap.edge)], [face + deep, y(flap.edge)], [face + deep, y(start)],
   ];
   return [
-    area(coreTint, ring),
+    area('core', ring),
     outline(pens.cut, ring),
     ...flap.creases.flatMap((at) => [
       line(pens.motion, [face + dent - arrowLength + 1, y(at)], [face + dent - 2, y(at)]),

@@ -1,12 +1,13 @@
 import type { FlatPattern } from '../../../model/index.ts';
-import { capHeights, lengthText } from '../lettering.ts';
-import type { Mark } from '../marks.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import type { Mark } from '../../kit/marks.ts';
 import { acrossBlank, blankMarks, creaseMarks, flapOn, halfCutMarks, insideMarks } from '../panel-lines.ts';
-import { earlier, pens } from '../pens.ts';
+import { earlier, pens } from '../../kit/pens.ts';
 import { stripDimensions, stripMarks, stripSource, stripSpan } from '../strip.ts';
-import type { Paper } from '../svg.ts';
+import type { Paper } from '../../kit/svg.ts';
 import { wholeMarks } from '../whole.ts';
 import { noRoom, stripCount, wholeAndStrip } from './layout.ts';
+import { tell } from '../../kit/told.ts';
 
 const cap = capHeights.step;
 /** Panel shown inside the inside line, mm. */
@@ -18,7 +19,7 @@ const takenAt = 0.9;
 export function creasesStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
   const flap = flapOn(pattern, 'back');
   const places = [...flap.creases, flap.halfCut];
-  const { whole, strip } = wholeAndStrip(pattern, paper, stripSpan(places.map(lengthText), cap), -insideShown, noRoom);
+  const { whole, strip } = wholeAndStrip(pattern, paper, stripSpan(places.map(tell.mm), cap), -insideShown, noRoom);
   return [
     wholeMarks(pattern, whole, false, [
       ...blankMarks(pattern, whole.view, earlier(pens.cut)),

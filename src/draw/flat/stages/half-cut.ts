@@ -1,19 +1,20 @@
 import type { FlatPattern, Vec2 } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
-import { linearDimension } from '../dimension.ts';
+import { linearDimension } from '../../kit/dimension.ts';
 import { halfCutSection, sectionMarks } from '../glyphs.ts';
 import { glyphView } from '../legend.ts';
-import { capHeights, lengthText, textWidth } from '../lettering.ts';
-import type { Mark } from '../marks.ts';
-import { arrowhead, line, outline } from '../marks.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import type { Mark } from '../../kit/marks.ts';
+import { area, arrowhead, line, outline, toldWidth } from '../../kit/marks.ts';
 import { acrossFlap, creaseMarks, flapOn, halfCutMarks, holeMarks, insideLineMarks, outlineMarks } from '../panel-lines.ts';
-import { earlier, pens } from '../pens.ts';
-import type { Paper } from '../svg.ts';
-import type { View } from '../view.ts';
-import { fitView, onPaper } from '../view.ts';
+import { earlier, pens } from '../../kit/pens.ts';
+import type { Paper } from '../../kit/svg.ts';
+import type { Fit } from '../../kit/fit.ts';
+import { fitToScale, onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, mainBox, noRoom } from './layout.ts';
 import { sideOrder } from './crease.ts';
+import { tell } from '../../kit/told.ts';
 
 const column = 60;
 const cap = capHeights.step;
@@ -40,7 +41,7 @@ export function halfCutStage(pattern: FlatPattern, paper: Paper): readonly Mark[
 
 /** Room for an upright figure between a feature and its dimension line. */
 function upright(length: number): number {
-  return textWidth(lengthText(length), cap, 400) + 2;
+  return toldWidth(tell.mm(length), cap, 400) + 2;
 }
 
 /** The knife in the panel with the depth of the cut and what is left below it. */
@@ -49,7 +50,7 @@ function knifeInPanel(pattern: FlatPattern, box: Box): readonly Mark[] {
   const dimensions = 12;
   const knifeRoom = 16;
   const reach = thickness * 0.65;
-  const view = fitView({ least: [-reach, -thickness], most: [reach, 0] }, {
+  const view = fitToScale({ least: [-reach, -thickness], most: [reach, 0] }, {
     x: box.x + dimensions, y: box.y + knifeRoom, width: box.width - 2 * dimensions, height: box.height - knifeRoom - 2,
   }, true);
   const deep = thickness - skin;
@@ -59,13 +60,13 @@ function knifeInPanel(pattern: FlatPattern, box: Box): readonly Mark[] {
   return [
     { mark: 'view', name: 'half-cut', scale: view.scale, marks: [...sectionMarks(view, [[-reach, -thickness], [reach, -thickness], [reach, 0], [-reach, 0]]), ...skins(view, reach, pattern)] },
     ...knife(slit, top),
-    ...linearDimension({ axis: 'y', text: lengthText(deep), ends: [slit[1], top], line: left - 4, feature: left, cap, upright: true }),
+    ...linearDimension({ axis: 'y', told: tell.mm(deep), ends: [slit[1], top], line: left - 4, feature: left, cap, upright: true }),
     line(pens.dimension, [left - 5, slit[1]], slit),
-    ...linearDimension({ axis: 'y', text: lengthText(thickness), ends: [bottom, top], line: right + 3 + upright(thickness), feature: right, cap, upright: true }),
+    ...linearDimension({ axis: 'y', told: tell.mm(thickness), ends: [bottom, top], line: right + 3 + upright(thickness), feature: right, cap, upright: true }),
   ];
 }
 
-function skins(view: View, reach: number, { thickness, skin }: FlatPattern): readonly Mark[] {
+function skins(view: Fit, reach: number, { thickness, skin }: FlatPattern): readonly Mark[] {
   return [-skin, skin - thickness].map((y) => line(pens.edge, onPaper(view, [-reach, y]), onPaper(view, [reach, y])));
 }
 
@@ -74,7 +75,7 @@ function knife([x, y]: Vec2, top: number): readonly Mark[] {
   const wide = 2.2;
   const up = top - 12;
   return [
-    { mark: 'area', fill: '#fff', rings: [[[x, y], [x + wide, y - 3], [x + wide, up], [x, up]]] },
+    area('white', [[x, y], [x + wide, y - 3], [x + wide, up], [x, up]]),
     outline(pens.cut, [[x, y], [x + wide, y - 3], [x + wide, up], [x, up]]),
     line(pens.motion, [x - 4, up], [x - 4, top - 4]),
     arrowhead([x - 4, top - 1.5], [0, 1], 3.5),

@@ -1,18 +1,19 @@
 import type { FlatPattern } from '../../../model/index.ts';
-import { runningDimension, runningReach } from '../dimension.ts';
-import { capHeights, lengthText } from '../lettering.ts';
-import type { Mark } from '../marks.ts';
-import { circle } from '../marks.ts';
+import { runningDimension, runningReach } from '../../kit/dimension.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import type { Mark } from '../../kit/marks.ts';
+import { circle } from '../../kit/marks.ts';
 import { acrossBlank, baseHoles, corners, flapOn, holeMarks, notchHole, notchSides, panelLine, runsAlongX, snips } from '../panel-lines.ts';
 import { holeCounts } from '../pattern-details.ts';
-import { earlier, pens } from '../pens.ts';
+import { earlier, pens } from '../../kit/pens.ts';
 import { stripDimensions, stripHoles, stripMarks, stripSource, stripSpan } from '../strip.ts';
-import type { Paper } from '../svg.ts';
-import { onPaper } from '../view.ts';
+import type { Paper } from '../../kit/svg.ts';
+import { onPaper } from '../../kit/fit.ts';
 import type { Whole } from '../whole.ts';
 import { wholeMarks } from '../whole.ts';
 import { margin, noRoom, stripCount, wholeAndStrip } from './layout.ts';
 import { drawnBefore } from './notches.ts';
+import { tell } from '../../kit/told.ts';
 
 const cap = capHeights.step;
 const dimensionGap = 5;
@@ -23,14 +24,14 @@ const insideShown = 18;
 export function holesStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
   const flap = flapOn(pattern, 'back');
   const base = baseHoles(pattern);
-  const texts = [flap.pinLine, base].map((at) => lengthText(flap.edge - at));
-  const alongX = alongTexts(pattern, 0);
-  const alongY = alongTexts(pattern, 1);
+  const depths = [flap.pinLine, base].map((at) => tell.mm(flap.edge - at));
+  const alongX = alongPlaces(pattern, 0);
+  const alongY = alongPlaces(pattern, 1);
   const legend = 2 * cap + 5;
-  const { whole, strip } = wholeAndStrip(pattern, paper, stripSpan(texts, cap), base - insideShown, {
+  const { whole, strip } = wholeAndStrip(pattern, paper, stripSpan(depths, cap), base - insideShown, {
     ...noRoom,
-    left: dimensionGap + runningReach(alongY.map(lengthText), cap),
-    bottom: dimensionGap + runningReach(alongX.map(lengthText), cap) + legend,
+    left: dimensionGap + runningReach(alongY.map(tell.mm), cap),
+    bottom: dimensionGap + runningReach(alongX.map(tell.mm), cap) + legend,
   });
   return [
     wholeMarks(pattern, whole, false, [
@@ -49,7 +50,7 @@ export function holesStage(pattern: FlatPattern, paper: Paper): readonly Mark[] 
 }
 
 /** Distances of punch places from the blank's left (0) or lower (1) edge: pins of the sides that run that way, and notch corners. */
-function alongTexts(pattern: FlatPattern, axis: 0 | 1): readonly number[] {
+function alongPlaces(pattern: FlatPattern, axis: 0 | 1): readonly number[] {
   const half = pattern.blank[axis] / 2;
   const pins = pattern.flaps.filter((flap) => runsAlongX(flap.side) === (axis === 0)).flatMap((flap) => flap.pins);
   const notches = corners.map((corner) => notchHole(pattern, corner)[axis]);
@@ -64,11 +65,11 @@ function alongDimensions(pattern: FlatPattern, { view, blank }: Whole, alongX: r
   return [
     ...runningDimension({
       axis: 'x', datum: x(0), line: blank.y + blank.height + dimensionGap, feature: blank.y + blank.height, cap,
-      stations: alongX.map((at) => ({ at: x(at), text: lengthText(at) })),
+      stations: alongX.map((at) => ({ at: x(at), told: tell.mm(at) })),
     }),
     ...runningDimension({
       axis: 'y', datum: y(0), line: blank.x - dimensionGap, feature: blank.x, cap,
-      stations: alongY.map((at) => ({ at: y(at), text: lengthText(at) })),
+      stations: alongY.map((at) => ({ at: y(at), told: tell.mm(at) })),
     }),
   ];
 }

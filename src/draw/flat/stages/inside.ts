@@ -1,13 +1,14 @@
 import type { FlatPattern } from '../../../model/index.ts';
-import { runningDimension, runningReach } from '../dimension.ts';
-import { capHeights, lengthText } from '../lettering.ts';
-import type { Mark } from '../marks.ts';
+import { runningDimension, runningReach } from '../../kit/dimension.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import type { Mark } from '../../kit/marks.ts';
 import { blankMarks, flapOn, insideMarks } from '../panel-lines.ts';
-import { earlier, pens } from '../pens.ts';
-import type { Paper } from '../svg.ts';
-import { onPaper } from '../view.ts';
+import { earlier, pens } from '../../kit/pens.ts';
+import type { Paper } from '../../kit/svg.ts';
+import { onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { mainBox, noRoom } from './layout.ts';
+import { tell } from '../../kit/told.ts';
 
 const cap = capHeights.step;
 const dimensionGap = 6;
@@ -19,8 +20,8 @@ export function insideStage(pattern: FlatPattern, paper: Paper): readonly Mark[]
   const upwards = [flapOn(pattern, 'front').edge, depth - flapOn(pattern, 'back').edge];
   const room = {
     ...noRoom,
-    left: dimensionGap + runningReach(upwards.map(lengthText), cap),
-    bottom: dimensionGap + runningReach(['0'], cap),
+    left: dimensionGap + runningReach(upwards.map(tell.mm), cap),
+    bottom: dimensionGap + runningReach([tell.mm(0)], cap),
   };
   const whole = placeWhole(pattern, mainBox(paper, 0, room));
   const { view, blank } = whole;
@@ -33,11 +34,11 @@ export function insideStage(pattern: FlatPattern, paper: Paper): readonly Mark[]
     ]),
     ...runningDimension({
       axis: 'x', datum: x(0), line: blank.y + blank.height + dimensionGap, feature: blank.y + blank.height, cap,
-      stations: across.map((at) => ({ at: x(at), text: lengthText(at), feature: y(upwards[0] ?? 0) })),
+      stations: across.map((at) => ({ at: x(at), told: tell.mm(at), feature: y(upwards[0] ?? 0) })),
     }),
     ...runningDimension({
       axis: 'y', datum: y(0), line: blank.x - dimensionGap, feature: blank.x, cap,
-      stations: upwards.map((at) => ({ at: y(at), text: lengthText(at), feature: x(across[0] ?? 0) })),
+      stations: upwards.map((at) => ({ at: y(at), told: tell.mm(at), feature: x(across[0] ?? 0) })),
     }),
   ];
 }

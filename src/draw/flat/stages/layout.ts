@@ -1,14 +1,15 @@
 import type { FlatPattern } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
-import { capHeights } from '../lettering.ts';
-import type { Mark } from '../marks.ts';
-import { figure } from '../marks.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import type { Mark } from '../../kit/marks.ts';
+import { figure } from '../../kit/marks.ts';
 import { flapOn } from '../panel-lines.ts';
 import type { Strip } from '../strip.ts';
 import { placeStrip } from '../strip.ts';
-import type { Paper } from '../svg.ts';
+import type { Paper } from '../../kit/svg.ts';
 import type { Whole } from '../whole.ts';
 import { placeWhole } from '../whole.ts';
+import { tell } from '../../kit/told.ts';
 
 /** White kept at the paper's edge, and between neighbours, in mm. */
 export const margin = 1.5;
@@ -55,10 +56,8 @@ export function wholeAndStrip(pattern: FlatPattern, paper: Paper, span: number, 
 
 /** How often the same is done, as ×n: bold, centred on a point. */
 export function countMark(count: number, x: number, y: number): Mark {
-  return figure(countText(count), [x, y], capHeights.count, 700);
+  return figure(tell.times(count), [x, y], capHeights.count, 700);
 }
-
-const countText = (count: number): string => `×${count}`;
 
 /** The count under a strip. */
 export function stripCount(strip: Strip, count: number): Mark {

@@ -1,16 +1,20 @@
 import type { FlatPattern, Vec2 } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
-import { boxWindow, clipMarks, hatching } from '../clip.ts';
-import { capHeights } from '../lettering.ts';
-import type { Mark } from '../marks.ts';
-import { area, arrowhead, circle, line, outline } from '../marks.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import type { Mark } from '../../kit/marks.ts';
+import { area, arrowhead, circle, line, outline } from '../../kit/marks.ts';
 import { acrossFlap, corners, creaseMarks, detailCorner, halfCutMarks, holeMarks, insideLineMarks, notchHole, notchInner, notchRing, notchSides, outlineMarks, snips } from '../panel-lines.ts';
-import { coreTint, earlier, panelTint, pens, white } from '../pens.ts';
-import type { Paper } from '../svg.ts';
-import type { View } from '../view.ts';
-import { allOnPaper, fitView, onPaper } from '../view.ts';
+import { earlier, pens } from '../../kit/pens.ts';
+import type { Paper } from '../../kit/svg.ts';
+import type { Fit } from '../../kit/fit.ts';
+import { allOnPaper, fitToScale, onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, gap, mainBox, noRoom } from './layout.ts';
+import { tell } from '../../kit/told.ts';
+import { boxWindow } from '../../kit/clip.ts';
+import { clipMarks } from '../../kit/clip-marks.ts';
+import { hatching } from '../../kit/hatching.ts';
+import { cornersOf } from '../../kit/geometry.ts';
 
 const column = 62;
 /** How far the waste is moved away from its place, mm of paper. */
@@ -35,7 +39,7 @@ export function notchesCutStage(pattern: FlatPattern, paper: Paper): readonly Ma
     ]),
     ...source(whole.view, corner, frame),
     { mark: 'view', name: 'corner', scale: corner.scale, marks: clipMarks(cornerMarks(pattern, corner), boxWindow(frame)) },
-    outline(pens.ring, boxWindow(frame)),
+    outline(pens.ring, cornersOf(frame)),
     ...paths(pattern, corner),
     countMark(corners.length, frame.x + frame.width / 2, frame.y + frame.height + 3 + capHeights.count / 2),
   ];
@@ -47,21 +51,21 @@ function cornerFrame(box: Box): Box {
 }
 
 /** Upper right corner of the blank from a little inside the notch to a little past the blank's corner. */
-function cornerView(pattern: FlatPattern, frame: Box): View {
+function cornerView(pattern: FlatPattern, frame: Box): Fit {
   const [x, y] = notchInner(pattern, detailCorner);
   const inside = pattern.notch[0] * 0.24;
   const outside = pattern.notch[0] * 0.08;
-  return fitView({
+  return fitToScale({
     least: [x - inside, y - inside],
     most: [pattern.blank[0] / 2 + outside, pattern.blank[1] / 2 + outside],
   }, frame);
 }
 
-function wasteMarks(pattern: FlatPattern, view: View, corner: Vec2): readonly Mark[] {
+function wasteMarks(pattern: FlatPattern, view: Fit, corner: Vec2): readonly Mark[] {
   const ring = allOnPaper(view, notchRing(pattern, corner, 6))
     .map(([x, y]): Vec2 => [x + corner[0] * apart, y - corner[1] * apart]);
   return [
-    area(coreTint, ring),
+    area('core', ring),
     ...hatching(ring, hatchPitch).map(([from, to]) => line(earlier(pens.edge), from, to)),
     outline(pens.cut, ring),
   ];
@@ -77,64 +81,64 @@ function snipRings(pattern: FlatPattern, corner: Vec2): readonly (readonly Vec2[
 }
 
 /** The uncut corner: waste hatched, cut lines thick, the punched hole in the notch's inner corner. */
-function cornerMarks(pattern: FlatPattern, view: View): readonly Mark[] {
+function cornerMarks(pattern: FlatPattern, view: Fit): readonly Mark[] {
   const blank: Vec2 = [pattern.blank[0] / 2, pattern.blank[1] / 2];
   const ground = allOnPaper(view, [[-blank[0], -blank[1]], [blank[0], -blank[1]], blank, [-blank[0], blank[1]]]);
   const waste = [notchRing(pattern, detailCorner, 12), ...snipRings(pattern, detailCorner)].map((ring) => allOnPaper(view, ring));
   return [
-    area(panelTint, ground),
+    area('panel', ground),
     ...creaseMarks(pattern, view, earlier(pens.crease), acrossFlap),
     ...halfCutMarks(pattern, view, earlier(pens.halfCut), acrossFlap),
     ...insideLineMarks(pattern, view, earlier(pens.inside)),
     ...waste.flatMap((ring) => [
-      area(coreTint, ring),
+      area('core', ring),
       ...hatching(ring, hatchPitch).map(([from, to]) => line(earlier(pens.edge), from, to)),
     ]),
     outline(earlier(pens.cut), ground),
     ...[...notchSides(pattern, detailCorner), ...snips(pattern, detailCorner)].map(([from, to]) => line(pens.cut, ...allOnPaper(view, [from, to]))),
-    circle(onPaper(view, notchHole(pattern, detailCorner)), pattern.notchRadius * view.scale, pens.cut, white),
+    circle(onPaper(view, notchHole(pattern, detailCorner)), pattern.notchRadius * view.scale, pens.cut, 'white'),
   ];
 }
 
 /** The knife's ways: from the round hole out to both edges, then the snips; numbered in order. */
-function paths(pattern: FlatPattern, view: View): readonly Mark[] {
+function paths(pattern: FlatPattern, view: Fit): readonly Mark[] {
   const [alongX, alongY] = notchSides(pattern, detailCorner);
   const [snipX, snipY] = snips(pattern, detailCorner);
   const off = 4.6;
   return [
-    ...path('1', onPaper(view, alongX[0]), onPaper(view, alongX[1]), [0, -off]),
-    ...path('2', onPaper(view, alongY[0]), onPaper(view, alongY[1]), [off, 0]),
-    ...snipPath('3', onPaper(view, snipX[0]), onPaper(view, snipX[1]), [-1, 1]),
-    ...snipPath('4', onPaper(view, snipY[0]), onPaper(view, snipY[1]), [-1, 1]),
+    ...path(1, onPaper(view, alongX[0]), onPaper(view, alongX[1]), [0, -off]),
+    ...path(2, onPaper(view, alongY[0]), onPaper(view, alongY[1]), [off, 0]),
+    ...snipPath(3, onPaper(view, snipX[0]), onPaper(view, snipX[1]), [-1, 1]),
+    ...snipPath(4, onPaper(view, snipY[0]), onPaper(view, snipY[1]), [-1, 1]),
   ];
 }
 
 /** An arrow beside a cut, on its waste side, with its number in the middle. */
-function path(text: string, from: Vec2, to: Vec2, beside: Vec2): readonly Mark[] {
+function path(number: number, from: Vec2, to: Vec2, beside: Vec2): readonly Mark[] {
   const at = (share: number): Vec2 => [from[0] + (to[0] - from[0]) * share + beside[0], from[1] + (to[1] - from[1]) * share + beside[1]];
   return [
     line(pens.motion, at(0.2), at(0.66)),
     arrowhead(at(0.7), [to[0] - from[0], to[1] - from[1]], 4),
-    order(text, at(0.4)),
+    order(number, at(0.4)),
   ];
 }
 
 /** A snip is short: its number stands inside the panel with a leader to the cut; an arrow's head would hide it. */
-function snipPath(text: string, from: Vec2, to: Vec2, way: Vec2): readonly Mark[] {
+function snipPath(number: number, from: Vec2, to: Vec2, way: Vec2): readonly Mark[] {
   const middle: Vec2 = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
   const far = 9;
   const centre: Vec2 = [middle[0] + way[0] * far * 0.75, middle[1] + way[1] * far * 0.75];
-  return [line(pens.dimension, centre, middle), order(text, centre)];
+  return [line(pens.dimension, centre, middle), order(number, centre)];
 }
 
-function order(text: string, centre: Vec2): Mark {
-  return { mark: 'order', text, centre, cap: capHeights.order, pen: pens.edge };
+function order(number: number, centre: Vec2): Mark {
+  return { mark: 'order', told: tell.number(number), centre, cap: capHeights.order, pen: pens.edge };
 }
 
 /** The frame's place on the whole view and a leader to it. */
-function source(whole: View, corner: View, frame: Box): readonly Mark[] {
+function source(whole: Fit, corner: Fit, frame: Box): readonly Mark[] {
   const model = (x: number, y: number): Vec2 => [(x - corner.origin[0]) / corner.scale, -(y - corner.origin[1]) / corner.scale];
-  const points = boxWindow(frame).map(([x, y]) => onPaper(whole, model(x, y)));
+  const points = cornersOf(frame).map(([x, y]) => onPaper(whole, model(x, y)));
   const right = Math.max(...points.map(([x]) => x)) + apart;
   const top = Math.min(...points.map(([, y]) => y)) - apart;
   const left = Math.min(...points.map(([x]) => x));

@@ -1,19 +1,20 @@
 import type { FlatPattern, Vec2 } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
-import { linearDimension } from '../dimension.ts';
-import { capHeights, lengthText } from '../lettering.ts';
-import type { Mark } from '../marks.ts';
-import { area, outline } from '../marks.ts';
+import { linearDimension } from '../../kit/dimension.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import type { Mark } from '../../kit/marks.ts';
+import { area, outline } from '../../kit/marks.ts';
 import type { Reach } from '../panel-lines.ts';
 import { acrossBlank, blankMarks, corners, creaseMarks, detailCorner, halfCutMarks, insideMarks, notchSides, panelLine, snips } from '../panel-lines.ts';
-import { earlier, panelTint, pens } from '../pens.ts';
+import { earlier, pens } from '../../kit/pens.ts';
 import type { RingDetail } from '../ring.ts';
 import { ringMarks, ringView } from '../ring.ts';
-import type { Paper } from '../svg.ts';
-import type { View } from '../view.ts';
-import { allOnPaper, onPaper } from '../view.ts';
+import type { Paper } from '../../kit/svg.ts';
+import type { Fit } from '../../kit/fit.ts';
+import { allOnPaper, onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, mainBox, noRoom, oneRow } from './layout.ts';
+import { tell } from '../../kit/told.ts';
 
 const cap = capHeights.step;
 const column = 44;
@@ -38,7 +39,7 @@ export function notchesStage(pattern: FlatPattern, paper: Paper): readonly Mark[
 }
 
 /** The blank with what has been marked on it so far. */
-export function drawnBefore(pattern: FlatPattern, view: View, reach: Reach): readonly Mark[] {
+export function drawnBefore(pattern: FlatPattern, view: Fit, reach: Reach): readonly Mark[] {
   return [
     ...blankMarks(pattern, view, earlier(pens.cut)),
     ...insideMarks(pattern, view, earlier(pens.inside)),
@@ -47,24 +48,24 @@ export function drawnBefore(pattern: FlatPattern, view: View, reach: Reach): rea
   ];
 }
 
-function notchAndSnips(pattern: FlatPattern, view: View, corner: Vec2): readonly Mark[] {
+function notchAndSnips(pattern: FlatPattern, view: Fit, corner: Vec2): readonly Mark[] {
   return [...notchSides(pattern, corner), ...snips(pattern, corner)].map((ends) => panelLine(view, pens.cut, ends));
 }
 
 /** What the ring shows: the blank's edge, the marks of the corner and the half-cut of the tab. */
-function cornerMarks(pattern: FlatPattern, view: View): readonly Mark[] {
+function cornerMarks(pattern: FlatPattern, view: Fit): readonly Mark[] {
   const [x, y] = [pattern.blank[0] / 2, pattern.blank[1] / 2];
   const edge = allOnPaper(view, [[-x, -y], [x, -y], [x, y], [-x, y]]);
-  return [area(panelTint, edge), outline(earlier(pens.cut), edge), ...notchAndSnips(pattern, view, detailCorner)];
+  return [area('panel', edge), outline(earlier(pens.cut), edge), ...notchAndSnips(pattern, view, detailCorner)];
 }
 
 /** The notch's sides: one measured above the upper right corner of the blank, one beside the upper left corner. */
-function notchDimensions(pattern: FlatPattern, view: View, blank: Box): readonly Mark[] {
+function notchDimensions(pattern: FlatPattern, view: Fit, blank: Box): readonly Mark[] {
   const [x] = onPaper(view, [pattern.blank[0] / 2 - pattern.notch[0], 0]);
   const y = onPaper(view, [0, pattern.blank[1] / 2 - pattern.notch[1]])[1];
   return [
-    ...linearDimension({ axis: 'x', text: lengthText(pattern.notch[0]), ends: [x, blank.x + blank.width], line: blank.y - dimensionGap, feature: blank.y, cap }),
-    ...linearDimension({ axis: 'y', text: lengthText(pattern.notch[1]), ends: [y, blank.y], line: blank.x - dimensionGap, feature: blank.x, cap }),
+    ...linearDimension({ axis: 'x', told: tell.mm(pattern.notch[0]), ends: [x, blank.x + blank.width], line: blank.y - dimensionGap, feature: blank.y, cap }),
+    ...linearDimension({ axis: 'y', told: tell.mm(pattern.notch[1]), ends: [y, blank.y], line: blank.x - dimensionGap, feature: blank.x, cap }),
   ];
 }
 
@@ -88,9 +89,9 @@ function snipDimensions(pattern: FlatPattern, detail: RingDetail): readonly Mark
   const [start, end] = snips(pattern, detailCorner)[0];
   const high = onPaper(view, start);
   const low = onPaper(view, end);
-  const text = lengthText(Math.abs(end[0] - start[0]));
+  const told = tell.mm(Math.abs(end[0] - start[0]));
   return [
-    ...linearDimension({ axis: 'x', text, ends: [high[0], low[0]], line: high[1] - 3, feature: high[1], cap }),
-    ...linearDimension({ axis: 'y', text, ends: [low[1], high[1]], line: low[0] + 3 + cap, feature: low[0], cap }),
+    ...linearDimension({ axis: 'x', told, ends: [high[0], low[0]], line: high[1] - 3, feature: high[1], cap }),
+    ...linearDimension({ axis: 'y', told, ends: [low[1], high[1]], line: low[0] + 3 + cap, feature: low[0], cap }),
   ];
 }

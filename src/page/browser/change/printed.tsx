@@ -1,5 +1,6 @@
 import { useEffect, useId, useRef, useState, type ReactNode } from 'react';
-import { FULL_PAPERS, PAPER_SIZES, type Edition, type Paper as PaperName } from '../../../booklet/index.ts';
+import { PAPERS, PUBLICATIONS, type BookletEdition, type Paper as PaperName } from '../../../booklet/index.ts';
+import { bookletsOffered } from '../../paper-groups.ts';
 import { nameOr, useWords } from '../words.tsx';
 import type { PlannedStep, Subject } from '../workers/messages.ts';
 import { Paper } from './lengths.tsx';
@@ -8,6 +9,9 @@ import { usePrinter, type Pages } from './use-printer.ts';
 
 /** CSS pixels in a millimetre: 96 to the inch. */
 const PIXELS_PER_MM = 96 / 25.4;
+
+/** The papers whose pictures are drawn here. */
+const PAPERS_SHOWN = PUBLICATIONS.words.papers.filter((paper) => PAPERS[paper].format === 'page');
 
 interface PrintedProps {
   readonly subject: Subject | null;
@@ -23,7 +27,7 @@ export function Printed({ subject, locales, languages, planner, now }: PrintedPr
   const id = useId();
   const [isOpen, setOpen] = useState(false);
   const [lang, setLang] = useState(words.lang);
-  const [edition, setEdition] = useState<Edition>('words');
+  const [edition, setEdition] = useState<BookletEdition>('words');
   const [paper, setPaper] = useState<PaperName>('a4');
   const { pages, share, told } = usePrinter(isOpen, subject, locales, { lang, edition, paper });
   const { picture } = planner;
@@ -40,12 +44,12 @@ export function Printed({ subject, locales, languages, planner, now }: PrintedPr
             {languages.map((each) => <option key={each.lang} value={each.lang} lang={each.lang}>{each.name}</option>)}
           </select>
           <label htmlFor={`${id}-edition`}>{words.t('page.make.editions')}</label>
-          <select id={`${id}-edition`} value={edition} onChange={(event) => { setEdition(event.target.value as Edition); }}>
-            {(['words', 'pictures'] as const).map((each) => <option key={each} value={each}>{nameOr(words, `page.editions.${each}`, each)}</option>)}
+          <select id={`${id}-edition`} value={edition} onChange={(event) => { setEdition(event.target.value as BookletEdition); }}>
+            {bookletsOffered.map(({ name }) => <option key={name} value={name}>{nameOr(words, `page.editions.${name}`, name)}</option>)}
           </select>
           <label htmlFor={`${id}-paper`}>{words.t('page.make.papers')}</label>
           <select id={`${id}-paper`} value={paper} onChange={(event) => { setPaper(event.target.value as PaperName); }}>
-            {FULL_PAPERS.map((each) => <option key={each} value={each}>{nameOr(words, `page.papers.${each}`, each)}</option>)}
+            {PAPERS_SHOWN.map((each) => <option key={each} value={each}>{nameOr(words, `page.papers.${each}`, each)}</option>)}
           </select>
         </div>
         {told !== null && <pre className="told" role="alert" lang="en" dir="ltr">{told}</pre>}
@@ -65,7 +69,7 @@ function PageSheet({ pages, step }: { readonly pages: Pages; readonly step: numb
   const holder = useRef<HTMLDivElement>(null);
   const [loaded, setLoaded] = useState(0);
   const [scale, setScale] = useState(0.5);
-  const { width, height } = PAPER_SIZES[pages.paper];
+  const { width, height } = PAPERS[pages.paper];
   useEffect(() => {
     const sheets = [...frame.current?.contentDocument?.querySelectorAll<HTMLElement>('.page') ?? []];
     // Every step has one numeral, in the order of the steps.

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
-import type { Edition, Paper } from '../../../booklet/index.ts';
+import type { BookletEdition, Paper } from '../../../booklet/index.ts';
 import type { PrinterAnswer, PrinterOrder, Subject } from '../workers/messages.ts';
 
 export type Pages = Extract<PrinterAnswer, { answer: 'pages' }>;
@@ -15,7 +15,7 @@ export interface PrinterState {
 const REST = 800;
 
 /** The booklet's pages as they would be printed; drawn only while `isOpen`. */
-export function usePrinter(isOpen: boolean, subject: Subject | null, locales: Readonly<Record<string, string>>, wish: { readonly lang: string; readonly edition: Edition; readonly paper: Paper }): PrinterState {
+export function usePrinter(isOpen: boolean, subject: Subject | null, locales: Readonly<Record<string, string>>, wish: { readonly lang: string; readonly edition: BookletEdition; readonly paper: Paper }): PrinterState {
   const worker = useRef<Worker | null>(null);
   const [state, setState] = useState<PrinterState>({ pages: null, share: null, told: null });
   const { lang, edition, paper } = wish;

@@ -23,7 +23,7 @@ export const Walk = memo(function Walk({ steps, place, isBusy, told, isPlaying, 
   const last = steps.length + 1;
   const at = place?.number ?? last;
   const now = steps.find(({ step }) => step.number === place?.number);
-  const moves = now !== undefined && (now.step.motions.length > 0 || now.step.action === 'drill');
+  const moves = now !== undefined && (now.step.motions.length > 0 || now.step.drillsFor.length > 0);
   const go = (number: number): void => {
     onPlay(false);
     onPlace(number >= last ? null : { number: Math.max(1, number), done: 0 });

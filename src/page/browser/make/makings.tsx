@@ -1,7 +1,7 @@
 import { useId, useMemo, useState, type ReactNode } from 'react';
-import { FULL_PAPERS, HALF_PAPERS, isHalfPaper, Spoken, type AnyEdition } from '../../../booklet/index.ts';
+import { Spoken } from '../../../booklet/index.ts';
 import { filesInMemory, listItems, readItem } from '../../../read/index.ts';
-import { bookletsOfSize, directionsOf } from '../../paper-groups.ts';
+import { bookletsOfSize, canBeStitched, directionsOf, editionsOffered, papersOffered } from '../../paper-groups.ts';
 import type { BookletOrder, MakeOrder, ProjectTexts } from '../../types.ts';
 import { bookletLanguages } from '../change/booklet-languages.ts';
 import { itemName, sizeName, useWords } from '../words.tsx';
@@ -23,9 +23,6 @@ interface Wish {
   readonly despiteFindings: boolean;
 }
 
-const EDITIONS_OFFERED: readonly AnyEdition[] = ['words', 'pictures', 'wall', 'overview'];
-const PAPERS_OFFERED: readonly string[] = [...FULL_PAPERS, 'a3', ...HALF_PAPERS];
-
 /** As many languages as a page has room for, one beside the other. */
 const canStandBeside = (langs: ReadonlySet<string>): boolean => langs.size === 2 || langs.size === 3;
 
@@ -44,7 +41,7 @@ export function Makings({ texts }: { readonly texts: ProjectTexts }): ReactNode 
   const tick = (what: Ticked, name: string): void => { setWish((before) => ({ ...before, [what]: toggled(before[what], name) })); };
   const order = orderOf(items, wish);
   const count = wish.sizes.size * bookletsOfSize(order, directionsOf(texts.locales, order.langs));
-  const hasHalf = [...wish.papers].some(isHalfPaper);
+  const hasHalf = [...wish.papers].some(canBeStitched);
   const begin = (wanted: MakeOrder): void => {
     setTrouble(null);
     making.begin(wanted).catch((error: unknown) => { setTrouble(error instanceof Error ? error.message : String(error)); });
@@ -66,8 +63,8 @@ export function Makings({ texts }: { readonly texts: ProjectTexts }): ReactNode 
           <label className="tick"><input type="checkbox" name="beside" disabled={!canStandBeside(wish.langs)} checked={wish.beside && canStandBeside(wish.langs)} onChange={() => { setWish((before) => ({ ...before, beside: !before.beside })); }} /> {words.t('page.make.beside')}</label>
           <button type="button" className="all-languages" disabled={wish.langs.size === languages.length} onClick={() => { setWish((before) => ({ ...before, langs: new Set(languages.map(({ lang }) => lang)) })); }}>{words.t('page.make.all')}</button>
         </Ticks>
-        <Ticks legend={words.t('page.make.editions')} ticked={wish.editions} onTick={(name) => { tick('editions', name); }} choices={EDITIONS_OFFERED.map((value) => ({ value, text: words.t(`page.editions.${value}`) }))} />
-        <Ticks legend={words.t('page.make.papers')} ticked={wish.papers} onTick={(name) => { tick('papers', name); }} choices={PAPERS_OFFERED.map((value) => ({ value, text: words.t(`page.papers.${value}`) }))}>
+        <Ticks legend={words.t('page.make.editions')} ticked={wish.editions} onTick={(name) => { tick('editions', name); }} choices={editionsOffered.map(({ name }) => ({ value: name, text: words.t(`page.editions.${name}`) }))} />
+        <Ticks legend={words.t('page.make.papers')} ticked={wish.papers} onTick={(name) => { tick('papers', name); }} choices={papersOffered.map((value) => ({ value, text: words.t(`page.papers.${value}`) }))}>
           <label className="tick"><input type="checkbox" name="stitched" disabled={!hasHalf} checked={wish.stitched && hasHalf} onChange={() => { setWish((before) => ({ ...before, stitched: !before.stitched })); }} /> {words.t('page.make.stitched')}</label>
         </Ticks>
         <Learners learners={wish.learners} onLearners={(learners) => { setWish((before) => ({ ...before, learners })); }} />
@@ -122,6 +119,6 @@ const orderOf = (items: ReturnType<typeof sizesByItem>, wish: Wish): BookletOrde
   langs: wish.beside && canStandBeside(wish.langs) ? [[...wish.langs].join('+')] : [...wish.langs],
   editions: [...wish.editions],
   papers: [...wish.papers],
-  stitched: wish.stitched && [...wish.papers].some(isHalfPaper),
+  stitched: wish.stitched && [...wish.papers].some(canBeStitched),
   despiteFindings: wish.despiteFindings,
 });

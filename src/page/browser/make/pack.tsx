@@ -1,5 +1,5 @@
 import { useId, useState, type ReactNode } from 'react';
-import { FULL_PAPERS } from '../../../booklet/index.ts';
+import { PUBLICATIONS } from '../../../booklet/index.ts';
 import type { PackOrder } from '../../types.ts';
 import { itemName, sizeName, useWords } from '../words.tsx';
 
@@ -32,7 +32,7 @@ export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: Pa
   const [start, setStart] = useState('08:30');
   const id = useId();
   const countOf = ({ item, size }: TickedSize): number => counts[`${item}/${size}`] ?? USUAL_PIECES;
-  const whole = FULL_PAPERS.filter((paper) => papers.has(paper));
+  const whole = PUBLICATIONS['workshop-pack'].papers.filter((paper) => papers.has(paper));
   const order: PackOrder = {
     what: 'pack', learners, lang, start,
     pieces: sizes.map((each) => ({ ...each, count: countOf(each) })),

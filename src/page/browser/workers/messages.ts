@@ -1,7 +1,7 @@
 import type { Advice, Finding } from '../../../check/index.ts';
 import type { Box3, NamedLength, PartKind, Pose, TubeNeed } from '../../../model/index.ts';
 import type { Step } from '../../../plan/index.ts';
-import type { Edition, Paper } from '../../../booklet/index.ts';
+import type { BookletEdition, Paper } from '../../../booklet/index.ts';
 import type { Use } from '../../../read/index.ts';
 import type { Look, Mark } from '../../../scene/index.ts';
 
@@ -106,9 +106,9 @@ export type PlannerAnswer =
 
 export type PrinterOrder =
   | { readonly order: 'draw'; readonly subject: Subject; readonly locales: Readonly<Record<string, string>> }
-  | { readonly order: 'pages'; readonly lang: string; readonly edition: Edition; readonly paper: Paper };
+  | { readonly order: 'pages'; readonly lang: string; readonly edition: BookletEdition; readonly paper: Paper };
 
 export type PrinterAnswer =
   | { readonly answer: 'drawn'; readonly run: number; readonly drawn: number; readonly expected: number }
-  | { readonly answer: 'pages'; readonly run: number; readonly lang: string; readonly edition: Edition; readonly paper: Paper; readonly html: string; readonly css: string; readonly dir: 'ltr' | 'rtl' }
+  | { readonly answer: 'pages'; readonly run: number; readonly lang: string; readonly edition: BookletEdition; readonly paper: Paper; readonly html: string; readonly css: string; readonly dir: 'ltr' | 'rtl' }
   | Faulty;

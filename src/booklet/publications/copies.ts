@@ -1,0 +1,28 @@
+import type { Picture } from '../../draw/index.ts';
+import type { PrintDocument } from '../print/index.ts';
+
+/** One file to publish: its name, and what it takes to make it. */
+export type Copy = PrintedCopy | WrittenCopy;
+
+export interface PrintedCopy {
+  readonly made: 'printed';
+  readonly file: string;
+  /** Laid into it; copies with the same set share its prints. */
+  readonly pictures: readonly Picture[];
+  readonly document: () => PrintDocument;
+  /** Made of the printed copy when it is finished. */
+  readonly bound: readonly BoundCopy[];
+}
+
+export interface BoundCopy {
+  readonly file: string;
+  readonly from: (printed: Uint8Array) => Promise<Uint8Array>;
+}
+
+export interface WrittenCopy {
+  readonly made: 'written';
+  readonly file: string;
+  readonly text: () => string | Promise<string>;
+  /** Whether it is told: not so what is written down beside the copies. */
+  readonly isTold: boolean;
+}

@@ -1,0 +1,36 @@
+import { placed, type Part, type Vec3 } from '../../model/index.ts';
+import { judge } from '../judge.ts';
+import { distance, idsOf, partsOf } from '../parts.ts';
+import { isNearChildren } from '../rules.ts';
+import type { Case, Check } from '../types.ts';
+
+/** A cable's loop lies on its stud nearer than this to the stud's end, mm. */
+const ON_STUD = 40;
+
+/** How far the studs that no cable uses stand out of their joints, mm; nothing where caps cover them. Clothes and cords catch on their heads. */
+export const snagPoint: Check = (given) => {
+  const { model, declared, limits: { snag } } = given;
+  if (!isNearChildren(declared)) return [];
+  const bare = partsOf(model, 'joint').filter((joint) => hasBareStud(given, joint)).map(({ id }) => id);
+  const covered = model.kit.caps?.studs === true || bare.length === 0;
+  const { studReach, sleeveDiameter } = model.kit.joint;
+  return [judge({
+    name: 'snag-point', figure: covered ? 0 : studReach - sleeveDiameter / 2, limit: snag.value, bound: 'most', unit: 'mm',
+    source: snag.source, parts: bare.length > 0 ? bare : idsOf(model, 'joint'), otherwise: 'caution',
+  })];
+};
+
+/** Whether a stud of a joint, along its own −x or −y, holds no loop. */
+function hasBareStud({ model }: Case, joint: Part): boolean {
+  const { studReach } = model.kit.joint;
+  const loops = partsOf(model, 'cable').flatMap(({ shape, pose }) =>
+    (shape.form === 'cable' ? [placed(pose, [0, 0, 0]), placed(pose, [shape.length, 0, 0])] : []));
+  const studs: readonly Vec3[] = [placed(joint.pose, [-studReach, 0, 0]), placed(joint.pose, [0, -studReach, 0])];
+  return studs.some((stud) => !loops.some((loop) => distance(loop, stud) < ON_STUD));
+}
+
+/** Open ends of sawn glass-fibre tubes within reach: the posts' upper ends. None where the kit has caps for them. */
+export const tubeEnds: Check = ({ model, limits: { openEnds } }) => [judge({
+  name: 'tube-ends', figure: model.kit.caps?.tubeEnds === true ? 0 : partsOf(model, 'post').length, limit: openEnds.value, bound: 'most', unit: '1',
+  source: openEnds.source, parts: idsOf(model, 'post'), otherwise: 'caution',
+})];

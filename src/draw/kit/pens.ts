@@ -1,0 +1,92 @@
+import type { Ink } from './inks.ts';
+
+/**
+ * Line types by ISO 128-20. Element lengths are told in line widths d: dash 12, gap 3, long dash 24,
+ * dot at most 0.5; thick and thin stand 2 : 1.
+ */
+export type LineType = 'continuous' | 'dotted' | 'dashed' | 'long-dash-dot' | 'long-dash-double-dot';
+
+const dash = 12;
+const gap = 3;
+const longDash = 24;
+const dot = 0.5;
+
+const elements: Readonly<Record<LineType, readonly number[]>> = {
+  continuous: [],
+  dotted: [dot, gap],
+  dashed: [dash, gap],
+  'long-dash-dot': [longDash, gap, dot, gap],
+  'long-dash-double-dot': [longDash, gap, dot, gap, dot, gap],
+};
+
+/** Widths of the 0.5 group of ISO 128-20, in mm of paper. */
+export const thick = 0.5;
+export const thin = 0.25;
+
+/** How a line is drawn. The name is written into the picture, so that tests and readers of the file find it. */
+export interface Pen {
+  readonly name: string;
+  readonly type: LineType;
+  /** mm of paper. */
+  readonly width: number;
+  readonly colour: Ink;
+}
+
+const pen = (name: string, type: LineType, width: number): Pen => ({ name, type, width, colour: 'ink' });
+
+/**
+ * Every line of the drawings. On the panel: the half-cut's thick dashes are our own choice, the standard has no line
+ * for it; the inside line is dotted, so that nobody cuts along it.
+ */
+export const pens = {
+  cut: pen('cut', 'continuous', thick),
+  crease: pen('crease', 'long-dash-double-dot', thin),
+  halfCut: pen('half-cut', 'dashed', thick),
+  inside: pen('inside', 'dotted', thick),
+  newInside: pen('inside', 'dotted', thick * 1.4),
+  hole: pen('hole', 'continuous', thin),
+  centre: pen('centre', 'long-dash-dot', thin),
+  dimension: pen('dimension', 'continuous', thin),
+  edge: pen('edge', 'continuous', thin),
+  ring: pen('ring', 'continuous', thin),
+  motion: pen('motion', 'continuous', thick),
+  /** On marking sheets, of the paper and not of the panel: where it is cut before it is laid over the next sheet, where a strip is folded, a strip's edge. */
+  trim: { ...pen('trim', 'continuous', thin), colour: 'faded' },
+  register: pen('register', 'continuous', thin),
+  paperFold: pen('paper-fold', 'dashed', thin),
+  strip: pen('strip', 'continuous', thin),
+  bar: pen('bar', 'continuous', thick),
+  tick: pen('tick', 'continuous', thin),
+  map: pen('map', 'continuous', thin),
+  cell: { ...pen('map', 'continuous', thin * 0.6), colour: 'cell' },
+  damage: pen('damage', 'continuous', 0.18),
+} as const satisfies Readonly<Record<string, Pen>>;
+
+/** The same line as left by an earlier step: thin and grey, its type kept. */
+export function earlier(of: Pen): Pen {
+  return { ...of, width: thin, colour: 'faded' };
+}
+
+/** Dash lengths of a line type in mm of paper; empty for a continuous line. */
+export function dashLengths(type: LineType, width: number): readonly number[] {
+  return elements[type].map((length) => length * width);
+}
+
+/**
+ * Where in the pattern a line begins so that both of its ends are alike and lie in a dash: of the two
+ * symmetric ways (a dash or a gap in the middle of the line) the one with the longer end dash. In mm.
+ */
+export function dashStart(type: LineType, width: number, lineLength: number): number {
+  const lengths = dashLengths(type, width);
+  const first = lengths[0];
+  if (first === undefined) return 0;
+  const period = lengths.reduce((sum, length) => sum + length, 0);
+  const starts = [first / 2, (first + period) / 2].map((middle) => wrap(middle - lineLength / 2, period));
+  const endDash = (start: number) => (start < first ? first - start : 0);
+  const [a = 0, b = 0] = starts;
+  return endDash(a) >= endDash(b) ? a : b;
+}
+
+function wrap(value: number, period: number): number {
+  return ((value % period) + period) % period;
+}

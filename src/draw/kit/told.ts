@@ -1,0 +1,39 @@
+/** What a figure on a drawing tells: a number with its unit or meaning. Here alone it becomes a text. */
+export type Told =
+  /** A length; its unit is understood, or printed beside it. */
+  | { readonly as: 'length' | 'measure' | 'diameter' | 'radius'; readonly mm: number }
+  | { readonly as: 'sides'; readonly mm: readonly number[] }
+  | { readonly as: 'times' | 'number'; readonly value: number }
+  | { readonly as: 'out-of'; readonly value: number; readonly all: number }
+  /** Names of pieces and tiles, marks of a print: the same in every language. */
+  | { readonly as: 'letters'; readonly text: string };
+
+export const tell = {
+  mm: (mm: number): Told => ({ as: 'length', mm }),
+  measure: (mm: number): Told => ({ as: 'measure', mm }),
+  diameter: (mm: number): Told => ({ as: 'diameter', mm }),
+  radius: (mm: number): Told => ({ as: 'radius', mm }),
+  sides: (...mm: readonly number[]): Told => ({ as: 'sides', mm }),
+  times: (value: number): Told => ({ as: 'times', value }),
+  number: (value: number): Told => ({ as: 'number', value }),
+  outOf: (value: number, all: number): Told => ({ as: 'out-of', value, all }),
+  letters: (text: string): Told => ({ as: 'letters', text }),
+} as const;
+
+/** The text of a figure, in Latin numerals. */
+export function toldText(told: Told): string {
+  switch (told.as) {
+    case 'length': return inMillimetres(told.mm);
+    case 'measure': return `${inMillimetres(told.mm)} mm`;
+    case 'diameter': return `Ø${inMillimetres(told.mm)}`;
+    case 'radius': return `R${inMillimetres(told.mm)}`;
+    case 'sides': return told.mm.map(inMillimetres).join(' × ');
+    case 'times': return `×${told.value}`;
+    case 'number': return String(told.value);
+    case 'out-of': return `${told.value}/${told.all}`;
+    case 'letters': return told.text;
+  }
+}
+
+/** A length as the worker reads it: whole or half millimetres. */
+const inMillimetres = (length: number): string => String(Math.round(length * 2) / 2);

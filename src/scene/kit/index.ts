@@ -1,0 +1,16 @@
+/** What the scenes of work are made with. */
+export type * from '../types.ts';
+export { plus, times, turnedBy } from './directions.ts';
+export { nearestOf } from './nearest.ts';
+export { movedBy, onTheWay } from './on-the-way.ts';
+export { panelLines } from './panel-lines.ts';
+export { panelPins } from './panel-pins.ts';
+export { plateDrilled, plateFastened } from './plate-close-up.ts';
+export { sleeveDrilled, sleeveFastened } from './sleeve-close-up.ts';
+export { sleeveEnds } from './sleeve-ends.ts';
+export { alongWay, toItsPlace, type ArrowPath } from './slide-arrows.ts';
+export { atMost, slideWork, type Sliding } from './slide.ts';
+export { foldingOf, stageHand, type StageHand } from './stage.ts';
+export { turnWork } from './turn.ts';
+export { STANDARD_VIEW } from './views.ts';
+export { closeUpName, sceneName, type StepGivens, type WorkScene } from './work-scene.ts';

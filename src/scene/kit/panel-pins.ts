@@ -1,0 +1,30 @@
+import { placed } from '../../model/index.ts';
+import type { Mark } from '../types.ts';
+import { plus, times } from './directions.ts';
+import { nearestOf } from './nearest.ts';
+import { alongWay, type ArrowPath } from './slide-arrows.ts';
+import { atMost, slideWork, type Sliding } from './slide.ts';
+import type { WorkScene } from './work-scene.ts';
+
+/** From a pin's point down to the tab. */
+const ontoTab: ArrowPath = (comer) => {
+  const { shape } = comer.part;
+  return [alongWay(comer)((shape.form === 'pin' ? shape.length : 0) - comer.off), alongWay(comer)(0)];
+};
+
+/** Pins are put in one after the other: numbered from the first of the side. */
+const pinOrder = ({ hand, fresh, offsets }: Sliding): readonly Mark[] => fresh.map((id) => {
+  const { place } = hand.part(id);
+  const number = place.at === 'tab' ? place.index : 1;
+  return { mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 12]), offsets.get(id) ?? [0, 0, 0]), text: String(number) };
+});
+
+/** One pin once more, enlarged. */
+function enlargedPin({ hand, fresh, offsets }: Sliding): readonly Mark[] {
+  const id = nearestOf(hand, fresh);
+  if (id === undefined) return [];
+  return [{ mark: 'detail', at: plus(placed(hand.pose(id), [0, 0, 0]), times(offsets.get(id) ?? [0, 0, 0], 0.5)), radius: 60 }];
+}
+
+/** Pins pressed into a tab from above. */
+export const panelPins: WorkScene = slideWork({ drawnOff: atMost(75), arrow: ontoTab, counts: pinOrder, marks: enlargedPin });

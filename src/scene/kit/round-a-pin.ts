@@ -1,0 +1,43 @@
+import { chained, moved, placed, type Model, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
+import type { Mark, SceneBody } from '../types.ts';
+import { plus, times, turnedBy } from './directions.ts';
+import type { StageHand } from './stage.ts';
+
+/** What a close-up shows of the work at one pin. */
+export interface Shown {
+  readonly bodies: readonly SceneBody[];
+  readonly marks: readonly Mark[];
+}
+
+/** The drill bit comes out on the far side by `under`, mm; its chuck. */
+const BIT = { under: 14, chuck: 20, chuckHeight: 18 };
+/** The nose of the drill over its chuck, mm: told from a pin by its breadth. */
+const NOSE: Shape = { form: 'pin', diameter: 34, length: 0.5, headDiameter: 46, headHeight: 58 };
+/** The drill's arrow, from and to over the chuck, mm. */
+const ARROW = { from: 118, to: 64 };
+
+/** The bit right through what a pin will hold, with its diameter. `through` is the thickness of that, `over` how far the bit stands over it, mm; `pose` is the pin's. */
+export function drilled({ kit }: Model, hand: StageHand, pose: Pose, { through, over }: { readonly through: number; readonly over: number }): Shown {
+  const { diameter } = kit.jointPin;
+  const bit: Shape = { form: 'pin', diameter, length: over + through + BIT.under, headDiameter: BIT.chuck, headHeight: BIT.chuckHeight };
+  const top = over + BIT.chuckHeight;
+  return {
+    bodies: [hand.prop({ tool: 'bit' }, bit, chained(pose, moved([0, 0, over])), 'new'), hand.prop({ tool: 'drill-nose' }, NOSE, chained(pose, moved([0, 0, top])), 'new')],
+    marks: [
+      { mark: 'arrow', path: [placed(pose, [0, 0, top + ARROW.from]), placed(pose, [0, 0, top + ARROW.to])] },
+      { mark: 'label', at: placed(pose, [0, 0, over / 2]), text: `\u00d8${diameter}` },
+    ],
+  };
+}
+
+/** Pin first, then the wing nut from the other side, each drawn off by `pulled`, mm. */
+export function fastened({ kit }: Model, hand: StageHand, { pinId, nutId }: { readonly pinId: string; readonly nutId: string }, pulled: { readonly pin: number; readonly nut: number }): Shown {
+  const off = (id: string): Vec3 => times(turnedBy(hand.pose(id), [0, 0, 1]), id === pinId ? pulled.pin : pulled.nut);
+  const arrow = (id: string, tip: number): Mark =>
+    ({ mark: 'arrow', path: [plus(placed(hand.pose(id), [0, 0, tip]), off(id)), placed(hand.pose(id), [0, 0, 0])] });
+  const order = (id: string, text: string): Mark => ({ mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 0]), off(id)), text });
+  return {
+    bodies: [hand.body(pinId, 'new', off(pinId)), hand.body(nutId, 'new', off(nutId))],
+    marks: [arrow(pinId, -kit.jointPin.length), arrow(nutId, 0), order(pinId, '1'), order(nutId, '2')],
+  };
+}

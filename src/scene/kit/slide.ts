@@ -1,0 +1,105 @@
+import { placed, type Model, type Part, type Vec3 } from '../../model/index.ts';
+import type { Step } from '../../plan/index.ts';
+import type { Mark, Scene, SceneBody } from '../types.ts';
+import { lengthOf, plus, times, turnedBy, unit } from './directions.ts';
+import { nearestOf } from './nearest.ts';
+import type { Slide } from './on-the-way.ts';
+import { panelLines } from './panel-lines.ts';
+import { intoMouth, type ArrowPath } from './slide-arrows.ts';
+import { foldingOf, stageHand, type StageHand } from './stage.ts';
+import { STANDARD_VIEW } from './views.ts';
+import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
+
+/** A slide while its scene is made. */
+export interface Sliding {
+  readonly model: Model;
+  readonly step: Step;
+  readonly hand: StageHand;
+  /** How far off its place each moving part stands. */
+  readonly offsets: ReadonlyMap<string, Vec3>;
+  /** Parts that are new in the step, and all that move. */
+  readonly fresh: readonly string[];
+  readonly moving: readonly string[];
+}
+
+/** What a kind of sliding work shows in its own way. */
+export interface SlideTelling {
+  /** How far off its place a moving part is drawn, of a whole way of so many mm. */
+  readonly drawnOff: (way: number, step: Step) => number;
+  /** Whether a part is shown at all; every part when left out. */
+  readonly isShown?: (part: Part, step: Step) => boolean;
+  /** Parts that move are tinted although they were made before. */
+  readonly tintsMoved?: true;
+  /** The moving parts that get an arrow; each when left out. */
+  readonly leaders?: (sliding: Sliding, parts: readonly Part[]) => readonly Part[];
+  /** The arrow of a part; from its foremost place to the mouth of what it goes into when left out. */
+  readonly arrow?: ArrowPath;
+  /** Where on a part the count stands that says how many there are, in its own coordinates; in its middle when left out. */
+  readonly countPlace?: (part: Part) => Vec3;
+  /** Marks in the place of the counts. */
+  readonly counts?: (sliding: Sliding) => readonly Mark[];
+  /** What else is shown and pointed out. */
+  readonly bodies?: (sliding: Sliding) => readonly SceneBody[];
+  readonly marks?: (sliding: Sliding) => readonly Mark[];
+}
+
+/** Drawn off by so many mm, or by the whole way where that is shorter. */
+export const atMost = (off: number) => (way: number): number => Math.min(way, off);
+
+/** Work by which parts are pushed, laid or dropped along a straight way: drawn off their places, an arrow on the way of each. */
+export const slideWork = (telling: SlideTelling): WorkScene => ({
+  scene: (givens) => slideScene(telling, givens, (slide) => telling.drawnOff(lengthOf(slide.by), givens.step)),
+  moment: (givens, done) => slideScene(telling, givens, (slide) => lengthOf(slide.by) * (1 - done)),
+});
+
+const wayOf = (step: Step, slide: Slide): Vec3 => turnedBy(step.standing.pose, slide.by);
+
+/** `off` tells how far off its place a part stands, mm. */
+function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, off: (slide: Slide) => number): Scene {
+  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide');
+  const offsets = new Map(slides.flatMap((slide) => {
+    const offset = times(unit(wayOf(step, slide)), -off(slide));
+    return slide.parts.map((id): [string, Vec3] => [id, offset]);
+  }));
+  const fresh = step.newParts.flatMap((group) => group.ids);
+  const moving = slides.flatMap((slide) => slide.parts);
+  const sliding: Sliding = { model, step, hand, offsets, fresh, moving };
+  const shown = [...new Set([...step.present, ...fresh, ...moving])].filter((id) => telling.isShown?.(hand.part(id), step) ?? true);
+  const isNew = (id: string): boolean => fresh.includes(id) || (telling.tintsMoved === true && moving.includes(id));
+  return {
+    id: sceneName(step),
+    bodies: [
+      ...shown.map((id) => hand.body(id, isNew(id) ? 'new' : 'present', offsets.get(id))),
+      ...linesOnPanel(sliding, shown),
+      ...(telling.bodies?.(sliding) ?? []),
+    ],
+    marks: [...slides.flatMap((slide) => arrowsOf(telling, sliding, slide)), ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? [])],
+    view: STANDARD_VIEW,
+  };
+}
+
+/** The lines of the flaps that still lie flat, on whichever panel is shown. */
+function linesOnPanel({ model, step, hand }: Sliding, shown: readonly string[]): readonly SceneBody[] {
+  const panel = step.run === null ? undefined : shown.find((id) => hand.part(id).kind === 'panel');
+  return panel === undefined ? [] : panelLines(model, hand, panel, step.folded);
+}
+
+/** From where a part's leading end is drawn to where it ends up. */
+function arrowsOf(telling: SlideTelling, sliding: Sliding, slide: Slide): readonly Mark[] {
+  const { step, hand } = sliding;
+  const parts = slide.parts.map((id) => hand.part(id));
+  const way = unit(wayOf(step, slide));
+  const off = telling.drawnOff(lengthOf(slide.by), step);
+  return (telling.leaders?.(sliding, parts) ?? parts)
+    .map((part): Mark => ({ mark: 'arrow', path: (telling.arrow ?? intoMouth)({ hand, step, part, way, off }) }));
+}
+
+/** How many there are of each new kind, beside the one nearest to the eye. */
+const countsOf = ({ countPlace }: SlideTelling) => ({ hand, step, offsets }: Sliding): readonly Mark[] =>
+  step.newParts.filter((group) => group.ids.length > 1).flatMap(({ ids }): Mark[] => {
+    const id = nearestOf(hand, ids);
+    if (id === undefined) return [];
+    const place = plus(placed(hand.pose(id), countPlace?.(hand.part(id)) ?? [0, 0, 0]), offsets.get(id) ?? [0, 0, 0]);
+    return [{ mark: 'label', at: place, text: `×${ids.length}` }];
+  });

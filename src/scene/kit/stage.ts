@@ -1,0 +1,50 @@
+import { chained, FLAT, moved, type Folding, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../../model/index.ts';
+import type { Step } from '../../plan/index.ts';
+import type { Look, SceneBody } from '../types.ts';
+
+/** Makes bodies of the model's parts as they are at a step. */
+export interface StageHand {
+  body(id: string, look: Look, offset?: Vec3): SceneBody;
+  /** A shape of its own, placed in the step's standing: a tool, or what stands for a part or is drawn on it (`id` names it among the part's own). */
+  prop(of: { readonly partId: string; readonly id: string } | { readonly tool: string }, shape: Shape, pose: Pose, look: Look): SceneBody;
+  part(id: string): Part;
+  /** The pose of a part as the step shows it. */
+  pose(id: string): Pose;
+}
+
+/** Parts as the step finds them: undrilled before drilling, the panel folded as far as told. */
+export function stageHand(model: Model, step: Step, solids: Solids, folding: Folding): StageHand {
+  const parts = new Map(model.parts.map((part) => [part.id, part]));
+  const part = (id: string): Part => {
+    const found = parts.get(id);
+    if (found === undefined) throw new RangeError(`step ${step.number} (${step.key}) shows a part that is not there: ${id}`);
+    return found;
+  };
+  const pose = (id: string): Pose => chained(step.standing.pose, part(id).pose);
+  const drilled = new Set(step.drilled);
+  const prop: StageHand['prop'] = (of, shape, at, look) => ({
+    ...('tool' in of ? { id: of.tool, partId: null } : { id: `${of.partId}#${of.id}`, partId: of.partId }),
+    kind: 'tool', mesh: solids.mesh(shape), pose: at, look,
+  });
+  return {
+    part,
+    pose,
+    prop,
+    body: (id, look, offset = [0, 0, 0]) => ({
+      id, partId: id, kind: part(id).kind, mesh: solids.mesh(shapeNow(part(id), folding, drilled.has(id))), pose: chained(moved(offset), pose(id)), look,
+    }),
+  };
+}
+
+function shapeNow({ shape }: Part, folding: Folding, drilled: boolean): Shape {
+  switch (shape.form) {
+    case 'panel': return { ...shape, folding };
+    case 'tube': return drilled ? shape : { ...shape, holes: [] };
+    case 'joint': return drilled ? shape : { ...shape, drilled: null };
+    default: return shape;
+  }
+}
+
+/** The fold of each side when these sides are done. */
+export const foldingOf = (sides: readonly Side[]): Folding =>
+  sides.reduce<Folding>((folding, side) => ({ ...folding, [side]: 1 }), FLAT);

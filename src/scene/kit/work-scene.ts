@@ -1,0 +1,22 @@
+import type { Model, Solids } from '../../model/index.ts';
+import type { Step } from '../../plan/index.ts';
+import type { Scene } from '../types.ts';
+
+export interface StepGivens {
+  readonly model: Model;
+  readonly step: Step;
+  readonly solids: Solids;
+}
+
+/** How a kind of work is shown in space. */
+export interface WorkScene {
+  /** The step's picture: what stands there, what comes, along which way. */
+  readonly scene: (givens: StepGivens) => Scene;
+  /** The step on its way, for a screen: `done` 0 as it begins to 1 as it ends. Slides go their whole proven way. */
+  readonly moment: (givens: StepGivens, done: number) => Scene;
+  /** What the scene hides or shows too small; none when left out. */
+  readonly closeUp?: (givens: StepGivens) => Scene | null;
+}
+
+export const sceneName = ({ number }: Step): string => `step:${number}`;
+export const closeUpName = ({ number }: Step): string => `step:${number}:a`;

@@ -1,0 +1,46 @@
+import { placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
+import { foldingOf, onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type SceneBody, type StageHand, type StepGivens, type WorkScene } from '../../scene/kit/index.ts';
+
+/** Each cable hung on the studs. */
+export const scene: WorkScene = { scene: braceScene, moment: (givens, done) => onTheWay(braceScene(givens), givens.step, done) };
+
+/** Crossed cables hung on the studs of a face; ringed numerals at the four ends, first cable 1 and 1, second 2 and 2. */
+function braceScene({ model, step, solids }: StepGivens): Scene {
+  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const cables = step.newParts.flatMap((group) => group.ids);
+  const ends = (id: string): readonly Vec3[] => {
+    const { shape } = hand.part(id);
+    const length = shape.form === 'cable' ? shape.length : 0;
+    return [placed(hand.pose(id), [0, 0, 0]), placed(hand.pose(id), [length, 0, 0])];
+  };
+  return {
+    id: sceneName(step),
+    bodies: [...step.present.map((id) => hand.body(id, hand.part(id).kind === 'cable' ? 'pale' : 'present')), ...cables.map((id) => drawnThick(model, hand, solids, id))],
+    marks: [
+      ...cables.flatMap((id, index) => ends(id).map((at): Mark => ({ mark: 'order', at, text: String(index + 1) }))),
+      slipOn(hand, cables[0] ?? ''),
+      { mark: 'detail', at: ends(cables[0] ?? '')[1] ?? [0, 0, 0], radius: 75 },
+    ],
+    view: STANDARD_VIEW,
+  };
+}
+
+/** How far out the arrow begins that slips a loop over its stud, mm. */
+const OUT = 95;
+
+/** The upper loop of a cable on its way over the stud's head. */
+function slipOn(hand: StageHand, id: string): Mark {
+  const { shape } = hand.part(id);
+  const length = shape.form === 'cable' ? shape.length : 0;
+  return { mark: 'arrow', path: [placed(hand.pose(id), [length, 0, OUT]), placed(hand.pose(id), [length, 0, 18])] };
+}
+
+/** A cable is thinner on paper than a line; a new one is drawn as thick as this share of the item's height, so that it is told from the old ones. */
+const THICK_SHARE = 1 / 140;
+
+function drawnThick(model: Model, hand: StageHand, solids: Solids, id: string): SceneBody {
+  const { shape } = hand.part(id);
+  const height = model.dimensions.find((each) => each.name === 'height')?.value ?? 0;
+  const body = hand.body(id, 'new');
+  return shape.form === 'cable' ? { ...body, mesh: solids.mesh({ ...shape, diameter: Math.max(shape.diameter, height * THICK_SHARE) }) } : body;
+}

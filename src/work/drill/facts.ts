@@ -1,0 +1,13 @@
+import { pair, work } from '../rules.ts';
+
+/** Holes for pins, through sleeves and posts or through a flat panel and its tubes. */
+export const facts = work({
+  tools: ['drill'],
+  people: 2,
+  cautions: ['eyes', 'dust'],
+  check: pair('hole-straight'),
+  minutes: 12,
+  waits: 0,
+  shareOf: ({ on }) => (on === 'plate' ? 0.5 : 1),
+  captionOf: ({ on }) => (on === 'plate' ? 'panel' : 'posts'),
+});

@@ -1,0 +1,41 @@
+import { chained, moved, placed, type Pose, type Shape } from '../../model/index.ts';
+import {
+  foldingOf, movedBy, plateDrilled, sceneName, sleeveDrilled, STANDARD_VIEW, stageHand, turnedBy, type Mark, type Scene, type StepGivens, type WorkScene,
+} from '../../scene/kit/index.ts';
+
+/** How far over the sleeve the bit is held, mm. */
+const HELD_OVER = 70;
+const BIT_LENGTH = 80;
+
+/** How far the drill goes down from where its picture holds it, mm. */
+const DRILLED = 90;
+
+/** The bit over each place; on a screen it goes down. */
+export const scene: WorkScene = {
+  scene: drillScene,
+  moment: (givens, done) => {
+    const held = drillScene(givens);
+    return { ...held, bodies: held.bodies.map((body) => (body.partId === null ? movedBy(body, turnedBy(body.pose, [0, 0, -DRILLED * done])) : body)) };
+  },
+  closeUp: (givens) => (givens.step.detail.on === 'plate' ? plateDrilled(givens) : sleeveDrilled(givens)),
+};
+
+/** A drill bit held over each place to drill: through sleeve and post, or through plate and tube. */
+function drillScene({ model, step, solids }: StepGivens): Scene {
+  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const bits = model.parts.filter((part) => step.drillsFor.includes(part.id));
+  const shape: Shape = { form: 'pin', diameter: model.kit.jointPin.diameter, length: BIT_LENGTH, headDiameter: 16, headHeight: 26 };
+  const places = bits.map((part): Pose => chained(step.standing.pose, part.pose));
+  return {
+    id: sceneName(step),
+    bodies: [
+      ...step.present.map((id) => hand.body(id, 'present')),
+      ...places.map((pose, index) => hand.prop({ tool: `bit-${index + 1}` }, shape, chained(pose, moved([0, 0, HELD_OVER + BIT_LENGTH * 0.4])), 'new')),
+    ],
+    marks: [
+      ...places.map((pose): Mark => ({ mark: 'arrow', path: [placed(pose, [0, 0, HELD_OVER + BIT_LENGTH + 70]), placed(pose, [0, 0, HELD_OVER + 45])] })),
+      { mark: 'label', at: placed(places[places.length - 1] ?? step.standing.pose, [0, 0, 0]), text: `×${places.length}` },
+    ],
+    view: STANDARD_VIEW,
+  };
+}

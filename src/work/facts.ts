@@ -1,0 +1,74 @@
+import { facts as brace } from './brace/facts.ts';
+import { facts as closeFrame } from './close-frame/facts.ts';
+import { facts as crease } from './crease/facts.ts';
+import { facts as cutBlank } from './cut-blank/facts.ts';
+import { facts as cutNotches } from './cut-notches/facts.ts';
+import { facts as cutPanel } from './cut-panel/facts.ts';
+import { facts as cutTubes } from './cut-tubes/facts.ts';
+import { facts as drill } from './drill/facts.ts';
+import { facts as halfCut } from './half-cut/facts.ts';
+import { facts as holdPanel } from './hold-panel/facts.ts';
+import { facts as layFrame } from './lay-frame/facts.ts';
+import { facts as markCreases } from './mark-creases/facts.ts';
+import { facts as markInside } from './mark-inside/facts.ts';
+import { facts as markNotches } from './mark-notches/facts.ts';
+import { facts as markPosts } from './mark-posts/facts.ts';
+import { facts as pinEnds } from './pin-ends/facts.ts';
+import { facts as pinMiddle } from './pin-middle/facts.ts';
+import { facts as pinPanel } from './pin-panel/facts.ts';
+import { facts as pinPosts } from './pin-posts/facts.ts';
+import { facts as punchHoles } from './punch-holes/facts.ts';
+import { facts as pushPosts } from './push-posts/facts.ts';
+import { facts as pushTubes } from './push-tubes/facts.ts';
+import { facts as setRails } from './set-rails/facts.ts';
+import { facts as standDecks } from './stand-decks/facts.ts';
+import { facts as standUp } from './stand-up/facts.ts';
+import { facts as turnDeck } from './turn-deck/facts.ts';
+import { facts as turnItem } from './turn-item/facts.ts';
+import { facts as wrapSide } from './wrap-side/facts.ts';
+import type { WorkFacts } from './types.ts';
+
+export type * from './types.ts';
+
+const facts = {
+  'cut-tubes': cutTubes,
+  'cut-blank': cutBlank,
+  'mark-inside': markInside,
+  'mark-creases': markCreases,
+  'mark-notches': markNotches,
+  'punch-holes': punchHoles,
+  'cut-notches': cutNotches,
+  crease,
+  'half-cut': halfCut,
+  'push-tubes': pushTubes,
+  'close-frame': closeFrame,
+  'lay-frame': layFrame,
+  'wrap-side': wrapSide,
+  'pin-ends': pinEnds,
+  'pin-middle': pinMiddle,
+  'turn-deck': turnDeck,
+  'mark-posts': markPosts,
+  'stand-decks': standDecks,
+  'push-posts': pushPosts,
+  drill,
+  'pin-posts': pinPosts,
+  'turn-item': turnItem,
+  'set-rails': setRails,
+  'stand-up': standUp,
+  brace,
+  'cut-panel': cutPanel,
+  'hold-panel': holdPanel,
+  'pin-panel': pinPanel,
+};
+
+/** What the worker does in a step. Key under `actions` in the locale files. */
+export type Action = keyof typeof facts;
+
+/**
+ * Every kind of work, whatever the item: common practice, no source. Its order is that in which rules are told, and the
+ * work that a panel or a side asks for is listed.
+ */
+export const WORK: Readonly<Record<Action, WorkFacts<Action>>> = facts;
+
+/** Every kind of work by name, in the catalogue's order. */
+export const ACTIONS = Object.keys(facts) as readonly Action[];

@@ -1,0 +1,14 @@
+import { doing, pair, rule, work } from '../rules.ts';
+
+/** The line on which the tab turns back, cut down to the outer skin. */
+export const facts = work({
+  tools: ['straight-edge', 'knife'],
+  people: 2,
+  cautions: ['sharp', 'gloves'],
+  check: pair('half-cut'),
+  minutes: 6,
+  waits: 0,
+  askedBy: { feature: 'panel' },
+  shownIn: 'pattern',
+  rules: () => [rule('half-cut-last', 'A half-cut panel bends while it is handled.', doing(['crease']), doing(['half-cut']))],
+});

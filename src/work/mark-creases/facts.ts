@@ -1,0 +1,14 @@
+import { pair, work } from '../rules.ts';
+
+/** The creases and the half-cut of each flap. */
+export const facts = work({
+  tools: ['tape', 'pencil', 'straight-edge'],
+  people: 1,
+  cautions: [],
+  check: pair('mark'),
+  minutes: 12,
+  waits: 0,
+  askedBy: { feature: 'panel' },
+  prepared: 'sample',
+  shownIn: 'pattern',
+});

@@ -1,0 +1,14 @@
+import { pair, work } from '../rules.ts';
+
+/** The inside rectangle, from which all other lines are measured. */
+export const facts = work({
+  tools: ['tape', 'pencil', 'straight-edge'],
+  people: 1,
+  cautions: [],
+  check: pair('mark'),
+  minutes: 4,
+  waits: 0,
+  askedBy: { feature: 'panel' },
+  prepared: 'sample',
+  shownIn: 'pattern',
+});

@@ -1,0 +1,14 @@
+import { pair, work } from '../rules.ts';
+
+/** The square corners that come out. */
+export const facts = work({
+  tools: ['tape', 'pencil', 'straight-edge'],
+  people: 1,
+  cautions: [],
+  check: pair('mark'),
+  minutes: 5,
+  waits: 0,
+  askedBy: { feature: 'panel' },
+  prepared: 'sample',
+  shownIn: 'pattern',
+});

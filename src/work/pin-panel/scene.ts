@@ -1,0 +1,3 @@
+import { atMost, plateFastened, slideWork, type WorkScene } from '../../scene/kit/index.ts';
+
+export const scene: WorkScene = { ...slideWork({ drawnOff: atMost(75) }), closeUp: plateFastened };

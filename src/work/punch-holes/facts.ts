@@ -1,0 +1,13 @@
+import { pair, work } from '../rules.ts';
+
+/** Holes for the panel pins. */
+export const facts = work({
+  tools: ['tape', 'punch', 'mallet'],
+  people: 1,
+  cautions: ['eyes'],
+  check: pair('mark'),
+  minutes: 8,
+  waits: 0,
+  askedBy: { feature: 'panel' },
+  shownIn: 'pattern',
+});

@@ -1,0 +1,12 @@
+import { pair, work } from '../rules.ts';
+
+/** Two posts pushed through the joints of one side. */
+export const facts = work({
+  tools: ['hands'],
+  people: 2,
+  cautions: ['crush', 'gloves'],
+  check: pair('deck-level'),
+  minutes: 6,
+  waits: 0,
+  counts: 'post',
+});

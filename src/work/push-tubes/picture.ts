@@ -1,0 +1,13 @@
+import { arrow, black, body, box, thin, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+
+/** A tube goes into the arm of a corner joint. */
+const pictogram: Ink = together(
+  body('M2.5 4H26V12H14V26H26V34H2.5z', black, thin),
+  body(box(20, 13, 25.5, 12)),
+  arrow(45, 41, 20, 41),
+);
+
+export const picture: WorkPicture = {
+  pictogram,
+  paper: 'frame',
+};

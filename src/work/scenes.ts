@@ -1,0 +1,51 @@
+import type { WorkScene } from '../scene/kit/index.ts';
+import { scene as brace } from './brace/scene.ts';
+import { scene as closeFrame } from './close-frame/scene.ts';
+import { scene as drill } from './drill/scene.ts';
+import { scene as holdPanel } from './hold-panel/scene.ts';
+import { scene as layFrame } from './lay-frame/scene.ts';
+import { scene as pinEnds } from './pin-ends/scene.ts';
+import { scene as pinMiddle } from './pin-middle/scene.ts';
+import { scene as pinPanel } from './pin-panel/scene.ts';
+import { scene as pinPosts } from './pin-posts/scene.ts';
+import { scene as pushPosts } from './push-posts/scene.ts';
+import { scene as pushTubes } from './push-tubes/scene.ts';
+import { scene as setRails } from './set-rails/scene.ts';
+import { scene as standDecks } from './stand-decks/scene.ts';
+import { scene as standUp } from './stand-up/scene.ts';
+import { scene as turnDeck } from './turn-deck/scene.ts';
+import { scene as turnItem } from './turn-item/scene.ts';
+import { scene as wrapSide } from './wrap-side/scene.ts';
+import type { Action } from './facts.ts';
+
+/** How each kind of work is shown in space; null for work on the bench, which is told by flat drawings. */
+export const SCENES: Readonly<Record<Action, WorkScene | null>> = {
+  'cut-tubes': null,
+  'cut-blank': null,
+  'mark-inside': null,
+  'mark-creases': null,
+  'mark-notches': null,
+  'punch-holes': null,
+  'cut-notches': null,
+  crease: null,
+  'half-cut': null,
+  'push-tubes': pushTubes,
+  'close-frame': closeFrame,
+  'lay-frame': layFrame,
+  'wrap-side': wrapSide,
+  'pin-ends': pinEnds,
+  'pin-middle': pinMiddle,
+  'turn-deck': turnDeck,
+  'mark-posts': null,
+  'stand-decks': standDecks,
+  'push-posts': pushPosts,
+  drill,
+  'pin-posts': pinPosts,
+  'turn-item': turnItem,
+  'set-rails': setRails,
+  'stand-up': standUp,
+  brace,
+  'cut-panel': null,
+  'hold-panel': holdPanel,
+  'pin-panel': pinPanel,
+};
