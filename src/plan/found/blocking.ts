@@ -29,7 +29,7 @@ export function blockingOf(units: Units, links: readonly Link[]): Blocking {
     ways,
     out: tablesFor(units.all, ways, far, linked),
     off: new Map(units.all.filter((unit) => isLaid(unit, links)).map((unit) => [unit.index, offBars(units.all, unit, ways, linked)])),
-    own: units.all.map((unit) => ownWay(units.all, unit, far, linked)),
+    own: units.all.map((unit) => ownWay(units.all, unit, linked)),
   };
 }
 
@@ -120,20 +120,17 @@ const bodies = (unit: Unit): readonly Piece[] => (unit.nut.length === 0 ? unit.p
 const runsInto = (movers: readonly Piece[], way: Vec3, others: readonly Piece[]): boolean =>
   movers.some((mover) => others.some((other) => !staysOut(mover, way, other)));
 
-/** A pin goes its own way, its nut the other; what it holds has its hole. */
-function ownWay(units: readonly Unit[], unit: Unit, far: number, linked: Linked): Bits | null {
+/** A pin goes its own way, its nut the other, a short way by hand; what it holds has its hole. */
+function ownWay(units: readonly Unit[], unit: Unit, linked: Linked): Bits | null {
   if (unit.is !== 'fastener' && unit.is !== 'row') return null;
   const out = unit.is === 'fastener' ? unit.connection.out : unit.out;
   const blockers = emptyBits(units.length);
   for (const other of units) {
     if (other === unit || linked[unit.index]?.[other.index] !== undefined || isUnfolded(unit, other)) continue;
-    if (runsInto(unit.pieces, times(out, ownTravel(unit, far)), bodies(other)) || runsInto(unit.nut, times(out, -SHORT), bodies(other))) addBit(blockers, other.index);
+    if (runsInto(unit.pieces, times(out, SHORT), bodies(other)) || runsInto(unit.nut, times(out, -SHORT), bodies(other))) addBit(blockers, other.index);
   }
   return blockers;
 }
-
-/** A pin is drawn by hand as far as it is long and a hand's breadth; then it is away. */
-const ownTravel = (_unit: Unit, far: number): number => Math.min(SHORT, far);
 
 /** A row of pins goes through its flap once that is folded; while it is flat there is no such row. */
 const isUnfolded = (row: Unit, other: Unit): boolean =>

@@ -171,27 +171,28 @@ function nextFlaps(flaps: readonly FlapFacts[], set: Bits): readonly FlapFacts[]
   return folded.filter(({ length }) => length > longest - AS_LONG).slice(-1);
 }
 
-/** Pins with nuts: all that leave the same way from things of the same kind, at once. */
-function unpinned(ground: Ground, set: Bits): readonly Cut[] {
-  const groups = new Map<string, Extract<Unit, { is: 'fastener' }>[]>();
-  for (const index of indicesOf(set)) {
-    const unit = ground.units.all[index];
-    if (unit?.is !== 'fastener' || meets(ground.blocking.own[index] ?? emptyBits(ground.size), set)) continue;
-    const key = pinKey(ground, unit);
-    groups.set(key, [...(groups.get(key) ?? []), unit]);
-  }
-  const plates = [...groups.keys()].filter((key) => key.startsWith(PLATE));
-  const chosen = plates.length > 0 ? plates : [...groups.keys()];
-  return [...chosen].reverse().map((key) => cut(ground, set, 'unpin', (groups.get(key) ?? []).map((pin) => single(ground, pin, pin.connection.out))));
-}
+type Fastener = Extract<Unit, { is: 'fastener' }>;
 
-const PLATE = 'plate ';
+/** Pins with nuts: all that leave the same way from things of the same kind, at once; those of flat panels first, for these were the last to be pinned. */
+function unpinned(ground: Ground, set: Bits): readonly Cut[] {
+  const free = unitsIn(ground, set, (_, unit) => unit.is === 'fastener' && !meets(ground.blocking.own[unit.index] ?? emptyBits(ground.size), set))
+    .filter((unit): unit is Fastener => unit.is === 'fastener');
+  const onPlates = free.filter((pin) => plateHeld(ground, pin) !== null);
+  return alikePins(ground, onPlates.length > 0 ? onPlates : free).reverse()
+    .map((pins) => cut(ground, set, 'unpin', pins.map((pin) => single(ground, pin, pin.connection.out))));
+}
 
 /** Pins of one flat panel go together, those of bars in sleeves by their way. */
-function pinKey(ground: Ground, { connection }: Extract<Unit, { is: 'fastener' }>): string {
-  const plate = connection.holds.find((id) => isPlate(ground, id));
-  return `${plate === undefined ? '' : `${PLATE}${plate} `}${connection.out.map((value) => value.toFixed(3)).join(' ')}`;
+function alikePins(ground: Ground, pins: readonly Fastener[]): (readonly Fastener[])[] {
+  const groups = new Map<string, readonly Fastener[]>();
+  for (const pin of pins) {
+    const group = JSON.stringify([plateHeld(ground, pin), pin.connection.out.map((value) => value.toFixed(3))]);
+    groups.set(group, [...(groups.get(group) ?? []), pin]);
+  }
+  return [...groups.values()];
 }
+
+const plateHeld = (ground: Ground, { connection }: Fastener): string | null => connection.holds.find((id) => isPlate(ground, id)) ?? null;
 
 const isPlate = (ground: Ground, id: string): boolean => isFlatPanel(ground.units.parts.get(id)?.shape);
 

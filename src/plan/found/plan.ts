@@ -124,7 +124,7 @@ function orderedSteps(search: Search, whole: Line, batches: readonly NamedBatch[
   const bench = (jobs: readonly BenchJob[], batch: string | null, owner: string | null): readonly Placed[] => jobs.map((job) => benchStep(job, naming, batch, owner));
   const panelsFirst = (batch: NamedBatch, index: number): readonly Placed[] => {
     const later = batches.slice(index);
-    return panels.filter((jobs) => !done.has(jobs) && later.find((each) => holds(ground, each, jobs))?.name === servedBy(batches, index, search)?.name).flatMap((jobs) => {
+    return panels.filter((jobs) => !done.has(jobs) && later.find((each) => holds(ground, each, jobs))?.name === servedBy(batches, index)?.name).flatMap((jobs) => {
       done.add(jobs);
       const owning = later.find((each) => holds(ground, each, jobs)) ?? batch;
       return bench(jobs, owning.name, ownerOf(ground, naming, owning.copies));
@@ -139,10 +139,10 @@ function orderedSteps(search: Search, whole: Line, batches: readonly NamedBatch[
 }
 
 /** The batch that is the last to take what this one makes. */
-function servedBy(batches: readonly NamedBatch[], index: number, search: Search): NamedBatch | undefined {
+function servedBy(batches: readonly NamedBatch[], index: number): NamedBatch | undefined {
   const own = batches[index];
   if (own === undefined) return undefined;
-  return [...batches.slice(index)].reverse().find((batch) => own.copies.some((copy) => batch.copies.some((other) => indicesOf(copy).every((at) => hasBit(other, at))))) ?? (search.left < 0 ? own : own);
+  return [...batches.slice(index)].reverse().find((batch) => own.copies.some((copy) => batch.copies.some((other) => indicesOf(copy).every((at) => hasBit(other, at))))) ?? own;
 }
 
 const holds = (ground: Ground, batch: BatchLine, jobs: readonly BenchJob[]): boolean =>

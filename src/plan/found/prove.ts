@@ -46,9 +46,13 @@ function faultsIn(walk: Walk, step: FoundStep): readonly Fault[] {
   const standing = [...step.present, ...step.newParts].filter((id) => !moving.has(id));
   return step.moves.flatMap((move, index) => {
     const there = [...standing, ...step.moves.slice(0, index).flatMap(({ parts }) => parts)];
-    return fault(slideBlockers(walk, move, there, step.folded));
+    return fault(slideBlockers(walk, move, there.filter((id) => !snapsOn(move, id)), step.folded));
   });
 }
+
+/** A clip gives way as it is pressed onto its tube or drawn off; no rigid solid does. */
+const snapsOn = ({ closes }: Move, id: string): boolean => closes.some((connection) =>
+  (connection.is === 'bracket' && connection.bar === id) || (connection.is === 'hinge' && connection.leaves.includes(id)));
 
 /** Those of the standing parts that a move would run into. */
 function slideBlockers(walk: Walk, move: Move, standing: readonly string[], folded: readonly FlapName[]): readonly string[] {
