@@ -7,7 +7,8 @@ import { FLAT, type Model, type Solids } from '../../src/model/index.ts';
 import { planItem, type Plan, type Step } from '../../src/plan/index.ts';
 import { FaultError, type Declared, type Face, type Item } from '../../src/read/index.ts';
 import { stepScene, type View } from '../../src/scene/index.ts';
-import { itemFrom, modelOf, rememberingSolids, withChanges } from '../support/items.ts';
+import { itemFrom, modelOf, withChanges } from '../support/items.ts';
+import { sharedSolids } from '../support/kernel.ts';
 import { layoutText, type FrameRow, type Layout } from '../support/layouts.ts';
 import { hiddenParts, labelFaults } from '../support/pictures.ts';
 import { partOf } from '../support/rack.ts';
@@ -16,7 +17,7 @@ import { partOf } from '../support/rack.ts';
 const TOUCH = 1;
 
 let solids: Solids;
-beforeAll(async () => { solids = await rememberingSolids(); });
+beforeAll(async () => { solids = await sharedSolids(); });
 
 const overlaps = ({ parts }: Model): readonly string[] => parts.flatMap((one, index) => parts.slice(index + 1).flatMap((other) =>
   (solids.overlap(one, other) > TOUCH ? [`${one.id} and ${other.id}`] : [])));
