@@ -6,7 +6,7 @@ import { standInputOf } from '../../../src/check/stand/stand-input.ts';
 import { defaultLimits } from '../../../src/check/index.ts';
 import { modelOf } from '../items.ts';
 import { pushDeck, tautDiagonalStiffness, type Wall } from '../../against/rigid-deck.ts';
-import { FrameError, standOf, type Drift, type SwayCable, type SwayInput, type SwayLevel } from '../../../src/check/frame/index.ts';
+import { FrameError, type Drift, type SwayCable, type SwayInput, type SwayLevel } from '../../../src/check/frame/index.ts';
 
 const [X, Y] = [1040, 540];
 const EA = 60_000;
