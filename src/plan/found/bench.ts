@@ -10,6 +10,8 @@ export interface BenchJob {
   readonly times: number;
   /** The parts that are made so; the first is shown. */
   readonly parts: readonly string[];
+  /** Of several kinds alike, which one. */
+  readonly letter: string | null;
 }
 
 /** What a panel that is wrapped needs, in the order of the work: every line is measured from the blank, a cut cannot be taken back, a half-cut panel bends. */
@@ -22,7 +24,7 @@ export const tubeJobs = (ground: Ground): readonly BenchJob[] => jobIf('cut-tube
 export function wrappedJobs(ground: Ground): readonly (readonly BenchJob[])[] {
   return alike(ground, 'panel').map((units) => {
     const parts = units.flatMap((unit) => unit.parts);
-    return WRAPPED.filter((work) => isNeeded(ground, units, work)).map((work) => ({ work, times: parts.length, parts }));
+    return WRAPPED.filter((work) => isNeeded(ground, units, work)).map((work) => ({ work, times: parts.length, parts, letter: null }));
   });
 }
 
@@ -42,8 +44,14 @@ function isNeeded(ground: Ground, [first]: readonly Unit[], work: BenchWork): bo
 }
 
 /** For each kind of flat panel: cut and punched in one. */
-export const plateJobs = (ground: Ground): readonly BenchJob[] =>
-  alike(ground, 'plate').flatMap((units) => jobIf('cut-panel', units.flatMap((unit) => unit.parts)).map((job) => ({ ...job, times: units.length })));
+export function plateJobs(ground: Ground): readonly BenchJob[] {
+  const kinds = alike(ground, 'plate');
+  return kinds.map((units, index): BenchJob => ({
+    work: 'cut-panel', times: units.length, parts: units.flatMap((unit) => unit.parts), letter: kinds.length > 1 ? String.fromCharCode(A + index) : null,
+  }));
+}
+
+const A = 97;
 
 /** Bars that go through sleeves get the places of these marked. */
 export function markJobs(ground: Ground): readonly BenchJob[] {
@@ -51,7 +59,7 @@ export function markJobs(ground: Ground): readonly BenchJob[] {
   return jobIf('mark-posts', [...bars].flatMap((index) => ground.units.all[index]?.parts ?? []));
 }
 
-const jobIf = (work: BenchWork, parts: readonly string[]): readonly BenchJob[] => (parts.length === 0 ? [] : [{ work, times: 1, parts }]);
+const jobIf = (work: BenchWork, parts: readonly string[]): readonly BenchJob[] => (parts.length === 0 ? [] : [{ work, times: 1, parts, letter: null }]);
 
 const unitsOf = (ground: Ground, form: string): readonly Unit[] =>
   ground.units.all.filter((unit) => unit.is === 'part' && ground.units.parts.get(unit.parts[0] ?? '')?.shape.form === form);
@@ -64,9 +72,9 @@ function alike(ground: Ground, form: string): readonly (readonly Unit[])[] {
 }
 
 /** A bench job as a step: nothing moves, nothing is there yet. */
-export function benchDraft({ work }: BenchJob): Draft {
+export function benchDraft({ work, letter }: BenchJob): Draft {
   return {
     does: work, moves: [], folds: null, turns: null, newParts: [], present: [], folded: [], drillsFor: [],
-    up: [0, 0, 1], pose: poseFor([0, 0, 1]), onBench: true, side: null, people: 1, held: [], props: [], costs: [],
+    up: [0, 0, 1], pose: poseFor([0, 0, 1]), onBench: true, side: null, letter, people: 1, held: [], props: [], costs: [],
   };
 }

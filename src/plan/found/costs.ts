@@ -12,7 +12,9 @@ export const WEIGHTS = {
   again: 0.3,
   /** Holes drilled for pins; for each hole that is not drilled from above. */
   drill: 0.6,
-  'drilled-sideways': 0.4,
+  'drilled-sideways': 0.6,
+  /** The same through a flat panel, which shows where the drill goes. */
+  'panel-drilled-sideways': 0.3,
   /** Something put in from below, where the bench is. */
   'from-below': 6,
   /** A pin or a tab's row of pins put in from the side. */
@@ -143,7 +145,8 @@ const sockets = (cut: Cut, set: Bits): number => cut.undoes.filter(({ is, a, b }
 export function handlingCosts(ground: Ground, set: Bits): readonly Cost[] {
   const mass = massOf(ground, set);
   const loose = cost('carried-loose', piecesIn(ground, set, true).length - 1);
-  return mass < HEAVY ? loose : [...cost(onPosts(ground, set) ? 'work-handled' : 'handled'), ...cost('handled-mass', mass), ...loose];
+  if (onPosts(ground, set)) return [...cost('work-handled'), ...cost('handled-mass', mass), ...loose];
+  return mass < HEAVY ? loose : [...cost('handled'), ...cost('handled-mass', mass), ...loose];
 }
 
 function kindCosts(ground: Ground, cut: Cut, pose: number): readonly Cost[] {
@@ -152,7 +155,7 @@ function kindCosts(ground: Ground, cut: Cut, pose: number): readonly Cost[] {
   const below = when('from-below', slopes.some((slope) => slope < -STEEP));
   const sideways = slopes.some((slope) => Math.abs(slope) < STEEP);
   switch (cut.kind) {
-    case 'unpin': return [...below, ...cost('drill'), ...cost('drilled-sideways', sideways ? cut.leaving.length : 0)];
+    case 'unpin': return [...below, ...cost('drill'), ...cost(cut.undoes.some(({ b }) => ground.blocking.off.has(b)) ? 'panel-drilled-sideways' : 'drilled-sideways', sideways ? cut.leaving.length : 0)];
     case 'unrow': return [...below, ...when('pinned-sideways', sideways)];
     case 'unhook': return when('cable-not-upright', up[2] < 0.9);
     case 'unfold': return [...foldCosts(ground, cut, pose), ...when('wrapped-on-the-posts', onPosts(ground, cut.restBits))];

@@ -61,6 +61,7 @@ function onWhat(naming: Naming, draft: Draft): string | null {
     case 'drill':
     case 'pin': return plateOf(naming, draft) ?? draft.side;
     case 'slide-on': return slidOn(naming, draft);
+    case 'cut-panel': return draft.letter;
     case 'turn':
     case 'close':
     case 'lay-frame': return null;
@@ -68,14 +69,14 @@ function onWhat(naming: Naming, draft: Draft): string | null {
   }
 }
 
-/** The kind of tube that a push is about: those that move, or the one that joints are pushed on. */
-function barsOf({ parts }: Naming, { moves, newParts, present }: Draft): string | null {
-  const moving = moves.flatMap((move) => move.parts);
+/** The kind of tube that a push is about: raw ones that come to hand with it, else those that move. */
+function barsOf({ parts }: Naming, { moves, newParts }: Draft): string | null {
   const bars = (ids: readonly string[]): readonly Part[] => ids.flatMap((id) => parts.get(id) ?? []).filter(({ shape }) => shape.form === 'tube');
-  const kinds = new Set([bars(moving), bars(newParts), bars(present)].find((found) => found.length > 0)?.map(({ kind }) => kind));
+  const moving = bars(moves.flatMap((move) => move.parts));
+  const kinds = new Set([bars(newParts), moving].find((found) => found.length > 0)?.map(({ kind }) => kind));
   if (kinds.has('short-tube')) return 'short';
   if (!kinds.has('long-tube')) return null;
-  return bars(moving).length > 0 ? 'long' : 'rail';
+  return moving.length > 0 ? 'long' : 'rail';
 }
 
 function plateOf({ parts }: Naming, { moves, drillsFor, newParts }: Draft): string | null {

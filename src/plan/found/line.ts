@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../model/index.ts';
-import type { Bits } from './bits.ts';
+import { hasBit, type Bits } from './bits.ts';
 import { copiesOf } from './alike.ts';
 import { fixedCosts, handlingCosts, handsFor, poseCosts, turnCosts, type Cost, type Hands } from './costs.ts';
 import type { Cut } from './cuts.ts';
@@ -71,7 +71,7 @@ export interface BatchLine extends Line {
 export function batchesOf(search: Search, whole: Line): readonly BatchLine[] {
   const lines = new Map<string, BatchLine>();
   const visit = (line: Line): void => {
-    for (const set of freshIn(line)) {
+    for (const set of panelsFirst(search, freshIn(line))) {
       const form = formAt(search, set);
       const known = lines.get(form);
       if (known !== undefined) {
@@ -85,6 +85,12 @@ export function batchesOf(search: Search, whole: Line): readonly BatchLine[] {
   };
   visit(whole);
   return [...lines.values()];
+}
+
+/** What is made of a wrapped panel comes first: the bench is free for marking. */
+function panelsFirst({ ground }: Search, sets: readonly Bits[]): readonly Bits[] {
+  const hasPanel = (set: Bits): boolean => ground.flaps.some(({ panel }) => hasBit(set, panel));
+  return [...sets.filter(hasPanel), ...sets.filter((set) => !hasPanel(set))];
 }
 
 export const freshIn = (line: Line): readonly Bits[] => line.buildings.flatMap((building) => (building.is === 'cut' ? building.fresh : []));

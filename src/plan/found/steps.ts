@@ -37,7 +37,7 @@ function commonOf(ground: Ground, building: Extract<Building, { is: 'cut' }>): O
   const parts = (set: Bits): readonly string[] => partsIn(ground, set);
   return {
     folds: null, turns: null, present: presentOf(ground, building), folded: foldedIn(ground, cut.restBits), drillsFor: [],
-    up, pose: poseFor(up), onBench: false, people: hands.people, held: hands.held.map(({ set }) => parts(set)), props: hands.propped.map(({ set }) => parts(set)), costs,
+    up, pose: poseFor(up), onBench: false, letter: null, people: hands.people, held: hands.held.map(({ set }) => parts(set)), props: hands.propped.map(({ set }) => parts(set)), costs,
   };
 }
 
@@ -144,7 +144,7 @@ function turnDraft(ground: Ground, building: Extract<Building, { is: 'turn' }>):
   const present = partsIn(ground, building.set);
   return {
     does: 'turn', moves: [], folds: null, turns: { ...turnBetween(from, to, levelled(loose?.free[0], from)), to }, newParts: [], present, folded: foldedIn(ground, building.set), drillsFor: [],
-    up: from, pose: poseFor(from), onBench: false, side: null, people: 2, held: [], props: [], costs: building.costs,
+    up: from, pose: poseFor(from), onBench: false, side: null, letter: null, people: 2, held: [], props: [], costs: building.costs,
   };
 }
 

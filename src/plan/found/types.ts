@@ -70,6 +70,8 @@ export interface FoundStep {
   readonly onBench: boolean;
   /** The side of the finished item that the step works on, when it is one side's. */
   readonly side: Side | null;
+  /** Of several kinds of flat panel, which one is cut. */
+  readonly letter: string | null;
   readonly people: 1 | 2;
   /** Parts of each body that the second person holds, and of each that a prop holds. */
   readonly held: readonly (readonly string[])[];
