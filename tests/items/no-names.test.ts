@@ -72,11 +72,11 @@ describe('the program names no item', () => {
 describe('an item by another name', () => {
   const nameless = ({ item: _, ...rest }: Model): unknown => rest;
 
-  it.each(names)('is the same to the last hole, cut alike and judged alike: %s', (name) => {
+  it.each(names)('is the same to the last hole, cut alike and judged alike: %s', async (name) => {
     const [one, other] = [modelOf(itemNamed(name)), modelOf(renamed(name))];
     expect(other.item).toBe('thing');
     expect(nameless(other)).toEqual(nameless(one));
-    expect(planTubes(other)).toEqual(planTubes(one));
+    expect(await planTubes(other)).toEqual(await planTubes(one));
     expect(checkModel(other, declaredFor(renamed(name), other.size))).toEqual(checkModel(one, declaredFor(itemNamed(name), one.size)));
   });
 });
