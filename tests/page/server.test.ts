@@ -157,7 +157,7 @@ describe('saving values', () => {
   it('refuses what the reader refuses, with its own message, and writes nothing', () => {
     const { shop, written } = shopWith(text);
     const answer = saveValues(shop, { ...order, values: { width: '1200 mm' } });
-    expect(answer).toEqual({ saved: false, why: 'refused', told: `${RACK}:42:12 sizes.standard.width: found "1200 mm", would be right: a value within 500 mm to 1100 mm` });
+    expect(answer).toEqual({ saved: false, why: 'refused', told: `${RACK}:44:12 sizes.standard.width: found "1200 mm", would be right: a value within 500 mm to 1100 mm` });
     expect(written).toEqual([]);
   });
 
