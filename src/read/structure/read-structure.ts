@@ -11,15 +11,9 @@ import { kitNames, kitValues } from './kit-names.ts';
 import { writePlaces } from './places.ts';
 import { useSchema } from './schema.ts';
 import { newScope, type Values } from './scope.ts';
-import type { Place, Skeleton } from './types.ts';
+import type { Structure } from './types.ts';
 import { readPieceFile, writeUse, type GivenUse, type PieceFile } from './uses.ts';
 import { writeOut } from './write-out.ts';
-
-/** One size written out; the skeleton is null where the item is made of decks, frames, posts and panels alone. */
-export interface Structure {
-  readonly skeleton: Skeleton | null;
-  readonly places: readonly Place[];
-}
 
 /** What the sections of an item need besides themselves. */
 export interface StructureGivens {
