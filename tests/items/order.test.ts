@@ -3,8 +3,7 @@ import type { Model, Solids } from '../../src/model/index.ts';
 import { orderedJobs, planItem, rulesFor, sidesInOrder, type Step } from '../../src/plan/index.ts';
 import { orderJobs, type Ordering } from '../../src/plan/order.ts';
 import { FaultError } from '../../src/read/index.ts';
-import { itemNamed, modelOf, wishing } from '../support/items.ts';
-import { sharedSolids } from '../support/kernel.ts';
+import { itemNamed, modelOf, rememberingSolids, wishing } from '../support/items.ts';
 
 interface Wish {
   readonly first: string;
@@ -26,7 +25,7 @@ const shop = (name: string): Shop => {
 };
 
 beforeAll(async () => {
-  solids = await sharedSolids();
+  solids = await rememberingSolids();
   for (const name of ['chair', 'bed']) {
     const model = modelOf(itemNamed(name));
     shops.set(name, { model, steps: planItem(model, [], solids).steps, usual: orderedJobs(model, [], solids) });
@@ -129,10 +128,11 @@ describe('the order of the bed by rule', () => {
     expect(steps.some(is('set-rails', 'brace'))).toBe(false);
   });
 
-  it('makes each guard of the bed in a run of its own, the sill of one tube', () => {
-    const made = (run: string) => shop('bed').steps.filter((step) => step.run === run).map((step) => [step.key, step.times]);
-    expect(made('guard')).toEqual([['push-tubes:guard-short', 1], ['push-tubes:guard-long', 1], ['close-frame:guard', 1]]);
-    expect(made('sill')).toEqual([['push-tubes:sill-short', 1]]);
+  it('makes the low tubes, the guard and the sill in a run each', () => {
+    expect(shop('bed').steps.filter((step) => step.run !== null && /guard|sill/.test(step.run)).map((step) => [step.key, step.times])).toEqual([
+      ['push-tubes:low-guard-short', 1], ['push-tubes:low-guard-long', 1], ['close-frame:low-guard', 1],
+      ['push-tubes:guard-short', 1], ['push-tubes:guard-long', 1], ['close-frame:guard', 1], ['push-tubes:sill-short', 1],
+    ]);
   });
 });
 
@@ -162,7 +162,7 @@ describe('a wish against geometry is refused with the parts in the way', () => {
     ['chair', 'brace:left', 'stand-decks', 'cable-left-1'],
     ['bed', 'pin-panel:guard-panel-left', 'hold-panel:guard-panel-left', 'joint-pin-guard-panel-left-1-low'],
     ['bed', 'hold-panel:guard-panel-back', 'stand-decks', 'guard-panel-back'],
-    ['bed', 'hold-panel:guard-panel-left', 'pin-posts:front', 'guard-panel-left'],
+    ['bed', 'hold-panel:sill-panel-right', 'pin-posts:front', 'sill-panel-right'],
   ])('%s: %s before %s, for %s', (name, first, then, part) => {
     const error = refusal(name, { first, then });
     expect(error.faults).toHaveLength(1);
@@ -203,7 +203,7 @@ describe('a wish that does no harm', () => {
     const keys = withWishes('bed', { first: 'pin-panel:guard-panel-left', then: 'hold-panel:guard-panel-back' }).jobs.map((job) => job.key);
     const work = keys.filter((key) => key.includes('guard-panel-'));
     expect(work.indexOf('pin-panel:guard-panel-left')).toBeLessThan(work.indexOf('hold-panel:guard-panel-back'));
-    for (const side of ['front', 'back', 'left']) {
+    for (const side of ['back', 'left', 'front']) {
       expect(work.filter((key) => key.endsWith(`-${side}`))).toEqual([`hold-panel:guard-panel-${side}`, `drill:guard-panel-${side}`, `pin-panel:guard-panel-${side}`]);
     }
   });
@@ -211,7 +211,7 @@ describe('a wish that does no harm', () => {
   it('holds all plates before one is drilled', () => {
     const keys = withWishes('bed',
       { first: 'hold-panel:guard-panel-left', then: 'drill:guard-panel-back' }, { first: 'hold-panel:guard-panel-front', then: 'drill:guard-panel-back' }).jobs.map((job) => job.key);
-    for (const side of ['front', 'back', 'left']) expect(keys.indexOf(`hold-panel:guard-panel-${side}`)).toBeLessThan(keys.indexOf('drill:guard-panel-back'));
+    for (const side of ['back', 'left', 'front']) expect(keys.indexOf(`hold-panel:guard-panel-${side}`)).toBeLessThan(keys.indexOf('drill:guard-panel-back'));
   });
 
   it('hangs a cable before the plate comes, as the file asks', () => {
