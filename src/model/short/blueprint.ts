@@ -23,6 +23,7 @@ export function shortBlueprint(item: Item, form: ShortForm, braced: readonly Bra
     panels: [...form.standing.filter(({ kind }) => kind === 'deck').map((standing) => deckPanel(standing, panel)), ...form.panels.flatMap((piece) => platesOf(form, piece, panel))],
     cables: braced.flatMap((brace) => cablesOn(form, brace)),
     fittings: [],
+    isLenient: true,
     jointAt: (at) => ({ id: `joint ${at.join(' ')}`, place: { at: 'point', point: '' } }),
   };
 }
