@@ -83,7 +83,7 @@ export default tseslint.config(
   ...workFiles,
   {
     // What people read and hear comes from the locale files.
-    files: ['src/booklet/pages/**', 'src/booklet/posters/**', 'src/draw/**', 'src/work/*/picture.ts', 'src/page/**', 'src/guide/**'],
+    files: ['src/booklet/pages/**', 'src/booklet/posters/**', 'src/booklet/publications/**', 'src/draw/**', 'src/work/*/picture.ts', 'src/page/**', 'src/guide/**'],
     plugins: { foldwright: { rules: { 'no-bare-text': noBareText } } },
     rules: {
       'foldwright/no-bare-text': ['error', {

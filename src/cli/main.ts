@@ -1,5 +1,5 @@
 import { Command } from 'commander';
-import { papersOf } from '../booklet/papers/index.ts';
+import { PAPERS, papersOf } from '../booklet/papers/index.ts';
 import { EDITIONS, PUBLICATIONS } from '../booklet/publications/facts.ts';
 import type { GuideOptions } from './guide.ts';
 import type { CutOptions } from './cut.ts';
@@ -18,13 +18,18 @@ const program = new Command('foldwright')
 /** Help for the papers of one publication. */
 const papersOn = ({ papers }: { readonly papers: readonly string[] }): string => `papers: ${papers.join(', ')}; ${papers.length > 2 ? 'the first two' : 'both'} unless given`;
 
+/** Help for the papers that editions have for themselves. */
+const papersApart = (): string => EDITIONS.map(({ name, papers }) => ({ name, apart: papers.filter((paper) => PAPERS[paper].sort === 'apart') }))
+  .filter(({ apart }) => apart.length > 0)
+  .map(({ name, apart }) => `, for the ${name} also ${apart.join(', ')}`).join('');
+
 program.command('make')
   .description('makes the booklets of an item, or of all items when none is named')
   .argument('[item]', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; all unless given')
   .option('--lang <codes...>', 'languages of the words, or two or three side by side such as ar+fr; each under locales/ unless given')
   .option('--edition <names...>', `editions: ${EDITIONS.map(({ name }) => name).join(', ')}; the first two unless given`)
-  .option('--paper <names...>', `papers: ${papersOf('full', 'half').join(', ')}, for the wall also ${papersOf('large').join(', ')}; the first two unless given`)
+  .option('--paper <names...>', `papers: ${papersOf('full', 'half').join(', ')}${papersApart()}; the first two unless given`)
   .option('--bind <way>', `stitched: also two pages on a sheet, to fold and staple; ${PUBLICATIONS.stitched.papers.join(' and ')} unless papers are given`)
   .option('--creep <length>', 'thickness of a sheet: inner sheets are printed nearer to the fold by as much; 0.1 mm unless given')
   .option('--sheets <number>', 'most sheets stapled at once; 15 unless given')

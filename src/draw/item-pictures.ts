@@ -15,7 +15,7 @@ import { cutBarsInPieces, plateSheet } from './work-kit/index.ts';
 
 /** mm of paper for one mm of part on the page of parts: large ones at 1:10, small ones at 1:2 (scales of ISO 5455, from memory). */
 export const PART_SCALE: Readonly<Record<PartKind, number>> = {
-  panel: 0.1, 'flat-panel': 0.1, 'long-tube': 0.1, 'short-tube': 0.1, post: 0.1, cable: 0.1, joint: 0.5, 'panel-pin': 0.5, 'joint-pin': 0.5, 'wing-nut': 0.5,
+  panel: 0.1, 'flat-panel': 0.1, 'long-tube': 0.1, 'short-tube': 0.1, post: 0.1, cable: 0.1, joint: 0.5, 'panel-pin': 0.5, 'joint-pin': 0.5, 'wing-nut': 0.5, bar: 0.1, fitting: 0.5,
 };
 
 /** The same for a format: a whole panel at 1:10 is wider than a small page. */
@@ -125,7 +125,7 @@ function furtherPlates(model: Model, solids: Solids, draw: LineDrawer): readonly
 
 /** Scales that bring each kind to about 10 mm of paper in height. */
 const SMALL_SCALE: Readonly<Record<PartKind, number>> = {
-  'long-tube': 0.14, 'short-tube': 0.14, post: 0.14, joint: 0.09, panel: 0.017, 'flat-panel': 0.025, 'panel-pin': 0.45, 'joint-pin': 0.16, 'wing-nut': 0.4, cable: 0.12,
+  'long-tube': 0.14, 'short-tube': 0.14, post: 0.14, joint: 0.09, panel: 0.017, 'flat-panel': 0.025, 'panel-pin': 0.45, 'joint-pin': 0.16, 'wing-nut': 0.4, cable: 0.12, bar: 0.14, fitting: 0.09,
 };
 
 /** Long parts lie along the paper, the rest stands as in the steps. */

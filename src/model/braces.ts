@@ -3,7 +3,7 @@ import { faceTurn, type FaceTurn } from './faces.ts';
 import { CORNERS } from './frame.ts';
 import { jointAt } from './levels.ts';
 import { facing } from './pose.ts';
-import type { Group, Joining, Part, Shape, Vec2, Vec3 } from './types.ts';
+import type { Connection, Group, Joining, Part, Shape, Vec2, Vec3 } from './types.ts';
 import { wrapOf } from './wrap.ts';
 
 /** Free air between the widest bulge of a wrapped side and a cable, and between crossing cables, mm. */
@@ -16,6 +16,7 @@ const CABLE_MASS_PER_MM = 2e-5;
 interface Braces {
   readonly parts: readonly Part[];
   readonly joinings: readonly Joining[];
+  readonly connections: readonly Connection[];
 }
 
 /** A face to brace, from the joints of one group to those of a higher one. */
@@ -28,17 +29,21 @@ export interface BracedFace {
 /** Crossed cables on the given faces, round the studs of their lower and upper joints. */
 export function buildBraces(kit: Kit, axes: Vec2, faces: readonly BracedFace[], parts: readonly Part[]): Braces {
   return faces.map(({ face, low, high }) => crossed(kit, faceTurn(face, axes), low, high, parts, axes))
-    .reduce<Braces>((all, one) => ({ parts: [...all.parts, ...one.parts], joinings: [...all.joinings, ...one.joinings] }), { parts: [], joinings: [] });
+    .reduce<Braces>((all, one) => ({
+      parts: [...all.parts, ...one.parts], joinings: [...all.joinings, ...one.joinings], connections: [...all.connections, ...one.connections],
+    }), { parts: [], joinings: [], connections: [] });
 }
 
 function crossed(kit: Kit, turn: FaceTurn, low: Group, high: Group, parts: readonly Part[], axes: Vec2): Braces {
   const cables = [1, -1].map((rising, index) => {
     const id = `cable-${turn.face}-${index + 1}`;
     const offset = firstPlane(kit) + index * (kit.cable.diameter + CROSSING_AIR);
-    const joining: Joining = { by: 'cable', cable: id, joints: [studOf(turn, -rising, low, parts, axes), studOf(turn, rising, high, parts, axes)] };
-    return { part: cable(kit, turn, id, index + 1, low.level, high.level, rising, offset), joining };
+    const joints = [studOf(turn, -rising, low, parts, axes), studOf(turn, rising, high, parts, axes)] as const;
+    const joining: Joining = { by: 'cable', cable: id, joints };
+    const hooks = joints.map((joint): Connection => ({ is: 'hook', cable: id, joint, out: turn.outwards }));
+    return { part: cable(kit, turn, id, index + 1, low.level, high.level, rising, offset), joining, hooks };
   });
-  return { parts: cables.map((each) => each.part), joinings: cables.map((each) => each.joining) };
+  return { parts: cables.map((each) => each.part), joinings: cables.map((each) => each.joining), connections: cables.flatMap((each) => each.hooks) };
 }
 
 /** How far outside the posts' axes the first cable runs clear of the wrapped sides, mm. */

@@ -1,17 +1,27 @@
-import { FaultError, type Face, type Item, type PanelPiece, type PostPiece } from '../read/index.ts';
+import { FaultError, namesOf, type Face, type Item, type PanelPiece, type PostPiece } from '../read/index.ts';
 import { buildBraces, type BracedFace } from './braces.ts';
 import { axesFor } from './deck.ts';
 import { dimensionsOf } from './dimensions.ts';
 import { CORNERS } from './frame.ts';
 import { buildGroups, type Groups, type Names } from './groups.ts';
+import { alikePatterns } from './patterns/alike.ts';
+import { placesOfShortForm } from './places.ts';
+import { patternOfDeck, patternOfPlate } from './short-patterns.ts';
+import { structureModel } from './structure/structure-model.ts';
 import { holdsAt } from './levels.ts';
 import { buildPlate, type Plate } from './plates.ts';
-import { buildPost } from './posts.ts';
-import type { FlatPanel, Group, Joining, Model, Part, TubeNeed, Vec2 } from './types.ts';
+import { buildPost, type Posts } from './posts.ts';
+import type { FlatPanel, Group, Model, Part, TubeNeed, Vec2 } from './types.ts';
 
 /** One size variant of an item: every part shaped and placed. Throws when the item has no such size. */
 export function buildModel(item: Item, size: string): Model {
   const given = valuesOf(item, size);
+  const { skeleton, places } = item.structures[size] ?? { skeleton: null, places: [] };
+  return skeleton === null ? shortFormModel(item, size, given) : structureModel(item, size, skeleton, places, given);
+}
+
+/** A size of an item of decks, frames, posts and flat panels. */
+function shortFormModel(item: Item, size: string, given: Names): Model {
   const axes = axesOf(item, given);
   const groups = buildGroups(item, given, axes);
   const [first] = groups.decks;
@@ -30,7 +40,14 @@ export function buildModel(item: Item, size: string): Model {
     parts,
     groups: groups.groups,
     joinings: [...groups.joinings, ...posts.joinings, ...plates.flatMap(({ plate }) => plate.joinings), ...braces.joinings],
+    connections: [...groups.connections, ...posts.connections, ...plates.flatMap(({ plate }) => plate.connections), ...braces.connections],
     pattern: first.deck.pattern,
+    patterns: alikePatterns([
+      ...groups.decks.flatMap(({ piece, deck }) => groups.parts.filter((part) => part.kind === 'panel' && groups.groups.some(({ name, piece: of }) => name === part.group && of === piece))
+        .map((part) => ({ pattern: patternOfDeck(item.kit, deck.pattern), partId: part.id }))),
+      ...plates.map(({ plate }) => ({ pattern: patternOfPlate(item.kit, plate.panel), partId: plate.panel.partIds[0] ?? '' })),
+    ]),
+    places: placesOfShortForm(item, size, groups.groups, groups.parts, platesByPiece(plates)),
     plates: alikeTogether(plates.map(({ plate }) => plate.panel)),
     dimensions: dimensionsOf(item, axes, first.tops, parts),
     tubes: tubesOf(parts),
@@ -45,10 +62,7 @@ function valuesOf(item: Item, size: string): Names {
   if (chosen === undefined) {
     throw new RangeError(`${item.source.file}: no size "${size}"; would be right: one of ${item.sizes.map((each) => each.name).join(', ')}`);
   }
-  return item.expressions.reduce<Names>(
-    (names, { name, expression }) => ({ ...names, [name]: expression.evaluate(names) }),
-    chosen.values,
-  );
+  return namesOf(item, size);
 }
 
 const missing = (item: Item, what: string): FaultError => new FaultError([{
@@ -62,14 +76,14 @@ function axesOf(item: Item, names: Names): Vec2 {
   return axesFor(item.kit, piece.width.evaluate(names).value, piece.depth.evaluate(names).value);
 }
 
-function buildPosts(item: Item, { groups, parts, names }: Groups, axes: Vec2): { readonly parts: readonly Part[]; readonly joinings: readonly Joining[] } {
+function buildPosts(item: Item, { groups, parts, names }: Groups, axes: Vec2): Posts {
   const piece = item.pieces.find((each): each is PostPiece => each.is === 'post');
   if (piece === undefined) throw missing(item, 'a post');
   const made = CORNERS.map((corner) => {
     const length = (corner.y === 'front' ? piece.front : piece.back).evaluate(names).value;
     return buildPost(item.kit, corner, axes, length, holdsAt(corner, groups, parts, axes));
   });
-  return { parts: made.flatMap((each) => each.parts), joinings: made.flatMap((each) => each.joinings) };
+  return { parts: made.flatMap((each) => each.parts), joinings: made.flatMap((each) => each.joinings), connections: made.flatMap((each) => each.connections) };
 }
 
 const lowestOf = (groups: readonly Group[], piece: string): Group | undefined =>
@@ -87,7 +101,14 @@ function bracedFaces(item: Item, groups: readonly Group[]): readonly BracedFace[
   });
 }
 
+/** The flat panels of each panel piece, by its name. */
+function platesByPiece(plates: readonly PlacedPlate[]): ReadonlyMap<string, readonly string[]> {
+  const names = [...new Set(plates.map(({ piece }) => piece))];
+  return new Map(names.map((name) => [name, plates.filter(({ piece }) => piece === name).flatMap(({ plate }) => plate.panel.partIds)]));
+}
+
 interface PlacedPlate {
+  readonly piece: string;
   readonly plate: Plate;
   readonly tubeIds: readonly [string, string];
 }
@@ -98,7 +119,7 @@ function platesOf(item: Item, piece: PanelPiece, { groups, parts }: Groups, axes
   if (low === undefined || high === undefined) return [];
   return piece.on.map((face) => {
     const tubeIds = [tubeOf(low, face, parts), tubeOf(high, face, parts)] as const;
-    return { plate: buildPlate(item.kit, axes, face, piece.name, low.level, high.level, tubeIds), tubeIds };
+    return { piece: piece.name, plate: buildPlate(item.kit, axes, face, piece.name, low.level, high.level, tubeIds), tubeIds };
   });
 }
 

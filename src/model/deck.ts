@@ -1,8 +1,8 @@
 import type { Kit } from '../read/index.ts';
-import { buildFrame, SIDES } from './frame.ts';
+import { buildFrame, SIDES, tubeId } from './frame.ts';
 import { flatPattern } from './pattern.ts';
 import { chained, moved } from './pose.ts';
-import type { FlatPattern, Folding, Joining, Part, PartKind, PartPlace, Pose, Shape, Side, Vec2 } from './types.ts';
+import type { Connection, FlatPattern, Folding, Joining, Part, PartKind, PartPlace, Pose, Shape, Side, Vec2, Vec3 } from './types.ts';
 
 /**
  * A deck in its building pose: the panel lies inner face up in the plane z = 0, the frame on it with the
@@ -14,6 +14,7 @@ export interface Deck {
   readonly axes: Vec2;
   readonly parts: readonly Part[];
   readonly joinings: readonly Joining[];
+  readonly connections: readonly Connection[];
 }
 
 export const WRAPPED: Folding = { left: 1, right: 1, front: 1, back: 1 };
@@ -23,20 +24,33 @@ export const FLAT: Folding = { left: 0, right: 0, front: 0, back: 0 };
 export const axesFor = (kit: Kit, width: number, depth: number): Vec2 =>
   [width / 2 + kit.joint.stop, depth / 2 + kit.joint.stop];
 
+/** Half distances of the outermost of some points from the middle, on the floor plan. */
+export const axesOfDeck = (points: readonly Vec3[]): Vec2 =>
+  [Math.max(...points.map(([x]) => Math.abs(x))), Math.max(...points.map(([, y]) => Math.abs(y)))];
+
 /** One deck of long tubes `width` and short tubes `depth` (mm). */
 export function buildDeck(kit: Kit, width: number, depth: number): Deck {
   const axes = axesFor(kit, width, depth);
   const pattern = flatPattern(kit, axes);
   const frame = buildFrame(kit, axes, width, depth, SIDES, 'down', pattern.wrapRadius);
   const panel = part('panel', 'panel', { at: 'base' }, { form: 'panel', pattern, folding: WRAPPED }, chained(), panelMass(kit, pattern));
-  const pins = pattern.flaps.flatMap((flap) => tabPins(kit, pattern, flap.side));
+  const pinned = pattern.flaps.map(({ side }) => ({ side, pins: tabPins(kit, pattern, side) }));
+  const pins = pinned.flatMap((each) => each.pins);
   return {
     pattern,
     axes,
     parts: [...frame.parts, panel, ...pins],
     joinings: [...frame.joinings, ...pins.map((pin): Joining => ({ by: 'tab-pin', pin: pin.id, panel: panel.id }))],
+    connections: [...frame.connections, ...pinned.flatMap((each) => heldBySide(each.side, each.pins))],
   };
 }
+
+/** The panel lies under the tube, which the side's flap goes round; pins press its tab down. */
+const heldBySide = (side: Side, pins: readonly Part[]): readonly Connection[] => [
+  { is: 'lay', panel: 'panel', bar: tubeId(side), out: [0, 0, -1] },
+  { is: 'wrap', panel: 'panel', flap: side, bar: tubeId(side) },
+  ...pins.map((pin): Connection => ({ is: 'panel-pin', pin: pin.id, panel: 'panel', flap: side, out: [0, 0, 1] })),
+];
 
 const part = (id: string, kind: PartKind, place: PartPlace, shape: Shape, pose: Pose, mass: number): Part =>
   ({ id, kind, place, shape, pose, group: null, mass });

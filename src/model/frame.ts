@@ -1,7 +1,7 @@
 import type { Face, Kit } from '../read/index.ts';
 import { chained, facing, moved, turned } from './pose.ts';
 import { tubeMass, tubeShape } from './tube.ts';
-import type { Joining, Part, PartPlace, Pose, Shape, Vec2, Vec3 } from './types.ts';
+import type { Connection, Joining, Part, PartPlace, Pose, Shape, Vec2, Vec3 } from './types.ts';
 
 export const SIDES: readonly Face[] = ['left', 'right', 'front', 'back'];
 
@@ -19,6 +19,7 @@ export type Corner = (typeof CORNERS)[number];
 export interface Frame {
   readonly parts: readonly Part[];
   readonly joinings: readonly Joining[];
+  readonly connections: readonly Connection[];
 }
 
 /** Corners that a frame with these sides has a joint at. */
@@ -32,7 +33,7 @@ export const cornersOf = (sides: readonly Face[]): readonly Corner[] =>
 export function buildFrame(kit: Kit, axes: Vec2, width: number, depth: number, sides: readonly Face[], deckSide: 'up' | 'down', height: number): Frame {
   const joints = cornersOf(sides).map((corner) => jointAt(kit, corner, axes, deckSide, height));
   const tubes = SIDES.filter((side) => sides.includes(side)).map((side) => tubeOn(kit, side, axes, width, depth, height));
-  return { parts: [...joints, ...tubes], joinings: sides.flatMap(joiningsOf) };
+  return { parts: [...joints, ...tubes], joinings: sides.flatMap(joiningsOf), connections: sides.flatMap((side) => socketsOf(kit, side)) };
 }
 
 function tubeOn(kit: Kit, side: Face, axes: Vec2, width: number, depth: number, height: number): Part {
@@ -59,9 +60,17 @@ function jointAt(kit: Kit, { name, x, y, sx, sy }: Corner, axes: Vec2, deckSide:
 const part = (id: string, kind: Part['kind'], place: PartPlace, shape: Shape, pose: Pose, mass: number): Part =>
   ({ id, kind, place, shape, pose, group: null, mass });
 
+export const tubeId = (side: Face): string => `${side === 'front' || side === 'back' ? 'long' : 'short'}-tube-${side}`;
+
+/** A tube's end leaves its socket towards the tube's middle. */
+function socketsOf(kit: Kit, side: Face): Connection[] {
+  return CORNERS.filter(({ x, y }) => x === side || y === side).map(({ name, x, sx, sy }) => ({
+    is: 'socket', bar: tubeId(side), joint: `joint-${name}`, out: x === side ? [0, -sy, 0] : [-sx, 0, 0], depth: kit.joint.socketDepth,
+  }));
+}
+
 function joiningsOf(side: Face): Joining[] {
-  const long = side === 'front' || side === 'back';
-  const tube = long ? `long-tube-${side}` : `short-tube-${side}`;
+  const tube = tubeId(side);
   return CORNERS.filter(({ x, y }) => x === side || y === side)
     .map(({ name }) => ({ by: 'socket', joint: `joint-${name}`, tube }));
 }

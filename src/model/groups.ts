@@ -1,8 +1,9 @@
 import { pointName, type DeckPiece, type FramePiece, type Item, type Kit, type Quantity } from '../read/index.ts';
+import { connectionsInPlace } from './connections.ts';
 import { buildDeck, type Deck } from './deck.ts';
 import { buildFrame, SIDES, type Frame } from './frame.ts';
 import { chained, moved, turned } from './pose.ts';
-import type { Group, Joining, Part, Pose, Vec2 } from './types.ts';
+import type { Connection, Group, Joining, Part, Pose, Vec2 } from './types.ts';
 
 export type Names = Readonly<Record<string, Quantity>>;
 
@@ -11,6 +12,7 @@ export interface Groups {
   readonly groups: readonly Group[];
   readonly parts: readonly Part[];
   readonly joinings: readonly Joining[];
+  readonly connections: readonly Connection[];
   readonly names: Names;
   readonly decks: readonly { readonly piece: string; readonly deck: Deck; readonly tops: readonly number[] }[];
 }
@@ -23,7 +25,7 @@ export function buildGroups(item: Item, given: Names, axes: Vec2): Groups {
       case 'frame': return withFrame(done, item.kit, piece, axes);
       default: return done;
     }
-  }, { groups: [], parts: [], joinings: [], names: given, decks: [] });
+  }, { groups: [], parts: [], joinings: [], connections: [], names: given, decks: [] });
 }
 
 const mm = (value: number): Quantity => ({ value, dimension: 'length' });
@@ -63,6 +65,7 @@ interface PlacedGroup {
   readonly group: Group;
   readonly parts: readonly Part[];
   readonly joinings: readonly Joining[];
+  readonly connections: readonly Connection[];
 }
 
 function placedGroup(piece: string, index: number, kind: Group['kind'], sides: Group['sides'], level: number, pose: Pose, made: Frame): PlacedGroup {
@@ -72,6 +75,7 @@ function placedGroup(piece: string, index: number, kind: Group['kind'], sides: G
     group: { name, piece, kind, sides, level, pose, partIds: made.parts.map((part) => own(part.id)) },
     parts: made.parts.map((part) => ({ ...part, id: own(part.id), group: name, pose: chained(pose, part.pose) })),
     joinings: made.joinings.map((joining) => ownJoining(joining, own)),
+    connections: connectionsInPlace(made.connections, own, pose),
   };
 }
 
@@ -88,6 +92,7 @@ const joined = (done: Groups, placed: readonly PlacedGroup[], names: Names, deck
   groups: [...done.groups, ...placed.map((each) => each.group)],
   parts: [...done.parts, ...placed.flatMap((each) => each.parts)],
   joinings: [...done.joinings, ...placed.flatMap((each) => each.joinings)],
+  connections: [...done.connections, ...placed.flatMap((each) => each.connections)],
   names: { ...done.names, ...names },
   decks: [...done.decks, ...decks],
 });

@@ -1,5 +1,6 @@
 export type * from './types.ts';
 export { buildModel } from './build.ts';
+export { joinedBy } from './connections.ts';
 export { axesFor, FLAT, WRAPPED } from './deck.ts';
 export { cornersOf } from './frame.ts';
 export { flatPattern, onSide } from './pattern.ts';

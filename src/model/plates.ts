@@ -2,7 +2,7 @@ import type { Face, Kit } from '../read/index.ts';
 import { faceTurn, type FaceTurn } from './faces.ts';
 import { facing } from './pose.ts';
 import { jointPin, wingNut } from './posts.ts';
-import type { FlatPanel, Joining, Part, Shape, Vec2 } from './types.ts';
+import type { Connection, FlatPanel, Joining, Part, Shape, Vec2 } from './types.ts';
 
 /** How far a plate stands over the middle of its tubes, and its pins from its ends, mm. Common practice, no source. */
 const OVER_TUBE = 32;
@@ -15,6 +15,7 @@ export interface Plate {
   readonly panel: FlatPanel;
   readonly parts: readonly Part[];
   readonly joinings: readonly Joining[];
+  readonly connections: readonly Connection[];
   /** Places of the pins along either tube, from its middle, mm. */
   readonly along: readonly number[];
 }
@@ -39,11 +40,16 @@ export function buildPlate(kit: Kit, axes: Vec2, face: Face, name: string, low: 
     pose: facing(middle, [-turn.across[0], -turn.across[1], 0], [0, 0, 1], turn.inwards),
     mass: width * height * kit.panel.thickness * kit.panel.density,
   };
+  const tubes = { low: tubeIds[0], high: tubeIds[1] };
   const fasteners = places.map(([x, z], index) => fastener(kit, turn, id, index, x, (low + high) / 2 + z, inner));
   return {
     panel: { width, height, holes: places.map(([x, z]) => ({ at: [x + width / 2, z + height / 2] as const, diameter })), partIds: [id] },
     parts: [plate, ...fasteners.flatMap(({ pin, nut }) => [pin, nut])],
-    joinings: fasteners.map(({ pin, nut, tube }) => ({ by: 'plate-pin', pin: pin.id, nut: nut.id, plate: id, tube: tube === 'low' ? tubeIds[0] : tubeIds[1] })),
+    joinings: fasteners.map(({ pin, nut, tube }) => ({ by: 'plate-pin', pin: pin.id, nut: nut.id, plate: id, tube: tubes[tube] })),
+    connections: [
+      ...tubeIds.map((bar): Connection => ({ is: 'lay', panel: id, bar, out: turn.inwards })),
+      ...fasteners.map(({ pin, nut, tube }): Connection => ({ is: 'pin', pin: pin.id, nut: nut.id, holds: [id, tubes[tube]], out: turn.inwards })),
+    ],
     along,
   };
 }

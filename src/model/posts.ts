@@ -3,12 +3,13 @@ import type { Corner } from './frame.ts';
 import type { Hold } from './levels.ts';
 import { facing } from './pose.ts';
 import { tubeMass, tubeShape } from './tube.ts';
-import type { CornerPlace, Joining, Part, PartPlace, Shape, Vec2, Vec3 } from './types.ts';
+import type { Connection, CornerPlace, Joining, Part, PartPlace, Shape, Vec2, Vec3 } from './types.ts';
 
 /** Posts, and the pins with wing nuts that hold the joints to them, in the finished item. */
 export interface Posts {
   readonly parts: readonly Part[];
   readonly joinings: readonly Joining[];
+  readonly connections: readonly Connection[];
 }
 
 /**
@@ -24,11 +25,17 @@ export function buildPost(kit: Kit, corner: Corner, axes: Vec2, length: number, 
     const pin = `joint-pin-${name}-${index + 1}`;
     const nut = `wing-nut-${name}-${index + 1}`;
     const parts = pinAndNut(kit, pin, nut, { at: 'sleeve', corner: at, index: index + 1 }, [x, y, heights[index] ?? 0], sy);
-    return { parts, joining: { by: 'post-pin' as const, pin, nut, post: `post-${name}`, joint: jointId } };
+    const bar = `post-${name}`;
+    const connections: readonly Connection[] = [
+      { is: 'sleeve', bar, joint: jointId, along: [0, 0, 1] },
+      { is: 'pin', pin, nut, holds: [bar, jointId], out: [0, sy, 0] },
+    ];
+    return { parts, joining: { by: 'post-pin' as const, pin, nut, post: bar, joint: jointId }, connections };
   });
   return {
     parts: [post(kit, `post-${name}`, at, [x, y, length / 2], length, heights), ...fasteners.flatMap((each) => each.parts)],
     joinings: fasteners.map((each) => each.joining),
+    connections: fasteners.flatMap((each) => each.connections),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Kit } from '../read/index.ts';
+import type { Kit, PanelKind, Practice } from '../read/index.ts';
 import type { Flap, FlatPattern } from './types.ts';
 
 /**
@@ -65,19 +65,19 @@ function wrapFrom(givens: WrapGivens): Wrap {
   };
 }
 
-/** Derives the wrap from the kit: its tube, its panel and the practice of the workshop. */
-export function wrapOf(kit: Kit): Wrap {
-  const { panel, practice, tube } = kit;
-  return wrapFrom({
-    radius: tube.outsideDiameter / 2 + practice.wrapClearance,
-    thickness: panel.thickness,
-    skin: panel.skin,
-    neutralLayer: panel.neutralLayer,
-    turnBack: practice.turnBack,
-    creases: creaseCount(practice.turnBack, panel.tightestCrease),
-    tab: practice.tab,
-  });
-}
+/** The wrap of a panel round a tube of some outside diameter, by the practice of the workshop. */
+export const wrapAround = (panel: Pick<PanelKind, 'thickness' | 'skin' | 'neutralLayer' | 'tightestCrease'>, practice: Practice, tube: number): Wrap => wrapFrom({
+  radius: tube / 2 + practice.wrapClearance,
+  thickness: panel.thickness,
+  skin: panel.skin,
+  neutralLayer: panel.neutralLayer,
+  turnBack: practice.turnBack,
+  creases: creaseCount(practice.turnBack, panel.tightestCrease),
+  tab: practice.tab,
+});
+
+/** Derives the wrap from the kit: its usual tube and panel and the practice of the workshop. */
+export const wrapOf = (kit: Kit): Wrap => wrapAround(kit.panel, kit.practice, kit.tube.outsideDiameter);
 
 /** The wrap that a pattern's flap was drawn for. */
 export const patternWrap = (pattern: FlatPattern, flap: Flap): Wrap => wrapFrom({

@@ -54,4 +54,4 @@ export const editionsOffered: readonly Edition[] = [...EDITIONS].sort((one, othe
 export const bookletsOffered = editionsOffered.filter(({ series }) => series === 'booklet');
 
 /** The papers to choose from, small ones last. */
-export const papersOffered: readonly string[] = papersOf('full', 'large', 'half').filter((paper) => EDITIONS.some((edition) => comesOn(edition, paper)));
+export const papersOffered: readonly string[] = papersOf('full', 'apart', 'half').filter((paper) => EDITIONS.some((edition) => comesOn(edition, paper)));

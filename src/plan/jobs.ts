@@ -6,6 +6,7 @@ import type { Motion } from './types.ts';
 export interface Job extends PlannedWork {
   /** What wishes and reasons name it by; what it works on is told by `detail`. */
   readonly key: string;
+  readonly action: Action;
   /** Parts that are in their place after it and were not before. */
   readonly places: readonly string[];
   /** Parts that come to hand with it, when these are not just the ones it puts in place. */

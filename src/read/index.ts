@@ -1,9 +1,14 @@
 export type * from './types.ts';
+export type * from './catalogue/types.ts';
+export type * from './structure/types.ts';
+export type { Structure } from './structure/read-structure.ts';
+export { CORNER, jointKinds, panelKinds, tubeKinds, USUAL } from './catalogue/joints.ts';
 export { filesInMemory, listItems } from './files.ts';
 export { filesOnDisk } from './files-on-disk.ts';
 export { FaultError, faultLine } from './faults.ts';
 export { readItem } from './item.ts';
 export { namesOf } from './item-values.ts';
+export { declaredBy, declaredFor } from './use-fields.ts';
 export { pointName } from './piece-names.ts';
 export { kitFromText } from './kit.ts';
 export { readMeasure } from './quantities.ts';

@@ -2,6 +2,8 @@ import { z } from 'zod';
 import { fileName, oneWord, patternText, pieceReference, section, sentence, wholeFromOne } from './fields.ts';
 import { limits } from './limits.ts';
 import { messages } from './messages.ts';
+import { placesSection, structureSections, usesSection } from './structure/schema.ts';
+import { useFields } from './use-fields.ts';
 
 /** A name that can stand in an expression. */
 const expressionName = patternText(/^[a-z][a-z0-9]*(_[a-z0-9]+)*$/, messages.expressionName, 'A name that expressions may use.');
@@ -121,11 +123,15 @@ export const itemSchema = section({
   name: fileName('Name of the item, the same as its folder has.'),
   kit: fileName('Name of the kit file it is built from.'),
   use: z.enum(['storage', 'table', 'seat', 'bed'], { error: messages.use }).meta({ description: 'What it is used for: sets the loads and the checks that apply.' }),
+  ...useFields,
   revision: wholeFromOne('Counts up when the item changes.'),
   parameters: named(expressionName, parameterSchema, 'The measures that sizes may set.'),
   expressions: named(expressionName, expressionSchema, 'Measures worked out from parameters.').optional(),
   sizes: atLeastOne(named(fileName('Name of a size.'), named(z.string(), quantitySchema, 'A value for every parameter.'), 'The sizes that are made.'), 'size'),
-  pieces: atLeastOne(named(fileName('Name of a piece.'), pieceSchema, 'What the item is put together from.'), 'piece'),
-  connections: listed(connectionSchema, 'What holds the pieces together.'),
+  pieces: atLeastOne(named(fileName('Name of a piece.'), pieceSchema, 'What the item is put together from, in short: decks, frames, posts and panels.'), 'piece').optional(),
+  connections: listed(connectionSchema, 'What holds the pieces together.').optional(),
+  uses: usesSection,
+  ...structureSections,
+  places: placesSection,
   order: listed(orderSchema, 'Wishes for the order of work, each with its reason.').optional(),
 }, 'One item: its parameters, sizes, pieces and what holds them.');

@@ -2,6 +2,7 @@ import { NoValue } from './expression-value.ts';
 import { dimensionedText } from './dimensioned-text.ts';
 import { messages } from './messages.ts';
 import type { NamedExpression } from './named-expressions.ts';
+import { kitValues } from './structure/kit-names.ts';
 import type { PlacedExpression } from './placed-expressions.ts';
 import type { Fault, Item, Quantity } from './types.ts';
 import { quoted } from './yaml-source.ts';
@@ -26,7 +27,8 @@ export function namesOf(item: Item, sizeName: string): Names {
   const size = item.sizes.find(({ name }) => name === sizeName);
   if (size === undefined) throw new RangeError(`${item.name} has no size ${sizeName}`);
   const names: Record<string, Quantity> = { ...size.values };
-  for (const { name, expression } of item.expressions) names[name] = expression.evaluate(names);
+  const ofKit = kitValues(item.kit);
+  for (const { name, expression } of item.expressions) names[name] = expression.evaluate({ ...ofKit, ...names });
   return names;
 }
 

@@ -9,7 +9,11 @@ import { nearestName } from './nearest.ts';
 import { readParameters, readSize } from './parameters.ts';
 import { readExpressions } from './named-expressions.ts';
 import { sizeFaults } from './piece-values.ts';
+import { namesOfKind } from './piece-names.ts';
 import { readPieces } from './pieces.ts';
+import { kitValues } from './structure/kit-names.ts';
+import { hasStructure, readStructure } from './structure/read-structure.ts';
+import { declaredFaults, readDeclares } from './use-fields.ts';
 import type { Fault, Item, Kit } from './types.ts';
 import { validated, sectionEntries } from './validate.ts';
 import { yamlSource } from './yaml-source.ts';
@@ -27,42 +31,67 @@ export function readItem(files: ReadFiles, itemFile: string): Item {
   const source = yamlSource(itemFile, text);
   if (source.faults.length > 0) throw new FaultError(source.faults);
   const kit = readKit(files, source);
-  const body = readBody(source, kit.kit);
+  const body = readBody(source, kit.kit, files);
   const head = validated(source, itemSchema);
   const faults = [...head.faults, ...folderFaults(source), ...body.faults, ...kit.faults];
-  if (faults.length > 0 || kit.kit === null || head.data === null) throw new FaultError(faults);
-  const sha256 = createHash('sha256').update(`${text}\0${kit.text}`).digest('hex');
-  return { name: head.data.name, kit: kit.kit, use: head.data.use, revision: head.data.revision, ...body.parts, source: { file: itemFile, sha256 } };
+  const { declares, ...parts } = body.parts;
+  if (faults.length > 0 || kit.kit === null || head.data === null || declares === null) throw new FaultError(faults);
+  const sha256 = createHash('sha256').update([text, kit.text, ...body.texts].join('\0')).digest('hex');
+  return { name: head.data.name, kit: kit.kit, use: head.data.use, declares, revision: head.data.revision, ...parts, source: { file: itemFile, sha256 } };
 }
 
-type Body = Omit<Item, 'name' | 'kit' | 'use' | 'revision' | 'source'>;
+type Body = Omit<Item, 'name' | 'kit' | 'use' | 'declares' | 'revision' | 'source'> & { readonly declares: Item['declares'] | null };
 
 /** Everything below the head of the file, as far as it can be read, and the faults that need more than one field to see. */
-function readBody(source: YamlSource, kit: Kit | null): { readonly parts: Body; readonly faults: readonly Fault[] } {
+function readBody(source: YamlSource, kit: Kit | null, files: ReadFiles): { readonly parts: Body; readonly faults: readonly Fault[]; readonly texts: readonly string[] } {
   const raw = new Map(sectionEntries(source.raw));
   const declared = sectionEntries(raw.get('parameters')).map(([name]) => name);
   const named = sectionEntries(raw.get('expressions')).map(([name]) => name);
   const parameters = readParameters(source, raw.get('parameters'));
-  const expressions = readExpressions(source, raw.get('expressions'), declared);
+  const ofKit = kit === null ? {} : kitValues(kit);
+  const kitNamed = kit === null ? namesLikeKits(raw.get('expressions')) : Object.keys(ofKit);
+  const expressions = readExpressions(source, raw.get('expressions'), declared, kitNamed);
   const pieces = readPieces(source, raw.get('pieces'), [...declared, ...named]);
+  const declares = readDeclares(source, [...declared, ...named]);
   const connections = readConnections(source, raw.get('connections'), raw.get('pieces'), pieces.pieces);
   const order = readOrder(source, raw.get('order'));
   const sizes = sectionEntries(raw.get('sizes'))
     .map(([name, given]) => ({ name, ...readSize(source, name, given, parameters.parameters, declared) }));
+  const structure = kit === null ? { structures: {}, faults: [], texts: [] } : readStructure(source, sizes, {
+    files, kit, known: [...declared, ...named], expressions: expressions.expressions, pieces: namesOfKind(raw.get('pieces'), 'deck', 'panel'),
+  });
   return {
+    texts: structure.texts,
     parts: {
+      declares: declares.declares,
       parameters: parameters.parameters,
       expressions: expressions.expressions.map(({ name, expression }) => ({ name, expression })),
       sizes: sizes.map(({ name, values }) => ({ name, values })),
       pieces: pieces.pieces.map(({ piece }) => piece),
       connections: connections.connections.map(({ connection }) => connection),
       order: order.order,
+      structures: structure.structures,
     },
     faults: [
-      ...[parameters, expressions, pieces, connections, order, ...sizes].flatMap(({ faults }) => faults),
-      ...sizes.flatMap((size) => sizeFaults(source, kit, size, expressions.expressions, pieces.pieces, connections.connections)),
+      ...missingFaults(source, raw),
+      ...structure.faults,
+      ...[parameters, expressions, declares, pieces, connections, order, ...sizes].flatMap(({ faults }) => faults),
+      ...sizes.flatMap((size) => declaredFaults(source, size, expressions.expressions, declares)),
+      ...sizes.flatMap((size) => sizeFaults(source, kit, { name: size.name, values: { ...ofKit, ...size.values } }, expressions.expressions, pieces.pieces, connections.connections)),
     ],
   };
+}
+
+/** Without its kit it cannot be told which names the kit gives: any that looks like one will do, and has no value. */
+const namesLikeKits = (expressions: unknown): readonly string[] => JSON.stringify(expressions ?? '').match(/kit_[a-z0-9_]+/g) ?? [];
+
+/** Without points and bars, an item is made of pieces and what joins them. */
+function missingFaults(source: YamlSource, raw: ReadonlyMap<string, unknown>): Fault[] {
+  if (hasStructure(raw)) return raw.has('connections') ? [source.faultAtName(['connections'], messages.structure.notBoth)] : [];
+  return [
+    ...(raw.has('pieces') ? [] : [source.fault(['pieces'], messages.namedSection)]),
+    ...(raw.has('connections') ? [] : [source.fault(['connections'], messages.list)]),
+  ];
 }
 
 function folderFaults(source: YamlSource): Fault[] {

@@ -1,3 +1,5 @@
+import { camelKeys } from './camel.ts';
+import { readCatalogue } from './catalogue/read-catalogue.ts';
 import { FaultError } from './faults.ts';
 import { kitRuleFaults } from './kit-rules.ts';
 import { kitSchema } from './kit-schema.ts';
@@ -5,10 +7,6 @@ import { messages } from './messages.ts';
 import type { Fault, Kit } from './types.ts';
 import { validated } from './validate.ts';
 import { yamlSource } from './yaml-source.ts';
-
-/** `outside-diameter` → `outsideDiameter`, in types. */
-type Camel<Name> = Name extends `${infer First}-${infer Rest}` ? `${First}${Capitalize<Camel<Rest>>}` : Name;
-type CamelKeys<T> = T extends object ? { [Key in keyof T as Camel<Key>]: CamelKeys<T[Key]> } : T;
 
 /**
  * Reads one kit file. `file` is its path, for the messages and to compare its name with.
@@ -25,21 +23,13 @@ export function kitOrFaults(text: string, file: string): { readonly kit: Kit | n
   const source = yamlSource(file, text);
   if (source.faults.length > 0) return { kit: null, faults: source.faults };
   const { data, faults: broken } = validated(source, kitSchema);
-  const faults = [...broken, ...kitRuleFaults(source)];
+  const { catalogue, faults: odd } = readCatalogue(source);
+  const faults = [...broken, ...kitRuleFaults(source), ...odd];
   const called = file.split('/').at(-1)?.replace(/\.yaml$/, '') ?? '';
   if (data !== null && data.name !== called) faults.push(source.fault(['name'], messages.nameLike(called)));
   if (data === null || faults.length > 0) return { kit: null, faults };
   const { name, panel, tube, joint, 'panel-pin': panelPin, 'joint-pin': jointPin, cable, practice } = data;
-  const { contents } = data;
-  return { kit: { name, ...camelKeys({ panel, tube, joint, panelPin, jointPin, cable, practice }), ...(contents === undefined ? {} : { contents: camelKeys(contents) }) }, faults };
-}
-
-function camelKeys<T extends object>(section: T): CamelKeys<T> {
-  const entries = Object.entries(section).map(([name, value]: [string, unknown]) =>
-    [camel(name), typeof value === 'object' && value !== null ? camelKeys(value) : value] as const);
-  return Object.fromEntries(entries) as CamelKeys<T>;
-}
-
-function camel(name: string): string {
-  return name.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+  const { contents, 'joint-test': jointTest, caps } = data;
+  const optional = { ...(jointTest && { jointTest }), ...(caps && { caps: camelKeys(caps) }), ...(contents && { contents: camelKeys(contents) }) };
+  return { kit: { name, ...camelKeys({ panel, tube, joint, panelPin, jointPin, cable, practice }), catalogue, ...optional }, faults };
 }

@@ -16,4 +16,12 @@ export const limits = {
   entries: 200,
   /** Pieces of one kind in one item. */
   pieceCount: 50,
+  /** Kinds of one sort in a kit. */
+  kinds: 50,
+  /** Ports of one joint. */
+  ports: 12,
+  /** Points, or parts of the other kinds, of one item: all repeats together. */
+  parts: 2000,
+  /** Indexes of one repeat. */
+  indexes: 3,
 } as const;

@@ -14,13 +14,13 @@ export interface NamedExpression extends PlacedExpression {
 
 /** The named expressions that can be read, each after those it needs; faults of texts, names and rings. */
 export function readExpressions(
-  source: YamlSource, raw: unknown, parameterNames: readonly string[],
+  source: YamlSource, raw: unknown, parameterNames: readonly string[], kitNames: readonly string[] = [],
 ): { readonly expressions: readonly NamedExpression[]; readonly faults: readonly Fault[] } {
   const names = sectionEntries(raw).map(([name]) => name);
   const faults = takenNameFaults(source, 'expressions', names);
   for (const name of names.filter((other) => parameterNames.includes(other))) faults.push(source.faultAtName(['expressions', name], messages.sameNameTwice));
   const reader = expressionReader(source, faults);
-  const known = { names: [...new Set([...parameterNames, ...names])] };
+  const known = { names: [...new Set([...parameterNames, ...names, ...kitNames])] };
   const byName = new Map<string, NamedExpression>();
   for (const [name, text] of goodEntries(raw, expressionSchema)) {
     const read = reader(['expressions', name], text, null, known);

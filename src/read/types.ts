@@ -1,3 +1,6 @@
+import type { Catalogue } from './catalogue/types.ts';
+import type { Structure } from './structure/read-structure.ts';
+
 /** Where a value stands in a file; lines and columns count from 1. */
 export interface Position {
   readonly file: string;
@@ -92,6 +95,12 @@ export interface Kit {
     readonly sawKerf: number;
     readonly knifeKerf: number;
   };
+  /** Further kinds of parts, each under a name. */
+  readonly catalogue: Catalogue;
+  /** What one joint bore in the makers' own test, N, and how far it slid, mm; left out where nobody tested one. */
+  readonly jointTest?: { readonly load: number; readonly slip: number };
+  /** Whether the kit has caps for open tube ends and for studs that no cable uses; none where left out. */
+  readonly caps?: { readonly tubeEnds: boolean; readonly studs: boolean };
   /** How many of each part a whole kit has; left out where nobody counted. */
   readonly contents?: {
     readonly panels: number;
@@ -103,6 +112,9 @@ export interface Kit {
     readonly cables: number;
   };
 }
+
+/** How the workshop builds. */
+export type Practice = Kit['practice'];
 
 /** What a value of a parameter or expression measures. */
 export type Dimension = 'length' | 'angle' | 'force' | 'mass' | 'count' | 'ratio';
@@ -181,6 +193,35 @@ export type Piece = DeckPiece | FramePiece | PostPiece | PanelPiece;
 /** What the item is used for: decides which loads and stability checks apply. */
 export type Use = 'storage' | 'table' | 'seat' | 'bed';
 
+/** Where it stands: nothing here is reckoned for wind, wet and sun. */
+export type Setting = 'indoors';
+
+/** Who uses it: `anyone` is adults and children, `small-children` are those who walk and sleep in a low bed. */
+export type People = 'adults' | 'anyone' | 'pupils' | 'small-children';
+
+/** The mattress a bed is made for, mm. */
+export interface Mattress {
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+}
+
+/** What the item file says of its use: a mark for pupils only, a mattress for beds only. */
+export interface Declares {
+  readonly place: Setting;
+  readonly people: People;
+  readonly mark: Expression | null;
+  readonly mattress: { readonly [side in keyof Mattress]: Expression } | null;
+}
+
+/** The same, worked out for one size; `mark` is the size mark of EN 1729-1. */
+export interface Declared {
+  readonly place: Setting;
+  readonly people: People;
+  readonly mark: number | null;
+  readonly mattress: Mattress | null;
+}
+
 export type Face = 'back' | 'left' | 'right' | 'front';
 
 export type Connection =
@@ -202,6 +243,7 @@ export interface Item {
   readonly name: string;
   readonly kit: Kit;
   readonly use: Use;
+  readonly declares: Declares;
   readonly revision: number;
   readonly parameters: readonly Parameter[];
   readonly expressions: readonly { readonly name: string; readonly expression: Expression }[];
@@ -209,6 +251,8 @@ export interface Item {
   readonly pieces: readonly Piece[];
   readonly connections: readonly Connection[];
   readonly order: readonly OrderWish[];
+  /** Each size written out, where the file tells points and bars or places of use. */
+  readonly structures: Readonly<Record<string, Structure>>;
   /** Path of the item file as given, and a SHA-256 over the texts of item and kit. */
   readonly source: { readonly file: string; readonly sha256: string };
 }

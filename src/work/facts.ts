@@ -68,7 +68,7 @@ export type Action = keyof typeof facts;
  * Every kind of work, whatever the item: common practice, no source. Its order is that in which rules are told, and the
  * work that a panel or a side asks for is listed.
  */
-export const WORK: Readonly<Record<Action, WorkFacts>> = facts;
+export const WORK: Readonly<Record<Action, WorkFacts<Action>>> = facts;
 
 /** Every kind of work by name, in the catalogue's order. */
 export const ACTIONS = Object.keys(facts) as readonly Action[];

@@ -1,5 +1,4 @@
 import type { PartKind, Side } from '../model/index.ts';
-import type { Action } from './facts.ts';
 
 export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands';
 
@@ -28,25 +27,30 @@ export type StandingName = 'bench' | 'deck-building' | 'deck-in-use' | 'on-back'
 
 /** A piece of work as the rules see it. */
 export interface PlannedWork {
-  readonly action: Action;
+  /** The kind of work. */
+  readonly action: string;
   readonly detail: StepDetail;
   /** Identical sub-assemblies it is done on, or null for the item as a whole. */
   readonly run: string | null;
   readonly standing: StandingName;
 }
 
-export type Pick = (work: PlannedWork) => boolean;
+/** Picks work; `Named` are the kinds of work it names, so that the catalogue can tell a name that is none. */
+export interface Pick<Named extends string = string> {
+  (work: PlannedWork): boolean;
+  readonly named?: Named;
+}
 
 /** An ordering: all work that `first` picks before all work that `then` picks. */
-export interface Rule {
+export interface Rule<Named extends string = string> {
   readonly name: string;
   readonly reason: string;
   /** The work itself asks for it: a cut panel before a creased one, a hole before its pin. No wish overrides it. */
   readonly firm: boolean;
   /** Holds within one run, within one run and on one flat panel where both work on one, or everywhere. */
   readonly within: 'run' | 'plate' | 'item';
-  readonly first: Pick;
-  readonly then: Pick;
+  readonly first: Pick<Named>;
+  readonly then: Pick<Named>;
 }
 
 /** A feature of a wrapped panel that asks for the work, once for each there is. Other work is asked for by the plan's own jobs. */
@@ -57,7 +61,7 @@ export type AskedBy =
   | { readonly feature: 'side'; readonly moves: 'flap' | 'end-pins' | 'middle-pins' | 'nothing' };
 
 /** All that is known of a kind of work but for its pictures. What is left out does not hold of it. */
-export interface WorkFacts {
+export interface WorkFacts<Named extends string = string> {
   readonly tools: readonly Tool[];
   readonly people: 1 | 2;
   readonly cautions: readonly Caution[];
@@ -86,5 +90,5 @@ export interface WorkFacts {
   /** What is made of it, as often as the step is done; a deck or a frame of the run when left out. */
   readonly makes?: PartKind;
   /** What must come before what, with the reason. `sides` are those of a wrapped panel in the order they are wrapped. */
-  readonly rules?: (sides: readonly Side[]) => readonly Rule[];
+  readonly rules?: (sides: readonly Side[]) => readonly Rule<Named>[];
 }

@@ -96,6 +96,22 @@ describe('the timetable', () => {
     ]);
   });
 
+  it('goes on when what waits is dry: through breaks and nights, before the next step of the piece alone', () => {
+    const glued = (waits: number): OrderedWork => {
+      const plain = work(1, ['crease', 20, 2, 2], ['brace', 30, 1, 2]);
+      return { ...plain, steps: plain.steps.map((step, index) => (index === 0 ? { ...step, waits } : step)) };
+    };
+    const brace = (waits: number): readonly (number | undefined)[] => {
+      const last = timetableOf([glued(waits)], 2, START).tasks.at(-1);
+      return [last?.day, last?.start];
+    };
+    // Creased from 09:00 to 09:40; a session ends at 10:00, the next one begins at 10:15, the last one ends at 16:45.
+    expect(brace(0)).toEqual([1, 615]);
+    expect(brace(40)).toEqual([1, 620]);
+    expect(brace(10 * 60)).toEqual([2, 510]);
+    expect(brace(24 * 60)).toEqual([2, 615]);
+  });
+
   it('refuses a step that no session is long enough for', () => {
     expect(() => timetableOf([work(1, ['crease', 91, 2, 2])], 2, START)).toThrow(/step 1 \(crease\) takes 91 min at a time; a session has 90 min/);
   });

@@ -53,8 +53,8 @@ describe('any text at all', () => {
   it('as a kit file gives a kit of finite numbers or faults inside the text', () => {
     fc.assert(fc.property(fc.oneof(anyText, damaged(sample(kitFile))), (text) => {
       const faults = faultsOf(() => {
-        const { name, ...sections } = kitFromText(text, kitFile);
-        expect(name).toBe('small-kit');
+        const { name, catalogue, ...sections } = kitFromText(text, kitFile);
+        expect([name, Object.keys(catalogue)]).toEqual(['small-kit', ['joints', 'tubes', 'panels', 'fittings']]);
         for (const value of Object.values(sections).flatMap((section) => Object.values(section))) expect(Number.isFinite(value)).toBe(true);
       });
       expectPlacesInside(faults, { [kitFile]: text });

@@ -5,13 +5,14 @@ import { GlyphMark } from './glyph-mark.tsx';
 import { sheets } from './sheet.ts';
 import { stripOf } from './strip.ts';
 import type { BookletInput } from './types.ts';
+import { Wait } from './wait.tsx';
 
 interface StepStripProps {
   readonly input: BookletInput;
   readonly step: Step;
 }
 
-/** Under a step's picture: action, tools, people, cautions; at the far end, or in a row of its own, what to look at. */
+/** Under a step's picture: action, tools, people, cautions, how long to wait; at the far end, or in a row of its own, what to look at. */
 export function StepStrip({ input, step }: StepStripProps): ReactNode {
   const { words, glyphs } = input;
   const { glyph: height, gap, isParted, height: whole } = stripOf(step, sheets[input.paper]);
@@ -31,6 +32,7 @@ export function StepStrip({ input, step }: StepStripProps): ReactNode {
           {step.cautions.map((caution) => <GlyphMark key={caution} glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={height} />)}
         </li>
       )}
+      <Wait input={input} step={step} height={height} />
       {step.check && <li className="check"><CheckPictures input={input} check={step.check} height={height} /></li>}
     </ul>
   );

@@ -7,10 +7,12 @@ export const innerGap = 1.2;
 const widestGap = 6;
 const leastGap = 2.4;
 const stripRowGap = 3;
+/** Room of the minutes to wait beside their pictogram, mm. */
+const waitText = 17;
 /** Heights of the pictograms that are tried, mm; at 8 mm they can still be told apart. */
 const heights = [glyphHeight, 10, 9, 8];
 
-type Row = Pick<Step, 'tools' | 'cautions' | 'check'>;
+type Row = Pick<Step, 'tools' | 'cautions' | 'waits' | 'check'>;
 
 /** How a step's pictograms are set. All in mm. */
 export interface Strip {
@@ -45,13 +47,14 @@ function widestGapIn(row: Row, width: number, glyph: number): number {
 }
 
 /** Widths of the groups of pictograms in their order, `inner` white between those of one group, mm. */
-export function groupWidths({ tools, cautions, check }: Row, glyph: number, inner = innerGap): readonly number[] {
+export function groupWidths({ tools, cautions, waits, check }: Row, glyph: number, inner = innerGap): readonly number[] {
   const row = (count: number): number => count * glyph + Math.max(0, count - 1) * inner;
   return [
     row(1),
     row(tools.length),
     row(1),
     ...(cautions.length > 0 ? [row(cautions.length)] : []),
+    ...(waits > 0 ? [glyph + inner + waitText] : []),
     ...(check ? [checkWidth(check.kind, glyph)] : []),
   ];
 }

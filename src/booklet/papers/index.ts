@@ -17,7 +17,7 @@ export type FullPaper = OfSort<'full'>;
 export type HalfPaper = OfSort<'half'>;
 /** Those of which booklets have pages. */
 export type Paper = OfSort<'full' | 'half'>;
-export type PosterPaper = OfSort<'full' | 'large'>;
+export type PosterPaper = OfSort<'full' | 'apart'>;
 
 const NAMES = Object.keys(PAPERS) as readonly AnyPaper[];
 
@@ -27,5 +27,5 @@ export const papersOf = <Sort extends PaperFacts['sort']>(...sorts: readonly Sor
 
 export const isHalfPaper = (paper: string): paper is HalfPaper => papersOf('half').some((half) => half === paper);
 
-export { fullPage, narrowPage, type PageSheet } from './page-sheet.ts';
-export type { FullPaperFacts, HalfPaperFacts, LargePaperFacts, PaperFacts } from './types.ts';
+export type { PageSheet } from './page-sheet.ts';
+export type { PaperFacts } from './types.ts';

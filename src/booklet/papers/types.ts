@@ -31,10 +31,10 @@ export interface HalfPaperFacts extends CommonFacts {
   readonly sheet: { readonly width: number; readonly height: number };
 }
 
-/** A paper for the wall alone. */
-export interface LargePaperFacts extends CommonFacts {
-  readonly sort: 'large';
+/** A paper apart, of no booklet: only those editions come on it that name it. */
+export interface ApartPaperFacts extends CommonFacts {
+  readonly sort: 'apart';
   readonly posterScale: number;
 }
 
-export type PaperFacts = FullPaperFacts | HalfPaperFacts | LargePaperFacts;
+export type PaperFacts = FullPaperFacts | HalfPaperFacts | ApartPaperFacts;

@@ -11,7 +11,7 @@ export interface PosterSheet {
 }
 
 /** The upright pages of all papers on which there are posters. */
-export const posterSheets = Object.fromEntries(papersOf('full', 'large').map((paper): [PosterPaper, PosterSheet] => {
+export const posterSheets = Object.fromEntries(papersOf('full', 'apart').map((paper): [PosterPaper, PosterSheet] => {
   const { width, height, posterScale } = PAPERS[paper];
   return [paper, { width, height, scale: posterScale }];
 })) as Readonly<Record<PosterPaper, PosterSheet>>;

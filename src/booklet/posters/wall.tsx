@@ -12,6 +12,7 @@ import { itemAndSize } from '../pages/names.ts';
 import { sizeText } from '../pages/part-sizes.ts';
 import { PicturePlace } from '../pages/picture-place.tsx';
 import { groupWidths } from '../pages/strip.ts';
+import { Wait } from '../pages/wait.tsx';
 import { SizeMark } from '../pages/size-mark.tsx';
 import { Spoken } from '../pages/spoken.tsx';
 import { stepAlt } from '../pages/step-alt.ts';
@@ -164,6 +165,7 @@ function Strip({ input, paper, step, width }: PageProps & { readonly step: Step;
       <li className="tools">{step.tools.map((tool) => <GlyphMark key={tool} glyph={glyphs.tool(tool)} label={words.t(`booklet.tools.${tool}`)} height={height} />)}</li>
       <li className="people"><GlyphMark glyph={glyphs.plain(step.people === 2 ? 'two-people' : 'one-person')} label={words.t('booklet.people', { count: step.people })} height={height} /></li>
       {step.cautions.length > 0 && <li className="cautions">{step.cautions.map((caution) => <GlyphMark key={caution} glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={height} />)}</li>}
+      <Wait input={input} step={step} height={height} />
       {step.check && <li className="check"><CheckPictures input={input} check={step.check} height={height} /></li>}
       <PosterFoot input={input} scale={scale} />
     </ul>

@@ -8,6 +8,7 @@ import { markingSheetsCopies } from './marking-sheets/document.ts';
 import { overviewCopies } from './overview/document.ts';
 import { picturesCopies } from './pictures/document.ts';
 import { surveySheetCopies } from './survey-sheet/document.ts';
+import type { Edition } from './types.ts';
 import { wallCopies } from './wall/document.ts';
 import { wordsCopies } from './words/document.ts';
 import { workshopPackCopies } from './workshop-pack/document.ts';
@@ -25,9 +26,9 @@ export const COPIES = {
 /** The copies of the editions asked for in the order in which they are printed: series by series, and in each paper by paper. */
 export function copiesOfEditions(editions: readonly EditionName[], asked: Asked): readonly EditionCopy[] {
   const wanted = EDITIONS.filter(({ name }) => editions.includes(name));
-  const series = [...new Set(wanted.map((edition) => edition.series))];
-  const papers = papersOf('full', 'half', 'large');
-  return series.flatMap((each) => wanted.filter((edition) => edition.series === each)
+  const seriesOf = ({ name, series }: Edition): string => (series === 'alone' ? name : series);
+  const papers = papersOf('full', 'half', 'apart');
+  return [...new Set(wanted.map(seriesOf))].flatMap((series) => wanted.filter((edition) => seriesOf(edition) === series)
     .flatMap(({ name }) => EDITION_COPIES[name](asked))
     .sort((one, other) => papers.indexOf(one.paper) - papers.indexOf(other.paper)));
 }

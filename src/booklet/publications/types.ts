@@ -36,6 +36,6 @@ export interface Edition extends Publication {
   readonly needs: Needs & { readonly languages: Exclude<CopiesBy, 'all'>; readonly pictures: Format | 'of-paper'; readonly fonts: 'all' };
   /** Made where no edition is named. */
   readonly isUsual: boolean;
-  /** Editions of one series come paper by paper, one beside the other; half papers of a series of booklets can be stitched. */
-  readonly series: 'booklet' | 'wall' | 'overview';
+  /** Booklets come paper by paper, one edition beside the other, and those on half papers can be stitched; all else comes by itself. */
+  readonly series: 'booklet' | 'alone';
 }

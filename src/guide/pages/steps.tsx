@@ -113,7 +113,7 @@ function NewParts({ maker, step }: { readonly maker: Maker; readonly step: Step 
   );
 }
 
-/** Action, tools, people and cautions. */
+/** Action, tools, people, how long to wait, and cautions. */
 function Strip({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
   const { base: { glyphs }, say } = maker;
   return (
@@ -121,6 +121,8 @@ function Strip({ maker, step }: { readonly maker: Maker; readonly step: Step }):
       <Mark maker={maker} glyph={glyphs.action(step.action)} label={say(({ words }) => words.t(`actions.names.${step.action}`))} />
       {step.tools.map((tool) => <Mark key={tool} maker={maker} glyph={glyphs.tool(tool)} label={say(({ words }) => words.t(`booklet.tools.${tool}`))} />)}
       <Mark maker={maker} glyph={glyphs.plain(step.people === 2 ? 'two-people' : 'one-person')} label={say(({ words }) => words.t('booklet.people', { count: step.people }))} />
+      {step.waits > 0 && <Mark maker={maker} glyph={glyphs.plain('time')} label={say(({ words }) => words.t('booklet.alt.time'))} />}
+      {step.waits > 0 && <b><Figure text={maker.base.words.duration(step.waits)} /></b>}
       {step.cautions.map((caution) => <Mark key={caution} maker={maker} kind="sign" glyph={glyphs.caution(caution)} label={say(({ words }) => words.t(`cautions.${caution}.sign`))} />)}
     </div>
   );

@@ -50,8 +50,9 @@ function tasksOf(works: readonly OrderedWork[], pieces: readonly Piece[], team: 
       for (let from = 1; from <= step.times;) {
         const placed = place(step, from, clock, start);
         tasks.push({ team, work, piece, step, from, to: placed.to, day: placed.clock.day, start: placed.start, end: placed.clock.at });
-        clock = placed.clock;
         from = placed.to + 1;
+        // What waits does so through breaks and nights as well.
+        clock = from > step.times ? { ...placed.clock, at: placed.clock.at + step.waits } : placed.clock;
       }
     }
   }
@@ -64,7 +65,7 @@ function place(step: Step, from: number, clock: Clock, start: number): { readonl
   if (once > dayPractice.session) {
     throw new RangeError(`step ${step.number} (${step.key}) takes ${once} min at a time; a session has ${dayPractice.session} min`);
   }
-  for (let { day, session, at } = clock; ; [day, session, at] = following(day, session, start)) {
+  for (let { day, session, at } = clock; ; [day, session, at] = following(day, session, at, start)) {
     const { start: opened, end } = sessionsOf(day, start)[session] ?? { start: Infinity, end: -Infinity };
     const begin = Math.max(opened, at);
     const fit = Math.floor((end - begin) / once + 1e-9);
@@ -76,5 +77,8 @@ function place(step: Step, from: number, clock: Clock, start: number): { readonl
 
 const sessionsOf = (day: number, start: number): readonly Block[] => dayBlocks(day, start).filter(({ kind }) => kind === 'work');
 
-const following = (day: number, session: number, start: number): readonly [number, number, number] =>
-  (session + 1 < sessionsOf(day, start).length ? [day, session + 1, -Infinity] : [day + 1, 0, -Infinity]);
+const MINUTES_A_DAY = 1440;
+
+/** The next session, and how far the time `at` is then: before it, but where something waits longer. */
+const following = (day: number, session: number, at: number, start: number): readonly [number, number, number] =>
+  (session + 1 < sessionsOf(day, start).length ? [day, session + 1, at] : [day + 1, 0, at - MINUTES_A_DAY]);

@@ -1,12 +1,11 @@
-import { pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { pair, work } from '../rules.ts';
 
 /** The far end of a frame pushed on. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands', 'mallet'],
   people: 2,
   cautions: ['gloves'],
   check: pair('frame-square'),
   minutes: 3,
   waits: 0,
-};
+});

@@ -1,8 +1,7 @@
-import { doing, pair, rule } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { doing, pair, rule, work } from '../rules.ts';
 
 /** The creases of each flap pressed in. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['straight-edge', 'creaser'],
   people: 2,
   cautions: [],
@@ -12,4 +11,4 @@ export const facts: WorkFacts = {
   askedBy: { feature: 'panel' },
   shownIn: 'pattern',
   rules: () => [rule('notched-before-creased', 'Flaps fold freely only when the corners are out.', doing(['cut-notches']), doing(['crease']))],
-};
+});

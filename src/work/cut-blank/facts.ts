@@ -1,8 +1,7 @@
-import { doing, firm, inRun, pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { both, but, doing, firm, inRun, onBench, pair, work } from '../rules.ts';
 
 /** A rectangle cut from the stock panel. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['tape', 'pencil', 'straight-edge', 'knife'],
   people: 2,
   cautions: ['sharp', 'gloves'],
@@ -14,6 +13,6 @@ export const facts: WorkFacts = {
   shownIn: 'pattern',
   rules: () => [
     firm('blank-first', 'Every line is measured from the edges of the blank.', doing(['cut-blank']),
-      (work) => work.standing === 'bench' && inRun(work) && !doing(['cut-blank'])(work)),
+      but(both(onBench, inRun), doing(['cut-blank']))),
   ],
-};
+});

@@ -1,8 +1,7 @@
-import { doing, pair, rule } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { doing, pair, rule, work } from '../rules.ts';
 
 /** A flat panel cut and punched. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['tape', 'pencil', 'straight-edge', 'knife', 'punch', 'mallet'],
   people: 2,
   cautions: ['sharp', 'eyes', 'gloves'],
@@ -13,4 +12,4 @@ export const facts: WorkFacts = {
   shownIn: 'plates',
   makes: 'flat-panel',
   rules: () => [rule('plates-on-the-bench', 'All bench work is done before the frames are joined.', doing(['cut-panel']), doing(['mark-posts']))],
-};
+});

@@ -1,8 +1,7 @@
-import { pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { pair, work } from '../rules.ts';
 
 /** Stock tubes sawn to length, all of the item at once. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['tape', 'pencil', 'saw'],
   people: 2,
   cautions: ['dust', 'eyes', 'gloves'],
@@ -11,4 +10,4 @@ export const facts: WorkFacts = {
   waits: 0,
   prepared: 'all',
   shownIn: 'lengths',
-};
+});

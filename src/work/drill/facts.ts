@@ -1,8 +1,7 @@
-import { pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { pair, work } from '../rules.ts';
 
 /** Holes for pins, through sleeves and posts or through a flat panel and its tubes. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['drill'],
   people: 2,
   cautions: ['eyes', 'dust'],
@@ -11,4 +10,4 @@ export const facts: WorkFacts = {
   waits: 0,
   shareOf: ({ on }) => (on === 'plate' ? 0.5 : 1),
   captionOf: ({ on }) => (on === 'plate' ? 'panel' : 'posts'),
-};
+});

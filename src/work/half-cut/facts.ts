@@ -1,8 +1,7 @@
-import { doing, pair, rule } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { doing, pair, rule, work } from '../rules.ts';
 
 /** The line on which the tab turns back, cut down to the outer skin. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['straight-edge', 'knife'],
   people: 2,
   cautions: ['sharp', 'gloves'],
@@ -12,4 +11,4 @@ export const facts: WorkFacts = {
   askedBy: { feature: 'panel' },
   shownIn: 'pattern',
   rules: () => [rule('half-cut-last', 'A half-cut panel bends while it is handled.', doing(['crease']), doing(['half-cut']))],
-};
+});

@@ -1,8 +1,7 @@
-import { doing, firm, pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { doing, firm, pair, work } from '../rules.ts';
 
 /** A flat panel held against its tubes. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands'],
   people: 2,
   cautions: [],
@@ -13,4 +12,4 @@ export const facts: WorkFacts = {
     firm('plates-cut-first', 'A plate is cut and punched before it is held to its tubes.', doing(['cut-panel']), doing(['hold-panel'])),
     firm('standing-before-plates', 'Plates are pinned to a frame that stands square.', doing(['stand-up']), doing(['hold-panel'])),
   ],
-};
+});

@@ -1,8 +1,7 @@
-import { doing, firm, pair, rule } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { doing, firm, pair, rule, work } from '../rules.ts';
 
 /** The frame laid on its panel. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands'],
   people: 2,
   cautions: [],
@@ -14,4 +13,4 @@ export const facts: WorkFacts = {
       doing(['cut-notches', 'punch-holes', 'crease', 'half-cut']), doing(['lay-frame'])),
     rule('frame-before-panel', 'The frame is squared before it is wrapped.', doing(['close-frame']), doing(['lay-frame'])),
   ],
-};
+});

@@ -1,8 +1,7 @@
-import { pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { pair, work } from '../rules.ts';
 
 /** The inside rectangle, from which all other lines are measured. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['tape', 'pencil', 'straight-edge'],
   people: 1,
   cautions: [],
@@ -12,4 +11,4 @@ export const facts: WorkFacts = {
   askedBy: { feature: 'panel' },
   prepared: 'sample',
   shownIn: 'pattern',
-};
+});

@@ -1,8 +1,7 @@
-import { pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { pair, work } from '../rules.ts';
 
 /** Where the decks come, marked on each post. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['tape', 'pencil'],
   people: 1,
   cautions: [],
@@ -11,4 +10,4 @@ export const facts: WorkFacts = {
   waits: 0,
   prepared: 'sample',
   toHand: 'post',
-};
+});

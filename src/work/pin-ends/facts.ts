@@ -1,8 +1,7 @@
-import { pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { pair, work } from '../rules.ts';
 
 /** The two pins at the ends of a tab. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['mallet'],
   people: 2,
   cautions: [],
@@ -12,4 +11,4 @@ export const facts: WorkFacts = {
   askedBy: { feature: 'side', moves: 'end-pins' },
   shownIn: 'creasing',
   counts: 'panel-pin',
-};
+});

@@ -1,8 +1,7 @@
-import { chain, doing, pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { chain, doing, pair, work } from '../rules.ts';
 
 /** The pins of a tab between its ends. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['mallet'],
   people: 1,
   cautions: [],
@@ -14,4 +13,4 @@ export const facts: WorkFacts = {
   counts: 'panel-pin',
   rules: (sides) => sides.flatMap((side) => chain('ends-before-middle', 'Pins at both ends stop the tab from creeping.',
     (['wrap-side', 'pin-ends', 'pin-middle'] as const).map((action) => doing([action], side)))),
-};
+});

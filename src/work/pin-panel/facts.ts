@@ -1,8 +1,7 @@
-import { chain, doing, firm, pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { both, chain, doing, firm, onPlate, pair, work } from '../rules.ts';
 
 /** Pins with wing nuts through a flat panel and its tubes. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands'],
   people: 1,
   cautions: [],
@@ -11,6 +10,6 @@ export const facts: WorkFacts = {
   waits: 0,
   counts: 'joint-pin',
   rules: () => chain('drilled-before-pinned', 'A pin needs its hole.',
-    [doing(['hold-panel']), (work) => doing(['drill'])(work) && work.detail.on === 'plate', doing(['pin-panel'])], firm)
+    [doing(['hold-panel']), both(doing(['drill']), onPlate), doing(['pin-panel'])], firm)
     .map((link) => ({ ...link, within: 'plate' })),
-};
+});

@@ -1,8 +1,7 @@
-import { chain, firm, onPosts, pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { chain, firm, onPosts, pair, work } from '../rules.ts';
 
 /** Pins with wing nuts through the sleeves of one side. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands'],
   people: 1,
   cautions: [],
@@ -12,4 +11,4 @@ export const facts: WorkFacts = {
   counts: 'joint-pin',
   rules: () => (['front', 'back'] as const).flatMap((side) => chain('drilled-before-pinned', 'A pin needs its hole.',
     [onPosts('push-posts', side), onPosts('drill', side), onPosts('pin-posts', side)], firm)),
-};
+});

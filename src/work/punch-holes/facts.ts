@@ -1,8 +1,7 @@
-import { pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { pair, work } from '../rules.ts';
 
 /** Holes for the panel pins. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['tape', 'punch', 'mallet'],
   people: 1,
   cautions: ['eyes'],
@@ -11,4 +10,4 @@ export const facts: WorkFacts = {
   waits: 0,
   askedBy: { feature: 'panel' },
   shownIn: 'pattern',
-};
+});

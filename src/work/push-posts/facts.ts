@@ -1,8 +1,7 @@
-import { pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { pair, work } from '../rules.ts';
 
 /** Two posts pushed through the joints of one side. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands'],
   people: 2,
   cautions: ['crush', 'gloves'],
@@ -10,4 +9,4 @@ export const facts: WorkFacts = {
   minutes: 6,
   waits: 0,
   counts: 'post',
-};
+});

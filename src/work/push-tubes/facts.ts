@@ -1,8 +1,7 @@
-import { doing, firm, inRun, pair, rule } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { doing, either, firm, inRun, pair, rule, work } from '../rules.ts';
 
 /** Joints pushed onto short tubes, long tubes into joints. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands', 'mallet'],
   people: 1,
   cautions: ['gloves'],
@@ -12,7 +11,7 @@ export const facts: WorkFacts = {
   counts: 'long-tube',
   captionOf: (detail) => (detail.on === 'tubes' ? detail.tubes : 'long'),
   rules: () => [
-    { ...firm('tubes-cut-first', 'All frames need their tubes.', doing(['cut-tubes']), (work) => inRun(work) || doing(['mark-posts'])(work)), within: 'item' },
+    { ...firm('tubes-cut-first', 'All frames need their tubes.', doing(['cut-tubes']), either(inRun, doing(['mark-posts']))), within: 'item' },
     rule('panel-before-frame', 'The frame lies on the bench that the panel is marked on.', doing(['half-cut']), doing(['push-tubes'])),
   ],
-};
+});

@@ -1,8 +1,7 @@
-import { pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { pair, work } from '../rules.ts';
 
 /** Frames without front joints set over the lying work. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands'],
   people: 2,
   cautions: ['crush'],
@@ -10,4 +9,4 @@ export const facts: WorkFacts = {
   minutes: 3,
   waits: 0,
   joins: true,
-};
+});

@@ -1,8 +1,7 @@
-import { doing, firm, pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { doing, firm, pair, work } from '../rules.ts';
 
 /** The item stood on its feet. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands'],
   people: 2,
   cautions: ['crush'],
@@ -10,4 +9,4 @@ export const facts: WorkFacts = {
   minutes: 2,
   waits: 0,
   rules: () => [firm('pinned-before-standing', 'Unpinned decks slide down the posts.', doing(['pin-posts']), doing(['stand-up']))],
-};
+});

@@ -1,8 +1,7 @@
-import { doing, firm, onPanelSide, pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { doing, firm, onPanelSide, pair, work } from '../rules.ts';
 
 /** A deck turned the way it is used. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands'],
   people: 2,
   cautions: ['crush'],
@@ -10,4 +9,4 @@ export const facts: WorkFacts = {
   minutes: 1,
   waits: 0,
   rules: () => [firm('wrapped-before-turned', 'Tabs and pins are reached from above.', onPanelSide(), doing(['turn-deck']))],
-};
+});

@@ -1,8 +1,7 @@
-import { doing, firm, onPosts, pair } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { doing, either, firm, onPosts, pair, work } from '../rules.ts';
 
 /** The lying item turned onto its other face. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands'],
   people: 2,
   cautions: ['crush'],
@@ -12,6 +11,6 @@ export const facts: WorkFacts = {
   rules: () => [
     firm('one-side-before-turning', 'Two pinned posts hold the decks while the work is turned.', onPosts('pin-posts', 'front'), doing(['turn-item'])),
     firm('turned-before-the-other-side', 'Posts are pushed in on the upper side.', doing(['turn-item']),
-      (work) => doing(['set-rails'])(work) || onPosts('push-posts', 'back')(work)),
+      either(doing(['set-rails']), onPosts('push-posts', 'back'))),
   ],
-};
+});

@@ -1,8 +1,7 @@
-import { doing, firm, onPanelSide, pair, rule } from '../rules.ts';
-import type { WorkFacts } from '../types.ts';
+import { doing, firm, onPanelSide, pair, rule, work } from '../rules.ts';
 
 /** A flap folded round its tube, its tab turned back. */
-export const facts: WorkFacts = {
+export const facts = work({
   tools: ['hands'],
   people: 2,
   cautions: ['crush'],
@@ -17,4 +16,4 @@ export const facts: WorkFacts = {
       ? rule('side-before-opposite', 'The opposite side pulls the frame to its place.', onPanelSide(sides[index]), onPanelSide(side))
       : rule('short-before-long', 'Short sides first; opposite sides before neighbours keep the frame centred.', onPanelSide(sides[index]), onPanelSide(side)))),
   ],
-};
+});

@@ -18,6 +18,7 @@ export function kitWith({ tube = 28, thickness = 9 }: { readonly tube?: number; 
     panelPin: { diameter: 5, length: 17, headDiameter: 16, headHeight: 3 },
     jointPin: { diameter: 6, length: 58, headDiameter: 14, headHeight: 4, strength: 240, wingSpan: 30, nutHeight: 10 },
     cable: { diameter: 4, length: 3000, stiffness: 60000, strength: 2000 },
+    catalogue: { joints: [], tubes: [], panels: [], fittings: [] },
     practice: {
       insideGap: 3, wrapClearance: 0.5, turnBack: Math.PI / 4, tab: 45, pinEdge: 15, pinEnd: 25, pinPitch: 300, notchGap: 4,
       notchRadius: 6, tabCorner: 12, sawKerf: 1, knifeKerf: 0,

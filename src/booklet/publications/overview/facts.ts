@@ -8,5 +8,5 @@ export const overview = {
   ending: '.pdf',
   needs: { languages: 'direction', pictures: 'thumb', fonts: 'all' },
   isUsual: false,
-  series: 'overview',
+  series: 'alone',
 } as const satisfies Edition;
