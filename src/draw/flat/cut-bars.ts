@@ -4,7 +4,7 @@ import { runningDimension } from '../kit/dimension.ts';
 import { plainShare } from './fractions.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
-import { area, figure, fractionSize, line, outline, toldWidth } from '../kit/marks.ts';
+import { area, figure, fractionSize, line, outline, toldWidth, upwards } from '../kit/marks.ts';
 import { earlier, pens } from '../kit/pens.ts';
 import { stepPaper } from './step-paper.ts';
 import type { Paper } from '../kit/svg.ts';
@@ -109,7 +109,7 @@ function pieceMarks({ stock, kerf }: TubeCuts, length: number, middle: number, t
   const size = share && share.denominator > 1 ? fractionSize(share.numerator, share.denominator, cap) : null;
   return [
     turned
-      ? figure(told, [middle, top - 3 - width / 2], cap, 400, true)
+      ? figure(told, [middle, top - 3 - width / 2], cap, 400, upwards)
       : figure(told, [middle, top + barHeight / 2], cap),
     ...(share && size && !turned
       ? [{ mark: 'fraction' as const, numerator: share.numerator, denominator: share.denominator, centre: [middle, top - 1.2 - size[1] / 2] as const, cap, pen: pens.edge }]

@@ -5,7 +5,7 @@ import { sheets } from '../../../src/booklet/pages/sheet.ts';
 import { chooseBrowser } from '../../../src/booklet/print/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import { findPicture, partScale, pictureId, piecesOf } from '../../../src/draw/index.ts';
-import { textSize } from '../../../src/draw/picture/sizes.ts';
+import { capHeights, fontSize } from '../../../src/draw/kit/lettering.ts';
 import type { Step } from '../../../src/plan/index.ts';
 import { halfBeds, halfOthers, halfRacks, halfTongues } from '../../support/chosen.ts';
 import { allFurniture } from './furniture-booklet.ts';
@@ -69,7 +69,7 @@ describe.each(papers)('pictures on %s', (paper) => {
   // ISO/IEC Guide 37 (CHECKS "Drawings and signs", R): running text of at least 10 pt; a point is 25.4 / 72 mm.
   it('keep their text at 10 pt where they are set the smallest', () => {
     const { pictureScale, leastScale } = sheets[paper];
-    expect((textSize * pictureScale * leastScale * 72) / 25.4).toBeGreaterThanOrEqual(9.99);
+    expect((fontSize(capHeights.scene) * pictureScale * leastScale * 72) / 25.4).toBeGreaterThanOrEqual(9.99);
     expect(leastScale).toBeLessThanOrEqual(1);
     expect(small.bench.width * pictureScale).toBeLessThanOrEqual(sheets[paper].main + 1e-6);
   });
