@@ -1,6 +1,6 @@
 import { chained, standstill, undone, type Flap, type FlatPattern, type Pose, type Vec3 } from '../../model/index.ts';
 import { addBit, emptyBits, type Bits } from './bits.ts';
-import { pieceOf, reachOf, staysOut, type Piece } from './convex.ts';
+import { boxRound, pieceOf, reachOf, staysOut, type Piece } from './convex.ts';
 import { flapPieces } from './flaps.ts';
 import { against, carried, dot, minus } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
@@ -58,7 +58,7 @@ export function wayOf(ways: FoldWays, folded: FlapUnit): FoldWay {
 export function foldWay(pattern: FlatPattern, flap: Flap): FoldWay {
   const places = stagesOf(flap).map((stage) => flapPieces(pattern, flap, standstill, stage));
   const hulls = places.slice(1).flatMap((facets, index) => facets.flatMap((facet, at) => hullOf(places[index]?.[at], facet)));
-  return { hulls, whole: pieceOf(hulls.flatMap(({ least, most }) => [least, most]), [[1, 0, 0], [0, 1, 0], [0, 0, 1]]) };
+  return { hulls, whole: boxRound(hulls) };
 }
 
 /** Each crease in turn, in steps so small that no facet bulges; the last half-cut and the last crease too. */
