@@ -137,4 +137,4 @@ const ownTravel = (_unit: Unit, far: number): number => Math.min(SHORT, far);
 
 /** A row of pins goes through its flap once that is folded; while it is flat there is no such row. */
 const isUnfolded = (row: Unit, other: Unit): boolean =>
-  row.is === 'row' && other.is === 'flat' && other.panel === row.panel && other.flap.side === row.flap;
+  row.is === 'row' && other.is === 'flat' && other.panel === row.panel && other.flap.name === row.flap;

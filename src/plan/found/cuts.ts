@@ -2,6 +2,7 @@ import { addBit, bitsOf, common, countOf, emptyBits, hasBit, indicesOf, isEmpty,
 import { oppositeWay } from './blocking.ts';
 import { closedIn } from './closed.ts';
 import { piecesIn, type FlapFacts, type Ground } from './ground.ts';
+import { isFlatPanel } from './pieces.ts';
 import { parallel, dot } from './vectors.ts';
 import type { Vec3 } from '../../model/index.ts';
 import type { Unit } from './units.ts';
@@ -192,7 +193,7 @@ interface PinGroup {
   readonly pins: readonly Extract<Unit, { is: 'fastener' }>[];
 }
 
-const isPlate = (ground: Ground, id: string): boolean => ground.units.parts.get(id)?.shape.form === 'plate';
+const isPlate = (ground: Ground, id: string): boolean => isFlatPanel(ground.units.parts.get(id)?.shape);
 
 /** Flat panels that just lie on their bars, their pins drawn: nothing else is done before they are off. */
 function platesLaid(ground: Ground, set: Bits): readonly Cut[] {
