@@ -2,7 +2,7 @@ export type * from './types.ts';
 export { buildModel } from './build.ts';
 export { joinedBy } from './connections.ts';
 export { axesFor, FLAT, WRAPPED } from './deck.ts';
-export { cornersOf } from './frame.ts';
+export { cornersOf } from './short/corners.ts';
 export { flatPattern, onSide } from './pattern.ts';
 export { asMatrix, chained, moved, placed, standstill, turned, undone } from './pose.ts';
 export { foldSection, turnsAt, type Section } from './section.ts';

@@ -7,7 +7,8 @@ import { FLAT, type Model, type Solids } from '../../src/model/index.ts';
 import { planItem, type Plan, type Step } from '../../src/plan/index.ts';
 import { FaultError, type Declared, type Face, type Item } from '../../src/read/index.ts';
 import { stepScene, type View } from '../../src/scene/index.ts';
-import { itemFrom, modelOf, rememberingSolids, withChanges } from '../support/items.ts';
+import { itemFrom, modelOf, withChanges } from '../support/items.ts';
+import { sharedSolids } from '../support/kernel.ts';
 import { layoutText, type FrameRow, type Layout } from '../support/layouts.ts';
 import { hiddenParts, labelFaults } from '../support/pictures.ts';
 import { partOf } from '../support/rack.ts';
@@ -16,7 +17,7 @@ import { partOf } from '../support/rack.ts';
 const TOUCH = 1;
 
 let solids: Solids;
-beforeAll(async () => { solids = await rememberingSolids(); });
+beforeAll(async () => { solids = await sharedSolids(); });
 
 const overlaps = ({ parts }: Model): readonly string[] => parts.flatMap((one, index) => parts.slice(index + 1).flatMap((other) =>
   (solids.overlap(one, other) > TOUCH ? [`${one.id} and ${other.id}`] : [])));
@@ -89,9 +90,9 @@ describe('an item written from nothing', () => {
     for (const step of plan.steps) expect([step.key, stepScene(model, step, solids) !== null]).toEqual([step.key, step.standing.name !== 'bench']);
   });
 
-  it('is drawn: every picture sound, labels apart and on it, every new part shown', () => {
+  it('is drawn: every picture sound, labels apart and on it, every new part shown', async () => {
     const caches = newLineCaches();
-    const givens = { model, plan, cuts: planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
+    const givens = { model, plan, cuts: await planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
     // The first deck's own pictures are those of every item.
     for (const step of plan.steps.filter((each) => each.run !== 'shelf')) {
       const pictures = stepPictures(givens, step);
@@ -190,16 +191,16 @@ describe('any sound layout', () => {
 });
 
 describe('any layout at all', () => {
-  it('with its frames anywhere is told to be unfit, or can be put together: nothing in between', () => {
+  it('with its frames anywhere is told to be unfit, or can be put together: nothing in between', async () => {
     let together = 0;
-    fc.assert(fc.property(anyHeights, (layout) => {
+    await fc.assert(fc.asyncProperty(anyHeights, async (layout) => {
       const item = orFaults(() => itemFrom(layoutText(layout)));
       if (item instanceof FaultError) return;
       const model = orFaults(() => modelOf(item));
       if (model instanceof FaultError || unfit(model).length > 0) return;
       expect(overlaps(model)).toEqual([]);
       orFaults(() => planItem(model, item.order, solids));
-      planTubes(model);
+      await planTubes(model);
       together += 1;
     }), { numRuns: 100 });
     expect(together).toBeGreaterThan(0);

@@ -7,18 +7,27 @@ import type { Case, Check } from '../types.ts';
 /** A cable's loop lies on its stud nearer than this to the stud's end, mm. */
 const ON_STUD = 40;
 
-/** How far the studs that no cable uses stand out of their joints, mm; nothing where caps cover them. Clothes and cords catch on their heads. */
+/**
+ * How far what a joint has and nothing uses stands out of it, mm: studs without a cable (nothing where caps cover them)
+ * and sockets without a tube. Clothes and cords catch on them.
+ */
 export const snagPoint: Check = (given) => {
   const { model, declared, limits: { snag } } = given;
   if (!isNearChildren(declared)) return [];
-  const bare = partsOf(model, 'joint').filter((joint) => hasBareStud(given, joint)).map(({ id }) => id);
-  const covered = model.kit.caps?.studs === true || bare.length === 0;
-  const { studReach, sleeveDiameter } = model.kit.joint;
+  const { studReach, stop, socketDepth, sleeveDiameter } = model.kit.joint;
+  const joints = partsOf(model, 'joint');
+  const bare = [
+    ...joints.filter((joint) => model.kit.caps?.studs !== true && hasBareStud(given, joint)).map(({ id }) => ({ id, reach: studReach })),
+    ...joints.filter((joint) => hasBareSocket(given, joint)).map(({ id }) => ({ id, reach: stop + socketDepth })),
+  ];
   return [judge({
-    name: 'snag-point', figure: covered ? 0 : studReach - sleeveDiameter / 2, limit: snag.value, bound: 'most', unit: 'mm',
-    source: snag.source, parts: bare.length > 0 ? bare : idsOf(model, 'joint'), otherwise: 'caution',
+    name: 'snag-point', figure: Math.max(0, ...bare.map(({ reach }) => reach - sleeveDiameter / 2)), limit: snag.value, bound: 'most', unit: 'mm',
+    source: snag.source, parts: bare.length > 0 ? [...new Set(bare.map(({ id }) => id))] : idsOf(model, 'joint'), otherwise: 'caution',
   })];
 };
+
+/** Whether one of a joint's two sockets holds no tube. */
+const hasBareSocket = ({ model }: Case, { id }: Part): boolean => model.joinings.filter((joining) => joining.by === 'socket' && joining.joint === id).length < 2;
 
 /** Whether a stud of a joint, along its own −x or −y, holds no loop. */
 function hasBareStud({ model }: Case, joint: Part): boolean {

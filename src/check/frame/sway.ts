@@ -25,10 +25,10 @@ const DIRECTIONS = ['x', 'y'] as const;
 
 /**
  * How far posts, decks, frames, cables and upright plates sway under a push on the middle of the top level, either way
- * along x and along y; the worse way counts. On the safe side: every tube is pinned to the posts unless the joints
- * grip; only the posts run on stiffly from foot to top; feet turn freely and do not slide (nor lift: that is the
+ * along x and along y; the worse way counts. On the safe side: every tube is pinned to the posts;
+ * only the posts run on stiffly from foot to top; feet turn freely and do not slide (nor lift: that is the
  * tip-over check's matter); cables only pull and are not stretched beforehand. Not in it: slack in the joints and pins,
- * and the further lean that weight on top adds. Null for a frame that gives way in any push: a mechanism.
+ * and the further lean that weight on top adds, which `sway` reckons. Null for a frame that gives way in any push: a mechanism.
  * Errors: FrameError for input that makes no sense.
  */
 export function standOf(input: SwayInput): Stand | null {

@@ -1,8 +1,9 @@
 import { checkModel, type Report } from '../../../src/check/index.ts';
-import { buildModel, loadSolids, type Model, type Solids } from '../../../src/model/index.ts';
+import { buildModel, type Model, type Solids } from '../../../src/model/index.ts';
 import { planItem } from '../../../src/plan/index.ts';
 import { declaredFor, filesOnDisk, readItem } from '../../../src/read/index.ts';
 import type { BookletInput } from '../../../src/booklet/pages/index.ts';
+import { sharedSolids } from '../../support/kernel.ts';
 import { once } from '../../support/once.ts';
 import { rackInput, standInPictures, type Wanted } from './rack-booklet.ts';
 
@@ -36,7 +37,7 @@ export const madeFurniture = once((name: Furniture, solids: Solids): Made => {
 
 /** The same for several items, each made once. */
 export async function allFurniture(names: readonly Furniture[]): Promise<(name: Furniture, wanted?: Wanted) => BookletInput> {
-  const solids = await loadSolids();
+  const solids = await sharedSolids();
   const made = new Map(names.map((name) => [name, madeFurniture(name, solids)]));
   return (name, wanted) => {
     const found = made.get(name);
