@@ -36,7 +36,7 @@ export function standInPictures(plan: Plan): Readonly<Record<string, PictureSize
     'part:panel-pin': size(8, 8), 'part:joint-pin': size(12, 6), 'part:wing-nut': size(8, 6), 'part:cable': size(140, 6),
     'small:panel': size(22, 14), 'small:long-tube': size(24, 6), 'small:short-tube': size(20, 6), 'small:post': size(24, 6), 'small:joint': size(16, 16),
     'small:panel-pin': size(8, 12), 'small:joint-pin': size(14, 10), 'small:wing-nut': size(12, 10), 'small:cable': size(24, 8),
-    'part:flat-panel': size(40, 24), 'small:flat-panel': size(20, 12), 'small:flat-panel:2': size(12, 12), 'plate:1': size(165, 105), 'plate:2': size(165, 105),
+    'part:flat-panel': size(40, 24), 'small:flat-panel': size(20, 12), 'small:flat-panel:2': size(12, 12), 'small:flat-panel:3': size(12, 8), 'plate:3': size(165, 80), 'plate:1': size(165, 105), 'plate:2': size(165, 105),
     'run:deck': size(50, 18),
     ...Object.fromEntries(steps),
   };

@@ -35,7 +35,7 @@ function onSmallPages(input: BookletInput): BookletInput {
     return number === 14 ? [[id, deck], [`${id}:a`, wrap]] : [[id, bench]];
   });
   const pictures = {
-    ...standInPictures(input.plan), 'part:post': long, 'part:long-tube': long, 'part:cable': long, finished: full, lettered, pattern, 'crease-section': sections, 'plate:1': bench, 'plate:2': bench,
+    ...standInPictures(input.plan), 'part:post': long, 'part:long-tube': long, 'part:cable': long, finished: full, lettered, pattern, 'crease-section': sections, 'plate:1': bench, 'plate:2': bench, 'plate:3': bench,
     'cut-bars': { width: bench.width, height: 161.3 }, 'cut-bars:a': { width: bench.width, height: 109 }, ...Object.fromEntries(steps),
   };
   return { ...input, pictures, partScale: partScale('small') };
