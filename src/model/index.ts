@@ -3,6 +3,7 @@ export { buildModel } from './build.ts';
 export { joinedBy } from './connections.ts';
 export { axesFor, FLAT, WRAPPED } from './deck.ts';
 export { cornersOf } from './short/corners.ts';
+export { sectionValues, type SectionValues } from './tube.ts';
 export { flatPattern, onSide } from './pattern.ts';
 export { asMatrix, chained, moved, placed, standstill, turned, undone } from './pose.ts';
 export { foldSection, turnsAt, type Section } from './section.ts';

@@ -32,7 +32,9 @@ export function nodesOf(kit: Kit, blueprint: Blueprint, faults: Fault[]): readon
     if (!needsJoint(meeting.needs)) return { at: meeting.at, joint: null };
     const hint = blueprint.joints.find(({ at }) => isSamePlace(at, meeting.at));
     const kinds = jointKinds(kit).filter(({ name }) => hint === undefined || hint.kind === null || name === hint.kind);
-    const laid = chooseJoint(kinds, { needs: meeting.needs, inwards: inwardsFrom(meeting.at, middle) });
+    // Where the kind is fixed, its kit has told already whether the tube goes in.
+    const needs = hint === undefined || hint.kind === null ? meeting.needs : meeting.needs.map((need) => ({ ...need, tube: null }));
+    const laid = chooseJoint(kinds, { needs, inwards: inwardsFrom(meeting.at, middle) });
     const named = hint ?? { ...blueprint.jointAt(meeting.at), group: null };
     if (laid === null || laid.missing.length > 0) faults.push(...missingPorts(named.id, meeting, laid));
     return { at: meeting.at, joint: laid === null ? null : { id: named.id, place: named.place, group: named.group, laid } };
