@@ -1,3 +1,4 @@
+export { tell, type Told } from './told.ts';
 export type * from './types.ts';
 export { closeUpScene, momentScene, stepScene } from './step-scene.ts';
 export { sleeveEnds } from './kit/sleeve-ends.ts';

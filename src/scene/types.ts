@@ -1,4 +1,5 @@
 import type { Mesh, PartKind, Pose, Vec3 } from '../model/index.ts';
+import type { Told } from './told.ts';
 
 /** How a body is shown: as it stands, tinted as new in this step, or pale as a reminder. */
 export type Look = 'present' | 'new' | 'pale';
@@ -18,11 +19,11 @@ export type Mark =
   /** A motion: a path of at least two points, the head at the last. Straight for a slide, many points for a turn. */
   | { readonly mark: 'arrow'; readonly path: readonly Vec3[] }
   /** A count such as `×4` or a letter, beside the place with a leader line. */
-  | { readonly mark: 'label'; readonly at: Vec3; readonly text: string }
+  | { readonly mark: 'label'; readonly at: Vec3; readonly told: Told }
   /** A ringed numeral that tells the order of places, as close to the place as it fits. */
-  | { readonly mark: 'order'; readonly at: Vec3; readonly text: string }
+  | { readonly mark: 'order'; readonly at: Vec3; readonly told: Told }
   /** A dimension line between two places, moved off by `away` (mm). */
-  | { readonly mark: 'length'; readonly from: Vec3; readonly to: Vec3; readonly away: Vec3; readonly text: string }
+  | { readonly mark: 'length'; readonly from: Vec3; readonly to: Vec3; readonly away: Vec3; readonly told: Told }
   /** A ring of `radius` mm round a place, shown enlarged in a bigger ring joined by a leader. */
   | { readonly mark: 'detail'; readonly at: Vec3; readonly radius: number };
 

@@ -1,6 +1,7 @@
 import { chained, FLAT, moved, standstill, undone, type Model, type PartKind, type Shape, type Solids, type Vec3 } from '../model/index.ts';
 import type { Mark, Scene, SceneBody } from './types.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
+import { tell } from './told.ts';
 
 /** The finished item, for the cover. */
 export const finishedScene = (model: Model, solids: Solids): Scene =>
@@ -17,7 +18,7 @@ export function letteredScene(model: Model, solids: Solids): Scene {
     width: [0, -off, 0], depth: [off, 0, 0], height: [-off, 0, 0], 'lowest-deck': [off * 0.9, 0, 0], 'deck-spacing': [off * 0.9, 0, 0],
   };
   const marks = model.dimensions.map(({ letter, name, from, to }): Mark =>
-    ({ mark: 'length', from, to, away: away[name] ?? [off, 0, 0], text: letter }));
+    ({ mark: 'length', from, to, away: away[name] ?? [off, 0, 0], told: tell.letters(letter) }));
   return { ...finishedScene(model, solids), id: 'lettered', marks };
 }
 

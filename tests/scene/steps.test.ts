@@ -8,6 +8,7 @@ import { partOf, rackModel, solids } from '../support/rack.ts';
 import { alongX, onPanel, outOf, walkedTo } from '../support/walk.ts';
 import { asTurn, between, farthest, linear, stretch, vector } from './poses.ts';
 import { arrowsOf, BESIDE, ends, home, placesOf, shownSteps, sliding, tips, turning, type Shown } from './shown.ts';
+import { toldText } from '../../src/draw/kit/told-text.ts';
 
 describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
   const model = rackModel(size);
@@ -37,7 +38,7 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
     for (const { step, scene } of shown) {
       for (const mark of scene.marks) {
         expect([step.key, mark.mark, placesOf(mark).flat().every(Number.isFinite)]).toEqual([step.key, mark.mark, true]);
-        if ('text' in mark) expect(mark.text).toMatch(/^([×Ø]?\d+(\.5)?|[A-Z])$/);
+        if ('told' in mark) expect(toldText(mark.told)).toMatch(/^([×Ø]?\d+(\.5)?|[A-Z])$/);
         if (mark.mark === 'detail') expect(mark.radius).toBeGreaterThan(0);
         if (mark.mark === 'arrow') expect(mark.path.length).toBeGreaterThanOrEqual(2);
       }

@@ -21,14 +21,14 @@ describe.each(sizes)('the finished rack, size %s', (size) => {
     expect(marks).toHaveLength(model.dimensions.length);
     for (const mark of marks) {
       if (mark.mark !== 'length') throw new Error(`a mark that is no length: ${mark.mark}`);
-      const told = model.dimensions.find((each) => each.letter === mark.text);
+      const told = model.dimensions.find(({ letter }) => mark.told.as === 'letters' && letter === mark.told.text);
       const away = vector(mark.away);
       const line = vector(mark.to).sub(vector(mark.from));
       expect(line.length()).toBeCloseTo(told?.value ?? Number.NaN, 6);
       expect(away.length()).toBeGreaterThan(10);
       expect(Math.abs(away.normalize().dot(line.normalize()))).toBeLessThan(1e-9);
     }
-    expect(new Set(marks.map((mark) => ('text' in mark ? mark.text : ''))).size).toBe(marks.length);
+    expect(new Set(marks.map((mark) => ('told' in mark ? JSON.stringify(mark.told) : ''))).size).toBe(marks.length);
   });
 
   it('shows one deck of a run, all its parts and no other', () => {

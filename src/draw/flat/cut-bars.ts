@@ -10,7 +10,7 @@ import { stepPaper } from './step-paper.ts';
 import type { Paper } from '../kit/svg.ts';
 import { toPicture } from '../kit/svg.ts';
 import { fittingScale } from '../kit/fit.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 import { hatching } from '../kit/hatching.ts';
 
 /** One way of cutting a stock tube and how many tubes are cut so; lengths in mm, from one end. */

@@ -5,7 +5,7 @@ import { earlier, pens } from '../kit/pens.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Fit } from '../kit/fit.ts';
 import { allOnPaper, onPaper } from '../kit/fit.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 import { hatching } from '../kit/hatching.ts';
 
 /** The cut lines run out past the stock's edge to their order numerals. */

@@ -13,7 +13,7 @@ import { placeStrip, stripDimensions, stripHoles, stripMarks, stripSource, strip
 import type { Fit } from '../kit/fit.ts';
 import { allOnPaper, onPaper } from '../kit/fit.ts';
 import type { Whole } from './whole.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 
 const cap = capHeights.pattern;
 /** Panel shown inside the innermost hole, mm. */

@@ -6,7 +6,7 @@ import { flapOn, notchInner, snips } from './panel-lines.ts';
 import type { Fit } from '../kit/fit.ts';
 import { onPaper } from '../kit/fit.ts';
 import type { Whole } from './whole.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 
 const cap = capHeights.pattern;
 /** From the panel to the first row of dimensions, and between rows, in mm of paper. */

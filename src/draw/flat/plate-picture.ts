@@ -10,7 +10,7 @@ import type { Paper } from '../kit/svg.ts';
 import { toPicture } from '../kit/svg.ts';
 import type { Fit } from '../kit/fit.ts';
 import { allOnPaper, boxOnPaper, fitToScale, onPaper } from '../kit/fit.ts';
-import { tell, type Told } from '../kit/told.ts';
+import { tell, type Told } from '../../scene/index.ts';
 
 /** Paper of a flat panel's picture, mm. */
 export const platePaper: Paper = { width: 165, height: 105 };

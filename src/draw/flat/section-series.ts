@@ -11,7 +11,7 @@ import type { Paper } from '../kit/svg.ts';
 import { toPicture } from '../kit/svg.ts';
 import type { Bounds, Fit } from '../kit/fit.ts';
 import { allOnPaper, fittingScale, onPaper } from '../kit/fit.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 
 /** The tube the flap goes round and the pin that holds the tab; diameters and lengths in mm. */
 export interface Hardware {

@@ -10,7 +10,7 @@ import type { Paper } from '../kit/svg.ts';
 import { toPicture } from '../kit/svg.ts';
 import type { Fit } from '../kit/fit.ts';
 import { allOnPaper, fittingScale } from '../kit/fit.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 import { boxWindow } from '../kit/clip.ts';
 import { clipMarks } from '../kit/clip-marks.ts';
 import { hatching } from '../kit/hatching.ts';

@@ -9,7 +9,7 @@ import type { Pen } from '../kit/pens.ts';
 import { pens, thick } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
 import { fittingScale, onPaper } from '../kit/fit.ts';
-import { tell, type Told } from '../kit/told.ts';
+import { tell, type Told } from '../../scene/index.ts';
 import { boxWindow } from '../kit/clip.ts';
 import { clipMarks } from '../kit/clip-marks.ts';
 import { boxOf, cornersOf } from '../kit/geometry.ts';

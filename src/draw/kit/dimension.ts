@@ -3,7 +3,7 @@ import type { Mark } from './marks.ts';
 import { arrowhead, circle, figure, line, toldWidth, upwards } from './marks.ts';
 import { pens } from './pens.ts';
 import { spread } from './spread.ts';
-import { tell, type Told } from './told.ts';
+import { tell, type Told } from '../../scene/index.ts';
 
 /** Extension lines run this far past the dimension line, in mm of paper. */
 const past = 1;

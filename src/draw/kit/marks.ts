@@ -6,9 +6,10 @@ import type { Colour } from './colours.ts';
 import type { Weight } from './lettering.ts';
 import { groundBox, textBox, textWidth } from './lettering.ts';
 import { pens, type Pen } from './pens.ts';
-import { tell, toldText, type Told } from './told.ts';
+import { tell, type Told } from '../../scene/index.ts';
+import { toldText } from './told-text.ts';
 
-/** What a flat picture is made of. All places in mm of paper from the upper left corner, y downwards. */
+/** What a picture is made of. All places in mm of paper from the upper left corner, y downwards. */
 export type Mark =
   | { readonly mark: 'line'; readonly pen: Pen; readonly points: readonly Vec2[]; readonly closed: boolean }
   /** Many lines of one pen that are never dashed. */

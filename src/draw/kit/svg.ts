@@ -5,7 +5,7 @@ import { boxRound } from './geometry.ts';
 import { fontSize, textRoom, type Weight } from './lettering.ts';
 import { area, fractionSize, labelBoxes, line, type Mark } from './marks.ts';
 import { dashLengths, dashStart, type Pen } from './pens.ts';
-import { toldText } from './told.ts';
+import { toldText } from './told-text.ts';
 
 /** Size of a picture in mm of paper. */
 export interface Paper {

@@ -5,7 +5,8 @@ import type { Place } from './placement.ts';
 import { capHeights, textRoom } from '../kit/lettering.ts';
 import { circle, figureOnGround, line, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
 import { haloOf, haloWidth, pens } from '../kit/pens.ts';
-import { toldText, type Told } from '../kit/told.ts';
+import type { Told } from '../../scene/index.ts';
+import { toldText } from '../kit/told-text.ts';
 import { leaderDot, orderPadding } from './sizes.ts';
 
 const cap = capHeights.scene;

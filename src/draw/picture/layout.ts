@@ -1,5 +1,5 @@
 import type { Vec3 } from '../../model/index.ts';
-import type { Mark } from '../../scene/index.ts';
+import type { Mark, Told } from '../../scene/index.ts';
 import type { Box, LineDrawing } from '../types.ts';
 import { arrowBox, arrowsOnPaper, type Arrow } from './arrows.ts';
 import type { Cover } from './cover.ts';
@@ -8,14 +8,13 @@ import { boxInside } from '../kit/geometry.ts';
 import { onGround, type Ground } from './ground.ts';
 import { labelPlaces, orderPlaces } from './labels.ts';
 import { lengthPlaces } from './lengths.ts';
-import { toldOf } from './told-of.ts';
 import { setMarks, type Place, type Setting } from './placement.ts';
 import { project, type Plane } from './plane.ts';
 import { ringLeader, setRings, type Rings, type Spot } from './rings.ts';
 import { plainPens } from '../kit/pens.ts';
 import { arrow, rim } from './sizes.ts';
 
-type TextMark = Extract<Mark, { readonly text: string }>;
+type TextMark = Extract<Mark, { readonly told: Told }>;
 
 /** What has to find its place on the paper. */
 export interface Content {
@@ -101,7 +100,7 @@ function choicesFor(mark: TextMark, plane: Plane, ground: Ground): Place[] {
   const { fit } = ground;
   if (mark.mark === 'length') return onGround(lengthPlaces(mark, plane, fit), ground);
   const at = onPaper(fit, project(plane, mark.at));
-  return onGround(mark.mark === 'label' ? labelPlaces(at, toldOf(mark)) : orderPlaces(at, toldOf(mark)), ground);
+  return onGround(mark.mark === 'label' ? labelPlaces(at, mark.told) : orderPlaces(at, mark.told), ground);
 }
 
 /** Bounds of the lines and of every place a mark names, on the view plane. */

@@ -7,9 +7,9 @@ import { project, type Plane } from './plane.ts';
 import { capHeights, groundBox, textRoom } from '../kit/lettering.ts';
 import { arrowhead, figureOnGround, line, type Mark as Drawn } from '../kit/marks.ts';
 import { haloOf, pens } from '../kit/pens.ts';
-import { toldText, type Told } from '../kit/told.ts';
+import type { Told } from '../../scene/index.ts';
+import { toldText } from '../kit/told-text.ts';
 import { lengthLine } from './sizes.ts';
-import { toldOf } from './told-of.ts';
 
 const cap = capHeights.scene;
 
@@ -34,7 +34,7 @@ interface Span {
 export function lengthPlaces(mark: LengthMark, plane: Plane, fit: Fit): Place[] {
   const [from, to] = [onPaper(fit, project(plane, mark.from)), onPaper(fit, project(plane, mark.to))];
   const long = apart(from, to);
-  const told = toldOf(mark);
+  const { told } = mark;
   const wide = textRoom(toldText(told), cap).width;
   const beyond = (wide / 2 + 0.5 + (long < lengthLine.headsOutside ? lengthLine.outsideTail : 0)) / Math.max(long, 1);
   const places = wide <= long ? spots : [1 + beyond, -beyond, 0.5];
@@ -103,6 +103,7 @@ const drawLines = (lines: readonly Segment[]): readonly Drawn[] =>
 function heads(from: Vec2, to: Vec2): readonly Drawn[] {
   const way = unit(minus(to, from));
   if (!way) return [];
+  const head = (tip: Vec2, side: number): Drawn => arrowhead(tip, plus([0, 0], way, side), lengthLine.headLength, lengthLine.headWidth);
   const outwards = apart(from, to) < lengthLine.headsOutside ? 1 : -1;
-  return [[from, outwards], [to, -outwards]].map(([tip, side]) => arrowhead(tip as Vec2, plus([0, 0], way, side as number), lengthLine.headLength, lengthLine.headWidth));
+  return [head(from, outwards), head(to, -outwards)];
 }

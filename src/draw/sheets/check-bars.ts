@@ -4,7 +4,7 @@ import { figure, line, upwards } from '../kit/marks.ts';
 import type { Mark } from '../kit/marks.ts';
 import { leftBand } from './room.ts';
 import { pens } from '../kit/pens.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 
 /** What a bar must measure on paper, mm. */
 export const barLength = 100;

@@ -6,7 +6,7 @@ import { pens } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
 import { acrossStrip, onStrip, stripHole } from './strip-marks.ts';
 import { holeAcross, holeLane, stripWidth, type Strip, type StripFigure } from './strip.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 
 /** Paper beyond the innermost line of either face, mm. */
 const beyond = 8;

@@ -5,7 +5,7 @@ import { pens } from '../kit/pens.ts';
 import { registerMark, scissors } from './paper-marks.ts';
 import type { PlacedPictogram } from './sheet.ts';
 import type { Strip } from './strip.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 import { boxWindow } from '../kit/clip.ts';
 import { clipMarks } from '../kit/clip-marks.ts';
 

@@ -9,7 +9,7 @@ import { overlap } from './room.ts';
 import type { Segment } from './segments.ts';
 import type { Tile, Tiling } from './tiles.ts';
 import { pens } from '../kit/pens.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 
 /** Size of a tile's name and the white round it, mm. */
 const nameCap = 3;

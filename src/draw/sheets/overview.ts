@@ -8,7 +8,7 @@ import { parting, stripMap, tilingMap } from './maps.ts';
 import { sheetPicture, type SheetFrame } from './sheet.ts';
 import { ringedNumeral } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 
 /** Heights of the rows, mm: measuring, joining, what the lines mean, then a row a strip at the foot. */
 const measureRow = 22;

@@ -7,7 +7,7 @@ import { pens } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
 import { onStrip, stripHole } from './strip-marks.ts';
 import { stripWidth, type Strip } from './strip.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 
 const figureLane = 8.5;
 /** From a pin to the middle of its figure above it, mm. */

@@ -6,7 +6,7 @@ import type { Fit } from '../kit/fit.ts';
 import { madeAlike, postKinds } from '../post-kinds.ts';
 import { acrossStrip, onStrip, stripHole } from './strip-marks.ts';
 import { holeAcross, holeLane, stripWidth, type Strip } from './strip.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 import { hatching } from '../kit/hatching.ts';
 
 /** Paper beyond the foot, for the floor's sign, mm. */

@@ -9,7 +9,7 @@ import { overlap } from './room.ts';
 import { stripWidth, type Strip } from './strip.ts';
 import { rowLetter } from './tiles.ts';
 import { pens } from '../kit/pens.ts';
-import { tell } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
 import { boxWindow } from '../kit/clip.ts';
 import { clipMarks } from '../kit/clip-marks.ts';
 import { cornersOf } from '../kit/geometry.ts';

@@ -10,7 +10,8 @@ import { overlap, type SheetRoom } from './room.ts';
 import { segmentBoxes, segmentMarks, type Segment } from './segments.ts';
 import { tileLines, type Tile, type Tiling } from './tiles.ts';
 import { pens } from '../kit/pens.ts';
-import { tell, toldText } from '../kit/told.ts';
+import { tell } from '../../scene/index.ts';
+import { toldText } from '../kit/told-text.ts';
 
 /** Where label and map stand in the band over the window, from its right end, mm. */
 const mapWidth = 46;

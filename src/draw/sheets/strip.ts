@@ -1,6 +1,6 @@
 import type { Mark } from '../kit/marks.ts';
 import type { Fit } from '../kit/fit.ts';
-import { type Told } from '../kit/told.ts';
+import type { Told } from '../../scene/index.ts';
 
 /** Width of a paper strip, mm: five stand side by side on a sheet. */
 export const stripWidth = 32;

@@ -1,4 +1,5 @@
 /** What the scenes of work are made with. */
+export { tell, type Told } from '../told.ts';
 export type * from '../types.ts';
 export { plus, times, turnedBy } from './directions.ts';
 export { nearestOf } from './nearest.ts';

@@ -5,6 +5,7 @@ import { nearestOf } from './nearest.ts';
 import { alongWay, type ArrowPath } from './slide-arrows.ts';
 import { atMost, slideWork, type Sliding } from './slide.ts';
 import type { WorkScene } from './work-scene.ts';
+import { tell } from '../told.ts';
 
 /** From a pin's point down to the tab. */
 const ontoTab: ArrowPath = (comer) => {
@@ -16,7 +17,7 @@ const ontoTab: ArrowPath = (comer) => {
 const pinOrder = ({ hand, fresh, offsets }: Sliding): readonly Mark[] => fresh.map((id) => {
   const { place } = hand.part(id);
   const number = place.at === 'tab' ? place.index : 1;
-  return { mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 12]), offsets.get(id) ?? [0, 0, 0]), text: String(number) };
+  return { mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 12]), offsets.get(id) ?? [0, 0, 0]), told: tell.number(number) };
 });
 
 /** One pin once more, enlarged. */

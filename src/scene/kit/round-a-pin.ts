@@ -2,6 +2,7 @@ import { chained, moved, placed, type Model, type Pose, type Shape, type Vec3 } 
 import type { Mark, SceneBody } from '../types.ts';
 import { plus, times, turnedBy } from './directions.ts';
 import type { StageHand } from './stage.ts';
+import { tell } from '../told.ts';
 
 /** What a close-up shows of the work at one pin. */
 export interface Shown {
@@ -25,7 +26,7 @@ export function drilled({ kit }: Model, hand: StageHand, pose: Pose, { through, 
     bodies: [hand.prop({ tool: 'bit' }, bit, chained(pose, moved([0, 0, over])), 'new'), hand.prop({ tool: 'drill-nose' }, NOSE, chained(pose, moved([0, 0, top])), 'new')],
     marks: [
       { mark: 'arrow', path: [placed(pose, [0, 0, top + ARROW.from]), placed(pose, [0, 0, top + ARROW.to])] },
-      { mark: 'label', at: placed(pose, [0, 0, over / 2]), text: `\u00d8${diameter}` },
+      { mark: 'label', at: placed(pose, [0, 0, over / 2]), told: tell.diameter(diameter) },
     ],
   };
 }
@@ -35,9 +36,9 @@ export function fastened({ kit }: Model, hand: StageHand, { pinId, nutId }: { re
   const off = (id: string): Vec3 => times(turnedBy(hand.pose(id), [0, 0, 1]), id === pinId ? pulled.pin : pulled.nut);
   const arrow = (id: string, tip: number): Mark =>
     ({ mark: 'arrow', path: [plus(placed(hand.pose(id), [0, 0, tip]), off(id)), placed(hand.pose(id), [0, 0, 0])] });
-  const order = (id: string, text: string): Mark => ({ mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 0]), off(id)), text });
+  const order = (id: string, number: number): Mark => ({ mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 0]), off(id)), told: tell.number(number) });
   return {
     bodies: [hand.body(pinId, 'new', off(pinId)), hand.body(nutId, 'new', off(nutId))],
-    marks: [arrow(pinId, -kit.jointPin.length), arrow(nutId, 0), order(pinId, '1'), order(nutId, '2')],
+    marks: [arrow(pinId, -kit.jointPin.length), arrow(nutId, 0), order(pinId, 1), order(nutId, 2)],
   };
 }

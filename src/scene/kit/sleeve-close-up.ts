@@ -4,6 +4,7 @@ import { times, turnedBy } from './directions.ts';
 import { drilled, fastened, type Shown } from './round-a-pin.ts';
 import { foldingOf, stageHand, type StageHand } from './stage.ts';
 import { closeUpName, type StepGivens } from './work-scene.ts';
+import { tell } from '../told.ts';
 
 /** How far a pin and its nut are drawn off the joint, mm. */
 const PULLED = { pin: 104, nut: 70 };
@@ -67,7 +68,7 @@ function drilling(model: Model, { hand, pinId }: Corner): Shown {
     bodies,
     marks: [
       ...marks,
-      { mark: 'length', from: sleeveEnd, to: axis, away: times(turnedBy(pose, [0, 0, -1]), joint.sleeveDiameter * 1.1), text: String(Math.round(fromEnd * 2) / 2) },
+      { mark: 'length', from: sleeveEnd, to: axis, away: times(turnedBy(pose, [0, 0, -1]), joint.sleeveDiameter * 1.1), told: tell.mm(fromEnd) },
     ],
   };
 }

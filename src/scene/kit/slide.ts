@@ -9,6 +9,7 @@ import { intoMouth, type ArrowPath } from './slide-arrows.ts';
 import { foldingOf, stageHand, type StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
+import { tell } from '../told.ts';
 
 /** A slide while its scene is made. */
 export interface Sliding {
@@ -101,5 +102,5 @@ const countsOf = ({ countPlace }: SlideTelling) => ({ hand, step, offsets }: Sli
     const id = nearestOf(hand, ids);
     if (id === undefined) return [];
     const place = plus(placed(hand.pose(id), countPlace?.(hand.part(id)) ?? [0, 0, 0]), offsets.get(id) ?? [0, 0, 0]);
-    return [{ mark: 'label', at: place, text: `×${ids.length}` }];
+    return [{ mark: 'label', at: place, told: tell.times(ids.length) }];
   });

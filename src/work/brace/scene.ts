@@ -1,5 +1,5 @@
 import { placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
-import { foldingOf, onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type SceneBody, type StageHand, type StepGivens, type WorkScene } from '../../scene/kit/index.ts';
+import { foldingOf, onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type SceneBody, type StageHand, type StepGivens, type WorkScene, tell } from '../../scene/kit/index.ts';
 
 /** Each cable hung on the studs. */
 export const scene: WorkScene = { scene: braceScene, moment: (givens, done) => onTheWay(braceScene(givens), givens.step, done) };
@@ -17,7 +17,7 @@ function braceScene({ model, step, solids }: StepGivens): Scene {
     id: sceneName(step),
     bodies: [...step.present.map((id) => hand.body(id, hand.part(id).kind === 'cable' ? 'pale' : 'present')), ...cables.map((id) => drawnThick(model, hand, solids, id))],
     marks: [
-      ...cables.flatMap((id, index) => ends(id).map((at): Mark => ({ mark: 'order', at, text: String(index + 1) }))),
+      ...cables.flatMap((id, index) => ends(id).map((at): Mark => ({ mark: 'order', at, told: tell.number(index + 1) }))),
       slipOn(hand, cables[0] ?? ''),
       { mark: 'detail', at: ends(cables[0] ?? '')[1] ?? [0, 0, 0], radius: 75 },
     ],

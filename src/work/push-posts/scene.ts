@@ -1,5 +1,5 @@
 import { chained, moved, placed, type Part, type Shape, type Vec3 } from '../../model/index.ts';
-import { alongWay, nearestOf, plus, sleeveEnds, slideWork, type ArrowPath, type Mark, type SceneBody, type Sliding, type WorkScene } from '../../scene/kit/index.ts';
+import { alongWay, nearestOf, plus, sleeveEnds, slideWork, type ArrowPath, type Mark, type SceneBody, type Sliding, type WorkScene, tell } from '../../scene/kit/index.ts';
 
 /** Share of the way that posts are drawn off, and of that the share at which the arrow ends before the sleeves. */
 const OFF_SHARE = 0.34;
@@ -57,5 +57,5 @@ function footMark({ model, hand, fresh }: Sliding): readonly Mark[] {
   if (post === undefined || shape?.form !== 'tube') return [];
   const at = (height: number): Vec3 => placed(hand.pose(post), [height - shape.length / 2, 0, 0]);
   const [first = 0] = sleeveEnds(model, post);
-  return [{ mark: 'length', from: at(0), to: at(first), away: [0, 0, 110], text: String(Math.round(first * 2) / 2) }];
+  return [{ mark: 'length', from: at(0), to: at(first), away: [0, 0, 110], told: tell.mm(first) }];
 }

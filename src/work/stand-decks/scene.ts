@@ -1,6 +1,6 @@
 import { placed, type Group, type Model, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
-import { foldingOf, onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type StepGivens, type WorkScene } from '../../scene/kit/index.ts';
+import { foldingOf, onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type StepGivens, type WorkScene, tell } from '../../scene/kit/index.ts';
 
 /** All that the posts will go through. */
 export const scene: WorkScene = { scene: standDecksScene, moment: (givens, done) => onTheWay(standDecksScene(givens), givens.step, done) };
@@ -33,7 +33,7 @@ function spacings(model: Model, step: Step): Mark[] {
     from: at(levels[index] ?? 0),
     to: at(level),
     away: placed(step.standing.pose, [140, 0, 0]),
-    text: String(Math.round((level - (levels[index] ?? 0)) * 2) / 2),
+    told: tell.mm(level - (levels[index] ?? 0)),
   }));
 }
 
@@ -43,5 +43,5 @@ function countOf(model: Model, step: Step): Mark[] {
   if (groups.length < 2 || groups.some((group) => group.piece !== groups[0]?.piece)) return [];
   const top = groups[groups.length - 1]?.level ?? 0;
   const x = groups[groups.length - 1]?.kind === 'deck' ? 0 : model.pattern.axes[0];
-  return [{ mark: 'label', at: placed(step.standing.pose, [x, 0, top]), text: `×${groups.length}` }];
+  return [{ mark: 'label', at: placed(step.standing.pose, [x, 0, top]), told: tell.times(groups.length) }];
 }

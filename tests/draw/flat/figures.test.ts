@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { markingPicture, patternPaper, patternPicture, stepPaper } from '../../../src/draw/flat/index.ts';
-import { tell, toldText } from '../../../src/draw/kit/told.ts';
+import { tell } from '../../../src/scene/index.ts';
+import { toldText } from '../../../src/draw/kit/told-text.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
 import { stageMarks } from '../../../src/draw/flat/marking-picture.ts';
 import { patternMarks } from '../../../src/draw/flat/pattern-picture.ts';

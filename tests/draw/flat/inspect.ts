@@ -2,7 +2,7 @@ import type { Box, DrawnPicture } from '../../../src/draw/index.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
 import { labelBoxes } from '../../../src/draw/kit/marks.ts';
 import { readPaths } from '../kit/read-paths.ts';
-import { toldText } from '../../../src/draw/kit/told.ts';
+import { toldText } from '../../../src/draw/kit/told-text.ts';
 import type { Vec2 } from '../../../src/model/index.ts';
 
 /** Pairs of labels that overlap by more than 0.05 mm, as text. */

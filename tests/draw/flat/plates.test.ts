@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { platePaper, platePicture } from '../../../src/draw/flat/index.ts';
-import { tell, toldText } from '../../../src/draw/kit/told.ts';
+import { tell } from '../../../src/scene/index.ts';
+import { toldText } from '../../../src/draw/kit/told-text.ts';
 import { plateMarks } from '../../../src/draw/flat/plate-picture.ts';
 import type { FlatPanel, Vec2 } from '../../../src/model/index.ts';
 import { flat, linesOf, outside, overlaps, pointsOutside, struckFigures, texts, viewOf, widthAndHeight } from './inspect.ts';

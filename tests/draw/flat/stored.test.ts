@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cutBarsPicture, markingPicture, patternPicture, sectionSeries } from '../../../src/draw/flat/index.ts';
 import { area, figure, line } from '../../../src/draw/kit/marks.ts';
-import { tell } from '../../../src/draw/kit/told.ts';
+import { tell } from '../../../src/scene/index.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { toPicture } from '../../../src/draw/kit/svg.ts';
 import { outside, overlaps, pointsOutside, struckFigures } from './inspect.ts';

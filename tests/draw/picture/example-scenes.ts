@@ -1,7 +1,7 @@
 import Module from 'manifold-3d';
 import type { Manifold } from 'manifold-3d';
 import type { Mesh, Pose, Vec3 } from '../../../src/model/index.ts';
-import type { Look, Mark, Scene, SceneBody, View } from '../../../src/scene/index.ts';
+import { tell, type Look, type Mark, type Scene, type SceneBody, type View } from '../../../src/scene/index.ts';
 import { movedTo } from './stand-in.ts';
 
 const wasm = await Module();
@@ -75,9 +75,9 @@ export function closeFrame(): Scene {
     marks: [
       arrow(-deep),
       arrow(deep),
-      { mark: 'label', at: [wide + gone, 0, 14], text: '×1' },
-      { mark: 'label', at: [wide + gone, -deep, 22], text: '×2' },
-      { mark: 'length', from: [-wide, -deep, 0], to: [wide, -deep, 0], away: [0, -120, 0], text: '1000 mm' },
+      { mark: 'label', at: [wide + gone, 0, 14], told: tell.times(1) },
+      { mark: 'label', at: [wide + gone, -deep, 22], told: tell.times(2) },
+      { mark: 'length', from: [-wide, -deep, 0], to: [wide, -deep, 0], away: [0, -120, 0], told: tell.measure(1000) },
       { mark: 'detail', at: [-wide + 40, -deep, 0], radius: 75 },
     ],
     view: isometric,
@@ -94,8 +94,8 @@ export function pinSide(): Scene {
     bodies: [...frame(10, []), panel, ...pins],
     marks: [
       ...places.map(([x, y, z]): Mark => ({ mark: 'arrow', path: [[x, y, z + 40], [x, y, z]] })),
-      ...places.map(([x, y, z], i): Mark => ({ mark: 'order', at: [x, y, z + 63], text: String(i + 1) })),
-      { mark: 'label', at: [450, -deep + 50, 44], text: '×5' },
+      ...places.map(([x, y, z], i): Mark => ({ mark: 'order', at: [x, y, z + 63], told: tell.number(i + 1) })),
+      { mark: 'label', at: [450, -deep + 50, 44], told: tell.times(5) },
       { mark: 'detail', at: [-450, -deep + 50, 20], radius: 50 },
     ],
     view: isometric,
@@ -117,10 +117,10 @@ export function standRack(): Scene {
     bodies: [floor, ...decks.slice(0, 3).flatMap((z) => frame(z, [])), ...top, ...posts],
     marks: [
       { mark: 'arrow', path: arc },
-      { mark: 'label', at: [0, -deep, 1484], text: '×1' },
-      { mark: 'length', from: [wide, deep, 0], to: [wide, deep, 1500], away: [170, 0, 0], text: '1500 mm' },
-      { mark: 'length', from: [-wide, -deep, 0], to: [wide, -deep, 0], away: [0, -170, 0], text: '1000 mm' },
-      { mark: 'length', from: [-wide, -deep, 590], to: [-wide, -deep, 1030], away: [-170, 0, 0], text: 'A' },
+      { mark: 'label', at: [0, -deep, 1484], told: tell.times(1) },
+      { mark: 'length', from: [wide, deep, 0], to: [wide, deep, 1500], away: [170, 0, 0], told: tell.measure(1500) },
+      { mark: 'length', from: [-wide, -deep, 0], to: [wide, -deep, 0], away: [0, -170, 0], told: tell.measure(1000) },
+      { mark: 'length', from: [-wide, -deep, 590], to: [-wide, -deep, 1030], away: [-170, 0, 0], told: tell.letters('A') },
     ],
     view: isometric,
   };
@@ -131,20 +131,20 @@ export function letteredRack(): Scene {
   const rack = standRack();
   const panels = [150, 590, 1030].map((z) => body(`panel@${z}`, 'panel', meshOf(Solid.cube([2 * wide - 40, 2 * deep - 40, 9], true)), [0, 0, z - 20], 'present'));
   const fresh = body('panel@1470', 'panel', meshOf(Solid.cube([2 * wide - 40, 2 * deep - 40, 9], true)), [0, 0, 1450], 'new');
-  const left = (from: number, to: number, text: string): Mark => ({ mark: 'length', from: [-wide, -deep, from], to: [-wide, -deep, to], away: [-150, 0, 0], text });
+  const left = (from: number, to: number, letter: string): Mark => ({ mark: 'length', from: [-wide, -deep, from], to: [-wide, -deep, to], away: [-150, 0, 0], told: tell.letters(letter) });
   return {
     id: 'lettered-rack',
     bodies: [...rack.bodies.map((one): SceneBody => ({ ...one, look: 'present' })), ...panels, fresh],
     marks: [
-      { mark: 'length', from: [-wide, -deep, 0], to: [wide, -deep, 0], away: [0, -150, 0], text: 'A' },
-      { mark: 'length', from: [wide, -deep, 0], to: [wide, deep, 0], away: [150, 0, 0], text: 'B' },
-      { mark: 'length', from: [wide, deep, 0], to: [wide, deep, 1500], away: [170, 0, 0], text: 'C' },
+      { mark: 'length', from: [-wide, -deep, 0], to: [wide, -deep, 0], away: [0, -150, 0], told: tell.letters('A') },
+      { mark: 'length', from: [wide, -deep, 0], to: [wide, deep, 0], away: [150, 0, 0], told: tell.letters('B') },
+      { mark: 'length', from: [wide, deep, 0], to: [wide, deep, 1500], away: [170, 0, 0], told: tell.letters('C') },
       left(0, 150, 'D'),
       left(150, 590, 'E'),
       left(590, 1030, 'E'),
       left(1030, 1470, 'E'),
-      { mark: 'label', at: [0, 0, 1455], text: '×1' },
-      { mark: 'label', at: [0, -deep, 1030], text: '×12' },
+      { mark: 'label', at: [0, 0, 1455], told: tell.times(1) },
+      { mark: 'label', at: [0, -deep, 1030], told: tell.times(12) },
       { mark: 'detail', at: [wide, -deep, 1030], radius: 70 },
       { mark: 'detail', at: [-wide, -deep, 1470], radius: 70 },
     ],
@@ -162,8 +162,8 @@ export function paleReminder(): Scene {
     marks: [
       { mark: 'arrow', path: [[0, -deep - 260, 220], [0, -deep - 20, 220]] },
       { mark: 'arrow', path: [[wide, deep, 220], [wide + 100, deep - 120, 310]] },
-      { mark: 'label', at: [-200, -deep, 234], text: '×1' },
-      { mark: 'label', at: [-wide, -deep, 0], text: 'B' },
+      { mark: 'label', at: [-200, -deep, 234], told: tell.times(1) },
+      { mark: 'label', at: [-wide, -deep, 0], told: tell.letters('B') },
     ],
     view: isometric,
   };

@@ -15,7 +15,7 @@ describe('example scenes with hidden lines removed', () => {
     expect(picture.svg).toContain(`fill="${colours.fresh}"`);
     expect(picture.svg).not.toMatch(/NaN|Infinity|undefined|\d\.\d{3}/);
     expect(picture.svg.length).toBeLessThan(40_000);
-    expect(picture.labels).toHaveLength(scene.marks.filter((mark) => 'text' in mark).length);
+    expect(picture.labels).toHaveLength(scene.marks.filter((mark) => 'told' in mark).length);
     const fresh = scene.bodies.filter((body) => body.look === 'new').map((body) => body.id);
     expect(Object.keys(picture.newPartShares).sort()).toEqual(fresh.sort());
     // The least visible share of a new part: 15 % (own default, no source).

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { composePicture } from '../../../src/draw/picture/index.ts';
 import type { Box } from '../../../src/draw/index.ts';
-import type { Mark, Scene } from '../../../src/scene/index.ts';
+import { tell, type Mark, type Scene } from '../../../src/scene/index.ts';
 import { boxOf } from '../../../src/draw/kit/geometry.ts';
 import { readPaths } from '../kit/read-paths.ts';
 import { anyPaper, anyScene } from './random-scenes.ts';
@@ -15,7 +15,7 @@ describe('labels', () => {
     fc.assert(
       fc.property(anyScene, anyPaper, (scene, paper) => {
         const { svg, labels } = composePicture(scene, paper, hullDrawing);
-        expect(labels).toHaveLength(scene.marks.filter((mark) => 'text' in mark).length);
+        expect(labels).toHaveLength(scene.marks.filter((mark) => 'told' in mark).length);
         labels.forEach((box, i) => {
           expect(Math.min(box.x, box.y, paper.width - box.x - box.width, paper.height - box.y - box.height)).toBeGreaterThanOrEqual(0);
           labels.slice(i + 1).forEach((other) => expect(overlap(box, other)).toBe(false));
@@ -36,7 +36,7 @@ describe('labels', () => {
   });
 
   it('keep off new parts and arrows where there is free paper', () => {
-    const marks: Mark[] = [{ mark: 'label', at: [0, 0, 50], text: '×1' }, { mark: 'arrow', path: [[0, 0, 500], [0, 0, 60]] }];
+    const marks: Mark[] = [{ mark: 'label', at: [0, 0, 50], told: tell.times(1) }, { mark: 'arrow', path: [[0, 0, 500], [0, 0, 60]] }];
     const { svg, labels } = composePicture({ ...oneNewBox(marks), view: { towardsEye: [0, -1, 0], up: [0, 0, 1] } }, { width: 120, height: 90 }, hullDrawing);
     const [label] = labels;
     const tinted = boxOfPath(svg, 'class="fill-fresh"');
@@ -48,7 +48,7 @@ describe('labels', () => {
   });
 
   it('say so when the paper is too small for them', () => {
-    const marks = Array.from({ length: 30 }, (_, i): Mark => ({ mark: 'label', at: [i * 10, 0, 0], text: '1000 mm' }));
+    const marks = Array.from({ length: 30 }, (_, i): Mark => ({ mark: 'label', at: [i * 10, 0, 0], told: tell.measure(1000) }));
     expect(() => composePicture(oneNewBox(marks), { width: 40, height: 30 }, hullDrawing)).toThrow(
       'scene box: its 30 marks do not fit on 40 mm × 30 mm without overlapping; give the picture more paper or the scene fewer marks',
     );

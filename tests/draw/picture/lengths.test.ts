@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lengthPlaces, readingDirection, type LengthMark } from '../../../src/draw/picture/lengths.ts';
 import { svgOf } from '../../../src/draw/kit/svg.ts';
+import { tell } from '../../../src/scene/index.ts';
 import { planeOf } from '../../../src/draw/picture/plane.ts';
 
 const fit = { scale: 0.1, origin: [50, 50] as const };
 const front = planeOf({ towardsEye: [0, -1, 0], up: [0, 0, 1] });
-const mark = (to: LengthMark['to'], away: LengthMark['away'], text = '300 mm'): LengthMark => ({ mark: 'length', from: [0, 0, 0], to, away, text });
+const mark = (to: LengthMark['to'], away: LengthMark['away'], told = tell.measure(300)): LengthMark => ({ mark: 'length', from: [0, 0, 0], to, away, told });
 
 describe('dimension lines', () => {
   // ISO 129-1 (M): figures are read from below or from the right.
@@ -42,7 +43,7 @@ describe('dimension lines', () => {
   });
 
   it('put heads outside a short span and the figure over the line beyond', () => {
-    const [first] = lengthPlaces(mark([50, 0, 0], [0, 0, -100], '50 mm'), front, fit);
+    const [first] = lengthPlaces(mark([50, 0, 0], [0, 0, -100], tell.measure(50)), front, fit);
     expect(svgOf(first?.draw() ?? [])).toContain('M50 60l-3 .5 0-1z');
     expect(first?.box.x).toBeGreaterThan(55);
   });

@@ -1,17 +1,17 @@
 import fc from 'fast-check';
 import type { Vec3 } from '../../../src/model/index.ts';
-import type { Look, Mark, Scene } from '../../../src/scene/index.ts';
+import { tell, type Look, type Mark, type Scene } from '../../../src/scene/index.ts';
 import { boxMesh, movedTo } from './stand-in.ts';
 
 const place = fc.tuple(fc.integer({ min: -500, max: 500 }), fc.integer({ min: -400, max: 400 }), fc.integer({ min: 0, max: 600 }));
 const side = fc.integer({ min: 15, max: 400 });
-const text = fc.constantFrom('×1', '×4', '×12', 'A', 'B', '×100');
-const figure = fc.constantFrom('35 mm', '1000 mm', 'C', '7 mm');
+const told = fc.constantFrom(tell.times(1), tell.times(4), tell.times(12), tell.letters('A'), tell.letters('B'), tell.times(100));
+const figure = fc.constantFrom(tell.measure(35), tell.measure(1000), tell.letters('C'), tell.measure(7));
 const moved = ([x, y, z]: Vec3, by: Vec3): Vec3 => [x + by[0], y + by[1], z + by[2]];
 
-const label = fc.record({ at: place, text }).map((mark): Mark => ({ mark: 'label', ...mark }));
-const order = fc.record({ at: place, text: fc.constantFrom('1', '2', '10') }).map((mark): Mark => ({ mark: 'order', ...mark }));
-const length = fc.record({ from: place, to: place, text: figure }).map((mark): Mark => ({ mark: 'length', ...mark, away: [0, -60, 0] }));
+const label = fc.record({ at: place, told }).map((mark): Mark => ({ mark: 'label', ...mark }));
+const order = fc.record({ at: place, told: fc.constantFrom(tell.number(1), tell.number(2), tell.number(10)) }).map((mark): Mark => ({ mark: 'order', ...mark }));
+const length = fc.record({ from: place, to: place, told: figure }).map((mark): Mark => ({ mark: 'length', ...mark, away: [0, -60, 0] }));
 const arrow = fc.tuple(place, place).map(([from, by]): Mark => ({ mark: 'arrow', path: [from, moved(from, [by[0] / 2, by[1] / 2, by[2] / 2])] }));
 const detail = fc.record({ at: place }).map((mark): Mark => ({ mark: 'detail', ...mark, radius: 40 }));
 

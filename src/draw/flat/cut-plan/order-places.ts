@@ -2,7 +2,7 @@ import type { NumberedCut, PanelSheet } from '../../../cut/index.ts';
 import type { Vec2 } from '../../../model/index.ts';
 import { orderRadius } from '../../kit/marks.ts';
 import { onPaper, type Fit } from '../../kit/fit.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 
 const EDGE = 0.25;
 /** Places along a cut that are tried for its numeral, as shares of its length. */

@@ -9,7 +9,7 @@ import { toPicture } from '../../kit/svg.ts';
 import { allOnPaper, boxOnPaper, fittingScale, onPaper, type Fit } from '../../kit/fit.ts';
 import { damageMarks, offCutMarks } from './damage.ts';
 import { orderPlaces } from './order-places.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 
 const cap = capHeights.step;
 const letterCap = 5;

@@ -8,7 +8,7 @@ import { pens } from '../../kit/pens.ts';
 import { toPicture } from '../../kit/svg.ts';
 import { fittingScale } from '../../kit/fit.ts';
 import { damageMarks, offCutMarks } from './damage.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 
 const cap = capHeights.step;
 const letterCap = 5;

@@ -6,7 +6,7 @@ import { onStock, orderRoom, stockCuts, stockMarks } from '../on-stock.ts';
 import type { Paper } from '../../kit/svg.ts';
 import { boxOnPaper, fitToScale, onPaper, type Fit } from '../../kit/fit.ts';
 import { mainBox } from './layout.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 
 const cap = capHeights.step;
 const dimensionGap = 6;

@@ -11,7 +11,7 @@ import type { Fit } from '../../kit/fit.ts';
 import { onPaper } from '../../kit/fit.ts';
 import { wholeMarks } from '../whole.ts';
 import { noRoom, stripCount, wholeAndStrip } from './layout.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 
 const insideShown = 20;
 /** Paper between the strip and the section beside it, and for the pressing arrows. */

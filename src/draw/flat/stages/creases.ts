@@ -7,7 +7,7 @@ import { stripDimensions, stripMarks, stripSource, stripSpan } from '../strip.ts
 import type { Paper } from '../../kit/svg.ts';
 import { wholeMarks } from '../whole.ts';
 import { noRoom, stripCount, wholeAndStrip } from './layout.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 
 const cap = capHeights.step;
 /** Panel shown inside the inside line, mm. */

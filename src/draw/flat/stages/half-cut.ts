@@ -14,7 +14,7 @@ import { fitToScale, onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, mainBox, noRoom } from './layout.ts';
 import { sideOrder } from './crease.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 
 const column = 60;
 const cap = capHeights.step;

@@ -13,7 +13,7 @@ import type { Whole } from '../whole.ts';
 import { wholeMarks } from '../whole.ts';
 import { margin, noRoom, stripCount, wholeAndStrip } from './layout.ts';
 import { drawnBefore } from './notches.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 
 const cap = capHeights.step;
 const dimensionGap = 5;

@@ -8,7 +8,7 @@ import type { Paper } from '../../kit/svg.ts';
 import { onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { mainBox, noRoom } from './layout.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 
 const cap = capHeights.step;
 const dimensionGap = 6;

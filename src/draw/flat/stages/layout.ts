@@ -9,7 +9,7 @@ import { placeStrip } from '../strip.ts';
 import type { Paper } from '../../kit/svg.ts';
 import type { Whole } from '../whole.ts';
 import { placeWhole } from '../whole.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 
 /** White kept at the paper's edge, and between neighbours, in mm. */
 export const margin = 1.5;

@@ -10,7 +10,7 @@ import type { Fit } from '../../kit/fit.ts';
 import { allOnPaper, fitToScale, onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, gap, mainBox, noRoom } from './layout.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 import { boxWindow } from '../../kit/clip.ts';
 import { clipMarks } from '../../kit/clip-marks.ts';
 import { hatching } from '../../kit/hatching.ts';

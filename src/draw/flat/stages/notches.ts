@@ -14,7 +14,7 @@ import type { Fit } from '../../kit/fit.ts';
 import { allOnPaper, onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, mainBox, noRoom, oneRow } from './layout.ts';
-import { tell } from '../../kit/told.ts';
+import { tell } from '../../../scene/index.ts';
 
 const cap = capHeights.step;
 const column = 44;

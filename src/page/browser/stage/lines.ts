@@ -19,7 +19,8 @@ export function segmentsOf(marks: readonly Mark[]): readonly Vec3[] {
 
 /** The letters of the lengths, in the middle of their lines. */
 export const lettersOf = (marks: readonly Mark[]): readonly PlacedLabel[] => marks.flatMap((mark): readonly PlacedLabel[] =>
-  (mark.mark === 'length' ? [{ key: mark.text, at: plus(between(mark.from, mark.to), mark.away), text: mark.text, look: 'letter' }] : []));
+  (mark.mark === 'length' && mark.told.as === 'letters'
+    ? [{ key: mark.told.text, at: plus(between(mark.from, mark.to), mark.away), text: mark.told.text, look: 'letter' }] : []));
 
 export const newLines = (color: number): LineSegments<BufferGeometry, LineBasicMaterial> =>
   new LineSegments(new BufferGeometry(), new LineBasicMaterial({ color }));

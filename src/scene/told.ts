@@ -1,4 +1,4 @@
-/** What a figure on a drawing tells: a number with its unit or meaning. Here alone it becomes a text. */
+/** What a figure on a drawing tells: a number with its unit or meaning. It becomes a text where it is drawn, by `toldText`. */
 export type Told =
   /** A length; its unit is understood, or printed beside it. */
   | { readonly as: 'length' | 'measure' | 'diameter' | 'radius'; readonly mm: number }
@@ -19,21 +19,3 @@ export const tell = {
   outOf: (value: number, all: number): Told => ({ as: 'out-of', value, all }),
   letters: (text: string): Told => ({ as: 'letters', text }),
 } as const;
-
-/** The text of a figure, in Latin numerals. */
-export function toldText(told: Told): string {
-  switch (told.as) {
-    case 'length': return inMillimetres(told.mm);
-    case 'measure': return `${inMillimetres(told.mm)} mm`;
-    case 'diameter': return `Ø${inMillimetres(told.mm)}`;
-    case 'radius': return `R${inMillimetres(told.mm)}`;
-    case 'sides': return told.mm.map(inMillimetres).join(' × ');
-    case 'times': return `×${told.value}`;
-    case 'number': return String(told.value);
-    case 'out-of': return `${told.value}/${told.all}`;
-    case 'letters': return told.text;
-  }
-}
-
-/** A length as the worker reads it: whole or half millimetres. */
-const inMillimetres = (length: number): string => String(Math.round(length * 2) / 2);

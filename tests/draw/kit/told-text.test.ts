@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { tell, toldText } from '../../../src/draw/kit/told.ts';
+import { tell } from '../../../src/scene/index.ts';
+import { toldText } from '../../../src/draw/kit/told-text.ts';
 
 describe('what figures tell', () => {
   it('is in whole or half millimetres and Latin numerals', () => {
