@@ -2,6 +2,7 @@ import type { Face, Kit } from '../read/index.ts';
 import { faceTurn, type FaceTurn } from './faces.ts';
 import { CORNERS } from './frame.ts';
 import { jointAt } from './levels.ts';
+import { makePart } from './make-part.ts';
 import { facing } from './pose.ts';
 import type { Connection, Group, Joining, Part, Shape, Vec2, Vec3 } from './types.ts';
 import { wrapOf } from './wrap.ts';
@@ -11,7 +12,6 @@ const AIR = 1;
 const CROSSING_AIR = 0.5;
 /** A loop slips over the stud's head with this much play all round, mm. */
 const LOOP_PLAY = 0.5;
-const CABLE_MASS_PER_MM = 2e-5;
 
 interface Braces {
   readonly parts: readonly Part[];
@@ -49,7 +49,7 @@ function crossed(kit: Kit, turn: FaceTurn, low: Group, high: Group, parts: reado
 /** How far outside the posts' axes the first cable runs clear of the wrapped sides, mm. */
 function firstPlane(kit: Kit): number {
   const wrap = wrapOf(kit);
-  return (wrap.radius + wrap.thickness) / Math.cos(wrap.creaseAngle / 2) + kit.cable.diameter / 2 + AIR;
+  return wrap.path.bulge + kit.cable.diameter / 2 + AIR;
 }
 
 /** The joint at the end of a face that lies towards its right (1) or left (−1). */
@@ -72,7 +72,7 @@ function cable(kit: Kit, plane: FaceTurn, id: string, index: number, low: number
     low,
   ];
   const shape: Shape = { form: 'cable', diameter: kit.cable.diameter, length, loopInside: kit.joint.studHeadDiameter / 2 + LOOP_PLAY };
-  return { id, kind: 'cable', place: { at: 'face', face: plane.face, index }, shape, pose: facing(start, direction, cross(outwards, direction), outwards), group: null, mass: length * CABLE_MASS_PER_MM };
+  return makePart(kit, id, 'cable', { at: 'face', face: plane.face, index }, shape, facing(start, direction, cross(outwards, direction), outwards));
 }
 
 const cross = (a: Vec3, b: Vec3): Vec3 =>

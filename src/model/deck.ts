@@ -1,8 +1,10 @@
 import type { Kit } from '../read/index.ts';
+import { WRAPPED } from './folding.ts';
 import { buildFrame, SIDES, tubeId } from './frame.ts';
+import { makePart } from './make-part.ts';
 import { flatPattern } from './pattern.ts';
 import { chained, moved } from './pose.ts';
-import type { Connection, FlatPattern, Folding, Joining, Part, PartKind, PartPlace, Pose, Shape, Side, Vec2 } from './types.ts';
+import type { Connection, FlatPattern, Joining, Part, Shape, Side, Vec2 } from './types.ts';
 
 /**
  * A deck in its building pose: the panel lies inner face up in the plane z = 0, the frame on it with the
@@ -17,9 +19,6 @@ export interface Deck {
   readonly connections: readonly Connection[];
 }
 
-export const WRAPPED: Folding = { left: 1, right: 1, front: 1, back: 1 };
-export const FLAT: Folding = { left: 0, right: 0, front: 0, back: 0 };
-
 /** Half distances between post axes for tubes of these lengths: a tube ends at the joint's stop. */
 export const axesFor = (kit: Kit, width: number, depth: number): Vec2 =>
   [width / 2 + kit.joint.stop, depth / 2 + kit.joint.stop];
@@ -29,7 +28,7 @@ export function buildDeck(kit: Kit, width: number, depth: number): Deck {
   const axes = axesFor(kit, width, depth);
   const pattern = flatPattern(kit, axes);
   const frame = buildFrame(kit, axes, width, depth, SIDES, 'down', pattern.wrapRadius);
-  const panel = part('panel', 'panel', { at: 'base' }, { form: 'panel', pattern, folding: WRAPPED }, chained(), panelMass(kit, pattern));
+  const panel = makePart(kit, 'panel', 'panel', { at: 'base' }, { form: 'panel', pattern, folding: WRAPPED }, chained());
   const pinned = pattern.flaps.map(({ side }) => ({ side, pins: tabPins(kit, pattern, side) }));
   const pins = pinned.flatMap((each) => each.pins);
   return {
@@ -48,19 +47,11 @@ const heldBySide = (side: Side, pins: readonly Part[]): readonly Connection[] =>
   ...pins.map((pin): Connection => ({ is: 'panel-pin', pin: pin.id, panel: 'panel', flap: side, out: [0, 0, 1] })),
 ];
 
-const part = (id: string, kind: PartKind, place: PartPlace, shape: Shape, pose: Pose, mass: number): Part =>
-  ({ id, kind, place, shape, pose, group: null, mass });
-
-const panelMass = (kit: Kit, pattern: FlatPattern): number => {
-  const notched = pattern.blank[0] * pattern.blank[1] - 4 * pattern.notch[0] * pattern.notch[1];
-  return notched * pattern.thickness * kit.panel.density;
-};
-
 /** Pins of one side, both ends first. The head stands on the folded tab. */
 function tabPins(kit: Kit, pattern: FlatPattern, side: Side): Part[] {
   const shape: Shape = { form: 'pin', ...kit.panelPin };
   return pattern.holes.filter((hole) => hole.in === 'base' && hole.side === side).map(({ at }, index) =>
-    part(`panel-pin-${side}-${index + 1}`, 'panel-pin', { at: 'tab', side, index: index + 1 }, shape, moved([at[0], at[1], pattern.thickness + HEAD_LIFT]), 0.003));
+    makePart(kit, `panel-pin-${side}-${index + 1}`, 'panel-pin', { at: 'tab', side, index: index + 1 }, shape, moved([at[0], at[1], pattern.thickness + HEAD_LIFT])));
 }
 
 /** The tab lies a hair over the panel, and the head a hair over the tab. */

@@ -1,7 +1,8 @@
 import type { Face, Kit } from '../read/index.ts';
+import { makePart } from './make-part.ts';
 import { chained, facing, moved, turned } from './pose.ts';
-import { tubeMass, tubeShape } from './tube.ts';
-import type { Connection, Joining, Part, PartPlace, Pose, Shape, Vec2, Vec3 } from './types.ts';
+import { tubeShape } from './tube.ts';
+import type { Connection, Joining, Part, Shape, Vec2, Vec3 } from './types.ts';
 
 export const SIDES: readonly Face[] = ['left', 'right', 'front', 'back'];
 
@@ -39,10 +40,10 @@ export function buildFrame(kit: Kit, axes: Vec2, width: number, depth: number, s
 function tubeOn(kit: Kit, side: Face, axes: Vec2, width: number, depth: number, height: number): Part {
   const sign = side === 'left' || side === 'front' ? -1 : 1;
   if (side === 'front' || side === 'back') {
-    return part(`long-tube-${side}`, 'long-tube', { at: 'side', side }, tubeShape(kit, width), moved([0, sign * axes[1], height]), tubeMass(kit, width));
+    return makePart(kit, `long-tube-${side}`, 'long-tube', { at: 'side', side }, tubeShape(kit, width), moved([0, sign * axes[1], height]));
   }
   const pose = chained(moved([sign * axes[0], 0, height]), turned([0, 0, 1], Math.PI / 2));
-  return part(`short-tube-${side}`, 'short-tube', { at: 'side', side }, tubeShape(kit, depth), pose, tubeMass(kit, depth));
+  return makePart(kit, `short-tube-${side}`, 'short-tube', { at: 'side', side }, tubeShape(kit, depth), pose);
 }
 
 /** The sockets point to the two neighbours; which of them is the joint's own x follows from its handedness. */
@@ -54,11 +55,8 @@ function jointAt(kit: Kit, { name, x, y, sx, sy }: Corner, axes: Vec2, deckSide:
   const inY: Vec3 = [0, -sy, 0];
   const pose = straight ? facing(at, inX, inY, [0, 0, z]) : facing(at, inY, inX, [0, 0, z]);
   const shape: Shape = { form: 'joint', joint: kit.joint, pinDiameter: kit.jointPin.diameter, drilled: straight ? 'y' : 'x' };
-  return part(`joint-${name}`, 'joint', { at: 'corner', corner: { x, y } }, shape, pose, kit.joint.mass);
+  return makePart(kit, `joint-${name}`, 'joint', { at: 'corner', corner: { x, y } }, shape, pose);
 }
-
-const part = (id: string, kind: Part['kind'], place: PartPlace, shape: Shape, pose: Pose, mass: number): Part =>
-  ({ id, kind, place, shape, pose, group: null, mass });
 
 export const tubeId = (side: Face): string => `${side === 'front' || side === 'back' ? 'long' : 'short'}-tube-${side}`;
 

@@ -1,5 +1,6 @@
 import type { Face, Kit } from '../read/index.ts';
 import { faceTurn, type FaceTurn } from './faces.ts';
+import { makePart } from './make-part.ts';
 import { facing } from './pose.ts';
 import { jointPin, wingNut } from './posts.ts';
 import type { Connection, FlatPanel, Joining, Part, Shape, Vec2 } from './types.ts';
@@ -35,11 +36,7 @@ export function buildPlate(kit: Kit, axes: Vec2, face: Face, name: string, low: 
   const id = `${name}-${face}`;
   const shape: Shape = { form: 'plate', width, height, thickness: kit.panel.thickness, holes: places.map((at) => ({ at, diameter })) };
   const middle = onFace(turn, -inner, 0, (low + high) / 2);
-  const plate: Part = {
-    id, kind: 'flat-panel', place: { at: 'side', side: face }, shape, group: null,
-    pose: facing(middle, [-turn.across[0], -turn.across[1], 0], [0, 0, 1], turn.inwards),
-    mass: width * height * kit.panel.thickness * kit.panel.density,
-  };
+  const plate = makePart(kit, id, 'flat-panel', { at: 'side', side: face }, shape, facing(middle, [-turn.across[0], -turn.across[1], 0], [0, 0, 1], turn.inwards));
   const tubes = { low: tubeIds[0], high: tubeIds[1] };
   const fasteners = places.map(([x, z], index) => fastener(kit, turn, id, index, x, (low + high) / 2 + z, inner));
   return {

@@ -1,8 +1,9 @@
 import type { Kit } from '../read/index.ts';
 import type { Corner } from './frame.ts';
 import type { Hold } from './levels.ts';
+import { makePart } from './make-part.ts';
 import { facing } from './pose.ts';
-import { tubeMass, tubeShape } from './tube.ts';
+import { tubeShape } from './tube.ts';
 import type { Connection, CornerPlace, Joining, Part, PartPlace, Shape, Vec2, Vec3 } from './types.ts';
 
 /** Posts, and the pins with wing nuts that hold the joints to them, in the finished item. */
@@ -43,7 +44,7 @@ export function buildPost(kit: Kit, corner: Corner, axes: Vec2, length: number, 
 function post(kit: Kit, id: string, corner: CornerPlace, middle: Vec3, length: number, heights: readonly number[]): Part {
   const holes = heights.map((height) => ({ at: height - length / 2, diameter: kit.jointPin.diameter }));
   const shape: Shape = { ...tubeShape(kit, length), holes };
-  return { id, kind: 'post', place: { at: 'corner', corner }, shape, pose: facing(middle, [0, 0, 1], [0, 1, 0], [-1, 0, 0]), group: null, mass: tubeMass(kit, length) };
+  return makePart(kit, id, 'post', { at: 'corner', corner }, shape, facing(middle, [0, 0, 1], [0, 1, 0], [-1, 0, 0]));
 }
 
 /** The pin through a sleeve whose middle is given; sy is −1 on the front posts, 1 on the back ones. */
@@ -56,15 +57,12 @@ function pinAndNut(kit: Kit, pinId: string, nutId: string, place: PartPlace, mid
   ];
 }
 
-const PIN_MASS = 0.012;
-const NUT_MASS = 0.008;
-
 export function jointPin(kit: Kit, id: string, place: PartPlace, pose: Part['pose']): Part {
   const { diameter, length, headDiameter, headHeight } = kit.jointPin;
-  return { id, kind: 'joint-pin', place, shape: { form: 'pin', diameter, length, headDiameter, headHeight }, pose, group: null, mass: PIN_MASS };
+  return makePart(kit, id, 'joint-pin', place, { form: 'pin', diameter, length, headDiameter, headHeight }, pose);
 }
 
 export function wingNut(kit: Kit, id: string, place: PartPlace, pose: Part['pose']): Part {
   const { diameter, wingSpan, nutHeight } = kit.jointPin;
-  return { id, kind: 'wing-nut', place, shape: { form: 'wing-nut', bore: diameter, span: wingSpan, height: nutHeight }, pose, group: null, mass: NUT_MASS };
+  return makePart(kit, id, 'wing-nut', place, { form: 'wing-nut', bore: diameter, span: wingSpan, height: nutHeight }, pose);
 }

@@ -9,11 +9,3 @@ export const tubeShape = (kit: Kit, length: number): Extract<Shape, { form: 'tub
   inside: kit.tube.outsideDiameter - 2 * kit.tube.wall,
   holes: [],
 });
-
-const tubeArea = (kit: Kit): number => {
-  const inside = kit.tube.outsideDiameter - 2 * kit.tube.wall;
-  return (Math.PI / 4) * (kit.tube.outsideDiameter ** 2 - inside ** 2);
-};
-
-/** kg */
-export const tubeMass = (kit: Kit, length: number): number => length * tubeArea(kit) * kit.tube.density;
