@@ -41,6 +41,7 @@ const partFiles = {
         group: [
           ...[...Object.keys(rooms), 'cli', 'work'].map((room) => `**/../${room}/**`),
           '!**/../read/index.ts', '!**/../model/types.ts', '!**/../model/folding.ts', '!**/../model/profiles', '**/../model/profiles/*', '!**/../model/profiles/profiles.ts',
+          '!**/../model/patterns', '**/../model/patterns/*', '!**/../model/patterns/outline.ts',
         ],
         message: 'only read, and of model its types, the folding and the profiles may be known here',
       }],

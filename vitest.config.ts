@@ -2,11 +2,15 @@ import { defineConfig } from 'vitest/config';
 
 // `--mode all` tries everything, else tests take samples (tests/support/samples.ts). React is the one that readers get.
 export default defineConfig(({ mode }) => ({
+  oxc: { jsx: { runtime: 'automatic', development: false } },
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     env: { FOLDWRIGHT_TESTS: process.env['FOLDWRIGHT_TESTS'] ?? (mode === 'all' ? 'all' : 'samples'), NODE_ENV: 'production' },
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    // Only what never ends is broken off: machines may be slow and busy.
+    testTimeout: 600_000,
+    hookTimeout: 900_000,
     maxWorkers: 2,
+    // Loading the rooms anew for every file would take a quarter of the time.
+    isolate: false,
   },
 }));

@@ -1,5 +1,5 @@
 export { checkModel } from './check-model.ts';
-export { defaultLimits } from './limits.ts';
-export { findingNames } from './names.ts';
+export { defaultLimits, type Limits } from './limits.ts';
+export { findingNames, type FindingName } from './names.ts';
 export { findingText } from './text.ts';
-export type { Advice, Finding, Report } from './types.ts';
+export type { Advice, Finding, NotApplied, Report, Verdict } from './types.ts';

@@ -1,5 +1,7 @@
 import type { Model } from '../model/index.ts';
+import type { Declared, People } from '../read/index.ts';
 import type { Limits } from './limits.ts';
+import type { FindingName } from './names.ts';
 import type { Stance } from './stand/stance.ts';
 
 export type Verdict = 'pass' | 'caution' | 'fail';
@@ -7,7 +9,7 @@ export type Verdict = 'pass' | 'caution' | 'fail';
 /** One checked fact. Figures in the unit given (mm, N, N/mm², rad, kg·m, 1). */
 export interface Finding {
   /** Key under `findings` in the locale files, for example `tube-bending`. */
-  readonly name: string;
+  readonly name: FindingName;
   readonly verdict: Verdict;
   readonly figure: number;
   readonly limit: number;
@@ -25,25 +27,38 @@ export interface Finding {
 /** What the checks support saying in the booklet. */
 export interface Advice {
   /**
-   * N spread over one deck, or null when no load is supported or any finding fails. For a seat, table or bed the
-   * load of its use: the test load, or the largest safe one, over `testOverUse`.
+   * N spread over one deck, or null when no load is supported or any finding fails: for a seat, table or bed the load of
+   * its use (the test load, or the largest safe one, over the impact of that use). Less where the joints are untested.
    */
   readonly safeLoadPerDeck: number | null;
   /** The finding that stops a greater safe load; null when only the cap does. */
   readonly governedBy: string | null;
   readonly fixToWall: boolean;
-  /** N, pushed at the top, that tips the empty item towards the front. */
+  /** N, pushed at the top, that tips the empty item the way it tips most easily. */
   readonly tippingForce: number;
+  /** Nobody has tested the kit's joints: the load above is reduced for it. */
+  readonly untestedJoint: boolean;
+  /** For whom the item file says it is, and how thick its mattress may be, mm (null but for beds). */
+  readonly people: People;
+  readonly mattress: number | null;
+}
+
+/** A check that says nothing of this item, and why, in English for logs and build.json. */
+export interface NotApplied {
+  readonly name: FindingName;
+  readonly because: string;
 }
 
 export interface Report {
   readonly findings: readonly Finding[];
+  readonly notApplied: readonly NotApplied[];
   readonly advice: Advice;
 }
 
-/** What a check looks at: one size variant, the limits in force, the load on every deck in N, and how the frame stands. */
+/** What a check looks at: one size variant, what its file declares, the limits in force, the load on every deck in N, and how the frame stands. */
 export interface Case {
   readonly model: Model;
+  readonly declared: Declared;
   readonly limits: Limits;
   readonly load: number;
   readonly stance: Stance;

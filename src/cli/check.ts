@@ -1,5 +1,6 @@
 import { checkModel, findingText } from '../check/index.ts';
 import { buildModel } from '../model/index.ts';
+import { declaredFor } from '../read/index.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 
 /** Prints every finding of every size; exit code 1 when one fails. */
@@ -7,11 +8,12 @@ export function checkCommand(name: string | undefined, options: { readonly size?
   let failed = 0;
   for (const item of itemsNamed(name)) {
     for (const size of chosen(sizesOf(item), options.size, 'size')) {
-      const { findings, advice } = checkModel(buildModel(item, size));
+      const { findings, notApplied, advice } = checkModel(buildModel(item, size), declaredFor(item, size));
       process.stdout.write(`${item.name} ${size}\n`);
       for (const finding of findings) process.stdout.write(`  ${findingText(finding)}\n`);
+      for (const { name, because } of notApplied) process.stdout.write(`  none    ${name}: ${because}\n`);
       process.stdout.write(`  safe load on each deck: ${advice.safeLoadPerDeck === null ? 'none supported' : `${advice.safeLoadPerDeck} N`}`
-        + `${advice.fixToWall ? '; fix to a wall' : ''}\n`);
+        + `${advice.untestedJoint ? ', untested joint: reduced' : ''}${advice.fixToWall ? '; fix to a wall' : ''}\n`);
       failed += findings.filter((finding) => finding.verdict === 'fail').length;
     }
   }

@@ -56,6 +56,7 @@ export function buildRecord({ item, model, plan, report, cuts }: Omit<Variant, '
     })),
     order: plan.reasons,
     findings: report.findings.map((finding) => ({ ...finding, figure: rounded(finding.figure), limit: rounded(finding.limit), margin: rounded(finding.margin) })),
+    notApplied: report.notApplied,
     advice: report.advice,
   };
 }

@@ -1,6 +1,6 @@
 import { checkModel, type Report } from '../check/index.ts';
 import { buildModel, type Model } from '../model/index.ts';
-import type { Item } from '../read/index.ts';
+import { declaredFor, type Item } from '../read/index.ts';
 
 /** A size that is proven, and what was found of it. */
 export interface Sound {
@@ -19,5 +19,5 @@ export function soundSize(item: Item, size: string, orElse = ''): Sound {
 /** The same whatever its checks say. */
 export function checkedSize(item: Item, size: string): Sound {
   const model = buildModel(item, size);
-  return { model, report: checkModel(model) };
+  return { model, report: checkModel(model, declaredFor(item, size)) };
 }

@@ -4,6 +4,10 @@ import { axesFor } from './deck.ts';
 import { dimensionsOf } from './dimensions.ts';
 import { CORNERS } from './frame.ts';
 import { buildGroups, type Groups, type Names } from './groups.ts';
+import { alikePatterns } from './patterns/alike.ts';
+import { placesOfShortForm } from './places.ts';
+import { patternOfDeck, patternOfPlate } from './short-patterns.ts';
+import { structureModel } from './structure/structure-model.ts';
 import { holdsAt } from './levels.ts';
 import { buildPlate, type Plate } from './plates.ts';
 import { buildPost, type Posts } from './posts.ts';
@@ -12,6 +16,12 @@ import type { FlatPanel, Group, Model, Part, TubeNeed, Vec2 } from './types.ts';
 /** One size variant of an item: every part shaped and placed. Throws when the item has no such size. */
 export function buildModel(item: Item, size: string): Model {
   const given = valuesOf(item, size);
+  const { skeleton, places } = item.structures[size] ?? { skeleton: null, places: [] };
+  return skeleton === null ? shortFormModel(item, size, given) : structureModel(item, size, skeleton, places, given);
+}
+
+/** A size of an item of decks, frames, posts and flat panels. */
+function shortFormModel(item: Item, size: string, given: Names): Model {
   const axes = axesOf(item, given);
   const groups = buildGroups(item, given, axes);
   const [first] = groups.decks;
@@ -32,6 +42,12 @@ export function buildModel(item: Item, size: string): Model {
     joinings: [...groups.joinings, ...posts.joinings, ...plates.flatMap(({ plate }) => plate.joinings), ...braces.joinings],
     connections: [...groups.connections, ...posts.connections, ...plates.flatMap(({ plate }) => plate.connections), ...braces.connections],
     pattern: first.deck.pattern,
+    patterns: alikePatterns([
+      ...groups.decks.flatMap(({ piece, deck }) => groups.parts.filter((part) => part.kind === 'panel' && groups.groups.some(({ name, piece: of }) => name === part.group && of === piece))
+        .map((part) => ({ pattern: patternOfDeck(item.kit, deck.pattern), partId: part.id }))),
+      ...plates.map(({ plate }) => ({ pattern: patternOfPlate(item.kit, plate.panel), partId: plate.panel.partIds[0] ?? '' })),
+    ]),
+    places: placesOfShortForm(item, size, groups.groups, groups.parts, platesByPiece(plates)),
     plates: alikeTogether(plates.map(({ plate }) => plate.panel)),
     dimensions: dimensionsOf(item, axes, first.tops, parts),
     tubes: tubesOf(parts),
@@ -85,7 +101,14 @@ function bracedFaces(item: Item, groups: readonly Group[]): readonly BracedFace[
   });
 }
 
+/** The flat panels of each panel piece, by its name. */
+function platesByPiece(plates: readonly PlacedPlate[]): ReadonlyMap<string, readonly string[]> {
+  const names = [...new Set(plates.map(({ piece }) => piece))];
+  return new Map(names.map((name) => [name, plates.filter(({ piece }) => piece === name).flatMap(({ plate }) => plate.panel.partIds)]));
+}
+
 interface PlacedPlate {
+  readonly piece: string;
   readonly plate: Plate;
   readonly tubeIds: readonly [string, string];
 }
@@ -96,7 +119,7 @@ function platesOf(item: Item, piece: PanelPiece, { groups, parts }: Groups, axes
   if (low === undefined || high === undefined) return [];
   return piece.on.map((face) => {
     const tubeIds = [tubeOf(low, face, parts), tubeOf(high, face, parts)] as const;
-    return { plate: buildPlate(item.kit, axes, face, piece.name, low.level, high.level, tubeIds), tubeIds };
+    return { piece: piece.name, plate: buildPlate(item.kit, axes, face, piece.name, low.level, high.level, tubeIds), tubeIds };
   });
 }
 

@@ -4,7 +4,7 @@ import { buildFrame, SIDES, tubeId } from './frame.ts';
 import { makePart } from './make-part.ts';
 import { flatPattern } from './pattern.ts';
 import { chained, moved } from './pose.ts';
-import type { Connection, FlatPattern, Joining, Part, Shape, Side, Vec2 } from './types.ts';
+import type { Connection, FlatPattern, Joining, Part, Shape, Side, Vec2, Vec3 } from './types.ts';
 
 /**
  * A deck in its building pose: the panel lies inner face up in the plane z = 0, the frame on it with the
@@ -22,6 +22,10 @@ export interface Deck {
 /** Half distances between post axes for tubes of these lengths: a tube ends at the joint's stop. */
 export const axesFor = (kit: Kit, width: number, depth: number): Vec2 =>
   [width / 2 + kit.joint.stop, depth / 2 + kit.joint.stop];
+
+/** Half distances of the outermost of some points from the middle, on the floor plan. */
+export const axesOfDeck = (points: readonly Vec3[]): Vec2 =>
+  [Math.max(...points.map(([x]) => Math.abs(x))), Math.max(...points.map(([, y]) => Math.abs(y)))];
 
 /** One deck of long tubes `width` and short tubes `depth` (mm). */
 export function buildDeck(kit: Kit, width: number, depth: number): Deck {

@@ -8,9 +8,7 @@ export { flatPattern, onSide } from './pattern.ts';
 export { asMatrix, chained, moved, placed, standstill, turned, undone } from './pose.ts';
 export { foldSection, turnsAt, type Section } from './section.ts';
 export { loadSolids, type Box3, type Placed, type Solids } from './solids/kernel.ts';
-export { PROFILES } from './profiles/profiles.ts';
 export {
   creaseCount, creaseSpacing, drilledSectionModulus, runToHalfCut, runToInnerFace, secondMoment, sectionModulus, wallArea, wrapAngle,
 } from './profiles/round.ts';
-export type { TubeProfile, TubeSection, TubeSize, WrapGivens, WrapPath } from './profiles/tube-profile.ts';
 export { creasePlaces, halfCutPlace, patternWrap, wrapOf, type Wrap } from './wrap.ts';

@@ -27,6 +27,9 @@ export const pointed = (pose: Pose, direction: Vec3): Vec3 => {
 /** A quarter turn leaves dust in the sixteenth figure; no direction means it. */
 const rounded = (value: number): number => Math.round(value * 1e12) / 1e12 + 0;
 
+/** Where an own axis of a pose looks (0 to 2), or where its origin stands (3). */
+export const columnOf = (pose: Pose, column: number): Vec3 => [pose[4 * column] ?? 0, pose[4 * column + 1] ?? 0, pose[4 * column + 2] ?? 0];
+
 /** The pose whose own x, y, z axes become the given directions, with the origin at `at`. */
 export function facing(at: Vec3, x: Vec3, y: Vec3, z: Vec3): Pose {
   const matrix = new Matrix4().makeBasis(new Vector3(...x), new Vector3(...y), new Vector3(...z));

@@ -1,11 +1,18 @@
-import type { Kit } from '../read/index.ts';
+import { tubeKinds, type Kit, type TubeKind } from '../read/index.ts';
 import type { Shape } from './types.ts';
 
-/** A tube from the kit's stock, undrilled. */
-export const tubeShape = (kit: Kit, length: number): Extract<Shape, { form: 'tube' }> => ({
-  form: 'tube',
-  length,
-  outside: kit.tube.outsideDiameter,
-  inside: kit.tube.outsideDiameter - 2 * kit.tube.wall,
-  holes: [],
+type TubeShape = Extract<Shape, { form: 'tube' }>;
+
+/** A tube of some length, undrilled. */
+export const tubeOf = ({ profile, outside, wall }: TubeKind, length: number): TubeShape => ({
+  form: 'tube', length, outside, inside: outside - 2 * wall, holes: [], ...(profile === 'square' ? { profile } : {}),
 });
+
+const usual = (kit: Kit): TubeKind => {
+  const [first] = tubeKinds(kit);
+  if (first === undefined) throw new RangeError('a kit has at least one tube');
+  return first;
+};
+
+/** A tube from the kit's usual stock, undrilled. */
+export const tubeShape = (kit: Kit, length: number): TubeShape => tubeOf(usual(kit), length);

@@ -1,4 +1,4 @@
-import type { Face, Kit, Quantity, Use } from '../read/index.ts';
+import type { Face, FittingKind, JointKind, Kit, Place, Quantity, Use } from '../read/index.ts';
 
 export type Vec2 = readonly [number, number];
 export type Vec3 = readonly [number, number, number];
@@ -22,7 +22,9 @@ export type PartKind =
   | 'panel-pin'
   | 'joint-pin'
   | 'wing-nut'
-  | 'cable';
+  | 'cable'
+  | 'bar'
+  | 'fitting';
 
 export type Side = 'left' | 'right' | 'front' | 'back';
 
@@ -78,15 +80,113 @@ export interface FlatPattern {
   readonly outline: readonly Vec2[];
 }
 
+/** Where a panel bends along a line, `at` mm outwards from the flap's root line, by `turn` rad towards its inner face (or away, below nought). */
+export interface Bend {
+  readonly at: number;
+  readonly turn: number;
+  /** A crease is pressed in; a half-cut leaves but one skin, on the side the panel turns away from. */
+  readonly is: 'crease' | 'half-cut';
+}
+
+/** A part of a flap between two distances from its root line and two places along it. */
+export interface Strip {
+  readonly from: number;
+  readonly to: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A tab at the end of a tray's wall, turned round the corner onto the next wall. */
+export interface Lug {
+  readonly name: string;
+  /** At the end of the wall towards −1 or +1 along its side. */
+  readonly end: -1 | 1;
+  /** Distances of its bends from the middle of the wall along the side, mm. */
+  readonly bends: readonly Bend[];
+  /** Its free edge, from the middle of the wall. */
+  readonly edge: number;
+  /** Between these distances from the wall's root line. */
+  readonly from: number;
+  readonly to: number;
+  /** Pins along the wall's height, as distances from the root line, and their line as a distance from the middle of the wall. */
+  readonly pins: readonly number[];
+  readonly pinLine: number;
+}
+
+/** A flap of a pattern: what stands out from one side and is folded, from its root line outwards. Lengths mm on the flat panel. */
+export interface PatternFlap {
+  /** Names it in its pattern; says nothing. */
+  readonly name: string;
+  readonly side: Side;
+  /** From the middle of the panel to the root line: the axis of the bar it goes round, or the line where a wall begins. */
+  readonly root: number;
+  /** Outwards. Those before `wall` turn up a tray's wall; the others go round a bar. */
+  readonly bends: readonly Bend[];
+  readonly wall: number;
+  /** The order in which the bends are made, as places in `bends`. */
+  readonly order: readonly number[];
+  /** Distance of the free edge from the root line. */
+  readonly edge: number;
+  readonly strips: readonly Strip[];
+  /** Length of the 45° snip off each corner of the tab, mm. */
+  readonly corner: number;
+  /** Pins of its tab along the side, ends first, and their line, from the root line; none where it has no tab. */
+  readonly pins: readonly number[];
+  readonly pinLine: number;
+  readonly lugs: readonly Lug[];
+  /** Widest gap between bar and panel, mm; 0 where it goes round none. */
+  readonly widestGap: number;
+}
+
+/** A hole of a pattern, through a tab or lug (by the flap's name) or the middle part. */
+export interface PatternHole {
+  readonly at: Vec2;
+  readonly diameter: number;
+  readonly flap: string | null;
+}
+
+/**
+ * The flat pattern of one panel, inner face up: x to the right, y to the back in its own coordinates, origin in the middle
+ * between the bars. Panels of one pattern are cut alike.
+ */
+export interface Pattern {
+  readonly form: 'wrapped' | 'flat' | 'tray';
+  /** A panel of the kit. */
+  readonly panel: string;
+  readonly thickness: number;
+  readonly skin: number;
+  readonly neutralLayer: number;
+  /** Corners of the box round the whole blank. */
+  readonly min: Vec2;
+  readonly max: Vec2;
+  /** The whole outline, anticlockwise, round corners as short straights. */
+  readonly outline: readonly Vec2[];
+  /** The middle part up to where the flaps begin, anticlockwise. */
+  readonly base: readonly Vec2[];
+  readonly flaps: readonly PatternFlap[];
+  readonly holes: readonly PatternHole[];
+}
+
+/** A pattern with the parts that are cut so. */
+export interface CutPattern extends Pattern {
+  readonly partIds: readonly string[];
+}
+
 /** How far each flap is folded: 0 flat … 1 done. */
 export type Folding = Readonly<Record<Side, number>>;
 
 /** What a part looks like, as plain numbers (mm). Own coordinates are told with each form. */
 export type Shape =
   /** Along +x from −length/2 to +length/2, middle line on the x axis. */
-  | { readonly form: 'tube'; readonly length: number; readonly outside: number; readonly inside: number; /** Holes across the tube, along y, `at` mm from its middle. */ readonly holes: readonly { readonly at: number; readonly diameter: number }[] }
+  | { readonly form: 'tube'; readonly length: number; readonly outside: number; readonly inside: number; /** Holes across the tube, along y or turned from it about x by `turn` rad, `at` mm from its middle. */ readonly holes: readonly { readonly at: number; readonly diameter: number; readonly turn?: number }[]; /** Round unless told; then `outside` and `inside` are measured from face to face. */ readonly profile?: 'square' }
   /** Sleeve along z with the deck side up, sockets along +x and +y, studs along −x and −y, middle of the tubes at z = 0. */
   | { readonly form: 'joint'; readonly joint: Kit['joint']; readonly pinDiameter: number; /** The axis the pin hole is drilled along, or null before drilling. */ readonly drilled: 'x' | 'y' | null }
+  /** A joint told by its ports, in its own axes, with the holes for its pins. */
+  | { readonly form: 'ported-joint'; readonly joint: JointKind; readonly pinDiameter: number; readonly drilled: readonly { readonly at: Vec3; readonly along: Vec3 }[] }
+  /** A small part of the kit. A plug goes up +z from 0 into a tube of that inside; a clip lies round x on a tube of that outside, open to −z, with its leaf above; a bracket's clip lies round z, open to −y, its plate at +y. */
+  | { readonly form: 'fitting'; readonly fitting: FittingKind; readonly outside: number; readonly inside: number }
+  /** Inner face in the plane z = 0, as `panel`, with any number of flaps, each folded from 0 to 1 by its name. */
+  | { readonly form: 'folded'; readonly pattern: Pattern; readonly folding: Readonly<Record<string, number>> }
   /** Inner face in the plane z = 0, flaps rise to +z. */
   | { readonly form: 'panel'; readonly pattern: FlatPattern; readonly folding: Folding; /** Just one flap, or all but that flap; the whole panel when left out. */ readonly split?: { readonly side: Side; readonly piece: 'flap' | 'rest' } }
   /** Shank along −z from 0, head along +z. */
@@ -121,7 +221,13 @@ export type PartPlace =
   /** A pin through a flat panel and a tube, and its nut. */
   | { readonly at: 'plate'; readonly plate: string; readonly tube: 'low' | 'high'; readonly index: number }
   /** A cable. */
-  | { readonly at: 'face'; readonly face: Face; readonly index: number };
+  | { readonly at: 'face'; readonly face: Face; readonly index: number }
+  /** A part of a structure, by its name and indexes in the file. */
+  | { readonly at: 'named'; readonly name: string; readonly index: readonly number[] }
+  /** A joint of a structure. */
+  | { readonly at: 'point'; readonly point: string }
+  /** A pin or nut, counted on the bar or panel that it is for. */
+  | { readonly at: 'part'; readonly part: string; readonly index: number };
 
 export interface Part {
   /** Names the part in its item; what it is and where it sits is told by the other fields alone. */
@@ -210,7 +316,7 @@ export interface FlatPanel {
 
 /** A tube to cut: its length, how many, and the share of a stock tube when it is a plain fraction. */
 export interface TubeNeed {
-  readonly kind: 'long-tube' | 'short-tube' | 'post';
+  readonly kind: 'long-tube' | 'short-tube' | 'post' | 'bar';
   readonly length: number;
   readonly count: number;
 }
@@ -226,7 +332,12 @@ export interface Model {
   readonly groups: readonly Group[];
   readonly joinings: readonly Joining[];
   readonly connections: readonly Connection[];
+  /** The first wrapped panel's, as if it were folded round all four sides. */
   readonly pattern: FlatPattern;
+  /** Every panel's, alike ones together. */
+  readonly patterns: readonly CutPattern[];
+  /** What the panels are used for, each with its parts. */
+  readonly places: readonly Place[];
   /** Flat panels to cut, each with the parts cut so. */
   readonly plates: readonly FlatPanel[];
   readonly dimensions: readonly NamedLength[];

@@ -1,7 +1,10 @@
-import type { Kit } from '../read/index.ts';
-import { KIT_PROFILE } from './profiles/profiles.ts';
+import type { Kit, PanelKind, Practice } from '../read/index.ts';
+import { PROFILES } from './profiles/profiles.ts';
 import type { WrapGivens, WrapPath } from './profiles/tube-profile.ts';
 import type { Flap, FlatPattern } from './types.ts';
+
+/** A panel goes round a square tube as round a round one of its width. */
+const ROUND = PROFILES.round;
 
 /**
  * The numbers of one wrapped flap in cross-section. The panel lies inner face up; the tube's axis stands
@@ -16,23 +19,23 @@ export interface Wrap extends WrapGivens {
 }
 
 function wrapFrom(givens: Omit<Wrap, 'creaseAngle' | 'path'>): Wrap {
-  const path = KIT_PROFILE.wrapPath(givens);
+  const path = ROUND.wrapPath(givens);
   return { ...givens, creaseAngle: Math.max(...path.creases.map(({ turn }) => turn)), path };
 }
 
-/** Derives the wrap from the kit: its tube, its panel and the practice of the workshop. */
-export function wrapOf(kit: Kit): Wrap {
-  const { panel, practice, tube } = kit;
-  return wrapFrom({
-    radius: tube.outsideDiameter / 2 + practice.wrapClearance,
-    thickness: panel.thickness,
-    skin: panel.skin,
-    neutralLayer: panel.neutralLayer,
-    turnBack: practice.turnBack,
-    creases: KIT_PROFILE.creases(practice.turnBack, panel.tightestCrease),
-    tab: practice.tab,
-  });
-}
+/** The wrap of a panel round a tube of some outside diameter, by the practice of the workshop. */
+export const wrapAround = (panel: Pick<PanelKind, 'thickness' | 'skin' | 'neutralLayer' | 'tightestCrease'>, practice: Practice, tube: number): Wrap => wrapFrom({
+  radius: tube / 2 + practice.wrapClearance,
+  thickness: panel.thickness,
+  skin: panel.skin,
+  neutralLayer: panel.neutralLayer,
+  turnBack: practice.turnBack,
+  creases: ROUND.creases(practice.turnBack, panel.tightestCrease),
+  tab: practice.tab,
+});
+
+/** Derives the wrap from the kit: its usual tube and panel and the practice of the workshop. */
+export const wrapOf = (kit: Kit): Wrap => wrapAround(kit.panel, kit.practice, kit.tube.outsideDiameter);
 
 /** The wrap that a pattern's flap was drawn for. */
 export const patternWrap = (pattern: FlatPattern, flap: Flap): Wrap => wrapFrom({
@@ -46,7 +49,7 @@ export const patternWrap = (pattern: FlatPattern, flap: Flap): Wrap => wrapFrom(
 });
 
 /** Widest gap between tube and panel, mm. */
-export const widestGap = (wrap: Wrap, clearance: number): number => KIT_PROFILE.widestGap(wrap, clearance);
+export const widestGap = (wrap: Wrap, clearance: number): number => ROUND.widestGap(wrap, clearance);
 
 /** Distances of the creases from the tube's axis line, outwards on the flat panel. */
 export const creasePlaces = ({ path }: Wrap): readonly number[] => path.creases.map(({ at }) => at);

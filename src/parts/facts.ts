@@ -1,5 +1,7 @@
 import type { PartKind } from '../model/types.ts';
+import { facts as bar } from './bar/facts.ts';
 import { facts as cable } from './cable/facts.ts';
+import { facts as fitting } from './fitting/facts.ts';
 import { facts as flatPanel } from './flat-panel/facts.ts';
 import { facts as joint } from './joint/facts.ts';
 import { facts as jointPin } from './joint-pin/facts.ts';
@@ -20,8 +22,10 @@ export const PARTS: Readonly<Record<PartKind, PartFacts>> = {
   'long-tube': longTube,
   'short-tube': shortTube,
   post,
+  bar,
   cable,
   joint,
+  fitting,
   'panel-pin': panelPin,
   'joint-pin': jointPin,
   'wing-nut': wingNut,

@@ -1,9 +1,9 @@
-import { KIT_PROFILE } from '../model/profiles/profiles.ts';
+import { PROFILES } from '../model/profiles/profiles.ts';
 import type { PartTold } from './types.ts';
 
 /** What all tubes have in common: they lie along the paper, with a break where they are long. */
 export const tube: PartTold<'tube'> = {
-  mass: (kit, shape) => shape.length * KIT_PROFILE.section(shape).area * kit.tube.density,
+  mass: (shape, density) => shape.length * PROFILES[shape.profile ?? 'round'].section(shape).area * density,
   size: ({ length }) => [Math.round(10 * length) / 10],
   undrilled: (shape) => ({ ...shape, holes: [] }),
   stock: { cutFrom: 'tubes' },

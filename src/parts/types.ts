@@ -1,5 +1,5 @@
 import type { Shape, Vec3 } from '../model/types.ts';
-import type { Kit, Stock } from '../read/index.ts';
+import type { Stock } from '../read/index.ts';
 
 export type Form = Shape['form'];
 export type ShapeOf<Of extends Form> = Extract<Shape, { readonly form: Of }>;
@@ -9,9 +9,8 @@ export type CountedAs = Extract<keyof Stock, 'joints' | 'panelPins' | 'jointPins
 
 /** All that is known of a kind of part but for where it sits. What is left out does not hold of it. */
 export interface PartFacts {
-  readonly form: Form;
-  /** kg */
-  readonly mass: (kit: Kit, shape: Shape) => number;
+  /** kg; `density` is that of what it is cut from, kg/mm³, and says nothing of other parts. */
+  readonly mass: (shape: Shape, density: number) => number;
   /** What its pages tell of its size, rounded as it is printed, mm: a length, or two sides; nothing of parts that come in one size. */
   readonly size: (shape: Shape) => readonly number[];
   /** Before holes are drilled in it. */
@@ -19,7 +18,7 @@ export interface PartFacts {
   /** As it comes to hand, undrilled. */
   readonly delivered: (shape: Shape) => Shape;
   /** What it comes from in a stock and in a kit: cut from it, one of these, or counted without a size. */
-  readonly stock: { readonly cutFrom: 'tubes' | 'panels' } | { readonly oneOf: 'cables' } | { readonly counted: CountedAs };
+  readonly stock: { readonly cutFrom: 'tubes' | 'panels' } | { readonly oneOf: 'cables' | 'fittings' } | { readonly counted: CountedAs };
   /** mm of paper for one mm of part: on a page of parts, on such a small page, and at the head of a step. */
   readonly scale: { readonly page: number; readonly small: number; readonly head: number };
   /** It is shown whole, however long: a break would leave out what matters. */
@@ -32,11 +31,11 @@ export interface PartFacts {
   readonly pictogram?: 'plate';
 }
 
-/** What is told of a kind of part, its shape being of one form. */
+/** What is told of a kind of part, its shape being of one of some forms. */
 export type PartTold<Of extends Form> =
-  & Omit<PartFacts, 'form' | 'mass' | 'size' | 'undrilled' | 'delivered'>
+  & Omit<PartFacts, 'mass' | 'size' | 'undrilled' | 'delivered'>
   & {
-    readonly mass: (kit: Kit, shape: ShapeOf<Of>) => number;
+    readonly mass: (shape: ShapeOf<Of>, density: number) => number;
     readonly size?: (shape: ShapeOf<Of>) => readonly number[];
     readonly undrilled?: (shape: ShapeOf<Of>) => Shape;
     readonly delivered?: (shape: ShapeOf<Of>) => Shape;

@@ -58,7 +58,7 @@ const fault = (wish: OrderWish, field: string, found: string, remedy: string): F
   new FaultError([{ position: wish.position, field, found, remedy }]);
 
 /** One link of an order as a plain sentence. */
-function explained(link: OrderReason): string {
+export function explained(link: OrderReason): string {
   const because = link.parts.length > 0 ? `, or ${link.parts.join(', ')} would be in the way` : ` (${link.rule})`;
   return `"${link.first}" comes before "${link.then}"${because}`;
 }
@@ -66,7 +66,7 @@ function explained(link: OrderReason): string {
 const leads = (links: readonly OrderReason[], from: string, to: string): boolean => pathOf(links, from, to) !== null;
 
 /** The links that lead from one job to another, or null. */
-function pathOf(links: readonly OrderReason[], from: string, to: string): readonly OrderReason[] | null {
+export function pathOf(links: readonly OrderReason[], from: string, to: string): readonly OrderReason[] | null {
   const cameBy = new Map<string, OrderReason | null>([[from, null]]);
   const waiting = [from];
   for (let key = waiting.shift(); key !== undefined; key = waiting.shift()) {

@@ -8,6 +8,7 @@ export { filesOnDisk } from './files-on-disk.ts';
 export { FaultError, faultLine } from './faults.ts';
 export { readItem } from './item.ts';
 export { namesOf } from './item-values.ts';
+export { declaredBy, declaredFor } from './use-fields.ts';
 export { pointName } from './piece-names.ts';
 export { kitFromText } from './kit.ts';
 export { readMeasure } from './quantities.ts';

@@ -3,6 +3,7 @@ import { fileName, oneWord, patternText, pieceReference, section, sentence, whol
 import { limits } from './limits.ts';
 import { messages } from './messages.ts';
 import { placesSection, structureSections, usesSection } from './structure/schema.ts';
+import { useFields } from './use-fields.ts';
 
 /** A name that can stand in an expression. */
 const expressionName = patternText(/^[a-z][a-z0-9]*(_[a-z0-9]+)*$/, messages.expressionName, 'A name that expressions may use.');
@@ -122,6 +123,7 @@ export const itemSchema = section({
   name: fileName('Name of the item, the same as its folder has.'),
   kit: fileName('Name of the kit file it is built from.'),
   use: z.enum(['storage', 'table', 'seat', 'bed'], { error: messages.use }).meta({ description: 'What it is used for: sets the loads and the checks that apply.' }),
+  ...useFields,
   revision: wholeFromOne('Counts up when the item changes.'),
   parameters: named(expressionName, parameterSchema, 'The measures that sizes may set.'),
   expressions: named(expressionName, expressionSchema, 'Measures worked out from parameters.').optional(),

@@ -13,6 +13,7 @@ import { namesOfKind } from './piece-names.ts';
 import { readPieces } from './pieces.ts';
 import { kitValues } from './structure/kit-names.ts';
 import { hasStructure, readStructure } from './structure/read-structure.ts';
+import { declaredFaults, readDeclares } from './use-fields.ts';
 import type { Fault, Item, Kit } from './types.ts';
 import { validated, sectionEntries } from './validate.ts';
 import { yamlSource } from './yaml-source.ts';
@@ -33,12 +34,13 @@ export function readItem(files: ReadFiles, itemFile: string): Item {
   const body = readBody(source, kit.kit, files);
   const head = validated(source, itemSchema);
   const faults = [...head.faults, ...folderFaults(source), ...body.faults, ...kit.faults];
-  if (faults.length > 0 || kit.kit === null || head.data === null) throw new FaultError(faults);
+  const { declares, ...parts } = body.parts;
+  if (faults.length > 0 || kit.kit === null || head.data === null || declares === null) throw new FaultError(faults);
   const sha256 = createHash('sha256').update([text, kit.text, ...body.texts].join('\0')).digest('hex');
-  return { name: head.data.name, kit: kit.kit, use: head.data.use, revision: head.data.revision, ...body.parts, source: { file: itemFile, sha256 } };
+  return { name: head.data.name, kit: kit.kit, use: head.data.use, declares, revision: head.data.revision, ...parts, source: { file: itemFile, sha256 } };
 }
 
-type Body = Omit<Item, 'name' | 'kit' | 'use' | 'revision' | 'source'>;
+type Body = Omit<Item, 'name' | 'kit' | 'use' | 'declares' | 'revision' | 'source'> & { readonly declares: Item['declares'] | null };
 
 /** Everything below the head of the file, as far as it can be read, and the faults that need more than one field to see. */
 function readBody(source: YamlSource, kit: Kit | null, files: ReadFiles): { readonly parts: Body; readonly faults: readonly Fault[]; readonly texts: readonly string[] } {
@@ -50,6 +52,7 @@ function readBody(source: YamlSource, kit: Kit | null, files: ReadFiles): { read
   const kitNamed = kit === null ? namesLikeKits(raw.get('expressions')) : Object.keys(ofKit);
   const expressions = readExpressions(source, raw.get('expressions'), declared, kitNamed);
   const pieces = readPieces(source, raw.get('pieces'), [...declared, ...named]);
+  const declares = readDeclares(source, [...declared, ...named]);
   const connections = readConnections(source, raw.get('connections'), raw.get('pieces'), pieces.pieces);
   const order = readOrder(source, raw.get('order'));
   const sizes = sectionEntries(raw.get('sizes'))
@@ -60,6 +63,7 @@ function readBody(source: YamlSource, kit: Kit | null, files: ReadFiles): { read
   return {
     texts: structure.texts,
     parts: {
+      declares: declares.declares,
       parameters: parameters.parameters,
       expressions: expressions.expressions.map(({ name, expression }) => ({ name, expression })),
       sizes: sizes.map(({ name, values }) => ({ name, values })),
@@ -71,7 +75,8 @@ function readBody(source: YamlSource, kit: Kit | null, files: ReadFiles): { read
     faults: [
       ...missingFaults(source, raw),
       ...structure.faults,
-      ...[parameters, expressions, pieces, connections, order, ...sizes].flatMap(({ faults }) => faults),
+      ...[parameters, expressions, declares, pieces, connections, order, ...sizes].flatMap(({ faults }) => faults),
+      ...sizes.flatMap((size) => declaredFaults(source, size, expressions.expressions, declares)),
       ...sizes.flatMap((size) => sizeFaults(source, kit, { name: size.name, values: { ...ofKit, ...size.values } }, expressions.expressions, pieces.pieces, connections.connections)),
     ],
   };

@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { catalogueSections, panelFields, tubeFields } from './catalogue/schema.ts';
 import { fileName, measure, oneWord, section, wholeFromOne } from './fields.ts';
 import { messages } from './messages.ts';
@@ -72,10 +73,22 @@ const contents = section({
   cables: wholeFromOne('Cables.'),
 }, 'How many of each part a whole kit has: without it no order can be told in kits.');
 
+const jointTest = section({
+  load: measure('force', 'What one joint bore, hung from its sleeve for an hour.'),
+  slip: measure('length', 'How far it slid on its post.', { zero: true }),
+}, 'The makers’ own test of a joint, see the readme: without it every load that is printed is reduced.');
+
+const caps = section({
+  'tube-ends': z.boolean({ error: messages.yesOrNo }).meta({ description: 'Whether caps close the open ends of tubes.' }),
+  studs: z.boolean({ error: messages.yesOrNo }).meta({ description: 'Whether round caps cover the studs that no cable uses.' }),
+}, 'What the kit has to cover what would cut or catch.');
+
 export const kitSchema = section({
   kind: oneWord('kit', messages.kind('kit'), 'Says that this is a kit file.'),
   name: fileName('Name of the kit, the same as the file has.'),
   ...kitSections,
+  'joint-test': jointTest.optional(),
+  caps: caps.optional(),
   ...catalogueSections,
   contents: contents.optional(),
 }, 'One retired structure, as delivered. Every number carries its unit.');

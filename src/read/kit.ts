@@ -29,6 +29,7 @@ export function kitOrFaults(text: string, file: string): { readonly kit: Kit | n
   if (data !== null && data.name !== called) faults.push(source.fault(['name'], messages.nameLike(called)));
   if (data === null || faults.length > 0) return { kit: null, faults };
   const { name, panel, tube, joint, 'panel-pin': panelPin, 'joint-pin': jointPin, cable, practice } = data;
-  const { contents } = data;
-  return { kit: { name, ...camelKeys({ panel, tube, joint, panelPin, jointPin, cable, practice }), catalogue, ...(contents === undefined ? {} : { contents: camelKeys(contents) }) }, faults };
+  const { contents, 'joint-test': jointTest, caps } = data;
+  const optional = { ...(jointTest && { jointTest }), ...(caps && { caps: camelKeys(caps) }), ...(contents && { contents: camelKeys(contents) }) };
+  return { kit: { name, ...camelKeys({ panel, tube, joint, panelPin, jointPin, cable, practice }), catalogue, ...optional }, faults };
 }

@@ -97,6 +97,10 @@ export interface Kit {
   };
   /** Further kinds of parts, each under a name. */
   readonly catalogue: Catalogue;
+  /** What one joint bore in the makers' own test, N, and how far it slid, mm; left out where nobody tested one. */
+  readonly jointTest?: { readonly load: number; readonly slip: number };
+  /** Whether the kit has caps for open tube ends and for studs that no cable uses; none where left out. */
+  readonly caps?: { readonly tubeEnds: boolean; readonly studs: boolean };
   /** How many of each part a whole kit has; left out where nobody counted. */
   readonly contents?: {
     readonly panels: number;
@@ -108,6 +112,9 @@ export interface Kit {
     readonly cables: number;
   };
 }
+
+/** How the workshop builds. */
+export type Practice = Kit['practice'];
 
 /** What a value of a parameter or expression measures. */
 export type Dimension = 'length' | 'angle' | 'force' | 'mass' | 'count' | 'ratio';
@@ -186,6 +193,35 @@ export type Piece = DeckPiece | FramePiece | PostPiece | PanelPiece;
 /** What the item is used for: decides which loads and stability checks apply. */
 export type Use = 'storage' | 'table' | 'seat' | 'bed';
 
+/** Where it stands: nothing here is reckoned for wind, wet and sun. */
+export type Setting = 'indoors';
+
+/** Who uses it: `anyone` is adults and children, `small-children` are those who walk and sleep in a low bed. */
+export type People = 'adults' | 'anyone' | 'pupils' | 'small-children';
+
+/** The mattress a bed is made for, mm. */
+export interface Mattress {
+  readonly length: number;
+  readonly width: number;
+  readonly thickness: number;
+}
+
+/** What the item file says of its use: a mark for pupils only, a mattress for beds only. */
+export interface Declares {
+  readonly place: Setting;
+  readonly people: People;
+  readonly mark: Expression | null;
+  readonly mattress: { readonly [side in keyof Mattress]: Expression } | null;
+}
+
+/** The same, worked out for one size; `mark` is the size mark of EN 1729-1. */
+export interface Declared {
+  readonly place: Setting;
+  readonly people: People;
+  readonly mark: number | null;
+  readonly mattress: Mattress | null;
+}
+
 export type Face = 'back' | 'left' | 'right' | 'front';
 
 export type Connection =
@@ -207,6 +243,7 @@ export interface Item {
   readonly name: string;
   readonly kit: Kit;
   readonly use: Use;
+  readonly declares: Declares;
   readonly revision: number;
   readonly parameters: readonly Parameter[];
   readonly expressions: readonly { readonly name: string; readonly expression: Expression }[];

@@ -64,14 +64,14 @@ describe('strips that cross under an even load', () => {
 
   it('share it as Rankine and Grashof have it, L₂⁴ : L₁⁴ for equal loads a length (C): twice the span bears a seventeenth', () => {
     // Each strip is as wide as the other is long.
-    const [short, long] = crossingShares([across(500, 1000), across(1000, 500)]);
+    const [short, long] = crossingShares([across(500, 1000), across(1000, 500)].map(give));
     expect(short).toBeCloseTo(16 / 17, 6);
     expect(long).toBeCloseTo(1 / 17, 6);
   });
 
   it('sag alike and bear the whole load together', () => {
     const strips = [soft, { ...soft, span: 400, width: 500 }];
-    const shares = crossingShares(strips);
+    const shares = crossingShares(strips.map(give));
     const sags = strips.map((strip, index) => (shares[index] ?? NaN) * give(strip));
     expect(sags[0]).toBeCloseTo(sags[1] ?? NaN, 12);
     expect(shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 12);

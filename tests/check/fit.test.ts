@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { checkModel } from '../../src/check/index.ts';
 import { foldedHinge, foldedTab, gapBetween } from '../../src/check/fit/folded-tab.ts';
 import type { Flap, Model } from '../../src/model/index.ts';
 import { foldSection, patternWrap } from '../../src/model/index.ts';
 import type { Kit } from '../../src/read/index.ts';
-import { findingOf, namesWith } from './finding.ts';
+import { findingOf, namesWith, reportOf } from './finding.ts';
 import { rack, stallKit } from './rack.ts';
 
 const practice = (changes: Partial<Kit['practice']>): Kit => ({ ...stallKit, practice: { ...stallKit.practice, ...changes } });
@@ -34,12 +33,12 @@ describe('stock', () => {
   });
 
   it('names the posts, and only them, when they are longer than the tube', () => {
-    const failing = checkModel(rack({ height: 2001 })).findings.filter((finding) => finding.name === 'stock-tube' && finding.verdict === 'fail');
+    const failing = reportOf(rack({ height: 2001 })).findings.filter((finding) => finding.name === 'stock-tube' && finding.verdict === 'fail');
     expect(failing.map((finding) => finding.parts)).toEqual([['post-left-front', 'post-right-front', 'post-left-back', 'post-right-back']]);
   });
 
   it('a post exactly as long as the tube passes', () => {
-    const [posts] = checkModel(rack({ height: 2000 })).findings.filter((finding) => finding.name === 'stock-tube');
+    const [posts] = reportOf(rack({ height: 2000 })).findings.filter((finding) => finding.name === 'stock-tube');
     expect(posts).toMatchObject({ verdict: 'pass', margin: 1, figure: 2000 });
   });
 

@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { buildModel, type Model } from '../../src/model/index.ts';
-import { filesOnDisk, readItem, type Item, type Kit, type Quantity } from '../../src/read/index.ts';
+import { declaredBy, filesOnDisk, readItem, type Declared, type Item, type Kit, type Quantity } from '../../src/read/index.ts';
 
 const files = filesOnDisk(fileURLToPath(new URL('../..', import.meta.url)));
 
@@ -22,6 +22,15 @@ export const variants: readonly (readonly [ItemName, string])[] =
   itemNames.flatMap((name) => itemNamed(name).sizes.map((size) => [name, size.name] as const));
 
 export const modelOf = (name: ItemName, size: string): Model => buildModel(itemNamed(name), size);
+
+/** For adults, indoors: what the racks of these tests declare that no file describes. */
+export const forAdults: Declared = { place: 'indoors', people: 'adults', mark: null, mattress: null };
+
+/** What the item file of a model declares, with the model's own values. */
+export function declaredOf(model: Model): Declared {
+  const item = itemNames.find((name) => name === model.item && model.size !== 'only');
+  return item === undefined ? forAdults : declaredBy(itemNamed(item).declares, model.parameters);
+}
 
 /** One size of an item with some of its parameters, in mm or counts, and its kit changed. */
 export function changed(name: ItemName, size: string, values: Readonly<Record<string, number>>, kit: (kit: Kit) => Kit = (same) => same): Model {

@@ -18,7 +18,7 @@ export const stallKit: Kit = {
     sleeveDiameter: 38, sleeveAbove: 22, sleeveBelow: 52, bore: 28.6, socketDiameter: 38, socketDepth: 50, stop: 20,
     endPlay: 2, studDiameter: 10, studReach: 42, studHeadDiameter: 18, studHead: 4, pinHeight: 36, mass: 0.18,
   },
-  panelPin: { diameter: 5, length: 17, headDiameter: 16, headHeight: 3 },
+  panelPin: { diameter: 5, length: 15, headDiameter: 16, headHeight: 3 },
   jointPin: { diameter: 6, length: 58, headDiameter: 14, headHeight: 4, strength: 240, wingSpan: 30, nutHeight: 10 },
   cable: { diameter: 4, length: 3000, stiffness: 60_000, strength: 2000 },
   catalogue: { joints: [], tubes: [], panels: [], fittings: [] },
@@ -55,7 +55,7 @@ const given = (evaluate: Expression['evaluate']): Expression => ({ text: '', pos
 function itemOf({ width, depth, height, decks, lowest, headroom, faces, kit }: Rack): Item {
   const spacing = (height - lowest - headroom) / (decks - 1);
   return {
-    name: 'rack', kit, use: 'storage', revision: 1, parameters: [], expressions: [], order: [], structures: {},
+    name: 'rack', kit, use: 'storage', declares: { place: 'indoors', people: 'adults', mark: null, mattress: null }, revision: 1, parameters: [], expressions: [], order: [], structures: {},
     sizes: [{ name: 'only', values: {} }],
     pieces: [
       {

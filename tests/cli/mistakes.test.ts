@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { sampled } from '../support/samples.ts';
 import { newWorkshop, type Workshop } from './workshop.ts';
 
 const ITEM = 'steps/rack/item.yaml';
@@ -91,7 +92,7 @@ beforeEach(() => { shop = newWorkshop(); });
 afterEach(() => { shop.close(); });
 
 describe('a mistake', () => {
-  it.each(mistakes)('is told in one plain line, and nothing is written: $name', async ({ args = MAKE, env = {}, spoil, told }) => {
+  it.each(sampled(mistakes, 'mistakes', 16, ({ name }) => name))('is told in one plain line, and nothing is written: $name', async ({ args = MAKE, env = {}, spoil, told }) => {
     spoil?.(shop);
     const before = shop.files();
     const outcome = await shop.run(args, env);

@@ -1,15 +1,16 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { planTubes } from '../../src/cut/index.ts';
 import { lineDrawing, newLineCaches, stepPictures, type Body, type Picture } from '../../src/draw/index.ts';
-import { loadSolids, type Solids } from '../../src/model/index.ts';
+import type { Solids } from '../../src/model/index.ts';
 import { planItem, type Step } from '../../src/plan/index.ts';
 import type { View } from '../../src/scene/index.ts';
+import { sharedSolids } from '../support/kernel.ts';
 import { drawnSizes } from '../support/chosen.ts';
 import { modelOf } from '../support/items.ts';
 import { hiddenParts, labelFaults } from '../support/pictures.ts';
 
 let solids: Solids;
-beforeAll(async () => { solids = await loadSolids(); });
+beforeAll(async () => { solids = await sharedSolids(); });
 
 describe.each(drawnSizes)('pictures of every step of the $name', ({ item, size }) => {
   it('keep labels apart and on the picture, and show every new part', () => {

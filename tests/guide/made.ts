@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { languagesIn, loadWords, type Words } from '../../src/booklet/index.ts';
 import { checkModel } from '../../src/check/index.ts';
+import { declaredFor } from '../../src/read/index.ts';
 import { localeFiles } from '../../src/cli/files.ts';
 import type { Variant } from '../../src/cli/record.ts';
 import { variantGuide } from '../../src/cli/variant-guide.ts';
@@ -18,7 +19,7 @@ export function rackVariant(size: string): Variant {
   const model = rackModel(size);
   const plan = planItem(model, rack.order, solids);
   const cuts = planTubes(model);
-  return { item: rack, model, plan, report: checkModel(model), cuts, pictures: itemPictures(model, plan, cuts, solids) };
+  return { item: rack, model, plan, report: checkModel(model, declaredFor(rack, size)), cuts, pictures: itemPictures(model, plan, cuts, solids) };
 }
 
 export const guideOf = (variant: Variant, words: readonly Words[] = languages): Promise<string> =>

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, CDPSession, Page } from 'puppeteer';
+import { SLOWEST } from '../support/waiting.ts';
 
 export interface Point { readonly x: number; readonly y: number }
 
@@ -31,6 +32,7 @@ export async function openPhone(browser: Browser, html: string, { width = 360, h
   writeFileSync(file, html);
   const context = await browser.createBrowserContext();
   const page = await context.newPage();
+  page.setDefaultTimeout(SLOWEST);
   const asked: string[] = [];
   const told: string[] = [];
   page.on('request', (request) => { if (!request.url().startsWith(`file://${file}`)) asked.push(request.url()); });

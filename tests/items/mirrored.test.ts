@@ -2,12 +2,13 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Model, Part, Solids } from '../../src/model/index.ts';
 import { planItem, type Plan } from '../../src/plan/index.ts';
 import type { Face } from '../../src/read/index.ts';
-import { itemFrom, modelOf, rememberingSolids } from '../support/items.ts';
+import { itemFrom, modelOf } from '../support/items.ts';
+import { sharedSolids } from '../support/kernel.ts';
 import { layoutText, type Layout } from '../support/layouts.ts';
 import { partOf } from '../support/rack.ts';
 
 let solids: Solids;
-beforeAll(async () => { solids = await rememberingSolids(); });
+beforeAll(async () => { solids = await sharedSolids(); });
 
 /** Left for right and right for left in a face, a key or an id. */
 const swapped = <Text extends string>(text: Text): Text =>

@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { wrapOf, type Model, type Part, type Solids } from '../../src/model/index.ts';
 import { FaultError } from '../../src/read/index.ts';
-import { everySize, itemFrom, kitText, modelOf, rememberingSolids, withChanges } from '../support/items.ts';
+import { everySize, itemFrom, kitText, modelOf, withChanges } from '../support/items.ts';
+import { sharedSolids } from '../support/kernel.ts';
 import { layoutText, type FrameRow, type Layout } from '../support/layouts.ts';
 
 let solids: Solids;
-beforeAll(async () => { solids = await rememberingSolids(); });
+beforeAll(async () => { solids = await sharedSolids(); });
 
 const highest = (part: Part): number => solids.box(part).most[2];
 const middle = (part: Part): number => (solids.box(part).most[2] + solids.box(part).least[2]) / 2;

@@ -3,7 +3,8 @@ import type { Model, Solids } from '../../src/model/index.ts';
 import { orderedJobs, planItem, rulesFor, sidesInOrder, type Step } from '../../src/plan/index.ts';
 import { orderJobs, type Ordering } from '../../src/plan/order.ts';
 import { FaultError } from '../../src/read/index.ts';
-import { itemNamed, modelOf, rememberingSolids, wishing } from '../support/items.ts';
+import { itemNamed, modelOf, wishing } from '../support/items.ts';
+import { sharedSolids } from '../support/kernel.ts';
 
 interface Wish {
   readonly first: string;
@@ -25,7 +26,7 @@ const shop = (name: string): Shop => {
 };
 
 beforeAll(async () => {
-  solids = await rememberingSolids();
+  solids = await sharedSolids();
   for (const name of ['chair', 'bed']) {
     const model = modelOf(itemNamed(name));
     shops.set(name, { model, steps: planItem(model, [], solids).steps, usual: orderedJobs(model, [], solids) });

@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { chained, moved, placed, undone, type Model, type Part, type Shape, type Solids } from '../../src/model/index.ts';
 import { partSizes } from '../support/chosen.ts';
-import { modelOf, rememberingSolids } from '../support/items.ts';
+import { modelOf } from '../support/items.ts';
+import { sharedSolids } from '../support/kernel.ts';
 import { partOf } from '../support/rack.ts';
 import { heldTogether } from '../support/joinings.ts';
 
@@ -9,7 +10,7 @@ import { heldTogether } from '../support/joinings.ts';
 const TOUCH = 1;
 
 let solids: Solids;
-beforeAll(async () => { solids = await rememberingSolids(); });
+beforeAll(async () => { solids = await sharedSolids(); });
 
 const pairs = <T>(list: readonly T[]): readonly (readonly [T, T])[] =>
   list.flatMap((one, index) => list.slice(index + 1).map((other) => [one, other] as const));

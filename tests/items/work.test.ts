@@ -3,7 +3,8 @@ import { chained, FLAT, moved, WRAPPED, type Folding, type Model, type Part, typ
 import { orderedJobs, planItem, provenClashes, WORK, type Plan, type Step } from '../../src/plan/index.ts';
 import { closeUpScene, stepScene } from '../../src/scene/index.ts';
 import { workSizes } from '../support/chosen.ts';
-import { modelOf, rememberingSolids, renamed } from '../support/items.ts';
+import { modelOf, renamed } from '../support/items.ts';
+import { sharedSolids } from '../support/kernel.ts';
 import { partOf } from '../support/rack.ts';
 import { heldTogether } from '../support/joinings.ts';
 
@@ -13,16 +14,12 @@ const TOUCH = 1;
 const newIds = (step: Step): readonly string[] => step.newParts.flatMap((group) => group.ids);
 const slidingIds = (step: Step): readonly string[] => step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
 
-/** One kernel an item, so that decks of one size are proven once. */
-const kernels = new Map<string, Solids>();
-
 describe.each(workSizes)('the work on the $name', ({ item, size }) => {
   const model = modelOf(item, size);
   let solids: Solids;
   let plan: Plan;
   beforeAll(async () => {
-    solids = kernels.get(item.name) ?? await rememberingSolids();
-    kernels.set(item.name, solids);
+    solids = await sharedSolids();
     plan = planItem(model, item.order, solids);
   });
 

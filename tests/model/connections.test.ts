@@ -1,17 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { buildModel, chained, joinedBy, moved, type Connection, type Model, type Part, type Vec3 } from '../../src/model/index.ts';
+import { buildModel, chained, moved, type Connection, type Part, type Vec3 } from '../../src/model/index.ts';
 import { allSizes, items } from '../support/all-items.ts';
+import { hangingTogether } from '../support/connected.ts';
 import { partOf, solids } from '../support/rack.ts';
-
-/** The ids of all parts that hang together with the first one. */
-function hangingTogether({ parts, connections }: Model): ReadonlySet<string> {
-  const reached = new Set([parts[0]?.id ?? '']);
-  for (let before = 0; before < reached.size;) {
-    before = reached.size;
-    for (const joined of connections.map(joinedBy)) if (joined.some((id) => reached.has(id))) joined.forEach((id) => reached.add(id));
-  }
-  return reached;
-}
+import { structureItem, structureNames } from '../support/structures.ts';
 
 describe.each(allSizes)('the connections of $name', ({ model }) => {
   const { parts, connections } = model();
@@ -42,19 +34,21 @@ const freedoms = (connection: Connection): readonly (readonly [leaves: string, f
     case 'pin': return connection.holds.map((held) => [connection.pin, held, connection.out] as const);
     case 'panel-pin': return [[connection.pin, connection.panel, connection.out]];
     case 'lay': return [[connection.panel, connection.bar, connection.out]];
+    case 'foot': return [[connection.foot, connection.bar, connection.out]];
+    case 'cap': return [[connection.cap, connection.bar, connection.out]];
     default: return [];
   }
 };
 
 const along = ([x, y, z]: Vec3, far: number): Vec3 => [far * x, far * y, far * z];
 
-describe.each(items.map((item) => ({ name: item.name, model: buildModel(item, item.sizes[0]?.name ?? '') })))('the freedoms of $name', ({ model }) => {
+describe.each([...items, ...structureNames.map(structureItem)].map((item) => ({ name: item.name, model: buildModel(item, item.sizes[0]?.name ?? '') })))('the freedoms of $name', ({ model }) => {
   const shared = (leaves: string, from: string, by: Vec3): number => {
     const part = partOf(model, leaves);
     return solids.overlap({ ...part, pose: chained(moved(by), part.pose) }, partOf(model, from));
   };
   const free = model.connections.filter(({ is }) => is !== 'lay').flatMap(freedoms);
-  const stopped = model.connections.filter(({ is }) => is === 'socket' || is === 'lay').flatMap(freedoms);
+  const stopped = model.connections.filter(({ is }) => is === 'socket' || is === 'lay' || is === 'foot' || is === 'cap').flatMap(freedoms);
 
   it('let a part out the way they say', () => {
     for (const [leaves, from, out] of free) {

@@ -1,5 +1,6 @@
 import axe from 'axe-core';
 import type { Browser, Page } from 'puppeteer';
+import { SLOWEST } from '../support/waiting.ts';
 
 /** A page as a person uses it, in English unless told otherwise. */
 export interface Hand {
@@ -14,8 +15,8 @@ export interface Hand {
   /** Puts a value into a field as if it were typed or slid there. */
   put(selector: string, value: string): Promise<void>;
   choose(selector: string, value: string): Promise<void>;
-  /** Waits until an expression is true in the page, at most so many seconds. */
-  until(what: string, seconds?: number): Promise<void>;
+  /** Waits until an expression is true in the page. */
+  until(what: string): Promise<void>;
   axe(): Promise<readonly string[]>;
   close(): Promise<void>;
 }
@@ -30,6 +31,7 @@ interface Wish {
 export async function openHand(browser: Browser, url: string, { lang = 'en', dark = false, width = 1280, height = 800 }: Wish = {}): Promise<Hand> {
   const context = await browser.createBrowserContext();
   const page = await context.newPage();
+  page.setDefaultTimeout(SLOWEST);
   const troubles: string[] = [];
   page.on('pageerror', (error) => { troubles.push(String(error)); });
   // The page hangs up by itself when the last news have come.
@@ -40,7 +42,7 @@ export async function openHand(browser: Browser, url: string, { lang = 'en', dar
   // Compilers that keep function names wrap functions in a call of `__name`.
   await page.evaluateOnNewDocument(`globalThis.__name = (named) => named; localStorage.setItem('foldwright.language', '${lang}')`);
   await page.goto(url, { waitUntil: 'load' });
-  await page.waitForSelector('main#content', { timeout: 60_000 });
+  await page.waitForSelector('main#content');
   return {
     page, troubles,
     text: async (selector) => plain(await page.$eval(selector, (element) => element.textContent)),
@@ -48,7 +50,7 @@ export async function openHand(browser: Browser, url: string, { lang = 'en', dar
     rows: async (selector) => (await page.$$eval(selector, (rows) => rows.map((row) => [...row.children].map((cell) => cell.textContent)))).map((row) => row.map(plain)),
     put: (selector, value) => page.$eval(selector, putValue, value),
     choose: async (selector, value) => { await page.select(selector, value); },
-    until: async (what, seconds = 40) => { await page.waitForFunction(what, { timeout: seconds * 1000, polling: 50 }); },
+    until: async (what) => { await page.waitForFunction(what, { polling: 50 }); },
     axe: async () => {
       await page.evaluate(axe.source);
       return page.evaluate(async () => {

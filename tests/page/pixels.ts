@@ -23,6 +23,20 @@ export async function lookAt(page: Page, selector: string): Promise<Look> {
   return { width, height, drawn: 1 - Math.max(...counts.values()) / (width * height), colours: counts.size, data };
 }
 
+/** How often is looked before something is taken never to come. */
+const MOST_LOOKS = 2000;
+
+/** Looks again and again until what is seen is as wanted, by itself and against the look before it. */
+export async function lookUntil(page: Page, selector: string, wanted: (now: Look, before: Look) => boolean): Promise<Look> {
+  let before = await lookAt(page, selector);
+  for (let look = 1; look < MOST_LOOKS; look += 1) {
+    const now = await lookAt(page, selector);
+    if (wanted(now, before)) return now;
+    before = now;
+  }
+  throw new Error(`${selector} never looks as wanted`);
+}
+
 /** Share of the pixels that differ. */
 export function difference(one: Look, other: Look): number {
   if (one.width !== other.width || one.height !== other.height) return 1;

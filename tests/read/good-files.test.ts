@@ -62,7 +62,7 @@ describe('a good item file', () => {
   });
 
   it('may leave out expressions and order, begin with a byte order mark and end its lines as on Windows', () => {
-    const text = `\uFEFF${changed(itemFile, sample(itemFile).slice(sample(itemFile).indexOf('order:')), '').replaceAll('\n', '\r\n')}`;
+    const text = `\uFEFF${changed(itemFile, sample(itemFile).slice(sample(itemFile).indexOf('order:')), 'place: indoors\nfor: adults\n').replaceAll('\n', '\r\n')}`;
     const read = readSample({ [itemFile]: text });
     expect(read.order).toEqual([]);
     expect(read.connections[1]?.position).toEqual({ file: itemFile, line: 53, column: 5 });

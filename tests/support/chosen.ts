@@ -104,3 +104,15 @@ export const printedCuts = sampledRows((['ar', 'en', 'fr'] as const).flatMap((la
 
 /** Languages that are asked for all that a booklet can say: those with the most forms of a plural, the fewest, and rules that Unicode lacks. */
 export const askedTongues = sampled(['ar', 'my', 'ht'], 'asked', 1);
+
+/** The phone guide's pages and panels that axe-core looks at, light and dark, without words and with them. */
+const looks = (['light', 'dark'] as const).flatMap((look) => [false, true].map((worded) => ({ look, worded })));
+export const phonePages = sampledRows(
+  ['start', 'before', 'parts', 'step-wrap-side-front', 'step-turn-deck', 'checks', 'load'].flatMap((id) => looks.map((look) => ({ ...look, id }))),
+  'phone pages', [['id'], ['look', 'worded']],
+);
+const opened = [['#open-all', '#all'], ['#open-words', '#words'], ['#closer', '#near'], ['#turn', '#near']] as const;
+export const phonePanels = sampledRows(opened.flatMap(([button, panel]) => looks.map((look) => ({ ...look, button, panel }))), 'phone panels', [['button'], ['look', 'worded']]);
+/** Screens of phones, px, with the languages that are tried on them. */
+export const phoneScreens = ([[360, 640], [320, 568], [640, 360]] as const);
+export const phoneWidths = sampledRows(languages.flatMap((lang) => phoneScreens.map(([width]) => ({ lang, width }))), 'phone widths', [['lang'], ['width']]);

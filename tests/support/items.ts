@@ -1,5 +1,5 @@
 import { fileURLToPath } from 'node:url';
-import { buildModel, chained, loadSolids, undone, type Model, type Placed, type Shape, type Solids } from '../../src/model/index.ts';
+import { buildModel, type Model } from '../../src/model/index.ts';
 import { filesInMemory, filesOnDisk, listItems, readItem, type Item } from '../../src/read/index.ts';
 
 export const files = filesOnDisk(fileURLToPath(new URL('../..', import.meta.url)));
@@ -52,31 +52,3 @@ export const renamed = (name: string): Item => itemWith(name, { from: `name: ${n
 export const wishing = (name: string, ...wishes: readonly { readonly first: string; readonly then: string }[]): Item =>
   itemWith(name, { from: 'order: []', to: ['order:', ...wishes.flatMap(({ first, then }) =>
     [`  - first: ${first}`, `    then: ${then}`, '    because: The cooperative tries another order.'])].join('\n') });
-
-/**
- * Solids that remember the shared volume of two shapes by how they stand to each other (to 1e-6 mm): decks of one
- * size are proven once, whatever item they are in.
- */
-export async function rememberingSolids(): Promise<Solids> {
-  const solids = await loadSolids();
-  const numbers = new Map<string, number>();
-  const known = new WeakMap<Shape, number>();
-  const numberOf = (shape: Shape): number => {
-    const text = known.has(shape) ? '' : JSON.stringify(shape);
-    const number = known.get(shape) ?? numbers.get(text) ?? numbers.size;
-    if (!known.has(shape)) {
-      numbers.set(text, number);
-      known.set(shape, number);
-    }
-    return number;
-  };
-  const volumes = new Map<string, number>();
-  const overlap = (one: Placed, other: Placed): number => {
-    const between = chained(undone(other.pose), one.pose).map((value) => Math.round(value * 1e6)).join(' ');
-    const key = `${numberOf(one.shape)} ${numberOf(other.shape)} ${between}`;
-    const volume = volumes.get(key) ?? solids.overlap(one, other);
-    volumes.set(key, volume);
-    return volume;
-  };
-  return { ...solids, overlap };
-}

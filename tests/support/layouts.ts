@@ -38,7 +38,7 @@ export interface Layout {
 export function layoutText({ use = 'storage', width, depth, decks, frames = [], plates = [], posts, braces = [] }: Layout): string {
   const standing = [...decks, ...frames].map(({ name }) => name).join(', ');
   return [
-    'kind: item', 'name: trial', 'kit: stall-kit', `use: ${use}`, 'revision: 1',
+    'kind: item', 'name: trial', 'kit: stall-kit', `use: ${use}`, ...peopleOf(use), 'revision: 1',
     'parameters:', '  width:', '    range: 100 mm to 2000 mm', '    purpose: Length of the long tubes.',
     '  depth:', '    range: 100 mm to 2000 mm', '    purpose: Length of the short tubes.',
     'sizes:', '  only:', `    width: ${width} mm`, `    depth: ${depth} mm`,
@@ -58,3 +58,8 @@ export function layoutText({ use = 'storage', width, depth, decks, frames = [], 
     'order: []', '',
   ].join('\n');
 }
+
+/** Adults indoors, or on a bed a small child on a mattress that is a little smaller than the base. */
+const peopleOf = (use: Use): readonly string[] => (use === 'bed'
+  ? ['place: indoors', 'for: small-children', 'mattress: { length: width - 10 mm, width: depth - 10 mm, thickness: 80 mm }']
+  : ['place: indoors', 'for: adults']);

@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
-import { buildModel, loadSolids, type Model, type Part } from '../../src/model/index.ts';
+import { buildModel, type Model, type Part } from '../../src/model/index.ts';
 import { filesInMemory, filesOnDisk, readItem, type Item } from '../../src/read/index.ts';
+import { sharedSolids } from './kernel.ts';
 
 const files = filesOnDisk(fileURLToPath(new URL('../..', import.meta.url)));
 export const itemFile = 'steps/rack/item.yaml';
@@ -12,7 +13,7 @@ export const rack: Item = readItem(files, itemFile);
 export const sizes: readonly string[] = rack.sizes.map((size) => size.name);
 
 /** The solid kernel, loaded once a test file. */
-export const solids = await loadSolids();
+export const solids = await sharedSolids();
 
 export const rackModel = (size: string): Model => buildModel(rack, size);
 

@@ -16,12 +16,12 @@ export const onlyForPad = 5;
 export const onlyForWidth = { wide: 91, narrow: 76 } as const;
 
 const child: Say = ({ words }) => words.t('checks.bed-child');
-const mattress: Say = ({ words, model }) => words.t('booklet.mattress', { thickness: words.measure(model.parameters['mattress']?.value ?? 0, 'mm') });
+const mattress: Say = ({ words, report }) => words.t('booklet.mattress', { thickness: words.measure(report.advice.mattress ?? 0, 'mm') });
 
 /** For which child a bed is, and the thickest mattress that leaves the guard high enough. */
 export function onlyFor(input: BookletInput): readonly Block[] {
-  const thickness = input.model.parameters['mattress']?.value;
-  return toldBlocks(input, 'only-for', onlyForPad, [childTold(input), ...(thickness === undefined ? [] : [mattressTold(input, thickness)])]);
+  const thickness = input.report.advice.mattress;
+  return toldBlocks(input, 'only-for', onlyForPad, [childTold(input), ...(thickness === null ? [] : [mattressTold(input, thickness)])]);
 }
 
 function childTold(input: BookletInput): Told {

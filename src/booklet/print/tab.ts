@@ -42,9 +42,14 @@ export async function showDocument(tab: Page, doc: PrintDocument, langs: readonl
     document.body.innerHTML = html;
     await document.fonts.ready;
     const headings = [...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map((heading) => said(heading).replace(/\s+/g, ' ').trim());
-    const sheets = [...document.querySelectorAll<HTMLElement>('[data-page]')].map((sheet) => ({ page: sheet.dataset['page'] ?? '', frame: sheet.parentElement ?? sheet }));
+    const sheets = [...document.querySelectorAll<HTMLElement>('[data-page]')].map((sheet) => ({ page: sheet.dataset['page'] ?? '', frame: frameOf(sheet) }));
     const tooWide = sheets.map(({ page, frame }) => ({ page, by: frame.scrollWidth - frame.clientWidth })).filter(({ by }) => by > 1);
     return { tooWide, places: document.querySelectorAll('.picture-place').length, headings: headings.filter((heading) => heading !== ''), texts: texts() };
+
+    /** What stands in the body alone has no frame round it; the body itself is as wide as the tab, not as the paper. */
+    function frameOf(sheet: HTMLElement): HTMLElement {
+      return sheet.parentElement === null || sheet.parentElement === document.body ? sheet : sheet.parentElement;
+    }
 
     /** Every text that is laid out, but for what stands in drawings or is hidden from those who hear the page. */
     function texts(): { text: string; lang: string }[] {

@@ -6,15 +6,19 @@ import type { Case, Check, Finding } from '../types.ts';
 import { mattressOf } from './mattress.ts';
 import { plateGaps, type Gap } from './plate-gaps.ts';
 
-/** From the top of the mattress to the top of the lowest guard's upper tube, mm. The panel stands a little higher and is not counted. */
+/**
+ * From the top of the mattress to the top of a guard's upper tube, mm: the lowest of the three highest, as a lower one is
+ * the way in. The panel stands a little higher and is not counted.
+ */
 export const guardHeight: Check = (given) => {
   const { model, limits } = given;
-  const mattress = mattressOf(given);
+  const mattress = mattressOf(given)?.thickness ?? null;
   const guards = pinnedPlates(model);
   if (mattress === null || guards.length === 0) return [];
   const tops = guards.map(({ tubes }) => Math.max(...tubes.map(({ tube }) => placed(tube.pose, [0, 0, 0])[2])) + model.kit.tube.outsideDiameter / 2);
+  const guarding = tops.toSorted((a, b) => b - a).slice(0, limits.guardSides.value);
   return [judge({
-    name: 'guard-height', figure: Math.min(...tops) - Math.max(...model.deckTops) - mattress, limit: limits.guardHeight.value, bound: 'least', unit: 'mm',
+    name: 'guard-height', figure: Math.min(...guarding) - Math.max(...model.deckTops) - mattress, limit: limits.guardHeight.value, bound: 'least', unit: 'mm',
     source: `over the mattress, ${limits.guardHeight.source}`, parts: guards.map(({ plate }) => plate.id),
   })];
 };
@@ -34,7 +38,7 @@ export const guardEnd: Check = (given) => {
 
 /**
  * The widest opening in the guards against the wedge block that must not pass, mm; an opening that lets it pass must let
- * the sphere pass too. The wedge's breadth is from memory, so this is never more than a caution.
+ * the sphere pass too. The wedge's own breadth is not among what was read, so this is never more than a caution.
  */
 export const guardOpening: Check = (given) => {
   const { wedgeWidth, sphere } = given.limits;

@@ -7,6 +7,12 @@
 export const lineLoadDeflection = (lineLoad: number, span: number, modulus: number, second: number): number =>
   (5 * lineLoad * span ** 4) / (384 * modulus * second);
 
+/** Middle of the same beam under a load spread over a stretch in its middle: P (8 L³ − 4 L c² + c³) / 384 E I; c = L is the line load. */
+export const middleLoadDeflection = (load: number, span: number, stretch: number, modulus: number, second: number): number => {
+  const on = Math.min(stretch, span);
+  return (load * (8 * span ** 3 - 4 * span * on ** 2 + on ** 3)) / (384 * modulus * second);
+};
+
 /** Mean over the whole length of the same beam: w L⁴ / 120 E I (the integral of its curve over L). */
 export const meanLineLoadDeflection = (lineLoad: number, span: number, modulus: number, second: number): number =>
   (lineLoad * span ** 4) / (120 * modulus * second);

@@ -39,12 +39,25 @@ export const coreShear = (load: number, strip: Strip): number =>
 /** How far the middle sags for each newton spread over the strip, mm/N. */
 export const give = (strip: Strip): number => bendingSag(1, strip) + shearSag(1, strip);
 
+/** The same for a load on a stretch c in the middle, mm/N: (8 L³ − 4 L c² + c³) / 384 D + (L / 4 − c / 8) / S. */
+export function middleGive(strip: Strip, stretch: number): number {
+  const [span, on] = [strip.span, Math.min(stretch, strip.span)];
+  return (8 * span ** 3 - 4 * span * on ** 2 + on ** 3) / 384 / bendingStiffness(strip) + (span / 4 - on / 8) / shearStiffness(strip);
+}
+
+/** Stress in the faces under a load on a stretch c in the middle, N/mm²: M / (b h t_f) with M = P (L / 4 − c / 8). */
+export const middleFaceStress = (load: number, strip: Strip, stretch: number): number =>
+  (load * (strip.span / 4 - Math.min(stretch, strip.span) / 8)) / (strip.width * strip.faceDistance * strip.skin);
+
+/** Shear in the core round a square load, N/mm²: P / (4 c h). */
+export const punchingShear = (load: number, strip: Strip, stretch: number): number => load / (4 * stretch * strip.faceDistance);
+
 /**
- * Shares of an even load that strips crossing in their middles carry, so that both sag alike (the crossing strips of
- * Rankine and Grashof; for equal widths and stiff cores L₂⁴ / (L₁⁴ + L₂⁴)). Without twisting: the corners are cut out.
+ * Shares of a load that strips crossing in their middles carry, so that both sag alike (the crossing strips of
+ * Rankine and Grashof; for an even load, equal widths and stiff cores L₂⁴ / (L₁⁴ + L₂⁴)). Without twisting: the corners are cut out.
  */
-export function crossingShares(strips: readonly Strip[]): readonly number[] {
-  const holds = strips.map((strip) => 1 / give(strip));
+export function crossingShares(gives: readonly number[]): readonly number[] {
+  const holds = gives.map((each) => 1 / each);
   const sum = holds.reduce((total, hold) => total + hold, 0);
   return holds.map((hold) => hold / sum);
 }

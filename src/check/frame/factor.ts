@@ -14,11 +14,11 @@ export interface Factored {
 /** A pivot this small beside 1 is taken for nought: far over rounding (1e-15), far under any real softness. */
 const NOUGHT = 1e-12;
 
+/** A freedom this soft beside the stiffest has only the rounding of a bar that lies a hair askew; scaled up, that would lock it. */
+const ROUNDING = 1e-14;
+
 export function factor(size: number, stiffness: Float64Array): Factored {
-  const scale = Float64Array.from({ length: size }, (_, i) => {
-    const own = at(stiffness, i * size + i);
-    return own > 0 ? 1 / Math.sqrt(own) : 1;
-  });
+  const scale = scaleOf(size, stiffness);
   const lower = stiffness.map((value, place) => value * at(scale, Math.floor(place / size)) * at(scale, place % size));
   const order = Int32Array.from({ length: size }, (_, i) => i);
   for (let step = 0; step < size; step += 1) {
@@ -28,6 +28,13 @@ export function factor(size: number, stiffness: Float64Array): Factored {
     eliminate(lower, order, step, size);
   }
   return { size, rank: size, order, lower, scale };
+}
+
+/** To unit diagonal; a freedom that is rounding only is left as it is. */
+function scaleOf(size: number, stiffness: Float64Array): Float64Array {
+  const own = Float64Array.from({ length: size }, (_, i) => at(stiffness, i * size + i));
+  const least = ROUNDING * own.reduce((most, value) => Math.max(most, value), 0);
+  return own.map((value) => (value > least ? 1 / Math.sqrt(value) : 1));
 }
 
 /** Displacements under loads; freedoms without resistance stay at 0. */

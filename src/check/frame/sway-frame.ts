@@ -74,6 +74,9 @@ const postsOf = (input: SwayInput, heights: Heights): readonly Member[] => heigh
     from: nodeName(heights, post, list[index] ?? 0), to: nodeName(heights, post, height), section: tubeSection(input),
   })));
 
+/** Names of the members that the posts are made of. */
+export const postStretches = (input: SwayInput): readonly string[] => postsOf(input, heightsOf(input)).map(({ name }) => name);
+
 /** Every tube of every level, with the places where a plate is pinned to it. */
 const stretchesOf = (input: SwayInput, heights: Heights): readonly Stretch[] => input.levels.flatMap((level, index) =>
   level.tubes.map(([a, b]) => tubeStretches(input, {
@@ -81,13 +84,13 @@ const stretchesOf = (input: SwayInput, heights: Heights): readonly Stretch[] => 
     from: nodeName(heights, a, level.height), to: nodeName(heights, b, level.height),
   }, platesOn(input, level, [a, b]))));
 
-/** The lengths of one tube between its joints and pins; pinned to the posts unless the joints grip. */
+/** The lengths of one tube between its joints and pins; pinned to the posts. */
 function tubesOf(input: SwayInput, { tube, pins }: Stretch): readonly Member[] {
   const nodes = [tube.from, ...pins.map(({ name }) => name), tube.to];
   return nodes.slice(1).map((to, index): Member => ({
     name: pins.length === 0 ? tube.name : `${tube.name} stretch ${index}`,
     from: nodes[index] ?? '', to, section: tubeSection(input),
-    released: input.gripped ? {} : { from: index === 0 ? PIN : [], to: to === tube.to ? PIN : [] },
+    released: { from: index === 0 ? PIN : [], to: to === tube.to ? PIN : [] },
   }));
 }
 

@@ -43,8 +43,6 @@ export interface SwayInput {
   readonly levels: readonly SwayLevel[];
   readonly cables: readonly SwayCable[];
   readonly plates?: readonly SwayPlate[];
-  /** Whether the tubes' ends are stiff in their joints; pinned unless told. */
-  readonly gripped?: boolean;
   readonly tube: {
     readonly modulus: number;
     /** Area of the wall across, mm². */

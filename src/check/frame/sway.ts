@@ -1,6 +1,6 @@
 import { MechanismError } from './errors.ts';
 import { solveFrame } from './solve-frame.ts';
-import { frameUnder, heightsOf, nodeName, topLevel, type SwayLoad } from './sway-frame.ts';
+import { frameUnder, heightsOf, nodeName, postStretches, topLevel, type SwayLoad } from './sway-frame.ts';
 import type { SwayInput } from './sway-input.ts';
 import type { FrameResult } from './types.ts';
 
@@ -25,10 +25,10 @@ const DIRECTIONS = ['x', 'y'] as const;
 
 /**
  * How far posts, decks, frames, cables and upright plates sway under a push on the middle of the top level, either way
- * along x and along y; the worse way counts. On the safe side: every tube is pinned to the posts unless the joints
- * grip; only the posts run on stiffly from foot to top; feet turn freely and do not slide (nor lift: that is the
+ * along x and along y; the worse way counts. On the safe side: every tube is pinned to the posts;
+ * only the posts run on stiffly from foot to top; feet turn freely and do not slide (nor lift: that is the
  * tip-over check's matter); cables only pull and are not stretched beforehand. Not in it: slack in the joints and pins,
- * and the further lean that weight on top adds. Null for a frame that gives way in any push: a mechanism.
+ * and the further lean that weight on top adds, which `sway` reckons. Null for a frame that gives way in any push: a mechanism.
  * Errors: FrameError for input that makes no sense.
  */
 export function standOf(input: SwayInput): Stand | null {
@@ -37,13 +37,13 @@ export function standOf(input: SwayInput): Stand | null {
   return {
     drift: driftOf(input, pushed),
     cablePulls: input.cables.map((_, index) => greatestPull(pushed, index)),
-    postMoment: Math.max(...pushed.map(({ result }) => postMomentIn(result))),
+    postMoment: Math.max(...pushed.map(({ result }) => postMomentIn(input, result))),
   };
 }
 
 /** Greatest bending moment in any post under given forces, N·mm, or null for a mechanism. Errors: FrameError. */
 export function postMomentUnder(input: SwayInput, loads: readonly SwayLoad[]): number | null {
-  return orMechanism(() => postMomentIn(solveFrame(frameUnder(input, loads))));
+  return orMechanism(() => postMomentIn(input, solveFrame(frameUnder(input, loads))));
 }
 
 interface Push {
@@ -96,6 +96,6 @@ function furthest(input: SwayInput, { push, result }: Pushed): number {
 const greatestPull = (pushed: readonly Pushed[], index: number): number =>
   Math.max(...pushed.map(({ result }) => result.cableForces[`cable ${index}`] ?? 0));
 
-const postMomentIn = ({ memberForces }: FrameResult): number =>
-  Math.max(...Object.entries(memberForces).filter(([name]) => name.startsWith('post '))
-    .flatMap(([, { from, to }]) => [from, to].map((end) => Math.hypot(end[4], end[5]))));
+const postMomentIn = (input: SwayInput, { memberForces }: FrameResult): number =>
+  Math.max(...postStretches(input).flatMap((name) => memberForces[name] ?? [])
+    .flatMap(({ from, to }) => [from, to].map((end) => Math.hypot(end[4], end[5]))));

@@ -4,9 +4,10 @@ import { idsOf } from '../parts.ts';
 import { rulesOf } from '../rules.ts';
 import type { Case, Check } from '../types.ts';
 import { deckWeight } from '../weights.ts';
+import { cornerShare } from './standings.ts';
 
 /** One laden deck hangs on four pins; the pin of the corner that bears most takes this, N. */
-const pinLoad = (given: Case): number => (given.load + deckWeight(given)) * given.limits.cornerShare.value;
+export const pinLoad = (given: Case): number => given.load * cornerShare(given) + deckWeight(given) * given.limits.cornerShare.value;
 
 /** Double shear of the joint pin, N: 2 · 0.6 A f_up / γ_M2 (EN 1993-1-8 Table 3.10), over a load factor. */
 export const pinShear: Check = (given) => {

@@ -1,8 +1,11 @@
 import { judge } from '../judge.ts';
 import { idsOf } from '../parts.ts';
+import type { Limit } from '../limits.ts';
 import { rulesOf } from '../rules.ts';
 import type { Case, Check, Finding } from '../types.ts';
 import { coreStress, deckOf, skinStress } from './deck.ts';
+
+const round = (value: number): number => Math.round(value * 100) / 100;
 
 const MODEL = 'crossing thin-face sandwich strips (C)';
 
@@ -17,15 +20,15 @@ export const panelSag: Check = (given) => {
 };
 
 /** Stress in the panel's skins, N/mm²: M / (b h t_f). */
-export const panelSkin: Check = (given) => [strength(given, 'panel-skin', skinStress(deckOf(given)), given.model.kit.panel.skinStrength)];
+export const panelSkin: Check = (given) => [strength(given, 'panel-skin', skinStress(given), given.model.kit.panel.skinStrength, rulesOf(given).skinFactor)];
 
 /** Shear in the panel's core at the tubes, N/mm²: V / (b h), b the flaps that hold the strip. */
-export const panelCore: Check = (given) => [strength(given, 'panel-core', coreStress(deckOf(given)), given.model.kit.panel.coreShearStrength)];
+export const panelCore: Check = (given) => [strength(given, 'panel-core', coreStress(given), given.model.kit.panel.coreShearStrength, rulesOf(given).factor)];
 
-function strength(given: Case, name: 'panel-skin' | 'panel-core', figure: number, full: number): Finding {
-  const { factor } = rulesOf(given);
+function strength(given: Case, name: 'panel-skin' | 'panel-core', figure: number, full: number, factor: Limit): Finding {
+  const { pad } = rulesOf(given);
   return judge({
     name, figure, limit: (full * given.model.kit.panel.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-    source: `${MODEL}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: idsOf(given.model, 'panel'),
+    source: `${MODEL}, on one half or in one place; ${pad.source}; strength of the kit × used-stock factor / ${round(factor.value)}, ${factor.source}`, parts: idsOf(given.model, 'panel'),
   });
 }

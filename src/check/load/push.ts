@@ -1,3 +1,4 @@
+import { rulesOf } from '../rules.ts';
 import type { Case } from '../types.ts';
 import { loadedWeight } from '../weights.ts';
 
@@ -6,3 +7,8 @@ export const sideForce = (given: Case): number =>
   given.limits.sideForceShare.value * loadedWeight(given) + given.limits.sideForceLeast.value;
 
 export const pushSource = ({ limits }: Pick<Case, 'limits'>): string => `push ${limits.sideForceShare.source}, ${limits.sideForceLeast.source}`;
+
+/** The push that must break nothing, N: a person leans on it. */
+export const hardPush = (given: Case): number => Math.max(sideForce(given), rulesOf(given).push.value);
+
+export const hardPushSource = (given: Case): string => `${rulesOf(given).push.source}, or ${pushSource(given)}`;

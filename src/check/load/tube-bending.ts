@@ -1,26 +1,32 @@
-import { lineLoadMoment } from '../formulas/beam.ts';
+import { lineLoadMoment, middleLoadMoment } from '../formulas/beam.ts';
 import { sectionModulus } from '../formulas/tube-section.ts';
 import { judge } from '../judge.ts';
 import { rulesOf } from '../rules.ts';
 import type { Check } from '../types.ts';
+import { deckWeight } from '../weights.ts';
 import { bearersOf } from './bearers.ts';
 import { deckOf } from './deck.ts';
+import { standingsOf } from './standings.ts';
 
 /**
- * Bending stress of a bearing tube, N/mm²: M / W, M = w L² / 8 from the load down and the panel's pull
- * sideways together (simply supported, even load).
+ * Bending stress of the deck's tube that bends most, N/mm²: M / W, M = P (L / 4 − c / 8) from the load down where it
+ * stands worst, and the panel's pull sideways together (simply supported).
  */
 export const tubeBending: Check = (given) => {
   const { kit: { tube } } = given.model;
   const deck = deckOf(given);
-  const { factor } = rulesOf(given);
-  const lineLoad = Math.hypot(deck.tubeLoad, deck.tubePull) / deck.tubeSpan;
+  const { factor, pad } = rulesOf(given);
   const modulus = sectionModulus(tube.outsideDiameter, tube.outsideDiameter - 2 * tube.wall);
+  const stresses = standingsOf(given).map(({ share, span, stretch, tubes, stands }) => {
+    const down = middleLoadMoment(share * given.load, span, stretch) + lineLoadMoment(deckWeight(given) / 2 / span, span);
+    const sideways = lineLoadMoment((tubes === deck.bearers ? deck.tubePull : 0) / span, span);
+    return { figure: Math.hypot(down, sideways) / modulus, tubes, stands };
+  });
+  const worst = stresses.reduce((most, each) => (each.figure > most.figure ? each : most));
   return [judge({
-    name: 'tube-bending', figure: lineLoadMoment(lineLoad, deck.tubeSpan) / modulus,
-    limit: (tube.bendingStrength * tube.usedStockFactor) / factor.value,
+    name: 'tube-bending', figure: worst.figure, limit: (tube.bendingStrength * tube.usedStockFactor) / factor.value,
     bound: 'most', unit: 'N/mm²',
-    source: `w L² / 8 W (C); strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
-    parts: bearersOf(given.model, deck.bearers),
+    source: `P (L / 4 − c / 8) / W (C), load ${worst.stands}; ${pad.source}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
+    parts: bearersOf(given.model, worst.tubes),
   })];
 };

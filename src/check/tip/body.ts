@@ -2,12 +2,12 @@ import { placed, type FlatPattern, type Part, type Shape, type Vec3 } from '../.
 import { partsOf } from '../parts.ts';
 import type { Case } from '../types.ts';
 
-/** A body that may tip to the front. Lengths mm, weight N, mass kg. */
+/** A body that may tip over any of four edges. Lengths mm, weight N, mass kg. */
 export interface Body {
   readonly mass: number;
   readonly weight: number;
   readonly centreHeight: number;
-  /** From the front posts' middle line, the edge it tips over, back to its centre of gravity. */
+  /** From the posts' middle line, the edge it tips over most easily, in to its centre of gravity. */
   readonly arm: number;
   readonly height: number;
 }
@@ -17,20 +17,30 @@ interface Lump {
   readonly at: Vec3;
 }
 
-/** The empty item. */
-export const emptyBody = (given: Case): Body => bodyOf(given, lumpsOf(given));
+/** The four ways a body may tip: along x or y, either way. */
+export const ways = [[0, 1], [0, -1], [1, 1], [1, -1]] as const;
+export type Way = (typeof ways)[number];
 
-/** The worst laden item: the top deck alone bears its load, standing towards the front. */
-export const topLadenBody = (given: Case): Body => bodyOf(given, [...lumpsOf(given), topLoad(given)]);
+/** The empty item, tipping the way it does most easily. */
+export const emptyBody = (given: Case): Body => easiest(given, () => lumpsOf(given));
+
+/** The worst laden item: the top deck alone bears its load, standing towards the edge it tips over. */
+export const topLadenBody = (given: Case): Body => easiest(given, (way) => [...lumpsOf(given), topLoad(given, way)]);
+
+function easiest(given: Case, lumps: (way: Way) => readonly Lump[]): Body {
+  const bodies = ways.map((way) => bodyOf(given, way, lumps(way)));
+  return bodies.reduce((worst, body) => (body.weight * body.arm < worst.weight * worst.arm ? body : worst));
+}
 
 const lumpsOf = ({ model }: Case): readonly Lump[] =>
   model.parts.map((part) => ({ mass: part.mass, at: placed(part.pose, middleOf(part.shape)) }));
 
-function topLoad(given: Case): Lump {
+function topLoad(given: Case, [axis, way]: Way): Lump {
   const { model, limits } = given;
-  const { front, back } = footing(given);
-  const y = (front + back) / 2 - limits.loadForward.value * (back - front);
-  return { mass: given.load / limits.gravity.value, at: [0, y, Math.max(...model.deckTops)] };
+  const { least, most } = footing(given, axis);
+  const off = (least + most) / 2 + way * limits.loadForward.value * (most - least);
+  const height = Math.max(...model.deckTops);
+  return { mass: given.load / limits.gravity.value, at: axis === 0 ? [off, 0, height] : [0, off, height] };
 }
 
 /** Centre of gravity of the empty item, mm. */
@@ -41,22 +51,23 @@ export function centreOf(given: Case): Vec3 {
   return [mean(0), mean(1), mean(2)];
 }
 
-function bodyOf(given: Case, lumps: readonly Lump[]): Body {
+function bodyOf(given: Case, [axis, way]: Way, lumps: readonly Lump[]): Body {
   const mass = lumps.reduce((sum, lump) => sum + lump.mass, 0);
-  const mean = (axis: 1 | 2): number => lumps.reduce((sum, lump) => sum + lump.mass * lump.at[axis], 0) / mass;
+  const mean = (of: 0 | 1 | 2): number => lumps.reduce((sum, lump) => sum + lump.mass * lump.at[of], 0) / mass;
+  const { least, most } = footing(given, axis);
   return {
     mass,
     weight: mass * given.limits.gravity.value,
     centreHeight: mean(2),
-    arm: mean(1) - footing(given).front,
+    arm: way === 1 ? most - mean(axis) : mean(axis) - least,
     height: topOf(given),
   };
 }
 
-/** Middle lines of the front and back posts, mm. The rim stands a radius further out: left out as worn or sunk in. */
-export function footing({ model }: Case): { readonly front: number; readonly back: number } {
-  const depths = partsOf(model, 'post').map((post) => placed(post.pose, [0, 0, 0])[1]);
-  return { front: Math.min(...depths), back: Math.max(...depths) };
+/** Outermost middle lines of the posts along an axis, mm. The rim stands a radius further out: left out as worn or sunk in. */
+export function footing({ model }: Case, axis: 0 | 1): { readonly least: number; readonly most: number } {
+  const places = partsOf(model, 'post').map((post) => placed(post.pose, [0, 0, 0])[axis]);
+  return { least: Math.min(...places), most: Math.max(...places) };
 }
 
 /** Top of the tallest post, mm. */
@@ -71,7 +82,10 @@ function endHeights({ shape, pose }: Part): readonly number[] {
 function middleOf(shape: Shape): Vec3 {
   switch (shape.form) {
     case 'tube':
-    case 'joint': return [0, 0, 0];
+    case 'joint':
+    case 'ported-joint':
+    case 'fitting':
+    case 'folded': return [0, 0, 0];
     case 'plate': return [0, 0, shape.thickness / 2];
     case 'panel': return [0, 0, panelMiddle(shape.pattern)];
     case 'pin': return [0, 0, -shape.length / 2];

@@ -4,7 +4,7 @@ import { idsOf } from '../parts.ts';
 import type { Check } from '../types.ts';
 import { topLadenBody } from './body.ts';
 
-/** The slope to the front on which the item falls by itself, top deck alone laden, rad: atan(b / z). */
+/** The slope on which the item falls by itself, top deck alone laden, rad: atan(b / z), in the worst of four directions. */
 export const tipAngle: Check = (given) => {
   const body = topLadenBody(given);
   return [judge({

@@ -1,10 +1,10 @@
 import { placed } from '../../model/index.ts';
 import { judge } from '../judge.ts';
 import { idsOf, partsOf } from '../parts.ts';
-import { seatShare } from '../rules.ts';
 import { backrestsOf } from '../stand/backrest.ts';
 import type { Case, Check } from '../types.ts';
-import { centreOf, emptyBody, footing } from './body.ts';
+import { markHeights } from '../children/size-mark.ts';
+import { centreOf, emptyBody, footing, ways } from './body.ts';
 
 /** An edge to tip over: distances from the posts' middle line inwards to the centre of gravity and to the load, mm. */
 interface Edge {
@@ -20,33 +20,30 @@ interface Edge {
  */
 export const tipEdge: Check = (given) => {
   const { model, limits: { edgeLoad, edgeInset, edgePush } } = given;
-  const share = model.use === 'seat' ? seatShare(model, given.limits) : 1;
   const balances = edgesOf(given).map(({ toCentre, toLoad }) => ({
-    holds: emptyBody(given).weight * toCentre + share * edgeLoad.value * Math.max(0, toLoad),
-    tips: share * (edgePush.value * Math.max(...model.deckTops) + edgeLoad.value * Math.max(0, -toLoad)),
+    holds: emptyBody(given).weight * toCentre + edgeLoad.value * Math.max(0, toLoad),
+    tips: edgePush.value * Math.max(...model.deckTops) + edgeLoad.value * Math.max(0, -toLoad),
   }));
   const [worst] = balances.toSorted((a, b) => a.holds / a.tips - b.holds / b.tips);
   if (!worst) return [];
   const own = model.use === 'seat' ? '' : '; made for seats, our default here: no printed value found';
   return [judge({
     name: 'tip-edge', figure: worst.holds / 1000, limit: worst.tips / 1000, bound: 'least', unit: 'N·m',
-    source: `${edgeLoad.value} N down ${edgeInset.value} mm inside the edge, ${edgePush.value} N outwards, ${edgeLoad.source}${childrens(share)}${own}`,
+    source: `${edgeLoad.value} N down ${edgeInset.value} mm inside the edge, ${edgePush.value} N outwards, ${edgeLoad.source}${own}`,
     parts: idsOf(model, 'post'), otherwise: model.use === 'seat' ? 'fail' : 'caution',
   })];
 };
-
-const childrens = (share: number): string => (share === 1 ? '' : `; both × ${share.toFixed(2)} for the size mark (our default)`);
 
 function edgesOf(given: Case): readonly Edge[] {
   const { model, limits: { edgeInset } } = given;
   const posts = partsOf(model, 'post').map((post) => placed(post.pose, [0, 0, 0]));
   const centre = centreOf(given);
   const overhang = model.pattern.wrapRadius + model.pattern.thickness;
-  return ([0, 1] as const).flatMap((axis) => [1, -1].flatMap((way): Edge[] => {
+  return ways.flatMap(([axis, way]): Edge[] => {
     if (axis === 1 && way === 1 && backrestsOf(model).length > 0) return [];
     const line = Math.max(...posts.map((post) => way * post[axis]));
     return [{ toCentre: line - way * centre[axis], toLoad: edgeInset.value - overhang }];
-  }));
+  });
 }
 
 /**
@@ -58,16 +55,21 @@ export const tipBack: Check = (given) => {
   const { model, limits } = given;
   const [backrest] = backrestsOf(model);
   if (!backrest) return [];
-  const share = seatShare(model, limits);
   const seat = Math.max(...model.deckTops);
   const height = Math.min(seat + limits.backPushReach.value, Math.max(...backrest.tubes.map((tube) => tube.height)));
   const push = seat >= limits.backPushSeat.value ? limits.backPushHigh.value : limits.backPushSlope.value * (limits.backPushZero.value - seat);
-  const { front, back } = footing(given);
-  const body = emptyBody(given);
-  const holds = body.weight * (back - front - body.arm) + (share * limits.edgeLoad.value * (back - front)) / 2;
+  const share = pupilShare(given);
+  const { least, most } = footing(given, 1);
+  const holds = emptyBody(given).weight * (most - centreOf(given)[1]) + (share * limits.edgeLoad.value * (most - least)) / 2;
   return [judge({
     name: 'tip-back', figure: holds / 1000, limit: (share * push * height) / 1000, bound: 'least', unit: 'N·m',
-    source: `${push.toFixed(0)} N back at the top of the backrest, ${limits.edgeLoad.value} N in the middle of the seat, ${limits.backPushHigh.source}${childrens(share)}`,
+    source: `${push.toFixed(0)} N back at the top of the backrest, ${limits.edgeLoad.value} N in the middle of the seat, ${limits.backPushHigh.source}${share < 1 ? `; both × ${share.toFixed(2)}, ${limits.adultSeat.source}` : ''}`,
     parts: idsOf(model, 'post'), otherwise: 'caution',
   })];
 };
+
+/** Share of an adult's forces with which a pupil leans back, by the declared size mark; 1 for everybody else. */
+function pupilShare({ declared: { mark }, limits: { adultSeat } }: Case): number {
+  const seat = mark === null ? undefined : markHeights.seat[mark];
+  return seat === undefined ? 1 : Math.min(1, (seat / adultSeat.value) ** 2.5);
+}

@@ -1,6 +1,5 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { DrawnPicture } from '../types.ts';
-import { hatching } from '../kit/clip.ts';
 import { runningDimension } from '../kit/dimension.ts';
 import { plainShare } from './fractions.ts';
 import { capHeights } from '../kit/lettering.ts';
@@ -12,6 +11,7 @@ import type { Paper } from '../kit/svg.ts';
 import { toPicture } from '../kit/svg.ts';
 import { fittingScale } from '../kit/fit.ts';
 import { tell } from '../kit/told.ts';
+import { hatching } from '../kit/hatching.ts';
 
 /** One way of cutting a stock tube and how many tubes are cut so; lengths in mm, from one end. */
 export interface CutPattern {

@@ -1,10 +1,10 @@
 import type { FlatPattern, Vec2 } from '../../model/index.ts';
-import { hatching } from '../kit/clip.ts';
 import type { Mark } from '../kit/marks.ts';
 import { area, line, outline } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
 import { allOnPaper } from '../kit/fit.ts';
+import { hatching } from '../kit/hatching.ts';
 
 /**
  * Small sections that tell what a line means, in mm with the inner face up at y = 0 and the place of the line

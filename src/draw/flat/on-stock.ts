@@ -1,5 +1,4 @@
 import type { Vec2 } from '../../model/index.ts';
-import { hatching } from '../kit/clip.ts';
 import type { Mark } from '../kit/marks.ts';
 import { area, line, outline } from '../kit/marks.ts';
 import { earlier, pens } from '../kit/pens.ts';
@@ -7,6 +6,7 @@ import { capHeights } from '../kit/lettering.ts';
 import type { Fit } from '../kit/fit.ts';
 import { allOnPaper, onPaper } from '../kit/fit.ts';
 import { tell } from '../kit/told.ts';
+import { hatching } from '../kit/hatching.ts';
 
 /** The cut lines run out past the stock's edge to their order numerals. */
 const pastEdge = 4;

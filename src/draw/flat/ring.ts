@@ -1,10 +1,11 @@
 import type { Vec2 } from '../../model/index.ts';
-import { clipMarks, ringWindow } from '../kit/clip.ts';
 import type { Mark } from '../kit/marks.ts';
 import { circle, line } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
 import { onPaper } from '../kit/fit.ts';
+import { discWindow } from '../kit/clip.ts';
+import { clipMarks } from '../kit/clip-marks.ts';
 
 /** A feature that is under 4 mm on paper, shown larger in a ring with a leader to its place. */
 export interface RingDetail {
@@ -34,7 +35,7 @@ export function ringMarks(detail: RingDetail, whole: Fit, draw: (view: Fit) => r
     circle(source, small, pens.ring),
     line(pens.ring, on(source, small), on(centre, -radius)),
     circle(centre, radius, null, 'white'),
-    { mark: 'view', name, scale, marks: clipMarks(draw(ringView(detail)), ringWindow(centre, radius)) },
+    { mark: 'view', name, scale, marks: clipMarks(draw(ringView(detail)), discWindow(centre, radius)) },
     circle(centre, radius, pens.ring),
   ];
 }

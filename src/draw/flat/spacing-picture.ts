@@ -1,6 +1,5 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { DrawnPicture } from '../types.ts';
-import { boxWindow, clipMarks, hatching } from '../kit/clip.ts';
 import { runningDimension } from '../kit/dimension.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
@@ -12,6 +11,10 @@ import { toPicture } from '../kit/svg.ts';
 import type { Fit } from '../kit/fit.ts';
 import { allOnPaper, fittingScale } from '../kit/fit.ts';
 import { tell } from '../kit/told.ts';
+import { boxWindow } from '../kit/clip.ts';
+import { clipMarks } from '../kit/clip-marks.ts';
+import { hatching } from '../kit/hatching.ts';
+import { cornersOf } from '../kit/geometry.ts';
 
 /** A post and the marks on it, in mm from the floor end. */
 export interface PostMarks {
@@ -120,10 +123,10 @@ function detailMarks(post: PostMarks, whole: Fit, scale: number, paper: Paper): 
   ];
   return [
     line(pens.ring, source, [frame.x + width / 2, frame.y + height]),
-    area('white', boxWindow(frame)),
+    area('white', cornersOf(frame)),
     { mark: 'view', name: 'sleeve-edge', scale, marks: clipMarks(drawn, boxWindow(frame)) },
     ...markLine(post, { ...view, scale }, at),
-    outline(pens.ring, boxWindow(frame)),
+    outline(pens.ring, cornersOf(frame)),
     line(pens.motion, [mark, frame.y - 6], [mark, frame.y - 2]),
     arrowhead([mark, frame.y + (height - post.diameter * scale) / 2 - 1.2], [0, 1], 4),
     line(pens.motion, [mark, frame.y - 2], [mark, frame.y + (height - post.diameter * scale) / 2 - 4]),

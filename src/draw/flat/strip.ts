@@ -1,7 +1,6 @@
 import type { Flap, FlatPattern, Vec2 } from '../../model/index.ts';
 
 import type { Box } from '../types.ts';
-import { boxWindow, clipMarks } from '../kit/clip.ts';
 import { runningDimension, runningReach } from '../kit/dimension.ts';
 import type { Mark } from '../kit/marks.ts';
 import { area, circle, line, outline } from '../kit/marks.ts';
@@ -11,6 +10,9 @@ import { pens, thick } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
 import { fittingScale, onPaper } from '../kit/fit.ts';
 import { tell, type Told } from '../kit/told.ts';
+import { boxWindow } from '../kit/clip.ts';
+import { clipMarks } from '../kit/clip-marks.ts';
+import { boxOf, cornersOf } from '../kit/geometry.ts';
 
 /** Clear paper beyond the tab's edge and the least width of the strip's frame, in mm. */
 const beyondEdge = 3;
@@ -85,7 +87,7 @@ export function stripMarks(strip: Strip, look: StripPens, more: readonly Mark[] 
   ];
   return [
     { mark: 'view', name: 'strip', scale: strip.scale, marks: clipMarks(drawn, boxWindow(frame)) },
-    outline(pens.ring, boxWindow(frame)),
+    outline(pens.ring, cornersOf(frame)),
   ];
 }
 
@@ -126,7 +128,7 @@ export function stripSource(pattern: FlatPattern, strip: Strip, whole: Fit, shar
   const points: readonly Vec2[] = [
     [middle - half, start], [middle + half, start], [middle + half, flap.edge + past], [middle - half, flap.edge + past],
   ].map(([along = 0, outwards = 0]) => onPaper(whole, onFlap(pattern, flap.side, along, outwards)));
-  return [outline(pens.ring, points), leader(boundsOf(points), frame)];
+  return [outline(pens.ring, points), leader(boxOf(points), frame)];
 }
 
 /** From the source to a strip beside it on the level of the tab's edge, or straight down to a strip below it. */
@@ -135,10 +137,4 @@ function leader(source: Box, frame: Box): Mark {
   if (bottom <= frame.y) return line(pens.ring, [source.x + source.width / 2, bottom], [frame.x + frame.width / 2, frame.y]);
   const level = Math.min(Math.max(source.y, frame.y), frame.y + frame.height);
   return line(pens.ring, [source.x + source.width, source.y], [frame.x, level]);
-}
-
-function boundsOf(points: readonly Vec2[]): Box {
-  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
-  const [x, y] = [Math.min(...xs), Math.min(...ys)];
-  return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
 }

@@ -17,6 +17,9 @@ export function unit(v: Vec2): Vec2 | null {
   return length > 1e-9 ? [v[0] / length, v[1] / length] : null;
 }
 
+/** The corners of a box, clockwise from the upper left. */
+export const cornersOf = ({ x, y, width, height }: Box): readonly Vec2[] => [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
+
 export function boxRound(centre: Vec2, width: number, height: number): Box {
   return { x: centre[0] - width / 2, y: centre[1] - height / 2, width, height };
 }

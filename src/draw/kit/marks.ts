@@ -1,5 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
+import { boxRound } from './geometry.ts';
 import type { Ink } from './inks.ts';
 import type { Weight } from './lettering.ts';
 import { textBox, textWidth } from './lettering.ts';
@@ -72,16 +73,12 @@ function labelBox(mark: Mark): readonly Box[] {
     case 'figure':
       return [textBox(toldText(mark.told), mark.centre, mark.cap, mark.weight, mark.turned)];
     case 'order':
-      return [boxRound(mark.centre, [2 * orderRadius(mark.told, mark.cap), 2 * orderRadius(mark.told, mark.cap)])];
+      return [boxRound(mark.centre, 2 * orderRadius(mark.told, mark.cap), 2 * orderRadius(mark.told, mark.cap))];
     case 'fraction':
-      return [boxRound(mark.centre, fractionSize(mark.numerator, mark.denominator, mark.cap))];
+      return [boxRound(mark.centre, ...fractionSize(mark.numerator, mark.denominator, mark.cap))];
     case 'view':
       return labelBoxes(mark.marks);
     default:
       return [];
   }
-}
-
-function boxRound(centre: Vec2, size: Vec2): Box {
-  return { x: centre[0] - size[0] / 2, y: centre[1] - size[1] / 2, width: size[0], height: size[1] };
 }

@@ -1,7 +1,8 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { View } from '../../scene/index.ts';
 import type { Body, DrawnPicture, LineDrawing, Stroke } from '../types.ts';
-import { clipToHalfPlane } from './clip.ts';
+import { halfPlaneWindow } from '../kit/clip.ts';
+import { clipDrawing } from './clip.ts';
 import { cornersOf } from './corners.ts';
 import { boundsOf, fitInto } from '../kit/fit.ts';
 import { unit } from '../kit/geometry.ts';
@@ -61,8 +62,8 @@ function withBreak(drawing: LineDrawing, along: Vec2, surplus: number, scale: nu
   const gap = breakGap / scale;
   const left = (start + end - surplus - gap) / 2;
   const right = (start + end + surplus + gap) / 2;
-  const near = clipToHalfPlane(drawing, { normal: along, offset: left });
-  const far = clipToHalfPlane(drawing, { normal: [-along[0], -along[1]], offset: -right });
+  const near = clipDrawing(drawing, halfPlaneWindow({ normal: along, offset: left }));
+  const far = clipDrawing(drawing, halfPlaneWindow({ normal: [-along[0], -along[1]], offset: -right }));
   const moved = (p: Vec2): Vec2 => [p[0] - along[0] * surplus, p[1] - along[1] * surplus];
   const kept = [...near.strokes, ...far.strokes.map((stroke) => ({ ...stroke, points: stroke.points.map(moved) }))];
   const sides = sidesAt(near.strokes, along, left);

@@ -2,7 +2,8 @@ import type { Vec2, Vec3 } from '../../model/index.ts';
 import type { Mark, Scene } from '../../scene/index.ts';
 import type { Body } from '../types.ts';
 import { drawArrow, pathArrow } from './arrows.ts';
-import { clipToDisc } from './clip.ts';
+import { discWindow } from '../kit/clip.ts';
+import { clipDrawing } from './clip.ts';
 import { cornersOf } from './corners.ts';
 import { fills } from './fills.ts';
 import { boundsOf, onPaper, type Fit } from '../kit/fit.ts';
@@ -22,7 +23,7 @@ export function spotsOf(scene: Scene, plane: Plane, lineDrawing: LineDrawer): Sp
     .map(({ at, radius }) => {
       const centre = project(plane, at);
       const near = scene.bodies.filter((body) => comesNear(body, plane, centre, radius));
-      return { centre, radius, drawing: clipToDisc(lineDrawing(near, scene.view, heldBack(near)), centre, radius) };
+      return { centre, radius, drawing: clipDrawing(lineDrawing(near, scene.view, heldBack(near)), discWindow(centre, radius)) };
     });
 }
 

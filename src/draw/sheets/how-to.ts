@@ -1,5 +1,4 @@
 import type { Vec2 } from '../../model/index.ts';
-import { clipMarks } from '../kit/clip.ts';
 import { area, arrowhead, figure, line, outline } from '../kit/marks.ts';
 import type { Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
@@ -7,6 +6,8 @@ import { registerMark, scissors } from './paper-marks.ts';
 import type { PlacedPictogram } from './sheet.ts';
 import type { Strip } from './strip.ts';
 import { tell } from '../kit/told.ts';
+import { boxWindow } from '../kit/clip.ts';
+import { clipMarks } from '../kit/clip-marks.ts';
 
 /** Small drawings without words, each with its pictograms. Places in mm of the sheet. */
 export interface HowTo {
@@ -85,7 +86,7 @@ function laid(x: number, y: number, slip: number): readonly Mark[] {
 
 /** What is left of a register mark on the sheet that was cut through it. */
 const halfCross = (x: number, y: number): readonly Mark[] =>
-  clipMarks(registerMark([x, y]).filter(({ mark }) => mark !== 'circle'), [[x - 9, y - 9], [x, y - 9], [x, y + 9], [x - 9, y + 9]]);
+  clipMarks(registerMark([x, y]).filter(({ mark }) => mark !== 'circle'), boxWindow({ x: x - 9, y: y - 9, width: 9, height: 18 }));
 
 const arrow = (x: number, y: number): readonly Mark[] => [line(pens.motion, [x - 1, y], [x + 3, y]), arrowhead([x + 6, y], [1, 0], 4)];
 

@@ -1,5 +1,4 @@
 import type { Model } from '../../model/index.ts';
-import { hatching } from '../kit/clip.ts';
 import { area, line } from '../kit/marks.ts';
 import type { Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
@@ -8,6 +7,7 @@ import { madeAlike, postKinds } from '../post-kinds.ts';
 import { acrossStrip, onStrip, stripHole } from './strip-marks.ts';
 import { holeAcross, holeLane, stripWidth, type Strip } from './strip.ts';
 import { tell } from '../kit/told.ts';
+import { hatching } from '../kit/hatching.ts';
 
 /** Paper beyond the foot, for the floor's sign, mm. */
 const floor = 5;

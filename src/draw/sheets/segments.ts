@@ -1,6 +1,5 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import { boxWindow, clipMarks } from '../kit/clip.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
 import { figure, line, outline } from '../kit/marks.ts';
@@ -11,6 +10,9 @@ import { stripWidth, type Strip } from './strip.ts';
 import { rowLetter } from './tiles.ts';
 import { pens } from '../kit/pens.ts';
 import { tell } from '../kit/told.ts';
+import { boxWindow } from '../kit/clip.ts';
+import { clipMarks } from '../kit/clip-marks.ts';
+import { cornersOf } from '../kit/geometry.ts';
 
 /** White between strips side by side, mm. */
 const gap = 6;
@@ -92,7 +94,7 @@ export function segmentMarks(segment: Segment, box: Box): readonly Mark[] {
   const join = box.y + box.height - overlap / 2;
   return [
     ...clipMarks(strip.draw(view), boxWindow(box)),
-    outline(pens.strip, boxWindow(box)),
+    outline(pens.strip, cornersOf(box)),
     ...(joined.after ? [line(pens.trim, [box.x - 2, join], [box.x + box.width, join]), ...scissors([box.x - 3, join], 'right')] : []),
     ...segmentRegister(segment, box).flatMap(registerMark),
     ...ownFigures(segment).map(({ at, across, told }) => figure(told, [box.x + across, view.origin[1] + at], capHeights.pattern)),

@@ -1,10 +1,11 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import { boxWindow, clipMarks } from '../kit/clip.ts';
 import type { Mark } from '../kit/marks.ts';
 import type { Fit } from '../kit/fit.ts';
 import { overlap } from './room.ts';
 import type { Template } from './templates.ts';
+import { boxWindow } from '../kit/clip.ts';
+import { clipMarks } from '../kit/clip-marks.ts';
 
 /** One sheet of a drawing that is larger than a sheet. Rows count from the top, columns from the left. */
 export interface Tile {

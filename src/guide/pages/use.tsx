@@ -62,7 +62,7 @@ function supported({ words, model }: Telling, kilograms: number): string {
 /** The thickest mattress that leaves a bed's guard high enough. */
 function Mattress({ maker }: { readonly maker: Maker }): ReactNode {
   const { base } = maker;
-  const thickness = base.model.parameters['mattress']?.value;
-  if (thickness === undefined) return null;
+  const thickness = base.report.advice.mattress;
+  if (thickness === null) return null;
   return <Told maker={maker} glyph={{ width: 48, svg: withNumeral(base, 'mattress', thickness, 'mm', true) }} label={({ words }) => words.t('booklet.mattress', { thickness: words.measure(thickness, 'mm') })} />;
 }

@@ -60,14 +60,14 @@ function wrapPath(givens: WrapGivens): WrapPath {
 const sectionOf = ({ outside, inside }: TubeSize): TubeSection => ({
   area: wallArea(outside, inside),
   secondMoment: secondMoment(outside, inside),
-  modulus: sectionModulus(outside, inside),
+  sectionModulus: sectionModulus(outside, inside),
   drilledModulus: (hole) => drilledSectionModulus(outside, inside, hole),
   bearingWidth: (pin) => pin,
 });
 
 /** A tube between two circles; the panel goes round it in facets that touch a circle a clearance outside. */
 export const round: TubeProfile = {
-  solid: (kernel, { outside, inside }, from, to) => rod(kernel, outside, from, to).subtract(rod(kernel, inside, from - 1, to + 1)),
+  bar: rod,
   section: sectionOf,
   creases: creaseCount,
   wrapPath,

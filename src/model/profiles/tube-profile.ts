@@ -13,7 +13,7 @@ export interface TubeSection {
   /** mm⁴ */
   readonly secondMoment: number;
   /** mm³ */
-  readonly modulus: number;
+  readonly sectionModulus: number;
   /** Modulus with a hole of so many mm right through both walls where it bends most, mm³. */
   readonly drilledModulus: (hole: number) => number;
   /** Width on which a pin of so many mm bears in one wall, mm. */
@@ -46,10 +46,10 @@ export interface WrapPath {
 
 /** All that follows from the outline of a tube. */
 export interface TubeProfile {
-  /** The tube alone along z, from `from` to `to`, mm. */
-  readonly solid: (kernel: ManifoldToplevel, size: TubeSize, from: number, to: number) => Manifold;
+  /** A solid bar of the outline along z, `width` mm across, from `from` to `to`; a hole's bar lets a shaft of that width through. */
+  readonly bar: (kernel: ManifoldToplevel, width: number, from: number, to: number, kind?: 'shaft' | 'hole') => Manifold;
   readonly section: (size: TubeSize) => TubeSection;
-  /** The fewest creases that keep each one no sharper than the panel allows. */
+  /** The fewest creases with which a flap goes round it, each no sharper than the panel allows. */
   readonly creases: (turnBack: number, tightest: number) => number;
   readonly wrapPath: (givens: WrapGivens) => WrapPath;
   /** Widest gap between tube and panel, mm, where the panel runs `clearance` from the tube. */

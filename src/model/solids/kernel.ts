@@ -3,10 +3,13 @@ import type { Box as ThreeBox, Manifold, ManifoldToplevel } from 'manifold-3d';
 import { chained, placed, standstill, undone } from '../pose.ts';
 import type { FlatPattern, Mesh, Pose, Shape, Vec3 } from '../types.ts';
 import { buildCable } from './cable.ts';
+import { buildFitting } from './fitting.ts';
+import { buildFolded } from './folded.ts';
 import { buildJoint } from './joint.ts';
 import { buildPanel } from './panel.ts';
 import { buildPin, buildWingNut } from './pin.ts';
 import { buildPlate } from './plate.ts';
+import { buildPortedJoint } from './ported-joint.ts';
 import { buildTube } from './tube.ts';
 
 type Transform = Parameters<Manifold['transform']>[0];
@@ -120,6 +123,9 @@ function build(kernel: ManifoldToplevel, shape: Shape): Manifold {
     case 'wing-nut': return buildWingNut(kernel, shape);
     case 'cable': return buildCable(kernel, shape);
     case 'plate': return buildPlate(kernel, shape);
+    case 'ported-joint': return buildPortedJoint(kernel, shape);
+    case 'fitting': return buildFitting(kernel, shape);
+    case 'folded': return buildFolded(kernel, shape);
     case 'strip': return kernel.Manifold.cube([shape.length, shape.width, shape.height], true).translate(0, 0, shape.height / 2);
   }
 }

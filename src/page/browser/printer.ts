@@ -1,3 +1,4 @@
+import { declaredFor } from '../../read/index.ts';
 import { bookletPages, glyphsFrom, languagesIn, loadWords, pictureSizes, readAbout, type PlacePicture } from '../../booklet/index.ts';
 import { checkModel } from '../../check/index.ts';
 import { planTubes } from '../../cut/index.ts';
@@ -38,7 +39,7 @@ async function drawnPages({ subject, locales }: DrawOrder): Promise<{ readonly p
   const { run, size } = subject;
   const item = itemOf(subject);
   const model = buildModel(item, size);
-  const report = checkModel(model);
+  const report = checkModel(model, declaredFor(item, size));
   const plan = planItem(model, item.order, await loadSolids());
   const cuts = planTubes(model);
   await breath();

@@ -1,6 +1,7 @@
 import { checkModel } from '../../check/index.ts';
 import { planTubes } from '../../cut/index.ts';
 import { cutBars, patternPicture, plateSheet, type DrawnPicture } from '../../draw/index.ts';
+import { declaredFor } from '../../read/index.ts';
 import { buildModel, loadSolids, type Model, type Solids, type Vec3 } from '../../model/index.ts';
 import { letteredScene, type Mark } from '../../scene/index.ts';
 import type { Drawing, Shaped, ShaperAnswer, Subject } from './workers/messages.ts';
@@ -31,15 +32,17 @@ function start(): void {
   };
 
   const ask = newestOnly<Subject>(async (subject, isStale) => {
-    let model: Model | null = null;
+    let built: Parameters<typeof checkModel> | null = null;
     tell(await orFaulty(subject.run, async () => {
-      model = buildModel(itemOf(subject), subject.size);
+      const item = itemOf(subject);
+      const model = buildModel(item, subject.size);
+      built = [model, declaredFor(item, subject.size)];
       return shaped(subject.run, model, await freshKernel(), pack);
     }));
     await breath(REST);
-    const built = model as Model | null;
-    if (built === null || isStale()) return;
-    tell(await orFaulty(subject.run, () => ({ packed: null, told: { answer: 'checked' as const, run: subject.run, ...checkModel(built) } })));
+    const given = built as Parameters<typeof checkModel> | null;
+    if (given === null || isStale()) return;
+    tell(await orFaulty(subject.run, () => ({ packed: null, told: { answer: 'checked' as const, run: subject.run, ...checkModel(...given) } })));
   });
   addEventListener('message', ({ data }: MessageEvent<Subject>) => { ask(data); });
 }

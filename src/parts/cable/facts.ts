@@ -3,8 +3,8 @@ import { part } from '../part.ts';
 const KG_PER_MM = 2e-5;
 
 /** A cable with a loop at either end. */
-export const facts = part('cable', {
-  mass: (_, { length }) => length * KG_PER_MM,
+export const facts = part(['cable'], {
+  mass: ({ length }) => length * KG_PER_MM,
   size: ({ length }) => [Math.round(length)],
   stock: { oneOf: 'cables' },
   scale: { page: 0.1, small: 0.1, head: 0.12 },

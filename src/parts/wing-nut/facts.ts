@@ -4,7 +4,7 @@ import { part } from '../part.ts';
 const MASS = 0.008;
 
 /** The nut of a joint's pin. */
-export const facts = part('wing-nut', {
+export const facts = part(['wing-nut'], {
   mass: () => MASS,
   stock: { counted: 'wingNuts' },
   scale: { page: 0.5, small: 0.5, head: 0.4 },

@@ -1,10 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { checkModel } from '../../../src/check/index.ts';
+import { declaredFor } from '../../../src/read/index.ts';
 import { planTubes } from '../../../src/cut/index.ts';
 import { cachedDrawer, picturesFor, type LineDrawing } from '../../../src/draw/index.ts';
 import type { LineDrawer } from '../../../src/draw/picture/index.ts';
 import { planeOf, project } from '../../../src/draw/picture/plane.ts';
-import { placed, type Solids } from '../../../src/model/index.ts';
+import { placed } from '../../../src/model/index.ts';
 import { planItem } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { overviewPage, wallPages } from '../../../src/booklet/posters/index.ts';
@@ -12,7 +13,8 @@ import { PAPERS } from '../../../src/booklet/papers/index.ts';
 import { PUBLICATIONS } from '../../../src/booklet/publications/facts.ts';
 import { languagesIn, loadWords } from '../../../src/booklet/words/index.ts';
 import { overviewPosters, picturePages, wallPosters, wordPages } from '../../support/chosen.ts';
-import { everySize, modelOf, rememberingSolids } from '../../support/items.ts';
+import { everySize, modelOf } from '../../support/items.ts';
+import { sharedSolids } from '../../support/kernel.ts';
 import { localesOnDisk, rackInput } from './rack-booklet.ts';
 
 const drawPart = cachedDrawer();
@@ -34,19 +36,15 @@ const outlineOnly: LineDrawer = (bodies, view, apart): LineDrawing => {
 const locales = localesOnDisk();
 const words = new Map(languagesIn(locales).map((lang) => [lang, loadWords(locales, lang)]));
 
-/** One kernel an item, so that decks of one size are proven once. */
-const kernels = new Map<string, Solids>();
-
 describe.each(everySize)('every booklet of the $name has room for all it says', ({ name: sizeName, item, size }) => {
   const tried = <Row extends { readonly size: string; readonly paper: string }>(rows: readonly Row[], paper: string): readonly Row[] => rows.filter((row) => row.size === sizeName && row.paper === paper);
   let of: (format: 'page' | 'small' | 'thumb', lang: string) => BookletInput;
   beforeAll(async () => {
-    const solids = kernels.get(item.name) ?? await rememberingSolids();
-    kernels.set(item.name, solids);
+    const solids = await sharedSolids();
     const model = modelOf(item, size);
     const plan = planItem(model, item.order, solids);
     const sets = picturesFor({ model, plan, cuts: planTubes(model), solids }, ['page', 'small', 'thumb'], undefined, outlineOnly);
-    const common = { ...rackInput(), model, plan, report: checkModel(model), variants: item.sizes.map(({ name }) => modelOf(item, name)) };
+    const common = { ...rackInput(), model, plan, report: checkModel(model, declaredFor(item, model.size)), variants: item.sizes.map(({ name }) => modelOf(item, name)) };
     of = (format, lang) => {
       const [first = common.words, ...alongside] = lang.split('+').flatMap((each) => words.get(each) ?? []);
       return { ...common, pictures: sets[format], words: first, alongside };

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { openPrinter, picturePlace, type PageFault, type Printer } from '../../../src/booklet/print/index.ts';
 import { languagesIn } from '../../../src/booklet/words/index.ts';
-import { loadSolids } from '../../../src/model/index.ts';
+import { sharedSolids } from '../../support/kernel.ts';
 import { measuredAlone, measuredTogether } from '../../support/chosen.ts';
 import { madeFurniture } from './furniture-booklet.ts';
 import { localesOnDisk, rackInput } from './rack-booklet.ts';
@@ -16,9 +16,9 @@ const files = localesOnDisk();
 beforeAll(async () => {
   const { model, plan, report, variants, pictures } = rackInput();
   rack = { model, plan, report, variants, pictures };
-  bed = madeFurniture('bed', await loadSolids());
+  bed = madeFurniture('bed', await sharedSolids());
   printer = await openPrinter();
-}, 300_000);
+});
 afterAll(() => printer.close());
 
 async function faultsOf(lang: string, made: Partial<BookletInput>, paper: 'a4' | 'letter'): Promise<readonly PageFault[]> {

@@ -2,6 +2,7 @@ import type { Browser, Page } from 'puppeteer';
 import { PDFDocument } from 'pdf-lib';
 import { expect } from 'vitest';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
+import { SLOWEST } from '../../support/waiting.ts';
 import { footOver } from '../../../src/booklet/pages/foot.tsx';
 import { sheets } from '../../../src/booklet/pages/sheet.ts';
 import { PAPERS } from '../../../src/booklet/papers/index.ts';
@@ -32,6 +33,7 @@ interface Seen {
 export async function openBooklet(browser: Browser, input: BookletInput): Promise<{ tab: Page; pageCount: number }> {
   const { html, css, dir, title, pageCount } = bookletPages(input);
   const tab = await browser.newPage();
+  tab.setDefaultTimeout(SLOWEST);
   await tab.setContent(`<!doctype html><html lang="${input.words.lang}" dir="${dir}"><head><title>${title}</title><style>${fontsOf(input)} @page { size: ${PAPERS[input.paper].css}; } ${css}</style></head><body>${html}</body></html>`);
   await tab.evaluate(async () => { await document.fonts.ready; });
   return { tab, pageCount };
@@ -104,7 +106,7 @@ export async function expectSound(browser: Browser, input: BookletInput): Promis
   for (const strip of seen.strips) expect(strip).toMatch(/^(times )?action tools people( cautions)?( check)?$/);
   for (const at of seen.numeralsAt) expect(input.words.about.direction === 'rtl' ? 1 - at : at).toBeLessThan(0.17);
 
-  const pdf = await PDFDocument.load(await tab.pdf({ preferCSSPageSize: true, printBackground: true }));
+  const pdf = await PDFDocument.load(await tab.pdf({ preferCSSPageSize: true, printBackground: true, timeout: SLOWEST }));
   expect(pdf.getPageCount()).toBe(pageCount);
   await tab.close();
 }

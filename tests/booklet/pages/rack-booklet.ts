@@ -4,19 +4,24 @@ import * as drawn from '../../../src/draw/pictograms/index.ts';
 import { findPicture, PART_SCALE, pictureId, type PictureOf } from '../../../src/draw/index.ts';
 import { buildModel, type PartKind } from '../../../src/model/index.ts';
 import type { Plan } from '../../../src/plan/index.ts';
-import { filesOnDisk, readItem } from '../../../src/read/index.ts';
+import { declaredFor, filesOnDisk, readItem } from '../../../src/read/index.ts';
 import { glyphsFrom, type BookletInput, type Edition, type Paper, type PlacePicture, type SizedPicture } from '../../../src/booklet/pages/index.ts';
 import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
+import { once } from '../../support/once.ts';
 
 const root = new URL('../../../', import.meta.url).pathname;
 
 /** The project's own locale files. */
 export function localesOnDisk(): LocaleFiles {
-  const folder = `${root}locales/`;
+  return localesIn('locales/');
+}
+
+const localesIn = once((name: string): LocaleFiles => {
+  const folder = root + name;
   return Object.fromEntries(readdirSync(folder, { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
     .flatMap(({ name }) => readdirSync(folder + name).map((file) => [`${name}/${file}`, readFileSync(`${folder}${name}/${file}`, 'utf8')])));
-}
+});
 
 /** Steps of the standard rack as the room `plan` gave them; shape and standing of the parts left out, the pages need none. */
 const stored = JSON.parse(readFileSync(new URL('rack-standard-plan.json', import.meta.url), 'utf8')) as Plan;
@@ -65,17 +70,25 @@ export interface Wanted {
   readonly onAsk?: (key: string) => void;
 }
 
+const rackSizes = once((name: 'rack') => {
+  const item = readItem(filesOnDisk(root), `steps/${name}/item.yaml`);
+  return { item, variants: item.sizes.map((size) => buildModel(item, size.name)) };
+});
+const rackReport = once((size: string) => {
+  const { item } = rackSizes('rack');
+  return checkModel(buildModel(item, size), declaredFor(item, size));
+});
+
 /** What the pages need for the rack. */
 export function rackInput({ lang = 'en', edition = 'words', paper = 'a4', size = 'standard', files = localesOnDisk(), onAsk }: Wanted = {}): BookletInput {
-  const item = readItem(filesOnDisk(root), 'steps/rack/item.yaml');
-  const variants = item.sizes.map(({ name }) => buildModel(item, name));
+  const { item, variants } = rackSizes('rack');
   const model = variants.find((variant) => variant.size === size);
   if (!model) throw new Error(`no size ${size}`);
   const [words = loadWords(files, 'en', onAsk), ...alongside] = lang.split('+').map((each) => loadWords(files, each, onAsk));
   return {
     model,
     plan: rackPlan,
-    report: checkModel(model),
+    report: rackReport(size),
     variants,
     pictures: standInPictures(rackPlan),
     partScale: PART_SCALE,

@@ -9,6 +9,7 @@ import type { BookletInput, BookletPages, SizedPicture } from '../../../src/book
 import { FORMATS, THUMB } from '../../../src/draw/formats.ts';
 import { pictureId } from '../../../src/draw/index.ts';
 import { seenPosters } from '../../support/chosen.ts';
+import { SLOWEST } from '../../support/waiting.ts';
 import { allFurniture } from '../pages/furniture-booklet.ts';
 import { rackInput, standInPictures, withPictures, type Wanted } from '../pages/rack-booklet.ts';
 import { readPdf } from '../print/readPdf.ts';
@@ -52,6 +53,7 @@ interface Seen {
 
 async function look({ html, css, dir }: BookletPages, lang: string): Promise<Seen> {
   const tab = await browser.newPage();
+  tab.setDefaultTimeout(SLOWEST);
   await tab.setContent(`<!doctype html><html lang="${lang}" dir="${dir}"><head><title>x</title><style>${fontCss(['en', 'ar'])} ${css}</style></head><body>${html}</body></html>`);
   const seen = await tab.evaluate(async () => {
     await document.fonts.ready;

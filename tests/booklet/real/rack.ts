@@ -6,10 +6,11 @@ import { tonguesAsked } from '../../../src/cli/tongues.ts';
 import type { Variant } from '../../../src/cli/record.ts';
 import { planTubes } from '../../../src/cut/index.ts';
 import { itemPictures } from '../../../src/draw/index.ts';
-import { buildModel, loadSolids } from '../../../src/model/index.ts';
+import { buildModel } from '../../../src/model/index.ts';
 import { planItem } from '../../../src/plan/index.ts';
-import { filesOnDisk, readItem } from '../../../src/read/index.ts';
+import { declaredFor, filesOnDisk, readItem } from '../../../src/read/index.ts';
 import { localesOnDisk } from '../pages/rack-booklet.ts';
+import { sharedSolids } from '../../support/kernel.ts';
 
 const root = new URL('../../../', import.meta.url).pathname;
 
@@ -23,10 +24,10 @@ export interface RealRack {
 export async function realRack(): Promise<RealRack> {
   const item = readItem(filesOnDisk(root), 'steps/rack/item.yaml');
   const model = buildModel(item, 'standard');
-  const solids = await loadSolids();
+  const solids = await sharedSolids();
   const plan = planItem(model, item.order, solids);
   const cuts = planTubes(model);
-  const variant = { item, model, plan, report: checkModel(model), cuts, pictures: itemPictures(model, plan, cuts, solids) };
+  const variant = { item, model, plan, report: checkModel(model, declaredFor(item, model.size)), cuts, pictures: itemPictures(model, plan, cuts, solids) };
   const variants = item.sizes.map(({ name }) => buildModel(item, name));
   const locales = localesOnDisk();
   const words = languagesIn(locales).map((lang) => loadWords(locales, lang));

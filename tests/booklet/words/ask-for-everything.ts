@@ -1,11 +1,11 @@
-import { checkModel, type Report } from '../../../src/check/index.ts';
+import type { Report } from '../../../src/check/index.ts';
 import { pairPictures } from '../../../src/draw/pictograms/index.ts';
 import type { Caution, Plan, Standing, Step, StepDetail } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { loadWords, textsMark, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import type { Joining, Model } from '../../../src/model/index.ts';
 import { askForCutting } from '../cut-pages/orders.ts';
-import { furniture, modelsOf, type Furniture } from '../pages/furniture-booklet.ts';
+import { furniture, modelsOf, reportsOf, type Furniture } from '../pages/furniture-booklet.ts';
 import { packDocumentPages, readNotes } from '../../../src/booklet/workshop/index.ts';
 import { packInput, rackKeys, type WantedPack } from '../workshop/pack-input.ts';
 import { localesOnDisk, rackInput, rackPlan, standInPictures } from '../pages/rack-booklet.ts';
@@ -47,9 +47,8 @@ function askForPacks(lang: string, onAsk: (key: string) => void, files: LocaleFi
 function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): readonly Partial<BookletInput>[] {
   const pins = plan.steps.flatMap((step) => step.drillsFor);
   const lengths = ['width', 'depth', 'height', 'lowest-deck', 'deck-spacing', 'deck-top', 'back-height'];
-  const safe: Report['advice'] = { ...report.advice, safeLoadPerDeck: 900, fixToWall: false };
+  const safe: Report['advice'] = { ...report.advice, safeLoadPerDeck: 900, fixToWall: false, mattress: 80 };
   const change: Partial<Model> = {
-    parameters: { ...model.parameters, mattress: { value: 80, dimension: 'length' } },
     plates: [{ width: 300, height: 160, holes: [{ at: [40, 32], diameter: 6 }], partIds: ['plate'] }],
     parts: [...model.parts, ...model.parts.slice(0, 1).map((part) => ({ ...part, id: 'plate', kind: 'flat-panel' as const }))],
     joinings: [...model.joinings, ...pins.map((pin): Joining => ({ by: 'plate-pin', pin, nut: 'nut', plate: 'plate', tube: 'tube' }))],
@@ -57,10 +56,10 @@ function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): rea
   };
   const others = (Object.keys(furniture) as Furniture[]).flatMap((name): Partial<BookletInput>[] => {
     const sizes = modelsOf(name);
-    const [first] = sizes;
-    if (!first) return [];
+    const [first, found] = [sizes[0], reportsOf(name)[0]];
+    if (!first || !found) return [];
     const { item, size, use } = first;
-    return [{ model: { ...model, ...change, item, size, use }, variants: sizes, report: { findings: checkModel(first).findings, advice: safe } }];
+    return [{ model: { ...model, ...change, item, size, use }, variants: sizes, report: { findings: found.findings, notApplied: [], advice: safe } }];
   });
   // A rack of one deck, and one of several, with every named length.
   const racks = [1, 3].map((decks): Partial<BookletInput> =>
@@ -80,8 +79,9 @@ export function reviewed(files: LocaleFiles, lang: string): LocaleFiles {
   return told(draft, lang, { reviewed: { by: 'A. Reader', on: '2026-03-14', of: textsMark(draft, lang) } });
 }
 
-function failed({ findings, advice }: Report): Report {
+function failed({ findings, notApplied, advice }: Report): Report {
   return {
+    notApplied,
     findings: findings.map((finding, index) => ({ ...finding, verdict: (['fail', 'caution', 'pass'] as const)[index % 3] ?? 'pass' })),
     advice: { ...advice, safeLoadPerDeck: null, fixToWall: false },
   };

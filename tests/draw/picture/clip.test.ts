@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Vec2 } from '../../../src/model/index.ts';
 import type { LineDrawing, Stroke } from '../../../src/draw/index.ts';
-import { clipToDisc, clipToHalfPlane } from '../../../src/draw/picture/clip.ts';
+import { clipDrawing } from '../../../src/draw/picture/clip.ts';
+import { discWindow, halfPlaneWindow } from '../../../src/draw/kit/clip.ts';
 
 const square: readonly Vec2[] = [[-10, -10], [10, -10], [10, 10], [-10, 10]];
 
@@ -18,7 +19,7 @@ describe('clipping', () => {
       fc.property(fc.double({ min: -4.9, max: 4.9, noNaN: true }), fc.double({ min: 0, max: Math.PI, noNaN: true }), (d, angle) => {
         const [c, s] = [Math.cos(angle), Math.sin(angle)];
         const line: Vec2[] = [-20, -3, 1, 20].map((t) => [t * c - d * s, t * s + d * c]);
-        const { strokes } = clipToDisc(drawing(line, false), [0, 0], 5);
+        const { strokes } = clipDrawing(drawing(line, false), discWindow([0, 0], 5));
         expect(lengthOf(strokes)).toBeCloseTo(2 * Math.sqrt(25 - d * d), 6);
       }),
       { seed: 11 },
@@ -26,21 +27,21 @@ describe('clipping', () => {
   });
 
   it('leaves the disc of a region round it: a 96-sided figure, 0.04 % larger than the circle', () => {
-    const [region] = clipToDisc(drawing(square, true), [0, 0], 5).regions;
+    const [region] = clipDrawing(drawing(square, true), discWindow([0, 0], 5)).regions;
     const area = 96 * 25 * Math.tan(Math.PI / 96);
     expect(areaOf(region?.rings[0] ?? [])).toBeCloseTo(area, 9);
     expect(area / (Math.PI * 25)).toBeLessThan(1.0005);
   });
 
   it('leaves nothing outside and all inside', () => {
-    expect(clipToDisc(drawing(square, true), [100, 0], 5)).toMatchObject({ strokes: [], regions: [] });
-    const whole = clipToDisc(drawing(square, true), [0, 0], 50);
+    expect(clipDrawing(drawing(square, true), discWindow([100, 0], 5))).toMatchObject({ strokes: [], regions: [] });
+    const whole = clipDrawing(drawing(square, true), discWindow([0, 0], 50));
     expect(whole.strokes).toEqual(drawing(square, true).strokes);
     expect(whole.regions).toEqual(drawing(square, true).regions);
   });
 
   it('cuts a closed line and its region at a half plane', () => {
-    const half = clipToHalfPlane(drawing(square, true), { normal: [1, 0], offset: 4 });
+    const half = clipDrawing(drawing(square, true), halfPlaneWindow({ normal: [1, 0], offset: 4 }));
     expect(lengthOf(half.strokes)).toBeCloseTo(14 + 20 + 14, 9);
     expect(areaOf(half.regions[0]?.rings[0] ?? [])).toBeCloseTo(14 * 20, 9);
   });

@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../../model/index.ts';
-import { hatching } from '../../kit/clip.ts';
 import { area, line, outline, type Mark } from '../../kit/marks.ts';
 import { earlier, pens } from '../../kit/pens.ts';
+import { hatching } from '../../kit/hatching.ts';
 
 /** Pitch of the hatching of off-cuts and, closer and crossed, of what is not to be used, mm of paper. */
 const offCutPitch = 3;

@@ -1,6 +1,5 @@
 import type { FlatPattern, Vec2 } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
-import { boxWindow, clipMarks, hatching } from '../../kit/clip.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
 import { area, arrowhead, circle, line, outline } from '../../kit/marks.ts';
@@ -12,6 +11,10 @@ import { allOnPaper, fitToScale, onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, gap, mainBox, noRoom } from './layout.ts';
 import { tell } from '../../kit/told.ts';
+import { boxWindow } from '../../kit/clip.ts';
+import { clipMarks } from '../../kit/clip-marks.ts';
+import { hatching } from '../../kit/hatching.ts';
+import { cornersOf } from '../../kit/geometry.ts';
 
 const column = 62;
 /** How far the waste is moved away from its place, mm of paper. */
@@ -36,7 +39,7 @@ export function notchesCutStage(pattern: FlatPattern, paper: Paper): readonly Ma
     ]),
     ...source(whole.view, corner, frame),
     { mark: 'view', name: 'corner', scale: corner.scale, marks: clipMarks(cornerMarks(pattern, corner), boxWindow(frame)) },
-    outline(pens.ring, boxWindow(frame)),
+    outline(pens.ring, cornersOf(frame)),
     ...paths(pattern, corner),
     countMark(corners.length, frame.x + frame.width / 2, frame.y + frame.height + 3 + capHeights.count / 2),
   ];
@@ -135,7 +138,7 @@ function order(number: number, centre: Vec2): Mark {
 /** The frame's place on the whole view and a leader to it. */
 function source(whole: Fit, corner: Fit, frame: Box): readonly Mark[] {
   const model = (x: number, y: number): Vec2 => [(x - corner.origin[0]) / corner.scale, -(y - corner.origin[1]) / corner.scale];
-  const points = boxWindow(frame).map(([x, y]) => onPaper(whole, model(x, y)));
+  const points = cornersOf(frame).map(([x, y]) => onPaper(whole, model(x, y)));
   const right = Math.max(...points.map(([x]) => x)) + apart;
   const top = Math.min(...points.map(([, y]) => y)) - apart;
   const left = Math.min(...points.map(([x]) => x));

@@ -1,0 +1,153 @@
+import type { Kit, PanelKind } from '../../read/index.ts';
+import type { Bend, Lug, Pattern, PatternFlap, PatternHole, Side, Strip } from '../types.ts';
+import { creaseSpacing } from '../profiles/round.ts';
+import { halfCutPlace, widestGap, wrapAround, type Wrap } from '../wrap.ts';
+import { boxOf, outlineOf, type SideProfile } from './outline.ts';
+import { atSide, runsAlongX } from './sides.ts';
+import { foldedPinLine } from './wrapped.ts';
+import { pinPlaces, snipOf, wrapBends, wrapOrder } from './wrap-flap.ts';
+
+/** A wall of a tray, under the bars of one side. Lengths mm. */
+export interface TraySide {
+  readonly side: Side;
+  /** From the middle to the bars' axis. */
+  readonly out: number;
+  /** The rim round each bar it is folded over: along the side between the notches at the joints. */
+  readonly rims: readonly { readonly flap: string; readonly from: number; readonly to: number; readonly reach: number }[];
+  readonly tube: number;
+  readonly wall: string;
+}
+
+/** Radius of the inner face where a wall turns up, mm. Common practice, no source. */
+const TURN_UP = 2;
+/** Between the tray's walls and the sockets of the joints, and at the ends of the walls, mm. */
+const HAIR = 0.05;
+const END_GAP = 0.5;
+/** A lug's length past its bends, its feet over the floor, and its pins from its free edge and from its ends, mm. */
+const LUG = { length: 40, foot: 8, pinEdge: 20, pinEnd: 15 } as const;
+/** How far before the first bend the solid of a wall begins, and where its middle part ends, mm. */
+const WALL_START = 14;
+const BASE_END = 1;
+
+/** Where a wall stands: its inner face, and how its bends lie from the root line. */
+interface WallPlace {
+  /** From the middle to the wall's inner face. */
+  readonly inner: number;
+  /** The root line, where the flat part of the floor ends. */
+  readonly root: number;
+}
+
+/** The two creases that turn a wall up, or a lug round the corner: from the tangent point on. */
+interface TurnUp {
+  readonly bends: readonly Bend[];
+  /** From the tangent point on the floor to that on the wall, on the flat panel. */
+  readonly length: number;
+}
+
+function turnUpOf(panel: PanelKind): TurnUp {
+  const count = Math.ceil(Math.PI / 2 / panel.tightestCrease - 1e-9);
+  const turn = Math.PI / 2 / count;
+  const spacing = creaseSpacing(TURN_UP, panel.thickness, panel.neutralLayer, turn);
+  return { length: count * spacing, bends: Array.from({ length: count }, (_, place): Bend => ({ at: spacing * (place + 0.5), turn, is: 'crease' })) };
+}
+
+/** The least depth, from the bars' axis to the floor, at which rims can be folded and pinned. */
+export function leastDepth(kit: Kit, panel: PanelKind, tube: number): number {
+  const wrap = wrapAround(panel, kit.practice, tube);
+  return wrap.path.hingeInside + wrap.tab + panel.thickness;
+}
+
+/** Walls of the sides front and back carry lugs, which are pinned to the inner faces of the two others. */
+const hasLugs = (side: Side): boolean => runsAlongX(side);
+
+/**
+ * The pattern of a tray that hangs `depth` under the axis of its bars: four walls turned up, rims folded outwards over the bars
+ * and pinned to the walls' outer faces, lugs round the corners. `socket` is the outside diameter of the sockets at the corners.
+ */
+export function trayPattern(kit: Kit, panel: PanelKind, sides: readonly TraySide[], depth: number, socket: number): Pattern {
+  const turnUp = turnUpOf(panel);
+  const place = (side: TraySide): WallPlace => {
+    const inner = side.out - side.tube / 2 - kit.practice.wrapClearance - panel.thickness;
+    return { inner, root: inner - TURN_UP };
+  };
+  const innerOf = (alongX: boolean): number => Math.min(...sides.filter(({ side }) => runsAlongX(side) !== alongX).map((side) => place(side).inner));
+  const walls = sides.map((side) => wallOf(kit, panel, side, place(side), innerOf(runsAlongX(side.side)), depth, socket, turnUp));
+  const profiles = walls.map((flap): SideProfile => stretchOf(flap, { flap }));
+  const bases = walls.map((flap): SideProfile => stretchOf(flap, { out: flap.root - BASE_END }));
+  const outline = outlineOf(profiles, 0);
+  return {
+    form: 'tray', panel: panel.name, thickness: panel.thickness, skin: panel.skin, neutralLayer: panel.neutralLayer,
+    ...boxOf(outline), outline, base: outlineOf(bases, 0), flaps: walls,
+    holes: walls.flatMap((wall) => [...rimHoles(kit, panel, sides, wall, depth, turnUp), ...lugHoles(kit, wall, walls, turnUp)]),
+  };
+}
+
+function stretchOf(flap: PatternFlap, edge: SideProfile['stretches'][number]['edge']): SideProfile {
+  const [first] = flap.strips;
+  return { side: flap.side, notches: [], stretches: [{ from: first?.start ?? 0, to: first?.end ?? 0, edge }] };
+}
+
+/** Height over the floor's inner face, as a distance from the root line. */
+const atHeight = (turnUp: TurnUp, height: number): number => turnUp.length + height - TURN_UP;
+
+function wallOf(kit: Kit, panel: PanelKind, side: TraySide, { root }: WallPlace, otherInner: number, depth: number, socket: number, turnUp: TurnUp): PatternFlap {
+  const wrap = wrapAround(panel, kit.practice, side.tube);
+  const [rim] = side.rims;
+  const cornerTop = atHeight(turnUp, depth - socket / 2 - kit.practice.notchGap);
+  const tangent = atHeight(turnUp, depth);
+  const half = hasLugs(side.side) ? otherInner - HAIR - panel.thickness - TURN_UP + (turnUp.bends[0]?.at ?? 0) : otherInner - END_GAP;
+  const wall: Strip = { from: 0, to: cornerTop, start: -half, end: half };
+  const bends = [...turnUp.bends, ...(rim === undefined ? [] : wrapBends(wrap, tangent, -1))];
+  const edge = rim === undefined ? cornerTop : tangent + halfCutPlace(wrap) + wrap.tab;
+  return {
+    name: side.wall, side: side.side, root, bends, edge,
+    wall: turnUp.bends.length,
+    order: [...turnUp.bends.keys(), ...(rim === undefined ? [] : wrapOrder(turnUp.bends.length, wrap.creases))],
+    strips: rim === undefined ? [wall] : [wall, { from: cornerTop, to: edge, start: rim.from, end: rim.to }],
+    corner: rim === undefined ? 0 : snipOf(wrap, kit.practice, rim.reach),
+    pins: rim === undefined ? [] : pinPlaces(rim.from, rim.to, kit.practice),
+    pinLine: edge - kit.practice.pinEdge,
+    lugs: hasLugs(side.side) ? ([-1, 1] as const).map((end) => lugOf(side.wall, end, panel, otherInner, cornerTop, turnUp)) : [],
+    widestGap: rim === undefined ? 0 : widestGap(wrap, kit.practice.wrapClearance),
+  };
+}
+
+/** A lug's inner face stands a panel's thickness inside the next wall. */
+function lugOf(wall: string, end: -1 | 1, panel: PanelKind, otherInner: number, top: number, turnUp: TurnUp): Lug {
+  const tangent = otherInner - HAIR - panel.thickness - TURN_UP;
+  const edge = tangent + turnUp.length + LUG.length;
+  const [from, to] = [atHeight(turnUp, LUG.foot), top - HAIR];
+  return {
+    name: `${wall}${end === -1 ? '-a' : '-b'}`, end, edge, from, to,
+    bends: turnUp.bends.map((bend) => ({ ...bend, at: tangent + bend.at })),
+    pins: [from + LUG.pinEnd, to - LUG.pinEnd],
+    pinLine: edge - LUG.pinEdge,
+  };
+}
+
+function rimHoles(kit: Kit, panel: PanelKind, sides: readonly TraySide[], wall: PatternFlap, depth: number, turnUp: TurnUp): readonly PatternHole[] {
+  const tube = sides.find(({ side }) => side === wall.side)?.tube ?? 0;
+  const low = atHeight(turnUp, depth - foldedPinLine(wrapAround(panel, kit.practice, tube), kit.practice.pinEdge));
+  const diameter = kit.panelPin.diameter;
+  return wall.pins.flatMap((along) => [wall.pinLine, low].map((out) => ({ at: atSide(wall.side, along, wall.root + out), diameter, flap: wall.name })));
+}
+
+/** A lug's holes, and those in the wall it is turned onto: as far from the corner as the lug has them. */
+function lugHoles(kit: Kit, wall: PatternFlap, walls: readonly PatternFlap[], turnUp: TurnUp): readonly PatternHole[] {
+  const diameter = kit.panelPin.diameter;
+  return wall.lugs.flatMap((lug) => lug.pins.flatMap((out): readonly PatternHole[] => {
+    const next = walls.find(({ side }) => side === (lug.end === -1 ? 'left' : 'right'));
+    if (next === undefined) return [];
+    const tangent = lug.edge - LUG.length - turnUp.length;
+    const fromCorner = TURN_UP + lug.pinLine - tangent - turnUp.length;
+    const along = (wall.side === 'front' ? -1 : 1) * (wall.root + TURN_UP - fromCorner);
+    return [
+      { at: atSide(wall.side, lug.end * lug.pinLine, wall.root + out), diameter, flap: lug.name },
+      { at: atSide(next.side, along, next.root + out), diameter, flap: next.name },
+    ];
+  }));
+}
+
+/** Where the solid of a wall begins, from its root line, mm. */
+export const startOf = ({ wall }: PatternFlap): number => (wall > 0 ? -WALL_START : -25);
+

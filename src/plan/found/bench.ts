@@ -1,0 +1,80 @@
+import type { Ground } from './ground.ts';
+import { poseFor } from './poses.ts';
+import type { Draft } from './steps.ts';
+import type { BenchWork } from './types.ts';
+import type { Unit } from './units.ts';
+
+/** Work on the bench for one kind of panel, or for all tubes, and how often it is done. */
+export interface BenchJob {
+  readonly work: BenchWork;
+  readonly times: number;
+  /** The parts that are made so; the first is shown. */
+  readonly parts: readonly string[];
+  /** Of several kinds alike, which one. */
+  readonly letter: string | null;
+}
+
+/** What a panel that is wrapped needs, in the order of the work: every line is measured from the blank, a cut cannot be taken back, a half-cut panel bends. */
+const WRAPPED: readonly BenchWork[] = ['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches', 'crease', 'half-cut'];
+
+/** Tubes are sawn before all else. */
+export const tubeJobs = (ground: Ground): readonly BenchJob[] => jobIf('cut-tubes', partsOf(ground, 'tube'));
+
+/** For each kind of wrapped panel its bench work; a feature that it lacks asks for none. */
+export function wrappedJobs(ground: Ground): readonly (readonly BenchJob[])[] {
+  return alike(ground, 'panel').map((units) => {
+    const parts = units.flatMap((unit) => unit.parts);
+    return WRAPPED.filter((work) => isNeeded(ground, units, work)).map((work) => ({ work, times: parts.length, parts, letter: null }));
+  });
+}
+
+function isNeeded(ground: Ground, [first]: readonly Unit[], work: BenchWork): boolean {
+  const shape = ground.units.parts.get(first?.parts[0] ?? '')?.shape;
+  if (shape?.form !== 'panel') return false;
+  const { flaps, holes, notch } = shape.pattern;
+  switch (work) {
+    case 'mark-creases':
+    case 'crease': return flaps.some(({ creases }) => creases.length > 0);
+    case 'half-cut': return flaps.some(({ turnBack }) => turnBack > 0);
+    case 'punch-holes': return holes.length > 0;
+    case 'mark-notches':
+    case 'cut-notches': return notch[0] > 0 && notch[1] > 0;
+    default: return true;
+  }
+}
+
+/** For each kind of flat panel: cut and punched in one. */
+export function plateJobs(ground: Ground): readonly BenchJob[] {
+  const kinds = alike(ground, 'plate');
+  return kinds.map((units, index): BenchJob => ({
+    work: 'cut-panel', times: units.length, parts: units.flatMap((unit) => unit.parts), letter: kinds.length > 1 ? String.fromCharCode(A + index) : null,
+  }));
+}
+
+const A = 97;
+
+/** Bars that go through sleeves get the places of these marked. */
+export function markJobs(ground: Ground): readonly BenchJob[] {
+  const bars = new Set(ground.links.filter(({ is }) => is === 'sleeve').map(({ a }) => a));
+  return jobIf('mark-posts', [...bars].flatMap((index) => ground.units.all[index]?.parts ?? []));
+}
+
+const jobIf = (work: BenchWork, parts: readonly string[]): readonly BenchJob[] => (parts.length === 0 ? [] : [{ work, times: 1, parts, letter: null }]);
+
+const unitsOf = (ground: Ground, form: string): readonly Unit[] =>
+  ground.units.all.filter((unit) => unit.is === 'part' && ground.units.parts.get(unit.parts[0] ?? '')?.shape.form === form);
+
+const partsOf = (ground: Ground, form: string): readonly string[] => unitsOf(ground, form).flatMap((unit) => unit.parts);
+
+function alike(ground: Ground, form: string): readonly (readonly Unit[])[] {
+  const units = unitsOf(ground, form);
+  return [...new Set(units.map(({ look }) => look))].map((look) => units.filter((unit) => unit.look === look));
+}
+
+/** A bench job as a step: nothing moves, nothing is there yet. */
+export function benchDraft({ work, letter }: BenchJob): Draft {
+  return {
+    does: work, moves: [], folds: null, turns: null, newParts: [], present: [], folded: [], drillsFor: [],
+    up: [0, 0, 1], pose: poseFor([0, 0, 1]), onBench: true, side: null, letter, people: 1, held: [], props: [], costs: [],
+  };
+}

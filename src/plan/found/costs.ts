@@ -1,0 +1,200 @@
+import type { Vec3 } from '../../model/index.ts';
+import { hasBit, indicesOf, type Bits } from './bits.ts';
+import type { Cut } from './cuts.ts';
+import { floorOf, heightOf, isRaw, piecesIn, type Ground } from './ground.ts';
+import type { Rest, Unheld } from './resting.ts';
+import { dot } from './vectors.ts';
+
+/** What a step costs and why: names that a reason can print. Weights are set by hand so that plans read as a builder works (common practice, no source). */
+export const WEIGHTS = {
+  step: 1,
+  /** The same again in the same step. */
+  again: 0.3,
+  /** Holes drilled for pins; for each hole that is not drilled from above. */
+  drill: 0.6,
+  'drilled-sideways': 0.6,
+  /** The same through a flat panel, which shows where the drill goes. */
+  'panel-drilled-sideways': 0.3,
+  /** Something put in from below, where the bench is. */
+  'from-below': 6,
+  /** A pin or a tab's row of pins put in from the side. */
+  'pinned-sideways': 0.6,
+  'folded-against-the-bench': 8,
+  /** A panel laid or wrapped on work that already holds a bar in sleeves. */
+  'wrapped-on-the-posts': 5,
+  'cable-not-upright': 2,
+  /** A body that a second pair of hands keeps from falling over; one that it holds in mid-air. */
+  held: 0.6,
+  'held-up': 2,
+  /** A body that something must be put under, and for each metre that it must be tall; and one that would fall over without. */
+  propped: 0.5,
+  'propped-high': 5,
+  'propped-upright': 2.2,
+  /** For each kg of a raw part that is lifted to its place. */
+  lifted: 0.05,
+  /** A sub-assembly too heavy for one hand, taken up and brought to its place; and for each kg of it. */
+  handled: 0.6,
+  'handled-mass': 0.06,
+  /** The same where bars are in sleeves already: this is no sub-assembly any more, but the work itself. */
+  'work-handled': 2.6,
+  /** A piece that is not fast while it is carried with others. */
+  'carried-loose': 4,
+  /** A further piece laid out by measure to build on. */
+  'laid-out': 0.5,
+  /** The same again where several sockets are met at once. */
+  'again-closed': 1,
+  /** For each metre over table height that the work is tall. */
+  tall: 0.6,
+  'second-person': 0.2,
+  turn: 2,
+  'turned-over': 0.3,
+  /** For each kg that is turned. */
+  'turned-mass': 0.06,
+  /** For each piece that is not fast while the work is turned. */
+  'turned-loose': 0.8,
+  'new-sub-assembly': 0.4,
+  /** A rule of good practice broken, because the designer wishes it. */
+  'against-practice': 1.5,
+  /** For each mouth beyond two that one piece meets at once. */
+  'many-mouths': 0.4,
+} as const;
+
+export type CostName = keyof typeof WEIGHTS;
+
+/** One part of a price. */
+export interface Cost {
+  readonly name: CostName;
+  readonly value: number;
+}
+
+export const sumOf = (costs: readonly Cost[]): number => costs.reduce((sum, { value }) => sum + value, 0);
+
+const cost = (name: CostName, times = 1): readonly Cost[] => (times === 0 ? [] : [{ name, value: WEIGHTS[name] * times }]);
+const when = (name: CostName, met: boolean): readonly Cost[] => cost(name, met ? 1 : 0);
+
+/** Who and what holds the work during a step. */
+export interface Hands {
+  readonly people: 1 | 2;
+  /** Bodies that a free hand holds, and those that need a prop. */
+  readonly held: readonly Unheld[];
+  readonly propped: readonly Unheld[];
+}
+
+/** Heavier than this, kg, or longer than this, mm, takes two; lighter work is held in the hand while something is put on it. */
+const HEAVY = 3;
+const LONG = 900;
+const IN_HAND = 3;
+const STEEP = 0.5;
+const TABLE = 250;
+/** A prop taller than this is no harder to find, mm. */
+const HIGH = 600;
+
+/** Two people at most, a body each: first what moves, then what would fall; the rest is propped. */
+export function handsFor(ground: Ground, cut: Cut, rest: Rest): Hands {
+  const inHand = rest.pieces.length === 1 && massOf(ground, cut.restBits) < IN_HAND;
+  const loose = inHand ? [] : [...rest.unheld].sort((a, b) => sumOf(propCosts(b)) - sumOf(propCosts(a)));
+  const movers = cut.leaving.some(({ set }) => massOf(ground, set) > HEAVY || (mouths(cut, set) > 1 && spanOf(ground, set) > LONG)) ? 2 : 1;
+  const held = loose.slice(0, 2 - movers);
+  return { people: movers + held.length > 1 ? 2 : 1, held, propped: loose.slice(held.length) };
+}
+
+/** How many sockets and sleeves a piece meets as it comes. */
+const mouths = (cut: Cut, set: Bits): number =>
+  cut.undoes.filter(({ is, a, b }) => (is === 'socket' || is === 'sleeve') && (hasBit(set, a) || hasBit(set, b))).length;
+
+export const massOf = (ground: Ground, set: Bits): number => indicesOf(set).reduce((sum, index) => sum + (ground.mass[index] ?? 0), 0);
+
+function spanOf(ground: Ground, set: Bits): number {
+  const pieces = indicesOf(set).flatMap((index) => ground.units.all[index]?.pieces ?? []);
+  return Math.max(...[0, 1, 2].map((axis) =>
+    Math.max(...pieces.map(({ most }) => most[axis] ?? 0)) - Math.min(...pieces.map(({ least }) => least[axis] ?? 0))));
+}
+
+/** What one step of building costs in whatever pose. */
+export function fixedCosts(ground: Ground, cut: Cut): readonly Cost[] {
+  const lifted = cut.leaving.reduce((sum, { set }) => sum + (isRaw(ground, set) ? massOf(ground, set) : 0), 0);
+  return [
+    ...cost('step'),
+    ...cost(cut.leaving.some(({ set }) => sockets(cut, set) > 1) ? 'again-closed' : 'again', cut.leaving.length - 1),
+    ...cost('many-mouths', cut.leaving.reduce((sum, { set }) => sum + Math.max(0, mouths(cut, set) - 2), 0)),
+    ...cost('laid-out', cut.rest.length - 1),
+    ...cost('lifted', lifted),
+    ...cost('against-practice', cut.breaks),
+  ];
+}
+
+/** What it costs more in one pose, told by the number of the way that is up; `rest` is how the work lies before it. */
+export function poseCosts(ground: Ground, cut: Cut, up: number, rest: Rest): readonly Cost[] {
+  const hands = handsFor(ground, cut, rest);
+  return [
+    ...hands.held.flatMap(({ tips }) => cost(tips ? 'held' : 'held-up')),
+    ...hands.propped.flatMap(propCosts),
+    ...when('second-person', hands.people === 2),
+    ...cost('tall', Math.max(0, heightOf(ground, cut.restBits, up) - TABLE) / 1000),
+    ...kindCosts(ground, cut, up),
+  ];
+}
+
+const propCosts = ({ tips, gap }: Unheld): readonly Cost[] =>
+  [...when('propped-upright', tips), ...when('propped', !tips), ...cost('propped-high', Math.min(gap, HIGH) / 1000)];
+
+/** How many sockets a piece meets as it comes. */
+const sockets = (cut: Cut, set: Bits): number => cut.undoes.filter(({ is, a, b }) => is === 'socket' && (hasBit(set, a) || hasBit(set, b))).length;
+
+/** What it takes to bring a sub-assembly. */
+export function handlingCosts(ground: Ground, set: Bits): readonly Cost[] {
+  const mass = massOf(ground, set);
+  const loose = cost('carried-loose', piecesIn(ground, set, true).length - 1);
+  if (onPosts(ground, set)) return [...cost('work-handled'), ...cost('handled-mass', mass), ...loose];
+  return mass < HEAVY ? loose : [...cost('handled'), ...cost('handled-mass', mass), ...loose];
+}
+
+function kindCosts(ground: Ground, cut: Cut, pose: number): readonly Cost[] {
+  const up = ground.blocking.ways[pose] ?? [0, 0, 1];
+  const slopes = cut.leaving.map(({ way }) => dot(way, up));
+  const below = when('from-below', slopes.some((slope) => slope < -STEEP));
+  const sideways = slopes.some((slope) => Math.abs(slope) < STEEP);
+  switch (cut.kind) {
+    case 'unpin': return [...below, ...cost('drill'), ...cost(cut.undoes.some(({ b }) => ground.blocking.off.has(b)) ? 'panel-drilled-sideways' : 'drilled-sideways', sideways ? cut.leaving.length : 0)];
+    case 'unrow': return [...below, ...when('pinned-sideways', sideways)];
+    case 'unhook': return when('cable-not-upright', up[2] < 0.9);
+    case 'unfold': return [...foldCosts(ground, cut, pose), ...when('wrapped-on-the-posts', onPosts(ground, cut.restBits))];
+    case 'part': return [...below, ...when('wrapped-on-the-posts', cut.undoes.some(({ is, a }) => is === 'lay' && isWrapped(ground, a)) && onPosts(ground, cut.restBits))];
+  }
+}
+
+const isWrapped = (ground: Ground, panel: number): boolean => ground.flaps.some((flap) => flap.panel === panel);
+
+/** Whether a bar sits in a sleeve somewhere in the work. */
+const onPosts = (ground: Ground, set: Bits): boolean => ground.links.some(({ is, a, b }) => is === 'sleeve' && hasBit(set, a) && hasBit(set, b));
+
+/** A flap that would have to go through the bench that the work lies on. */
+function foldCosts(ground: Ground, { flap, restBits }: Cut, up: number): readonly Cost[] {
+  if (flap === null) return [];
+  return when('folded-against-the-bench', (flap.lows[up] ?? 0) < floorOf(ground, restBits, up) - 1);
+}
+
+/** What it costs to turn work from one direction up to another; infinite when something would come off. */
+export function turnCosts(ground: Ground, set: Bits, from: Vec3, to: Vec3, before: Rest, after: Rest): readonly Cost[] | null {
+  if (before.unheld.length > 1 || after.unheld.length > 1 || !staysTogether(ground, set, from, to, before)) return null;
+  return [
+    ...cost('turn'),
+    ...when('turned-over', dot(from, to) < -STEEP),
+    ...cost('turned-mass', massOf(ground, set)),
+    ...cost('turned-loose', before.pieces.length - 1),
+    ...cost('held', after.unheld.length),
+  ];
+}
+
+/** Bars in sleeves must lie level all the while: the turn goes about them. Nothing may just lie on something else. */
+function staysTogether(ground: Ground, set: Bits, from: Vec3, to: Vec3, { pieces }: Rest): boolean {
+  if (pieces.length < 2) return true;
+  const loose = ground.links.filter(({ a, b }) => hasBit(set, a) && hasBit(set, b) && !pieces.some((piece) => hasBit(piece, a) && hasBit(piece, b)));
+  return loose.every(({ is, free }) => is !== 'lay' && free.every((way) => Math.abs(dot(way, from)) < 0.1 && Math.abs(dot(way, to)) < 0.1))
+    && axesOf(loose.flatMap(({ free }) => free)) < 2;
+}
+
+/** How many different lines some ways lie along. */
+const axesOf = (ways: readonly Vec3[]): number =>
+  ways.filter((way, index) => !ways.slice(0, index).some((other) => Math.abs(dot(other, way)) > 0.999)).length;
+

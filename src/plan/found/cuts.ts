@@ -1,0 +1,301 @@
+import { addBit, bitsOf, common, countOf, emptyBits, hasBit, indicesOf, isEmpty, keyOf, meets, sameBits, union, without, type Bits } from './bits.ts';
+import { oppositeWay } from './blocking.ts';
+import { closedIn } from './closed.ts';
+import { piecesIn, type FlapFacts, type Ground } from './ground.ts';
+import { parallel, dot } from './vectors.ts';
+import type { Vec3 } from '../../model/index.ts';
+import type { Unit } from './units.ts';
+import type { Link } from './links.ts';
+
+/** A piece that leaves in a cut, and the way it goes. */
+export interface Leaving {
+  readonly set: Bits;
+  readonly way: Vec3;
+}
+
+/** One way to take a set apart a step further; seen forwards, one step of building. */
+export interface Cut {
+  readonly kind: 'part' | 'unpin' | 'unrow' | 'unfold' | 'unhook';
+  /** In the order in which they leave. */
+  readonly leaving: readonly Leaving[];
+  /** What is left; more than one piece may lie there. */
+  readonly rest: readonly Bits[];
+  /** All that is left, as one set. */
+  readonly restBits: Bits;
+  /** Links that the cut undoes. */
+  readonly undoes: readonly Link[];
+  /** For a flap: which one. */
+  readonly flap: FlapFacts | null;
+  /** Rules of good practice that it breaks; none unless the designer's wishes ask for it. */
+  readonly breaks: number;
+}
+
+/**
+ * All cuts of a set that the firm rules and geometry allow, in tiers: those of a later tier go against good practice and
+ * are for sets that come apart in no other way.
+ */
+export function cutsOf(ground: Ground, set: Bits, byWish: boolean): readonly (readonly Cut[])[] {
+  const cables = unitsIn(ground, set, isCable);
+  if (cables.length > 0) return [byWish ? faces(ground, set, cables) : unhooked(ground, set, cables)];
+  const midway = ground.flaps.filter((flap) => isMidway(flap, set));
+  if (midway.length > 0) return [midway.flatMap((flap) => flapCuts(ground, set, flap, byWish))];
+  const laid = platesLaid(ground, set);
+  if (laid.length > 0) return [laid];
+  const flaps = panelsIn(ground, set).flatMap((own) => flapsCuts(ground, set, own, byWish));
+  const parted = partings(ground, set);
+  if (!ground.links.some(({ is, a, b }) => is === 'sleeve' && hasBit(set, a) && hasBit(set, b))) return [[...unpinned(ground, set), ...flaps, ...parted]];
+  return [[...unpinned(ground, set), ...parted.filter(keepsFlat)], [...flaps, ...parted.filter((one) => !keepsFlat(one))]];
+}
+
+/** Frames are closed and wrapped lying flat, before they go on posts. */
+const keepsFlat = ({ undoes }: Cut): boolean => !undoes.some(({ is }) => is === 'socket' || is === 'wrap');
+
+const unitsIn = (ground: Ground, set: Bits, wanted: (ground: Ground, unit: Unit) => boolean): readonly Unit[] =>
+  indicesOf(set).flatMap((index) => ground.units.all[index] ?? []).filter((unit) => wanted(ground, unit));
+
+const isCable = (ground: Ground, unit: Unit): boolean => (ground.linksAt[unit.index] ?? []).some(({ is, a }) => is === 'hook' && a === unit.index);
+
+const undone = (ground: Ground, set: Bits, out: Bits): readonly Link[] =>
+  ground.links.filter(({ a, b }) => hasBit(set, a) && hasBit(set, b) && hasBit(out, a) !== hasBit(out, b));
+
+/** A cut that leaves the rest in one or more pieces. */
+function cut(ground: Ground, set: Bits, kind: Cut['kind'], leaving: readonly Leaving[], flap: FlapFacts | null = null): Cut {
+  const out = leaving.reduce((all, { set: own }) => union(all, own), emptyBits(ground.size));
+  const restBits = without(set, out);
+  return { kind, leaving, restBits, rest: piecesIn(ground, restBits, false), undoes: undone(ground, set, out), flap, breaks: 0 };
+}
+
+const single = (ground: Ground, unit: Unit, way: Vec3): Leaving => ({ set: bitsOf(ground.size, [unit.index]), way });
+
+/** By wish: any face may go next; the one that practice would take costs nothing more. */
+function faces(ground: Ground, set: Bits, cables: readonly Unit[]): readonly Cut[] {
+  const usual = unhooked(ground, set, cables);
+  const all = ground.blocking.ways.flatMap((way) => {
+    const own = cables.filter((cable) => hookWay(ground, cable, way));
+    return own.length === 0 ? [] : unhooked(ground, set, own);
+  });
+  const known = new Set(usual.map(({ restBits }) => keyOf(restBits)));
+  return [...usual, ...all.filter(({ restBits }) => !known.has(keyOf(restBits))).map((each) => ({ ...each, breaks: 1 }))];
+}
+
+/** The cuts of a panel's flaps; by wish those of other flaps than practice would take, and of other rows of pins. */
+function flapsCuts(ground: Ground, set: Bits, flaps: readonly FlapFacts[], byWish: boolean): readonly Cut[] {
+  const usual = nextFlaps(flaps, set);
+  const others = byWish ? [...flaps].reverse().filter((flap) => hasBit(set, flap.folded.index) && !usual.includes(flap)) : [];
+  return [
+    ...usual.flatMap((flap) => flapCuts(ground, set, flap, byWish)),
+    ...others.flatMap((flap) => flapCuts(ground, set, flap, byWish)).map((each) => ({ ...each, breaks: each.breaks + 1 })),
+  ];
+}
+
+/** Cables go first, all of one face at once, the ones that lie over others before these. */
+function unhooked(ground: Ground, set: Bits, cables: readonly Unit[]): readonly Cut[] {
+  const ways = ground.blocking.ways.filter((way) => cables.some((cable) => hookWay(ground, cable, way)));
+  const shortest = Math.min(...cables.map((cable) => spanOf(cable)));
+  const last = [...cables].reverse().find((cable) => spanOf(cable) < shortest + AS_LONG);
+  return ways.filter((way) => last !== undefined && hookWay(ground, last, way)).flatMap((way): readonly Cut[] => {
+    const own = cables.filter((cable) => hookWay(ground, cable, way));
+    const leaving: Leaving[] = [];
+    let left = set;
+    for (let found = true; found;) {
+      const next = own.filter((cable) => hasBit(left, cable.index) && !meets(blockersAt(ground, way, cable.index), left));
+      found = next.length > 0;
+      leaving.push(...next.map((cable) => single(ground, cable, way)));
+      left = without(left, bitsOf(ground.size, next.map(({ index }) => index)));
+    }
+    return leaving.length === own.length ? [cut(ground, set, 'unhook', leaving)] : [];
+  });
+}
+
+/** How far a cable goes across, mm. */
+const spanOf = ({ pieces }: Unit): number =>
+  Math.hypot(...[0, 1].map((axis) => Math.max(...pieces.map(({ most }) => most[axis] ?? 0)) - Math.min(...pieces.map(({ least }) => least[axis] ?? 0))));
+
+const hookWay = (ground: Ground, cable: Unit, way: Vec3): boolean =>
+  (ground.linksAt[cable.index] ?? []).some(({ is, a, free }) => is === 'hook' && a === cable.index && free.some((out) => dot(out, way) > 0.999));
+
+function blockersAt(ground: Ground, way: Vec3, index: number): Bits {
+  const at = ground.blocking.ways.indexOf(way);
+  return ground.blocking.out[at]?.[index] ?? emptyBits(ground.size);
+}
+
+/** A flap that is folded but has not all of its pins: nothing else is done to its panel. */
+const isMidway = (flap: FlapFacts, set: Bits): boolean =>
+  hasBit(set, flap.folded.index) && countOf(common(flap.rowBits, set)) < flap.rows.length;
+
+/** Pins between before those at the ends, then the flap itself. */
+function flapCuts(ground: Ground, set: Bits, flap: FlapFacts, byWish: boolean): readonly Cut[] {
+  const rows = [...flap.rows].reverse().filter((index) => hasBit(set, index));
+  const nothing = emptyBits(ground.size);
+  if (rows.length === 0) return meets(ground.foldBlocks.get(flap.folded.index) ?? nothing, set) ? [] : [unfoldCut(ground, set, flap)];
+  return (byWish ? rows : rows.slice(0, 1)).flatMap((row, index): readonly Cut[] => {
+    const unit = ground.units.all[row];
+    if (unit?.is !== 'row' || meets(ground.blocking.own[row] ?? nothing, set)) return [];
+    return [{ ...cut(ground, set, 'unrow', [single(ground, unit, unit.out)], flap), breaks: Math.min(index, 1) }];
+  });
+}
+
+/** What is left has the same flap lying flat. */
+function unfoldCut(ground: Ground, set: Bits, flap: FlapFacts): Cut {
+  const rest = without(set, bitsOf(ground.size, [flap.folded.index]));
+  addBit(rest, flap.flat);
+  return {
+    kind: 'unfold', leaving: [{ set: bitsOf(ground.size, [flap.folded.index]), way: flap.along }], restBits: rest,
+    rest: piecesIn(ground, rest, false), undoes: undone(ground, set, bitsOf(ground.size, [flap.folded.index])), flap, breaks: 0,
+  };
+}
+
+/** The flaps of each panel that is there. */
+function panelsIn(ground: Ground, set: Bits): readonly (readonly FlapFacts[])[] {
+  const panels = [...new Set(ground.flaps.filter(({ panel }) => hasBit(set, panel)).map(({ panel }) => panel))];
+  return panels.map((panel) => ground.flaps.filter((flap) => flap.panel === panel));
+}
+
+/** Sides are as long as one another up to this, mm. */
+const AS_LONG = 1;
+
+/**
+ * The flaps that may be undone next: the last to be wrapped are the longest; the other of a pair follows at once; of
+ * pairs as long as each other the one that the pattern lists last.
+ */
+function nextFlaps(flaps: readonly FlapFacts[], set: Bits): readonly FlapFacts[] {
+  const folded = flaps.filter((flap) => hasBit(set, flap.folded.index));
+  const opposite = (flap: FlapFacts): FlapFacts | undefined => flaps.find((other) => other !== flap && parallel(other.along, flap.along));
+  const begun = folded.find((flap) => {
+    const other = opposite(flap);
+    return other !== undefined && !hasBit(set, other.folded.index);
+  });
+  if (begun !== undefined) return [begun];
+  const longest = Math.max(...folded.map(({ length }) => length));
+  return folded.filter(({ length }) => length > longest - AS_LONG).slice(-1);
+}
+
+/** Pins with nuts: all that leave the same way from things of the same kind, at once. */
+function unpinned(ground: Ground, set: Bits): readonly Cut[] {
+  const groups = new Map<string, Extract<Unit, { is: 'fastener' }>[]>();
+  for (const index of indicesOf(set)) {
+    const unit = ground.units.all[index];
+    if (unit?.is !== 'fastener' || meets(ground.blocking.own[index] ?? emptyBits(ground.size), set)) continue;
+    const key = pinKey(ground, unit);
+    groups.set(key, [...(groups.get(key) ?? []), unit]);
+  }
+  const plates = [...groups.keys()].filter((key) => key.startsWith(PLATE));
+  const chosen = plates.length > 0 ? plates : [...groups.keys()];
+  return [...chosen].reverse().map((key) => cut(ground, set, 'unpin', (groups.get(key) ?? []).map((pin) => single(ground, pin, pin.connection.out))));
+}
+
+const PLATE = 'plate ';
+
+/** Pins of one flat panel go together, those of bars in sleeves by their way. */
+function pinKey(ground: Ground, { connection }: Extract<Unit, { is: 'fastener' }>): string {
+  const plate = connection.holds.find((id) => isPlate(ground, id));
+  return `${plate === undefined ? '' : `${PLATE}${plate} `}${connection.out.map((value) => value.toFixed(3)).join(' ')}`;
+}
+
+const isPlate = (ground: Ground, id: string): boolean => ground.units.parts.get(id)?.shape.form === 'plate';
+
+/** Flat panels that just lie on their bars, their pins drawn: nothing else is done before they are off. */
+function platesLaid(ground: Ground, set: Bits): readonly Cut[] {
+  const laid = unitsIn(ground, set, (_, unit) => unit.is === 'part' && isPlate(ground, unit.parts[0] ?? '') && !isPinned(ground, unit, set));
+  return laid.flatMap((plate) => offWays(ground, plate).flatMap((way): readonly Cut[] => {
+    const table = ground.blocking.ways.indexOf(way);
+    const blockers = ground.blocking.off.get(plate.index)?.[table] ?? emptyBits(ground.size);
+    return meets(blockers, set) ? [] : [cut(ground, set, 'part', [single(ground, plate, way)])];
+  })).filter(({ restBits }) => !isEmpty(restBits));
+}
+
+const isPinned = (ground: Ground, plate: Unit, set: Bits): boolean =>
+  (ground.linksAt[plate.index] ?? []).some(({ is, a }) => is === 'pin' && hasBit(set, a));
+
+const offWays = (ground: Ground, plate: Unit): readonly Vec3[] =>
+  ground.blocking.ways.filter((way) => (ground.linksAt[plate.index] ?? []).some(({ is, a, free }) => is === 'lay' && a === plate.index && free.some((out) => dot(out, way) > 0.999)));
+
+/** Sets that leave along a way with all that blocks them. */
+function partings(ground: Ground, set: Bits): readonly Cut[] {
+  const found = new Map<string, Cut>();
+  const offer = (leaving: readonly Leaving[]): void => {
+    const made = cut(ground, set, 'part', leaving);
+    const key = leaving.map(({ set: own, way }) => `${keyOf(own)}@${way.join(',')}`).join(';');
+    if (!isEmpty(made.restBits) && !found.has(key)) found.set(key, made);
+  };
+  const loose = ground.blocking.ways.map((_, way) => loosest(ground, set, way));
+  loose.forEach((first, way) => {
+    for (const group of peeled(ground, set, way, first)) offersOf(ground, group, way).forEach(offer);
+  });
+  bothWays(ground, set, loose).forEach(offer);
+  return [...found.values()];
+}
+
+/** The smallest sets that leave along a way: each blocked by nothing but itself, and hanging together. */
+function loosest(ground: Ground, set: Bits, way: number): readonly Bits[] {
+  return closedIn(ground.blocking.out[way] ?? [], set, ground.size)
+    .filter((one) => !sameBits(one, set) && (countOf(one) === 1 || piecesIn(ground, one, false).length === 1));
+}
+
+/** Alike sets that leave along a way, in layers: what a layer uncovers follows it. */
+type Layers = readonly (readonly Bits[])[];
+
+function peeled(ground: Ground, set: Bits, way: number, first: readonly Bits[]): readonly Layers[] {
+  const kinds = new Map<string, Bits[]>();
+  for (const one of first) {
+    const kind = lookOf(ground, one);
+    kinds.set(kind, [...(kinds.get(kind) ?? []), one]);
+  }
+  return [...kinds].map(([kind, outer]) => {
+    const layers: (readonly Bits[])[] = [];
+    let left = set;
+    for (let layer: readonly Bits[] = outer; layer.length > 0;) {
+      layers.push(layer);
+      left = layer.reduce(without, left);
+      layer = isEmpty(left) || countOf(outer[0] ?? left) < 2 ? [] : loosest(ground, left, way).filter((one) => lookOf(ground, one) === kind);
+    }
+    return layers;
+  });
+}
+
+const lookOf = (ground: Ground, set: Bits): string =>
+  indicesOf(set).map((index) => ground.units.all[index]?.look ?? 0).sort((a, b) => a - b).join(' ');
+
+/** All layers, all but the last one, and of one layer those at one side of the item. */
+function offersOf(ground: Ground, layers: Layers, way: number): readonly (readonly Leaving[])[] {
+  const direction = ground.blocking.ways[way] ?? [0, 0, 1];
+  const leaving = (sets: readonly Bits[]): readonly Leaving[] => sets.map((set) => ({ set, way: direction }));
+  const [first = []] = layers;
+  return [
+    leaving(layers.flat()),
+    ...(layers.length > 1 ? [leaving(layers.slice(0, -1).flat())] : []),
+    ...(first.length > 1 ? ground.blocking.ways.filter((side) => !parallel(side, direction)).map((side) => leaving(outermost(ground, first, side))) : []),
+    ...first.map((one) => leaving([one])),
+  ];
+}
+
+/** Those of some sets that stand farthest to a side. */
+function outermost(ground: Ground, sets: readonly Bits[], side: Vec3): readonly Bits[] {
+  const places = sets.map((set) => Math.max(...indicesOf(set).map((index) => placeAlong(ground, index, side))));
+  const most = Math.max(...places);
+  return sets.filter((_, index) => (places[index] ?? 0) > most - AS_LONG);
+}
+
+function placeAlong(ground: Ground, index: number, side: Vec3): number {
+  const pieces = ground.units.all[index]?.pieces ?? [];
+  return Math.max(...pieces.map(({ least, most }) => dot([(least[0] + most[0]) / 2, (least[1] + most[1]) / 2, (least[2] + most[2]) / 2], side)));
+}
+
+/** Alike sets that leave one thing by one mouth each, one way and its opposite: both ends of a tube. */
+function bothWays(ground: Ground, set: Bits, loose: readonly (readonly Bits[])[]): readonly (readonly Leaving[])[] {
+  return ground.blocking.ways.flatMap((direction, way) => {
+    if (way % 2 === 1) return [];
+    const back = ground.blocking.ways[oppositeWay(way)] ?? direction;
+    const [forth, others] = [loose[way] ?? [], loose[oppositeWay(way)] ?? []];
+    return forth.flatMap((one) => others
+      .filter((other) => !meets(one, other) && lookOf(ground, one) === lookOf(ground, other) && sameMouth(ground, set, one, other))
+      .map((other): readonly Leaving[] => [{ set: one, way: direction }, { set: other, way: back }]));
+  });
+}
+
+function sameMouth(ground: Ground, set: Bits, one: Bits, other: Bits): boolean {
+  const [first, second] = [one, other].map((own) => indicesOf(common(without(set, own), nearTo(ground, own))));
+  return first?.length === 1 && second?.length === 1 && first[0] === second[0];
+}
+
+const nearTo = (ground: Ground, set: Bits): Bits => indicesOf(set).reduce((all, index) => union(all, ground.near[index] ?? all), emptyBits(ground.size));

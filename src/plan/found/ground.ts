@@ -1,0 +1,161 @@
+import type { Connection, Vec3 } from '../../model/index.ts';
+import { addBit, countOf, emptyBits, hasBit, indicesOf, isEmpty, meets, without, type Bits } from './bits.ts';
+import { blockingOf, oppositeWay, type Blocking } from './blocking.ts';
+import { reachOf } from './convex.ts';
+import { foldBlocking, foldWays, lowestOnWay, wayOf, type FoldWay, type FoldWays } from './folding.ts';
+import { linksOf, type Link } from './links.ts';
+import { unitsOf, type Unit, type Units } from './units.ts';
+import type { Model, Solids } from '../../model/index.ts';
+
+type Folded = Extract<Unit, { is: 'folded' | 'flat' }>;
+
+/** A flap with all that belongs to it. */
+export interface FlapFacts {
+  readonly panel: number;
+  readonly folded: Folded;
+  readonly flat: number;
+  /** Its rows of pins, those at both ends first. */
+  readonly rows: readonly number[];
+  readonly rowBits: Bits;
+  /** Length of its side, mm. */
+  readonly length: number;
+  /** The direction of its bar. */
+  readonly along: Vec3;
+  readonly way: FoldWay;
+  /** By way, seen as a direction up: the lowest that it comes while it is folded, mm. */
+  readonly lows: readonly number[];
+}
+
+/** All that is worked out once for an item, before any order is looked for. */
+export interface Ground {
+  readonly size: number;
+  readonly units: Units;
+  readonly links: readonly Link[];
+  /** By unit: its links. */
+  readonly linksAt: readonly (readonly Link[])[];
+  /** By unit: those it is linked with. */
+  readonly near: readonly Bits[];
+  readonly blocking: Blocking;
+  /** By way, seen as a direction up: the height of each unit's lowest place, mm. */
+  readonly lows: readonly Float64Array[];
+  readonly flaps: readonly FlapFacts[];
+  readonly foldBlocks: ReadonlyMap<number, Bits>;
+  /** The flat lives of flaps: no units of their own beside their panel. */
+  readonly flats: Bits;
+  /** The finished item: all units but the flat lives of folded flaps. */
+  readonly finished: Bits;
+  /** By look: how many units of the finished item look so. */
+  readonly finishedLooks: Int32Array;
+  /** By unit, kg; and where its mass is, taken to be in the middles of its bodies' boxes. */
+  readonly mass: Float64Array;
+  readonly middles: readonly Vec3[];
+}
+
+export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Connection[], solids: Solids): Ground {
+  const units = unitsOf(model, connections, solids);
+  const links = linksOf(units, connections);
+  const size = units.all.length;
+  const linksAt = units.all.map(({ index }) => links.filter(({ a, b }) => a === index || b === index));
+  const near = linksAt.map((own, index) => bitsFrom(size, own.map(({ a, b }) => (a === index ? b : a))));
+  const blocking = blockingOf(units, links);
+  const ways = foldWays(units);
+  return {
+    size, units, links, linksAt, near, blocking,
+    lows: blocking.ways.map((up) => Float64Array.from(units.all, (unit) => lowOf(unit, up))),
+    flaps: flapsOf(units, links, ways, blocking.ways),
+    foldBlocks: foldBlocking(units, ways),
+    flats: bitsFrom(size, units.all.filter(({ is }) => is === 'flat').map(({ index }) => index)),
+    finished: bitsFrom(size, units.all.filter(({ is }) => is !== 'flat').map(({ index }) => index)),
+    finishedLooks: looksOf(units.all.filter(({ is }) => is !== 'flat'), size),
+    mass: Float64Array.from(units.all, ({ mass }) => mass),
+    middles: units.all.map(middleOf),
+  };
+}
+
+function bitsFrom(size: number, indices: readonly number[]): Bits {
+  const set = emptyBits(size);
+  indices.forEach((index) => addBit(set, index));
+  return set;
+}
+
+function looksOf(units: readonly Unit[], size: number): Int32Array {
+  const counts = new Int32Array(size);
+  for (const { look } of units) counts[look] = (counts[look] ?? 0) + 1;
+  return counts;
+}
+
+function middleOf({ pieces }: Unit): Vec3 {
+  const share = 1 / Math.max(1, pieces.length);
+  return pieces.reduce<Vec3>((sum, { least, most }) => [
+    sum[0] + (share * (least[0] + most[0])) / 2, sum[1] + (share * (least[1] + most[1])) / 2, sum[2] + (share * (least[2] + most[2])) / 2,
+  ], [0, 0, 0]);
+}
+
+const lowOf = ({ pieces }: Unit, [x, y, z]: Vec3): number => Math.min(...pieces.map(({ points }) => -reachOf(points, [-x, -y, -z])));
+
+/** Height of the lowest place of a set, with the direction up that a way's number tells, mm. */
+export function floorOf(ground: Ground, set: Bits, up: number): number {
+  const lows = ground.lows[up] ?? new Float64Array();
+  let low = Infinity;
+  for (let at = 0; at < set.length; at++) {
+    for (let word = set[at] ?? 0; word !== 0; word &= word - 1) low = Math.min(low, lows[at * 32 + 31 - Math.clz32(word & -word)] ?? Infinity);
+  }
+  return low;
+}
+
+/** How tall a set stands, mm. */
+export const heightOf = (ground: Ground, set: Bits, up: number): number => -floorOf(ground, set, oppositeWay(up)) - floorOf(ground, set, up);
+
+function flapsOf(units: Units, links: readonly Link[], ways: FoldWays, ups: readonly Vec3[]): readonly FlapFacts[] {
+  return units.all.filter((unit): unit is Folded => unit.is === 'folded').flatMap((folded): readonly FlapFacts[] => {
+    const panel = units.parts.get(folded.panel);
+    const flat = units.all.find((unit) => unit.is === 'flat' && unit.panel === folded.panel && unit.flap === folded.flap);
+    const base = units.of.get(folded.panel);
+    if (panel?.shape.form !== 'panel' || flat === undefined || base === undefined) return [];
+    const rows = units.all.filter((unit) => unit.is === 'row' && unit.panel === folded.panel && unit.flap === folded.flap.side).map(({ index }) => index);
+    const wrap = links.find((link) => link.is === 'wrap' && link.a === folded.index);
+    return [{
+      panel: base.index, folded, flat: flat.index, rows, rowBits: bitsFrom(units.all.length, rows),
+      length: folded.flap.to - folded.flap.from, along: wrap?.free[0] ?? [1, 0, 0],
+      way: wayOf(ways, folded), lows: ups.map((up) => lowestOnWay(wayOf(ways, folded), panel.pose, up)),
+    }];
+  });
+}
+
+/** Whether a link holds by itself in a set: a wrapped flap does once it is pinned. */
+export function holdsIn(ground: Ground, link: Link, set: Bits): boolean {
+  if (link.is !== 'wrap') return link.firm;
+  const flap = ground.flaps.find(({ folded }) => folded.index === link.a);
+  return flap !== undefined && (flap.rows.length === 0 || meets(flap.rowBits, set));
+}
+
+/** The parts of a set that hang together, by all its links or by those that hold; each part once, in order of its first unit. */
+export function piecesIn(ground: Ground, set: Bits, holding: boolean): readonly Bits[] {
+  const left = set.slice();
+  const found: Bits[] = [];
+  while (!isEmpty(left)) {
+    const [first = 0] = indicesOf(left);
+    const piece = grown(ground, set, first, holding);
+    for (let word = 0; word < left.length; word++) left[word] = ((left[word] ?? 0) & ~(piece[word] ?? 0)) >>> 0;
+    found.push(piece);
+  }
+  return found;
+}
+
+function grown(ground: Ground, set: Bits, first: number, holding: boolean): Bits {
+  const piece = emptyBits(ground.size);
+  addBit(piece, first);
+  const waiting = [first];
+  for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
+    for (const link of ground.linksAt[at] ?? []) {
+      const other = link.a === at ? link.b : link.a;
+      if (!hasBit(set, other) || hasBit(piece, other) || (holding && !holdsIn(ground, link, set))) continue;
+      addBit(piece, other);
+      waiting.push(other);
+    }
+  }
+  return piece;
+}
+
+/** Whether a set is one raw part: a single unit, or a panel that lies flat. */
+export const isRaw = (ground: Ground, set: Bits): boolean => countOf(without(set, ground.flats)) < 2;

@@ -1,0 +1,65 @@
+import type { Connection, Vec3 } from '../../model/index.ts';
+import { against } from './vectors.ts';
+import type { Unit, Units } from './units.ts';
+
+/** Two units that touch and hold each other. */
+export interface Link {
+  readonly a: number;
+  readonly b: number;
+  readonly is: Connection['is'] | 'crease';
+  /** Ways in which `a` may leave `b`; `b` leaves the other way. Empty: they go together until what binds them is undone. */
+  readonly free: readonly Vec3[];
+  /** What the model says of it; a crease is no connection of the model's. */
+  readonly connection: Connection | null;
+  /** Holds by itself: a tube pushed home, a pin, a hook. A sleeve or a panel that just lies there does not. */
+  readonly firm: boolean;
+}
+
+/** All links of an item's units. */
+export function linksOf(units: Units, connections: readonly Connection[]): readonly Link[] {
+  return [...connections.flatMap((connection) => linksFrom(units, connection)), ...units.all.flatMap((unit) => heldToPanel(units, unit))];
+}
+
+function linksFrom(units: Units, connection: Connection): readonly Link[] {
+  const at = (id: string): number => indexOf(units, id);
+  const link = (a: number, b: number, free: readonly Vec3[], firm: boolean): Link => ({ a, b, is: connection.is, free, connection, firm });
+  switch (connection.is) {
+    case 'socket': return [link(at(connection.bar), at(connection.joint), [connection.out], true)];
+    case 'sleeve': return [link(at(connection.bar), at(connection.joint), [connection.along, against(connection.along)], false)];
+    case 'pin': return connection.holds.map((held) => link(at(connection.pin), at(held), [], true));
+    case 'lay': return [link(at(connection.panel), at(connection.bar), [connection.out], false)];
+    case 'wrap': return flapUnits(units, connection.panel, connection.flap).filter(({ is }) => is === 'folded')
+      .map((flap) => link(flap.index, at(connection.bar), alongBar(units, connection.bar), false));
+    case 'hook': return [link(at(connection.cable), at(connection.joint), [connection.out], true)];
+    case 'cap': return [link(at(connection.cap), at(connection.bar), [connection.out], true)];
+    case 'foot': return [link(at(connection.foot), at(connection.bar), [connection.out], true)];
+    case 'bracket': return [link(at(connection.bracket), at(connection.bar), [connection.out], true)];
+    case 'hinge': return connection.leaves.map((leaf) => link(at(connection.hinge), at(leaf), [connection.out], true));
+    case 'panel-pin': return [];
+  }
+}
+
+function indexOf(units: Units, id: string): number {
+  const unit = units.of.get(id);
+  if (unit === undefined) throw new RangeError(`a connection names a part that is not there: ${id}`);
+  return unit.index;
+}
+
+const flapUnits = (units: Units, panel: string, flap: string): readonly Unit[] =>
+  units.all.filter((unit) => (unit.is === 'folded' || unit.is === 'flat') && unit.panel === panel && unit.flap.side === flap);
+
+function alongBar(units: Units, bar: string): readonly Vec3[] {
+  const pose = units.parts.get(bar)?.pose ?? [];
+  const along: Vec3 = [pose[0] ?? 0, pose[1] ?? 0, pose[2] ?? 0].map((value) => Math.round(value * 1e12) / 1e12 + 0) as unknown as Vec3;
+  return [along, against(along)];
+}
+
+/** A flap hangs on its panel by its creases; a row of pins sticks in both. */
+function heldToPanel(units: Units, unit: Unit): readonly Link[] {
+  if (unit.is === 'row') {
+    const folded = flapUnits(units, unit.panel, unit.flap).filter(({ is }) => is === 'folded').map(({ index }) => index);
+    return [indexOf(units, unit.panel), ...folded].map((other) => ({ a: unit.index, b: other, is: 'panel-pin', free: [], connection: null, firm: true }));
+  }
+  if (unit.is !== 'folded' && unit.is !== 'flat') return [];
+  return [{ a: unit.index, b: indexOf(units, unit.panel), is: 'crease', free: [], connection: null, firm: true }];
+}

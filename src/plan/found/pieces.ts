@@ -1,0 +1,93 @@
+import type { FlatPattern, Pose, Shape, Solids, Vec2, Vec3 } from '../../model/index.ts';
+import { pieceOf, type Piece } from './convex.ts';
+import { axisOf, carried, unit } from './vectors.ts';
+
+/** Sides of a round body; its flats lie on the circle, so that the body holds the round one. */
+const ROUND = 12;
+
+/** A flat outline drawn out along the third axis: (u, v) from w = `from` to `to`, each corner placed by `place`. */
+export function prism(outline: readonly Vec2[], from: number, to: number, place: (u: number, v: number, w: number) => Vec3): Piece {
+  const origin = place(0, 0, 0);
+  const direction = (u: number, v: number, w: number): Vec3 => {
+    const [x, y, z] = place(u, v, w);
+    return unit([x - origin[0], y - origin[1], z - origin[2]]);
+  };
+  const edges = outline.map(([u, v], index): Vec2 => {
+    const [nu, nv] = outline[(index + 1) % outline.length] ?? [u, v];
+    return [nv - v, u - nu];
+  }).filter(([u, v]) => Math.hypot(u, v) > 1e-6);
+  const points = outline.flatMap(([u, v]) => [place(u, v, from), place(u, v, to)]);
+  return pieceOf(points, [direction(0, 0, 1), ...different(edges.map(([u, v]) => direction(u, v, 0)))]);
+}
+
+/** Directions without those that only look the other way. */
+const different = (directions: readonly Vec3[]): readonly Vec3[] =>
+  directions.filter(([x, y, z], index) => !directions.slice(0, index).some((other) => Math.abs(other[0] * x + other[1] * y + other[2] * z) > 0.99999));
+
+export const rectangle = (u0: number, u1: number, v0: number, v1: number): readonly Vec2[] => [[u0, v0], [u1, v0], [u1, v1], [u0, v1]];
+
+const round = (diameter: number): readonly Vec2[] => Array.from({ length: ROUND }, (_, index): Vec2 => {
+  const angle = (2 * Math.PI * (index + 0.5)) / ROUND;
+  const radius = diameter / 2 / Math.cos(Math.PI / ROUND);
+  return [radius * Math.cos(angle), radius * Math.sin(angle)];
+});
+
+/** A round bar along one of a pose's own axes. */
+function rod(pose: Pose, axis: 'x' | 'y' | 'z', diameter: number, from: number, to: number): Piece {
+  switch (axis) {
+    case 'x': return prism(round(diameter), from, to, (u, v, w) => carried(pose, w, u, v));
+    case 'y': return prism(round(diameter), from, to, (u, v, w) => carried(pose, u, w, v));
+    case 'z': return prism(round(diameter), from, to, (u, v, w) => carried(pose, u, v, w));
+  }
+}
+
+/** Convex bodies that together hold a part as it stands; a panel without its flaps. Hollows are filled. */
+export function piecesOf(shape: Shape, pose: Pose, solids: Solids): readonly Piece[] {
+  switch (shape.form) {
+    case 'tube': return [rod(pose, 'x', shape.outside, -shape.length / 2, shape.length / 2)];
+    case 'joint': return jointPieces(shape, pose);
+    case 'panel': return basePieces(shape.pattern, pose);
+    case 'pin': return [rod(pose, 'z', shape.diameter, -shape.length, 0), rod(pose, 'z', shape.headDiameter, 0, shape.headHeight)];
+    case 'wing-nut': return [prism(rectangle(-shape.span / 2, shape.span / 2, -shape.bore, shape.bore), 0, shape.height, (u, v, w) => carried(pose, u, v, w))];
+    case 'plate': return [prism(rectangle(-shape.width / 2, shape.width / 2, -shape.height / 2, shape.height / 2), 0, shape.thickness, (u, v, w) => carried(pose, u, v, w))];
+    case 'cable': return cablePieces(shape, pose);
+    default: return [meshPiece(shape, pose, solids)];
+  }
+}
+
+function jointPieces({ joint }: Extract<Shape, { form: 'joint' }>, pose: Pose): readonly Piece[] {
+  const mouth = joint.stop + joint.socketDepth;
+  return [
+    rod(pose, 'z', joint.sleeveDiameter, -joint.sleeveBelow, joint.sleeveAbove),
+    rod(pose, 'x', joint.socketDiameter, 0, mouth),
+    rod(pose, 'y', joint.socketDiameter, 0, mouth),
+    ...(['x', 'y'] as const).flatMap((axis) => [
+      rod(pose, axis, joint.studDiameter, -joint.studReach, 0),
+      rod(pose, axis, joint.studHeadDiameter, -joint.studReach, joint.studHead - joint.studReach),
+    ]),
+  ];
+}
+
+/** The middle part of a panel up to the axes of its tubes, notched at the corners: two crossing rectangles. */
+function basePieces(pattern: FlatPattern, pose: Pose): readonly Piece[] {
+  const [cx, cy] = [pattern.blank[0] / 2 - pattern.notch[0], pattern.blank[1] / 2 - pattern.notch[1]];
+  const [ax, ay] = pattern.axes;
+  return [rectangle(-ax, ax, -cy, cy), rectangle(-cx, cx, -ay, ay)]
+    .map((outline) => prism(outline, -pattern.thickness, 0, (u, v, w) => carried(pose, u, v, w)));
+}
+
+function cablePieces(shape: Extract<Shape, { form: 'cable' }>, pose: Pose): readonly Piece[] {
+  const thick = shape.diameter / 2;
+  const loop = shape.loopInside + shape.diameter;
+  const bar = (from: number, to: number, half: number): Piece =>
+    prism(rectangle(from, to, -half, half), -thick, thick, (u, v, w) => carried(pose, u, v, w));
+  return [bar(0, shape.length, thick), bar(-loop, loop, loop), bar(shape.length - loop, shape.length + loop, loop)];
+}
+
+/** The hull of any other shape's mesh. */
+function meshPiece(shape: Shape, pose: Pose, solids: Solids): Piece {
+  const { positions } = solids.mesh(shape);
+  const points: Vec3[] = [];
+  for (let at = 0; at < positions.length; at += 3) points.push(carried(pose, positions[at] ?? 0, positions[at + 1] ?? 0, positions[at + 2] ?? 0));
+  return pieceOf(points, [axisOf(pose, 0), axisOf(pose, 1), axisOf(pose, 2)]);
+}

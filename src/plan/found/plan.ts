@@ -1,0 +1,164 @@
+import type { Model, Solids } from '../../model/index.ts';
+import { benchDraft, markJobs, plateJobs, tubeJobs, wrappedJobs, type BenchJob } from './bench.ts';
+import { hasBit, indicesOf } from './bits.ts';
+import { groundOf, type Ground } from './ground.ts';
+import { batchName, keyFor, ownerOf, type Naming } from './keys.ts';
+import { batchesOf, timesOf, wholeLine, type BatchLine, type Line } from './line.ts';
+import { mustHold, practised, type Told } from './reasons.ts';
+import { solve, startSearch, type Search, type Wanted } from './search.ts';
+import { draftsOf, partsIn } from './steps.ts';
+import type { Batch, FoundPlan, FoundStep } from './types.ts';
+import { checkWishes, isKept, refuseUnkept, wantedBy } from './wishes.ts';
+import type { OrderReason } from '../types.ts';
+import type { OrderWish } from '../../read/index.ts';
+
+/** A step that waits for its number. */
+type Unnumbered = Omit<FoundStep, 'number' | 'drilled'>;
+
+/** A step with the building that it tells. */
+type Placed = Told & { readonly step: Unnumbered };
+
+/** An order that was found, before the designer's wishes are looked at. */
+interface Found {
+  readonly placed: readonly Placed[];
+  readonly batches: readonly NamedBatch[];
+  readonly cost: number;
+}
+
+/**
+ * Finds the order in which an item is put together by taking it apart, and keeps to the designer's wishes. Throws a
+ * FaultError when a wish is refused, a RangeError when the item comes apart in no way. The same model gives the same plan.
+ */
+export function findPlan(model: Pick<Model, 'parts' | 'groups' | 'connections'>, wishes: readonly OrderWish[], solids: Solids): FoundPlan {
+  const ground = groundOf(model, model.connections, solids);
+  const naming = { parts: ground.units.parts, groups: model.groups };
+  const usual = found(ground, naming, []);
+  const must = mustHold(ground, usual.placed);
+  checkWishes(wishes, usual.placed.map(({ step }) => step.key), must);
+  const kept = wishes.every((wish) => isKept(wish, usual.placed.map(({ step }) => step.key))) ? usual : wished(ground, naming, usual, wishes);
+  return planOf(ground, kept, wishes, kept === usual ? must : mustHold(ground, kept.placed));
+}
+
+/** The order found anew with the wishes; what is done on the bench is just moved. */
+function wished(ground: Ground, naming: Naming, usual: Found, wishes: readonly OrderWish[]): Found {
+  const again = found(ground, naming, wantedBy(ground, wishes, usual.placed, usual.batches));
+  const placed = sorted(again.placed, mustHold(ground, again.placed), wishes);
+  refuseUnkept(wishes, placed.map(({ step }) => step.key));
+  return { ...again, placed };
+}
+
+/** Takes, again and again, the first step that waits for no other; what is put together keeps its order. */
+function sorted(placed: readonly Placed[], must: readonly OrderReason[], wishes: readonly OrderWish[]): readonly Placed[] {
+  const left = [...placed];
+  const done: Placed[] = [];
+  const links = [...must, ...wishes];
+  while (left.length > 0) {
+    const isNext = ({ step }: Placed, index: number): boolean => !links.some(({ first, then }) => then === step.key && left.some((other) => other.step.key === first))
+      && (step.onBench || !left.slice(0, index).some((other) => !other.step.onBench));
+    done.push(...left.splice(Math.max(0, left.findIndex(isNext)), 1));
+  }
+  return done;
+}
+
+function found(ground: Ground, naming: Naming, wanted: readonly Wanted[]): Found {
+  const search = startSearch(ground, wanted);
+  const up = upright(ground);
+  const whole = wholeLine(search, up);
+  const batches = namedBatches(search, whole, naming);
+  return { placed: apart(orderedSteps(search, whole, batches, naming)), batches, cost: solve(search, ground.finished, 1).best[up] ?? 0 };
+}
+
+/** Tells steps of like keys apart by a number. */
+function apart(placed: readonly Placed[]): readonly Placed[] {
+  const keys = new Map<string, number>();
+  return placed.map(({ step, building }): Placed => {
+    const count = (keys.get(step.key) ?? 0) + 1;
+    keys.set(step.key, count);
+    return { step: { ...step, key: count === 1 ? step.key : `${step.key}-${count}` }, building };
+  });
+}
+
+function planOf(ground: Ground, { placed, batches, cost }: Found, wishes: readonly OrderWish[], must: readonly OrderReason[]): FoundPlan {
+  return {
+    steps: numbered(ground, placed.map(({ step }) => step)),
+    batches: batches.map(({ name, times, copies }): Batch => ({ name, times, copies: copies.map((copy) => partsIn(ground, copy)) })),
+    reasons: [...must, ...wishes.map(({ first, then }): OrderReason => ({ first, then, rule: 'designer', parts: [] })), ...practised(placed)],
+    cost,
+  };
+}
+
+/** The finished item stands as it is used. */
+function upright(ground: Ground): number {
+  const up = ground.blocking.ways.findIndex(([, , z]) => z > 0.999);
+  return up < 0 ? 0 : up;
+}
+
+interface NamedBatch extends BatchLine {
+  readonly name: string;
+  readonly times: number;
+}
+
+function namedBatches(search: Search, whole: Line, naming: Naming): readonly NamedBatch[] {
+  const batches = batchesOf(search, whole);
+  const times = timesOf(search, whole, batches);
+  return batches.map((batch, index) => ({ ...batch, name: batchName(search.ground, naming, batch, index + 1), times: times.get(batch.form) ?? 1 }));
+}
+
+/** Bench work and batches first, each as it is needed, then the item as a whole. */
+function orderedSteps(search: Search, whole: Line, batches: readonly NamedBatch[], naming: Naming): readonly Placed[] {
+  const { ground } = search;
+  const panels = wrappedJobs(ground);
+  const done = new Set<readonly BenchJob[]>();
+  const bench = (jobs: readonly BenchJob[], batch: string | null, owner: string | null): readonly Placed[] => jobs.map((job) => benchStep(job, naming, batch, owner));
+  const panelsFirst = (batch: NamedBatch, index: number): readonly Placed[] => {
+    const later = batches.slice(index);
+    return panels.filter((jobs) => !done.has(jobs) && later.find((each) => holds(ground, each, jobs))?.name === servedBy(batches, index, search)?.name).flatMap((jobs) => {
+      done.add(jobs);
+      const owning = later.find((each) => holds(ground, each, jobs)) ?? batch;
+      return bench(jobs, owning.name, ownerOf(ground, naming, owning.copies));
+    });
+  };
+  const made = batches.flatMap((batch, index) => [
+    ...panelsFirst(batch, index),
+    ...lineSteps(ground, batch, batch, naming),
+  ]);
+  const left = panels.filter((jobs) => !done.has(jobs)).flatMap((jobs) => bench(jobs, null, null));
+  return [...bench(tubeJobs(ground), null, null), ...left, ...made, ...bench(plateJobs(ground), null, null), ...bench(markJobs(ground), null, null), ...lineSteps(ground, whole, null, naming)];
+}
+
+/** The batch that is the last to take what this one makes. */
+function servedBy(batches: readonly NamedBatch[], index: number, search: Search): NamedBatch | undefined {
+  const own = batches[index];
+  if (own === undefined) return undefined;
+  return [...batches.slice(index)].reverse().find((batch) => own.copies.some((copy) => batch.copies.some((other) => indicesOf(copy).every((at) => hasBit(other, at))))) ?? (search.left < 0 ? own : own);
+}
+
+const holds = (ground: Ground, batch: BatchLine, jobs: readonly BenchJob[]): boolean =>
+  batch.copies.some((copy) => partsIn(ground, copy).some((id) => jobs.some(({ parts }) => parts.includes(id))));
+
+function benchStep(job: BenchJob, naming: Naming, batch: string | null, owner: string | null): Placed {
+  const draft = benchDraft(job);
+  return { building: null, step: { ...draft, key: keyFor(naming, draft, owner, batch !== null), batch, times: job.times } };
+}
+
+function lineSteps(ground: Ground, line: Line, batch: NamedBatch | null, naming: Naming): readonly Placed[] {
+  const owner = batch === null ? null : ownerOf(ground, naming, batch.copies);
+  return line.buildings.flatMap((building) => draftsOf(ground, building).map((draft): Placed =>
+    ({ building, step: { ...draft, key: keyFor(naming, draft, owner, batch !== null), batch: batch?.name ?? null, times: batch?.times ?? 1 } })));
+}
+
+/** Numbers the steps, and keeps count of what is drilled. */
+function numbered(ground: Ground, steps: readonly Unnumbered[]): readonly FoundStep[] {
+  const drilled = new Set<string>();
+  return steps.map((step, index): FoundStep => {
+    const before = [...drilled];
+    for (const pin of step.drillsFor) heldBy(ground, pin).forEach((id) => drilled.add(id));
+    return { ...step, number: index + 1, drilled: before };
+  });
+}
+
+const heldBy = (ground: Ground, pin: string): readonly string[] => {
+  const unit = ground.units.of.get(pin);
+  return unit?.is === 'fastener' ? unit.connection.holds : [];
+};
+

@@ -1,0 +1,95 @@
+import type { OrderReason } from '../types.ts';
+import { hasBit, indicesOf, union, type Bits } from './bits.ts';
+import type { Ground } from './ground.ts';
+import type { Building } from './line.ts';
+import { partsIn } from './steps.ts';
+import type { Doing, FoundStep } from './types.ts';
+
+/** A step with what it does to the units; bench work does nothing to them. */
+export interface Told {
+  readonly step: Pick<FoundStep, 'key' | 'does' | 'batch' | 'moves' | 'newParts' | 'folds' | 'drillsFor' | 'side' | 'onBench'>;
+  readonly building: Building | null;
+}
+
+/** Why steps come in this order: what must hold whatever anybody wishes, geometry first, for it explains most; then the firm rules. */
+export function mustHold(ground: Ground, told: readonly Told[]): readonly OrderReason[] {
+  const pairs = told.flatMap((first, index) => told.slice(index + 1).map((then) => [first, then] as const));
+  return [
+    ...pairs.flatMap(([first, then]) => geometry(ground, first, then)),
+    ...pairs.flatMap(([first, then]) => needed(ground, first, then)),
+    ...pairs.flatMap(([first, then]) => FIRM.filter((rule) => rule.holds(first, then)).map((rule) => reason(first, then, rule.name))),
+  ];
+}
+
+const reason = (first: Told, then: Told, rule: string, parts: readonly string[] = []): OrderReason => ({ first: first.step.key, then: then.step.key, rule, parts });
+
+/** What the later step leaves behind would be in the way of the earlier one. */
+function geometry(ground: Ground, first: Told, then: Told): readonly OrderReason[] {
+  if (first.building?.is !== 'cut' || then.building?.is !== 'cut' || first.step.batch !== then.step.batch || first.step.does === 'drill' || then.step.does === 'drill') return [];
+  const later = then.building.cut.leaving.map(({ set }) => set).reduce(union);
+  const blockers = blockersOf(ground, first.building);
+  const met = indicesOf(later).filter((index) => hasBit(blockers, index) && !hasBit(ownOf(first.building), index));
+  const parts = [...new Set(met.flatMap((index) => ground.units.all[index]?.parts ?? []))];
+  return parts.length === 0 ? [] : [reason(first, then, 'geometry', parts)];
+}
+
+const ownOf = (building: Building | null): Bits =>
+  (building?.is === 'cut' ? building.cut.leaving.map(({ set }) => set).reduce(union) : new Uint32Array());
+
+function blockersOf(ground: Ground, building: Extract<Building, { is: 'cut' }>): Bits {
+  const sets = building.cut.leaving.flatMap(({ set, way }) => {
+    const at = ground.blocking.ways.indexOf(way);
+    return indicesOf(set).flatMap((index) => ground.foldBlocks.get(index) ?? ground.blocking.own[index] ?? ground.blocking.out[at]?.[index] ?? []);
+  });
+  return sets.reduce(union, new Uint32Array(building.set.length));
+}
+
+/** What the earlier step brings or makes is what the later one works on. */
+function needed(ground: Ground, first: Told, then: Told): readonly OrderReason[] {
+  if (first.step.onBench || then.step.onBench || first.building === null || then.building === null) return [];
+  const given = new Set([...first.step.newParts, ...first.step.moves.flatMap(({ parts }) => parts)]);
+  const asked = partsAsked(ground, then);
+  return asked.some((id) => given.has(id)) && then.building.set !== first.building.set ? [reason(first, then, 'needed')] : [];
+}
+
+function partsAsked(ground: Ground, { step, building }: Told): readonly string[] {
+  if (building?.is === 'turn') return partsIn(ground, building.set);
+  const closed = step.moves.flatMap(({ closes }) => closes).flatMap((connection) => Object.values(connection).flatMap((value) => (typeof value === 'string' ? [value] : [])));
+  const touched = building === null ? [] : building.cut.undoes.flatMap(({ a, b }) => [a, b]).filter((index) => hasBit(building.cut.restBits, index));
+  return [...closed, ...touched.flatMap((index) => ground.units.all[index]?.parts ?? [])];
+}
+
+/** A rule that no wish overrides: the work itself asks for it (common practice, no source). */
+interface Firm {
+  readonly name: string;
+  readonly holds: (first: Told, then: Told) => boolean;
+}
+
+const BENCH_ORDER: readonly Doing[] = ['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches', 'crease', 'half-cut'];
+const isOn = (...kinds: readonly Doing[]) => ({ step }: Told): boolean => kinds.includes(step.does);
+const panelWork = isOn(...BENCH_ORDER);
+const pair = (name: string, first: (told: Told) => boolean, then: (told: Told) => boolean): Firm => ({ name, holds: (one, other) => first(one) && then(other) });
+const inOneBatch = (rule: Firm): Firm => ({ ...rule, holds: (one, other) => one.step.batch === other.step.batch && rule.holds(one, other) });
+
+export const FIRM: readonly Firm[] = [
+  pair('tubes-cut-first', isOn('cut-tubes'), ({ step }) => !step.onBench || step.does === 'mark-posts'),
+  inOneBatch(pair('blank-first', isOn('cut-blank'), (told) => panelWork(told) && told.step.does !== 'cut-blank')),
+  inOneBatch(pair('panel-ready-before-frame-is-laid', isOn('punch-holes', 'cut-notches', 'crease', 'half-cut'), isOn('lay-frame'))),
+  pair('plates-cut-first', isOn('cut-panel'), isOn('lay-panel')),
+  pair('marked-before-posts', isOn('mark-posts'), isOn('push-through', 'slide-on')),
+  { name: 'drilled-before-pinned', holds: (one, other) => one.step.does === 'drill' && other.step.does === 'pin' && one.building === other.building },
+  pair('cables-last', ({ step }) => step.does !== 'hang' && step.batch === null && !step.onBench, isOn('hang')),
+  pair('batches-before-the-item', ({ step }) => step.batch !== null && !step.onBench, ({ step }) => step.batch === null && !step.onBench),
+];
+
+/** Links of good practice in a plan, which gave way to no wish; told for the reader (common practice, no source). */
+const PRACTICE: readonly Firm[] = [
+  inOneBatch({ name: 'marked-before-cut', holds: (one, other) => panelWork(one) && panelWork(other) && BENCH_ORDER.indexOf(other.step.does) === BENCH_ORDER.indexOf(one.step.does) + 1 }),
+  inOneBatch(pair('panel-before-frame', isOn('half-cut'), isOn('push', 'lay-frame'))),
+  inOneBatch({ name: 'ends-before-middle', holds: (one, other) => one.step.does === 'pin-ends' && other.step.does === 'pin-middle' && one.step.side === other.step.side }),
+];
+
+/** Reasons of practice that hold in an order. */
+export const practised = (told: readonly Told[]): readonly OrderReason[] => told.flatMap((first, index) => told.slice(index + 1)
+  .flatMap((then) => PRACTICE.filter((rule) => rule.holds(first, then)).map((rule) => reason(first, then, rule.name))));
+

@@ -1,0 +1,180 @@
+import type { Vec3 } from '../../model/index.ts';
+import { hasBit, indicesOf, union, type Bits } from './bits.ts';
+import { floorOf, piecesIn, type Ground } from './ground.ts';
+import { cross, dot, unit } from './vectors.ts';
+import type { Link } from './links.ts';
+
+/** What is this close to the bench rests on it, mm. */
+const ON_BENCH = 3;
+/** A tube this close to the bench is laid down on it, mm: it gives way as far in its sleeves, or gets a lath under it. */
+const LAID_DOWN = 12;
+/** Work stands when its centre of mass is over its footing by this share of its height (common practice, no source). */
+const STEADY = 0.1;
+/** Steeper than this a bar slides in its sleeve, and what lies on something else slides off it. */
+const STEEP = 0.5;
+
+/** How work lies in one pose, over a floor. */
+export interface Rest {
+  /** Bodies that neither the bench nor another body holds; somebody or something must. */
+  readonly unheld: readonly Unheld[];
+  /** Pieces that hang together by what holds by itself. */
+  readonly pieces: readonly Bits[];
+}
+
+/** A body that would fall over, or that far (mm) down. */
+export interface Unheld {
+  readonly set: Bits;
+  readonly tips: boolean;
+  readonly gap: number;
+}
+
+/** A set in one pose, as bodies that cannot move against one another but along a level sleeve. */
+export interface Lying {
+  readonly pieces: readonly Bits[];
+  readonly bodies: readonly Body[];
+}
+
+interface Body {
+  readonly set: Bits;
+  /** The highest floor that it still rests on, and whether it does so without falling over. */
+  readonly low: number;
+  readonly steady: boolean;
+}
+
+/** The bodies of a set with a direction up. */
+export function bodiesOf(ground: Ground, set: Bits, pose: number): Lying {
+  const up = ground.blocking.ways[pose] ?? [0, 0, 1];
+  const pieces = piecesIn(ground, set, true);
+  const loose = pieces.length === 1 ? [] : ground.links.filter((link) => hasBit(set, link.a) && hasBit(set, link.b) && !pieces.some((piece) => hasBit(piece, link.a) && hasBit(piece, link.b)));
+  const bodies = joined(ground, pieces, loose, up).map((body): Body => bodyOf(ground, body, loose, pose, floorOf(ground, body, pose)));
+  return { pieces, bodies };
+}
+
+/** Which bodies rest on a floor, told as a height along the direction up. */
+export const restOver = ({ pieces, bodies }: Lying, floor: number): Rest =>
+  ({ pieces, unheld: bodies.filter(({ low, steady }) => !steady || low > floor).map(({ set, low, steady }) => ({ set, tips: !steady, gap: Math.max(0, low - floor) })) });
+
+function bodyOf(ground: Ground, set: Bits, loose: readonly Link[], pose: number, own: number): Body {
+  const up = ground.blocking.ways[pose] ?? [0, 0, 1];
+  const bar = isBar(ground, set);
+  const lying = bar && Math.abs(dot(barAxis(ground, set), up)) < STEEP;
+  const sleeved = bar && !lying && loose.some(({ is, a }) => is === 'sleeve' && hasBit(set, a));
+  return { set, low: own - (lying ? LAID_DOWN : ON_BENCH), steady: sleeved || isSteady(ground, set, pose, own) };
+}
+
+/** Joins bodies until no two hold each other any more. */
+function joined(ground: Ground, pieces: readonly Bits[], loose: readonly Link[], up: Vec3): readonly Bits[] {
+  let bodies = pieces;
+  for (let met = true; met;) {
+    met = false;
+    const pair = pairThatHolds(ground, bodies, loose, up);
+    if (pair !== null) {
+      const [one, other] = pair;
+      bodies = [...bodies.filter((body) => body !== one && body !== other), union(one, other)];
+      met = true;
+    }
+  }
+  return bodies;
+}
+
+function pairThatHolds(ground: Ground, bodies: readonly Bits[], loose: readonly Link[], up: Vec3): readonly [Bits, Bits] | null {
+  const at = (index: number): Bits | undefined => bodies.find((body) => hasBit(body, index));
+  for (const link of loose) {
+    const [one, other] = [at(link.a), at(link.b)];
+    if (one === undefined || other === undefined || one === other) continue;
+    const between = loose.filter(({ a, b }) => (hasBit(one, a) && hasBit(other, b)) || (hasBit(other, a) && hasBit(one, b)));
+    if (hold(ground, one, other, between, up)) return [one, other];
+  }
+  return null;
+}
+
+function hold(ground: Ground, one: Bits, other: Bits, between: readonly Link[], up: Vec3): boolean {
+  if (between.some(({ is, free }) => is === 'lay' && free.some((way) => Math.abs(dot(way, up)) > STEEP))) return true;
+  const level = between.filter(({ is, free }) => (is === 'sleeve' || is === 'wrap') && free.every((way) => Math.abs(dot(way, up)) < STEEP));
+  if (level.length === 0) return false;
+  return isBar(ground, one) || isBar(ground, other) || new Set(level.map(({ a }) => a)).size > 1;
+}
+
+/** One bar by itself turns in its sleeve and stays what it is. */
+function isBar(ground: Ground, body: Bits): boolean {
+  const [first = 0, second] = indicesOf(body);
+  const part = ground.units.parts.get(ground.units.all[first]?.parts[0] ?? '');
+  return second === undefined && part?.shape.form === 'tube';
+}
+
+type Place = readonly [number, number];
+
+/** Whether a body stands by itself on its lowest places. */
+function isSteady(ground: Ground, body: Bits, pose: number, own: number): boolean {
+  const up = ground.blocking.ways[pose] ?? [0, 0, 1];
+  const lows = ground.lows[pose] ?? new Float64Array();
+  const [east, north] = level(up);
+  const centre = centreOf(ground, body);
+  const footing = placesUnder(ground, indicesOf(body).filter((index) => (lows[index] ?? 0) <= own + ON_BENCH), up, own + ON_BENCH, east, north);
+  return insideBy(footing, [dot(centre, east), dot(centre, north)]) > STEADY * (dot(centre, up) - own);
+}
+
+const barAxis = (ground: Ground, body: Bits): Vec3 => {
+  const [first = 0] = indicesOf(body);
+  const pose = ground.units.parts.get(ground.units.all[first]?.parts[0] ?? '')?.pose ?? [];
+  return [pose[0] ?? 0, pose[1] ?? 0, pose[2] ?? 0];
+};
+
+function level(up: Vec3): readonly [Vec3, Vec3] {
+  const east = unit(cross(up, Math.abs(up[2]) < 0.9 ? [0, 0, 1] : [0, 1, 0]));
+  return [east, cross(up, east)];
+}
+
+/** The centre of mass. */
+function centreOf({ mass, middles }: Ground, body: Bits): Vec3 {
+  let [x, y, z, sum] = [0, 0, 0, 0];
+  for (const index of indicesOf(body)) {
+    const own = mass[index] ?? 0;
+    const [ux, uy, uz] = middles[index] ?? [0, 0, 0];
+    x += own * ux;
+    y += own * uy;
+    z += own * uz;
+    sum += own;
+  }
+  return sum === 0 ? [0, 0, 0] : [x / sum, y / sum, z / sum];
+}
+
+function placesUnder(ground: Ground, indices: readonly number[], up: Vec3, under: number, east: Vec3, north: Vec3): readonly Place[] {
+  const places: Place[] = [];
+  for (const index of indices) {
+    for (const { points } of ground.units.all[index]?.pieces ?? []) {
+      for (let at = 0; at < points.length; at += 3) {
+        const point: Vec3 = [points[at] ?? 0, points[at + 1] ?? 0, points[at + 2] ?? 0];
+        if (dot(point, up) <= under) places.push([dot(point, east), dot(point, north)]);
+      }
+    }
+  }
+  return places;
+}
+
+/** How far a place lies inside the hull of others, mm; negative when it lies outside or they lie on one line. */
+function insideBy(places: readonly Place[], [x, y]: Place): number {
+  const ring = hullOf(places);
+  if (ring.length < 3) return -1;
+  return Math.min(...ring.map(([ax, ay], index) => {
+    const [bx, by] = ring[(index + 1) % ring.length] ?? [ax, ay];
+    return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
+  }));
+}
+
+/** The hull, anticlockwise (Andrew 1979). */
+function hullOf(places: readonly Place[]): readonly Place[] {
+  const sorted = [...places].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const half = (list: readonly Place[]): Place[] => {
+    const chain: Place[] = [];
+    for (const place of list) {
+      while (chain.length > 1 && !turnsLeft(chain[chain.length - 2], chain[chain.length - 1], place)) chain.pop();
+      chain.push(place);
+    }
+    return chain.slice(0, -1);
+  };
+  return [...half(sorted), ...half([...sorted].reverse())];
+}
+
+const turnsLeft = (a: Place = [0, 0], b: Place = [0, 0], c: Place = [0, 0]): boolean =>
+  (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]) > 1e-6;

@@ -1,0 +1,122 @@
+import type { Connection, Flap, Model, Part, Shape, Solids, Vec3 } from '../../model/index.ts';
+import type { Piece } from './convex.ts';
+import { flapPieces, flatFlapPieces } from './flaps.ts';
+import { piecesOf } from './pieces.ts';
+
+/** What is handled as one while an item is taken apart. */
+export type Unit = UnitBase & (
+  | { readonly is: 'part' }
+  /** A pin with its nut through what it holds. */
+  | { readonly is: 'fastener'; readonly connection: Extract<Connection, { is: 'pin' }> }
+  /** The pins of a flap that are put in together: those at both ends, or those between. */
+  | { readonly is: 'row'; readonly panel: string; readonly flap: string; readonly row: 'ends' | 'middle'; readonly out: Vec3 }
+  /** A flap round its bar, and the same flap lying flat with its panel: one of the two is there. */
+  | { readonly is: 'folded' | 'flat'; readonly panel: string; readonly flap: Flap });
+
+interface UnitBase {
+  readonly index: number;
+  readonly parts: readonly string[];
+  /** Where it stands in the finished item; a nut apart from its pin, for it goes another way. */
+  readonly pieces: readonly Piece[];
+  readonly nut: readonly Piece[];
+  readonly mass: number;
+  /** Units of one number look alike, whatever holes they have. */
+  readonly look: number;
+}
+
+/** All units of an item, each known by its index. */
+export interface Units {
+  readonly all: readonly Unit[];
+  /** The unit that a part is, or is in. */
+  readonly of: ReadonlyMap<string, Unit>;
+  readonly parts: ReadonlyMap<string, Part>;
+}
+
+type Draft = Unit extends infer Each ? (Each extends Unit ? Omit<Each, 'index' | 'look'> & { readonly seen: string } : never) : never;
+
+/** The units of a model's parts. Throws when a connection names a part that is not there. */
+export function unitsOf(model: Pick<Model, 'parts'>, connections: readonly Connection[], solids: Solids): Units {
+  const parts = new Map(model.parts.map((part) => [part.id, part]));
+  const find = (id: string): Part => {
+    const part = parts.get(id);
+    if (part === undefined) throw new RangeError(`a connection names a part that is not there: ${id}`);
+    return part;
+  };
+  const pins = connections.filter((each) => each.is === 'pin');
+  const small = new Set([...pins.flatMap(({ pin, nut }) => [pin, nut]), ...connections.flatMap((each) => (each.is === 'panel-pin' ? [each.pin] : []))]);
+  const drafts: readonly Draft[] = [
+    ...model.parts.filter(({ id }) => !small.has(id)).map((part) => partDraft(part, solids)),
+    ...model.parts.flatMap((part) => flapDrafts(part, connections)),
+    ...pins.map((pin) => fastenerDraft(pin, find(pin.pin), find(pin.nut), solids)),
+    ...rowDrafts(connections, find, solids),
+  ];
+  return numbered(drafts, parts);
+}
+
+function numbered(drafts: readonly Draft[], parts: ReadonlyMap<string, Part>): Units {
+  const looks = new Map<string, number>();
+  const all = drafts.map(({ seen, ...draft }, index): Unit => {
+    const look = looks.get(seen) ?? looks.size;
+    looks.set(seen, look);
+    return { ...draft, index, look } as Unit;
+  });
+  const own = all.filter((unit) => unit.is !== 'folded' && unit.is !== 'flat');
+  return { all, parts, of: new Map(own.flatMap((unit) => unit.parts.map((id) => [id, unit]))) };
+}
+
+const partDraft = (part: Part, solids: Solids): Draft => ({
+  is: 'part', parts: [part.id], mass: part.mass, seen: lookOf(part.shape), nut: [], pieces: piecesOf(part.shape, part.pose, solids),
+});
+
+function fastenerDraft(connection: Extract<Connection, { is: 'pin' }>, pin: Part, nut: Part, solids: Solids): Draft {
+  return {
+    is: 'fastener', connection, parts: [pin.id, nut.id], mass: pin.mass + nut.mass, seen: `${lookOf(pin.shape)} ${lookOf(nut.shape)}`,
+    pieces: piecesOf(pin.shape, pin.pose, solids), nut: piecesOf(nut.shape, nut.pose, solids),
+  };
+}
+
+function flapDrafts(part: Part, connections: readonly Connection[]): readonly Draft[] {
+  const { shape, pose } = part;
+  if (shape.form !== 'panel') return [];
+  const wrapped = new Set(connections.flatMap((each) => (each.is === 'wrap' && each.panel === part.id ? [each.flap] : [])));
+  return shape.pattern.flaps.filter(({ side }) => wrapped.has(side)).flatMap((flap): readonly Draft[] => {
+    const common = { parts: [part.id], panel: part.id, flap, mass: 0, nut: [] };
+    const size = `${flap.to - flap.from}`;
+    return [
+      { ...common, is: 'folded', seen: `folded ${size}`, pieces: flapPieces(shape.pattern, flap, pose, 1) },
+      { ...common, is: 'flat', seen: `flat ${size}`, pieces: flatFlapPieces(shape.pattern, flap, pose) },
+    ];
+  });
+}
+
+/** The pins of each flap, both ends first as the model lists them, then the others. */
+function rowDrafts(connections: readonly Connection[], find: (id: string) => Part, solids: Solids): readonly Draft[] {
+  const pins = connections.filter((each) => each.is === 'panel-pin');
+  const flaps = new Map<string, typeof pins>();
+  for (const each of pins) {
+    const key = JSON.stringify([each.panel, each.flap]);
+    flaps.set(key, [...(flaps.get(key) ?? []), each]);
+  }
+  return [...flaps.values()].flatMap((row) => (['ends', 'middle'] as const).flatMap((name): readonly Draft[] => {
+    const [first, ...more] = name === 'ends' ? row.slice(0, 2) : row.slice(2);
+    if (first === undefined) return [];
+    const parts = [first, ...more].map(({ pin }) => find(pin));
+    return [{
+      is: 'row', panel: first.panel, flap: first.flap, row: name, out: first.out, nut: [],
+      parts: parts.map(({ id }) => id), mass: parts.reduce((sum, { mass }) => sum + mass, 0),
+      seen: `${name} ${parts.length} ${lookOf((parts[0] ?? find(first.pin)).shape)}`,
+      pieces: parts.flatMap(({ shape, pose }) => piecesOf(shape, pose, solids)),
+    }];
+  }));
+}
+
+/** A shape without what is done to it on the way: holes drilled in place, flaps folded. */
+function lookOf(shape: Shape): string {
+  switch (shape.form) {
+    case 'tube': return `tube ${shape.length.toFixed(2)} ${shape.outside} ${shape.inside}`;
+    case 'joint': return `joint ${JSON.stringify(shape.joint)}`;
+    case 'panel': return `panel ${shape.pattern.blank.map((side) => side.toFixed(2)).join(' ')}`;
+    case 'plate': return `plate ${shape.width.toFixed(2)} ${shape.height.toFixed(2)} ${shape.thickness}`;
+    default: return JSON.stringify(shape);
+  }
+}

@@ -1,0 +1,109 @@
+import { z } from 'zod';
+import { section } from './fields.ts';
+import { namesOf, valueThat, workOut, type Names, type Working } from './item-values.ts';
+import { messages } from './messages.ts';
+import type { NamedExpression } from './named-expressions.ts';
+import { expressionReader, type PlacedExpression } from './placed-expressions.ts';
+import type { Declared, Declares, Fault, Item, Mattress, People, Use } from './types.ts';
+import { sectionEntries } from './validate.ts';
+import type { YamlSource } from './yaml-source.ts';
+
+const peopleNames = ['adults', 'anyone', 'pupils', 'small-children'] as const satisfies readonly People[];
+const places = ['indoors'] as const;
+const mattressFields = ['length', 'width', 'thickness'] as const satisfies readonly (keyof Mattress)[];
+const uses: readonly string[] = ['storage', 'table', 'seat', 'bed'] satisfies readonly Use[];
+
+const expression = (purpose: string) => z.union([z.string(), z.number()], { error: messages.expression }).meta({ description: purpose });
+
+/** Fields of the item file that say where it stands and who uses it. Which of them a use asks for is checked by `readDeclares`. */
+export const useFields = {
+  place: z.enum(places, { error: messages.place }).meta({ description: 'Where it stands. Nothing is reckoned for wind, wet and sun.' }),
+  for: z.enum(peopleNames, { error: messages.people(peopleNames) })
+    .meta({ description: 'Who uses it: adults, anyone (children too), pupils (with a mark), or small-children who walk, for a bed. Sets loads and gaps.' }),
+  mark: expression('Size mark of EN 1729-1, 0 to 7: for pupils only.').optional(),
+  mattress: section({
+    length: expression('Length of the mattress, along the long tubes.'),
+    width: expression('Width of the mattress, along the short tubes.'),
+    thickness: expression('Thickness of the thickest mattress.'),
+  }, 'The mattress that a bed is made for: for a bed only.').optional(),
+} as const;
+
+/** What a file says of its use, with the expressions ready to be worked out for a size; null where it cannot be read. */
+interface ReadDeclares {
+  readonly declares: Declares | null;
+  readonly mark: PlacedExpression | null;
+  readonly mattress: readonly PlacedExpression[];
+  readonly faults: readonly Fault[];
+}
+
+/** Reads place, people, mark and mattress. A field that the use asks for and lacks is a fault, and so is one that it has no place for. */
+export function readDeclares(source: YamlSource, names: readonly string[]): ReadDeclares {
+  const raw = new Map(sectionEntries(source.raw));
+  const faults: Fault[] = [...peopleFaults(source, raw), ...missingFaults(source, raw)];
+  const reader = expressionReader(source, faults);
+  const read = (path: readonly string[], text: unknown, wanted: 'length' | null): PlacedExpression | null =>
+    (typeof text === 'string' || typeof text === 'number' ? reader(path, text, wanted, { names }) : null);
+  const given = new Map(sectionEntries(raw.get('mattress')));
+  const mark = read(['mark'], raw.get('mark'), null);
+  const sides = mattressFields.map((field) => read(['mattress', field], given.get(field), 'length'));
+  return { declares: declaresOf(raw, mark, sides), mark, mattress: sides.flatMap((side) => side ?? []), faults };
+}
+
+function declaresOf(raw: ReadonlyMap<string, unknown>, mark: PlacedExpression | null, sides: readonly (PlacedExpression | null)[]): Declares | null {
+  const people = useFields.for.safeParse(raw.get('for'));
+  const place = useFields.place.safeParse(raw.get('place'));
+  if (!people.success || !place.success) return null;
+  const [length, width, thickness] = sides;
+  const mattress = length && width && thickness
+    ? { length: length.expression, width: width.expression, thickness: thickness.expression } : null;
+  return { place: place.data, people: people.data, mark: mark?.expression ?? null, mattress };
+}
+
+/** A bed here is for small children who walk, and nothing else is: cots, bunks and longer beds are not checked. */
+function peopleFaults(source: YamlSource, raw: ReadonlyMap<string, unknown>): Fault[] {
+  const [use, people] = [raw.get('use'), raw.get('for')];
+  if (!uses.includes(String(use)) || !useFields.for.safeParse(people).success) return [];
+  const forSmall = people === 'small-children';
+  if (use === 'bed') return forSmall ? [] : [source.fault(['for'], messages.bedPeople)];
+  if (forSmall) return [source.fault(['for'], messages.people(peopleNames.slice(0, 3)))];
+  return use === 'storage' && people === 'pupils' ? [source.fault(['for'], messages.people(peopleNames.slice(0, 2)))] : [];
+}
+
+function missingFaults(source: YamlSource, raw: ReadonlyMap<string, unknown>): Fault[] {
+  const use = raw.get('use');
+  const bed = use === 'bed';
+  const pupils = raw.get('for') === 'pupils';
+  return [
+    ...(bed && !raw.has('mattress') ? [source.fault(['mattress'], messages.mattressMissing)] : []),
+    ...(!bed && raw.has('mattress') ? [source.faultAtName(['mattress'], messages.mattressForBeds)] : []),
+    ...(pupils && !raw.has('mark') ? [source.fault(['mark'], messages.markMissing)] : []),
+    ...(!pupils && raw.has('mark') ? [source.faultAtName(['mark'], messages.markForPupils)] : []),
+  ];
+}
+
+/** Faults of a size's mark and mattress: values that are none. */
+export function declaredFaults(
+  source: YamlSource, size: { readonly name: string; readonly values: Names }, expressions: readonly NamedExpression[], read: ReadDeclares,
+): readonly Fault[] {
+  const told: Working = { source, size: size.name, names: { ...size.values }, faults: [] };
+  workOut(told, expressions);
+  // What the named expressions lack is told by the pieces.
+  const working: Working = { ...told, faults: [] };
+  if (read.mark !== null) valueThat(working, read.mark, messages.markValue, (mark) => Number.isInteger(mark) && mark >= 0 && mark <= 7);
+  for (const side of read.mattress) valueThat(working, side, messages.positiveResult, (value) => value > 0);
+  return working.faults;
+}
+
+/** What the item's file says of its use, worked out for one size: mm, and the size mark. Throws a RangeError for a size it does not have. */
+export const declaredFor = (item: Item, size: string): Declared => declaredBy(item.declares, namesOf(item, size));
+
+/** The same from the values of the item's parameters and named expressions. */
+export function declaredBy({ place, people, mark, mattress }: Declares, names: Names): Declared {
+  return {
+    place, people,
+    mark: mark === null ? null : mark.evaluate(names).value,
+    mattress: mattress === null ? null : {
+      length: mattress.length.evaluate(names).value, width: mattress.width.evaluate(names).value, thickness: mattress.thickness.evaluate(names).value,
+    },
+  };
+}
