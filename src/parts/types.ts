@@ -17,8 +17,8 @@ export interface PartFacts {
   readonly undrilled: (shape: Shape) => Shape;
   /** As it comes to hand, undrilled. */
   readonly delivered: (shape: Shape) => Shape;
-  /** What it comes from in a stock and in a kit: cut from it, one of these, or counted without a size. */
-  readonly stock: { readonly cutFrom: 'tubes' | 'panels' } | { readonly oneOf: 'cables' | 'fittings' } | { readonly counted: CountedAs };
+  /** What it comes from in a stock and in a kit: cut from it, one of these, counted without a size, or told by neither. */
+  readonly stock: { readonly cutFrom: 'tubes' | 'panels' } | { readonly oneOf: 'cables' } | { readonly untold: true } | { readonly counted: CountedAs };
   /** mm of paper for one mm of part: on a page of parts, on such a small page, and at the head of a step. */
   readonly scale: { readonly page: number; readonly small: number; readonly head: number };
   /** It is shown whole, however long: a break would leave out what matters. */

@@ -38,5 +38,6 @@ export function kitsNeeded({ contents }: Kit, panels: number, tubes: number, cou
 function heldOf(contents: NonNullable<Kit['contents']>, kind: PartKind | 'tube'): number {
   if (kind === 'tube') return contents.tubes;
   const { stock } = PARTS[kind];
+  if ('untold' in stock) throw new RangeError(`a kit does not tell how many parts of the kind ${kind} it has`);
   return contents['counted' in stock ? stock.counted : 'oneOf' in stock ? stock.oneOf : stock.cutFrom];
 }

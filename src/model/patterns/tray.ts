@@ -1,7 +1,7 @@
 import type { Kit, PanelKind } from '../../read/index.ts';
 import type { Bend, Lug, Pattern, PatternFlap, PatternHole, Side, Strip } from '../types.ts';
 import { creaseSpacing } from '../profiles/round.ts';
-import { halfCutPlace, widestGap, wrapAround, type Wrap } from '../wrap.ts';
+import { halfCutPlace, widestGap, wrapAround } from '../wrap.ts';
 import { boxOf, outlineOf, type SideProfile } from './outline.ts';
 import { atSide, runsAlongX } from './sides.ts';
 import { foldedPinLine } from './wrapped.ts';
