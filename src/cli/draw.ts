@@ -16,7 +16,7 @@ export async function drawCommand(name: string, options: { readonly step: string
   const plan = planItem(model, item.order, solids);
   const step = plan.steps.find((each) => String(each.number) === options.step);
   if (step === undefined) throw new Error(`--step ${options.step}: no such step; would be right: a whole number from 1 to ${plan.steps.length}`);
-  const pictures = stepPictures({ model, plan, cuts: planTubes(model), solids, draw: cachedDrawer() }, step);
+  const pictures = stepPictures({ model, plan, cuts: await planTubes(model), solids, draw: cachedDrawer() }, step);
   const base = (options.out ?? `${item.name}-${size}-step-${step.number}.svg`).replace(/\.svg$/, '');
   pictures.forEach((picture, index) => {
     writeTold(`${base}${index === 0 ? '' : `-${'abc'[index - 1] ?? index}`}.svg`, picture.svg);

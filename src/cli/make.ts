@@ -44,7 +44,7 @@ export async function workThrough(item: Item, size: string, options: { readonly 
   const { model, report } = options.despiteFindings === true ? checkedSize(item, size) : soundSize(item, size, ', or print it stamped with --despite-findings');
   // The solid kernel keeps every shape it built: one for the proof of each size, let go after it.
   const plan = planItem(model, item.order, await loadSolids());
-  return { folder: join(options.out, item.name, size), variant: { item, model, plan, report, cuts: planTubes(model) } };
+  return { folder: join(options.out, item.name, size), variant: { item, model, plan, report, cuts: await planTubes(model) } };
 }
 
 /** Size after size: drawn once for all its copies. */

@@ -1,4 +1,5 @@
 import type { ReferencePicture } from '../booklet/index.ts';
+import { planTubes } from '../cut/index.ts';
 import * as drawing from '../draw/index.ts';
 import { buildModel, loadSolids, type PartKind, type Solids } from '../model/index.ts';
 import { planItem, type Action } from '../plan/index.ts';
@@ -49,7 +50,7 @@ async function examples(items: readonly Item[]): Promise<readonly ReferencePictu
   const lettered: ReferencePicture[] = [];
   for (const item of items) {
     if (actions.size === drawing.actionNames.length) break;
-    const found = examplesOf(item, await loadSolids(), { actions: new Set(actions.keys()), parts: new Set(parts.keys()) });
+    const found = await examplesOf(item, await loadSolids(), { actions: new Set(actions.keys()), parts: new Set(parts.keys()) });
     for (const [action, { svg }] of found.actions) actions.set(action, { id: `step-${action}`, svg, shows: `a step of the ${item.name} with the action ${action}` });
     for (const [kind, { svg }] of found.parts) parts.set(kind, { id: `part-${kind}`, svg, shows: `the part ${kind}` });
     if (lettered.length === 0) lettered.push({ id: 'lettered', svg: found.lettered.svg, shows: `the ${item.name} with lettered lengths` });
@@ -58,7 +59,7 @@ async function examples(items: readonly Item[]): Promise<readonly ReferencePictu
 }
 
 /** Of an item's second size, or its only one. */
-function examplesOf(item: Item, solids: Solids, known: { readonly actions: ReadonlySet<Action>; readonly parts: ReadonlySet<PartKind> }): drawing.Examples {
+async function examplesOf(item: Item, solids: Solids, known: { readonly actions: ReadonlySet<Action>; readonly parts: ReadonlySet<PartKind> }): Promise<drawing.Examples> {
   const model = buildModel(item, item.sizes[1]?.name ?? item.sizes[0]?.name ?? '');
-  return drawing.examplePictures(model, planItem(model, item.order, solids), solids, known);
+  return drawing.examplePictures(model, planItem(model, item.order, solids), await planTubes(model), solids, known);
 }

@@ -1,4 +1,6 @@
 import type { Model, TubeNeed } from '../model/index.ts';
+import { planFew, planLengths, type LengthStock, type LengthWay } from './lengths/index.ts';
+import { loadSolver } from './solver.ts';
 import type { TubeCutPattern, TubeCutPlan } from './types.ts';
 
 interface Piece {
@@ -7,32 +9,64 @@ interface Piece {
 }
 
 /**
- * Saws the tubes of an item from whole stock tubes: longest first, each into the first stock tube with room.
- * Plain fractions of a stock tube leave nothing over: the saw's cuts are shared among the pieces as long as
- * none comes out shorter than the joints' end play allows. Throws a RangeError when a piece is longer than the stock.
+ * Saws the tubes of one item from as few whole stock tubes as can be, as an order of nothing else is sawn (see
+ * `planLengths`): of equally short plans one with plain fractions, long off-cuts and few different ways. The saw's cuts
+ * are shared among the pieces as long as none comes out shorter than the joints' end play allows. Lengths in mm. The
+ * solver is loaded only for an item with very many tubes of many lengths.
+ * Throws a RangeError when a piece is longer than the stock.
  */
-export function planTubes(model: Model): TubeCutPlan {
+export async function planTubes(model: Model): Promise<TubeCutPlan> {
   const { tube, joint, practice } = model.kit;
-  const pieces = model.tubes.flatMap(({ kind, length, count }) => Array.from({ length: count }, (): Piece => ({ kind, length })))
-    .sort((a, b) => b.length - a.length || a.kind.localeCompare(b.kind));
-  const tooLong = pieces.find((piece) => piece.length > tube.length);
+  const piles = pilesOf(model.tubes);
+  const tooLong = piles.flat().find((piece) => piece.length > tube.length);
   if (tooLong !== undefined) {
     throw new RangeError(`a ${tooLong.kind} of ${tooLong.length} mm is longer than the stock tube of ${tube.length} mm`);
   }
-  const stocks: Piece[][] = [];
-  for (const piece of pieces) {
-    const open = stocks.find((cut) => fits([...cut, piece], tube.length, practice.sawKerf, joint.endPlay));
-    if (open === undefined) stocks.push([piece]);
-    else open.push(piece);
-  }
+  const saw = { kerf: practice.sawKerf, play: joint.endPlay };
+  const wanted = piles.map(([first, ...others]) => ({ length: first.length, count: 1 + others.length }));
+  const whole: readonly LengthStock[] = [{ length: tube.length, count: null, cost: 1 }];
+  const { ways, bound } = planFew(wanted, whole, saw) ?? planLengths(wanted, whole, saw, await loadSolver());
+  const stocks = dealtOut(piles, ways);
   return {
     stock: tube.length,
-    kerf: practice.sawKerf,
-    patterns: grouped(stocks, tube.length, practice.sawKerf),
+    kerf: saw.kerf,
+    patterns: grouped(stocks, tube.length, saw.kerf),
     tubesUsed: stocks.length,
-    fewest: Math.ceil(sum(pieces) / tube.length - 1e-9),
-    shortest: Math.max(0, ...stocks.map((cut) => shortBy(cut, tube.length, practice.sawKerf))),
+    fewest: Math.ceil(bound - NEAR_WHOLE),
+    shortest: Math.max(0, ...stocks.map((cut) => shortBy(cut, tube.length, saw.kerf))),
   };
+}
+
+/** A bound as near as this to a whole number of tubes is that number. */
+const NEAR_WHOLE = 1e-6;
+/** Lengths closer than this are sawn alike, mm. */
+const ALIKE = 0.01;
+
+type Pile = readonly [Piece, ...Piece[]];
+
+/** All pieces in piles of one length, the longest first, each pile by kind. */
+function pilesOf(tubes: readonly TubeNeed[]): readonly Pile[] {
+  const pieces = tubes.flatMap(({ kind, length, count }) => Array.from({ length: count }, (): Piece => ({ kind, length })))
+    .sort((a, b) => b.length - a.length || a.kind.localeCompare(b.kind));
+  return pieces.reduce<readonly Pile[]>((piles, piece) => {
+    const last = piles.at(-1);
+    return last !== undefined && last[0].length - piece.length < ALIKE ? [...piles.slice(0, -1), [...last, piece]] : [...piles, [piece]];
+  }, []);
+}
+
+/** The pieces of each stock tube, the longest first; the tubes with the longest pieces first. */
+function dealtOut(piles: readonly Pile[], ways: readonly LengthWay[]): readonly (readonly Piece[])[] {
+  const makesOfTubes = ways.flatMap(({ times, makes }) => Array.from({ length: times }, () => makes)).sort(longerFirst);
+  return makesOfTubes.map((makes, tube) => piles.flatMap((pile, index) => {
+    const taken = makesOfTubes.slice(0, tube).reduce((sum, earlier) => sum + (earlier[index] ?? 0), 0);
+    return pile.slice(taken, taken + (makes[index] ?? 0));
+  }));
+}
+
+/** More of the longest pieces comes first, then more of the next. */
+function longerFirst(one: readonly number[], other: readonly number[]): number {
+  const place = one.findIndex((count, index) => count !== other[index]);
+  return place < 0 ? 0 : (other[place] ?? 0) - (one[place] ?? 0);
 }
 
 const sum = (cut: readonly Piece[]): number => cut.reduce((total, piece) => total + piece.length, 0);
@@ -40,9 +74,6 @@ const sum = (cut: readonly Piece[]): number => cut.reduce((total, piece) => tota
 /** How much each piece loses when the saw's cuts do not fit beside the pieces, mm. */
 const shortBy = (cut: readonly Piece[], stock: number, kerf: number): number =>
   Math.max(0, (sum(cut) + kerf * (cut.length - 1) - stock) / cut.length);
-
-const fits = (cut: readonly Piece[], stock: number, kerf: number, endPlay: number): boolean =>
-  sum(cut) <= stock + 1e-9 && shortBy(cut, stock, kerf) <= endPlay;
 
 function grouped(stocks: readonly (readonly Piece[])[], stock: number, kerf: number): readonly TubeCutPattern[] {
   const nameOf = (cut: readonly Piece[]): string => cut.map((piece) => `${piece.kind} ${piece.length}`).join(' + ');

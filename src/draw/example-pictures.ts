@@ -1,4 +1,4 @@
-import { planTubes } from '../cut/index.ts';
+import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, PartKind, Solids } from '../model/index.ts';
 import type { Action, Plan } from '../plan/index.ts';
 import { letteredScene } from '../scene/index.ts';
@@ -18,9 +18,9 @@ export interface Examples {
 }
 
 /** One picture for each action and kind of part that an item has and that is not in `known` yet. */
-export function examplePictures(model: Model, plan: Plan, solids: Solids, known: { readonly actions: ReadonlySet<Action>; readonly parts: ReadonlySet<PartKind> }): Examples {
+export function examplePictures(model: Model, plan: Plan, cuts: TubeCutPlan, solids: Solids, known: { readonly actions: ReadonlySet<Action>; readonly parts: ReadonlySet<PartKind> }): Examples {
   const draw = cachedDrawer();
-  const givens = { model, plan, cuts: planTubes(model), solids, draw };
+  const givens = { model, plan, cuts, solids, draw };
   const firsts = plan.steps.filter((step, index) => !known.actions.has(step.action) && plan.steps.findIndex(({ action }) => action === step.action) === index);
   return {
     actions: new Map(firsts.flatMap((step) => stepPictures(givens, step).slice(0, 1).map((picture) => [step.action, picture] as const))),

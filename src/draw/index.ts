@@ -3,6 +3,7 @@ export { findPicture, pictureId, pictureOf, piecesOf, type InPieces, type OfPict
 export { cachedDrawer, itemPictures, PART_SCALE, partPictures, partScale, picturesExpected, picturesFor, type Drawable } from './item-pictures.ts';
 export { finishedPicture } from './finished-picture.ts';
 export type { Format, PageFormat } from './formats.ts';
+export { colours, type Colour } from './kit/colours.ts';
 export { cutPlanPictures } from './cut-plan-pictures.ts';
 export { examplePictures, type Examples } from './example-pictures.ts';
 export { stepPictures, type StepGivens } from './step-pictures.ts';

@@ -1,5 +1,4 @@
 import type { PartKind } from '../model/index.ts';
-import type { DrawnPicture, Picture } from './types.ts';
 
 /** What a picture is of. Numbers that tell a place in a list count from 0; a step goes by its number. */
 export type PictureOf =
@@ -62,7 +61,7 @@ const numbered = (name: string, place: number): string => (place === 0 ? name : 
 const lettered = (name: string, piece: number): string => (piece === 0 ? name : `${name}:${'abcdefghijklmnopqrstuvwxyz'[piece - 1] ?? piece}`);
 
 /** A drawing as the picture of something. */
-export const pictureAs = (of: PictureOf, drawn: DrawnPicture): Picture => ({ ...drawn, of, id: pictureId(of) });
+export const pictureAs = <Drawn extends object>(of: PictureOf, drawn: Drawn): Drawn & { readonly of: PictureOf; readonly id: string } => ({ ...drawn, of, id: pictureId(of) });
 
 const isOf = (one: PictureOf, other: PictureOf): boolean => one.what === other.what && pictureId(one) === pictureId(other);
 

@@ -1,13 +1,29 @@
+import { colours, type Colour } from '../draw/index.ts';
+
+/** The colours of drawings where the page is dark; where it is light they are those of paper. */
+const dark: Readonly<Record<Colour, string>> = {
+  ink: '#f4f4f0', white: '#14171a', faded: '#8c8c8c', fresh: '#4f6273', core: '#343b42', panel: '#22272c', board: '#3c434a', here: '#565e66',
+};
+
+const names = Object.keys(dark) as readonly Colour[];
+const named = (values: Readonly<Record<Colour, string>>): string => names.map((name) => `--${name}:${values[name]};`).join('');
+
+/** Drawings name their colours by classes. Pictograms, which stand alone elsewhere, have no classes: there the colour itself is looked for. */
+const recoloured = (['fill', 'stroke'] as const).flatMap((property) => names.map((name) => {
+  const drawn = ['.drawing', '.small', '#stage'].map((place) => `${place} .${property === 'fill' ? 'fill' : 'line'}-${name}`);
+  return `${[`.plain [${property}="${colours[name]}"]`, ...drawn].join(',')}{${property}:var(--${name})}`;
+})).join('\n');
+
 /**
  * The page's look: black line on white like the booklet, hairlines between groups, no boxes or shadows. Lengths in rem
  * grow with the size of words. Written for browsers of about 2018: no nesting, no `gap` in flex rows, no `inset`, no
  * logical margins; rows follow the reading direction by themselves.
  */
 const ground = `
-:root{--paper:#fff;--ink:#000;--tint:#b8c4cf;--pale:#e2e2e2;--faint:#f4f4f4;--panel:#d9d9d9;--hair:#8a8a8a;--words:1;color-scheme:light}
-:root.dark{--paper:#14171a;--ink:#f4f4f0;--tint:#4f6273;--pale:#2b3036;--faint:#1d2125;--panel:#3c434a;--hair:#8c8c8c;color-scheme:dark}
+:root{${named(colours)}--words:1;color-scheme:light}
+:root.dark{${named(dark)}color-scheme:dark}
 html{font-family:system-ui,-apple-system,Roboto,"Noto Sans","Segoe UI",sans-serif;line-height:1.4;-webkit-text-size-adjust:100%;text-size-adjust:100%}
-body{margin:0;overflow-wrap:break-word;word-wrap:break-word;background:var(--paper);color:var(--ink)}
+body{margin:0;overflow-wrap:break-word;word-wrap:break-word;background:var(--white);color:var(--ink)}
 h1,p,ul{margin:0;padding:0;font-weight:400}
 ul{list-style:none}
 svg{display:block}
@@ -36,15 +52,8 @@ a{color:inherit;text-decoration:none;-webkit-tap-highlight-color:transparent}
  * `<use>` sees no class outside of it, only the inherited colours.
  */
 const drawings = `
-.plain [stroke="#000"],.drawing [stroke="#000"],.small [stroke="#000"],#stage [stroke="#000"]{stroke:var(--ink)}
-.plain [fill="#000"],.drawing [fill="#000"],.small [fill="#000"],#stage [fill="#000"]{fill:var(--ink)}
-.plain [stroke="#fff"],.drawing [stroke="#fff"],.small [stroke="#fff"],#stage [stroke="#fff"]{stroke:var(--paper)}
-.plain [fill="#fff"],.drawing [fill="#fff"],.small [fill="#fff"],#stage [fill="#fff"]{fill:var(--paper)}
+${recoloured}
 .plain text,.drawing text,#stage text{fill:var(--ink);font-family:inherit}
-.drawing [fill="#b8c4cf"],#stage [fill="#b8c4cf"]{fill:var(--tint)}
-.drawing [fill="#e2e2e2"],#stage [fill="#e2e2e2"]{fill:var(--pale)}
-.drawing [fill="#f4f4f4"],#stage [fill="#f4f4f4"]{fill:var(--faint)}
-.plain [fill="#d9d9d9"]{fill:var(--panel)}
 .drawing svg{width:100%;height:auto;max-height:34rem}
 #start .drawing svg{max-height:45vh}
 .mark{width:3rem;height:3rem;flex:none}
@@ -54,7 +63,7 @@ const drawings = `
 `;
 
 const pages = `
-.page{padding:.5rem 1rem 1.5rem;border-bottom:1px solid var(--hair)}
+.page{padding:.5rem 1rem 1.5rem;border-bottom:1px solid var(--faded)}
 .page h1{display:flex;align-items:center;flex-wrap:wrap;min-height:56px;}
 .page .name{display:block;padding-top:.5rem;font-size:1.75rem;line-height:1.2;font-weight:700}
 .numeral{font-size:3rem;line-height:3.5rem;font-weight:700;margin:0 1rem 0 0}
@@ -64,7 +73,7 @@ h1 .say{min-width:0;font-size:calc(1.375rem*var(--words));font-weight:700;margin
 .row{display:flex;align-items:center;flex-wrap:wrap;margin:.5rem -.375rem}
 .row>*{margin:.25rem .375rem}
 .row>.say{flex:1}
-.tongues{width:100%;min-height:3.5rem;flex-wrap:wrap;border-top:1px solid var(--hair);padding:.25rem 0;font-size:1.125rem}
+.tongues{width:100%;min-height:3.5rem;flex-wrap:wrap;border-top:1px solid var(--faded);padding:.25rem 0;font-size:1.125rem}
 .tongues bdi{margin:0 .375rem}
 .on .tongues{display:flex}
 .facts bdi,.crew bdi{white-space:normal}
@@ -84,7 +93,7 @@ h1 .say{min-width:0;font-size:calc(1.375rem*var(--words));font-weight:700;margin
 .new b,.parts b{font-size:1.5rem}
 .parts li{flex-wrap:wrap}
 .parts div{min-width:0;flex:1 1 7.5rem}
-.parts li{min-height:4.5rem;margin:0;border-top:1px solid var(--hair)}
+.parts li{min-height:4.5rem;margin:0;border-top:1px solid var(--faded)}
 .parts .small{width:45%}
 .parts .small svg{width:100%;height:auto;max-width:14rem;max-height:9rem;margin:.5rem 0}
 .parts .say{font-size:calc(1rem*var(--words))}
@@ -95,14 +104,14 @@ h1 .say{min-width:0;font-size:calc(1.375rem*var(--words));font-weight:700;margin
 .worded .signs .mark{width:4rem;height:4rem}
 .signs .say,.row .say{min-width:0}
 .signs .say{margin:0 .75rem;font-size:calc(1.125rem*var(--words))}
-.defer{border-top:1px solid var(--hair);padding:.75rem 0;font-size:calc(1rem*var(--words))}
+.defer{border-top:1px solid var(--faded);padding:.75rem 0;font-size:calc(1rem*var(--words))}
 .draft{font-size:calc(.875rem*var(--words))}
-.tools{display:flex;flex-wrap:wrap;border-top:1px solid var(--hair);padding:.5rem 0;margin:0 -.25rem}
+.tools{display:flex;flex-wrap:wrap;border-top:1px solid var(--faded);padding:.5rem 0;margin:0 -.25rem}
 .tools li{margin:.25rem;text-align:center;min-width:3.5rem}
 .tools .mark{margin:0 auto;width:3.5rem;height:3.5rem}
 .tools .say{font-size:calc(.875rem*var(--words))}
 .worded .tools li{min-width:5rem}
-.check{border-top:1px solid var(--hair);padding:.5rem 0;margin:.25rem 0 0}
+.check{border-top:1px solid var(--faded);padding:.5rem 0;margin:.25rem 0 0}
 .check .say{font-size:calc(1rem*var(--words))}
 .pair{display:flex;flex-wrap:wrap}
 .way{display:flex;align-items:flex-end;margin:.25rem 1rem .25rem 0}
@@ -121,7 +130,7 @@ h1 .say{min-width:0;font-size:calc(1.375rem*var(--words));font-weight:700;margin
 `;
 
 const panels = `
-#all ul{display:flex;flex-wrap:wrap;padding:.5rem 0;border-bottom:1px solid var(--hair)}
+#all ul{display:flex;flex-wrap:wrap;padding:.5rem 0;border-bottom:1px solid var(--faded)}
 #all .run{border-left:4px solid var(--ink);padding-left:.5rem}
 [dir=rtl] #all .run{border-left:0;padding-left:0;border-right:4px solid var(--ink);padding-right:.5rem}
 #all a{position:relative;display:flex;align-items:center;justify-content:center;width:3.75rem;height:3.75rem;font-size:1.75rem;font-weight:700}
@@ -130,15 +139,15 @@ const panels = `
 #all .full .ticked{display:block;position:absolute;width:1.5rem;height:1.5rem;right:0;bottom:0}
 #all .here{box-shadow:inset 0 0 0 3px var(--ink)}
 .panel{padding:.5rem 1rem}
-.looks{display:flex;justify-content:space-around;border-bottom:1px solid var(--hair)}
+.looks{display:flex;justify-content:space-around;border-bottom:1px solid var(--faded)}
 .looks button{min-height:64px;flex:1}
 .languages{display:flex;flex-wrap:wrap;padding:.5rem 0}
-.languages button{flex:1 0 9rem;min-height:3.5rem;padding:.25rem .5rem;font-size:1.25rem;border-bottom:1px solid var(--hair)}
+.languages button{flex:1 0 9rem;min-height:3.5rem;padding:.25rem .5rem;font-size:1.25rem;border-bottom:1px solid var(--faded)}
 .languages .chosen{box-shadow:inset 0 0 0 3px var(--ink);font-weight:700}
 #stage{flex:1;min-height:0;position:relative;overflow:hidden;touch-action:none;-webkit-user-select:none;user-select:none}
 #stage svg,#stage canvas{position:absolute;left:0;top:0;width:100%;height:100%;transform-origin:0 0}
 #near{padding:0}
-#near .looks{border-top:1px solid var(--hair);border-bottom:0}
+#near .looks{border-top:1px solid var(--faded);border-bottom:0}
 `;
 
 /** One page at a time, once the script runs: pages scroll above a fixed row of buttons. */
@@ -167,11 +176,11 @@ const scripted = `
 [dir=rtl] .along{transform:scaleX(-1)}
 button[disabled]{visibility:hidden}
 .drawing{cursor:pointer}
-.on .panel{position:absolute;left:0;top:0;width:100%;height:100%;box-sizing:border-box;background:var(--paper);overflow-y:auto;-webkit-overflow-scrolling:touch;display:block}
+.on .panel{position:absolute;left:0;top:0;width:100%;height:100%;box-sizing:border-box;background:var(--white);overflow-y:auto;-webkit-overflow-scrolling:touch;display:block}
 .on #near{display:flex;flex-direction:column;overflow:hidden}
 .on .leave{width:64px;height:64px}
 .leave .mark{width:40px;height:40px}
-#near .leave{position:absolute;z-index:1;background:var(--paper);top:.5rem;left:1rem}
+#near .leave{position:absolute;z-index:1;background:var(--white);top:.5rem;left:1rem}
 [dir=rtl] #near .leave{left:auto;right:1rem}
 .roomy .work{display:grid;grid-template-columns:3fr 2fr;grid-template-rows:auto 1fr;grid-template-areas:"pictures caption" "pictures beside";grid-column-gap:1rem}
 .roomy .caption{grid-area:caption}

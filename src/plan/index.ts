@@ -5,3 +5,6 @@ export { ACTIONS, WORK } from '../work/facts.ts';
 export { rulesFor, sidesInOrder } from './rules.ts';
 export * from './workshop/index.ts';
 export { stepNames } from './step-names.ts';
+export { findPlan } from './found/plan.ts';
+export { faultsOf } from './found/prove.ts';
+export type { FoundPlan, FoundStep } from './found/types.ts';

@@ -1,7 +1,6 @@
 export type * from './types.ts';
 export type * from './catalogue/types.ts';
 export type * from './structure/types.ts';
-export type { Structure } from './structure/read-structure.ts';
 export { CORNER, jointKinds, panelKinds, tubeKinds, USUAL } from './catalogue/joints.ts';
 export { filesInMemory, listItems } from './files.ts';
 export { filesOnDisk } from './files-on-disk.ts';

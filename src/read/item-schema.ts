@@ -3,7 +3,7 @@ import { fileName, oneWord, patternText, pieceReference, section, sentence, whol
 import { limits } from './limits.ts';
 import { messages } from './messages.ts';
 import { placesSection, structureSections, usesSection } from './structure/schema.ts';
-import { useFields } from './use-fields.ts';
+import { useFields } from './use-schema.ts';
 
 /** A name that can stand in an expression. */
 const expressionName = patternText(/^[a-z][a-z0-9]*(_[a-z0-9]+)*$/, messages.expressionName, 'A name that expressions may use.');

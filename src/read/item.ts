@@ -103,10 +103,16 @@ function folderFaults(source: YamlSource): Fault[] {
 function readKit(files: ReadFiles, source: YamlSource): { readonly kit: Kit | null; readonly text: string; readonly faults: readonly Fault[] } {
   const name = itemSchema.shape.kit.safeParse(new Map(sectionEntries(source.raw)).get('kit'));
   if (!name.success) return { kit: null, text: '', faults: [] };
-  const folder = [...source.file.split('/').slice(0, -2), 'kits'].join('/');
+  const folder = kitsFolder(source.file);
   const file = `${folder}/${name.data}.yaml`;
   const text = files.text(file);
   if (text !== null) return { text, ...kitOrFaults(text, file) };
   const known = files.list(folder).filter((other) => other.endsWith('.yaml')).map((other) => other.slice(0, -'.yaml'.length));
   return { kit: null, text: '', faults: [source.fault(['kit'], messages.noKit(nearestName(name.data, known), known))] };
+}
+
+/** Kits stand beside the items' folders; drafts, a folder further down, take the same ones. */
+function kitsFolder(itemFile: string): string {
+  const above = itemFile.split('/').slice(0, -2);
+  return [...(above.at(-1) === 'drafts' ? above.slice(0, -1) : above), 'kits'].join('/');
 }

@@ -1,12 +1,8 @@
 import type { Catalogue } from './catalogue/types.ts';
-import type { Structure } from './structure/read-structure.ts';
+import type { Position } from './position.ts';
+import type { Structure } from './structure/types.ts';
 
-/** Where a value stands in a file; lines and columns count from 1. */
-export interface Position {
-  readonly file: string;
-  readonly line: number;
-  readonly column: number;
-}
+export type { Position } from './position.ts';
 
 /** A problem in a file, as the reader of the message needs it. */
 export interface Fault {

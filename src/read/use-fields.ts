@@ -1,32 +1,13 @@
-import { z } from 'zod';
-import { section } from './fields.ts';
 import { namesOf, valueThat, workOut, type Names, type Working } from './item-values.ts';
 import { messages } from './messages.ts';
 import type { NamedExpression } from './named-expressions.ts';
 import { expressionReader, type PlacedExpression } from './placed-expressions.ts';
-import type { Declared, Declares, Fault, Item, Mattress, People, Use } from './types.ts';
+import type { Declared, Declares, Fault, Item, Use } from './types.ts';
+import { mattressFields, peopleNames, useFields } from './use-schema.ts';
 import { sectionEntries } from './validate.ts';
 import type { YamlSource } from './yaml-source.ts';
 
-const peopleNames = ['adults', 'anyone', 'pupils', 'small-children'] as const satisfies readonly People[];
-const places = ['indoors'] as const;
-const mattressFields = ['length', 'width', 'thickness'] as const satisfies readonly (keyof Mattress)[];
 const uses: readonly string[] = ['storage', 'table', 'seat', 'bed'] satisfies readonly Use[];
-
-const expression = (purpose: string) => z.union([z.string(), z.number()], { error: messages.expression }).meta({ description: purpose });
-
-/** Fields of the item file that say where it stands and who uses it. Which of them a use asks for is checked by `readDeclares`. */
-export const useFields = {
-  place: z.enum(places, { error: messages.place }).meta({ description: 'Where it stands. Nothing is reckoned for wind, wet and sun.' }),
-  for: z.enum(peopleNames, { error: messages.people(peopleNames) })
-    .meta({ description: 'Who uses it: adults, anyone (children too), pupils (with a mark), or small-children who walk, for a bed. Sets loads and gaps.' }),
-  mark: expression('Size mark of EN 1729-1, 0 to 7: for pupils only.').optional(),
-  mattress: section({
-    length: expression('Length of the mattress, along the long tubes.'),
-    width: expression('Width of the mattress, along the short tubes.'),
-    thickness: expression('Thickness of the thickest mattress.'),
-  }, 'The mattress that a bed is made for: for a bed only.').optional(),
-} as const;
 
 /** What a file says of its use, with the expressions ready to be worked out for a size; null where it cannot be read. */
 interface ReadDeclares {

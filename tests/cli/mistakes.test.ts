@@ -51,7 +51,7 @@ const mistakes: readonly Mistake[] = [
   inFile('an unknown parameter', (shop) => { shop.change(ITEM, LOW_WIDTH, '  low:\n    widht: 800 mm'); },
     /^steps\/rack\/item\.yaml:35:5 sizes\.low\.widht: found .*, would be right: a parameter of this item: width\?/m),
   inFile('an expression that reaches for the machine', (shop) => { shop.change(ITEM, '(decks - 1)', '(decks - 1) + process.exit(0)'); },
-    /^steps\/rack\/item\.yaml:31:12 expressions\.spacing: found .*process.*, would be right: /),
+    /^steps\/rack\/item\.yaml:33:12 expressions\.spacing: found .*process.*, would be right: /),
   inFile('an expression that defines a function', (shop) => { shop.change(ITEM, 'top: lowest +', 'top: (f(x) = f(x)) +'); },
     /^steps\/rack\/item\.yaml:\d+:\d+ pieces\.deck\.top: found .*, would be right: /),
   inFile('a kit that is not there', (shop) => { shop.change(ITEM, 'kit: stall-kit', 'kit: stal-kit'); },
@@ -61,7 +61,7 @@ const mistakes: readonly Mistake[] = [
   inFile('a fault of YAML', (shop) => { shop.change(ITEM, LOW_WIDTH, '  low:\n   width: [800 mm'); },
     /^steps\/rack\/item\.yaml:\d+:\d+: found .*, would be right: /),
   inFile('a repeated name', (shop) => { shop.change(ITEM, LOW_WIDTH, '  low:\n    width: 800 mm\n    width: 900 mm'); },
-    /^steps\/rack\/item\.yaml:36:5.*: found .*, would be right: /),
+    /^steps\/rack\/item\.yaml:38:5.*: found .*, would be right: /),
   inFile('a wish that geometry forbids', (shop) => {
     shop.change(ITEM, 'order: []', 'order:\n  - first: wrap-side:left\n    then: lay-frame\n    because: We like it so.');
   }, /^steps\/rack\/item\.yaml:\d+:\d+ order: found "wrap-side:left" before "lay-frame", would be right: leave this out: /),

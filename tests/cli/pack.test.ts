@@ -106,17 +106,18 @@ describe('the stock for an order', () => {
     // Not fewer than the tubes' lengths together fill, not more than each piece sawn from tubes of its own takes.
     const metres = order.reduce((sum, { model, count }) => sum + count * model.tubes.reduce((length, tube) => length + tube.count * tube.length, 0), 0);
     expect(countOf(kit, 'tube')).toBeGreaterThanOrEqual(Math.ceil(metres / 2000 - 1e-9));
-    expect(countOf(kit, 'tube')).toBeLessThan(order.reduce((sum, line) => sum + line.count * planTubes(line.model).tubesUsed, 0));
-    // By hand: a deck of the standard rack, 1387 × 887 mm, takes a panel of 1500 × 1000 mm whole: 24. A seat of
-    // 667 × 667 mm goes twice into one: 12. Backrests of 172 × 194 mm come from the strips of 333 mm beside the seats.
-    expect(countOf(kit, 'panel-stock')).toBe(24 + 12);
+    const apart = await Promise.all(order.map(async ({ model, count }) => count * (await planTubes(model)).tubesUsed));
+    expect(countOf(kit, 'tube')).toBeLessThan(apart.reduce((sum, tubes) => sum + tubes, 0));
+    // By hand: a deck of the standard rack, 1387 × 887 mm, takes a panel of 1500 × 1000 mm whole: 24. A seat of 887 × 692 mm goes
+    // twice into one: 12. Backrests of 392 × 194 mm find no strip so wide beside either; 15 go into a panel of their own: 2.
+    expect(countOf(kit, 'panel-stock')).toBe(24 + 12 + 2);
     expect(kit?.rows.every(({ pile }) => pile === null)).toBe(true);
     const [tubes, panels] = kit?.thrift ?? [];
     expect(tubes?.leftOver).toBeCloseTo(1 - metres / (2000 * countOf(kit, 'tube')), 9);
     const used = order.reduce((sum, { model, count }) => sum + count * (
       model.pattern.blank[0] * model.pattern.blank[1] * model.parts.filter(({ kind }) => kind === 'panel').length
       + model.plates.reduce((area, { width, height, partIds }) => area + width * height * partIds.length, 0)), 0);
-    expect(panels?.leftOver).toBeCloseTo(1 - used / (36 * 1500 * 1000), 9);
+    expect(panels?.leftOver).toBeCloseTo(1 - used / (38 * 1500 * 1000), 9);
     expect(panels?.aboveLeast).toBe(0);
   });
 

@@ -135,8 +135,10 @@ describe.each(['a4', 'letter'] as const)('the marking sheets on %s', (paper) => 
       }
       const levels = [levelLines(left, sheetWhite + window.x + window.width - overlap, laid), levelLines(right, sheetWhite + window.x, laid)];
       compared += levels[0]?.length ?? 0;
-      expect(levels[0]?.length).toBe(levels[1]?.length);
-      levels[0]?.forEach((place, index) => { expect(Math.abs(place - (levels[1]?.[index] ?? NaN))).toBeLessThanOrEqual(within); });
+      // Each sheet begins its dashes anew: where one has a gap just there, the other's line has none to meet.
+      const [few = [], many = []] = levels.toSorted((a, b) => a.length - b.length);
+      expect(many.length - few.length).toBeLessThanOrEqual(1);
+      for (const place of few) expect(Math.min(...many.map((other) => Math.abs(place - other)))).toBeLessThanOrEqual(within);
     }
     expect(compared).toBeGreaterThan(1);
   });

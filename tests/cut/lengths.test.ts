@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { planLengths, type LengthPiece, type LengthPlan, type LengthStock, type SawRules } from '../../src/cut/lengths/index.ts';
+import { planFew, planLengths, type LengthPiece, type LengthPlan, type LengthStock, type SawRules } from '../../src/cut/lengths/index.ts';
 import { lengthWishes } from '../../src/cut/lengths/length-wishes.ts';
 import { loadSolver } from '../../src/cut/solver.ts';
 
@@ -100,6 +100,26 @@ describe('wishes among equally cheap plans', () => {
     expect(plan.ways).toEqual([{ stock: 0, times: 4, makes: [1, 2] }]);
     const { nicety } = lengthWishes([{ length: 1000, count: 1 }, { length: 1100, count: 1 }, { length: 900, count: 1 }], [whole], { kerf: 1, play: 2 });
     expect(nicety({ stock: 0, makes: [2, 0, 0] })).toBeGreaterThan(nicety({ stock: 0, makes: [0, 1, 1] }));
+  });
+
+  it('take tubes of one length where they cost nothing: halves from one, quarters from another', () => {
+    const plan = planLengths([{ length: 1500, count: 4 }, { length: 1000, count: 8 }, { length: 500, count: 8 }], [whole], { kerf: 1, play: 2 }, solver);
+    expect(plan.ways.map(({ times, makes }) => [times, ...makes])).toEqual(expect.arrayContaining([[4, 1, 0, 1], [4, 0, 2, 0], [1, 0, 0, 4]]));
+  });
+
+  // A counted stock takes no short cut, so that the solver is asked.
+  it('are weighed best where every plan is looked at: no worse than by the solver, for as many tubes', () => {
+    fc.assert(fc.property(fc.uniqueArray(fc.record({ length: fc.integer({ min: 200, max: 1500 }), count: fc.integer({ min: 1, max: 5 }) }), { minLength: 1, maxLength: 4, selector: ({ length }) => length }), (pieces) => {
+      const saw = { kerf: 1, play: 2 };
+      const { nicety, perWay } = lengthWishes(pieces, [whole], saw);
+      const weight = ({ ways }: LengthPlan): number => sum(ways.map(({ times, makes }) => perWay - times * nicety({ stock: 0, makes })));
+      const few = planFew(pieces, [whole], saw);
+      if (few === null) throw new Error('too many plans for a handful');
+      const bySolver = planLengths(pieces, [{ ...whole, count: 40 }], saw, solver);
+      expect(few.cost).toBe(bySolver.cost);
+      expect(few.proven).toBe(true);
+      expect(weight(few)).toBeLessThanOrEqual(weight(bySolver) + 1e-6);
+    }), { numRuns: 15 });
   });
 });
 

@@ -13,11 +13,11 @@ let solids: Solids;
 beforeAll(async () => { solids = await sharedSolids(); });
 
 describe.each(drawnSizes)('pictures of every step of the $name', ({ item, size }) => {
-  it('keep labels apart and on the picture, and show every new part', () => {
+  it('keep labels apart and on the picture, and show every new part', async () => {
     const model = modelOf(item, size);
     const plan = planItem(model, item.order, solids);
     const caches = newLineCaches();
-    const givens = { model, plan, cuts: planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
+    const givens = { model, plan, cuts: await planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
     const faults = plan.steps.flatMap((step) => {
       const pictures = stepPictures(givens, step);
       return [...pictures.flatMap(labelFaults), ...(step.standing.name === 'bench' ? [] : hiddenParts(step, pictures))];

@@ -15,10 +15,10 @@ const locales = localeFiles(fileURLToPath(new URL('../../locales', import.meta.u
 export const languages: readonly Words[] = languagesIn(locales).map((lang) => loadWords(locales, lang));
 
 /** A size of the rack, worked through. */
-export function rackVariant(size: string): Variant {
+export async function rackVariant(size: string): Promise<Variant> {
   const model = rackModel(size);
   const plan = planItem(model, rack.order, solids);
-  const cuts = planTubes(model);
+  const cuts = await planTubes(model);
   return { item: rack, model, plan, report: checkModel(model, declaredFor(rack, size)), cuts, pictures: itemPictures(model, plan, cuts, solids) };
 }
 

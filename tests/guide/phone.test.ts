@@ -23,7 +23,7 @@ const phone = async (options: PhoneOptions = {}): Promise<Phone> => {
   return opened;
 };
 beforeAll(async () => {
-  variant = rackVariant('low');
+  variant = await rackVariant('low');
   html = await guideOf(variant);
   browser = await openGlBrowser();
 });

@@ -126,6 +126,7 @@ describe('the reader\'s stand-in for how far a deck\'s tubes lie under its upper
   const itemOf = ({ tube, air, thickness }: Stock, level: string) => {
     const kit = withChanges(kitText, [
       { from: 'outside-diameter: 28 mm', to: `outside-diameter: ${tube} mm` },
+      { from: 'bore: 28.6 mm', to: `bore: ${tube + 0.6} mm` },
       { from: 'wrap-clearance: 0.5 mm', to: `wrap-clearance: ${air} mm` },
       { from: 'thickness: 9 mm', to: `thickness: ${thickness} mm` },
     ]);

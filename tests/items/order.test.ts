@@ -129,9 +129,11 @@ describe('the order of the bed by rule', () => {
     expect(steps.some(is('set-rails', 'brace'))).toBe(false);
   });
 
-  it('makes the two guards alike in one run', () => {
-    expect(shop('bed').steps.filter((step) => step.run === 'guard').map((step) => [step.key, step.times]))
-      .toEqual([['push-tubes:guard-short', 2], ['push-tubes:guard-long', 2], ['close-frame:guard', 2]]);
+  it('makes the low tubes, the guard and the sill in a run each', () => {
+    expect(shop('bed').steps.filter((step) => step.run !== null && /guard|sill/.test(step.run)).map((step) => [step.key, step.times])).toEqual([
+      ['push-tubes:low-guard-short', 1], ['push-tubes:low-guard-long', 1], ['close-frame:low-guard', 1],
+      ['push-tubes:guard-short', 1], ['push-tubes:guard-long', 1], ['close-frame:guard', 1], ['push-tubes:sill-short', 1],
+    ]);
   });
 });
 
@@ -161,7 +163,7 @@ describe('a wish against geometry is refused with the parts in the way', () => {
     ['chair', 'brace:left', 'stand-decks', 'cable-left-1'],
     ['bed', 'pin-panel:guard-panel-left', 'hold-panel:guard-panel-left', 'joint-pin-guard-panel-left-1-low'],
     ['bed', 'hold-panel:guard-panel-back', 'stand-decks', 'guard-panel-back'],
-    ['bed', 'hold-panel:guard-panel-right', 'pin-posts:front', 'guard-panel-right'],
+    ['bed', 'hold-panel:sill-panel-right', 'pin-posts:front', 'sill-panel-right'],
   ])('%s: %s before %s, for %s', (name, first, then, part) => {
     const error = refusal(name, { first, then });
     expect(error.faults).toHaveLength(1);
@@ -199,18 +201,18 @@ describe('a wish that no workshop can follow is refused', () => {
 
 describe('a wish that does no harm', () => {
   it('changes which plate comes first, and each is still held, drilled and pinned in turn', () => {
-    const keys = withWishes('bed', { first: 'pin-panel:guard-panel-right', then: 'hold-panel:guard-panel-back' }).jobs.map((job) => job.key);
+    const keys = withWishes('bed', { first: 'pin-panel:guard-panel-left', then: 'hold-panel:guard-panel-back' }).jobs.map((job) => job.key);
     const work = keys.filter((key) => key.includes('guard-panel-'));
-    expect(work.indexOf('pin-panel:guard-panel-right')).toBeLessThan(work.indexOf('hold-panel:guard-panel-back'));
-    for (const side of ['back', 'left', 'right']) {
+    expect(work.indexOf('pin-panel:guard-panel-left')).toBeLessThan(work.indexOf('hold-panel:guard-panel-back'));
+    for (const side of ['back', 'left', 'front']) {
       expect(work.filter((key) => key.endsWith(`-${side}`))).toEqual([`hold-panel:guard-panel-${side}`, `drill:guard-panel-${side}`, `pin-panel:guard-panel-${side}`]);
     }
   });
 
   it('holds all plates before one is drilled', () => {
     const keys = withWishes('bed',
-      { first: 'hold-panel:guard-panel-left', then: 'drill:guard-panel-back' }, { first: 'hold-panel:guard-panel-right', then: 'drill:guard-panel-back' }).jobs.map((job) => job.key);
-    for (const side of ['back', 'left', 'right']) expect(keys.indexOf(`hold-panel:guard-panel-${side}`)).toBeLessThan(keys.indexOf('drill:guard-panel-back'));
+      { first: 'hold-panel:guard-panel-left', then: 'drill:guard-panel-back' }, { first: 'hold-panel:guard-panel-front', then: 'drill:guard-panel-back' }).jobs.map((job) => job.key);
+    for (const side of ['back', 'left', 'front']) expect(keys.indexOf(`hold-panel:guard-panel-${side}`)).toBeLessThan(keys.indexOf('drill:guard-panel-back'));
   });
 
   it('hangs a cable before the plate comes, as the file asks', () => {

@@ -90,9 +90,9 @@ describe('an item written from nothing', () => {
     for (const step of plan.steps) expect([step.key, stepScene(model, step, solids) !== null]).toEqual([step.key, step.standing.name !== 'bench']);
   });
 
-  it('is drawn: every picture sound, labels apart and on it, every new part shown', () => {
+  it('is drawn: every picture sound, labels apart and on it, every new part shown', async () => {
     const caches = newLineCaches();
-    const givens = { model, plan, cuts: planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
+    const givens = { model, plan, cuts: await planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
     // The first deck's own pictures are those of every item.
     for (const step of plan.steps.filter((each) => each.run !== 'shelf')) {
       const pictures = stepPictures(givens, step);
@@ -191,16 +191,16 @@ describe('any sound layout', () => {
 });
 
 describe('any layout at all', () => {
-  it('with its frames anywhere is told to be unfit, or can be put together: nothing in between', () => {
+  it('with its frames anywhere is told to be unfit, or can be put together: nothing in between', async () => {
     let together = 0;
-    fc.assert(fc.property(anyHeights, (layout) => {
+    await fc.assert(fc.asyncProperty(anyHeights, async (layout) => {
       const item = orFaults(() => itemFrom(layoutText(layout)));
       if (item instanceof FaultError) return;
       const model = orFaults(() => modelOf(item));
       if (model instanceof FaultError || unfit(model).length > 0) return;
       expect(overlaps(model)).toEqual([]);
       orFaults(() => planItem(model, item.order, solids));
-      planTubes(model);
+      await planTubes(model);
       together += 1;
     }), { numRuns: 100 });
     expect(together).toBeGreaterThan(0);

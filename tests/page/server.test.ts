@@ -26,7 +26,7 @@ describe('the page\'s server', () => {
   });
 
   it('gives page, scripts, kernel, fonts and texts, each under its own type', async () => {
-    for (const [path, type] of [['/', 'text/html'], ['/page.js', 'text/javascript'], ['/shaper.js', 'text/javascript'], ['/planner.js', 'text/javascript'], ['/printer.js', 'text/javascript'], ['/page.css', 'text/css'], ['/fonts.css', 'text/css'], ['/manifold.wasm', 'application/wasm'], ['/texts', 'application/json']] as const) {
+    for (const [path, type] of [['/', 'text/html'], ['/page.js', 'text/javascript'], ['/shaper.js', 'text/javascript'], ['/planner.js', 'text/javascript'], ['/printer.js', 'text/javascript'], ['/page.css', 'text/css'], ['/fonts.css', 'text/css'], ['/manifold.wasm', 'application/wasm'], ['/highs.wasm', 'application/wasm'], ['/texts', 'application/json']] as const) {
       const { status, headers, body } = await ask(page.url, path);
       expect([path, status, String(headers['content-type']).split(';')[0]]).toEqual([path, 200, type]);
       expect(body.length).toBeGreaterThan(100);
@@ -157,7 +157,7 @@ describe('saving values', () => {
   it('refuses what the reader refuses, with its own message, and writes nothing', () => {
     const { shop, written } = shopWith(text);
     const answer = saveValues(shop, { ...order, values: { width: '1200 mm' } });
-    expect(answer).toEqual({ saved: false, why: 'refused', told: `${RACK}:42:12 sizes.standard.width: found "1200 mm", would be right: a value within 500 mm to 1100 mm` });
+    expect(answer).toEqual({ saved: false, why: 'refused', told: `${RACK}:44:12 sizes.standard.width: found "1200 mm", would be right: a value within 500 mm to 1100 mm` });
     expect(written).toEqual([]);
   });
 

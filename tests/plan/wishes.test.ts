@@ -86,12 +86,12 @@ describe('a wish that locks a part out', () => {
   ])('%s before %s is refused, with %s and the place in the file', (first, then, part) => {
     const error = refusal(wish(first, then));
     const fault = onlyFault(error);
-    expect(fault.position).toEqual({ file: 'steps/rack/item.yaml', line: 75, column: 5 });
+    expect(fault.position).toEqual({ file: 'steps/rack/item.yaml', line: 77, column: 5 });
     expect(fault.field).toBe('order');
     expect(fault.found).toBe(`"${first}" before "${then}"`);
     expect(fault.remedy).toContain(`"${then}" comes before "${first}"`);
     expect(fault.remedy).toContain(part);
-    expect(error.message).toMatch(/^steps\/rack\/item\.yaml:75:5 order: found .* would be right: leave this out: .*would be in the way/);
+    expect(error.message).toMatch(/^steps\/rack\/item\.yaml:77:5 order: found .* would be right: leave this out: .*would be in the way/);
   });
 
   it('is refused with the whole chain when steps lie between', () => {
@@ -106,7 +106,7 @@ describe('a wish that locks a part out', () => {
 
   it('is told apart from a good one beside it by its line', () => {
     const fault = onlyFault(refusal(wish('brace:left', 'brace:back'), wish('wrap-side:front', 'lay-frame')));
-    expect(fault.position.line).toBe(78);
+    expect(fault.position.line).toBe(80);
   });
 });
 
@@ -116,7 +116,7 @@ describe('a wish that names no step', () => {
     expect(fault.field).toBe(field);
     expect(fault.found).toBe(`"${field === 'order.first' ? first : then}"`);
     for (const key of keys(usual)) expect(fault.remedy).toContain(key);
-    expect(fault.position.line).toBe(75);
+    expect(fault.position.line).toBe(77);
   });
 });
 
@@ -130,7 +130,7 @@ describe('wishes in a circle', () => {
     expect(() => wishing(one)).not.toThrow();
     expect(() => wishing(other)).not.toThrow();
     const fault = onlyFault(refusal(one, other));
-    expect(fault.position.line).toBe(78);
+    expect(fault.position.line).toBe(80);
     expect(fault.remedy).toContain('(designer)');
     expect(fault.remedy).toContain('deck-1/panel-pin-left-1');
   });

@@ -27,7 +27,7 @@ export const snagPoint: Check = (given) => {
 };
 
 /** Whether one of a joint's two sockets holds no tube. */
-const hasBareSocket = ({ model }: Case, { id }: Part): boolean => model.joinings.filter(({ by }) => by === id).length < 2;
+const hasBareSocket = ({ model }: Case, { id }: Part): boolean => model.joinings.filter((joining) => joining.by === 'socket' && joining.joint === id).length < 2;
 
 /** Whether a stud of a joint, along its own −x or −y, holds no loop. */
 function hasBareStud({ model }: Case, joint: Part): boolean {

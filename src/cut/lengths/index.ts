@@ -1,2 +1,2 @@
 export type * from './types.ts';
-export { planLengths } from './plan-lengths.ts';
+export { planFew, planLengths } from './plan-lengths.ts';

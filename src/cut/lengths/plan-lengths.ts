@@ -1,6 +1,7 @@
 import { cover, prefer, withoutSurplus, type BestWays, type CoverTask, type Way } from '../cover/index.ts';
 import type { Solver } from '../solver.ts';
 import { allWays } from './all-ways.ts';
+import { bestOfEveryPlan } from './every-plan.ts';
 import { fullest, fullestByCount } from './knapsack.ts';
 import { lengthWishes } from './length-wishes.ts';
 import type { LengthPiece, LengthPlan, LengthStock, SawRules } from './types.ts';
@@ -12,12 +13,30 @@ const WEIGHED = 600;
 const EVERY = 2000;
 
 /**
- * Saws pieces from stock at the least cost, exactly: column generation over all ways to fill a stock piece, whole
- * numbers by the solver, and the bound that the prices prove. Of equally cheap plans one with plain fractions, long
- * off-cuts and few different ways, unless `nicest` is false. Lengths in mm.
+ * Saws pieces from stock at the least cost, exactly: a few from tubes of one length by looking at every plan, others by
+ * column generation over all ways to fill a stock piece, whole numbers by the solver, and the bound that the prices
+ * prove. Of equally cheap plans one with plain fractions, long off-cuts and few different ways, unless `nicest` is
+ * false. Lengths in mm.
  */
 export function planLengths(pieces: readonly LengthPiece[], stocks: readonly LengthStock[], saw: SawRules, solver: Solver, nicest = true): LengthPlan {
+  return planFew(pieces, stocks, saw) ?? planBySolver(pieces, stocks, saw, solver, nicest);
+}
+
+/** The same for a few pieces from as many stock pieces of one length as wanted; null where it takes the solver. */
+export function planFew(pieces: readonly LengthPiece[], stocks: readonly LengthStock[], saw: SawRules): LengthPlan | null {
   if (pieces.length === 0) return { ways: [], missing: [], cost: 0, bound: 0, proven: true };
+  const [stock, ...others] = stocks;
+  if (stock === undefined || stock.count !== null || others.length > 0) return null;
+  const units = inUnits(pieces, stocks, saw);
+  const demand = pieces.map(({ count }) => count);
+  const ways = allWays(units, 0, demand, EVERY);
+  const cuts = ways && bestOfEveryPlan(demand, ways, units.pieces, units.room(0, 1), lengthWishes(pieces, stocks, saw));
+  if (!cuts) return null;
+  const cost = stock.cost * cuts.reduce((sum, { times }) => sum + times, 0);
+  return { ways: cuts.map((cut) => ({ stock: 0, ...cut })), missing: demand.map(() => 0), cost, bound: cost, proven: true };
+}
+
+function planBySolver(pieces: readonly LengthPiece[], stocks: readonly LengthStock[], saw: SawRules, solver: Solver, nicest: boolean): LengthPlan {
   const units = inUnits(pieces, stocks, saw);
   const task = lengthTask(pieces, stocks, units);
   const found = cover(task, solver);

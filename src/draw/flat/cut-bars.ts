@@ -4,7 +4,7 @@ import { runningDimension } from '../kit/dimension.ts';
 import { plainShare } from './fractions.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
-import { area, figure, fractionSize, line, outline, toldWidth } from '../kit/marks.ts';
+import { area, figure, fractionSize, line, outline, toldWidth, upwards } from '../kit/marks.ts';
 import { earlier, pens } from '../kit/pens.ts';
 import { stepPaper } from './step-paper.ts';
 import type { Paper } from '../kit/svg.ts';
@@ -37,6 +37,8 @@ const figureRoom = dimensionGap + 5.5 + toldWidth(longest, cap, 400);
 const rowHeight = fractionRoom + barHeight + figureRoom + 3;
 const countRoom = 24;
 const hatchPitch = 2.2;
+/** A cut closer to the tube's end than a pencil line is wide is not made: rounded thirds may end a hair past it, mm. */
+const pencilLine = 0.25;
 
 /** Paper as high as the cutting patterns need. */
 export function cutBarsPaper(cuts: TubeCuts): Paper {
@@ -71,7 +73,7 @@ function barMarks(cuts: TubeCuts, pattern: CutPattern, [left, top]: Vec2, scale:
   const bottom = top + barHeight;
   const last = ends.at(-1) ?? 0;
   const box = (from: number, to: number): readonly Vec2[] => [[x(from), top], [x(to), top], [x(to), bottom], [x(from), bottom]];
-  const sawn = ends.filter((end) => end < cuts.stock - 0.25);
+  const sawn = ends.filter((end) => end < cuts.stock - pencilLine);
   return [
     { mark: 'view', name: 'bar', scale, marks: [
       ...(last > 0 ? [area('panel', box(0, last))] : []),
@@ -92,10 +94,10 @@ function barMarks(cuts: TubeCuts, pattern: CutPattern, [left, top]: Vec2, scale:
 function pieceEnds({ stock, kerf }: TubeCuts, { pieces }: CutPattern): readonly number[] {
   const ends = pieces.map((_, index) => pieces.slice(0, index + 1).reduce((sum, { length }) => sum + length, 0) + index * kerf);
   const last = ends.at(-1) ?? 0;
-  if (last > stock + 1e-6) {
+  if (last > stock + pencilLine) {
     throw new RangeError(`Pieces and kerfs of a cutting pattern are ${last.toFixed(1)} mm long, the stock tube only ${stock} mm.`);
   }
-  return ends;
+  return ends.map((end) => Math.min(end, stock));
 }
 
 /** The length in the piece, or upright over a piece too short for it; a plain fraction over the piece. */
@@ -107,7 +109,7 @@ function pieceMarks({ stock, kerf }: TubeCuts, length: number, middle: number, t
   const size = share && share.denominator > 1 ? fractionSize(share.numerator, share.denominator, cap) : null;
   return [
     turned
-      ? figure(told, [middle, top - 3 - width / 2], cap, 400, true)
+      ? figure(told, [middle, top - 3 - width / 2], cap, 400, upwards)
       : figure(told, [middle, top + barHeight / 2], cap),
     ...(share && size && !turned
       ? [{ mark: 'fraction' as const, numerator: share.numerator, denominator: share.denominator, centre: [middle, top - 1.2 - size[1] / 2] as const, cap, pen: pens.edge }]

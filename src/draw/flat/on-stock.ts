@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Mark } from '../kit/marks.ts';
-import { area, line, outline } from '../kit/marks.ts';
+import { area, line, outline, ringedNumeral } from '../kit/marks.ts';
 import { earlier, pens } from '../kit/pens.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Fit } from '../kit/fit.ts';
@@ -37,7 +37,7 @@ export function stockMarks(view: Fit, [x, y]: Vec2, stock: Vec2): readonly Mark[
 
 /** First right across the stock, then along what is left: each cut runs from edge to edge. */
 export function stockCuts(view: Fit, [x, y]: Vec2, stock: Vec2): readonly Mark[] {
-  const order = (number: number, centre: Vec2): Mark => ({ mark: 'order', told: tell.number(number), centre, cap: capHeights.order, pen: pens.edge });
+  const order = (number: number, centre: Vec2): Mark => ringedNumeral(tell.number(number), centre, capHeights.order, pens.edge);
   const top = onPaper(view, [x, stock[1]]);
   const corner = onPaper(view, [x, y]);
   const right = onPaper(view, [stock[0], y]);

@@ -3,7 +3,7 @@ import { foldSection, patternWrap } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
-import { area, arrowhead, circle, line, orderRadius, outline } from '../kit/marks.ts';
+import { area, arrowhead, circle, line, orderRadius, outline, ringedNumeral } from '../kit/marks.ts';
 import { flapOn } from './panel-lines.ts';
 import { pens } from '../kit/pens.ts';
 import { stepPaper } from './step-paper.ts';
@@ -77,7 +77,7 @@ function groupMarks(pattern: FlatPattern, hardware: Hardware, frames: readonly F
     const view = middleView(extent, cell.drawing);
     return [
       { mark: 'view', name: `section-${first + index}`, scale: view.scale, marks: frameMarks(frame, view, hardware, radius, pattern.thickness) },
-      { mark: 'order', told: tell.number(first + index), centre: cell.numeral, cap: capHeights.order, pen: pens.edge },
+      ringedNumeral(tell.number(first + index), cell.numeral, capHeights.order, pens.edge),
     ];
   });
 }

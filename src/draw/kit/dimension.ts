@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Mark } from './marks.ts';
-import { arrowhead, circle, figure, line, toldWidth } from './marks.ts';
+import { arrowhead, circle, figure, line, toldWidth, upwards } from './marks.ts';
 import { pens } from './pens.ts';
 import { spread } from './spread.ts';
 import { tell, type Told } from './told.ts';
@@ -56,7 +56,7 @@ export function linearDimension({ axis, told, ends, line: across, feature, cap, 
     line(pens.dimension, place(axis, begin, across), place(axis, end, across)),
     arrowhead(place(axis, from, across), place(axis, headsInside ? -way : way, 0), headLength),
     arrowhead(place(axis, to, across), place(axis, headsInside ? way : -way, 0), headLength),
-    figure(told, place(axis, middle, across - clear - (upright ? width : cap) / 2), cap, 400, axis === 'y' && !upright),
+    figure(told, place(axis, middle, across - clear - (upright ? width : cap) / 2), cap, 400, axis === 'y' && !upright ? upwards : 0),
   ];
 }
 
@@ -105,7 +105,7 @@ export function runningDimension(dimension: RunningDimension): readonly Mark[] {
     circle(place(axis, datum, across), 0.9, pens.dimension, 'white'),
     ...all.map(({ told }, index) => {
       const reach = axis === 'y' || turned ? toldWidth(told, cap, 400) : cap;
-      return figure(told, place(axis, figures[index] ?? 0, knee + outwards * (clear + reach / 2)), cap, 400, turned);
+      return figure(told, place(axis, figures[index] ?? 0, knee + outwards * (clear + reach / 2)), cap, 400, turned ? upwards : 0);
     }),
   ];
 }

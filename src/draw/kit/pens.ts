@@ -1,4 +1,4 @@
-import type { Ink } from './inks.ts';
+import type { Colour } from './colours.ts';
 
 /**
  * Line types by ISO 128-20. Element lengths are told in line widths d: dash 12, gap 3, long dash 24,
@@ -29,7 +29,9 @@ export interface Pen {
   readonly type: LineType;
   /** mm of paper. */
   readonly width: number;
-  readonly colour: Ink;
+  readonly colour: Colour;
+  /** Round ends; straight ones unless told: dashes and cuts end where they end. */
+  readonly round?: true;
 }
 
 const pen = (name: string, type: LineType, width: number): Pen => ({ name, type, width, colour: 'ink' });
@@ -58,9 +60,38 @@ export const pens = {
   bar: pen('bar', 'continuous', thick),
   tick: pen('tick', 'continuous', thin),
   map: pen('map', 'continuous', thin),
-  cell: { ...pen('map', 'continuous', thin * 0.6), colour: 'cell' },
+  cell: { ...pen('map', 'continuous', thin * 0.6), colour: 'faded' },
   damage: pen('damage', 'continuous', 0.18),
+  /** Over the drawing of a scene: leaders, dimension lines, the rings of details and numerals. */
+  leader: { ...pen('leader', 'continuous', thin), round: true },
+  detail: { ...pen('detail', 'continuous', 0.35), round: true },
+  enlarged: { ...pen('enlarged', 'continuous', thick), round: true },
+  numeral: pen('numeral', 'continuous', 0.35),
+  sign: { ...pen('motion', 'continuous', thick), round: true },
 } as const satisfies Readonly<Record<string, Pen>>;
+
+/** The lines of bodies: those that bound a body or a step in depth, edges in one, bodies that are but a reminder, the floor. */
+export type BodyPens = Readonly<Record<'outline' | 'edge' | 'pale' | 'floor', Pen>>;
+
+const bodyPens = (wide: number, narrow: number): BodyPens => ({
+  outline: { ...pen('outline', 'continuous', wide), round: true },
+  edge: { ...pen('edge', 'continuous', narrow), round: true },
+  pale: { ...pen('pale', 'continuous', narrow), colour: 'faded', round: true },
+  floor: { ...pen('floor', 'continuous', narrow), round: true },
+});
+
+/** ISO 128-20 (R): thick to thin 2 : 1; the groups are 0.5/0.25 and 0.35/0.18. */
+export const plainPens = bodyPens(thick, thin);
+export const finePens = bodyPens(0.35, 0.18);
+
+/** White on both sides of a leader or thin arrow, so that it reads across other lines, mm. */
+export const haloWidth = 0.25;
+
+/** The white under a line. */
+export const haloOf = (width: number): Pen => ({ ...pen('halo', 'continuous', width + 2 * haloWidth), colour: 'white' });
+
+/** A band as wide as an arrow's shaft. */
+export const band = (width: number, colour: Colour = 'ink'): Pen => ({ ...pen('motion', 'continuous', width), colour });
 
 /** The same line as left by an earlier step: thin and grey, its type kept. */
 export function earlier(of: Pen): Pen {

@@ -1,13 +1,11 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
-import { inks } from './inks.ts';
-import { fontSize } from './lettering.ts';
-import type { Weight } from './lettering.ts';
-import type { Mark } from './marks.ts';
-import { fractionSize, labelBoxes, orderRadius } from './marks.ts';
-import type { Pen } from './pens.ts';
+import { colours, type Colour } from './colours.ts';
+import { boxRound } from './geometry.ts';
+import { fontSize, textRoom, type Weight } from './lettering.ts';
+import { area, fractionSize, labelBoxes, line, type Mark } from './marks.ts';
+import { dashLengths, dashStart, type Pen } from './pens.ts';
 import { toldText } from './told.ts';
-import { dashLengths, dashStart } from './pens.ts';
 
 /** Size of a picture in mm of paper. */
 export interface Paper {
@@ -15,62 +13,86 @@ export interface Paper {
   readonly height: number;
 }
 
-/** Turns marks into a finished picture: lengths rounded to 0.01 mm, marks painted in their order. */
-export function toPicture(paper: Paper, marks: readonly Mark[]): DrawnPicture {
-  const { width, height } = paper;
-  const head = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${num(width)} ${num(height)}" width="${num(width)}mm" height="${num(height)}mm" direction="ltr" fill="none" stroke-linejoin="round" font-family="Noto Sans">`;
-  return {
-    svg: `${head}${marks.map(svgOf).join('')}</svg>`,
-    width,
-    height,
-    labels: labelBoxes(marks).map(roundBox),
-    newPartShares: {},
-  };
+type MarkOf<Name extends Mark['mark']> = Extract<Mark, { readonly mark: Name }>;
+
+/**
+ * Turns marks into a picture: lengths rounded to 0.01 mm, marks painted in their order. Left to right always: on
+ * right-to-left pages figures would turn round.
+ */
+export function toPicture({ width, height }: Paper, marks: readonly Mark[]): DrawnPicture {
+  const [w, h] = [num(width), num(height)];
+  const head = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${w} ${h}" width="${w}mm" height="${h}mm" direction="ltr" fill="none" stroke-linejoin="round" font-family="Noto Sans">`;
+  return { svg: `${head}${svgOf(marks)}</svg>`, width, height, labels: labelBoxes(marks).map(roundBox), newPartShares: {} };
 }
 
-function svgOf(mark: Mark): string {
+/** The marks as elements. */
+export const svgOf = (marks: readonly Mark[]): string => marks.map(element).join('');
+
+function element(mark: Mark): string {
   switch (mark.mark) {
-    case 'line':
-      return `<path d="${path(mark.points, mark.closed)}" ${stroke(mark.pen, lengthOf(mark.points, mark.closed))}/>`;
-    case 'area':
-      return `<path d="${mark.rings.map((ring) => path(ring, true)).join('')}" fill="${inks[mark.fill]}" fill-rule="evenodd"/>`;
-    case 'circle':
-      return `<circle ${at(mark.centre, 'cx', 'cy')} r="${num(mark.radius)}"${mark.fill ? ` fill="${inks[mark.fill]}"` : ''}${mark.pen ? ` ${stroke(mark.pen, 0)}` : ''}/>`;
-    case 'figure':
-      return text(toldText(mark.told), mark.centre, mark.cap, mark.weight, mark.turned);
-    case 'order':
-      return svgOf({ mark: 'circle', centre: mark.centre, radius: orderRadius(mark.told, mark.cap), pen: mark.pen, fill: 'white' })
-        + text(toldText(mark.told), mark.centre, mark.cap, 700, false);
-    case 'fraction':
-      return fraction(mark);
-    case 'view':
-      return `<g data-view="${mark.name}" data-scale="${Number(mark.scale.toFixed(6))}">${mark.marks.map(svgOf).join('')}</g>`;
+    case 'line': return stroked(pathData(mark.points, mark.closed), mark.pen, lengthOf(mark.points, mark.closed));
+    case 'lines': return stroked(mark.runs.map(({ points, closed }) => pathData(points, closed)).join(''), mark.pen, 0);
+    case 'area': return filled(mark.rings.map((ring) => pathData(ring, true)).join(''), mark.fill);
+    case 'circle': return `<circle ${at(mark.centre, 'cx', 'cy')} r="${num(mark.radius)}"${paint(mark.fill, mark.pen)}/>`;
+    case 'figure': return figure(mark);
+    case 'order': return element({ mark: 'circle', centre: mark.centre, radius: mark.radius, pen: mark.pen, fill: 'white' }) + text(toldText(mark.told), mark.centre, mark.cap, 700);
+    case 'fraction': return fraction(mark);
+    case 'view': return `<g data-view="${mark.name}" data-scale="${Number(mark.scale.toFixed(6))}">${svgOf(mark.marks)}</g>`;
   }
 }
 
-function fraction(mark: Mark & { mark: 'fraction' }): string {
-  const [x, y] = mark.centre;
-  const half = fractionSize(mark.numerator, mark.denominator, mark.cap)[0] / 2;
-  const away = mark.cap / 2 + 1.2;
-  return text(String(mark.numerator), [x, y - away], mark.cap, 700, false)
-    + svgOf({ mark: 'line', pen: mark.pen, points: [[x - half, y], [x + half, y]], closed: false })
-    + text(String(mark.denominator), [x, y + away], mark.cap, 700, false);
+const stroked = (d: string, pen: Pen, length: number): string => (d === '' ? '' : `<path d="${d}"${paint(null, pen, length)}/>`);
+const filled = (d: string, colour: Colour): string => (d === '' ? '' : `<path d="${d}"${paint(colour, null)} fill-rule="evenodd"/>`);
+
+function figure({ told, centre, cap, weight, turn, ground }: MarkOf<'figure'>): string {
+  const said = toldText(told);
+  const turned = turn === 0 ? '' : ` transform="rotate(${num(turn)} ${num(centre[0])} ${num(centre[1])})"`;
+  if (!ground) return text(said, centre, cap, weight, turned);
+  const room = textRoom(said, cap);
+  const { x, y, width, height } = boxRound(centre, room.width, room.height);
+  const under = element(area('white', [[x, y], [x + width, y], [x + width, y + height], [x, y + height]]));
+  return `<g${turned}>${under}${text(said, centre, cap, weight)}</g>`;
 }
 
-function text(words: string, centre: Vec2, cap: number, weight: Weight, turned: boolean): string {
-  const turn = turned ? ` transform="rotate(-90 ${num(centre[0])} ${num(centre[1])})"` : '';
-  return `<text ${at([centre[0], centre[1] + cap / 2], 'x', 'y')} font-size="${num(fontSize(cap))}" font-weight="${weight}" text-anchor="middle" fill="${inks.ink}"${turn}>${words}</text>`;
+function fraction({ numerator, denominator, centre: [x, y], cap, pen }: MarkOf<'fraction'>): string {
+  const half = fractionSize(numerator, denominator, cap)[0] / 2;
+  const away = cap / 2 + 1.2;
+  return text(String(numerator), [x, y - away], cap, 700) + element(line(pen, [x - half, y], [x + half, y])) + text(String(denominator), [x, y + away], cap, 700);
 }
 
-function stroke(pen: Pen, length: number): string {
-  const dashes = dashLengths(pen.type, pen.width);
-  const start = num(dashStart(pen.type, pen.width, length));
+const text = (words: string, [x, y]: Vec2, cap: number, weight: Weight, turned = ''): string =>
+  `<text ${at([x, y + cap / 2], 'x', 'y')} font-size="${num(fontSize(cap))}" font-weight="${weight}" text-anchor="middle"${paint('ink', null)}${turned}>${escaped(words)}</text>`;
+
+/** Colours stand for paper, their names as classes for a page that shows them otherwise. */
+function paint(fill: Colour | null, pen: Pen | null, length = 0): string {
+  const classes = [...(fill ? [`fill-${fill}`] : []), ...(pen ? [`line-${pen.colour}`] : [])];
+  return ` class="${classes.join(' ')}"${fill ? ` fill="${colours[fill]}"` : ''}${pen ? stroke(pen, length) : ''}`;
+}
+
+function stroke({ name, type, width, colour, round }: Pen, length: number): string {
+  const dashes = dashLengths(type, width);
+  const start = num(dashStart(type, width, length));
   const dashing = dashes.length > 0 ? ` stroke-dasharray="${dashes.map(fine).join(' ')}"${start === '0' ? '' : ` stroke-dashoffset="${start}"`}` : '';
-  return `data-line="${pen.name}" stroke="${inks[pen.colour]}" stroke-width="${num(pen.width)}"${dashing}`;
+  return ` data-line="${name}" stroke="${colours[colour]}" stroke-width="${num(width)}"${round ? ' stroke-linecap="round"' : ''}${dashing}`;
 }
 
-function path(points: readonly Vec2[], closed: boolean): string {
-  return points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${num(x)} ${num(y)}`).join('') + (closed ? 'Z' : '');
+/**
+ * Path data in mm. Steps are taken between rounded corners, so that rounding does not add up along a line; steps that
+ * round to nothing are left out.
+ */
+export function pathData(points: readonly Vec2[], closed = false): string {
+  const corners = points.map(([x, y]) => [inHundredths(x), inHundredths(y)] as const);
+  const first = corners[0];
+  if (!first) return '';
+  let [x, y] = first;
+  let steps = '';
+  for (const [nextX, nextY] of corners.slice(1)) {
+    if (nextX === x && nextY === y) continue;
+    steps += `${steps ? ' ' : 'l'}${written(nextX - x)} ${written(nextY - y)}`;
+    [x, y] = [nextX, nextY];
+  }
+  if (!steps) return '';
+  return `M${written(first[0])} ${written(first[1])}${steps.replaceAll(' -', '-')}${closed ? 'z' : ''}`;
 }
 
 function lengthOf(points: readonly Vec2[], closed: boolean): number {
@@ -81,21 +103,25 @@ function lengthOf(points: readonly Vec2[], closed: boolean): number {
   }, 0);
 }
 
-function at([x, y]: Vec2, nameX: string, nameY: string): string {
-  return `${nameX}="${num(x)}" ${nameY}="${num(y)}"`;
+const at = ([x, y]: Vec2, nameX: string, nameY: string): string => `${nameX}="${num(x)}" ${nameY}="${num(y)}"`;
+
+/** Where a label stands, rounded like the drawing. */
+export function roundBox({ x, y, width, height }: Box): Box {
+  const round = (value: number): number => inHundredths(value) / 100;
+  return { x: round(x), y: round(y), width: round(width), height: round(height) };
 }
 
-function roundBox(box: Box): Box {
-  const round = (value: number) => Number(num(value));
-  return { x: round(box.x), y: round(box.y), width: round(box.width), height: round(box.height) };
-}
+/** A number for the file: hundredths of a mm, no needless zeros. */
+const num = (value: number): string => written(inHundredths(value));
 
-function num(value: number): string {
+function inHundredths(value: number): number {
   if (!Number.isFinite(value)) throw new RangeError(`A drawing holds the length ${value}; every length must be finite.`);
-  return String(Math.round(value * 100) / 100 + 0);
+  return Math.round(value * 100);
 }
+
+const written = (hundredths: number): string => String(hundredths / 100 || 0).replace(/^(-?)0\./, '$1.');
 
 /** Dots of a thin line are 0.125 mm long, so dashes keep a third decimal. */
-function fine(value: number): string {
-  return String(Number(value.toFixed(3)));
-}
+const fine = (value: number): string => String(Number(value.toFixed(3)));
+
+const escaped = (words: string): string => words.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');

@@ -4,6 +4,8 @@
  * print 0.33 mm wide.
  */
 
+import { colours } from '../kit/colours.ts';
+
 /** A piece of SVG that stands alone inside a viewBox: no ids, no classes, no references. */
 export type Ink = string;
 
@@ -12,10 +14,10 @@ export const thin = 2;
 export const line = 2.5;
 export const bold = 4;
 
-export const black = '#000';
-export const white = '#fff';
-/** Panel material: light enough for black lines on it, dark enough to stand out from paper when printed in grey. */
-export const tint = '#d9d9d9';
+export const black = colours.ink;
+export const white = colours.white;
+/** Panel material. */
+export const tint = colours.board;
 
 const rounded = (value: number): string => String(Math.round(value * 100) / 100);
 

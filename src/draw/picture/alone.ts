@@ -8,9 +8,10 @@ import { boundsOf, fitInto } from '../kit/fit.ts';
 import { unit } from '../kit/geometry.ts';
 import type { LineDrawer } from './line-drawer.ts';
 import { planeOf, project } from './plane.ts';
-import { plainPen } from './sizes.ts';
+import { plainPens } from '../kit/pens.ts';
+import { toPicture } from '../kit/svg.ts';
+import { paperGround } from './compose.ts';
 import { strokes } from './strokes.ts';
-import { picture } from './svg.ts';
 
 const margin = 1;
 /** Free paper between the two break lines, and how far they run past the part. */
@@ -29,8 +30,7 @@ export function composeAlone(body: Body, view: View, scale: number, lineDrawing:
   const [width, height] = [(most[0] - least[0]) * scale + 2 * margin, (most[1] - least[1]) * scale + 2 * margin];
   const room = { x: margin, y: margin, width: width - 2 * margin, height: height - 2 * margin };
   const fit = { ...fitInto({ least, most }, room, 1, [0.5, 0.5]), scale };
-  const svg = picture(width, height, [strokes(drawing, new Map([[body.id, 'white']]), fit, plainPen)]);
-  return { svg, width, height, labels: [], newPartShares: {} };
+  return toPicture({ width, height }, [paperGround({ width, height }), ...strokes(drawing, new Map([[body.id, 'white']]), fit, plainPens)]);
 }
 
 function shortened(drawing: LineDrawing, body: Body, view: View, scale: number, widest: number): LineDrawing {

@@ -4,8 +4,9 @@ import type { Box } from '../types.ts';
 import { apart, boxOf, distanceToPath, minus, pathLength, pathRest, pathStart, plus, unit } from '../kit/geometry.ts';
 import { onPaper, type Fit } from '../kit/fit.ts';
 import { depthOf, project, type Plane } from './plane.ts';
-import { arrow, haloWidth, ink, white } from './sizes.ts';
-import { circle, line, lineStyle } from './svg.ts';
+import { area, circle, line, outline, type Mark as Drawn } from '../kit/marks.ts';
+import { band, haloOf, pens } from '../kit/pens.ts';
+import { arrow } from './sizes.ts';
 
 /**
  * An arrow on paper: its middle line with the tip last. `broad` is a white band with a black outline,
@@ -87,53 +88,50 @@ export function arrowHead(one: Arrow): { readonly corners: readonly [Vec2, Vec2,
   return { corners: [tip, plus(base, across, headWidth / 2), plus(base, across, -headWidth / 2)], base };
 }
 
-export function drawArrow(one: Arrow): string {
+/** The arrow as it is drawn. */
+export function drawArrow(one: Arrow): readonly Drawn[] {
   if (one.form === 'towards' || one.form === 'away') return endOnSign(one);
   return one.form === 'broad' ? broadArrow(one) : thinArrow(one);
 }
 
 /** Black first, then the same form in white one line's width smaller: shaft and head join without a seam. */
-function broadArrow(one: Arrow): string {
+function broadArrow(one: Arrow): readonly Drawn[] {
   const head = arrowHead(one);
-  if (!head) return '';
-  const { shaft, line: outline } = arrow.broad;
+  if (!head) return [];
+  const { shaft, line: rim } = arrow.broad;
   const length = pathLength(one.path);
-  const band = pathStart(one.path, length - arrow.broad.headLength + 0.1);
-  const inner = pathStart(pathRest(one.path, outline), length - outline - arrow.broad.headLength + outline + 0.1);
+  const whole = pathStart(one.path, length - arrow.broad.headLength + 0.1);
+  const inner = pathStart(pathRest(one.path, rim), length - rim - arrow.broad.headLength + rim + 0.1);
   return [
-    line(band, bandStyle(shaft, ink)),
-    line(head.corners, `fill="${ink}"`, true),
-    line(inner, bandStyle(shaft - 2 * outline, white)),
-    line(shrunken(head.corners, outline), `fill="${white}"`, true),
-  ].join('');
+    line(band(shaft), ...whole),
+    area('ink', head.corners),
+    line(band(shaft - 2 * rim, 'white'), ...inner),
+    area('white', shrunken(head.corners, rim)),
+  ];
 }
 
-function thinArrow(one: Arrow): string {
+function thinArrow(one: Arrow): readonly Drawn[] {
   const head = arrowHead(one);
-  if (!head) return '';
+  if (!head) return [];
   const { shaft, headLength } = arrow.thin;
-  const band = pathStart(one.path, pathLength(one.path) - headLength + 0.1);
+  const whole = pathStart(one.path, pathLength(one.path) - headLength + 0.1);
   return [
-    line(band, bandStyle(shaft + 2 * haloWidth, white)),
-    line(head.corners, `fill="${ink}" stroke="${white}" stroke-width="${2 * haloWidth}" stroke-linejoin="round" paint-order="stroke"`, true),
-    line(band, bandStyle(shaft, ink)),
-  ].join('');
+    line(haloOf(shaft), ...whole),
+    outline(haloOf(0), head.corners),
+    area('ink', head.corners),
+    line(band(shaft), ...whole),
+  ];
 }
 
-function bandStyle(width: number, colour: string): string {
-  return `fill="none" stroke="${colour}" stroke-width="${width}" stroke-linejoin="round"`;
-}
-
-function endOnSign(one: Arrow): string {
+function endOnSign(one: Arrow): readonly Drawn[] {
   const at = one.path[0];
-  if (!at) return '';
+  if (!at) return [];
   const radius = arrow.endOnRadius;
-  const ring = circle(at, radius, `fill="${white}" stroke="${ink}" stroke-width=".5"`);
-  if (one.form === 'towards') return ring + circle(at, 0.9, `fill="${ink}"`);
+  const ring = circle(at, radius, pens.motion, 'white');
+  if (one.form === 'towards') return [ring, circle(at, 0.9, null, 'ink')];
   const arm = radius * Math.SQRT1_2;
-  const feather = (sign: number): string =>
-    line([plus(at, [-arm, -arm * sign]), plus(at, [arm, arm * sign])], lineStyle(0.5, ink));
-  return ring + feather(1) + feather(-1);
+  const feather = (sign: number): Drawn => line(pens.sign, plus(at, [-arm, -arm * sign]), plus(at, [arm, arm * sign]));
+  return [ring, feather(1), feather(-1)];
 }
 
 /** The triangle with each side moved inwards by `by`: scaled about the middle of its inscribed circle. */

@@ -1,5 +1,5 @@
 import type { Scene } from '../../scene/index.ts';
-import type { Box, DrawnPicture, LineDrawing } from '../types.ts';
+import type { DrawnPicture, LineDrawing } from '../types.ts';
 import { drawArrow } from './arrows.ts';
 import { coverOf } from './cover.ts';
 import { drawRings, spotsOf } from './details.ts';
@@ -8,14 +8,13 @@ import { contentBounds, layOut, type Content, type Layout } from './layout.ts';
 import { heldBack, type LineDrawer } from './line-drawer.ts';
 import { paintsOf } from './looks.ts';
 import { planeOf } from './plane.ts';
-import { penFor, strokes } from './strokes.ts';
-import { picture } from './svg.ts';
+import { pensFor, strokes } from './strokes.ts';
+import { area, type Mark } from '../kit/marks.ts';
+import { roundBox, toPicture, type Paper } from '../kit/svg.ts';
+import { cornersOf } from '../kit/geometry.ts';
 
-/** A picture's sides in mm of paper. */
-export interface Paper {
-  readonly width: number;
-  readonly height: number;
-}
+/** White all over a picture. */
+export const paperGround = ({ width, height }: Paper): Mark => area('white', cornersOf({ x: 0, y: 0, width, height }));
 
 /**
  * The finished picture of a scene: tint of the new parts, visible lines, and over them the rings of
@@ -32,15 +31,15 @@ export function composePicture(scene: Scene, paper: Paper, lineDrawing: LineDraw
   const content = { plane, bounds, marks: scene.marks, spots, cover: coverOf(drawing, paints) };
   const layout = layOutOrFail(scene, content, paper);
   const { fit, rings, arrows, setting } = layout;
-  const svg = picture(paper.width, paper.height, [
-    fills(drawing, paints, fit),
-    strokes(drawing, paints, fit, penFor(drawing, paints, fit)),
-    ...arrows.map(drawArrow),
-    ...rings.map((one) => drawRings(one, scene.marks, plane, paints)),
-    ...setting.places.map((place) => place.draw()),
+  const picture = toPicture(paper, [
+    paperGround(paper),
+    ...fills(drawing, paints, fit),
+    ...strokes(drawing, paints, fit, pensFor(drawing, paints, fit)),
+    ...arrows.flatMap(drawArrow),
+    ...rings.flatMap((one) => drawRings(one, scene.marks, plane, paints)),
+    ...setting.places.flatMap((place) => place.draw()),
   ]);
-  const labels = setting.places.map((place) => rounded(place.box));
-  return { svg, ...paper, labels, newPartShares: newPartShares(scene, drawing) };
+  return { ...picture, labels: setting.places.map((place) => roundBox(place.box)), newPartShares: newPartShares(scene, drawing) };
 }
 
 function layOutOrFail(scene: Scene, content: Content, paper: Paper): Layout {
@@ -55,9 +54,4 @@ function layOutOrFail(scene: Scene, content: Content, paper: Paper): Layout {
 function newPartShares(scene: Scene, { visibleShare }: LineDrawing): Record<string, number> {
   const fresh = scene.bodies.filter((body) => body.look === 'new' && body.kind !== 'floor');
   return Object.fromEntries(fresh.map((body) => [body.id, visibleShare[body.id] ?? 0]));
-}
-
-function rounded(box: Box): Box {
-  const round = (value: number): number => Math.round(value * 100) / 100;
-  return { x: round(box.x), y: round(box.y), width: round(box.width), height: round(box.height) };
 }

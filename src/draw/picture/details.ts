@@ -12,9 +12,10 @@ import { heldBack, type LineDrawer } from './line-drawer.ts';
 import type { Paints } from './looks.ts';
 import { project, type Plane } from './plane.ts';
 import { ringLeader, type Rings, type Spot } from './rings.ts';
-import { arrow, detail, haloWidth, ink, lengthLine, plainPen, white } from './sizes.ts';
+import { arrow } from './sizes.ts';
 import { strokes } from './strokes.ts';
-import { circle, line, lineStyle } from './svg.ts';
+import { circle, line, type Mark as Drawn } from '../kit/marks.ts';
+import { haloOf, pens, plainPens } from '../kit/pens.ts';
 
 /** The spots of a scene, each drawn anew from the bodies near it and clipped to its ring. */
 export function spotsOf(scene: Scene, plane: Plane, lineDrawing: LineDrawer): Spot[] {
@@ -34,24 +35,22 @@ function comesNear(body: Body, plane: Plane, centre: Vec2, radius: number): bool
   return Math.hypot(x - centre[0], y - centre[1]) <= radius;
 }
 
-export function drawRings(one: Rings, marks: readonly Mark[], plane: Plane, paints: Paints): string {
+export function drawRings(one: Rings, marks: readonly Mark[], plane: Plane, paints: Paints): readonly Drawn[] {
   const { spot, small, big } = one;
   const { from, to } = ringLeader(one);
   const fit = enlargedFit(one);
-  const halo = `fill="none" stroke="${white}" stroke-width="${detail.stroke + 2 * haloWidth}"`;
+  const halo = haloOf(pens.detail.width);
   return [
     circle(small.centre, small.radius, halo),
-    line([from, to], halo),
-    circle(small.centre, small.radius, lineStyle(detail.stroke, ink)),
-    line([from, to], lineStyle(lengthLine.stroke, ink)),
-    circle(big.centre, big.radius, `fill="${white}"`),
-    fills(spot.drawing, paints, fit),
-    strokes(spot.drawing, paints, fit, plainPen),
-    ...marks.map((mark) => (mark.mark === 'arrow' ? enlargedArrow(mark.path, plane, one) : '')),
-    circle(big.centre, big.radius, lineStyle(detail.ring, ink)),
-  ]
-    .filter((piece) => piece !== '')
-    .join('\n');
+    line(halo, from, to),
+    circle(small.centre, small.radius, pens.detail),
+    line(pens.leader, from, to),
+    circle(big.centre, big.radius, null, 'white'),
+    ...fills(spot.drawing, paints, fit),
+    ...strokes(spot.drawing, paints, fit, plainPens),
+    ...marks.flatMap((mark) => (mark.mark === 'arrow' ? enlargedArrow(mark.path, plane, one) : [])),
+    circle(big.centre, big.radius, pens.enlarged),
+  ];
 }
 
 function enlargedFit({ spot, big }: Rings): Fit {
@@ -60,14 +59,14 @@ function enlargedFit({ spot, big }: Rings): Fit {
 }
 
 /** The end of an arrow whose head lies in the spot, as far as it fits in the big ring. */
-function enlargedArrow(places: readonly Vec3[], plane: Plane, one: Rings): string {
+function enlargedArrow(places: readonly Vec3[], plane: Plane, one: Rings): readonly Drawn[] {
   const fit = enlargedFit(one);
   const path = places.map((place) => onPaper(fit, project(plane, place)));
   const tip = path[path.length - 1];
   const within = one.big.radius - arrow.broad.headWidth / 2;
-  if (!tip || apart(tip, one.big.centre) > within) return '';
+  if (!tip || apart(tip, one.big.centre) > within) return [];
   const end = endWithin(path, one.big.centre, within);
-  return pathLength(end) < arrow.least ? '' : drawArrow(pathArrow(end));
+  return pathLength(end) < arrow.least ? [] : drawArrow(pathArrow(end));
 }
 
 /** The last stretch of a path that stays in the disc. */

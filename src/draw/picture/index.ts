@@ -1,3 +1,4 @@
 export { composeAlone } from './alone.ts';
-export { composePicture, type Paper } from './compose.ts';
+export { composePicture } from './compose.ts';
+export type { Paper } from '../kit/svg.ts';
 export type { LineDrawer } from './line-drawer.ts';

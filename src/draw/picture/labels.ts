@@ -2,54 +2,49 @@ import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
 import { apart, boxRound, minus, plus, unit } from '../kit/geometry.ts';
 import type { Place } from './placement.ts';
-import { capHeight, haloWidth, ink, leaderDot, lengthLine, orderRing, white } from './sizes.ts';
-import { circle, line, lineStyle, num } from './svg.ts';
-import { bareText, textAt, textRoom, textWidth } from './text.ts';
+import { capHeights, textRoom } from '../kit/lettering.ts';
+import { circle, figureOnGround, line, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
+import { haloOf, haloWidth, pens } from '../kit/pens.ts';
+import { toldText, type Told } from '../kit/told.ts';
+import { leaderDot, orderPadding } from './sizes.ts';
 
+const cap = capHeights.scene;
 const directions = 24;
 /** Free distance from the place to the nearest side of the box, in mm; never so far that the leader loses the reader. */
 const labelDistances = [4, 5.5, 7, 9, 11, 14, 17, 21, 26, 32, 40, 50, 65];
 const orderDistances = [1.2, 2, 3, 4, 5.5, 7, 9, 11, 14, 17, 21, 26, 32, 40, 50];
 
 /** Places for a text beside `at`, with a leader that ends in a dot on the part. */
-export function labelPlaces(at: Vec2, text: string): Place[] {
-  const room = textRoom(text);
+export function labelPlaces(at: Vec2, told: Told): Place[] {
+  const room = textRoom(toldText(told), cap);
   return roundabout(at, room.width, room.height, labelDistances).map(({ centre, box, distance }) => {
     const end = middleOfNearestSide(box, at);
-    return { box, lines: [{ from: at, to: end }], cost: distance, draw: () => leader(at, end) + textAt(text, centre) };
+    return { box, lines: [{ from: at, to: end }], cost: distance, draw: () => [...leader(at, end), figureOnGround(told, centre, cap)] };
   });
 }
 
 /** Places for a ringed numeral: as close to `at` as it fits, with a line to it. */
-export function orderPlaces(at: Vec2, text: string): Place[] {
-  const radius = Math.max(textWidth(text) / 2, capHeight / 2) + orderRing.padding;
-  const side = 2 * radius + orderRing.stroke;
+export function orderPlaces(at: Vec2, told: Told): Place[] {
+  const radius = Math.max(toldWidth(told, cap, 700) / 2, cap / 2) + orderPadding;
+  const side = 2 * radius + pens.numeral.width;
   return roundabout(at, side, side, orderDistances, true).map(({ centre, box, distance }) => {
     const way = unit(minus(at, centre)) ?? [0, 1];
     const end = plus(centre, way, radius);
-    return { box, lines: [{ from: at, to: end }], cost: 2 * distance, draw: () => pointer(at, end) + ringedNumeral(centre, radius, text) };
+    return { box, lines: [{ from: at, to: end }], cost: 2 * distance, draw: () => [...pointer(at, end), ringedNumeral(told, centre, cap, pens.numeral, radius)] };
   });
 }
 
-function ringedNumeral(centre: Vec2, radius: number, text: string): string {
-  return circle(centre, radius, `fill="${white}" stroke="${ink}" stroke-width="${orderRing.stroke}"`) + bareText(text, centre);
-}
-
 /** A thin line that stops short of its place, which is often a small part that a dot would hide. */
-function pointer(at: Vec2, end: Vec2): string {
+function pointer(at: Vec2, end: Vec2): readonly Mark[] {
   const near = plus(at, unit(minus(end, at)) ?? [0, 0], Math.min(leaderDot, apart(at, end) / 2));
-  return leaderHalo(near, end) + line([near, end], lineStyle(lengthLine.stroke, ink));
+  return [leaderHalo(near, end), line(pens.leader, near, end)];
 }
 
 /** A thin line from the dot on the part to the text, with a white rim so that it reads across other lines. */
-function leader(at: Vec2, end: Vec2): string {
-  const dotRim = circle(at, leaderDot + haloWidth / 2, `fill="${white}"`);
-  return leaderHalo(at, end) + dotRim + line([at, end], lineStyle(lengthLine.stroke, ink)) + circle(at, leaderDot, `fill="${ink}"`);
-}
+const leader = (at: Vec2, end: Vec2): readonly Mark[] =>
+  [leaderHalo(at, end), circle(at, leaderDot + haloWidth / 2, null, 'white'), line(pens.leader, at, end), circle(at, leaderDot, null, 'ink')];
 
-function leaderHalo(from: Vec2, to: Vec2): string {
-  return line([from, to], `stroke="${white}" stroke-width="${num(lengthLine.stroke + 2 * haloWidth)}"`);
-}
+const leaderHalo = (from: Vec2, to: Vec2): Mark => line(haloOf(pens.leader.width), from, to);
 
 /** Boxes (or discs, when `round`) all round a place, at growing distances. */
 function roundabout(at: Vec2, width: number, height: number, distances: readonly number[], round = false): { readonly centre: Vec2; readonly box: Box; readonly distance: number }[] {

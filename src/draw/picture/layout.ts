@@ -8,10 +8,12 @@ import { boxInside } from '../kit/geometry.ts';
 import { onGround, type Ground } from './ground.ts';
 import { labelPlaces, orderPlaces } from './labels.ts';
 import { lengthPlaces } from './lengths.ts';
+import { toldOf } from './told-of.ts';
 import { setMarks, type Place, type Setting } from './placement.ts';
 import { project, type Plane } from './plane.ts';
 import { ringLeader, setRings, type Rings, type Spot } from './rings.ts';
-import { arrow, plainPen, rim } from './sizes.ts';
+import { plainPens } from '../kit/pens.ts';
+import { arrow, rim } from './sizes.ts';
 
 type TextMark = Extract<Mark, { readonly text: string }>;
 
@@ -87,7 +89,7 @@ function choicesBelow(limit: number, marks: readonly TextMark[], plane: Plane, g
 
 /** The paper inside a margin for half a line, or for an arrow's head where there are arrows. */
 function roomFor({ marks }: Content, paper: Box): Box {
-  const margin = rim + (marks.some((mark) => mark.mark === 'arrow') ? arrow.broad.headWidth / 2 : plainPen.outline);
+  const margin = rim + (marks.some((mark) => mark.mark === 'arrow') ? arrow.broad.headWidth / 2 : plainPens.outline.width);
   return { x: margin, y: margin, width: paper.width - 2 * margin, height: paper.height - 2 * margin };
 }
 
@@ -99,7 +101,7 @@ function choicesFor(mark: TextMark, plane: Plane, ground: Ground): Place[] {
   const { fit } = ground;
   if (mark.mark === 'length') return onGround(lengthPlaces(mark, plane, fit), ground);
   const at = onPaper(fit, project(plane, mark.at));
-  return onGround(mark.mark === 'label' ? labelPlaces(at, mark.text) : orderPlaces(at, mark.text), ground);
+  return onGround(mark.mark === 'label' ? labelPlaces(at, toldOf(mark)) : orderPlaces(at, toldOf(mark)), ground);
 }
 
 /** Bounds of the lines and of every place a mark names, on the view plane. */

@@ -4,9 +4,14 @@ import { apart, minus, plus, unit, type Segment } from '../kit/geometry.ts';
 import { onPaper, type Fit } from '../kit/fit.ts';
 import type { Place } from './placement.ts';
 import { project, type Plane } from './plane.ts';
-import { capHeight, haloWidth, ink, lengthLine, white } from './sizes.ts';
-import { line, lineStyle, num } from './svg.ts';
-import { textAt, textRoom, turnedBox } from './text.ts';
+import { capHeights, groundBox, textRoom } from '../kit/lettering.ts';
+import { arrowhead, figureOnGround, line, type Mark as Drawn } from '../kit/marks.ts';
+import { haloOf, pens } from '../kit/pens.ts';
+import { toldText, type Told } from '../kit/told.ts';
+import { lengthLine } from './sizes.ts';
+import { toldOf } from './told-of.ts';
+
+const cap = capHeights.scene;
 
 export type LengthMark = Extract<Mark, { mark: 'length' }>;
 
@@ -29,11 +34,12 @@ interface Span {
 export function lengthPlaces(mark: LengthMark, plane: Plane, fit: Fit): Place[] {
   const [from, to] = [onPaper(fit, project(plane, mark.from)), onPaper(fit, project(plane, mark.to))];
   const long = apart(from, to);
-  const wide = textRoom(mark.text).width;
+  const told = toldOf(mark);
+  const wide = textRoom(toldText(told), cap).width;
   const beyond = (wide / 2 + 0.5 + (long < lengthLine.headsOutside ? lengthLine.outsideTail : 0)) / Math.max(long, 1);
   const places = wide <= long ? spots : [1 + beyond, -beyond, 0.5];
   return waysOff(mark, plane, fit, minus(to, from)).flatMap((away) =>
-    moves.flatMap((move) => places.map((spot, i) => lengthPlace(mark.text, { from, to, away }, move, spot, 8 * (move - 1) + 4 * i))),
+    moves.flatMap((move) => places.map((spot, i) => lengthPlace(told, { from, to, away }, move, spot, 8 * (move - 1) + 4 * i))),
   );
 }
 
@@ -48,19 +54,19 @@ function waysOff(mark: LengthMark, plane: Plane, fit: Fit, along: Vec2): Vec2[] 
   return [[-span[1] * reach, span[0] * reach], [span[1] * reach, -span[0] * reach]];
 }
 
-function lengthPlace(text: string, span: Span, move: number, spot: number, cost: number): Place {
+function lengthPlace(told: Told, span: Span, move: number, spot: number, cost: number): Place {
   const [from, to] = [plus(span.from, span.away, move), plus(span.to, span.away, move)];
   const reading = readingDirection(minus(to, from));
   const above: Vec2 = [reading[1], -reading[0]];
   const onLine = plus(from, minus(to, from), spot);
-  const centre = plus(onLine, above, lengthLine.figureGap + capHeight / 2);
+  const centre = plus(onLine, above, lengthLine.figureGap + cap / 2);
   const turn = (Math.atan2(reading[1], reading[0]) * 180) / Math.PI;
-  const lines = [dimensionLine(from, to, spot, text), extensionLine(span.from, from), extensionLine(span.to, to)];
+  const lines = [dimensionLine(from, to, spot, told), extensionLine(span.from, from), extensionLine(span.to, to)];
   return {
-    box: turnedBox(text, centre, turn),
+    box: groundBox(toldText(told), centre, cap, turn),
     lines,
     cost,
-    draw: () => `${drawLines(lines)}${heads(from, to)}${textAt(text, centre, turn)}`,
+    draw: () => [...drawLines(lines), ...heads(from, to), figureOnGround(told, centre, cap, turn)],
   };
 }
 
@@ -75,11 +81,11 @@ export function readingDirection(along: Vec2): Vec2 {
 }
 
 /** The line under the figure: from head to head, or past them when the heads or the figure stand outside. */
-function dimensionLine(from: Vec2, to: Vec2, spot: number, text: string): Segment {
+function dimensionLine(from: Vec2, to: Vec2, spot: number, told: Told): Segment {
   const long = apart(from, to);
   const way = unit(minus(to, from)) ?? [1, 0];
   const tail = long < lengthLine.headsOutside ? lengthLine.outsideTail : 0;
-  const half = textRoom(text).width / 2;
+  const half = textRoom(toldText(told), cap).width / 2;
   const start = Math.min(-tail, spot < 0 ? spot * long - half : 0);
   const end = Math.max(long + tail, spot > 1 ? spot * long + half : 0);
   return { from: plus(from, way, start), to: plus(from, way, end) };
@@ -90,21 +96,13 @@ function extensionLine(place: Vec2, end: Vec2): Segment {
   return { from: plus(place, way, lengthLine.gap), to: plus(end, way, lengthLine.past) };
 }
 
-function drawLines(lines: readonly Segment[]): string {
-  const halo = lines.map((s) => line([s.from, s.to], `stroke="${white}" stroke-width="${num(lengthLine.stroke + 2 * haloWidth)}"`));
-  return [...halo, ...lines.map((s) => line([s.from, s.to], lineStyle(lengthLine.stroke, ink)))].join('');
-}
+const drawLines = (lines: readonly Segment[]): readonly Drawn[] =>
+  [haloOf(pens.leader.width), pens.leader].flatMap((pen) => lines.map(({ from, to }) => line(pen, from, to)));
 
 /** Filled narrow arrowheads with their tips on the extension lines; turned round when the span is short. */
-function heads(from: Vec2, to: Vec2): string {
+function heads(from: Vec2, to: Vec2): readonly Drawn[] {
   const way = unit(minus(to, from));
-  if (!way) return '';
-  const inwards = apart(from, to) < lengthLine.headsOutside ? -1 : 1;
-  return head(from, way, inwards) + head(to, way, -inwards);
-}
-
-function head(tip: Vec2, way: Vec2, side: number): string {
-  const base = plus(tip, way, side * lengthLine.headLength);
-  const across: Vec2 = [-way[1], way[0]];
-  return line([tip, plus(base, across, lengthLine.headWidth / 2), plus(base, across, -lengthLine.headWidth / 2)], `fill="${ink}"`, true);
+  if (!way) return [];
+  const outwards = apart(from, to) < lengthLine.headsOutside ? 1 : -1;
+  return [[from, outwards], [to, -outwards]].map(([tip, side]) => arrowhead(tip as Vec2, plus([0, 0], way, side as number), lengthLine.headLength, lengthLine.headWidth));
 }

@@ -1,5 +1,6 @@
 import type { Box } from '../types.ts';
 import { boxesOverlap, segmentInBox, segmentsCross, type Segment } from '../kit/geometry.ts';
+import type { Mark } from '../kit/marks.ts';
 import { labelGap } from './sizes.ts';
 
 /** A way to set one mark: the box of its text, its thin lines, what it costs by itself, and its drawing. */
@@ -7,7 +8,7 @@ export interface Place {
   readonly box: Box;
   readonly lines: readonly Segment[];
   readonly cost: number;
-  draw(): string;
+  draw(): readonly Mark[];
 }
 
 /** The ways one mark can be set, the cheapest first. */

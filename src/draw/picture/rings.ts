@@ -4,6 +4,7 @@ import { arrowReach, type Arrow } from './arrows.ts';
 import { takenAlong, takenByDisc, type Cover } from './cover.ts';
 import { onPaper, type Fit } from '../kit/fit.ts';
 import { apart, distanceToPath, distanceToSegment, minus, plus, segmentsCross, unit, type Segment } from '../kit/geometry.ts';
+import { pens } from '../kit/pens.ts';
 import { detail, rim } from './sizes.ts';
 
 /** A spot to enlarge: where it is on the view plane, its radius in mm of the scene, and its own line drawing. */
@@ -98,7 +99,7 @@ function bigRings(paper: Box): { readonly big: Disc; readonly cost: number }[] {
   return [1, 0.8].flatMap((share) =>
     spots.map(([x, y, middles]) => {
       const radius = widest * share;
-      const edge = radius + detail.ring / 2 + rim;
+      const edge = radius + pens.enlarged.width / 2 + rim;
       const centre: Vec2 = [edge + x * (paper.width - 2 * edge), edge + y * (paper.height - 2 * edge)];
       return { big: { centre, radius }, cost: (share < 1 ? costs.smaller : 0) + middles * costs.middle };
     }),

@@ -2,9 +2,11 @@ import type { Vec2 } from '../../model/index.ts';
 import type { LineDrawing, Region } from '../types.ts';
 import { onPaper, type Fit } from '../kit/fit.ts';
 import type { Paints } from './looks.ts';
+import type { Run } from '../kit/clip.ts';
+import type { Mark } from '../kit/marks.ts';
+import { finePens, plainPens, type BodyPens } from '../kit/pens.ts';
 import { strokesByKind, type LineKind } from './sides.ts';
-import { fineBelow, finePen, ink, paleInk, plainPen, type Pen } from './sizes.ts';
-import { lineStyle, pathData } from './svg.ts';
+import { fineBelow } from './sizes.ts';
 
 /** Held-back lines first, so that full lines run over them. */
 const order: readonly LineKind[] = ['floor', 'pale', 'edge', 'outline'];
@@ -12,20 +14,13 @@ const order: readonly LineKind[] = ['floor', 'pale', 'edge', 'outline'];
 /** How far to the side of a line, on paper, one looks for the body it bounds. */
 const probeOnPaper = 0.1;
 
-/** All lines of a drawing, one path a kind. */
-export function strokes(drawing: LineDrawing, paints: Paints, fit: Fit, pen: Pen): string {
-  const data = new Map<LineKind, string>();
+/** All lines of a drawing, one mark a kind. */
+export function strokes(drawing: LineDrawing, paints: Paints, fit: Fit, pens: BodyPens): readonly Mark[] {
+  const runs = new Map<LineKind, Run[]>(order.map((kind) => [kind, []]));
   for (const [kind, stroke] of strokesByKind(drawing, paints, probeOnPaper / fit.scale)) {
-    const corners = straightened(stroke.points.map((p) => onPaper(fit, p)));
-    data.set(kind, (data.get(kind) ?? '') + pathData(corners, stroke.closed));
+    runs.get(kind)?.push({ points: straightened(stroke.points.map((p) => onPaper(fit, p))), closed: stroke.closed });
   }
-  return order
-    .map((kind) => {
-      const d = data.get(kind);
-      return d ? `<path d="${d}" ${lineStyle(kind === 'outline' ? pen.outline : pen.edge, kind === 'pale' ? paleInk : ink)}/>` : '';
-    })
-    .filter((piece) => piece !== '')
-    .join('\n');
+  return [...runs].flatMap(([kind, own]): readonly Mark[] => (own.length === 0 ? [] : [{ mark: 'lines', pen: pens[kind], runs: own }]));
 }
 
 /** Corners nearer than this to the straight between the kept ones are dropped: a tenth of a thin line, in mm of paper. */
@@ -52,15 +47,15 @@ function offLine(p: Vec2, from: Vec2, to: Vec2): number {
   return Math.abs(dx * (p[1] - from[1]) - dy * (p[0] - from[0])) / length;
 }
 
-/** The fine pen where half of the parts, by the length of their outlines, is thinner on paper than `fineBelow`. */
-export function penFor(drawing: LineDrawing, paints: Paints, fit: Fit): Pen {
+/** The fine pens where half of the parts, by the length of their outlines, is thinner on paper than `fineBelow`. */
+export function pensFor(drawing: LineDrawing, paints: Paints, fit: Fit): BodyPens {
   const parts = drawing.regions.filter(({ body }) => paints.get(body) !== 'floor');
   const sizes = parts.map((region) => ringsSize(region.rings)).filter(({ round }) => round > 0);
   sizes.sort((a, b) => a.area / a.round - b.area / b.round);
   const half = sizes.reduce((sum, { round }) => sum + round, 0) / 2;
   let sum = 0;
   const middle = sizes.find(({ round }) => (sum += round) >= half);
-  return middle && (2 * middle.area * fit.scale) / middle.round < fineBelow ? finePen : plainPen;
+  return middle && (2 * middle.area * fit.scale) / middle.round < fineBelow ? finePens : plainPens;
 }
 
 /** Area and length of outline of even-odd rings whose holes wind against their outsides. */

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import { figure, line } from '../kit/marks.ts';
+import { figure, line, upwards } from '../kit/marks.ts';
 import type { Mark } from '../kit/marks.ts';
 import { leftBand } from './room.ts';
 import { pens } from '../kit/pens.ts';
@@ -28,7 +28,7 @@ export function checkBars(window: Box): readonly Mark[] {
     ...bar(across, endTick),
     ...bar(down, endTick),
     figure(tell.measure(barLength), [level[0] + 65, level[1] - endTick - 2.2], cap, 700),
-    figure(tell.measure(barLength), [upright[0] - tick - 2.4, upright[1] + barLength / 2], cap, 700, true),
+    figure(tell.measure(barLength), [upright[0] - tick - 2.4, upright[1] + barLength / 2], cap, 700, upwards),
   ];
 }
 

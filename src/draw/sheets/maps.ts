@@ -51,7 +51,7 @@ function gridOf({ tiles: [first], rows, columns }: Tiling, window: Box): { reado
 /** A tile's name in the middle of its cell, on white where the drawing's edge runs through. */
 function named({ label }: Tile, ring: readonly Vec2[]): readonly Mark[] {
   const middle: Vec2 = [0, 1].map((axis) => ring.reduce((sum, point) => sum + (point[axis] ?? 0), 0) / ring.length) as [number, number];
-  const { x, y, width, height } = textBox(label, middle, nameCap, 400, false);
+  const { x, y, width, height } = textBox(label, middle, nameCap, 400, 0);
   const [left, top, right, bottom] = [x - nameRim, y - nameRim, x + width + nameRim, y + height + nameRim];
   return [area('white', [[left, top], [right, top], [right, bottom], [left, bottom]]), figure(tell.letters(label), middle, nameCap)];
 }

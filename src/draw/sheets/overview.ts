@@ -6,6 +6,7 @@ import { joinSheets, measureFirst, stripUse } from './how-to.ts';
 import type { MarkingSheets } from './laid-out.ts';
 import { parting, stripMap, tilingMap } from './maps.ts';
 import { sheetPicture, type SheetFrame } from './sheet.ts';
+import { ringedNumeral } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { tell } from '../kit/told.ts';
 
@@ -68,5 +69,5 @@ function stripRowMarks(pieces: MarkingSheets['strips'][number], { x, y, width }:
   ];
 }
 
-const ringed = (number: number, centre: Vec2): Mark => ({ mark: 'order', told: tell.number(number), centre, cap: 4, pen: pens.tick });
+const ringed = (number: number, centre: Vec2): Mark => ringedNumeral(tell.number(number), centre, 4, pens.tick);
 

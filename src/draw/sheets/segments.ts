@@ -2,7 +2,7 @@ import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
-import { figure, line, outline } from '../kit/marks.ts';
+import { figure, line, outline, ringedNumeral } from '../kit/marks.ts';
 import type { Fit } from '../kit/fit.ts';
 import { registerMark, scissors } from './paper-marks.ts';
 import { overlap } from './room.ts';
@@ -117,7 +117,7 @@ function label(segment: Segment, { x, width }: Box, view: Fit): readonly Mark[] 
   const y = view.origin[1] + widest.middle;
   const middle = x + width / 2;
   return [
-    { mark: 'order', told: tell.number(number), centre: [middle - 4.5, y], cap: capHeights.order, pen: pens.tick },
+    ringedNumeral(tell.number(number), [middle - 4.5, y], capHeights.order, pens.tick),
     figure(tell.letters(letter), [middle + 4.5, y], capHeights.order, 700),
   ];
 }

@@ -1,5 +1,5 @@
 import type { Box, DrawnPicture } from '../types.ts';
-import { figure, line, toldWidth } from '../kit/marks.ts';
+import { figure, line, toldWidth, ringedNumeral, upwards } from '../kit/marks.ts';
 import type { Mark } from '../kit/marks.ts';
 import { pictogram, type PictogramName } from '../pictograms/index.ts';
 import { toPicture } from '../kit/svg.ts';
@@ -69,7 +69,7 @@ export function sheetPicture(frame: SheetFrame, marks: readonly Mark[], glyphs: 
     ...marks,
     ...checkBars(window),
     figure(tell.outOf(sheet, of), [width - mapWidth - labelRoom / 2, 15], 3.5),
-    figure(said, [2.6, window.y + barLength + 11 + toldWidth(said, printCap, 400) / 2], printCap, 400, true),
+    figure(said, [2.6, window.y + barLength + 11 + toldWidth(said, printCap, 400) / 2], printCap, 400, upwards),
   ]);
   const tape: readonly PlacedPictogram[] = [
     { name: 'tape', box: measure.level },
@@ -85,7 +85,7 @@ const mapBox = ({ width }: SheetRoom): Box => ({ x: width - mapWidth - 0.5, y: 0
 function label({ width }: SheetRoom, number: number, text: string): readonly Mark[] {
   const middle = width - mapWidth - labelRoom / 2;
   return [
-    { mark: 'order', told: tell.number(number), centre: [middle - 9, 6], cap: 4, pen: pens.tick },
+    ringedNumeral(tell.number(number), [middle - 9, 6], 4, pens.tick),
     figure(tell.letters(text), [middle + 6, 6], 6, 700),
   ];
 }

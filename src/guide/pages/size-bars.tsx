@@ -1,3 +1,4 @@
+import { colours } from '../../draw/index.ts';
 import type { ReactNode } from 'react';
 import { sizeName } from '../../booklet/index.ts';
 import type { Glyph } from '../glyph-store.ts';
@@ -16,8 +17,8 @@ export function SizeBars({ maker }: { readonly maker: Maker }): ReactNode {
 function sizeBars({ base: { variants, model } }: Maker): Glyph {
   const bars = variants.map(({ size }, index) => {
     const height = LOW + ((HIGH - LOW) * (index + 1)) / variants.length;
-    const fill = size === model.size ? '#000' : '#fff';
-    return `<path d="M${index * PITCH + 2} 46v${-round(height)}h6v${round(height)}z" fill="${fill}" stroke="#000" stroke-width="2"/>`;
+    const fill = size === model.size ? colours.ink : colours.white;
+    return `<path d="M${index * PITCH + 2} 46v${-round(height)}h6v${round(height)}z" fill="${fill}" stroke="${colours.ink}" stroke-width="2"/>`;
   });
   return { width: Math.max(48, variants.length * PITCH), svg: bars.join('') };
 }

@@ -15,7 +15,7 @@ export function buildBar(plan: PlannedBar, nodes: readonly Node[], faults: Fault
   const way = minus(plan.to, plan.from);
   const [axis, span] = [unit(way), lengthOf(way)];
   const ends = [endAt(plan, plan.from, nodes), endAt(plan, plan.to, nodes)] as const;
-  const length = span - ends[0].stop - ends[1].stop;
+  const length = exact(span - ends[0].stop - ends[1].stop);
   const least = ends[0].depth + ends[1].depth;
   if (length <= least) faults.push(faultAt(plan.told, say.short(inMm(span)), say.longer(inMm(least + ends[0].stop + ends[1].stop))));
   const covered = coveredBy(plan, axis, span, ends, nodes);
@@ -32,6 +32,9 @@ export function buildBar(plan: PlannedBar, nodes: readonly Node[], faults: Fault
     part: { id, kind, place, group, shape, pose: facing(middle, axis, side, cross(axis, side)), mass: PARTS[kind].mass(shape, tube.density) },
   };
 }
+
+/** A length without the dust of the last figures. */
+const exact = (value: number): number => Math.round(value * 1e9) / 1e9;
 
 const middleOf = ({ from, to }: Covered): number => (from + to) / 2;
 

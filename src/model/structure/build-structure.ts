@@ -41,7 +41,7 @@ export function buildStructure(kit: Kit, blueprint: Blueprint): BuiltStructure {
   const held = bars.map((built) => ({ built, ...pinsOf(kit, built, sleeves, nodes) }));
   const cables = buildCables(kit, blueprint.cables, nodes, faults);
   const fittings = buildFittings(kit, blueprint.fittings, bars, blueprint.panels, faults);
-  throwFaults(faults);
+  if (!blueprint.isLenient || panels.length < blueprint.panels.length) throwFaults(faults);
   return {
     nodes, panels,
     joints: jointed.map((node, place) => jointPart(kit, node, pins[place] ?? [])),
@@ -84,7 +84,7 @@ function pinFaults(kit: Kit, bars: readonly BuiltBar[], sleeves: readonly Sleeve
 function holesOf(kit: Kit, bar: BuiltBar, sleeves: readonly SleevePin[], panelHoles: readonly BarHole[]): readonly { readonly at: number; readonly along: Vec3; readonly diameter: number }[] {
   const diameter = kit.jointPin.diameter;
   const ofSleeves = inOrder(bar, sleeves).map(({ pin }) => ({ at: alongBar(bar, pin.at), along: pin.out, diameter }));
-  return [...ofSleeves, ...panelHoles.filter((hole) => hole.bar === bar.plan.id).map(({ at, along }) => ({ at, along, diameter }))];
+  return [...ofSleeves, ...panelHoles.filter((hole) => hole.bar === bar.plan.id).map(({ at, along }) => ({ at, along, diameter })).sort((a, b) => a.at - b.at)];
 }
 
 type Pinned = SleevePin & { readonly pin: NonNullable<SleevePin['pin']> };

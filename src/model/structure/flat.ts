@@ -71,9 +71,10 @@ export function buildFlat(around: Surroundings, plan: PlannedFlat, hinges: reado
     pose: facing(centre, lie.u, lie.v, plan.face),
     mass: PARTS[plan.kind].mass(shape, plan.panel.density),
   };
-  const fasteners = pinned.map(({ bar, place, row, own }) => {
+  const rows = pinned.length / lie.bars.length;
+  const fasteners = pinned.toSorted((a, b) => b.row - a.row || a.place - b.place).map(({ bar, place, row, own }) => {
     const at = plus(plus(times(lie.u, middle + own[0]), times(lie.v, own[1] + (low + high) / 2)), times(plan.face, lie.height));
-    const label = plan.pins(String(place + 1), row + 1);
+    const label = plan.pins(String(place + 1), rows - row);
     return {
       parts: throughPin(kit, label, at, plan.face, lie.u, stand + plan.panel.thickness, bar.plan.tube.outside),
       connection: { is: 'pin', pin: label.id, nut: label.nut, holds: [plan.id, bar.plan.id], out: plan.face } satisfies Connection,

@@ -16,6 +16,7 @@ export function blueprintOf(item: Item, skeleton: Skeleton): Blueprint {
       pins: (index) => ({ pin: `pin ${bar.name} ${index}`, nut: `nut ${bar.name} ${index}`, place: { at: 'part', part: bar.name, index } }),
     })),
     joints: [],
+    isLenient: false,
     panels: skeleton.panels.map((panel): PlannedPanel => {
       const shared = { ...labelled(panel, panel.is === 'flat' ? 'flat-panel' : 'panel'), panel: named<PanelKind>(panelKinds(item.kit), panel.panel), face: panel.face, pins: pinLabels(panel.name) };
       switch (panel.is) {

@@ -2,7 +2,7 @@ import { CORNER, type JointKind, type Kit } from '../../read/index.ts';
 import { turnedBy, type Turn } from '../joints/turns.ts';
 import { makePart } from '../make-part.ts';
 import { facing } from '../pose.ts';
-import { jointPin, wingNut } from '../posts.ts';
+import { jointPin, wingNut } from '../fasteners.ts';
 import type { Connection, Part, Shape, Vec3 } from '../types.ts';
 import { cross, dot, lengthOf, minus, plus, squareTo, times } from '../vectors.ts';
 import type { Taken } from '../joints/choose.ts';

@@ -26,7 +26,7 @@ interface Meeting {
  * Where only one bar is, none is needed. A point that no joint fits is told with the nearest joint and what that lacks.
  */
 export function nodesOf(kit: Kit, blueprint: Blueprint, faults: Fault[]): readonly Node[] {
-  const meetings = meetingsOf(blueprint);
+  const meetings = inOrderOfJoints(meetingsOf(blueprint), blueprint);
   const middle = middleOf(blueprint);
   return meetings.map((meeting) => {
     if (!needsJoint(meeting.needs)) return { at: meeting.at, joint: null };
@@ -37,6 +37,12 @@ export function nodesOf(kit: Kit, blueprint: Blueprint, faults: Fault[]): readon
     if (laid === null || laid.missing.length > 0) faults.push(...missingPorts(named.id, meeting, laid));
     return { at: meeting.at, joint: laid === null ? null : { id: named.id, place: named.place, group: named.group, laid } };
   });
+}
+
+/** Points whose joints a short form names come first, in its order. */
+function inOrderOfJoints(meetings: readonly Meeting[], { joints }: Blueprint): readonly Meeting[] {
+  const named = joints.flatMap((joint) => meetings.find(({ at }) => isSamePlace(at, joint.at)) ?? []);
+  return [...named, ...meetings.filter((meeting) => !named.includes(meeting))];
 }
 
 /** One bar alone needs no joint; a cable always hooks on one. */

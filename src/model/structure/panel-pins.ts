@@ -1,7 +1,7 @@
 import type { Kit } from '../../read/index.ts';
 import { makePart } from '../make-part.ts';
 import { chained, columnOf, facing, moved } from '../pose.ts';
-import { jointPin, wingNut } from '../posts.ts';
+import { jointPin, wingNut } from '../fasteners.ts';
 import type { Connection, Part, PartPlace, Pose, Vec3 } from '../types.ts';
 import { cross, plus, times } from '../vectors.ts';
 import type { PlannedPanel } from './types.ts';

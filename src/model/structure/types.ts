@@ -69,6 +69,8 @@ export interface Blueprint {
   readonly panels: readonly PlannedPanel[];
   readonly cables: readonly PlannedCable[];
   readonly fittings: readonly PlannedFitting[];
+  /** A short form whose parts are too small for one another is built all the same: its checks of fit tell it. */
+  readonly isLenient: boolean;
   /** How a joint is called that no short form names, by its place. */
   readonly jointAt: (at: Vec3) => { readonly id: string; readonly place: PartPlace };
 }

@@ -57,11 +57,13 @@ export function buildWrapped(around: Surroundings, plan: PlannedWrap): BuiltPane
   const { kit, faults } = around;
   const bars = barsOf(around, plan.loop);
   const loop = loopOf(bars, plan.face);
-  const odd = loop === null ? faultAt(plan.told, say.loop, say.rectangle) : barFault(around, plan, bars) ?? roomFault(around, plan, loop);
+  const odd = loop === null ? faultAt(plan.told, say.loop, say.rectangle) : barFault(around, plan, bars);
   if (loop === null || odd !== null) {
     if (odd !== null) faults.push(odd);
     return null;
   }
+  const narrow = roomFault(around, plan, loop);
+  if (narrow !== null) faults.push(narrow);
   const laid = [loop, halfTurned(loop)].map((each) => laidIn(around, plan, each)).reduce((best, other) => (patternText(other.pattern) < patternText(best.pattern) ? other : best));
   const tube = bars[0]?.plan.tube.outside ?? 0;
   return placedPanel(around, plan, laid, poseInLoop(laid.loop, tube / 2 + kit.practice.wrapClearance));

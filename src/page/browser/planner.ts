@@ -65,7 +65,7 @@ async function planned({ subject, locales }: PlanOrder): Promise<{ readonly benc
   const model = buildModel(item, subject.size);
   const solids = await loadSolids();
   const plan = planItem(model, item.order, solids);
-  return { bench: { run: subject.run, model, plan, cuts: planTubes(model), solids, draw: cachedDrawer(), wordsIn: (lang) => loadWords(locales, lang), ends: new Map(), pack: newPacker(`work-${subject.run}`) } };
+  return { bench: { run: subject.run, model, plan, cuts: await planTubes(model), solids, draw: cachedDrawer(), wordsIn: (lang) => loadWords(locales, lang), ends: new Map(), pack: newPacker(`work-${subject.run}`) } };
 }
 
 function stepsIn({ run, model, plan, wordsIn }: Bench, lang: string): PlannerAnswer {

@@ -41,7 +41,7 @@ async function drawnPages({ subject, locales }: DrawOrder): Promise<{ readonly p
   const model = buildModel(item, size);
   const report = checkModel(model, declaredFor(item, size));
   const plan = planItem(model, item.order, await loadSolids());
-  const cuts = planTubes(model);
+  const cuts = await planTubes(model);
   await breath();
   const expected = drawing.picturesExpected(plan);
   let drawn = 0;

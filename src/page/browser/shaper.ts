@@ -1,5 +1,5 @@
 import { checkModel } from '../../check/index.ts';
-import { planTubes } from '../../cut/index.ts';
+import { planTubes, type TubeCutPlan } from '../../cut/index.ts';
 import { cutBars, patternPicture, plateSheet, type DrawnPicture } from '../../draw/index.ts';
 import { declaredFor } from '../../read/index.ts';
 import { buildModel, loadSolids, type Model, type Solids, type Vec3 } from '../../model/index.ts';
@@ -37,7 +37,7 @@ function start(): void {
       const item = itemOf(subject);
       const model = buildModel(item, subject.size);
       built = [model, declaredFor(item, subject.size)];
-      return shaped(subject.run, model, await freshKernel(), pack);
+      return shaped(subject.run, model, await planTubes(model), await freshKernel(), pack);
     }));
     await breath(REST);
     const given = built as Parameters<typeof checkModel> | null;
@@ -54,10 +54,9 @@ function tell(answer: Told): void {
   else postMessage(answer.told, { transfer: answer.packed?.transfer ?? [] });
 }
 
-function shaped(run: number, model: Model, solids: Solids, pack: Pack): { packed: Packed; told: Shaped } {
+function shaped(run: number, model: Model, cuts: TubeCutPlan, solids: Solids, pack: Pack): { packed: Packed; told: Shaped } {
   const scene = letteredScene(model, solids);
   const packed = pack(scene.bodies, [], scene.marks.flatMap(placesOf));
-  const cuts = planTubes(model);
   return {
     packed,
     told: {

@@ -13,12 +13,14 @@ const notInTheBrowser: Plugin = {
   name: 'not-in-the-browser',
   setup: (given) => {
     given.onResolve({ filter: /^node:crypto$/ }, () => ({ path: `${browserRoom}sha256.ts`, sideEffects: false }));
-    given.onResolve({ filter: /^(node:.*|puppeteer|@sparticuz\/chromium|pdf-lib|csv-parse\/sync|csv-stringify\/sync|highs)$/ }, ({ path }) => ({ path, namespace: 'absent', sideEffects: false }));
+    given.onResolve({ filter: /^(node:.*|puppeteer|@sparticuz\/chromium|pdf-lib|csv-parse\/sync|csv-stringify\/sync)$/ }, ({ path }) => ({ path, namespace: 'absent', sideEffects: false }));
     given.onLoad({ filter: /.*/, namespace: 'absent' }, () => ({ contents: 'module.exports = {};', loader: 'js' }));
   },
 };
 
-/** Scripts and style of the page, bundled from the sources in memory, and the solid kernel's program. */
+const program = (name: string): Answer => ({ type: 'application/wasm', body: readFileSync(createRequire(import.meta.url).resolve(name)) });
+
+/** Scripts and style of the page, bundled from the sources in memory, and the programs of the solid kernel and the solver. */
 export async function bundledAnswers(): Promise<ReadonlyMap<string, Answer>> {
   const { outputFiles } = await build({
     absWorkingDir: projectRoot,
@@ -38,6 +40,7 @@ export async function bundledAnswers(): Promise<ReadonlyMap<string, Answer>> {
   });
   return new Map([
     ...outputFiles.map(({ path, contents }): [string, Answer] => [`/${basename(path)}`, { type: path.endsWith('.css') ? 'text/css; charset=utf-8' : 'text/javascript; charset=utf-8', body: contents }]),
-    ['/manifold.wasm', { type: 'application/wasm', body: readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm')) }],
+    ['/manifold.wasm', program('manifold-3d/manifold.wasm')],
+    ['/highs.wasm', program('highs/runtime')],
   ]);
 }

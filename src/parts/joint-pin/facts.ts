@@ -1,6 +1,6 @@
 import { part } from '../part.ts';
 
-/** kg */
+/** kg. Common practice, no source. */
 const MASS = 0.012;
 
 /** A pin through a sleeve and its post, or through a flat panel and its tube. */

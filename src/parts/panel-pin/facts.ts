@@ -1,6 +1,6 @@
 import { part } from '../part.ts';
 
-/** kg */
+/** kg. Common practice, no source. */
 const MASS = 0.003;
 
 /** A barbed pin through a tab. */

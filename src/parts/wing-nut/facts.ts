@@ -1,6 +1,6 @@
 import { part } from '../part.ts';
 
-/** kg */
+/** kg. Common practice, no source. */
 const MASS = 0.008;
 
 /** The nut of a joint's pin. */

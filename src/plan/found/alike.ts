@@ -58,7 +58,7 @@ function ownFrames(ground: Ground, unit: Unit): readonly Pose[] {
   const pose = ground.units.parts.get(unit.parts[0] ?? '')?.pose;
   if (pose === undefined) return [];
   const form = formOfUnit(ground, unit);
-  const turns: readonly (readonly [number, number])[] = form === 'panel' || form === 'plate' ? [[1, 1], [-1, -1]] : [[1, 1]];
+  const turns: readonly (readonly [number, number])[] = form === 'panel' || form === 'plate' || form === 'folded' ? [[1, 1], [-1, -1]] : [[1, 1]];
   return turns.map(([x, y]) => undone(pose.map((value, index) => (index < 4 ? value * x : index < 8 ? value * y : value))));
 }
 

@@ -22,36 +22,39 @@ export const tubeJobs = (ground: Ground): readonly BenchJob[] => jobIf('cut-tube
 
 /** For each kind of wrapped panel its bench work; a feature that it lacks asks for none. */
 export function wrappedJobs(ground: Ground): readonly (readonly BenchJob[])[] {
-  return alike(ground, 'panel').map((units) => {
+  return [...alike(ground, 'panel'), ...alike(ground, 'folded').filter(([first]) => isBent(ground, first))].map((units) => {
     const parts = units.flatMap((unit) => unit.parts);
     return WRAPPED.filter((work) => isNeeded(ground, units, work)).map((work) => ({ work, times: parts.length, parts, letter: null }));
   });
 }
 
 function isNeeded(ground: Ground, [first]: readonly Unit[], work: BenchWork): boolean {
-  const shape = ground.units.parts.get(first?.parts[0] ?? '')?.shape;
-  if (shape?.form !== 'panel') return false;
-  const { flaps, holes, notch } = shape.pattern;
+  const id = first?.parts[0] ?? '';
+  const shape = ground.units.parts.get(id)?.shape;
+  if (shape?.form !== 'panel' && shape?.form !== 'folded') return false;
+  const flaps = ground.units.flaps.get(id) ?? [];
   switch (work) {
     case 'mark-creases':
-    case 'crease': return flaps.some(({ creases }) => creases.length > 0);
-    case 'half-cut': return flaps.some(({ turnBack }) => turnBack > 0);
-    case 'punch-holes': return holes.length > 0;
+    case 'crease': return flaps.some(({ creases }) => creases > 0);
+    case 'half-cut': return flaps.some(({ halfCuts }) => halfCuts > 0);
+    case 'punch-holes': return shape.pattern.holes.length > 0;
     case 'mark-notches':
-    case 'cut-notches': return notch[0] > 0 && notch[1] > 0;
+    case 'cut-notches': return shape.pattern.outline.length > 4;
     default: return true;
   }
 }
 
 /** For each kind of flat panel: cut and punched in one. */
 export function plateJobs(ground: Ground): readonly BenchJob[] {
-  const kinds = alike(ground, 'plate');
+  const kinds = [...alike(ground, 'plate'), ...alike(ground, 'folded').filter(([first]) => !isBent(ground, first))];
   return kinds.map((units, index): BenchJob => ({
     work: 'cut-panel', times: units.length, parts: units.flatMap((unit) => unit.parts), letter: kinds.length > 1 ? String.fromCharCode(A + index) : null,
   }));
 }
 
 const A = 97;
+
+const isBent = (ground: Ground, unit: Unit | undefined): boolean => (ground.units.flaps.get(unit?.parts[0] ?? '') ?? []).length > 0;
 
 /** Bars that go through sleeves get the places of these marked. */
 export function markJobs(ground: Ground): readonly BenchJob[] {

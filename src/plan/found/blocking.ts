@@ -1,6 +1,6 @@
 import type { Vec3 } from '../../model/index.ts';
 import { addBit, emptyBits, type Bits } from './bits.ts';
-import { boxesApart, pieceOf, staysOut, type Piece } from './convex.ts';
+import { boxesApart, boxRound, staysOut, type Piece } from './convex.ts';
 import type { Link } from './links.ts';
 import { against, parallel, sameWay, times } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
@@ -69,7 +69,7 @@ function linkTable(count: number, links: readonly Link[]): Linked {
 
 function tablesFor(units: readonly Unit[], ways: readonly Vec3[], distance: number, linked: Linked): readonly (readonly Bits[])[] {
   const tables = ways.map(() => units.map(() => emptyBits(units.length)));
-  const rooms = units.map((unit) => roomOf(bodies(unit)));
+  const rooms = units.map((unit) => boxRound(bodies(unit)));
   ways.forEach((way, index) => {
     if (index % 2 === 1) return;
     const forth = tables[index] ?? [];
@@ -90,7 +90,7 @@ const isLaid = ({ index }: Unit, links: readonly Link[]): boolean =>
   links.some(({ is, a }) => is === 'lay' && a === index) && !links.some(({ is, b }) => is === 'crease' && b === index);
 
 function offBars(units: readonly Unit[], panel: Unit, ways: readonly Vec3[], linked: Linked): readonly Bits[] {
-  const rooms = units.map((unit) => roomOf(bodies(unit)));
+  const rooms = units.map((unit) => boxRound(bodies(unit)));
   return ways.map((way) => {
     const blockers = emptyBits(units.length);
     for (const other of units) if (other !== panel && blocks(panel, other, way, SHORT, linked, rooms)) addBit(blockers, other.index);
@@ -117,9 +117,6 @@ export const leavesAlong = (link: Link, mover: number, way: Vec3): boolean =>
 
 const bodies = (unit: Unit): readonly Piece[] => (unit.nut.length === 0 ? unit.pieces : [...unit.pieces, ...unit.nut]);
 
-/** The box round some bodies. */
-const roomOf = (pieces: readonly Piece[]): Piece => pieceOf(pieces.flatMap(({ least, most }) => [least, most]), []);
-
 const runsInto = (movers: readonly Piece[], way: Vec3, others: readonly Piece[]): boolean =>
   movers.some((mover) => others.some((other) => !staysOut(mover, way, other)));
 
@@ -140,4 +137,4 @@ const ownTravel = (_unit: Unit, far: number): number => Math.min(SHORT, far);
 
 /** A row of pins goes through its flap once that is folded; while it is flat there is no such row. */
 const isUnfolded = (row: Unit, other: Unit): boolean =>
-  row.is === 'row' && other.is === 'flat' && other.panel === row.panel && other.flap.side === row.flap;
+  row.is === 'row' && other.is === 'flat' && other.panel === row.panel && other.flap.name === row.flap;

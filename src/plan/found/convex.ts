@@ -27,6 +27,14 @@ export function pieceOf(points: readonly Vec3[], normals: readonly Vec3[]): Piec
   return { points: Float64Array.from(points.flat()), normals, least: least as unknown as Vec3, most: most as unknown as Vec3 };
 }
 
+/** The box round some bodies, itself a body. */
+export function boxRound(pieces: readonly Piece[]): Piece {
+  const end = (axis: 0 | 1 | 2, most: boolean): number => pieces.reduce((reach, piece) =>
+    (most ? Math.max(reach, piece.most[axis]) : Math.min(reach, piece.least[axis])), most ? -Infinity : Infinity);
+  const corners = [false, true].flatMap((x) => [false, true].flatMap((y) => [false, true].map((z): Vec3 => [end(0, x), end(1, y), end(2, z)])));
+  return pieceOf(corners, [[1, 0, 0], [0, 1, 0], [0, 0, 1]]);
+}
+
 /** How far a body reaches along a direction. */
 export function reachOf(points: Float64Array, [x, y, z]: Vec3): number {
   let most = -Infinity;

@@ -2,6 +2,7 @@ import { addBit, bitsOf, common, countOf, emptyBits, hasBit, indicesOf, isEmpty,
 import { oppositeWay } from './blocking.ts';
 import { closedIn } from './closed.ts';
 import { piecesIn, type FlapFacts, type Ground } from './ground.ts';
+import { isFlatPanel } from './pieces.ts';
 import { parallel, dot } from './vectors.ts';
 import type { Vec3 } from '../../model/index.ts';
 import type { Unit } from './units.ts';
@@ -172,27 +173,27 @@ function nextFlaps(flaps: readonly FlapFacts[], set: Bits): readonly FlapFacts[]
 
 /** Pins with nuts: all that leave the same way from things of the same kind, at once. */
 function unpinned(ground: Ground, set: Bits): readonly Cut[] {
-  const groups = new Map<string, Extract<Unit, { is: 'fastener' }>[]>();
+  const groups = new Map<string, PinGroup>();
   for (const index of indicesOf(set)) {
     const unit = ground.units.all[index];
     if (unit?.is !== 'fastener' || meets(ground.blocking.own[index] ?? emptyBits(ground.size), set)) continue;
-    const key = pinKey(ground, unit);
-    groups.set(key, [...(groups.get(key) ?? []), unit]);
+    const { connection } = unit;
+    const plate = connection.holds.find((id) => isPlate(ground, id)) ?? null;
+    const together = `${plate ?? ''} ${connection.out.map((value) => value.toFixed(3)).join(' ')}`;
+    groups.set(together, { isOfPlate: plate !== null, pins: [...(groups.get(together)?.pins ?? []), unit] });
   }
-  const plates = [...groups.keys()].filter((key) => key.startsWith(PLATE));
-  const chosen = plates.length > 0 ? plates : [...groups.keys()];
-  return [...chosen].reverse().map((key) => cut(ground, set, 'unpin', (groups.get(key) ?? []).map((pin) => single(ground, pin, pin.connection.out))));
+  const all = [...groups.values()];
+  const plates = all.filter(({ isOfPlate }) => isOfPlate);
+  return (plates.length > 0 ? plates : all).toReversed().map(({ pins }) => cut(ground, set, 'unpin', pins.map((pin) => single(ground, pin, pin.connection.out))));
 }
-
-const PLATE = 'plate ';
 
 /** Pins of one flat panel go together, those of bars in sleeves by their way. */
-function pinKey(ground: Ground, { connection }: Extract<Unit, { is: 'fastener' }>): string {
-  const plate = connection.holds.find((id) => isPlate(ground, id));
-  return `${plate === undefined ? '' : `${PLATE}${plate} `}${connection.out.map((value) => value.toFixed(3)).join(' ')}`;
+interface PinGroup {
+  readonly isOfPlate: boolean;
+  readonly pins: readonly Extract<Unit, { is: 'fastener' }>[];
 }
 
-const isPlate = (ground: Ground, id: string): boolean => ground.units.parts.get(id)?.shape.form === 'plate';
+const isPlate = (ground: Ground, id: string): boolean => isFlatPanel(ground.units.parts.get(id)?.shape);
 
 /** Flat panels that just lie on their bars, their pins drawn: nothing else is done before they are off. */
 function platesLaid(ground: Ground, set: Bits): readonly Cut[] {

@@ -1,7 +1,6 @@
-import { foldSection, patternWrap, turnsAt, type Flap, type FlatPattern, type Pose, type Vec2, type Vec3 } from '../../model/index.ts';
+import { foldSection, patternWrap, turnsAt, type Flap, type FlatPattern, type Vec2, type Vec3 } from '../../model/index.ts';
 import type { Piece } from './convex.ts';
-import { prism, rectangle } from './pieces.ts';
-import { axisOf, carried, times } from './vectors.ts';
+import { prism } from './pieces.ts';
 
 /** One straight strip of a flap at a stage of its folding: its cross-section, and how far in its ends stand at each corner. */
 interface Facet {
@@ -31,28 +30,17 @@ const along = ([a, b]: Vec2, heading: number, distance: number): Vec2 => [a + di
 
 const QUARTERS = { right: 0, back: 1, left: 2, front: 3 } as const;
 
-/** From a flap's section (a outwards from the tube's axis, s along the side, b over the inner face) to where the panel stands. */
-export function flapPlace(pattern: FlatPattern, flap: Flap, pose: Pose): (a: number, b: number, s: number) => Vec3 {
+/** From a flap's section (a outwards from the tube's axis, s along the side, b over the inner face) into panel coordinates. */
+function flapPlace(pattern: FlatPattern, flap: Flap): (a: number, b: number, s: number) => Vec3 {
   const out = flap.side === 'left' || flap.side === 'right' ? pattern.axes[0] : pattern.axes[1];
   const angle = (QUARTERS[flap.side] * Math.PI) / 2;
   const [cos, sin] = [Math.round(Math.cos(angle)), Math.round(Math.sin(angle))];
-  return (a, b, s) => carried(pose, cos * (out + a) - sin * s, sin * (out + a) + cos * s, b);
-}
-
-/** The direction along a flap's side, and the one outwards from its tube, where the panel stands. */
-export function flapAxes(flap: Flap, pose: Pose): { readonly along: Vec3; readonly out: Vec3 } {
-  const [x, y] = [axisOf(pose, 0), axisOf(pose, 1)];
-  switch (flap.side) {
-    case 'right': return { along: y, out: x };
-    case 'left': return { along: times(y, -1), out: times(x, -1) };
-    case 'back': return { along: times(x, -1), out: y };
-    case 'front': return { along: x, out: times(y, -1) };
-  }
+  return (a, b, s) => [cos * (out + a) - sin * s, sin * (out + a) + cos * s, b];
 }
 
 /** A flap at a stage as convex bodies; the tab with its corners snipped. */
-export function flapPieces(pattern: FlatPattern, flap: Flap, pose: Pose, stage: number): readonly Piece[] {
-  const place = flapPlace(pattern, flap, pose);
+export function flapPieces(pattern: FlatPattern, flap: Flap, stage: number): readonly Piece[] {
+  const place = flapPlace(pattern, flap);
   const facets = facetsAt(pattern, flap, stage);
   return facets.map(({ outline }, index) => (index === facets.length - 1
     ? tabPiece(outline, flap, place)
@@ -73,12 +61,11 @@ function tabPiece(outline: readonly Vec2[], flap: Flap, place: (a: number, b: nu
   return prism(trapezium, 0, thickness, (u, v, w) => place(hinge[0] + u * ea + w * ta, hinge[1] + u * eb + w * tb, v));
 }
 
-/** A flap that lies flat with its panel: one slab with snipped corners. */
-export function flatFlapPieces(pattern: FlatPattern, flap: Flap, pose: Pose): readonly Piece[] {
-  return flapPieces(pattern, flap, pose, 0).slice(-1)
-    .concat(prism(rectangle(0, flap.halfCut - insetOf(pattern, flap), -pattern.thickness, 0), flap.from, flap.to, flapPlace(pattern, flap, pose)));
+/** Each crease in turn, in steps so small that nothing bulges by more than told, mm; the half-cut and the last crease too. */
+export function flapStages(flap: Flap, bulge: number): readonly number[] {
+  const moves = flap.creases.length + 1;
+  const farthest = flap.edge - (flap.creases[0] ?? 0);
+  const step = 2 * Math.acos(1 - bulge / farthest);
+  const steps = moves * Math.ceil(Math.max(flap.creaseAngle, flap.turnBack) / step);
+  return Array.from({ length: steps + 1 }, (_, index) => index / steps);
 }
-
-/** From the tube's axis to the inside line that the pattern's distances count from, mm. */
-const insetOf = (pattern: FlatPattern, flap: Flap): number =>
-  (flap.side === 'left' || flap.side === 'right' ? pattern.axes[0] - pattern.inside[0] : pattern.axes[1] - pattern.inside[1]);

@@ -1,12 +1,11 @@
-import { chained, standstill, undone, type Flap, type FlatPattern, type Pose, type Vec3 } from '../../model/index.ts';
+import { chained, undone, type Pose, type Vec3 } from '../../model/index.ts';
 import { addBit, emptyBits, type Bits } from './bits.ts';
-import { pieceOf, reachOf, staysOut, type Piece } from './convex.ts';
-import { flapPieces } from './flaps.ts';
-import { against, carried, dot, minus } from './vectors.ts';
+import { boxRound, pieceOf, reachOf, staysOut, type Piece } from './convex.ts';
+import type { FlapForm } from './flap-forms.ts';
+import { seenFrom } from './pieces.ts';
+import { against, carried, dot, turnedBy } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
 
-/** A facet between two stages bulges out of the hull of both by no more than this, mm: well under what counts as a touch. */
-const BULGE = 0.2;
 const STILL: Vec3 = [0, 0, 0];
 
 type FlapUnit = Extract<Unit, { is: 'folded' | 'flat' }>;
@@ -18,23 +17,19 @@ export interface FoldWay {
 }
 
 /** The ways of all flaps in their panels' coordinates, worked out once for each pattern. */
-export type FoldWays = ReadonlyMap<Flap, FoldWay>;
+export type FoldWays = ReadonlyMap<FlapForm, FoldWay>;
 
 export function foldWays(units: Units): FoldWays {
-  const ways = new Map<Flap, FoldWay>();
+  const ways = new Map<FlapForm, FoldWay>();
   for (const unit of units.all) {
-    const shape = unit.is === 'folded' ? units.parts.get(unit.panel)?.shape : undefined;
-    if (unit.is !== 'folded' || shape?.form !== 'panel' || ways.has(unit.flap)) continue;
-    const { pattern } = shape;
-    const opposite = [...ways].find(([flap]) => isOpposite(pattern, flap, unit.flap));
-    ways.set(unit.flap, opposite === undefined ? foldWay(pattern, unit.flap) : turnedRound(opposite[1]));
+    if (unit.is !== 'folded' || ways.has(unit.flap)) continue;
+    const own = units.flaps.get(unit.panel) ?? [];
+    const opposite = own.find((flap) => ways.has(flap) && OPPOSITE[flap.side] === unit.flap.side && flap.family === unit.flap.family);
+    const known = opposite === undefined ? undefined : ways.get(opposite);
+    ways.set(unit.flap, known === undefined ? foldWay(unit.flap) : turnedRound(known));
   }
   return ways;
 }
-
-/** A pattern looks the same turned by half: opposite flaps of one length fold alike. */
-const isOpposite = ({ flaps }: FlatPattern, one: Flap, other: Flap): boolean =>
-  flaps.includes(one) && OPPOSITE[one.side] === other.side && one.from === other.from && one.to === other.to;
 
 const OPPOSITE = { left: 'right', right: 'left', front: 'back', back: 'front' } as const;
 
@@ -50,28 +45,19 @@ function halfTurned({ points, normals, least, most }: Piece): Piece {
 /** The way of one flap. Throws when the flap is of no panel of these units. */
 export function wayOf(ways: FoldWays, folded: FlapUnit): FoldWay {
   const way = ways.get(folded.flap);
-  if (way === undefined) throw new RangeError(`the flap ${folded.flap.side} belongs to no panel`);
+  if (way === undefined) throw new RangeError(`the flap ${folded.flap.name} belongs to no panel`);
   return way;
 }
 
 /** The way of a flap in its panel's coordinates. */
-export function foldWay(pattern: FlatPattern, flap: Flap): FoldWay {
-  const places = stagesOf(flap).map((stage) => flapPieces(pattern, flap, standstill, stage));
-  const hulls = places.slice(1).flatMap((facets, index) => facets.flatMap((facet, at) => hullOf(places[index]?.[at], facet)));
-  return { hulls, whole: pieceOf(hulls.flatMap(({ least, most }) => [least, most]), [[1, 0, 0], [0, 1, 0], [0, 0, 1]]) };
-}
-
-/** Each crease in turn, in steps so small that no facet bulges; the last half-cut and the last crease too. */
-function stagesOf(flap: Flap): readonly number[] {
-  const moves = flap.creases.length + 1;
-  const farthest = flap.edge - (flap.creases[0] ?? 0);
-  const step = 2 * Math.acos(1 - BULGE / farthest);
-  const steps = moves * Math.ceil(Math.max(flap.creaseAngle, flap.turnBack) / step);
-  return Array.from({ length: steps + 1 }, (_, index) => index / steps);
+export function foldWay(flap: FlapForm): FoldWay {
+  const places = flap.stages.map((stage) => flap.piecesAt(stage));
+  const hulls = places.slice(1).flatMap((facets, index) => facets.flatMap((facet, at) => hullBetween(places[index]?.[at], facet)));
+  return { hulls, whole: boxRound(hulls) };
 }
 
 /** A facet that lies still between two stages takes no room of its own but at its place. */
-function hullOf(before: Piece | undefined, after: Piece): readonly Piece[] {
+function hullBetween(before: Piece | undefined, after: Piece): readonly Piece[] {
   if (before === undefined || after.points.every((value, index) => Math.abs(value - (before.points[index] ?? 0)) < 1e-9)) return [];
   const points: Vec3[] = [];
   for (const { points: own } of [before, after]) {
@@ -99,7 +85,7 @@ function blockersOf(units: Units, folding: FlapUnit, way: FoldWay, known: Map<st
   for (const other of units.all) {
     const bodies = [...other.pieces, ...other.nut];
     if (isOfPanelItself(folding, other) || bodies.every((piece) => staysOut(room, STILL, piece))) continue;
-    const key = `${folding.look} ${folding.flap.side} ${other.look} ${other.is} ${placeKey(units, back, other)}`;
+    const key = `${folding.look} ${folding.flap.name} ${other.look} ${other.is} ${placeKey(units, back, other)}`;
     const met = known.get(key) ?? foldMeets(way, bodies.map((piece) => seenFrom(back, piece)));
     known.set(key, met);
     if (met) addBit(blockers, other.index);
@@ -107,24 +93,15 @@ function blockersOf(units: Units, folding: FlapUnit, way: FoldWay, known: Map<st
   return blockers;
 }
 
-/** A body carried by a pose. */
-export function seenFrom(pose: Pose, { points, normals }: Piece): Piece {
-  const places: Vec3[] = [];
-  for (let at = 0; at < points.length; at += 3) places.push(carried(pose, points[at] ?? 0, points[at + 1] ?? 0, points[at + 2] ?? 0));
-  return pieceOf(places, normals.map((normal) => turnedBy(pose, normal)));
-}
-
-const turnedBy = (pose: Pose, [x, y, z]: Vec3): Vec3 => minus(carried(pose, x, y, z), carried(pose, 0, 0, 0));
-
 /** The flap itself, what it hangs on, and the pins that come after it. */
 const isOfPanelItself = (folding: FlapUnit, other: Unit): boolean =>
   other.parts[0] === folding.panel && (other.is === 'part' || other.is === 'folded' || other.is === 'flat') && (other.is === 'part' || other.flap === folding.flap)
-  || (other.is === 'row' && other.panel === folding.panel && other.flap === folding.flap.side);
+  || (other.is === 'row' && other.panel === folding.panel && other.flap === folding.flap.name);
 
 /** How a unit stands to a panel. */
 function placeKey(units: Units, back: Pose, other: Unit): string {
   const pose = units.parts.get(other.parts[0] ?? '')?.pose ?? [];
-  const side = other.is === 'row' ? other.flap + other.row : other.is === 'folded' || other.is === 'flat' ? other.flap.side : '';
+  const side = other.is === 'row' ? other.flap + other.row : other.is === 'folded' || other.is === 'flat' ? other.flap.name : '';
   return side + chained(back, pose).map((value) => Math.round(value * 1000)).join(' ');
 }
 

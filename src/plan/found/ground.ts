@@ -111,8 +111,8 @@ function flapsOf(units: Units, links: readonly Link[], ways: FoldWays, ups: read
     const panel = units.parts.get(folded.panel);
     const flat = units.all.find((unit) => unit.is === 'flat' && unit.panel === folded.panel && unit.flap === folded.flap);
     const base = units.of.get(folded.panel);
-    if (panel?.shape.form !== 'panel' || flat === undefined || base === undefined) return [];
-    const rows = units.all.filter((unit) => unit.is === 'row' && unit.panel === folded.panel && unit.flap === folded.flap.side).map(({ index }) => index);
+    if (panel === undefined || flat === undefined || base === undefined) return [];
+    const rows = units.all.filter((unit) => unit.is === 'row' && unit.panel === folded.panel && unit.flap === folded.flap.name).map(({ index }) => index);
     const wrap = links.find((link) => link.is === 'wrap' && link.a === folded.index);
     return [{
       panel: base.index, folded, flat: flat.index, rows, rowBits: bitsFrom(units.all.length, rows),

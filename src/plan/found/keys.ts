@@ -2,6 +2,7 @@ import type { Model, Part } from '../../model/index.ts';
 import type { Draft } from './steps.ts';
 import type { BatchLine } from './line.ts';
 import type { Bits } from './bits.ts';
+import { isFlatPanel } from './pieces.ts';
 import { partsIn } from './steps.ts';
 import type { Ground } from './ground.ts';
 
@@ -80,7 +81,7 @@ function barsOf({ parts }: Naming, { moves, newParts }: Draft): string | null {
 }
 
 function plateOf({ parts }: Naming, { moves, drillsFor, newParts }: Draft): string | null {
-  const isPlate = (id: string): boolean => parts.get(id)?.shape.form === 'plate';
+  const isPlate = (id: string): boolean => isFlatPanel(parts.get(id)?.shape);
   const place = drillsFor.map((id) => parts.get(id)?.place).find((each) => each?.at === 'plate');
   if (place?.at === 'plate') return place.plate;
   const held = moves.flatMap(({ closes }) => closes.flatMap((connection) => (connection.is === 'pin' ? connection.holds : [])));

@@ -46,7 +46,7 @@ function indexOf(units: Units, id: string): number {
 }
 
 const flapUnits = (units: Units, panel: string, flap: string): readonly Unit[] =>
-  units.all.filter((unit) => (unit.is === 'folded' || unit.is === 'flat') && unit.panel === panel && unit.flap.side === flap);
+  units.all.filter((unit) => (unit.is === 'folded' || unit.is === 'flat') && unit.panel === panel && unit.flap.name === flap);
 
 function alongBar(units: Units, bar: string): readonly Vec3[] {
   const pose = units.parts.get(bar)?.pose ?? [];

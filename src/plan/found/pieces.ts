@@ -1,6 +1,7 @@
 import type { FlatPattern, Pose, Shape, Solids, Vec2, Vec3 } from '../../model/index.ts';
 import { pieceOf, type Piece } from './convex.ts';
-import { axisOf, carried, unit } from './vectors.ts';
+import { convexParts } from './hull.ts';
+import { axisOf, carried, cross, dot, minus, plus, times, turnedBy, unit } from './vectors.ts';
 
 /** Sides of a round body; its flats lie on the circle, so that the body holds the round one. */
 const ROUND = 12;
@@ -41,10 +42,23 @@ function rod(pose: Pose, axis: 'x' | 'y' | 'z', diameter: number, from: number, 
   }
 }
 
+/** Whether a shape is a panel that stays flat and is pinned to bars. */
+export const isFlatPanel = (shape: Shape | undefined): boolean =>
+  shape?.form === 'plate' || (shape?.form === 'folded' && shape.pattern.form === 'flat');
+
+/** A body carried by a pose. */
+export function seenFrom(pose: Pose, { points, normals }: Piece): Piece {
+  const places: Vec3[] = [];
+  for (let at = 0; at < points.length; at += 3) places.push(carried(pose, points[at] ?? 0, points[at + 1] ?? 0, points[at + 2] ?? 0));
+  return pieceOf(places, normals.map((normal) => turnedBy(pose, normal)));
+}
+
 /** Convex bodies that together hold a part as it stands; a panel without its flaps. Hollows are filled. */
 export function piecesOf(shape: Shape, pose: Pose, solids: Solids): readonly Piece[] {
   switch (shape.form) {
-    case 'tube': return [rod(pose, 'x', shape.outside, -shape.length / 2, shape.length / 2)];
+    case 'tube': return [tubePiece(shape, pose)];
+    case 'ported-joint': return shape.joint.ports.flatMap((port) => portPieces(shape.joint, port)).map((piece) => seenFrom(pose, piece));
+    case 'folded': return convexParts(shape.pattern.base).map((outline) => prism(outline, -shape.pattern.thickness, 0, (u, v, w) => carried(pose, u, v, w)));
     case 'joint': return jointPieces(shape, pose);
     case 'panel': return basePieces(shape.pattern, pose);
     case 'pin': return [rod(pose, 'z', shape.diameter, -shape.length, 0), rod(pose, 'z', shape.headDiameter, 0, shape.headHeight)];
@@ -53,6 +67,34 @@ export function piecesOf(shape: Shape, pose: Pose, solids: Solids): readonly Pie
     case 'cable': return cablePieces(shape, pose);
     default: return [meshPiece(shape, pose, solids)];
   }
+}
+
+function tubePiece({ length, outside, profile }: Extract<Shape, { form: 'tube' }>, pose: Pose): Piece {
+  const half = outside / 2;
+  return profile === 'square'
+    ? prism(rectangle(-half, half, -half, half), -length / 2, length / 2, (u, v, w) => carried(pose, w, u, v))
+    : rod(pose, 'x', outside, -length / 2, length / 2);
+}
+
+type PortedJoint = Extract<Shape, { form: 'ported-joint' }>['joint'];
+
+/** The body of a joint's port, in the joint's own coordinates. */
+function portPieces(joint: PortedJoint, port: PortedJoint['ports'][number]): readonly Piece[] {
+  const along = (outline: readonly Vec2[], from: number, to: number): Piece => alongAxis(outline, port.axis, from, to);
+  const mouth = (size: number): readonly Vec2[] => (joint.profile === 'square' ? rectangle(-size / 2, size / 2, -size / 2, size / 2) : round(size));
+  switch (port.is) {
+    case 'socket': return [along(mouth(joint.socketDiameter), 0, port.stop + port.depth)];
+    case 'sleeve': return [along(mouth(joint.sleeveDiameter), -port.below, port.above)];
+    case 'stud': return [along(round(port.diameter), 0, port.reach), along(round(port.headDiameter), port.reach - port.head, port.reach)];
+  }
+}
+
+/** An outline drawn out along a direction; its first axis square to x where it can be, as the solids have it. */
+function alongAxis(outline: readonly Vec2[], axis: Vec3, from: number, to: number): Piece {
+  const beside: Vec3 = Math.abs(axis[0]) < 0.999999 ? [1, 0, 0] : [0, 1, 0];
+  const side = unit(minus(beside, times(axis, dot(axis, beside))));
+  const deep = cross(axis, side);
+  return prism(outline, from, to, (u, v, w) => plus(plus(times(side, u), times(deep, v)), times(axis, w)));
 }
 
 function jointPieces({ joint }: Extract<Shape, { form: 'joint' }>, pose: Pose): readonly Piece[] {

@@ -8,7 +8,7 @@ import { mustHold, practised, type Told } from './reasons.ts';
 import { solve, startSearch, type Search, type Wanted } from './search.ts';
 import { draftsOf, partsIn } from './steps.ts';
 import type { Batch, FoundPlan, FoundStep } from './types.ts';
-import { checkWishes, isKept, refuseUnkept, wantedBy } from './wishes.ts';
+import { checkWishes, isKept, refusalOf, refuseUnkept, wantedBy } from './wishes.ts';
 import type { OrderReason } from '../types.ts';
 import type { OrderWish } from '../../read/index.ts';
 
@@ -41,10 +41,22 @@ export function findPlan(model: Pick<Model, 'parts' | 'groups' | 'connections'>,
 
 /** The order found anew with the wishes; what is done on the bench is just moved. */
 function wished(ground: Ground, naming: Naming, usual: Found, wishes: readonly OrderWish[]): Found {
-  const again = found(ground, naming, wantedBy(ground, wishes, usual.placed, usual.batches));
+  const keys = usual.placed.map(({ step }) => step.key);
+  const again = foundOrNull(ground, naming, wantedBy(ground, wishes, usual.placed, usual.batches));
+  if (again === null) throw refusalOf(wishes.filter((wish) => !isKept(wish, keys)));
   const placed = sorted(again.placed, mustHold(ground, again.placed), wishes);
   refuseUnkept(wishes, placed.map(({ step }) => step.key));
   return { ...again, placed };
+}
+
+/** Null when no order keeps to what is wanted. */
+function foundOrNull(ground: Ground, naming: Naming, wanted: readonly Wanted[]): Found | null {
+  try {
+    return found(ground, naming, wanted);
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
 }
 
 /** Takes, again and again, the first step that waits for no other; what is put together keeps its order. */

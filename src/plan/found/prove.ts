@@ -1,8 +1,8 @@
 import { chained, moved, type Model, type Part, type Placed, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
 import { staysOut, type Piece } from './convex.ts';
-import { flapPieces } from './flaps.ts';
-import { foldMeets, foldWay, seenFrom, type FoldWay } from './folding.ts';
-import { piecesOf } from './pieces.ts';
+import { flapForms } from './flap-forms.ts';
+import { foldMeets, foldWay, type FoldWay } from './folding.ts';
+import { piecesOf, seenFrom } from './pieces.ts';
 import type { FlapName, FoundPlan, FoundStep, Move } from './types.ts';
 import { undone } from '../../model/index.ts';
 import { axisOf, dot, lengthOf, minus, times, unit } from './vectors.ts';
@@ -110,6 +110,7 @@ function standingPart({ parts }: Walk, id: string, folded: readonly FlapName[]):
 }
 
 function foldedShape({ id, shape }: Part, folded: readonly FlapName[]): Shape {
+  if (shape.form === 'folded') return { ...shape, folding: Object.fromEntries(folded.filter(({ panel }) => panel === id).map(({ flap }) => [flap, 1])) };
   if (shape.form !== 'panel') return shape;
   const stage = (flap: string): number => (folded.some((each) => each.panel === id && each.flap === flap) ? 1 : 0);
   return { ...shape, folding: { left: stage('left'), right: stage('right'), front: stage('front'), back: stage('back') } };
@@ -127,20 +128,18 @@ function bodiesOf(walk: Walk, id: string, folded: readonly FlapName[]): readonly
 }
 
 function bodiesNow({ solids }: Walk, { shape, pose }: Part, folded: readonly string[]): readonly Piece[] {
-  const base = piecesOf(shape, pose, solids);
-  if (shape.form !== 'panel') return base;
-  return [...base, ...shape.pattern.flaps.flatMap((flap) => flapPieces(shape.pattern, flap, pose, folded.includes(flap.side) ? 1 : 0))];
+  const flaps = flapForms(shape).flatMap((flap) => flap.piecesAt(folded.includes(flap.name) ? 1 : 0));
+  return [...piecesOf(shape, pose, solids), ...flaps.map((piece) => seenFrom(pose, piece))];
 }
 
 /** Parts in the way of a flap on its way from flat to home. */
 function foldBlockers(walk: Walk, step: FoundStep, { panel, flap }: FlapName): readonly string[] {
   const part = walk.parts.get(panel);
-  const own = part?.shape.form === 'panel' ? part.shape.pattern.flaps.find(({ side }) => side === flap) : undefined;
-  if (part?.shape.form !== 'panel' || own === undefined || !step.present.includes(panel)) return [panel];
-  const { pattern } = part.shape;
+  const own = part === undefined ? undefined : flapForms(part.shape).find(({ name }) => name === flap);
+  if (part === undefined || own === undefined || !step.present.includes(panel)) return [panel];
   const back = undone(part.pose);
   const key = `${panel} ${flap}`;
-  const way = walk.folds.get(key) ?? foldWay(pattern, own);
+  const way = walk.folds.get(key) ?? foldWay(own);
   walk.folds.set(key, way);
   return step.present.filter((id) => id !== panel && foldMeets(way, bodiesOf(walk, id, step.folded).map((piece) => seenFrom(back, piece))));
 }

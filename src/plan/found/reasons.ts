@@ -41,7 +41,9 @@ function blockersOf(ground: Ground, building: Extract<Building, { is: 'cut' }>):
     const at = ground.blocking.ways.indexOf(way);
     return indicesOf(set).flatMap((index) => ground.foldBlocks.get(index) ?? ground.blocking.own[index] ?? ground.blocking.out[at]?.[index] ?? []);
   });
-  return sets.reduce(union, new Uint32Array(building.set.length));
+  // A tab's own pins hold it down; it could not be folded over them.
+  const { flap, kind } = building.cut;
+  return [...sets, ...(kind === 'unfold' && flap !== null ? [flap.rowBits] : [])].reduce(union, new Uint32Array(building.set.length));
 }
 
 /** What the earlier step brings or makes is what the later one works on. */

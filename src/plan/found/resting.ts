@@ -1,5 +1,6 @@
 import type { Vec3 } from '../../model/index.ts';
 import { hasBit, indicesOf, union, type Bits } from './bits.ts';
+import { hullOf } from './hull.ts';
 import { floorOf, piecesIn, type Ground } from './ground.ts';
 import { cross, dot, unit } from './vectors.ts';
 import type { Link } from './links.ts';
@@ -161,20 +162,3 @@ function insideBy(places: readonly Place[], [x, y]: Place): number {
     return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
   }));
 }
-
-/** The hull, anticlockwise (Andrew 1979). */
-function hullOf(places: readonly Place[]): readonly Place[] {
-  const sorted = [...places].sort((a, b) => a[0] - b[0] || a[1] - b[1]);
-  const half = (list: readonly Place[]): Place[] => {
-    const chain: Place[] = [];
-    for (const place of list) {
-      while (chain.length > 1 && !turnsLeft(chain[chain.length - 2], chain[chain.length - 1], place)) chain.pop();
-      chain.push(place);
-    }
-    return chain.slice(0, -1);
-  };
-  return [...half(sorted), ...half([...sorted].reverse())];
-}
-
-const turnsLeft = (a: Place = [0, 0], b: Place = [0, 0], c: Place = [0, 0]): boolean =>
-  (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]) > 1e-6;

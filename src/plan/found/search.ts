@@ -47,7 +47,7 @@ export interface Wanted {
 }
 
 /** No plan here needs as many; an item that does is told so. */
-const MOST_SETS = 60_000;
+const MOST_SETS = 8_000;
 
 export const startSearch = (ground: Ground, wanted: readonly Wanted[] = []): Search =>
   ({ ground, wanted, ups: ground.blocking.ways, known: new Map(), rests: new Map(), prices: new Map(), forms: new Map(), book: formBook(ground), left: MOST_SETS });

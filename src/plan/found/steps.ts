@@ -53,9 +53,9 @@ export function partsIn(ground: Ground, set: Bits): readonly string[] {
 }
 
 const foldedIn = (ground: Ground, set: Bits): readonly FlapName[] =>
-  ground.flaps.filter(({ folded }) => hasBit(set, folded.index)).map(({ folded }) => ({ panel: folded.panel, flap: folded.flap.side }));
+  ground.flaps.filter(({ folded }) => hasBit(set, folded.index)).map(({ folded }) => ({ panel: folded.panel, flap: folded.flap.name }));
 
-const flapName = ({ flap }: Cut): FlapName | null => (flap === null ? null : { panel: flap.folded.panel, flap: flap.folded.flap.side });
+const flapName = ({ flap }: Cut): FlapName | null => (flap === null ? null : { panel: flap.folded.panel, flap: flap.folded.flap.name });
 
 /** What was there before the step: the rest, but for raw parts that come with it. */
 function presentOf(ground: Ground, { cut }: Extract<Building, { is: 'cut' }>): readonly string[] {

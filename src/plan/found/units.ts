@@ -1,7 +1,7 @@
-import type { Connection, Flap, Model, Part, Shape, Solids, Vec3 } from '../../model/index.ts';
+import type { Connection, Model, Part, Shape, Solids, Vec3 } from '../../model/index.ts';
 import type { Piece } from './convex.ts';
-import { flapPieces, flatFlapPieces } from './flaps.ts';
-import { piecesOf } from './pieces.ts';
+import { flapForms, type FlapForm } from './flap-forms.ts';
+import { piecesOf, seenFrom } from './pieces.ts';
 
 /** What is handled as one while an item is taken apart. */
 export type Unit = UnitBase & (
@@ -11,7 +11,7 @@ export type Unit = UnitBase & (
   /** The pins of a flap that are put in together: those at both ends, or those between. */
   | { readonly is: 'row'; readonly panel: string; readonly flap: string; readonly row: 'ends' | 'middle'; readonly out: Vec3 }
   /** A flap round its bar, and the same flap lying flat with its panel: one of the two is there. */
-  | { readonly is: 'folded' | 'flat'; readonly panel: string; readonly flap: Flap });
+  | { readonly is: 'folded' | 'flat'; readonly panel: string; readonly flap: FlapForm });
 
 interface UnitBase {
   readonly index: number;
@@ -30,6 +30,8 @@ export interface Units {
   /** The unit that a part is, or is in. */
   readonly of: ReadonlyMap<string, Unit>;
   readonly parts: ReadonlyMap<string, Part>;
+  /** By panel: its flaps; those of one pattern are the same. */
+  readonly flaps: ReadonlyMap<string, readonly FlapForm[]>;
 }
 
 type Draft = Unit extends infer Each ? (Each extends Unit ? Omit<Each, 'index' | 'look'> & { readonly seen: string } : never) : never;
@@ -44,16 +46,17 @@ export function unitsOf(model: Pick<Model, 'parts'>, connections: readonly Conne
   };
   const pins = connections.filter((each) => each.is === 'pin');
   const small = new Set([...pins.flatMap(({ pin, nut }) => [pin, nut]), ...connections.flatMap((each) => (each.is === 'panel-pin' ? [each.pin] : []))]);
+  const flaps = formsOf(model.parts);
   const drafts: readonly Draft[] = [
     ...model.parts.filter(({ id }) => !small.has(id)).map((part) => partDraft(part, solids)),
-    ...model.parts.flatMap((part) => flapDrafts(part, connections)),
+    ...model.parts.flatMap((part) => flapDrafts(part, flaps.get(part.id) ?? [], connections)),
     ...pins.map((pin) => fastenerDraft(pin, find(pin.pin), find(pin.nut), solids)),
     ...rowDrafts(connections, find, solids),
   ];
-  return numbered(drafts, parts);
+  return numbered(drafts, parts, flaps);
 }
 
-function numbered(drafts: readonly Draft[], parts: ReadonlyMap<string, Part>): Units {
+function numbered(drafts: readonly Draft[], parts: ReadonlyMap<string, Part>, flaps: Units['flaps']): Units {
   const looks = new Map<string, number>();
   const all = drafts.map(({ seen, ...draft }, index): Unit => {
     const look = looks.get(seen) ?? looks.size;
@@ -61,7 +64,7 @@ function numbered(drafts: readonly Draft[], parts: ReadonlyMap<string, Part>): U
     return { ...draft, index, look } as Unit;
   });
   const own = all.filter((unit) => unit.is !== 'folded' && unit.is !== 'flat');
-  return { all, parts, of: new Map(own.flatMap((unit) => unit.parts.map((id) => [id, unit]))) };
+  return { all, parts, flaps, of: new Map(own.flatMap((unit) => unit.parts.map((id) => [id, unit]))) };
 }
 
 const partDraft = (part: Part, solids: Solids): Draft => ({
@@ -75,16 +78,26 @@ function fastenerDraft(connection: Extract<Connection, { is: 'pin' }>, pin: Part
   };
 }
 
-function flapDrafts(part: Part, connections: readonly Connection[]): readonly Draft[] {
-  const { shape, pose } = part;
-  if (shape.form !== 'panel') return [];
+/** The flaps of each panel; a pattern's are worked out once. */
+function formsOf(parts: readonly Part[]): Units['flaps'] {
+  const known = new Map<unknown, readonly FlapForm[]>();
+  return new Map(parts.flatMap(({ id, shape }) => {
+    if (shape.form !== 'panel' && shape.form !== 'folded') return [];
+    const forms = known.get(shape.pattern) ?? flapForms(shape);
+    known.set(shape.pattern, forms);
+    return [[id, forms] as const];
+  }));
+}
+
+function flapDrafts(part: Part, forms: readonly FlapForm[], connections: readonly Connection[]): readonly Draft[] {
   const wrapped = new Set(connections.flatMap((each) => (each.is === 'wrap' && each.panel === part.id ? [each.flap] : [])));
-  return shape.pattern.flaps.filter(({ side }) => wrapped.has(side)).flatMap((flap): readonly Draft[] => {
+  return forms.filter(({ name }) => wrapped.has(name)).flatMap((flap): readonly Draft[] => {
     const common = { parts: [part.id], panel: part.id, flap, mass: 0, nut: [] };
-    const size = `${flap.to - flap.from}`;
+    const size = `${(flap.to - flap.from).toFixed(2)} ${flap.creases}`;
+    const at = (stage: number): readonly Piece[] => flap.piecesAt(stage).map((piece) => seenFrom(part.pose, piece));
     return [
-      { ...common, is: 'folded', seen: `folded ${size}`, pieces: flapPieces(shape.pattern, flap, pose, 1) },
-      { ...common, is: 'flat', seen: `flat ${size}`, pieces: flatFlapPieces(shape.pattern, flap, pose) },
+      { ...common, is: 'folded', seen: `folded ${size}`, pieces: at(1) },
+      { ...common, is: 'flat', seen: `flat ${size}`, pieces: at(0) },
     ];
   });
 }
@@ -116,6 +129,8 @@ function lookOf(shape: Shape): string {
     case 'tube': return `tube ${shape.length.toFixed(2)} ${shape.outside} ${shape.inside}`;
     case 'joint': return `joint ${JSON.stringify(shape.joint)}`;
     case 'panel': return `panel ${shape.pattern.blank.map((side) => side.toFixed(2)).join(' ')}`;
+    case 'folded': return `folded ${shape.pattern.form} ${[...shape.pattern.min, ...shape.pattern.max].map((side) => side.toFixed(2)).join(' ')} ${shape.pattern.flaps.length}`;
+    case 'ported-joint': return `joint ${shape.joint.name}`;
     case 'plate': return `plate ${shape.width.toFixed(2)} ${shape.height.toFixed(2)} ${shape.thickness}`;
     default: return JSON.stringify(shape);
   }

@@ -25,3 +25,6 @@ export function carried(pose: Pose, x: number, y: number, z: number): Vec3 {
 
 /** One of a pose's own axes (0, 1, 2) in the coordinates that it leads to. */
 export const axisOf = (pose: Pose, axis: 0 | 1 | 2): Vec3 => [pose[axis * 4] ?? 0, pose[axis * 4 + 1] ?? 0, pose[axis * 4 + 2] ?? 0];
+
+/** A direction after the turn of a pose, its shift left out. */
+export const turnedBy = (pose: Pose, [x, y, z]: Vec3): Vec3 => minus(carried(pose, x, y, z), carried(pose, 0, 0, 0));

@@ -20,18 +20,24 @@ export function checkWishes(wishes: readonly OrderWish[], keys: readonly string[
   });
 }
 
-/** The first wish that an order does not keep is refused: no order was found that does. */
+/** Refuses the first wish that an order does not keep. */
 export function refuseUnkept(wishes: readonly OrderWish[], keys: readonly string[]): void {
-  const unkept = wishes.find(({ first, then }) => keys.indexOf(first) > keys.indexOf(then) || !keys.includes(first) || !keys.includes(then));
-  if (unkept !== undefined) throw refusal(unkept, `no order keeps it: "${unkept.then}" is part of every way to reach "${unkept.first}"`);
+  const unkept = wishes.filter((wish) => !isKept(wish, keys));
+  if (unkept.length > 0) throw refusalOf(unkept);
 }
+
+/** The refusal of the first of some wishes: the item comes apart in no way that keeps to them. */
+export const refusalOf = (unkept: readonly OrderWish[]): Error => {
+  const [first] = unkept;
+  return first === undefined ? new RangeError('no order keeps to these wishes') : refusal(first, 'the item comes apart in no way that keeps to it');
+};
 
 const refusal = (wish: OrderWish, why: string): FaultError => fault(wish, 'order', `"${wish.first}" before "${wish.then}"`, `leave this out: ${why}`);
 
 const fault = (wish: OrderWish, field: string, found: string, remedy: string): FaultError =>
   new FaultError([{ position: wish.position, field, found, remedy }]);
 
-export const isKept = ({ first, then }: OrderWish, keys: readonly string[]): boolean => keys.indexOf(first) < keys.indexOf(then);
+export const isKept = ({ first, then }: OrderWish, keys: readonly string[]): boolean => keys.includes(first) && keys.indexOf(first) < keys.indexOf(then);
 
 /** What the wishes among steps that put something together ask of the search; the same for every copy of a batch. */
 export function wantedBy(ground: Ground, wishes: readonly OrderWish[], told: readonly Told[], batches: readonly (BatchLine & { readonly name: string })[]): readonly Wanted[] {

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { goodEntries } from '../validate.ts';
+import { goodEntries, sectionEntries } from '../validate.ts';
 import { barSchema, cableSchema, fittingSchema, pointSchema, structurePanelSchema } from './schema.ts';
 
 /** The entries of the sections of a structure that keep to the schema. */
@@ -9,6 +9,15 @@ export interface GivenStructure {
   readonly panels: ReadonlyMap<string, z.output<typeof structurePanelSchema>>;
   readonly cables: ReadonlyMap<string, z.output<typeof cableSchema>>;
   readonly fittings: ReadonlyMap<string, z.output<typeof fittingSchema>>;
+  /** Names of the entries that do not keep to the schema, which is told elsewhere. */
+  readonly unread: Readonly<Record<'points' | 'bars' | 'panels' | 'cables' | 'fittings', readonly string[]>>;
+}
+
+const SCHEMAS = { points: pointSchema, bars: barSchema, panels: structurePanelSchema, cables: cableSchema, fittings: fittingSchema } as const;
+
+function unreadIn(raw: ReadonlyMap<string, unknown>, section: keyof typeof SCHEMAS): readonly string[] {
+  const good = goodEntries(raw.get(section), SCHEMAS[section] as z.ZodType);
+  return sectionEntries(raw.get(section)).map(([name]) => name).filter((name) => !good.has(name));
 }
 
 export const givenStructure = (raw: ReadonlyMap<string, unknown>): GivenStructure => ({
@@ -17,4 +26,7 @@ export const givenStructure = (raw: ReadonlyMap<string, unknown>): GivenStructur
   panels: goodEntries(raw.get('panels'), structurePanelSchema),
   cables: goodEntries(raw.get('cables'), cableSchema),
   fittings: goodEntries(raw.get('fittings'), fittingSchema),
+  unread: {
+    points: unreadIn(raw, 'points'), bars: unreadIn(raw, 'bars'), panels: unreadIn(raw, 'panels'), cables: unreadIn(raw, 'cables'), fittings: unreadIn(raw, 'fittings'),
+  },
 });

@@ -29,7 +29,7 @@ export const callable = <Kind extends 'points' | 'bars' | 'panels'>(growing: Gro
 
 const WORDS = { points: messages.structure.point, bars: messages.structure.bar, panels: messages.structure.panel } as const;
 
-export type Entry<Kind extends keyof GivenStructure> = GivenStructure[Kind] extends ReadonlyMap<string, infer Given> ? Given : never;
+export type Entry<Kind extends Exclude<keyof GivenStructure, 'unread'>> = GivenStructure[Kind] extends ReadonlyMap<string, infer Given> ? Given : never;
 
 /** Makes the parts of one entry by `make`; an entry with a part that could not be made is marked as broken. */
 export function each<Part extends Named>(

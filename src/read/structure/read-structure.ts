@@ -10,16 +10,10 @@ import { grown, newGrowing } from './growing.ts';
 import { kitNames, kitValues } from './kit-names.ts';
 import { writePlaces } from './places.ts';
 import { useSchema } from './schema.ts';
-import { newScope, type Values } from './scope.ts';
-import type { Place, Skeleton } from './types.ts';
+import { newScope, type Telling, type Values } from './scope.ts';
+import type { Structure } from './types.ts';
 import { readPieceFile, writeUse, type GivenUse, type PieceFile } from './uses.ts';
 import { writeOut } from './write-out.ts';
-
-/** One size written out; the skeleton is null where the item is made of decks, frames, posts and panels alone. */
-export interface Structure {
-  readonly skeleton: Skeleton | null;
-  readonly places: readonly Place[];
-}
 
 /** What the sections of an item need besides themselves. */
 export interface StructureGivens {
@@ -50,7 +44,8 @@ export function readStructure(source: YamlSource, sizes: readonly { readonly nam
   if (!hasStructure(raw) && !raw.has('places')) return { structures: {}, faults: [], texts: [] };
   const faults: Fault[] = hasStructure(raw) && raw.has('pieces') ? [source.faultAtName(['pieces'], messages.structure.notBoth)] : [];
   const uses = usesOf(source, raw, givens.files, faults);
-  const structures = sizes.map(({ name, values }) => [name, structureOf(source, raw, name, values, givens, uses, faults)] as const);
+  const telling: Telling = { faults, told: new Set() };
+  const structures = sizes.map(({ name, values }) => [name, structureOf(source, raw, name, values, givens, uses, telling)] as const);
   return { structures: Object.fromEntries(structures), faults, texts: uses.map(({ piece }) => piece.text) };
 }
 
@@ -73,14 +68,14 @@ function usesOf(source: YamlSource, raw: ReadonlyMap<string, unknown>, files: Re
 }
 
 function structureOf(
-  source: YamlSource, raw: ReadonlyMap<string, unknown>, size: string, values: Values, { kit, known, expressions, pieces }: StructureGivens, uses: readonly Use[], faults: Fault[],
+  source: YamlSource, raw: ReadonlyMap<string, unknown>, size: string, values: Values, { kit, known, expressions, pieces }: StructureGivens, uses: readonly Use[], telling: Telling,
 ): Structure {
   const ofKit = kitValues(kit);
   const working = { source, size, names: { ...ofKit, ...values }, faults: [] };
   workOut(working, expressions);
-  const scope = newScope(source, size, kitNames(kit), [...new Set([...known, ...Object.keys(ofKit)])], working.names, faults, new Map());
+  const scope = newScope(source, size, kitNames(kit), [...new Set([...known, ...Object.keys(ofKit)])], working.names, telling, new Map());
   const growing = newGrowing();
-  for (const { name, given, piece } of uses) writeUse(scope, ofKit, growing, name, given, piece, faults);
+  for (const { name, given, piece } of uses) writeUse(scope, ofKit, growing, name, given, piece, telling);
   writeOut(scope, givenStructure(raw), growing);
   const places = writePlaces(scope, raw.get('places'), growing, pieces);
   return { skeleton: hasStructure(raw) ? grown(growing) : null, places };

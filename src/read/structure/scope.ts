@@ -18,7 +18,7 @@ export interface Scope {
   /** All names an expression may use here, whether they have a value in this size or not. */
   readonly known: readonly string[];
   readonly values: Values;
-  /** Tells a fault of a field, once in this size. */
+  /** Tells a fault of a field, the first only. */
   readonly tell: (path: FieldPath, remedy: string, found?: string) => void;
   /** Reads an expression; tells its fault and gives null when it is none. */
   readonly read: (path: FieldPath, text: string | number, more: readonly string[]) => PlacedExpression | null;
@@ -26,10 +26,15 @@ export interface Scope {
   readonly made: Map<string, number>;
 }
 
-export function newScope(source: YamlSource, size: string, kit: KitNames, known: readonly string[], values: Values, faults: Fault[], made: Map<string, number>): Scope {
-  const told = new Set<string>();
+/** Where faults go, and the fields that are told of: what is wrong with another repeat or in another size comes right with the first. */
+export interface Telling {
+  readonly faults: Fault[];
+  readonly told: Set<string>;
+}
+
+export function newScope(source: YamlSource, size: string, kit: KitNames, known: readonly string[], values: Values, { faults, told }: Telling, made: Map<string, number>): Scope {
   const once = (fault: Fault): void => {
-    const key = `${fault.field} ${fault.remedy}`;
+    const key = `${fault.position.file} ${fault.field}`;
     if (!told.has(key)) faults.push(fault);
     told.add(key);
   };

@@ -1,4 +1,4 @@
-import type { Position } from '../types.ts';
+import type { Position } from '../position.ts';
 
 /** A place or direction across, back and up: mm for places, length 1 for directions. */
 export type Triple = readonly [number, number, number];
@@ -75,4 +75,10 @@ export interface Skeleton {
   readonly panels: readonly SkeletonPanel[];
   readonly cables: readonly SkeletonCable[];
   readonly fittings: readonly SkeletonFitting[];
+}
+
+/** One size written out; the skeleton is null where the item is made of decks, frames, posts and panels alone. */
+export interface Structure {
+  readonly skeleton: Skeleton | null;
+  readonly places: readonly Place[];
 }

@@ -13,7 +13,7 @@ import { givenStructure } from './given.ts';
 import { newGrowing, type Growing } from './growing.ts';
 import { moveParts, type Placing } from './move.ts';
 import { ownParameterSchema, pieceFileSchema, type useSchema } from './schema.ts';
-import { instancesOf, measuredField, newScope, tripleField, type Scope, type Values } from './scope.ts';
+import { instancesOf, measuredField, newScope, tripleField, type Scope, type Telling, type Values } from './scope.ts';
 import { writeOut } from './write-out.ts';
 
 export type GivenUse = z.output<typeof useSchema>;
@@ -42,7 +42,7 @@ export function readPieceFile(files: ReadFiles, user: YamlSource, path: FieldPat
 }
 
 /** Writes out a piece for every instance of its use, and puts its parts among the item's. */
-export function writeUse(scope: Scope, kitValues: Values, growing: Growing, name: string, given: GivenUse, piece: PieceFile, faults: Fault[]): void {
+export function writeUse(scope: Scope, kitValues: Values, growing: Growing, name: string, given: GivenUse, piece: PieceFile, telling: Telling): void {
   const indexNames = Object.keys(given.for ?? {});
   const path: FieldPath = ['uses', name];
   const at = tripleField(scope, [...path, 'at'], given.at, indexNames, 'length');
@@ -51,7 +51,7 @@ export function writeUse(scope: Scope, kitValues: Values, growing: Growing, name
   for (const instance of instancesOf(scope, 'uses', name, given.for)) {
     const [place, angle, own] = [at(instance.indexes), turn(instance.indexes) ?? 0, values(instance.indexes)];
     const placing: Placing | null = place === null ? null : { at: place, turn: angle, mirror: given.mirror ?? null };
-    const parts = pieceParts(scope, piece.source, { ...kitValues, ...own }, faults);
+    const parts = pieceParts(scope, piece.source, { ...kitValues, ...own }, telling);
     moveParts(parts, placing, instance, growing);
   }
 }
@@ -76,7 +76,8 @@ function givenValues(scope: Scope, path: FieldPath, given: GivenUse, piece: Yaml
 }
 
 /** The parts of one piece in its own coordinates. */
-function pieceParts(outer: Scope, source: YamlSource, values: Values, faults: Fault[]): Growing {
+function pieceParts(outer: Scope, source: YamlSource, values: Values, telling: Telling): Growing {
+  const { faults } = telling;
   const raw = new Map(sectionEntries(source.raw));
   const parameters = sectionEntries(raw.get('parameters')).map(([name]) => name);
   faults.push(...takenNameFaults(source, 'parameters', parameters));
@@ -87,6 +88,6 @@ function pieceParts(outer: Scope, source: YamlSource, values: Values, faults: Fa
   workOut(working, expressions.expressions);
   const known = [...new Set([...fixed, ...sectionEntries(raw.get('expressions')).map(([name]) => name)])];
   const growing = newGrowing();
-  writeOut(newScope(source, outer.size, outer.kit, known, working.names, faults, outer.made), givenStructure(raw), growing);
+  writeOut(newScope(source, outer.size, outer.kit, known, working.names, telling, outer.made), givenStructure(raw), growing);
   return growing;
 }

@@ -11,6 +11,7 @@ import { writePanel } from './write-panels.ts';
 
 /** Writes out the sections of a file, points first, into `growing`. */
 export function writeOut(scope: Scope, given: GivenStructure, growing: Growing): void {
+  for (const kind of ['points', 'bars', 'panels', 'cables', 'fittings'] as const) for (const name of given.unread[kind]) growing.broken[kind].add(name);
   given.points.forEach((entry, name) => { writePoint(scope, growing, name, entry); });
   given.bars.forEach((entry, name) => { writeBar(scope, growing, name, entry); });
   given.panels.forEach((entry, name) => { writePanel(scope, growing, name, entry); });

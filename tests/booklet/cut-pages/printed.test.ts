@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cutPages, openPrinter, picturePlace, surveyPages, type Paper, type PictureBook, type PrintDocument, type Printer } from '../../../src/booklet/index.ts';
-import { cutPlanPictures } from '../../../src/draw/index.ts';
+import { cutPlanPictures, pictureId } from '../../../src/draw/index.ts';
 import { loadWords } from '../../../src/booklet/words/index.ts';
 import { localesOnDisk } from '../pages/rack-booklet.ts';
 import { readPdf } from '../print/readPdf.ts';
@@ -11,7 +11,7 @@ let printer: Printer;
 let book: PictureBook;
 beforeAll(async () => {
   printer = await openPrinter();
-  const small = Object.entries(smallPictures).map(([id, { width, height }]) => ({ id, width, height, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><path d="M1 1H${width - 1}" stroke="#000"/></svg>` }));
+  const small = smallPictures.map(({ of, width, height }) => ({ id: pictureId(of), width, height, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><path d="M1 1H${width - 1}" stroke="#000"/></svg>` }));
   book = await printer.pictures([...cutPlanPictures(damagedOrder), ...small]);
 });
 afterAll(() => printer.close());

@@ -38,10 +38,11 @@ beforeAll(async () => {
   const draw = cachedDrawer();
   const { planItem } = await import('../../../src/plan/index.ts');
   const plan = planItem(model, [], solids);
+  const cuts = await planTubes(model);
   pictures = new Map(shown.map((action) => {
     const step = plan.steps.find((each) => each.action === action);
     if (!step) throw new Error(`no step ${action}`);
-    return [action, stepPictures({ model, plan, cuts: planTubes(model), solids, draw }, step)];
+    return [action, stepPictures({ model, plan, cuts, solids, draw }, step)];
   }));
   book = await printer.pictures([...pictures.values()].flat());
 });

@@ -2,6 +2,7 @@ import { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bookletPages, type Edition } from '../../../src/booklet/pages/index.ts';
 import { openPrinter, picturePlace, type PictureBook, type PrintDocument, type Printer } from '../../../src/booklet/print/index.ts';
+import { pictureId } from '../../../src/draw/index.ts';
 import { rackInput } from './rack-booklet.ts';
 
 let printer: Printer;
@@ -9,9 +10,8 @@ let book: PictureBook;
 
 beforeAll(async () => {
   printer = await openPrinter();
-  const sizes = Object.entries(rackInput().pictures);
-  book = await printer.pictures(sizes.map(([id, { width, height }]) => ({
-    id, width, height, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><path d="M1 1H${width - 1}V${height - 1}H1z" fill="none" stroke="#000" stroke-width="0.5"/></svg>`,
+  book = await printer.pictures(rackInput().pictures.map(({ of, width, height }) => ({
+    id: pictureId(of), width, height, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><path d="M1 1H${width - 1}V${height - 1}H1z" fill="none" stroke="#000" stroke-width="0.5"/></svg>`,
   })));
 });
 

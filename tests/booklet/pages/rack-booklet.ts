@@ -42,8 +42,8 @@ export const standInPictures = (plan: Plan): readonly SizedPicture[] => [
   ...sized(8, 8, part('panel-pin')), ...sized(12, 6, part('joint-pin')), ...sized(8, 6, part('wing-nut')), ...sized(140, 6, part('cable')),
   ...sized(22, 14, small('panel')), ...sized(24, 6, small('long-tube')), ...sized(20, 6, small('short-tube')), ...sized(24, 6, small('post')), ...sized(16, 16, small('joint')),
   ...sized(8, 12, small('panel-pin')), ...sized(14, 10, small('joint-pin')), ...sized(12, 10, small('wing-nut')), ...sized(24, 8, small('cable')),
-  ...sized(40, 24, part('flat-panel')), ...sized(20, 12, small('flat-panel')), ...sized(12, 12, small('flat-panel', 1)),
-  ...sized(165, 105, { what: 'plate', plate: 0 }, { what: 'plate', plate: 1 }),
+  ...sized(40, 24, part('flat-panel')), ...sized(20, 12, small('flat-panel')), ...sized(12, 12, small('flat-panel', 1)), ...sized(12, 12, small('flat-panel', 2)),
+  ...sized(165, 105, ...[0, 1, 2].map((plate) => ({ what: 'plate', plate }) as const)),
   ...sized(50, 18, { what: 'run', run: 'deck' }),
   ...plan.steps.flatMap(({ number }) => sized(165, number % 4 === 3 ? 75 : 100, { what: 'step', step: number, piece: 0 })),
 ];

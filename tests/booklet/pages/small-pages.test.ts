@@ -5,7 +5,7 @@ import { sheets } from '../../../src/booklet/pages/sheet.ts';
 import { chooseBrowser } from '../../../src/booklet/print/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import { findPicture, partScale, pictureId, piecesOf } from '../../../src/draw/index.ts';
-import { textSize } from '../../../src/draw/picture/sizes.ts';
+import { capHeights, fontSize } from '../../../src/draw/kit/lettering.ts';
 import type { Step } from '../../../src/plan/index.ts';
 import { halfBeds, halfOthers, halfRacks, halfTongues } from '../../support/chosen.ts';
 import { allFurniture } from './furniture-booklet.ts';
@@ -40,7 +40,7 @@ function onSmallPages(input: BookletInput): BookletInput {
     standInPictures(input.plan),
     ...(['post', 'long-tube', 'cable'] as const).map((kind) => ({ of: { what: 'part' as const, kind }, ...long })),
     { of: { what: 'finished' }, ...full }, { of: { what: 'lettered' }, ...lettered }, { of: { what: 'pattern' }, ...pattern }, { of: { what: 'crease-section' }, ...sections },
-    ...[0, 1].map((plate) => ({ of: { what: 'plate' as const, plate }, ...bench })),
+    ...[0, 1, 2].map((plate) => ({ of: { what: 'plate' as const, plate }, ...bench })),
     ...bars.map((size, piece) => ({ of: { what: 'cut-bars' as const, piece }, ...size })),
     ...input.plan.steps.flatMap((step) => inPieces(step).map((size, piece) => ({ of: { what: 'step' as const, step: step.number, piece }, ...size }))),
   );
@@ -69,7 +69,7 @@ describe.each(papers)('pictures on %s', (paper) => {
   // ISO/IEC Guide 37 (CHECKS "Drawings and signs", R): running text of at least 10 pt; a point is 25.4 / 72 mm.
   it('keep their text at 10 pt where they are set the smallest', () => {
     const { pictureScale, leastScale } = sheets[paper];
-    expect((textSize * pictureScale * leastScale * 72) / 25.4).toBeGreaterThanOrEqual(9.99);
+    expect((fontSize(capHeights.scene) * pictureScale * leastScale * 72) / 25.4).toBeGreaterThanOrEqual(9.99);
     expect(leastScale).toBeLessThanOrEqual(1);
     expect(small.bench.width * pictureScale).toBeLessThanOrEqual(sheets[paper].main + 1e-6);
   });

@@ -8,6 +8,7 @@ import { hasPoppler } from '../print/poppler.ts';
 import { allDicts, key, readPdf, textOf } from '../print/readPdf.ts';
 import { allNodes, hasQpdf, qpdfFaults, readAgain, type SecondReading, type StructureNode } from '../print/second-reader.ts';
 import { taggedTongues as all } from '../../support/chosen.ts';
+import { pictureId } from '../../../src/draw/index.ts';
 import { rackInput, rackPlan } from './rack-booklet.ts';
 
 interface Printed {
@@ -22,8 +23,8 @@ let printer: Printer;
 let book: PictureBook;
 beforeAll(async () => {
   printer = await openPrinter();
-  book = await printer.pictures(Object.entries(rackInput().pictures).map(([id, { width, height }]) => ({
-    id, width, height, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><path d="M1 1H${width - 1}V${height - 1}H1z" fill="none" stroke="#000" stroke-width="0.5"/></svg>`,
+  book = await printer.pictures(rackInput().pictures.map(({ of, width, height }) => ({
+    id: pictureId(of), width, height, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><path d="M1 1H${width - 1}V${height - 1}H1z" fill="none" stroke="#000" stroke-width="0.5"/></svg>`,
   })));
 });
 afterAll(() => printer.close());

@@ -26,7 +26,7 @@ export async function realRack(): Promise<RealRack> {
   const model = buildModel(item, 'standard');
   const solids = await sharedSolids();
   const plan = planItem(model, item.order, solids);
-  const cuts = planTubes(model);
+  const cuts = await planTubes(model);
   const variant = { item, model, plan, report: checkModel(model, declaredFor(item, model.size)), cuts, pictures: itemPictures(model, plan, cuts, solids) };
   const variants = item.sizes.map(({ name }) => buildModel(item, name));
   const locales = localesOnDisk();

@@ -1,6 +1,7 @@
 import type { Box, DrawnPicture } from '../../../src/draw/index.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
 import { labelBoxes } from '../../../src/draw/kit/marks.ts';
+import { readPaths } from '../kit/read-paths.ts';
 import { toldText } from '../../../src/draw/kit/told.ts';
 import type { Vec2 } from '../../../src/model/index.ts';
 
@@ -16,10 +17,9 @@ export function outside({ labels, width, height }: DrawnPicture): readonly strin
 
 /** Points of lines and areas that stick out of the picture, read from the SVG text. */
 export function pointsOutside({ svg, width, height }: DrawnPicture): readonly string[] {
-  return [...svg.matchAll(/ d="([^"]*)"/g)]
-    .flatMap(([, d = '']) => [...d.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)])
-    .filter(([, x, y]) => Number(x) < -0.01 || Number(y) < -0.01 || Number(x) > width + 0.01 || Number(y) > height + 0.01)
-    .map(([point]) => point);
+  return readPaths(svg).flatMap(({ points }) => points)
+    .filter(([x, y]) => x < -0.01 || y < -0.01 || x > width + 0.01 || y > height + 0.01)
+    .map((point) => point.join(' '));
 }
 
 /** Texts of a picture in the order they stand in the file. */

@@ -56,9 +56,10 @@ describe('lettering', () => {
   });
 
   it('turns the box with the text', () => {
-    const upright = textBox('190.5', [50, 50], 4, 400, false);
-    const turned = textBox('190.5', [50, 50], 4, 400, true);
-    expect([turned.width, turned.height]).toEqual([upright.height, upright.width]);
+    const upright = textBox('190.5', [50, 50], 4, 400, 0);
+    const turned = textBox('190.5', [50, 50], 4, 400, -90);
+    expect(turned.width).toBeCloseTo(upright.height, 9);
+    expect(turned.height).toBeCloseTo(upright.width, 9);
     expect(upright.x + upright.width / 2).toBeCloseTo(50, 9);
   });
 

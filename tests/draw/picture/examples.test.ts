@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lineDrawing } from '../../../src/draw/lines/index.ts';
 import { composeAlone, composePicture, type LineDrawer } from '../../../src/draw/picture/index.ts';
-import { tint } from '../../../src/draw/picture/sizes.ts';
+import { colours } from '../../../src/draw/kit/colours.ts';
 import { allScenes, closeFrame, isometric, longTube, paleReminder, pinSide } from './example-scenes.ts';
 import { hullDrawing } from './stand-in.ts';
 
@@ -12,7 +12,7 @@ describe('example scenes with hidden lines removed', () => {
   it.each(allScenes.flatMap((make) => papers.map((paper) => [make.name, paper.width, make, paper] as const)))('%s on %d mm', (_, __, make, paper) => {
     const scene = make();
     const picture = composePicture(scene, paper, hiddenLinesRemoved);
-    expect(picture.svg).toContain(`fill="${tint}"`);
+    expect(picture.svg).toContain(`fill="${colours.fresh}"`);
     expect(picture.svg).not.toMatch(/NaN|Infinity|undefined|\d\.\d{3}/);
     expect(picture.svg.length).toBeLessThan(40_000);
     expect(picture.labels).toHaveLength(scene.marks.filter((mark) => 'text' in mark).length);

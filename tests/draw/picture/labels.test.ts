@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { composePicture } from '../../../src/draw/picture/index.ts';
 import type { Box } from '../../../src/draw/index.ts';
 import type { Mark, Scene } from '../../../src/scene/index.ts';
+import { boxOf } from '../../../src/draw/kit/geometry.ts';
+import { readPaths } from '../kit/read-paths.ts';
 import { anyPaper, anyScene } from './random-scenes.ts';
 import { boxMesh, hullDrawing, movedTo } from './stand-in.ts';
 
@@ -37,8 +39,8 @@ describe('labels', () => {
     const marks: Mark[] = [{ mark: 'label', at: [0, 0, 50], text: '×1' }, { mark: 'arrow', path: [[0, 0, 500], [0, 0, 60]] }];
     const { svg, labels } = composePicture({ ...oneNewBox(marks), view: { towardsEye: [0, -1, 0], up: [0, 0, 1] } }, { width: 120, height: 90 }, hullDrawing);
     const [label] = labels;
-    const tinted = pathBox(/d="([^"]*)" fill="#b8c4cf"/.exec(svg)?.[1] ?? '');
-    const shaft = pathBox(/d="([^"]*)" fill="none" stroke="#000" stroke-width="3.5"/.exec(svg)?.[1] ?? '');
+    const tinted = boxOfPath(svg, 'class="fill-fresh"');
+    const shaft = boxOfPath(svg, 'stroke="#000" stroke-width="3.5"');
     expect(tinted.width / tinted.height).toBeCloseTo(3, 1);
     expect(shaft.height).toBeGreaterThan(10);
     expect(label && overlap(label, tinted)).toBe(false);
@@ -70,17 +72,8 @@ function overlap(a: Box, b: Box): boolean {
   return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }
 
-/** The box round a path of one start and relative steps. */
-function pathBox(path: string): Box {
-  const numbers = [...path.matchAll(/-?\d*\.?\d+/g)].map(([text]) => Number(text));
-  let [x, y] = [0, 0];
-  const places = Array.from({ length: numbers.length / 2 }, (_, i) => {
-    [x, y] = [x + (numbers[2 * i] ?? 0), y + (numbers[2 * i + 1] ?? 0)];
-    return [x, y] as const;
-  });
-  const [left, top] = [Math.min(...places.map((p) => p[0])), Math.min(...places.map((p) => p[1]))];
-  return { x: left, y: top, width: Math.max(...places.map((p) => p[0])) - left, height: Math.max(...places.map((p) => p[1])) - top };
-}
+/** The box round the path that has this in its element. */
+const boxOfPath = (svg: string, mark: string): Box => boxOf(readPaths(svg).filter(({ element }) => element.includes(mark)).flatMap(({ points }) => points));
 
 interface Ring {
   readonly x: number;
@@ -90,7 +83,7 @@ interface Ring {
 
 /** The white discs of details: no other disc is so large. */
 function bigRings(svg: string): Ring[] {
-  return [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)" fill="#fff"\/>/g)]
+  return [...svg.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)" class="fill-white" fill="#fff"\/>/g)]
     .map(([, x, y, r]) => ({ x: Number(x), y: Number(y), r: Number(r) }))
     .filter(({ r }) => r > 8);
 }

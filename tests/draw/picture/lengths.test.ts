@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lengthPlaces, readingDirection, type LengthMark } from '../../../src/draw/picture/lengths.ts';
+import { svgOf } from '../../../src/draw/kit/svg.ts';
 import { planeOf } from '../../../src/draw/picture/plane.ts';
 
 const fit = { scale: 0.1, origin: [50, 50] as const };
@@ -31,18 +32,18 @@ describe('dimension lines', () => {
   it('stand the figure left of an upright line, reading upwards', () => {
     const [first] = lengthPlaces(mark([0, 0, 300], [100, 0, 0]), front, fit);
     expect((first?.box.x ?? 0) + (first?.box.width ?? 0)).toBeLessThanOrEqual(60);
-    expect(first?.draw()).toContain('rotate(-90 ');
+    expect(svgOf(first?.draw() ?? [])).toContain('rotate(-90 ');
   });
 
   it('put heads of 3 mm by 1 mm on the extension lines, inside when there is room', () => {
     const [first] = lengthPlaces(mark([300, 0, 0], [0, 0, -100]), front, fit);
-    expect(first?.draw()).toContain('M50 60l3 .5 0-1z');
-    expect(first?.draw()).toContain('M80 60l-3 .5 0-1z');
+    expect(svgOf(first?.draw() ?? [])).toContain('M50 60l3-.5 0 1z');
+    expect(svgOf(first?.draw() ?? [])).toContain('M80 60l-3 .5 0-1z');
   });
 
   it('put heads outside a short span and the figure over the line beyond', () => {
     const [first] = lengthPlaces(mark([50, 0, 0], [0, 0, -100], '50 mm'), front, fit);
-    expect(first?.draw()).toContain('M50 60l-3 .5 0-1z');
+    expect(svgOf(first?.draw() ?? [])).toContain('M50 60l-3 .5 0-1z');
     expect(first?.box.x).toBeGreaterThan(55);
   });
 

@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest';
 import type { Vec3 } from '../../../src/model/index.ts';
 import type { Look, Mark, Scene, SceneBody, View } from '../../../src/scene/index.ts';
 import { composeAlone, composePicture } from '../../../src/draw/picture/index.ts';
-import { finePen, plainPen, tint } from '../../../src/draw/picture/sizes.ts';
+import { colours } from '../../../src/draw/kit/colours.ts';
+import { finePens, plainPens } from '../../../src/draw/kit/pens.ts';
 import { boxMesh, hullDrawing, movedTo } from './stand-in.ts';
 
+const tint = colours.fresh;
 const front: View = { towardsEye: [0, -1, 0], up: [0, 0, 1] };
 const paper = { width: 120, height: 90 };
 
@@ -16,7 +18,7 @@ const scene = (bodies: readonly SceneBody[], marks: readonly Mark[] = [], view =
 describe('a picture', () => {
   it('is one svg in mm, left to right, without anything that would print as dots', () => {
     const { svg, width, height } = composePicture(scene([box('a', [100, 10, 50], [0, 0, 0])]), paper, hullDrawing);
-    expect(svg.startsWith('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 120 90" width="120mm" height="90mm" direction="ltr">')).toBe(true);
+    expect(svg.startsWith('<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 120 90" width="120mm" height="90mm" direction="ltr" ')).toBe(true);
     expect([width, height]).toEqual([120, 90]);
     expect(svg).not.toMatch(/mask|filter|image|opacity|NaN|Infinity|\d\.\d{3}/);
   });
@@ -29,7 +31,7 @@ describe('a picture', () => {
   it('tints new bodies and no others', () => {
     const bodies = [box('a', [10, 10, 10], [0, 0, 0], 'new'), box('b', [10, 10, 10], [20, 0, 0]), box('c', [10, 10, 10], [40, 0, 0], 'pale')];
     const { svg, newPartShares } = composePicture(scene(bodies), paper, hullDrawing);
-    const tinted = [...svg.matchAll(new RegExp(`d="([^"]*)" fill="${tint}"`, 'g'))];
+    const tinted = [...svg.matchAll(new RegExp(`d="([^"]*)" class="fill-fresh" fill="${tint}"`, 'g'))];
     expect(tinted).toHaveLength(1);
     expect(tinted[0]?.[1]?.match(/M/g)).toHaveLength(1);
     expect(newPartShares).toEqual({ a: 1 });
@@ -45,8 +47,8 @@ describe('a picture', () => {
 
   // ISO 128-20 (R): thick to thin 2 : 1; 0.35 goes with 0.18 in its series (R: 0.5/0.35/0.25/0.18 steps of √2).
   it('draws thick and thin lines 2 : 1', () => {
-    expect(plainPen.outline / plainPen.edge).toBe(2);
-    expect(finePen.outline / finePen.edge).toBeCloseTo(2, 0);
+    expect(plainPens.outline.width / plainPens.edge.width).toBe(2);
+    expect(finePens.outline.width / finePens.edge.width).toBeCloseTo(2, 0);
   });
 
   it('takes the fine pen when lines stand close', () => {
@@ -58,7 +60,7 @@ describe('a picture', () => {
   it('draws pale bodies in thin grey, the floor thin, the rest in full', () => {
     const bodies = [box('a', [10, 10, 10], [0, 0, 0]), box('b', [10, 10, 10], [20, 0, 0], 'pale'), box('floor', [60, 10, 1], [10, 0, -10], 'present', 'floor')];
     const { svg } = composePicture(scene(bodies), paper, hullDrawing);
-    expect(lines(svg, '#8a8a8a', '.25')).toBe(1);
+    expect(lines(svg, colours.faded, '.25')).toBe(1);
     expect(lines(svg, '#000', '.25')).toBe(1);
     expect(lines(svg, '#000', '.5')).toBe(1);
   });
@@ -72,7 +74,7 @@ describe('a picture', () => {
       const bodies = quarters.filter((_, k) => k !== i);
       const mark: Mark = { mark: 'detail', at: [0, 0, 0], radius: 20 };
       const { svg } = composePicture(scene(bodies, [mark]), { width: 150, height: 110 }, hullDrawing);
-      const [, x, y, r] = /<circle cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)" fill="#fff"\/>/.exec(svg) ?? [];
+      const [, x, y, r] = /<circle cx="([\d.]+)" cy="([\d.]+)" r="([\d.]+)" class="fill-white" fill="#fff"\/>/.exec(svg) ?? [];
       expect([Number(x) > 75 ? 'right' : 'left', Number(y) > 55 ? 'bottom' : 'top']).toEqual([side, end]);
       expect(Number(r)).toBeGreaterThanOrEqual(16);
       expect(Number(r)).toBeLessThanOrEqual(20);
@@ -83,7 +85,7 @@ describe('a picture', () => {
     const bodies = [box('plate', [800, 10, 20], [0, 0, 0]), box('pin', [16, 10, 16], [300, 0, 40], 'new')];
     const marks: Mark[] = [{ mark: 'detail', at: [300, 0, 20], radius: 40 }, { mark: 'arrow', path: [[300, 0, 50], [300, 0, 12]] }];
     const { svg } = composePicture(scene(bodies, marks), paper, hullDrawing);
-    const tints = [...svg.matchAll(new RegExp(`d="M[^"]*" fill="${tint}"`, 'g'))].map(([d]) => d);
+    const tints = [...svg.matchAll(new RegExp(`d="M[^"]*" class="fill-fresh" fill="${tint}"`, 'g'))].map(([d]) => d);
     expect(tints).toHaveLength(2);
     expect(width(tints[1] ?? '') / width(tints[0] ?? '')).toBeGreaterThan(3);
   });
@@ -112,7 +114,7 @@ describe('a part alone', () => {
 });
 
 function lines(svg: string, colour: string, width: string): number {
-  return [...svg.matchAll(/fill="none" stroke="([^"]+)" stroke-width="([^"]+)"/g)].filter(([, c, w]) => c === colour && w === width).length;
+  return [...svg.matchAll(/ stroke="([^"]+)" stroke-width="([^"]+)"/g)].filter(([, c, w]) => c === colour && w === width).length;
 }
 
 /** Width of a path's first level step. */

@@ -4,6 +4,7 @@ import { markingSheets, overlap, sheetRoom, sheetWhite } from '../../../src/draw
 import { laidOut } from '../../../src/draw/sheets/laid-out.ts';
 import { plateTemplate, type Template } from '../../../src/draw/sheets/templates.ts';
 import { tiled, type Tile } from '../../../src/draw/sheets/tiles.ts';
+import { readPaths } from '../kit/read-paths.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
 import type { Vec2 } from '../../../src/model/index.ts';
 import type { Box } from '../../../src/draw/index.ts';
@@ -94,8 +95,8 @@ describe.each(sizes)('the tiles of $title', ({ item, size, sheet }) => {
     expect(pictures).toHaveLength(1 + laid.tilings.flatMap(({ tiles }) => tiles).length + laid.stripSheets.length);
     const { x, y } = laid.room.window;
     for (const [index, picture] of pictures.entries()) {
-      expect(picture.svg).toContain(`data-line="bar" stroke="#000" stroke-width="0.5"`);
-      const bars = [...picture.svg.matchAll(/<path d="M([\d.]+) ([\d.]+)L([\d.]+) ([\d.]+)" data-line="bar"/g)].map((found) => found.slice(1).map(Number));
+      expect(picture.svg).toContain(`data-line="bar" stroke="#000" stroke-width=".5"`);
+      const bars = readPaths(picture.svg).filter(({ element }) => element.includes('data-line="bar"')).map(({ points }) => points.flat());
       const long = bars.map(([x1 = 0, y1 = 0, x2 = 0, y2 = 0]) => [x2 - x1, y2 - y1].map((length) => Math.round(length * 100) / 100).join()).filter((ends) => ends === '100,0' || ends === '0,100');
       expect(long.sort()).toEqual(['0,100', '100,0']);
       expect(picture.svg.match(/data-pictogram="tape"/g)).toHaveLength(2);

@@ -3,7 +3,7 @@ import type { Vec2 } from '../../../model/index.ts';
 import type { DrawnPicture } from '../../types.ts';
 import { runningDimension, runningReach } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import { area, arrowhead, circle, figure, labelBoxes, line, orderRadius, outline, toldWidth, type Mark } from '../../kit/marks.ts';
+import { area, arrowhead, circle, figure, labelBoxes, line, orderRadius, outline, toldWidth, type Mark, ringedNumeral } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
 import { toPicture } from '../../kit/svg.ts';
 import { allOnPaper, boxOnPaper, fittingScale, onPaper, type Fit } from '../../kit/fit.ts';
@@ -66,7 +66,7 @@ function panelSheetMarks(sheet: PanelSheet): readonly Mark[] {
       ...loosePieces(sheet.cuts).map((lies) => outline(pens.cut, ring(lies))),
     ] },
     ...letters(sheet, view),
-    ...orderPlaces(cuts, sheet, view, { pastEdge, cap: order }).map(({ cut, at }): Mark => ({ mark: 'order', told: tell.number(cut.number), centre: at, cap: order, pen: pens.edge })),
+    ...orderPlaces(cuts, sheet, view, { pastEdge, cap: order }).map(({ cut, at }): Mark => ringedNumeral(tell.number(cut.number), at, order, pens.edge)),
     ...corner(datum, box),
     ...stations(cuts, datum, sheet, view),
     ...(sheet.grain === null ? [] : grainArrow(sheet.grain, [box.x + box.width, box.y])),

@@ -3,7 +3,7 @@ import type { Vec2 } from '../../../model/index.ts';
 import type { DrawnPicture } from '../../types.ts';
 import { runningDimension } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import { area, figure, labelBoxes, line, orderRadius, outline, type Mark } from '../../kit/marks.ts';
+import { area, figure, labelBoxes, line, orderRadius, outline, type Mark, ringedNumeral } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
 import { toPicture } from '../../kit/svg.ts';
 import { fittingScale } from '../../kit/fit.ts';
@@ -64,7 +64,5 @@ function orderMarks(places: readonly number[], top: number): readonly Mark[] {
   const radius = orderRadius(tell.number(10), capHeights.order);
   const raised = places.reduce<readonly boolean[]>((rows, place, index) =>
     [...rows, place - (places[index - 1] ?? -Infinity) < 2 * radius + 0.5 && rows[index - 1] !== true], []);
-  return places.map((place, index): Mark => ({
-    mark: 'order', told: tell.number(index + 1), centre: [place, top - 2.5 - radius * (raised[index] === true ? 3.1 : 1)], cap: capHeights.order, pen: pens.edge,
-  }));
+  return places.map((place, index): Mark => ringedNumeral(tell.number(index + 1), [place, top - 2.5 - radius * (raised[index] === true ? 3.1 : 1)], capHeights.order, pens.edge));
 }

@@ -1,7 +1,7 @@
 import type { FlatPattern, Vec2 } from '../../../model/index.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
-import { area, arrowhead, figure, line, orderRadius, outline } from '../../kit/marks.ts';
+import { area, arrowhead, figure, line, orderRadius, outline, ringedNumeral } from '../../kit/marks.ts';
 import { acrossFlap, creaseMarks, halfCutMarks, holeMarks, insideLineMarks, onFlap, outlineMarks, sidesInOrder } from '../panel-lines.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import type { Strip } from '../strip.ts';
@@ -45,9 +45,7 @@ export function sideOrder(pattern: FlatPattern, view: Fit): readonly Mark[] {
   const radius = orderRadius(tell.number(1), capHeights.order);
   const room = Math.min(...pattern.inside) * view.scale - radius - 0.4;
   const inwards = Math.min(capHeights.order + 2.5, room) / view.scale;
-  return sidesInOrder(pattern).map((side, index): Mark => ({
-    mark: 'order', told: tell.number(index + 1), centre: onPaper(view, onFlap(pattern, side, 0, -inwards)), cap: capHeights.order, pen: pens.edge,
-  }));
+  return sidesInOrder(pattern).map((side, index): Mark => ringedNumeral(tell.number(index + 1), onPaper(view, onFlap(pattern, side, 0, -inwards)), capHeights.order, pens.edge));
 }
 
 /** 1, 2, 3 … beside the strip's creases, from the inside line outwards. */

@@ -2,7 +2,7 @@ import type { FlatPattern, Vec2 } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
-import { area, arrowhead, circle, line, outline } from '../../kit/marks.ts';
+import { area, arrowhead, circle, line, outline, ringedNumeral } from '../../kit/marks.ts';
 import { acrossFlap, corners, creaseMarks, detailCorner, halfCutMarks, holeMarks, insideLineMarks, notchHole, notchInner, notchRing, notchSides, outlineMarks, snips } from '../panel-lines.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import type { Paper } from '../../kit/svg.ts';
@@ -132,7 +132,7 @@ function snipPath(number: number, from: Vec2, to: Vec2, way: Vec2): readonly Mar
 }
 
 function order(number: number, centre: Vec2): Mark {
-  return { mark: 'order', told: tell.number(number), centre, cap: capHeights.order, pen: pens.edge };
+  return ringedNumeral(tell.number(number), centre, capHeights.order, pens.edge);
 }
 
 /** The frame's place on the whole view and a leader to it. */

@@ -1,5 +1,5 @@
-import type { Face } from '../read/index.ts';
-import type { Vec2, Vec3 } from './types.ts';
+import type { Face } from '../../read/index.ts';
+import type { Vec2, Vec3 } from '../types.ts';
 
 /** One side of the item, seen from outside. */
 export interface FaceTurn {

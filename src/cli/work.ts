@@ -1,0 +1,42 @@
+import { buildModel, loadSolids, type Model } from '../model/index.ts';
+import { faultsOf, findPlan, type FoundPlan } from '../plan/index.ts';
+import { filesOnDisk, listItems, readItem, type Item } from '../read/index.ts';
+import { chosen, sizesOf } from './project.ts';
+
+/** Where items stand whose booklets cannot be made yet. */
+const DRAFTS = 'steps/drafts';
+
+/**
+ * Tells the parts of an item, the tubes to cut and the order of work that taking it apart finds, each motion proven
+ * free. Throws when there is no such item or no such order.
+ */
+export async function workCommand(name: string, options: { readonly size?: readonly string[] }): Promise<void> {
+  const item = draftOrItem(name);
+  for (const size of chosen(sizesOf(item), options.size, 'size')) {
+    const model = buildModel(item, size);
+    const solids = await loadSolids();
+    const plan = findPlan(model, item.order, solids);
+    const faults = faultsOf(model, plan, solids);
+    process.stdout.write(`${[...heading(model, plan), ...steps(plan)].join('\n')}\n`);
+    const [fault] = faults;
+    if (fault !== undefined) throw new Error(`${item.source.file}: ${item.name} ${size}: no free way for ${fault.key}; in the way: ${fault.parts.join(', ')}`);
+  }
+}
+
+function draftOrItem(name: string): Item {
+  const files = filesOnDisk('.');
+  const known = [...listItems(files), ...listItems(files, DRAFTS)];
+  const path = known.find((each) => each === `steps/${name}/item.yaml` || each === `${DRAFTS}/${name}/item.yaml`);
+  if (path === undefined) throw new Error(`${DRAFTS}/${name}/item.yaml: no such item; would be right: one of ${known.map((each) => each.split('/').at(-2) ?? each).join(', ')}`);
+  return readItem(files, path);
+}
+
+const heading = ({ item, size, parts, tubes }: Model, { steps: found, batches }: FoundPlan): readonly string[] => [
+  `${item} ${size}: ${parts.length} parts, ${found.length} steps`,
+  ...tubes.map(({ length, count }) => `  tubes   ${count} of ${Math.round(length * 10) / 10} mm`),
+  ...batches.map(({ name, times }) => `  alike   ${times} of ${name}`),
+];
+
+const steps = ({ steps: found }: FoundPlan): readonly string[] => found.map(({ number, key, times, people, newParts, props }) =>
+  [`  ${String(number).padStart(3)}`, key, `×${times}`, `${people} ${people === 1 ? 'person' : 'people'}`, `${newParts.length} new parts`,
+    ...(props.length > 0 ? [`${props.length} propped`] : [])].join('  '));

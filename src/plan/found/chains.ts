@@ -1,0 +1,49 @@
+import { alongSide, bendTurnsAt, chainSection, outwards, reachedAt, type Pattern, type PatternFlap, type Strip, type Vec2, type Vec3 } from '../../model/index.ts';
+import type { Piece } from './convex.ts';
+import { hullOf } from './hull.ts';
+import { prism } from './pieces.ts';
+import { plus, times } from './vectors.ts';
+
+/** A facet begins and ends this far from its bends, so that it has their mitres, mm. */
+const HAIR = 0.01;
+
+/** The flap as convex bodies at a stage: each strip from bend to bend, its tab with snipped corners. In panel coordinates. */
+export function chainPieces(pattern: Pattern, flap: PatternFlap, stage: number): readonly Piece[] {
+  const turns = bendTurnsAt(flap.bends, flap.order, stage);
+  return flap.strips.flatMap((strip, at) => facetsIn(flap, strip).map(([from, to]) =>
+    (at === flap.strips.length - 1 && to === strip.to && flap.corner > 0
+      ? tabPiece(pattern, flap, strip, turns, from)
+      : prism(hullOf(chainSection(pattern, flap.bends, turns, from, to)), strip.start, strip.end, placing(flap)))));
+}
+
+/** The stretches of a strip between its bends; a half-cut belongs to neither of its two. */
+function facetsIn({ bends }: PatternFlap, strip: Strip): readonly (readonly [number, number])[] {
+  const inside = bends.filter(({ at }) => at > strip.from && at < strip.to).sort((a, b) => a.at - b.at);
+  const starts = [strip.from, ...inside.map(({ at, is }) => (is === 'crease' ? at - HAIR : at + HAIR))];
+  const ends = [...inside.map(({ at, is }) => (is === 'crease' ? at + HAIR : at - HAIR)), strip.to];
+  return starts.map((start, index) => [start, ends[index] ?? strip.to]);
+}
+
+/** From a flap's section (a outwards from its root line, b over the inner face) and along its side into panel coordinates. */
+const placing = ({ side, root }: PatternFlap) => (a: number, b: number, s: number): Vec3 =>
+  plus(plus(times(outwards(side), root + a), times(alongSide(side), s)), [0, 0, b]);
+
+function tabPiece(pattern: Pattern, flap: PatternFlap, strip: Strip, turns: readonly number[], from: number): Piece {
+  const { at, heading } = reachedAt(pattern, flap.bends, turns, from);
+  const width = strip.to - from;
+  const snip = Math.min(flap.corner, width);
+  const outline: readonly Vec2[] = [
+    [0, strip.start], [width - snip, strip.start], [width, strip.start + snip], [width, strip.end - snip], [width - snip, strip.end], [0, strip.end],
+  ];
+  const place = placing(flap);
+  const [cos, sin] = [Math.cos(heading), Math.sin(heading)];
+  return prism(outline, -pattern.thickness, 0, (u, v, w) => place(at[0] + u * cos - w * sin, at[1] + u * sin + w * cos, v));
+}
+
+/** Stages so close that nothing bulges by more than told, mm. */
+export function chainStages({ bends, edge, order }: PatternFlap, bulge: number): readonly number[] {
+  const farthest = edge - Math.min(0, ...bends.map(({ at }) => at)) - (bends[0]?.at ?? 0);
+  const step = 2 * Math.acos(1 - bulge / Math.max(farthest, bulge));
+  const steps = order.length * Math.ceil(Math.max(...bends.map(({ turn }) => Math.abs(turn)), step) / step);
+  return Array.from({ length: steps + 1 }, (_, index) => index / steps);
+}
