@@ -10,7 +10,6 @@ export { foldSection, turnsAt, type Section } from './section.ts';
 export { chainSection, reachedAt, turnsAt as bendTurnsAt } from './patterns/chain.ts';
 export { alongSide, outwards } from './patterns/sides.ts';
 export { loadSolids, type Box3, type Placed, type Solids } from './solids/kernel.ts';
-export {
-  creaseCount, creaseSpacing, drilledSectionModulus, runToHalfCut, runToInnerFace, secondMoment, sectionModulus, wallArea, wrapAngle,
-} from './profiles/round.ts';
+export { creaseCount, creaseSpacing, runToHalfCut, runToInnerFace, wrapAngle } from './profiles/round.ts';
+export { tubeSection } from './tube.ts';
 export { creasePlaces, halfCutPlace, patternWrap, wrapOf, type Wrap } from './wrap.ts';

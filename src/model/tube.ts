@@ -1,4 +1,6 @@
 import { tubeKinds, type Kit, type TubeKind } from '../read/index.ts';
+import { PROFILES } from './profiles/profiles.ts';
+import type { TubeSection } from './profiles/tube-profile.ts';
 import type { Shape } from './types.ts';
 
 type TubeShape = Extract<Shape, { form: 'tube' }>;
@@ -16,3 +18,9 @@ const usual = (kit: Kit): TubeKind => {
 
 /** A tube from the kit's usual stock, undrilled. */
 export const tubeShape = (kit: Kit, length: number): TubeShape => tubeOf(usual(kit), length);
+
+/** What a tube from the kit's usual stock carries. */
+export function tubeSection(kit: Kit): TubeSection {
+  const shape = tubeShape(kit, 1);
+  return PROFILES[shape.profile ?? 'round'].section(shape);
+}

@@ -1,1 +1,0 @@
-export { drilledSectionModulus, secondMoment, sectionModulus, wallArea } from '../../model/index.ts';
