@@ -26,6 +26,29 @@ const onlyWorks = (catalogues) => ({
   message: `of the kinds of work only ${catalogues.join(' and ') || 'nothing'} may be known here, from src/work/`,
 });
 
+/** Of the kinds of part their facts may be known everywhere but where files are read. */
+const onlyParts = (room) => ({
+  group: ['**/parts/**', ...(room === 'read' ? [] : ['!**/parts/facts.ts'])],
+  message: 'of the kinds of part only src/parts/facts.ts may be known here',
+});
+
+/** A kind of part knows how things are read and what a model is made of, not how it is built. */
+const partFiles = {
+  files: ['src/parts/**'],
+  rules: {
+    'no-restricted-imports': ['error', {
+      patterns: [{
+        group: [
+          ...[...Object.keys(rooms), 'cli', 'work'].map((room) => `**/../${room}/**`),
+          '!**/../read/index.ts', '!**/../model/types.ts', '!**/../model/folding.ts', '!**/../model/profiles', '**/../model/profiles/*', '!**/../model/profiles/profiles.ts',
+          '!**/../model/patterns', '**/../model/patterns/*', '!**/../model/patterns/outline.ts',
+        ],
+        message: 'only read, and of model its types, the folding and the profiles may be known here',
+      }],
+    }],
+  },
+};
+
 /** The files of a kind of work, by what each may import beside its own folder and the catalogue's types. */
 const workFiles = [
   { files: ['src/work/*.ts', 'src/work/*/facts.ts'], ignores: ['src/work/scenes.ts', 'src/work/pictures.ts'], rooms: ['read', 'model'] },
@@ -55,6 +78,7 @@ const arrowsPointOneWay = Object.entries(rooms).map(([room, allowed]) => ({
     'no-restricted-imports': ['error', {
       patterns: [
         onlyWorks(works[room] ?? []),
+        onlyParts(room),
         ...[...Object.keys(rooms), 'cli'].filter((other) => other !== room && !allowed.includes(other)).map((other) => ({
           group: [`**/../${other}/**`],
           message: `${room} must not know of ${other}`,
@@ -81,6 +105,7 @@ export default tseslint.config(
   },
   ...arrowsPointOneWay,
   ...workFiles,
+  partFiles,
   {
     // What people read and hear comes from the locale files.
     files: ['src/booklet/pages/**', 'src/booklet/posters/**', 'src/booklet/publications/**', 'src/draw/**', 'src/work/*/picture.ts', 'src/page/**', 'src/guide/**'],
@@ -94,7 +119,7 @@ export default tseslint.config(
   },
   {
     // What a thing is stands in its fields; ids and keys only tell things apart.
-    files: ['model', 'check', 'cut', 'plan', 'work', 'scene', 'draw', 'booklet', 'guide', 'page'].map((room) => `src/${room}/**`),
+    files: ['model', 'parts', 'check', 'cut', 'plan', 'work', 'scene', 'draw', 'booklet', 'guide', 'page'].map((room) => `src/${room}/**`),
     // The keys of texts are paths in the locale files: they are made and read there and nowhere else.
     ignores: ['src/booklet/words/**', 'src/booklet/exchange/**'],
     plugins: { names: { rules: { opaque: opaqueNames } } },

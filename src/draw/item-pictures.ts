@@ -1,7 +1,8 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, PartKind, Solids } from '../model/index.ts';
+import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
 import { sidesInOrder, type Plan } from '../plan/index.ts';
-import { finishedScene, letteredScene, partBody, runScene, STANDARD_VIEW, type Scene, type View } from '../scene/index.ts';
+import { finishedScene, letteredScene, partBody, runScene, STANDARD_VIEW, type Scene } from '../scene/index.ts';
 import { patternPicture, sectionSeries } from './flat/index.ts';
 import { hardwareOf } from './hardware.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
@@ -13,15 +14,14 @@ import { pictureAs, type PictureOf } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
 import { cutBarsInPieces, plateSheet } from './work-kit/index.ts';
 
+const scales = (of: (facts: PartFacts) => number): Readonly<Record<PartKind, number>> =>
+  Object.fromEntries(PART_KINDS.map((kind) => [kind, of(PARTS[kind])])) as Record<PartKind, number>;
+
 /** mm of paper for one mm of part on the page of parts: large ones at 1:10, small ones at 1:2 (scales of ISO 5455, from memory). */
-export const PART_SCALE: Readonly<Record<PartKind, number>> = {
-  panel: 0.1, 'flat-panel': 0.1, 'long-tube': 0.1, 'short-tube': 0.1, post: 0.1, cable: 0.1, joint: 0.5, 'panel-pin': 0.5, 'joint-pin': 0.5, 'wing-nut': 0.5, bar: 0.1, fitting: 0.5,
-};
+export const PART_SCALE: Readonly<Record<PartKind, number>> = scales(({ scale }) => scale.page);
 
 /** The same for a format: a whole panel at 1:10 is wider than a small page. */
-export function partScale(format: PageFormat): typeof PART_SCALE {
-  return format === 'small' ? { ...PART_SCALE, panel: 0.05, 'flat-panel': 0.05 } : PART_SCALE;
-}
+export const partScale = (format: PageFormat): typeof PART_SCALE => (format === 'small' ? scales(({ scale }) => scale.small) : PART_SCALE);
 
 /** A long part is shown with a break beyond this width of paper, mm. */
 const WIDEST_PART = 72;
@@ -99,40 +99,29 @@ const creaseSection = (model: Model, paper: Paper): DrawnPicture =>
   sectionSeries(model.pattern, sidesInOrder(model.pattern)[1] ?? 'right', hardwareOf(model), paper);
 
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
-export function partPictures(model: Model, solids: Solids, draw: LineDrawer, scales = PART_SCALE): readonly Picture[] {
+export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onPage = PART_SCALE): readonly Picture[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];
   return [...kinds.flatMap((kind) => {
     const body = partBody(model, kind, solids);
     if (body === null) return [];
-    // A panel is shown whole: a break would leave out its notches.
-    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, viewOf(kind), scale, draw, kind === 'panel' ? Infinity : widest);
+    const { scale: { head }, view = STANDARD_VIEW, isWhole } = PARTS[kind];
+    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, view, scale, draw, isWhole ? Infinity : widest);
     return [
-      pictureAs({ what: 'part', kind }, at(scales[kind], WIDEST_PART)),
-      pictureAs({ what: 'small-part', kind, plate: 0 }, noWider(at, SMALL_SCALE[kind], SMALL_WIDTH)),
+      pictureAs({ what: 'part', kind }, at(onPage[kind], WIDEST_PART)),
+      pictureAs({ what: 'small-part', kind, plate: 0 }, noWider(at, head, SMALL_WIDTH)),
     ];
   }), ...furtherPlates(model, solids, draw)];
 }
 
 /** Small pictures of the kinds of flat panels after the first. */
 function furtherPlates(model: Model, solids: Solids, draw: LineDrawer): readonly Picture[] {
+  const { scale: { head }, view = STANDARD_VIEW } = PARTS['flat-panel'];
   return model.plates.slice(1).flatMap(({ partIds: [id] }, index) => {
     const body = partBody(model, 'flat-panel', solids, id);
     if (body === null) return [];
-    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, viewOf('flat-panel'), scale, draw, widest);
-    return [pictureAs({ what: 'small-part', kind: 'flat-panel', plate: index + 1 }, noWider(at, SMALL_SCALE['flat-panel'], SMALL_WIDTH))];
+    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, view, scale, draw, widest);
+    return [pictureAs({ what: 'small-part', kind: 'flat-panel', plate: index + 1 }, noWider(at, head, SMALL_WIDTH))];
   });
-}
-
-/** Scales that bring each kind to about 10 mm of paper in height. */
-const SMALL_SCALE: Readonly<Record<PartKind, number>> = {
-  'long-tube': 0.14, 'short-tube': 0.14, post: 0.14, joint: 0.09, panel: 0.017, 'flat-panel': 0.025, 'panel-pin': 0.45, 'joint-pin': 0.16, 'wing-nut': 0.4, cable: 0.12, bar: 0.14, fitting: 0.09,
-};
-
-/** Long parts lie along the paper, the rest stands as in the steps. */
-function viewOf(kind: PartKind): View {
-  const lying = kind === 'post' || kind === 'long-tube' || kind === 'short-tube';
-  if (kind === 'cable') return { towardsEye: [0.05, -0.4, 1], up: [0, 1, 0] };
-  return lying ? { towardsEye: [0.35, -1, 0.3], up: [0, 0, 1] } : STANDARD_VIEW;
 }
 
 /** A picture at the scale asked for, or at a smaller one so that it is no wider than `widest` mm. */

@@ -1,7 +1,8 @@
 export type * from './types.ts';
 export { buildModel } from './build.ts';
 export { joinedBy } from './connections.ts';
-export { axesFor, FLAT, WRAPPED } from './deck.ts';
+export { axesFor } from './deck.ts';
+export { FLAT, WRAPPED } from './folding.ts';
 export { cornersOf } from './short/corners.ts';
 export { sectionValues, type SectionValues } from './tube.ts';
 export { flatPattern, onSide } from './pattern.ts';
@@ -10,6 +11,6 @@ export { foldSection, turnsAt, type Section } from './section.ts';
 export { chainSection, reachedAt, turnsAt as bendTurnsAt } from './patterns/chain.ts';
 export { alongSide, outwards } from './patterns/sides.ts';
 export { loadSolids, type Box3, type Placed, type Solids } from './solids/kernel.ts';
-export {
-  creaseCount, creasePlaces, creaseSpacing, halfCutPlace, patternWrap, runToHalfCut, runToInnerFace, wrapAngle, wrapOf, type Wrap,
-} from './wrap.ts';
+export { creaseCount, creaseSpacing, runToHalfCut, runToInnerFace, wrapAngle } from './profiles/round.ts';
+export { tubeSection } from './tube.ts';
+export { creasePlaces, halfCutPlace, patternWrap, wrapOf, type Wrap } from './wrap.ts';

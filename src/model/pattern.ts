@@ -63,7 +63,7 @@ function flapOf(kit: Kit, wrap: Wrap, side: Side, axes: Vec2, inset: number): Fl
  * that length would just touch on the diagonal; each longer by gap/√2 sets them a gap apart straight across.
  */
 function tabCorner(kit: Kit, wrap: Wrap): number {
-  const overlap = wrap.hingeInside + wrap.tab - notchReach(kit);
+  const overlap = wrap.path.hingeInside + wrap.tab - notchReach(kit);
   return Math.max(kit.practice.tabCorner, overlap + kit.practice.notchGap / Math.SQRT2);
 }
 
@@ -87,7 +87,7 @@ export function onSide(inside: Vec2, side: Side, along: number, outwards: number
 
 function holesOf(kit: Kit, wrap: Wrap, flap: Flap, axes: Vec2, inset: number): FlatPattern['holes'] {
   const inside: Vec2 = [axes[0] - inset, axes[1] - inset];
-  const folded = -(wrap.hingeInside + wrap.tab - kit.practice.pinEdge - inset);
+  const folded = -(wrap.path.hingeInside + wrap.tab - kit.practice.pinEdge - inset);
   const diameter = kit.panelPin.diameter;
   return flap.pins.flatMap((along) => [
     { at: onSide(inside, flap.side, along, flap.pinLine), diameter, side: flap.side, in: 'tab' as const },

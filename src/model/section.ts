@@ -30,8 +30,7 @@ const CLOSED = 0.02;
 export function turnsAt(wrap: Wrap, stage: number): Turns {
   const moves = wrap.creases + 1;
   const done = (move: number): number => Math.min(1, Math.max(0, stage * moves - move));
-  const creases = Array.from({ length: wrap.creases }, (_, index) =>
-    wrap.creaseAngle * done(index === wrap.creases - 1 ? index + 1 : index));
+  const creases = wrap.path.creases.map(({ turn }, index) => turn * done(index === wrap.creases - 1 ? index + 1 : index));
   return { creases, tab: wrap.turnBack * done(wrap.creases - 1) };
 }
 

@@ -1,4 +1,5 @@
-import { chained, FLAT, moved, standstill, undone, type Model, type PartKind, type Shape, type Solids, type Vec3 } from '../model/index.ts';
+import { chained, standstill, undone, type Model, type Part, type PartKind, type Shape, type Solids, type Vec3 } from '../model/index.ts';
+import { PARTS } from '../parts/facts.ts';
 import type { Mark, Scene, SceneBody } from './types.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import { tell } from './told.ts';
@@ -27,7 +28,7 @@ export function runScene(model: Model, run: string, solids: Solids): Scene {
   const group = model.groups.find((candidate) => candidate.piece === run);
   return {
     id: `run:${run}`,
-    bodies: bodiesOf(model, solids, (id) => group?.partIds.includes(id) ?? false, undrilled),
+    bodies: bodiesOf(model, solids, (id) => group?.partIds.includes(id) ?? false, ({ kind, shape }) => PARTS[kind].undrilled(shape)),
     marks: [],
     view: STANDARD_VIEW,
   };
@@ -37,23 +38,12 @@ export function runScene(model: Model, run: string, solids: Solids): Scene {
 export function partBody(model: Model, kind: PartKind, solids: Solids, id?: string): SceneBody | null {
   const part = model.parts.find((candidate) => candidate.kind === kind && (id === undefined || candidate.id === id));
   if (part === undefined) return null;
-  const lying = kind === 'post' || kind === 'long-tube' || kind === 'short-tube' || kind === 'cable';
-  const upright = kind === 'panel' ? chained(undone(model.groups[0]?.pose ?? standstill), part.pose) : standstill;
-  return { id: kind, partId: part.id, kind, mesh: solids.mesh(asDelivered(part.shape)), pose: lying ? moved([0, 0, 0]) : upright, look: 'present' };
+  const { delivered, isShownAtWork } = PARTS[kind];
+  const pose = isShownAtWork ? chained(undone(model.groups[0]?.pose ?? standstill), part.pose) : standstill;
+  return { id: kind, partId: part.id, kind, mesh: solids.mesh(delivered(part.shape)), pose, look: 'present' };
 }
 
-/** Parts as they come to hand: the panel flat, tubes and joints undrilled. */
-const asDelivered = (shape: Shape): Shape => (shape.form === 'panel' ? { ...shape, folding: FLAT } : undrilled(shape));
-
-function undrilled(shape: Shape): Shape {
-  switch (shape.form) {
-    case 'tube': return { ...shape, holes: [] };
-    case 'joint': return { ...shape, drilled: null };
-    default: return shape;
-  }
-}
-
-function bodiesOf(model: Model, solids: Solids, shown: (id: string) => boolean, shaped: (shape: Shape) => Shape = (shape) => shape): SceneBody[] {
+function bodiesOf(model: Model, solids: Solids, shown: (id: string) => boolean, shaped: (part: Part) => Shape = ({ shape }) => shape): SceneBody[] {
   return model.parts.filter((part) => shown(part.id)).map((part) =>
-    ({ id: part.id, partId: part.id, kind: part.kind, mesh: solids.mesh(shaped(part.shape)), pose: part.pose, look: 'present' }));
+    ({ id: part.id, partId: part.id, kind: part.kind, mesh: solids.mesh(shaped(part)), pose: part.pose, look: 'present' }));
 }

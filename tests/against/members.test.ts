@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { lineLoadDeflection, lineLoadMoment, meanLineLoadDeflection, middleLoadMoment } from '../../src/check/formulas/beam.ts';
 import { eulerLoad } from '../../src/check/formulas/column.ts';
 import { doubleShearResistance, wallBearingResistance } from '../../src/check/formulas/pin.ts';
-import { drilledSectionModulus, secondMoment, sectionModulus, wallArea } from '../../src/check/formulas/tube-section.ts';
+import { drilledSectionModulus, secondMoment, sectionModulus, wallArea } from '../../src/model/profiles/round.ts';
 import { bucklingLoad, evenLoad, solveBeam, type Beam } from './beam-elements.ts';
 
 /** EN 13706-3:2002 minimum values of grades E17 and E23 (R2), N/mm². */

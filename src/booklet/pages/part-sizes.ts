@@ -1,4 +1,5 @@
-import type { Model, Part } from '../../model/index.ts';
+import type { Model } from '../../model/index.ts';
+import { PARTS } from '../../parts/facts.ts';
 import type { Words } from '../words/index.ts';
 
 /** How many parts there are of one size: the length of a tube or a cable, the two sides of a flat panel, mm; none for parts that come in one size. */
@@ -9,21 +10,11 @@ export interface SizedCount {
 
 /** The parts of these ids counted by size, in the order in which the model has them. */
 export function countsBySize({ parts }: Model, ids: readonly string[]): readonly SizedCount[] {
-  const sizes = parts.filter((part) => ids.includes(part.id)).map(sizeOf);
+  const sizes = parts.filter((part) => ids.includes(part.id)).map(({ kind, shape }) => PARTS[kind].size(shape));
   const same = (one: readonly number[], other: readonly number[]): boolean => one.join() === other.join();
   return sizes
     .filter((size, index) => sizes.findIndex((other) => same(size, other)) === index)
     .map((size) => ({ size, count: sizes.filter((other) => same(size, other)).length }));
-}
-
-/** As it is printed: tubes to tenths like the cut lengths, the rest to whole mm. */
-function sizeOf({ shape }: Part): readonly number[] {
-  switch (shape.form) {
-    case 'tube': return [Math.round(10 * shape.length) / 10];
-    case 'cable': return [Math.round(shape.length)];
-    case 'plate': return [Math.round(shape.width), Math.round(shape.height)];
-    default: return [];
-  }
 }
 
 /** `783 mm` or `892 × 230 mm`, isolated; null where there is no size to tell. */

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { PARTS } from '../../parts/facts.ts';
 import type { Step } from '../../plan/index.ts';
 import { WORK } from '../../work/facts.ts';
 import { smallSize, timesHeight } from './bands.ts';
@@ -44,7 +45,8 @@ function Times({ input, step }: { readonly input: BookletInput; readonly step: S
 
 /** What is made several times: a flat panel, a deck, or a bare frame by the number of its tubes. */
 export function repeatedGlyph({ groups }: BookletInput['model'], { run, action }: Step): PlainGlyph | null {
-  if (WORK[action].makes === 'flat-panel') return 'plate';
+  const { makes } = WORK[action];
+  if (makes !== undefined) return PARTS[makes].pictogram ?? null;
   const group = groups.find(({ piece }) => piece === run);
   return group?.kind === 'frame' ? frameGlyphs[group.sides.length] ?? null : 'deck';
 }

@@ -1,8 +1,9 @@
 import type { Paper, PlacePicture, SizedPicture } from '../pages/index.ts';
+import { COUNTED_KINDS as COUNTED } from '../../parts/facts.ts';
 import type { Words } from '../words/index.ts';
 
 /** Parts that are only counted, in the order of the sheet. */
-export const COUNTED_KINDS = ['joint', 'panel-pin', 'joint-pin', 'wing-nut'] as const;
+export const COUNTED_KINDS = COUNTED.map(({ kind }) => kind);
 
 export interface SurveyInput {
   readonly paper: Paper;

@@ -1,6 +1,6 @@
+import { tubeSection } from '../../model/index.ts';
 import { middleLoadMoment } from '../formulas/beam.ts';
 import { faceStress } from '../formulas/sandwich.ts';
-import { drilledSectionModulus } from '../formulas/tube-section.ts';
 import { judge } from '../judge.ts';
 import { distance } from '../parts.ts';
 import { rulesOf } from '../rules.ts';
@@ -17,7 +17,7 @@ export const backrestPush = ({ limits, load }: Pick<Case, 'limits' | 'load'>): n
 export const backrestTube: Check = (given) => {
   const { kit: { tube, jointPin } } = given.model;
   const { factor } = rulesOf(given);
-  const modulus = drilledSectionModulus(tube.outsideDiameter, tube.outsideDiameter - 2 * tube.wall, jointPin.diameter);
+  const modulus = tubeSection(given.model.kit).drilledModulus(jointPin.diameter);
   return backrestsOf(given.model).map(({ tubes, tubeIds, width }) => {
     const [reach, stop] = [Math.max(...tubes.map(({ ends }) => distance(...ends))), given.model.kit.joint.stop];
     return judge({

@@ -1,6 +1,5 @@
-import type { PartKind, Side } from '../../model/index.ts';
+import { tubeSection, type PartKind, type Side } from '../../model/index.ts';
 import { coreShear, crossingShares, faceStress, give, middleFaceStress, middleGive, punchingShear, type Strip } from '../formulas/sandwich.ts';
-import { secondMoment } from '../formulas/tube-section.ts';
 import { edgePull } from '../formulas/pull.ts';
 import { meanLineLoadDeflection } from '../formulas/beam.ts';
 import { partsOf } from '../parts.ts';
@@ -77,8 +76,7 @@ function padStrips(given: Case): readonly LoadedStrip[] {
 export const tubeModulus = ({ model: { kit: { tube } } }: Pick<Case, 'model'>): number => tube.modulus * tube.usedStockFactor;
 
 /** Second moment of the tube, mm⁴. */
-export const tubeSecond = ({ model: { kit: { tube } } }: Pick<Case, 'model'>): number =>
-  secondMoment(tube.outsideDiameter, tube.outsideDiameter - 2 * tube.wall);
+export const tubeSecond = ({ model: { kit } }: Pick<Case, 'model'>): number => tubeSection(kit).secondMoment;
 
 /** The strip from the front tube to the back one, then the one from left to right. */
 function stripsOf({ model: { kit: { panel }, pattern } }: Case): readonly Strip[] {

@@ -1,5 +1,5 @@
+import { tubeSection } from '../../model/index.ts';
 import { middleLoadDeflection, middleLoadMoment } from '../formulas/beam.ts';
-import { sectionModulus } from '../formulas/tube-section.ts';
 import { judge } from '../judge.ts';
 import { rulesOf } from '../rules.ts';
 import type { Case, Check } from '../types.ts';
@@ -29,7 +29,7 @@ export const adultEdge: Check = (given) => {
   const { adultLoad, adultStretch, padInset } = given.limits;
   const { factor } = rulesOf(given);
   const inside = padInset.value - overhangOf(given);
-  const modulus = sectionModulus(tube.outsideDiameter, tube.outsideDiameter - 2 * tube.wall);
+  const modulus = tubeSection(given.model.kit).sectionModulus;
   const judged = edgesOf(given).map(({ span, across, parts }) => judge({
     name: 'adult-edge', limit: (tube.bendingStrength * tube.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²', parts,
     figure: middleLoadMoment(adultLoad.value * nearShare(inside, across), span, adultStretch.value) / modulus,

@@ -1,6 +1,5 @@
-import { placed } from '../../model/index.ts';
+import { placed, tubeSection } from '../../model/index.ts';
 import { middleLoadMoment } from '../formulas/beam.ts';
-import { drilledSectionModulus } from '../formulas/tube-section.ts';
 import { judge } from '../judge.ts';
 import { distance, isBed } from '../parts.ts';
 import { rulesOf } from '../rules.ts';
@@ -15,7 +14,7 @@ export const guardPush: Check = ({ model, limits, stance }) => {
   if (!isBed(model)) return [];
   const { tube, jointPin, joint } = model.kit;
   const { factor } = rulesOf({ model, limits });
-  const modulus = drilledSectionModulus(tube.outsideDiameter, tube.outsideDiameter - 2 * tube.wall, jointPin.diameter);
+  const modulus = tubeSection(model.kit).drilledModulus(jointPin.diameter);
   const upper = pinnedPlates(model).flatMap(({ tubes }) => tubes.map((each) => each.tube).toSorted((a, b) => placed(b.pose, [0, 0, 0])[2] - placed(a.pose, [0, 0, 0])[2]).slice(0, 1));
   const judged = upper.flatMap((part) => {
     const ends = endsOf(part);

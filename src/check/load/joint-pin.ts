@@ -1,3 +1,4 @@
+import { tubeSection } from '../../model/index.ts';
 import { doubleShearResistance, wallBearingResistance } from '../formulas/pin.ts';
 import { judge } from '../judge.ts';
 import { idsOf } from '../parts.ts';
@@ -27,7 +28,7 @@ export const pinBearing: Check = (given) => {
   const { factor } = rulesOf(given);
   return [judge({
     name: 'pin-bearing', figure: pinLoad(given),
-    limit: (wallBearingResistance(jointPin.diameter, tube.wall, tube.bearingStrength) * tube.usedStockFactor) / factor.value,
+    limit: (wallBearingResistance(tubeSection(given.model.kit).bearingWidth(jointPin.diameter), tube.wall, tube.bearingStrength) * tube.usedStockFactor) / factor.value,
     bound: 'most', unit: 'N',
     source: `2 d t f, pin bearing as in EN 13706 (R2); strength of the kit × used-stock factor / ${factor.value}, ${factor.source}; ${limits.cornerShare.source}`,
     parts: idsOf(given.model, 'post', 'joint-pin'),

@@ -1,4 +1,4 @@
-import { drilledSectionModulus } from '../formulas/tube-section.ts';
+import { tubeSection } from '../../model/index.ts';
 import { judge } from '../judge.ts';
 import { idsOf } from '../parts.ts';
 import { rulesOf } from '../rules.ts';
@@ -12,7 +12,7 @@ export const postBending: Check = (given) => {
   const moments = momentsOf(given);
   if (moments.length === 0) return [];
   const { factor } = rulesOf(given);
-  const modulus = drilledSectionModulus(tube.outsideDiameter, tube.outsideDiameter - 2 * tube.wall, jointPin.diameter);
+  const modulus = tubeSection(given.model.kit).drilledModulus(jointPin.diameter);
   return [judge({
     name: 'post-bending', figure: Math.max(...moments) / modulus, limit: (tube.bendingStrength * tube.usedStockFactor) / factor.value,
     bound: 'most', unit: 'N/mm²',

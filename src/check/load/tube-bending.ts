@@ -1,5 +1,5 @@
+import { tubeSection } from '../../model/index.ts';
 import { lineLoadMoment, middleLoadMoment } from '../formulas/beam.ts';
-import { sectionModulus } from '../formulas/tube-section.ts';
 import { judge } from '../judge.ts';
 import { rulesOf } from '../rules.ts';
 import type { Check } from '../types.ts';
@@ -16,7 +16,7 @@ export const tubeBending: Check = (given) => {
   const { kit: { tube } } = given.model;
   const deck = deckOf(given);
   const { factor, pad } = rulesOf(given);
-  const modulus = sectionModulus(tube.outsideDiameter, tube.outsideDiameter - 2 * tube.wall);
+  const modulus = tubeSection(given.model.kit).sectionModulus;
   const stresses = standingsOf(given).map(({ share, span, stretch, tubes, stands }) => {
     const down = middleLoadMoment(share * given.load, span, stretch) + lineLoadMoment(deckWeight(given) / 2 / span, span);
     const sideways = lineLoadMoment((tubes === deck.bearers ? deck.tubePull : 0) / span, span);

@@ -1,5 +1,4 @@
-import { placed, type Model, type Part, type Vec3 } from '../../model/index.ts';
-import { secondMoment, wallArea } from '../formulas/tube-section.ts';
+import { placed, tubeSection, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import type { SwayCable, SwayInput, SwayLevel, SwayPlate, SwayPost } from '../frame/index.ts';
 import type { Limits } from '../limits.ts';
 import { partsOf } from '../parts.ts';
@@ -7,14 +6,11 @@ import { partsOf } from '../parts.ts';
 /** The item as posts, levels, cables and plates, read from where its parts really are, under a push of 1 N. */
 export function standInputOf(model: Model, limits: Limits): SwayInput {
   const { tube, cable } = model.kit;
-  const inside = tube.outsideDiameter - 2 * tube.wall;
+  const { area, secondMoment: second } = tubeSection(model.kit);
   const posts = partsOf(model, 'post').flatMap(postOf);
   return {
     posts, levels: levelsOf(model, posts), cables: cablesOf(model, posts), plates: platesOf(model, posts, limits),
-    tube: {
-      modulus: tube.modulus, usedStockFactor: tube.usedStockFactor,
-      area: wallArea(tube.outsideDiameter, inside), second: secondMoment(tube.outsideDiameter, inside),
-    },
+    tube: { modulus: tube.modulus, usedStockFactor: tube.usedStockFactor, area, second },
     cableStiffness: cable.stiffness,
     force: 1,
   };

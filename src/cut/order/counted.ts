@@ -1,13 +1,13 @@
+import type { PartKind } from '../../model/index.ts';
 import type { Kit, Stock } from '../../read/index.ts';
+import { COUNTED_KINDS, PARTS } from '../../parts/facts.ts';
 import type { Counted, KitsNeeded, OrderLine } from './types.ts';
-
-const KINDS = ['joint', 'panel-pin', 'joint-pin', 'wing-nut'] as const;
 
 /** Joints, pins, nuts and cables of an order against what was counted. A cable is used whole, as it was delivered. */
 export function countedParts(lines: readonly OrderLine[], stock: Stock | null): readonly Counted[] {
-  const plain = KINDS.map((kind): Counted => {
+  const plain = COUNTED_KINDS.map(({ kind, counted }): Counted => {
     const needed = lines.reduce((sum, { model, count }) => sum + count * model.parts.filter((part) => part.kind === kind).length, 0);
-    const there = stock === null ? null : { joint: stock.joints, 'panel-pin': stock.panelPins, 'joint-pin': stock.jointPins, 'wing-nut': stock.wingNuts }[kind];
+    const there = stock === null ? null : stock[counted];
     return { kind, needed, there, short: there === null ? needed : Math.max(0, needed - there) };
   });
   return [...plain, cables(lines, stock)];
@@ -29,9 +29,15 @@ function cables(lines: readonly OrderLine[], stock: Stock | null): Counted {
 
 /** Whole kits that make up for what is short: as many as the part that runs out first asks for. */
 export function kitsNeeded({ contents }: Kit, panels: number, tubes: number, counted: readonly Counted[]): KitsNeeded {
-  const holds = contents === undefined ? null
-    : { panel: contents.panels, tube: contents.tubes, joint: contents.joints, 'panel-pin': contents.panelPins, 'joint-pin': contents.jointPins, 'wing-nut': contents.wingNuts, cable: contents.cables };
-  const parts = [{ kind: 'panel' as const, needed: panels }, { kind: 'tube' as const, needed: tubes }, ...counted.map(({ kind, short }) => ({ kind, needed: short }))]
-    .map(({ kind, needed }) => ({ kind, needed, kits: holds === null ? null : Math.ceil(needed / holds[kind]) }));
-  return { kits: holds === null ? null : Math.max(0, ...parts.map(({ kits }) => kits ?? 0)), parts };
+  const short = [{ kind: 'panel' as const, needed: panels }, { kind: 'tube' as const, needed: tubes }, ...counted.map((each) => ({ kind: each.kind, needed: each.short }))];
+  const parts = short.map(({ kind, needed }) => ({ kind, needed, kits: contents === undefined ? null : Math.ceil(needed / heldOf(contents, kind)) }));
+  return { kits: contents === undefined ? null : Math.max(0, ...parts.map(({ kits }) => kits ?? 0)), parts };
+}
+
+/** How many of a kind a whole kit holds. */
+function heldOf(contents: NonNullable<Kit['contents']>, kind: PartKind | 'tube'): number {
+  if (kind === 'tube') return contents.tubes;
+  const { stock } = PARTS[kind];
+  if ('untold' in stock) throw new RangeError(`a kit does not tell how many parts of the kind ${kind} it has`);
+  return contents['counted' in stock ? stock.counted : 'oneOf' in stock ? stock.oneOf : stock.cutFrom];
 }

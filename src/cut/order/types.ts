@@ -109,7 +109,7 @@ export interface Thrift {
 
 /** A part that is only counted. */
 export interface Counted {
-  readonly kind: 'joint' | 'panel-pin' | 'joint-pin' | 'wing-nut' | 'cable';
+  readonly kind: PartKind;
   readonly needed: number;
   /** What was counted; null where whole kits are taken. */
   readonly there: number | null;

@@ -86,7 +86,7 @@ function groupMarks(pattern: FlatPattern, hardware: Hardware, frames: readonly F
 export function foldFrames(pattern: FlatPattern, side: Side): readonly FoldFrame[] {
   const flap = flapOn(pattern, side);
   const wrap = patternWrap(pattern, flap);
-  const folded = wrap.hingeInside + wrap.tab;
+  const folded = wrap.path.hingeInside + wrap.tab;
   const start = -folded - insideShown;
   const moves = wrap.creases + 1;
   const sectionAt = (stage: number) => foldSection(wrap, stage, start);

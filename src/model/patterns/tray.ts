@@ -1,6 +1,7 @@
 import type { Kit, PanelKind } from '../../read/index.ts';
 import type { Bend, Lug, Pattern, PatternFlap, PatternHole, Side, Strip } from '../types.ts';
-import { creaseSpacing, halfCutPlace, wrapAround, type Wrap } from '../wrap.ts';
+import { creaseSpacing } from '../profiles/round.ts';
+import { halfCutPlace, widestGap, wrapAround } from '../wrap.ts';
 import { boxOf, outlineOf, type SideProfile } from './outline.ts';
 import { atSide, runsAlongX } from './sides.ts';
 import { foldedPinLine } from './wrapped.ts';
@@ -53,7 +54,7 @@ function turnUpOf(panel: PanelKind): TurnUp {
 /** The least depth, from the bars' axis to the floor, at which rims can be folded and pinned. */
 export function leastDepth(kit: Kit, panel: PanelKind, tube: number): number {
   const wrap = wrapAround(panel, kit.practice, tube);
-  return wrap.hingeInside + wrap.tab + panel.thickness;
+  return wrap.path.hingeInside + wrap.tab + panel.thickness;
 }
 
 /** Walls of the sides front and back carry lugs, which are pinned to the inner faces of the two others. */
@@ -107,11 +108,9 @@ function wallOf(kit: Kit, panel: PanelKind, side: TraySide, { root }: WallPlace,
     pins: rim === undefined ? [] : pinPlaces(rim.from, rim.to, kit.practice),
     pinLine: edge - kit.practice.pinEdge,
     lugs: hasLugs(side.side) ? ([-1, 1] as const).map((end) => lugOf(side.wall, end, panel, otherInner, cornerTop, turnUp)) : [],
-    widestGap: rim === undefined ? 0 : gapOf(wrap, kit.practice.wrapClearance),
+    widestGap: rim === undefined ? 0 : widestGap(wrap, kit.practice.wrapClearance),
   };
 }
-
-const gapOf = (wrap: Wrap, clearance: number): number => clearance + wrap.radius * (1 / Math.cos(wrap.creaseAngle / 2) - 1);
 
 /** A lug's inner face stands a panel's thickness inside the next wall. */
 function lugOf(wall: string, end: -1 | 1, panel: PanelKind, otherInner: number, top: number, turnUp: TurnUp): Lug {

@@ -1,10 +1,10 @@
 import type { PanelKind, Practice } from '../../read/index.ts';
 import type { Bend, PatternFlap, Side } from '../types.ts';
-import { creasePlaces, halfCutPlace, widestGap, wrapAround, type Wrap } from '../wrap.ts';
+import { halfCutPlace, widestGap, wrapAround, type Wrap } from '../wrap.ts';
 
 /** The bends of a flap round a bar, from the tangent point on; `way` is 1 towards the inner face, −1 away from it. */
 export function wrapBends(wrap: Wrap, tangent: number, way: 1 | -1): readonly Bend[] {
-  const creases = creasePlaces(wrap).map((place): Bend => ({ at: tangent + place, turn: way * wrap.creaseAngle, is: 'crease' }));
+  const creases = wrap.path.creases.map(({ at, turn }): Bend => ({ at: tangent + at, turn: way * turn, is: 'crease' }));
   return [...creases, { at: tangent + halfCutPlace(wrap), turn: -way * wrap.turnBack, is: 'half-cut' }];
 }
 
@@ -22,7 +22,7 @@ export function pinPlaces(from: number, to: number, practice: Practice): readonl
 
 /** Snip that keeps neighbouring tabs apart, see `pattern.ts`; `reach` is the length of the shortest notch beside the tab. */
 export const snipOf = (wrap: Wrap, practice: Practice, reach: number): number =>
-  Math.max(practice.tabCorner, wrap.hingeInside + wrap.tab - reach + practice.notchGap / Math.SQRT2);
+  Math.max(practice.tabCorner, wrap.path.hingeInside + wrap.tab - reach + practice.notchGap / Math.SQRT2);
 
 /** A flap that is folded round a bar and pinned to the panel it comes from. `root` is the bar's axis. */
 export function wrapFlap(panel: PanelKind, practice: Practice, tube: number, where: { readonly name: string; readonly side: Side; readonly root: number; readonly from: number; readonly to: number; readonly reach: number }): PatternFlap {

@@ -1,6 +1,6 @@
 import type { Kit, PanelKind } from '../../read/index.ts';
 import type { Pattern, PatternFlap, PatternHole, Side, Vec2 } from '../types.ts';
-import { wrapAround } from '../wrap.ts';
+import { wrapAround, type Wrap } from '../wrap.ts';
 import { boxOf, outlineOf, type SideProfile, type Stretch } from './outline.ts';
 import { atSide } from './sides.ts';
 import { wrapFlap } from './wrap-flap.ts';
@@ -72,7 +72,7 @@ function holesOn(kit: Kit, panel: PanelKind, { side, out }: EdgeSide, { from, to
 }
 
 /** How far inside the bar's axis the pins of a folded tab stand. */
-export const foldedPinLine = ({ hingeInside, tab }: { readonly hingeInside: number; readonly tab: number }, pinEdge: number): number => hingeInside + tab - pinEdge;
+export const foldedPinLine = ({ path: { hingeInside }, tab }: Pick<Wrap, 'path' | 'tab'>, pinEdge: number): number => hingeInside + tab - pinEdge;
 
 /** Places of the pins of an edge that is pinned on its bar. */
 export const edgePins = ({ practice }: Kit, from: number, to: number): readonly number[] => pinsBetween(from, to, practice.pinEnd, practice.pinPitch);

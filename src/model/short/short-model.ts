@@ -1,13 +1,14 @@
+import { PARTS } from '../../parts/facts.ts';
 import type { Face, Item } from '../../read/index.ts';
 import { dimensionsOf } from '../dimensions.ts';
-import { panelMass, WRAPPED } from '../deck.ts';
+import { WRAPPED } from '../folding.ts';
 import { joiningsFrom } from '../joinings.ts';
 import { flatPattern } from '../pattern.ts';
 import { alikePatterns } from '../patterns/alike.ts';
 import { placesOfShortForm } from '../places.ts';
 import { buildStructure, type BuiltStructure } from '../structure/build-structure.ts';
 import { platesOf } from '../structure/structure-model.ts';
-import type { Connection, FlatPattern, Group, Model, Part, TubeNeed } from '../types.ts';
+import type { Connection, FlatPattern, Group, Model, Part, Shape, TubeNeed } from '../types.ts';
 import { highestOf, lowestOf, plateId, shortBlueprint, tubeId, type BracedFace } from './blueprint.ts';
 import { standingIn, type Names, type ShortForm, type Standing } from './standing.ts';
 
@@ -58,7 +59,8 @@ const looseIds = ({ bars, panels, cables }: BuiltStructure): readonly string[] =
 /** A part as built; a deck's panel keeps the form that decks know it by. */
 function partOf(item: Item, { joints, bars, panels, cables }: BuiltStructure, pattern: FlatPattern, id: string): Part | undefined {
   const panel = panels.find(({ part, plan }) => part.id === id && plan.is === 'wrapped')?.part;
-  if (panel !== undefined) return { ...panel, shape: { form: 'panel', pattern, folding: WRAPPED }, mass: panelMass(item.kit, pattern) };
+  const shape: Shape = { form: 'panel', pattern, folding: WRAPPED };
+  if (panel !== undefined) return { ...panel, shape, mass: PARTS[panel.kind].mass(shape, item.kit.panel.density) };
   return [...joints, ...bars.flatMap(({ built, pins }) => [built.part, ...pins]), ...panels.flatMap(({ part, pins }) => [part, ...pins]), ...cables].find((part) => part.id === id);
 }
 

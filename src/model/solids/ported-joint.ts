@@ -1,9 +1,10 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import type { JointKind, Port } from '../../read/index.ts';
 import { facing } from '../pose.ts';
+import { PROFILES } from '../profiles/profiles.ts';
 import type { Shape, Vec3 } from '../types.ts';
 import { cross, squareTo } from '../vectors.ts';
-import { bar, rod } from './round.ts';
+import { rod } from './round.ts';
 
 type Transform = Parameters<Manifold['transform']>[0];
 
@@ -27,16 +28,16 @@ export function along(solid: Manifold, axis: Vec3): Manifold {
 
 function portBody(kernel: ManifoldToplevel, joint: JointKind, port: Port): Manifold {
   switch (port.is) {
-    case 'socket': return bar(kernel, joint.profile, joint.socketDiameter, 0, port.stop + port.depth);
-    case 'sleeve': return bar(kernel, joint.profile, joint.sleeveDiameter, -port.below, port.above);
+    case 'socket': return PROFILES[joint.profile].bar(kernel, joint.socketDiameter, 0, port.stop + port.depth);
+    case 'sleeve': return PROFILES[joint.profile].bar(kernel, joint.sleeveDiameter, -port.below, port.above);
     case 'stud': return rod(kernel, port.diameter, 0, port.reach).add(rod(kernel, port.headDiameter, port.reach - port.head, port.reach));
   }
 }
 
 function portOpening(kernel: ManifoldToplevel, joint: JointKind, port: Port): Manifold | null {
   switch (port.is) {
-    case 'socket': return bar(kernel, joint.profile, joint.bore, port.stop, port.stop + port.depth + 1, 'hole');
-    case 'sleeve': return bar(kernel, joint.profile, joint.bore, -port.below - 1, port.above + 1, 'hole');
+    case 'socket': return PROFILES[joint.profile].bar(kernel, joint.bore, port.stop, port.stop + port.depth + 1, 'hole');
+    case 'sleeve': return PROFILES[joint.profile].bar(kernel, joint.bore, -port.below - 1, port.above + 1, 'hole');
     case 'stud': return null;
   }
 }

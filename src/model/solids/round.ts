@@ -1,5 +1,4 @@
 import type { Manifold, ManifoldToplevel, Vec3 } from 'manifold-3d';
-import type { Profile } from '../../read/index.ts';
 
 /** Sides of a round part: enough that each facet turns by less than 15°. */
 const ROUND_SIDES = 24;
@@ -12,12 +11,6 @@ export function rod(kernel: ManifoldToplevel, diameter: number, from: number, to
   const sides = sidesFor(diameter);
   const radius = diameter / 2 / (kind === 'hole' ? Math.cos(Math.PI / sides) : 1);
   return kernel.Manifold.cylinder(to - from, radius, radius, sides).translate(0, 0, from);
-}
-
-/** A solid bar of an outline along z: round of a diameter, or square from face to face, its faces across x and y. */
-export function bar(kernel: ManifoldToplevel, profile: Profile, width: number, from: number, to: number, kind: 'shaft' | 'hole' = 'shaft'): Manifold {
-  if (profile === 'round') return rod(kernel, width, from, to, kind);
-  return kernel.Manifold.cube([width, width, to - from], true).translate(0, 0, (from + to) / 2);
 }
 
 const RAISED: Readonly<Record<'x' | 'y' | 'z', Vec3>> = { x: [0, 90, 0], y: [-90, 0, 0], z: [0, 0, 0] };

@@ -1,6 +1,7 @@
 import { dimensionedText, type Fault } from '../../read/index.ts';
+import { PARTS } from '../../parts/facts.ts';
 import { columnOf, facing } from '../pose.ts';
-import { massOf, tubeOf } from '../tube.ts';
+import { tubeOf } from '../tube.ts';
 import type { Connection, Vec3 } from '../types.ts';
 import { cross, dot, lengthOf, minus, plus, squareTo, times, unit } from '../vectors.ts';
 import { faultAt, say } from './faults.ts';
@@ -25,9 +26,10 @@ export function buildBar(plan: PlannedBar, nodes: readonly Node[], faults: Fault
   const side = squareTo(plan.side, axis) ?? squareTo([0, 1, 0], axis) ?? squareTo([0, 0, 1], axis) ?? [0, 0, 1];
   const middle = plus(plan.from, times(axis, ends[0].stop + Math.max(length, 1) / 2));
   const { id, kind, place, group, tube } = plan;
+  const shape = tubeOf(tube, Math.max(length, 1));
   return {
     plan, axis, span, length, ends, covered,
-    part: { id, kind, place, group, shape: tubeOf(tube, Math.max(length, 1)), pose: facing(middle, axis, side, cross(axis, side)), mass: massOf(tube, Math.max(length, 1)) },
+    part: { id, kind, place, group, shape, pose: facing(middle, axis, side, cross(axis, side)), mass: PARTS[kind].mass(shape, tube.density) },
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Fault, Kit } from '../../read/index.ts';
+import { PARTS } from '../../parts/facts.ts';
 import { facing } from '../pose.ts';
-import type { Connection, Part, Vec3 } from '../types.ts';
+import type { Connection, Part, Shape, Vec3 } from '../types.ts';
 import { cross, dot, lengthOf, minus, plus, times, unit } from '../vectors.ts';
 import { wrapOf } from '../wrap.ts';
 import { faultAt, say } from './faults.ts';
@@ -12,7 +13,6 @@ const AIR = 1;
 const CROSSING_AIR = 0.5;
 /** A loop slips over the stud's head with this much play all round, mm. */
 const LOOP_PLAY = 0.5;
-const CABLE_MASS_PER_MM = 2e-5;
 
 /** Cables on the studs of their joints, each as near as the others on its studs and across its way let it. */
 export function buildCables(kit: Kit, cables: readonly PlannedCable[], nodes: readonly Node[], faults: Fault[]): Made {
@@ -46,7 +46,7 @@ function doCross(one: PlannedCable, other: PlannedCable): boolean {
 /** How far outside the joints' middles the first cable runs clear of the wrapped sides, mm. */
 function firstLayer(kit: Kit): number {
   const wrap = wrapOf(kit);
-  return (wrap.radius + wrap.thickness) / Math.cos(wrap.creaseAngle / 2) + kit.cable.diameter / 2 + AIR;
+  return wrap.path.bulge + kit.cable.diameter / 2 + AIR;
 }
 
 function buildCable(kit: Kit, plan: PlannedCable, layer: number, nodes: readonly Node[], faults: Fault[]): Made {
@@ -62,9 +62,9 @@ function buildCable(kit: Kit, plan: PlannedCable, layer: number, nodes: readonly
   if (hooks.some(({ stud }) => offset + kit.cable.diameter / 2 > stud.reach - stud.head)) faults.push(faultAt(told, say.studFull, say.fewerCables));
   const [length, direction] = [lengthOf(way), unit(way)];
   const head = Math.max(kit.joint.studHeadDiameter, ...hooks.map(({ stud }) => stud.headDiameter));
+  const shape: Shape = { form: 'cable', diameter: kit.cable.diameter, length, loopInside: head / 2 + LOOP_PLAY };
   const part: Part = {
-    id, kind, place, group, mass: length * CABLE_MASS_PER_MM,
-    shape: { form: 'cable', diameter: kit.cable.diameter, length, loopInside: head / 2 + LOOP_PLAY },
+    id, kind, place, group, shape, mass: PARTS[kind].mass(shape, 0),
     pose: facing(plus(from, times(face, offset)), direction, cross(face, direction), face),
   };
   return { parts: [part], connections: hooks.map(({ joint }): Connection => ({ is: 'hook', cable: id, joint, out: face })) };

@@ -1,7 +1,8 @@
 import type { Fault, FittingKind, Kit } from '../../read/index.ts';
+import { PARTS } from '../../parts/facts.ts';
 import { facing } from '../pose.ts';
 import { BARB, BARBS } from '../solids/fitting.ts';
-import type { Connection, Part, Pose, Vec3 } from '../types.ts';
+import type { Connection, Part, Pose, Shape, Vec3 } from '../types.ts';
 import { cross, dot, lengthOf, minus, plus, squareTo, times } from '../vectors.ts';
 import { faultAt, say } from './faults.ts';
 import type { PanelHinge } from './flat.ts';
@@ -66,7 +67,8 @@ function buildFitting(placed: Placed, bars: readonly BuiltBar[], panels: readonl
 }
 
 function partOf({ plan: { id, kind: partKind, place, group }, kind, bar: { plan: { tube } } }: Placed, pose: Pose): Part {
-  return { id, kind: partKind, place, group, pose, mass: kind.mass, shape: { form: 'fitting', fitting: kind, outside: tube.outside, inside: tube.outside - 2 * tube.wall } };
+  const shape: Shape = { form: 'fitting', fitting: kind, outside: tube.outside, inside: tube.outside - 2 * tube.wall };
+  return { id, kind: partKind, place, group, pose, mass: PARTS[partKind].mass(shape, 0), shape };
 }
 
 /** A plug in the end of the bar that is nearer; a wheel trails towards the item's x where it can. */

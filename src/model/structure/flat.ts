@@ -1,7 +1,8 @@
-import { areaOf, boxOf } from '../patterns/outline.ts';
+import { PARTS } from '../../parts/facts.ts';
+import { boxOf } from '../patterns/outline.ts';
 import { pinsBetween } from '../patterns/wrapped.ts';
 import { facing } from '../pose.ts';
-import type { Connection, Part, Pattern, Vec2, Vec3 } from '../types.ts';
+import type { Connection, Part, Pattern, Shape, Vec2, Vec3 } from '../types.ts';
 import { cross, dot, minus, plus, times } from '../vectors.ts';
 import { alongBar } from './bars.ts';
 import { faultAt, say } from './faults.ts';
@@ -64,11 +65,11 @@ export function buildFlat(around: Surroundings, plan: PlannedFlat, hinges: reado
     ...hinges.flatMap(({ barbs }) => barbs.map(({ at, diameter }) => ({ at: [dot(minus(at, centre), lie.u), dot(minus(at, centre), lie.v)] as Vec2, diameter }))),
   ];
   const pattern = flatPatternOf(plan, length, high - low, holes);
+  const shape: Shape = { form: 'plate', width: length, height: high - low, thickness: plan.panel.thickness, holes };
   const part: Part = {
-    id: plan.id, kind: plan.kind, place: plan.place, group: plan.group,
-    shape: { form: 'plate', width: length, height: high - low, thickness: plan.panel.thickness, holes },
+    id: plan.id, kind: plan.kind, place: plan.place, group: plan.group, shape,
     pose: facing(centre, lie.u, lie.v, plan.face),
-    mass: areaOf(pattern.outline) * plan.panel.thickness * plan.panel.density,
+    mass: PARTS[plan.kind].mass(shape, plan.panel.density),
   };
   const rows = pinned.length / lie.bars.length;
   const fasteners = pinned.toSorted((a, b) => b.row - a.row || a.place - b.place).map(({ bar, place, row, own }) => {

@@ -1,5 +1,6 @@
 import { CORNER, type JointKind, type Kit } from '../../read/index.ts';
 import { turnedBy, type Turn } from '../joints/turns.ts';
+import { makePart } from '../make-part.ts';
 import { facing } from '../pose.ts';
 import { jointPin, wingNut } from '../fasteners.ts';
 import type { Connection, Part, Shape, Vec3 } from '../types.ts';
@@ -43,7 +44,7 @@ function pinWay(turn: Turn, { port, axis }: Taken, outwards: Vec3): Vec3 {
 export function jointPart(kit: Kit, { at, joint }: JointNode, pins: readonly SleevePin[]): Part {
   const { id, place, group, laid: { kind, turn } } = joint;
   const drilled = pins.flatMap(({ pin }) => (pin === null ? [] : [{ at: inOwn(turn, minus(pin.at, at)), along: inOwn(turn, pin.out) }]));
-  return { id, kind: 'joint', place, group, shape: jointShape(kit, kind, drilled), pose: facing(at, turn.x, turn.y, turn.z), mass: kind.mass };
+  return { ...makePart(kit, id, 'joint', place, jointShape(kit, kind, drilled), facing(at, turn.x, turn.y, turn.z)), group };
 }
 
 /** The corner joint keeps the form that decks and frames know it by. */

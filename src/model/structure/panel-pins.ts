@@ -1,4 +1,5 @@
 import type { Kit } from '../../read/index.ts';
+import { makePart } from '../make-part.ts';
 import { chained, columnOf, facing, moved } from '../pose.ts';
 import { jointPin, wingNut } from '../fasteners.ts';
 import type { Connection, Part, PartPlace, Pose, Vec3 } from '../types.ts';
@@ -7,11 +8,10 @@ import type { PlannedPanel } from './types.ts';
 
 /** The tab lies a hair over the panel, and the head a hair over the tab, mm. */
 const HEAD_LIFT = 0.05;
-const PIN_MASS = 0.003;
 
 /** A barbed pin with its head on a face, own z away from it; `face` is the pose of that face at the pin. */
 export function panelPin(kit: Kit, plan: PlannedPanel, id: string, place: PartPlace, face: Pose): Part {
-  return { id, kind: 'panel-pin', place, group: plan.group, shape: { form: 'pin', ...kit.panelPin }, pose: chained(face, moved([0, 0, HEAD_LIFT])), mass: PIN_MASS };
+  return { ...makePart(kit, id, 'panel-pin', place, { form: 'pin', ...kit.panelPin }, chained(face, moved([0, 0, HEAD_LIFT]))), group: plan.group };
 }
 
 /** How a barbed pin holds a tab: it leaves the way its head looks. */

@@ -1,9 +1,9 @@
 import { dimensionedText } from '../../read/index.ts';
+import { PARTS } from '../../parts/facts.ts';
 import { facetPose, lugPinPose } from '../patterns/facets.ts';
-import { areaOf } from '../patterns/outline.ts';
 import { leastDepth, trayPattern, type TraySide } from '../patterns/tray.ts';
 import { chained, moved, turned } from '../pose.ts';
-import type { Connection, Part, Pattern, PatternFlap, Pose } from '../types.ts';
+import type { Connection, Part, Pattern, PatternFlap, Pose, Shape } from '../types.ts';
 import { faultAt, say } from './faults.ts';
 import { loopOf, poseInLoop, reachesOf } from './loops.ts';
 import { heldByPin, panelPin } from './panel-pins.ts';
@@ -36,10 +36,10 @@ export function buildTray(around: Surroundings, plan: PlannedTray): BuiltPanel |
   const pattern = trayPattern(kit, plan.panel, sides, plan.depth, socketOf(around, bars));
   const pose = poseInLoop(loop, plan.depth);
   const names = pattern.flaps.flatMap(({ name, lugs }) => [name, ...lugs.map((lug) => lug.name)]);
+  const shape: Shape = { form: 'folded', pattern, folding: Object.fromEntries(names.map((name) => [name, 1])) };
   const part: Part = {
     id: plan.id, kind: plan.kind, place: plan.place, group: plan.group, pose,
-    shape: { form: 'folded', pattern, folding: Object.fromEntries(names.map((name) => [name, 1])) },
-    mass: areaOf(pattern.outline) * plan.panel.thickness * plan.panel.density,
+    shape, mass: PARTS[plan.kind].mass(shape, plan.panel.density),
   };
   const pins = pattern.flaps.flatMap((flap) => [...rimPins(around, plan, pattern, flap, pose), ...lugPins(around, plan, pattern, flap, pose)]);
   const wraps = loop.sides.flatMap(({ side, bars: own }) => own.filter(({ bar }) => plan.wrap.includes(bar.plan.id))

@@ -1,11 +1,11 @@
 import type { Fault, Kit } from '../../read/index.ts';
+import { PARTS } from '../../parts/facts.ts';
 import { patternText } from '../patterns/alike.ts';
-import { areaOf } from '../patterns/outline.ts';
 import { alongSide, outwards } from '../patterns/sides.ts';
 import { edgePins, wrappedPattern, type EdgeBar, type EdgeSide } from '../patterns/wrapped.ts';
 import { turnedBy } from '../joints/turns.ts';
 import { chained, moved, placed, pointed, undone } from '../pose.ts';
-import type { Connection, Part, Pattern, Pose, Side, Vec3 } from '../types.ts';
+import type { Connection, Part, Pattern, Pose, Shape, Side, Vec3 } from '../types.ts';
 import { dot } from '../vectors.ts';
 import { alongBar } from './bars.ts';
 import { faultAt, say } from './faults.ts';
@@ -90,12 +90,12 @@ function placedPanel(around: Surroundings, plan: PlannedWrap, { loop, sides, pat
   const tabs = pattern.flaps.flatMap((flap) => tabPins(around.kit, plan, pattern, flap.name, pose));
   const onBars = loop.sides.flatMap((side, place) => side.bars.map((bar, index) => ({ side: side.side, bar, edge: sides[place]?.bars[index] })));
   const pinned = onBars.flatMap(({ side, bar, edge }) => pinnedEdge(around, plan, side, bar, edge, pose));
+  const shape: Shape = { form: 'folded', pattern, folding: Object.fromEntries(pattern.flaps.map(({ name }) => [name, 1])) };
   return {
     plan, pattern,
     part: {
       id: plan.id, kind: plan.kind, place: plan.place, group: plan.group, pose,
-      shape: { form: 'folded', pattern, folding: Object.fromEntries(pattern.flaps.map(({ name }) => [name, 1])) },
-      mass: areaOf(pattern.outline) * plan.panel.thickness * plan.panel.density,
+      shape, mass: PARTS[plan.kind].mass(shape, plan.panel.density),
     },
     pins: [...tabs.map(({ pin }) => pin), ...pinned.flatMap(({ parts }) => parts)],
     connections: [

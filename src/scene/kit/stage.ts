@@ -1,4 +1,5 @@
 import { chained, FLAT, moved, type Folding, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../../model/index.ts';
+import { PARTS } from '../../parts/facts.ts';
 import type { Step } from '../../plan/index.ts';
 import type { Look, SceneBody } from '../types.ts';
 
@@ -36,13 +37,9 @@ export function stageHand(model: Model, step: Step, solids: Solids, folding: Fol
   };
 }
 
-function shapeNow({ shape }: Part, folding: Folding, drilled: boolean): Shape {
-  switch (shape.form) {
-    case 'panel': return { ...shape, folding };
-    case 'tube': return drilled ? shape : { ...shape, holes: [] };
-    case 'joint': return drilled ? shape : { ...shape, drilled: null };
-    default: return shape;
-  }
+function shapeNow({ kind, shape }: Part, folding: Folding, drilled: boolean): Shape {
+  if (shape.form === 'panel') return { ...shape, folding };
+  return drilled ? shape : PARTS[kind].undrilled(shape);
 }
 
 /** The fold of each side when these sides are done. */

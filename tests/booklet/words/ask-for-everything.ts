@@ -3,7 +3,7 @@ import { pairPictures } from '../../../src/draw/pictograms/index.ts';
 import type { Caution, Plan, Standing, Step, StepDetail } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { loadWords, textsMark, type LocaleFiles } from '../../../src/booklet/words/index.ts';
-import type { Joining, Model } from '../../../src/model/index.ts';
+import type { Joining, Model, Shape } from '../../../src/model/index.ts';
 import { askForCutting } from '../cut-pages/orders.ts';
 import { furniture, modelsOf, reportsOf, type Furniture } from '../pages/furniture-booklet.ts';
 import { packDocumentPages, readNotes } from '../../../src/booklet/workshop/index.ts';
@@ -43,6 +43,8 @@ function askForPacks(lang: string, onAsk: (key: string) => void, files: LocaleFi
   make({ locales: told(files, lang, { reviewed: null, source: false }) });
 }
 
+const plateShape: Shape = { form: 'plate', width: 300, height: 160, thickness: 10, holes: [] };
+
 /** Every other item with all its sizes and findings, by name and use only; with flat panels, a mattress and every named length. */
 function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): readonly Partial<BookletInput>[] {
   const pins = plan.steps.flatMap((step) => step.drillsFor);
@@ -50,7 +52,7 @@ function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): rea
   const safe: Report['advice'] = { ...report.advice, safeLoadPerDeck: 900, fixToWall: false, mattress: 80 };
   const change: Partial<Model> = {
     plates: [{ width: 300, height: 160, holes: [{ at: [40, 32], diameter: 6 }], partIds: ['plate'] }],
-    parts: [...model.parts, ...model.parts.slice(0, 1).map((part) => ({ ...part, id: 'plate', kind: 'flat-panel' as const }))],
+    parts: [...model.parts, ...model.parts.slice(0, 1).map((part) => ({ ...part, id: 'plate', kind: 'flat-panel' as const, shape: plateShape }))],
     joinings: [...model.joinings, ...pins.map((pin): Joining => ({ by: 'plate-pin', pin, nut: 'nut', plate: 'plate', tube: 'tube' }))],
     dimensions: lengths.map((name, index) => ({ letter: 'ABCDEFG'.charAt(index), name, value: 100 * index, from: [0, 0, 0], to: [0, 0, 0] })),
   };
