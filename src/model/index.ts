@@ -4,7 +4,6 @@ export { joinedBy } from './connections.ts';
 export { axesFor } from './deck.ts';
 export { FLAT, WRAPPED } from './folding.ts';
 export { cornersOf } from './short/corners.ts';
-export { sectionValues, type SectionValues } from './tube.ts';
 export { flatPattern, onSide } from './pattern.ts';
 export { asMatrix, chained, moved, placed, standstill, turned, undone } from './pose.ts';
 export { foldSection, turnsAt, type Section } from './section.ts';

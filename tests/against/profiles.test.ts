@@ -32,3 +32,13 @@ describe('a round tube', () => {
     expect(section.bearingWidth(6)).toBe(6);
   });
 });
+
+describe('circular hollow sections', () => {
+  it('have the values of the table of EN 10219-2 (from memory)', () => {
+    // 48.3 × 3.2: A 4.53 cm², I 11.6 cm⁴, W 4.80 cm³; 60.3 × 4: A 7.07 cm², I 28.2 cm⁴, W 9.34 cm³.
+    const small = PROFILES.round.section({ outside: 48.3, inside: 41.9 });
+    expect([small.area / 1e2, small.secondMoment / 1e4, small.sectionModulus / 1e3]).toEqual([expect.closeTo(4.53, 2), expect.closeTo(11.6, 1), expect.closeTo(4.8, 2)]);
+    const wide = PROFILES.round.section({ outside: 60.3, inside: 52.3 });
+    expect([wide.area / 1e2, wide.secondMoment / 1e4, wide.sectionModulus / 1e3]).toEqual([expect.closeTo(7.07, 2), expect.closeTo(28.2, 1), expect.closeTo(9.34, 2)]);
+  });
+});

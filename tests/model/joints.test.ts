@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { buildModel, sectionValues, type Model, type Part } from '../../src/model/index.ts';
+import { buildModel, type Model, type Part } from '../../src/model/index.ts';
 import { FaultError, type Fault, type Item } from '../../src/read/index.ts';
 import { hangingTogether } from '../support/connected.ts';
 import { partOf, solids } from '../support/rack.ts';
@@ -209,20 +209,5 @@ bars:
     // (25² − 21²) mm² · 780 mm · 1.9e-6 kg/mm³
     expect(post.mass).toBeCloseTo(184 * 780 * 1.9e-6, 9);
     expect(solids.volume(post.shape)).toBeCloseTo(184 * 780, -2);
-  });
-});
-
-describe('section values', () => {
-  it('of a round tube are those of the table of circular hollow sections in EN 10219-2 (from memory)', () => {
-    // 48.3 × 3.2: A 4.53 cm², I 11.6 cm⁴, W 4.80 cm³; 60.3 × 4: A 7.07 cm², I 28.2 cm⁴, W 9.34 cm³.
-    const small = sectionValues({ profile: 'round', outside: 48.3, wall: 3.2 });
-    expect([small.area / 1e2, small.secondMoment / 1e4, small.sectionModulus / 1e3]).toEqual([expect.closeTo(4.53, 2), expect.closeTo(11.6, 1), expect.closeTo(4.8, 2)]);
-    const wide = sectionValues({ profile: 'round', outside: 60.3, wall: 4 });
-    expect([wide.area / 1e2, wide.secondMoment / 1e4, wide.sectionModulus / 1e3]).toEqual([expect.closeTo(7.07, 2), expect.closeTo(28.2, 1), expect.closeTo(9.34, 2)]);
-  });
-
-  it('of a square tube with sharp corners are (a⁴ − b⁴)/12 (C)', () => {
-    const { area, secondMoment, sectionModulus } = sectionValues({ profile: 'square', outside: 40, wall: 3 });
-    expect([area, secondMoment, sectionModulus]).toEqual([40 ** 2 - 34 ** 2, (40 ** 4 - 34 ** 4) / 12, (40 ** 4 - 34 ** 4) / 240].map((value) => expect.closeTo(value, 6)));
   });
 });

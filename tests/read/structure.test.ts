@@ -1,6 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { buildModel } from '../../src/model/index.ts';
 import { FaultError, type Fault, type Item, type Skeleton } from '../../src/read/index.ts';
-import { changedText, structureFile, structureFrom, structureItem, structureText, type StructureName } from '../support/structures.ts';
+import { changedText, structureFile, structureFrom, structureItem, structureNames, structureText, type StructureName } from '../support/structures.ts';
 
 const skeletonOf = (item: Item, size = 'standard'): Skeleton => {
   const skeleton = item.structures[size]?.skeleton;
@@ -194,5 +196,21 @@ describe('an item of points and bars that is wrong', () => {
   it('tells a fault of a piece in its own file', () => {
     const faults = faultsOf(() => horse(withTrestles, trestle.replace('at: [0, half, tall]', 'at: [0, half, tal]')));
     expect(faults[0]).toMatchObject({ position: { file: 'steps/pieces/trestle.yaml', line: 15 }, field: 'points.top.at.3', found: '"tal"' });
+  });
+});
+
+/** Bits that structures are made of, good and bad. */
+const bits = fc.constantFrom('0', '.', '..', '*', '-', '(', ')', '[', ']', '{', '}', ',', ': ', '\n', '  ', 'c.0.0', 'x', 'for: ', '999999', ' mm', 'is: tray', 'face: up', 'mirror: x', '"', '0 mm');
+
+describe('a damaged item of points and bars', () => {
+  it('is read and built, or refused with faults: nothing else is thrown', () => {
+    fc.assert(fc.property(fc.constantFrom(...structureNames), fc.nat(3000), fc.nat(12), bits, (name, at, length, put) => {
+      const good = structureText(name);
+      const text = good.slice(0, at % good.length) + put + good.slice((at % good.length) + length);
+      for (const { position, remedy } of faultsOf(() => {
+        const item = structureFrom(name, text);
+        for (const size of item.sizes) buildModel(item, size.name);
+      })) expect([position.line > 0, remedy !== '']).toEqual([true, true]);
+    }), { numRuns: 40, seed: 11 });
   });
 });

@@ -28,8 +28,8 @@ export interface Laid {
 const COST = { missing: 100, idleSleeve: 8, idleSocket: 5, idleStud: 0.5, lean: 0.5, socketOutwards: 0.2, studInwards: 0.1, kilogram: 1 } as const;
 
 /** The joint of the kit that meets the needs of a point best, and how it is laid; null when there are no needs. Ties go by the kit's order, then by the pose. */
-export function chooseJoint(kinds: readonly JointKind[], { needs, inwards }: Needs): Laid | null {
-  const laid = kinds.flatMap((kind) => turnsFor(kind, needs).map((turn) => lay(kind, turn, needs, inwards)));
+export function chooseJoint(kinds: readonly JointKind[], { needs, inwards }: Needs, turnsOf: typeof turnsFor = turnsFor): Laid | null {
+  const laid = kinds.flatMap((kind) => turnsOf(kind, needs).map((turn) => lay(kind, turn, needs, inwards)));
   return laid.reduce<Laid | null>((best, one) => (best === null || isBetter(one, best) ? one : best), null)
     ?? bare(kinds, needs);
 }

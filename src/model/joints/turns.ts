@@ -39,6 +39,17 @@ export function turnsFor(kind: JointKind, needs: readonly Need[]): readonly Turn
   return [...texts.values()];
 }
 
+/** The same for many points of one item: what the needs of one point have in common with those of another is worked out once. */
+export function rememberingTurns(): typeof turnsFor {
+  const known = new Map<string, readonly Turn[]>();
+  return (kind, needs) => {
+    const key = [kind.name, ...needs.flatMap(({ is, out }) => [is, ...out.map((value) => value.toFixed(9))])].join(' ');
+    const turns = known.get(key) ?? turnsFor(kind, needs);
+    known.set(key, turns);
+    return turns;
+  };
+}
+
 /** The turn that lays one axis on one direction and a second axis on the side of another, when the angles between them are the same. */
 function laidOn(axis: Vec3, second: Vec3, onto: Vec3, secondOnto: Vec3): readonly Turn[] {
   return Math.abs(Math.acos(clamped(dot(axis, second))) - Math.acos(clamped(dot(onto, secondOnto)))) > (0.5 * Math.PI) / 180 ? [] : aligned(axis, second, onto, secondOnto);

@@ -18,8 +18,9 @@ export function shortModel(item: Item, size: string, given: Names): Model {
   const faces = bracedFaces(item, form.standing);
   const built = buildStructure(item.kit, shortBlueprint(item, form, faces));
   const pattern = flatPattern(item.kit, form.axes);
+  const made = partsById(item, built, pattern);
   const groups = form.standing.map((standing) => groupOf(standing, built));
-  const parts = [...groups.flatMap(({ partIds }) => partIds), ...looseIds(built)].flatMap((id) => partOf(item, built, pattern, id) ?? []);
+  const parts = [...groups.flatMap(({ partIds }) => partIds), ...looseIds(built)].flatMap((id) => made.get(id) ?? []);
   const connections = inOrder(built.connections, form, built);
   return {
     item: item.name, size, use: item.use, kit: item.kit, parameters: given, parts, groups,
@@ -56,12 +57,11 @@ const looseIds = ({ bars, panels, cables }: BuiltStructure): readonly string[] =
   ...cables,
 ].map(({ id }) => id);
 
-/** A part as built; a deck's panel keeps the form that decks know it by. */
-function partOf(item: Item, { joints, bars, panels, cables }: BuiltStructure, pattern: FlatPattern, id: string): Part | undefined {
-  const panel = panels.find(({ part, plan }) => part.id === id && plan.is === 'wrapped')?.part;
+/** The parts by their ids; a deck's panel keeps the form that decks know it by. */
+function partsById(item: Item, { joints, bars, panels, cables }: BuiltStructure, pattern: FlatPattern): ReadonlyMap<string, Part> {
   const shape: Shape = { form: 'panel', pattern, folding: WRAPPED };
-  if (panel !== undefined) return { ...panel, shape, mass: PARTS[panel.kind].mass(shape, item.kit.panel.density) };
-  return [...joints, ...bars.flatMap(({ built, pins }) => [built.part, ...pins]), ...panels.flatMap(({ part, pins }) => [part, ...pins]), ...cables].find((part) => part.id === id);
+  const wrapped = panels.map(({ part, plan, pins }) => [plan.is === 'wrapped' ? { ...part, shape, mass: PARTS[part.kind].mass(shape, item.kit.panel.density) } : part, ...pins]);
+  return new Map([...joints, ...bars.flatMap(({ built, pins }) => [built.part, ...pins]), ...wrapped.flat(), ...cables].map((part) => [part.id, part]));
 }
 
 /** Connections in the order of the work: those of each deck and frame by its sides, of posts, of flat panels, of cables. */

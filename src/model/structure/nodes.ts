@@ -1,6 +1,7 @@
 import { jointKinds, type Fault, type Kit } from '../../read/index.ts';
 import { chooseJoint, type Laid } from '../joints/choose.ts';
 import type { Need } from '../joints/needs.ts';
+import { rememberingTurns } from '../joints/turns.ts';
 import type { Vec3 } from '../types.ts';
 import { lengthOf, minus, times, unit } from '../vectors.ts';
 import { faultAt, say, wayInWords } from './faults.ts';
@@ -28,13 +29,14 @@ interface Meeting {
 export function nodesOf(kit: Kit, blueprint: Blueprint, faults: Fault[]): readonly Node[] {
   const meetings = inOrderOfJoints(meetingsOf(blueprint), blueprint);
   const middle = middleOf(blueprint);
+  const turnsOf = rememberingTurns();
   return meetings.map((meeting) => {
     if (!needsJoint(meeting.needs)) return { at: meeting.at, joint: null };
     const hint = blueprint.joints.find(({ at }) => isSamePlace(at, meeting.at));
     const kinds = jointKinds(kit).filter(({ name }) => hint === undefined || hint.kind === null || name === hint.kind);
     // Where the kind is fixed, its kit has told already whether the tube goes in.
     const needs = hint === undefined || hint.kind === null ? meeting.needs : meeting.needs.map((need) => ({ ...need, tube: null }));
-    const laid = chooseJoint(kinds, { needs, inwards: inwardsFrom(meeting.at, middle) });
+    const laid = chooseJoint(kinds, { needs, inwards: inwardsFrom(meeting.at, middle) }, turnsOf);
     const named = hint ?? { ...blueprint.jointAt(meeting.at), group: null };
     if (laid === null || laid.missing.length > 0) faults.push(...missingPorts(named.id, meeting, laid));
     return { at: meeting.at, joint: laid === null ? null : { id: named.id, place: named.place, group: named.group, laid } };
