@@ -43,6 +43,7 @@ th { font-weight: 400; text-align: start; }
 svg { display: block; flex: none; }
 .page :not(svg, svg *) { line-height: calc(var(--leading) * var(--line)); }
 .apart { unicode-bidi: isolate; white-space: nowrap; }
+.apart[dir=auto] { white-space: normal; }
 ${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; font-family: var(--figures, inherit); }
 .tongues.under, .tongues.under > .tongue { display: block; text-align: -webkit-match-parent; }
 .tongues.beside { display: grid; grid-auto-flow: column; grid-auto-columns: minmax(0, 1fr); column-gap: ${columnGap}mm; text-align: start; }

@@ -1,6 +1,6 @@
 import { useEffect, useId, useState, type CSSProperties, type ReactNode } from 'react';
 import type { Item, Parameter } from '../../../read/index.ts';
-import { useWords } from '../words.tsx';
+import { parameterWords, useWords } from '../words.tsx';
 import { scaleOf, savedValue, shown, valueOf, type Draft } from './values.ts';
 
 interface MeasuresProps {
@@ -15,7 +15,7 @@ export function Measures({ item, size, draft, onChange }: MeasuresProps): ReactN
   return (
     <div className="measures">
       {item.parameters.map((parameter) => (
-        <Measure key={`${item.name} ${size} ${parameter.name}`} parameter={parameter} value={valueOf(item, size, draft, parameter.name).value}
+        <Measure key={`${item.name} ${size} ${parameter.name}`} item={item.name} parameter={parameter} value={valueOf(item, size, draft, parameter.name).value}
           saved={savedValue(item, size, parameter.name).value} onChange={(value) => { onChange(parameter.name, value); }} />
       ))}
     </div>
@@ -23,6 +23,7 @@ export function Measures({ item, size, draft, onChange }: MeasuresProps): ReactN
 }
 
 interface MeasureProps {
+  readonly item: string;
   readonly parameter: Parameter;
   /** In base units, as are the other two. */
   readonly value: number;
@@ -30,10 +31,12 @@ interface MeasureProps {
   readonly onChange: (value: number) => void;
 }
 
-/** Name and purpose, a figure with its unit, and the range as a tape to slide along. Names and purposes come from the item's file. */
-function Measure({ parameter, value, saved, onChange }: MeasureProps): ReactNode {
+/** Name and purpose, a figure with its unit, and the range as a tape to slide along. Its label and purpose are in the reader's language where the locale files have them. */
+function Measure({ item, parameter, value, saved, onChange }: MeasureProps): ReactNode {
   const words = useWords();
   const id = useId();
+  const { label, purpose, fromFile } = parameterWords(words, item, parameter);
+  const own = fromFile ? { lang: 'en', dir: 'ltr' } : {};
   const scale = scaleOf(parameter);
   const figure = (base: number): number => shown({ value: base, dimension: parameter.least.dimension }, scale);
   const [least, most] = [figure(parameter.least.value), figure(parameter.most.value)];
@@ -41,16 +44,16 @@ function Measure({ parameter, value, saved, onChange }: MeasureProps): ReactNode
   const end = (at: number): string => words.measure(at, scale.unit === '' ? '1' : scale.unit, 2);
   return (
     <div className={value === saved ? 'measure' : 'measure changed'}>
-      <label className="measure-name" htmlFor={`${id}-figure`} lang="en" dir="ltr">{parameter.name}</label>
+      <label className="measure-name" htmlFor={`${id}-figure`} title={parameter.name} {...own}>{label}</label>
       <span className="measure-figure" dir="ltr">
         <Figure id={`${id}-figure`} value={figure(value)} least={least} most={most} whole={parameter.whole} describedBy={`${id}-purpose ${id}-range`} onChange={(typed) => { onChange(toBase(typed)); }} />
         <span className="unit">{scale.unit}</span>
       </span>
       <button type="button" className="back" disabled={value === saved} onClick={() => { onChange(saved); }}>
-        {words.t('page.measures.back')} <span className="said-only">{words.t('page.measures.back-of', { name: parameter.name, value: end(figure(saved)) })}</span>
+        {words.t('page.measures.back')} <span className="said-only">{words.t('page.measures.back-of', { name: label, value: end(figure(saved)) })}</span>
       </button>
       <div className="tape">
-        <input type="range" aria-label={words.t('page.measures.slide', { name: parameter.name })} min={least} max={most} step={scale.step} value={figure(value)}
+        <input type="range" aria-label={words.t('page.measures.slide', { name: label })} min={least} max={most} step={scale.step} value={figure(value)}
           aria-valuetext={`${figure(value)} ${scale.unit}`} style={{ '--ticks': ticks(most - least, scale.step) } as CSSProperties}
           onChange={(event) => { onChange(toBase(Number(event.target.value))); }} />
         <span className="ends" id={`${id}-range`}>
@@ -58,7 +61,7 @@ function Measure({ parameter, value, saved, onChange }: MeasureProps): ReactNode
           <span aria-hidden="true">{end(least)}</span><span aria-hidden="true">{end(most)}</span>
         </span>
       </div>
-      <p className="purpose" id={`${id}-purpose`} lang="en" dir="ltr">{parameter.purpose}</p>
+      <p className="purpose" id={`${id}-purpose`} {...own}>{purpose}</p>
     </div>
   );
 }
