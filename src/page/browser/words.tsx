@@ -1,5 +1,5 @@
 import { createContext, useContext } from 'react';
-import type { Words } from '../../booklet/index.ts';
+import { isolate, type Words } from '../../booklet/index.ts';
 import type { Parameter } from '../../read/index.ts';
 
 /** The first of the reader's languages that the page speaks, by its whole tag before its first part, or English. */
@@ -28,6 +28,7 @@ export function nameOr(words: Words, key: string, otherwise: string): string {
 /** What the reader is told of an item's parameter. */
 export interface ParameterWords {
   readonly label: string;
+  /** Its measures and standards stand between isolates. */
   readonly purpose: string;
   /** Whether the words are the item file's own English, because no locale file has any. */
   readonly fromFile: boolean;
@@ -37,7 +38,7 @@ export interface ParameterWords {
 export function parameterWords(words: Words, item: string, { name, purpose }: Pick<Parameter, 'name' | 'purpose'>): ParameterWords {
   const key = `parameters.${item}.${name}`;
   const label = nameOr(words, `${key}.label`, '');
-  const said = nameOr(words, `${key}.purpose`, '');
+  const said = nameOr(words, `${key}.purpose`, '').replaceAll(/\d+ mm|EN \d+-\d+/g, isolate);
   return label === '' || said === '' ? { label: name, purpose, fromFile: true } : { label, purpose: said, fromFile: false };
 }
 

@@ -1,4 +1,5 @@
 import { useEffect, useId, useState, type CSSProperties, type ReactNode } from 'react';
+import { Spoken } from '../../../booklet/index.ts';
 import type { Item, Parameter } from '../../../read/index.ts';
 import { parameterWords, useWords } from '../words.tsx';
 import { scaleOf, savedValue, shown, valueOf, type Draft } from './values.ts';
@@ -61,7 +62,7 @@ function Measure({ item, parameter, value, saved, onChange }: MeasureProps): Rea
           <span aria-hidden="true">{end(least)}</span><span aria-hidden="true">{end(most)}</span>
         </span>
       </div>
-      <p className="purpose" id={`${id}-purpose`} {...own}>{purpose}</p>
+      <p className="purpose" id={`${id}-purpose`} {...own}><Spoken text={purpose} /></p>
     </div>
   );
 }
