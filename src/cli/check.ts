@@ -4,6 +4,8 @@ import { declaredFor } from '../read/index.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { localesHere, untoldParameters } from './untold.ts';
 
+const LETTERS = 'after a source: (R) read in it, (R2) read in a copy at second hand, (C) computed, (M) from memory';
+
 /** Prints every finding of every size, and which words of its parameters the languages lack; exit code 1 when a finding fails. */
 export function checkCommand(name: string | undefined, options: { readonly size?: readonly string[] }): void {
   let failed = 0;
@@ -20,5 +22,6 @@ export function checkCommand(name: string | undefined, options: { readonly size?
     }
     if (locales !== null) for (const line of untoldParameters(item, locales)) process.stdout.write(`  ${line}\n`);
   }
+  process.stdout.write(`${LETTERS}\n`);
   if (failed > 0) throw new Error(`${failed} finding${failed === 1 ? '' : 's'} failed`);
 }
