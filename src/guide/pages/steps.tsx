@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { caption, marginParts, picturesOf, repeatedGlyph, samePose, sizeText, stepAlt } from '../../booklet/index.ts';
+import { caption, marginParts, picturesOf, samePose, sizeText, stepAlt } from '../../booklet/index.ts';
 import { pictureId } from '../../draw/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { controlGlyphs } from './control-glyphs.ts';
@@ -26,12 +26,11 @@ const groupOf = ({ run, standing }: Step): string => (run !== null ? `run-${run}
 function runPage(maker: Maker, step: Step, run: string): GuidePage {
   const { base, say } = maker;
   const label = say(({ words }) => words.t('booklet.run', { count: step.times }));
-  const glyph = base.glyphs.plain(repeatedGlyph(base.model, step) ?? 'deck');
   return {
     id: `run-${run}`,
     group: groupOf(step),
     label,
-    sign: { glyph },
+    sign: { glyph: base.glyphs.plain('again') },
     content: (
       <>
         <h1><span className="numeral"><Figure text={base.words.times(step.times)} /></span></h1>
@@ -75,11 +74,10 @@ function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Ste
 }
 
 function Times({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
-  const { base: { model, glyphs, words }, say } = maker;
-  const glyph = repeatedGlyph(model, step);
+  const { base: { glyphs, words }, say } = maker;
   return (
     <span className="times">
-      {glyph && <Mark maker={maker} glyph={glyphs.plain(glyph)} label={say((telling) => telling.words.t('booklet.alt.times', { count: step.times }))} />}
+      <Mark maker={maker} glyph={glyphs.plain('again')} label={say((telling) => telling.words.t('booklet.alt.times', { count: step.times }))} />
       <Figure text={words.times(step.times)} />
     </span>
   );
