@@ -74,9 +74,9 @@ const pages = `
 .signed .mark{width:3rem;height:3rem;margin:.125rem}
 .round{margin-top:0;margin-bottom:0;font-size:1.375rem}
 .round .mark{height:2.25rem}
-.carries{display:flex;flex-wrap:wrap;flex:1 0 100%!important}
-.worded .carries .told{flex:1 0 100%}
-.carries .told{padding:0;flex-wrap:nowrap}
+.carries{display:flex;flex-wrap:wrap;flex:1 1 100%!important;min-width:0}
+.worded .carries .told{flex:1 1 100%}
+.carries .told{padding:0;min-width:0}
 .carries .told .mark{width:4rem;height:4rem}
 .carries .say{font-size:calc(1rem*var(--words))}
 h1 .say{min-width:0;font-size:calc(1.375rem*var(--words));font-weight:700;margin:0 .75rem}
@@ -197,15 +197,16 @@ button[disabled]{visibility:hidden}
 .leave .mark{width:40px;height:40px}
 #near .leave{position:absolute;z-index:1;background:var(--white);top:.5rem;left:1rem}
 [dir=rtl] #near .leave{left:auto;right:1rem}
-.roomy .step.shown{display:grid;grid-template-columns:3fr 2fr;grid-template-rows:auto auto auto auto 1fr;grid-column-gap:1rem;padding-left:0;padding-right:0}
+.roomy .step.shown{display:grid;grid-template-columns:3fr 2fr;grid-template-rows:auto auto auto auto 1fr;align-items:start;grid-column-gap:1rem;padding-left:.5rem;padding-right:.5rem}
 .roomy .step>*{grid-column:2}
 .roomy .step .work{display:contents}
 .roomy .caption,.roomy .beside{grid-column:2;min-width:0}
-.roomy .pictures{grid-column:1;grid-row:1/7;min-width:0}
+.roomy .pictures{grid-column:1;grid-row:1/6;min-width:0}
 .roomy .drawing{margin:0}
-.roomy .step .numeral{flex:1 0 100%}
-.roomy .signed{margin-right:-7rem}
-[dir=rtl].roomy .signed{margin-right:0;margin-left:-7rem}
+.roomy .step h1{display:block}
+.roomy .step .numeral{display:block;line-height:3.75rem}
+.roomy .signed{margin-right:-6.5rem}
+[dir=rtl].roomy .signed{margin-right:0;margin-left:-6.5rem}
 .on .work .drawing svg{max-height:calc(100vh - 13rem)}
 .on.roomy .work .drawing svg{max-height:calc(100vh - 7rem)}
 @media (min-width:900px){.page{max-width:64rem;margin:0 auto}.page .name{font-size:2.5rem}}
