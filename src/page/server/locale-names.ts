@@ -15,7 +15,7 @@ export function namedInLocales(locales: LocaleFiles, { what, name, title }: Grow
     const items = JSON.parse(text) as Readonly<Record<string, NamedItem>>;
     const known = items[from];
     const named = what === 'item'
-      ? { name: title, sizes: known?.sizes ?? {} }
+      ? { ...known, name: title, sizes: known?.sizes ?? {} }
       : { ...(known ?? { name: item }), sizes: { ...known?.sizes, [name]: title } };
     return [path, `${JSON.stringify({ ...items, [item]: named }, null, 2)}\n`];
   }));

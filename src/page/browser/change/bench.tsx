@@ -79,6 +79,7 @@ export function Bench({ item, size, draft, subject, texts, returns, pickers, sav
   const stepPacket = moment?.number === number ? moment.packet : null;
   const labels = useMemo(() => (isFinished && shaped !== null ? findingLabels(findings, shaped.packet) : []), [isFinished, shaped, findings]);
   const tints = useMemo(() => findingTints(findings, pointed), [findings, pointed]);
+  const figures = useMemo(() => new Map(shaped?.dimensions.map(({ letter, value }) => [letter, words.number(value, 1)])), [shaped, words]);
   const name = `${itemName(words, item.name)}, ${sizeName(words, item.name, size)}`;
   const isStale = checked === null || checked.run !== subject.run;
   const flat = isFlat && !isFinished && picture?.number === number ? picture.drawings[0] : undefined;
@@ -93,7 +94,7 @@ export function Bench({ item, size, draft, subject, texts, returns, pickers, sav
           ? <div className="view flat-view"><Paper drawing={flat} name={now?.alt ?? name} /></div>
           : (
             <ModelView packet={isFinished ? shaped?.packet ?? null : stepPacket} store={isFinished ? store : planner.store} name={now?.alt ?? name}
-              marks={isFinished ? shaped?.marks ?? NO_MARKS : moment?.marks ?? NO_MARKS} labels={labels} tints={tints}
+              marks={isFinished ? shaped?.marks ?? NO_MARKS : moment?.marks ?? NO_MARKS} figures={figures} labels={labels} tints={tints}
               subject={isFinished ? `${item.name} ${size}` : `${item.name} ${size} ${place?.number ?? ''} ${stepPacket === null ? '' : 'here'}`} />
           )}
         <Walk steps={planner.steps} before={before.steps} place={place} isBusy={planner.isBusy} told={told === null ? planner.told : null} isPlaying={isPlaying} onPlace={setPlace} onPlay={setPlaying} />
