@@ -7,6 +7,7 @@ import { servePage, type ServedPage } from './shop.ts';
 const RACK = 'steps/rack/item.yaml';
 const WIDTH = '.measure:first-child input[type=number]';
 const FINISHED = '.measure:first-child .finished-name + .measure-figure input';
+const DEPTH = '.measure:nth-child(2) input[type=number]';
 const DECKS = '.measure:nth-child(4) input[type=number]';
 const TIP_ANGLE = 'Lean before it tips';
 const CHECKED = 'document.querySelector(".sum")?.getAttribute("aria-busy") === "false"';
@@ -57,18 +58,20 @@ describe('measures', () => {
   });
 
   it('stand beside what was before, with units, in lengths, checks, load and steps', async () => {
-    await hand.until(PLANNED);
+    await hand.until('document.querySelector(".compare").disabled === false');
     await press('.compare');
-    await hand.until(CHECKED);
-    await hand.put(DECKS, '3');
-    await hand.until(CHECKED);
-    await hand.until(PLANNED);
+    await hand.until(`${CHECKED} && ${PLANNED}`);
+    // So small a rack has two steps fewer.
+    await hand.put(WIDTH, '500');
+    await hand.put(DEPTH, '300');
     await hand.until('document.querySelector(".walk .was") !== null');
+    await hand.until(CHECKED);
     expect(await hand.text('.walk .was')).toMatch(/^Steps: \d+ \(before: \d+\)$/);
     expect(await hand.text('.sum')).toMatch(/\(before: Fails: \d+ · cautions: \d+ · holds: \d+\)$/);
     expect(await hand.text('.load .was')).toMatch(/\(before: Safe load: \d+ N/);
     expect((await hand.texts('.finding-figures .was')).some((was) => /^\(before: [\d.]+ N, caution\)$/.test(was))).toBe(true);
-    await hand.put(DECKS, '4');
+    await hand.put(WIDTH, '776');
+    await hand.put(DEPTH, '500');
   });
 });
 

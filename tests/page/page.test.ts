@@ -114,7 +114,7 @@ describe('the side that changes an item', () => {
     await hand.until('document.querySelector(".told pre")?.textContent.includes("steps/rack/item.yaml")');
     expect(await hand.text('.told pre')).toMatch(/^steps\/rack\/item\.yaml:\d+:\d+ .*would be right: /);
     expect(await hand.page.$eval('.main-button', (element) => (element as HTMLButtonElement).disabled)).toBe(true);
-    for (const row of Object.keys(tooLow)) await hand.page.click(`.measure:nth-child(${row}) .back`);
+    for (const row of Object.keys(tooLow)) await hand.page.$eval(`.measure:nth-child(${row}) .back`, (button) => { (button as HTMLButtonElement).click(); });
     await hand.until('document.querySelector(".told") === null');
   });
 
