@@ -18,7 +18,7 @@ interface Now {
 
 export interface BeforeHook {
   readonly before: Before;
-  /** From now on the present values are those before. */
+  /** From now on the present values are those before. To be called when all that comes of them is there. */
   readonly compareFromHere: () => void;
 }
 
@@ -44,7 +44,7 @@ export function useBefore(name: string, values: string, now: Now): BeforeHook {
   }, [name, values, shaped, checked, planned, run]);
   const compareFromHere = (): void => {
     firsts.current.set(name, values);
-    setKept((all) => new Map([...all, [name, NOTHING]]));
+    setKept((all) => new Map([...all, [name, { shaped, checked, steps: planned?.steps ?? null }]]));
   };
   return { before: kept.get(name) ?? NOTHING, compareFromHere };
 }

@@ -73,7 +73,7 @@ export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: Pa
           <input id={`${id}-start`} type="time" value={start} onChange={({ target }) => { setStart(target.value); }} />
         </div>
       </div>
-      {inATeam > MOST_IN_A_TEAM && <p className="told caution" role="alert"><Spoken text={words.t('page.pack.large', { learners: words.number(learners), pieces: words.number(all), people: words.number(inATeam), wanted: words.number(Math.ceil(learners / A_TEAM)) })} /></p>}
+      {inATeam > MOST_IN_A_TEAM && <p className="reminder" role="alert"><Spoken text={words.t('page.pack.large', { learners: words.number(learners), pieces: words.number(all), people: words.number(inATeam), wanted: words.number(Math.ceil(learners / A_TEAM)) })} /></p>}
       <p className="buttons">
         <button type="button" className="pack-button" disabled={sizes.length === 0 || refused.size > 0 || start === '' || isGoing} onClick={() => { onMake(order); }}>{words.t('page.pack.make')}</button>
       </p>

@@ -20,7 +20,7 @@ export function UnsavedFirst({ saving }: { readonly saving: SavingHook }): React
     }
   };
   return (
-    <div className="told caution unsaved" role="alert">
+    <div className="reminder unsaved" role="alert">
       <p>{words.t('page.make.unsaved', { sizes: unsaved.map(({ item, size }) => `${itemName(words, item)}, ${sizeName(words, item, size)}`).join('; ') })}</p>
       {told !== null && <pre lang="en" dir="ltr">{told}</pre>}
       <p><button type="button" onClick={() => { void saveAll(); }}>{words.t('page.make.save')}</button></p>
