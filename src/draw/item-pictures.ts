@@ -1,10 +1,9 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, PartKind, Solids } from '../model/index.ts';
 import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
-import { sidesInOrder, type Plan } from '../plan/index.ts';
+import type { Plan } from '../plan/index.ts';
 import { finishedScene, letteredScene, partBody, runScene, STANDARD_VIEW, type Scene } from '../scene/index.ts';
-import { patternPicture, sectionSeries } from './flat/index.ts';
-import { hardwareOf } from './hardware.ts';
+import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
 import { composeAlone, composePicture, type LineDrawer, type Paper } from './picture/index.ts';
@@ -69,10 +68,10 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
     withThumb((format) => composed({ what: 'lettered' }, lettered, FORMATS[format].lettered)),
     withThumb((format) => partPictures(model, solids, draw, partScale(format))),
     withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),
-    withThumb((format) => [
-      pictureAs({ what: 'pattern' }, patternPicture(model.pattern, FORMATS[format].pattern)),
-      pictureAs({ what: 'crease-section' }, creaseSection(model, FORMATS[format].sections)),
-    ]),
+    ...foldedPanels(model).map(({ index: pattern }) => withThumb((format) => [
+      pictureAs({ what: 'pattern', pattern }, patternSheet(model, pattern, FORMATS[format].pattern)),
+      pictureAs({ what: 'crease-section', pattern }, foldingOf(model, pattern, FORMATS[format].sections)),
+    ])),
     withThumb((format) => model.plates.map((_, plate) => pictureAs({ what: 'plate', plate }, plateSheet(model, plate, FORMATS[format].bench)))),
     ...runs.map((run) => withThumb((format) => composed({ what: 'run', run }, runScene(model, run, solids), FORMATS[format].run))),
     ...plan.steps.map((step) => withThumb(
@@ -94,9 +93,6 @@ export function cachedDrawer(): LineDrawer {
   const caches = newLineCaches();
   return (bodies, view, apart) => lineDrawing(bodies, view, { caches, ...(apart ? { apart } : {}) });
 }
-
-const creaseSection = (model: Model, paper: Paper): DrawnPicture =>
-  sectionSeries(model.pattern, sidesInOrder(model.pattern)[1] ?? 'right', hardwareOf(model), paper);
 
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
 export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onPage = PART_SCALE): readonly Picture[] {

@@ -14,8 +14,9 @@ export type PictureOf =
   | { readonly what: 'small-part'; readonly kind: PartKind; readonly plate: number }
   /** The stock tubes to saw, in one piece or several. */
   | { readonly what: 'cut-bars'; readonly piece: number }
-  | { readonly what: 'pattern' }
-  | { readonly what: 'crease-section' }
+  /** A pattern that is folded, and how a flap of it is, by its place in the model's list. */
+  | { readonly what: 'pattern'; readonly pattern: number }
+  | { readonly what: 'crease-section'; readonly pattern: number }
   /** A flat panel as it is cut, by its place in the model's list. */
   | { readonly what: 'plate'; readonly plate: number }
   /** What a run of steps makes. */
@@ -44,6 +45,8 @@ export function pictureId(of: PictureOf): string {
     case 'part': return `part:${of.kind}`;
     case 'small-part': return numbered(`small:${of.kind}`, of.plate);
     case 'cut-bars': return lettered('cut-bars', of.piece);
+    case 'pattern': return numbered('pattern', of.pattern);
+    case 'crease-section': return numbered('crease-section', of.pattern);
     case 'plate': return `plate:${of.plate + 1}`;
     case 'run': return `run:${of.run}`;
     case 'step': return lettered(`step:${of.step}`, of.piece);

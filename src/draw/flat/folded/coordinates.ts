@@ -8,14 +8,16 @@ import { tell } from '../../../scene/index.ts';
 /** Straight edges shorter than this belong to round corners, mm. */
 const ROUND = 3;
 const SQUARE = 1e-6;
-/** Closer than this is one place, mm. */
+/** Nearer to the corner than this is the edge itself, mm. */
 const NEAR = 0.05;
+/** Figures are printed to half a millimetre: what reads alike is one place. */
+const told = (value: number): number => Math.round(2 * value) / 2;
 
 /** Places along x (0) and along y (1), mm from the blank's left and lower edge. */
 export type Coordinates = readonly [readonly number[], readonly number[]];
 
 const placesFrom = (values: readonly number[]): readonly number[] =>
-  [...values].sort((a, b) => a - b).reduce<readonly number[]>((kept, value) => (value - (kept.at(-1) ?? -Infinity) < NEAR ? kept : [...kept, value]), []);
+  [...values].sort((a, b) => a - b).reduce<readonly number[]>((kept, value) => (told(value) === told(kept.at(-1) ?? -Infinity) ? kept : [...kept, value]), []);
 
 /** From the blank's lower left corner, without nought. */
 function fromCorner({ min }: Pattern, points: Coordinates): Coordinates {

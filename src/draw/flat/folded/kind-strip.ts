@@ -7,6 +7,7 @@ import { area, arrowhead, figure, line, orderRadius, outline, ringedNumeral } fr
 import { earlier, pens, type Pen } from '../../kit/pens.ts';
 import { fittingScale, onPaper, type Fit } from '../../kit/fit.ts';
 import { cornersOf } from '../../kit/geometry.ts';
+import { spread } from '../../kit/spread.ts';
 import { tell } from '../../../scene/index.ts';
 import { stripStart, type FlapKind } from './flap-kinds.ts';
 
@@ -14,14 +15,14 @@ import { stripStart, type FlapKind } from './flap-kinds.ts';
 export type StripWork = 'mark' | 'crease' | 'half-cut';
 
 const cap = capHeights.pattern;
-const stripWidth = 12;
+const stripWidth = 10;
 const beyondEdge = 3;
 const gap = 4;
 /** Under a strip: its kind's numeral and how many there are. */
 const foot = 9;
 /** Beside a strip that is worked on: order numerals, arrows, the panel's section, arrows from the other face. */
-const numeralColumn = 6;
-const arrowLength = 6;
+const numeralColumn = 5;
+const arrowLength = 5;
 
 /** Paper width of a strip with what stands beside it, mm. */
 export function kindWidth(kind: FlapKind, work: StripWork, thickness: number): number {
@@ -85,7 +86,8 @@ function worked(kind: FlapKind, work: 'crease' | 'half-cut', deep: number, right
   return [
     area('core', section),
     outline(pens.cut, section),
-    ...kind.bends.flatMap(({ is, at, turn }, place): readonly Mark[] => {
+    ...(work === 'crease' ? orderFigures(kind, right + numeralColumn / 2, y) : []),
+    ...kind.bends.flatMap(({ is, at, turn }): readonly Mark[] => {
       if (is !== work) return [];
       // A crease is pressed into the face that it turns to; a half-cut opens on the face that it turns away from.
       const inner = (turn > 0) === (is === 'crease');
@@ -93,10 +95,18 @@ function worked(kind: FlapKind, work: 'crease' | 'half-cut', deep: number, right
       return [
         line(pens.motion, [tip - way * (arrowLength - 1), y(at)], [tip - way * 2, y(at)]),
         arrowhead([tip, y(at)], [way, 0], 3),
-        ...(is === 'crease' ? [figure(tell.number(kind.order.indexOf(place) + 1), [right + numeralColumn / 2, y(at)], cap, 700)] : []),
       ];
     }),
   ];
+}
+
+/** The place of each crease in the order of bending, apart from each other where the creases are close. */
+function orderFigures({ bends, order }: FlapKind, x: number, y: (out: number) => number): readonly Mark[] {
+  const creases = bends.flatMap(({ is, at }, place) => (is === 'crease' ? [{ at: y(at), told: tell.number(order.indexOf(place) + 1) }] : [])).sort((a, b) => a.at - b.at);
+  return spread(creases.map(({ at }) => at), creases.map(() => cap + 0.6)).flatMap((at, index) => {
+    const crease = creases[index];
+    return crease === undefined ? [] : [figure(crease.told, [x, at], cap, 700)];
+  });
 }
 
 function kindFoot(kind: FlapKind, number: number, [x, bottom]: Vec2): readonly Mark[] {
