@@ -1,6 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, PartKind, Solids } from '../model/index.ts';
 import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
+import { varietiesOf } from '../parts/varieties.ts';
 import type { Plan } from '../plan/index.ts';
 import { finishedScene, letteredScene, partBody, runScene, STANDARD_VIEW, type Scene } from '../scene/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
@@ -97,14 +98,14 @@ export function cachedDrawer(): LineDrawer {
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
 export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onPage = PART_SCALE): readonly Picture[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];
-  return [...kinds.flatMap((kind) => {
-    const body = partBody(model, kind, solids);
+  return [...kinds.flatMap((each) => varietiesOf(model, each)).flatMap(({ kind, variety, parts: [{ id }] }) => {
+    const body = partBody(model, kind, solids, id);
     if (body === null) return [];
     const { scale: { head }, view = STANDARD_VIEW, isWhole } = PARTS[kind];
     const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, view, scale, draw, isWhole ? Infinity : widest);
     return [
-      pictureAs({ what: 'part', kind }, at(onPage[kind], WIDEST_PART)),
-      pictureAs({ what: 'small-part', kind, plate: 0 }, noWider(at, head, SMALL_WIDTH)),
+      pictureAs({ what: 'part', kind, variety }, at(onPage[kind], WIDEST_PART)),
+      pictureAs({ what: 'small-part', kind, plate: variety }, noWider(at, head, SMALL_WIDTH)),
     ];
   }), ...furtherPlates(model, solids, draw)];
 }

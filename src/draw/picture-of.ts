@@ -9,8 +9,8 @@ export type PictureOf =
   | { readonly what: 'lettered' }
   /** One of the items of an order, finished. */
   | { readonly what: 'ordered'; readonly place: number }
-  /** A kind of part at a stated scale; and small, of flat panels each kind by its place in the model's list. */
-  | { readonly what: 'part'; readonly kind: PartKind }
+  /** A kind of part at a stated scale, each variety of it; and small, of flat panels by the place in the model's list. */
+  | { readonly what: 'part'; readonly kind: PartKind; readonly variety?: number }
   | { readonly what: 'small-part'; readonly kind: PartKind; readonly plate: number }
   /** The stock tubes to saw, in one piece or several. */
   | { readonly what: 'cut-bars'; readonly piece: number }
@@ -42,7 +42,7 @@ export function pictureId(of: PictureOf): string {
   switch (of.what) {
     case 'finished-thumb': return 'thumb:finished';
     case 'ordered': return `finished:${of.place + 1}`;
-    case 'part': return `part:${of.kind}`;
+    case 'part': return numbered(`part:${of.kind}`, of.variety ?? 0);
     case 'small-part': return numbered(`small:${of.kind}`, of.plate);
     case 'cut-bars': return lettered('cut-bars', of.piece);
     case 'pattern': return numbered('pattern', of.pattern);
