@@ -1,4 +1,5 @@
 import type { Bend, Pattern, Vec2 } from '../../../model/index.ts';
+import type { PanelLine } from '../panel-lines.ts';
 import { acrossLug, acrossPatternFlap } from './bend-lines.ts';
 
 /** Flaps or lugs whose lines are alike, told by one strip. Distances from a line that is there when they are measured. */
@@ -11,18 +12,25 @@ export interface FlapKind {
   readonly edge: number;
   /** Flaps are measured from their root line; lugs, which have none, from their free edge. */
   readonly datum: number;
-  /** Where each of them is on the panel, in its middle. */
-  readonly places: readonly Vec2[];
+  /** Where the middle of the free edge of each of them is on the panel, and which way is out there. */
+  readonly places: readonly { readonly at: Vec2; readonly outwards: Vec2 }[];
 }
 
-const middleOf = ([one, other]: readonly [Vec2, Vec2]): Vec2 => [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2];
+const middleOf = ([one, other]: PanelLine): Vec2 => [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2];
+
+/** The free edge's middle, and the way there from a line further in. */
+function placeOf(edge: PanelLine, inside: PanelLine): FlapKind['places'][number] {
+  const [at, from] = [middleOf(edge), middleOf(inside)];
+  const far = Math.hypot(at[0] - from[0], at[1] - from[1]);
+  return { at, outwards: [(at[0] - from[0]) / far, (at[1] - from[1]) / far] };
+}
 
 /** The kinds of flaps of a pattern in the order they first come, those with a whole flap first. */
 export function flapKinds({ flaps }: Pattern): readonly FlapKind[] {
   const whole = flaps.map((flap): FlapKind =>
-    ({ bends: flap.bends, order: flap.order, edge: flap.edge, datum: 0, places: [middleOf(acrossPatternFlap(flap, flap.edge))] }));
+    ({ bends: flap.bends, order: flap.order, edge: flap.edge, datum: 0, places: [placeOf(acrossPatternFlap(flap, flap.edge), acrossPatternFlap(flap, 0))] }));
   const lugs = flaps.flatMap((flap) => flap.lugs.map((lug): FlapKind =>
-    ({ bends: lug.bends, order: lug.bends.map((_, place) => place), edge: lug.edge, datum: lug.edge, places: [middleOf(acrossLug(flap, lug, lug.edge))] })));
+    ({ bends: lug.bends, order: lug.bends.map((_, place) => place), edge: lug.edge, datum: lug.edge, places: [placeOf(acrossLug(flap, lug, lug.edge), acrossLug(flap, lug, 0))] })));
   return [...whole, ...lugs].filter(({ bends }) => bends.length > 0).reduce<readonly FlapKind[]>((kinds, each) => {
     const same = kinds.find((kind) => isAlike(kind, each));
     return same === undefined ? [...kinds, each] : kinds.map((kind) => (kind === same ? { ...kind, places: [...kind.places, ...each.places] } : kind));

@@ -118,13 +118,12 @@ function kindFoot(kind: FlapKind, number: number, [x, bottom]: Vec2): readonly M
   ];
 }
 
-/** The numeral of its kind on every flap and lug of the whole view, inside its free edge. */
-export function kindNumerals(kinds: readonly FlapKind[], view: Fit, inwards = orderRadius(tell.number(1), cap) + 0.5): readonly Mark[] {
-  return kinds.flatMap(({ places }, index) => places.map((place): Mark => {
-    const [x, y] = place;
-    const size = Math.hypot(x, y);
-    const towards: Vec2 = Math.abs(x) > Math.abs(y) ? [-Math.sign(x), 0] : [0, -Math.sign(y)];
-    const moved: Vec2 = size === 0 ? place : [x + (towards[0] * inwards) / view.scale, y + (towards[1] * inwards) / view.scale];
-    return ringedNumeral(tell.number(index + 1), onPaper(view, moved), cap, pens.edge);
+/** The numeral of its kind on every flap of the whole view, inside its free edge, and beside every lug. */
+export function kindNumerals(kinds: readonly FlapKind[], view: Fit): readonly Mark[] {
+  const away = orderRadius(tell.number(1), cap) + 0.5;
+  return kinds.flatMap(({ places, datum }, index) => places.map(({ at, outwards }): Mark => {
+    const [x, y] = onPaper(view, at);
+    const by = datum === 0 ? -away : away;
+    return ringedNumeral(tell.number(index + 1), [x + outwards[0] * by, y - outwards[1] * by], cap, pens.edge);
   }));
 }
