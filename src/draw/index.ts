@@ -8,6 +8,7 @@ export { cutPlanPictures } from './cut-plan-pictures.ts';
 export { examplePictures, type Examples } from './example-pictures.ts';
 export { stepPictures, type StepGivens } from './step-pictures.ts';
 export { cutBars, plateSheet } from './work-kit/index.ts';
+export { firstFolded, foldedPanels, patternSheet, type FoldedPanel } from './folded-panels.ts';
 export { patternPicture } from './flat/index.ts';
 export { lineDrawing, newLineCaches } from './lines/index.ts';
 export * from './pictograms/index.ts';

@@ -1,10 +1,10 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, PartKind, Solids } from '../model/index.ts';
 import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
-import { sidesInOrder, type Plan } from '../plan/index.ts';
+import { varietiesOf } from '../parts/varieties.ts';
+import type { Plan } from '../plan/index.ts';
 import { finishedScene, letteredScene, partBody, runScene, STANDARD_VIEW, type Scene } from '../scene/index.ts';
-import { patternPicture, sectionSeries } from './flat/index.ts';
-import { hardwareOf } from './hardware.ts';
+import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
 import { composeAlone, composePicture, type LineDrawer, type Paper } from './picture/index.ts';
@@ -69,10 +69,10 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
     withThumb((format) => composed({ what: 'lettered' }, lettered, FORMATS[format].lettered)),
     withThumb((format) => partPictures(model, solids, draw, partScale(format))),
     withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),
-    withThumb((format) => [
-      pictureAs({ what: 'pattern' }, patternPicture(model.pattern, FORMATS[format].pattern)),
-      pictureAs({ what: 'crease-section' }, creaseSection(model, FORMATS[format].sections)),
-    ]),
+    ...foldedPanels(model).map(({ index: pattern }) => withThumb((format) => [
+      pictureAs({ what: 'pattern', pattern }, patternSheet(model, pattern, FORMATS[format].pattern)),
+      pictureAs({ what: 'crease-section', pattern }, foldingOf(model, pattern, FORMATS[format].sections)),
+    ])),
     withThumb((format) => model.plates.map((_, plate) => pictureAs({ what: 'plate', plate }, plateSheet(model, plate, FORMATS[format].bench)))),
     ...runs.map((run) => withThumb((format) => composed({ what: 'run', run }, runScene(model, run, solids), FORMATS[format].run))),
     ...plan.steps.map((step) => withThumb(
@@ -95,20 +95,17 @@ export function cachedDrawer(): LineDrawer {
   return (bodies, view, apart) => lineDrawing(bodies, view, { caches, ...(apart ? { apart } : {}) });
 }
 
-const creaseSection = (model: Model, paper: Paper): DrawnPicture =>
-  sectionSeries(model.pattern, sidesInOrder(model.pattern)[1] ?? 'right', hardwareOf(model), paper);
-
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
 export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onPage = PART_SCALE): readonly Picture[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];
-  return [...kinds.flatMap((kind) => {
-    const body = partBody(model, kind, solids);
+  return [...kinds.flatMap((each) => varietiesOf(model, each)).flatMap(({ kind, variety, parts: [{ id }] }) => {
+    const body = partBody(model, kind, solids, id);
     if (body === null) return [];
     const { scale: { head }, view = STANDARD_VIEW, isWhole } = PARTS[kind];
     const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, view, scale, draw, isWhole ? Infinity : widest);
     return [
-      pictureAs({ what: 'part', kind }, at(onPage[kind], WIDEST_PART)),
-      pictureAs({ what: 'small-part', kind, plate: 0 }, noWider(at, head, SMALL_WIDTH)),
+      pictureAs({ what: 'part', kind, variety }, at(onPage[kind], WIDEST_PART)),
+      pictureAs({ what: 'small-part', kind, plate: variety }, noWider(at, head, SMALL_WIDTH)),
     ];
   }), ...furtherPlates(model, solids, draw)];
 }

@@ -9,13 +9,14 @@ export type PictureOf =
   | { readonly what: 'lettered' }
   /** One of the items of an order, finished. */
   | { readonly what: 'ordered'; readonly place: number }
-  /** A kind of part at a stated scale; and small, of flat panels each kind by its place in the model's list. */
-  | { readonly what: 'part'; readonly kind: PartKind }
+  /** A kind of part at a stated scale, each variety of it; and small, of flat panels by the place in the model's list. */
+  | { readonly what: 'part'; readonly kind: PartKind; readonly variety?: number }
   | { readonly what: 'small-part'; readonly kind: PartKind; readonly plate: number }
   /** The stock tubes to saw, in one piece or several. */
   | { readonly what: 'cut-bars'; readonly piece: number }
-  | { readonly what: 'pattern' }
-  | { readonly what: 'crease-section' }
+  /** A pattern that is folded, and how a flap of it is, by its place in the model's list. */
+  | { readonly what: 'pattern'; readonly pattern: number }
+  | { readonly what: 'crease-section'; readonly pattern: number }
   /** A flat panel as it is cut, by its place in the model's list. */
   | { readonly what: 'plate'; readonly plate: number }
   /** What a run of steps makes. */
@@ -41,9 +42,11 @@ export function pictureId(of: PictureOf): string {
   switch (of.what) {
     case 'finished-thumb': return 'thumb:finished';
     case 'ordered': return `finished:${of.place + 1}`;
-    case 'part': return `part:${of.kind}`;
+    case 'part': return numbered(`part:${of.kind}`, of.variety ?? 0);
     case 'small-part': return numbered(`small:${of.kind}`, of.plate);
     case 'cut-bars': return lettered('cut-bars', of.piece);
+    case 'pattern': return numbered('pattern', of.pattern);
+    case 'crease-section': return numbered('crease-section', of.pattern);
     case 'plate': return `plate:${of.plate + 1}`;
     case 'run': return `run:${of.run}`;
     case 'step': return lettered(`step:${of.step}`, of.piece);

@@ -12,6 +12,7 @@ export function part<const Of extends Form>(forms: readonly Of[], told: PartTold
     ...told,
     mass: (shape, density) => told.mass(own(shape), density),
     size: (shape) => told.size?.(own(shape)) ?? [],
+    variety: (shape) => told.variety?.(own(shape)) ?? '',
     undrilled,
     delivered: (shape) => told.delivered?.(own(shape)) ?? undrilled(shape),
   };

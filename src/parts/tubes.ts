@@ -5,6 +5,7 @@ import type { PartTold } from './types.ts';
 export const tube: PartTold<'tube'> = {
   mass: (shape, density) => shape.length * PROFILES[shape.profile ?? 'round'].section(shape).area * density,
   size: ({ length }) => [Math.round(10 * length) / 10],
+  variety: ({ profile = 'round', outside }) => `${profile} ${outside}`,
   undrilled: (shape) => ({ ...shape, holes: [] }),
   stock: { cutFrom: 'tubes' },
   scale: { page: 0.1, small: 0.1, head: 0.14 },

@@ -13,6 +13,8 @@ export interface PartFacts {
   readonly mass: (shape: Shape, density: number) => number;
   /** What its pages tell of its size, rounded as it is printed, mm: a length, or two sides; nothing of parts that come in one size. */
   readonly size: (shape: Shape) => readonly number[];
+  /** What tells it from other parts of its kind but for its size: a name in the kit, an outline. */
+  readonly variety: (shape: Shape) => string;
   /** Before holes are drilled in it. */
   readonly undrilled: (shape: Shape) => Shape;
   /** As it comes to hand, undrilled. */
@@ -31,10 +33,11 @@ export interface PartFacts {
 
 /** What is told of a kind of part, its shape being of one of some forms. */
 export type PartTold<Of extends Form> =
-  & Omit<PartFacts, 'mass' | 'size' | 'undrilled' | 'delivered'>
+  & Omit<PartFacts, 'mass' | 'size' | 'variety' | 'undrilled' | 'delivered'>
   & {
     readonly mass: (shape: ShapeOf<Of>, density: number) => number;
     readonly size?: (shape: ShapeOf<Of>) => readonly number[];
+    readonly variety?: (shape: ShapeOf<Of>) => string;
     readonly undrilled?: (shape: ShapeOf<Of>) => Shape;
     readonly delivered?: (shape: ShapeOf<Of>) => Shape;
   };

@@ -17,6 +17,8 @@ export type StepDetail =
   | { readonly on: 'side'; readonly side: Side }
   /** Short tubes or long tubes of a frame, or a rail that is both frame and tube. */
   | { readonly on: 'tubes'; readonly tubes: 'short' | 'long' | 'rail' }
+  /** A kind of wrapped panel, by its place in the model's list of patterns. */
+  | { readonly on: 'pattern'; readonly index: number }
   /** A kind of flat panel, by its place in the model's list; lettered where there are several. */
   | { readonly on: 'plates'; readonly index: number; readonly letter: string | null }
   /** One flat panel, on one side of the item. */

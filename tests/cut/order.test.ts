@@ -131,7 +131,7 @@ describe('what is refused', () => {
     if (line === undefined) throw new Error('a line is needed');
     const long = { ...line, model: { ...line.model, tubes: [{ kind: 'post' as const, length: 2500, count: 1 }] } };
     expect(() => planOrder([long], null, known, solver)).toThrow(new RangeError('a tube of 2500 mm is longer than the tubes there are: at most 2000 mm'));
-    const wide = { ...line, model: { ...line.model, plates: [{ width: 1600, height: 300, holes: [], partIds: ['x'] }] } };
+    const wide = { ...line, model: { ...line.model, patterns: line.model.patterns.map((pattern) => ({ ...pattern, min: [0, 0] as const, max: [1600, 300] as const })) } };
     expect(() => planOrder([wide], null, known, solver)).toThrow(new RangeError('a piece of 1600.0 × 300.0 mm does not fit on the panels there are'));
   });
 });

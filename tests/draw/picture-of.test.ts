@@ -5,7 +5,7 @@ const step = (number: number, piece: number): PictureOf => ({ what: 'step', step
 const every: readonly PictureOf[] = [
   { what: 'finished' }, { what: 'finished-thumb' }, { what: 'lettered' }, { what: 'ordered', place: 0 }, { what: 'part', kind: 'joint' },
   { what: 'small-part', kind: 'flat-panel', plate: 0 }, { what: 'small-part', kind: 'flat-panel', plate: 1 }, { what: 'cut-bars', piece: 0 }, { what: 'cut-bars', piece: 1 },
-  { what: 'pattern' }, { what: 'crease-section' }, { what: 'plate', plate: 0 }, { what: 'run', run: 'deck' }, step(1, 0), step(1, 1), step(1, 27), step(11, 0),
+  { what: 'pattern', pattern: 0 }, { what: 'pattern', pattern: 1 }, { what: 'crease-section', pattern: 0 }, { what: 'crease-section', pattern: 1 }, { what: 'plate', plate: 0 }, { what: 'run', run: 'deck' }, step(1, 0), step(1, 1), step(1, 27), step(11, 0),
   { what: 'step-thumb', step: 1 }, { what: 'tube-sheet', place: 0 }, { what: 'panel-sheet', place: 0 }, { what: 'marking-sheet', place: 0 },
 ];
 
@@ -30,6 +30,6 @@ describe('what a picture is of', () => {
 
   it('tells which picture is missing and which there are', () => {
     expect(() => pictureOf([{ of: step(3, 1) }, { of: step(3, 0) }], step(3, 2), 'booklet')).toThrow('booklet: no picture "step:3:b"; there are step:3, step:3:a');
-    expect(() => pictureOf([], { what: 'pattern' }, 'guide')).toThrow('guide: no picture "pattern"; there are none');
+    expect(() => pictureOf([], { what: 'pattern', pattern: 0 }, 'guide')).toThrow('guide: no picture "pattern"; there are none');
   });
 });

@@ -28,7 +28,7 @@ describe.each(drawnSizes)('pictures of every step of the $name', ({ item, size }
 
 describe('the checks themselves', () => {
   const at = (x: number, y: number) => ({ x, y, width: 10, height: 5 });
-  const picture: Picture = { of: { what: 'pattern' }, id: 'p', svg: '<svg/>', width: 100, height: 50, labels: [], newPartShares: { far: 0.1, near: 0.9 } };
+  const picture: Picture = { of: { what: 'pattern', pattern: 0 }, id: 'p', svg: '<svg/>', width: 100, height: 50, labels: [], newPartShares: { far: 0.1, near: 0.9 } };
 
   it('notice labels that overlap and labels off the paper', () => {
     expect(labelFaults({ ...picture, labels: [at(0, 0), at(10, 0), at(90, 45)] })).toEqual([]);

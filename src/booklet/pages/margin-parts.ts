@@ -1,6 +1,7 @@
 import type { PictureOf } from '../../draw/index.ts';
 import type { Model, PartKind } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
+import { varietyOf } from '../../parts/varieties.ts';
 import { WORK } from '../../work/facts.ts';
 import { countsBySize, type SizedCount } from './part-sizes.ts';
 
@@ -24,8 +25,8 @@ export function marginParts(model: Model, { action, newParts }: Step): readonly 
 }
 
 /** The small picture of parts of a kind; of flat panels each kind has its own. */
-function smallPicture({ plates }: Model, kind: PartKind, ids: readonly string[]): PictureOf {
-  const place = kind === 'flat-panel' ? plates.findIndex(({ partIds }) => partIds.some((id) => ids.includes(id))) : 0;
+function smallPicture(model: Model, kind: PartKind, ids: readonly string[]): PictureOf {
+  const place = kind === 'flat-panel' ? model.plates.findIndex(({ partIds }) => partIds.some((id) => ids.includes(id))) : varietyOf(model, kind, ids);
   return { what: 'small-part', kind, plate: Math.max(0, place) };
 }
 

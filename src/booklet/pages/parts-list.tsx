@@ -1,9 +1,11 @@
 import type { ReactNode } from 'react';
+import type { PictureOf } from '../../draw/index.ts';
 import type { PartKind } from '../../model/index.ts';
+import { PART_KINDS } from '../../parts/facts.ts';
+import { varietiesOf, type Variety } from '../../parts/varieties.ts';
 import { captionSize, sheets } from './sheet.ts';
 import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
-import { partCounts, type PartCount } from './counts.ts';
 import { packPages, packRows } from './pack.ts';
 import { countsBySize, sizeText, type SizedCount } from './part-sizes.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
@@ -28,9 +30,12 @@ type Row = { readonly height: number; readonly leads: boolean } & (
   | { readonly scale: number }
 );
 
-type SizedPart = PartCount & { readonly width: number; readonly counts: readonly SizedCount[] };
+interface SizedPart extends Variety {
+  readonly width: number;
+  readonly counts: readonly SizedCount[];
+}
 
-/** Every kind of part with its counts, for tubes, cables and flat panels by size: the large ones at one scale, then the small ones at another, each over its bar. */
+/** Every variety of part with its counts, for tubes, cables and flat panels by size: the large ones at one scale, then the small ones at another, each over its bar. */
 export function partsList(input: BookletInput): readonly ReactNode[] {
   const room = pageRoom(input);
   return packPages(rowsOf(input), room, room - headingHeight(input, 'parts')).map((rows, index) => (
@@ -42,7 +47,7 @@ export function partsList(input: BookletInput): readonly ReactNode[] {
 }
 
 function rowsOf(input: BookletInput): readonly Row[] {
-  const sized = partCounts(input.model).map((part) => sizedPart(input, part));
+  const sized = PART_KINDS.flatMap((kind) => varietiesOf(input.model, kind)).map((part) => sizedPart(input, part));
   const scales = [...new Set(sized.map(({ kind }) => input.partScale[kind]))].sort((a, b) => a - b);
   return scales.flatMap((scale) => {
     const rows = packRows(sized.filter(({ kind }) => input.partScale[kind] === scale), sheets[input.paper].main, gap);
@@ -50,16 +55,15 @@ function rowsOf(input: BookletInput): readonly Row[] {
   });
 }
 
-function sizedPart(input: BookletInput, part: PartCount): SizedPart {
-  const ids = input.model.parts.filter(({ kind }) => kind === part.kind).map(({ id }) => id);
-  const counts = countsBySize(input.model, ids);
+function sizedPart(input: BookletInput, part: Variety): SizedPart {
+  const counts = countsBySize(input.model, part.parts.map(({ id }) => id));
   const least = Math.max(...counts.map(({ size }) => leastWidths[size.length] ?? leastWidths[0]));
-  return { ...part, counts, width: Math.max(least, pictureSize(input, { what: 'part', kind: part.kind }).width) };
+  return { ...part, counts, width: Math.max(least, pictureSize(input, partPicture(part)).width) };
 }
 
 function partRow(input: BookletInput, parts: readonly SizedPart[], leads: boolean): Row {
   const told = Math.max(...parts.map((part) => toldHeight(input, part)));
-  return { parts, leads, told, height: Math.max(...parts.map(({ kind }) => pictureSize(input, { what: 'part', kind }).height)) + told };
+  return { parts, leads, told, height: Math.max(...parts.map((part) => pictureSize(input, partPicture(part)).height)) + told };
 }
 
 /** Height of what stands under a part's picture: with words its name, then a line for each size. */
@@ -68,13 +72,15 @@ function toldHeight(input: BookletInput, { kind, counts, width }: SizedPart): nu
   return over + name + counts.length * countLine + under;
 }
 
+const partPicture = ({ kind, variety }: Variety): PictureOf => ({ what: 'part', kind, variety });
+
 const partName = (kind: PartKind): Say => ({ words }) => words.t(`parts.${kind}.name`);
 
 function PartRow({ input, row }: { readonly input: BookletInput; readonly row: Row }): ReactNode {
   if ('scale' in row) return <div className="part-scale" style={{ height: `${row.height}mm` }}><ScaleBar input={input} scale={row.scale} /></div>;
   return (
     <ul className="part-row" style={{ height: `${row.height}mm`, gap: `${gap}mm` }}>
-      {row.parts.map((part) => <PartEntry key={part.kind} input={input} part={part} told={row.told} />)}
+      {row.parts.map((part) => <PartEntry key={`${part.kind} ${part.variety}`} input={input} part={part} told={row.told} />)}
     </ul>
   );
 }
@@ -83,7 +89,7 @@ function PartEntry({ input, part, told }: { readonly input: BookletInput; readon
   const { words, edition } = input;
   return (
     <li style={{ width: `${part.width}mm` }}>
-      <PlacedPicture input={input} of={{ what: 'part', kind: part.kind }} alt={words.t(`parts.${part.kind}.counted`, { count: part.count })} />
+      <PlacedPicture input={input} of={partPicture(part)} alt={words.t(`parts.${part.kind}.counted`, { count: part.parts.length })} />
       <div className="told" style={{ height: `${told - over}mm` }}>
         {edition === 'words' && <p><Said input={input} say={partName(part.kind)} /></p>}
         {part.counts.map((counted) => <CountLine key={counted.size.join()} input={input} counted={counted} />)}

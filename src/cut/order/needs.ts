@@ -1,3 +1,4 @@
+import type { Model, Vec2 } from '../../model/index.ts';
 import type { OrderLine, PanelPiece, TubePiece, Use } from './types.ts';
 
 /** Letters without those that are read as numerals. */
@@ -25,16 +26,24 @@ export function tubePieces(lines: readonly OrderLine[]): readonly TubePiece[] {
 
 /** All pieces of panel of an order by size, the largest first; their letters follow those of the tubes. */
 export function panelPieces(lines: readonly OrderLine[], lettersBefore: number): readonly PanelPiece[] {
-  const wanted = lines.flatMap(({ model, count }) => {
-    const { item, size, pattern: { blank }, plates } = model;
-    const decks = model.parts.filter(({ kind }) => kind === 'panel').length;
-    return [
-      ...(decks > 0 ? [{ sides: blank, use: { item, size, kind: 'panel' as const, count: decks * count } }] : []),
-      ...plates.map(({ width, height, partIds }): Wanted => ({ sides: [width, height], use: { item, size, kind: 'flat-panel', count: partIds.length * count } })),
-    ];
-  });
+  const wanted = lines.flatMap(({ model, count }) => panelsWanted(model).map(({ kind, sides, each }): Wanted =>
+    ({ sides, use: { item: model.item, size: model.size, kind, count: each * count } })));
   return grouped(wanted.map(({ sides, use }): Wanted => ({ sides: [...sides].sort((a, b) => b - a), use })))
     .map(({ sides: [width = 0, height = 0], uses }, place) => ({ letter: letterOf(lettersBefore + place), width, height, count: total(uses), uses }));
+}
+
+/** A rectangle to cut for panels of one pattern, before anything is notched out of it, and how many. mm. */
+export interface PanelWanted {
+  readonly kind: 'panel' | 'flat-panel';
+  readonly sides: Vec2;
+  readonly each: number;
+}
+
+/** What an item's panels are cut from, a pattern at a time: those that are folded, then the flat ones. */
+export function panelsWanted({ patterns }: Pick<Model, 'patterns'>): readonly PanelWanted[] {
+  const wanted = patterns.map(({ form, min, max, partIds }): PanelWanted =>
+    ({ kind: form === 'flat' ? 'flat-panel' : 'panel', sides: [max[0] - min[0], max[1] - min[1]], each: partIds.length }));
+  return [...wanted.filter(({ kind }) => kind === 'panel'), ...wanted.filter(({ kind }) => kind === 'flat-panel')];
 }
 
 const total = (uses: readonly Use[]): number => uses.reduce((sum, { count }) => sum + count, 0);

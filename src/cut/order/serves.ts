@@ -1,4 +1,5 @@
 import type { Model } from '../../model/index.ts';
+import { panelsWanted } from './needs.ts';
 import type { Serves } from './types.ts';
 
 /** So many parts are told for one off-cut. */
@@ -18,10 +19,8 @@ export function servesTube(known: readonly Model[], length: number): readonly Se
 /** What an off-cut of a panel is large enough for, either way round: blanks and flat panels of the known items. */
 export function servesPanel(known: readonly Model[], sides: readonly [number, number]): readonly Serves[] {
   const [long, short] = [Math.max(...sides), Math.min(...sides)];
-  const fits = known.flatMap(({ item, size, pattern, plates, parts }): Serves[] => [
-    ...(parts.some(({ kind }) => kind === 'panel') ? [{ item, size, kind: 'panel' as const, sides: pattern.blank }] : []),
-    ...plates.map(({ width, height }): Serves => ({ item, size, kind: 'flat-panel', sides: [width, height] })),
-  ]).filter((part) => Math.max(...part.sides) <= long + NEAR && Math.min(...part.sides) <= short + NEAR);
+  const fits = known.flatMap((model) => panelsWanted(model).map(({ kind, sides: own }): Serves => ({ item: model.item, size: model.size, kind, sides: own })))
+    .filter((part) => Math.max(...part.sides) <= long + NEAR && Math.min(...part.sides) <= short + NEAR);
   return largestOfEach(fits);
 }
 

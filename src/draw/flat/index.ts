@@ -1,4 +1,7 @@
 export { cutBarsPaper, cutBarsPicture } from './cut-bars.ts';
+export { foldSeries } from './folded/fold-series.ts';
+export { foldedPatternPicture } from './folded/folded-pattern.ts';
+export { foldedPicture } from './folded/folded-stage.ts';
 export { markingPicture, type Marking } from './marking-picture.ts';
 export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture } from './plate-picture.ts';

@@ -30,7 +30,7 @@ export function markingPicture(pattern: FlatPattern, marking: Marking, paper: Pa
 /** The marks of the picture, for the tests. */
 export function stageMarks(pattern: FlatPattern, marking: Marking, paper: Paper): readonly Mark[] {
   switch (marking.stage) {
-    case 'blank': return blankStage(pattern, marking.stock, paper);
+    case 'blank': return blankStage(pattern.blank, marking.stock, paper);
     case 'inside': return insideStage(pattern, paper);
     case 'creases': return creasesStage(pattern, paper);
     case 'notches': return notchesStage(pattern, paper);

@@ -61,22 +61,28 @@ export function seriesMarks(pattern: FlatPattern, side: Side, hardware: Hardware
   const frames = until === 'folded' ? all.slice(0, -1) : all;
   const inner = { x: margin, width: paper.width - 2 * margin };
   const split = paper.height * swingShare;
+  const around: Around = { axis: [0, pattern.wrapRadius], thickness: pattern.thickness };
   return [
-    ...groupMarks(pattern, hardware, frames.slice(0, swings), 1, { ...inner, y: margin, height: split - margin }),
-    ...groupMarks(pattern, hardware, frames.slice(swings), swings + 1, { ...inner, y: split, height: paper.height - split - margin }),
+    ...groupMarks(around, hardware, frames.slice(0, swings), 1, { ...inner, y: margin, height: split - margin }),
+    ...groupMarks(around, hardware, frames.slice(swings), swings + 1, { ...inner, y: split, height: paper.height - split - margin }),
   ];
 }
 
+/** Where the middle of the tube is in a section, and how thick the panel is, mm. */
+export interface Around {
+  readonly axis: Vec2;
+  readonly thickness: number;
+}
+
 /** Sections of one scale in rows and columns, numbered from `first`. */
-function groupMarks(pattern: FlatPattern, hardware: Hardware, frames: readonly FoldFrame[], first: number, box: Box): readonly Mark[] {
-  const radius = pattern.wrapRadius;
-  const extent = extentOf(frames, hardware, radius, pattern.thickness);
+export function groupMarks(around: Around, hardware: Hardware, frames: readonly FoldFrame[], first: number, box: Box): readonly Mark[] {
+  const extent = extentOf(frames, hardware, around);
   return cells(extent, frames.length, box).flatMap((cell, index): readonly Mark[] => {
     const frame = frames[index];
     if (!frame) return [];
     const view = middleView(extent, cell.drawing);
     return [
-      { mark: 'view', name: `section-${first + index}`, scale: view.scale, marks: frameMarks(frame, view, hardware, radius, pattern.thickness) },
+      { mark: 'view', name: `section-${first + index}`, scale: view.scale, marks: frameMarks(frame, view, hardware, around) },
       ringedNumeral(tell.number(first + index), cell.numeral, capHeights.order, pens.edge),
     ];
   });
@@ -105,12 +111,16 @@ function mirror({ outline: points, way, pin }: FoldFrame): FoldFrame {
   return { outline: points.map(flip), way: way.map(flip), pin: pin ? flip(pin) : null };
 }
 
-function extentOf(frames: readonly FoldFrame[], { tube }: Hardware, radius: number, thickness: number): Bounds {
+function extentOf(frames: readonly FoldFrame[], { tube }: Hardware, { axis, thickness }: Around): Bounds {
   const over = frames.flatMap(({ pin }) => (pin ? [[pin[0], pin[1] + pinRoom * thickness] as const] : []));
-  const points = [...frames.flatMap((frame) => [...frame.outline, ...frame.way]), [0, radius + tube.outside / 2] as const, ...over];
+  const points = [...frames.flatMap((frame) => [...frame.outline, ...frame.way]), ...tubeReach(axis, tube.outside / 2), ...over];
   const [as, bs] = [points.map(([a]) => a), points.map(([, b]) => b)];
   return { least: [Math.min(...as), Math.min(...bs)], most: [Math.max(...as), Math.max(...bs)] };
 }
+
+/** Over the usual tube its top; all round one that does not stand over the root line. */
+const tubeReach = ([a, b]: Vec2, radius: number): readonly Vec2[] =>
+  (a === 0 ? [[0, b + radius]] : [[a - radius, b - radius], [a + radius, b + radius]]);
 
 /** As large as the cell allows: nothing is measured here, so the scale may be any. */
 function middleView({ least, most }: Bounds, { x, y, width, height }: Box): Fit {
@@ -157,16 +167,16 @@ function cellAt({ columns, pitch, room }: Layout, box: Box, index: number): Cell
   };
 }
 
-function frameMarks(frame: FoldFrame, view: Fit, { tube, pin }: Hardware, radius: number, thickness: number): readonly Mark[] {
+function frameMarks(frame: FoldFrame, view: Fit, { tube, pin }: Hardware, around: Around): readonly Mark[] {
   const section = allOnPaper(view, frame.outline);
-  const axis = onPaper(view, [0, radius]);
+  const axis = onPaper(view, around.axis);
   return [
     area('core', section),
     outline(pens.cut, section),
     circle(axis, (tube.outside / 2) * view.scale, null, 'ink'),
     circle(axis, (tube.inside / 2) * view.scale, null, 'white'),
     ...wayMarks(allOnPaper(view, frame.way)),
-    ...(frame.pin ? pinMarks(frame.pin, view, pin, thickness) : []),
+    ...(frame.pin ? pinMarks(frame.pin, view, pin, around.thickness) : []),
   ];
 }
 

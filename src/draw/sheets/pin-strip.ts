@@ -1,4 +1,4 @@
-import type { Flap, Model, Vec2 } from '../../model/index.ts';
+import type { Flap, Vec2 } from '../../model/index.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { line } from '../kit/marks.ts';
@@ -17,15 +17,17 @@ const figureOver = 2.9;
 /** From the first pin to the dimension that says how far in the pins stand, mm. */
 const dimensionUnder = 9;
 
+/** What of a flap its gauge tells. */
+export type PinnedFlap = Pick<Flap, 'from' | 'to' | 'pins' | 'edge' | 'pinLine' | 'corner'>;
+
 /** One strip for each length of flap: its right edge lies on the tab's edge, its ends on the tab's ends. */
-export function pinStrips({ pattern }: Model): readonly Strip[] {
-  const different = pattern.flaps.filter((flap, index, all) => all.findIndex((other) => alike(flap, other)) === index);
-  return different.map((flap) => pinStrip(flap, pattern.holes[0]?.diameter ?? 0));
+export function pinStrips(flaps: readonly PinnedFlap[], diameter: number): readonly Strip[] {
+  return flaps.filter((flap, index, all) => all.findIndex((other) => alike(flap, other)) === index).map((flap) => pinStrip(flap, diameter));
 }
 
-const alike = (one: Flap, other: Flap): boolean => one.to - one.from === other.to - other.from && String(one.pins) === String(other.pins);
+const alike = (one: PinnedFlap, other: PinnedFlap): boolean => one.to - one.from === other.to - other.from && String(one.pins) === String(other.pins);
 
-function pinStrip(flap: Flap, diameter: number): Strip {
+function pinStrip(flap: PinnedFlap, diameter: number): Strip {
   const length = flap.to - flap.from;
   const pins = [...flap.pins].sort((a, b) => a - b).map((pin) => pin - flap.from);
   const inFromEdge = flap.edge - flap.pinLine;
@@ -47,7 +49,7 @@ function pinStrip(flap: Flap, diameter: number): Strip {
 }
 
 /** The tab's ends, its edge and its snipped corners. */
-function tabOutline(view: Fit, { corner }: Flap, length: number): readonly Mark[] {
+function tabOutline(view: Fit, { corner }: PinnedFlap, length: number): readonly Mark[] {
   const spot = (at: number, across: number): Vec2 => onStrip(view, at, across);
   const snip = Math.min(corner, length / 2);
   return [line(pens.cut, spot(0, 0), spot(0, stripWidth - snip), spot(snip, stripWidth), spot(length - snip, stripWidth), spot(length, stripWidth - snip), spot(length, 0))];

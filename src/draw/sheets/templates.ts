@@ -1,7 +1,8 @@
-import type { FlatPanel, FlatPattern, Vec2 } from '../../model/index.ts';
+import type { FlatPanel, FlatPattern, Pattern, Vec2 } from '../../model/index.ts';
 import { circle, line, outline } from '../kit/marks.ts';
 import type { Mark } from '../kit/marks.ts';
 import { acrossFlap, corners, creaseMarks, halfCutMarks, insideLineMarks, notchHole, outlineMarks } from '../flat/panel-lines.ts';
+import { bendMarks, patternOutline, rootMarks } from '../flat/folded/bend-lines.ts';
 import { pens } from '../kit/pens.ts';
 import type { Bounds, Fit } from '../kit/fit.ts';
 import { allOnPaper, onPaper } from '../kit/fit.ts';
@@ -33,6 +34,22 @@ export function panelTemplate(pattern: FlatPattern): Template {
       ...pattern.holes.flatMap(({ at, diameter }) => trueHole(view, at, diameter)),
       // The round corner of a notch is punched before the notch is cut: its middle is needed.
       ...corners.flatMap((corner) => middleCross(view, notchHole(pattern, corner), pattern.notchRadius)),
+    ],
+  };
+}
+
+/** Any panel that is folded, with every line of the booklet's. */
+export function foldedTemplate(pattern: Pattern): Template {
+  return {
+    kind: 'panel',
+    extent: { least: pattern.min, most: pattern.max },
+    edge: pattern.outline,
+    draw: (view) => [
+      patternOutline(pattern, view, pens.cut),
+      ...rootMarks(pattern, view, pens.inside),
+      ...bendMarks(pattern, 'crease', view, pens.crease),
+      ...bendMarks(pattern, 'half-cut', view, pens.halfCut),
+      ...pattern.holes.flatMap(({ at, diameter }) => trueHole(view, at, diameter)),
     ],
   };
 }

@@ -1,6 +1,8 @@
 import type { TubeCutPlan } from '../../cut/index.ts';
 import type { Model } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, markingPicture, platePicture, type Marking } from '../flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, platePicture, type Marking } from '../flat/index.ts';
+import type { Step } from '../../plan/index.ts';
+import { firstFolded, markedPanel } from '../folded-panels.ts';
 import { FORMATS, type Papers } from '../formats.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
@@ -8,7 +10,14 @@ import type { DrawnFlat } from './work-picture.ts';
 
 /** The panel at a stage of marking and cutting. */
 export const markedAt = (stage: Exclude<Marking['stage'], 'blank'>): DrawnFlat =>
-  ({ model, papers }) => [markingPicture(model.pattern, { stage }, papers.bench)];
+  ({ model, papers }, step) => [markedPanel(model, patternOf(model, step), { stage }, papers.bench)];
+
+/** The blank of the panel on its stock panel. */
+export const blankOnStock: DrawnFlat = ({ model, papers }, step) =>
+  [markedPanel(model, patternOf(model, step), { stage: 'blank', stock: [model.kit.panel.length, model.kit.panel.width] }, papers.bench)];
+
+/** The pattern that a step works on: the first where it does not tell. */
+const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pattern' ? detail.index : firstFolded(model));
 
 /** The stock tubes to saw, in as many pictures as they need. */
 export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): readonly DrawnPicture[] {

@@ -1,5 +1,5 @@
 /** What the pictures of work are made with. */
-export { sectionSeries, markingPicture, spacingPicture } from '../flat/index.ts';
+export { sectionSeries, spacingPicture } from '../flat/index.ts';
 export { hardwareOf } from '../hardware.ts';
 export { arcArrow, arrow } from '../pictograms/arrows.ts';
 export * from '../pictograms/ink.ts';
@@ -7,5 +7,5 @@ export * from '../pictograms/motifs.ts';
 export type { Paper } from '../picture/index.ts';
 export { markedAlike, postKinds, type PostKind } from '../post-kinds.ts';
 export type { DrawnPicture } from '../types.ts';
-export { cutBars, cutBarsInPieces, markedAt, plateSheet } from './bench-pictures.ts';
+export { blankOnStock, cutBars, cutBarsInPieces, markedAt, plateSheet } from './bench-pictures.ts';
 export type { DrawnFlat, FlatGivens, WorkPicture } from './work-picture.ts';

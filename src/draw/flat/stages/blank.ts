@@ -1,4 +1,4 @@
-import type { FlatPattern, Vec2 } from '../../../model/index.ts';
+import type { Vec2 } from '../../../model/index.ts';
 import { runningDimension, runningReach, type Station } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
@@ -12,8 +12,8 @@ const cap = capHeights.step;
 const dimensionGap = 6;
 
 /** The blank's two cuts on the stock panel, measured from its lower left corner, and how large that is; what is left over is hatched. */
-export function blankStage(pattern: FlatPattern, stock: Vec2, paper: Paper): readonly Mark[] {
-  const blank = onStock('blank', pattern.blank, stock);
+export function blankStage(sides: Vec2, stock: Vec2, paper: Paper): readonly Mark[] {
+  const blank = onStock('blank', sides, stock);
   const reach = runningReach([blank, stock].map((each) => tell.mm(each[1])), cap);
   const extent = { least: [0, 0], most: stock } as const;
   const view = fitToScale(extent, mainBox(paper, 0, {

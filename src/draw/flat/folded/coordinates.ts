@@ -1,0 +1,65 @@
+import type { Pattern, Vec2 } from '../../../model/index.ts';
+import type { Box } from '../../types.ts';
+import { runningDimension } from '../../kit/dimension.ts';
+import type { Mark } from '../../kit/marks.ts';
+import { onPaper, type Fit } from '../../kit/fit.ts';
+import { tell } from '../../../scene/index.ts';
+
+/** Straight edges shorter than this belong to round corners, mm. */
+const ROUND = 3;
+const SQUARE = 1e-6;
+/** Nearer to the corner than this is the edge itself, mm. */
+const NEAR = 0.05;
+/** Figures are printed to half a millimetre: what reads alike is one place. */
+const told = (value: number): number => Math.round(2 * value) / 2;
+
+/** Places along x (0) and along y (1), mm from the blank's left and lower edge. */
+export type Coordinates = readonly [readonly number[], readonly number[]];
+
+const placesFrom = (values: readonly number[]): readonly number[] =>
+  [...values].sort((a, b) => a - b).reduce<readonly number[]>((kept, value) => (told(value) === told(kept.at(-1) ?? -Infinity) ? kept : [...kept, value]), []);
+
+/** From the blank's lower left corner, without nought. */
+function fromCorner({ min }: Pattern, points: Coordinates): Coordinates {
+  const own = (axis: 0 | 1): readonly number[] => placesFrom(points[axis].map((at) => at - min[axis])).filter((at) => at > NEAR);
+  return [own(0), own(1)];
+}
+
+/** Where the straight edges of the outline lie. */
+export function outlinePlaces(pattern: Pattern): Coordinates {
+  const { outline } = pattern;
+  const edges = outline.map((from, place): readonly [Vec2, Vec2] => [from, outline[(place + 1) % outline.length] ?? from])
+    .filter(([from, to]) => Math.hypot(to[0] - from[0], to[1] - from[1]) > ROUND);
+  const lying = (axis: 0 | 1): readonly number[] => edges.filter(([from, to]) => Math.abs(from[axis] - to[axis]) < SQUARE).map(([from]) => from[axis]);
+  return fromCorner(pattern, [lying(0), lying(1)]);
+}
+
+export const holePlaces = (pattern: Pattern): Coordinates =>
+  fromCorner(pattern, [pattern.holes.map(({ at }) => at[0]), pattern.holes.map(({ at }) => at[1])]);
+
+/** Where the lines run that flaps are measured from. */
+export function rootPlaces(pattern: Pattern): Coordinates {
+  const of = (one: string, other: string): readonly number[] =>
+    pattern.flaps.flatMap(({ side, root }) => (side === one ? [-root] : side === other ? [root] : []));
+  return fromCorner(pattern, [of('left', 'right'), of('front', 'back')]);
+}
+
+/** From the panel to its dimension lines, mm of paper. */
+export const coordinateGap = 5;
+
+/** Running dimensions below and left of the blank, from its lower left corner. */
+export function coordinateMarks({ min }: Pattern, [xs, ys]: Coordinates, view: Fit, blank: Box, cap: number, bounds: { readonly x: Vec2; readonly y: Vec2 }): readonly Mark[] {
+  const x = (at: number): number => onPaper(view, [at + min[0], 0])[0];
+  const y = (at: number): number => onPaper(view, [0, at + min[1]])[1];
+  const below = blank.y + blank.height;
+  return [
+    ...(xs.length === 0 ? [] : runningDimension({
+      axis: 'x', datum: x(0), line: below + coordinateGap, feature: below, cap, bounds: bounds.x,
+      stations: xs.map((at) => ({ at: x(at), told: tell.mm(at) })),
+    })),
+    ...(ys.length === 0 ? [] : runningDimension({
+      axis: 'y', datum: y(0), line: blank.x - coordinateGap, feature: blank.x, cap, bounds: bounds.y,
+      stations: ys.map((at) => ({ at: y(at), told: tell.mm(at) })),
+    })),
+  ];
+}

@@ -1,0 +1,103 @@
+import type { Pattern } from '../../../model/index.ts';
+import type { Box, DrawnPicture } from '../../types.ts';
+import { runningReach } from '../../kit/dimension.ts';
+import { allOnPaper, boxOnPaper, fitToScale, type Fit } from '../../kit/fit.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import { area, outline, type Mark } from '../../kit/marks.ts';
+import { earlier, pens } from '../../kit/pens.ts';
+import { toPicture, type Paper } from '../../kit/svg.ts';
+import type { Marking } from '../marking-picture.ts';
+import { blankStage } from '../stages/blank.ts';
+import { columnBox, mainBox, noRoom } from '../stages/layout.ts';
+import { stepPaper } from '../step-paper.ts';
+import { tell } from '../../../scene/index.ts';
+import { bendMarks, blankRing, blankSides, patternHoles, patternOutline, rootMarks } from './bend-lines.ts';
+import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, rootPlaces, type Coordinates } from './coordinates.ts';
+import { flapKinds } from './flap-kinds.ts';
+import { holeSigns } from './hole-signs.ts';
+import { kindNumerals, kindStrips, kindWidth, type StripWork } from './kind-strip.ts';
+import { snipSign } from './snip-sign.ts';
+
+const cap = capHeights.pattern;
+/** Under the whole view, for how many holes there are of which size. */
+const signsHeight = 9;
+
+/**
+ * One step of marking or cutting any panel that is folded, inner face up, whichever sides its flaps are on: what is new is
+ * black and measured from the blank's lower left corner, what earlier steps left is thin; flaps of one kind have a
+ * numeral, and one enlarged strip tells their lines. Throws a RangeError when the paper is too small.
+ */
+export function foldedPicture(pattern: Pattern, marking: Marking, paper: Paper = stepPaper): DrawnPicture {
+  return toPicture(paper, foldedMarks(pattern, marking, paper));
+}
+
+/** The marks of the picture, for the tests. */
+export function foldedMarks(pattern: Pattern, marking: Marking, paper: Paper): readonly Mark[] {
+  switch (marking.stage) {
+    case 'blank': return blankStage(blankSides(pattern), marking.stock, paper);
+    case 'inside': return measured(pattern, rootPlaces(pattern), paper, (view) => [blankLine(pattern, view), ...rootMarks(pattern, view, pens.newInside)]);
+    case 'creases': return stripped(pattern, 'mark', paper, (view) => [blankLine(pattern, view), ...rootMarks(pattern, view, earlier(pens.inside)), ...bends(pattern, view, 'mark')]);
+    case 'notches': return measured(pattern, outlinePlaces(pattern), paper, (view) => [blankLine(pattern, view), ...bends(pattern, view, null), patternOutline(pattern, view, pens.cut)], snipSign(pattern));
+    case 'holes': return measured(pattern, holePlaces(pattern), paper, (view) => [...bends(pattern, view, null), patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(pattern, view, { ...pens.hole, width: 0.5 })], holeSigns(pattern));
+    case 'notches-cut': return notched(pattern, paper);
+    case 'crease': return stripped(pattern, 'crease', paper, (view) => cutAndBent(pattern, view, 'crease'));
+    case 'half-cut': return stripped(pattern, 'half-cut', paper, (view) => cutAndBent(pattern, view, 'half-cut'));
+  }
+}
+
+const blankLine = (pattern: Pattern, view: Fit): Mark => outline(earlier(pens.cut), allOnPaper(view, blankRing(pattern)));
+
+/** Creases and half-cuts, those of the work thick. */
+function bends(pattern: Pattern, view: Fit, work: StripWork | null): readonly Mark[] {
+  const pen = (is: 'crease' | 'half-cut') => {
+    const own = is === 'crease' ? pens.crease : pens.halfCut;
+    return work === 'mark' || work === is ? own : earlier(own);
+  };
+  return [...bendMarks(pattern, 'crease', view, pen('crease')), ...bendMarks(pattern, 'half-cut', view, pen('half-cut'))];
+}
+
+const cutAndBent = (pattern: Pattern, view: Fit, work: StripWork): readonly Mark[] =>
+  [patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(pattern, view, earlier(pens.hole)), ...bends(pattern, view, work)];
+
+/** The whole panel on its light ground. */
+const wholeMark = (pattern: Pattern, view: Fit, isNotched: boolean, marks: readonly Mark[]): Mark =>
+  ({ mark: 'view', name: 'whole', scale: view.scale, marks: [area('panel', allOnPaper(view, isNotched ? pattern.outline : blankRing(pattern))), ...marks] });
+
+/** What stands under the whole view: its marks from an upper left corner. */
+export type Sign = (x: number, y: number) => readonly Mark[];
+
+/** The whole panel with places measured from its lower left corner. */
+function measured(pattern: Pattern, places: Coordinates, paper: Paper, draw: (view: Fit) => readonly Mark[], sign?: Sign): readonly Mark[] {
+  const [across, up] = places.map((each) => coordinateGap + runningReach(each.map(tell.mm), cap));
+  const low = sign === undefined ? 0 : signsHeight;
+  const box = mainBox(paper, 0, { ...noRoom, left: up ?? 0, bottom: (across ?? 0) + low });
+  const view = fitToScale({ least: pattern.min, most: pattern.max }, box);
+  const blank = boxOnPaper(view, { least: pattern.min, most: pattern.max });
+  return [
+    wholeMark(pattern, view, false, draw(view)),
+    ...coordinateMarks(pattern, places, view, blank, cap, { x: [0.5, paper.width - 0.5], y: [0.5, paper.height - 0.5] }),
+    ...(sign?.(2, paper.height - signsHeight + 1) ?? []),
+  ];
+}
+
+/** The whole panel with its flaps numbered by kind, and beside it a strip for each kind. */
+function stripped(pattern: Pattern, work: StripWork, paper: Paper, draw: (view: Fit) => readonly Mark[]): readonly Mark[] {
+  const kinds = flapKinds(pattern).filter((kind) => work === 'mark' || kind.bends.some(({ is }) => is === work));
+  const span = kinds.reduce((sum, kind) => sum + kindWidth(kind, work, pattern.thickness), 0);
+  const view = fitToScale({ least: pattern.min, most: pattern.max }, mainBox(paper, span, noRoom));
+  const column: Box = columnBox(paper, span);
+  return [
+    wholeMark(pattern, view, work !== 'mark', draw(view)),
+    ...kindNumerals(kinds, view),
+    ...kindStrips(kinds, work, pattern.thickness, column),
+  ];
+}
+
+/** The notches and snips cut out, what falls off left white. */
+function notched(pattern: Pattern, paper: Paper): readonly Mark[] {
+  const view = fitToScale({ least: pattern.min, most: pattern.max }, mainBox(paper, 0, noRoom));
+  return [wholeMark(pattern, view, true, [
+    blankLine(pattern, view), ...rootMarks(pattern, view, earlier(pens.inside)), ...bends(pattern, view, null),
+    ...patternHoles(pattern, view, earlier(pens.hole)), patternOutline(pattern, view, { ...pens.cut, width: 0.7 }),
+  ])];
+}
