@@ -36,6 +36,7 @@ function told(detail: StepDetail): string | null {
   switch (detail.on) {
     case 'whole': return null;
     case 'tubes': return detail.tubes;
+    case 'pattern': return null;
     case 'plate': return detail.plate;
     case 'plates': return detail.letter;
     case 'side': return detail.side;

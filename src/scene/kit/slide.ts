@@ -2,11 +2,14 @@ import { placed, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import type { Mark, Scene, SceneBody } from '../types.ts';
 import { lengthOf, plus, times, turnedBy, unit } from './directions.ts';
+import { isTooSmall } from './too-small.ts';
+import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';
 import type { Slide } from './on-the-way.ts';
 import { panelLines } from './panel-lines.ts';
+import { propBodies } from './props.ts';
 import { intoMouth, type ArrowPath } from './slide-arrows.ts';
-import { foldingOf, stageHand, type StageHand } from './stage.ts';
+import { stageHand, type StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
 import { tell } from '../told.ts';
@@ -57,7 +60,7 @@ const wayOf = (step: Step, slide: Slide): Vec3 => turnedBy(step.standing.pose, s
 
 /** `off` tells how far off its place a part stands, mm. */
 function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, off: (slide: Slide) => number): Scene {
-  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const hand = stageHand(model, step, solids);
   const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide');
   const offsets = new Map(slides.flatMap((slide) => {
     const offset = times(unit(wayOf(step, slide)), -off(slide));
@@ -65,29 +68,36 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
   }));
   const fresh = step.newParts.flatMap((group) => group.ids);
   const moving = slides.flatMap((slide) => slide.parts);
+  const joins = slides.some(({ closes }) => closes !== undefined);
   const sliding: Sliding = { model, step, hand, offsets, fresh, moving };
   const shown = [...new Set([...step.present, ...fresh, ...moving])].filter((id) => telling.isShown?.(hand.part(id), step) ?? true);
-  const isNew = (id: string): boolean => fresh.includes(id) || (telling.tintsMoved === true && moving.includes(id));
+  const isNew = (id: string): boolean => fresh.includes(id) || (telling.tintsMoved === true && moving.includes(id)) || (joins && moving.includes(id));
+  const bodies = shown.map((id) => hand.body(id, isNew(id) ? 'new' : 'present', offsets.get(id)));
+  const mouths = slides.map((slide) => mouthsOf({ hand, slide, way: unit(wayOf(step, slide)), off: telling.drawnOff(lengthOf(slide.by), step) }));
   return {
     id: sceneName(step),
-    bodies: [
-      ...shown.map((id) => hand.body(id, isNew(id) ? 'new' : 'present', offsets.get(id))),
-      ...linesOnPanel(sliding, shown),
-      ...(telling.bodies?.(sliding) ?? []),
+    bodies: [...bodies, ...linesOnPanels(sliding, shown), ...propBodies(hand, step, bodies), ...(telling.bodies?.(sliding) ?? [])],
+    marks: [
+      ...slides.flatMap((slide, index) => arrowsOf(telling, sliding, slide, mouths[index] ?? [])),
+      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies),
     ],
-    marks: [...slides.flatMap((slide) => arrowsOf(telling, sliding, slide)), ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? [])],
     view: STANDARD_VIEW,
   };
 }
 
-/** The lines of the flaps that still lie flat, on whichever panel is shown. */
-function linesOnPanel({ model, step, hand }: Sliding, shown: readonly string[]): readonly SceneBody[] {
-  const panel = step.run === null ? undefined : shown.find((id) => hand.part(id).kind === 'panel');
-  return panel === undefined ? [] : panelLines(model, hand, panel, step.folded);
+/** The lines of the flaps that still lie flat, on whichever panels are shown. */
+const linesOnPanels = ({ step, hand }: Sliding, shown: readonly string[]): readonly SceneBody[] =>
+  shown.filter((id) => hand.part(id).kind === 'panel').flatMap((id) => panelLines(hand, id, step.folded));
+
+/** What comes too small to be seen is shown once more, enlarged. */
+function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[]): readonly Mark[] {
+  const [nearest] = mouths.filter(({ wide }) => isTooSmall(wide, bodies));
+  return nearest === undefined ? [] : [{ mark: 'detail', at: nearest.path[1], radius: Math.max(60, nearest.wide * 1.6) }];
 }
 
-/** From where a part's leading end is drawn to where it ends up. */
-function arrowsOf(telling: SlideTelling, sliding: Sliding, slide: Slide): readonly Mark[] {
+/** Into the mouths of what is joined; where that is not told, from where a part's leading end is drawn to where it ends up. */
+function arrowsOf(telling: SlideTelling, sliding: Sliding, slide: Slide, mouths: readonly Mouth[]): readonly Mark[] {
+  if (slide.closes !== undefined) return mouths.map(({ path }): Mark => ({ mark: 'arrow', path }));
   const { step, hand } = sliding;
   const parts = slide.parts.map((id) => hand.part(id));
   const way = unit(wayOf(step, slide));
