@@ -1,14 +1,15 @@
-import { chained, placed, turned, type Model, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, outwards, placed, turned, type Connection, type Model, type Pose, type Side, type Solids, type Vec3 } from '../../model/index.ts';
 import type { OrderWish } from '../../read/index.ts';
 import { WORK, type Action, type StepDetail } from '../../work/facts.ts';
 import { byKind } from '../by-kind.ts';
-import type { Motion, Plan, Standing, Step } from '../types.ts';
+import type { FlapName, Motion, Plan, Standing, Step } from '../types.ts';
+import { flapForms } from './flap-forms.ts';
 import { isFlatPanel } from './pieces.ts';
 import { findPlan } from './plan.ts';
 import { poseFor } from './poses.ts';
 import { faultsOf } from './prove.ts';
-import type { FoundPlan, FoundStep } from './types.ts';
-import { dot, lengthOf, unit } from './vectors.ts';
+import type { FoundPlan, FoundStep, Move } from './types.ts';
+import { against, dot, lengthOf, turnedBy, unit } from './vectors.ts';
 
 /**
  * The plan of an item that taking it apart finds, told as the booklets tell it: what kind of work each step is, on
@@ -28,11 +29,32 @@ const batchesOf = ({ batches }: FoundPlan): Plan['batches'] =>
 function toldSteps(model: Model, found: FoundPlan): readonly Step[] {
   const runs = new Set(batchesOf(found).map(({ name }) => name));
   const steps: Step[] = [];
-  for (const step of found.steps) {
+  for (const step of found.steps.map(fittingMoves)) {
     const run = step.batch !== null && runs.has(step.batch) ? step.batch : null;
     steps.push(toldStep(model, step, run, standingOf(step, steps.at(-1)?.standing ?? null)));
   }
   return steps;
+}
+
+/** Small parts are brought to the work, whichever of the two the plan has moved. */
+function fittingMoves(step: FoundStep): FoundStep {
+  if (step.does !== 'fit') return step;
+  const brought = step.moves.map((move) => {
+    const fittings = move.closes.flatMap(fittingOf);
+    return fittings.length === 0 || fittings.some((id) => move.parts.includes(id)) ? move : { ...move, parts: fittings, by: against(move.by), stays: move.parts };
+  });
+  const stay = brought.flatMap((move) => ('stays' in move ? move.stays : []));
+  return { ...step, moves: brought.map(({ parts, by, closes }): Move => ({ parts, by, closes })), present: [...step.present, ...stay] };
+}
+
+function fittingOf(connection: Connection): readonly string[] {
+  switch (connection.is) {
+    case 'cap': return [connection.cap];
+    case 'foot': return [connection.foot];
+    case 'hinge': return [connection.hinge];
+    case 'bracket': return [connection.bracket];
+    default: return [];
+  }
 }
 
 function toldStep(model: Model, step: FoundStep, run: string | null, standing: Standing): Step {
@@ -40,10 +62,10 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
   const action = actionOf(step, detail);
   const work = WORK[action];
   return {
-    number: step.number, key: step.key, action, detail, side: step.side, run, times: step.times,
+    number: step.number, key: step.key, action, detail, side: sideSeen(model, step, standing) ?? step.side, run, times: step.times,
     newParts: byKind(model, ({ id }) => step.newParts.includes(id)),
     present: step.present,
-    motions: motionsOf(step),
+    motions: motionsOf(model, step),
     drilled: step.drilled, drillsFor: step.drillsFor,
     folded: step.foldedAfter,
     held: step.held, props: step.props,
@@ -119,12 +141,31 @@ const movesTubes = ({ parts }: Model, { moves }: FoundStep): boolean => {
   return parts.every(({ id, shape }) => !moving.has(id) || shape.form === 'tube');
 };
 
-function motionsOf({ moves, folds, turns, side }: FoundStep): readonly Motion[] {
+function motionsOf(model: Model, { moves, folds, turns }: FoundStep): readonly Motion[] {
   return [
     ...moves.map(({ parts, by, closes }): Motion => ({ kind: 'slide', parts, by, closes })),
-    ...(folds === null ? [] : [{ kind: 'fold' as const, panel: folds.panel, flap: folds.flap, side: side ?? 'front' }]),
+    ...(folds === null ? [] : [{ kind: 'fold' as const, ...folds, side: sideOfFlap(model, folds) }]),
     ...(turns === null ? [] : [{ kind: 'turn' as const, axis: turns.axis, angle: turns.angle }]),
   ];
+}
+
+/** The side of its panel that a flap is on. */
+function sideOfFlap({ parts }: Model, { panel, flap }: FlapName): Side {
+  const shape = parts.find(({ id }) => id === panel)?.shape;
+  const found = shape === undefined ? undefined : flapForms(shape).find(({ name }) => name === flap);
+  if (found === undefined) throw new RangeError(`the panel ${panel} has no flap ${flap}`);
+  return found.side;
+}
+
+/** A panel may lie any way round: a flap is told by the side that the worker sees it on. Null where no flap is worked on. */
+function sideSeen(model: Model, { folds, moves }: FoundStep, { pose }: Standing): Side | null {
+  const pinned = moves.flatMap(({ closes }) => closes.flatMap((each) => (each.is === 'panel-pin' ? [each] : [])));
+  const flap = folds ?? pinned[0];
+  const panel = model.parts.find(({ id }) => id === flap?.panel);
+  if (flap === undefined || panel === undefined) return null;
+  const [x, y] = turnedBy(pose, turnedBy(panel.pose, outwards(sideOfFlap(model, flap))));
+  if (Math.abs(x) > Math.abs(y)) return x < 0 ? 'left' : 'right';
+  return y < 0 ? 'front' : 'back';
 }
 
 /** How the work lies: as the plan has it, the upright item turned so that what comes is seen coming; as before, where that will do. */

@@ -104,11 +104,11 @@ function throughSleeve({ hand, way, off }: Going, bar: string): readonly Mouth[]
   return [{ path: [plus(plus(trailing, times(way, -off)), BESIDE_BAR), plus(plus(trailing, times(way, -off * ARROW_END)), BESIDE_BAR)], wide: LAID }];
 }
 
-/** The joint from where it is drawn to the bar's end that goes in, or to its place where that is not before it. */
-function overBar({ hand, way, off }: Going, { bar, joint }: Extract<Connection, { is: 'sleeve' }>): readonly Mouth[] {
+/** Before the joint, along the bar that goes through it. */
+function overBar({ hand, way, off }: Going, { joint }: Extract<Connection, { is: 'sleeve' }>): readonly Mouth[] {
   const place = placed(hand.pose(joint), [0, 0, 0]);
   const from = plus(place, times(way, -off));
-  return [{ path: [plus(from, times(way, OVER_JOINT)), plus(from, times(way, Math.max(OVER_JOINT + SHORTEST * 2, off * (1 - ARROW_END))))], wide: wideOf(hand.part(bar)) }];
+  return [{ path: [plus(from, times(way, OVER_JOINT)), plus(from, times(way, Math.max(OVER_JOINT + SHORTEST * 2, off * (1 - ARROW_END))))], wide: LAID }];
 }
 
 /** An arrow begins this far before a joint's middle, mm. */

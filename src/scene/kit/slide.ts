@@ -2,6 +2,7 @@ import { placed, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import type { Mark, Scene, SceneBody } from '../types.ts';
 import { lengthOf, plus, times, turnedBy, unit } from './directions.ts';
+import { boxRound } from './extent.ts';
 import { isTooSmall } from './too-small.ts';
 import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';
@@ -76,7 +77,7 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
   const mouths = slides.map((slide) => mouthsOf({ hand, slide, way: unit(wayOf(step, slide)), off: telling.drawnOff(lengthOf(slide.by), step) }));
   return {
     id: sceneName(step),
-    bodies: [...bodies, ...linesOnPanels(sliding, shown), ...propBodies(hand, step, bodies), ...(telling.bodies?.(sliding) ?? [])],
+    bodies: [...bodies, ...linesOnPanels(sliding, shown), ...propBodies(hand, step), ...(telling.bodies?.(sliding) ?? [])],
     marks: [
       ...slides.flatMap((slide, index) => arrowsOf(telling, sliding, slide, mouths[index] ?? [])),
       ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies),
@@ -89,10 +90,21 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
 const linesOnPanels = ({ step, hand }: Sliding, shown: readonly string[]): readonly SceneBody[] =>
   shown.filter((id) => hand.part(id).kind === 'panel').flatMap((id) => panelLines(hand, id, step.folded));
 
-/** What comes too small to be seen is shown once more, enlarged. */
+/** What comes too small to be seen is shown once more, enlarged: where it comes farthest out, least stands before it. */
 function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[]): readonly Mark[] {
-  const [nearest] = mouths.filter(({ wide }) => isTooSmall(wide, bodies));
-  return nearest === undefined ? [] : [{ mark: 'detail', at: nearest.path[1], radius: Math.max(60, nearest.wide * 1.6) }];
+  const { least, most } = boxRound(bodies);
+  const middle = times(plus(least, most), 0.5);
+  const outwards = ({ path: [, to] }: Mouth): number => Math.hypot(...acrossView(plus(to, times(middle, -1))));
+  const [outermost] = mouths.filter(({ wide }) => isTooSmall(wide, bodies)).sort((a, b) => outwards(b) - outwards(a));
+  if (outermost === undefined) return [];
+  const [from, to] = outermost.path;
+  return [{ mark: 'detail', at: times(plus(from, to), 0.5), radius: lengthOf(plus(to, times(from, -1))) / 2 + outermost.wide }];
+}
+
+/** What is left of a direction when it is seen from the eye. */
+function acrossView(direction: Vec3): Vec3 {
+  const eye = unit(STANDARD_VIEW.towardsEye);
+  return plus(direction, times(eye, -(direction[0] * eye[0] + direction[1] * eye[1] + direction[2] * eye[2])));
 }
 
 /** Into the mouths of what is joined; where that is not told, from where a part's leading end is drawn to where it ends up. */
