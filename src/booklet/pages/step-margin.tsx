@@ -33,8 +33,8 @@ export function StepMargin({ input, step, headHeight, partsHeight }: StepMarginP
 }
 
 function Times({ input, step }: { readonly input: BookletInput; readonly step: Step }): ReactNode {
-  const { words, glyphs, model } = input;
-  const glyph = repeatedGlyph(model, step);
+  const { words, glyphs } = input;
+  const glyph = repeatedGlyph(input, step);
   return (
     <li className="times">
       {glyph && <GlyphMark glyph={glyphs.plain(glyph)} label={words.t('booklet.alt.times', { count: step.times })} height={timesHeight} />}
@@ -44,11 +44,13 @@ function Times({ input, step }: { readonly input: BookletInput; readonly step: S
 }
 
 /** What is made several times: a flat panel, a deck, or a bare frame by the number of its tubes. */
-export function repeatedGlyph({ groups }: BookletInput['model'], { run, action }: Step): PlainGlyph | null {
+export function repeatedGlyph({ model, plan }: Pick<BookletInput, 'model' | 'plan'>, { run, action }: Step): PlainGlyph | null {
   const { makes } = WORK[action];
   if (makes !== undefined) return PARTS[makes].pictogram ?? null;
-  const group = groups.find(({ piece }) => piece === run);
-  return group?.kind === 'frame' ? frameGlyphs[group.sides.length] ?? null : 'deck';
+  const ids = plan.batches.find(({ name }) => name === run)?.parts ?? [];
+  const parts = model.parts.filter(({ id }) => ids.includes(id));
+  const tubes = parts.filter(({ shape }) => shape.form === 'tube').length;
+  return parts.length === 0 || parts.some(({ kind }) => kind === 'panel') ? 'deck' : frameGlyphs[tubes] ?? null;
 }
 
 /** Bare frames of two tubes have no picture of their own. */

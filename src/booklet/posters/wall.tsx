@@ -120,7 +120,7 @@ const partScale = 1.2;
 function Parts({ input, paper, step }: PageProps & { readonly step: Step }): ReactNode {
   const { words, glyphs, model } = input;
   const { scale } = posterSheets[paper];
-  const glyph = step.times > 1 ? repeatedGlyph(model, step) : null;
+  const glyph = step.times > 1 ? repeatedGlyph(input, step) : null;
   const before = input.plan.steps.find(({ number }) => number === step.number - 1);
   return (
     <ul className="parts">

@@ -26,7 +26,7 @@ const groupOf = ({ run, standing }: Step): string => (run !== null ? `run-${run}
 function runPage(maker: Maker, step: Step, run: string): GuidePage {
   const { base, say } = maker;
   const label = say(({ words }) => words.t('booklet.run', { count: step.times }));
-  const glyph = base.glyphs.plain(repeatedGlyph(base.model, step) ?? 'deck');
+  const glyph = base.glyphs.plain(repeatedGlyph(base, step) ?? 'deck');
   return {
     id: `run-${run}`,
     group: groupOf(step),
@@ -75,8 +75,8 @@ function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Ste
 }
 
 function Times({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
-  const { base: { model, glyphs, words }, say } = maker;
-  const glyph = repeatedGlyph(model, step);
+  const { base: { glyphs, words }, say } = maker;
+  const glyph = repeatedGlyph(maker.base, step);
   return (
     <span className="times">
       {glyph && <Mark maker={maker} glyph={glyphs.plain(glyph)} label={say((telling) => telling.words.t('booklet.alt.times', { count: step.times }))} />}
