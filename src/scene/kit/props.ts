@@ -1,8 +1,11 @@
-import { moved, type Shape, type Vec3 } from '../../model/index.ts';
+import { moved, type PartKind, type Shape, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import type { SceneBody } from '../types.ts';
 import { boxRound, type Box } from './extent.ts';
 import type { StageHand } from './stage.ts';
+
+/** What no work rests on. */
+const FASTENERS: ReadonlySet<PartKind> = new Set<PartKind>(['joint-pin', 'wing-nut', 'panel-pin', 'cable']);
 
 /** A block that holds work, mm. */
 const BLOCK = { along: 70, across: 60, high: 90 };
@@ -12,7 +15,8 @@ const STANDS = 4;
 /** The blocks that hold what a step has propped: under each end of what hangs over the bench, on both sides of what stands on edge. */
 export function propBodies(hand: StageHand, step: Step): readonly SceneBody[] {
   if (step.props.length === 0) return [];
-  const there = [...new Set([...step.present, ...step.props.flat()])].map((id) => hand.body(id, 'present'));
+  const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
+  const there = [...new Set([...step.present, ...moving, ...step.props.flat()])].filter((id) => !FASTENERS.has(hand.part(id).kind)).map((id) => hand.body(id, 'present'));
   const bench = boxRound(there).least[2];
   return step.props.flatMap((parts, body): readonly SceneBody[] => {
     const bodies = there.filter(({ id }) => parts.includes(id));

@@ -59,12 +59,18 @@ export const slideWork = (telling: SlideTelling): WorkScene => ({
 
 const wayOf = (step: Step, slide: Slide): Vec3 => turnedBy(step.standing.pose, slide.by);
 
+/** Whether two slides of work told by what it joins go the same way. */
+const isAlong = (one: Slide, other: Slide): boolean => one.closes !== undefined && other.closes !== undefined
+  && lengthOf(plus(unit(one.by), times(unit(other.by), -1))) < 1e-6;
+
 /** `off` tells how far off its place a part stands, mm. */
 function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, off: (slide: Slide) => number): Scene {
   const hand = stageHand(model, step, solids);
   const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide');
+  // What comes the same way keeps its distances.
+  const offOf = (slide: Slide): number => Math.max(...slides.filter((other) => other === slide || isAlong(other, slide)).map(off));
   const offsets = new Map(slides.flatMap((slide) => {
-    const offset = times(unit(wayOf(step, slide)), -off(slide));
+    const offset = times(unit(wayOf(step, slide)), -offOf(slide));
     return slide.parts.map((id): [string, Vec3] => [id, offset]);
   }));
   const fresh = step.newParts.flatMap((group) => group.ids);
@@ -74,7 +80,7 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
   const shown = [...new Set([...step.present, ...fresh, ...moving])].filter((id) => telling.isShown?.(hand.part(id), step) ?? true);
   const isNew = (id: string): boolean => fresh.includes(id) || (telling.tintsMoved === true && moving.includes(id)) || (joins && moving.includes(id));
   const bodies = shown.map((id) => hand.body(id, isNew(id) ? 'new' : 'present', offsets.get(id)));
-  const mouths = slides.map((slide) => mouthsOf({ hand, slide, way: unit(wayOf(step, slide)), off: telling.drawnOff(lengthOf(slide.by), step) }));
+  const mouths = slides.map((slide) => mouthsOf({ hand, slide, way: unit(wayOf(step, slide)), off: offOf(slide) }));
   return {
     id: sceneName(step),
     bodies: [...bodies, ...linesOnPanels(sliding, shown), ...propBodies(hand, step), ...(telling.bodies?.(sliding) ?? [])],

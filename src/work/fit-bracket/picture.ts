@@ -5,8 +5,8 @@ const pictogram: Ink = together(
   tubeSection(12, 24, 8),
   stroke('M22 14A13 13 0 0 1 22 34', 4),
   stroke('M26 24H36', 4),
-  body(box(36, 6, 7, 36), tint),
-  arrow(34, 45, 20, 45, { shaft: 3, head: 8 }),
+  body(box(36, 6, 7, 28), tint),
+  arrow(44, 41, 20, 41, { shaft: 3, head: 8 }),
 );
 
 export const picture: WorkPicture = {

@@ -6,7 +6,7 @@ const pictogram: Ink = together(
   ...[10, 38].map((x) => body(box(x - 3, 14, 6, 31))),
   ...[10, 38].map((x) => body(box(x - 5.5, 17, 11, 10), tint)),
   body(box(15, 19, 18, 6), tint),
-  arrow(24, 2, 24, 16),
+  arrow(24, 3, 24, 16),
 );
 
 export const picture: WorkPicture = {
