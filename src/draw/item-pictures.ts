@@ -63,7 +63,6 @@ type Maker = (format: Format) => readonly Picture[];
 function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer): readonly Maker[] {
   const composed = (of: PictureOf, scene: Scene, paper: Paper): readonly Picture[] => [pictureAs(of, composePicture(scene, paper, draw))];
   const [finished, lettered] = [finishedScene(model, solids), letteredScene(model, solids)];
-  const runs = [...new Set(plan.steps.flatMap((step) => step.run ?? []))];
   return [
     withThumb((format) => composed({ what: 'finished' }, finished, FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finished), THUMB)),
     withThumb((format) => composed({ what: 'lettered' }, lettered, FORMATS[format].lettered)),
@@ -74,7 +73,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
       pictureAs({ what: 'crease-section', pattern }, foldingOf(model, pattern, FORMATS[format].sections)),
     ])),
     withThumb((format) => model.plates.map((_, plate) => pictureAs({ what: 'plate', plate }, plateSheet(model, plate, FORMATS[format].bench)))),
-    ...runs.map((run) => withThumb((format) => composed({ what: 'run', run }, runScene(model, run, solids), FORMATS[format].run))),
+    ...plan.batches.map((batch) => withThumb((format) => composed({ what: 'run', run: batch.name }, runScene(model, batch, solids), FORMATS[format].run))),
     ...plan.steps.map((step) => withThumb(
       (format) => stepPictures({ model, plan, cuts, solids, draw, format }, step),
       () => [stepThumb({ model, plan, cuts, solids, draw }, step) ?? []].flat(),

@@ -18,10 +18,12 @@ export const markedAlike = (one: Post, other: Post): boolean => one.length === o
 
 export const madeAlike = (one: Post, other: Post): boolean => markedAlike(one, other) && String(one.holes) === String(other.holes);
 
-/** One post of each kind, in the order of the model. */
+/** One of each kind of bar that goes through joints, in the order of the model. */
 export function postKinds(model: Model, alike: (one: Post, other: Post) => boolean): readonly PostKind[] {
-  const posts = model.parts.flatMap(({ id, kind, shape }): readonly Post[] =>
-    (kind === 'post' && shape.form === 'tube' ? [{ length: shape.length, marks: sleeveEnds(model, id), holes: shape.holes.map(({ at }) => at + shape.length / 2) }] : []));
+  const posts = model.parts.flatMap(({ id, shape }): readonly Post[] => {
+    const marks = sleeveEnds(model, id);
+    return shape.form === 'tube' && marks.length > 0 ? [{ length: shape.length, marks, holes: shape.holes.map(({ at }) => at + shape.length / 2) }] : [];
+  });
   return posts
     .filter((post, index) => posts.findIndex((other) => alike(post, other)) === index)
     .map((post) => ({ ...post, count: posts.filter((other) => alike(post, other)).length }));

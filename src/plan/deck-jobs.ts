@@ -57,7 +57,7 @@ function sideJobs(parts: readonly Part[], panel: string, side: Side, run: string
 /** What moves on a side: its flap, or pins that come down into it; null where it has none of these. */
 function movedOnSide(moves: Extract<AskedBy, { feature: 'side' }>['moves'], panel: string, side: Side, pins: readonly string[]): Pick<Job, 'places' | 'motions'> | null {
   switch (moves) {
-    case 'flap': return { places: [], motions: [{ kind: 'fold', panel, side }] };
+    case 'flap': return { places: [], motions: [{ kind: 'fold', panel, flap: side, side }] };
     case 'end-pins': return pinned(pins.slice(0, 2));
     case 'middle-pins': return pins.length > 2 ? pinned(pins.slice(2)) : null;
     case 'nothing': return { places: [], motions: [] };

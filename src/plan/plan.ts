@@ -1,4 +1,4 @@
-import { chained, FLAT, standstill, undone, WRAPPED, type Model, type Side, type Solids } from '../model/index.ts';
+import { chained, FLAT, standstill, undone, WRAPPED, type Model, type Solids } from '../model/index.ts';
 import type { OrderWish } from '../read/index.ts';
 import { WORK } from '../work/facts.ts';
 import { runJobs } from './deck-jobs.ts';
@@ -8,19 +8,23 @@ import { orderJobs, type Ordering } from './order.ts';
 import { clashesInOrder, mustHold, type Clash } from './prove.ts';
 import { rulesFor, sidesInOrder } from './rules.ts';
 import { standingOf } from './standings.ts';
-import type { Motion, NewPart, Plan, Step } from './types.ts';
+import { byKind } from './by-kind.ts';
+import { toldPlan } from './found/told.ts';
+import type { Batch, FlapName, Motion, NewPart, Plan, Step } from './types.ts';
 
 /**
  * The steps of one size variant in order, each motion proven free. Throws a FaultError when a wish of the
  * designer is refused, a RangeError when no order leaves every motion free.
  */
 export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids): Plan {
+  // Items of decks, frames and posts have their jobs listed; of all others the order is found by taking them apart.
+  if (model.groups.length === 0) return toldPlan(model, wishes, solids);
   const ordering = orderedJobs(model, wishes, solids);
   const clashes = provenClashes(model, ordering.jobs, solids);
   if (clashes.length > 0) {
     throw new RangeError(`${model.item} ${model.size}: no free way for ${clashes.map((clash) => `${clash.key} (${clash.parts.join(', ')})`).join('; ')}`);
   }
-  return { steps: stepsOf(model, ordering.jobs), reasons: ordering.reasons };
+  return { steps: stepsOf(model, ordering.jobs), batches: batchesOf(model), reasons: ordering.reasons };
 }
 
 const runsOf = (model: Model): readonly string[] => [...new Set(model.groups.map((group) => group.piece))];
@@ -58,12 +62,12 @@ function stepsOf(model: Model, jobs: readonly Job[]): readonly Step[] {
   const steps: Step[] = [];
   const present: string[] = [];
   const drilled: string[] = [];
-  const folded = new Map<string | null, readonly Side[]>();
+  const folded = new Map<string | null, readonly FlapName[]>();
   const joined = new Set<string>();
   jobs.forEach((job, index) => {
     const brought = job.brings ?? job.places;
     const fresh = WORK[job.action].joins ? brought : brought.filter((id) => !present.includes(id));
-    for (const motion of job.motions) if (motion.kind === 'fold') folded.set(job.run, [...(folded.get(job.run) ?? []), motion.side]);
+    for (const motion of job.motions) if (motion.kind === 'fold') folded.set(job.run, [...(folded.get(job.run) ?? []), { panel: motion.panel, flap: motion.flap }]);
     const times = job.run === null ? job.times : model.groups.filter((group) => group.piece === job.run).length;
     // What a run has made comes to the item when it is stood up or set in, not before.
     const there = present.filter((id) => (job.run === null ? joined.has(id) : runOf(model, id) === job.run));
@@ -85,7 +89,7 @@ function inItem(model: Model, job: Job, motion: Motion): Motion {
 const runOf = (model: Model, id: string): string | null =>
   model.groups.find((group) => group.partIds.includes(id))?.piece ?? null;
 
-function stepOf(model: Model, job: Job, number: number, times: number, fresh: readonly string[], present: readonly string[], folded: readonly Side[], drilled: readonly string[]): Step {
+function stepOf(model: Model, job: Job, number: number, times: number, fresh: readonly string[], present: readonly string[], folded: readonly FlapName[], drilled: readonly string[]): Step {
   const work = WORK[job.action];
   return {
     number,
@@ -100,7 +104,10 @@ function stepOf(model: Model, job: Job, number: number, times: number, fresh: re
     motions: job.motions.map((motion) => inItem(model, job, motion)),
     drilled,
     drillsFor: job.drills?.pins ?? [],
-    folded: job.run === null ? Object.keys(FLAT) as Side[] : folded,
+    folded: job.run === null ? allFlaps(model) : folded,
+    held: [],
+    props: [],
+    toHand: byKind(model, ({ kind }) => kind === work.toHand),
     standing: standingOf(job, model),
     tools: work.tools,
     people: work.people,
@@ -114,7 +121,13 @@ function stepOf(model: Model, job: Job, number: number, times: number, fresh: re
 /** New parts by kind; a finished deck is no new part, it was made before. */
 function newPartsOf(model: Model, job: Job, fresh: readonly string[]): readonly NewPart[] {
   if (WORK[job.action].joins) return [];
-  const parts = model.parts.filter((part) => fresh.includes(part.id));
-  return [...new Set(parts.map((part) => part.kind))].map((kind) =>
-    ({ kind, ids: parts.filter((part) => part.kind === kind).map((part) => part.id) }));
+  return byKind(model, ({ id }) => fresh.includes(id));
 }
+
+const allFlaps = (model: Model): readonly FlapName[] => model.parts.flatMap(({ id, shape }) =>
+  (shape.form === 'panel' ? shape.pattern.flaps.map(({ side }): FlapName => ({ panel: id, flap: side })) : []));
+
+const batchesOf = (model: Model): readonly Batch[] => runsOf(model).map((name) => {
+  const groups = model.groups.filter(({ piece }) => piece === name);
+  return { name, times: groups.length, parts: groups[0]?.partIds ?? [] };
+});

@@ -11,6 +11,7 @@ export function standingOf({ standing: name, action, detail, run }: Job, model: 
     case 'bench': return { name, pose: standstill };
     case 'upright': return { name, pose: turned([0, 0, 1], towardsReader(WORK[action].seenFrom === 'outside', sideOf(detail))) };
     case 'deck-building': return { name, pose: buildingPose(model.groups.find((group) => group.piece === run)) };
+    case 'lying':
     case 'deck-in-use': return { name, pose: standstill };
     case 'on-back': return { name, pose: chained(turned([0, 0, 1], -QUARTER), turned([1, 0, 0], -QUARTER)) };
     case 'on-front': return { name, pose: chained(turned([0, 0, 1], QUARTER), turned([1, 0, 0], QUARTER)) };

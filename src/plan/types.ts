@@ -1,19 +1,26 @@
-import type { PartKind, Pose, Side, Vec3 } from '../model/index.ts';
+import type { Connection, PartKind, Pose, Side, Vec3 } from '../model/index.ts';
 import type { Action, Caution, StandingName, StepDetail, Tool, WorkerCheck } from '../work/facts.ts';
 
 export type { Action, Caution, StandingName, StepDetail, Tool, WorkerCheck };
 
 export type Motion =
   /** The parts come from `pose moved by −by` to their place along the straight line `by` (mm, as the finished item stands). */
-  | { readonly kind: 'slide'; readonly parts: readonly string[]; readonly by: Vec3 }
-  | { readonly kind: 'fold'; readonly panel: string; readonly side: Side }
-  /** The whole work turns about `axis` by `angle` rad. */
+  | { readonly kind: 'slide'; readonly parts: readonly string[]; readonly by: Vec3; /** What is joined by it; not told when left out. */ readonly closes?: readonly Connection[] }
+  /** A flap of a panel, on that side of the panel. */
+  | { readonly kind: 'fold'; readonly panel: string; readonly flap: string; readonly side: Side }
+  /** The whole work turns about `axis`, as the finished item stands, by `angle` rad. */
   | { readonly kind: 'turn'; readonly axis: Vec3; readonly angle: number };
 
 /** How the work lies during a step: a pose that is applied to every part's pose in the finished item. */
 export interface Standing {
   readonly name: StandingName;
   readonly pose: Pose;
+}
+
+/** A flap of a panel, by its name there. */
+export interface FlapName {
+  readonly panel: string;
+  readonly flap: string;
 }
 
 export interface NewPart {
@@ -30,7 +37,7 @@ export interface Step {
   readonly detail: StepDetail;
   /** The side the action works on, when it is one side's. */
   readonly side: Side | null;
-  /** The run of identical sub-assemblies the step belongs to (`deck`), or null. */
+  /** The batch of identical sub-assemblies the step belongs to (`deck`), or null. */
   readonly run: string | null;
   /** How often the worker does this step: the number of identical sub-assemblies, or 1. */
   readonly times: number;
@@ -42,8 +49,13 @@ export interface Step {
   readonly drilled: readonly string[];
   /** Pins that the step drills the holes for. */
   readonly drillsFor: readonly string[];
-  /** Fold of each side when the step is done. */
-  readonly folded: readonly Side[];
+  /** Flaps that are round their bars when the step is done. */
+  readonly folded: readonly FlapName[];
+  /** Parts of each body that the second person holds, and of each that a prop holds. */
+  readonly held: readonly (readonly string[])[];
+  readonly props: readonly (readonly string[])[];
+  /** Parts that are worked on although they were there before, or will come later. */
+  readonly toHand: readonly NewPart[];
   readonly standing: Standing;
   readonly tools: readonly Tool[];
   readonly people: 1 | 2;
@@ -64,7 +76,16 @@ export interface OrderReason {
   readonly parts: readonly string[];
 }
 
+/** A batch of identical sub-assemblies. */
+export interface Batch {
+  readonly name: string;
+  readonly times: number;
+  /** The parts of the one that stands for all in the pictures. */
+  readonly parts: readonly string[];
+}
+
 export interface Plan {
   readonly steps: readonly Step[];
+  readonly batches: readonly Batch[];
   readonly reasons: readonly OrderReason[];
 }

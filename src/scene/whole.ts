@@ -1,5 +1,6 @@
 import { chained, standstill, undone, type Model, type Part, type PartKind, type Shape, type Solids, type Vec3 } from '../model/index.ts';
 import { PARTS } from '../parts/facts.ts';
+import type { Batch } from '../plan/index.ts';
 import type { Mark, Scene, SceneBody } from './types.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import { tell } from './told.ts';
@@ -23,16 +24,13 @@ export function letteredScene(model: Model, solids: Solids): Scene {
   return { ...finishedScene(model, solids), id: 'lettered', marks };
 }
 
-/** One finished sub-assembly of a run, the way it is used. */
-export function runScene(model: Model, run: string, solids: Solids): Scene {
-  const group = model.groups.find((candidate) => candidate.piece === run);
-  return {
-    id: `run:${run}`,
-    bodies: bodiesOf(model, solids, (id) => group?.partIds.includes(id) ?? false, ({ kind, shape }) => PARTS[kind].undrilled(shape)),
-    marks: [],
-    view: STANDARD_VIEW,
-  };
-}
+/** One finished sub-assembly of a batch, the way it is used. */
+export const runScene = (model: Model, { name, parts }: Batch, solids: Solids): Scene => ({
+  id: `run:${name}`,
+  bodies: bodiesOf(model, solids, (id) => parts.includes(id), ({ kind, shape }) => PARTS[kind].undrilled(shape)),
+  marks: [],
+  view: STANDARD_VIEW,
+});
 
 /** A part of a kind by itself, the first or the one named, as it lies most plainly: tubes and cables along the paper. */
 export function partBody(model: Model, kind: PartKind, solids: Solids, id?: string): SceneBody | null {

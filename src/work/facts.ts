@@ -6,9 +6,13 @@ import { facts as cutNotches } from './cut-notches/facts.ts';
 import { facts as cutPanel } from './cut-panel/facts.ts';
 import { facts as cutTubes } from './cut-tubes/facts.ts';
 import { facts as drill } from './drill/facts.ts';
+import { facts as fitBracket } from './fit-bracket/facts.ts';
+import { facts as fitEnd } from './fit-end/facts.ts';
+import { facts as fitHinge } from './fit-hinge/facts.ts';
 import { facts as halfCut } from './half-cut/facts.ts';
 import { facts as holdPanel } from './hold-panel/facts.ts';
 import { facts as layFrame } from './lay-frame/facts.ts';
+import { facts as layPanel } from './lay-panel/facts.ts';
 import { facts as markCreases } from './mark-creases/facts.ts';
 import { facts as markInside } from './mark-inside/facts.ts';
 import { facts as markNotches } from './mark-notches/facts.ts';
@@ -21,6 +25,7 @@ import { facts as punchHoles } from './punch-holes/facts.ts';
 import { facts as pushPosts } from './push-posts/facts.ts';
 import { facts as pushTubes } from './push-tubes/facts.ts';
 import { facts as setRails } from './set-rails/facts.ts';
+import { facts as slideOn } from './slide-on/facts.ts';
 import { facts as standDecks } from './stand-decks/facts.ts';
 import { facts as standUp } from './stand-up/facts.ts';
 import { facts as turnDeck } from './turn-deck/facts.ts';
@@ -50,13 +55,18 @@ const facts = {
   'mark-posts': markPosts,
   'stand-decks': standDecks,
   'push-posts': pushPosts,
+  'slide-on': slideOn,
   drill,
   'pin-posts': pinPosts,
+  'fit-end': fitEnd,
+  'fit-hinge': fitHinge,
+  'fit-bracket': fitBracket,
   'turn-item': turnItem,
   'set-rails': setRails,
   'stand-up': standUp,
   brace,
   'cut-panel': cutPanel,
+  'lay-panel': layPanel,
   'hold-panel': holdPanel,
   'pin-panel': pinPanel,
 };

@@ -7,9 +7,13 @@ import { picture as cutNotches } from './cut-notches/picture.ts';
 import { picture as cutPanel } from './cut-panel/picture.ts';
 import { picture as cutTubes } from './cut-tubes/picture.ts';
 import { picture as drill } from './drill/picture.ts';
+import { picture as fitBracket } from './fit-bracket/picture.ts';
+import { picture as fitEnd } from './fit-end/picture.ts';
+import { picture as fitHinge } from './fit-hinge/picture.ts';
 import { picture as halfCut } from './half-cut/picture.ts';
 import { picture as holdPanel } from './hold-panel/picture.ts';
 import { picture as layFrame } from './lay-frame/picture.ts';
+import { picture as layPanel } from './lay-panel/picture.ts';
 import { picture as markCreases } from './mark-creases/picture.ts';
 import { picture as markInside } from './mark-inside/picture.ts';
 import { picture as markNotches } from './mark-notches/picture.ts';
@@ -22,6 +26,7 @@ import { picture as punchHoles } from './punch-holes/picture.ts';
 import { picture as pushPosts } from './push-posts/picture.ts';
 import { picture as pushTubes } from './push-tubes/picture.ts';
 import { picture as setRails } from './set-rails/picture.ts';
+import { picture as slideOn } from './slide-on/picture.ts';
 import { picture as standDecks } from './stand-decks/picture.ts';
 import { picture as standUp } from './stand-up/picture.ts';
 import { picture as turnDeck } from './turn-deck/picture.ts';
@@ -50,12 +55,17 @@ export const PICTURES: Readonly<Record<Action, WorkPicture>> = {
   'mark-posts': markPosts,
   'stand-decks': standDecks,
   'push-posts': pushPosts,
+  'slide-on': slideOn,
   drill,
   'pin-posts': pinPosts,
+  'fit-end': fitEnd,
+  'fit-hinge': fitHinge,
+  'fit-bracket': fitBracket,
   'turn-item': turnItem,
   'stand-up': standUp,
   'cut-panel': cutPanel,
   'set-rails': setRails,
+  'lay-panel': layPanel,
   'hold-panel': holdPanel,
   'pin-panel': pinPanel,
   brace,

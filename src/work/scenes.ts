@@ -2,8 +2,12 @@ import type { WorkScene } from '../scene/kit/index.ts';
 import { scene as brace } from './brace/scene.ts';
 import { scene as closeFrame } from './close-frame/scene.ts';
 import { scene as drill } from './drill/scene.ts';
+import { scene as fitBracket } from './fit-bracket/scene.ts';
+import { scene as fitEnd } from './fit-end/scene.ts';
+import { scene as fitHinge } from './fit-hinge/scene.ts';
 import { scene as holdPanel } from './hold-panel/scene.ts';
 import { scene as layFrame } from './lay-frame/scene.ts';
+import { scene as layPanel } from './lay-panel/scene.ts';
 import { scene as pinEnds } from './pin-ends/scene.ts';
 import { scene as pinMiddle } from './pin-middle/scene.ts';
 import { scene as pinPanel } from './pin-panel/scene.ts';
@@ -11,6 +15,7 @@ import { scene as pinPosts } from './pin-posts/scene.ts';
 import { scene as pushPosts } from './push-posts/scene.ts';
 import { scene as pushTubes } from './push-tubes/scene.ts';
 import { scene as setRails } from './set-rails/scene.ts';
+import { scene as slideOn } from './slide-on/scene.ts';
 import { scene as standDecks } from './stand-decks/scene.ts';
 import { scene as standUp } from './stand-up/scene.ts';
 import { scene as turnDeck } from './turn-deck/scene.ts';
@@ -39,13 +44,18 @@ export const SCENES: Readonly<Record<Action, WorkScene | null>> = {
   'mark-posts': null,
   'stand-decks': standDecks,
   'push-posts': pushPosts,
+  'slide-on': slideOn,
   drill,
   'pin-posts': pinPosts,
+  'fit-end': fitEnd,
+  'fit-hinge': fitHinge,
+  'fit-bracket': fitBracket,
   'turn-item': turnItem,
   'set-rails': setRails,
   'stand-up': standUp,
   brace,
   'cut-panel': null,
+  'lay-panel': layPanel,
   'hold-panel': holdPanel,
   'pin-panel': pinPanel,
 };

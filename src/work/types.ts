@@ -15,17 +15,17 @@ export type StepDetail =
   | { readonly on: 'whole' }
   /** One side of a panel, the two posts of a side, or a face to brace. */
   | { readonly on: 'side'; readonly side: Side }
-  /** Short tubes or long tubes of a frame, or a rail that is both frame and tube. */
-  | { readonly on: 'tubes'; readonly tubes: 'short' | 'long' | 'rail' }
+  /** Short tubes or long tubes of a frame, or a rail that is both frame and tube; else joints that go onto tubes, or tubes that go into joints. */
+  | { readonly on: 'tubes'; readonly tubes: 'short' | 'long' | 'rail' | 'onto' | 'into' }
   /** A kind of wrapped panel, by its place in the model's list of patterns. */
   | { readonly on: 'pattern'; readonly index: number }
   /** A kind of flat panel, by its place in the model's list; lettered where there are several. */
   | { readonly on: 'plates'; readonly index: number; readonly letter: string | null }
-  /** One flat panel, on one side of the item. */
-  | { readonly on: 'plate'; readonly plate: string; readonly side: Side };
+  /** One flat panel, on one side of the item where it is on one. */
+  | { readonly on: 'plate'; readonly plate: string; readonly side: Side | null };
 
 /** How the work lies. */
-export type StandingName = 'bench' | 'deck-building' | 'deck-in-use' | 'on-back' | 'on-front' | 'upright';
+export type StandingName = 'bench' | 'deck-building' | 'deck-in-use' | 'on-back' | 'on-front' | 'lying' | 'upright';
 
 /** A piece of work as the rules see it. */
 export interface PlannedWork {
@@ -85,7 +85,7 @@ export interface WorkFacts<Named extends string = string> {
   /** The chapter before the steps that shows it, to be looked at. */
   readonly shownIn?: 'lengths' | 'pattern' | 'creasing' | 'plates';
   /** Whose number its caption tells. */
-  readonly counts?: PartKind;
+  readonly counts?: readonly PartKind[];
   /** Which of its captions is said, by what it is done on: the last part of the key under `actions.<action>`. */
   readonly captionOf?: (detail: StepDetail) => string;
   /** Parts that are to hand although it brings none. */

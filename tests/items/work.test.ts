@@ -152,8 +152,8 @@ describe.each(workSizes)('the work on the $name', ({ item, size }) => {
     for (const run of new Set(model.groups.filter((group) => group.kind === 'deck').map((group) => group.piece))) {
       const done: string[] = [];
       for (const step of plan.steps.filter((each) => each.run === run)) {
-        for (const motion of step.motions) if (motion.kind === 'fold') done.push(motion.side);
-        expect([step.key, [...step.folded].sort()]).toEqual([step.key, [...done].sort()]);
+        for (const motion of step.motions) if (motion.kind === 'fold') done.push(motion.flap);
+        expect([step.key, step.folded.map(({ flap }) => flap).sort()]).toEqual([step.key, [...done].sort()]);
       }
       expect(done).toHaveLength(4);
     }
@@ -181,7 +181,7 @@ const PLACES_BACK = [0, 7, 33, 61];
 
 /** Parts that a step's slides run into among those the step says are there. Holes count as drilled, panels as the step has them. */
 function metOnTheWay(model: Model, step: Step, steps: readonly Step[], solids: Solids): readonly string[] {
-  const folding: Folding = step.run === null ? WRAPPED : step.folded.reduce((all, side) => ({ ...all, [side]: 1 }), FLAT);
+  const folding: Folding = step.run === null ? WRAPPED : step.folded.reduce((all, { flap }) => ({ ...all, [flap]: 1 }), FLAT);
   const placedAt = (id: string): Placed => {
     const { shape, pose } = partOf(model, id);
     return { shape: shape.form === 'panel' ? { ...shape, folding } : shape, pose };

@@ -263,7 +263,7 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
       const panel = one.scene.bodies.find((body) => body.id === 'deck-1/panel');
       const { shape } = partOf(model, 'deck-1/panel');
       if (panel === undefined || shape.form !== 'panel') continue;
-      const folded = (side: 'left' | 'right' | 'front' | 'back'): number => (one.step.folded.includes(side) ? 1 : 0);
+      const folded = (side: 'left' | 'right' | 'front' | 'back'): number => (one.step.folded.some(({ panel: id, flap }) => id === panel.partId && flap === side) ? 1 : 0);
       const wanted = solids.mesh({ form: 'panel', pattern: shape.pattern, folding: { left: folded('left'), right: folded('right'), front: folded('front'), back: folded('back') } });
       expect([one.step.key, panel.mesh === wanted]).toEqual([one.step.key, true]);
     }

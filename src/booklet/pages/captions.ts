@@ -5,10 +5,10 @@ import type { BookletInput } from './types.ts';
 
 /** What is done in a step, as one short sentence of the locale's `actions`. */
 export function caption({ words }: Pick<BookletInput, 'words'>, step: Step): string {
-  const kind = WORK[step.action].counts;
+  const kinds = WORK[step.action].counts;
   return words.t(captionKey(step), {
-    ...(step.side === null ? {} : { side: words.t(`actions.sides.${step.side}`) }),
-    ...(kind === undefined ? {} : { count: countOf(step, kind) }),
+    side: words.t(`actions.sides.${step.side ?? 'whole'}`),
+    ...(kinds === undefined ? {} : { count: countOf(step, kinds) }),
   });
 }
 
@@ -18,6 +18,6 @@ function captionKey({ action, detail }: Step): string {
   return behind === undefined ? `actions.${action}` : `actions.${action}.${behind}`;
 }
 
-function countOf({ newParts }: Step, kind: PartKind): number {
-  return newParts.filter((part) => part.kind === kind).reduce((sum, part) => sum + part.ids.length, 0);
+function countOf({ newParts }: Step, kinds: readonly PartKind[]): number {
+  return newParts.filter(({ kind }) => kinds.includes(kind)).reduce((sum, part) => sum + part.ids.length, 0);
 }

@@ -2,7 +2,6 @@ import type { PictureOf } from '../../draw/index.ts';
 import type { Model, PartKind } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { varietyOf } from '../../parts/varieties.ts';
-import { WORK } from '../../work/facts.ts';
 import { countsBySize, type SizedCount } from './part-sizes.ts';
 
 /** A kind of part in a step's margin: its small picture, and under it how many there are of each length. */
@@ -14,10 +13,8 @@ export interface MarginPart {
 }
 
 /** The new parts of a step, or those that it has to hand. A flat panel is told by its width alone: the margin holds no more. */
-export function marginParts(model: Model, { action, newParts }: Step): readonly MarginPart[] {
-  const { toHand } = WORK[action];
-  const shown = toHand === undefined ? newParts : [{ kind: toHand, ids: model.parts.filter((part) => part.kind === toHand).map((part) => part.id) }];
-  return shown.map(({ kind, ids }) => ({
+export function marginParts(model: Model, { newParts, toHand }: Step): readonly MarginPart[] {
+  return [...toHand, ...newParts].map(({ kind, ids }) => ({
     kind,
     picture: smallPicture(model, kind, ids),
     counts: known(countsBySize(model, ids), ids).map(({ count, size }) => ({ count, size: size.slice(0, 1) })),

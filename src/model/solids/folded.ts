@@ -15,10 +15,12 @@ type Transform = Parameters<Manifold['transform']>[0];
 const NEARLY_HOME = 0.99992;
 
 /** The panel with its flaps and lugs at any stage of folding, holes included. */
-export function buildFolded(kernel: ManifoldToplevel, { pattern, folding }: Extract<Shape, { form: 'folded' }>): Manifold {
+export function buildFolded(kernel: ManifoldToplevel, { pattern, folding, split }: Extract<Shape, { form: 'folded' }>): Manifold {
   const base = extruded(kernel, pattern.base, pattern.thickness).translate(0, 0, -pattern.thickness);
   const stageOf = (name: string): number => Math.min(folding[name] ?? 0, NEARLY_HOME);
-  const flaps = pattern.flaps.map((flap) => buildFlap(kernel, pattern, flap, stageOf));
+  const flaps = pattern.flaps.filter(({ name }) => split === undefined || (name === split.flap) === (split.piece === 'flap')).map((flap) => buildFlap(kernel, pattern, flap, stageOf));
+  // A flap begins inside the middle part: alone, without what it shares with that.
+  if (split?.piece === 'flap') return kernel.Manifold.difference([kernel.Manifold.union(flaps), base]);
   const holes = pattern.holes.filter(({ flap }) => flap === null).map(({ at, diameter }) =>
     rod(kernel, diameter, -2 * pattern.thickness, pattern.thickness, 'hole').translate(at[0], at[1], 0));
   return kernel.Manifold.union([kernel.Manifold.difference([base, ...holes]), ...flaps]);

@@ -75,9 +75,9 @@ function alike(ground: Ground, form: string): readonly (readonly Unit[])[] {
 }
 
 /** A bench job as a step: nothing moves, nothing is there yet. */
-export function benchDraft({ work, letter }: BenchJob): Draft {
+export function benchDraft({ work, letter, parts }: BenchJob): Draft {
   return {
-    does: work, moves: [], folds: null, turns: null, newParts: [], present: [], folded: [], drillsFor: [],
+    does: work, moves: [], folds: null, turns: null, newParts: [], present: [], folded: [], foldedAfter: [], works: parts, drillsFor: [],
     up: [0, 0, 1], pose: poseFor([0, 0, 1]), onBench: true, side: null, letter, people: 1, held: [], props: [], costs: [],
   };
 }

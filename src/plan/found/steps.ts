@@ -36,7 +36,7 @@ function commonOf(ground: Ground, building: Extract<Building, { is: 'cut' }>): O
   const up = wayAt(ground, building.up);
   const parts = (set: Bits): readonly string[] => partsIn(ground, set);
   return {
-    folds: null, turns: null, present: presentOf(ground, building), folded: foldedIn(ground, cut.restBits), drillsFor: [],
+    folds: null, turns: null, present: presentOf(ground, building), folded: foldedIn(ground, cut.restBits), foldedAfter: foldedIn(ground, building.set), works: [], drillsFor: [],
     up, pose: poseFor(up), onBench: false, letter: null, people: hands.people, held: hands.held.map(({ set }) => parts(set)), props: hands.propped.map(({ set }) => parts(set)), costs,
   };
 }
@@ -143,7 +143,7 @@ function turnDraft(ground: Ground, building: Extract<Building, { is: 'turn' }>):
   const loose = ground.links.find(({ is, a, b }) => is === 'sleeve' && hasBit(building.set, a) && hasBit(building.set, b));
   const present = partsIn(ground, building.set);
   return {
-    does: 'turn', moves: [], folds: null, turns: { ...turnBetween(from, to, levelled(loose?.free[0], from)), to }, newParts: [], present, folded: foldedIn(ground, building.set), drillsFor: [],
+    does: 'turn', moves: [], folds: null, turns: { ...turnBetween(from, to, levelled(loose?.free[0], from)), to }, newParts: [], present, folded: foldedIn(ground, building.set), foldedAfter: foldedIn(ground, building.set), works: [], drillsFor: [],
     up: from, pose: poseFor(from), onBench: false, side: null, letter: null, people: 2, held: [], props: [], costs: building.costs,
   };
 }

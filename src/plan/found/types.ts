@@ -1,5 +1,5 @@
 import type { Connection, Pose, Side, Vec3 } from '../../model/index.ts';
-import type { OrderReason } from '../types.ts';
+import type { FlapName, OrderReason } from '../types.ts';
 import type { Cost } from './costs.ts';
 
 /** What is done on the bench before anything is put together. */
@@ -22,6 +22,8 @@ export type Joining =
   | 'fit'
   | 'turn';
 
+export type { FlapName };
+
 export type Doing = BenchWork | Joining;
 
 /** Something that moves to its place, and where it goes home. */
@@ -31,12 +33,6 @@ export interface Move {
   readonly by: Vec3;
   /** The connections that it closes; their mouths are where the arrow ends. */
   readonly closes: readonly Connection[];
-}
-
-/** A flap of a panel. */
-export interface FlapName {
-  readonly panel: string;
-  readonly flap: string;
 }
 
 /** One step of a plan that was found. */
@@ -58,8 +54,11 @@ export interface FoundStep {
   readonly newParts: readonly string[];
   /** All parts of the work before the step. */
   readonly present: readonly string[];
-  /** Flaps that are round their bars before the step. */
+  /** Flaps that are round their bars before the step; and after it, those of what is brought among them. */
   readonly folded: readonly FlapName[];
+  readonly foldedAfter: readonly FlapName[];
+  /** Parts that work on the bench is done on; none where things are put together. */
+  readonly works: readonly string[];
   /** Parts that have their pin holes when the step begins, and pins that the step drills the holes for. */
   readonly drilled: readonly string[];
   readonly drillsFor: readonly string[];

@@ -14,9 +14,9 @@ const ontoTab: ArrowPath = (comer) => {
 };
 
 /** Pins are put in one after the other: numbered from the first of the side. */
-const pinOrder = ({ hand, fresh, offsets }: Sliding): readonly Mark[] => fresh.map((id) => {
+const pinOrder = ({ hand, fresh, offsets }: Sliding): readonly Mark[] => fresh.map((id, index) => {
   const { place } = hand.part(id);
-  const number = place.at === 'tab' ? place.index : 1;
+  const number = place.at === 'tab' ? place.index : index + 1;
   return { mark: 'order', at: plus(placed(hand.pose(id), [0, 0, 12]), offsets.get(id) ?? [0, 0, 0]), told: tell.number(number) };
 });
 

@@ -2,7 +2,7 @@ import { chained, moved, type Model, type Shape, type Vec3 } from '../../model/i
 import type { Scene, SceneBody } from '../types.ts';
 import { plus, times, turnedBy } from './directions.ts';
 import { drilled, fastened, type Shown } from './round-a-pin.ts';
-import { foldingOf, stageHand, type StageHand } from './stage.ts';
+import { stageHand, type StageHand } from './stage.ts';
 import { closeUpName, type StepGivens } from './work-scene.ts';
 
 /** A piece of plate and tube round one pin, mm. */
@@ -25,7 +25,7 @@ export function plateFastened(givens: StepGivens): Scene | null {
 
 function atPin({ model, step, solids }: StepGivens, pinId: string | undefined, shownAt: (hand: StageHand, pinId: string) => Shown): Scene | null {
   if (pinId === undefined) return null;
-  const hand = stageHand(model, { ...step, drilled: model.parts.map((part) => part.id) }, solids, foldingOf(step.folded));
+  const hand = stageHand(model, { ...step, drilled: model.parts.map((part) => part.id) }, solids);
   const shown = shownAt(hand, pinId);
   // From beside the plate, so that both its sides are seen.
   const across = turnedBy(hand.pose(pinId), [1, 0, 0]);

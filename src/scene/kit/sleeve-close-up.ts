@@ -2,7 +2,7 @@ import { chained, moved, placed, type Model, type Pose, type Shape } from '../..
 import type { Scene, SceneBody, View } from '../types.ts';
 import { times, turnedBy } from './directions.ts';
 import { drilled, fastened, type Shown } from './round-a-pin.ts';
-import { foldingOf, stageHand, type StageHand } from './stage.ts';
+import { stageHand, type StageHand } from './stage.ts';
 import { closeUpName, type StepGivens } from './work-scene.ts';
 import { tell } from '../told.ts';
 
@@ -37,7 +37,7 @@ function atCorner(givens: StepGivens, shownAt: (corner: Corner) => Shown): Scene
 /** The corner whose sockets point away from the eye, so that the sleeve stands free. */
 function cornerOf({ model, step, solids }: StepGivens): Corner {
   const corner = step.side === 'back' ? { x: 'left', y: 'back' } : { x: 'right', y: 'front' };
-  const hand = stageHand(model, { ...step, drilled: model.parts.map((part) => part.id) }, solids, foldingOf(step.folded));
+  const hand = stageHand(model, { ...step, drilled: model.parts.map((part) => part.id) }, solids);
   const lowest = model.parts.find(({ kind, place }) =>
     kind === 'joint-pin' && place.at === 'sleeve' && place.index === 1 && place.corner.x === corner.x && place.corner.y === corner.y);
   const joining = model.joinings.find((each) => each.by === 'post-pin' && each.pin === lowest?.id);

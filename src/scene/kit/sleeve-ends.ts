@@ -1,10 +1,32 @@
-import { placed, type Model } from '../../model/index.ts';
+import { placed, undone, type Connection, type Model, type Part, type Pose, type Vec3 } from '../../model/index.ts';
+import { turnedBy } from './directions.ts';
 
-/** Heights of the lower ends of the sleeves on a post, over its foot, mm: as far under the pins as the joint has it. */
-export function sleeveEnds(model: Model, postId: string): readonly number[] {
-  const { joint } = model.kit;
-  const pins = model.joinings.flatMap((each) => (each.by === 'post-pin' && each.post === postId ? [each.pin] : []));
-  return model.parts.filter((part) => pins.includes(part.id))
-    .map((part) => placed(part.pose, [0, 0, 0])[2] + joint.pinHeight - joint.sleeveBelow)
+/** Distances of the near ends of the sleeves on a bar from the bar's own first end (a post's foot), mm, from there on. */
+export function sleeveEnds(model: Model, barId: string): readonly number[] {
+  const bar = model.parts.find(({ id }) => id === barId);
+  if (bar?.shape.form !== 'tube') return [];
+  const half = bar.shape.length / 2;
+  return model.connections.flatMap((each) => (each.is === 'sleeve' && each.bar === barId ? [half + nearEnd(model, bar.pose, each)] : []))
     .sort((a, b) => a - b);
 }
+
+/** Along the bar from its middle. */
+function nearEnd({ parts }: Model, bar: Pose, { joint: jointId }: Extract<Connection, { is: 'sleeve' }>): number {
+  const joint = parts.find(({ id }) => id === jointId);
+  if (joint === undefined) return 0;
+  const along = turnedBy(bar, [1, 0, 0]);
+  return Math.round((placed(undone(bar), placed(joint.pose, [0, 0, 0]))[0] - before(joint, along)) * 1e6) / 1e6;
+}
+
+/** How far a joint's sleeve reaches from its middle against a direction. */
+function before({ shape, pose }: Part, along: Vec3): number {
+  if (shape.form === 'joint') return dot(turnedBy(pose, [0, 0, 1]), along) > 0 ? shape.joint.sleeveBelow : shape.joint.sleeveAbove;
+  if (shape.form !== 'ported-joint') return 0;
+  const reaches = shape.joint.ports.flatMap((port) => {
+    const same = port.is === 'sleeve' ? dot(turnedBy(pose, port.axis), along) : 0;
+    return port.is === 'sleeve' && Math.abs(same) > 0.99 ? [same > 0 ? port.below : port.above] : [];
+  });
+  return reaches[0] ?? 0;
+}
+
+const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];

@@ -2,11 +2,15 @@ import { placed, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import type { Mark, Scene, SceneBody } from '../types.ts';
 import { lengthOf, plus, times, turnedBy, unit } from './directions.ts';
+import { boxRound } from './extent.ts';
+import { isTooSmall } from './too-small.ts';
+import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';
 import type { Slide } from './on-the-way.ts';
 import { panelLines } from './panel-lines.ts';
+import { propBodies } from './props.ts';
 import { intoMouth, type ArrowPath } from './slide-arrows.ts';
-import { foldingOf, stageHand, type StageHand } from './stage.ts';
+import { stageHand, type StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
 import { tell } from '../told.ts';
@@ -55,39 +59,63 @@ export const slideWork = (telling: SlideTelling): WorkScene => ({
 
 const wayOf = (step: Step, slide: Slide): Vec3 => turnedBy(step.standing.pose, slide.by);
 
+/** Whether two slides of work told by what it joins go the same way. */
+const isAlong = (one: Slide, other: Slide): boolean => one.closes !== undefined && other.closes !== undefined
+  && lengthOf(plus(unit(one.by), times(unit(other.by), -1))) < 1e-6;
+
 /** `off` tells how far off its place a part stands, mm. */
 function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, off: (slide: Slide) => number): Scene {
-  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const hand = stageHand(model, step, solids);
   const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide');
+  // What comes the same way keeps its distances.
+  const offOf = (slide: Slide): number => Math.max(...slides.filter((other) => other === slide || isAlong(other, slide)).map(off));
   const offsets = new Map(slides.flatMap((slide) => {
-    const offset = times(unit(wayOf(step, slide)), -off(slide));
+    const offset = times(unit(wayOf(step, slide)), -offOf(slide));
     return slide.parts.map((id): [string, Vec3] => [id, offset]);
   }));
   const fresh = step.newParts.flatMap((group) => group.ids);
   const moving = slides.flatMap((slide) => slide.parts);
+  const joins = slides.some(({ closes }) => closes !== undefined);
   const sliding: Sliding = { model, step, hand, offsets, fresh, moving };
   const shown = [...new Set([...step.present, ...fresh, ...moving])].filter((id) => telling.isShown?.(hand.part(id), step) ?? true);
-  const isNew = (id: string): boolean => fresh.includes(id) || (telling.tintsMoved === true && moving.includes(id));
+  const isNew = (id: string): boolean => fresh.includes(id) || (telling.tintsMoved === true && moving.includes(id)) || (joins && moving.includes(id));
+  const bodies = shown.map((id) => hand.body(id, isNew(id) ? 'new' : 'present', offsets.get(id)));
+  const mouths = slides.map((slide) => mouthsOf({ hand, slide, way: unit(wayOf(step, slide)), off: offOf(slide) }));
   return {
     id: sceneName(step),
-    bodies: [
-      ...shown.map((id) => hand.body(id, isNew(id) ? 'new' : 'present', offsets.get(id))),
-      ...linesOnPanel(sliding, shown),
-      ...(telling.bodies?.(sliding) ?? []),
+    bodies: [...bodies, ...linesOnPanels(sliding, shown), ...propBodies(hand, step), ...(telling.bodies?.(sliding) ?? [])],
+    marks: [
+      ...slides.flatMap((slide, index) => arrowsOf(telling, sliding, slide, mouths[index] ?? [])),
+      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies),
     ],
-    marks: [...slides.flatMap((slide) => arrowsOf(telling, sliding, slide)), ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? [])],
     view: STANDARD_VIEW,
   };
 }
 
-/** The lines of the flaps that still lie flat, on whichever panel is shown. */
-function linesOnPanel({ model, step, hand }: Sliding, shown: readonly string[]): readonly SceneBody[] {
-  const panel = step.run === null ? undefined : shown.find((id) => hand.part(id).kind === 'panel');
-  return panel === undefined ? [] : panelLines(model, hand, panel, step.folded);
+/** The lines of the flaps that still lie flat, on whichever panels are shown. */
+const linesOnPanels = ({ step, hand }: Sliding, shown: readonly string[]): readonly SceneBody[] =>
+  shown.filter((id) => hand.part(id).kind === 'panel').flatMap((id) => panelLines(hand, id, step.folded));
+
+/** What comes too small to be seen is shown once more, enlarged: where it comes farthest out, least stands before it. */
+function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[]): readonly Mark[] {
+  const { least, most } = boxRound(bodies);
+  const middle = times(plus(least, most), 0.5);
+  const outwards = ({ path: [, to] }: Mouth): number => Math.hypot(...acrossView(plus(to, times(middle, -1))));
+  const [outermost] = mouths.filter(({ wide }) => isTooSmall(wide, bodies)).sort((a, b) => outwards(b) - outwards(a));
+  if (outermost === undefined) return [];
+  const [from, to] = outermost.path;
+  return [{ mark: 'detail', at: times(plus(from, to), 0.5), radius: lengthOf(plus(to, times(from, -1))) / 2 + outermost.wide }];
 }
 
-/** From where a part's leading end is drawn to where it ends up. */
-function arrowsOf(telling: SlideTelling, sliding: Sliding, slide: Slide): readonly Mark[] {
+/** What is left of a direction when it is seen from the eye. */
+function acrossView(direction: Vec3): Vec3 {
+  const eye = unit(STANDARD_VIEW.towardsEye);
+  return plus(direction, times(eye, -(direction[0] * eye[0] + direction[1] * eye[1] + direction[2] * eye[2])));
+}
+
+/** Into the mouths of what is joined; where that is not told, from where a part's leading end is drawn to where it ends up. */
+function arrowsOf(telling: SlideTelling, sliding: Sliding, slide: Slide, mouths: readonly Mouth[]): readonly Mark[] {
+  if (slide.closes !== undefined) return mouths.map(({ path }): Mark => ({ mark: 'arrow', path }));
   const { step, hand } = sliding;
   const parts = slide.parts.map((id) => hand.part(id));
   const way = unit(wayOf(step, slide));

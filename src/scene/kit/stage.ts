@@ -1,6 +1,6 @@
-import { chained, FLAT, moved, type Folding, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, FLAT, moved, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../../model/index.ts';
 import { PARTS } from '../../parts/facts.ts';
-import type { Step } from '../../plan/index.ts';
+import type { FlapName, Step } from '../../plan/index.ts';
 import type { Look, SceneBody } from '../types.ts';
 
 /** Makes bodies of the model's parts as they are at a step. */
@@ -13,8 +13,8 @@ export interface StageHand {
   pose(id: string): Pose;
 }
 
-/** Parts as the step finds them: undrilled before drilling, the panel folded as far as told. */
-export function stageHand(model: Model, step: Step, solids: Solids, folding: Folding): StageHand {
+/** Parts as the step finds them: undrilled before drilling, the flaps of panels folded that the step has folded. */
+export function stageHand(model: Model, step: Step, solids: Solids): StageHand {
   const parts = new Map(model.parts.map((part) => [part.id, part]));
   const part = (id: string): Part => {
     const found = parts.get(id);
@@ -32,16 +32,29 @@ export function stageHand(model: Model, step: Step, solids: Solids, folding: Fol
     pose,
     prop,
     body: (id, look, offset = [0, 0, 0]) => ({
-      id, partId: id, kind: part(id).kind, mesh: solids.mesh(shapeNow(part(id), folding, drilled.has(id))), pose: chained(moved(offset), pose(id)), look,
+      id, partId: id, kind: part(id).kind, mesh: solids.mesh(shapeNow(part(id), step.folded, drilled.has(id))), pose: chained(moved(offset), pose(id)), look,
     }),
   };
 }
 
-function shapeNow({ kind, shape }: Part, folding: Folding, drilled: boolean): Shape {
-  if (shape.form === 'panel') return { ...shape, folding };
+function shapeNow({ id, kind, shape }: Part, folded: readonly FlapName[], drilled: boolean): Shape {
+  if (shape.form === 'panel' || shape.form === 'folded') return foldedShape(shape, foldsOf(id, folded));
   return drilled ? shape : PARTS[kind].undrilled(shape);
 }
 
-/** The fold of each side when these sides are done. */
-export const foldingOf = (sides: readonly Side[]): Folding =>
-  sides.reduce<Folding>((folding, side) => ({ ...folding, [side]: 1 }), FLAT);
+/** How far each flap of a panel is folded, by its name: 0 flat, where it is not told, to 1. */
+export type Folds = Readonly<Record<string, number>>;
+
+/** The flaps of a panel among these, done. */
+export const foldsOf = (panelId: string, flaps: readonly FlapName[]): Folds =>
+  Object.fromEntries(flaps.filter(({ panel }) => panel === panelId).map(({ flap }) => [flap, 1]));
+
+export type FoldedPanel = Extract<Shape, { readonly form: 'panel' | 'folded' }>;
+
+/** A panel with its flaps so far folded. */
+export const foldedShape = (shape: FoldedPanel, folds: Folds): FoldedPanel =>
+  (shape.form === 'panel' ? { ...shape, folding: { ...FLAT, ...folds } } : { ...shape, folding: folds });
+
+/** One flap of a panel, or all but that flap. */
+export const pieceOfPanel = (shape: FoldedPanel, flap: { readonly name: string; readonly side: Side }, piece: 'flap' | 'rest'): FoldedPanel =>
+  (shape.form === 'panel' ? { ...shape, split: { side: flap.side, piece } } : { ...shape, split: { flap: flap.name, piece } });

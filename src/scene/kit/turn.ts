@@ -1,34 +1,33 @@
 import { chained, moved, placed, turned, type Pose, type Vec3 } from '../../model/index.ts';
 import type { Mark, SceneBody } from '../types.ts';
-import { foldingOf, stageHand } from './stage.ts';
+import { plus, times, turnedBy } from './directions.ts';
+import { boxRound, type Box } from './extent.ts';
+import { stageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
 
 const ARROW_STEPS = 28;
 
-/** The edge that the work turns over: the near long one, by which it rolls towards the reader, or its foot, on which it stands up. */
-export type Edge = 'near' | 'foot';
-
 /** Work by which the whole is turned: pale as it lay before, full as it lies after, the arrow from one to the other. */
-export const turnWork = (edge: Edge): WorkScene => ({
+export const turnWork: WorkScene = {
   scene: (givens) => {
-    const { before, turn } = turning(givens, edge);
+    const { before, turn } = turning(givens);
     const after = before.map((body): SceneBody => ({ ...body, id: `${body.id}#after`, look: 'present', pose: chained(turn.pose(1), body.pose) }));
     return { id: sceneName(givens.step), bodies: [...before.map((body): SceneBody => ({ ...body, look: 'pale' })), ...after], marks: [turn.arrow], view: STANDARD_VIEW };
   },
   moment: (givens, done) => {
-    const { before, turn } = turning(givens, edge);
+    const { before, turn } = turning(givens);
     return { id: sceneName(givens.step), bodies: before.map((body) => ({ ...body, pose: chained(turn.pose(done), body.pose) })), marks: [], view: STANDARD_VIEW };
   },
-});
+};
 
 /** The work as it lies before, and its way round. */
-function turning({ model, step, solids }: StepGivens, edge: Edge): { readonly before: readonly SceneBody[]; readonly turn: Turn } {
+function turning({ model, step, solids }: StepGivens): { readonly before: readonly SceneBody[]; readonly turn: Turn } {
   const motion = step.motions.find((candidate) => candidate.kind === 'turn');
   if (motion?.kind !== 'turn') throw new RangeError(`step ${step.number} (${step.key}) turns nothing`);
-  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const hand = stageHand(model, step, solids);
   const before = step.present.map((id) => hand.body(id, 'present'));
-  return { before, turn: turnOf(edge, motion.angle, before) };
+  return { before, turn: turnOf(axisSeen(turnedBy(step.standing.pose, motion.axis), motion.angle), motion.angle, before) };
 }
 
 interface Turn {
@@ -37,36 +36,36 @@ interface Turn {
   readonly arrow: Mark;
 }
 
+/** Work that is turned further than this, rad, rolls over onto its other face; else it is tipped onto an edge. */
+const ROLLS = 2.4;
+
+/** The plan tells what comes up; seen from the bench the work goes the other way. Turned right over, it rolls towards the reader. */
+function axisSeen([x, y]: Vec3, angle: number): Vec3 {
+  const axis: Vec3 = [whole(-x), whole(-y), 0];
+  const isAway = axis[0] < -1e-6 || (Math.abs(axis[0]) < 1e-6 && axis[1] > 0);
+  return angle > ROLLS && isAway ? times(axis, -1) : axis;
+}
+
+const whole = (value: number): number => (Math.abs(value - Math.round(value)) < 1e-9 ? Math.round(value) + 0 : value);
+
 /** Share of the work's depth that is left between before and after. */
 const GAP = 0.28;
 
-function turnOf(edge: Edge, angle: number, before: readonly SceneBody[]): Turn {
-  const { least, most } = extent(before);
-  const standsUp = edge === 'foot';
-  const gap = GAP * (most[1] - least[1]);
-  const axis: Vec3 = standsUp ? [0, -1, 0] : [1, 0, 0];
-  const pivot: Vec3 = standsUp ? [least[0], 0, least[2]] : [0, least[1] - gap, (least[2] + most[2]) / 2];
-  const aside = standsUp ? -gap : 0;
-  const pose = (share: number): Pose =>
-    chained(moved([pivot[0] + aside * share, pivot[1], pivot[2]]), turned(axis, angle * share), moved([-pivot[0], -pivot[1], -pivot[2]]));
-  const start: Vec3 = [standsUp ? most[0] : (least[0] + most[0]) / 2, (least[1] + most[1]) / 2, most[2]];
+function turnOf(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
+  const box = boxRound(before);
+  const middle: Vec3 = times(plus(box.least, box.most), 0.5);
+  // The way its top goes.
+  const way: Vec3 = [axis[1], -axis[0], 0];
+  const rolls = angle > ROLLS;
+  const gap = GAP * 2 * halfAlong(box, rolls ? way : axis);
+  const edge = plus(middle, times(way, halfAlong(box, way) + (rolls ? gap : 0)));
+  const pivot: Vec3 = [edge[0], edge[1], rolls ? middle[2] : box.least[2]];
+  const aside = times(way, rolls ? 0 : gap);
+  const pose = (share: number): Pose => chained(moved(plus(pivot, times(aside, share))), turned(axis, angle * share), moved(times(pivot, -1)));
+  const start = plus([middle[0], middle[1], box.most[2]], times(way, rolls ? 0 : -halfAlong(box, way)));
   const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index) => placed(pose(0.08 + (0.84 * index) / ARROW_STEPS), start));
   return { pose, arrow: { mark: 'arrow', path } };
 }
 
-/** The box round all bodies, from their meshes. */
-function extent(bodies: readonly SceneBody[]): { least: Vec3; most: Vec3 } {
-  const least = [Infinity, Infinity, Infinity];
-  const most = [-Infinity, -Infinity, -Infinity];
-  for (const { mesh, pose } of bodies) {
-    for (let index = 0; index < mesh.positions.length; index += 3) {
-      const point = placed(pose, [mesh.positions[index] ?? 0, mesh.positions[index + 1] ?? 0, mesh.positions[index + 2] ?? 0]);
-      point.forEach((value, axis) => {
-        least[axis] = Math.min(least[axis] ?? value, value);
-        most[axis] = Math.max(most[axis] ?? value, value);
-      });
-    }
-  }
-  return { least: least as unknown as Vec3, most: most as unknown as Vec3 };
-}
-
+/** Half of how far a box reaches along a level direction, mm. */
+const halfAlong = ({ least, most }: Box, [x, y]: Vec3): number => (Math.abs(x) * (most[0] - least[0]) + Math.abs(y) * (most[1] - least[1])) / 2;

@@ -9,7 +9,7 @@ export const facts = work({
   minutes: 6,
   waits: 0,
   seenFrom: 'outside',
-  counts: 'cable',
+  counts: ['cable'],
   rules: () => [
     firm('standing-before-cables', 'Cables are drawn tight on a frame that stands square.', doing(['stand-up']), doing(['brace'])),
     rule('cables-last', 'Cables are drawn tight on the upright, finished frame.', doing(['stand-up', 'hold-panel', 'pin-panel']), doing(['brace'])),

@@ -1,12 +1,12 @@
 import { placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
-import { foldingOf, onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type SceneBody, type StageHand, type StepGivens, type WorkScene, tell } from '../../scene/kit/index.ts';
+import { onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type SceneBody, type StageHand, type StepGivens, type WorkScene, tell } from '../../scene/kit/index.ts';
 
 /** Each cable hung on the studs. */
 export const scene: WorkScene = { scene: braceScene, moment: (givens, done) => onTheWay(braceScene(givens), givens.step, done) };
 
 /** Crossed cables hung on the studs of a face; ringed numerals at the four ends, first cable 1 and 1, second 2 and 2. */
 function braceScene({ model, step, solids }: StepGivens): Scene {
-  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const hand = stageHand(model, step, solids);
   const cables = step.newParts.flatMap((group) => group.ids);
   const ends = (id: string): readonly Vec3[] => {
     const { shape } = hand.part(id);

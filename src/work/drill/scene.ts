@@ -1,6 +1,6 @@
 import { chained, moved, placed, type Pose, type Shape } from '../../model/index.ts';
 import {
-  foldingOf, movedBy, plateDrilled, sceneName, sleeveDrilled, STANDARD_VIEW, stageHand, turnedBy, tell, type Mark, type Scene, type StepGivens, type WorkScene,
+  isToldByPoints, movedBy, pinDrilled, plateDrilled, propBodies, sceneName, sleeveDrilled, STANDARD_VIEW, stageHand, turnedBy, tell, type Mark, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** How far over the sleeve the bit is held, mm. */
@@ -17,12 +17,15 @@ export const scene: WorkScene = {
     const held = drillScene(givens);
     return { ...held, bodies: held.bodies.map((body) => (body.partId === null ? movedBy(body, turnedBy(body.pose, [0, 0, -DRILLED * done])) : body)) };
   },
-  closeUp: (givens) => (givens.step.detail.on === 'plate' ? plateDrilled(givens) : sleeveDrilled(givens)),
+  closeUp: (givens) => {
+    if (isToldByPoints(givens)) return pinDrilled(givens);
+    return givens.step.detail.on === 'plate' ? plateDrilled(givens) : sleeveDrilled(givens);
+  },
 };
 
 /** A drill bit held over each place to drill: through sleeve and post, or through plate and tube. */
 function drillScene({ model, step, solids }: StepGivens): Scene {
-  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const hand = stageHand(model, step, solids);
   const bits = model.parts.filter((part) => step.drillsFor.includes(part.id));
   const shape: Shape = { form: 'pin', diameter: model.kit.jointPin.diameter, length: BIT_LENGTH, headDiameter: 16, headHeight: 26 };
   const places = bits.map((part): Pose => chained(step.standing.pose, part.pose));
@@ -30,6 +33,7 @@ function drillScene({ model, step, solids }: StepGivens): Scene {
     id: sceneName(step),
     bodies: [
       ...step.present.map((id) => hand.body(id, 'present')),
+      ...propBodies(hand, step),
       ...places.map((pose, index) => hand.prop({ tool: `bit-${index + 1}` }, shape, chained(pose, moved([0, 0, HELD_OVER + BIT_LENGTH * 0.4])), 'new')),
     ],
     marks: [

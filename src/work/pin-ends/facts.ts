@@ -10,5 +10,5 @@ export const facts = work({
   waits: 0,
   askedBy: { feature: 'side', moves: 'end-pins' },
   shownIn: 'creasing',
-  counts: 'panel-pin',
+  counts: ['panel-pin'],
 });

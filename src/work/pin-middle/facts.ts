@@ -10,7 +10,7 @@ export const facts = work({
   waits: 0,
   askedBy: { feature: 'side', moves: 'middle-pins' },
   shownIn: 'creasing',
-  counts: 'panel-pin',
+  counts: ['panel-pin'],
   rules: (sides) => sides.flatMap((side) => chain('ends-before-middle', 'Pins at both ends stop the tab from creeping.',
     (['wrap-side', 'pin-ends', 'pin-middle'] as const).map((action) => doing([action], side)))),
 });

@@ -8,7 +8,7 @@ export const facts = work({
   check: pair('nut-tight'),
   minutes: 4,
   waits: 0,
-  counts: 'joint-pin',
+  counts: ['joint-pin'],
   rules: () => chain('drilled-before-pinned', 'A pin needs its hole.',
     [doing(['hold-panel']), both(doing(['drill']), onPlate), doing(['pin-panel'])], firm)
     .map((link) => ({ ...link, within: 'plate' })),

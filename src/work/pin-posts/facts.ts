@@ -8,7 +8,7 @@ export const facts = work({
   check: pair('nut-tight'),
   minutes: 6,
   waits: 0,
-  counts: 'joint-pin',
+  counts: ['joint-pin'],
   rules: () => (['front', 'back'] as const).flatMap((side) => chain('drilled-before-pinned', 'A pin needs its hole.',
     [onPosts('push-posts', side), onPosts('drill', side), onPosts('pin-posts', side)], firm)),
 });

@@ -8,5 +8,5 @@ export const facts = work({
   check: pair('deck-level'),
   minutes: 6,
   waits: 0,
-  counts: 'post',
+  counts: ['post', 'bar'],
 });

@@ -23,7 +23,7 @@ export const scene: WorkScene = slideWork({
   tintsMoved: true,
   arrow: besidePost,
   countPlace: (part) => [halfOf(part) * COUNT_SHARE, 0, 0],
-  bodies: (sliding) => [...sliding.fresh.flatMap((id) => postMarks(sliding, id)), ...sliding.fresh.map((id) => footStub(sliding, id))],
+  bodies: (sliding) => [...sliding.fresh.flatMap((id) => postMarks(sliding, id)), ...sliding.fresh.flatMap((id) => footStub(sliding, id))],
   marks: footMark,
 });
 
@@ -43,11 +43,11 @@ function postMarks({ model, hand, offsets }: Sliding, postId: string): readonly 
 }
 
 /** The foot of a post where it will stand out of the lowest sleeve, as a pale reminder of where to stop. */
-function footStub({ model, hand }: Sliding, postId: string): SceneBody {
+function footStub({ model, hand }: Sliding, postId: string): readonly SceneBody[] {
   const { shape } = hand.part(postId);
   const [first = 0] = sleeveEnds(model, postId);
-  if (shape.form !== 'tube') throw new RangeError(`${postId} is no tube`);
-  return hand.prop({ partId: postId, id: 'foot' }, { ...shape, length: first, holes: [] }, chained(hand.pose(postId), moved([(first - shape.length) / 2, 0, 0])), 'pale');
+  if (shape.form !== 'tube' || first <= 0) return [];
+  return [hand.prop({ partId: postId, id: 'foot' }, { ...shape, length: first, holes: [] }, chained(hand.pose(postId), moved([(first - shape.length) / 2, 0, 0])), 'pale')];
 }
 
 /** How far a post will stand out at its foot, told beside the nearer one. */
@@ -57,5 +57,6 @@ function footMark({ model, hand, fresh }: Sliding): readonly Mark[] {
   if (post === undefined || shape?.form !== 'tube') return [];
   const at = (height: number): Vec3 => placed(hand.pose(post), [height - shape.length / 2, 0, 0]);
   const [first = 0] = sleeveEnds(model, post);
+  if (first <= 0) return [];
   return [{ mark: 'length', from: at(0), to: at(first), away: [0, 0, 110], told: tell.mm(first) }];
 }

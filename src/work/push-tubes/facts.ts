@@ -8,7 +8,7 @@ export const facts = work({
   check: pair('tube-home'),
   minutes: 3,
   waits: 0,
-  counts: 'long-tube',
+  counts: ['long-tube'],
   captionOf: (detail) => (detail.on === 'tubes' ? detail.tubes : 'long'),
   rules: () => [
     { ...firm('tubes-cut-first', 'All frames need their tubes.', doing(['cut-tubes']), either(inRun, doing(['mark-posts']))), within: 'item' },

@@ -1,13 +1,13 @@
 import { placed, type Group, type Model, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
-import { foldingOf, onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type StepGivens, type WorkScene, tell } from '../../scene/kit/index.ts';
+import { onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type StepGivens, type WorkScene, tell } from '../../scene/kit/index.ts';
 
 /** All that the posts will go through. */
 export const scene: WorkScene = { scene: standDecksScene, moment: (givens, done) => onTheWay(standDecksScene(givens), givens.step, done) };
 
 /** The decks and frames stood on their long edges, as far apart as they will hang; each is new here. */
 function standDecksScene({ model, step, solids }: StepGivens): Scene {
-  const hand = stageHand(model, step, solids, foldingOf(step.folded));
+  const hand = stageHand(model, step, solids);
   return {
     id: sceneName(step),
     bodies: joined(model, step).flatMap((group) => group.partIds.map((id) => hand.body(id, 'new'))),

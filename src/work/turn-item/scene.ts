@@ -1,3 +1,1 @@
-import { turnWork, type WorkScene } from '../../scene/kit/index.ts';
-
-export const scene: WorkScene = turnWork('near');
+export { turnWork as scene } from '../../scene/kit/index.ts';

@@ -11,5 +11,5 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'deck',
-  once: ({ model, papers }, { side }) => (side === null ? [] : [sectionSeries(model.pattern, side, hardwareOf(model), papers.wrap, 'folded')]),
+  once: ({ model, papers }, { motions }) => motions.flatMap((motion) => (motion.kind === 'fold' ? [sectionSeries(model.pattern, motion.side, hardwareOf(model), papers.wrap, 'folded')] : [])),
 };

@@ -1,5 +1,9 @@
-import { chained, foldSection, patternWrap, placed, turned, type Flap, type FlatPattern, type Side, type Vec3 } from '../../model/index.ts';
-import { foldingOf, panelLines, sceneName, STANDARD_VIEW, stageHand, type Scene, type StepGivens, type WorkScene } from '../../scene/kit/index.ts';
+import {
+  alongSide, bendTurnsAt, chained, foldSection, outwards, patternWrap, placed, reachedAt, turned, type Flap, type FlatPattern, type Pattern, type PatternFlap, type Vec3,
+} from '../../model/index.ts';
+import {
+  foldedShape, foldsOf, panelLines, pieceOfPanel, plus, sceneName, STANDARD_VIEW, stageHand, times, type FoldedPanel, type Scene, type StepGivens, type WorkScene,
+} from '../../scene/kit/index.ts';
 
 /** How far the flap is drawn folded: over the tube, the tab still up. */
 const DRAWN_STAGE = 0.6;
@@ -16,29 +20,34 @@ export const scene: WorkScene = { scene: (givens) => foldScene(givens, DRAWN_STA
 function foldScene({ model, step, solids }: StepGivens, stage: number): Scene {
   const motion = step.motions.find((candidate) => candidate.kind === 'fold');
   if (motion?.kind !== 'fold') throw new RangeError(`step ${step.number} (${step.key}) folds nothing`);
-  const { side, panel } = motion;
-  const before = foldingOf(step.folded.filter((done) => done !== side));
-  const hand = stageHand(model, step, solids, { ...before, [side]: stage });
+  const { side, panel, flap } = motion;
+  const hand = stageHand(model, step, solids);
+  const { shape } = hand.part(panel);
+  if (shape.form !== 'panel' && shape.form !== 'folded') throw new RangeError(`step ${step.number} (${step.key}) folds a part that has no flaps: ${panel}`);
   const pose = hand.pose(panel);
+  const before = { ...foldsOf(panel, step.folded), [flap]: 0 };
   // The rest of the panel is the same at every stage of its flap: built once.
   const piece = (name: 'flap' | 'rest') => hand.prop({ partId: panel, id: name },
-    { form: 'panel', pattern: model.pattern, folding: { ...before, [side]: name === 'flap' ? stage : 0 }, split: { side, piece: name } }, pose, name === 'flap' ? 'new' : 'present');
+    pieceOfPanel(foldedShape(shape, { ...before, [flap]: name === 'flap' ? stage : 0 }), { name: flap, side }, name), pose, name === 'flap' ? 'new' : 'present');
   return {
     id: sceneName(step),
-    bodies: [...step.present.filter((id) => id !== panel).map((id) => hand.body(id, 'present')), piece('rest'), piece('flap'), ...panelLines(model, hand, panel, step.folded)],
-    marks: [{ mark: 'arrow', path: edgeWay(model.pattern, side).map((point) => placed(pose, point)) }],
+    bodies: [...step.present.filter((id) => id !== panel).map((id) => hand.body(id, 'present')), piece('rest'), piece('flap'), ...panelLines(hand, panel, step.folded)],
+    marks: [{ mark: 'arrow', path: edgeWay(shape, flap).map((point) => placed(pose, point)) }],
     view: STANDARD_VIEW,
   };
 }
 
-const QUARTERS: Readonly<Record<Side, number>> = { right: 0, back: 1, left: 2, front: 3 };
-
-/** The way of the middle of the tab's free edge, in panel coordinates, without its turn back. */
-function edgeWay(pattern: FlatPattern, side: Side): readonly Vec3[] {
-  const flap = pattern.flaps.find((candidate) => candidate.side === side);
-  if (flap === undefined) return [];
-  return ARROW_STAGES.map((stage) => edgePlace(pattern, flap, stage));
+/** The way of the middle of the flap's free edge, in panel coordinates, without its turn back. */
+function edgeWay(shape: FoldedPanel, name: string): readonly Vec3[] {
+  if (shape.form === 'panel') {
+    const flap = shape.pattern.flaps.find(({ side }) => side === name);
+    return flap === undefined ? [] : ARROW_STAGES.map((stage) => edgePlace(shape.pattern, flap, stage));
+  }
+  const flap = shape.pattern.flaps.find((candidate) => candidate.name === name);
+  return flap === undefined ? [] : ARROW_STAGES.map((stage) => edgeReached(shape.pattern, flap, stage));
 }
+
+const QUARTERS = { right: 0, back: 1, left: 2, front: 3 } as const;
 
 function edgePlace(pattern: FlatPattern, flap: Flap, stage: number): Vec3 {
   const { tab } = foldSection(patternWrap(pattern, flap), stage, 0);
@@ -47,4 +56,11 @@ function edgePlace(pattern: FlatPattern, flap: Flap, stage: number): Vec3 {
   const b = tab.hinge[1] + width * Math.sin(tab.heading);
   const out = flap.side === 'left' || flap.side === 'right' ? pattern.axes[0] : pattern.axes[1];
   return placed(chained(turned([0, 0, 1], (QUARTERS[flap.side] * Math.PI) / 2)), [out + a, 0, b]);
+}
+
+/** The same of any chain of bends, in the middle of its last strip. */
+function edgeReached(pattern: Pattern, { side, root, bends, order, edge, strips }: PatternFlap, stage: number): Vec3 {
+  const { at: [a, b] } = reachedAt(pattern, bends, bendTurnsAt(bends, order, stage), edge);
+  const strip = strips.at(-1);
+  return plus(plus(times(outwards(side), root + a), times(alongSide(side), ((strip?.start ?? 0) + (strip?.end ?? 0)) / 2)), [0, 0, b]);
 }

@@ -3,7 +3,7 @@ import { checkModel } from '../../../src/check/index.ts';
 import * as drawn from '../../../src/draw/pictograms/index.ts';
 import { findPicture, PART_SCALE, pictureId, type PictureOf } from '../../../src/draw/index.ts';
 import { buildModel, type PartKind } from '../../../src/model/index.ts';
-import type { Plan } from '../../../src/plan/index.ts';
+import { WORK, type Plan, type Step } from '../../../src/plan/index.ts';
 import { declaredFor, filesOnDisk, readItem } from '../../../src/read/index.ts';
 import { glyphsFrom, type BookletInput, type Edition, type Paper, type PlacePicture, type SizedPicture } from '../../../src/booklet/pages/index.ts';
 import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
@@ -23,9 +23,15 @@ const localesIn = once((name: string): LocaleFiles => {
     .flatMap(({ name }) => readdirSync(folder + name).map((file) => [`${name}/${file}`, readFileSync(`${folder}${name}/${file}`, 'utf8')])));
 });
 
+/** Four posts are to hand where they are marked. */
+const toHandOf = ({ action }: Step): Step['toHand'] => {
+  const kind = WORK[action].toHand;
+  return kind === undefined ? [] : [{ kind, ids: ['front-left', 'front-right', 'back-left', 'back-right'].map((corner) => `post-${corner}`) }];
+};
+
 /** Steps of the standard rack as the room `plan` gave them; shape and standing of the parts left out, the pages need none. */
 const stored = JSON.parse(readFileSync(new URL('rack-standard-plan.json', import.meta.url), 'utf8')) as Plan;
-export const rackPlan: Plan = { ...stored, steps: stored.steps.map((step) => ({ ...step, drilled: [], drillsFor: [], waits: 0 })) };
+export const rackPlan: Plan = { ...stored, steps: stored.steps.map((step) => ({ ...step, drilled: [], drillsFor: [], held: [], props: [], waits: 0, toHand: toHandOf(step) })) };
 
 const sized = (width: number, height: number, ...ofs: readonly PictureOf[]): readonly SizedPicture[] => ofs.map((of) => ({ of, width, height }));
 const part = (kind: PartKind): PictureOf => ({ what: 'part', kind });

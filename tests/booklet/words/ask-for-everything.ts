@@ -116,5 +116,5 @@ function planOfOddities(): Plan {
       ? { kind: 'pair', name: names[index % names.length] ?? '' }
       : { kind: 'measure', name: names[index % names.length] ?? '', value: 3 },
   }));
-  return { steps, reasons: [] };
+  return { steps, batches: [], reasons: [] };
 }

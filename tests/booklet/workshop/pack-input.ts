@@ -32,7 +32,7 @@ export function packInput({ lang = 'en', paper = 'a4', learners = 12, order = [[
   const items = order.map(([name, count]): PackItem => {
     const item = readItem(files, `steps/${name}/item.yaml`);
     const model = buildModel(item, item.sizes[1]?.name ?? '');
-    return { model, count, plan: { steps, reasons: [] }, revision: item.revision, notes: notes === undefined ? notesOnDisk(lang) : notes };
+    return { model, count, plan: { steps, batches: [], reasons: [] }, revision: item.revision, notes: notes === undefined ? notesOnDisk(lang) : notes };
   });
   const works = items.map(({ model, plan, count }) => ({ item: model.item, size: model.size, count, steps: plan.steps }));
   const timetable = timetableOf(works, learners, 510);

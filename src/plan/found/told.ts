@@ -1,0 +1,199 @@
+import { chained, outwards, placed, turned, type Connection, type Model, type Pose, type Side, type Solids, type Vec3 } from '../../model/index.ts';
+import type { OrderWish } from '../../read/index.ts';
+import { WORK, type Action, type StepDetail } from '../../work/facts.ts';
+import { byKind } from '../by-kind.ts';
+import type { FlapName, Motion, Plan, Standing, Step } from '../types.ts';
+import { flapForms } from './flap-forms.ts';
+import { isFlatPanel } from './pieces.ts';
+import { findPlan } from './plan.ts';
+import { poseFor } from './poses.ts';
+import { faultsOf } from './prove.ts';
+import type { FoundPlan, FoundStep, Move } from './types.ts';
+import { against, dot, lengthOf, turnedBy, unit } from './vectors.ts';
+
+/**
+ * The plan of an item that taking it apart finds, told as the booklets tell it: what kind of work each step is, on
+ * what, how the work lies. Throws as `findPlan` does, and a RangeError when a motion is not free.
+ */
+export function toldPlan(model: Model, wishes: readonly OrderWish[], solids: Solids): Plan {
+  const found = findPlan(model, wishes, solids);
+  const [fault] = faultsOf(model, found, solids);
+  if (fault !== undefined) throw new RangeError(`${model.item} ${model.size}: no free way for ${fault.key} (${fault.parts.join(', ')})`);
+  return { steps: toldSteps(model, found), batches: batchesOf(found), reasons: found.reasons };
+}
+
+/** What is built once is told with the item; only what is built several times is announced as a batch. */
+const batchesOf = ({ batches }: FoundPlan): Plan['batches'] =>
+  batches.filter(({ times }) => times > 1).map(({ name, times, copies }) => ({ name, times, parts: copies[0] ?? [] }));
+
+function toldSteps(model: Model, found: FoundPlan): readonly Step[] {
+  const runs = new Set(batchesOf(found).map(({ name }) => name));
+  const steps: Step[] = [];
+  for (const step of found.steps.map(fittingMoves)) {
+    const run = step.batch !== null && runs.has(step.batch) ? step.batch : null;
+    steps.push(toldStep(model, step, run, standingOf(step, steps.at(-1)?.standing ?? null)));
+  }
+  return steps;
+}
+
+/** Small parts are brought to the work, whichever of the two the plan has moved. */
+function fittingMoves(step: FoundStep): FoundStep {
+  if (step.does !== 'fit') return step;
+  const brought = step.moves.map((move) => {
+    const fittings = move.closes.flatMap(fittingOf);
+    return fittings.length === 0 || fittings.some((id) => move.parts.includes(id)) ? move : { ...move, parts: fittings, by: against(move.by), stays: move.parts };
+  });
+  const stay = brought.flatMap((move) => ('stays' in move ? move.stays : []));
+  return { ...step, moves: brought.map(({ parts, by, closes }): Move => ({ parts, by, closes })), present: [...step.present, ...stay] };
+}
+
+function fittingOf(connection: Connection): readonly string[] {
+  switch (connection.is) {
+    case 'cap': return [connection.cap];
+    case 'foot': return [connection.foot];
+    case 'hinge': return [connection.hinge];
+    case 'bracket': return [connection.bracket];
+    default: return [];
+  }
+}
+
+function toldStep(model: Model, step: FoundStep, run: string | null, standing: Standing): Step {
+  const detail = detailOf(model, step);
+  const action = actionOf(step, detail);
+  const work = WORK[action];
+  return {
+    number: step.number, key: step.key, action, detail, side: sideSeen(model, step, standing) ?? step.side, run, times: step.times,
+    newParts: byKind(model, ({ id }) => step.newParts.includes(id)),
+    present: step.present,
+    motions: motionsOf(model, step),
+    drilled: step.drilled, drillsFor: step.drillsFor,
+    folded: step.foldedAfter,
+    held: step.held, props: step.props,
+    toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
+    standing,
+    tools: work.tools,
+    people: step.people === 2 ? 2 : work.people,
+    cautions: work.cautions,
+    check: work.check,
+    minutes: work.minutes * (work.shareOf?.(detail) ?? 1) * step.times,
+    waits: work.waits,
+  };
+}
+
+function actionOf(step: FoundStep, detail: StepDetail): Action {
+  switch (step.does) {
+    case 'push': return 'push-tubes';
+    case 'close': return 'close-frame';
+    case 'push-through': return 'push-posts';
+    case 'lay-panel': return comesFromAbove(step) ? 'lay-panel' : 'hold-panel';
+    case 'wrap': return 'wrap-side';
+    case 'hang': return 'brace';
+    case 'pin': return detail.on === 'plate' ? 'pin-panel' : 'pin-posts';
+    case 'turn': return step.batch === null && (step.turns?.to[2] ?? 0) > UPRIGHT ? 'stand-up' : 'turn-item';
+    case 'fit': return fittedBy(step);
+    default: return step.does;
+  }
+}
+
+const UPRIGHT = 0.999;
+
+/** More from above than from the side. */
+const comesFromAbove = ({ moves, up }: FoundStep): boolean => moves.every(({ by }) => dot(by, up) < -Math.SQRT1_2 * lengthOf(by));
+
+function fittedBy({ moves }: FoundStep): Action {
+  const kinds = new Set(moves.flatMap(({ closes }) => closes.map(({ is }) => is)));
+  if (kinds.has('hinge')) return 'fit-hinge';
+  return kinds.has('bracket') ? 'fit-bracket' : 'fit-end';
+}
+
+function detailOf(model: Model, step: FoundStep): StepDetail {
+  const [first] = step.works;
+  switch (step.does) {
+    case 'cut-tubes':
+    case 'mark-posts': return WHOLE;
+    case 'cut-panel': return { on: 'plates', index: Math.max(0, model.plates.findIndex(({ partIds }) => partIds.some((id) => id === first))), letter: step.letter };
+    case 'push': return { on: 'tubes', tubes: movesTubes(model, step) ? 'into' : 'onto' };
+    default: return step.onBench
+      ? { on: 'pattern', index: Math.max(0, model.patterns.findIndex(({ partIds }) => partIds.some((id) => id === first))) }
+      : putTogether(model, step);
+  }
+}
+
+const WHOLE: StepDetail = { on: 'whole' };
+
+function putTogether(model: Model, step: FoundStep): StepDetail {
+  const plate = plateOf(model, step);
+  if (plate !== null) return { on: 'plate', plate, side: step.side };
+  return step.side === null ? WHOLE : { on: 'side', side: step.side };
+}
+
+/** The flat panel that is laid on, drilled or pinned. */
+function plateOf({ parts, connections }: Model, { moves, drillsFor, does }: FoundStep): string | null {
+  if (does !== 'lay-panel' && does !== 'drill' && does !== 'pin') return null;
+  const pins = [...drillsFor, ...moves.flatMap((move) => move.parts)];
+  const held = connections.flatMap((each) => (each.is === 'pin' && pins.includes(each.pin) ? each.holds : []));
+  return parts.find(({ id, shape }) => isFlatPanel(shape) && (held.includes(id) || pins.includes(id)))?.id ?? null;
+}
+
+/** Whether tubes alone move: they go into joints. */
+const movesTubes = ({ parts }: Model, { moves }: FoundStep): boolean => {
+  const moving = new Set(moves.flatMap((move) => move.parts));
+  return parts.every(({ id, shape }) => !moving.has(id) || shape.form === 'tube');
+};
+
+function motionsOf(model: Model, { moves, folds, turns }: FoundStep): readonly Motion[] {
+  return [
+    ...moves.map(({ parts, by, closes }): Motion => ({ kind: 'slide', parts, by, closes })),
+    ...(folds === null ? [] : [{ kind: 'fold' as const, ...folds, side: sideOfFlap(model, folds) }]),
+    ...(turns === null ? [] : [{ kind: 'turn' as const, axis: turns.axis, angle: turns.angle }]),
+  ];
+}
+
+/** The side of its panel that a flap is on. */
+function sideOfFlap({ parts }: Model, { panel, flap }: FlapName): Side {
+  const shape = parts.find(({ id }) => id === panel)?.shape;
+  const found = shape === undefined ? undefined : flapForms(shape).find(({ name }) => name === flap);
+  if (found === undefined) throw new RangeError(`the panel ${panel} has no flap ${flap}`);
+  return found.side;
+}
+
+/** A panel may lie any way round: a flap is told by the side that the worker sees it on. Null where no flap is worked on. */
+function sideSeen(model: Model, { folds, moves }: FoundStep, { pose }: Standing): Side | null {
+  const pinned = moves.flatMap(({ closes }) => closes.flatMap((each) => (each.is === 'panel-pin' ? [each] : [])));
+  const flap = folds ?? pinned[0];
+  const panel = model.parts.find(({ id }) => id === flap?.panel);
+  if (flap === undefined || panel === undefined) return null;
+  const [x, y] = turnedBy(pose, turnedBy(panel.pose, outwards(sideOfFlap(model, flap))));
+  if (Math.abs(x) > Math.abs(y)) return x < 0 ? 'left' : 'right';
+  return y < 0 ? 'front' : 'back';
+}
+
+/** How the work lies: as the plan has it, the upright item turned so that what comes is seen coming; as before, where that will do. */
+function standingOf(step: FoundStep, before: Standing | null): Standing {
+  if (step.onBench) return { name: 'bench', pose: poseFor([0, 0, 1]) };
+  if (step.batch !== null || step.up[2] < UPRIGHT) return { name: 'lying', pose: step.pose };
+  const last = before?.name === 'upright' ? before.pose : step.pose;
+  return { name: 'upright', pose: isSeenFrom(last, step) ? last : bestOf(step) };
+}
+
+/** Towards the eye in all pictures, on the level. */
+const EYE: Vec3 = unit([0.5, -0.86, 0]);
+/** What comes from a direction is seen well from one that is off it by no more than 70°. */
+const SEEN = 0.34;
+
+/** The level direction that what moves comes from; null where it comes from above or below. */
+function comesFrom({ moves }: FoundStep): Vec3 | null {
+  const sum = moves.reduce<Vec3>(([x, y], { by }) => [x - by[0] / lengthOf(by), y - by[1] / lengthOf(by), 0], [0, 0, 0]);
+  return lengthOf(sum) < 0.5 ? null : unit(sum);
+}
+
+function isSeenFrom(pose: Pose, step: FoundStep): boolean {
+  const from = comesFrom(step);
+  return from === null || dot(placed(pose, from), EYE) > SEEN;
+}
+
+function bestOf(step: FoundStep): Pose {
+  const from = comesFrom(step) ?? EYE;
+  const poses = [0, 1, 2, 3].map((quarter) => chained(turned([0, 0, 1], (quarter * Math.PI) / 2), step.pose));
+  return poses.reduce((best, pose) => (dot(placed(pose, from), EYE) > dot(placed(best, from), EYE) + 1e-9 ? pose : best));
+}

@@ -1,0 +1,59 @@
+import { moved, type PartKind, type Shape, type Vec3 } from '../../model/index.ts';
+import type { Step } from '../../plan/index.ts';
+import type { SceneBody } from '../types.ts';
+import { boxRound, type Box } from './extent.ts';
+import type { StageHand } from './stage.ts';
+
+/** What no work rests on. */
+const FASTENERS: ReadonlySet<PartKind> = new Set<PartKind>(['joint-pin', 'wing-nut', 'panel-pin', 'cable']);
+
+/** A block that holds work, mm. */
+const BLOCK = { along: 70, across: 60, high: 90 };
+/** Work that is no higher over the bench than this stands on it, and is held from both sides, mm. */
+const STANDS = 4;
+
+/** The blocks that hold what a step has propped: under each end of what hangs over the bench, on both sides of what stands on edge. */
+export function propBodies(hand: StageHand, step: Step): readonly SceneBody[] {
+  if (step.props.length === 0) return [];
+  const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
+  const there = [...new Set([...step.present, ...moving, ...step.props.flat()])].filter((id) => !FASTENERS.has(hand.part(id).kind)).map((id) => hand.body(id, 'present'));
+  const bench = boxRound(there).least[2];
+  return step.props.flatMap((parts, body): readonly SceneBody[] => {
+    const bodies = there.filter(({ id }) => parts.includes(id));
+    const box = boxRound(bodies);
+    const blocks = box.least[2] - bench > STANDS ? under(lowerEdge(bodies, box.least[2] + LOW), bench) : beside(box, bench);
+    return blocks.map(({ shape, at }, index) => hand.prop({ tool: `block-${body + 1}-${index + 1}` }, shape, moved(at), 'pale'));
+  });
+}
+
+/** What is no higher over the lowest place than this rests on a block, mm. */
+const LOW = 30;
+
+/** The box round what is lower than a height. */
+function lowerEdge(bodies: readonly SceneBody[], height: number): Box {
+  const low = bodies.map(({ mesh, pose }) => boxRound([{ mesh, pose }])).filter(({ least }) => least[2] < height);
+  const all = (pick: (...values: number[]) => number, side: keyof Box): Vec3 => [0, 1, 2].map((axis) => pick(...low.map((box) => box[side][axis] ?? 0))) as unknown as Vec3;
+  return { least: all(Math.min, 'least'), most: all(Math.max, 'most') };
+}
+
+interface Block {
+  readonly shape: Shape;
+  readonly at: Vec3;
+}
+
+const block = (width: number, height: number, thickness: number, at: Vec3): Block => ({ shape: { form: 'plate', width, height, thickness, holes: [] }, at });
+
+/** Near both ends, or in the middle of what is short. */
+const ends = (from: number, to: number): readonly number[] => (to - from > 4 * BLOCK.along ? [from + BLOCK.along, to - BLOCK.along] : [(from + to) / 2]);
+
+const under = ({ least, most }: Box, bench: number): readonly Block[] =>
+  ends(least[0], most[0]).map((x) => block(BLOCK.along, BLOCK.across, least[2] - bench, [x, (least[1] + most[1]) / 2, bench]));
+
+/** Across its thinner way. */
+function beside({ least, most }: Box, bench: number): readonly Block[] {
+  const isThinX = most[0] - least[0] < most[1] - least[1];
+  const [thin, long] = isThinX ? [0, 1] as const : [1, 0] as const;
+  return ends(least[long], most[long]).flatMap((along) => [least[thin] - BLOCK.across / 2, most[thin] + BLOCK.across / 2].map((across) => (isThinX
+    ? block(BLOCK.across, BLOCK.along, BLOCK.high, [across, along, bench])
+    : block(BLOCK.along, BLOCK.across, BLOCK.high, [along, across, bench]))));
+}

@@ -1,0 +1,14 @@
+import { arrow, black, body, box, tint, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+
+/** A plug goes up into the end of a tube. */
+const pictogram: Ink = together(
+  body(box(16, 2.5, 16, 20)),
+  body(box(19.5, 28, 9, 8), tint),
+  body(box(14, 36, 20, 5), black),
+  arrow(40, 44, 40, 22),
+);
+
+export const picture: WorkPicture = {
+  pictogram,
+  paper: 'whole',
+};
