@@ -1,8 +1,9 @@
 import { filesOnDisk, listItems, readItem, type Item } from '../read/index.ts';
 
-/** The items a command works on: the named one, or all under steps/. Throws when there is none of that name. */
+/** The items a command works on: the named one or the one of a file, or all under steps/. Throws when there is none of that name. */
 export function itemsNamed(name: string | undefined, root = '.'): readonly Item[] {
   const files = filesOnDisk(root);
+  if (name?.endsWith('/item.yaml') === true) return [readItem(files, name)];
   const known = listItems(files);
   if (known.length === 0) throw new Error('steps/: no item here; would be right: a folder with an item.yaml, and the command run from the folder that holds steps/');
   const wanted = name === undefined ? known : known.filter((path) => path === `steps/${name}/item.yaml`);
