@@ -33,9 +33,9 @@ function ladenHeap(given: StructureCase, { out }: Edge): Heap {
   const [top] = given.bearings.toSorted((a, b) => middleOf(b)[2] - middleOf(a)[2]);
   if (top === undefined) return emptyHeap(given);
   const [x, y, z] = middleOf(top);
-  const [across, deep] = extentsOf(given);
-  const off = given.limits.loadForward.value;
-  return heapOf([emptyHeap(given), { mass: top.load / given.limits.gravity.value, at: [x + off * across * out[0], y + off * deep * out[1], z] }]);
+  const places = top.pairs.flatMap(({ bars }) => bars.flatMap(({ from, to }) => [from, to])).map((at) => at[0] * out[0] + at[1] * out[1]);
+  const off = given.limits.loadForward.value * (places.length === 0 ? 0 : Math.max(...places) - Math.min(...places));
+  return heapOf([emptyHeap(given), { mass: top.load / given.limits.gravity.value, at: [x + off * out[0], y + off * out[1], z] }]);
 }
 
 /** How far the contacts stand apart across and back, mm. */
