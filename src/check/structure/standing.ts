@@ -4,7 +4,7 @@ import { judge } from '../judge.ts';
 import { isJointTested } from '../load/joint-test.ts';
 import { idsOf } from '../parts.ts';
 import { rulesOf } from '../rules.ts';
-import { tubeOf } from './bars.ts';
+import { middleOf, tubeOf } from './bars.ts';
 import { cornersUnder, type Bearing } from './bearings.ts';
 import { worst, type StructureCase, type StructureCheck } from './case.ts';
 import { postsIn, standingIds, type BarLine } from './skeleton.ts';
@@ -17,14 +17,16 @@ export const isScreen = ({ model: { places } }: Pick<StructureCase, 'model'>): b
 
 /**
  * 2 where it stands with every socket counted as a hinge, 1 where it needs its sockets stiff, which nobody tested: a
- * caution; 0 where it gives way all the same.
+ * caution while nothing is borne high up; 0 where it gives way all the same.
  */
-export const bracings: StructureCheck = ({ model, standing, limits, skeleton }) => {
+export const bracings: StructureCheck = (given) => {
+  const { model, standing, limits, skeleton, bearings } = given;
+  const isLow = bearings.every((bearing) => middleOf(bearing)[2] <= limits.wallHeight.value);
   const held = standing === null ? 0 : standing.sockets === 'stiff' ? 1 : 2;
   const holding = idsOf(model, 'cable', 'flat-panel');
   return [judge({
     name: 'bracing', figure: held, limit: limits.bracedBy.value, bound: 'least', unit: '1', source: `the whole frame solved with hinged sockets (C); ${limits.bracedBy.source}`,
-    parts: holding.length > 0 ? holding : standingIds(skeleton), otherwise: held === 1 ? 'caution' : 'fail',
+    parts: holding.length > 0 ? holding : standingIds(skeleton), otherwise: held === 1 && isLow ? 'caution' : 'fail',
   })];
 };
 
