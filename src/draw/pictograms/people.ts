@@ -20,7 +20,7 @@ const crossed = (x: number): Ink => stroke(`M${x - 9} 17L${x + 9} 46M${x + 9} 17
 
 /** A post in its joint, a weight hung from it, and nobody has: crossed out. */
 const untestedJoint: Ink = together(
-  stroke('M16 3V45', 6), solid('M9 12H23V27H9z'), stroke('M23 19H34V27', 2), solid('M28 28H40L42 40H26z'), stroke('M25 24L45 44M45 24L25 44', 2.4),
+  stroke('M16 3V45', 6), solid('M9 12H23V27H9z'), stroke('M23 19H34V27', 2), stroke('M28.5 28H39.5L42 41H26z', 1.8), stroke('M22 24L46 46M46 24L22 46', 1.8),
 );
 
 export const peoplePictures = {
