@@ -31,6 +31,7 @@ export const defaultLimits = {
   longTermPanelRatio: { value: 30, unit: '1', source: ours('span / 30 of a panel after years: a soft panel may be seen to sag') },
   pinRest: { value: 3, unit: 'mm', source: ours('a pin ends 3 mm under the face that is sat on, and leaves the outer skin whole') },
 
+  seatBreadth: { value: 500, unit: 'mm', source: ours('a person takes 500 mm of a bench') },
   seatTest: { value: 1300, unit: 'N', source: 'seat load of EN 1728 for adults (M), whatever the height: EN 1022 takes users up to 110 kg (R, abstract)' },
   backrestShare: { value: 0.35, unit: '1', source: ours('on the backrest 0.35 of the seat’s test load (no printed value found)') },
   tableTest: { value: 300, unit: 'N', source: ours('300 N spread over the table top: books and leaning arms (no printed value found)') },
@@ -60,6 +61,18 @@ export const defaultLimits = {
   sideForceLeast: { value: 30, unit: 'N', source: ours('and 30 N more') },
   driftRatio: { value: 100, unit: '1', source: `height / 100, ${practice}` },
   bracedFaces: { value: 3, unit: '1', source: `three faces with crossed cables, ${practice}` },
+
+  bracedBy: { value: 2, unit: '1', source: ours('a frame stands without counting on stiff sockets, which nobody tested') },
+  screenDriftRatio: { value: 40, unit: '1', source: ours('a partition that bears nothing may be seen to sway height / 40') },
+  shoulders: { value: 400, unit: 'mm', source: ours('two people sit no nearer than 400 mm from middle to middle') },
+  castorBrakes: { value: 2, unit: '1', source: ours('two castors with a brake: about one alone it turns') },
+  wallPull: { value: 2, unit: '1', source: ours('one bracket holds twice the pull at the top by itself') },
+
+  lidFactor: { value: 2, unit: '1', source: ours('a stay of a worn kit holds twice the weight of the lid; a lid must hold itself open, ASTM F963 4.27, EN 71-1 4.14 (M)') },
+  lidLift: { value: 45, unit: 'N', source: 'a child inside opens it with at most 45 N, ASTM F963 4.27 (M)' },
+  hingeLeast: { value: 5, unit: 'mm', source: 'EN 71-1 4.10, gaps at hinges, (M)' },
+  hingeMost: { value: 12, unit: 'mm', source: 'EN 71-1 4.10, gaps at hinges, (M)' },
+  ventArea: { value: 650, unit: 'mm²', source: '650 mm² on each of two sides of a box that a child can be shut in, ASTM F963 4.27, EN 71-1 4.14 (M)' },
 
   loadCap: { value: 600, unit: 'N', source: ours('no deck is promised more') },
   loadStep: { value: 10, unit: 'N', source: ours('safe loads are rounded down to 10 N') },

@@ -5,10 +5,10 @@ export const findingNames = [
   'joints-apart', 'post-reach',
   'tube-bending', 'tube-deflection', 'panel-sag', 'panel-skin', 'panel-core', 'pin-skin', 'long-term-sag',
   'post-buckling', 'post-bending', 'pin-shear', 'pin-bearing', 'backrest-tube', 'backrest-panel',
-  'bracing', 'sway', 'cable-pull', 'edge-sag', 'adult-edge', 'guard-push', 'joint-test', 'use-load',
+  'bracing', 'sway', 'cable-pull', 'edge-sag', 'adult-edge', 'guard-push', 'joint-test', 'use-load', 'castor-load', 'wall-hold',
   'wall-height', 'tip-test', 'tip-scope', 'slenderness', 'tip-empty', 'tip-loaded', 'tip-angle', 'tip-edge', 'tip-back',
   'raised-bed', 'one-bed', 'bed-cord', 'guard-sides', 'guard-height', 'guard-end', 'guard-opening', 'guard-slat',
-  'mattress-gap', 'mattress-held', 'finger-gap', 'limb-gap', 'snag-point', 'tube-ends', 'size-mark', 'local-codes',
+  'mattress-gap', 'mattress-held', 'castor-brake', 'lid-holds', 'lid-gap', 'lid-vent', 'lid-lift', 'finger-gap', 'limb-gap', 'snag-point', 'tube-ends', 'size-mark', 'local-codes',
 ] as const;
 
 export type FindingName = (typeof findingNames)[number];

@@ -31,6 +31,7 @@ const pupils: Need = { met: ({ declared }) => declared.mark !== null, because: '
 const between: Need = { met: (given) => beddingGap(given).length > 0, because: 'the mattress has no two sides that face each other' };
 const gaps: Need = { met: ({ model }) => plateGaps(model).some(({ narrow }) => narrow > 0), because: 'no gap round a flat panel' };
 const anyGap: Need = { met: ({ model }) => [...plateGaps(model), ...sleeveGaps(model)].some(({ narrow }) => narrow > 0), because: 'no gap within reach' };
+const structure = (what: string): Need => ({ met: () => false, because: what });
 const levels: Need = { met: ({ model }) => sleeveGaps(model).length > 0, because: 'only one joint on each post' };
 
 /** What each check needs, the first that is not met is told. A name that is not here always says something. */
@@ -38,6 +39,8 @@ const needs: { readonly [name in FindingName]?: readonly Need[] } = {
   'stock-plate': [guards], 'stock-cable': [cables], 'joints-apart': [levels], 'long-term-sag': [storage],
   'post-bending': [stands], sway: [stands], 'cable-pull': [cables, stands], 'backrest-tube': [seat], 'backrest-panel': [seat],
   'edge-sag': [edge, open], 'adult-edge': [edge, open], 'guard-push': [bed, guards], 'use-load': [light],
+  'castor-load': [structure('no castors under it')], 'castor-brake': [structure('no castors under it')], 'wall-hold': [structure('no wall bracket on it')],
+  'lid-holds': [structure('no lid on it')], 'lid-gap': [structure('no lid on it')], 'lid-vent': [structure('no lid on it')], 'lid-lift': [structure('no lid on it')],
   'wall-height': [storage], 'tip-test': [storage], 'tip-scope': [storage], 'tip-edge': [light], 'tip-back': [seat],
   'raised-bed': [bed], 'one-bed': [bed], 'bed-cord': [bed], 'guard-sides': [bed], 'guard-height': [bed, guards], 'guard-end': [bed, guards],
   'guard-opening': [bed, overGuards], 'guard-slat': [bed, overGuards], 'mattress-gap': [bed, between], 'mattress-held': [bed],

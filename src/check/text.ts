@@ -4,8 +4,11 @@ import type { Finding } from './types.ts';
 export function findingText(finding: Finding): string {
   const bound = finding.bound === 'most' ? 'at most' : 'at least';
   const figures = `${amount(finding.figure, finding.unit)}, ${bound} ${amount(finding.limit, finding.unit)}`;
-  return `${finding.verdict.padEnd(7)} ${finding.name}: ${figures}, margin ${plain(finding.margin)} [${finding.source}] ${some(finding.parts)}`.trimEnd();
+  return `${finding.verdict.padEnd(7)} ${finding.name}: ${figures}, margin ${plain(finding.margin)} [${told(finding.source)}] ${some(finding.parts)}`.trimEnd();
 }
+
+/** What is from memory is told so in words: nobody read the publication. */
+const told = (source: string): string => source.replaceAll('(M)', '(from memory)').replaceAll(', M)', ', from memory)');
 
 /** Angles are told in degrees, as the workshop measures them; ratios and counts have no unit. */
 function amount(value: number, unit: string): string {

@@ -3,9 +3,10 @@ import { filesOnDisk, listItems, readItem, type Item } from '../read/index.ts';
 /** Where items stand that are not made unless they are named. */
 export const DRAFTS = 'steps/drafts';
 
-/** The items a command works on: the named one, be it a draft, or all under steps/. Throws when there is none of that name. */
+/** The items a command works on: the named one, be it a draft or the one of a file, or all under steps/. Throws when there is none of that name. */
 export function itemsNamed(name: string | undefined, root = '.'): readonly Item[] {
   const files = filesOnDisk(root);
+  if (name?.endsWith('/item.yaml') === true) return [readItem(files, name)];
   const known = [...listItems(files), ...(name === undefined ? [] : listItems(files, DRAFTS))];
   if (known.length === 0) throw new Error('steps/: no item here; would be right: a folder with an item.yaml, and the command run from the folder that holds steps/');
   const wanted = name === undefined ? known : known.filter((path) => path === `steps/${name}/item.yaml` || path === `${DRAFTS}/${name}/item.yaml`);

@@ -6,6 +6,8 @@ import type { Kit } from '../../src/read/index.ts';
 import { changed, itemNamed, modelOf, variants, type ItemName } from './items.ts';
 import { rack } from './rack.ts';
 import { reportOf } from './finding.ts';
+import { structureReports } from './structure-reports.ts';
+import { structureNames } from '../support/structures.ts';
 
 const G = 9.80665;
 
@@ -25,7 +27,8 @@ const near = (figure: number, hand: number, share = 2e-3): void => { expect(Math
 
 describe('the findings of all items together', () => {
   it('are all the names there are, each item in their order', () => {
-    const told = variants.map(([name, size]) => reportOf(modelOf(name, size)).findings.map((finding) => finding.name));
+    const structures = structureNames.flatMap((name) => structureReports(name));
+    const told = [...variants.map(([name, size]) => reportOf(modelOf(name, size))), ...structures].map(({ findings }) => findings.map((finding) => finding.name));
     for (const names of told) {
       const once = [...new Set(names)];
       expect(once).toEqual(findingNames.filter((name) => once.includes(name)));

@@ -3,10 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { checkModel, type Report } from '../../src/check/index.ts';
 import { buildModel } from '../../src/model/index.ts';
 import { FaultError, declaredFor, filesInMemory, readItem } from '../../src/read/index.ts';
+import { structureNames } from '../support/structures.ts';
 import { hazards, type Hazard, type Swap } from './hazards.ts';
 
 const root = new URL('../../', import.meta.url);
 const own = ['open-front-bed'];
+const fileOf = (item: string): string => {
+  if (own.includes(item)) return `tests/hazards/items/${item}.yaml`;
+  return structureNames.some((name) => name === item) ? `steps/drafts/${item}/item.yaml` : `steps/${item}/item.yaml`;
+};
 const textOf = (path: string): string => readFileSync(new URL(path, root), 'utf8');
 
 /** The text with each swap made; a swap that finds nothing would test nothing. */
@@ -22,7 +27,7 @@ function swapped(text: string, swaps: readonly Swap[]): string {
 function toldOf({ item, size, swaps = [], kit = [] }: Hazard): Report | FaultError {
   const file = `steps/${item}/item.yaml`;
   const files = filesInMemory({
-    [file]: swapped(textOf(own.includes(item) ? `tests/hazards/items/${item}.yaml` : file), swaps),
+    [file]: swapped(textOf(fileOf(item)), swaps),
     'steps/kits/stall-kit.yaml': swapped(textOf('steps/kits/stall-kit.yaml'), kit),
   });
   try {
@@ -60,7 +65,7 @@ describe('the table of hazards', () => {
 
 describe('every check', () => {
   it('says something of a hazard’s item, or says why not: never a silent pass', () => {
-    for (const hazard of hazards.slice(0, 40)) {
+    for (const hazard of [...hazards.slice(0, 40), ...hazards.slice(-8)]) {
       const told = toldOf(hazard);
       if (told instanceof FaultError) continue;
       for (const { name, because } of told.notApplied) expect([hazard.name, name, because]).not.toEqual([hazard.name, name, 'nothing to measure']);

@@ -63,7 +63,7 @@ const sitting: readonly Hazard[] = [
   { name: 'a seat that breaks in its middle', ...stool, harm: 'a person drops through a small seat: all of the weight on 200 mm', by: 'pad of EN 1728 (M)', swaps: [['    range: 435 mm to 460 mm', '    range: 230 mm to 460 mm'], ['standard:\n    side: 445 mm', 'standard:\n    side: 333 mm']], says: ['panel-skin', 'fail'] },
   { name: 'a seat of weak skins', ...chair(5), harm: 'a brittle skin breaks without a sign before', by: 'our default: factor 2 in use', kit: [['skin-strength: 60 MPa', 'skin-strength: 50 MPa']], says: ['use-load', 'fail'] },
   { name: 'a seat of weak core', ...chair(2), harm: 'a foam core shears and the seat drops', by: 'sandwich (C)', kit: [['core-shear-strength: 0.8 MPa', 'core-shear-strength: 0.5 MPa']], says: ['panel-core', 'fail'] },
-  { name: 'a narrow high chair', ...chair(6), harm: 'a chair falls sideways at a touch of 9 N', by: 'our default: a sixth of its weight', swaps: [['    range: 480 mm to 550 mm', '    range: 230 mm to 550 mm'], ['    range: 270 mm to 350 mm', '    range: 270 mm to 450 mm'], ['    range: 300 mm to 470 mm', '    range: 300 mm to 520 mm'], ['width: 545 mm', 'width: 230 mm'], ['depth: 350 mm', 'depth: 450 mm'], ['seat_height: 460 mm', 'seat_height: 520 mm']], says: ['tip-empty', 'caution'] },
+  { name: 'a narrow high chair', ...chair(6), harm: 'a chair falls sideways at a touch of 9 N', by: 'our default: a sixth of its weight', swaps: [['  width: depth + wider', '  width: 230 mm + 0 * wider'], ['    range: 270 mm to 350 mm', '    range: 270 mm to 450 mm'], ['    range: 300 mm to 470 mm', '    range: 300 mm to 520 mm'], ['    depth: 350 mm', '    depth: 450 mm'], ['seat_height: 460 mm', 'seat_height: 520 mm']], says: ['tip-empty', 'caution'] },
   ...([[2, 270, 230], [3, 290, 250], [4, 305, 280]] as const).map(([mark, depth, less]): Hazard => ({
     name: `a pupil of mark ${mark} leans back`, ...chair(mark), harm: 'a pupil leans back and the chair falls over', by: 'EN 1022, backwards (M)',
     swaps: [['    range: 270 mm to 350 mm', '    range: 220 mm to 350 mm'], [`depth: ${depth} mm`, `depth: ${less} mm`]], says: ['tip-back', 'caution'],
@@ -105,4 +105,35 @@ const storing: readonly Hazard[] = [
   { name: 'a rack within children’s reach', ...rack, harm: 'clothes catch on a rack’s studs', by: 'EN 747-1 4.1.1 (R, preview)', swaps: [['for: adults', 'for: anyone']], says: ['snag-point', 'caution'] },
 ];
 
-export const hazards: readonly Hazard[] = [...sleeping, ...sitting, ...working, ...storing];
+const chest = { item: 'chest', size: 'standard' } as const;
+const trolley = { item: 'trolley', size: 'standard' } as const;
+const bench = { item: 'bench', size: 'standard' } as const;
+const screen = { item: 'screen', size: 'standard' } as const;
+const leaning = { item: 'leaning-chair', size: 'standard' } as const;
+const bays = { item: 'two-bay', size: 'standard' } as const;
+
+/** Items told by points, bars and panels. */
+const structures: readonly Hazard[] = [
+  { name: 'a lid that falls', ...chest, harm: 'a lid falls on the neck of a child who leans into the box', by: 'ASTM F963 4.27, EN 71-1 4.14 (M)', swaps: [["  stay: { fitting: lid-stay, on: long.1, along: along / 2, panel: lid }\n", '']], says: ['lid-holds', 'fail'] },
+  { name: 'a worn lid stay', ...chest, harm: 'a stay that has lost its grip lets the lid fall', by: 'our default: twice the weight', kit: [['grip: 40 N', 'grip: 10 N']], says: ['lid-holds', 'fail'] },
+  { name: 'a finger in the hinge', ...chest, harm: 'a finger is crushed between lid and tube as the lid turns', by: 'EN 71-1 4.10 (M)', kit: [['reach: 27 mm', 'reach: 24 mm'], ['reach: 27 mm', 'reach: 24 mm']], says: ['lid-gap', 'fail'] },
+  { name: 'a child shut in', ...chest, harm: 'a child shut in a tight box has no air', by: '650 mm² on each of two sides, ASTM F963 4.27, EN 71-1 4.14 (M)', kit: [['reach: 27 mm', 'reach: 24 mm'], ['reach: 27 mm', 'reach: 24 mm']], says: ['lid-vent', 'fail'] },
+  { name: 'a lid too stiff to open', ...chest, harm: 'a child inside cannot lift the lid', by: '45 N, ASTM F963 4.27 (M)', kit: [['grip: 40 N', 'grip: 400 N']], says: ['lid-lift', 'fail'] },
+  { name: 'a chest under no code', ...chest, harm: 'a toy chest is taken for approved', by: 'our default: local codes', says: ['local-codes', 'caution'] },
+  { name: 'a trolley that rolls away', ...trolley, harm: 'a laden trolley rolls into somebody', by: 'our default: two brakes', swaps: [['fitting: braked-castor', 'fitting: castor']], says: ['castor-brake', 'fail'] },
+  { name: 'a castor that breaks', ...trolley, harm: 'a castor breaks and hot food comes down', by: 'load of the castor in the kit', kit: [['load: 300 N', 'load: 100 N']], says: ['castor-load', 'fail'] },
+  { name: 'a wide trolley somebody kneels on', ...trolley, harm: 'the edge of a wide trolley gives way', by: 'our default: 600 N on 300 mm; beam (C)', swaps: [['range: 500 mm to 640 mm', 'range: 500 mm to 900 mm'], ['width: 600 mm', 'width: 800 mm']], says: ['edge-sag', 'fail'] },
+  { name: 'a bench with long bays', ...bench, harm: 'a tube breaks under a sitter', by: 'EN 1728 seat load (M); beam (C)', swaps: [['range: 500 mm to 580 mm', 'range: 500 mm to 1000 mm'], ['bay: 570 mm', 'bay: 900 mm']], says: ['tube-deflection', 'fail'] },
+  { name: 'two people over one tube', ...bench, harm: 'two people sit side by side over the tube that their seats share, and it breaks', by: 'our default: 400 mm apart; beam (C)', swaps: [['range: 260 mm to 320 mm', 'range: 260 mm to 500 mm'], ['depth: 310 mm', 'depth: 450 mm']], says: ['tube-bending', 'fail'] },
+  { name: 'a bench with no brace along it', ...bench, harm: 'a frame whose sockets wear loose folds up lengthwise', by: 'statics of the whole frame (C)', says: ['bracing', 'caution'] },
+  { name: 'a bed of points and bars', ...bench, harm: 'a bed is passed though nobody measured its guards', by: 'our default', swaps: [['panel: seat, use: seat', 'panel: seat, use: bed']], says: ['guard-sides', 'fail'] },
+  { name: 'a screen that rocks', ...screen, harm: 'a partition on its joints alone falls at a touch', by: 'our default: a sixth of its weight; statics (C)', swaps: [['fitting: foot-cap', 'fitting: end-cap']], says: ['tip-empty', 'caution'] },
+  { name: 'a tall screen', ...screen, harm: 'a tall partition whips back and forth', by: 'our default: height / 40; frame (C)', swaps: [['range: 900 mm to 1200 mm', 'range: 900 mm to 1900 mm'], ['height: 1200 mm', 'height: 1800 mm']], says: ['sway', 'fail'] },
+  { name: 'a back that breaks', ...leaning, harm: 'a person falls backwards as the knee’s tube breaks', by: 'our default: 0.35 of the seat’s load; frame (C)', kit: [['bending-strength: 240 MPa', 'bending-strength: 100 MPa']], says: ['post-bending', 'fail'] },
+  { name: 'a leaning chair that falls back', ...leaning, harm: 'a person leans back and the chair falls over', by: 'EN 1022, backwards (M)', swaps: [['depth: width ', 'depth: width - 160 mm ']], says: ['tip-back', 'caution'] },
+  { name: 'a weak wall bracket', ...bays, harm: 'a shelf comes off its wall on whoever pulls at it', by: 'load of the bracket in the kit', kit: [['load: 400 N', 'load: 100 N']], says: ['wall-hold', 'fail'] },
+  { name: 'a shelf of two bays off the wall', ...bays, harm: 'a child pulls a shelf over', by: 'our default: 600 mm', says: ['wall-height', 'caution'] },
+  { name: 'a shelf of two bays that leans', ...bays, harm: 'a shelf without cables at its back folds sideways', by: 'statics of the whole frame (C)', swaps: [["  back: { for: { x: 0..1, k: 0..1 }, from: c.x+k.1.0, to: c.x+1-k.1.decks-1, face: back }\n", '']], says: ['bracing', 'fail'] },
+];
+
+export const hazards: readonly Hazard[] = [...sleeping, ...sitting, ...working, ...storing, ...structures];

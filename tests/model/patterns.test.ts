@@ -80,13 +80,13 @@ describe('a panel wrapped on two opposite bars', () => {
 
   it('has two flaps, and its other edges lie flush on their bars, pinned', () => {
     expect(pattern.flaps.map(({ name }) => name)).toEqual(['left', 'right']);
-    // Half of 420 between the bars' axes, and half a tube.
-    expect(pattern.max[1]).toBeCloseTo(210 + 14, 9);
+    // Half of 485 between the bars' axes, and half a tube.
+    expect(pattern.max[1]).toBeCloseTo(242.5 + 14, 9);
     const held = model.connections.filter((each) => each.is === 'pin' && each.holds.includes('seat'));
-    // From notch to notch 420 − 2 · 74, less 25 at both ends: one bay of 222.
+    // From notch to notch 485 − 2 · 74, less 25 at both ends: one bay of 287.
     expect(held).toHaveLength(4);
     const bar = partOf(model, 'long.0').shape;
-    expect(bar.form === 'tube' && bar.holes.map(({ at }) => at)).toEqual([expect.closeTo(-111, 9), expect.closeTo(111, 9)]);
+    expect(bar.form === 'tube' && bar.holes.map(({ at }) => at)).toEqual([expect.closeTo(-143.5, 9), expect.closeTo(143.5, 9)]);
   });
 
   it('shares no room with anything', () => {

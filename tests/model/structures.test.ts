@@ -25,17 +25,17 @@ function jointKinds({ parts }: Model): Readonly<Record<string, number>> {
  * panel's top is 23.5 mm over its bars, a sleeve ends 22 mm over them, a foot plate is 6 mm, a castor 80 mm high.
  */
 const byHand: Readonly<Record<StructureName, { readonly tubes: Readonly<Record<number, number>>; readonly joints: Readonly<Record<string, number>>; readonly panels: number }>> = {
-  // 4 long and 2 lower tubes 840 − 40; 3 + 3 across 400 − 40; posts from 6 to 450 − 23.5 + 22 + 2.
-  bench: { tubes: { 800: 6, 444.5: 6, 360: 6 }, joints: { corner: 8, cross: 3, tee: 1 }, panels: 1 },
-  // Posts from 19 to 1500, less a stop at each end.
-  screen: { tubes: { 1441: 2, 900: 2, 500: 2 }, joints: { elbow: 2, tee: 4 }, panels: 1 },
+  // 4 long and 2 lower tubes 610 − 40; 3 + 3 across 350 − 40; posts from 6 to 450 − 23.5 + 22 + 2.
+  bench: { tubes: { 570: 6, 444.5: 6, 310: 6 }, joints: { corner: 8, cross: 3, tee: 1 }, panels: 1 },
+  // Posts from 19 to 1200, less a stop at each end.
+  screen: { tubes: { 1141: 2, 900: 2, 550: 2 }, joints: { elbow: 2, tee: 4 }, panels: 1 },
   // Posts from 6 to 360 + 22 + 1.
-  chest: { tubes: { 600: 4, 377: 4, 300: 4 }, joints: { corner: 8 }, panels: 2 },
-  // Front posts as the bench's; rear ones from 6 to 450 + 90 − 20; uprights 420 − 20; all else 420 − 40.
-  'leaning-chair': { tubes: { 514: 2, 444.5: 2, 400: 2, 380: 9 }, joints: { corner: 6, knee: 2, tee: 6 }, panels: 2 },
+  chest: { tubes: { 540: 4, 377: 4, 300: 4 }, joints: { corner: 8 }, panels: 2 },
+  // Front posts from 6 to 440 − 23.5 + 22 + 2; rear ones from 6 to 440 + 90 − 20; uprights 335 − 20; all else 485 − 40.
+  'leaning-chair': { tubes: { 504: 2, 445: 9, 434.5: 2, 315: 2 }, joints: { corner: 6, knee: 2, tee: 6 }, panels: 2 },
   // Rear posts from 80 to 750 + 150 − 20; front ones from 80 to 750 − 23.5 + 22 + 2; the handle as the short tubes.
-  trolley: { tubes: { 800: 2, 700: 4, 670.5: 2, 400: 5 }, joints: { corner: 8, elbow: 2 }, panels: 1 },
-  'two-bay': { tubes: { 1500: 6, 800: 12, 360: 9 }, joints: { corner: 12, cross: 6 }, panels: 1 },
+  trolley: { tubes: { 800: 2, 670.5: 2, 600: 4, 430: 5 }, joints: { corner: 8, elbow: 2 }, panels: 1 },
+  'two-bay': { tubes: { 1300: 6, 650: 12, 360: 9 }, joints: { corner: 12, cross: 6 }, panels: 1 },
 };
 
 describe.each(structureNames)('%s', (name) => {

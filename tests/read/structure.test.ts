@@ -17,7 +17,7 @@ describe('an item of points and bars', () => {
 
   it('writes out every repeat, called by its indexes', () => {
     expect(skeleton.points.filter(({ of }) => of === 'c').map(({ name }) => name)).toEqual(['c.0.0', 'c.0.1', 'c.1.0', 'c.1.1', 'c.2.0', 'c.2.1']);
-    expect(pointAt(skeleton, 'c.2.1')).toEqual([2 * 840, 400, 450 - 23.5]);
+    expect(pointAt(skeleton, 'c.2.1')).toEqual([2 * 610, 350, 450 - 23.5]);
     expect(pointAt(skeleton, 'f.0.0')).toEqual([0, 0, 6]);
   });
 
@@ -34,7 +34,7 @@ describe('an item of points and bars', () => {
 
   it('mirrors points, 0 as written and 1 mirrored', () => {
     const screen = skeletonOf(structureItem('screen'));
-    expect(['b.0', 'b.1', 'q.1.0', 'q.1.1'].map((name) => pointAt(screen, name))).toEqual([[470, 0, 19], [-470, 0, 19], [-470, 250, 19], [-470, -250, 19]]);
+    expect(['b.0', 'b.1', 'q.1.0', 'q.1.1'].map((name) => pointAt(screen, name))).toEqual([[470, 0, 19], [-470, 0, 19], [-470, 275, 19], [-470, -275, 19]]);
   });
 
   it('calls all of some by a star', () => {
@@ -45,10 +45,10 @@ describe('an item of points and bars', () => {
     const chest = skeletonOf(structureItem('chest'));
     expect(chest.panels).toMatchObject([
       { is: 'tray', loop: ['long.0', 'short.1', 'long.1', 'short.0'], wrap: ['long.0', 'short.1', 'short.0'], depth: 160, face: [0, 0, -1] },
-      { is: 'flat', on: ['long.0', 'long.1'], face: [0, 0, 1], pinned: false, length: 690, over: null },
+      { is: 'flat', on: ['long.0', 'long.1'], face: [0, 0, 1], pinned: false, length: 630, over: null },
     ]);
     expect(chest.fittings.filter(({ fitting }) => fitting !== 'foot-plate')).toMatchObject([
-      { name: 'hinge.0', on: 'long.1', at: { along: 120 }, panel: 'lid' }, { name: 'hinge.1', at: { along: 520 } }, { name: 'stay', fitting: 'lid-stay', at: { along: 320 } },
+      { name: 'hinge.0', on: 'long.1', at: { along: 110 }, panel: 'lid' }, { name: 'hinge.1', at: { along: 470 } }, { name: 'stay', fitting: 'lid-stay', at: { along: 290 } },
     ]);
     expect(skeletonOf(structureItem('trolley')).cables).toHaveLength(6);
   });

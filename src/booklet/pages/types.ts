@@ -28,7 +28,8 @@ export interface Glyph {
 /** Pictograms that belong to no one action, tool, caution or check; drawn with the others. */
 export type PlainGlyph =
   | 'one-person' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'turn-round' | 'again'
-  | LoadGlyph | 'wall-fix' | 'unproved';
+  | LoadGlyph | 'wall-fix' | 'unproved'
+  | 'for-adults' | 'for-anyone' | 'for-pupils' | 'untested-joint';
 
 /** Pictograms with an empty face for a numeral: what a deck, a seat, a bed may carry, and how thick a mattress may be. */
 export type LoadGlyph = 'load' | 'seat-load' | 'bed-load' | 'mattress';

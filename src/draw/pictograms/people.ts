@@ -8,7 +8,26 @@ const figure = (x: number): Ink => together(
   stroke(`M${x - 2.8} 30L${x - 3.6} 43.5M${x + 2.8} 30L${x + 3.6} 43.5`, 4.2),
 );
 
+/** A child beside a grown-up: as wide in the shoulders as its head. */
+const child = (x: number): Ink => together(
+  dot(x, 21, 4.6),
+  solid(`M${x - 4.6} 27H${x + 4.6}L${x + 3.4} 37H${x - 3.4}z`),
+  stroke(`M${x - 4.6} 28L${x - 6.6} 35.5M${x + 4.6} 28L${x + 6.6} 35.5`, 2.8),
+  stroke(`M${x - 2} 36L${x - 2.5} 44M${x + 2} 36L${x + 2.5} 44`, 3.2),
+);
+
+const crossed = (x: number): Ink => stroke(`M${x - 9} 17L${x + 9} 46M${x + 9} 17L${x - 9} 46`, 2.4);
+
+/** A post in its joint, a weight hung from it, and nobody has: crossed out. */
+const untestedJoint: Ink = together(
+  stroke('M16 3V45', 6), solid('M9 12H23V27H9z'), stroke('M23 19H34V27', 2), stroke('M28.5 28H39.5L42 41H26z', 1.8), stroke('M22 24L46 46M46 24L22 46', 1.8),
+);
+
 export const peoplePictures = {
   'one-person': figure(24),
   'two-people': together(figure(11.4), figure(36.6)),
+  'for-adults': together(figure(13), child(36), crossed(36)),
+  'for-anyone': together(figure(13), child(36)),
+  'for-pupils': child(24),
+  'untested-joint': untestedJoint,
 } as const satisfies Readonly<Record<string, Ink>>;

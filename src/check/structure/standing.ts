@@ -1,0 +1,153 @@
+import { eulerLoad } from '../formulas/column.ts';
+import { doubleShearResistance, wallBearingResistance } from '../formulas/pin.ts';
+import { judge } from '../judge.ts';
+import { isJointTested } from '../load/joint-test.ts';
+import { idsOf } from '../parts.ts';
+import { rulesOf } from '../rules.ts';
+import { middleOf, tubeOf } from './bars.ts';
+import { cornersUnder, type Bearing } from './bearings.ts';
+import { worst, type StructureCase, type StructureCheck } from './case.ts';
+import { postsIn, standingIds, type BarLine } from './skeleton.ts';
+import { gentlePush, ladenWeight, ownWeight, pushSources, strongPush } from './weights.ts';
+
+const SOLVED = 'frame in space by the direct stiffness method (C)';
+
+/** Bears nothing but itself: a partition. */
+export const isScreen = ({ model: { places } }: Pick<StructureCase, 'model'>): boolean => places.every(({ use }) => use === 'screen');
+
+/**
+ * 2 where it stands with every socket counted as a hinge, 1 where it needs its sockets stiff, which nobody tested: a
+ * caution while nothing is borne high up; 0 where it gives way all the same.
+ */
+export const bracings: StructureCheck = (given) => {
+  const { model, standing, limits, skeleton, bearings } = given;
+  const isLow = bearings.every((bearing) => middleOf(bearing)[2] <= limits.wallHeight.value);
+  const held = standing === null ? 0 : standing.sockets === 'stiff' ? 1 : 2;
+  const holding = idsOf(model, 'cable', 'flat-panel');
+  return [judge({
+    name: 'bracing', figure: held, limit: limits.bracedBy.value, bound: 'least', unit: '1', source: `the whole frame solved with hinged sockets (C); ${limits.bracedBy.source}`,
+    parts: holding.length > 0 ? holding : standingIds(skeleton), otherwise: held === 1 && isLow ? 'caution' : 'fail',
+  })];
+};
+
+/** Drift of the highest joints and what the weight adds once it leans, mm (see `sway`). */
+export const sways: StructureCheck = (given) => {
+  const { standing, limits: { driftRatio, screenDriftRatio, sideForceShare, sideForceLeast }, model } = given;
+  if (standing === null) return [];
+  const [push, ratio] = [gentlePush(given), isScreen(given) ? screenDriftRatio : driftRatio];
+  const first = standing.drift * push;
+  const lean = (ladenWeight(given) * first) / (push * standing.height);
+  const parts = idsOf(model, 'cable', 'flat-panel');
+  return [judge({
+    name: 'sway', figure: lean < 1 ? first / (1 - lean) : standing.height, limit: standing.height / ratio.value, bound: 'most', unit: 'mm',
+    source: `sockets ${standing.sockets}, weight leaning with it; ${SOLVED}; push ${sideForceShare.source}, ${sideForceLeast.source}; ${ratio.source}`,
+    parts: parts.length > 0 ? parts : standingIds(given.skeleton),
+  })];
+};
+
+/** Pull in the hardest worked cable under the strong push, N. */
+export const cablePulls: StructureCheck = (given) => {
+  const { standing, model } = given;
+  if (standing?.pull == null) return [];
+  const { factor } = rulesOf(given);
+  return [judge({
+    name: 'cable-pull', figure: standing.pull.force * strongPush(given), limit: model.kit.cable.strength / factor.value, bound: 'most', unit: 'N',
+    source: `${SOLVED}; ${pushSources(given)}; strength of the kit / ${factor.value}, ${factor.source}`, parts: [standing.pull.cable],
+  })];
+};
+
+/** Bending stress of the bar that bends most under the strong push, or under the push on the backrest, N/mm²: M / W of a drilled tube. */
+export const frameBending: StructureCheck = (given) => {
+  const { standing, skeleton } = given;
+  if (standing === null) return [];
+  const factor = isScreen(given) ? given.limits.testFactor : rulesOf(given).factor;
+  const pushes = [{ bent: standing.bent, push: strongPush(given), by: pushSources(given) }, ...(standing.backrest === null ? [] : [{ bent: standing.backrest, push: backPush(given), by: given.limits.backrestShare.source }])];
+  return worst(pushes.flatMap(({ bent, push, by }) => {
+    const bar = skeleton.bars.find(({ id }) => id === bent.bar);
+    if (bar === undefined) return [];
+    const { drilledModulus, kind } = tubeOf(given, bar);
+    return [judge({
+      name: 'post-bending', figure: (bent.moment * push) / drilledModulus, limit: (kind.bendingStrength * kind.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
+      source: `moment of the frame solved in space over the drilled section (C), sockets ${standing.sockets}; ${by}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: [bar.id],
+    })];
+  }));
+};
+
+/** A back pushes with a share of the seat's test load, N. */
+export const backPush = ({ limits }: Pick<StructureCase, 'limits'>): number => limits.backrestShare.value * limits.seatTest.value;
+
+/** N at one corner of a panel: on one half of it, or all of one load near the corner. */
+export function cornerLoad(given: StructureCase, bearing: Bearing): number {
+  const { load, placed, rules, pairs, overhang } = bearing;
+  const share = pairs.length < 2 ? 1 : pairs.reduce((product, { strip }) => product * Math.min(1, 1 - (rules.padInset - overhang) / strip.span), 1);
+  return Math.max(given.limits.cornerShare.value * load, share * placed) + given.limits.cornerShare.value * bearing.panel.mass * given.limits.gravity.value;
+}
+
+/** N that come to a joint from the panels round it: neighbours may be laden at once. */
+function jointLoad(given: StructureCase, joint: string): number {
+  const loads = given.bearings.filter((bearing) => cornersUnder(given.skeleton, bearing).includes(joint)).map((bearing) => ({ most: cornerLoad(given, bearing), even: given.limits.cornerShare.value * bearing.load }));
+  const most = Math.max(0, ...loads.map((each) => each.most));
+  const first = loads.findIndex((each) => each.most === most);
+  return most + loads.filter((_, index) => index !== first).reduce((sum, { even }) => sum + even, 0);
+}
+
+/** Most laden joint that a pin holds, N. */
+const pinned = (given: StructureCase): number => Math.max(0, ...[...given.skeleton.joints.keys()].map((joint) => jointLoad(given, joint)));
+
+/** Load of a post's stretch, N, against Euler's load; free lengths as in `post-buckling`, all free where only sockets hold it. */
+export const buckling: StructureCheck = (given) => {
+  const { factor } = rulesOf(given);
+  return worst(postsIn(given.skeleton).flatMap((post) => stretchesOf(given, post).map(({ length, lengthFactor, force }) => {
+    const { modulus, second } = tubeOf(given, post);
+    return judge({
+      name: 'post-buckling', figure: force, limit: eulerLoad(modulus, second, length, lengthFactor) / factor.value, bound: 'most', unit: 'N',
+      source: `π² E I / (K L)² (C) / ${factor.value}, ${factor.source}; ${given.limits.cornerShare.source}`, parts: [post.id],
+    });
+  })));
+};
+
+/** Upright stretches between a post's joints and down to the floor, each with what it carries. */
+function stretchesOf(given: StructureCase, post: BarLine): readonly { readonly length: number; readonly lengthFactor: number; readonly force: number }[] {
+  const up = post.along[2];
+  if (Math.abs(up) < 0.5) return [];
+  const holds = up > 0 ? post.holds : post.holds.toReversed();
+  const foot = up > 0 ? 0 : Math.hypot(post.to[0] - post.from[0], post.to[1] - post.from[1], post.to[2] - post.from[2]);
+  return holds.map(({ at }, index) => {
+    const below = holds[index - 1]?.at ?? foot;
+    const above = holds.slice(index).reduce((sum, { joint }) => sum + jointLoad(given, joint), 0);
+    const leg = index === 0 && !holds.slice(0, 1).some(({ by }) => by === 'socket');
+    return { length: Math.abs(at - below), lengthFactor: leg || given.standing?.sockets !== 'hinged' ? 2 : 1, force: above + ownWeight(given) * given.limits.cornerShare.value };
+  }).filter(({ length }) => length > 1);
+}
+
+/** Double shear of a joint pin (see `pin-shear`). */
+export const pinShears: StructureCheck = (given) => {
+  const { model: { kit: { jointPin } }, limits } = given;
+  const ids = idsOf(given.model, 'joint-pin');
+  return ids.length === 0 ? [] : [judge({
+    name: 'pin-shear', figure: pinned(given), limit: doubleShearResistance(jointPin.diameter, jointPin.strength, limits.pinMaterialFactor.value) / limits.pinLoadFactor.value, bound: 'most', unit: 'N',
+    source: `2 · 0.6 A f_up / γ_M2, EN 1993-1-8 Table 3.10 (R), ${limits.pinMaterialFactor.source}; ${limits.pinLoadFactor.source}; ${limits.cornerShare.source}`, parts: ids,
+  })];
+};
+
+/** A joint pin presses on both walls of its post (see `pin-bearing`). */
+export const pinBearings: StructureCheck = (given) => {
+  const { model: { kit: { jointPin, tube } }, limits, skeleton } = given;
+  const { factor } = rulesOf(given);
+  const ids = idsOf(given.model, 'joint-pin');
+  return ids.length === 0 ? [] : [judge({
+    name: 'pin-bearing', figure: pinned(given), limit: (wallBearingResistance(jointPin.diameter, tube.wall, tube.bearingStrength) * tube.usedStockFactor) / factor.value, bound: 'most', unit: 'N',
+    source: `2 d t f, pin bearing as in EN 13706 (R2); strength of the kit × used-stock factor / ${factor.value}, ${factor.source}; ${limits.cornerShare.source}`,
+    parts: [...postsIn(skeleton).map(({ id }) => id), ...ids],
+  })];
+};
+
+/** The maker's own test of a joint against what the most laden one is asked (see `joint-test`). */
+export const jointTests: StructureCheck = (given) => {
+  const { model, limits: { jointFactor, jointSlip, untestedJoint } } = given;
+  const tested = isJointTested(given);
+  return [judge({
+    name: 'joint-test', figure: tested ? model.kit.jointTest?.load ?? 0 : 0, limit: Math.max(1, jointFactor.value * pinned(given)), bound: 'least', unit: 'N',
+    source: tested ? `joint-test of the kit; ${jointFactor.source}; ${jointSlip.source}` : untestedJoint.source, parts: idsOf(model, 'joint'), otherwise: tested ? 'fail' : 'caution',
+  })];
+};
