@@ -20,7 +20,7 @@ export function marginParts(model: Model, { action, newParts }: Step): readonly 
   return shown.map(({ kind, ids }) => ({
     kind,
     picture: smallPicture(model, kind, ids),
-    counts: known(countsBySize(model, ids), ids).map(({ count, size }) => ({ count, size: size.slice(0, 1) })),
+    counts: known(countsBySize(model, ids), ids).map((each) => ({ ...each, size: each.size.slice(0, 1) })),
   }));
 }
 
