@@ -36,7 +36,7 @@ export function buildRecord({ item, model, plan, report, cuts }: Omit<Variant, '
     cutLengths: model.tubes.map(({ kind, length, count }) => ({ kind, length: rounded(length), unit: 'mm', count })),
     cutPlan: {
       stock: cuts.stock, kerf: cuts.kerf, unit: 'mm', tubesUsed: cuts.tubesUsed, fewestPossible: cuts.fewest, shortest: rounded(cuts.shortest),
-      patterns: cuts.patterns.map((pattern_) => ({ ...pattern_, offCut: rounded(pattern_.offCut) })),
+      patterns: cuts.patterns.map((pattern_) => ({ ...pattern_, pieces: pattern_.pieces.map(({ kind, length }) => ({ kind, length })), offCut: rounded(pattern_.offCut) })),
     },
     flatPattern: {
       unit: 'mm',

@@ -3,4 +3,4 @@ export type * from './order/index.ts';
 export { loosePieces, numberedCuts, type CutPart, type Edges, type NumberedCut, type Rectangle } from './sheets/index.ts';
 export { planOrder } from './order/index.ts';
 export { loadSolver, type Solver } from './solver.ts';
-export { planTubes } from './tubes.ts';
+export { planTubes, tubeLetter } from './tubes.ts';

@@ -1,12 +1,8 @@
 import type { Model, TubeNeed } from '../model/index.ts';
 import { planFew, planLengths, type LengthStock, type LengthWay } from './lengths/index.ts';
 import { loadSolver } from './solver.ts';
-import type { TubeCutPattern, TubeCutPlan } from './types.ts';
-
-interface Piece {
-  readonly kind: TubeNeed['kind'];
-  readonly length: number;
-}
+import { letterOf } from './order/needs.ts';
+import type { LetteredPiece as Piece, TubeCutPattern, TubeCutPlan } from './types.ts';
 
 /**
  * Saws the tubes of one item from as few whole stock tubes as can be, as an order of nothing else is sawn (see
@@ -41,17 +37,26 @@ export async function planTubes(model: Model): Promise<TubeCutPlan> {
 const NEAR_WHOLE = 1e-6;
 /** Lengths closer than this are sawn alike, mm. */
 const ALIKE = 0.01;
+/** A printed length is that of a tube as near as this, mm. */
+const SAME = 0.06;
 
 type Pile = readonly [Piece, ...Piece[]];
 
 /** All pieces in piles of one length, the longest first, each pile by kind. */
 function pilesOf(tubes: readonly TubeNeed[]): readonly Pile[] {
-  const pieces = tubes.flatMap(({ kind, length, count }) => Array.from({ length: count }, (): Piece => ({ kind, length })))
+  const pieces = tubes.flatMap(({ kind, length, count }) => Array.from({ length: count }, (): Piece => ({ kind, length, letter: '' })))
     .sort((a, b) => b.length - a.length || a.kind.localeCompare(b.kind));
-  return pieces.reduce<readonly Pile[]>((piles, piece) => {
+  const piles = pieces.reduce<readonly Pile[]>((piles, piece) => {
     const last = piles.at(-1);
     return last !== undefined && last[0].length - piece.length < ALIKE ? [...piles.slice(0, -1), [...last, piece]] : [...piles, [piece]];
   }, []);
+  const lettered = (piece: Piece, place: number): Piece => ({ ...piece, letter: letterOf(place) });
+  return piles.map(([first, ...others], place): Pile => [lettered(first, place), ...others.map((piece) => lettered(piece, place))]);
+}
+
+/** The letter that is written on every tube of a length, mm; null where the item has none of it. */
+export function tubeLetter({ tubes }: Pick<Model, 'tubes'>, length: number): string | null {
+  return pilesOf(tubes).find(([piece]) => Math.abs(piece.length - length) < SAME)?.[0].letter ?? null;
 }
 
 /** The pieces of each stock tube, the longest first; the tubes with the longest pieces first. */

@@ -1,10 +1,17 @@
 import type { TubeNeed } from '../model/index.ts';
 
+/** A piece to saw; pieces of one length have one letter, whatever they become: it is written on them. mm. */
+export interface LetteredPiece {
+  readonly kind: TubeNeed['kind'];
+  readonly length: number;
+  readonly letter: string;
+}
+
 /** What is sawn from one stock tube, longest piece first. */
 export interface TubeCutPattern {
   /** Stock tubes cut this way. */
   readonly count: number;
-  readonly pieces: readonly { readonly kind: TubeNeed['kind']; readonly length: number }[];
+  readonly pieces: readonly LetteredPiece[];
   /** What is left of each such tube, mm. */
   readonly offCut: number;
 }

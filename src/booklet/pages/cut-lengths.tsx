@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { pictureId, piecesOf, type PictureOf } from '../../draw/index.ts';
+import { tubeLetter } from '../../cut/index.ts';
 import type { TubeNeed } from '../../model/index.ts';
 import { isolate } from '../words/index.ts';
 import { leastScale } from './break-pages.ts';
@@ -95,7 +96,8 @@ function LengthTable({ input }: { readonly input: BookletInput }): ReactNode {
 }
 
 function LengthRow({ input, tube }: { readonly input: BookletInput; readonly tube: TubeNeed }): ReactNode {
-  const { words, edition } = input;
+  const { words, edition, model } = input;
+  const letter = tubeLetter(model, tube.length);
   return (
     <tr style={{ height: `${rowHeight(input, tube)}mm` }}>
       <th scope="row" className="piece">
@@ -104,7 +106,7 @@ function LengthRow({ input, tube }: { readonly input: BookletInput; readonly tub
           {edition === 'words' && <span><Said input={input} say={pieceName(tube)} /></span>}
         </div>
       </th>
-      <td className="figure"><Spoken text={isolate(words.number(tube.length, 1))} /></td>
+      <td className="figure">{letter !== null && <><b><Spoken text={isolate(letter)} /></b> </>}<Spoken text={isolate(words.number(tube.length, 1))} /></td>
       <td className="figure"><Spoken text={words.times(tube.count)} /></td>
     </tr>
   );

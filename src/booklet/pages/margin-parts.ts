@@ -17,7 +17,7 @@ export function marginParts(model: Model, { newParts, toHand }: Step): readonly 
   return [...toHand, ...newParts].map(({ kind, ids }) => ({
     kind,
     picture: smallPicture(model, kind, ids),
-    counts: known(countsBySize(model, ids), ids).map(({ count, size }) => ({ count, size: size.slice(0, 1) })),
+    counts: known(countsBySize(model, ids), ids).map((each) => ({ ...each, size: each.size.slice(0, 1) })),
   }));
 }
 

@@ -1,3 +1,4 @@
+import { tubeLetter } from '../../cut/index.ts';
 import type { Model } from '../../model/index.ts';
 import { PARTS } from '../../parts/facts.ts';
 import type { Words } from '../words/index.ts';
@@ -6,15 +7,24 @@ import type { Words } from '../words/index.ts';
 export interface SizedCount {
   readonly count: number;
   readonly size: readonly number[];
+  /** What is written on a tube of this length. */
+  readonly letter?: string;
 }
 
 /** The parts of these ids counted by size, in the order in which the model has them. */
-export function countsBySize({ parts }: Model, ids: readonly string[]): readonly SizedCount[] {
-  const sizes = parts.filter((part) => ids.includes(part.id)).map(({ kind, shape }) => PARTS[kind].size(shape));
+export function countsBySize(model: Model, ids: readonly string[]): readonly SizedCount[] {
+  const counted = model.parts.filter((part) => ids.includes(part.id));
+  const sizes = counted.map(({ kind, shape }) => PARTS[kind].size(shape));
+  const letterOf = (place: number): string | null => {
+    const shape = counted[place]?.shape;
+    return shape?.form === 'tube' ? tubeLetter(model, shape.length) : null;
+  };
   const same = (one: readonly number[], other: readonly number[]): boolean => one.join() === other.join();
-  return sizes
-    .filter((size, index) => sizes.findIndex((other) => same(size, other)) === index)
-    .map((size) => ({ size, count: sizes.filter((other) => same(size, other)).length }));
+  return sizes.flatMap((size, index) => {
+    if (sizes.findIndex((other) => same(size, other)) !== index) return [];
+    const letter = letterOf(index);
+    return [{ size, count: sizes.filter((other) => same(size, other)).length, ...(letter === null ? {} : { letter }) }];
+  });
 }
 
 /** `783 mm` or `892 × 230 mm`, isolated; null where there is no size to tell. */

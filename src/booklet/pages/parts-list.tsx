@@ -12,6 +12,7 @@ import { PlacedPicture, pictureSize } from './placed-picture.tsx';
 import { ScaleBar } from './scale-bar.tsx';
 import { Spoken } from './spoken.tsx';
 import { Said, saidHeight, type Say } from './tongues.tsx';
+import { isolate } from '../words/index.ts';
 import type { BookletInput } from './types.ts';
 
 /** Between parts side by side, between the words' lines, and under the words of a row, mm. */
@@ -98,11 +99,12 @@ function PartEntry({ input, part, told }: { readonly input: BookletInput; readon
   );
 }
 
-function CountLine({ input: { words }, counted: { count, size } }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
+function CountLine({ input: { words }, counted: { count, size, letter } }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
   const told = sizeText(words, size);
   return (
     <p className="counted">
       <b><Spoken text={words.times(count)} /></b>
+      {letter !== undefined && <b><Spoken text={isolate(letter)} /></b>}
       {told !== null && <Spoken text={told} />}
     </p>
   );

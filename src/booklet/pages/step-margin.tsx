@@ -8,6 +8,7 @@ import { narrowPartWidth } from './narrow-head.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
+import { isolate } from '../words/index.ts';
 import type { BookletInput } from './types.ts';
 
 interface StepMarginProps {
@@ -52,12 +53,12 @@ function PartOfStep({ input, part }: { readonly input: BookletInput; readonly pa
 }
 
 /** Tubes of different lengths look alike with their breaks: the length is told. */
-function CountAndLength({ input: { words }, counted: { count, size } }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
+function CountAndLength({ input: { words, paper }, counted: { count, size, letter } }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
   const length = sizeText(words, size);
   return (
     <>
       <b><Spoken text={words.times(count)} /></b>
-      {length !== null && <span className="length"><Spoken text={length} /></span>}
+      {length !== null && <span className="length">{letter !== undefined && !sheets[paper].narrow && <><b><Spoken text={isolate(letter)} /></b> </>}<Spoken text={length} /></span>}
     </>
   );
 }

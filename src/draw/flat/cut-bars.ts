@@ -11,18 +11,21 @@ import type { Paper } from '../kit/svg.ts';
 import { toPicture } from '../kit/svg.ts';
 import { fittingScale } from '../kit/fit.ts';
 import { tell } from '../../scene/index.ts';
+import { sawHeight, sawMarks, type SawnPieces } from './saw-detail.ts';
 import { hatching } from '../kit/hatching.ts';
 
 /** One way of cutting a stock tube and how many tubes are cut so; lengths in mm, from one end. */
 export interface CutPattern {
   readonly count: number;
-  readonly pieces: readonly { readonly kind: string; readonly length: number }[];
+  readonly pieces: readonly { readonly kind: string; readonly length: number; /** Written on the piece. */ readonly letter?: string }[];
 }
 
 export interface TubeCuts {
   readonly stock: number;
   readonly kerf: number;
   readonly patterns: readonly CutPattern[];
+  /** The saw's blade enlarged on its mark, and what these pieces then measure. */
+  readonly saw?: SawnPieces;
 }
 
 const cap = capHeights.step;
@@ -37,12 +40,14 @@ const figureRoom = dimensionGap + 5.5 + toldWidth(longest, cap, 400);
 const rowHeight = fractionRoom + barHeight + figureRoom + 3;
 const countRoom = 24;
 const hatchPitch = 2.2;
+/** Between a piece's letter and its length. */
+const letterGap = 2;
 /** A cut closer to the tube's end than a pencil line is wide is not made: rounded thirds may end a hair past it, mm. */
 const pencilLine = 0.25;
 
 /** Paper as high as the cutting patterns need. */
 export function cutBarsPaper(cuts: TubeCuts): Paper {
-  return { width: stepPaper.width, height: 2 * margin + cuts.patterns.length * rowHeight };
+  return { width: stepPaper.width, height: 2 * margin + cuts.patterns.length * rowHeight + (cuts.saw === undefined ? 0 : sawHeight(cuts.saw)) };
 }
 
 /**
@@ -60,10 +65,11 @@ export function cutBarsMarks(cuts: TubeCuts, paper: Paper): readonly Mark[] {
     throw new RangeError(`${cuts.patterns.length} cutting patterns need ${cutBarsPaper(cuts).height.toFixed(1)} mm of paper, found ${paper.height} mm.`);
   }
   const scale = fittingScale([cuts.stock, 0], [paper.width - 2 * margin - countRoom - 4, paper.height]);
-  return cuts.patterns.flatMap((pattern, index) => {
+  const bars = cuts.patterns.flatMap((pattern, index) => {
     const top = margin + index * rowHeight + fractionRoom;
     return barMarks(cuts, pattern, [margin + 4, top], scale);
   });
+  return cuts.saw === undefined ? bars : [...bars, ...sawMarks(cuts.saw, [margin + 4, margin + cuts.patterns.length * rowHeight], paper.width - 2 * margin - 4)];
 }
 
 function barMarks(cuts: TubeCuts, pattern: CutPattern, [left, top]: Vec2, scale: number): readonly Mark[] {
@@ -81,7 +87,7 @@ function barMarks(cuts: TubeCuts, pattern: CutPattern, [left, top]: Vec2, scale:
       outline(pens.cut, box(0, cuts.stock)),
       ...sawn.map((end) => line(pens.cut, [x(end), top - 2], [x(end), bottom + 2])),
     ] },
-    ...pattern.pieces.flatMap(({ length }, index) => pieceMarks(cuts, length, x((ends[index] ?? length) - length / 2), top, length * scale)),
+    ...pattern.pieces.flatMap(({ length, letter }, index) => pieceMarks(cuts, { length, letter }, x((ends[index] ?? length) - length / 2), top, length * scale)),
     ...runningDimension({
       axis: 'x', datum: left, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, right + countRoom],
       stations: ends.map((end) => ({ at: x(end), told: tell.mm(end) })),
@@ -100,17 +106,20 @@ function pieceEnds({ stock, kerf }: TubeCuts, { pieces }: CutPattern): readonly 
   return ends.map((end) => Math.min(end, stock));
 }
 
-/** The length in the piece, or upright over a piece too short for it; a plain fraction over the piece. */
-function pieceMarks({ stock, kerf }: TubeCuts, length: number, middle: number, top: number, room: number): readonly Mark[] {
+/** The letter and the length in the piece, the length upright over a piece too short for both; a plain fraction over the piece. */
+function pieceMarks({ stock, kerf }: TubeCuts, { length, letter }: { readonly length: number; readonly letter: string | undefined }, middle: number, top: number, room: number): readonly Mark[] {
   const told = tell.mm(length);
   const width = toldWidth(told, cap, 400);
-  const turned = width + 1.5 > room;
+  const sign = letter === undefined ? 0 : toldWidth(tell.letters(letter), cap, 700) + letterGap;
+  const turned = width + sign + 1.5 > room;
   const share = plainShare(length, stock, kerf);
   const size = share && share.denominator > 1 ? fractionSize(share.numerator, share.denominator, cap) : null;
+  const level = top + barHeight / 2;
   return [
+    ...(letter === undefined ? [] : [figure(tell.letters(letter), [turned ? middle : middle - width / 2 - letterGap / 2, level], cap, 700)]),
     turned
       ? figure(told, [middle, top - 3 - width / 2], cap, 400, upwards)
-      : figure(told, [middle, top + barHeight / 2], cap),
+      : figure(told, [middle + sign / 2, level], cap),
     ...(share && size && !turned
       ? [{ mark: 'fraction' as const, numerator: share.numerator, denominator: share.denominator, centre: [middle, top - 1.2 - size[1] / 2] as const, cap, pen: pens.edge }]
       : []),

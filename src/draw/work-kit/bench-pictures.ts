@@ -19,16 +19,23 @@ export const blankOnStock: DrawnFlat = ({ model, papers }, step) =>
 /** The pattern that a step works on: the first where it does not tell. */
 const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pattern' ? detail.index : firstFolded(model));
 
-/** The stock tubes to saw, in as many pictures as they need. */
+/** The stock tubes to saw, in as many pictures as they need; the last one shows the saw. */
 export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): readonly DrawnPicture[] {
   const count = Math.max(1, Math.ceil(cuts.patterns.length / bars));
   const each = Math.ceil(cuts.patterns.length / count);
-  return Array.from({ length: count }, (_, index) => cutBars({ ...cuts, patterns: cuts.patterns.slice(index * each, (index + 1) * each) }, bench.width));
+  return Array.from({ length: count }, (_, index) => barsDrawn(cuts, cuts.patterns.slice(index * each, (index + 1) * each), bench.width, index === count - 1));
 }
 
-/** The stock tubes to saw. The saw runs on the mark: its kerf comes out of the joints' end play, so it is not dimensioned. */
-export const cutBars = ({ stock, patterns }: TubeCutPlan, width = FORMATS.page.bench.width): DrawnPicture =>
-  cutBarsPicture({ stock, kerf: 0, patterns }, { width, height: cutBarsPaper({ stock, kerf: 0, patterns }).height });
+/** The stock tubes to saw. */
+export const cutBars = (cuts: TubeCutPlan, width = FORMATS.page.bench.width): DrawnPicture => barsDrawn(cuts, cuts.patterns, width, true);
+
+/** The marks are as far apart as the pieces are long: the blade runs on their middle, and what it takes comes out of the joints' end play. */
+function barsDrawn({ stock, kerf, patterns: all }: TubeCutPlan, patterns: TubeCutPlan['patterns'], width: number, isSawShown: boolean): DrawnPicture {
+  const pieces = all.flatMap((pattern) => pattern.pieces);
+  const different = pieces.filter(({ letter }, index) => pieces.findIndex((other) => other.letter === letter) === index).sort((a, b) => b.length - a.length);
+  const drawn = { stock, kerf: 0, patterns, ...(isSawShown ? { saw: { kerf, pieces: different } } : {}) };
+  return cutBarsPicture(drawn, { width, height: cutBarsPaper(drawn).height });
+}
 
 /** A flat panel to cut from the stock panel, by its place in the model's list, and how many there are, where its step does not tell. */
 export function plateSheet({ kit, plates }: Model, index: number, paper: Paper = FORMATS.page.bench, isCounted = true): DrawnPicture {
