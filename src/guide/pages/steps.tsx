@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { caption, marginParts, picturesOf, repeatedGlyph, samePose, sizeText, stepAlt } from '../../booklet/index.ts';
+import { caption, marginParts, picturesOf, samePose, sizeText, stepAlt } from '../../booklet/index.ts';
 import { pictureId } from '../../draw/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { controlGlyphs, sideGlyphs } from './control-glyphs.ts';
@@ -26,12 +26,11 @@ const groupOf = ({ run, standing }: Step): string => (run !== null ? `run-${run}
 function runPage(maker: Maker, step: Step, run: string): GuidePage {
   const { base, say } = maker;
   const label = say(({ words }) => words.t('booklet.run', { count: step.times }));
-  const glyph = base.glyphs.plain(repeatedGlyph(base.model, step) ?? 'deck');
   return {
     id: `run-${run}`,
     group: groupOf(step),
     label,
-    sign: { glyph },
+    sign: { glyph: base.glyphs.plain('again') },
     content: (
       <>
         <h1><span className="numeral"><Figure text={base.words.times(step.times)} /></span></h1>
@@ -78,17 +77,16 @@ function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Ste
 
 /** Which side the step folds and the how-manieth that is, and how often the step is done. */
 function Round({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
-  const { base: { model, plan, glyphs, words }, say } = maker;
+  const { base: { plan, glyphs, words }, say } = maker;
   const { times } = step;
   const side = step.motions.some(({ kind }) => kind === 'fold') ? step.side : null;
   const alike = plan.steps.filter((other) => other.action === step.action && other.run === step.run && other.side !== null);
-  const glyph = repeatedGlyph(model, step);
   if (side === null && times === 1) return null;
   return (
     <div className="row round">
       {side !== null && <Mark maker={maker} glyph={sideGlyphs[side]} label={say((telling) => telling.words.t(`actions.sides.${side}`))} />}
       {side !== null && alike.length > 1 && <b><bdi dir="ltr">{words.number(alike.indexOf(step) + 1)} / {words.number(alike.length)}</bdi></b>}
-      {times > 1 && glyph && <Mark maker={maker} glyph={glyphs.plain(glyph)} label={say((telling) => telling.words.t('booklet.alt.times', { count: times }))} />}
+      {times > 1 && <Mark maker={maker} glyph={glyphs.plain('again')} label={say((telling) => telling.words.t('booklet.alt.times', { count: times }))} />}
       {times > 1 && <b><Figure text={words.times(times)} /></b>}
     </div>
   );

@@ -1,5 +1,5 @@
 import { memo, type ReactNode } from 'react';
-import { figure, isolate, Spoken } from '../../../booklet/index.ts';
+import { figure, isolate, Spoken, type Words } from '../../../booklet/index.ts';
 import type { Advice, Finding } from '../../../check/index.ts';
 import { nameOr, useWords } from '../words.tsx';
 import type { Checked, Subject } from '../workers/messages.ts';
@@ -50,6 +50,7 @@ export const Checks = memo(function Checks({ subject, findings, before, advice, 
           {list(holding)}
         </details>
       )}
+      <p className="defer">{words.t('booklet.colophon.sources')}</p>
       <p className="defer">{words.t('page.checks.defer')}</p>
     </>
   );
@@ -71,6 +72,12 @@ function loadText(words: ReturnType<typeof useWords>, { safeLoadPerDeck, fixToWa
   return fixToWall ? `${load} ${words.t('booklet.fix-to-wall')}` : load;
 }
 
+/** A finding's figure beside its limit; approvals are counted. */
+function figuresText(words: Words, { name, figure: found, limit, unit, bound }: Finding): string {
+  const values = { figure: figure({ words }, found, unit), limit: figure({ words }, limit, unit) };
+  return words.t(`page.checks.${name === 'local-codes' ? 'approvals' : bound}`, values);
+}
+
 interface FindingRowProps {
   readonly each: NumberedFinding;
   /** The same before; null while that is not known, undefined where there was none. */
@@ -83,14 +90,13 @@ interface FindingRowProps {
 /** One finding; pressed, it points at its parts on the model. */
 function FindingRow({ each: { key, finding, number }, was, mend, isPointed, onPoint }: FindingRowProps): ReactNode {
   const words = useWords();
-  const bound = words.t(`page.checks.${finding.bound}`, { limit: figure({ words }, finding.limit, finding.unit) });
   return (
     <li>
       <button type="button" className={`finding ${finding.verdict}`} aria-pressed={isPointed} disabled={finding.parts.length === 0} onClick={() => { onPoint(isPointed ? null : key); }}>
         {number !== null && <span className={`label ${finding.verdict}`} dir="ltr">{number}</span>}
         <span className="finding-name">{nameOr(words, `findings.${finding.name}`, finding.name)}</span>
         <span className="verdict">{words.t(`booklet.colophon.verdicts.${finding.verdict}`)}</span>
-        <span className="finding-figures"><Spoken text={`${figure({ words }, finding.figure, finding.unit)} · ${bound}`} />{was !== null && was !== undefined && differs(words, was, finding) && <span className="was"> (<Spoken text={words.t('page.lengths.before', { was: `${figure({ words }, was.figure, was.unit)}, ${words.t(`booklet.colophon.verdicts.${was.verdict}`)}` })} />)</span>}</span>
+        <span className="finding-figures"><Spoken text={figuresText(words, finding)} />{was !== null && was !== undefined && differs(words, was, finding) && <span className="was"> (<Spoken text={words.t('page.lengths.before', { was: `${figure({ words }, was.figure, was.unit)}, ${words.t(`booklet.colophon.verdicts.${was.verdict}`)}` })} />)</span>}</span>
       </button>
       {mend}
       <p className="source" lang="en" dir="ltr"><Spoken text={isolate(finding.source)} /></p>

@@ -1,8 +1,8 @@
 import { useId, useRef, type CSSProperties, type ReactNode } from 'react';
-import { lengthName } from '../../../booklet/index.ts';
+import { lengthName, Spoken } from '../../../booklet/index.ts';
 import type { Item, Parameter, Use } from '../../../read/index.ts';
 import type { NamedLength } from '../../../model/index.ts';
-import { useWords } from '../words.tsx';
+import { parameterWords, useWords } from '../words.tsx';
 import type { Driver } from '../workers/messages.ts';
 import { Figure } from './figure.tsx';
 import { Tape } from './tape.tsx';
@@ -32,7 +32,7 @@ export function Measures({ item, size, draft, finished, onChange, onRefused }: M
   return (
     <div className="measures" onPointerDown={begin} onFocus={begin}>
       {item.parameters.map((parameter) => (
-        <Measure key={`${item.name} ${size} ${parameter.name}`} parameter={parameter} value={valueOf(item, size, draft, parameter.name).value} use={item.use}
+        <Measure key={`${item.name} ${size} ${parameter.name}`} item={item.name} parameter={parameter} value={valueOf(item, size, draft, parameter.name).value} use={item.use}
           saved={savedValue(item, size, parameter.name).value} finished={finished.filter(({ driver }) => driver.parameter === parameter.name)}
           onChange={(value) => { onChange(parameter.name, value, stroke.current); }} onRefused={(field, isRefused) => { onRefused(`${parameter.name} ${field}`, isRefused); }} />
       ))}
@@ -41,6 +41,7 @@ export function Measures({ item, size, draft, finished, onChange, onRefused }: M
 }
 
 interface MeasureProps {
+  readonly item: string;
   readonly parameter: Parameter;
   /** In base units, as are the other two. */
   readonly value: number;
@@ -51,10 +52,12 @@ interface MeasureProps {
   readonly onRefused: (field: string, isRefused: boolean) => void;
 }
 
-/** Name and purpose, a figure with its unit, and the range as a tape to slide along. Names and purposes come from the item's file. */
-function Measure({ parameter, value, saved, use, finished, onChange, onRefused }: MeasureProps): ReactNode {
+/** Name and purpose, a figure with its unit, and the range as a tape to slide along. Its label and purpose are in the reader's language where the locale files have them. */
+function Measure({ item, parameter, value, saved, use, finished, onChange, onRefused }: MeasureProps): ReactNode {
   const words = useWords();
   const id = useId();
+  const { label, purpose, fromFile } = parameterWords(words, item, parameter);
+  const own = fromFile ? { lang: 'en', dir: 'ltr' } : {};
   const scale = scaleOf(parameter);
   const figure = (base: number): number => shown({ value: base, dimension: parameter.least.dimension }, scale);
   const [least, most] = [figure(parameter.least.value), figure(parameter.most.value)];
@@ -62,16 +65,16 @@ function Measure({ parameter, value, saved, use, finished, onChange, onRefused }
   const end = (at: number): string => words.measure(at, scale.unit === '' ? '1' : scale.unit, 2);
   return (
     <div className={value === saved ? 'measure' : 'measure changed'}>
-      <label className="measure-name" htmlFor={`${id}-figure`} lang="en" dir="ltr">{parameter.name}</label>
+      <label className="measure-name" htmlFor={`${id}-figure`} title={parameter.name} {...own}>{label}</label>
       <span className="measure-figure" dir="ltr">
         <Figure id={`${id}-figure`} value={figure(value)} least={least} most={most} whole={parameter.whole} said={end} describedBy={`${id}-purpose ${id}-range`} onRefused={(isRefused) => { onRefused('', isRefused); }} onChange={(typed) => { onChange(toBase(typed)); }} />
         <span className="unit">{scale.unit}</span>
       </span>
       <button type="button" className="back" disabled={value === saved} onClick={() => { onChange(saved); }}>
-        {words.t('page.measures.back')} <span className="said-only">{words.t('page.measures.back-of', { name: parameter.name, value: end(figure(saved)) })}</span>
+        {words.t('page.measures.back')} <span className="said-only">{words.t('page.measures.back-of', { name: label, value: end(figure(saved)) })}</span>
       </button>
       <div className="tape">
-        <Tape label={words.t('page.measures.slide', { name: parameter.name })} least={least} most={most} step={scale.step} value={figure(value)}
+        <Tape label={words.t('page.measures.slide', { name: label })} least={least} most={most} step={scale.step} value={figure(value)}
           said={`${figure(value)} ${scale.unit}`} style={{ '--ticks': ticks(most - least, scale.step) } as CSSProperties} onChange={(at) => { onChange(toBase(at)); }} />
         <span className="ends" id={`${id}-range`}>
           <span className="said-only">{words.t('page.measures.range', { least: end(least), most: end(most) })}</span>
@@ -81,7 +84,7 @@ function Measure({ parameter, value, saved, use, finished, onChange, onRefused }
       {finished.map((each) => (
         <FinishedLength key={each.length.letter} finished={each} use={use} value={value} parameter={parameter} onChange={onChange} onRefused={(isRefused) => { onRefused(each.length.letter, isRefused); }} />
       ))}
-      <p className="purpose" id={`${id}-purpose`} lang="en" dir="ltr">{parameter.purpose}</p>
+      <p className="purpose" id={`${id}-purpose`} {...own}><Spoken text={purpose} /></p>
     </div>
   );
 }
@@ -89,7 +92,7 @@ function Measure({ parameter, value, saved, use, finished, onChange, onRefused }
 /** Divisions of the tape: one a step where these are few, else about twenty. */
 const ticks = (range: number, step: number): number => (range / step <= 20 ? Math.max(1, Math.round(range / step)) : 20);
 
-interface FinishedLengthProps extends Omit<MeasureProps, 'saved' | 'finished' | 'onRefused'> {
+interface FinishedLengthProps extends Omit<MeasureProps, 'item' | 'saved' | 'finished' | 'onRefused'> {
   readonly finished: Finished;
   readonly onRefused: (isRefused: boolean) => void;
 }
