@@ -20,10 +20,15 @@ describe('changes of values', () => {
   });
 
   it('can be undone when they are in the file', () => {
-    const all = after(change('width', 1000, 900, 1));
+    const all = changed(after(change('width', 1000, 900, 1)), { order: 'saved', place });
     const saved = { ...rack, sizes: rack.sizes.map((size) => (size.name === 'standard' ? { ...size, values: { ...size.values, width: mm(900) } } : size)) };
     expect(draftOf(all, saved, place)).toEqual({});
     expect(draftOf(changed(all, { order: 'undo' }), saved, place)).toEqual({ width: mm(1000) });
+  });
+
+  it('do not take back what somebody else writes into the file after they are saved', () => {
+    const all = changed(after(change('width', 1000, 900, 1)), { order: 'saved', place });
+    expect(draftOf(all, rack, place)).toEqual({});
   });
 
   it('leave out parameters that the file no longer has', () => {

@@ -4,7 +4,7 @@ import type { ProjectTexts } from '../types.ts';
 import { askTexts } from './asking.ts';
 import { bookletLanguages } from './change/booklet-languages.ts';
 import { Changing } from './change/changing.tsx';
-import { useChanges } from './change/use-changes.ts';
+import { useChanges, type Place } from './change/use-changes.ts';
 import { useSaving } from './change/use-saving.ts';
 import { Makings } from './make/makings.tsx';
 import { ServerNews } from './server-news.tsx';
@@ -43,7 +43,8 @@ function Sides({ texts, onTexts, onRead }: SidesProps): ReactNode {
   const side = useSyncExternalStore(onHash, () => (location.hash === '#make' ? 'make' : 'change'));
   const [changes, order] = useChanges();
   const aliveness = useAlive();
-  const saving = useSaving({ texts, changes, onTexts });
+  const saved = useCallback((place: Place) => { order({ order: 'saved', place }); }, [order]);
+  const saving = useSaving({ texts, changes, onTexts, onSaved: saved });
   useEffect(() => {
     Object.assign(document.documentElement, { lang, dir: words.about.direction });
     document.title = `${words.t(`page.sides.${side}`)} · foldwright`;

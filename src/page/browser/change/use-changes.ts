@@ -29,6 +29,8 @@ export type ChangeOrder =
   | { readonly order: 'change'; readonly change: Change }
   | { readonly order: 'undo' }
   | { readonly order: 'redo' }
+  /** A size is as its file has it: what somebody else writes there later is not taken back. */
+  | { readonly order: 'saved'; readonly place: Place }
   /** Forgets all: the files are read again without the changes. */
   | { readonly order: 'forget' };
 
@@ -51,6 +53,7 @@ export function changed(changes: Changes, order: ChangeOrder): Changes {
       const next = undone.at(-1);
       return next === undefined ? changes : { wanted: withValues(changes, next, next.after), past: [...past, next], undone: undone.slice(0, -1) };
     }
+    case 'saved': return { ...changes, wanted: { ...changes.wanted, [keyOf(order.place)]: {} } };
     case 'forget': return NOTHING;
   }
 }

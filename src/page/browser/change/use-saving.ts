@@ -23,10 +23,11 @@ interface Given {
   readonly texts: ProjectTexts;
   readonly changes: Changes;
   readonly onTexts: (texts: ProjectTexts) => void;
+  readonly onSaved: (place: Place) => void;
 }
 
 /** What is changed and not in the files, and how it gets there. */
-export function useSaving({ texts, changes, onTexts }: Given): SavingHook {
+export function useSaving({ texts, changes, onTexts, onSaved }: Given): SavingHook {
   // Sizes are saved one after the other: each must see the file as the one before has left it.
   const latest = useRef(texts);
   useEffect(() => { latest.current = texts; }, [texts]);
@@ -39,9 +40,12 @@ export function useSaving({ texts, changes, onTexts }: Given): SavingHook {
   const save = useCallback(async ({ path, size }: Place): Promise<SaveAnswer> => {
     const draft = unsaved.find((each) => each.path === path && each.size === size)?.draft ?? {};
     const answer = await askSave({ path, size, values: textsOf(draft), mark: latest.current.marks[path] ?? '' });
-    if (answer.saved) take(path, answer.text, answer.mark);
+    if (answer.saved) {
+      take(path, answer.text, answer.mark);
+      onSaved({ path, size });
+    }
     return answer;
-  }, [unsaved, take]);
+  }, [unsaved, take, onSaved]);
   return { unsaved, save, take };
 }
 
