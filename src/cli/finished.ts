@@ -30,8 +30,8 @@ export interface Finished {
 /** Nothing is finished without a keep: all is made. */
 export async function openFinished(keep: Keep, options: MakeOptions): Promise<Finished> {
   if (keep === nothingKept) return { of: (items) => items.map((item) => ({ item, files: null })), record: () => ({ written: () => undefined, done: () => undefined }) };
-  const { out, cache: _cache, ...asked } = options;
-  const same: readonly KeyPart[] = [asked, browserMark(await chooseBrowser()), localeFiles('locales')];
+  const { out } = options;
+  const same: readonly KeyPart[] = [{ ...options, out: '', cache: '' }, browserMark(await chooseBrowser()), localeFiles('locales')];
   const keyOf = (item: string): string => keep.key('finished', item, same, textsOf(item));
   return {
     of: (items) => items.map((item) => ({ item, files: filesOf(keep, out, readData(keep, keyOf(item))) })),
