@@ -1,10 +1,34 @@
 #!/usr/bin/env node
-// Starts the command; TypeScript is read as it is, by tsx, with this package's own settings wherever it is called from.
-import { fileURLToPath } from 'node:url';
-import { register } from 'tsx/esm/api';
+// Starts the command: as one bundled program, made at the first start; where none can be made, TypeScript is read as it is, by tsx.
+import { existsSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { codeMark } from '../keep/code-mark.mjs';
 
 // React checks much more while it is developed with; none of it shows in a page.
 process.env.NODE_ENV ??= 'production';
-process.env.TSX_TSCONFIG_PATH = fileURLToPath(new URL('../../tsconfig.json', import.meta.url));
-register();
-await import('./main.ts');
+const root = fileURLToPath(new URL('../../', import.meta.url));
+
+/** The bundled program of the code as it is, or null. */
+async function bundled() {
+  if (process.env.NODE_ENV !== 'production' || process.env.FOLDWRIGHT_BUNDLE === '') return null;
+  const folder = join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'foldwright', 'code', codeMark(root));
+  const program = join(folder, 'main.js');
+  try {
+    if (!existsSync(program)) await (await import('./bundle.mjs')).bundle(root, folder);
+  } catch {
+    // Another first start may have been quicker; else the command works unbundled too, only slower.
+  }
+  return existsSync(program) ? program : null;
+}
+
+const program = await bundled();
+if (program !== null) {
+  await import(pathToFileURL(program).href);
+} else {
+  const { register } = await import('tsx/esm/api');
+  process.env.TSX_TSCONFIG_PATH = join(root, 'tsconfig.json');
+  register();
+  await import('./main.ts');
+}

@@ -35,6 +35,8 @@ program.command('make')
   .option('--sheets <number>', 'most sheets stapled at once; 15 unless given')
   .option('--out <folder>', 'where the booklets go', 'booklets')
   .option('--despite-findings', 'prints although a check fails; every page is stamped')
+  .option('--cache <folder>', 'where results are kept; the user\'s cache folder unless given')
+  .option('--no-cache', 'makes everything anew and keeps nothing')
   .action(async (item: string | undefined, options: MakeOptions) => (await import('./make.ts')).makeCommand(item, options));
 
 program.command('check')

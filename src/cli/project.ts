@@ -3,17 +3,25 @@ import { filesOnDisk, listItems, readItem, type Item } from '../read/index.ts';
 /** Where items stand that are not made unless they are named. */
 export const DRAFTS = 'steps/drafts';
 
-/** The items a command works on: the named one, be it a draft or the one of a file, or all under steps/. Throws when there is none of that name. */
+/** The names of the items a command works on: the named one, be it a draft or the one of a file, or all under steps/. Throws when there is none of that name. */
+export const itemNames = (name: string | undefined, root = '.'): readonly string[] => itemFiles(name, root).map(folderOf);
+
+/** Those items, read. */
 export function itemsNamed(name: string | undefined, root = '.'): readonly Item[] {
   const files = filesOnDisk(root);
-  if (name?.endsWith('/item.yaml') === true) return [readItem(files, name)];
-  const known = [...listItems(files), ...(name === undefined ? [] : listItems(files, DRAFTS))];
-  if (known.length === 0) throw new Error('steps/: no item here; would be right: a folder with an item.yaml, and the command run from the folder that holds steps/');
-  const wanted = name === undefined ? known : known.filter((path) => path === `steps/${name}/item.yaml` || path === `${DRAFTS}/${name}/item.yaml`);
-  if (wanted.length === 0) {
-    throw new Error(`steps/${name ?? ''}/item.yaml: no such item; would be right: one of ${known.map((path) => path.split('/').at(-2) ?? path).join(', ')}`);
-  }
-  return wanted.map((path) => readItem(files, path));
+  return itemFiles(name, root).map((path) => readItem(files, path));
+}
+
+const folderOf = (path: string): string => path.split('/').at(-2) ?? path;
+
+function itemFiles(name: string | undefined, root: string): readonly string[] {
+  if (name?.endsWith('/item.yaml') === true) return [name];
+  const made = listItems(filesOnDisk(root));
+  if (made.length === 0) throw new Error('steps/: no item here; would be right: a folder with an item.yaml, and the command run from the folder that holds steps/');
+  if (name === undefined) return made;
+  const wanted = [...made, ...listItems(filesOnDisk(root), DRAFTS)].filter((path) => folderOf(path) === name);
+  if (wanted.length > 0) return wanted;
+  throw new Error(`steps/${name}/item.yaml: no such item; would be right: one of ${made.map(folderOf).join(', ')}`);
 }
 
 /** Those of `all` that were asked for, in the order of `all`. Throws when one asked for is unknown. */

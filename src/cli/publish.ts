@@ -1,7 +1,8 @@
 import { dirname, join } from 'node:path';
-import { openPrinter, type Copy, type PictureBook, type PrintedCopy, type Publication } from '../booklet/index.ts';
-import type { Picture } from '../draw/index.ts';
+import type { Copy, PrintedCopy, Publication, WrittenCopy } from '../booklet/index.ts';
+import { nothingKept, type Keep } from '../keep/index.ts';
 import { writeWhole } from './files.ts';
+import { openPress, type Press } from './kept-press.ts';
 import type { Progress } from './progress.ts';
 
 /** Copies that go to one folder. Their pictures are printed before the first of them is written. */
@@ -13,67 +14,54 @@ export interface Batch {
 /** Who hears of the files. */
 type Told = Pick<Progress, 'done' | 'line'>;
 
-/**
- * Publishes batch after batch, each made when it is its turn, and tells each file. Where one of the publications is
- * printed, the browser is started before anything is made.
- */
-export async function publish(publications: readonly Publication[], batches: Iterable<Batch> | AsyncIterable<Batch>, told: Told): Promise<void> {
-  const press = await openPress(publications);
+/** What was made before, and who hears of each file with its content; left out, nothing is kept. */
+export interface Keeping {
+  readonly keep: Keep;
+  readonly written: (path: string, content: string | Uint8Array, isTold: boolean) => void;
+}
+
+const unkept: Keeping = { keep: nothingKept, written: () => undefined };
+
+/** Publishes batch after batch, each made when it is its turn, and tells each file. What was made before is written as it was. */
+export async function publish(publications: readonly Publication[], batches: Iterable<Batch> | AsyncIterable<Batch>, told: Told, keeping = unkept): Promise<void> {
+  const press = await openPress(publications, keeping.keep);
   try {
     for await (const { folder, copies } of batches) {
-      for (const copy of copies) if (copy.made === 'printed') await press.bookOf(copy.pictures);
-      for (const copy of copies) await publishOne(copy, join(folder, copy.file), press, told);
+      await press.prepare(copies.filter((copy) => copy.made === 'printed'));
+      for (const copy of copies) await publishOne(copy, join(folder, copy.file), { press, told, keeping });
     }
   } finally {
     await press.close();
   }
 }
 
-async function publishOne(copy: Copy, path: string, press: Press, told: Told): Promise<void> {
-  if (copy.made === 'printed') await publishPrinted(copy, path, press, told);
-  else writeWhole(path, await copy.text());
-  if (copy.made === 'written' && copy.isTold) told.line(path);
-  if (copy.made === 'printed' || copy.isTold) told.done(path);
+interface Publishing { readonly press: Press; readonly told: Told; readonly keeping: Keeping }
+
+async function publishOne(copy: Copy, path: string, by: Publishing): Promise<void> {
+  if (copy.made === 'printed') await publishPrinted(copy, path, by);
+  else await publishWritten(copy, path, by);
 }
 
-async function publishPrinted(copy: PrintedCopy, path: string, press: Press, told: Told): Promise<void> {
+async function publishWritten(copy: WrittenCopy, path: string, { told, keeping }: Publishing): Promise<void> {
+  const text = await copy.text();
+  writeWhole(path, text);
+  keeping.written(path, text, copy.isTold);
+  if (!copy.isTold) return;
+  told.line(path);
+  told.done(path);
+}
+
+async function publishPrinted(copy: PrintedCopy, path: string, { press, told, keeping }: Publishing): Promise<void> {
   const printed = await press.print(copy);
   writeWhole(path, printed);
+  keeping.written(path, printed, true);
   told.line(path);
   for (const { file, from } of copy.bound) {
     const bound = join(dirname(path), file);
-    writeWhole(bound, await from(printed));
+    const sheets = await from(printed);
+    writeWhole(bound, sheets);
+    keeping.written(bound, sheets, true);
     told.line(bound);
   }
+  told.done(path);
 }
-
-/** A printer that prints each set of pictures once. */
-interface Press {
-  readonly bookOf: (pictures: readonly Picture[]) => Promise<PictureBook>;
-  readonly print: (copy: PrintedCopy) => Promise<Uint8Array>;
-  readonly close: () => Promise<void>;
-}
-
-async function openPress(publications: readonly Publication[]): Promise<Press> {
-  const fonts = publications.flatMap(({ needs }) => needs.fonts ?? []);
-  if (fonts.length === 0) return noPress;
-  const printer = await openPrinter(fonts.includes('all') ? {} : { langs: ['en'] });
-  const books = new WeakMap<readonly Picture[], Promise<PictureBook>>();
-  const bookOf = (pictures: readonly Picture[]): Promise<PictureBook> => {
-    const book = books.get(pictures) ?? printer.pictures(pictures);
-    books.set(pictures, book);
-    return book;
-  };
-  return {
-    bookOf,
-    print: async ({ document, pictures }) => printer.document(document(), await bookOf(pictures)),
-    close: () => printer.close(),
-  };
-}
-
-/** Where nothing is printed no browser is started. */
-const noPress: Press = {
-  bookOf: () => Promise.reject(new RangeError('a copy is printed of which no publication needs fonts')),
-  print: ({ file }) => Promise.reject(new RangeError(`${file} is printed, but no publication needs fonts`)),
-  close: () => Promise.resolve(),
-};

@@ -69,6 +69,9 @@ function partCounts(model: Model): readonly object[] {
   });
 }
 
-/** Eight characters that change whenever a figure or a picture of the variant changes. */
+/**
+ * Eight characters that change whenever a figure or a picture of the variant changes, and not when its file says the
+ * same in another way, or says something else of other sizes.
+ */
 export const contentMark = (variant: Variant): string =>
-  shortMark(JSON.stringify(buildRecord(variant)), ...variant.pictures.flatMap(({ id, svg }) => [id, svg]));
+  shortMark(JSON.stringify({ ...buildRecord(variant), source: undefined }), ...variant.pictures.flatMap(({ id, svg }) => [id, svg]));

@@ -22,19 +22,56 @@ export function setFileId(pdf: PDFDocument, ...madeOf: readonly string[]): void 
   pdf.context.trailerInfo.ID = pdf.context.obj([PDFHexString.of(id), PDFHexString.of(id)]);
 }
 
-/** Counts the elements' ids from 1 again. Their order, and so that of the sorted name tree, stays. */
+/**
+ * Counts the elements' ids from 1 again, in the order in which the elements stand in the file: the browser's own numbers
+ * follow when it came to each, which differs from print to print where there are tables. The name tree is sorted anew.
+ */
 export function renumberNodes(pdf: PDFDocument): void {
   const numbers = new Set<number>();
-  eachString(pdf.context, (text) => {
-    const number = nodeNumber(text);
+  for (const [, object] of pdf.context.enumerateIndirectObjects()) {
+    const id = object instanceof PDFDict ? object.get(PDFName.of('ID')) : undefined;
+    const number = id instanceof PDFString ? nodeNumber(id.asString()) : undefined;
     if (number !== undefined) numbers.add(number);
-    return undefined;
-  });
-  const fresh = new Map([...numbers].sort((a, b) => a - b).map((number, index) => [number, index + 1]));
+  }
+  const fresh = new Map([...numbers].map((number, index) => [number, index + 1]));
   eachString(pdf.context, (text) => {
     const number = fresh.get(nodeNumber(text) ?? -1);
     return number === undefined ? undefined : `node${String(number).padStart(8, '0')}`;
   });
+  const root = pdf.catalog.lookupMaybe(PDFName.of('StructTreeRoot'), PDFDict)?.lookupMaybe(PDFName.of('IDTree'), PDFDict);
+  if (root) sortNameTree(root);
+}
+
+type NamePair = readonly [key: PDFObject, value: PDFObject];
+
+/** Puts a name tree's pairs in the order of their keys, as ISO 32000-1, 7.9.6 asks; how many a leaf holds stays. */
+function sortNameTree(root: PDFDict): void {
+  const leaves = leavesOf(root);
+  const pairs = leaves.flatMap(pairsOf).sort(([one], [other]) => (textOf(one) < textOf(other) ? -1 : 1));
+  for (const leaf of leaves) leaf.set(PDFName.of('Names'), root.context.obj(pairs.splice(0, pairsOf(leaf).length).flat()));
+  setLimits(root);
+}
+
+const kidsOf = (node: PDFDict): readonly PDFDict[] => {
+  const kids = node.lookupMaybe(PDFName.of('Kids'), PDFArray);
+  return kids ? Array.from({ length: kids.size() }, (_, index) => kids.lookup(index, PDFDict)) : [];
+};
+
+const leavesOf = (node: PDFDict): readonly PDFDict[] => (node.has(PDFName.of('Names')) ? [node] : kidsOf(node).flatMap(leavesOf));
+
+function pairsOf(leaf: PDFDict): readonly NamePair[] {
+  const names = leaf.lookup(PDFName.of('Names'), PDFArray).asArray();
+  return names.flatMap((key, index): NamePair[] => { const value = names[index + 1]; return index % 2 === 0 && value ? [[key, value]] : []; });
+}
+
+const textOf = (key: PDFObject | undefined): string => (key instanceof PDFString ? key.asString() : '');
+
+/** The first and the last key of each node that tells them. */
+function setLimits(node: PDFDict): void {
+  kidsOf(node).forEach(setLimits);
+  const keys = leavesOf(node).flatMap(pairsOf).map(([key]) => key);
+  const [first, last] = [keys[0], keys.at(-1)];
+  if (node.has(PDFName.of('Limits')) && first && last) node.set(PDFName.of('Limits'), node.context.obj([first, last]));
 }
 
 function nodeNumber(text: string): number | undefined {

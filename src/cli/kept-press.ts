@@ -1,0 +1,71 @@
+import { browserMark, chooseBrowser, openPrinter, type PictureBook, type PrintDocument, type PrintedCopy, type Printer, type Publication } from '../booklet/index.ts';
+import type { Picture } from '../draw/index.ts';
+import { keepContent, keptContent, keptLater, nothingKept, readData, writeData, type Keep } from '../keep/index.ts';
+
+/** A printer that prints each set of pictures once, and nothing that was printed before. */
+export interface Press {
+  /** Before the first of these copies is written: starts the browser and prints the pictures, where one of each set has to be printed. */
+  readonly prepare: (copies: readonly PrintedCopy[]) => Promise<void>;
+  readonly print: (copy: PrintedCopy) => Promise<Uint8Array>;
+  readonly close: () => Promise<void>;
+}
+
+/** Where one of the publications is printed, the browser is chosen before anything is made, but started only when there is something to print. */
+export async function openPress(publications: readonly Publication[], keep: Keep): Promise<Press> {
+  const fonts = publications.flatMap(({ needs }) => needs.fonts ?? []);
+  if (fonts.length === 0) return noPress;
+  const langs = fonts.includes('all') ? 'all' : 'latin';
+  const browser = await chooseBrowser();
+  const madeBy = [browserMark(browser), langs];
+  let opened: Promise<Printer> | null = null;
+  const printer = (): Promise<Printer> => opened ??= openPrinter(langs === 'all' ? { browser } : { browser, langs: ['en'] });
+  const books = new WeakMap<readonly Picture[], Promise<PictureBook>>();
+  const marks = new WeakMap<readonly Picture[], string>();
+
+  const markOf = (pictures: readonly Picture[]): string => {
+    const mark = marks.get(pictures) ?? keep.key('pictures printed', madeBy, pictures.map(({ id, svg, width, height }) => [id, svg, width, height]));
+    marks.set(pictures, mark);
+    return mark;
+  };
+  const bookOf = (pictures: readonly Picture[]): Promise<PictureBook> => {
+    const book = books.get(pictures) ?? keptLater(keep, markOf(pictures), async () => (await printer()).pictures(pictures));
+    books.set(pictures, book);
+    return book;
+  };
+  const keyed = ({ document, pictures }: PrintedCopy): { readonly made: PrintDocument; readonly key: string } => {
+    const made = document();
+    return { made, key: keep.key('document printed', madeBy, made, markOf(pictures)) };
+  };
+  return {
+    prepare: async (copies) => {
+      for (const pictures of new Set(copies.map((copy) => copy.pictures))) {
+        const first = copies.find((copy) => copy.pictures === pictures);
+        if (books.has(pictures) || first === undefined || (keep !== nothingKept && keptPrint(keep, keyed(first).key) !== null)) continue;
+        await printer();
+        await bookOf(pictures);
+      }
+    },
+    print: async (copy) => {
+      const { made, key } = keyed(copy);
+      const kept = keptPrint(keep, key);
+      if (kept !== null) return kept;
+      const book = await bookOf(copy.pictures);
+      const bytes = await (await printer()).document(made, book);
+      writeData(keep, key, keepContent(keep, bytes));
+      return bytes;
+    },
+    close: async () => { if (opened !== null) await (await opened).close(); },
+  };
+}
+
+function keptPrint(keep: Keep, key: string): Uint8Array | null {
+  const hash = readData<string>(keep, key);
+  return hash === null ? null : keptContent(keep, hash);
+}
+
+/** Where nothing is printed no browser is started. */
+const noPress: Press = {
+  prepare: () => Promise.resolve(),
+  print: ({ file }) => Promise.reject(new RangeError(`${file} is printed, but no publication needs fonts`)),
+  close: () => Promise.resolve(),
+};
