@@ -6,11 +6,11 @@ export const DRAFTS = 'steps/drafts';
 /** The items a command works on: the named one, be it a draft, or all under steps/. Throws when there is none of that name. */
 export function itemsNamed(name: string | undefined, root = '.'): readonly Item[] {
   const files = filesOnDisk(root);
-  const known = [...listItems(files), ...(name === undefined ? [] : listItems(files, DRAFTS))];
+  const known = listItems(files);
   if (known.length === 0) throw new Error('steps/: no item here; would be right: a folder with an item.yaml, and the command run from the folder that holds steps/');
-  const wanted = name === undefined ? known : known.filter((path) => path === `steps/${name}/item.yaml` || path === `${DRAFTS}/${name}/item.yaml`);
+  const wanted = name === undefined ? known : [...known, ...listItems(files, DRAFTS)].filter((path) => path === `steps/${name}/item.yaml` || path === `${DRAFTS}/${name}/item.yaml`);
   if (wanted.length === 0) {
-    throw new Error(`steps/${name ?? ''}/item.yaml: no such item; would be right: one of ${known.map((path) => path.split('/').at(-2) ?? path).join(', ')}`);
+    throw new Error(`steps/${name ?? ''}/item.yaml: no such item; would be right: one of ${known.map((path) => path.split('/')[1] ?? path).join(', ')}`);
   }
   return wanted.map((path) => readItem(files, path));
 }
