@@ -7,7 +7,7 @@ export {
   fontCss, openPrinter, picturePlace, type PictureBook, type PrintDocument, type Printer,
 } from './print/index.ts';
 export { MOST_SHEETS, SHEET_THICKNESS } from './stitch/index.ts';
-export { isDay, isName, isolate, languagesIn, loadWords, pseudoLanguage, readAbout, splitIsolates, withPseudoLanguage, wordFiles, type LocaleFiles, type Review, type Words } from './words/index.ts';
+export { isDay, isName, isolate, languagesIn, loadWords, pseudoLanguage, readAbout, readWords, splitIsolates, withPseudoLanguage, wordFiles, type LocaleFiles, type Review, type Words } from './words/index.ts';
 export { exportWords, importWords, type ReferencePicture } from './exchange/index.ts';
 export { readNotes, type KitStock, type PackItem } from './workshop/index.ts';
 export * from './pages/retold.ts';

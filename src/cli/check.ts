@@ -2,10 +2,14 @@ import { checkModel, findingText } from '../check/index.ts';
 import { buildModel } from '../model/index.ts';
 import { declaredFor } from '../read/index.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
+import { localesHere, untoldParameters } from './untold.ts';
 
-/** Prints every finding of every size; exit code 1 when one fails. */
+const LETTERS = 'after a source: (R) read in it, (R2) read in a copy at second hand, (C) computed, (M) from memory';
+
+/** Prints every finding of every size, and which words of its parameters the languages lack; exit code 1 when a finding fails. */
 export function checkCommand(name: string | undefined, options: { readonly size?: readonly string[] }): void {
   let failed = 0;
+  const locales = localesHere();
   for (const item of itemsNamed(name)) {
     for (const size of chosen(sizesOf(item), options.size, 'size')) {
       const { findings, notApplied, advice } = checkModel(buildModel(item, size), declaredFor(item, size));
@@ -16,6 +20,8 @@ export function checkCommand(name: string | undefined, options: { readonly size?
         + `${advice.untestedJoint ? ', untested joint: reduced' : ''}${advice.fixToWall ? '; fix to a wall' : ''}\n`);
       failed += findings.filter((finding) => finding.verdict === 'fail').length;
     }
+    if (locales !== null) for (const line of untoldParameters(item, locales)) process.stdout.write(`  ${line}\n`);
   }
+  process.stdout.write(`${LETTERS}\n`);
   if (failed > 0) throw new Error(`${failed} finding${failed === 1 ? '' : 's'} failed`);
 }

@@ -56,8 +56,8 @@ function Body({ maker, pages, languages }: BodyProps): ReactNode {
       <Corner maker={maker} />
       <Overview maker={maker} pages={pages} />
       <main id="pages" tabIndex={0}>
-        {pages.map(({ id, label, times, content }) => (
-          <section key={id} id={id} className="page" aria-label={label.text} data-label={label.number} {...(times === undefined ? {} : { 'data-times': times })}>
+        {pages.map(({ id, label, times, isStep, content }) => (
+          <section key={id} id={id} className={isStep ? 'page step' : 'page'} aria-label={label.text} data-label={label.number} {...(times === undefined ? {} : { 'data-times': times })}>
             {maker.base.despiteFindings && <Unproved maker={maker} />}
             {content}
           </section>

@@ -54,8 +54,9 @@ a{color:inherit;text-decoration:none;-webkit-tap-highlight-color:transparent}
 const drawings = `
 ${recoloured}
 .plain text,.drawing text,#stage text{fill:var(--ink);font-family:inherit}
+.drawing{margin:0 -1rem}
 .drawing svg{width:100%;height:auto;max-height:34rem}
-#start .drawing svg{max-height:45vh}
+#start .drawing svg{max-height:38vh}
 .mark{width:3rem;height:3rem;flex:none}
 .mark.wide{width:4.5rem}
 .small{display:block;flex:none;max-width:40vw}
@@ -66,10 +67,19 @@ const pages = `
 .page{padding:.5rem 1rem 1.5rem;border-bottom:1px solid var(--faded)}
 .page h1{display:flex;align-items:center;flex-wrap:wrap;min-height:56px;}
 .page .name{display:block;padding-top:.5rem;font-size:1.75rem;line-height:1.2;font-weight:700}
-.numeral{font-size:3rem;line-height:3.5rem;font-weight:700;margin:0 1rem 0 0}
-[dir=rtl] .numeral{margin:0 0 0 1rem}
+.numeral{font-size:2.5rem;line-height:3.25rem;font-weight:700;white-space:nowrap;margin:0 .5rem 0 0}
+.numeral small{font-size:1.25rem}
+[dir=rtl] .numeral{margin:0 0 0 .5rem}
+.signed{display:flex;flex-wrap:wrap}
+.signed .mark{width:3rem;height:3rem;margin:.125rem}
+.round{margin-top:0;margin-bottom:0;font-size:1.375rem}
+.round .mark{height:2.25rem}
+.carries{display:flex;flex-wrap:wrap;flex:1 1 100%!important;min-width:0}
+.worded .carries .told{flex:1 1 100%}
+.carries .told{padding:0;min-width:0}
+.carries .told .mark{width:4rem;height:4rem}
+.carries .say{font-size:calc(1rem*var(--words))}
 h1 .say{min-width:0;font-size:calc(1.375rem*var(--words));font-weight:700;margin:0 .75rem}
-.times{display:flex;align-items:center;font-size:1.375rem;font-weight:700}
 .row{display:flex;align-items:center;flex-wrap:wrap;margin:.5rem -.375rem}
 .row>*{margin:.25rem .375rem}
 .row>.say{flex:1}
@@ -164,8 +174,13 @@ const scripted = `
 [dir=rtl] .corner{right:auto;left:.5rem}
 .corner button{width:56px;height:56px}
 .corner .mark{width:36px;height:36px}
-.foot{border-top:1px solid var(--ink)}
-.foot button{flex:1;min-height:72px}
+.foot{border-top:1px solid var(--ink);flex-wrap:wrap}
+.foot button{flex:1 1 15%;min-height:72px;min-width:0}
+.place{flex:0 0 100%;display:flex;align-items:center;font-size:.875rem;line-height:1.25rem}
+.place bdi{margin:0 .5rem}
+.bar{flex:1;height:6px;background:var(--fresh)}
+.reached{display:block;height:6px;background:var(--ink)}
+.foot #tick .say{font-size:calc(.75rem*var(--words));line-height:1.1;text-align:center;max-width:100%}
 .foot .mark,.looks .mark{width:40px;height:40px}
 .foot #tick{flex-direction:column}
 .box{position:relative}
@@ -182,22 +197,33 @@ button[disabled]{visibility:hidden}
 .leave .mark{width:40px;height:40px}
 #near .leave{position:absolute;z-index:1;background:var(--white);top:.5rem;left:1rem}
 [dir=rtl] #near .leave{left:auto;right:1rem}
-.roomy .work{display:grid;grid-template-columns:3fr 2fr;grid-template-rows:auto 1fr;grid-template-areas:"pictures caption" "pictures beside";grid-column-gap:1rem}
-.roomy .caption{grid-area:caption}
-.roomy .pictures{grid-area:pictures;min-width:0}
-.roomy .beside{grid-area:beside;min-width:0}
+.roomy .step.shown{display:grid;grid-template-columns:3fr 2fr;grid-template-rows:auto auto auto auto 1fr;align-items:start;grid-column-gap:1rem;padding-left:.5rem;padding-right:.5rem}
+.roomy .step>*{grid-column:2}
+.roomy .step .work{display:contents}
+.roomy .caption,.roomy .beside{grid-column:2;min-width:0}
+.roomy .pictures{grid-column:1;grid-row:1/6;min-width:0}
+.roomy .drawing{margin:0}
+.roomy .step h1{display:block}
+.roomy .step .numeral{display:block;line-height:3.75rem}
+.roomy .signed{margin-right:-6.5rem}
+[dir=rtl].roomy .signed{margin-right:0;margin-left:-6.5rem}
+.on .work .drawing svg{max-height:calc(100vh - 13rem)}
+.on.roomy .work .drawing svg{max-height:calc(100vh - 7rem)}
 @media (min-width:900px){.page{max-width:64rem;margin:0 auto}.page .name{font-size:2.5rem}}
 @media (max-height:480px) and (orientation:landscape){
 .on body{flex-direction:row}
 .foot{order:1;flex-direction:column;border-top:0;width:80px}
 .on .foot{border-left:1px solid var(--ink)}
 .on[dir=rtl] .foot{border-left:0;border-right:1px solid var(--ink)}
-.foot button{min-height:48px}
+.foot button{flex:1 1 auto;min-height:48px}
 .corner{right:88px}
 [dir=rtl] .corner{right:auto;left:88px}
 .on #near{flex-direction:row}
 #near .looks{flex-direction:column;border:0;width:80px}
-.drawing svg{max-height:80vh}
+.on.roomy .work .drawing svg{max-height:98vh}
+.foot{flex-wrap:nowrap}
+.place{flex:0 0 auto;width:100%;flex-direction:column}
+.place .bar{width:100%;flex:0 0 6px}
 }
 `;
 

@@ -23,6 +23,31 @@ export type SaveAnswer =
   /** `moved`: the file is another by now. `refused`: the values are not allowed; `told` says where and why. */
   | { readonly saved: false; readonly why: 'moved' | 'refused'; readonly told: string };
 
+/** A new size of an item, or a new item, from a size there is. */
+export interface GrowOrder {
+  readonly what: 'size' | 'item';
+  /** The item and the size it is made from. */
+  readonly path: string;
+  readonly size: string;
+  /** As it shall stand in the file: `long-bench`. */
+  readonly name: string;
+  /** As readers shall see it. */
+  readonly title: string;
+  /** Values that differ from the size's, each as it shall stand in the file. */
+  readonly values: Readonly<Record<string, string>>;
+  /** The mark of the file that it is made from. */
+  readonly mark: string;
+}
+
+export type GrowAnswer =
+  | { readonly saved: true; readonly path: string; readonly size: string }
+  | Extract<SaveAnswer, { readonly saved: false }>;
+
+/** What the page hears when it asks whether its program still runs: the marks of all item and kit files. */
+export interface Alive {
+  readonly marks: Readonly<Record<string, string>>;
+}
+
 /** What is to be made. */
 export type MakeOrder = BookletOrder | PackOrder;
 

@@ -27,8 +27,6 @@ export interface PartFacts {
   readonly isShownAtWork?: true;
   /** Direction from the part to the eye, and which way is up on paper; as in the steps when left out. */
   readonly view?: { readonly towardsEye: Vec3; readonly up: Vec3 };
-  /** The pictogram of what is made several times. */
-  readonly pictogram?: 'plate';
 }
 
 /** What is told of a kind of part, its shape being of one of some forms. */

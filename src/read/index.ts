@@ -11,6 +11,7 @@ export { declaredBy, declaredFor } from './use-fields.ts';
 export { pointName } from './piece-names.ts';
 export { kitFromText } from './kit.ts';
 export { readMeasure } from './quantities.ts';
+export { withItemName, withNewSize } from './grow-item.ts';
 export { withSizeValues } from './size-values.ts';
 export { stockFromTable } from './stock-from-table.ts';
 export { stockText } from './stock-text.ts';

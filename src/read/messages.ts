@@ -108,7 +108,7 @@ export const messages = {
   countResult: (most: number) => `a whole number from 1 to ${most}`,
 
   use: 'storage, table, seat or bed',
-  place: 'indoors; nothing is reckoned for wind, wet and sun, so nothing is made for outdoors',
+  place: 'indoors; nothing is calculated for wind, wet and sun, so nothing is made for outdoors',
   people: (known: readonly string[]) => `who uses it: ${oneOf(known)}`,
   bedPeople: 'small-children: a low bed for a child who walks; cots for babies, bunks and beds for older people are not checked here',
   mattressMissing: 'the mattress that the bed is made for: mattress with length, width and thickness, each an expression',
@@ -175,7 +175,7 @@ export const messages = {
     notThere: (name: string) => `one that is there; no ${name} is made`,
     point: 'a point', bar: 'a bar', panel: 'a panel', joint: 'a joint',
     kitTube: 'a tube of the kit', kitPanel: 'a panel of the kit', kitFitting: 'a fitting of the kit', pieceFile: 'a piece in steps/pieces',
-    direction: 'three plain numbers, not all of them nought',
+    direction: 'three plain numbers, not all of them zero',
     twoPoints: 'two points that are apart',
     onTheWay: (name: string) => `points on the straight line from its beginning to its end; ${name} is beside it`,
     inLoop: 'bars of its loop',

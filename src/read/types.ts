@@ -189,7 +189,7 @@ export type Piece = DeckPiece | FramePiece | PostPiece | PanelPiece;
 /** What the item is used for: decides which loads and stability checks apply. */
 export type Use = 'storage' | 'table' | 'seat' | 'bed';
 
-/** Where it stands: nothing here is reckoned for wind, wet and sun. */
+/** Where it stands: nothing here is calculated for wind, wet and sun. */
 export type Setting = 'indoors';
 
 /** Who uses it: `anyone` is adults and children, `small-children` are those who walk and sleep in a low bed. */

@@ -11,7 +11,7 @@ const expression = (purpose: string) => z.union([z.string(), z.number()], { erro
 
 /** Fields of the item file that say where it stands and who uses it. Which of them a use asks for is checked by `readDeclares`. */
 export const useFields = {
-  place: z.enum(places, { error: messages.place }).meta({ description: 'Where it stands. Nothing is reckoned for wind, wet and sun.' }),
+  place: z.enum(places, { error: messages.place }).meta({ description: 'Where it stands. Nothing is calculated for wind, wet and sun.' }),
   for: z.enum(peopleNames, { error: messages.people(peopleNames) })
     .meta({ description: 'Who uses it: adults, anyone (children too), pupils (with a mark), or small-children who walk, for a bed. Sets loads and gaps.' }),
   mark: expression('Size mark of EN 1729-1, 0 to 7: for pupils only.').optional(),

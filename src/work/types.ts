@@ -67,7 +67,8 @@ export interface WorkFacts<Named extends string = string> {
   readonly tools: readonly Tool[];
   readonly people: 1 | 2;
   readonly cautions: readonly Caution[];
-  readonly check: WorkerCheck;
+  /** None where there is nothing to be done wrong that one could see. */
+  readonly check: WorkerCheck | null;
   /** For one worker or pair, once. */
   readonly minutes: number;
   /** Share of its minutes that it takes, by what it is done on; all of them when left out. */
@@ -89,8 +90,6 @@ export interface WorkFacts<Named extends string = string> {
   readonly captionOf?: (detail: StepDetail) => string;
   /** Parts that are to hand although it brings none. */
   readonly toHand?: PartKind;
-  /** What is made of it, as often as the step is done; a deck or a frame of the run when left out. */
-  readonly makes?: PartKind;
   /** What must come before what, with the reason. `sides` are those of a wrapped panel in the order they are wrapped. */
   readonly rules?: (sides: readonly Side[]) => readonly Rule<Named>[];
 }

@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildModel } from '../../src/model/index.ts';
@@ -9,7 +9,9 @@ import { newWorkshop, type Workshop } from './workshop.ts';
 
 const project = fileURLToPath(new URL('../../', import.meta.url));
 const text = (path: string): string => readFileSync(join(project, path), 'utf8');
-const readme = text('README.md');
+const pages = ['README.md', 'booklets/README.md', 'steps/README.md', 'locales/README.md'];
+/** The first page and all that it sends on to. */
+const readme = pages.map(text).join('\n');
 
 /** Names of all fields that a JSON Schema knows, at any depth. */
 function fieldsOf(schema: unknown): readonly string[] {
@@ -22,7 +24,27 @@ let shop: Workshop;
 beforeAll(() => { shop = newWorkshop(); });
 afterAll(() => { shop.close(); });
 
+/** The anchor of a heading: small letters, blanks as dashes, no other signs (common practice, no source). */
+const anchorOf = (heading: string): string => heading.toLowerCase().replaceAll(/[^\p{L}\p{N} -]/gu, '').replaceAll(' ', '-');
+
 describe('README.md', () => {
+  it('says what it is, two commands and five minutes on a page, and sends on to the rest', () => {
+    const front = text('README.md');
+    expect(front.split('\n').length).toBeLessThan(90);
+    for (const page of pages.slice(1)) expect(front).toContain(`](${page})`);
+  });
+
+  it.each([...pages, 'DEVELOPERS.md'])('has no link in %s that leads nowhere', (page) => {
+    const links = [...text(page).matchAll(/\]\(([^)\s]+)\)/g)].map(([, link]) => link ?? '').filter((link) => !/^https?:/.test(link));
+    const lost = links.filter((link) => {
+      const [path = '', anchor] = link.split('#');
+      const target = path === '' ? page : join(dirname(page), path);
+      if (!existsSync(join(project, target))) return true;
+      return anchor !== undefined && ![...text(target).matchAll(/^#+ (.*)$/gm)].some(([, heading]) => anchorOf(heading ?? '') === anchor);
+    });
+    expect(lost).toEqual([]);
+  });
+
   it.each(['steps/schemas/item.schema.json', 'steps/schemas/kit.schema.json', 'steps/schemas/stock.schema.json'])('names every field of %s', (path) => {
     const fields = [...new Set(fieldsOf(JSON.parse(text(path))))];
     expect(fields.length).toBeGreaterThan(10);

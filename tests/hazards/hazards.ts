@@ -98,7 +98,7 @@ const storing: readonly Hazard[] = [
   { name: 'an untested joint', ...rack, harm: 'a joint bears less than was guessed', by: 'our default: three quarters of the load', says: ['joint-test', 'caution'] },
   { name: 'a joint that failed its test', ...stool, harm: 'a joint slides or breaks under a sitter', by: 'our default: 1.5 times', kit: [['contents:', 'joint-test:\n  load: 400 N\n  slip: 1 mm\ncontents:']], says: ['joint-test', 'fail'] },
   { name: 'a joint that slid', ...stool, harm: 'a joint slides down its post', by: 'our default: 2 mm', kit: [['contents:', 'joint-test:\n  load: 4000 N\n  slip: 9 mm\ncontents:']], says: ['joint-test', 'caution'] },
-  { name: 'a rack outdoors', ...rack, harm: 'wind throws a rack over', by: 'our default', swaps: [['place: indoors', 'place: outdoors']], says: { refused: 'place', remedy: 'nothing is reckoned for wind' } },
+  { name: 'a rack outdoors', ...rack, harm: 'wind throws a rack over', by: 'our default', swaps: [['place: indoors', 'place: outdoors']], says: { refused: 'place', remedy: 'nothing is calculated for wind' } },
   { name: 'no word where it stands', ...rack, harm: 'a rack is judged for a place it does not stand in', by: 'our default', swaps: [['place: indoors\n', '']], says: { refused: 'place', remedy: 'indoors' } },
   { name: 'no word who uses it', ...rack, harm: 'children’s checks are silent where children are', by: 'our default', swaps: [['for: adults\n', '']], says: { refused: 'for', remedy: 'who uses it' } },
   { name: 'a mattress on a rack', ...rack, harm: 'somebody sleeps on a rack', by: 'our default', swaps: [['revision: 1', 'mattress: { length: 800 mm, width: 400 mm, thickness: 80 mm }\nrevision: 1']], says: { refused: 'mattress', remedy: 'only a bed has one' } },

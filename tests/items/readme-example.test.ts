@@ -5,7 +5,7 @@ import { planItem } from '../../src/plan/index.ts';
 import { filesInMemory, readItem } from '../../src/read/index.ts';
 import { sharedSolids } from '../support/kernel.ts';
 
-const blocks = [...readFileSync('README.md', 'utf8').matchAll(/```yaml\n([\s\S]*?)```/g)].map((match) => match[1] ?? '');
+const blocks = [...readFileSync('steps/README.md', 'utf8').matchAll(/```yaml\n([\s\S]*?)```/g)].map((match) => match[1] ?? '');
 
 it('the item that the README writes from nothing builds and has an order', async () => {
   const text = blocks.find((block) => block.includes('kind: item'));

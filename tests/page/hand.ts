@@ -34,8 +34,8 @@ export async function openHand(browser: Browser, url: string, { lang = 'en', dar
   page.setDefaultTimeout(SLOWEST);
   const troubles: string[] = [];
   page.on('pageerror', (error) => { troubles.push(String(error)); });
-  // The page hangs up by itself when the last news have come.
-  page.on('requestfailed', (request) => { if (!request.url().endsWith('/news')) troubles.push(`${request.url()} ${request.failure()?.errorText ?? ''}`); });
+  // The page hangs up by itself when the last news have come, and asks in vain whether the program lives when it is left.
+  page.on('requestfailed', (request) => { if (!/\/(news|alive)$/.test(request.url())) troubles.push(`${request.url()} ${request.failure()?.errorText ?? ''}`); });
   page.on('console', (message) => { if (message.type() === 'error') troubles.push(message.text()); });
   await page.setViewport({ width, height });
   await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }, { name: 'prefers-reduced-motion', value: 'reduce' }]);

@@ -12,21 +12,36 @@ export interface ServedPage {
   readonly url: string;
   /** What the program has said of itself. */
   readonly told: () => string;
+  /** Ends the program and leaves its folder; `again` starts it at the same address. */
+  halt(): Promise<void>;
+  again(): Promise<void>;
   close(): Promise<void>;
 }
 
 export async function servePage(options: readonly string[] = []): Promise<ServedPage> {
   const shop = newWorkshop();
-  const child = fork(program, ['page', '--port', '0', ...options], { cwd: shop.folder, stdio: ['ignore', 'pipe', 'pipe', 'ipc'] });
   let told = '';
-  child.stderr?.on('data', (piece: Buffer) => { told += piece.toString(); });
+  const start = (port: string): ChildProcess => {
+    const started = fork(program, ['page', '--port', port, ...options], { cwd: shop.folder, stdio: ['ignore', 'pipe', 'pipe', 'ipc'] });
+    started.stderr?.on('data', (piece: Buffer) => { told += piece.toString(); });
+    return started;
+  };
+  let child = start('0');
   const url = await firstLine(child, () => told);
+  const halt = async (): Promise<void> => {
+    if (child.exitCode !== null || child.signalCode !== null) return;
+    const ended = new Promise((resolve) => { child.once('exit', resolve); });
+    child.kill();
+    await ended;
+  };
   return {
-    shop, url, told: () => told,
+    shop, url, told: () => told, halt,
+    again: async () => {
+      child = start(new URL(url).port);
+      await firstLine(child, () => told);
+    },
     close: async () => {
-      const ended = new Promise((resolve) => { child.once('exit', resolve); });
-      child.kill();
-      await ended;
+      await halt();
       shop.close();
     },
   };

@@ -160,7 +160,7 @@ const wrong: readonly (readonly [StructureName, Case])[] = [
   // Panels
   ['bench', ['wrap: [long.x.0, long.x.1, short.2*x]', 'wrap: [long.x.0, foot.x]', ['panels.seat.wrap', 'a list', 'bars of its loop']]],
   ['bench', ['    is: wrapped', '    is: folded', ['panels.seat.is', '"folded"', 'is: wrapped, is: flat or is: tray']]],
-  ['screen', ['face: front }', 'face: [0, 0, 0] }', ['panels.sheet.face', 'panels.sheet.face of length 0 in size low', 'three plain numbers, not all of them nought']]],
+  ['screen', ['face: front }', 'face: [0, 0, 0] }', ['panels.sheet.face', 'panels.sheet.face of length 0 in size low', 'three plain numbers, not all of them zero']]],
   ['chest', ['    depth: deep', '    depth: deep - 1 m', ['panels.tray.depth', '"deep - 1 m", which gives -850 mm in size small', 'a length above zero']]],
   // Fittings and places
   ['chest', ['fitting: foot-plate, on', 'fitting: foot-plat, on', ['fittings.foot.fitting', '"foot-plat"', 'a fitting of the kit: foot-plate?']]],

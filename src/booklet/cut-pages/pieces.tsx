@@ -55,7 +55,7 @@ export function PieceTable({ input, pieces, each = false }: PieceTableProps): Re
     <table className="cut-table pieces-by-letter">
       <thead><tr style={{ height: `${pieceHead}mm` }}>
         <th scope="col">{words.t('cutting.pieces.letter')}</th><th scope="col">{words.t('cutting.pieces.size')}</th>
-        <th scope="col" className="number"><Spoken text={isolate('×')} /></th><th scope="col">{words.t('cutting.pieces.becomes')}</th>
+        <th scope="col" className="number">{words.t('booklet.quantity')}</th><th scope="col">{words.t('cutting.pieces.becomes')}</th>
       </tr></thead>
       <tbody>
         {pieces.map(({ piece, count }) => (

@@ -39,7 +39,7 @@ function Bring({ input }: { readonly input: CutPagesInput }): ReactNode {
   const names = [...new Set(rows.map(nameOf))];
   return (
     <table className="cut-table">
-      <thead><tr><th scope="col">{words.t('cutting.bring')}</th><th scope="col">{words.t('cutting.pieces.size')}</th><th scope="col">{words.t('cutting.pile')}</th><th scope="col" className="number"><Spoken text={isolate('×')} /></th></tr></thead>
+      <thead><tr><th scope="col">{words.t('cutting.bring')}</th><th scope="col">{words.t('cutting.pieces.size')}</th><th scope="col">{words.t('cutting.pile')}</th><th scope="col" className="number">{words.t('booklet.quantity')}</th></tr></thead>
       <tbody>
         {names.map((name) => {
           const alike = rows.filter((row) => nameOf(row) === name);

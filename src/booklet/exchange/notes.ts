@@ -25,6 +25,7 @@ const places: readonly (readonly [string, string])[] = [
   ['findings.', 'Name of an engineering check, in the table on the last pages.'],
   ['items.kits.', 'Name of the retired structure that the item is made from.'],
   ['items.', 'Name of an item or of one of its sizes, on the cover and at the foot of each page.'],
+  ['parameters.', 'A size that can be changed on the workbench page: its name, and what it sets.'],
   ['parts.', 'Name of a part, or a number of such parts, in lists. One word for one part, in all texts.'],
 ];
 

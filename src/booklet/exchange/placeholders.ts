@@ -4,6 +4,7 @@ const examples: Readonly<Record<string, string>> = {
   caption: 'Lay the frame on the panel.',
   check: 'The tab lies flat on the panel.',
   count: '12',
+  figure: '72.1 mm',
   font: 'Noto Sans',
   holes: '8',
   item: 'Low shelf',
@@ -11,6 +12,7 @@ const examples: Readonly<Record<string, string>> = {
   letter: 'A',
   letters: 'A: Width, B: Depth',
   licence: 'SIL Open Font License 1.1',
+  limit: '65 mm',
   load: '30 kg',
   name: 'Standard',
   number: '7',
@@ -25,6 +27,7 @@ const examples: Readonly<Record<string, string>> = {
   size: 'Standard',
   thickness: '80 mm',
   time: '8 h 50 min',
+  value: '8',
 };
 
 /** Characters that a placeholder counts for, where that is not its example's length: a side may come with an article. */

@@ -40,7 +40,7 @@ export const finishedScale = 0.45;
 export type Band = Omit<Flexible, 'leads'> & (
   | { readonly kind: 'step'; readonly headHeight: number; readonly partsHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly PictureOf[]; readonly goesOn: boolean; readonly comes: boolean }
   | { readonly kind: 'run'; readonly leads: true; readonly run: string; readonly times: number; readonly picture: PictureOf | null }
-  | { readonly kind: 'turn'; readonly leads: true; readonly run: string | null }
+  | { readonly kind: 'turn'; readonly leads: true; readonly run: string | null; readonly times: number }
   | { readonly kind: 'finished'; readonly run: null }
 );
 
@@ -94,10 +94,10 @@ function runBand(input: BookletInput, step: Step, before: Step | undefined): Ban
 }
 
 /** Turning the work is a step of its own; only a walk round the upright work, to another side of it, is announced. */
-function turnBand(input: BookletInput, { standing, run }: Step, before: Step | undefined): Band[] {
+function turnBand(input: BookletInput, { standing, run, times }: Step, before: Step | undefined): Band[] {
   if (!walksRound(standing, before)) return [];
   const told = announcedHeight(input, ({ words }) => words.t('booklet.walk-round'), turnGlyph);
-  return [{ kind: 'turn', height: Math.max(turnHeight, told), flexible: 0, leads: true, run }];
+  return [{ kind: 'turn', height: Math.max(turnHeight, told), flexible: 0, leads: true, run, times }];
 }
 
 /** Whether one walks round the upright work before a step. */

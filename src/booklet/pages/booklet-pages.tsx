@@ -17,17 +17,20 @@ import { pageStyle } from './style.ts';
 import { inEach, tonguesOf } from './tongues.tsx';
 import type { BookletInput, BookletPages } from './types.ts';
 
-/** The chapters in the order of the booklet; each gives the contents of its pages. */
-const chapters: readonly ((input: BookletInput) => readonly ReactNode[])[] = [
-  cover, before, partsList, dimensions, cutLengths, pattern, plates, steps, lastChecks, safeLoad, colophon,
-];
+type Chapter = (input: BookletInput) => readonly ReactNode[];
+
+/** The chapters in the order of the booklet; each gives the contents of its pages. Without words nothing is shown twice: what is cut and folded stands at its step alone. */
+const chapters: Readonly<Record<BookletInput['edition'], readonly Chapter[]>> = {
+  pictures: [cover, before, partsList, dimensions, steps, lastChecks, safeLoad, colophon],
+  words: [cover, before, partsList, dimensions, cutLengths, pattern, plates, steps, lastChecks, safeLoad, colophon],
+};
 
 /**
  * All pages of one booklet: one edition and paper of one size variant, in one language or several side by side.
  * Throws where a picture, a word or a pictogram is missing, or something is higher than a page.
  */
 export function bookletPages(input: BookletInput): BookletPages {
-  const contents = chapters.flatMap((chapter) => chapter(input));
+  const contents = chapters[input.edition].flatMap((chapter) => chapter(input));
   const html = contents.map((content, index) => renderToStaticMarkup(
     <Page input={input} number={index + 1} total={contents.length}>{content}</Page>,
   )).join('\n');

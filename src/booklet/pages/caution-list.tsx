@@ -67,6 +67,7 @@ export function cautionPages(input: BookletInput, { name, className, over, cauti
 
 const says = (caution: Caution, sentences: Sentences): Say => ({ words }) => words.t(`cautions.${caution}.${sentences[caution] ?? 'says'}`);
 const defer: Say = ({ words }) => words.t('booklet.defer');
+const sources: Say = ({ words }) => words.t('booklet.colophon.sources');
 
 /** The caution on local codes. */
 export function Defer({ input }: { readonly input: BookletInput }): ReactNode {
@@ -75,7 +76,21 @@ export function Defer({ input }: { readonly input: BookletInput }): ReactNode {
 
 /** Its height with the white over it, mm. */
 export function deferHeight(input: BookletInput): number {
-  return deferPad + saidHeight(input, defer, sheets[input.paper].main, { size: deferSize, leading: deferLine, how: 'beside' });
+  return noteHeight(input, defer);
+}
+
+/** What the letters behind a source say. */
+export function Sources({ input }: { readonly input: BookletInput }): ReactNode {
+  return <p className="defer"><Said input={input} say={sources} how="beside" /></p>;
+}
+
+/** Its height with the white over it, mm. */
+export function sourcesHeight(input: BookletInput): number {
+  return noteHeight(input, sources);
+}
+
+function noteHeight(input: BookletInput, say: Say): number {
+  return deferPad + saidHeight(input, say, sheets[input.paper].main, { size: deferSize, leading: deferLine, how: 'beside' });
 }
 
 /** Signs side by side: with words two, or one where that takes less height, as with several languages or long words on a narrow page. */

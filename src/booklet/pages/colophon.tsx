@@ -2,7 +2,7 @@ import { Fragment, type ReactNode } from 'react';
 import type { Finding } from '../../check/index.ts';
 import { isolate, isolateName } from '../words/index.ts';
 import { fontFamily } from '../print/fonts.ts';
-import { Defer, deferHeight } from './caution-list.tsx';
+import { Defer, Sources, deferHeight, sourcesHeight } from './caution-list.tsx';
 import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { Formula } from './formula.tsx';
@@ -38,18 +38,20 @@ export function colophon(input: BookletInput): readonly ReactNode[] {
       {index === 0 && <ChapterHeading input={input} name="colophon" />}
       {page.map((entry) => ('facts' in entry ? <Facts key={entry.facts.words.lang} input={entry.facts} page={input} /> : null))}
       {page.some((entry) => 'defer' in entry) && <Defer input={input} />}
+      {page.some((entry) => 'sources' in entry) && <Sources input={input} />}
       <Findings input={input} findings={page.flatMap((entry) => ('finding' in entry ? entry.finding : []))} />
     </div>
   ));
 }
 
-/** What stands in the colophon, in order: the facts once in each language, the caution on local codes, the findings. */
-type Entry = { readonly height: number } & ({ readonly facts: BookletInput } | { readonly defer: true } | { readonly finding: Finding });
+/** What stands in the colophon, in order: the facts once in each language, the caution on local codes, what the letters behind sources say, the findings. */
+type Entry = { readonly height: number } & ({ readonly facts: BookletInput } | { readonly defer: true } | { readonly sources: true } | { readonly finding: Finding });
 
 function entriesOf(input: BookletInput): readonly Entry[] {
   return [
     ...inEach(input).map((each) => ({ facts: each, height: factsHeight(each) })),
     { defer: true, height: deferHeight(input) + lineHeight },
+    { sources: true, height: sourcesHeight(input) + lineHeight },
     ...input.report.findings.map((finding) => ({ finding, height: rowHeight(input, finding) })),
   ];
 }

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { isolate } from '../words/index.ts';
 import { pageRoom } from './foot.tsx';
 import { Languages } from './languages.tsx';
-import { itemAndSize, itemName, sizeName } from './names.ts';
+import { itemAndSize, itemName, overall, sizeName } from './names.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
 import { sheets, textSize } from './sheet.ts';
 import { SizeMark } from './size-mark.tsx';
@@ -81,12 +81,6 @@ function factsHeight(input: BookletInput): number {
 /** The finished item's picture in words. */
 export function finishedAlt(input: Pick<BookletInput, 'words' | 'model'>): string {
   return input.words.t('booklet.alt.finished', { item: itemName(input), size: sizeName(input, input.model), overall: overall(input) });
-}
-
-/** Width, depth and height over all: the lengths of these names, `1084 × 584 × 1500 mm`. */
-export function overall({ model, words }: Pick<BookletInput, 'words' | 'model'>): string {
-  const lengths = ['width', 'depth', 'height'].flatMap((name) => model.dimensions.filter((length) => length.name === name));
-  return words.measures(lengths.map((length) => Math.round(length.value)), 'mm');
 }
 
 const revision = ({ words, revision: count, contentMark }: BookletInput): string => `${words.t('booklet.revision', { revision: count })} · ${isolate(contentMark)}`;

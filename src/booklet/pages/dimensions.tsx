@@ -89,7 +89,7 @@ export const namedLine = 5;
 export const leastRow = 11;
 export const overTable = 3;
 /** A size's mark over its column with the arrow to this booklet's own, the white round them, and the table's lines, mm. */
-const sizeHead = 15;
+const sizeHead = 17;
 
 /** Height of the table of lengths on a narrow page with the white over it, mm. */
 function tableHeight(input: BookletInput): number {
@@ -167,7 +167,7 @@ function SizeHead({ input, variant }: { readonly input: BookletInput; readonly v
   return (
     <th scope="col" className={markClass(input, variant)}>
       {marked && <svg className="pointer" aria-hidden="true" width="5mm" height="3.5mm" viewBox="0 0 10 7"><path d="M0 0H10L5 7z" /></svg>}
-      <SizeMark input={input} size={variant} height={6} />
+      <SizeMark input={input} size={variant} isAlone height={8} />
       {namedInHead(input) && <span><Said input={input} say={(each) => sizeName(each, variant)} /></span>}
     </th>
   );

@@ -18,7 +18,7 @@ export function FinishedBand({ input, band, fit }: FinishedBandProps): ReactNode
   const said = words.t('booklet.compare');
   return (
     <div className="band finished" style={{ height: `${fittedHeight(band, fit)}mm` }}>
-      <GlyphMark glyph={glyphs.plain('look')} label={said} height={16} />
+      <GlyphMark glyph={glyphs.plain('right')} label={said} height={16} />
       <div className="announced">
         <PlacedPicture input={input} of={{ what: 'finished' }} alt={finishedAlt(input)} scale={finishedScale * pictureScale(input, { what: 'finished' }, fit, finishedScale)} />
         {edition === 'words' && <p><Said input={input} say={(each) => each.words.t('booklet.compare')} how="beside" /></p>}

@@ -1,10 +1,9 @@
 import type { ReactNode } from 'react';
 import { isolate } from '../words/index.ts';
 import { GlyphMark } from './glyph-mark.tsx';
-import { itemAndSize } from './names.ts';
+import { itemAndSize, overall } from './names.ts';
 import { lineScale, textWidth } from './setting.ts';
 import { bandRoom, lineHeight, sheets } from './sheet.ts';
-import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
 import { Said, inEach, inSeveral, saidHeight, tonguesOf, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
@@ -24,7 +23,7 @@ interface FootProps {
   readonly total: number;
 }
 
-/** At the foot of a page: its number, item and size; in a booklet that is printed although a check failed, the warning in the place of item and size. On the cover nothing but the warning. */
+/** At the foot of a page: its number, item and size, without words the measures over all; in a booklet that is printed although a check failed, the warning in the place of item and size. On the cover nothing but the warning. */
 export function Foot({ input, number, total }: FootProps): ReactNode {
   const { words, edition, despiteFindings = false } = input;
   const { outer, inner } = sheets[input.paper];
@@ -34,7 +33,7 @@ export function Foot({ input, number, total }: FootProps): ReactNode {
       {number > 1 && <span className="folio"><Spoken text={count} /></span>}
       {despiteFindings && <Unproved input={input} />}
       {number > 1 && edition === 'words' && !crowded(input) && <span><Said input={fewer(input)} say={itemAndSize} how="inline" /></span>}
-      {number > 1 && <span className="mark"><SizeMark input={input} height={4} /></span>}
+      {number > 1 && edition === 'pictures' && !despiteFindings && <span className="mark"><Spoken text={overall(input)} /></span>}
     </footer>
   );
 }

@@ -1,16 +1,18 @@
 import type { ReactNode } from 'react';
 import type { Plan, WorkerCheck } from '../../plan/index.ts';
+import { isolate } from '../words/index.ts';
 import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { CheckPictures } from './check-pictures.tsx';
 import { packPages } from './pack.ts';
 import { sheets, textSize } from './sheet.ts';
+import { Spoken } from './spoken.tsx';
 import { Said, inSeveral, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
-/** Least height of a check with its words, height of its pictures, white between pictures and words and under both, mm. */
-const checkHeight = 29.5;
+/** Height of a check's pictures, of the numbers of its steps, white between pictures and words and under both, mm. */
 const pictureHeight = 16;
+const stepsHeight = 7;
 export const checkGap = 1;
 const checkWhite = 2.5;
 /** Words' lines and white between checks side by side; the room of the pictures where the words stand beside them, mm. */
@@ -18,29 +20,49 @@ export const checkLine = 5;
 export const checkColumnGap = 6;
 export const checkPictures = 72;
 
-/** Every check of the steps once more, to be gone through at the finished item. */
+/** Every check of the steps once more with the numbers of its steps, to be gone through at the finished item. */
 export function lastChecks(input: BookletInput): readonly ReactNode[] {
   const room = pageRoom(input);
-  const rows = inRows(checksOf(input.plan), wordsBeside(input) ? 1 : 2).map((checks) => ({ checks, height: rowHeight(input, checks) }));
+  const rows = inRows(checkedSteps(input.plan), wordsBeside(input) ? 1 : 2).map((checks) => ({ checks, height: rowHeight(input, checks) }));
   return packPages(rows, room, room - headingHeight(input, 'checks')).map((page, index) => (
     <div className={wordsBeside(input) ? 'last-checks beside main' : 'last-checks main'} key={index}>
       {index === 0 && <ChapterHeading input={input} name="checks" />}
       {page.map((row, place) => (
         <ul key={place} style={{ height: `${row.height}mm` }}>
-          {row.checks.map((check) => <CheckEntry key={check.name} input={input} check={check} />)}
+          {row.checks.map((checked) => <CheckEntry key={checked.check.name} input={input} checked={checked} />)}
         </ul>
       ))}
     </div>
   ));
 }
 
-/** Each check once, in the order of its first step. A measure that is asked for with two values stands twice. */
-export function checksOf({ steps }: Plan): readonly WorkerCheck[] {
-  const found = new Map<string, WorkerCheck>();
-  for (const { check } of steps) {
-    if (check) found.set(check.kind === 'measure' ? `${check.name} ${check.value}` : check.name, check);
+/** A check and the numbers of the steps that ask for it. */
+interface Checked {
+  readonly check: WorkerCheck;
+  readonly steps: readonly number[];
+}
+
+/** Each check once, in the order of its first step. */
+export const checksOf = (plan: Plan): readonly WorkerCheck[] => checkedSteps(plan).map(({ check }) => check);
+
+/** The same with the steps of each. A measure that is asked for with two values stands twice. */
+function checkedSteps({ steps }: Plan): readonly Checked[] {
+  const found = new Map<string, Checked>();
+  for (const { check, number } of steps) {
+    if (check === null) continue;
+    const key = check.kind === 'measure' ? `${check.name} ${check.value}` : check.name;
+    found.set(key, { check, steps: [...found.get(key)?.steps ?? [], number] });
   }
   return [...found.values()];
+}
+
+/** Numbers of steps, an unbroken row as its first and last: `3–5 · 9`. */
+function stepNumbers({ words }: BookletInput, numbers: readonly number[]): string {
+  const rows = numbers.filter((number) => !numbers.includes(number - 1)).map((first) => {
+    const last = numbers.filter((number) => number >= first).find((number) => !numbers.includes(number + 1)) ?? first;
+    return [...new Set([first, last])].map((number) => words.number(number)).join('–');
+  });
+  return isolate(rows.join(' · '));
 }
 
 function inRows<Entry>(entries: readonly Entry[], wide: number): readonly (readonly Entry[])[] {
@@ -55,20 +77,24 @@ function wordsBeside(input: BookletInput): boolean {
 }
 
 /** Two checks side by side, their words under the pictures; or one, its words beside them. */
-function rowHeight(input: BookletInput, checks: readonly WorkerCheck[]): number {
-  if (input.edition === 'pictures') return wordsBeside(input) ? pictureHeight + checkWhite : checkHeight;
+function rowHeight(input: BookletInput, checks: readonly Checked[]): number {
+  const pictures = pictureHeight + stepsHeight;
+  if (input.edition === 'pictures') return pictures + checkWhite;
   const { main } = sheets[input.paper];
   const beside = wordsBeside(input);
   const width = beside ? main - checkPictures : (main - checkColumnGap) / 2;
-  const words = Math.max(...checks.map((check) => saidHeight(input, checkName(check), width, { size: textSize, leading: checkLine, how: 'beside' })));
-  return beside ? Math.max(pictureHeight, words) + checkWhite : Math.max(checkHeight, pictureHeight + checkGap + words + checkWhite);
+  const words = Math.max(...checks.map(({ check }) => saidHeight(input, checkName(check), width, { size: textSize, leading: checkLine, how: 'beside' })));
+  return beside ? Math.max(pictures, words) + checkWhite : pictures + checkGap + words + checkWhite;
 }
 
-function CheckEntry({ input, check }: { readonly input: BookletInput; readonly check: WorkerCheck }): ReactNode {
+function CheckEntry({ input, checked: { check, steps } }: { readonly input: BookletInput; readonly checked: Checked }): ReactNode {
   const { edition } = input;
   return (
     <li>
-      <div className="pair"><CheckPictures input={input} check={check} height={pictureHeight} /></div>
+      <div>
+        <div className="pair"><CheckPictures input={input} check={check} height={pictureHeight} /></div>
+        <b className="asked-at" style={{ height: `${stepsHeight}mm` }}><Spoken text={stepNumbers(input, steps)} /></b>
+      </div>
       {edition === 'words' && <p><Said input={input} say={checkName(check)} how="beside" /></p>}
     </li>
   );

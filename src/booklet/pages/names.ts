@@ -15,3 +15,9 @@ export function sizeName({ words }: Pick<BookletInput, 'words'>, { item, size }:
 export function itemAndSize(input: Pick<BookletInput, 'words' | 'model'>): string {
   return input.words.t('booklet.item-and-size', { item: itemName(input), size: sizeName(input, input.model) });
 }
+
+/** Width, depth and height over all: the lengths of these names, `1084 × 584 × 1500 mm`. */
+export function overall({ model, words }: Pick<BookletInput, 'words' | 'model'>): string {
+  const lengths = ['width', 'depth', 'height'].flatMap((name) => model.dimensions.filter((length) => length.name === name));
+  return words.measures(lengths.map((length) => Math.round(length.value)), 'mm');
+}

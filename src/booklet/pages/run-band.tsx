@@ -16,7 +16,7 @@ export function RunBand({ input, band, fit }: RunBandProps): ReactNode {
   const { words, edition } = input;
   const said = words.t('booklet.run', { count: band.times });
   return (
-    <div className="band in-run run" style={{ height: `${fittedHeight(band, fit)}mm` }}>
+    <div className={band.times > 1 ? 'band repeated run' : 'band run'} style={{ height: `${fittedHeight(band, fit)}mm` }}>
       <span className="repeat">{band.times > 1 && <Spoken text={words.times(band.times)} />}</span>
       <div className="announced">
         {band.picture !== null && <PlacedPicture input={input} of={band.picture} alt={said} scale={runScale * Math.min(1, fit.scale)} />}

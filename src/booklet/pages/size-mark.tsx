@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { Model } from '../../model/index.ts';
+import { placed, type Model, type Vec2 } from '../../model/index.ts';
 import { sizeName } from './names.ts';
 import type { BookletInput } from './types.ts';
 
@@ -7,30 +7,67 @@ interface SizeMarkProps {
   readonly input: Pick<BookletInput, 'model' | 'variants' | 'words'>;
   /** The size that is marked; the booklet's own unless given. */
   readonly size?: Model;
+  /** The marked size without the others, at the same scale. */
+  readonly isAlone?: boolean;
   /** mm */
   readonly height: number;
   /** What it says, for those who hear the page; the size's name unless given. */
   readonly label?: string;
 }
 
-/** One upright bar for each size variant, higher from one to the next; the marked one is filled. */
-export function SizeMark({ input, size = input.model, height, label }: SizeMarkProps): ReactNode {
+/** Units of the mark's grid: its height, the room of one size, the white between them, and the pens. */
+const grid = { high: 12, widest: 16, gap: 2, marked: 1, other: 0.5 } as const;
+/** Other sizes are paler than the marked one. */
+const pale = '#888';
+
+/** A tube seen from the front: its two ends, mm, z upwards. */
+type Line = readonly [from: Vec2, to: Vec2];
+
+/** Each size variant in outline from the front, all at one scale on one floor: its tubes as lines, the marked one's black and thick. */
+export function SizeMark({ input, size = input.model, isAlone = false, height, label }: SizeMarkProps): ReactNode {
   const { variants, words } = input;
-  const step = 4;
+  const all = variants.map((variant) => { const lines = linesOf(variant); return { variant, lines, box: boxOf(lines) }; });
+  const scale = Math.min((grid.high - 1) / Math.max(...all.map(({ box }) => box.high)), grid.widest / Math.max(...all.map(({ box }) => box.wide)));
+  const fronts = isAlone ? all.filter(({ variant }) => variant.size === size.size) : all;
+  const widths = fronts.map(({ box }) => box.wide * scale + grid.gap);
+  const total = widths.reduce((sum, width) => sum + width, 0);
   return (
     <svg
       className="size-mark"
       role="img"
       direction="ltr"
       aria-label={label ?? words.t('booklet.alt.size', { name: sizeName(input, size) })}
-      width={`${(variants.length * step * height) / 12}mm`}
+      width={`${rounded((total * height) / grid.high)}mm`}
       height={`${height}mm`}
-      viewBox={`0 0 ${variants.length * step} 12`}
+      viewBox={`0 0 ${rounded(total)} ${grid.high}`}
     >
-      {variants.map((variant, index) => {
-        const tall = 5 + (6 * (index + 1)) / variants.length;
-        return <rect key={variant.size} x={index * step + 0.5} y={11.5 - tall} width={2.6} height={tall} fill={variant.size === size.size ? '#000' : '#fff'} stroke="#000" strokeWidth={0.8} />;
+      {fronts.map(({ variant, lines, box: { left, low } }, index) => {
+        const isMarked = variant.size === size.size;
+        const start = widths.slice(0, index).reduce((sum, width) => sum + width, grid.gap / 2);
+        const at = ([x, z]: Vec2): string => `${rounded(start + (x - left) * scale)} ${rounded(grid.high - 0.5 - (z - low) * scale)}`;
+        return (
+          <path key={variant.size} d={lines.map(([from, to]) => `M${at(from)}L${at(to)}`).join('')} fill="none" strokeLinecap="round"
+            stroke={isMarked ? '#000' : pale} strokeWidth={isMarked ? grid.marked : grid.other} />
+        );
       })}
     </svg>
   );
+}
+
+const rounded = (value: number): number => Math.round(value * 100) / 100;
+
+/** Tubes from the front, each line once: those behind one another are one. */
+function linesOf(model: Model): readonly Line[] {
+  const lines = model.parts.flatMap(({ shape, pose }): Line[] => {
+    if (shape.form !== 'tube') return [];
+    const [from, to] = [placed(pose, [-shape.length / 2, 0, 0]), placed(pose, [shape.length / 2, 0, 0])];
+    return [[[Math.round(from[0]), Math.round(from[2])], [Math.round(to[0]), Math.round(to[2])]]];
+  });
+  return [...new Map(lines.map((line) => [line.join(' '), line])).values()];
+}
+
+function boxOf(lines: readonly Line[]): { readonly left: number; readonly low: number; readonly wide: number; readonly high: number } {
+  const [across, up] = [lines.flat().map(([x]) => x), lines.flat().map(([, z]) => z)];
+  const [left, low] = [Math.min(...across), Math.min(...up)];
+  return { left, low, wide: Math.max(1, Math.max(...across) - left), high: Math.max(1, Math.max(...up) - low) };
 }

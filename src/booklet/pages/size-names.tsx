@@ -43,7 +43,7 @@ export function SizeNames({ input }: { readonly input: BookletInput }): ReactNod
         const Weight = variant.size === input.model.size ? 'b' : 'span';
         return (
           <li key={variant.size}>
-            <SizeMark input={input} size={variant} height={markHeight} />
+            <SizeMark input={input} size={variant} isAlone height={markHeight} />
             <Weight><Said input={input} say={(each) => sizeName(each, variant)} how="beside" /></Weight>
           </li>
         );

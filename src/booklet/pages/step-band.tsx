@@ -24,7 +24,7 @@ export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
   const Head = comes ? 'div' : 'h2';
   const gap = `${rowGap + fit.white / (band.pictures.length + 2)}mm`;
   return (
-    <article className={band.run === null ? 'band' : 'band in-run'} style={{ height: `${height}mm` }}>
+    <article className={step.times > 1 ? 'band repeated' : 'band'} style={{ height: `${height}mm` }}>
       <Head style={{ height: `${headHeight}mm` }}>
         <span className="numeral"><Spoken text={words.number(step.number)} /></span>{' '}
         {edition === 'words' && !comes && <span className="caption"><Said input={input} say={(each) => caption(each, step)} how="beside" /></span>}

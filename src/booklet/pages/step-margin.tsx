@@ -1,7 +1,5 @@
 import type { ReactNode } from 'react';
-import { PARTS } from '../../parts/facts.ts';
 import type { Step } from '../../plan/index.ts';
-import { WORK } from '../../work/facts.ts';
 import { smallSize, timesHeight } from './bands.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { marginParts, type MarginPart } from './margin-parts.ts';
@@ -10,7 +8,7 @@ import { narrowPartWidth } from './narrow-head.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
-import type { BookletInput, PlainGlyph } from './types.ts';
+import type { BookletInput } from './types.ts';
 
 interface StepMarginProps {
   readonly input: BookletInput;
@@ -32,29 +30,14 @@ export function StepMargin({ input, step, headHeight, partsHeight }: StepMarginP
   );
 }
 
-function Times({ input, step }: { readonly input: BookletInput; readonly step: Step }): ReactNode {
-  const { words, glyphs } = input;
-  const glyph = repeatedGlyph(input, step);
+function Times({ input: { words, glyphs }, step }: { readonly input: BookletInput; readonly step: Step }): ReactNode {
   return (
     <li className="times">
-      {glyph && <GlyphMark glyph={glyphs.plain(glyph)} label={words.t('booklet.alt.times', { count: step.times })} height={timesHeight} />}
+      <GlyphMark glyph={glyphs.plain('again')} label={words.t('booklet.alt.times', { count: step.times })} height={timesHeight - 1} />
       <Spoken text={words.times(step.times)} />
     </li>
   );
 }
-
-/** What is made several times: a flat panel, a deck, or a bare frame by the number of its tubes. */
-export function repeatedGlyph({ model, plan }: Pick<BookletInput, 'model' | 'plan'>, { run, action }: Step): PlainGlyph | null {
-  const { makes } = WORK[action];
-  if (makes !== undefined) return PARTS[makes].pictogram ?? null;
-  const ids = plan.batches.find(({ name }) => name === run)?.parts ?? [];
-  const parts = model.parts.filter(({ id }) => ids.includes(id));
-  const tubes = parts.filter(({ shape }) => shape.form === 'tube').length;
-  return parts.length === 0 || parts.some(({ kind }) => kind === 'panel') ? 'deck' : frameGlyphs[tubes] ?? null;
-}
-
-/** Bare frames of two tubes have no picture of their own. */
-const frameGlyphs: Readonly<Record<number, PlainGlyph>> = { 1: 'rail', 3: 'open-frame', 4: 'frame' };
 
 function PartOfStep({ input, part }: { readonly input: BookletInput; readonly part: MarginPart }): ReactNode {
   const { kind, picture, counts } = part;

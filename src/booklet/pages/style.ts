@@ -24,13 +24,13 @@ import type { Paper } from './types.ts';
 
 const { margin, gutter, main } = sheets.a4;
 
-/** Width of hairlines and of the line along a run, mm (ISO 128 line group 0.5). */
+/** Width of hairlines and of the line along steps that are done several times, mm (ISO 128 line group 0.5). */
 const hair = 0.25;
 const bold = 0.5;
 
 /** Figures stand on Latin's lines, whatever the language. */
 const figures = ['.apart[dir=ltr]', '.numeral', '.new-parts b', '.new-parts .length', '.new-parts .times', '.repeat', '.looked-at b', '.counted',
-  '.sizes td.figure', '.letter', '.pieces thead th', '.pieces .figure', '.overall', '.measure', '.folio'];
+  '.sizes td.figure', '.letter', '.pieces thead th', '.pieces .figure', '.overall', '.measure', '.folio', '.asked-at'];
 
 const ground = `
 @page { margin: 0; }
@@ -43,6 +43,7 @@ th { font-weight: 400; text-align: start; }
 svg { display: block; flex: none; }
 .page :not(svg, svg *) { line-height: calc(var(--leading) * var(--line)); }
 .apart { unicode-bidi: isolate; white-space: nowrap; }
+.apart[dir=auto] { white-space: normal; }
 ${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; font-family: var(--figures, inherit); }
 .tongues.under, .tongues.under > .tongue { display: block; text-align: -webkit-match-parent; }
 .tongues.beside { display: grid; grid-auto-flow: column; grid-auto-columns: minmax(0, 1fr); column-gap: ${columnGap}mm; text-align: start; }
@@ -141,14 +142,14 @@ const listStyle = `
 const stepStyle = `
 .band { position: relative; box-sizing: border-box; padding-block: ${bandPad - hair}mm ${bandPad}mm; display: grid; grid-template-columns: ${margin}mm ${main}mm; column-gap: ${gutter}mm; align-content: start; border-top: ${hair}mm solid; }
 .steps > .band:first-child { border-top-color: transparent; }
-.in-run::before { content: ''; position: absolute; inset-block: 0; inset-inline-start: -2.5mm; border-inline-start: ${bold}mm solid; }
+.repeated::before { content: ''; position: absolute; inset-block: 0; inset-inline-start: -2.5mm; border-inline-start: ${bold}mm solid; }
 .band h2 { grid-column: 1 / -1; display: grid; font-size: calc(${captionSize}pt * var(--text-scale)); align-items: start; grid-template-columns: subgrid; }
 .numeral { position: absolute; inset-block-start: ${bandPad - 1.6}mm; inset-inline-start: 0; font-size: 32pt; font-weight: 700; --leading: ${numeralHeight}mm; height: ${numeralHeight}mm; margin-top: -1mm; font-variant-numeric: tabular-nums; }
 .caption { grid-column: 2; }
 .new-parts { padding-top: ${numeralHeight}mm; }
 .new-parts li { display: flex; flex-direction: column; align-items: flex-start; }
 .new-parts b { font-size: 18pt; --leading: ${countHeight}mm; height: ${countHeight}mm; }
-.new-parts .times { flex-direction: row; align-items: center; gap: 1mm; height: ${timesHeight}mm; font-size: 14pt; font-weight: 700; }
+.new-parts .times { flex-direction: row; align-items: center; gap: 1mm; height: ${timesHeight}mm; font-size: 18pt; font-weight: 700; }
 .new-parts .length { font-size: 10.5pt; --leading: ${lineHeight}mm; white-space: nowrap; }
 .work { grid-column: 2; display: flex; flex-direction: column; align-items: center; }
 .strip { align-self: stretch; display: flex; align-items: center; }
@@ -166,6 +167,7 @@ const stepStyle = `
 const endStyle = `
 .last-checks ul { display: grid; grid-template-columns: 1fr 1fr; column-gap: ${checkColumnGap}mm; }
 .last-checks .pair { display: flex; gap: ${pairGap}mm; align-items: center; }
+.last-checks .asked-at { display: block; font-size: 14pt; --leading: 7mm; font-variant-numeric: tabular-nums; }
 .last-checks p { margin-top: ${checkGap}mm; --leading: ${checkLine}mm; }
 .last-checks.beside ul { grid-template-columns: 1fr; }
 .last-checks.beside li { display: grid; grid-template-columns: ${checkPictures}mm 1fr; align-items: center; align-content: center; }

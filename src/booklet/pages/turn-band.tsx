@@ -14,7 +14,7 @@ export function TurnBand({ input, band }: TurnBandProps): ReactNode {
   const { words, edition, glyphs } = input;
   const said = words.t('booklet.walk-round');
   return (
-    <div className={band.run === null ? 'band turn' : 'band in-run turn'} style={{ height: `${band.height}mm` }}>
+    <div className={band.times > 1 ? 'band repeated turn' : 'band turn'} style={{ height: `${band.height}mm` }}>
       <div className="announced">
         <GlyphMark glyph={glyphs.plain('turn-round')} label={said} height={14} />
         {edition === 'words' && <p><Said input={input} say={(each) => each.words.t('booklet.walk-round')} how="beside" /></p>}

@@ -27,8 +27,8 @@ export interface Glyph {
 
 /** Pictograms that belong to no one action, tool, caution or check; drawn with the others. */
 export type PlainGlyph =
-  | 'one-person' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'turn-round'
-  | 'deck' | 'frame' | 'open-frame' | 'rail' | 'plate' | LoadGlyph | 'wall-fix' | 'unproved';
+  | 'one-person' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'turn-round' | 'again'
+  | LoadGlyph | 'wall-fix' | 'unproved';
 
 /** Pictograms with an empty face for a numeral: what a deck, a seat, a bed may carry, and how thick a mattress may be. */
 export type LoadGlyph = 'load' | 'seat-load' | 'bed-load' | 'mattress';

@@ -3,9 +3,9 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { findPicture, pictureOf, type PictureOf } from '../../draw/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { workCautions } from '../pages/before.tsx';
-import { finishedAlt, overall } from '../pages/cover.tsx';
+import { finishedAlt } from '../pages/cover.tsx';
 import { GlyphMark } from '../pages/glyph-mark.tsx';
-import { itemAndSize } from '../pages/names.ts';
+import { itemAndSize, overall } from '../pages/names.ts';
 import { SizeMark } from '../pages/size-mark.tsx';
 import { Spoken } from '../pages/spoken.tsx';
 import { stepAlt } from '../pages/step-alt.ts';
@@ -53,7 +53,7 @@ function Head({ input }: { readonly input: PosterInput }): ReactNode {
   const { words, glyphs, despiteFindings = false } = input;
   return (
     <div className="head">
-      <h1><SizeMark input={input} height={12} label={itemAndSize(input)} /></h1>
+      <h1><SizeMark input={input} isAlone height={12} label={itemAndSize(input)} /></h1>
       <p className="overall"><Spoken text={overall(input)} /></p>
       <div className="signs">
         {workCautions(input.plan).map((caution) => <GlyphMark key={caution} glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={overview.glyph} />)}

@@ -5,10 +5,10 @@ import type { Step } from '../../plan/index.ts';
 import { workCautions } from '../pages/before.tsx';
 import { picturesOf, walksRound } from '../pages/bands.ts';
 import { CheckPictures } from '../pages/check-pictures.tsx';
-import { finishedAlt, overall } from '../pages/cover.tsx';
+import { finishedAlt } from '../pages/cover.tsx';
 import { GlyphMark } from '../pages/glyph-mark.tsx';
 import { marginParts, type MarginPart } from '../pages/margin-parts.ts';
-import { itemAndSize } from '../pages/names.ts';
+import { itemAndSize, overall } from '../pages/names.ts';
 import { sizeText } from '../pages/part-sizes.ts';
 import { PicturePlace } from '../pages/picture-place.tsx';
 import { groupWidths } from '../pages/strip.ts';
@@ -16,7 +16,6 @@ import { Wait } from '../pages/wait.tsx';
 import { SizeMark } from '../pages/size-mark.tsx';
 import { Spoken } from '../pages/spoken.tsx';
 import { stepAlt } from '../pages/step-alt.ts';
-import { repeatedGlyph } from '../pages/step-margin.tsx';
 import type { BookletPages } from '../pages/types.ts';
 import { isolate } from '../words/index.ts';
 import { PosterFoot } from './foot.tsx';
@@ -66,7 +65,7 @@ function Finished({ input, paper }: PageProps): ReactNode {
   return (
     <Sheet paper={paper} turn={turn} page={1}>
       <div className="head">
-        <h1 className="mark"><SizeMark input={input} height={wall.numeral * large} label={itemAndSize(input)} /></h1>
+        <h1 className="mark"><SizeMark input={input} isAlone height={wall.numeral * large} label={itemAndSize(input)} /></h1>
         <p className="overall"><Spoken text={overall(input)} /></p>
         <p className="print"><Spoken text={isolate(`${words.number(input.revision)} · ${input.contentMark}`)} /></p>
       </div>
@@ -120,14 +119,13 @@ const partScale = 1.2;
 function Parts({ input, paper, step }: PageProps & { readonly step: Step }): ReactNode {
   const { words, glyphs, model } = input;
   const { scale } = posterSheets[paper];
-  const glyph = step.times > 1 ? repeatedGlyph(input, step) : null;
   const before = input.plan.steps.find(({ number }) => number === step.number - 1);
   return (
     <ul className="parts">
       {walksRound(step.standing, before) && <li><GlyphMark glyph={glyphs.plain('turn-round')} label={words.t('booklet.walk-round')} height={18 * scale} /></li>}
       {step.times > 1 && (
         <li className="times">
-          {glyph && <GlyphMark glyph={glyphs.plain(glyph)} label={words.t('booklet.alt.times', { count: step.times })} height={16 * scale} />}
+          <GlyphMark glyph={glyphs.plain('again')} label={words.t('booklet.alt.times', { count: step.times })} height={16 * scale} />
           <b><Spoken text={words.times(step.times)} /></b>
         </li>
       )}

@@ -1,5 +1,5 @@
 import { createInstance, type i18n } from 'i18next';
-import { isolate } from './isolates.ts';
+import { isolate, isolateName } from './isolates.ts';
 import { languagesIn, readAbout, readWords, wordFiles, type About, type FlatWords, type LocaleFiles, type WordFile } from './locale-files.ts';
 import { baseKey } from './plurals.ts';
 import { currentReview, type Review } from './review.ts';
@@ -24,7 +24,7 @@ export interface Words {
   readonly number: (value: number, decimals?: number) => string;
   /** A figure with its unit's symbol, the same in every language, isolated: `637 mm`. Unit `1` is not written. */
   readonly measure: (value: number, unit: string, decimals?: number) => string;
-  /** Hours and minutes, isolated: `8 h 50 min`. */
+  /** Hours and minutes as the language writes them, isolated: `8 h 50 min`. Figures as the drawings have them. */
   readonly duration: (minutes: number) => string;
   /** Numbers joined by × with one unit after them, isolated: `1000 × 500 mm`. */
   readonly measures: (values: readonly number[], unit: string) => string;
@@ -51,7 +51,7 @@ export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string)
     t,
     number,
     measure: (value, unit, decimals) => withUnit(number(value, decimals), unit),
-    duration: (minutes) => isolate(durationParts(minutes).map(([value, unit]) => `${number(value)}${symbol(unit)}`).join('\u00a0')),
+    duration: (minutes) => isolateName(durationParts(minutes).map(([value, unit]) => t(`booklet.${unit}`, { value: number(value) }).replaceAll(' ', '\u00a0')).join(' ')),
     measures: (values, unit) => withUnit(values.map((value) => number(value)).join('\u00a0×\u00a0'), unit),
     times: (count) => isolate(`×${number(count)}`),
     list: listFormat(lang, about.numbers),
@@ -59,7 +59,7 @@ export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string)
 }
 
 function durationParts(minutes: number): readonly (readonly [number, string])[] {
-  const parts = [[Math.floor(minutes / 60), 'h'], [minutes % 60, 'min']] as const;
+  const parts = [[Math.floor(minutes / 60), 'hours'], [minutes % 60, 'minutes']] as const;
   return parts.filter(([value]) => value > 0);
 }
 

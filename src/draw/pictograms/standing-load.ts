@@ -1,6 +1,6 @@
-/** What the finished item may carry and how it is held; a finished deck. */
+/** What the finished item may carry and how it is held. */
 import { arrow } from './arrows.ts';
-import { black, body, bold, box, dot, ring, stroke, straight, thin, tint, together, type Ink } from './ink.ts';
+import { body, bold, box, stroke, straight, thin, tint, together, type Ink } from './ink.ts';
 
 /**
  * A weight on a shelf. Its white face is left empty for a numeral that the caller puts over it, as are those of
@@ -60,42 +60,7 @@ const wallFix: Ink = together(
   stroke(straight(23, 6.5, 23, 13.5), bold),
 );
 
-/** One finished deck: a slab with a ring at each corner, for work that is done once for each of them. */
-const deck: Ink = together(
-  body('M5 25L21 12L43 18L27 34z', tint, 3),
-  body('M5 25L27 34L43 18V22L27 38L5 29z', black, thin),
-  ...[[5, 24], [21, 11], [43, 17], [27, 33]].map(([x = 0, y = 0]) => ring(x, y, 3.2, thin)),
-);
-
-const corners = [[5, 27], [20, 9], [43, 18], [28, 37]] as const;
-
-/** One bare frame: four tubes in their joints. */
-const frame: Ink = together(
-  stroke(`M${corners.map(([x, y]) => `${x} ${y}`).join('L')}z`, 4.5),
-  ...corners.map(([x, y]) => dot(x, y, 5)),
-);
-
-/** A bare frame that is open on one side: three tubes, seen as in the steps. */
-const openFrame: Ink = together(
-  stroke('M7 39L14 10L41 15L36.5 42', 4.5),
-  ...[[7, 39], [14, 10], [41, 15], [36.5, 42]].map(([x = 0, y = 0]) => dot(x, y, 5)),
-);
-
-/** A bare tube with a joint at either end. */
-const rail: Ink = together(stroke(straight(8, 33, 40, 15), 4.5), dot(8, 33, 6), dot(40, 15, 6));
-
-/** One flat panel with its holes. */
-const plate: Ink = together(
-  body('M3 29L30 9L45 21L18 41z', tint, 3),
-  ...[[13.3, 28.6], [29.1, 16.9], [34.7, 21.4], [18.9, 33.1]].map(([x = 0, y = 0]) => dot(x, y, 2)),
-);
-
 export const standingPictures = {
-  deck,
-  frame,
-  'open-frame': openFrame,
-  rail,
-  plate,
   'seat-load': seatLoad,
   'bed-load': bedLoad,
   mattress,

@@ -1,4 +1,4 @@
-import { arrow } from './arrows.ts';
+import { arcArrow, arrow } from './arrows.ts';
 import { black, body, bold, dot, placed, solid, stroke, straight, thin, together, white, type Ink } from './ink.ts';
 
 /** Someone walks round an upright thing to its other side: a thing with one dark side, a person, an arrow on the floor round it. */
@@ -12,7 +12,11 @@ const turnRound: Ink = together(
   placed(43.5, 29, -60, solid('M0 0L-10.5 -5.8V5.8z')),
 );
 
+/** Round once more: what is told beside it is done so many times. */
+const again: Ink = arcArrow(24, 25, 16, -50, 235, { shaft: 5, head: 15 });
+
 export const turnPictures = {
+  again,
   'turn-round': turnRound,
 } as const satisfies Readonly<Record<string, Ink>>;
 

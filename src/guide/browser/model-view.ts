@@ -75,6 +75,8 @@ export function modelView(solids: PackedSolids, dark: () => boolean, lost: () =>
       element: canvas,
       push: (x, y) => { look(turned(eye, (x * HALF_TURN) / (2 * half()), (y * HALF_TURN) / (2 * half()))); },
       enlarge: (about, factor, by) => { look(enlarged(eye, factor, share2(about), [by.x / half(), -by.y / half()])); },
+      begin: () => { look(first); },
+      settle: () => undefined,
       reset: () => { look(first); },
       play: stand.before.length === 0 ? null : () => { begun = performance.now(); again(); },
       leave: () => { cancelAnimationFrame(asked); },

@@ -11,7 +11,8 @@ import type { Panels } from './panels.ts';
 export interface Near {
   /** Tells by the buttons what a page has to look at. */
   readonly offer: (page: HTMLElement) => void;
-  readonly lookAt: (drawing: Element) => void;
+  /** `pinched` by two fingers that stay on it. */
+  readonly lookAt: (drawing: Element, pinched?: boolean) => void;
   readonly push: (x: number, y: number) => void;
   readonly enlarge: (factor: number) => void;
   readonly isOpen: () => boolean;
@@ -39,12 +40,12 @@ export function newNear(solids: PackedSolids, panels: Panels, look: Look, curren
       view = null;
       stage.textContent = '';
     });
-    next.reset();
+    next.begin();
     if (next.play !== null && !window.matchMedia('(prefers-reduced-motion: reduce)').matches) next.play();
   };
-  const lookAt = (drawing: Element): void => {
+  const lookAt = (drawing: Element, pinched = false): void => {
     const svg = drawing.querySelector('svg');
-    if (svg !== null) open(drawingView(svg, stage));
+    if (svg !== null) open(drawingView(svg, stage, pinched));
   };
   /** Whether the phone can draw models is found out once, after a page that has one is shown: it takes a while. */
   const findOut = (): void => {
@@ -123,6 +124,10 @@ function stageFingers(stage: HTMLElement, view: () => NearView | null): FingerWa
       last = fingers;
       return true;
     },
-    up: (fingers) => { last = fingers; },
+    up: (fingers) => {
+      last = fingers;
+      const shown = view();
+      if (fingers.length === 0 && shown !== null) shown.settle();
+    },
   };
 }

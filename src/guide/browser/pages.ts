@@ -1,4 +1,5 @@
 import { all, mark, one, onPress } from './elements.ts';
+import { fillFrame } from './fill-frame.ts';
 import type { Memory } from './memory.ts';
 
 export interface Pages {
@@ -26,7 +27,9 @@ export function newPages(memory: Memory, shown: (page: HTMLElement) => void): Pa
     next.disabled = wanted === pages.length - 1;
     previous.disabled = wanted === 0;
     tellAddress(page.id);
+    tellPlace(wanted + 1, pages.length);
     shown(page);
+    all<SVGSVGElement>('.drawing svg', page).forEach(fillFrame);
   };
   const place = (id: string): number => pages.findIndex((page) => page.id === id);
 
@@ -43,6 +46,14 @@ export function newPages(memory: Memory, shown: (page: HTMLElement) => void): Pa
       show(wanted[0] || 0);
     },
   };
+}
+
+/** Tells how far the pages are turned. */
+function tellPlace(number: number, count: number): void {
+  const text = `${number} / ${count}`;
+  one('.pages-of').textContent = text;
+  one('.place').setAttribute('aria-label', text);
+  one('.reached').style.width = `${(100 * number) / count}%`;
 }
 
 /** Keeps the page in the address, so that a phone that remembers nothing still finds it when the page is loaded anew. */

@@ -16,7 +16,7 @@ export function listenToSwipes(frame: HTMLElement, pages: Pages, near: Near): vo
       begin = fingers.length === 1 ? fingers[0] || null : null;
       if (fingers.length === 2 && drawing !== null) {
         pinching = true;
-        near.lookAt(drawing);
+        near.lookAt(drawing, true);
       }
       if (pinching) near.fingers.down(fingers, target);
     },

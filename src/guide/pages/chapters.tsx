@@ -4,6 +4,7 @@ import {
   type ChapterName,
 } from '../../booklet/index.ts';
 import type { Telling } from '../types.ts';
+import { ForWhom, Load } from './carries.tsx';
 import { Check } from './checks.tsx';
 import type { GuidePage, Maker } from './page.ts';
 import { Drawing, Figure, Mark, Said, Small } from './said.tsx';
@@ -29,6 +30,7 @@ export function startPage(maker: Maker, languages: readonly LanguageName[]): Gui
             <Said className="size" phrase={say((telling) => sizeName(telling, telling.model))} />
             <p><Figure text={overall(base)} /></p>
           </div>
+          <div className="carries"><Load maker={maker} /><ForWhom maker={maker} /></div>
           <Tongues maker={maker} languages={languages} />
           <p className="print"><bdi dir="ltr">{base.words.number(base.revision)} · {base.contentMark}</bdi></p>
         </div>

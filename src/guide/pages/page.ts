@@ -24,5 +24,7 @@ export interface GuidePage {
   readonly sign: { readonly numeral: string } | { readonly glyph: Glyph };
   /** How often the worker ticks it off; none for a page without work. */
   readonly times?: number;
+  /** The page of a step of the work. */
+  readonly isStep?: true;
   readonly content: ReactNode;
 }

@@ -26,16 +26,18 @@ function ControlButton({ maker, id, glyph, says = glyph, along = false }: Contro
   );
 }
 
-/** The row of large buttons under the pages: back, closer, done, turn, on. */
+/** How far through the pages, and under it the row of large buttons: back, closer, done, turn, on. */
 export function Foot({ maker }: { readonly maker: Maker }): ReactNode {
   const done = maker.say(({ words }) => words.t('guide.done'));
   return (
     <footer className="foot scripted">
+      <div className="place" role="img"><span className="bar"><span className="reached" /></span><bdi dir="ltr" className="pages-of" /></div>
       <ControlButton maker={maker} id="previous" glyph="previous" along />
       <ControlButton maker={maker} id="closer" glyph="closer" />
       <button type="button" id="tick" aria-pressed="false">
         <span className="heard" data-say={done.number}>{done.text}</span>
         <span className="box"><Mark maker={maker} glyph={controlGlyphs.box} /><Mark maker={maker} glyph={controlGlyphs.tick} className="ticked" /></span>
+        <span className="say" aria-hidden="true" data-say={done.number}>{done.text}</span>
         <bdi dir="ltr" className="tally" />
       </button>
       <ControlButton maker={maker} id="turn" glyph="turn" />

@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
-import { caption, marginParts, picturesOf, repeatedGlyph, samePose, sizeText, stepAlt } from '../../booklet/index.ts';
+import { caption, marginParts, picturesOf, samePose, sizeText, stepAlt } from '../../booklet/index.ts';
 import { pictureId } from '../../draw/index.ts';
 import type { Step } from '../../plan/index.ts';
-import { controlGlyphs } from './control-glyphs.ts';
+import { controlGlyphs, sideGlyphs } from './control-glyphs.ts';
 import { Check } from './checks.tsx';
 import type { GuidePage, Maker } from './page.ts';
 import { Drawing, Figure, Mark, Said, Small } from './said.tsx';
@@ -26,12 +26,11 @@ const groupOf = ({ run, standing }: Step): string => (run !== null ? `run-${run}
 function runPage(maker: Maker, step: Step, run: string): GuidePage {
   const { base, say } = maker;
   const label = say(({ words }) => words.t('booklet.run', { count: step.times }));
-  const glyph = base.glyphs.plain(repeatedGlyph(base, step) ?? 'deck');
   return {
     id: `run-${run}`,
     group: groupOf(step),
     label,
-    sign: { glyph },
+    sign: { glyph: base.glyphs.plain('again') },
     content: (
       <>
         <h1><span className="numeral"><Figure text={base.words.times(step.times)} /></span></h1>
@@ -52,12 +51,14 @@ function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Ste
     label: say((telling) => telling.words.t('booklet.alt.step', { number: step.number, caption: caption(telling, step) })),
     sign: { numeral },
     times: step.times,
+    isStep: true,
     content: (
       <>
         <h1>
-          <span className="numeral"><bdi dir="ltr">{numeral}</bdi></span>
-          {step.times > 1 && <Times maker={maker} step={step} />}
+          <span className="numeral"><bdi dir="ltr">{numeral}<small> / {base.words.number(base.plan.steps.length)}</small></bdi></span>
+          <span className="signed">{step.cautions.map((caution) => <Mark key={caution} maker={maker} kind="sign" glyph={base.glyphs.caution(caution)} label={say(({ words }) => words.t(`cautions.${caution}.sign`))} />)}</span>
         </h1>
+        <Round maker={maker} step={step} />
         <WalkRound maker={maker} step={step} before={before} />
         <div className="work">
           <Said className="caption" phrase={say((telling) => caption(telling, step))} />
@@ -74,14 +75,20 @@ function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Ste
   };
 }
 
-function Times({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
-  const { base: { glyphs, words }, say } = maker;
-  const glyph = repeatedGlyph(maker.base, step);
+/** Which side the step folds and the how-manieth that is, and how often the step is done. */
+function Round({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
+  const { base: { plan, glyphs, words }, say } = maker;
+  const { times } = step;
+  const side = step.motions.some(({ kind }) => kind === 'fold') ? step.side : null;
+  const alike = plan.steps.filter((other) => other.action === step.action && other.run === step.run && other.side !== null);
+  if (side === null && times === 1) return null;
   return (
-    <span className="times">
-      {glyph && <Mark maker={maker} glyph={glyphs.plain(glyph)} label={say((telling) => telling.words.t('booklet.alt.times', { count: step.times }))} />}
-      <Figure text={words.times(step.times)} />
-    </span>
+    <div className="row round">
+      {side !== null && <Mark maker={maker} glyph={sideGlyphs[side]} label={say((telling) => telling.words.t(`actions.sides.${side}`))} />}
+      {side !== null && alike.length > 1 && <b><bdi dir="ltr">{words.number(alike.indexOf(step) + 1)} / {words.number(alike.length)}</bdi></b>}
+      {times > 1 && <Mark maker={maker} glyph={glyphs.plain('again')} label={say((telling) => telling.words.t('booklet.alt.times', { count: times }))} />}
+      {times > 1 && <b><Figure text={words.times(times)} /></b>}
+    </div>
   );
 }
 
@@ -113,7 +120,7 @@ function NewParts({ maker, step }: { readonly maker: Maker; readonly step: Step 
   );
 }
 
-/** Action, tools, people, how long to wait, and cautions. */
+/** Action, tools, people and how long to wait. The cautions stand over the picture, where nobody scrolls past them. */
 function Strip({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
   const { base: { glyphs }, say } = maker;
   return (
@@ -123,7 +130,6 @@ function Strip({ maker, step }: { readonly maker: Maker; readonly step: Step }):
       <Mark maker={maker} glyph={glyphs.plain(step.people === 2 ? 'two-people' : 'one-person')} label={say(({ words }) => words.t('booklet.people', { count: step.people }))} />
       {step.waits > 0 && <Mark maker={maker} glyph={glyphs.plain('time')} label={say(({ words }) => words.t('booklet.alt.time'))} />}
       {step.waits > 0 && <b><Figure text={maker.base.words.duration(step.waits)} /></b>}
-      {step.cautions.map((caution) => <Mark key={caution} maker={maker} kind="sign" glyph={glyphs.caution(caution)} label={say(({ words }) => words.t(`cautions.${caution}.sign`))} />)}
     </div>
   );
 }

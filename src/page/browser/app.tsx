@@ -4,7 +4,11 @@ import type { ProjectTexts } from '../types.ts';
 import { askTexts } from './asking.ts';
 import { bookletLanguages } from './change/booklet-languages.ts';
 import { Changing } from './change/changing.tsx';
+import { useChanges } from './change/use-changes.ts';
+import { useSaving } from './change/use-saving.ts';
 import { Makings } from './make/makings.tsx';
+import { ServerNews } from './server-news.tsx';
+import { useAlive } from './use-alive.ts';
 import { chosenLanguage, WordsContext } from './words.tsx';
 
 const KEPT_LANGUAGE = 'foldwright.language';
@@ -37,6 +41,9 @@ function Sides({ texts, onTexts, onRead }: SidesProps): ReactNode {
   const [lang, setLang] = useState(() => chosenLanguage(known.map((each) => each.lang), [localStorage.getItem(KEPT_LANGUAGE) ?? '', ...navigator.languages]));
   const words = useMemo(() => loadWords(texts.locales, lang), [texts, lang]);
   const side = useSyncExternalStore(onHash, () => (location.hash === '#make' ? 'make' : 'change'));
+  const [changes, order] = useChanges();
+  const aliveness = useAlive();
+  const saving = useSaving({ texts, changes, onTexts });
   useEffect(() => {
     Object.assign(document.documentElement, { lang, dir: words.about.direction });
     document.title = `${words.t(`page.sides.${side}`)} · foldwright`;
@@ -58,9 +65,10 @@ function Sides({ texts, onTexts, onRead }: SidesProps): ReactNode {
       </header>
       <main id="content" tabIndex={-1}>
         <h1 className={side === 'change' ? 'said-only' : ''}>{words.t(`page.sides.${side}`)}</h1>
-        <div hidden={side !== 'change'}><Changing texts={texts} onTexts={onTexts} onRead={onRead} /></div>
+        <ServerNews aliveness={aliveness} marks={texts.marks} onRead={onRead} />
+        <div hidden={side !== 'change'}><Changing texts={texts} changes={changes} saving={saving} returns={aliveness.returns} onOrder={order} onRead={onRead} onTrouble={aliveness.ask} /></div>
         {side === 'make' && <p className="lead">{words.t('page.make.lead')}</p>}
-        <div hidden={side !== 'make'}><Makings texts={texts} /></div>
+        <div hidden={side !== 'make'}><Makings texts={texts} saving={saving} returns={aliveness.returns} /></div>
       </main>
       {words.review === null && !words.about.source && <footer>{words.t('booklet.colophon.draft')}</footer>}
     </WordsContext>

@@ -4,6 +4,7 @@ import { cachedDrawer, stepPictures, type StepGivens } from '../../draw/index.ts
 import { buildModel, loadSolids } from '../../model/index.ts';
 import { planItem } from '../../plan/index.ts';
 import { momentScene, type SceneBody } from '../../scene/index.ts';
+import { whysOf } from './workers/whys.ts';
 import type { PlannedStep, PlannerAnswer, PlannerOrder } from './workers/messages.ts';
 import { breath } from './workers/newest.ts';
 import { newPacker, type Pack } from './workers/packer.ts';
@@ -70,7 +71,7 @@ async function planned({ subject, locales }: PlanOrder): Promise<{ readonly benc
 
 function stepsIn({ run, model, plan, wordsIn }: Bench, lang: string): PlannerAnswer {
   const words = wordsIn(lang);
-  const steps = plan.steps.map((step): PlannedStep => ({ step, caption: caption({ words }, step), alt: stepAlt({ words, model }, step) }));
+  const steps = plan.steps.map((step): PlannedStep => ({ step, caption: caption({ words }, step), alt: stepAlt({ words, model }, step), why: whysOf(plan, model, step) }));
   return { answer: 'planned', run, steps };
 }
 

@@ -4,6 +4,7 @@ import { cutBars, patternPicture, plateSheet, type DrawnPicture } from '../../dr
 import { declaredFor } from '../../read/index.ts';
 import { buildModel, loadSolids, type Model, type Solids, type Vec3 } from '../../model/index.ts';
 import { letteredScene, type Mark } from '../../scene/index.ts';
+import { driversOf } from './workers/drivers.ts';
 import type { Drawing, Shaped, ShaperAnswer, Subject } from './workers/messages.ts';
 import { breath, newestOnly } from './workers/newest.ts';
 import { newPacker, type Pack, type Packed } from './workers/packer.ts';
@@ -43,6 +44,9 @@ function start(): void {
     const given = built as Parameters<typeof checkModel> | null;
     if (given === null || isStale()) return;
     tell(await orFaulty(subject.run, () => ({ packed: null, told: { answer: 'checked' as const, run: subject.run, ...checkModel(...given) } })));
+    await breath();
+    if (isStale()) return;
+    tell(await orFaulty(subject.run, () => ({ packed: null, told: { answer: 'driven' as const, run: subject.run, drivers: driversOf(subject) } })));
   });
   addEventListener('message', ({ data }: MessageEvent<Subject>) => { ask(data); });
 }

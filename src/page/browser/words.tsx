@@ -1,5 +1,6 @@
 import { createContext, useContext } from 'react';
-import type { Words } from '../../booklet/index.ts';
+import { isolate, type Words } from '../../booklet/index.ts';
+import type { Parameter } from '../../read/index.ts';
 
 /** The first of the reader's languages that the page speaks, by its whole tag before its first part, or English. */
 export function chosenLanguage(known: readonly string[], wished: readonly string[]): string {
@@ -22,6 +23,23 @@ export function nameOr(words: Words, key: string, otherwise: string): string {
   } catch {
     return otherwise;
   }
+}
+
+/** What the reader is told of an item's parameter. */
+export interface ParameterWords {
+  readonly label: string;
+  /** Its measures and standards stand between isolates. */
+  readonly purpose: string;
+  /** Whether the words are the item file's own English, because no locale file has any. */
+  readonly fromFile: boolean;
+}
+
+/** A parameter's label and purpose in the reader's language, or as the item's file has them. */
+export function parameterWords(words: Words, item: string, { name, purpose }: Pick<Parameter, 'name' | 'purpose'>): ParameterWords {
+  const key = `parameters.${item}.${name}`;
+  const label = nameOr(words, `${key}.label`, '');
+  const said = nameOr(words, `${key}.purpose`, '').replaceAll(/\d+ mm|EN \d+-\d+/g, isolate);
+  return label === '' || said === '' ? { label: name, purpose, fromFile: true } : { label, purpose: said, fromFile: false };
 }
 
 export const itemName = (words: Words, item: string): string => nameOr(words, `items.${item}.name`, item);

@@ -24,7 +24,7 @@ const program = (name: string): Answer => ({ type: 'application/wasm', body: rea
 export async function bundledAnswers(): Promise<ReadonlyMap<string, Answer>> {
   const { outputFiles } = await build({
     absWorkingDir: projectRoot,
-    entryPoints: ['page.tsx', 'shaper.ts', 'planner.ts', 'printer.ts', 'page.css'].map((file) => `${browserRoom}${file}`),
+    entryPoints: ['page.tsx', 'shaper.ts', 'planner.ts', 'printer.ts', 'mender.ts', 'page.css'].map((file) => `${browserRoom}${file}`),
     entryNames: '[name]',
     bundle: true,
     write: false,

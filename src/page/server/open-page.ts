@@ -1,9 +1,10 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { languagesIn } from '../../booklet/index.ts';
-import type { ProjectTexts } from '../types.ts';
+import type { Alive, ProjectTexts } from '../types.ts';
 import { inUrl, isLoopback, namesOf } from './addresses.ts';
 import { bundledAnswers } from './bundle.ts';
 import { fontAnswers } from './fonts.ts';
+import { growItem, readGrowOrder } from './grow.ts';
 import { newGuard, type Guard } from './guard.ts';
 import { newMakings, type Makings } from './makings.ts';
 import { readMakeOrder, readSaveOrder } from './orders.ts';
@@ -32,6 +33,9 @@ export interface OpenPage {
 export async function openPage({ port, host, workshop }: PageOptions): Promise<OpenPage> {
   // First the port: that it is taken is told at once.
   const server = createServer();
+  // Whoever asks while the page is bundled is answered when it is: the port listens before.
+  const begun = new Promise<Service>((begin) => { server.once('ready', begin); });
+  server.on('request', (request: IncomingMessage, response: ServerResponse) => { void begun.then((service) => answer(service, request, response)); });
   const taken = await listening(server, port, host);
   const fixed = new Map<string, Answer>([
     ['/', { type: 'text/html; charset=utf-8', body: shell }],
@@ -40,7 +44,7 @@ export async function openPage({ port, host, workshop }: PageOptions): Promise<O
   ]);
   const makings = newMakings(workshop);
   const guard = newGuard(namesOf(host), taken);
-  server.on('request', (request: IncomingMessage, response: ServerResponse) => { void answer({ fixed, guard, makings, workshop }, request, response); });
+  server.emit('ready', { fixed, guard, makings, workshop } satisfies Service);
   return {
     url: `http://${host === '0.0.0.0' || host === '::' ? '127.0.0.1' : inUrl(host)}:${taken}/`,
     isShared: !isLoopback(host),
@@ -91,6 +95,7 @@ function given({ fixed, makings, workshop }: Service, { url = '/' }: IncomingMes
   const known = fixed.get(path);
   if (known !== undefined) send(response, known);
   else if (path === '/texts') sendJson(response, marked(workshop.texts()));
+  else if (path === '/alive') sendJson(response, { marks: marksOf(workshop.texts().files) } satisfies Alive);
   else if (path === '/news') makings.follow(response);
   else if (path.startsWith('/made/') && makings.isMade(path.slice('/made/'.length))) sendMade(workshop, path.slice('/made/'.length), response);
   else sendLine(response, 404, `${path}: nothing here`);
@@ -101,6 +106,9 @@ async function done({ makings, workshop }: Service, request: IncomingMessage, re
   switch (request.url) {
     case '/save':
       sendJson(response, saveValues(workshop, readSaveOrder(await jsonOf(request))));
+      return;
+    case '/grow':
+      sendJson(response, growItem(workshop, readGrowOrder(await jsonOf(request))));
       return;
     case '/make':
       sendJson(response, { begun: makings.begin(readMakeOrder(await jsonOf(request))) });
@@ -115,7 +123,9 @@ async function done({ makings, workshop }: Service, request: IncomingMessage, re
 }
 
 const marked = ({ files, locales }: Pick<ProjectTexts, 'files' | 'locales'>): ProjectTexts =>
-  ({ files, locales, marks: Object.fromEntries(Object.entries(files).map(([path, text]) => [path, markOf(text)])) });
+  ({ files, locales, marks: marksOf(files) });
+
+const marksOf = (files: ProjectTexts['files']): ProjectTexts['marks'] => Object.fromEntries(Object.entries(files).map(([path, text]) => [path, markOf(text)]));
 
 function sendMade(workshop: Workshop, path: string, response: ServerResponse): void {
   const name = path.split('/').at(-1) ?? 'booklet.pdf';

@@ -8,5 +8,4 @@ export const facts = part(['plate', 'folded'], {
   delivered: laidFlat,
   stock: { cutFrom: 'panels' },
   scale: { page: 0.1, small: 0.05, head: 0.025 },
-  pictogram: 'plate',
 });

@@ -10,6 +10,5 @@ export const facts = work({
   waits: 0,
   prepared: 'all',
   shownIn: 'plates',
-  makes: 'flat-panel',
   rules: () => [rule('plates-on-the-bench', 'All bench work is done before the frames are joined.', doing(['cut-panel']), doing(['mark-posts']))],
 });

@@ -1,11 +1,11 @@
-import { doing, firm, onPanelSide, pair, work } from '../rules.ts';
+import { doing, firm, onPanelSide, work } from '../rules.ts';
 
 /** A deck turned the way it is used. */
 export const facts = work({
   tools: ['hands'],
   people: 2,
   cautions: ['crush'],
-  check: pair('tab-flat'),
+  check: null,
   minutes: 1,
   waits: 0,
   rules: () => [firm('wrapped-before-turned', 'Tabs and pins are reached from above.', onPanelSide(), doing(['turn-deck']))],

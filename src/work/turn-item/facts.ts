@@ -1,11 +1,11 @@
-import { doing, either, firm, onPosts, pair, work } from '../rules.ts';
+import { doing, either, firm, onPosts, work } from '../rules.ts';
 
 /** The lying item turned onto its other face. */
 export const facts = work({
   tools: ['hands'],
   people: 2,
   cautions: ['crush'],
-  check: pair('deck-level'),
+  check: null,
   minutes: 2,
   waits: 0,
   rules: () => [

@@ -7,6 +7,7 @@ const files = localesOnDisk();
 /** The files of one language under the name of another. */
 const asLanguage = (lang: string, model: string): LocaleFiles => Object.fromEntries(Object.entries(files)
   .filter(([path]) => path.startsWith(`${model}/`)).map(([path, text]) => [path.replace(`${model}/`, `${lang}/`), text]));
+const own = (text: string): string => `\u2068${text}\u2069`;
 const ltr = (text: string): string => `\u2066${text}\u2069`;
 
 describe('words', () => {
@@ -52,13 +53,21 @@ describe('numbers', () => {
     expect(words.times(4)).toBe(ltr('×4'));
     expect(words.measure(45, '°')).toBe(ltr('45°'));
     expect(words.measure(3, '1')).toBe(ltr('3'));
-    expect([words.duration(530), words.duration(120), words.duration(40)]).toEqual([ltr('8\u00a0h\u00a050\u00a0min'), ltr('2\u00a0h'), ltr('40\u00a0min')]);
+  });
+
+  it('of time have the language\'s own units, and their own direction', () => {
+    const english = loadWords(files, 'en');
+    expect([english.duration(530), english.duration(120), english.duration(40)]).toEqual([own('8\u00a0h 50\u00a0min'), own('2\u00a0h'), own('40\u00a0min')]);
+    expect(loadWords(files, 'ar').duration(280)).toBe(own('4\u00a0س 40\u00a0د'));
+    // Swahili puts its unit first (CLDR 48, short units of sw; M).
+    expect(loadWords(files, 'sw').duration(280)).toBe(own('saa\u00a04 dakika\u00a040'));
+    for (const lang of ['ar', 'fa', 'fa-AF', 'ur', 'ps', 'ckb', 'am', 'ti', 'my', 'bn', 'el', 'uk']) expect(loadWords(files, lang).duration(280)).not.toMatch(/[a-z]/i);
   });
 
   it('that are measured have the digits and the decimal point of the drawings in every language', () => {
     for (const lang of ['fr', 'en', 'ar']) expect(loadWords(files, lang).measure(637.25, 'mm', 1)).toBe(ltr('637.3\u00a0mm'));
     const egyptian = loadWords(told(files, 'ar', { numbers: 'ar-EG' }), 'ar');
-    expect([egyptian.times(14), egyptian.number(1500.5, 1), egyptian.duration(70)]).toEqual([ltr('×14'), '1500.5', ltr('1\u00a0h\u00a010\u00a0min')]);
+    expect([egyptian.times(14), egyptian.number(1500.5, 1), egyptian.duration(70)]).toEqual([ltr('×14'), '1500.5', own('1\u00a0س 10\u00a0د')]);
   });
 
   // CLDR 48: ar-EG counts in Arabic-Indic digits, bare ar in Latin ones (CHECKS, R/C).

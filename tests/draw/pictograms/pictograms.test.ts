@@ -15,8 +15,8 @@ const actions: Record<Action, true> = {
   'slide-on': true, 'lay-panel': true, 'fit-end': true, 'fit-hinge': true, 'fit-bracket': true,
 };
 const others: readonly PictogramName[] = [
-  'one-person', 'two-people', 'time', 'right', 'wrong', 'look', 'gauge', 'turn-round', 'deck', 'load', 'wall-fix', 'page-turn',
-  'frame', 'open-frame', 'rail', 'plate', 'seat-load', 'bed-load', 'mattress', 'unproved',
+  'one-person', 'two-people', 'time', 'right', 'wrong', 'look', 'gauge', 'turn-round', 'again', 'load', 'wall-fix', 'page-turn',
+  'seat-load', 'bed-load', 'mattress', 'unproved',
 ];
 
 /** Ink by cell of one unit: what a printer leaves at 8 mm. */

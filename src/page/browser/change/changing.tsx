@@ -1,87 +1,96 @@
 import { useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
-import { listItems, readItem, filesInMemory, FaultError, faultLine, type Item } from '../../../read/index.ts';
+import { listItems, filesInMemory } from '../../../read/index.ts';
 import type { ProjectTexts, SaveAnswer } from '../../types.ts';
-import { askSave } from '../asking.ts';
 import { itemName, sizeName, useWords } from '../words.tsx';
 import type { Subject } from '../workers/messages.ts';
 import { Bench } from './bench.tsx';
+import { Grow } from './grow.tsx';
+import { itemOrTold } from './item-or-told.ts';
 import { Saving } from './saving.tsx';
-import { textsOf, withValue, type Draft } from './values.ts';
+import { draftOf, keyOf, type ChangeOrder, type Changes } from './use-changes.ts';
+import type { SavingHook } from './use-saving.ts';
+import { savedValue, textsOf, valueOf, type Draft } from './values.ts';
 
 interface ChangingProps {
   readonly texts: ProjectTexts;
-  readonly onTexts: (texts: ProjectTexts) => void;
+  readonly changes: Changes;
+  readonly saving: SavingHook;
+  /** How often the program has come back: what it broke off is begun anew. */
+  readonly returns: number;
+  readonly onOrder: (order: ChangeOrder) => void;
   readonly onRead: () => Promise<void>;
+  /** Something was not answered. */
+  readonly onTrouble: () => Promise<void>;
 }
 
-const NO_DRAFT: Draft = {};
 const KEPT_ITEM = 'foldwright.item';
+/** Putting all back is a stroke of its own. */
+const BACK_STROKE = -1;
 
 /** Choose an item and a size, change its measures, see what comes of it, and save. */
-export function Changing({ texts, onTexts, onRead }: ChangingProps): ReactNode {
+export function Changing({ texts, changes, saving, returns, onOrder, onRead, onTrouble }: ChangingProps): ReactNode {
   const words = useWords();
   const paths = useMemo(() => listItems(filesInMemory(texts.files)), [texts]);
   const [path, setPath] = useState(() => paths.find((each) => each === localStorage.getItem(KEPT_ITEM)) ?? paths[0] ?? '');
   const [sizes, setSizes] = useState<Readonly<Record<string, string>>>({});
-  const [drafts, setDrafts] = useState<Readonly<Record<string, Draft>>>({});
   const read = useMemo(() => itemOrTold(texts, path), [texts, path]);
   const item = typeof read === 'string' ? null : read;
-  const size = item === null ? '' : sizes[path] ?? item.sizes[1]?.name ?? item.sizes[0]?.name ?? '';
-  const key = `${path} ${size}`;
-  const draft = drafts[key] ?? NO_DRAFT;
+  const wished = item?.sizes.find(({ name }) => name === sizes[path])?.name;
+  const size = item === null ? '' : wished ?? item.sizes[1]?.name ?? item.sizes[0]?.name ?? '';
+  const place = useMemo(() => ({ path, size }), [path, size]);
+  const draft = useMemo(() => (item === null ? {} : draftOf(changes, item, place)), [changes, item, place]);
   const subject = useSubject(item === null ? null : texts, path, size, draft);
   useEffect(() => { localStorage.setItem(KEPT_ITEM, path); }, [path]);
-  useLeaving(Object.values(drafts).some((each) => Object.keys(each).length > 0));
-  const setDraft = (next: Draft): void => { setDrafts((before) => ({ ...before, [key]: next })); };
+  useLeaving(saving.unsaved.length > 0);
+  useUndoKeys(onOrder);
 
   const save = async (): Promise<SaveAnswer> => {
-    const answer = await askSave({ path, size, values: textsOf(draft), mark: texts.marks[path] ?? '' });
-    if (answer.saved) {
-      setDraft(NO_DRAFT);
-      onTexts({ ...texts, files: { ...texts.files, [path]: answer.text }, marks: { ...texts.marks, [path]: answer.mark } });
+    try {
+      return await saving.save(place);
+    } catch (error) {
+      await onTrouble();
+      throw error;
     }
-    return answer;
   };
-  const readAgain = async (): Promise<void> => {
+  const readAnew = async (): Promise<void> => {
     await onRead();
-    setDrafts({});
+    onOrder({ order: 'forget' });
+  };
+  const choose = (next: string, nextSize?: string): void => {
+    setPath(next);
+    if (nextSize !== undefined) setSizes((before) => ({ ...before, [next]: nextSize }));
   };
 
   const pickers = (
     <div className="pickers">
       <label>{words.t('page.change.item')}
-        <select value={path} onChange={(event) => { setPath(event.target.value); }}>
+        <select value={path} onChange={(event) => { choose(event.target.value); }}>
           {paths.map((each) => <option key={each} value={each}>{itemName(words, folderOf(each))}</option>)}
         </select>
       </label>
       <label>{words.t('page.change.size')}
-        <select value={size} disabled={item === null} onChange={(event) => { setSizes((before) => ({ ...before, [path]: event.target.value })); }}>
+        <select value={size} disabled={item === null} onChange={(event) => { choose(path, event.target.value); }}>
           {item?.sizes.map((each) => <option key={each.name} value={each.name}>{sizeName(words, item.name, each.name)}</option>)}
         </select>
       </label>
+      {item !== null && <Grow key={keyOf(place)} place={place} draft={draft} mark={texts.marks[path] ?? ''} onGrown={async (grown) => { await onRead(); choose(grown.path, grown.size); }} />}
     </div>
   );
   if (item === null || subject === null) {
     return <>{pickers}<div className="told" role="alert"><p>{words.t('page.change.unreadable')}</p><pre lang="en" dir="ltr">{typeof read === 'string' ? read : ''}</pre></div></>;
   }
+  const put = (values: Draft, stroke: number): void => {
+    const before = Object.fromEntries(Object.keys(values).map((name) => [name, valueOf(item, size, draft, name)]));
+    onOrder({ order: 'change', change: { ...place, before, after: values, stroke } });
+  };
+  const putBack = (): void => { put(Object.fromEntries(Object.keys(draft).map((name) => [name, savedValue(item, size, name)])), BACK_STROKE); };
   return (
-    <Bench item={item} size={size} draft={draft} subject={subject} texts={texts} pickers={pickers}
-      onChange={(name, value) => { setDraft(withValue(item, size, draft, name, value)); }}
-      saving={(isFaulty) => <Saving key={key} item={item} size={size} draft={draft} isFaulty={isFaulty} onSave={save} onBack={() => { setDraft(NO_DRAFT); }} onRead={readAgain} />} />
+    <Bench item={item} size={size} draft={draft} subject={subject} texts={texts} returns={returns} pickers={pickers} onPut={put}
+      saving={(isFaulty) => <Saving key={keyOf(place)} item={item} size={size} draft={draft} changes={changes} isFaulty={isFaulty} onSave={save} onBack={putBack} onRead={onRead} onReadAnew={readAnew} onOrder={onOrder} />} />
   );
 }
 
 const folderOf = (path: string): string => path.split('/').at(-2) ?? path;
-
-/** The item, or why its file cannot be read, a line a fault. */
-function itemOrTold({ files }: ProjectTexts, path: string): Item | string {
-  try {
-    return readItem(filesInMemory(files), path);
-  } catch (error) {
-    if (error instanceof FaultError) return error.faults.map(faultLine).join('\n');
-    throw error;
-  }
-}
 
 /** What the workers are to work on; its run counts up whenever it is another. */
 function useSubject(texts: ProjectTexts | null, path: string, size: string, draft: Draft): Subject | null {
@@ -104,4 +113,18 @@ function useLeaving(isChanged: boolean): void {
     addEventListener('beforeunload', ask);
     return () => { removeEventListener('beforeunload', ask); };
   }, [isChanged]);
+}
+
+/** Undo and redo by the usual keys, but in fields that have their own. */
+function useUndoKeys(onOrder: (order: ChangeOrder) => void): void {
+  useEffect(() => {
+    const press = (event: KeyboardEvent): void => {
+      if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z') return;
+      if (event.target instanceof HTMLInputElement && event.target.type !== 'range' && event.target.type !== 'checkbox') return;
+      event.preventDefault();
+      onOrder({ order: event.shiftKey ? 'redo' : 'undo' });
+    };
+    addEventListener('keydown', press);
+    return () => { removeEventListener('keydown', press); };
+  }, [onOrder]);
 }

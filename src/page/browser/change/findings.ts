@@ -12,9 +12,11 @@ export interface NumberedFinding {
 
 const GRAVITY: Readonly<Record<Finding['verdict'], number>> = { fail: 0, caution: 1, pass: 2 };
 
+export const bySeverity = (one: Finding, other: Finding): number => GRAVITY[one.verdict] - GRAVITY[other.verdict];
+
 /** What fails first, then cautions, then what holds; the first two are numbered. */
 export function numbered(findings: readonly Finding[]): readonly NumberedFinding[] {
-  return [...findings].sort((a, b) => GRAVITY[a.verdict] - GRAVITY[b.verdict])
+  return [...findings].sort(bySeverity)
     .map((finding, index) => ({ key: `${finding.name} ${index}`, finding, number: finding.verdict === 'pass' ? null : index + 1 }));
 }
 

@@ -42,7 +42,7 @@ export const CutLengths = memo(function CutLengths({ shaped, saved }: LengthsPro
     <>
       <table className="figures">
         <thead>
-          <tr><th scope="col">{words.t('page.lengths.piece')}</th><th scope="col"><Spoken text={isolate('×')} /></th><th scope="col"><Spoken text={isolate('mm')} /></th><th scope="col">{words.t('page.lengths.was')}</th></tr>
+          <tr><th scope="col">{words.t('page.lengths.piece')}</th><th scope="col">{words.t('booklet.quantity')}</th><th scope="col"><Spoken text={isolate('mm')} /></th><th scope="col">{words.t('page.lengths.was')}</th></tr>
         </thead>
         <tbody>
           {shaped.tubes.map(({ kind, length, count }, index) => (

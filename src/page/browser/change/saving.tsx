@@ -3,22 +3,28 @@ import { Spoken } from '../../../booklet/index.ts';
 import { dimensionedText, type Item } from '../../../read/index.ts';
 import type { SaveAnswer } from '../../types.ts';
 import { useWords } from '../words.tsx';
+import { Arrow } from './arrow.tsx';
+import type { Change, ChangeOrder, Changes } from './use-changes.ts';
 import { savedValue, type Draft } from './values.ts';
 
 interface SavingProps {
   readonly item: Item;
   readonly size: string;
   readonly draft: Draft;
-  /** The values give no item: they cannot be saved. */
+  readonly changes: Changes;
+  /** The values give no item, or a figure is not allowed: they cannot be saved. */
   readonly isFaulty: boolean;
   readonly onSave: () => Promise<SaveAnswer>;
   readonly onBack: () => void;
-  /** Reads all files again; changed values are lost. */
+  /** Reads all files again; changed values stay. */
   readonly onRead: () => Promise<void>;
+  /** Reads all files again; changed values are lost. */
+  readonly onReadAnew: () => Promise<void>;
+  readonly onOrder: (order: ChangeOrder) => void;
 }
 
-/** What is changed and not yet in the file, and what can be done with it. */
-export function Saving({ item, size, draft, isFaulty, onSave, onBack, onRead }: SavingProps): ReactNode {
+/** What is changed and not yet in the file, and what can be done with it; and all changes so far, to be undone also when they are saved. */
+export function Saving({ item, size, draft, changes, isFaulty, onSave, onBack, onRead, onReadAnew, onOrder }: SavingProps): ReactNode {
   const words = useWords();
   const [answer, setAnswer] = useState<SaveAnswer | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -29,6 +35,10 @@ export function Saving({ item, size, draft, isFaulty, onSave, onBack, onRead }: 
     setTrouble(null);
     void work().catch((error: unknown) => { setTrouble(error instanceof Error ? error.message : String(error)); }).finally(() => { setBusy(false); });
   };
+  const reading = (read: () => Promise<void>) => doing(async () => {
+    await read();
+    setAnswer(null);
+  });
   return (
     <div className="saving">
       <p role="status">
@@ -38,21 +48,45 @@ export function Saving({ item, size, draft, isFaulty, onSave, onBack, onRead }: 
       </p>
       {changed.length > 0 && (
         <ul className="changes" dir="ltr" lang="en">
-          {changed.map(([name, quantity]) => <li key={name}>{name}: {dimensionedText(savedValue(item, size, name))} → {dimensionedText(quantity)}</li>)}
+          {changed.map(([name, quantity]) => <li key={name}>{name}: {dimensionedText(savedValue(item, size, name))} <Arrow /> {dimensionedText(quantity)}</li>)}
         </ul>
       )}
       {answer !== null && !answer.saved && (
         <div className="told" role="alert">
           <p>{words.t(`page.save.${answer.why}`)}</p>
           <pre lang="en" dir="ltr">{answer.told}</pre>
-          {answer.why === 'moved' && <button type="button" onClick={doing(async () => { await onRead(); setAnswer(null); })}>{words.t('page.save.read')}</button>}
+          {answer.why === 'moved' && (
+            <p className="buttons">
+              <button type="button" onClick={reading(onRead)}>{words.t('page.server.read-keep')}</button>
+              <button type="button" onClick={reading(onReadAnew)}>{words.t('page.save.read')}</button>
+            </p>
+          )}
         </div>
       )}
       {trouble !== null && <pre className="told" role="alert" lang="en" dir="ltr">{trouble}</pre>}
       <p className="buttons">
         <button type="button" className="main-button" disabled={changed.length === 0 || isFaulty || isBusy} onClick={doing(async () => { setAnswer(await onSave()); })}><Spoken text={words.t('page.save.save')} /></button>
         <button type="button" disabled={changed.length === 0 || isBusy} onClick={() => { setAnswer(null); onBack(); }}>{words.t('page.save.back')}</button>
+        <button type="button" className="undo" disabled={changes.past.length === 0 || isBusy} onClick={() => { onOrder({ order: 'undo' }); }}>{words.t('page.save.undo')}</button>
+        <button type="button" className="redo" disabled={changes.undone.length === 0 || isBusy} onClick={() => { onOrder({ order: 'redo' }); }}>{words.t('page.save.redo')}</button>
       </p>
+      {changes.past.length > 0 && (
+        <details className="history">
+          <summary>{words.t('page.save.history', { number: words.number(changes.past.length) })}</summary>
+          <ol dir="ltr" lang="en">{changes.past.map((change, index) => <li key={index}>{changeText(change)}</li>)}</ol>
+        </details>
+      )}
     </div>
+  );
+}
+
+function changeText({ path, size, before, after }: Change): ReactNode {
+  return (
+    <>
+      {path.split('/').at(-2)}, {size}: {Object.entries(after).map(([name, quantity]) => {
+        const was = before[name];
+        return <span key={name}>{name} {was === undefined ? '' : dimensionedText(was)} <Arrow /> {dimensionedText(quantity)}. </span>;
+      })}
+    </>
   );
 }

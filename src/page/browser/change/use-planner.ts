@@ -26,8 +26,8 @@ const REST = 450;
 
 const nothing: PlannerState = { steps: [], run: 0, isBusy: true, told: null, moment: null, picture: null };
 
-/** Steps, motions and step pictures of the subject, from a worker that is given up for a new one when the values change under it. */
-export function usePlanner(subject: Subject | null, lang: string, locales: Readonly<Record<string, string>>): Planner {
+/** Steps, motions and step pictures of the subject, from a worker that is given up for a new one when the values change under it, and when the program comes back (`returns`). */
+export function usePlanner(subject: Subject | null, lang: string, locales: Readonly<Record<string, string>>, returns: number): Planner {
   const worker = useRef<Worker | null>(null);
   const [state, setState] = useState<PlannerState>(nothing);
   const [store] = useState(newShapeStore);
@@ -51,7 +51,7 @@ export function usePlanner(subject: Subject | null, lang: string, locales: Reado
       worker.current?.terminate();
       worker.current = null;
     };
-  }, [subject, locales, store]);
+  }, [subject, locales, store, returns]);
   useEffect(() => { order(worker.current, { order: 'words', lang }); }, [lang]);
 
   const askMoment = useCallback((number: number, done: number) => { order(worker.current, { order: 'moment', number, done }); }, []);

@@ -2,12 +2,15 @@ import { memo, useEffect, useRef, type ReactNode } from 'react';
 import { isolate, Spoken } from '../../../booklet/index.ts';
 import { useWords } from '../words.tsx';
 import type { PlannedStep } from '../workers/messages.ts';
+import { WhyHere } from './why-here.tsx';
 
 /** Where the walk through the work stands: at a step, so far through its motion (0 to 1), or at the finished item. */
 export type Place = { readonly number: number; readonly done: number } | null;
 
 interface WalkProps {
   readonly steps: readonly PlannedStep[];
+  /** How many steps it took before. */
+  readonly before: number | null;
   readonly place: Place;
   readonly isBusy: boolean;
   readonly told: string | null;
@@ -17,7 +20,7 @@ interface WalkProps {
 }
 
 /** Walks through the order of work: which step, and how far its motion has gone. */
-export const Walk = memo(function Walk({ steps, place, isBusy, told, isPlaying, onPlace, onPlay }: WalkProps): ReactNode {
+export const Walk = memo(function Walk({ steps, before, place, isBusy, told, isPlaying, onPlace, onPlay }: WalkProps): ReactNode {
   const words = useWords();
   usePlaying(isPlaying, place, onPlace, onPlay);
   const last = steps.length + 1;
@@ -32,16 +35,17 @@ export const Walk = memo(function Walk({ steps, place, isBusy, told, isPlaying, 
   return (
     <section className="walk" aria-label={words.t('page.walk.name')} aria-busy={isBusy}>
       <p className="said" role="status">
-        {now !== undefined && <span className="at" dir="ltr">{words.number(at)}</span>}
+        {now !== undefined && <span className="at" dir="ltr"><Spoken text={words.t('page.walk.place', { number: words.number(at), all: words.number(steps.length) })} /></span>}
         <span><Spoken text={now === undefined ? said : now.caption} />{isBusy && <> · {words.t('page.walk.busy')}</>}</span>
       </p>
+      {before !== null && !isBusy && before !== steps.length && <p className="was">{words.t('page.walk.steps', { number: words.number(steps.length) })} ({words.t('page.lengths.before', { was: words.number(before) })})</p>}
       {told !== null && <pre className="told" role="alert" lang="en" dir="ltr">{told}</pre>}
       <div className="walk-row">
         <button type="button" aria-label={words.t('page.walk.before')} disabled={steps.length === 0 || at <= 1} onClick={() => { go(at - 1); }}>−</button>
         <label className="walk-slide">
           <span>{words.t('page.walk.step')}</span>
           <input type="range" min={1} max={last} step={1} value={at} disabled={steps.length === 0} aria-valuetext={said} onChange={(event) => { go(Number(event.target.value)); }} />
-          <span className="count"><Spoken text={isolate(`${words.number(steps.length)}`)} /></span>
+          <span className="count"><Spoken text={isolate(`${words.number(Math.min(at, steps.length))}/${words.number(steps.length)}`)} /></span>
         </label>
         <button type="button" aria-label={words.t('page.walk.after')} disabled={steps.length === 0 || at >= last} onClick={() => { go(at + 1); }}>+</button>
       </div>
@@ -54,9 +58,10 @@ export const Walk = memo(function Walk({ steps, place, isBusy, told, isPlaying, 
               onPlay(false);
               if (place !== null) onPlace({ number: place.number, done: Number(event.target.value) / 100 });
             }} />
-          <span className="count"><Spoken text={isolate('%')} /></span>
+          <span className="count"><Spoken text={isolate(`${words.number(Math.round((place?.done ?? 1) * 100))} %`)} /></span>
         </label>
       </div>
+      {now !== undefined && <WhyHere why={now.why} />}
     </section>
   );
 });

@@ -1,43 +1,41 @@
-import { useId, useMemo, useState, type ReactNode } from 'react';
+import { useEffect, useId, useMemo, useState, type ReactNode } from 'react';
 import { Spoken } from '../../../booklet/index.ts';
 import { filesInMemory, listItems, readItem } from '../../../read/index.ts';
 import { bookletsOfSize, canBeStitched, directionsOf, editionsOffered, papersOffered } from '../../paper-groups.ts';
 import type { BookletOrder, MakeOrder, ProjectTexts } from '../../types.ts';
 import { bookletLanguages } from '../change/booklet-languages.ts';
+import { Figure } from '../change/figure.tsx';
+import type { SavingHook } from '../change/use-saving.ts';
 import { itemName, sizeName, useWords } from '../words.tsx';
 import { Pack } from './pack.tsx';
 import { Progress } from './progress.tsx';
+import { keptWish, keepWish, type Wish } from './kept-wish.ts';
 import { Ticks } from './ticks.tsx';
+import { UnsavedFirst } from './unsaved-first.tsx';
 import { useMaking } from './use-making.ts';
-
-/** Which booklets: names of everything that is ticked. Sizes as `item/size`. */
-interface Wish {
-  readonly sizes: ReadonlySet<string>;
-  readonly langs: ReadonlySet<string>;
-  /** All languages ticked in one booklet, in the order they were ticked in. */
-  readonly beside: boolean;
-  readonly editions: ReadonlySet<string>;
-  readonly papers: ReadonlySet<string>;
-  readonly learners: number;
-  readonly stitched: boolean;
-  readonly despiteFindings: boolean;
-}
 
 /** As many languages as a page has room for, one beside the other. */
 const canStandBeside = (langs: ReadonlySet<string>): boolean => langs.size === 2 || langs.size === 3;
 
 type Ticked = 'sizes' | 'langs' | 'editions' | 'papers';
 
+interface MakingsProps {
+  readonly texts: ProjectTexts;
+  readonly saving: SavingHook;
+  /** How often the program has come back: the news are asked for anew. */
+  readonly returns: number;
+}
+
 /** The trainer's side: choose booklets, have them made, take them along. */
-export function Makings({ texts }: { readonly texts: ProjectTexts }): ReactNode {
+export function Makings({ texts, saving, returns }: MakingsProps): ReactNode {
   const words = useWords();
-  const making = useMaking();
+  const making = useMaking(returns);
   const [trouble, setTrouble] = useState<string | null>(null);
   const items = useMemo(() => sizesByItem(texts), [texts]);
   const languages = useMemo(() => bookletLanguages(texts.locales), [texts]);
-  const [wish, setWish] = useState<Wish>(() => ({
-    sizes: new Set(), langs: new Set([words.lang]), beside: false, editions: new Set(['words']), papers: new Set(['a4']), learners: 12, stitched: false, despiteFindings: false,
-  }));
+  const [wish, setWish] = useState<Wish>(() => keptWish(words.lang, items));
+  const [isRefused, setRefused] = useState(false);
+  useEffect(() => { keepWish(wish); }, [wish]);
   const tick = (what: Ticked, name: string): void => { setWish((before) => ({ ...before, [what]: toggled(before[what], name) })); };
   const order = orderOf(items, wish);
   const count = wish.sizes.size * bookletsOfSize(order, directionsOf(texts.locales, order.langs));
@@ -67,15 +65,15 @@ export function Makings({ texts }: { readonly texts: ProjectTexts }): ReactNode 
         <Ticks legend={words.t('page.make.papers')} ticked={wish.papers} onTick={(name) => { tick('papers', name); }} choices={papersOffered.map((value) => ({ value, text: words.t(`page.papers.${value}`) }))}>
           <label className="tick"><input type="checkbox" name="stitched" disabled={!hasHalf} checked={wish.stitched && hasHalf} onChange={() => { setWish((before) => ({ ...before, stitched: !before.stitched })); }} /> {words.t('page.make.stitched')}</label>
         </Ticks>
-        <Learners learners={wish.learners} onLearners={(learners) => { setWish((before) => ({ ...before, learners })); }} />
+        <Learners learners={wish.learners} onRefused={setRefused} onLearners={(learners) => { setWish((before) => ({ ...before, learners })); }} />
       </div>
       <label className="tick"><input type="checkbox" checked={wish.despiteFindings} onChange={() => { setWish((before) => ({ ...before, despiteFindings: !before.despiteFindings })); }} /> {words.t('page.make.despite')}</label>
+      <UnsavedFirst saving={saving} />
       <p className="buttons">
-        <button type="submit" className="main-button" disabled={count === 0 || making.isGoing}>{words.t('page.make.make', { count })}</button>
+        <button type="submit" className="main-button" disabled={count === 0 || isRefused || making.isGoing}>{words.t('page.make.make', { count })}</button>
       </p>
-      <Pack sizes={order.items.flatMap(({ item, sizes }) => sizes.map((size) => ({ item, size })))} learners={wish.learners} papers={wish.papers} languages={languages} isGoing={making.isGoing} onMake={begin} />
+      <Pack sizes={order.items.flatMap(({ item, sizes }) => sizes.map((size) => ({ item, size })))} learners={wish.learners} papers={wish.papers} languages={languages} isGoing={making.isGoing || isRefused} onMake={begin} />
       {trouble !== null && <pre className="told" role="alert" lang="en" dir="ltr">{trouble}</pre>}
-      <p className="buttons"><button type="button" className="stop-button" disabled={!making.isGoing} onClick={() => { void making.stop(); }}>{words.t('page.make.stop')}</button></p>
       <Progress making={making} />
     </form>
   );
@@ -83,15 +81,23 @@ export function Makings({ texts }: { readonly texts: ProjectTexts }): ReactNode 
 
 /** Learners work in pairs, and each pair has one booklet: common practice, no source. */
 const A_PAIR = 2;
+/** As many as the command takes. */
+const MOST_LEARNERS = 200;
 
-function Learners({ learners, onLearners }: { readonly learners: number; readonly onLearners: (learners: number) => void }): ReactNode {
+interface LearnersProps {
+  readonly learners: number;
+  readonly onLearners: (learners: number) => void;
+  readonly onRefused: (isRefused: boolean) => void;
+}
+
+function Learners({ learners, onLearners, onRefused }: LearnersProps): ReactNode {
   const words = useWords();
   const id = useId();
   return (
     <fieldset>
       <legend>{words.t('page.make.learners')}</legend>
       <label className="said-only" htmlFor={id}>{words.t('page.make.learners')}</label>
-      <input id={id} type="number" min={1} max={200} step={1} value={learners} onChange={(event) => { onLearners(Math.min(200, Math.max(1, Math.round(Number(event.target.value)) || 1))); }} />
+      <Figure id={id} value={learners} least={1} most={MOST_LEARNERS} whole said={(each) => words.number(each)} describedBy={undefined} onRefused={onRefused} onChange={onLearners} />
       <p><Spoken text={words.t('page.make.copies', { count: Math.ceil(learners / A_PAIR) })} /></p>
     </fieldset>
   );

@@ -1,6 +1,7 @@
 import { useId, useState, type ReactNode } from 'react';
-import { PUBLICATIONS } from '../../../booklet/index.ts';
+import { PUBLICATIONS, Spoken } from '../../../booklet/index.ts';
 import type { PackOrder } from '../../types.ts';
+import { Figure } from '../change/figure.tsx';
 import { itemName, sizeName, useWords } from '../words.tsx';
 
 /** A size that is ticked. */
@@ -21,8 +22,10 @@ interface PackProps {
 
 /** As many as the command takes of one size. */
 const MOST_PIECES = 1000;
-/** Pieces of a size until a number is put in. */
-const USUAL_PIECES = 1;
+/** Learners build a piece in pairs: common practice, no source. */
+const A_TEAM = 2;
+/** More at one piece stand and look on: common practice, no source. */
+const MOST_IN_A_TEAM = 4;
 
 /** The workshop pack: how many of each ticked size are built, in which language, from when. */
 export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: PackProps): ReactNode {
@@ -31,13 +34,19 @@ export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: Pa
   const [lang, setLang] = useState(words.lang);
   const [start, setStart] = useState('08:30');
   const id = useId();
-  const countOf = ({ item, size }: TickedSize): number => counts[`${item}/${size}`] ?? USUAL_PIECES;
+  /** Pieces of a size until a number is put in: so many that pairs build them. */
+  const proposed = Math.min(MOST_PIECES, Math.max(1, Math.ceil(learners / A_TEAM / Math.max(1, sizes.length))));
+  const [refused, setRefused] = useState<ReadonlySet<string>>(new Set());
+  const refuse = (size: string, isRefused: boolean): void => { setRefused((all) => (all.has(size) === isRefused ? all : new Set(isRefused ? [...all, size] : [...all].filter((each) => each !== size)))); };
+  const countOf = ({ item, size }: TickedSize): number => counts[`${item}/${size}`] ?? proposed;
   const whole = PUBLICATIONS['workshop-pack'].papers.filter((paper) => papers.has(paper));
   const order: PackOrder = {
     what: 'pack', learners, lang, start,
     pieces: sizes.map((each) => ({ ...each, count: countOf(each) })),
     papers: whole.length > 0 ? whole : ['a4'],
   };
+  const all = order.pieces.reduce((sum, { count }) => sum + count, 0);
+  const inATeam = all === 0 ? 0 : Math.ceil(learners / all);
   return (
     <section className="pack" aria-labelledby={`${id}-head`}>
       <h2 id={`${id}-head`}>{words.t('pack.title')}</h2>
@@ -48,8 +57,8 @@ export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: Pa
           {sizes.map((each) => (
             <label className="counted" key={`${each.item}/${each.size}`}>
               <span>{words.t('pack.piece', { item: itemName(words, each.item), size: sizeName(words, each.item, each.size) })}</span>
-              <input type="number" min={1} max={MOST_PIECES} step={1} value={countOf(each)} data-size={`${each.item}/${each.size}`}
-                onChange={({ target }) => { setCounts((before) => ({ ...before, [`${each.item}/${each.size}`]: Math.min(MOST_PIECES, Math.max(1, Math.round(Number(target.value)) || 1)) })); }} />
+              <Figure id={`${id}-${each.item}-${each.size}`} name={`${each.item}/${each.size}`} value={countOf(each)} least={1} most={MOST_PIECES} whole said={(pieces) => words.number(pieces)} describedBy={undefined}
+                onRefused={(isRefused) => { refuse(`${each.item}/${each.size}`, isRefused); }} onChange={(pieces) => { setCounts((before) => ({ ...before, [`${each.item}/${each.size}`]: pieces })); }} />
             </label>
           ))}
         </fieldset>
@@ -64,8 +73,9 @@ export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: Pa
           <input id={`${id}-start`} type="time" value={start} onChange={({ target }) => { setStart(target.value); }} />
         </div>
       </div>
+      {inATeam > MOST_IN_A_TEAM && <p className="reminder" role="alert"><Spoken text={words.t('page.pack.large', { learners: words.number(learners), pieces: words.number(all), people: words.number(inATeam), wanted: words.number(Math.ceil(learners / A_TEAM)) })} /></p>}
       <p className="buttons">
-        <button type="button" className="pack-button" disabled={sizes.length === 0 || start === '' || isGoing} onClick={() => { onMake(order); }}>{words.t('page.pack.make')}</button>
+        <button type="button" className="pack-button" disabled={sizes.length === 0 || refused.size > 0 || start === '' || isGoing} onClick={() => { onMake(order); }}>{words.t('page.pack.make')}</button>
       </p>
     </section>
   );

@@ -1,21 +1,23 @@
 import type { ReactNode } from 'react';
 import { isolate, Spoken, type Words } from '../../../booklet/index.ts';
 import { itemName, useWords } from '../words.tsx';
-import type { Making } from './use-making.ts';
+import type { Making, MakingHook } from './use-making.ts';
 
-/** How far it is, and what is ready to be taken. */
-export function Progress({ making }: { readonly making: Making }): ReactNode {
+/** How far it is, and what is ready to be taken. While it goes it stays in sight at the foot of the screen, with the button that stops it. */
+export function Progress({ making }: { readonly making: MakingHook }): ReactNode {
   const words = useWords();
   const { isGoing, asked, begun, share, files, end } = making;
   return (
-    <div className="making">
+    <div className={isGoing ? 'making going' : 'making'}>
       <p role="status"><Spoken text={told(words, making)} /></p>
+      <p className="buttons"><button type="button" className="stop-button" disabled={!isGoing} onClick={() => { void making.stop(); }}>{words.t('page.make.stop')}</button></p>
       {isGoing && <progress aria-label={words.t('page.make.progress')} {...(begun === 0 ? {} : { value: Math.min(1, (begun - 1 + share) / Math.max(1, asked.sizes)) })} />}
       {end?.how === 'failed' && end.told !== '' && <pre className="told" role="alert" lang="en" dir="ltr">{end.told}</pre>}
+      {files.length > 0 && <p className="folder">{words.t('page.make.folder', { folder: folders(files.map(({ path }) => path)) })}</p>}
       {files.length > 0 && (
         <ul className="made">
           {files.map(({ path, bytes }) => (
-            <li key={path}><a href={`/made/${path}`} download dir="ltr">{path.split('/').at(-1)}</a> <Spoken text={isolate(`${words.number(bytes / 1e6, 1)} MB`)} /></li>
+            <li key={path}><a href={`/made/${path}`} download dir="ltr">{path.split('/').at(-1)}</a> {path.endsWith('.html') && words.t('page.make.phone')} <Spoken text={isolate(`${words.number(bytes / 1e6, 1)} MB`)} /></li>
           ))}
         </ul>
       )}
@@ -32,6 +34,9 @@ function told(words: Words, { isGoing, asked, item, begun, files, end }: Making)
   if (end?.how === 'stopped') return words.t(isPack ? 'page.pack.stopped' : 'page.make.stopped', { count });
   return end?.how === 'failed' ? words.t('page.make.failed') : '';
 }
+
+/** Where the files stand, from the folder the program was started in. */
+const folders = (paths: readonly string[]): string => [...new Set(paths.map((path) => path.slice(0, path.lastIndexOf('/'))))].join(', ');
 
 /** Neither the guide for phones nor the sheets to staple, which come with the booklets. */
 const isBooklet = (path: string): boolean => path.endsWith('.pdf') && !path.endsWith('-stitched.pdf');

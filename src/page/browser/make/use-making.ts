@@ -27,8 +27,8 @@ interface Counted extends Making {
 
 const NOTHING: Counted = { isGoing: false, asked: { what: 'booklets', sizes: 0, booklets: 0 }, item: null, begun: 0, share: 0, files: [], end: null, done: 0, total: 0 };
 
-/** Makes booklets on the server and hears how it goes; from the beginning also of one that was begun before the page was loaded. */
-export function useMaking(): MakingHook {
+/** Makes booklets on the server and hears how it goes; from the beginning also of one that was begun before the page was loaded, or before the program came back (`returns`). */
+export function useMaking(returns: number): MakingHook {
   const [state, setState] = useState<Counted>(NOTHING);
   const stream = useRef<EventSource | null>(null);
   const follow = useCallback((): void => {
@@ -48,7 +48,7 @@ export function useMaking(): MakingHook {
   useEffect(() => {
     follow();
     return () => { stream.current?.close(); };
-  }, [follow]);
+  }, [follow, returns]);
   const begin = useCallback(async (order: MakeOrder): Promise<void> => {
     await askMake(order);
     setState({ ...NOTHING, isGoing: true });

@@ -17,10 +17,10 @@ export function segmentsOf(marks: readonly Mark[]): readonly Vec3[] {
   });
 }
 
-/** The letters of the lengths, in the middle of their lines. */
-export const lettersOf = (marks: readonly Mark[]): readonly PlacedLabel[] => marks.flatMap((mark): readonly PlacedLabel[] =>
+/** The letters of the lengths with their figures, in the middle of their lines. */
+export const lettersOf = (marks: readonly Mark[], figures: ReadonlyMap<string, string>): readonly PlacedLabel[] => marks.flatMap((mark): readonly PlacedLabel[] =>
   (mark.mark === 'length' && mark.told.as === 'letters'
-    ? [{ key: mark.told.text, at: plus(between(mark.from, mark.to), mark.away), text: mark.told.text, look: 'letter' }] : []));
+    ? [{ key: mark.told.text, at: plus(between(mark.from, mark.to), mark.away), text: `${mark.told.text} ${figures.get(mark.told.text) ?? ''}`.trim(), look: 'letter' }] : []));
 
 export const newLines = (color: number): LineSegments<BufferGeometry, LineBasicMaterial> =>
   new LineSegments(new BufferGeometry(), new LineBasicMaterial({ color }));

@@ -19,6 +19,8 @@ interface ModelViewProps {
   /** The meshes of the packet and of those before it. */
   readonly store: ShapeStore;
   readonly marks: readonly Mark[];
+  /** What stands beside a mark's letter. */
+  readonly figures: ReadonlyMap<string, string>;
   readonly labels: readonly PlacedLabel[];
   readonly tints: ReadonlyMap<string, keyof Palette['faces']>;
   /** What is looked at: when it is another, the whole of it is brought into the view. */
@@ -36,7 +38,7 @@ const canDraw = (): boolean => {
 };
 
 /** The model in three dimensions, turned by pointer, touch or keys; drawn only when something changes. */
-export function ModelView({ packet, store, marks, labels, tints, subject, name }: ModelViewProps): ReactNode {
+export function ModelView({ packet, store, marks, figures, labels, tints, subject, name }: ModelViewProps): ReactNode {
   const words = useWords();
   const place = useRef<HTMLDivElement>(null);
   const holder = useRef<HTMLDivElement>(null);
@@ -48,7 +50,7 @@ export function ModelView({ packet, store, marks, labels, tints, subject, name }
     redraw.current();
   };
   useTurning(place, look, BOOKLET_EYE);
-  const all = useMemo(() => [...lettersOf(marks), ...labels], [marks, labels]);
+  const all = useMemo(() => [...lettersOf(marks, figures), ...labels], [marks, figures, labels]);
   return (
     <div className="view">
       <div className="turnable" ref={place} tabIndex={0} role="application" aria-roledescription={words.t('page.view.kind')} aria-label={`${name}. ${words.t('page.view.keys')}`}>
@@ -73,7 +75,7 @@ export function ModelView({ packet, store, marks, labels, tints, subject, name }
   );
 }
 
-interface DrawnProps extends Omit<ModelViewProps, 'name'> {
+interface DrawnProps extends Omit<ModelViewProps, 'name' | 'figures'> {
   readonly eye: RefObject<Eye>;
   readonly holder: RefObject<HTMLDivElement | null>;
   readonly redraw: RefObject<() => void>;

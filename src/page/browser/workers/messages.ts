@@ -2,7 +2,7 @@ import type { Advice, Finding } from '../../../check/index.ts';
 import type { Box3, NamedLength, PartKind, Pose, TubeNeed } from '../../../model/index.ts';
 import type { Step } from '../../../plan/index.ts';
 import type { BookletEdition, Paper } from '../../../booklet/index.ts';
-import type { Use } from '../../../read/index.ts';
+import type { Quantity, Use } from '../../../read/index.ts';
 import type { Look, Mark } from '../../../scene/index.ts';
 
 /** Which item, size and values a worker is to work on. */
@@ -83,13 +83,56 @@ export interface Faulty {
   readonly told: string;
 }
 
-export type ShaperAnswer = Shaped | Checked | Faulty;
+/** Which measure sets a lettered length of the finished item; `slope` is how far the length moves with it. */
+export interface Driver {
+  readonly letter: string;
+  readonly parameter: string;
+  readonly slope: number;
+}
+
+export interface Driven {
+  readonly answer: 'driven';
+  readonly run: number;
+  readonly drivers: readonly Driver[];
+}
+
+export type ShaperAnswer = Shaped | Checked | Driven | Faulty;
+
+/** A value that, alone changed, makes a check pass. */
+export interface Remedy {
+  readonly parameter: string;
+  readonly value: Quantity;
+}
+
+export interface MenderOrder {
+  readonly subject: Subject;
+  readonly finding: Finding['name'];
+}
+
+export type MenderAnswer =
+  | { readonly answer: 'remedy'; readonly remedy: Remedy }
+  /** Every parameter is tried. */
+  | { readonly answer: 'tried' }
+  | Faulty;
+
+/** One reason for a step's place, and the numbers of the steps it has to do with. */
+export interface Why {
+  /** `needed`: their parts are. `in-the-way`: of what they leave behind, the parts named. `designer`: a wish. `practice`: a rule of the work. */
+  readonly why: 'needed' | 'in-the-way' | 'designer' | 'practice';
+  readonly steps: readonly number[];
+  /** Kinds of the parts in the way. */
+  readonly parts: readonly PartKind[];
+  /** The rule's own reason, in English; null for the others. */
+  readonly rule: string | null;
+}
 
 /** A step with its sentence in the page's language. */
 export interface PlannedStep {
   readonly step: Step;
   readonly caption: string;
   readonly alt: string;
+  /** Why it comes where it does. */
+  readonly why: readonly Why[];
 }
 
 export type PlannerOrder =

@@ -1,0 +1,49 @@
+import type { ReactNode } from 'react';
+import { loadInKilograms, withNumeral } from '../../booklet/index.ts';
+import type { Use } from '../../read/index.ts';
+import type { Glyph } from '../glyph-store.ts';
+import type { Telling } from '../types.ts';
+import type { Maker } from './page.ts';
+import { Mark, Said } from './said.tsx';
+
+type Carrier = Parameters<typeof withNumeral>[1];
+
+const carriers: Readonly<Record<Use, Carrier>> = { storage: 'load', table: 'load', seat: 'seat-load', bed: 'bed-load' };
+
+/** A large pictogram and its sentence. */
+export function Told({ maker, glyph, label }: { readonly maker: Maker; readonly glyph: Glyph; readonly label: (telling: Telling) => string }): ReactNode {
+  const phrase = maker.say(label);
+  return (
+    <div className="told">
+      <Mark maker={maker} glyph={glyph} label={phrase} />
+      <Said phrase={phrase} />
+    </div>
+  );
+}
+
+/** The load that the checks support: on each deck, or on the one seat or bed. A cross where they support none. */
+export function Load({ maker }: { readonly maker: Maker }): ReactNode {
+  const { base } = maker;
+  const { safeLoadPerDeck } = base.report.advice;
+  const kilograms = safeLoadPerDeck === null || base.despiteFindings ? 0 : loadInKilograms(safeLoadPerDeck);
+  const svg = withNumeral(base, carriers[base.model.use], kilograms > 0 ? kilograms : null, 'kg');
+  return <Told maker={maker} glyph={{ width: 48, svg }} label={(telling) => (kilograms > 0 ? supported(telling, kilograms) : telling.words.t('booklet.no-safe-load'))} />;
+}
+
+function supported({ words, model }: Telling, kilograms: number): string {
+  const load = words.measure(kilograms, 'kg');
+  switch (model.use) {
+    case 'seat': return words.t('booklet.safe-seat', { load });
+    case 'bed': return words.t('booklet.safe-bed', { load });
+    default: return words.t('booklet.safe-load', { load, count: model.deckTops.length });
+  }
+}
+
+/** For whom the item's file says it is. */
+export function ForWhom({ maker }: { readonly maker: Maker }): ReactNode {
+  const { base, say } = maker;
+  const { people } = base.report.advice;
+  const label = say(({ words }) => words.t(`guide.for.${people}`));
+  const glyph = people === 'small-children' ? base.glyphs.pair('bed-child').right : base.glyphs.plain('one-person');
+  return <div className="told"><Mark maker={maker} glyph={glyph} label={label} /><Said phrase={label} /></div>;
+}

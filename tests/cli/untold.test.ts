@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import { untoldParameters } from '../../src/cli/untold.ts';
+import { filesOnDisk, readItem } from '../../src/read/index.ts';
+import { localesOnDisk } from '../booklet/pages/rack-booklet.ts';
+
+const locales = localesOnDisk();
+const rack = readItem(filesOnDisk('.'), 'steps/rack/item.yaml');
+
+describe('foldwright check tells of parameters', () => {
+  it('nothing where every language has their words', () => {
+    expect(untoldParameters(rack, locales)).toEqual([]);
+  });
+
+  it('which words a language lacks, and where they go', () => {
+    const words = JSON.parse(locales['fr/parameters.json'] ?? '') as { rack: Record<string, unknown> };
+    const changed = { ...locales, 'fr/parameters.json': JSON.stringify({ ...words, rack: { ...words.rack, width: { purpose: 'Longueur.' } } }) };
+    expect(untoldParameters(rack, changed)).toEqual(['caution words: locales/fr/parameters.json lacks rack.width.label; until then the page shows the item file\'s own']);
+  });
+
+  it('all of them where the file is missing', () => {
+    const { 'fr/parameters.json': gone, ...others } = locales;
+    expect(gone).toBeDefined();
+    expect(untoldParameters(rack, others)).toHaveLength(1);
+    expect(untoldParameters(rack, others)[0]).toContain('rack.headroom.label, rack.headroom.purpose');
+  });
+});
