@@ -29,7 +29,7 @@ const batchesOf = ({ batches }: FoundPlan): Plan['batches'] =>
 function toldSteps(model: Model, found: FoundPlan): readonly Step[] {
   const runs = new Set(batchesOf(found).map(({ name }) => name));
   const steps: Step[] = [];
-  for (const step of found.steps.map(fittingMoves)) {
+  for (const step of found.steps.map((each) => pinsNamed(model, fittingMoves(each)))) {
     const run = step.batch !== null && runs.has(step.batch) ? step.batch : null;
     steps.push(toldStep(model, step, run, standingOf(step, steps.at(-1)?.standing ?? null)));
   }
@@ -45,6 +45,12 @@ function fittingMoves(step: FoundStep): FoundStep {
   });
   const stay = brought.flatMap((move) => ('stays' in move ? move.stays : []));
   return { ...step, moves: brought.map(({ parts, by, closes }): Move => ({ parts, by, closes })), present: [...step.present, ...stay] };
+}
+
+/** The pins of a tab are moved in a row: each is told with what it joins. */
+function pinsNamed({ connections }: Model, step: FoundStep): FoundStep {
+  if (step.does !== 'pin-ends' && step.does !== 'pin-middle') return step;
+  return { ...step, moves: step.moves.map((move) => ({ ...move, closes: connections.filter((each) => each.is === 'panel-pin' && move.parts.includes(each.pin)) })) };
 }
 
 function fittingOf(connection: Connection): readonly string[] {

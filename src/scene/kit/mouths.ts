@@ -114,9 +114,14 @@ function overBar({ hand, way, off }: Going, { joint }: Extract<Connection, { is:
 /** An arrow begins this far before a joint's middle, mm. */
 const OVER_JOINT = 50;
 
+/** Where an arrow behind a pin's head begins and ends, and the way to go at which it stands before its point instead, mm. */
+const BEHIND = { from: 75, to: 20, least: 30 };
+
 function pinMouth({ hand, way, off }: Going, pin: string): readonly Mouth[] {
   const { shape } = hand.part(pin);
   const place = placed(hand.pose(pin), [0, 0, 0]);
   const tip = shape.form === 'pin' ? shape.length : 0;
-  return [{ path: [plus(place, times(way, tip - off)), plus(place, times(way, -2))], wide: LAID }];
+  // A pin that is drawn nearly in its hole is pushed from behind its head.
+  const [from, to] = off - tip < BEHIND.least ? [-off - BEHIND.from, -off - BEHIND.to] : [tip - off, -2];
+  return [{ path: [plus(place, times(way, from)), plus(place, times(way, to))], wide: LAID }];
 }

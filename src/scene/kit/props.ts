@@ -22,7 +22,7 @@ export function propBodies(hand: StageHand, step: Step): readonly SceneBody[] {
     const bodies = there.filter(({ id }) => parts.includes(id));
     const box = boxRound(bodies);
     const blocks = box.least[2] - bench > STANDS ? under(lowerEdge(bodies, box.least[2] + LOW), bench) : beside(box, bench);
-    return blocks.map(({ shape, at }, index) => hand.prop({ tool: `block-${body + 1}-${index + 1}` }, shape, moved(at), 'pale'));
+    return blocks.map(({ shape, at }, index) => hand.prop({ tool: `block-${body + 1}-${index + 1}` }, shape, moved(at), 'new'));
   });
 }
 

@@ -50,6 +50,7 @@ export const standInPictures = (plan: Plan): readonly SizedPicture[] => [
   ...sized(8, 12, small('panel-pin')), ...sized(14, 10, small('joint-pin')), ...sized(12, 10, small('wing-nut')), ...sized(24, 8, small('cable')),
   ...sized(40, 24, part('flat-panel')), ...sized(20, 12, small('flat-panel')), ...sized(12, 12, small('flat-panel', 1)), ...sized(12, 12, small('flat-panel', 2)),
   ...sized(165, 105, ...[0, 1, 2].map((plate) => ({ what: 'plate', plate }) as const)),
+  ...sized(60, 4, part('bar')), ...sized(20, 2, small('bar')), ...sized(14, 14, part('fitting')), ...sized(8, 8, small('fitting')),
   ...sized(50, 18, { what: 'run', run: 'deck' }),
   ...plan.steps.flatMap(({ number }) => sized(165, number % 4 === 3 ? 75 : 100, { what: 'step', step: number, piece: 0 })),
 ];

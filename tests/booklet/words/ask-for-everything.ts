@@ -3,7 +3,8 @@ import { pairPictures } from '../../../src/draw/pictograms/index.ts';
 import type { Caution, Plan, Standing, Step, StepDetail } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { loadWords, textsMark, type LocaleFiles } from '../../../src/booklet/words/index.ts';
-import type { Joining, Model, Shape } from '../../../src/model/index.ts';
+import { buildModel, type Joining, type Model, type Shape } from '../../../src/model/index.ts';
+import { structureItem, structureNames } from '../../support/structures.ts';
 import { askForCutting } from '../cut-pages/orders.ts';
 import { furniture, modelsOf, reportsOf, type Furniture } from '../pages/furniture-booklet.ts';
 import { packDocumentPages, readNotes } from '../../../src/booklet/workshop/index.ts';
@@ -63,10 +64,17 @@ function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): rea
     const { item, size, use } = first;
     return [{ model: { ...model, ...change, item, size, use }, variants: sizes, report: { findings: found.findings, notApplied: [], advice: safe } }];
   });
+  // Structures by name and size, with a bar and a fitting among the parts.
+  const drafts = structureNames.map((name): Partial<BookletInput> => {
+    const item = structureItem(name);
+    const sizes = item.sizes.map(({ name: size }) => buildModel(item, size));
+    const parts = (sizes[0]?.parts ?? []).filter(({ kind }) => kind === 'bar' || kind === 'fitting');
+    return { model: { ...model, ...change, parts: [...model.parts, ...parts], item: name, size: sizes[0]?.size ?? '' }, variants: sizes, report };
+  });
   // A rack of one deck, and one of several, with every named length.
   const racks = [1, 3].map((decks): Partial<BookletInput> =>
     ({ model: { ...model, ...change, deckTops: model.deckTops.slice(0, decks) }, variants, report: { ...report, advice: safe } }));
-  return [...others, ...racks];
+  return [...others, ...drafts, ...racks];
 }
 
 /** The same locale files with another word on who wrote or read them. */
@@ -99,6 +107,9 @@ const newActions: readonly Partial<Step>[] = [
   { action: 'hold-panel', key: 'hold-panel:backrest-back', detail: backrest, side: 'back', newParts: [{ kind: 'flat-panel', ids: ['plate'] }] },
   { action: 'drill', key: 'drill:backrest-back', detail: backrest, side: 'back', drillsFor: ['plate-pin'] },
   { action: 'pin-panel', key: 'pin-panel:backrest-back', detail: backrest, side: 'back', newParts: [{ kind: 'joint-pin', ids: ['plate-pin'] }] },
+  ...(['onto', 'into'] as const).map((tubes): Partial<Step> => ({ action: 'push-tubes', key: `push-tubes-${tubes}`, detail: { on: 'tubes', tubes }, side: null })),
+  ...(['slide-on', 'lay-panel', 'fit-end', 'fit-hinge', 'fit-bracket'] as const).map((action): Partial<Step> => ({ action, key: action, detail: { on: 'whole' }, side: null, newParts: [{ kind: 'bar', ids: ['bar'] }, { kind: 'fitting', ids: ['fitting'] }] })),
+  { action: 'drill', key: 'drill', detail: { on: 'whole' }, side: null, drillsFor: [] },
 ];
 
 /** The rack's steps with the actions of other items, and every check, standing and caution there is, each check also as a measure. */

@@ -120,5 +120,4 @@ const actions: Readonly<Record<Action, true>> = {
 };
 const tools: Readonly<Record<Tool, true>> = { tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true };
 const cautions: Readonly<Record<Caution, true>> = { sharp: true, dust: true, eyes: true, gloves: true, crush: true, children: true, climbing: true, tipping: true, manual: true };
-// Bars and fittings are in no booklet yet.
-const parts: Readonly<Record<Exclude<PartKind, 'bar' | 'fitting'>, true>> = { 'long-tube': true, 'short-tube': true, post: true, joint: true, panel: true, 'flat-panel': true, 'panel-pin': true, 'joint-pin': true, 'wing-nut': true, cable: true };
+const parts: Readonly<Record<PartKind, true>> = { bar: true, fitting: true, 'long-tube': true, 'short-tube': true, post: true, joint: true, panel: true, 'flat-panel': true, 'panel-pin': true, 'joint-pin': true, 'wing-nut': true, cable: true };
