@@ -48,15 +48,15 @@ export async function openFinished(keep: Keep, options: MakeOptions): Promise<Fi
   };
 }
 
-/** All texts an item may be read from: its own folder, and every folder that holds no item. */
+/** All texts an item may be read from: its own folder, and every folder that holds no item, with the drafts. */
 function textsOf(item: string): readonly (readonly string[])[] {
   const folders = readdirSync('steps', { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => name).sort().filter((folder) => folder === item || !existsSync(join('steps', folder, 'item.yaml')));
   return folders.flatMap((folder) => yamlIn(join('steps', folder)).map((path) => [path, readFileSync(path, 'utf8')]));
 }
 
-const yamlIn = (folder: string): readonly string[] => readdirSync(folder, { withFileTypes: true })
-  .filter((entry) => entry.isFile() && entry.name.endsWith('.yaml'))
-  .map((entry) => join(folder, entry.name)).sort();
+const yamlIn = (folder: string): readonly string[] => readdirSync(folder, { recursive: true, encoding: 'utf8' })
+  .filter((path) => path.endsWith('.yaml'))
+  .map((path) => join(folder, path)).sort();
 
 /** Null where one of the files is neither in its place nor kept: then the item is made again. */
 function filesOf(keep: Keep, out: string, files: readonly FinishedFile[] | null): FinishedFiles | null {

@@ -11,7 +11,7 @@ import { localeFiles, makeFolder } from './files.ts';
 import { openFinished, type Finished } from './finished.ts';
 import { keepAsked, type KeepOptions } from './keeping.ts';
 import { newProgress, type Progress } from './progress.ts';
-import { chosen, itemNames, itemsNamed, sizesOf } from './project.ts';
+import { chosen, isFileOfItem, itemNames, itemsNamed, sizesOf } from './project.ts';
 import { publish, type Batch } from './publish.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
 import { checkedSize, soundSize } from './sound.ts';
@@ -30,7 +30,8 @@ export interface MakeOptions extends EditionOptions, KeepOptions {
  */
 export async function makeCommand(name: string | undefined, options: MakeOptions): Promise<void> {
   const keep = keepAsked(options);
-  const finished = await openFinished(keep, options);
+  // What a file given by its path makes is not kept by its name.
+  const finished = await openFinished(isFileOfItem(name) ? nothingKept : keep, options);
   const told = newProgress(process.stdout.isTTY);
   const before = finished.of(itemNames(name));
   const items = before.some(({ files }) => files === null) ? itemsNamed(name) : [];

@@ -12,10 +12,13 @@ export function itemsNamed(name: string | undefined, root = '.'): readonly Item[
   return itemFiles(name, root).map((path) => readItem(files, path));
 }
 
+/** Whether an item is asked for by the path of its file. */
+export const isFileOfItem = (name: string | undefined): name is string => name?.endsWith('/item.yaml') === true;
+
 const folderOf = (path: string): string => path.split('/').at(-2) ?? path;
 
 function itemFiles(name: string | undefined, root: string): readonly string[] {
-  if (name?.endsWith('/item.yaml') === true) return [name];
+  if (isFileOfItem(name)) return [name];
   const made = listItems(filesOnDisk(root));
   if (made.length === 0) throw new Error('steps/: no item here; would be right: a folder with an item.yaml, and the command run from the folder that holds steps/');
   if (name === undefined) return made;
