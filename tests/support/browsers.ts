@@ -1,0 +1,19 @@
+import { readFileSync, readdirSync } from 'node:fs';
+
+/** The browsers that run with a profile under a folder (Linux): the first process of each, which names its profile. */
+export function browsersIn(folder: string): readonly number[] {
+  return processesNaming(`--user-data-dir=${folder}/`);
+}
+
+/** Processes whose command names something. Those that have ended and are only not yet fetched name nothing. */
+export function processesNaming(something: string): readonly number[] {
+  return readdirSync('/proc').map(Number).filter((id) => Number.isInteger(id) && commandOf(id).includes(something));
+}
+
+function commandOf(id: number): string {
+  try {
+    return readFileSync(`/proc/${id}/cmdline`, 'utf8');
+  } catch {
+    return '';
+  }
+}
