@@ -1,5 +1,6 @@
 import { accessSync, constants, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { MachineFault } from '../read/index.ts';
 import { wordFiles, type LocaleFiles } from '../booklet/index.ts';
 
 /** Writes a file whole or not at all: to a temporary name beside it, then renamed. */
@@ -39,7 +40,7 @@ export function makeFolder(path: string): void {
 }
 
 /** The innermost folder or file that could not be made is the one that is told. */
-class NotWritable extends Error {}
+class NotWritable extends MachineFault {}
 
 function notWritable(path: string, error: unknown, remedy: string): NotWritable {
   if (error instanceof NotWritable) return error;
