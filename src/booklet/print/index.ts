@@ -1,3 +1,4 @@
+export { isAlive } from './processes.ts';
 export { chooseBrowser } from './chooseBrowser.ts';
 export type { Machine } from './machine.ts';
 export { PRINTABLE_LANGS, fontCss, scriptOf } from './fonts.ts';
