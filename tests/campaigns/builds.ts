@@ -32,6 +32,8 @@ export interface Going {
 export interface Builds {
   readonly shop: Workshop;
   readonly out: string;
+  /** Where its builds keep temporary files. */
+  readonly temporary: string;
   put(state: State): void;
   start(out?: string): Going;
   /** The files of the booklet by their names, each by its hash. */
@@ -48,7 +50,7 @@ export function newBuilds(): Builds {
   mkdirSync(temporary);
   const out = join(shop.folder, 'out');
   return {
-    shop, out,
+    shop, out, temporary,
     put: (state) => {
       shop.write(ITEM, shop.read(ITEM).toString().replace(/^revision: \d+/m, REVISION[state]));
     },

@@ -1,7 +1,7 @@
 import puppeteer from 'puppeteer';
 import type { Browser } from 'puppeteer';
 import { once } from 'node:events';
-import { constants } from 'node:os';
+import { constants, tmpdir } from 'node:os';
 import { setTimeout as pause } from 'node:timers/promises';
 import { MachineFault } from '../../read/index.ts';
 import { BROWSER_VARIABLE } from './chooseBrowser.ts';
@@ -91,5 +91,5 @@ function explain({ path, how }: ChosenBrowser, reason: string): string {
   const why = library === undefined
     ? reason.split('\n').find((line) => line.trim() !== '') ?? 'it gave no reason'
     : `the system's library ${library} is missing; install it with the system's package manager`;
-  return `the browser ${path} (${how}) does not start: ${why}. Another browser can be named by ${BROWSER_VARIABLE}`;
+  return `the browser ${path} (${how}) does not start: ${why}; would help: room for its files in ${tmpdir()}, or another browser, named by ${BROWSER_VARIABLE}`;
 }
