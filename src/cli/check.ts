@@ -1,6 +1,7 @@
 import { checkModel, findingText } from '../check/index.ts';
 import { buildModel } from '../model/index.ts';
 import { declaredFor } from '../read/index.ts';
+import { FailedCheck } from './failed-check.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { localesHere, untoldParameters } from './untold.ts';
 
@@ -23,5 +24,5 @@ export function checkCommand(name: string | undefined, options: { readonly size?
     if (locales !== null) for (const line of untoldParameters(item, locales)) process.stdout.write(`  ${line}\n`);
   }
   process.stdout.write(`${LETTERS}\n`);
-  if (failed > 0) throw new Error(`${failed} finding${failed === 1 ? '' : 's'} failed`);
+  if (failed > 0) throw new FailedCheck(`${failed} finding${failed === 1 ? '' : 's'} failed`);
 }

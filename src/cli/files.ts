@@ -1,11 +1,14 @@
 import { accessSync, constants, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { wordFiles, type LocaleFiles } from '../booklet/index.ts';
+import { hostname } from 'node:os';
+import { basename, dirname, join } from 'node:path';
+import { isAlive, wordFiles, type LocaleFiles } from '../booklet/index.ts';
+import { MachineFault } from '../read/index.ts';
 
-/** Writes a file whole or not at all: to a temporary name beside it, then renamed. */
+/** Writes a file whole or not at all: to a temporary name beside it, then renamed. What a write that was killed has left is taken away. */
 export function writeWhole(path: string, content: string | Uint8Array): void {
   makeFolder(dirname(path));
-  const unfinished = `${path}.${process.pid}.unfinished`;
+  sweepUnfinished(path);
+  const unfinished = `${unfinishedOf(path)}${process.pid}${UNFINISHED}`;
   try {
     writeFileSync(unfinished, content);
     renameSync(unfinished, path);
@@ -14,6 +17,20 @@ export function writeWhole(path: string, content: string | Uint8Array): void {
     throw notWritable(path, error, 'a file that can be written, on a disk with room');
   }
 }
+
+/** Takes away what processes that are gone have left of this file. */
+function sweepUnfinished(path: string): void {
+  const start = basename(unfinishedOf(path));
+  for (const name of readdirSync(dirname(path))) {
+    if (!name.startsWith(start) || !name.endsWith(UNFINISHED)) continue;
+    if (!isAlive(Number(name.slice(start.length, -UNFINISHED.length)))) rmSync(join(dirname(path), name), { force: true });
+  }
+}
+
+const UNFINISHED = '.unfinished';
+
+/** With the computer's name: of another's processes, on a shared disk, nobody knows whether they live. */
+const unfinishedOf = (path: string): string => `${path}.${hostname()}.`;
 
 /** Writes a file whole and tells its path. */
 export function writeTold(path: string, content: string | Uint8Array): void {
@@ -39,7 +56,7 @@ export function makeFolder(path: string): void {
 }
 
 /** The innermost folder or file that could not be made is the one that is told. */
-class NotWritable extends Error {}
+class NotWritable extends MachineFault {}
 
 function notWritable(path: string, error: unknown, remedy: string): NotWritable {
   if (error instanceof NotWritable) return error;

@@ -1,10 +1,18 @@
 #!/usr/bin/env node
 // Starts the command: as one bundled program, made at the first start; where none can be made, TypeScript is read as it is, by tsx.
-import { existsSync } from 'node:fs';
-import { homedir } from 'node:os';
+import { accessSync, constants, existsSync } from 'node:fs';
+import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { codeMark } from '../keep/code-mark.mjs';
+
+// Programs, browsers above all, need room for temporary files; without it they end in ways that tell nobody why.
+try {
+  accessSync(tmpdir(), constants.W_OK);
+} catch (error) {
+  process.stderr.write(`foldwright: ${tmpdir()}: no temporary file can be made (${error.code}); would be right: a folder that can be written, or another named by TMPDIR\n`);
+  process.exit(3);
+}
 
 // React checks much more while it is developed with; none of it shows in a page.
 process.env.NODE_ENV ??= 'production';

@@ -1,6 +1,8 @@
-import { Command } from 'commander';
+import { Command, CommanderError } from 'commander';
 import { PAPERS, papersOf } from '../booklet/papers/index.ts';
 import { EDITIONS, PUBLICATIONS } from '../booklet/publications/facts.ts';
+import { EXIT } from './exit-codes.ts';
+import { help } from './help.ts';
 import type { GuideOptions } from './guide.ts';
 import type { CutOptions } from './cut.ts';
 import type { MakeOptions } from './make.ts';
@@ -12,7 +14,12 @@ import type { SheetsOptions } from './sheets.ts';
 // publications come from their own file, and not through the room's index, which loads all that prints.
 const program = new Command('foldwright')
   .description('From one text model of an item to its geometry, checks, step order and printed booklets.')
-  .configureOutput({ outputError: (text, write) => { write(`foldwright: ${text.trim().replace(/^error: /, '').replace(/\.$/, '').replaceAll('\n', ' ')}; see: foldwright --help\n`); } })
+  .configureHelp(help)
+  .helpOption('-h, --help', 'tells how it is called, and nothing else')
+  .helpCommand(false)
+  .exitOverride()
+  // What is wrong with a call is told below, in our own words.
+  .configureOutput({ outputError: () => undefined })
   .enablePositionalOptions();
 
 /** Help for the papers of one publication. */
@@ -84,6 +91,7 @@ program.command('cut')
   .action(async (items: string[], options: CutOptions) => (await import('./cut.ts')).cutCommand(items, options));
 
 const stock = program.command('stock')
+  .helpCommand(false)
   .description('takes counted stock to a spreadsheet and back, and prints a sheet to count by');
 stock.command('export')
   .description('writes a stock file as a table that a spreadsheet opens')
@@ -126,6 +134,7 @@ program.command('schemas')
   .action(async () => { (await import('./schemas.ts')).schemasCommand(); });
 
 const words = program.command('words')
+  .helpCommand(false)
   .description('gives the texts to translators and takes their translations back, as XLIFF 2.1');
 
 words.command('export')
@@ -141,16 +150,24 @@ words.command('import')
   .option('--on <date>', 'day of the review, such as 2026-03-14; today unless given')
   .action(async (file: string, options: ImportOptions) => { (await import('./words.ts')).wordsImportCommand(file, options); });
 
+/** Tells how the command failed and what it ends with. */
+async function end(error: unknown): Promise<void> {
+  // Help that was asked for is no failure; a call that names no command gets help and fails.
+  if (error instanceof CommanderError && error.code === 'commander.helpDisplayed') return;
+  const { failure } = await import('./failure.ts');
+  const { told, code } = error instanceof CommanderError && error.code === 'commander.help' ? { told: '', code: EXIT.input } : failure(error);
+  if (told !== '') process.stderr.write(`${told}\n`);
+  process.exitCode = code;
+}
+
 // A reader that stops early, such as `head`, is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit();
-  throw error;
+  void end(error).then(() => { process.exit(); });
 });
 
 try {
   await program.parseAsync();
 } catch (error) {
-  const { failure } = await import('./failure.ts');
-  process.stderr.write(`${failure(error)}\n`);
-  process.exitCode = 1;
+  await end(error);
 }

@@ -1,6 +1,7 @@
 import { buildModel, loadSolids, type Model } from '../model/index.ts';
 import { faultsOf, findPlan, type FoundPlan } from '../plan/index.ts';
 import { filesOnDisk, listItems, readItem, type Item } from '../read/index.ts';
+import { FailedCheck } from './failed-check.ts';
 import { chosen, sizesOf } from './project.ts';
 
 /** Where items stand whose booklets cannot be made yet. */
@@ -19,7 +20,7 @@ export async function workCommand(name: string, options: { readonly size?: reado
     const faults = faultsOf(model, plan, solids);
     process.stdout.write(`${[...heading(model, plan), ...steps(plan)].join('\n')}\n`);
     const [fault] = faults;
-    if (fault !== undefined) throw new Error(`${item.source.file}: ${item.name} ${size}: no free way for ${fault.key}; in the way: ${fault.parts.join(', ')}`);
+    if (fault !== undefined) throw new FailedCheck(`${item.source.file}: ${item.name} ${size}: no free way for ${fault.key}; in the way: ${fault.parts.join(', ')}`);
   }
 }
 

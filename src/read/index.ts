@@ -19,3 +19,4 @@ export { stockTable } from './stock-to-table.ts';
 export { stockFromText } from './stock.ts';
 export { dimensionedText } from './dimensioned-text.ts';
 export { publishedSchemas } from './published-schemas.ts';
+export { MachineFault } from './machine-fault.ts';

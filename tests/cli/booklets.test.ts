@@ -74,7 +74,7 @@ describe('make', () => {
     const made_ = await shop.run(['guide', 'rack', '--size', 'low', '--out', 'phone'], { FOLDWRIGHT_BROWSER: '/nowhere' });
     expect(made_).toEqual({ code: 0, told: '', out: `phone/rack/low/${GUIDE}\n` });
     expect(sha256(shop.read(`phone/rack/low/${GUIDE}`))).toBe(sha256(shop.read(`${LOW}/${GUIDE}`)));
-    expect(await shop.run(['guide', 'rack', '--lang', 'xx'])).toMatchObject({ code: 1, told: expect.stringContaining('--lang xx: not known') as string });
+    expect(await shop.run(['guide', 'rack', '--lang', 'xx'])).toMatchObject({ code: 2, told: expect.stringContaining('--lang xx: not known') as string });
   });
 
   it.each(firstMade)('makes a light file with no drawn-up letters: %s', async (name) => {

@@ -53,8 +53,8 @@ describe('packCommand', () => {
 describe('foldwright pack', () => {
   it.each([
     ['no number', ['pack', 'rack', '--learners', '12'], /^foldwright: rack: not an order; /],
-    ['no order', ['pack', '--learners', '12'], /missing required argument 'order'/],
-    ['no learners', ['pack', 'rack=6'], /'--learners <number>' not specified/],
+    ['no order', ['pack', '--learners', '12'], /<order>: not given/],
+    ['no learners', ['pack', 'rack=6'], /--learners <number>: not given/],
   ] as const)('tells %s in one line and writes nothing', async (_, args, told) => {
     await expectOneComplaint(shop, args, told);
   });
@@ -63,7 +63,7 @@ describe('foldwright pack', () => {
     shop.change('steps/stool/notes/en.md', '## half-cut\n', '## halfcut\n');
     const before = shop.files();
     const { code, told } = await shop.run(PACK);
-    expect(code).toBe(1);
+    expect(code).toBe(2);
     expect(told).toMatch(/^steps\/stool\/notes\/en\.md:\d+:1: found ## halfcut, would be right: the key of a step or its action, one of .*half-cut/);
     expect(told.trimEnd().split('\n')).toHaveLength(1);
     expect(shop.files()).toEqual(before);

@@ -163,7 +163,7 @@ describe('foldwright sheets', () => {
 
   it.each([
     ['an unknown item', ['sheets', 'rick'], /steps\/rick\/item\.yaml: no such item; would be right: one of bed, chair, desk, rack, stool$/],
-    ['no item', ['sheets'], /missing required argument 'item'/],
+    ['no item', ['sheets'], /<item>: not given/],
     ['an unknown size', ['sheets', 'rack', '--size', 'huge'], /--size huge: not known; would be right: one of low, standard, tall$/],
     ['an unknown paper', ['sheets', 'rack', '--paper', 'a3'], /--paper a3: not known; would be right: one of a4, letter$/],
     ['a folder under a file', ['sheets', 'rack', '--size', 'low', '--paper', 'a4', '--out', 'steps/rack/item.yaml/here'], /cannot be written \(a file stands in its place\); would be right: a folder that can be written$/],

@@ -48,7 +48,7 @@ describe('words import', () => {
       .replace('<target>قبل البدء</target>', '<target>بدء</target>').replace('<target>القطع</target>', '<target> </target>').replace('state="translated"', 'state="half"'));
     const before = shop.files();
     const { code, out, told } = await shop.run(['words', 'import', 'out/bad.xlf']);
-    expect({ code, out }).toEqual({ code: 1, out: '' });
+    expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(told.trimEnd().split('\n')).toEqual([
       expect.stringMatching(/^out\/bad\.xlf:\d+:5 booklet\.chapters\.before: found state "half", would be right: one of initial, translated, reviewed, final$/),
       expect.stringMatching(/^out\/bad\.xlf:\d+:5 booklet\.chapters\.parts: found an empty translation, would be right: a target with text$/),
@@ -79,7 +79,7 @@ describe('words import', () => {
       .replaceAll(/(<unit id="[^"]*_(?:one|other)"[^]*?<target>)[^]*?(<\/target>)/g, (unit, start: string, end: string) => `${start}${/<source>([^]*?)<\/source>/.exec(unit)?.[1] ?? ''}${end}`));
     const { code, told, out } = await shop.run(['words', 'import', 'out/sd.xlf']);
     expect({ code, told }).toEqual({ code: 0, told: '' });
-    expect(out.trimEnd().split('\n')).toEqual([...['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items', 'guide', 'cutting', 'pack', 'page', 'about'].map((name) => `locales/sd/${name}.json`)]);
+    expect(out.trimEnd().split('\n')).toEqual([...['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items', 'parameters', 'guide', 'cutting', 'pack', 'page', 'about'].map((name) => `locales/sd/${name}.json`)]);
     expect(JSON.parse(shop.read('locales/sd/about.json').toString())).toMatchObject({ name: 'سنڌي', direction: 'rtl', numbers: 'sd' });
   });
 
@@ -89,13 +89,13 @@ describe('words import', () => {
     ['a day without a name', ['words', 'import', 'out/read.xlf', '--on', '2026-03-14'], /^foldwright: --on: found no --reviewed-by, would be right: both, or neither\n$/],
     ['a day that is none', ['words', 'import', 'out/read.xlf', '--reviewed-by', 'A. Reader', '--on', '2026-02-30'], /^foldwright: --on: found "2026-02-30", would be right: a day such as 2026-03-14\n$/],
     ['a name that is none', ['words', 'import', 'out/read.xlf', '--reviewed-by', ' '], /^foldwright: --reviewed-by: found " ", would be right: the name of who read the words over\n$/],
-    ['no file', ['words', 'import'], /^foldwright: missing required argument 'file'; see: /],
-    ['no language', ['words', 'export'], /^foldwright: required option '--lang <code>' not specified; see: /],
+    ['no file', ['words', 'import'], /^foldwright: <file>: not given; would be right: /],
+    ['no language', ['words', 'export'], /^foldwright: --lang <code>: not given; would be right: .*; see: /],
     ['the source language', ['words', 'export', '--lang', 'en'], /^foldwright: --lang: found "en", the language the texts are written in first, would be right: a language to translate into\n$/],
-    ['an unknown word', ['words', 'exprot', '--lang', 'fr'], /^foldwright: unknown command 'exprot'/],
+    ['an unknown word', ['words', 'exprot', '--lang', 'fr'], /^foldwright: exprot: no such command; would be right: export; /],
   ])('tells %s in one line', async (_name, args, message) => {
     const { code, out, told } = await shop.run(args);
-    expect({ code, out }).toEqual({ code: 1, out: '' });
+    expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(told).toMatch(message);
   });
 });

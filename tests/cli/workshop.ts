@@ -34,7 +34,7 @@ export interface Workshop {
 export async function expectOneComplaint(shop: Workshop, args: readonly string[], told: RegExp): Promise<void> {
   const before = shop.files();
   const outcome = await shop.run(args);
-  expect(outcome).toMatchObject({ code: 1, out: '' });
+  expect(outcome).toMatchObject({ code: 2, out: '' });
   expect(outcome.told.trimEnd()).toMatch(told);
   expect(outcome.told.trimEnd().split('\n')).toHaveLength(1);
   expect(shop.files()).toEqual(before);

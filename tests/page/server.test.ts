@@ -100,7 +100,7 @@ describe('the page\'s server', () => {
     } finally {
       await shared.close();
     }
-    expect(await page.shop.run(['page', '--port', '99999'])).toMatchObject({ code: 1, told: 'foldwright: --port 99999: would be right: a whole number from 0 to 65535\n' });
+    expect(await page.shop.run(['page', '--port', '99999'])).toMatchObject({ code: 2, told: 'foldwright: --port 99999: would be right: a whole number from 0 to 65535\n' });
     const { port } = new URL(page.url);
     expect((await page.shop.run(['page', '--port', port])).told).toBe(`foldwright: --port ${port}: taken by another program; would be right: one that is free, or 0 for any\n`);
   });

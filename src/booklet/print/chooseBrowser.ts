@@ -2,6 +2,7 @@ import { delimiter, join } from 'node:path';
 import { thisMachine } from './machine.ts';
 import type { Machine } from './machine.ts';
 import type { BrowserFound, ChosenBrowser } from './types.ts';
+import { MachineFault } from '../../read/index.ts';
 
 /** Names a browser's program by its path; it comes before all others. */
 export const BROWSER_VARIABLE = 'FOLDWRIGHT_BROWSER';
@@ -28,7 +29,7 @@ function namedBrowser(machine: Machine): ChosenBrowser | undefined {
   const path = machine.env[BROWSER_VARIABLE];
   if (path === undefined || path === '') return undefined;
   if (machine.isProgram(path)) return chosen(machine, path, 'named');
-  throw new Error(`${BROWSER_VARIABLE} names “${path}”, which is not a program that can be run; set it to the path of a Chromium or Chrome, or unset it`);
+  throw new MachineFault(`${BROWSER_VARIABLE} names “${path}”, which is not a program that can be run; set it to the path of a Chromium or Chrome, or unset it`);
 }
 
 function puppeteersBrowser(machine: Machine): ChosenBrowser | undefined {
@@ -45,7 +46,7 @@ function systemBrowser(machine: Machine): ChosenBrowser | undefined {
 
 async function packagedBrowser(machine: Machine): Promise<ChosenBrowser> {
   if (machine.platform !== 'linux' || machine.arch !== 'x64') {
-    throw new Error(`no browser to print with: none is installed, and the packaged one runs on Linux x64 only (this is ${machine.platform} ${machine.arch}); install Chromium or Chrome, or set ${BROWSER_VARIABLE} to its path`);
+    throw new MachineFault(`no browser to print with: none is installed, and the packaged one runs on Linux x64 only (this is ${machine.platform} ${machine.arch}); install Chromium or Chrome, or set ${BROWSER_VARIABLE} to its path`);
   }
   const { path, libraries, fontConfig } = await machine.unpack();
   // Only the package's own fonts are seen, so that no computer's fonts can slip into a booklet.

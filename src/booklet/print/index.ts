@@ -1,4 +1,5 @@
 export { browserMark } from './browserMark.ts';
+export { isAlive } from './processes.ts';
 export { chooseBrowser } from './chooseBrowser.ts';
 export type { Machine } from './machine.ts';
 export { PRINTABLE_LANGS, fontCss, scriptOf } from './fonts.ts';

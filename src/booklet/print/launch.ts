@@ -1,17 +1,31 @@
 import puppeteer from 'puppeteer';
 import type { Browser } from 'puppeteer';
+import { once } from 'node:events';
+import { constants, tmpdir } from 'node:os';
 import { setTimeout as pause } from 'node:timers/promises';
+import { MachineFault } from '../../read/index.ts';
 import { BROWSER_VARIABLE } from './chooseBrowser.ts';
+import { endGroup } from './processes.ts';
+import { newProfile, type Profile } from './profiles.ts';
 import type { ChosenBrowser } from './types.ts';
 
 const TRIES = 3;
 const PAUSE_MS = 500;
 
+const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
+
+/** A browser that runs, with a profile of its own. */
+export interface RunningBrowser {
+  readonly browser: Browser;
+  /** Ends it at once, answering or not, and takes its profile away. */
+  end(): Promise<void>;
+}
+
 /**
  * Starts the chosen browser, trying again when a busy machine lets it down.
  * @throws one message that says what is missing, when it cannot start at all.
  */
-export async function launch(chosen: ChosenBrowser, timeout: number): Promise<Browser> {
+export async function launch(chosen: ChosenBrowser, timeout: number): Promise<RunningBrowser> {
   let args = chosen.args;
   for (let left = TRIES - 1; ; left--) {
     try {
@@ -20,14 +34,52 @@ export async function launch(chosen: ChosenBrowser, timeout: number): Promise<Br
       const reason = String(error instanceof Error ? error.message : error);
       // Ubuntu from 23.10 on lets no ordinary program build a sandbox. Ours shows only our own pages, without scripts or network.
       if (/no usable sandbox/i.test(reason) && !args.includes('--no-sandbox')) args = ['--no-sandbox', ...args];
-      else if (left === 0 || missingLibrary(reason) !== undefined) throw new Error(explain(chosen, reason), { cause: error });
+      else if (left === 0 || missingLibrary(reason) !== undefined) throw new MachineFault(explain(chosen, reason), { cause: error });
       await pause(PAUSE_MS);
     }
   }
 }
 
-function start({ path, env }: ChosenBrowser, args: readonly string[], timeout: number): Promise<Browser> {
-  return puppeteer.launch({ executablePath: path, headless: 'shell', args: [...args], env, timeout, protocolTimeout: timeout });
+/** It is told by a pipe: when this process dies, in whichever way, the pipe closes and the browser ends. */
+async function start({ path, env }: ChosenBrowser, args: readonly string[], timeout: number): Promise<RunningBrowser> {
+  const profile = profileOrFault();
+  try {
+    const browser = await puppeteer.launch({
+      executablePath: path, headless: 'shell', args: [...args], pipe: true, userDataDir: profile.path, env: { ...env, TMPDIR: profile.path },
+      timeout, protocolTimeout: timeout, handleSIGINT: false, handleSIGTERM: false, handleSIGHUP: false,
+    });
+    const quiet = endOnSignals();
+    return { browser, end: () => end(browser, profile).finally(quiet) };
+  } catch (error) {
+    profile.remove();
+    throw error;
+  }
+}
+
+function profileOrFault(): Profile {
+  try {
+    return newProfile();
+  } catch (error) {
+    throw new MachineFault(`no folder can be made for the browser's own files: ${String(error instanceof Error ? error.message : error)}; make room there, or name another folder by TMPDIR`, { cause: error });
+  }
+}
+
+/** Killed, not closed: one that hangs hears nothing, and there is nothing in it to be saved. */
+async function end(browser: Browser, profile: Profile): Promise<void> {
+  const running = browser.process();
+  if (running?.pid !== undefined && running.exitCode === null && running.signalCode === null) {
+    const gone = once(running, 'exit');
+    endGroup(running.pid);
+    await gone;
+  }
+  profile.remove();
+}
+
+/** A signal ends the process by way of its `exit`, on which browser and profile go. Gives what takes this back. */
+function endOnSignals(): () => void {
+  const hear = (signal: NodeJS.Signals): void => { process.exit(128 + constants.signals[signal]); };
+  for (const signal of SIGNALS) process.on(signal, hear);
+  return () => { for (const signal of SIGNALS) process.off(signal, hear); };
 }
 
 function missingLibrary(reason: string): string | undefined {
@@ -39,5 +91,5 @@ function explain({ path, how }: ChosenBrowser, reason: string): string {
   const why = library === undefined
     ? reason.split('\n').find((line) => line.trim() !== '') ?? 'it gave no reason'
     : `the system's library ${library} is missing; install it with the system's package manager`;
-  return `the browser ${path} (${how}) does not start: ${why}. Another browser can be named by ${BROWSER_VARIABLE}`;
+  return `the browser ${path} (${how}) does not start: ${why}; would help: room for its files in ${tmpdir()}, or another browser, named by ${BROWSER_VARIABLE}`;
 }

@@ -1,5 +1,6 @@
 import { mkdir, rmdir, stat, utimes } from 'node:fs/promises';
 import { setTimeout as pause } from 'node:timers/promises';
+import { MachineFault } from '../../read/index.ts';
 
 const POLL_MS = 100;
 /** A lock this old without a sign of life was left by a run that was killed. */
@@ -33,5 +34,5 @@ async function take(folder: string): Promise<void> {
     if (made && Date.now() - made.mtimeMs > STALE_MS) await rmdir(folder).catch(() => undefined);
     await pause(POLL_MS);
   }
-  throw new Error(`another run has been unpacking the browser for ${GIVE_UP_MS / 1000} s; if none is running, delete ${folder}`);
+  throw new MachineFault(`another run has been unpacking the browser for ${GIVE_UP_MS / 1000} s; if none is running, delete ${folder}`);
 }

@@ -1,56 +1,77 @@
-import type { Browser, Page } from 'puppeteer';
-import { launch } from './launch.ts';
+import type { Page } from 'puppeteer';
+import { MachineFault } from '../../read/index.ts';
+import { launch, type RunningBrowser } from './launch.ts';
 import { prepareTab } from './tab.ts';
 import type { ChosenBrowser } from './types.ts';
 
-/** Runs work in a browser's one tab, one after the other; a browser that died is started again, once for each work. */
+/** Work in a tab, and how long it may wait for one answer of the browser, ms. */
+export type TabWork<T> = (tab: Page, timeout: number) => Promise<T>;
+
+/** Runs work in a browser's one tab, one after the other. A browser that hangs or dies is replaced, and the work done again. */
 export interface Press {
-  run<T>(work: (tab: Page) => Promise<T>): Promise<T>;
+  run<T>(work: TabWork<T>): Promise<T>;
   close(): Promise<void>;
 }
 
-interface Session { readonly browser: Browser; readonly tab: Page }
+interface Session {
+  readonly running: RunningBrowser;
+  readonly tab: Page;
+  readonly timeout: number;
+  /** Fails when the tab dies: what it was asked is then never answered. Never comes otherwise. */
+  readonly died: Promise<never>;
+}
+
+/** Browsers tried for one work. Each may take longer than the last to answer, should it be the machine that is slow. */
+const TRIES = 3;
+const LONGER = 4;
 
 export async function openPress(chosen: ChosenBrowser, langs: readonly string[], timeout: number): Promise<Press> {
   let session = await openSession(chosen, langs, timeout);
   let last: Promise<unknown> = Promise.resolve();
 
-  const twice = async <T>(work: (tab: Page) => Promise<T>): Promise<T> => {
-    try {
-      return await work(session.tab);
-    } catch (error) {
-      if (!lost(session, error)) throw error;
-      await session.browser.close().catch(() => undefined);
-      session = await openSession(chosen, langs, timeout);
-      return work(session.tab);
+  const attempted = async <T>(work: TabWork<T>): Promise<T> => {
+    for (let tries = 1; ; tries++) {
+      try {
+        return await Promise.race([work(session.tab, session.timeout), session.died]);
+      } catch (error) {
+        if (!lost(session, error)) throw error;
+        if (tries === TRIES) throw new MachineFault(`the browser ${chosen.path} was lost ${TRIES} times over one work: ${reasonOf(error)}; would help: more free memory, or another browser`, { cause: error });
+        await session.running.end();
+        session = await openSession(chosen, langs, timeout * LONGER ** tries);
+      }
     }
   };
   return {
     run(work) {
-      const done = last.then(() => twice(work));
+      const done = last.then(() => attempted(work));
       last = done.catch(() => undefined);
       return done;
     },
     async close() {
       await last;
-      await session.browser.close();
+      await session.running.end();
     },
   };
 }
 
 async function openSession(chosen: ChosenBrowser, langs: readonly string[], timeout: number): Promise<Session> {
-  const browser = await launch(chosen, timeout);
-  try {
-    const tab = await browser.newPage();
-    await prepareTab(tab, langs);
-    return { browser, tab };
-  } catch (error) {
-    await browser.close();
-    throw error;
+  for (let tries = 1; ; tries++) {
+    const running = await launch(chosen, timeout);
+    try {
+      const tab = await running.browser.newPage();
+      const died = new Promise<never>((_, reject) => { tab.on('error', reject); });
+      died.catch(() => undefined);
+      await Promise.race([prepareTab(tab, langs), died]);
+      return { running, tab, timeout, died };
+    } catch (error) {
+      await running.end();
+      if (tries === TRIES) throw new MachineFault(`the browser ${chosen.path} starts and is lost: ${reasonOf(error)}; would help: more free memory, or another browser`, { cause: error });
+    }
   }
 }
 
-function lost({ browser, tab }: Session, error: unknown): boolean {
-  const reason = error instanceof Error ? `${error.name} ${error.message}` : '';
-  return !browser.connected || tab.isClosed() || /TimeoutError|timed out|Target closed|detached/i.test(reason);
+function lost({ running, tab }: Session, error: unknown): boolean {
+  return !running.browser.connected || tab.isClosed() || /TimeoutError|timed out|Target closed|detached|Page crashed/i.test(reasonOf(error));
 }
+
+const reasonOf = (error: unknown): string => (error instanceof Error ? `${error.name} ${error.message}` : String(error));

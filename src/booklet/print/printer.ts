@@ -45,14 +45,14 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
     async pictures(list) {
       refuseTwins(list);
       const sheets: PictureSheet[] = [];
-      for (const some of inSheets(list)) sheets.push(await printSheet(press, some, timeout));
+      for (const some of inSheets(list)) sheets.push(await printSheet(press, some));
       return { sheets };
     },
     async document(doc, book) {
       refuseUnloaded(doc, langs);
-      const { words, shown } = await press.run(async (tab) => {
+      const { words, shown } = await press.run(async (tab, wait) => {
         const shown = await showDocument(tab, doc, langs);
-        return { shown, words: await printTab(tab, 'words', timeout) };
+        return { shown, words: await printTab(tab, 'words', wait) };
       });
       return finish(words, doc, await openOnce(book), shown);
     },
@@ -67,11 +67,11 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
   };
 }
 
-async function printSheet(press: Press, pictures: readonly PrintPicture[], timeout: number): Promise<PictureSheet> {
+async function printSheet(press: Press, pictures: readonly PrintPicture[]): Promise<PictureSheet> {
   const pages = picturePages(pictures);
-  const printed = await press.run(async (tab) => {
+  const printed = await press.run(async (tab, wait) => {
     await showPictures(tab, pages);
-    return printTab(tab, 'pictures', timeout);
+    return printTab(tab, 'pictures', wait);
   });
   const pdf = await openPdf(printed);
   if (pdf.getPageCount() !== pictures.length) throw new Error(`${pictures.length} pictures came out on ${pdf.getPageCount()} pages`);

@@ -7,6 +7,7 @@ import { pipeline } from 'node:stream/promises';
 import { brotliDecompressSync, createBrotliDecompress } from 'node:zlib';
 import { withLock } from './lock.ts';
 import { readTar } from './readTar.ts';
+import { MachineFault } from '../../read/index.ts';
 
 /** The unpacked browser: its program, the folder of libraries it carries, and a font configuration of its own. */
 export interface UnpackedBrowser {
@@ -45,7 +46,7 @@ async function cacheFolder(env: Readonly<Record<string, string | undefined>>): P
       if ((await stat(folder)).uid === (process.getuid?.() ?? 0)) return folder;
     } catch { /* the next wish */ }
   }
-  throw new Error(`the browser cannot be unpacked: neither ${wishes.join(' nor ')} is yours to write; set XDG_CACHE_HOME to a folder that is`);
+  throw new MachineFault(`the browser cannot be unpacked: neither ${wishes.join(' nor ')} is yours to write; set XDG_CACHE_HOME to a folder that is`);
 }
 
 /** Unpacks beside the folder and renames: whoever sees the folder sees all of it. */
