@@ -8,6 +8,7 @@ import { earlier, pens } from '../../kit/pens.ts';
 import { toPicture, type Paper } from '../../kit/svg.ts';
 import type { Marking } from '../marking-picture.ts';
 import { blankStage } from '../stages/blank.ts';
+import { knifeInPanel } from '../stages/half-cut.ts';
 import { columnBox, mainBox, noRoom } from '../stages/layout.ts';
 import { stepPaper } from '../step-paper.ts';
 import { tell } from '../../../scene/index.ts';
@@ -21,6 +22,9 @@ import { snipSign } from './snip-sign.ts';
 const cap = capHeights.pattern;
 /** Under the whole view, for how many holes there are of which size. */
 const signsHeight = 9;
+/** The knife in the panel beside the strips of a half-cut. */
+const knifeWidth = 46;
+const knifeHeight = 55;
 
 /**
  * One step of marking or cutting any panel that is folded, inner face up, whichever sides its flaps are on: what is new is
@@ -41,7 +45,7 @@ export function foldedMarks(pattern: Pattern, marking: Marking, paper: Paper): r
     case 'holes': return measured(pattern, holePlaces(pattern), paper, (view) => [...bends(pattern, view, null), patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(pattern, view, { ...pens.hole, width: 0.5 })], holeSigns(pattern));
     case 'notches-cut': return notched(pattern, paper);
     case 'crease': return stripped(pattern, 'crease', paper, (view) => cutAndBent(pattern, view, 'crease'));
-    case 'half-cut': return stripped(pattern, 'half-cut', paper, (view) => cutAndBent(pattern, view, 'half-cut'));
+    case 'half-cut': return stripped(pattern, 'half-cut', paper, (view) => cutAndBent(pattern, view, 'half-cut'), { wide: knifeWidth, draw: (box) => knifeInPanel(pattern, box) });
   }
 }
 
@@ -80,16 +84,18 @@ function measured(pattern: Pattern, places: Coordinates, paper: Paper, draw: (vi
   ];
 }
 
-/** The whole panel with its flaps numbered by kind, and beside it a strip for each kind. */
-function stripped(pattern: Pattern, work: StripWork, paper: Paper, draw: (view: Fit) => readonly Mark[]): readonly Mark[] {
+/** The whole panel with its flaps numbered by kind, beside it a strip for each kind, and at the edge what else belongs to the work. */
+function stripped(pattern: Pattern, work: StripWork, paper: Paper, draw: (view: Fit) => readonly Mark[], beside?: { readonly wide: number; readonly draw: (box: Box) => readonly Mark[] }): readonly Mark[] {
   const kinds = flapKinds(pattern).filter((kind) => work === 'mark' || kind.bends.some(({ is }) => is === work));
-  const span = kinds.reduce((sum, kind) => sum + kindWidth(kind, work, pattern.thickness), 0);
+  const last = beside?.wide ?? 0;
+  const span = kinds.reduce((sum, kind) => sum + kindWidth(kind, work, pattern.thickness), 0) + last;
   const view = fitToScale({ least: pattern.min, most: pattern.max }, mainBox(paper, span, noRoom));
   const column: Box = columnBox(paper, span);
   return [
     wholeMark(pattern, view, work !== 'mark', draw(view)),
     ...kindNumerals(kinds, view),
-    ...kindStrips(kinds, work, pattern.thickness, column),
+    ...kindStrips(kinds, work, pattern.thickness, { ...column, width: column.width - last }),
+    ...(beside?.draw({ x: column.x + column.width - last, y: column.y, width: last, height: Math.min(column.height, knifeHeight) }) ?? []),
   ];
 }
 

@@ -100,9 +100,10 @@ function worked(kind: FlapKind, work: 'crease' | 'half-cut', deep: number, right
   ];
 }
 
-/** The place of each crease in the order of bending, apart from each other where the creases are close. */
+/** The place of each crease among the creases in the order of bending, apart from each other where the creases are close. */
 function orderFigures({ bends, order }: FlapKind, x: number, y: (out: number) => number): readonly Mark[] {
-  const creases = bends.flatMap(({ is, at }, place) => (is === 'crease' ? [{ at: y(at), told: tell.number(order.indexOf(place) + 1) }] : [])).sort((a, b) => a.at - b.at);
+  const inOrder = order.filter((place) => bends[place]?.is === 'crease');
+  const creases = bends.flatMap(({ is, at }, place) => (is === 'crease' ? [{ at: y(at), told: tell.number(inOrder.indexOf(place) + 1) }] : [])).sort((a, b) => a.at - b.at);
   return spread(creases.map(({ at }) => at), creases.map(() => cap + 0.6)).flatMap((at, index) => {
     const crease = creases[index];
     return crease === undefined ? [] : [figure(crease.told, [x, at], cap, 700)];

@@ -16,6 +16,9 @@ import { columnBox, countMark, mainBox, noRoom } from './layout.ts';
 import { sideOrder } from './crease.ts';
 import { tell } from '../../../scene/index.ts';
 
+/** The thickness of a panel and of its skins, mm. */
+type Skinned = Pick<FlatPattern, 'thickness' | 'skin'>;
+
 const column = 60;
 const cap = capHeights.step;
 
@@ -45,7 +48,7 @@ function upright(length: number): number {
 }
 
 /** The knife in the panel with the depth of the cut and what is left below it. */
-function knifeInPanel(pattern: FlatPattern, box: Box): readonly Mark[] {
+export function knifeInPanel(pattern: Skinned, box: Box): readonly Mark[] {
   const { thickness, skin } = pattern;
   const dimensions = 12;
   const knifeRoom = 16;
@@ -66,7 +69,7 @@ function knifeInPanel(pattern: FlatPattern, box: Box): readonly Mark[] {
   ];
 }
 
-function skins(view: Fit, reach: number, { thickness, skin }: FlatPattern): readonly Mark[] {
+function skins(view: Fit, reach: number, { thickness, skin }: Skinned): readonly Mark[] {
   return [-skin, skin - thickness].map((y) => line(pens.edge, onPaper(view, [-reach, y]), onPaper(view, [reach, y])));
 }
 
