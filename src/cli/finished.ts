@@ -3,7 +3,7 @@ import { join, relative } from 'node:path';
 import { browserMark, chooseBrowser } from '../booklet/index.ts';
 import { contentHash, keepContent, keptContent, nothingKept, readData, writeData, type Keep, type KeyPart } from '../keep/index.ts';
 import { localeFiles, writeWhole } from './files.ts';
-import type { MakeOptions } from './make.ts';
+import type { MakeOptions } from './make-options.ts';
 import type { Progress } from './progress.ts';
 
 /** One file of a build: its place under the folder of output, and its content's hash, under which it is kept. */

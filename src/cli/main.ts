@@ -5,7 +5,7 @@ import { EXIT } from './exit-codes.ts';
 import { help } from './help.ts';
 import type { GuideOptions } from './guide.ts';
 import type { CutOptions } from './cut.ts';
-import type { MakeOptions } from './make.ts';
+import type { MakeOptions } from './make-options.ts';
 import type { ImportOptions } from './words.ts';
 import type { PackOptions } from './pack.ts';
 import type { SheetsOptions } from './sheets.ts';

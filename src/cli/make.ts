@@ -6,23 +6,18 @@ import { buildModel, loadSolids, type Model } from '../model/index.ts';
 import { planItem } from '../plan/index.ts';
 import { keptLater, nothingKept, type Keep } from '../keep/index.ts';
 import type { Item } from '../read/index.ts';
-import { editionsAsked, type EditionOptions, type Wanted } from './editions-asked.ts';
+import { editionsAsked, type Wanted } from './editions-asked.ts';
 import { localeFiles, makeFolder } from './files.ts';
 import { openFinished, type Finished } from './finished.ts';
-import { keepAsked, type KeepOptions } from './keeping.ts';
+import { keepAsked } from './keeping.ts';
 import { newProgress, type Progress } from './progress.ts';
+import type { MakeOptions } from './make-options.ts';
 import { chosen, isFileOfItem, itemNames, itemsNamed, sizesOf } from './project.ts';
 import { publish, type Batch } from './publish.ts';
 import { buildRecord, contentMark, type Variant } from './record.ts';
 import { checkedSize, soundSize } from './sound.ts';
 import { guideCopy } from './variant-guide.ts';
 
-export interface MakeOptions extends EditionOptions, KeepOptions {
-  readonly size?: readonly string[];
-  readonly out: string;
-  /** Prints although a check fails; every page is then stamped. */
-  readonly despiteFindings?: boolean;
-}
 
 /**
  * Makes the booklets asked for, and beside those of each size build.json and the phone guide. What can be refused is

@@ -79,7 +79,7 @@ describe('the side that changes an item', () => {
   it('shows every finding of the command, with numbers on the parts of those that do not hold', async () => {
     const { out } = await served.shop.run(['check', 'rack', '--size', 'standard']);
     const count = (verdict: string): number => out.split('\n').filter((line) => line.startsWith(`  ${verdict} `)).length;
-    expect(await hand.text('.sum')).toBe(`Fails: ${count('fail')} · cautions: ${count('caution')} · holds: ${count('pass')}`);
+    expect(await hand.text('.sum')).toBe(`Fails: ${count('fail')} · cautions: ${count('caution')} · passes: ${count('pass')}`);
     expect(await hand.page.$$eval('.finding', (all) => all.length)).toBe(count('fail') + count('caution') + count('pass'));
     expect((await hand.texts('.labels .caution')).join(' · ').split(' · ').map(Number).sort((a, b) => a - b)).toEqual(Array.from({ length: count('caution') }, (_, index) => index + 1));
     const plain = await lookAt(hand.page, '.turnable');

@@ -44,7 +44,7 @@ export function cover(input: BookletInput): readonly ReactNode[] {
         <PlacedPicture input={input} of={{ what: 'finished' }} alt={finishedAlt(input)} scale={scale} />
       </div>
       <div className="facts">
-        {!wordless && <SizeMark input={input} height={mark} />}
+        {!wordless && <SizeMark input={input} isAlone height={mark} />}
         <div>
           {!wordless && <p className="size"><Said input={input} say={(each) => sizeName(each, model)} /></p>}
           <p className="overall"><Spoken text={overall(input)} /></p>

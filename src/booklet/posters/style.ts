@@ -51,7 +51,7 @@ export function wallStyle(paper: PosterPaper): string {
 .strip li { display: flex; gap: ${mm(innerGap)}; align-items: center; }
 .strip .check { gap: ${pairGap * scale}mm; margin-inline-start: auto; }
 .measure { font-size: ${mm(8)}; font-weight: 700; }
-.strip .poster-foot { font-size: ${10 * scale}pt; white-space: nowrap; flex-direction: column; align-self: flex-end; align-items: flex-end; margin-inline-start: auto; }
+.strip .poster-foot { flex-direction: column; align-self: flex-end; align-items: flex-end; margin-inline-start: auto; }
 .strip .check + .poster-foot { margin-inline-start: 0; }
 `;
 }

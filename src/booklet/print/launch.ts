@@ -1,7 +1,9 @@
 import puppeteer from 'puppeteer';
 import type { Browser } from 'puppeteer';
 import { once } from 'node:events';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { constants, tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { MachineFault } from '../../read/index.ts';
 import { BROWSER_VARIABLE } from './chooseBrowser.ts';
@@ -43,17 +45,27 @@ export async function launch(chosen: ChosenBrowser, timeout: number): Promise<Ru
 /** It is told by a pipe: when this process dies, in whichever way, the pipe closes and the browser ends. */
 async function start({ path, env }: ChosenBrowser, args: readonly string[], timeout: number): Promise<RunningBrowser> {
   const profile = profileOrFault();
+  const heard = hearing(path, profile.path);
   try {
     const browser = await puppeteer.launch({
-      executablePath: path, headless: 'shell', args: [...args], pipe: true, userDataDir: profile.path, env: { ...env, TMPDIR: profile.path },
+      executablePath: heard.path, headless: 'shell', args: [...args], pipe: true, userDataDir: profile.path, env: { ...env, TMPDIR: profile.path },
       timeout, protocolTimeout: timeout, handleSIGINT: false, handleSIGTERM: false, handleSIGHUP: false,
     });
     const quiet = endOnSignals();
     return { browser, end: () => end(browser, profile).finally(quiet) };
   } catch (error) {
+    const said = heard.said();
     profile.remove();
-    throw error;
+    throw new Error(`${error instanceof Error ? error.message : String(error)}\n${said}`, { cause: error });
   }
+}
+
+/** Starts the browser so that what it complains of is kept beside its profile: by a pipe nobody else hears it. */
+function hearing(path: string, folder: string): { readonly path: string; readonly said: () => string } {
+  const [script, complaints] = [join(folder, 'start.sh'), join(folder, 'complaints.txt')];
+  const quoted = (text: string): string => `'${text.replaceAll("'", "'\\''")}'`;
+  writeFileSync(script, `#!/bin/sh\nexec ${quoted(path)} "$@" 2>${quoted(complaints)}\n`, { mode: 0o700 });
+  return { path: script, said: () => (existsSync(complaints) ? readFileSync(complaints, 'utf8').slice(0, 4000) : '') };
 }
 
 function profileOrFault(): Profile {

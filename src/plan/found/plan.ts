@@ -124,7 +124,7 @@ function orderedSteps(search: Search, whole: Line, batches: readonly NamedBatch[
   const bench = (jobs: readonly BenchJob[], batch: string | null, owner: string | null): readonly Placed[] => jobs.map((job) => benchStep(job, naming, batch, owner));
   const panelsFirst = (batch: NamedBatch, index: number): readonly Placed[] => {
     const later = batches.slice(index);
-    return panels.filter((jobs) => !done.has(jobs) && later.find((each) => holds(ground, each, jobs))?.name === servedBy(batches, index)?.name).flatMap((jobs) => {
+    return panels.filter((jobs) => !done.has(jobs) && (holds(ground, batch, jobs) || later.find((each) => holds(ground, each, jobs))?.name === servedBy(batches, index)?.name)).flatMap((jobs) => {
       done.add(jobs);
       const owning = later.find((each) => holds(ground, each, jobs)) ?? batch;
       return bench(jobs, owning.name, ownerOf(ground, naming, owning.copies));

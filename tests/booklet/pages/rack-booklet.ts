@@ -34,7 +34,7 @@ const stored = JSON.parse(readFileSync(new URL('rack-standard-plan.json', import
 export const rackPlan: Plan = { ...stored, steps: stored.steps.map((step) => ({ ...step, drilled: [], drillsFor: [], held: [], props: [], waits: 0, toHand: toHandOf(step) })) };
 
 const sized = (width: number, height: number, ...ofs: readonly PictureOf[]): readonly SizedPicture[] => ofs.map((of) => ({ of, width, height }));
-const part = (kind: PartKind): PictureOf => ({ what: 'part', kind });
+const part = (kind: PartKind, variety = 0): PictureOf => ({ what: 'part', kind, variety });
 const small = (kind: PartKind, plate = 0): PictureOf => ({ what: 'small-part', kind, plate });
 
 /** Stand-in pictures: sizes in mm as the drawings have them. */
@@ -50,7 +50,7 @@ export const standInPictures = (plan: Plan): readonly SizedPicture[] => [
   ...sized(8, 12, small('panel-pin')), ...sized(14, 10, small('joint-pin')), ...sized(12, 10, small('wing-nut')), ...sized(24, 8, small('cable')),
   ...sized(40, 24, part('flat-panel')), ...sized(20, 12, small('flat-panel')), ...sized(12, 12, small('flat-panel', 1)), ...sized(12, 12, small('flat-panel', 2)),
   ...sized(165, 105, ...[0, 1, 2].map((plate) => ({ what: 'plate', plate }) as const)),
-  ...sized(60, 4, part('bar')), ...sized(20, 2, small('bar')), ...sized(14, 14, part('fitting')), ...sized(8, 8, small('fitting')),
+  ...sized(60, 4, part('bar')), ...sized(20, 2, small('bar')), ...[0, 1, 2, 3].flatMap((variety) => [...sized(14, 14, part('fitting', variety)), ...sized(8, 8, small('fitting', variety))]),
   ...sized(50, 18, { what: 'run', run: 'deck' }),
   ...plan.steps.flatMap(({ number }) => sized(165, number % 4 === 3 ? 75 : 100, { what: 'step', step: number, piece: 0 })),
 ];

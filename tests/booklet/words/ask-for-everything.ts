@@ -1,4 +1,5 @@
-import type { Report } from '../../../src/check/index.ts';
+import { checkModel, type Report } from '../../../src/check/index.ts';
+import { declaredFor } from '../../../src/read/index.ts';
 import { pairPictures } from '../../../src/draw/pictograms/index.ts';
 import type { Caution, Plan, Standing, Step, StepDetail } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
@@ -65,11 +66,13 @@ function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): rea
     return [{ model: { ...model, ...change, item, size, use }, variants: sizes, report: { findings: found.findings, notApplied: [], advice: safe } }];
   });
   // Structures by name and size, with a bar and a fitting among the parts.
-  const drafts = structureNames.map((name): Partial<BookletInput> => {
+  const drafts = structureNames.map((name, index): Partial<BookletInput> => {
     const item = structureItem(name);
     const sizes = item.sizes.map(({ name: size }) => buildModel(item, size));
     const parts = (sizes[0]?.parts ?? []).filter(({ kind }) => kind === 'bar' || kind === 'fitting');
-    return { model: { ...model, ...change, parts: [...model.parts, ...parts], item: name, size: sizes[0]?.size ?? '' }, variants: sizes, report };
+    const [first] = sizes;
+    const findings = first === undefined ? [] : checkModel(first, declaredFor(item, first.size)).findings;
+    return { model: { ...model, ...change, parts: [...model.parts, ...parts], item: name, size: first?.size ?? '' }, variants: sizes, report: { findings, notApplied: [], advice: { ...safe, people: (['adults', 'anyone', 'pupils'] as const)[index % 3] ?? 'adults' } } };
   });
   // A rack of one deck, and one of several, with every named length.
   const racks = [1, 3].map((decks): Partial<BookletInput> =>

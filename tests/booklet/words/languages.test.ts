@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { findingNames } from '../../../src/check/index.ts';
 import { pairPictures } from '../../../src/draw/pictograms/index.ts';
 import type { Action, Caution, Tool } from '../../../src/plan/index.ts';
 import type { PartKind } from '../../../src/model/index.ts';
@@ -41,7 +42,9 @@ describe('the locale files', () => {
   it('name each finding of every size and each pair of pictures, and no others', () => {
     const words = [...readWords(files, 'en').keys()];
     const found = (['rack', 'desk', 'chair', 'bed', 'stool'] as const).flatMap(reportsOf).flatMap(({ findings }) => findings.map((finding) => `findings.${finding.name}`));
-    expect(words.filter((key) => key.startsWith('findings.')).sort()).toEqual([...new Set(found)].sort());
+    const named = words.filter((key) => key.startsWith('findings.'));
+    expect(named).toEqual(expect.arrayContaining([...new Set(found)]));
+    expect(named.sort()).toEqual(findingNames.map((name) => `findings.${name}`).sort());
     expect(words.filter((key) => key.startsWith('checks.')).sort()).toEqual(Object.keys(pairPictures).map((name) => `checks.${name}`).sort());
   });
 

@@ -16,7 +16,7 @@ const actions: Record<Action, true> = {
 };
 const others: readonly PictogramName[] = [
   'one-person', 'two-people', 'time', 'right', 'wrong', 'look', 'gauge', 'turn-round', 'again', 'load', 'wall-fix', 'page-turn',
-  'seat-load', 'bed-load', 'mattress', 'unproved',
+  'seat-load', 'bed-load', 'mattress', 'unproved', 'for-adults', 'for-anyone', 'for-pupils', 'untested-joint',
 ];
 
 /** Ink by cell of one unit: what a printer leaves at 8 mm. */

@@ -17,6 +17,7 @@ import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, rootPlaces, 
 import { flapKinds } from './flap-kinds.ts';
 import { holeSigns } from './hole-signs.ts';
 import { kindNumerals, kindStrips, kindWidth, type StripWork } from './kind-strip.ts';
+import type { Sign } from './sign.ts';
 import { snipSign } from './snip-sign.ts';
 
 const cap = capHeights.pattern;
@@ -66,9 +67,6 @@ const cutAndBent = (pattern: Pattern, view: Fit, work: StripWork): readonly Mark
 /** The whole panel on its light ground. */
 const wholeMark = (pattern: Pattern, view: Fit, isNotched: boolean, marks: readonly Mark[]): Mark =>
   ({ mark: 'view', name: 'whole', scale: view.scale, marks: [area('panel', allOnPaper(view, isNotched ? pattern.outline : blankRing(pattern))), ...marks] });
-
-/** What stands under the whole view: its marks from an upper left corner. */
-export type Sign = (x: number, y: number) => readonly Mark[];
 
 /** The whole panel with places measured from its lower left corner. */
 function measured(pattern: Pattern, places: Coordinates, paper: Paper, draw: (view: Fit) => readonly Mark[], sign?: Sign): readonly Mark[] {

@@ -3,7 +3,7 @@ import { capHeights } from '../../kit/lettering.ts';
 import { circle, figure, toldWidth } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
 import { tell } from '../../../scene/index.ts';
-import type { Sign } from './folded-stage.ts';
+import type { Sign } from './sign.ts';
 
 /** For each diameter a small circle, the diameter, and how many holes have it. */
 export function holeSigns({ holes }: Pattern): Sign {

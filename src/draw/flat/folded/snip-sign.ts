@@ -3,7 +3,7 @@ import { capHeights } from '../../kit/lettering.ts';
 import { area, figure, line, toldWidth } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
 import { tell } from '../../../scene/index.ts';
-import type { Sign } from './folded-stage.ts';
+import type { Sign } from './sign.ts';
 
 const size = 6;
 

@@ -53,9 +53,9 @@ function unsavedIn(texts: ProjectTexts, changes: Changes): readonly Unsaved[] {
   const places = new Map(changes.past.map(({ path, size }) => [`${path} ${size}`, { path, size }]));
   for (const { path, size } of changes.undone) places.set(`${path} ${size}`, { path, size });
   return [...places.values()].flatMap((place): readonly Unsaved[] => {
-    const item = itemOrTold(texts, place.path);
-    if (typeof item === 'string' || !item.sizes.some(({ name }) => name === place.size)) return [];
-    const draft = draftOf(changes, item, place);
-    return Object.keys(draft).length === 0 ? [] : [{ ...place, item: item.name, draft }];
+    const read = itemOrTold(texts, place.path);
+    if (typeof read === 'string' || !read.sizes.some(({ name }) => name === place.size)) return [];
+    const draft = draftOf(changes, read, place);
+    return Object.keys(draft).length === 0 ? [] : [{ ...place, item: read.name, draft }];
   });
 }
