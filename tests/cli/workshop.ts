@@ -31,10 +31,10 @@ export interface Workshop {
 }
 
 /** Runs the command and expects one line of complaint, nothing else and no file. */
-export async function expectOneComplaint(shop: Workshop, args: readonly string[], told: RegExp): Promise<void> {
+export async function expectOneComplaint(shop: Workshop, args: readonly string[], told: RegExp, code: 2 | 3 = 2): Promise<void> {
   const before = shop.files();
   const outcome = await shop.run(args);
-  expect(outcome).toMatchObject({ code: 2, out: '' });
+  expect(outcome).toMatchObject({ code, out: '' });
   expect(outcome.told.trimEnd()).toMatch(told);
   expect(outcome.told.trimEnd().split('\n')).toHaveLength(1);
   expect(shop.files()).toEqual(before);
