@@ -5,6 +5,7 @@ export { axesFor } from './deck.ts';
 export { FLAT, WRAPPED } from './folding.ts';
 export { cornersOf } from './short/corners.ts';
 export { flatPattern, onSide } from './pattern.ts';
+export { cross, dot, lengthOf, minus, plus, times, unit } from './vectors.ts';
 export { asMatrix, chained, moved, placed, standstill, turned, undone } from './pose.ts';
 export { foldSection, turnsAt, type Section } from './section.ts';
 export { chainSection, reachedAt, turnsAt as bendTurnsAt } from './patterns/chain.ts';

@@ -6,8 +6,11 @@ export type ChapterName = 'before' | 'parts' | 'dimensions' | 'lengths' | 'patte
 const line = (d: string, width = 2.5): string =>
   `<path d="${d}" fill="none" stroke="#000" stroke-width="${width}" stroke-linecap="round" stroke-linejoin="round"/>`;
 
-/** Pages that show by themselves what they are for bear no sign: readers took any for one more thing to do. */
-const unsigned: Glyph = { width: 1, svg: '<path d="M0 0H1V1H0z" fill="#fff"/>' };
+/** A tube, a panel and a pin, laid out in a row. */
+const parts: Glyph = {
+  width: 48,
+  svg: line('M3 8H45V14H3z') + line('M3 22H29V45H3z') + line('M35 22H45M40 22V45'),
+};
 
 /** A dimension line between two bounds. */
 const dimensions: Glyph = {
@@ -30,8 +33,8 @@ const colophon: Glyph = {
 /** The pictogram over a chapter: one of the chapter's own, or what is done in it. */
 export function chapterGlyph(glyphs: Glyphs, name: ChapterName): Glyph {
   switch (name) {
-    case 'before':
-    case 'parts': return unsigned;
+    case 'before': return glyphs.plain('look');
+    case 'parts': return parts;
     case 'dimensions': return dimensions;
     case 'lengths': return glyphs.action('cut-tubes');
     case 'pattern': return glyphs.action('cut-notches');
@@ -43,3 +46,11 @@ export function chapterGlyph(glyphs: Glyphs, name: ChapterName): Glyph {
     case 'colophon': return colophon;
   }
 }
+
+/** Pages that show by themselves what they are for. */
+const SHOWN: readonly ChapterName[] = ['before', 'parts'];
+/** What paints, and is not seen: the file's outline lists no heading that paints nothing. */
+const unseen: Glyph = { width: 1, svg: '<path d="M0 0H1V1H0z" fill="#fff"/>' };
+
+/** The pictogram over a chapter on paper: none that readers take for one more thing to do. */
+export const headingGlyph = (glyphs: Glyphs, name: ChapterName): Glyph => (SHOWN.includes(name) ? unseen : chapterGlyph(glyphs, name));

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { chapterGlyph, type ChapterName } from './chapter-glyphs.ts';
+import { headingGlyph, type ChapterName } from './chapter-glyphs.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { LookedAt, leastLookedAt, lookedAtHeight, lookedAtWidth, lookedUp } from './looked-at.tsx';
 import { lineScale, textWidth } from './setting.ts';
@@ -21,7 +21,7 @@ export function ChapterHeading({ input, name }: ChapterHeadingProps): ReactNode 
   return (
     <div className={titleAlone(input, name) ? 'heading alone' : 'heading'} style={{ height: `${headingHeight(input, name)}mm` }}>
       <h1 className="chapter">
-        {input.edition === 'words' ? <Said input={input} say={say} how="beside" /> : <GlyphMark glyph={chapterGlyph(input.glyphs, name)} label={say(input)} height={14} />}
+        {input.edition === 'words' ? <Said input={input} say={say} how="beside" /> : <GlyphMark glyph={headingGlyph(input.glyphs, name)} label={say(input)} height={14} />}
       </h1>
       <LookedAt input={input} chapter={name} />
     </div>

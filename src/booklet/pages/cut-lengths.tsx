@@ -72,7 +72,6 @@ function tableHeight(input: BookletInput): number {
 
 /** Height of a piece's row, its name beside its small picture, mm. */
 function rowHeight(input: BookletInput, tube: TubeNeed): number {
-  if (input.edition === 'pictures') return pieceHeight;
   const { main, narrow } = sheets[input.paper];
   const width = (narrow ? main - 2 * pieceFigures.narrow : pieceWidth) - pieceGap - pictureSize(input, smallTube(tube)).width;
   return Math.max(pieceHeight, Math.ceil(saidHeight(input, pieceName(tube), width, { size: textSize })) + 1);
@@ -96,14 +95,14 @@ function LengthTable({ input }: { readonly input: BookletInput }): ReactNode {
 }
 
 function LengthRow({ input, tube }: { readonly input: BookletInput; readonly tube: TubeNeed }): ReactNode {
-  const { words, edition, model } = input;
+  const { words, model } = input;
   const letter = tubeLetter(model, tube.length);
   return (
     <tr style={{ height: `${rowHeight(input, tube)}mm` }}>
       <th scope="row" className="piece">
         <div>
           <PlacedPicture input={input} of={smallTube(tube)} alt={pieceName(tube)(input)} />
-          {edition === 'words' && <span><Said input={input} say={pieceName(tube)} /></span>}
+          <span><Said input={input} say={pieceName(tube)} /></span>
         </div>
       </th>
       <td className="figure">{letter !== null && <><b><Spoken text={isolate(letter)} /></b> </>}<Spoken text={isolate(words.number(tube.length, 1))} /></td>

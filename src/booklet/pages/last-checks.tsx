@@ -7,6 +7,7 @@ import { CheckPictures } from './check-pictures.tsx';
 import { packPages } from './pack.ts';
 import { sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
+import { rowText, stepRows } from './step-rows.ts';
 import { Said, inSeveral, saidHeight, type Say } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
@@ -57,13 +58,7 @@ function checkedSteps({ steps }: Plan): readonly Checked[] {
 }
 
 /** Numbers of steps, an unbroken row as its first and last: `3–5 · 9`. */
-function stepNumbers({ words }: BookletInput, numbers: readonly number[]): string {
-  const rows = numbers.filter((number) => !numbers.includes(number - 1)).map((first) => {
-    const last = numbers.filter((number) => number >= first).find((number) => !numbers.includes(number + 1)) ?? first;
-    return [...new Set([first, last])].map((number) => words.number(number)).join('–');
-  });
-  return isolate(rows.join(' · '));
-}
+const stepNumbers = ({ words }: BookletInput, numbers: readonly number[]): string => isolate(stepRows(numbers).map((row) => rowText(words, row)).join(' · '));
 
 function inRows<Entry>(entries: readonly Entry[], wide: number): readonly (readonly Entry[])[] {
   return Array.from({ length: Math.ceil(entries.length / wide) }, (_, index) => entries.slice(wide * index, wide * (index + 1)));

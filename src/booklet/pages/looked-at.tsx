@@ -7,16 +7,13 @@ import { GlyphMark } from './glyph-mark.tsx';
 import { lineScale } from './setting.ts';
 import { sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
+import { rowText, stepRows } from './step-rows.ts';
 import { Said, saidHeight } from './tongues.tsx';
 import type { BookletInput } from './types.ts';
 
-/** First and last number of each unbroken row of a chapter's steps, in order; none where it shows no work. */
-function stepsShown({ steps }: Plan, chapter: ChapterName): readonly (readonly [number, number])[] {
-  const numbers = steps.filter(({ action }) => WORK[action].shownIn === chapter).map(({ number }) => number);
-  const firsts = numbers.filter((number) => !numbers.includes(number - 1));
-  const lasts = numbers.filter((number) => !numbers.includes(number + 1));
-  return firsts.map((first, index) => [first, lasts[index] ?? first]);
-}
+/** The rows of a chapter's steps; none where it shows no work. */
+const stepsShown = ({ steps }: Plan, chapter: ChapterName): ReturnType<typeof stepRows> =>
+  stepRows(steps.filter(({ action }) => WORK[action].shownIn === chapter).map(({ number }) => number));
 
 /** Height of the eye beside a chapter's heading and of its line, and the room of the sentence and of a row's numerals with the white beside each, mm. */
 const eyeHeight = 13;
@@ -47,22 +44,21 @@ export function leastLookedAt(input: BookletInput, chapter: ChapterName): number
 export function lookedAtHeight(input: BookletInput, chapter: ChapterName, width = lookedAtWidth(input, chapter)): number {
   const rows = stepsShown(input.plan, chapter).length;
   if (rows === 0) return 0;
-  if (input.edition === 'pictures') return lookedLine;
   const room = width - eyeHeight - lookedGap - rows * (lookedGap + rowWidth);
   return Math.max(lookedLine, saidHeight(input, ({ words }) => words.t('booklet.look-at'), room, { size: textSize, how: 'beside' }));
 }
 
 /** Says that a chapter is there to be looked at, and at which steps the work comes, so that it is not done twice. */
 export function LookedAt({ input, chapter }: { readonly input: BookletInput; readonly chapter: ChapterName }): ReactNode {
-  const { words, plan, glyphs, edition } = input;
+  const { words, plan, glyphs } = input;
   const rows = stepsShown(plan, chapter);
   if (rows.length === 0) return null;
   return (
     <p className="looked-at" style={{ '--up': `${lookedUp(input)}mm` } as CSSProperties}>
       <GlyphMark glyph={glyphs.plain('look')} label={words.t('booklet.look-at')} height={eyeHeight} />
-      {edition === 'words' && <span className="only"><Said input={input} say={(each) => each.words.t('booklet.look-at')} how="beside" /></span>}
-      {rows.map(([first, last]) => (
-        <b key={first}><Spoken text={isolate([...new Set([first, last])].map((number) => words.number(number)).join('–'))} /></b>
+      <span className="only"><Said input={input} say={(each) => each.words.t('booklet.look-at')} how="beside" /></span>
+      {rows.map((row) => (
+        <b key={row[0]}><Spoken text={isolate(rowText(words, row))} /></b>
       ))}
     </p>
   );

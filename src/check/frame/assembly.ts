@@ -1,7 +1,6 @@
-import type { Vec3 } from '../../model/index.ts';
+import { lengthOf, minus, times, unit, type Vec3 } from '../../model/index.ts';
 import { barOf, toWhole, type Bar } from './bar.ts';
 import { freedoms, type Frame } from './types.ts';
-import { lengthOf, minus, times, unit } from './vectors.ts';
 
 /** A bar with the numbers of its twelve freedoms in the whole frame. */
 export interface PlacedBar extends Bar {

@@ -1,7 +1,6 @@
-import type { Vec3 } from '../../model/index.ts';
+import { cross, dot, lengthOf, minus, times, unit, type Vec3 } from '../../model/index.ts';
 import { FrameError } from './errors.ts';
 import type { EndTurn, Member, Section } from './types.ts';
-import { cross, dot, lengthOf, minus, times, unit } from './vectors.ts';
 
 type Grid = readonly (readonly number[])[];
 

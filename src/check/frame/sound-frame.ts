@@ -1,7 +1,6 @@
-import type { Vec3 } from '../../model/index.ts';
+import { cross, lengthOf, minus, unit, type Vec3 } from '../../model/index.ts';
 import { FrameError } from './errors.ts';
 import type { Frame, Member, Section } from './types.ts';
-import { cross, lengthOf, minus, unit } from './vectors.ts';
 
 /** Refuses a frame whose names, places or stiffnesses make no sense. Errors: FrameError, naming the culprit. */
 export function refuseUnsound(frame: Frame): void {

@@ -1,4 +1,4 @@
-import { placed } from '../../model/index.ts';
+import { placed, unit } from '../../model/index.ts';
 import { middleLoadMoment } from '../formulas/beam.ts';
 import { faceStress } from '../formulas/sandwich.ts';
 import { judge } from '../judge.ts';
@@ -6,7 +6,7 @@ import { tubeOf } from './bars.ts';
 import { barsUnder, panelsOf, reachUnder, rulesAt, wayOf, type FoundPanel } from './bearings.ts';
 import { worst, type StructureCase, type StructureCheck } from './case.ts';
 import { backPush } from './standing.ts';
-import { alongLine, unit } from './vectors.ts';
+import { alongLine } from './vectors.ts';
 
 /** Panels that somebody leans on, with the bars that carry them. */
 export const backsOf = ({ model, skeleton }: StructureCase): readonly FoundPanel[] =>

@@ -1,10 +1,10 @@
-import { placed, type CutPattern, type Part, type Vec3 } from '../../model/index.ts';
+import { dot, lengthOf, minus, placed, unit, type CutPattern, type Part, type Vec3 } from '../../model/index.ts';
 import { panelKinds, type PanelKind, type Place, type Use } from '../../read/index.ts';
 import type { Strip } from '../formulas/sandwich.ts';
 import type { Limits } from '../limits.ts';
 import { rulesOf, type Rules } from '../rules.ts';
 import { lengthOfBar, onBar, type BarLine, type Skeleton } from './skeleton.ts';
-import { alongLine, dot, isParallel, lengthOf, middle, minus, unit } from './vectors.ts';
+import { alongLine, isParallel, middle } from './vectors.ts';
 
 /** Two opposite bars under a panel and the strip of panel from one to the other. */
 export interface Pair {

@@ -1,10 +1,9 @@
-import { placed, type Connection, type Part } from '../../model/index.ts';
+import { dot, lengthOf, minus, placed, times, unit, type Connection, type Part } from '../../model/index.ts';
 import { judge } from '../judge.ts';
 import { partsOf } from '../parts.ts';
 import { panelsOf, barsUnder, wayOf } from './bearings.ts';
 import { worst, type StructureCase, type StructureCheck } from './case.ts';
 import type { BarLine } from './skeleton.ts';
-import { dot, lengthOf, minus, times, unit } from './vectors.ts';
 
 type Hinged = Extract<Connection, { readonly is: 'hinge' }>;
 

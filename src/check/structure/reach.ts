@@ -1,4 +1,4 @@
-import { placed, type Part, type Vec3 } from '../../model/index.ts';
+import { dot, lengthOf, minus, placed, times, unit, type Part, type Vec3 } from '../../model/index.ts';
 import { judge } from '../judge.ts';
 import { distance, idsOf, partsOf } from '../parts.ts';
 import { markHeights } from '../children/size-mark.ts';
@@ -8,7 +8,7 @@ import { barsUnder, wayOf } from './bearings.ts';
 import { worst, type StructureCase, type StructureCheck } from './case.ts';
 import { lengthOfBar, onBar, type BarLine } from './skeleton.ts';
 import { ringGaps } from './sleeves.ts';
-import { alongLine, dot, isParallel, lengthOf, minus, times, unit } from './vectors.ts';
+import { alongLine, isParallel } from './vectors.ts';
 
 interface Gap { readonly narrow: number; readonly parts: readonly string[]; readonly what: string }
 

@@ -1,6 +1,6 @@
-import { placed, type Model, type Part, type Vec3 } from '../../model/index.ts';
+import { lengthOf, minus, placed, plus, times, unit, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import { partsOf } from '../parts.ts';
-import { alongLine, lengthOf, minus, plus, times, unit } from './vectors.ts';
+import { alongLine } from './vectors.ts';
 
 /** An item told by points, bars and panels has no decks or frames that belong together. */
 export const isStructure = ({ groups }: Pick<Model, 'groups'>): boolean => groups.length === 0;

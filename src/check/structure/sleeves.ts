@@ -1,9 +1,8 @@
-import type { Part } from '../../model/index.ts';
+import { dot, type Part } from '../../model/index.ts';
 import { judge } from '../judge.ts';
 import { wayOf } from './bearings.ts';
 import { worst, type StructureCase, type StructureCheck } from './case.ts';
 import { lengthOfBar, type BarLine, type Hold } from './skeleton.ts';
-import { dot } from './vectors.ts';
 
 /** A ring on a bar from one place to another, mm from the bar's beginning, and how thick it stands out. */
 export interface Ring {

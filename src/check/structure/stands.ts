@@ -1,10 +1,9 @@
-import type { Vec3 } from '../../model/index.ts';
+import { times, type Vec3 } from '../../model/index.ts';
 import { FrameError, solveFrame, type FrameResult, type NodeLoad } from '../frame/index.ts';
 import type { Limits } from '../limits.ts';
 import { panelsOf, wayOf } from './bearings.ts';
 import type { Skeleton } from './skeleton.ts';
 import { isStretchOf, pushOnPanels, structureFrame, type Sockets } from './structure-frame.ts';
-import { times } from './vectors.ts';
 
 /** The bar that bends most and its moment, N·mm, for 1 N. */
 export interface Bent {

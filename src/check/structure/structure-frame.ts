@@ -1,11 +1,11 @@
-import { placed, type Vec3 } from '../../model/index.ts';
+import { lengthOf, minus, placed, type Vec3 } from '../../model/index.ts';
 import { tubeKinds } from '../../read/index.ts';
 import type { Cable, EndTurn, Frame, FrameNode, Member, NodeLoad, Section, Support } from '../frame/index.ts';
 import type { Limits } from '../limits.ts';
 import { barsUnder, panelsOf } from './bearings.ts';
 import { contactsOf, type Contact } from './ground.ts';
 import { lengthOfBar, onBar, type BarLine, type Skeleton } from './skeleton.ts';
-import { alongLine, lengthOf, minus } from './vectors.ts';
+import { alongLine } from './vectors.ts';
 
 /** How a socket is counted on: as a hinge, or holding its tube against bending, as it does where its pocket is deep. */
 export type Sockets = 'hinged' | 'stiff';

@@ -1,4 +1,4 @@
-import { placed, type Vec3 } from '../../model/index.ts';
+import { lengthOf, minus, placed, type Vec3 } from '../../model/index.ts';
 import { tippingAngle, tippingForce } from '../formulas/tipping.ts';
 import { judge } from '../judge.ts';
 import { markHeights } from '../children/size-mark.ts';
@@ -10,7 +10,6 @@ import { worst, type StructureCase, type StructureCheck } from './case.ts';
 import { insideEdge, type Edge } from './ground.ts';
 import { standingIds } from './skeleton.ts';
 import { isScreen } from './standing.ts';
-import { lengthOf, minus } from './vectors.ts';
 import { ownWeight } from './weights.ts';
 
 /** Mass and centre of gravity, kg and mm. A part's mass is taken at its own origin: true for tubes, near enough for the rest. */

@@ -1,9 +1,4 @@
-import type { Vec3 } from '../../model/index.ts';
-import { dot, minus, times } from '../frame/vectors.ts';
-
-export { cross, dot, lengthOf, minus, times, unit } from '../frame/vectors.ts';
-
-export const plus = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+import { dot, minus, plus, times, type Vec3 } from '../../model/index.ts';
 
 export const middle = (a: Vec3, b: Vec3): Vec3 => times(plus(a, b), 0.5);
 

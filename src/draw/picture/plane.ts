@@ -1,4 +1,4 @@
-import type { Vec2, Vec3 } from '../../model/index.ts';
+import { dot, type Vec2, type Vec3 } from '../../model/index.ts';
 import type { View } from '../../scene/index.ts';
 
 /** The view plane: unit vectors of the scene along the paper's right and up, and towards the eye. */
@@ -8,7 +8,6 @@ export interface Plane {
   readonly towardsEye: Vec3;
 }
 
-const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 const cross = (a: Vec3, b: Vec3): Vec3 => [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
 const scaled = (a: Vec3, by: number): Vec3 => [a[0] * by, a[1] * by, a[2] * by];
 

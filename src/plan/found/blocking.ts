@@ -1,8 +1,8 @@
-import type { Vec3 } from '../../model/index.ts';
+import { times, type Vec3 } from '../../model/index.ts';
 import { addBit, emptyBits, type Bits } from './bits.ts';
 import { boxesApart, boxRound, staysOut, type Piece } from './convex.ts';
 import type { Link } from './links.ts';
-import { against, parallel, sameWay, times } from './vectors.ts';
+import { against, parallel, sameWay } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
 
 /** What stands in the way of what, once and for all: whether one unit blocks another does not depend on the rest (Wilson and Latombe 1994). */

@@ -1,8 +1,7 @@
-import { alongSide, bendTurnsAt, chainSection, outwards, reachedAt, type Pattern, type PatternFlap, type Strip, type Vec2, type Vec3 } from '../../model/index.ts';
+import { alongSide, bendTurnsAt, chainSection, outwards, plus, reachedAt, times, type Pattern, type PatternFlap, type Strip, type Vec2, type Vec3 } from '../../model/index.ts';
 import type { Piece } from './convex.ts';
 import { hullOf } from './hull.ts';
 import { prism } from './pieces.ts';
-import { plus, times } from './vectors.ts';
 
 /** A facet begins and ends this far from its bends, so that it has their mitres, mm. */
 const HAIR = 0.01;

@@ -1,5 +1,4 @@
-import type { Vec3 } from '../../model/index.ts';
-import { cross, dot, lengthOf, minus } from './vectors.ts';
+import { cross, dot, lengthOf, minus, type Vec3 } from '../../model/index.ts';
 
 /** A convex body: its corners (x y z by turns, mm) and directions across which its flat faces lie. */
 export interface Piece {

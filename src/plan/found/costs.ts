@@ -1,9 +1,8 @@
-import type { Vec3 } from '../../model/index.ts';
+import { dot, type Vec3 } from '../../model/index.ts';
 import { hasBit, indicesOf, type Bits } from './bits.ts';
 import type { Cut } from './cuts.ts';
 import { floorOf, heightOf, isRaw, piecesIn, type Ground } from './ground.ts';
 import type { Rest, Unheld } from './resting.ts';
-import { dot } from './vectors.ts';
 
 /** What a step costs and why: names that a reason can print. Weights are set by hand so that plans read as a builder works (common practice, no source). */
 export const WEIGHTS = {

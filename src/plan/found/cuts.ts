@@ -3,8 +3,8 @@ import { oppositeWay } from './blocking.ts';
 import { closedIn } from './closed.ts';
 import { piecesIn, type FlapFacts, type Ground } from './ground.ts';
 import { isFlatPanel } from './pieces.ts';
-import { parallel, dot } from './vectors.ts';
-import type { Vec3 } from '../../model/index.ts';
+import { parallel } from './vectors.ts';
+import { dot, type Vec3 } from '../../model/index.ts';
 import type { Unit } from './units.ts';
 import type { Link } from './links.ts';
 

@@ -1,9 +1,9 @@
-import { chained, undone, type Pose, type Vec3 } from '../../model/index.ts';
+import { chained, dot, undone, type Pose, type Vec3 } from '../../model/index.ts';
 import { addBit, emptyBits, type Bits } from './bits.ts';
 import { boxRound, pieceOf, reachOf, staysOut, type Piece } from './convex.ts';
 import type { FlapForm } from './flap-forms.ts';
 import { seenFrom } from './pieces.ts';
-import { against, carried, dot, turnedBy } from './vectors.ts';
+import { against, carried, turnedBy } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
 
 const STILL: Vec3 = [0, 0, 0];

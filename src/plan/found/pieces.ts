@@ -1,7 +1,7 @@
-import type { FlatPattern, Pose, Shape, Solids, Vec2, Vec3 } from '../../model/index.ts';
+import { cross, dot, minus, plus, times, unit, type FlatPattern, type Pose, type Shape, type Solids, type Vec2, type Vec3 } from '../../model/index.ts';
 import { pieceOf, type Piece } from './convex.ts';
 import { convexParts } from './hull.ts';
-import { axisOf, carried, cross, dot, minus, plus, times, turnedBy, unit } from './vectors.ts';
+import { axisOf, carried, turnedBy } from './vectors.ts';
 
 /** Sides of a round body; its flats lie on the circle, so that the body holds the round one. */
 const ROUND = 12;

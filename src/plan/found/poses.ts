@@ -1,5 +1,4 @@
-import { turned, type Pose, type Vec3 } from '../../model/index.ts';
-import { cross, dot, lengthOf, minus, times, unit } from './vectors.ts';
+import { cross, dot, lengthOf, minus, times, turned, unit, type Pose, type Vec3 } from '../../model/index.ts';
 
 /**
  * The pose in which a direction of the finished item is up. Upright work keeps its front in front; upside down it is

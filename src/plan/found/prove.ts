@@ -1,11 +1,11 @@
-import { chained, moved, type Model, type Part, type Placed, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, dot, lengthOf, minus, moved, times, unit, type Model, type Part, type Placed, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
 import { staysOut, type Piece } from './convex.ts';
 import { flapForms } from './flap-forms.ts';
 import { foldMeets, foldWay, type FoldWay } from './folding.ts';
 import { piecesOf, seenFrom } from './pieces.ts';
 import type { FlapName, FoundPlan, FoundStep, Move } from './types.ts';
 import { undone } from '../../model/index.ts';
-import { axisOf, dot, lengthOf, minus, times, unit } from './vectors.ts';
+import { axisOf } from './vectors.ts';
 
 /** A step whose motion is not free, and the parts that are in the way; or that brings or misses parts it should not. */
 export interface Fault {

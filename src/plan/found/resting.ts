@@ -1,8 +1,7 @@
-import type { Vec3 } from '../../model/index.ts';
+import { cross, dot, unit, type Vec3 } from '../../model/index.ts';
 import { hasBit, indicesOf, union, type Bits } from './bits.ts';
 import { hullOf } from './hull.ts';
 import { floorOf, piecesIn, type Ground } from './ground.ts';
-import { cross, dot, unit } from './vectors.ts';
 import type { Link } from './links.ts';
 
 /** What is this close to the bench rests on it, mm. */

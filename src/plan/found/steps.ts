@@ -1,4 +1,4 @@
-import type { Side, Vec3 } from '../../model/index.ts';
+import { dot, times as stretched, type Side, type Vec3 } from '../../model/index.ts';
 import { hasBit, indicesOf, without, type Bits } from './bits.ts';
 import type { Cut, Leaving } from './cuts.ts';
 import { SHORT } from './blocking.ts';
@@ -7,7 +7,7 @@ import type { Building } from './line.ts';
 import type { Link } from './links.ts';
 import { poseFor, turnBetween } from './poses.ts';
 import type { Doing, FlapName, FoundStep, Move } from './types.ts';
-import { against, dot, times as stretched } from './vectors.ts';
+import { against } from './vectors.ts';
 
 /** A step before it has its number, its name and its batch. */
 export type Draft = Omit<FoundStep, 'number' | 'key' | 'batch' | 'times' | 'drilled'>;

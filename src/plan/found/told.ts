@@ -1,4 +1,4 @@
-import { chained, outwards, placed, turned, type Connection, type Model, type Pose, type Side, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, dot, lengthOf, outwards, placed, turned, unit, type Connection, type Model, type Pose, type Side, type Solids, type Vec3 } from '../../model/index.ts';
 import type { OrderWish } from '../../read/index.ts';
 import { WORK, type Action, type StepDetail } from '../../work/facts.ts';
 import { byKind } from '../by-kind.ts';
@@ -9,7 +9,7 @@ import { findPlan } from './plan.ts';
 import { poseFor } from './poses.ts';
 import { faultsOf } from './prove.ts';
 import type { FoundPlan, FoundStep, Move } from './types.ts';
-import { against, dot, lengthOf, turnedBy, unit } from './vectors.ts';
+import { against, turnedBy } from './vectors.ts';
 
 /**
  * The plan of an item that taking it apart finds, told as the booklets tell it: what kind of work each step is, on

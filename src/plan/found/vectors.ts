@@ -1,15 +1,7 @@
-import type { Pose, Vec3 } from '../../model/index.ts';
+import { dot, minus, type Pose, type Vec3 } from '../../model/index.ts';
 
-export const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-export const cross = (a: Vec3, b: Vec3): Vec3 =>
-  [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
-export const plus = (a: Vec3, b: Vec3): Vec3 => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
-export const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-export const times = (a: Vec3, by: number): Vec3 => [a[0] * by, a[1] * by, a[2] * by];
 /** The other way; never −0, so that a direction is told in one way alone. */
 export const against = (a: Vec3): Vec3 => [0 - a[0], 0 - a[1], 0 - a[2]];
-export const lengthOf = (a: Vec3): number => Math.hypot(a[0], a[1], a[2]);
-export const unit = (a: Vec3): Vec3 => times(a, 1 / lengthOf(a));
 
 /** Directions closer than this are one: the cosine of half a degree. */
 const ALIKE = Math.cos(Math.PI / 360);

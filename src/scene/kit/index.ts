@@ -1,7 +1,7 @@
 /** What the scenes of work are made with. */
 export { tell, type Told } from '../told.ts';
 export type * from '../types.ts';
-export { plus, times, turnedBy } from './directions.ts';
+export { turnedBy } from './directions.ts';
 export { nearestOf } from './nearest.ts';
 export { movedBy, onTheWay } from './on-the-way.ts';
 export { panelLines } from './panel-lines.ts';

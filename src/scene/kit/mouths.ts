@@ -1,5 +1,4 @@
-import { placed, type Connection, type Part, type Vec3 } from '../../model/index.ts';
-import { plus, times } from './directions.ts';
+import { placed, plus, times, type Connection, type Part, type Vec3 } from '../../model/index.ts';
 import type { Slide } from './on-the-way.ts';
 import type { StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';

@@ -1,7 +1,7 @@
-import { chained, moved, type Vec3 } from '../../model/index.ts';
+import { chained, moved, times, type Vec3 } from '../../model/index.ts';
 import type { Motion, Step } from '../../plan/index.ts';
 import type { Scene, SceneBody } from '../types.ts';
-import { times, turnedBy } from './directions.ts';
+import { turnedBy } from './directions.ts';
 
 export type Slide = Extract<Motion, { kind: 'slide' }>;
 

@@ -1,6 +1,5 @@
-import { placed } from '../../model/index.ts';
+import { placed, plus, times } from '../../model/index.ts';
 import type { Mark } from '../types.ts';
-import { plus, times } from './directions.ts';
 import { nearestOf } from './nearest.ts';
 import { alongWay, type ArrowPath } from './slide-arrows.ts';
 import { atMost, slideWork, type Sliding } from './slide.ts';

@@ -1,6 +1,6 @@
-import { chained, moved, placed, undone, type Part, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
+import { chained, moved, placed, plus, times, undone, type Part, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
 import type { Scene, SceneBody } from '../types.ts';
-import { plus, times, turnedBy } from './directions.ts';
+import { turnedBy } from './directions.ts';
 import { nearestOf } from './nearest.ts';
 import { drilled, fastened, type Shown } from './round-a-pin.ts';
 import { stageHand, type StageHand } from './stage.ts';

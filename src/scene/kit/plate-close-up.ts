@@ -1,6 +1,6 @@
-import { chained, moved, type Model, type Shape, type Vec3 } from '../../model/index.ts';
+import { chained, moved, plus, times, type Model, type Shape, type Vec3 } from '../../model/index.ts';
 import type { Scene, SceneBody } from '../types.ts';
-import { plus, times, turnedBy } from './directions.ts';
+import { turnedBy } from './directions.ts';
 import { drilled, fastened, type Shown } from './round-a-pin.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { closeUpName, type StepGivens } from './work-scene.ts';

@@ -1,6 +1,6 @@
-import { chained, moved, placed, type Model, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
+import { chained, moved, placed, plus, times, type Model, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
 import type { Mark, SceneBody } from '../types.ts';
-import { plus, times, turnedBy } from './directions.ts';
+import { turnedBy } from './directions.ts';
 import type { StageHand } from './stage.ts';
 import { tell } from '../told.ts';
 

@@ -1,6 +1,6 @@
-import { chained, moved, placed, type Model, type Pose, type Shape } from '../../model/index.ts';
+import { chained, moved, placed, times, type Model, type Pose, type Shape } from '../../model/index.ts';
 import type { Scene, SceneBody, View } from '../types.ts';
-import { times, turnedBy } from './directions.ts';
+import { turnedBy } from './directions.ts';
 import { drilled, fastened, type Shown } from './round-a-pin.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { closeUpName, type StepGivens } from './work-scene.ts';

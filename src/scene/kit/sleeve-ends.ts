@@ -1,4 +1,4 @@
-import { placed, undone, type Connection, type Model, type Part, type Pose, type Vec3 } from '../../model/index.ts';
+import { dot, placed, undone, type Connection, type Model, type Part, type Pose, type Vec3 } from '../../model/index.ts';
 import { turnedBy } from './directions.ts';
 
 /** Distances of the near ends of the sleeves on a bar from the bar's own first end (a post's foot), mm, from there on. */
@@ -28,5 +28,3 @@ function before({ shape, pose }: Part, along: Vec3): number {
   });
   return reaches[0] ?? 0;
 }
-
-const dot = (a: Vec3, b: Vec3): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];

@@ -1,6 +1,5 @@
-import { placed, type Part, type Vec3 } from '../../model/index.ts';
+import { placed, plus, times, type Part, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
-import { plus, times } from './directions.ts';
 import type { StageHand } from './stage.ts';
 
 /** A part drawn `off` mm from its place, against its `way` (a unit vector). */

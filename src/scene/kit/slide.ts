@@ -1,7 +1,7 @@
-import { placed, type Model, type Part, type Vec3 } from '../../model/index.ts';
+import { lengthOf, placed, plus, times, unit, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import type { Mark, Scene, SceneBody } from '../types.ts';
-import { lengthOf, plus, times, turnedBy, unit } from './directions.ts';
+import { turnedBy } from './directions.ts';
 import { boxRound } from './extent.ts';
 import { isTooSmall } from './too-small.ts';
 import { mouthsOf, type Mouth } from './mouths.ts';

@@ -1,6 +1,6 @@
-import { chained, moved, placed, turned, type Pose, type Vec3 } from '../../model/index.ts';
+import { chained, moved, placed, plus, times, turned, type Pose, type Vec3 } from '../../model/index.ts';
 import type { Mark, SceneBody } from '../types.ts';
-import { plus, times, turnedBy } from './directions.ts';
+import { turnedBy } from './directions.ts';
 import { boxRound, type Box } from './extent.ts';
 import { stageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';

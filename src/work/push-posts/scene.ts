@@ -1,5 +1,5 @@
-import { chained, moved, placed, type Part, type Shape, type Vec3 } from '../../model/index.ts';
-import { alongWay, nearestOf, plus, sleeveEnds, slideWork, type ArrowPath, type Mark, type SceneBody, type Sliding, type WorkScene, tell } from '../../scene/kit/index.ts';
+import { chained, moved, placed, plus, type Part, type Shape, type Vec3 } from '../../model/index.ts';
+import { alongWay, nearestOf, sleeveEnds, slideWork, type ArrowPath, type Mark, type SceneBody, type Sliding, type WorkScene, tell } from '../../scene/kit/index.ts';
 
 /** Share of the way that posts are drawn off, and of that the share at which the arrow ends before the sleeves. */
 const OFF_SHARE = 0.34;

@@ -1,8 +1,6 @@
+import { alongSide, bendTurnsAt, chained, foldSection, outwards, patternWrap, placed, plus, reachedAt, times, turned, type Flap, type FlatPattern, type Pattern, type PatternFlap, type Vec3 } from '../../model/index.ts';
 import {
-  alongSide, bendTurnsAt, chained, foldSection, outwards, patternWrap, placed, reachedAt, turned, type Flap, type FlatPattern, type Pattern, type PatternFlap, type Vec3,
-} from '../../model/index.ts';
-import {
-  foldedShape, foldsOf, panelLines, pieceOfPanel, plus, sceneName, STANDARD_VIEW, stageHand, times, type FoldedPanel, type Scene, type StepGivens, type WorkScene,
+  foldedShape, foldsOf, panelLines, pieceOfPanel, sceneName, STANDARD_VIEW, stageHand, type FoldedPanel, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** How far the flap is drawn folded: over the tube, the tab still up. */
