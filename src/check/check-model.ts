@@ -1,4 +1,4 @@
-import type { Model } from '../model/index.ts';
+import { isToldByPoints, type Model } from '../model/index.ts';
 import type { Declared } from '../read/index.ts';
 import { caseOf } from './case.ts';
 import { childrenChecks } from './children/index.ts';
@@ -10,7 +10,7 @@ import { safeLoadOf, type SafeLoad } from './load/safe-load.ts';
 import { useLoad } from './load/use-load.ts';
 import { notAppliedOf } from './needs.ts';
 import { rulesOf } from './rules.ts';
-import { checkStructure, isStructure } from './structure/index.ts';
+import { checkStructure } from './structure/index.ts';
 import { emptyBody } from './tip/body.ts';
 import { tipChecksFor } from './tip/index.ts';
 import { forceToTip } from './tip/tip-force.ts';
@@ -22,7 +22,7 @@ import type { Advice, Case, Check, Finding, Report } from './types.ts';
  * safe; those of a seat, table or bed at the test load of its use. An item of points and bars is judged place by place. This does not replace local codes and licensed practice.
  */
 export function checkModel(model: Model, declared: Declared, limits: Limits = defaultLimits): Report {
-  if (isStructure(model)) return checkStructure(model, declared, limits);
+  if (isToldByPoints(model)) return checkStructure(model, declared, limits);
   const empty = caseOf(model, declared, limits, 0);
   const safe = safeLoadOf(empty);
   const { test } = rulesOf(empty);

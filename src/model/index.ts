@@ -12,5 +12,6 @@ export { chainSection, reachedAt, turnsAt as bendTurnsAt } from './patterns/chai
 export { alongSide, outwards } from './patterns/sides.ts';
 export { loadSolids, type Box3, type Placed, type Solids } from './solids/kernel.ts';
 export { creaseCount, creaseSpacing, runToHalfCut, runToInnerFace, wrapAngle } from './profiles/round.ts';
-export { tubeSection } from './tube.ts';
+export { isToldByPoints } from './told-by-points.ts';
+export { endsOfTube, tubeSection } from './tube.ts';
 export { creasePlaces, halfCutPlace, patternWrap, wrapOf, type Wrap } from './wrap.ts';

@@ -1,7 +1,14 @@
 import { tubeKinds, type Kit, type TubeKind } from '../read/index.ts';
 import { PROFILES } from './profiles/profiles.ts';
 import type { TubeSection } from './profiles/tube-profile.ts';
-import type { Shape } from './types.ts';
+import { placed } from './pose.ts';
+import type { Part, Shape, Vec3 } from './types.ts';
+
+/** Both sawn ends of a tube where it stands, mm; null for what is no tube. */
+export function endsOfTube({ shape, pose }: Pick<Part, 'shape' | 'pose'>): readonly [Vec3, Vec3] | null {
+  if (shape.form !== 'tube') return null;
+  return [placed(pose, [-shape.length / 2, 0, 0]), placed(pose, [shape.length / 2, 0, 0])];
+}
 
 type TubeShape = Extract<Shape, { form: 'tube' }>;
 

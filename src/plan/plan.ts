@@ -1,4 +1,4 @@
-import { chained, FLAT, standstill, undone, WRAPPED, type Model, type Solids } from '../model/index.ts';
+import { chained, FLAT, isToldByPoints, standstill, undone, WRAPPED, type Model, type Solids } from '../model/index.ts';
 import type { OrderWish } from '../read/index.ts';
 import { WORK } from '../work/facts.ts';
 import { runJobs } from './deck-jobs.ts';
@@ -18,7 +18,7 @@ import type { Batch, FlapName, Motion, NewPart, Plan, Step } from './types.ts';
  */
 export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids): Plan {
   // Items of decks, frames and posts have their jobs listed; of all others the order is found by taking them apart.
-  if (model.groups.length === 0) return toldPlan(model, wishes, solids);
+  if (isToldByPoints(model)) return toldPlan(model, wishes, solids);
   const ordering = orderedJobs(model, wishes, solids);
   const clashes = provenClashes(model, ordering.jobs, solids);
   if (clashes.length > 0) {

@@ -3,23 +3,19 @@ import type { Variant } from '../../src/cli/record.ts';
 import { stepPageId } from '../../src/guide/pages/steps.tsx';
 import { openGlBrowser, type GlBrowser } from '../page/gl-browser.ts';
 import { guideOf, languages, rackVariant } from './made.ts';
-import { goTo, openPhone, pickLanguage, readable, type Phone, type PhoneOptions } from './phone.ts';
+import { goTo, openedPhones, pickLanguage, readable, type Phone, type PhoneOptions } from './phone.ts';
 
 let variant: Variant;
 let html: string;
 let browser: GlBrowser;
-const phones: Phone[] = [];
-const phone = async (options: PhoneOptions = {}): Promise<Phone> => {
-  const opened = await openPhone(browser.browser, html, options);
-  phones.push(opened);
-  return opened;
-};
+const phones = openedPhones();
+const phone = (options?: PhoneOptions): Promise<Phone> => phones.open(browser.browser, html, options);
 beforeAll(async () => {
   variant = await rackVariant('low');
   html = await guideOf(variant, languages.filter(({ lang }) => lang === 'en'));
   browser = await openGlBrowser();
 });
-afterEach(async () => { for (const each of phones.splice(0)) await each.close(); });
+afterEach(phones.close);
 afterAll(() => browser.close());
 
 const WRAP = 'step-wrap-side-front';

@@ -9,25 +9,21 @@ import { stepPageId } from '../../src/guide/pages/steps.tsx';
 import { phonePages, phonePanels, phoneScreens, phoneWidths } from '../support/chosen.ts';
 import { openGlBrowser, type GlBrowser } from '../page/gl-browser.ts';
 import { guideOf, languages, rackVariant } from './made.ts';
-import { goTo, leave, openPhone, pickLanguage, readable, shownPage, tapTurn, type Phone, type PhoneOptions } from './phone.ts';
+import { goTo, leave, openedPhones, pickLanguage, readable, shownPage, tapTurn, type Phone, type PhoneOptions } from './phone.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 let variant: Variant;
 let html: string;
 let browser: GlBrowser;
-const phones: Phone[] = [];
-const phone = async (options: PhoneOptions = {}): Promise<Phone> => {
-  const opened = await openPhone(browser.browser, html, options);
-  phones.push(opened);
-  return opened;
-};
+const phones = openedPhones();
+const phone = (options?: PhoneOptions): Promise<Phone> => phones.open(browser.browser, html, options);
 beforeAll(async () => {
   variant = await rackVariant('low');
   html = await guideOf(variant);
   browser = await openGlBrowser();
 });
-afterEach(async () => { for (const each of phones.splice(0)) await each.close(); });
+afterEach(phones.close);
 afterAll(() => browser.close());
 
 const WRAP = 'step-wrap-side-front';

@@ -55,6 +55,19 @@ export async function openPhone(browser: Browser, html: string, { width = 360, h
   };
 }
 
+/** Phones that a test opens, to be closed after it. */
+export function openedPhones(): { readonly open: typeof openPhone; readonly close: () => Promise<void> } {
+  const phones: Phone[] = [];
+  return {
+    open: async (...how) => {
+      const opened = await openPhone(...how);
+      phones.push(opened);
+      return opened;
+    },
+    close: async () => { for (const each of phones.splice(0)) await each.close(); },
+  };
+}
+
 const MOVES = 8;
 
 async function drag(touch: CDPSession, ways: readonly (readonly [from: Point, to: Point])[]): Promise<void> {

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { buildModel, type Model, type Part } from '../../src/model/index.ts';
-import { FaultError, type Fault, type Item } from '../../src/read/index.ts';
+import type { Item } from '../../src/read/index.ts';
 import { hangingTogether } from '../support/connected.ts';
+import { faultsOf } from '../support/faults.ts';
 import { partOf, solids } from '../support/rack.ts';
 import { changedText, structureFrom, structureText } from '../support/structures.ts';
 
@@ -10,16 +11,6 @@ const kitFile = 'steps/kits/stall-kit.yaml';
 const kitText = readFileSync(kitFile, 'utf8');
 
 const standard = (item: Item): Model => buildModel(item, 'standard');
-
-function faultsOf(build: () => unknown): readonly Fault[] {
-  try {
-    build();
-    return [];
-  } catch (error) {
-    if (error instanceof FaultError) return error.faults;
-    throw error;
-  }
-}
 
 const kindAt = (model: Model, id: string): string => {
   const { shape } = partOf(model, id);

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { kitFromText } from '../../src/read/index.ts';
 import type { Fault } from '../../src/read/index.ts';
-import { faultsOf, itemFile, kitFile, readSample, sample, standFile } from './samples.ts';
+import { itemFile, kitFile, readSample, sample, standFile } from './samples.ts';
+import { faultsOf } from '../support/faults.ts';
 
 /** Bits that files are made of, good and bad, so that random texts reach beyond the first line. */
 const bits = fc.constantFrom(

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { faultLine, kitFromText } from '../../src/read/index.ts';
-import { changed, expectFaults, faultsOf, itemFile, kitFile, readSample, sample } from './samples.ts';
+import { changed, expectFaults, itemFile, kitFile, readSample, sample } from './samples.ts';
+import { faultsOf } from '../support/faults.ts';
 import type { Case } from './samples.ts';
 
 const inItem: readonly Case[] = [

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Fault, Quantity } from '../../src/read/index.ts';
-import { changed, faultsOf, itemFile, readSample } from './samples.ts';
+import { changed, itemFile, readSample } from './samples.ts';
+import { faultsOf } from '../support/faults.ts';
 import { namesOf } from '../../src/read/index.ts';
 
 /** The value an expression has in the sample's size `high`: width 914.4 mm, height 2000 mm, lean 0.2 rad, decks 5, slack 0. */

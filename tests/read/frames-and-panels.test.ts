@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { namesOf, pointName } from '../../src/read/index.ts';
 import type { Item, Piece, Quantity } from '../../src/read/index.ts';
-import { changed, expectFaults, faultsOf, kitFile, readSample, sample, standFile } from './samples.ts';
+import { changed, expectFaults, kitFile, readSample, sample, standFile } from './samples.ts';
+import { faultsOf } from '../support/faults.ts';
 import type { Case } from './samples.ts';
 
 const mm = (value: number): Quantity => ({ value, dimension: 'length' });

@@ -3,7 +3,8 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { filesInMemory, filesOnDisk, kitFromText, listItems, namesOf, readItem } from '../../src/read/index.ts';
 import type { Quantity } from '../../src/read/index.ts';
-import { changed, faultsOf, itemFile, kitFile, readSample, sample } from './samples.ts';
+import { changed, itemFile, kitFile, readSample, sample } from './samples.ts';
+import { faultsOf } from '../support/faults.ts';
 
 const mm = (value: number): Quantity => ({ value, dimension: 'length' });
 const rad = (value: number): Quantity => ({ value, dimension: 'angle' });

@@ -1,7 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { expect } from 'vitest';
-import { FaultError, filesInMemory, filesOnDisk, readItem } from '../../src/read/index.ts';
-import type { Fault, Item } from '../../src/read/index.ts';
+import { filesInMemory, filesOnDisk, readItem } from '../../src/read/index.ts';
+import { faultsOf } from '../support/faults.ts';
+import type { Item } from '../../src/read/index.ts';
 
 export const itemFile = 'steps/shelf/item.yaml';
 export const standFile = 'steps/stand/item.yaml';
@@ -23,17 +24,6 @@ export function sample(file: string): string {
 /** Reads a sample item (the shelf unless told), with texts of some files replaced. */
 export function readSample(texts: Readonly<Record<string, string>> = {}, file = itemFile): Item {
   return readItem(filesInMemory({ [file]: sample(file), [kitFile]: sample(kitFile), ...texts }), file);
-}
-
-/** The faults that reading throws; none when it succeeds. Anything else thrown goes on. */
-export function faultsOf(read: () => unknown): readonly Fault[] {
-  try {
-    read();
-    return [];
-  } catch (error) {
-    if (error instanceof FaultError) return error.faults;
-    throw error;
-  }
 }
 
 /** What stands in the good file, what stands there instead, and the faults: place, field, what was found, part of the remedy. */

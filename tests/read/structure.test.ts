@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildModel } from '../../src/model/index.ts';
-import { FaultError, type Fault, type Item, type Skeleton } from '../../src/read/index.ts';
+import type { Item, Skeleton } from '../../src/read/index.ts';
+import { faultsOf } from '../support/faults.ts';
 import { changedText, structureFile, structureFrom, structureItem, structureNames, structureText, type StructureName } from '../support/structures.ts';
 
 const skeletonOf = (item: Item, size = 'standard'): Skeleton => {
@@ -119,16 +120,6 @@ describe('a piece of a designer\'s own', () => {
 
 /** What stands in the good text, what stands there instead, and the fault: field, what was found, part of the remedy. */
 type Case = readonly [from: string, to: string, ...faults: readonly (readonly [field: string, found: string, remedy: string])[]];
-
-function faultsOf(read: () => unknown): readonly Fault[] {
-  try {
-    read();
-    return [];
-  } catch (error) {
-    if (error instanceof FaultError) return error.faults;
-    throw error;
-  }
-}
 
 function expectFaults(text: string, read: (text: string) => unknown, [from, to, ...expected]: Case): void {
   const changed = changedText(text, from, to);

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { placed, type Model, type Vec2 } from '../../model/index.ts';
+import { endsOfTube, type Model, type Vec2 } from '../../model/index.ts';
 import { sizeName } from './names.ts';
 import type { BookletInput } from './types.ts';
 
@@ -58,9 +58,10 @@ const rounded = (value: number): number => Math.round(value * 100) / 100;
 
 /** Tubes from the front, each line once: those behind one another are one. */
 function linesOf(model: Model): readonly Line[] {
-  const lines = model.parts.flatMap(({ shape, pose }): Line[] => {
-    if (shape.form !== 'tube') return [];
-    const [from, to] = [placed(pose, [-shape.length / 2, 0, 0]), placed(pose, [shape.length / 2, 0, 0])];
+  const lines = model.parts.flatMap((part): Line[] => {
+    const ends = endsOfTube(part);
+    if (ends === null) return [];
+    const [from, to] = ends;
     return [[[Math.round(from[0]), Math.round(from[2])], [Math.round(to[0]), Math.round(to[2])]]];
   });
   return [...new Map(lines.map((line) => [line.join(' '), line])).values()];

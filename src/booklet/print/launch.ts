@@ -1,10 +1,11 @@
 import puppeteer from 'puppeteer';
 import type { Browser } from 'puppeteer';
 import { once } from 'node:events';
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { constants, tmpdir } from 'node:os';
+import { accessSync, constants, existsSync, readFileSync } from 'node:fs';
+import { constants as system, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
+import { fileURLToPath } from 'node:url';
 import { MachineFault } from '../../read/index.ts';
 import { BROWSER_VARIABLE } from './chooseBrowser.ts';
 import { endGroup } from './processes.ts';
@@ -43,29 +44,44 @@ export async function launch(chosen: ChosenBrowser, timeout: number): Promise<Ru
 }
 
 /** It is told by a pipe: when this process dies, in whichever way, the pipe closes and the browser ends. */
-async function start({ path, env }: ChosenBrowser, args: readonly string[], timeout: number): Promise<RunningBrowser> {
+async function start(chosen: ChosenBrowser, args: readonly string[], timeout: number): Promise<RunningBrowser> {
   const profile = profileOrFault();
-  const heard = hearing(path, profile.path);
+  const { path, env, said } = heardStart(chosen, profile.path);
   try {
     const browser = await puppeteer.launch({
-      executablePath: heard.path, headless: 'shell', args: [...args], pipe: true, userDataDir: profile.path, env: { ...env, TMPDIR: profile.path },
+      executablePath: path, headless: 'shell', args: [...args], pipe: true, userDataDir: profile.path, env: { ...env, TMPDIR: profile.path },
       timeout, protocolTimeout: timeout, handleSIGINT: false, handleSIGTERM: false, handleSIGHUP: false,
     });
     const quiet = endOnSignals();
     return { browser, end: () => end(browser, profile).finally(quiet) };
   } catch (error) {
-    const said = heard.said();
+    const reason = `${error instanceof Error ? error.message : String(error)}\n${said()}`;
     profile.remove();
-    throw new Error(`${error instanceof Error ? error.message : String(error)}\n${said}`, { cause: error });
+    throw new Error(reason, { cause: error });
   }
 }
 
-/** Starts the browser so that what it complains of is kept beside its profile: by a pipe nobody else hears it. */
-function hearing(path: string, folder: string): { readonly path: string; readonly said: () => string } {
-  const [script, complaints] = [join(folder, 'start.sh'), join(folder, 'complaints.txt')];
-  const quoted = (text: string): string => `'${text.replaceAll("'", "'\\''")}'`;
-  writeFileSync(script, `#!/bin/sh\nexec ${quoted(path)} "$@" 2>${quoted(complaints)}\n`, { mode: 0o700 });
-  return { path: script, said: () => (existsSync(complaints) ? readFileSync(complaints, 'utf8').slice(0, 4000) : '') };
+/** A program that starts another and writes down what that complains of: by a pipe nobody else hears it. */
+const STARTER = fileURLToPath(new URL('start-browser.sh', import.meta.url));
+
+/** How the browser is started, and what it has complained of: unheard where the starter cannot be run. */
+function heardStart({ path, env }: ChosenBrowser, folder: string): { readonly path: string; readonly env: ChosenBrowser['env']; readonly said: () => string } {
+  if (process.platform === 'win32' || !canRun(STARTER)) return { path, env, said: () => '' };
+  const complaints = join(folder, 'complaints.txt');
+  return {
+    path: STARTER, env: { ...env, FOLDWRIGHT_START: path, FOLDWRIGHT_COMPLAINTS: complaints },
+    said: () => (existsSync(complaints) ? readFileSync(complaints, 'utf8').slice(0, 4000) : ''),
+  };
+}
+
+/** A copy without its modes, or a disk that runs nothing, must not keep the browser from starting. */
+function canRun(file: string): boolean {
+  try {
+    accessSync(file, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 function profileOrFault(): Profile {
@@ -89,7 +105,7 @@ async function end(browser: Browser, profile: Profile): Promise<void> {
 
 /** A signal ends the process by way of its `exit`, on which browser and profile go. Gives what takes this back. */
 function endOnSignals(): () => void {
-  const hear = (signal: NodeJS.Signals): void => { process.exit(128 + constants.signals[signal]); };
+  const hear = (signal: NodeJS.Signals): void => { process.exit(128 + system.signals[signal]); };
   for (const signal of SIGNALS) process.on(signal, hear);
   return () => { for (const signal of SIGNALS) process.off(signal, hear); };
 }

@@ -1,7 +1,6 @@
-import { placed, type Model } from '../../model/index.ts';
+import { endsOfTube, placed, type Model } from '../../model/index.ts';
 import { judge } from '../judge.ts';
 import { distance, partsOf } from '../parts.ts';
-import { endsOf } from '../stand/stand-input.ts';
 import type { Check } from '../types.ts';
 
 interface Sleeve {
@@ -47,7 +46,7 @@ export const jointsApart: Check = ({ model }) => {
 export const postReach: Check = ({ model }) => {
   const sleeves = sleevesOf(model);
   const reaches = partsOf(model, 'post').flatMap((post) => {
-    const heights = endsOf(post)?.map((end) => end[2]) ?? [];
+    const heights = endsOfTube(post)?.map((end) => end[2]) ?? [];
     const own = sleeves.filter((sleeve) => sleeve.post === post.id);
     if (own.length === 0) return [];
     const over = Math.max(...heights) - Math.max(...own.map(({ high }) => high));

@@ -1,9 +1,9 @@
-import { placed, tubeSection } from '../../model/index.ts';
+import { endsOfTube, placed, tubeSection } from '../../model/index.ts';
 import { middleLoadMoment } from '../formulas/beam.ts';
 import { judge } from '../judge.ts';
 import { distance, isBed } from '../parts.ts';
 import { rulesOf } from '../rules.ts';
-import { endsOf, pinnedPlates } from '../stand/stand-input.ts';
+import { pinnedPlates } from '../stand/stand-input.ts';
 import type { Check } from '../types.ts';
 
 /**
@@ -17,7 +17,7 @@ export const guardPush: Check = ({ model, limits, stance }) => {
   const modulus = tubeSection(model.kit).drilledModulus(jointPin.diameter);
   const upper = pinnedPlates(model).flatMap(({ tubes }) => tubes.map((each) => each.tube).toSorted((a, b) => placed(b.pose, [0, 0, 0])[2] - placed(a.pose, [0, 0, 0])[2]).slice(0, 1));
   const judged = upper.flatMap((part) => {
-    const ends = endsOf(part);
+    const ends = endsOfTube(part);
     const reach = ends ? distance(...ends) + 2 * joint.stop : 0;
     const moment = Math.max(middleLoadMoment(limits.guardPush.value, reach, 0), (stance.guardMoment ?? 0) * limits.guardPush.value);
     return [judge({

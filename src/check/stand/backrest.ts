@@ -1,6 +1,6 @@
-import { placed, type Model, type Vec3 } from '../../model/index.ts';
+import { endsOfTube, placed, type Model, type Vec3 } from '../../model/index.ts';
 import { partsOf } from '../parts.ts';
-import { endsOf, pinnedPlates } from './stand-input.ts';
+import { pinnedPlates } from './stand-input.ts';
 
 /** A flat panel over a seat and the two tubes that carry it. */
 export interface Backrest {
@@ -23,7 +23,7 @@ export function backrestsOf(model: Model): readonly Backrest[] {
     return [{
       plateId: plate.id, width: plate.shape.width, tubeIds: tubes.map(({ tube }) => tube.id),
       tubes: tubes.flatMap(({ tube }) => {
-        const ends = endsOf(tube);
+        const ends = endsOfTube(tube);
         return ends ? [{ ends, height: placed(tube.pose, [0, 0, 0])[2] }] : [];
       }),
       outwards: across ? [Math.sign(x - middleX), 0] as const : [0, Math.sign(y - middleY)] as const,

@@ -1,9 +1,9 @@
-import { placed, type Model } from '../../model/index.ts';
+import { endsOfTube, placed, type Model } from '../../model/index.ts';
 import { FrameError, postMomentUnder, standOf, type Stand, type SwayInput, type SwayLoad } from '../frame/index.ts';
 import type { Limits } from '../limits.ts';
 import { isBed } from '../parts.ts';
 import { backrestsOf, planMiddle } from './backrest.ts';
-import { endsOf, pinnedPlates, standInputOf } from './stand-input.ts';
+import { pinnedPlates, standInputOf } from './stand-input.ts';
 
 /**
  * How the frame stands under a push of 1 N on its top level; everything in it grows in proportion to the push,
@@ -39,7 +39,7 @@ function guardMoment(model: Model, input: SwayInput): number | null {
   const [middleX, middleY] = planMiddle(model);
   const moments = pinnedPlates(model).flatMap(({ tubes }) => {
     const upper = tubes.at(-1)?.tube;
-    const ends = upper && endsOf(upper);
+    const ends = upper && endsOfTube(upper);
     if (!isBed(model) || !ends) return [];
     const [x, y, height] = placed(upper.pose, [0, 0, 0]);
     const across = Math.abs(x - middleX) > Math.abs(y - middleY);

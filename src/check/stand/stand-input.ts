@@ -1,4 +1,4 @@
-import { placed, tubeSection, type Model, type Part, type Vec3 } from '../../model/index.ts';
+import { endsOfTube, placed, tubeSection, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import type { SwayCable, SwayInput, SwayLevel, SwayPlate, SwayPost } from '../frame/index.ts';
 import type { Limits } from '../limits.ts';
 import { partsOf } from '../parts.ts';
@@ -16,14 +16,8 @@ export function standInputOf(model: Model, limits: Limits): SwayInput {
   };
 }
 
-/** Both ends of a tube, mm. */
-export function endsOf({ shape, pose }: Part): readonly [Vec3, Vec3] | null {
-  if (shape.form !== 'tube') return null;
-  return [placed(pose, [-shape.length / 2, 0, 0]), placed(pose, [shape.length / 2, 0, 0])];
-}
-
 function postOf(part: Part): readonly SwayPost[] {
-  const ends = endsOf(part);
+  const ends = endsOfTube(part);
   if (!ends) return [];
   const [foot, top] = ends.toSorted((a, b) => a[2] - b[2]);
   return foot && top ? [{ x: foot[0], y: foot[1], foot: foot[2], top: top[2] }] : [];
@@ -47,7 +41,7 @@ function levelsOf(model: Model, posts: readonly SwayPost[]): readonly SwayLevel[
 }
 
 function tubeEnds(tube: Part, posts: readonly SwayPost[]): readonly (readonly [number, number])[] {
-  const ends = endsOf(tube);
+  const ends = endsOfTube(tube);
   return ends ? [[nearestPost(posts, ends[0]), nearestPost(posts, ends[1])]] : [];
 }
 

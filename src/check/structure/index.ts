@@ -19,8 +19,6 @@ import { bracings, buckling, cablePulls, frameBending, isScreen, jointTests, pin
 import { stockBars, stockCables } from './stock.ts';
 import { backTips, edgeTips, pushToTipEmpty, slenders, storageTips, tipAngles, tipEmpties, tipLadens } from './tip.ts';
 
-export { isStructure } from './skeleton.ts';
-
 const fitChecks: readonly StructureCheck[] = [stockPatterns, stockBars, stockCables, creases, tabLengths, tabEdges, tabGaps, pinLengths, pinGaps, ringsApart, barReach];
 
 const loadChecks: readonly StructureCheck[] = [

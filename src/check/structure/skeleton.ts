@@ -1,9 +1,6 @@
-import { lengthOf, minus, placed, plus, times, unit, type Model, type Part, type Vec3 } from '../../model/index.ts';
+import { lengthOf, minus, placed, plus, times, endsOfTube, unit, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import { partsOf } from '../parts.ts';
 import { alongLine } from './vectors.ts';
-
-/** An item told by points, bars and panels has no decks or frames that belong together. */
-export const isStructure = ({ groups }: Pick<Model, 'groups'>): boolean => groups.length === 0;
 
 /** Where a joint holds a bar; `at` mm from the bar's beginning, where the axes meet. */
 export interface Hold {
@@ -37,9 +34,10 @@ export function skeletonOf(model: Model): Skeleton {
 }
 
 function barLine(model: Model, joints: Skeleton['joints'], part: Part): readonly BarLine[] {
-  const { shape, pose } = part;
-  if (shape.form !== 'tube') return [];
-  const [from, to] = [placed(pose, [-shape.length / 2, 0, 0]), placed(pose, [shape.length / 2, 0, 0])];
+  const { shape } = part;
+  const ends = endsOfTube(part);
+  if (ends === null || shape.form !== 'tube') return [];
+  const [from, to] = ends;
   const along = unit(minus(to, from));
   const holds = model.connections.flatMap((held): readonly Hold[] => {
     if ((held.is !== 'socket' && held.is !== 'sleeve') || held.bar !== part.id) return [];

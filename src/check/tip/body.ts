@@ -1,4 +1,4 @@
-import { placed, type FlatPattern, type Part, type Shape, type Vec3 } from '../../model/index.ts';
+import { endsOfTube, placed, type FlatPattern, type Part, type Shape, type Vec3 } from '../../model/index.ts';
 import { partsOf } from '../parts.ts';
 import type { Case } from '../types.ts';
 
@@ -73,10 +73,7 @@ export function footing({ model }: Case, axis: 0 | 1): { readonly least: number;
 /** Top of the tallest post, mm. */
 export const topOf = ({ model }: Case): number => Math.max(...partsOf(model, 'post').flatMap(endHeights));
 
-function endHeights({ shape, pose }: Part): readonly number[] {
-  if (shape.form !== 'tube') return [];
-  return [-1, 1].map((end) => placed(pose, [(end * shape.length) / 2, 0, 0])[2]);
-}
+const endHeights = (part: Part): readonly number[] => (endsOfTube(part) ?? []).map(([, , z]) => z);
 
 /** Middle of a part's mass in its own coordinates, mm, to the nearest few mm: all a centre of gravity needs. */
 function middleOf(shape: Shape): Vec3 {

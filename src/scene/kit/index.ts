@@ -16,4 +16,4 @@ export { foldedShape, foldsOf, pieceOfPanel, stageHand, type FoldedPanel, type S
 export { turnWork } from './turn.ts';
 export { propBodies } from './props.ts';
 export { STANDARD_VIEW } from './views.ts';
-export { closeUpName, isToldByPoints, sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
+export { closeUpName, sceneName, type StepGivens, type WorkScene } from './work-scene.ts';

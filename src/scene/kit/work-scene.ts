@@ -20,6 +20,3 @@ export interface WorkScene {
 
 export const sceneName = ({ number }: Step): string => `step:${number}`;
 export const closeUpName = ({ number }: Step): string => `step:${number}:a`;
-
-/** Items told by points have no decks and frames; their pins sit in parts of any kind. */
-export const isToldByPoints = ({ model }: StepGivens): boolean => model.groups.length === 0;

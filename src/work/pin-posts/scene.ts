@@ -1,5 +1,5 @@
-import type { CornerPlace } from '../../model/index.ts';
-import { atMost, isToldByPoints, nearestOf, pinFastened, sleeveFastened, slideWork, type Sliding, type WorkScene } from '../../scene/kit/index.ts';
+import { isToldByPoints, type CornerPlace } from '../../model/index.ts';
+import { atMost, nearestOf, pinFastened, sleeveFastened, slideWork, type Sliding, type WorkScene } from '../../scene/kit/index.ts';
 
 /** Every pin has its arrow, of the nuts only those at the near post. */
 export const scene: WorkScene = {
@@ -10,7 +10,7 @@ export const scene: WorkScene = {
       return parts.filter(({ kind, place }) => kind === 'joint-pin' || (place.at === 'sleeve' && isSame(place.corner, near)));
     },
   }),
-  closeUp: (givens) => (isToldByPoints(givens) ? pinFastened(givens) : sleeveFastened(givens)),
+  closeUp: (givens) => (isToldByPoints(givens.model) ? pinFastened(givens) : sleeveFastened(givens)),
 };
 
 const isSame = (one: CornerPlace, other: CornerPlace | null): boolean => one.x === other?.x && one.y === other.y;
