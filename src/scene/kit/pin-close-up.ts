@@ -1,8 +1,9 @@
-import { chained, moved, placed, plus, times, undone, type Part, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
+import { chained, moved, placed, plus, times, undone, type Model, type Part, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
 import type { Scene, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { nearestOf } from './nearest.ts';
-import { drilled, fastened, type Shown } from './round-a-pin.ts';
+import { drilled, fastened, fromSleeveEnd, type Shown } from './round-a-pin.ts';
+import { sleeveReach } from './sleeve-ends.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { closeUpName, type StepGivens } from './work-scene.ts';
 
@@ -22,8 +23,26 @@ interface Pinned {
 }
 
 /** The hole for one of the pins that a step drills for, right through what the pin will hold. Null where it drills for none. */
-export const pinDrilled = (givens: StepGivens): Scene | null => atPin(givens, givens.step.drillsFor, (pinned) =>
-  drilled(givens.model, pinned.hand, pinned.hand.pose(pinned.pinId), { through: thicknessOf(pinned), over: BIT_OVER }));
+export const pinDrilled = (givens: StepGivens): Scene | null => atPin(givens, givens.step.drillsFor, (pinned) => {
+  const shown = drilled(givens.model, pinned.hand, pinned.hand.pose(pinned.pinId), { through: thicknessOf(pinned), over: BIT_OVER });
+  return { ...shown, marks: [...shown.marks, ...endOfSleeve(givens.model, pinned)] };
+});
+
+/** Where a pin goes through a sleeve: how far from the nearer end of that. */
+function endOfSleeve(model: Model, pinned: Pinned): Scene['marks'] {
+  const { hand, pinId, held } = pinned;
+  const sleeve = model.connections.find((each) => each.is === 'sleeve' && [each.bar, each.joint].every((id) => held.some((part) => part.id === id)));
+  if (sleeve?.is !== 'sleeve') return [];
+  const [bar, pin, joint] = [hand.pose(sleeve.bar), hand.pose(pinId), { shape: hand.part(sleeve.joint).shape, pose: hand.pose(sleeve.joint) }];
+  const along = (point: Vec3): number => placed(undone(bar), point)[0];
+  const [middle, hole] = [along(placed(joint.pose, [0, 0, 0])), along(placed(pin, [0, 0, 0]))];
+  const way = turnedBy(bar, [1, 0, 0]);
+  const ends = [middle - sleeveReach(joint, way), middle + sleeveReach(joint, times(way, -1))];
+  const far = Math.round(Math.min(...ends.map((end) => Math.abs(end - hole))) * 10) / 10;
+  const end = ends.find((each) => Math.abs(Math.abs(each - hole) - far) < 0.06) ?? hole;
+  const axis = placed(pin, [0, 0, -thicknessOf(pinned)]);
+  return far === 0 ? [] : [fromSleeveEnd(model, pin, plus(axis, times(way, end - hole)), axis, far)];
+}
 
 /** One of the pins that a step puts in, with its nut. Null where none is new. */
 export const pinFastened = (givens: StepGivens): Scene | null =>

@@ -1,10 +1,8 @@
-import { chained, moved, placed, times, type Model, type Pose, type Shape } from '../../model/index.ts';
+import { chained, moved, placed, type Model, type Pose, type Shape } from '../../model/index.ts';
 import type { Scene, SceneBody, View } from '../types.ts';
-import { turnedBy } from './directions.ts';
-import { drilled, fastened, type Shown } from './round-a-pin.ts';
+import { drilled, fastened, fromSleeveEnd, type Shown } from './round-a-pin.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { closeUpName, type StepGivens } from './work-scene.ts';
-import { tell } from '../told.ts';
 
 /** How far a pin and its nut are drawn off the joint, mm. */
 const PULLED = { pin: 104, nut: 70 };
@@ -68,7 +66,7 @@ function drilling(model: Model, { hand, pinId }: Corner): Shown {
     bodies,
     marks: [
       ...marks,
-      { mark: 'length', from: sleeveEnd, to: axis, away: times(turnedBy(pose, [0, 0, -1]), joint.sleeveDiameter * 1.1), told: tell.mm(fromEnd) },
+      fromSleeveEnd(model, pose, sleeveEnd, axis, fromEnd),
     ],
   };
 }

@@ -15,11 +15,11 @@ function nearEnd({ parts }: Model, bar: Pose, { joint: jointId }: Extract<Connec
   const joint = parts.find(({ id }) => id === jointId);
   if (joint === undefined) return 0;
   const along = turnedBy(bar, [1, 0, 0]);
-  return Math.round((placed(undone(bar), placed(joint.pose, [0, 0, 0]))[0] - before(joint, along)) * 1e6) / 1e6;
+  return Math.round((placed(undone(bar), placed(joint.pose, [0, 0, 0]))[0] - sleeveReach(joint, along)) * 1e6) / 1e6;
 }
 
-/** How far a joint's sleeve reaches from its middle against a direction. */
-function before({ shape, pose }: Part, along: Vec3): number {
+/** How far a joint's sleeve reaches from its middle against a direction, mm; 0 where it has none along it. */
+export function sleeveReach({ shape, pose }: Pick<Part, 'shape' | 'pose'>, along: Vec3): number {
   if (shape.form === 'joint') return dot(turnedBy(pose, [0, 0, 1]), along) > 0 ? shape.joint.sleeveBelow : shape.joint.sleeveAbove;
   if (shape.form !== 'ported-joint') return 0;
   const reaches = shape.joint.ports.flatMap((port) => {
