@@ -41,8 +41,9 @@ export async function openHand(browser: Browser, url: string, { lang = 'en', dar
   await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: dark ? 'dark' : 'light' }, { name: 'prefers-reduced-motion', value: 'reduce' }]);
   // Compilers that keep function names wrap functions in a call of `__name`.
   await page.evaluateOnNewDocument(`globalThis.__name = (named) => named; localStorage.setItem('foldwright.language', '${lang}')`);
+  const broken = new Promise<never>((_, reject) => { page.once('pageerror', reject); });
   await page.goto(url, { waitUntil: 'load' });
-  await page.waitForSelector('main#content');
+  await Promise.race([page.waitForSelector('main#content'), broken]);
   return {
     page, troubles,
     text: async (selector) => plain(await page.$eval(selector, (element) => element.textContent)),

@@ -62,14 +62,15 @@ async function start(chosen: ChosenBrowser, args: readonly string[], timeout: nu
 }
 
 /** A program that starts another and writes down what that complains of: by a pipe nobody else hears it. */
-const STARTER = fileURLToPath(new URL('start-browser.sh', import.meta.url));
+const starterPath = (): string => fileURLToPath(new URL('start-browser.sh', import.meta.url));
 
 /** How the browser is started, and what it has complained of: unheard where the starter cannot be run. */
 function heardStart({ path, env }: ChosenBrowser, folder: string): { readonly path: string; readonly env: ChosenBrowser['env']; readonly said: () => string } {
-  if (process.platform === 'win32' || !canRun(STARTER)) return { path, env, said: () => '' };
+  const starter = starterPath();
+  if (process.platform === 'win32' || !canRun(starter)) return { path, env, said: () => '' };
   const complaints = join(folder, 'complaints.txt');
   return {
-    path: STARTER, env: { ...env, FOLDWRIGHT_START: path, FOLDWRIGHT_COMPLAINTS: complaints },
+    path: starter, env: { ...env, FOLDWRIGHT_START: path, FOLDWRIGHT_COMPLAINTS: complaints },
     said: () => (existsSync(complaints) ? readFileSync(complaints, 'utf8').slice(0, 4000) : ''),
   };
 }
