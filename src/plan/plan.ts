@@ -129,5 +129,5 @@ const allFlaps = (model: Model): readonly FlapName[] => model.parts.flatMap(({ i
 
 const batchesOf = (model: Model): readonly Batch[] => runsOf(model).map((name) => {
   const groups = model.groups.filter(({ piece }) => piece === name);
-  return { name, times: groups.length, parts: groups[0]?.partIds ?? [] };
+  return { name, times: groups.length, parts: groups[0]?.partIds ?? [], copies: groups.map(({ partIds }) => partIds) };
 });

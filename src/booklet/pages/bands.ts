@@ -76,8 +76,12 @@ export function bandsOf(input: BookletInput): readonly Band[] {
   return [...bands, finishedBand(input)];
 }
 
+/** The finished item as the last step leaves it. */
+export const readyPicture = ({ pictures }: Pick<BookletInput, 'pictures'>): PictureOf =>
+  (findPicture(pictures, { what: 'ready' }) === undefined ? { what: 'finished' } : { what: 'ready' });
+
 function finishedBand(input: BookletInput): Band {
-  const of: PictureOf = { what: 'finished' };
+  const of = readyPicture(input);
   const height = pictureSize(input, of).height * finishedScale;
   return { kind: 'finished', run: null, height: height + 2 * bandPad, flexible: height, growing: [{ height, most: mostOf(input, of, finishedScale) }] };
 }
