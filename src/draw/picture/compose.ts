@@ -29,7 +29,7 @@ export function composePicture(scene: Scene, paper: Paper, lineDrawing: LineDraw
 
 /** White between pictures under one another, mm, and the largest room of a small one over another. */
 const ROW_GAP = 3;
-const SMALL: Paper = { width: 68, height: 34 };
+const SMALL: Paper = { width: 81, height: 46 };
 
 /**
  * A scene's picture with small ones in a row over it, from the left: what is done before it. As `composePicture`.

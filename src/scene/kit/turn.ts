@@ -75,21 +75,26 @@ function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Tu
 function aboutUpright(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
   const box = boxRound(before);
   const middle = times(plus(box.least, box.most), 0.5);
-  const [halfX, halfY] = [halfAlong(box, [1, 0, 0]), halfAlong(box, [0, 1, 0])];
-  const after = Math.abs(Math.cos(angle)) * halfX + Math.abs(Math.sin(angle)) * halfY;
-  const aside: Vec3 = [(halfX + after) * (1 + GAP), 0, 0];
+  const halves = [halfAlong(box, [1, 0, 0]), halfAlong(box, [0, 1, 0])] as const;
+  const after = [0, 1].map((way) => Math.abs(Math.cos(angle)) * (halves[way] ?? 0) + Math.abs(Math.sin(angle)) * (halves[1 - way] ?? 0));
+  // As far as both reach across the paper, with white between them.
+  const reach = seenAcross(halves) + seenAcross(after);
+  const aside: Vec3 = [(reach * (1 + GAP / 2)) / ACROSS[0], 0, 0];
   const pose = (share: number): Pose => chained(moved(plus(middle, times(aside, share))), turned(axis, angle * share), moved(times(middle, -1)));
   const centre: Vec3 = [middle[0] + aside[0] / 2, middle[1], box.most[2]];
-  const [reach, first] = [Math.max(halfX, halfY, after) * ROUND, -Math.PI / 2 - (axis[2] * angle) / 2];
+  const first = -Math.PI / 2 - (axis[2] * angle) / 2;
   const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index): Vec3 => {
     const at = first + (axis[2] * angle * index) / ARROW_STEPS;
-    return plus(centre, [reach * Math.cos(at), reach * Math.sin(at), 0]);
+    return plus(centre, [ROUND * reach * Math.cos(at), ROUND * reach * Math.sin(at), 0]);
   });
   return { pose, arrow: { mark: 'arrow', path } };
 }
 
 /** How far off the middle the arrow goes round, as a share of the work's reach. */
-const ROUND = 0.7;
+const ROUND = 0.6;
+/** Shares of the level ways that run across the paper, as all pictures are seen. */
+const ACROSS: readonly [number, number] = [0.86, 0.5];
+const seenAcross = ([x = 0, y = 0]: readonly number[]): number => ACROSS[0] * x + ACROSS[1] * y;
 
 /** Half of how far a box reaches along a level direction, mm. */
 const halfAlong = ({ least, most }: Box, [x, y]: Vec3): number => (Math.abs(x) * (most[0] - least[0]) + Math.abs(y) * (most[1] - least[1])) / 2;

@@ -13,6 +13,7 @@ export interface Rolled {
 /** How a part was shown last: the ways that look the same, and the picture of the work that it belonged to. */
 interface Shown {
   readonly poses: readonly Pose[];
+  /** Tells works apart. */
   readonly work: string;
 }
 
@@ -27,7 +28,7 @@ export function rolledSteps(model: Model, plan: Plan): ReadonlyMap<number, reado
   steps.forEach((step, index) => {
     rolled.set(step.number, rolledIn(step, shown));
     const pose = turnedBySteps(step);
-    partsShown(step).forEach((id) => shown.set(id, { poses: [pose], work: workOf(step) }));
+    partsShown(step).forEach((id) => shown.set(id, { poses: [pose], work: `${step.number}` }));
     if (step.run !== null && steps[index + 1]?.run !== step.run) copiesShown(model, plan, step.run, pose).forEach((each, id) => shown.set(id, each));
   });
   return rolled;
@@ -44,28 +45,29 @@ function turnedBySteps({ standing, motions }: Step): Pose {
   return turn?.kind === 'turn' ? chained(turned(times(turnedBy(standing.pose, turn.axis), -1), turn.angle), standing.pose) : standing.pose;
 }
 
-/** What has been made several times was shown once: each copy, in all ways that look like that one. */
+/** What has been made several times was shown once: the first as it was, each other in all ways that look like that one. */
 function copiesShown(model: Model, plan: Plan, run: string, pose: Pose): ReadonlyMap<string, Shown> {
   const [first, ...others] = plan.batches.find(({ name }) => name === run)?.copies ?? [];
   if (first === undefined) return new Map();
   return new Map([first, ...others].flatMap((copy, index) => {
-    const poses = motionsOnto(model, first, copy).map((motion) => chained(pose, undone(motion)));
+    const poses = index === 0 ? [pose] : motionsOnto(model, first, copy).map((motion) => chained(pose, undone(motion)));
     return poses.length === 0 ? [] : copy.map((id): [string, Shown] => [id, { poses, work: `${run} ${index}` }]);
   }));
 }
 
 function rolledIn(step: Step, shown: ReadonlyMap<string, Shown>): readonly Rolled[] {
-  const groups = new Map<string, { readonly parts: string[]; readonly poses: readonly Pose[]; readonly isBrought: boolean }>();
+  const groups = new Map<string, { readonly parts: string[]; readonly poses: readonly Pose[] }>();
   for (const id of partsShown(step)) {
     const last = shown.get(id);
     if (last === undefined) continue;
-    const group = groups.get(last.work) ?? { parts: [], poses: last.poses, isBrought: last.work !== workOf(step) };
+    const group = groups.get(last.work) ?? { parts: [], poses: last.poses };
     group.parts.push(id);
     groups.set(last.work, group);
   }
-  return [...groups.values()].filter(({ parts }) => parts.length > 1).flatMap(({ parts, poses, isBrought }): readonly Rolled[] => {
+  const works = [...groups.values()].filter(({ parts }) => parts.length > 1).toSorted((a, b) => b.parts.length - a.parts.length);
+  return works.flatMap(({ parts, poses }, place): readonly Rolled[] => {
     const turn = least(poses.map((pose) => chained(step.standing.pose, undone(pose))));
-    return turn === null || isNone(turn) || (isBrought && isSameUp(turn)) ? [] : [{ parts, turn: withoutShift(turn) }];
+    return turn === null || isNone(turn) || (place > 0 && isSameUp(turn)) ? [] : [{ parts, turn: withoutShift(turn) }];
   });
 }
 
@@ -78,9 +80,7 @@ export function poseAfter({ steps }: Plan, run: string | null): Pose {
 /** Whether the finished item stands as it is used, its front in front. */
 export const isAsUsed = (pose: Pose): boolean => isNone(pose);
 
-const workOf = ({ run }: Step): string => run ?? '';
-
-/** What comes to the work is laid beside it as its picture shows it: only another side up has to be told. */
+/** What comes to the greatest piece of work is laid beside it as its picture shows it: only another side up has to be told. */
 const isSameUp = (turn: Pose): boolean => turnedBy(turn, [0, 0, 1])[2] > 1 - 1e-4;
 
 /** Sum of the diagonal: 3 for no turn, −1 for half a turn. */

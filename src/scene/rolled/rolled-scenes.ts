@@ -59,17 +59,17 @@ function scenesOf(model: Model, step: Step, { parts, turn }: Rolled, solids: Sol
 
 /** Any way round as at most two turns by hand: over a level edge until the right side is up, then on the spot. */
 function stagesOf(turn: Pose): readonly Stage[] {
-  const up = turnedBy(turn, [0, 0, 1]);
-  const over = overTo(up, turn);
+  const over = overTo(turnedBy(undone(turn), [0, 0, 1]), turn);
   const spin = chained(turn, undone(over === null ? turned([0, 0, 1], 0) : turned(over.axis, over.angle)));
   const [x, y] = turnedBy(spin, [1, 0, 0]);
   const angle = Math.atan2(y, x);
   return [...(over === null ? [] : [over]), ...(Math.abs(angle) < 1e-3 ? [] : [{ axis: [0, 0, Math.sign(angle)] as const, angle: Math.abs(angle) }])];
 }
 
+/** The turn over a level edge that brings up what will be up; none when it is. */
 function overTo(up: Vec3, turn: Pose): Stage | null {
   if (up[2] > 1 - 1e-6) return null;
   if (up[2] < -1 + 1e-6) return { axis: turnedBy(turn, [1, 0, 0])[0] < -0.5 ? [0, 1, 0] : [1, 0, 0], angle: Math.PI };
-  const axis = cross([0, 0, 1], up);
+  const axis = cross(up, [0, 0, 1]);
   return { axis: unit([axis[0], axis[1], 0]), angle: Math.atan2(lengthOf(axis), up[2]) };
 }
