@@ -74,7 +74,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     held: step.held, props: step.props,
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
     standing,
-    tools: work.tools,
+    tools: step.props.length === 0 ? work.tools : [...work.tools, 'block'],
     people: step.people === 2 ? 2 : work.people,
     cautions: work.cautions,
     check: work.check,

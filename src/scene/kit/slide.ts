@@ -8,7 +8,7 @@ import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';
 import type { Slide } from './on-the-way.ts';
 import { panelLines } from './panel-lines.ts';
-import { propBodies } from './props.ts';
+import { propBodies, propMarks } from './props.ts';
 import { intoMouth, type ArrowPath } from './slide-arrows.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
@@ -86,7 +86,7 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
     bodies: [...bodies, ...linesOnPanels(sliding, shown), ...propBodies(hand, step), ...(telling.bodies?.(sliding) ?? [])],
     marks: [
       ...slides.flatMap((slide, index) => arrowsOf(telling, sliding, slide, mouths[index] ?? [])),
-      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies),
+      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies), ...propMarks(hand, step),
     ],
     view: STANDARD_VIEW,
   };
