@@ -12,8 +12,8 @@ interface Told {
   readonly cost: number;
 }
 
-/** What a reader has to follow, by how hard it is: work that lies another way without a turn, something that comes from behind. */
-const HARD = { jump: 1, unseen: 0.6, end: 0.9 } as const;
+/** What a reader has to follow, by how hard it is: work that lies another way without a turn, or only another way round, something that comes from aside or from behind. */
+const HARD = { jump: 1, spun: 0.3, aside: 0.3, unseen: 2.4, end: 0.9 } as const;
 
 /**
  * How the work lies at each step. It lies as the step before has left it, and is turned only where a step turns it,
@@ -77,20 +77,26 @@ function toldFrom(line: readonly FoundStep[], quarter: number, shown: ReadonlyMa
     const pose = last === null ? quarters(poseFor(step.up))[quarter] ?? step.pose : keptOrTurned(step, last);
     poses.push(pose);
     if (last !== null && !samePose(pose, last)) cost += HARD.jump;
-    if (!isSeenFrom(pose, step)) cost += HARD.unseen;
+    cost += toSee(step, pose);
     const there = new Set(before === undefined ? [] : partsOf(before));
-    cost += HARD.jump * waysLeft(partsOf(step).filter((id) => !there.has(id)), pose, shown);
+    cost += toFollow(partsOf(step).filter((id) => !there.has(id)), pose, shown);
   });
   const end = line.at(-1);
   const isTurnedAway = end !== undefined && end.batch === null && !samePose(afterTurn(end, poses.at(-1) ?? end.pose), poseFor([0, 0, 1]));
   return { poses, cost: cost + (isTurnedAway ? HARD.end : 0) };
 }
 
-/** In how many ways lies differently what was shown before, of these parts. */
-function waysLeft(parts: readonly string[], pose: Pose, shown: ReadonlyMap<string, Pose>): number {
+/** How hard to follow is what lies differently from how it was shown before, of these parts. */
+function toFollow(parts: readonly string[], pose: Pose, shown: ReadonlyMap<string, Pose>): number {
   const others = parts.map((id) => shown.get(id) ?? pose).filter((other) => !samePose(pose, other));
-  return new Set(others.map((other) => other.map((value) => Math.round(value)).join())).size;
+  const ways = new Map(others.map((other) => [other.map((value) => Math.round(value)).join(), other]));
+  return [...ways.values()].reduce((sum, other) => {
+    return sum + (isSameUp(pose, other) ? 0 : HARD.jump) + (samePose(nearest(quarters(pose), other), pose) ? 0 : HARD.spun);
+  }, 0);
 }
+
+/** Whether the same side is up: what one pose has up, the other has as well. */
+const isSameUp = (one: Pose, other: Pose): boolean => AXES.every((axis) => Math.abs(turnedBy(one, axis)[2] - turnedBy(other, axis)[2]) < 1 - UPRIGHT);
 
 const partsOf = ({ present, newParts, moves }: FoundStep): readonly string[] => [...present, ...newParts, ...moves.flatMap(({ parts }) => parts)];
 
@@ -121,6 +127,8 @@ function afterTurn({ turns }: FoundStep, pose: Pose): Pose {
 const EYE: Vec3 = unit([0.5, -0.86, 0]);
 /** What comes from a direction is seen well from one that is off it by no more than 70°. */
 const SEEN = 0.34;
+/** What is further round than 130° comes from behind the work. */
+const BEHIND = -0.64;
 
 /** The level direction that what moves comes from, as it is seen; null where it comes from above or below. */
 function comesFrom({ moves }: FoundStep, pose: Pose): Vec3 | null {
@@ -129,6 +137,12 @@ function comesFrom({ moves }: FoundStep, pose: Pose): Vec3 | null {
     return [sum[0] + way[0], sum[1] + way[1], 0];
   }, [0, 0, 0]);
   return Math.hypot(x, y) < 0.5 ? null : unit([x, y, 0]);
+}
+
+/** How hard it is to see what comes: from aside its mouth is turned away, from behind the work hides it. */
+function toSee(step: FoundStep, pose: Pose): number {
+  if (isSeenFrom(pose, step)) return 0;
+  return dot(comesFrom(step, pose) ?? EYE, EYE) > BEHIND ? HARD.aside : HARD.unseen;
 }
 
 function isSeenFrom(pose: Pose, step: FoundStep): boolean {

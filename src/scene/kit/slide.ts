@@ -103,7 +103,9 @@ function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[]): reado
   const outwards = ({ path: [, to] }: Mouth): number => Math.hypot(...acrossView(plus(to, times(middle, -1))));
   const [outermost] = mouths.filter(({ wide }) => isTooSmall(wide, bodies)).sort((a, b) => outwards(b) - outwards(a));
   if (outermost === undefined) return [];
-  const [from, to] = outermost.path;
+  const [lead, to] = outermost.path;
+  const way = plus(to, times(lead, -1));
+  const from = plus(lead, times(unit(way), -(outermost.back ?? 0)));
   return [{ mark: 'detail', at: times(plus(from, to), 0.5), radius: lengthOf(plus(to, times(from, -1))) / 2 + outermost.wide }];
 }
 
