@@ -1,4 +1,4 @@
-import { chained, dot, lengthOf, outwards, placed, turned, unit, type Connection, type Model, type Pose, type Side, type Solids, type Vec3 } from '../model/index.ts';
+import { dot, lengthOf, outwards, type Connection, type Model, type Side, type Solids } from '../model/index.ts';
 import type { OrderWish } from '../read/index.ts';
 import { WORK, type Action, type StepDetail } from '../work/facts.ts';
 import { byKind } from './by-kind.ts';
@@ -6,8 +6,8 @@ import type { FlapName, Motion, Plan, Standing, Step } from './types.ts';
 import { flapForms } from './found/flap-forms.ts';
 import { isFlatPanel } from './found/pieces.ts';
 import { findPlan } from './found/plan.ts';
-import { poseFor } from './found/poses.ts';
 import { faultsOf } from './found/prove.ts';
+import { BENCH, standingsOf, UPRIGHT } from './found/standing.ts';
 import type { FoundPlan, FoundStep, Move } from './found/types.ts';
 import { against, turnedBy } from './found/vectors.ts';
 
@@ -25,16 +25,13 @@ export function planItem(model: Model, wishes: readonly OrderWish[], solids: Sol
 
 /** What is built once is told with the item; only what is built several times is announced as a batch. */
 const batchesOf = ({ batches }: FoundPlan): Plan['batches'] =>
-  batches.filter(({ times }) => times > 1).map(({ name, times, copies }) => ({ name, times, parts: copies[0] ?? [] }));
+  batches.filter(({ times }) => times > 1).map(({ name, times, copies }) => ({ name, times, parts: copies[0] ?? [], copies }));
 
 function toldSteps(model: Model, found: FoundPlan): readonly Step[] {
   const runs = new Set(batchesOf(found).map(({ name }) => name));
-  const steps: Step[] = [];
-  for (const step of found.steps.map((each) => pinsNamed(model, fittingMoves(each)))) {
-    const run = step.batch !== null && runs.has(step.batch) ? step.batch : null;
-    steps.push(toldStep(model, step, run, standingOf(step, steps.at(-1)?.standing ?? null)));
-  }
-  return steps;
+  const steps = found.steps.map((each) => pinsNamed(model, fittingMoves(each)));
+  const standings = standingsOf(steps);
+  return steps.map((step, index) => toldStep(model, step, step.batch !== null && runs.has(step.batch) ? step.batch : null, standings[index] ?? BENCH));
 }
 
 /** Small parts are brought to the work, whichever of the two the plan has moved. */
@@ -78,7 +75,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     held: step.held, props: step.props,
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
     standing,
-    tools: work.tools,
+    tools: step.props.length === 0 ? work.tools : [...work.tools, 'block'],
     people: step.people === 2 ? 2 : work.people,
     cautions: work.cautions,
     check: work.check,
@@ -101,8 +98,6 @@ function actionOf(step: FoundStep, detail: StepDetail): Action {
     default: return step.does;
   }
 }
-
-const UPRIGHT = 0.999;
 
 /** More from above than from the side. */
 const comesFromAbove = ({ moves, up }: FoundStep): boolean => moves.every(({ by }) => dot(by, up) < -Math.SQRT1_2 * lengthOf(by));
@@ -173,34 +168,4 @@ function sideSeen(model: Model, { folds, moves }: FoundStep, { pose }: Standing)
   const [x, y] = turnedBy(pose, turnedBy(panel.pose, outwards(sideOfFlap(model, flap))));
   if (Math.abs(x) > Math.abs(y)) return x < 0 ? 'left' : 'right';
   return y < 0 ? 'front' : 'back';
-}
-
-/** How the work lies: as the plan has it, the upright item turned so that what comes is seen coming; as before, where that will do. */
-function standingOf(step: FoundStep, before: Standing | null): Standing {
-  if (step.onBench) return { name: 'bench', pose: poseFor([0, 0, 1]) };
-  if (step.batch !== null || step.up[2] < UPRIGHT) return { name: 'lying', pose: step.pose };
-  const last = before?.name === 'upright' ? before.pose : step.pose;
-  return { name: 'upright', pose: isSeenFrom(last, step) ? last : bestOf(step) };
-}
-
-/** Towards the eye in all pictures, on the level. */
-const EYE: Vec3 = unit([0.5, -0.86, 0]);
-/** What comes from a direction is seen well from one that is off it by no more than 70°. */
-const SEEN = 0.34;
-
-/** The level direction that what moves comes from; null where it comes from above or below. */
-function comesFrom({ moves }: FoundStep): Vec3 | null {
-  const sum = moves.reduce<Vec3>(([x, y], { by }) => [x - by[0] / lengthOf(by), y - by[1] / lengthOf(by), 0], [0, 0, 0]);
-  return lengthOf(sum) < 0.5 ? null : unit(sum);
-}
-
-function isSeenFrom(pose: Pose, step: FoundStep): boolean {
-  const from = comesFrom(step);
-  return from === null || dot(placed(pose, from), EYE) > SEEN;
-}
-
-function bestOf(step: FoundStep): Pose {
-  const from = comesFrom(step) ?? EYE;
-  const poses = [0, 1, 2, 3].map((quarter) => chained(turned([0, 0, 1], (quarter * Math.PI) / 2), step.pose));
-  return poses.reduce((best, pose) => (dot(placed(pose, from), EYE) > dot(placed(best, from), EYE) + 1e-9 ? pose : best));
 }

@@ -82,6 +82,8 @@ export interface Batch {
   readonly times: number;
   /** The parts of the one that stands for all in the pictures. */
   readonly parts: readonly string[];
+  /** The parts of each, that one first. */
+  readonly copies: readonly (readonly string[])[];
 }
 
 export interface Plan {

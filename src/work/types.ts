@@ -1,6 +1,6 @@
 import type { PartKind, Side } from '../model/index.ts';
 
-export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands';
+export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'block';
 
 /** Key under `cautions`; each has a safety sign. */
 export type Caution = 'sharp' | 'dust' | 'eyes' | 'gloves' | 'crush' | 'children' | 'climbing' | 'tipping' | 'manual';

@@ -8,7 +8,7 @@ import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';
 import type { Slide } from './on-the-way.ts';
 import { panelLines } from './panel-lines.ts';
-import { propBodies } from './props.ts';
+import { propBodies, propMarks } from './props.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
@@ -75,7 +75,7 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
     bodies: [...bodies, ...linesOnPanels(sliding, shown), ...propBodies(hand, step), ...(telling.bodies?.(sliding) ?? [])],
     marks: [
       ...mouths.flat().map(({ path }): Mark => ({ mark: 'arrow', path })),
-      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies),
+      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies), ...propMarks(hand, step),
     ],
     view: STANDARD_VIEW,
   };
@@ -92,7 +92,9 @@ function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[]): reado
   const outwards = ({ path: [, to] }: Mouth): number => Math.hypot(...acrossView(plus(to, times(middle, -1))));
   const [outermost] = mouths.filter(({ wide }) => isTooSmall(wide, bodies)).sort((a, b) => outwards(b) - outwards(a));
   if (outermost === undefined) return [];
-  const [from, to] = outermost.path;
+  const [lead, to] = outermost.path;
+  const way = plus(to, times(lead, -1));
+  const from = plus(lead, times(unit(way), -(outermost.back ?? 0)));
   return [{ mark: 'detail', at: times(plus(from, to), 0.5), radius: lengthOf(plus(to, times(from, -1))) / 2 + outermost.wide }];
 }
 

@@ -2,7 +2,7 @@ import { doing, firm, pair, work } from '../rules.ts';
 
 /** Holes for pins, through sleeves and posts or through a flat panel and its tubes. */
 export const facts = work({
-  tools: ['drill'],
+  tools: ['tape', 'pencil', 'drill'],
   people: 2,
   cautions: ['eyes', 'dust'],
   check: pair('hole-straight'),
