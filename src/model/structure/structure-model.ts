@@ -49,7 +49,7 @@ export function platesOf({ panels }: BuiltStructure): readonly FlatPanel[] {
   const flat = panels.filter(({ pattern }) => pattern.form === 'flat');
   return alikePatterns(flat.map(({ pattern, part }) => ({ pattern, partId: part.id }))).map(({ min, max, holes, partIds }) => ({
     width: max[0] - min[0], height: max[1] - min[1],
-    holes: holes.map(({ at, diameter }) => ({ at: [at[0] - min[0], at[1] - min[1]] as Vec2, diameter })),
+    holes: holes.map(({ at, diameter, depth }) => ({ at: [at[0] - min[0], at[1] - min[1]] as Vec2, diameter, ...(depth === null ? {} : { depth }) })),
     partIds,
   }));
 }
