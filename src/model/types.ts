@@ -323,6 +323,8 @@ export interface NamedLength {
 export interface FlatPanel {
   readonly width: number;
   readonly height: number;
+  readonly thickness: number;
+  readonly skin: number;
   readonly holes: readonly PlateHole[];
   readonly partIds: readonly string[];
 }

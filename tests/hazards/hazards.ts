@@ -59,6 +59,7 @@ const sleeping: readonly Hazard[] = [
 
 const sitting: readonly Hazard[] = [
   { name: 'a pin’s point under a sitter', ...stool, harm: 'a point 1 mm under the seat pricks whoever sits there', by: 'our default: 3 mm', kit: [['length: 15 mm                # ends', 'length: 17 mm                # ends']], says: ['pin-length', 'fail'] },
+  { name: 'a base punched too deep', ...stool, harm: 'a hole for a longer pin leaves 1 mm of the seat over the point, which comes through under a sitter', by: 'our default: 3 mm and the far skin whole', kit: [['length: 15 mm                # ends', 'length: 17 mm                # ends']], says: ['hole-depth', 'fail'] },
   { name: 'pins that tear the skin', ...stool, harm: 'pins wear their holes oval and a wrapped side works loose', by: 'bearing on one skin (C)', swaps: [['    range: 435 mm to 460 mm', '    range: 230 mm to 460 mm'], ['standard:\n    side: 445 mm', 'standard:\n    side: 250 mm']], says: ['pin-skin', 'caution'] },
   { name: 'a seat that breaks in its middle', ...stool, harm: 'a person drops through a small seat: all of the weight on 200 mm', by: 'pad of EN 1728 (M)', swaps: [['    range: 435 mm to 460 mm', '    range: 230 mm to 460 mm'], ['standard:\n    side: 445 mm', 'standard:\n    side: 333 mm']], says: ['panel-skin', 'fail'] },
   { name: 'a seat of weak skins', ...chair(5), harm: 'a brittle skin breaks without a sign before', by: 'our default: factor 2 in use', kit: [['skin-strength: 60 MPa', 'skin-strength: 50 MPa']], says: ['use-load', 'fail'] },
