@@ -10,23 +10,27 @@ import { tell, type Told } from '../../scene/index.ts';
 /** Tape round the punch that stops it at a blind hole's depth, in the section: past the hole, and over the face, mm of paper. */
 const collar = { wide: 0.8, high: 1.1 } as const;
 /** From the circle of a blind hole to the square round it, mm of paper. */
-const squareGap = 1;
+const squareGap = 0.8;
+/** How much of each side stands at a corner of a square of which but the corners are drawn, as a share. */
+const cornerShare = 0.3;
 
 /** What a mark tells of a hole. */
 export type HoleKind = Pick<PanelHole, 'diameter' | 'depth' | 'face'>;
 
 /**
- * A hole on the drawing of a panel. One right through is a circle; a blind one stands in a square, which is dashed where the
- * hole is made from the other face (as hidden lines are, ISO 128-20).
+ * A hole on the drawing of a panel. One right through is a circle; a blind one stands in a square, of which but the corners are
+ * drawn where the hole is made from the other face.
  */
 export function holeMark({ depth, face }: Pick<PanelHole, 'depth' | 'face'>, centre: Vec2, radius: number, pen: Pen, fill: Colour | null = null): readonly Mark[] {
-  const side = 2 * (radius + squareGap);
-  const square: Pen = face === 'drawn' ? pen : { ...pen, type: 'dashed', width: Math.min(pen.width, side / 40) };
-  return [
-    circle(centre, radius, pen, fill),
-    ...(depth === null ? [] : [outline(square, cornersOf(boxRound(centre, side, side)))]),
-  ];
+  if (depth === null) return [circle(centre, radius, pen, fill)];
+  const half = radius + squareGap;
+  return [circle(centre, radius, pen, fill), ...(face === 'drawn' ? [outline(pen, cornersOf(boxRound(centre, 2 * half, 2 * half)))] : cornersAlone(centre, half, pen))];
 }
+
+const cornersAlone = ([x, y]: Vec2, half: number, pen: Pen): readonly Mark[] => ([[-1, -1], [1, -1], [1, 1], [-1, 1]] as const).map(([sx, sy]) => {
+  const [px, py, inwards] = [x + sx * half, y + sy * half, 2 * half * cornerShare];
+  return line(pen, [px - sx * inwards, py], [px, py], [px, py - sy * inwards]);
+});
 
 /** A kind of hole and how many there are. */
 interface CountedKind extends HoleKind {
@@ -45,7 +49,7 @@ export function holeKinds(holes: readonly HoleKind[]): readonly CountedKind[] {
 /** A panel's section: its size on paper, and where the hole stands in it, mm. */
 export const section = { width: 13, height: 7.5, hole: 3.4, wide: 2.6 } as const;
 /** Of one row of the legend, and between two kinds beside each other, mm. */
-export const legendRow = section.height + 2;
+export const legendRow = section.height + 3.4;
 const between = 6;
 const sign = 5;
 const cap = capHeights.step;
@@ -116,9 +120,9 @@ export function holeSection({ depth, face }: HoleKind, { thickness, skin }: Skin
     ...(depth === null
       ? [outline(pens.cut, [[x, y], [from, y], [from, inner], [x, inner]].map(([px = 0, py = 0]): Vec2 => [px, py === y ? outer : py])), outline(pens.cut, [[to, outer], [right, outer], [right, inner], [to, inner]])]
       : [outline(pens.cut, [[x, outer], [from, outer], [from, bottom], [to, bottom], [to, outer], [right, outer], [right, inner], [x, inner]]), line(pens.edge, [x, inner - way * skin * scale], [right, inner - way * skin * scale])]),
-    ...(depth === null ? [line(pens.motion, [middle, outer - way * 1], [middle, inner])] : [line(pens.motion, [middle, outer - way * 1], [middle, bottom - way * 2])]),
+    ...(depth === null ? [line(pens.motion, [middle, outer - way * 1], [middle, inner - way * 1])] : [line(pens.motion, [middle, outer - way * 1], [middle, bottom - way * 2])]),
     ...(depth === null ? [] : [area('ink', [[from - collar.wide, outer], [to + collar.wide, outer], [to + collar.wide, outer - way * collar.high], [from - collar.wide, outer - way * collar.high]])]),
-    arrowhead([middle, depth === null ? inner + way * 1.8 : bottom - way * 0.4], [0, way], 2.2, 1.6),
+    arrowhead([middle, depth === null ? inner + way * 1.3 : bottom - way * 0.4], [0, way], 2.2, 1.6),
     ...depthFigures({ depth, face }, { thickness, skin }, [x, y]).map(({ at, told: deepness }) => figure(deepness, at, cap)),
   ];
 }
