@@ -20,6 +20,7 @@ export const defaultLimits = {
   testSagRatio: { value: 20, unit: '1', source: ours('span / 20 under a short test load') },
   pinMaterialFactor: { value: 1.25, unit: '1', source: 'γ_M2 of EN 1993-1-8 (R2)' },
   pinLoadFactor: { value: 1.5, unit: '1', source: ours('1.5 on the load of a steel pin') },
+  tubeShear: { value: 3 / 23, unit: '1', source: 'shear modulus of a pultruded tube, 3 of 23 GPa (M)' },
   cornerShare: { value: 0.375, unit: '1', source: ours('a load a quarter of the depth off the middle: two corners share three quarters of every deck') },
   skinPoisson: { value: 0.3, unit: '1', source: ours('Poisson’s ratio of the skins') },
 

@@ -65,7 +65,7 @@ export const lidGaps: StructureCheck = (given) => {
     const under = gap < (hingeLeast.value + hingeMost.value) / 2;
     return judge({
       name: 'lid-gap', figure: gap, limit: under ? hingeLeast.value : hingeMost.value, bound: under ? 'most' : 'least', unit: 'mm',
-      source: `between ${hingeLeast.value} and ${hingeMost.value} mm along a hinge a finger is crushed, ${hingeLeast.source}`, parts: [lid.part.id, bar.id],
+      source: `between ${hingeLeast.value} and ${hingeMost.value} mm along a hinge a finger is crushed, ${(under ? hingeLeast : hingeMost).source}`, parts: [lid.part.id, bar.id],
     });
   })));
 };
