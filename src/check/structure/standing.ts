@@ -60,7 +60,7 @@ export const cablePulls: StructureCheck = (given) => {
 export const frameBending: StructureCheck = (given) => {
   const { standing, skeleton } = given;
   if (standing === null) return [];
-  const factor = isScreen(given) ? given.limits.testFactor : rulesOf(given).factor;
+  const factor = isScreen(given) ? given.limits.screenFactor : rulesOf(given).factor;
   const pushes = [{ bent: standing.bent, push: strongPush(given), by: pushSources(given) }, ...(standing.backrest === null ? [] : [{ bent: standing.backrest, push: backPush(given), by: `${given.limits.backrestShare.source}; ${given.limits.seatTest.source}` }])];
   return worst(pushes.flatMap(({ bent, push, by }) => {
     const bar = skeleton.bars.find(({ id }) => id === bent.bar);
