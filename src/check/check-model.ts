@@ -9,6 +9,7 @@ import { isJointTested } from './load/joint-test.ts';
 import { safeLoadOf, type SafeLoad } from './load/safe-load.ts';
 import { useLoad } from './load/use-load.ts';
 import { notAppliedOf } from './needs.ts';
+import { withLocal } from './local-limits.ts';
 import { rulesOf } from './rules.ts';
 import { checkStructure } from './structure/index.ts';
 import { emptyBody } from './tip/body.ts';
@@ -19,9 +20,11 @@ import type { Advice, Case, Check, Finding, Report } from './types.ts';
 /**
  * Checks one size variant, for the use and the people that its file declares: fit and folding, load on the decks, tipping
  * over, hazards for children. The load findings of storage are told at its safe load, or at the nominal load where none is
- * safe; those of a seat, table or bed at the test load of its use. An item of points and bars is judged place by place. This does not replace local codes and licensed practice.
+ * safe; those of a seat, table or bed at the test load of its use. An item of points and bars is judged place by
+ * place. Values that the kit sets by local rules stand in place of the table's. This does not replace local codes and licensed practice.
  */
-export function checkModel(model: Model, declared: Declared, limits: Limits = defaultLimits): Report {
+export function checkModel(model: Model, declared: Declared, table: Limits = defaultLimits): Report {
+  const limits = withLocal(table, model.kit);
   if (isToldByPoints(model)) return checkStructure(model, declared, limits);
   const empty = caseOf(model, declared, limits, 0);
   const safe = safeLoadOf(empty);

@@ -1,7 +1,7 @@
 /** Every name a finding can have: the keys under `findings` in the locale files. */
 export const findingNames = [
   'stock-panel', 'stock-plate', 'stock-tube', 'stock-cable',
-  'crease-angle', 'tab-pins', 'tab-edge', 'pin-length', 'pins-apart', 'tabs-apart', 'opposite-tabs',
+  'crease-angle', 'tab-pins', 'tab-edge', 'pin-length', 'hole-depth', 'pins-apart', 'tabs-apart', 'opposite-tabs',
   'joints-apart', 'post-reach',
   'tube-bending', 'tube-deflection', 'panel-sag', 'panel-skin', 'panel-core', 'pin-skin', 'long-term-sag',
   'post-buckling', 'post-bending', 'pin-shear', 'pin-bearing', 'backrest-tube', 'backrest-panel',

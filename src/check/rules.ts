@@ -35,6 +35,9 @@ export function rulesOf({ model, limits }: Pick<Case, 'model' | 'limits'>): Rule
   }
 }
 
+/** Where the test load is from, as findings tell it after other sources. */
+export const testSource = ({ test }: Pick<Rules, 'test'>): string => (test === null ? '' : `; ${test.source}`);
+
 function shortTest({ testFactor, brittleFactor, testDeflectionRatio, testSagRatio }: Limits, impact: Limit) {
   const brittle = brittleFactor.value / impact.value;
   const skinFactor = brittle > testFactor.value ? { ...brittleFactor, value: brittle } : testFactor;

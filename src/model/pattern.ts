@@ -1,4 +1,5 @@
 import type { Kit } from '../read/index.ts';
+import { baseHole, tabHole } from './patterns/punched.ts';
 import type { Flap, FlatPattern, Side, Vec2 } from './types.ts';
 import { creasePlaces, halfCutPlace, widestGap, wrapOf, type Wrap } from './wrap.ts';
 
@@ -88,10 +89,9 @@ export function onSide(inside: Vec2, side: Side, along: number, outwards: number
 function holesOf(kit: Kit, wrap: Wrap, flap: Flap, axes: Vec2, inset: number): FlatPattern['holes'] {
   const inside: Vec2 = [axes[0] - inset, axes[1] - inset];
   const folded = -(wrap.path.hingeInside + wrap.tab - kit.practice.pinEdge - inset);
-  const diameter = kit.panelPin.diameter;
   return flap.pins.flatMap((along) => [
-    { at: onSide(inside, flap.side, along, flap.pinLine), diameter, side: flap.side, in: 'tab' as const },
-    { at: onSide(inside, flap.side, along, folded), diameter, side: flap.side, in: 'base' as const },
+    { ...tabHole(kit, onSide(inside, flap.side, along, flap.pinLine)), side: flap.side, in: 'tab' as const },
+    { ...baseHole(kit, kit.panel, onSide(inside, flap.side, along, folded), 'drawn'), side: flap.side, in: 'base' as const },
   ]);
 }
 

@@ -28,6 +28,21 @@ export type PartKind =
 
 export type Side = 'left' | 'right' | 'front' | 'back';
 
+/** The face of a panel that its pattern is drawn on (the inner one of a panel that is folded), or the other. */
+export type PunchedFace = 'drawn' | 'other';
+
+/** A round hole in a panel, mm. */
+export interface PanelHole {
+  readonly at: Vec2;
+  readonly diameter: number;
+  /** How deep it goes in from its face; null where it goes right through. A pin ends in a blind one: the far skin stays whole. */
+  readonly depth: number | null;
+  readonly face: PunchedFace;
+}
+
+/** A hole of a flat panel: a blind one comes from the lower face. */
+export type PlateHole = Pick<PanelHole, 'at' | 'diameter'> & { readonly depth?: number };
+
 /** A flap of the flat panel. Distances are measured on the flat panel, outwards from the inside line. */
 export interface Flap {
   readonly side: Side;
@@ -75,7 +90,7 @@ export interface FlatPattern {
   readonly notch: Vec2;
   readonly notchRadius: number;
   /** Every pin hole: in the tab, and below it in the middle part. */
-  readonly holes: readonly { readonly at: Vec2; readonly diameter: number; readonly side: Side; readonly in: 'tab' | 'base' }[];
+  readonly holes: readonly (PanelHole & { readonly side: Side; readonly in: 'tab' | 'base' })[];
   /** The outline after notching and snipping, anticlockwise, with the notch's round corner as short straights. */
   readonly outline: readonly Vec2[];
 }
@@ -138,10 +153,8 @@ export interface PatternFlap {
   readonly widestGap: number;
 }
 
-/** A hole of a pattern, through a tab or lug (by the flap's name) or the middle part. */
-export interface PatternHole {
-  readonly at: Vec2;
-  readonly diameter: number;
+/** A hole of a pattern, in a tab or lug (by the flap's name) or the middle part. */
+export interface PatternHole extends PanelHole {
   readonly flap: string | null;
 }
 
@@ -193,8 +206,8 @@ export type Shape =
   | { readonly form: 'pin'; readonly diameter: number; readonly length: number; readonly headDiameter: number; readonly headHeight: number }
   /** Bore along z, from z = 0 to z = height, wings along ±x. */
   | { readonly form: 'wing-nut'; readonly bore: number; readonly span: number; readonly height: number }
-  /** Flat in x and y, middle of the lower face at the origin, holes right through. */
-  | { readonly form: 'plate'; readonly width: number; readonly height: number; readonly thickness: number; readonly holes: readonly { readonly at: Vec2; readonly diameter: number }[] }
+  /** Flat in x and y, middle of the lower face at the origin. */
+  | { readonly form: 'plate'; readonly width: number; readonly height: number; readonly thickness: number; readonly holes: readonly PlateHole[] }
   /** Along x, middle of the lower face at the origin: a line on a face. */
   | { readonly form: 'strip'; readonly length: number; readonly width: number; readonly height: number }
   /** From one loop's middle at the origin to the other's at (length, 0, 0); loops round z. */
@@ -310,7 +323,9 @@ export interface NamedLength {
 export interface FlatPanel {
   readonly width: number;
   readonly height: number;
-  readonly holes: readonly { readonly at: Vec2; readonly diameter: number }[];
+  readonly thickness: number;
+  readonly skin: number;
+  readonly holes: readonly PlateHole[];
   readonly partIds: readonly string[];
 }
 

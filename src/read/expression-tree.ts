@@ -3,7 +3,7 @@ import mathjs from 'mathjs/lib/browser/math.js';
 import { limits } from './limits.ts';
 import { messages } from './messages.ts';
 import { nearestName } from './nearest.ts';
-import { inBaseUnit, measuredBy, unitsFor } from './units.ts';
+import { inBaseUnit, isInExpressions, measuredBy, unitsFor } from './units.ts';
 import type { Quantity } from './types.ts';
 import type { Reading } from './quantities.ts';
 
@@ -114,7 +114,7 @@ function numberWithUnit(figure: MathNode | undefined, unit: MathNode | undefined
   const constant = negative ? figure.args[0] : figure;
   if (constant === undefined || unit === undefined || !parser.isConstantNode(constant) || !parser.isSymbolNode(unit)) throw new Refused(messages.timesSign(expressionUnits));
   const measured = measuredBy(unit.name);
-  if (measured === null || measured === 'stress' || measured === 'density') {
+  if (measured === null || !isInExpressions(measured)) {
     throw new Refused(messages.timesSign(expressionUnits));
   }
   const value = inBaseUnit(String(plainNumber(constant.value)), unit.name, measured);

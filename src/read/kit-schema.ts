@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { catalogueSections, panelFields, tubeFields } from './catalogue/schema.ts';
 import { fileName, measure, oneWord, section, wholeFromOne } from './fields.ts';
+import { localLimits } from './local-limits.ts';
 import { messages } from './messages.ts';
 
 /** The sections of a kit file as written there, in kebab-case. The numbers come out in the base units of `Kit`. */
@@ -89,6 +90,7 @@ export const kitSchema = section({
   ...kitSections,
   'joint-test': jointTest.optional(),
   caps: caps.optional(),
+  'local-limits': localLimits.optional(),
   ...catalogueSections,
   contents: contents.optional(),
 }, 'One retired structure, as delivered. Every number carries its unit.');

@@ -29,7 +29,7 @@ export function kitOrFaults(text: string, file: string): { readonly kit: Kit | n
   if (data !== null && data.name !== called) faults.push(source.fault(['name'], messages.nameLike(called)));
   if (data === null || faults.length > 0) return { kit: null, faults };
   const { name, panel, tube, joint, 'panel-pin': panelPin, 'joint-pin': jointPin, cable, practice } = data;
-  const { contents, 'joint-test': jointTest, caps } = data;
-  const optional = { ...(jointTest && { jointTest }), ...(caps && { caps: camelKeys(caps) }), ...(contents && { contents: camelKeys(contents) }) };
+  const { contents, 'joint-test': jointTest, caps, 'local-limits': local } = data;
+  const optional = { ...(jointTest && { jointTest }), ...(caps && { caps: camelKeys(caps) }), ...(local && { localLimits: camelKeys(local) }), ...(contents && { contents: camelKeys(contents) }) };
   return { kit: { name, ...camelKeys({ panel, tube, joint, panelPin, jointPin, cable, practice }), catalogue, ...optional }, faults };
 }

@@ -6,6 +6,7 @@ const measuredWords: Readonly<Record<Measured, readonly [string, string]>> = {
   angle: ['an angle', '45 deg'],
   force: ['a force', '60 kN'],
   mass: ['a mass', '0.18 kg'],
+  area: ['an area', '650 mm^2'],
   stress: ['a stress or modulus', '17 GPa'],
   density: ['a density', '160 kg/m^3'],
 };
@@ -26,6 +27,9 @@ export const messages = {
   notThisMeasure: (m: Measured, is: Measured) => `${measuredWords[m][0]}, for example ${measuredWords[m][1]}, not ${measuredWords[is][0]}`,
   knownUnit: (m: Measured, units: readonly string[]) => `${measuredWords[m][0]} in ${units.join(', ')}`,
   anyKnownUnit: 'a number with a unit of length, angle, force or mass, for example 1000 mm, 45 deg, 60 kN, 0.18 kg',
+  aboveNought: 'a plain number above 0',
+  oneOrMore: 'a plain number of 1 or more',
+  localSource: 'a line that says which local rule the value is from',
   aboveZero: (m: Measured) => `${measuredWords[m][0]} above zero`,
   zeroOrMore: (m: Measured) => `${measuredWords[m][0]} of zero or more`,
   upTo: (m: Measured, most: string) => `${measuredWords[m][0]} above zero and up to ${most}`,

@@ -1,5 +1,5 @@
 import { messages } from './messages.ts';
-import { inBaseUnit, measuredBy, unitsFor } from './units.ts';
+import { inBaseUnit, isInExpressions, measuredBy, unitsFor } from './units.ts';
 import type { Measured } from './units.ts';
 import type { Quantity } from './types.ts';
 
@@ -27,7 +27,7 @@ export function readQuantity(raw: string | number): Reading<Quantity> {
   if (parts === null) return { remedy: /\d,\d/.test(String(raw)) ? messages.decimalPoint : messages.quantity };
   if (parts.unit === '') return asQuantity(finite(Number(parts.figure)), 'ratio');
   const measured = measuredBy(parts.unit);
-  if (measured === null || measured === 'stress' || measured === 'density') return { remedy: messages.anyKnownUnit };
+  if (measured === null || !isInExpressions(measured)) return { remedy: messages.anyKnownUnit };
   return asQuantity(finite(inBaseUnit(parts.figure, parts.unit, measured)), measured);
 }
 

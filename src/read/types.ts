@@ -97,6 +97,8 @@ export interface Kit {
   readonly jointTest?: { readonly load: number; readonly slip: number };
   /** Whether the kit has caps for open tube ends and for studs that no cable uses; none where left out. */
   readonly caps?: { readonly tubeEnds: boolean; readonly studs: boolean };
+  /** Limits of the checks by local rules, in their base units, each with the rule that it is from. */
+  readonly localLimits?: { readonly [name in LocalLimitName]?: LocalLimit | undefined };
   /** How many of each part a whole kit has; left out where nobody counted. */
   readonly contents?: {
     readonly panels: number;
@@ -107,6 +109,14 @@ export interface Kit {
     readonly wingNuts: number;
     readonly cables: number;
   };
+}
+
+/** A limit that is known from memory alone and that local rules may set. */
+export type LocalLimitName = 'factorOfSafety' | 'seatTest' | 'pad' | 'spread' | 'guardPush' | 'tubeShear' | 'creepSkin' | 'creepCore' | 'lidFactor' | 'lidLift' | 'hingeLeast' | 'hingeMost' | 'ventArea';
+
+export interface LocalLimit {
+  readonly value: number;
+  readonly source: string;
 }
 
 /** How the workshop builds. */

@@ -2,7 +2,11 @@ import mathjs from 'mathjs/lib/browser/math.js';
 import type { Dimension } from './types.ts';
 
 /** Everything a number with a unit can measure in the files. */
-export type Measured = Exclude<Dimension, 'count' | 'ratio'> | 'stress' | 'density';
+export type Measured = Exclude<Dimension, 'count' | 'ratio'> | 'area' | 'stress' | 'density';
+
+/** What parameters and expressions can measure too; areas, stresses and densities stand in kits alone. */
+export const isInExpressions = (measured: Measured): measured is Exclude<Measured, 'area' | 'stress' | 'density'> =>
+  measured !== 'area' && measured !== 'stress' && measured !== 'density';
 
 /** Decimal arithmetic, so that a factor such as 25.4 comes out exact. */
 const decimal = mathjs.create({ number: 'BigNumber' });
@@ -13,6 +17,7 @@ const baseUnits: Readonly<Record<Measured, string>> = {
   angle: 'rad',
   force: 'N',
   mass: 'kg',
+  area: 'mm^2',
   stress: 'N/mm^2',
   density: 'kg/mm^3',
 };
@@ -26,6 +31,7 @@ const fileUnits: Readonly<Record<Measured, Readonly<Record<string, string>>>> = 
   angle: { deg: 'deg', '°': 'deg', rad: 'rad' },
   force: { N: 'N', kN: 'kN', lbf: 'lbf', kgf: 'kgf' },
   mass: { kg: 'kg', g: 'g', lb: 'lb', oz: 'oz' },
+  area: { 'mm^2': 'mm^2', 'cm^2': 'cm^2' },
   stress: { MPa: 'MPa', GPa: 'GPa', kPa: 'kPa', Pa: 'Pa', 'N/mm^2': 'N/mm^2', psi: 'lbf/in^2' },
   density: { 'kg/m^3': 'kg/m^3', 'g/cm^3': 'g/cm^3', 'kg/mm^3': 'kg/mm^3', 'lb/ft^3': 'lb/ft^3' },
 };

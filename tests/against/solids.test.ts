@@ -27,9 +27,9 @@ const foldings = order.flatMap((side, index) => stages.map((stage) => ({
 })));
 
 const width = (flap: Flap): number => flap.to - flap.from;
-const tabHoles = pattern.holes.length;
-const flatVolume = areaOf(pattern.outline) * pattern.thickness
-  - tabHoles * circumscribed(standard.kit.panelPin.diameter, 16) * pattern.thickness;
+/** By hand: every pin goes right through its tab and is longer than that by what it goes into the middle part. */
+const punched = (pattern.holes.length / 2) * standard.kit.panelPin.length;
+const flatVolume = areaOf(pattern.outline) * pattern.thickness - punched * circumscribed(standard.kit.panelPin.diameter, 16);
 
 /** Volume that the creases of a flap crush: at each, two right triangles t by t·tan(turn/2), k = 1. */
 const crushed = (flap: Flap, turns: readonly number[]): number =>

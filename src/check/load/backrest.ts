@@ -23,7 +23,7 @@ export const backrestTube: Check = (given) => {
     return judge({
       name: 'backrest-tube', figure: middleLoadMoment(backrestPush(given) / 2, reach + 2 * stop, width) / modulus,
       limit: (tube.bendingStrength * tube.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-      source: `P (L / 4 − c / 8) / W of the drilled tube (C); ${given.limits.backrestShare.source}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
+      source: `P (L / 4 − c / 8) / W of the drilled tube (C); ${given.limits.backrestShare.source}; ${given.limits.seatTest.source}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
       parts: tubeIds,
     });
   });
@@ -42,7 +42,7 @@ export const backrestPanel: Check = (given) => {
     return judge({
       name: 'backrest-panel', figure: faceStress(backrestPush(given), strip),
       limit: (panel.skinStrength * panel.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-      source: `thin-face sandwich strip (C); ${given.limits.backrestShare.source}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
+      source: `thin-face sandwich strip (C); ${given.limits.backrestShare.source}; ${given.limits.seatTest.source}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
       parts: [plateId],
     });
   });

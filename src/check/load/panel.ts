@@ -1,7 +1,7 @@
 import { judge } from '../judge.ts';
 import { idsOf } from '../parts.ts';
 import type { Limit } from '../limits.ts';
-import { rulesOf } from '../rules.ts';
+import { rulesOf, testSource } from '../rules.ts';
 import type { Case, Check, Finding } from '../types.ts';
 import { coreStress, deckOf, skinStress } from './deck.ts';
 
@@ -26,9 +26,9 @@ export const panelSkin: Check = (given) => [strength(given, 'panel-skin', skinSt
 export const panelCore: Check = (given) => [strength(given, 'panel-core', coreStress(given), given.model.kit.panel.coreShearStrength, rulesOf(given).factor)];
 
 function strength(given: Case, name: 'panel-skin' | 'panel-core', figure: number, full: number, factor: Limit): Finding {
-  const { pad } = rulesOf(given);
+  const rules = rulesOf(given);
   return judge({
     name, figure, limit: (full * given.model.kit.panel.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-    source: `${MODEL}, on one half or in one place; ${pad.source}; strength of the kit × used-stock factor / ${round(factor.value)}, ${factor.source}`, parts: idsOf(given.model, 'panel'),
+    source: `${MODEL}, on one half or in one place; ${rules.pad.source}; ${given.limits.spread.source}${testSource(rules)}; strength of the kit × used-stock factor / ${round(factor.value)}, ${factor.source}`, parts: idsOf(given.model, 'panel'),
   });
 }

@@ -1,7 +1,7 @@
 import { tubeSection } from '../../model/index.ts';
 import { lineLoadMoment, middleLoadMoment } from '../formulas/beam.ts';
 import { judge } from '../judge.ts';
-import { rulesOf } from '../rules.ts';
+import { rulesOf, testSource } from '../rules.ts';
 import type { Check } from '../types.ts';
 import { deckWeight } from '../weights.ts';
 import { bearersOf } from './bearers.ts';
@@ -15,7 +15,8 @@ import { standingsOf } from './standings.ts';
 export const tubeBending: Check = (given) => {
   const { kit: { tube } } = given.model;
   const deck = deckOf(given);
-  const { factor, pad } = rulesOf(given);
+  const rules = rulesOf(given);
+  const { factor, pad } = rules;
   const modulus = tubeSection(given.model.kit).sectionModulus;
   const stresses = standingsOf(given).map(({ share, span, stretch, tubes, stands }) => {
     const down = middleLoadMoment(share * given.load, span, stretch) + lineLoadMoment(deckWeight(given) / 2 / span, span);
@@ -26,7 +27,7 @@ export const tubeBending: Check = (given) => {
   return [judge({
     name: 'tube-bending', figure: worst.figure, limit: (tube.bendingStrength * tube.usedStockFactor) / factor.value,
     bound: 'most', unit: 'N/mm²',
-    source: `P (L / 4 − c / 8) / W (C), load ${worst.stands}; ${pad.source}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
+    source: `P (L / 4 − c / 8) / W (C), load ${worst.stands}; ${pad.source}${testSource(rules)}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
     parts: bearersOf(given.model, worst.tubes),
   })];
 };

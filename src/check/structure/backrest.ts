@@ -19,7 +19,7 @@ export const backBars: StructureCheck = (given) => worst(backsOf(given).flatMap(
   const breadth = part.shape.form === 'plate' ? part.shape.width : 0;
   return judge({
     name: 'backrest-tube', figure: middleLoadMoment(backPush(given) / 2, reachUnder(bar, part), breadth) / drilledModulus, limit: (kind.bendingStrength * kind.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-    source: `P (L / 4 − c / 8) / W of the drilled tube (C); ${given.limits.backrestShare.source}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: [bar.id],
+    source: `P (L / 4 − c / 8) / W of the drilled tube (C); ${given.limits.backrestShare.source}; ${given.limits.seatTest.source}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: [bar.id],
   });
 })));
 
@@ -33,6 +33,6 @@ export const backPanels: StructureCheck = (given) => worst(backsOf(given).flatMa
   const strip = { span, width: part.shape.width, skin: panel.skin, faceDistance: panel.thickness - panel.skin, skinModulus: panel.skinModulus * panel.usedStockFactor, coreShearModulus: panel.coreShearModulus * panel.usedStockFactor };
   return [judge({
     name: 'backrest-panel', figure: faceStress(backPush(given), strip), limit: (panel.skinStrength * panel.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-    source: `thin-face sandwich strip (C); ${given.limits.backrestShare.source}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: [part.id],
+    source: `thin-face sandwich strip (C); ${given.limits.backrestShare.source}; ${given.limits.seatTest.source}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: [part.id],
   })];
 }));

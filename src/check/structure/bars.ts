@@ -5,6 +5,7 @@ import { middleLoadDeflection, middleLoadMoment } from '../formulas/beam.ts';
 import { judge } from '../judge.ts';
 import type { Finding } from '../types.ts';
 import { reachUnder, type Bearing, type Pair } from './bearings.ts';
+import { testSource } from '../rules.ts';
 import { worst, type StructureCase, type StructureCheck } from './case.ts';
 import type { BarLine } from './skeleton.ts';
 import { solidOf } from './structure-frame.ts';
@@ -80,7 +81,7 @@ export const barBending: StructureCheck = (given) => worst(given.bearings.flatMa
   const { factor, pad } = bearing.rules;
   return judge({
     name: 'tube-bending', figure: middleLoadMoment(force, span, Math.min(stretch, span)) / sectionModulus, limit: (kind.bendingStrength * kind.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-    source: `P (L / 4 − c / 8) / W (C), load ${stands}; ${pad.source}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: [bar.id],
+    source: `P (L / 4 − c / 8) / W (C), load ${stands}; ${pad.source}${testSource(bearing.rules)}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: [bar.id],
   });
 })));
 

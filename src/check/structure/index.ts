@@ -1,6 +1,7 @@
 import type { Model } from '../../model/index.ts';
 import type { Declared } from '../../read/index.ts';
 import type { Limits } from '../limits.ts';
+import { holeDepths } from '../fit/hole-depth.ts';
 import { isJointTested } from '../load/joint-test.ts';
 import { findingNames } from '../names.ts';
 import { rulesOf } from '../rules.ts';
@@ -19,7 +20,7 @@ import { bracings, buckling, cablePulls, frameBending, isScreen, jointTests, pin
 import { stockBars, stockCables } from './stock.ts';
 import { backTips, edgeTips, pushToTipEmpty, slenders, storageTips, tipAngles, tipEmpties, tipLadens } from './tip.ts';
 
-const fitChecks: readonly StructureCheck[] = [stockPatterns, stockBars, stockCables, creases, tabLengths, tabEdges, tabGaps, pinLengths, pinGaps, ringsApart, barReach];
+const fitChecks: readonly StructureCheck[] = [stockPatterns, stockBars, stockCables, creases, tabLengths, tabEdges, tabGaps, pinLengths, holeDepths, pinGaps, ringsApart, barReach];
 
 const loadChecks: readonly StructureCheck[] = [
   barBending, barDeflection, panelSags, panelSkins, panelCores, pinSkins, yearsOfSag, buckling, frameBending, pinShears, pinBearings, backBars, backPanels,

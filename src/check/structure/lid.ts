@@ -1,5 +1,6 @@
 import { dot, lengthOf, minus, placed, times, unit, type Connection, type Part } from '../../model/index.ts';
 import { judge } from '../judge.ts';
+import { partHeap } from '../middle-of.ts';
 import { partsOf } from '../parts.ts';
 import { panelsOf, barsUnder, wayOf } from './bearings.ts';
 import { worst, type StructureCase, type StructureCheck } from './case.ts';
@@ -26,7 +27,7 @@ const stayOf = (part: Part): Lid['stays'] => (part.shape.form === 'fitting' && p
 function armOf({ part, hinges }: Lid): number {
   const [hinge] = hinges;
   if (hinge === undefined) return 0;
-  const off = minus(placed(part.pose, [0, 0, 0]), hinge.at);
+  const off = minus(partHeap(part).at, hinge.at);
   return lengthOf(minus(off, times(hinge.axis, dot(off, hinge.axis))));
 }
 
@@ -64,7 +65,7 @@ export const lidGaps: StructureCheck = (given) => {
     const under = gap < (hingeLeast.value + hingeMost.value) / 2;
     return judge({
       name: 'lid-gap', figure: gap, limit: under ? hingeLeast.value : hingeMost.value, bound: under ? 'most' : 'least', unit: 'mm',
-      source: `between ${hingeLeast.value} and ${hingeMost.value} mm along a hinge a finger is crushed, ${hingeLeast.source}`, parts: [lid.part.id, bar.id],
+      source: `between ${hingeLeast.value} and ${hingeMost.value} mm along a hinge a finger is crushed, ${(under ? hingeLeast : hingeMost).source}`, parts: [lid.part.id, bar.id],
     });
   })));
 };

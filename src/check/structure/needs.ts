@@ -39,7 +39,7 @@ const gaps: Need = { met: () => false, because: 'no gap within reach' };
 const judged: Need = { met: () => false, because: 'each place is judged at the load of its own use' };
 
 const needs: { readonly [name in FindingName]?: readonly Need[] } = {
-  'stock-panel': [folded], 'stock-plate': [flat], 'stock-cable': [cables], 'crease-angle': [folded], 'tab-pins': [folded], 'tab-edge': [folded], 'pin-length': [folded],
+  'stock-panel': [folded], 'stock-plate': [flat], 'stock-cable': [cables], 'crease-angle': [folded], 'tab-pins': [folded], 'tab-edge': [folded], 'pin-length': [folded], 'hole-depth': [folded],
   'pins-apart': [tabs], 'tabs-apart': [wrapped, tabs], 'opposite-tabs': [wrapped, tabs], 'joints-apart': [sleeves], 'post-reach': [sleeves],
   'tube-bending': [bears], 'tube-deflection': [bears], 'panel-sag': [bears], 'panel-skin': [bears], 'panel-core': [bears], 'pin-skin': [wrapped], 'long-term-sag': [stored],
   'post-buckling': [sleeves], 'post-bending': [stands], 'backrest-tube': [back], 'backrest-panel': [back], sway: [stands], 'cable-pull': [cables, stands],

@@ -6,6 +6,7 @@ import { judge } from '../judge.ts';
 import type { Finding } from '../types.ts';
 import { sagsOf, tubeOf } from './bars.ts';
 import type { Bearing } from './bearings.ts';
+import { testSource } from '../rules.ts';
 import { worst, type StructureCase, type StructureCheck } from './case.ts';
 
 /** A strip of a panel and its share of the load, N (see `deck`). */
@@ -42,21 +43,21 @@ export const panelSags: StructureCheck = (given) => worst(given.bearings.filter(
 }));
 
 /** Stress in the skins, N/mm². */
-export const panelSkins: StructureCheck = (given) => worst(given.bearings.filter(({ pairs }) => pairs.length > 0).map((bearing) => strength(bearing, 'panel-skin', Math.max(
+export const panelSkins: StructureCheck = (given) => worst(given.bearings.filter(({ pairs }) => pairs.length > 0).map((bearing) => strength(given, bearing, 'panel-skin', Math.max(
   ...even(given, bearing).map(({ strip, load }) => HALF_MOMENT * faceStress(load, strip)),
   ...spot(given, bearing).map(({ strip, load }) => middleFaceStress(load, strip, bearing.rules.pad.value) + faceStress(weightOf(given, bearing) / 2, strip)),
 ), bearing.kind.skinStrength, bearing.rules.skinFactor)));
 
 /** Shear in the core at the bars and round a load in one place, N/mm². */
-export const panelCores: StructureCheck = (given) => worst(given.bearings.filter(({ pairs }) => pairs.length > 0).map((bearing) => strength(bearing, 'panel-core', Math.max(
+export const panelCores: StructureCheck = (given) => worst(given.bearings.filter(({ pairs }) => pairs.length > 0).map((bearing) => strength(given, bearing, 'panel-core', Math.max(
   ...even(given, bearing).map(({ strip, load }) => HALF_SHEAR * coreShear(load, strip)),
   ...spot(given, bearing).flatMap(({ strip, load }) => [coreShear(load, strip), punchingShear(bearing.placed, strip, bearing.rules.pad.value)]),
 ), bearing.kind.coreShearStrength, bearing.rules.factor)));
 
-function strength({ kind, rules, panel }: Bearing, name: 'panel-skin' | 'panel-core', figure: number, full: number, factor: Limit): Finding {
+function strength({ limits }: StructureCase, { kind, rules, panel }: Bearing, name: 'panel-skin' | 'panel-core', figure: number, full: number, factor: Limit): Finding {
   return judge({
     name, figure, limit: (full * kind.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-    source: `${MODEL}, on one half or in one place; ${rules.pad.source}; strength of the kit × used-stock factor / ${Math.round(factor.value * 100) / 100}, ${factor.source}`, parts: [panel.id],
+    source: `${MODEL}, on one half or in one place; ${rules.pad.source}; ${limits.spread.source}${testSource(rules)}; strength of the kit × used-stock factor / ${Math.round(factor.value * 100) / 100}, ${factor.source}`, parts: [panel.id],
   });
 }
 

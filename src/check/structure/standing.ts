@@ -32,7 +32,7 @@ export const bracings: StructureCheck = (given) => {
 
 /** Drift of the highest joints and what the weight adds once it leans, mm (see `sway`). */
 export const sways: StructureCheck = (given) => {
-  const { standing, limits: { driftRatio, screenDriftRatio, sideForceShare, sideForceLeast }, model } = given;
+  const { standing, limits: { driftRatio, screenDriftRatio, sideForceShare, sideForceLeast, tubeShear }, model } = given;
   if (standing === null) return [];
   const [push, ratio] = [gentlePush(given), isScreen(given) ? screenDriftRatio : driftRatio];
   const first = standing.drift * push;
@@ -40,7 +40,7 @@ export const sways: StructureCheck = (given) => {
   const parts = idsOf(model, 'cable', 'flat-panel');
   return [judge({
     name: 'sway', figure: lean < 1 ? first / (1 - lean) : standing.height, limit: standing.height / ratio.value, bound: 'most', unit: 'mm',
-    source: `sockets ${standing.sockets}, weight leaning with it; ${SOLVED}; push ${sideForceShare.source}, ${sideForceLeast.source}; ${ratio.source}`,
+    source: `sockets ${standing.sockets}, weight leaning with it; ${SOLVED}, ${tubeShear.source}; push ${sideForceShare.source}, ${sideForceLeast.source}; ${ratio.source}`,
     parts: parts.length > 0 ? parts : standingIds(given.skeleton),
   })];
 };
@@ -60,8 +60,8 @@ export const cablePulls: StructureCheck = (given) => {
 export const frameBending: StructureCheck = (given) => {
   const { standing, skeleton } = given;
   if (standing === null) return [];
-  const factor = isScreen(given) ? given.limits.testFactor : rulesOf(given).factor;
-  const pushes = [{ bent: standing.bent, push: strongPush(given), by: pushSources(given) }, ...(standing.backrest === null ? [] : [{ bent: standing.backrest, push: backPush(given), by: given.limits.backrestShare.source }])];
+  const factor = isScreen(given) ? given.limits.screenFactor : rulesOf(given).factor;
+  const pushes = [{ bent: standing.bent, push: strongPush(given), by: pushSources(given) }, ...(standing.backrest === null ? [] : [{ bent: standing.backrest, push: backPush(given), by: `${given.limits.backrestShare.source}; ${given.limits.seatTest.source}` }])];
   return worst(pushes.flatMap(({ bent, push, by }) => {
     const bar = skeleton.bars.find(({ id }) => id === bent.bar);
     if (bar === undefined) return [];

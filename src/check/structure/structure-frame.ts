@@ -23,8 +23,6 @@ const SAME = 0.5;
 /** How much stiffer than a tube a panel's ties are: far enough for a stiff plate, near enough for arithmetic. */
 const STIFF = 100;
 const PIN: readonly EndTurn[] = ['rx', 'ry', 'rz'];
-/** Shear modulus of a pultruded tube, as a share of its modulus: 3 of 23 GPa (M). */
-const SHEAR_SHARE = 3 / 23;
 
 /**
  * The model as a frame: bars stiff through sleeves, by their sockets as told; cables that only pull; wrapped panels tie
@@ -36,7 +34,7 @@ export function structureFrame(skeleton: Skeleton, limits: Limits, sockets: Sock
   const nodes = new Map(bars.flatMap(({ stops }) => stops.map(({ node, place }) => [node, place] as const)));
   return {
     nodes: [...nodes].map(([name, at]): FrameNode => ({ name, at })),
-    members: [...bars.flatMap(({ bar, stops }) => barMembers(skeleton, bar, stops, sockets)), ...ties(skeleton), ...plateMembers(skeleton, bars, limits)],
+    members: [...bars.flatMap(({ bar, stops }) => barMembers(skeleton, limits, bar, stops, sockets)), ...ties(skeleton, limits), ...plateMembers(skeleton, bars, limits)],
     cables: cablesOf(skeleton),
     supports: supportsOf(bars, contacts),
     nodeLoads: loads, lineLoads: [],
@@ -66,11 +64,11 @@ function pinsOn({ model }: Skeleton, bar: BarLine): readonly number[] {
   });
 }
 
-function sectionOf({ model: { kit } }: Skeleton, { outside, inside, part }: BarLine): Section {
+function sectionOf({ model: { kit } }: Skeleton, { tubeShear }: Limits, { outside, inside, part }: BarLine): Section {
   const kind = tubeKinds(kit).find((tube) => Math.abs(tube.outside - outside) < SAME) ?? tubeKinds(kit)[0];
   const modulus = (kind?.modulus ?? 0) * (kind?.usedStockFactor ?? 1);
   const { area, second } = solidOf(outside, inside, part.shape.form === 'tube' && part.shape.profile === 'square');
-  return { EA: modulus * area, EIy: modulus * second, EIz: modulus * second, GJ: modulus * SHEAR_SHARE * 2 * second };
+  return { EA: modulus * area, EIy: modulus * second, EIz: modulus * second, GJ: modulus * tubeShear.value * 2 * second };
 }
 
 /** Area and second moment of a round or square tube, mm² and mm⁴ (any handbook). */
@@ -78,8 +76,8 @@ export const solidOf = (outside: number, inside: number, isSquare: boolean): { r
   ? { area: outside ** 2 - inside ** 2, second: (outside ** 4 - inside ** 4) / 12 }
   : { area: (Math.PI / 4) * (outside ** 2 - inside ** 2), second: (Math.PI / 64) * (outside ** 4 - inside ** 4) });
 
-function barMembers(skeleton: Skeleton, bar: BarLine, stops: readonly Stop[], sockets: Sockets): readonly Member[] {
-  const section = sectionOf(skeleton, bar);
+function barMembers(skeleton: Skeleton, limits: Limits, bar: BarLine, stops: readonly Stop[], sockets: Sockets): readonly Member[] {
+  const section = sectionOf(skeleton, limits, bar);
   const released = (stop: Stop | undefined): readonly EndTurn[] => (stop?.by === 'socket' ? (sockets === 'hinged' ? PIN : []) : []);
   return stops.slice(1).map((to, index): Member => {
     const from = stops[index];
@@ -91,13 +89,13 @@ function barMembers(skeleton: Skeleton, bar: BarLine, stops: readonly Stop[], so
 export const isStretchOf = (member: string, bar: string): boolean => member.startsWith(`${bar} stretch `);
 
 /** Wrapped panels and trays: every two corners of the loop are tied. */
-function ties(skeleton: Skeleton): readonly Member[] {
+function ties(skeleton: Skeleton, limits: Limits): readonly Member[] {
   const { model, joints } = skeleton;
   return model.patterns.filter(({ form }) => form !== 'flat').flatMap(({ partIds }) => partIds).flatMap((panel) => {
     const under = barsUnder(skeleton, panel);
     const [bar] = under;
     if (bar === undefined) return [];
-    const section = { EA: STIFF * sectionOf(skeleton, bar).EA, EIy: 0, EIz: 0, GJ: 0 };
+    const section = { EA: STIFF * sectionOf(skeleton, limits, bar).EA, EIy: 0, EIz: 0, GJ: 0 };
     const corners = [...new Set(under.flatMap(({ holds }) => holds.map(({ joint }) => joint)))].filter((joint) => joints.has(joint));
     return corners.flatMap((a, index) => corners.slice(index + 1).map((b): Member => ({ name: `${panel} tie ${a} ${b}`, from: a, to: b, section })));
   });

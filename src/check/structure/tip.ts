@@ -1,6 +1,7 @@
 import { lengthOf, minus, placed, type Vec3 } from '../../model/index.ts';
 import { tippingAngle, tippingForce } from '../formulas/tipping.ts';
 import { judge } from '../judge.ts';
+import { heapOf, partHeap, type Heap } from '../middle-of.ts';
 import { markHeights } from '../children/size-mark.ts';
 import type { Finding } from '../types.ts';
 import { middleOf } from './bars.ts';
@@ -12,16 +13,8 @@ import { standingIds } from './skeleton.ts';
 import { isScreen } from './standing.ts';
 import { ownWeight } from './weights.ts';
 
-/** Mass and centre of gravity, kg and mm. A part's mass is taken at its own origin: true for tubes, near enough for the rest. */
-export interface Heap { readonly mass: number; readonly at: Vec3 }
-
-export const heapOf = (heaps: readonly Heap[]): Heap => {
-  const mass = heaps.reduce((sum, each) => sum + each.mass, 0);
-  const mean = (axis: 0 | 1 | 2): number => heaps.reduce((sum, each) => sum + each.mass * each.at[axis], 0) / mass;
-  return { mass, at: [mean(0), mean(1), mean(2)] };
-};
-
-export const emptyHeap = ({ model }: StructureCase): Heap => heapOf(model.parts.map(({ mass, pose }) => ({ mass, at: placed(pose, [0, 0, 0]) })));
+/** The empty item. */
+export const emptyHeap = ({ model }: StructureCase): Heap => heapOf(model.parts.map(partHeap));
 
 /** Top of the highest bar over the floor, mm. */
 export const topOf = ({ skeleton: { bars }, contacts }: StructureCase): number =>

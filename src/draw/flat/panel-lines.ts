@@ -1,7 +1,8 @@
 import type { Flap, FlatPattern, Side, Vec2 } from '../../model/index.ts';
 import { onSide } from '../../model/index.ts';
 import type { Mark } from '../kit/marks.ts';
-import { circle, line, outline } from '../kit/marks.ts';
+import { holeMark } from './hole-marks.ts';
+import { line, outline } from '../kit/marks.ts';
 import type { Pen } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
 import { allOnPaper, onPaper } from '../kit/fit.ts';
@@ -76,7 +77,7 @@ export function outlineMarks(pattern: FlatPattern, view: Fit, pen: Pen): readonl
 
 /** Every pin hole, at least 1 mm wide on paper so that it is seen. */
 export function holeMarks(pattern: FlatPattern, view: Fit, pen: Pen): readonly Mark[] {
-  return pattern.holes.map(({ at, diameter }) => circle(onPaper(view, at), Math.max(0.5, (diameter / 2) * view.scale), pen));
+  return pattern.holes.flatMap((hole) => holeMark(hole, onPaper(view, hole.at), Math.max(0.5, (hole.diameter / 2) * view.scale), pen));
 }
 
 export function panelLine(view: Fit, pen: Pen, ends: PanelLine): Mark {
@@ -139,9 +140,12 @@ export function notchRing(pattern: FlatPattern, corner: Vec2, steps: number): re
   return [[outer[0], inner[1]], ...round, [inner[0], outer[1]], outer];
 }
 
-/** Distance of the holes in the middle part from the inside line, outwards (so negative). */
-export function baseHoles(pattern: FlatPattern): number {
-  const hole = pattern.holes.find((one) => one.side === 'back' && one.in === 'base');
-  if (!hole) throw new RangeError('The pattern has no pin hole in the middle part below its back tab.');
-  return hole.at[1] - pattern.inside[1];
+/** A hole of the back flap's tab or, under it, of the middle part. Throws a RangeError where there is none. */
+export function backHole(pattern: FlatPattern, place: 'tab' | 'base'): FlatPattern['holes'][number] {
+  const hole = pattern.holes.find((one) => one.side === 'back' && one.in === place);
+  if (!hole) throw new RangeError(`The pattern has no pin hole in the ${place} of its back side.`);
+  return hole;
 }
+
+/** Distance of the holes in the middle part from the inside line, outwards (so negative). */
+export const baseHoles = (pattern: FlatPattern): number => backHole(pattern, 'base').at[1] - pattern.inside[1];

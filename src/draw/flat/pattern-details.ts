@@ -3,8 +3,9 @@ import type { Box } from '../types.ts';
 import { linearDimension, runningReach } from '../kit/dimension.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
-import { area, arrowhead, circle, figure, line, toldWidth } from '../kit/marks.ts';
-import { baseHoles, flapOn, notchHole, notchRing, outlineMarks, rectangle, snips } from './panel-lines.ts';
+import { area, arrowhead, figure, line, toldWidth } from '../kit/marks.ts';
+import type { HoleKind } from './hole-marks.ts';
+import { baseHoles, corners, flapOn, notchHole, notchRing, outlineMarks, rectangle, snips } from './panel-lines.ts';
 import { flapPlaces } from './pattern-dimensions.ts';
 import { pens } from '../kit/pens.ts';
 import type { RingDetail } from './ring.ts';
@@ -30,10 +31,9 @@ export function flapStrip(pattern: FlatPattern, whole: Whole, box: Box): readonl
   const onLeft = 5 + runningReach(holes.map((at) => tell.mm(flap.edge - at)), cap);
   const span = onLeft + stripSpan(places.map(tell.mm), cap);
   const strip = placeStrip(flap, { ...box, x: box.x + (box.width - span) / 2 + onLeft, width: span - onLeft }, baseHoles(pattern) - insideShown);
-  const diameter = pattern.holes[0]?.diameter ?? 0;
   return [
     ...stripSource(pattern, strip, whole.view, 0.5),
-    ...stripMarks(strip, { edge: pens.cut, inside: pens.inside, crease: pens.crease, halfCut: pens.halfCut }, stripHoles(strip, holes, diameter)),
+    ...stripMarks(strip, { edge: pens.cut, inside: pens.inside, crease: pens.crease, halfCut: pens.halfCut }, stripHoles(strip, pattern)),
     ...stripDimensions(strip, 0, places, cap),
     ...stripDimensions(strip, flap.edge, holes, cap, 'left'),
   ];
@@ -82,22 +82,6 @@ function ringAt(name: string, box: Box, at: Vec2, size: number): RingDetail {
   return { name, at, centre: [box.x + box.width / 2, box.y + radius], radius, scale: (radius * sizeShare) / size };
 }
 
-/** How many holes of which diameter: the pins' and the notches' round corners. */
-export function holeCounts(pattern: FlatPattern, box: Box, figures: number): readonly Mark[] {
-  const kinds = [
-    { diameter: pattern.holes[0]?.diameter ?? 0, count: pattern.holes.length, radius: 0.8 },
-    { diameter: 2 * pattern.notchRadius, count: 4, radius: 1.6 },
-  ];
-  const pitch = box.height / kinds.length;
-  return kinds.flatMap(({ diameter, count, radius }, index) => {
-    const y = box.y + (index + 0.5) * pitch;
-    const size = tell.diameter(diameter);
-    const times = tell.times(count);
-    const sizeWidth = toldWidth(size, figures, 400);
-    return [
-      circle([box.x + 2, y], radius, pens.motion),
-      figure(size, [box.x + 6 + sizeWidth / 2, y], figures),
-      figure(times, [box.x + 10 + sizeWidth + toldWidth(times, figures, 700) / 2, y], figures, 700),
-    ];
-  });
-}
+/** Everything that is punched: the pins' holes, and the round corners of the notches. */
+export const punched = (pattern: FlatPattern): readonly HoleKind[] =>
+  [...pattern.holes, ...corners.map((): HoleKind => ({ diameter: 2 * pattern.notchRadius, depth: null, face: 'drawn' }))];

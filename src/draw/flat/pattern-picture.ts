@@ -1,10 +1,10 @@
 import type { FlatPattern } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { legendMarks } from './legend.ts';
-import { capHeights } from '../kit/lettering.ts';
+import { holeLegend } from './hole-marks.ts';
 import type { Mark } from '../kit/marks.ts';
 import { acrossFlap, creaseMarks, halfCutMarks, holeMarks, insideLineMarks, outlineMarks } from './panel-lines.ts';
-import { flapStrip, holeCounts, notchCornerRing, tabCornerRing } from './pattern-details.ts';
+import { flapStrip, notchCornerRing, punched, tabCornerRing } from './pattern-details.ts';
 import { dimensionRoom, patternDimensions } from './pattern-dimensions.ts';
 import { pens } from '../kit/pens.ts';
 import type { Paper } from '../kit/svg.ts';
@@ -46,7 +46,7 @@ export function patternMarks(pattern: FlatPattern, paper: Paper): readonly Mark[
     ...flapStrip(pattern, whole, { x: left.x + left.width, y, width: right.x - left.x - left.width, height }),
     ...tabCornerRing(pattern, whole, right),
     ...legendMarks(pattern, { x: left.x, width: ringDiameter + 8, ...below }),
-    ...holeCounts(pattern, { x: right.x + 6, y: below.y, width: right.width, height: 22 }, capHeights.step),
+    ...holeLegend(punched(pattern), pattern, { x: right.x - 1, y: below.y, width: right.width }),
   ];
 }
 

@@ -1,9 +1,10 @@
-import type { FlatPanel, Vec2 } from '../../model/index.ts';
+import type { FlatPanel, PlateHole, Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { linearDimension, runningDimension, runningReach } from '../kit/dimension.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
 import { area, arrowhead, circle, figure, line, outline, toldWidth } from '../kit/marks.ts';
+import { holeLegend, holeMark, legendHeight, type HoleKind } from './hole-marks.ts';
 import { onStock, orderRoom, stockCuts, stockMarks } from './on-stock.ts';
 import { earlier, pens } from '../kit/pens.ts';
 import type { Paper } from '../kit/svg.ts';
@@ -76,11 +77,12 @@ function ownMarks({ width, height, holes }: FlatPanel, view: Fit): readonly Mark
   const ring = allOnPaper(view, [[0, 0], [width, 0], [width, height], [0, height]]);
   return [
     area('panel', ring),
-    ...holes.flatMap(({ at, diameter }) => {
-      const [x, y] = onPaper(view, at);
-      const reach = Math.max(crossReach, (diameter / 2) * view.scale + 1);
+    ...holes.flatMap((hole) => {
+      const kind = kindOf(hole);
+      const [x, y] = onPaper(view, hole.at);
+      const reach = Math.max(crossReach, (hole.diameter / 2) * view.scale + 1);
       return [
-        circle([x, y], Math.max(leastRadius, (diameter / 2) * view.scale), { ...pens.hole, width: 0.5 }, 'white'),
+        ...holeMark(kind, [x, y], Math.max(leastRadius, (kind.diameter / 2) * view.scale), { ...pens.hole, width: 0.5 }, 'white'),
         line(pens.hole, [x - reach, y], [x + reach, y]),
         line(pens.hole, [x, y - reach], [x, y + reach]),
       ];
@@ -108,9 +110,16 @@ function dimensions(plate: FlatPanel, view: Fit): readonly Mark[] {
   ];
 }
 
-/** How many holes of which diameter in a panel, and how many panels, each beside its sign. */
+/** How many holes of which diameter in a panel, with sections where some are blind, and how many panels, each beside its sign. */
 function counts(plate: FlatPanel, count: number | null, box: Box): readonly Mark[] {
-  const rows = [...holeRow(plate), ...(count === null ? [] : [{ sign: panelSign, size: null, count }])];
+  const kinds = plate.holes.map(kindOf);
+  if (kinds.every(({ depth }) => depth === null)) return signs(holeRow(plate), count, box);
+  const high = legendHeight(kinds, box.width);
+  return [...holeLegend(kinds, plate, box), ...signs([], count, { ...box, y: box.y + high, height: box.height - high })];
+}
+
+function signs(holes: readonly Row[], count: number | null, box: Box): readonly Mark[] {
+  const rows = [...holes, ...(count === null ? [] : [{ sign: panelSign, size: null, count }])];
   const pitch = Math.min(12, box.height / rows.length);
   return rows.flatMap(({ sign, size, count: each }, index) => {
     const times = tell.times(each);
@@ -130,6 +139,9 @@ interface Row {
   readonly size: Told | null;
   readonly count: number;
 }
+
+/** A hole of a flat panel as its drawing shows it: seen from the upper face, from which a blind one is not made. */
+const kindOf = ({ diameter, depth }: PlateHole): HoleKind => (depth === undefined ? { diameter, depth: null, face: 'drawn' } : { diameter, depth, face: 'other' });
 
 /** One row for each diameter. */
 function holeRow({ holes }: FlatPanel): readonly Row[] {

@@ -3,8 +3,9 @@ import type { Flap, FlatPattern, Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
 import { runningDimension, runningReach } from '../kit/dimension.ts';
 import type { Mark } from '../kit/marks.ts';
-import { area, circle, line, outline } from '../kit/marks.ts';
-import { onFlap, runsAlongX } from './panel-lines.ts';
+import { area, line, outline } from '../kit/marks.ts';
+import { holeMark } from './hole-marks.ts';
+import { backHole, baseHoles, onFlap, runsAlongX } from './panel-lines.ts';
 import type { Pen } from '../kit/pens.ts';
 import { pens, thick } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
@@ -91,14 +92,15 @@ export function stripMarks(strip: Strip, look: StripPens, more: readonly Mark[] 
   ];
 }
 
-/** Pin holes in the strip's middle, with centre lines. */
-export function stripHoles(strip: Strip, places: readonly number[], diameter: number): readonly Mark[] {
-  const radius = (diameter / 2) * strip.scale;
-  return places.flatMap((outwards) => {
+/** The pin holes of a flap in the strip's middle, with centre lines: in the tab, and under it in the middle part. */
+export function stripHoles(strip: Strip, pattern: FlatPattern): readonly Mark[] {
+  return ([['tab', strip.flap.pinLine], ['base', baseHoles(pattern)]] as const).flatMap(([place, outwards]) => {
+    const hole = backHole(pattern, place);
+    const radius = (hole.diameter / 2) * strip.scale;
     const [x, y] = stripMiddle(strip, outwards);
-    const reach = radius + 1.5;
+    const reach = radius + 2;
     return [
-      circle([x, y], radius, { ...pens.hole, width: thick }),
+      ...holeMark(hole, [x, y], radius, { ...pens.hole, width: thick }),
       line(pens.edge, [x - reach, y], [x + reach, y]),
       line(pens.edge, [x, y - reach], [x, y + reach]),
     ];

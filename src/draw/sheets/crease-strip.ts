@@ -1,7 +1,8 @@
 import type { Model, Vec2 } from '../../model/index.ts';
 import { area, line } from '../kit/marks.ts';
 import type { Mark } from '../kit/marks.ts';
-import { baseHoles } from '../flat/panel-lines.ts';
+import { depthFigures, holeSection } from '../flat/hole-marks.ts';
+import { backHole, baseHoles } from '../flat/panel-lines.ts';
 import { pens } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
 import { acrossStrip, onStrip, stripHole } from './strip-marks.ts';
@@ -12,6 +13,9 @@ import { tell } from '../../scene/index.ts';
 const beyond = 8;
 /** Where the lines' figures stand: counted from the inside line; those of the pins are counted from the panel's edge. */
 const lineLane = 9;
+/** Of the panel's section that tells how deep the inner hole is: from the strip's left edge, and under that hole. */
+const sectionAcross = 14;
+const sectionUnder = 6;
 /** From a line to the middle of its figure, mm. */
 const figureOver = 2.9;
 
@@ -35,21 +39,24 @@ export function creaseStrip({ pattern }: Model): Strip {
     ...flap.creases.map((outwards) => ({ pen: pens.crease, outwards })),
     { pen: pens.halfCut, outwards: flap.halfCut },
   ];
-  const holes = [inner, flap.pinLine];
-  const diameter = pattern.holes[0]?.diameter ?? 0;
+  const base = backHole(pattern, 'base');
+  const holes = [{ outwards: inner, hole: base }, { outwards: flap.pinLine, hole: backHole(pattern, 'tab') }];
+  const cutThrough: Vec2 = [sectionAcross, onInner(inner) + sectionUnder];
   const length = onOuter(0) + beyond;
   const figures: readonly StripFigure[] = [
     ...lines.flatMap(({ outwards }) => [onInner, onOuter].map((onFace) => ({ at: onFace(outwards) - figureOver, across: lineLane, told: tell.mm(outwards) }))),
-    ...holes.map((outwards) => ({ at: onInner(outwards), across: holeLane, told: tell.mm(flap.edge - outwards) })),
+    ...holes.map(({ outwards }) => ({ at: onInner(outwards), across: holeLane, told: tell.mm(flap.edge - outwards) })),
+    ...depthFigures(base, pattern, cutThrough).map(({ at: [across, at], told }) => ({ at, across, told })),
   ];
   return {
     kind: 'creases',
     length,
     figures,
-    places: [...lines.flatMap(({ outwards }) => [onInner(outwards), onOuter(outwards)]), ...holes.map(onInner), face, turn],
+    places: [...lines.flatMap(({ outwards }) => [onInner(outwards), onOuter(outwards)]), ...holes.map(({ outwards }) => onInner(outwards)), face, turn],
     draw: (view) => [
       ...lines.flatMap(({ pen, outwards }) => [acrossStrip(view, pen, onInner(outwards)), acrossStrip(view, pen, onOuter(outwards))]),
-      ...holes.flatMap((outwards) => stripHole(view, onInner(outwards), holeAcross, diameter)),
+      ...holes.flatMap(({ outwards, hole }) => stripHole(view, onInner(outwards), holeAcross, hole)),
+      ...(base.depth === null ? [] : holeSection(base, pattern, onStrip(view, cutThrough[1], cutThrough[0]))),
       acrossStrip(view, pens.paperFold, face),
       acrossStrip(view, pens.paperFold, turn),
       ...edgeSign(view, face, pattern.thickness),

@@ -5,7 +5,7 @@ import { line } from '../kit/marks.ts';
 import type { Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
-import { onStrip, stripHole } from './strip-marks.ts';
+import { onStrip, stripHole, throughHole } from './strip-marks.ts';
 import { stripWidth, type Strip } from './strip.ts';
 import { tell } from '../../scene/index.ts';
 
@@ -41,7 +41,7 @@ function pinStrip(flap: PinnedFlap, diameter: number): Strip {
     ],
     places: [0, length, ...pins, (pins[0] ?? 0) + dimensionUnder],
     draw: (view) => [
-      ...pins.flatMap((at) => stripHole(view, at, across, diameter)),
+      ...pins.flatMap((at) => stripHole(view, at, across, throughHole(diameter))),
       ...tabOutline(view, flap, length),
       ...inDimension(view, pins[0] ?? 0, inFromEdge),
     ],

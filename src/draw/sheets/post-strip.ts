@@ -4,7 +4,7 @@ import type { Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
 import { madeAlike, postKinds } from '../post-kinds.ts';
-import { acrossStrip, onStrip, stripHole } from './strip-marks.ts';
+import { acrossStrip, onStrip, stripHole, throughHole } from './strip-marks.ts';
 import { holeAcross, holeLane, stripWidth, type Strip } from './strip.ts';
 import { tell } from '../../scene/index.ts';
 import { hatching } from '../kit/hatching.ts';
@@ -30,7 +30,7 @@ export function postStrips(model: Model): readonly Strip[] {
       places: [0, floor, floor + length, ...marks.flatMap((mark) => [floor + mark, floor + mark + sleeve]), ...holes.map((hole) => floor + hole)],
       draw: (view) => [
         ...marks.flatMap((mark) => sleeveMarks(view, floor + mark, sleeve)),
-        ...holes.flatMap((hole) => stripHole(view, floor + hole, holeAcross, kit.jointPin.diameter)),
+        ...holes.flatMap((hole) => stripHole(view, floor + hole, holeAcross, throughHole(kit.jointPin.diameter))),
         ...footMarks(view),
         acrossStrip(view, pens.cut, floor + length),
       ],

@@ -1,10 +1,12 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import type { Mark } from '../kit/marks.ts';
+import { figure, type Mark } from '../kit/marks.ts';
 import type { Fit } from '../kit/fit.ts';
 import { overlap } from './room.ts';
 import type { Template } from './templates.ts';
-import { boxWindow } from '../kit/clip.ts';
+import { boxWindow, isInside } from '../kit/clip.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { onPaper } from '../kit/fit.ts';
 import { clipMarks } from '../kit/clip-marks.ts';
 
 /** One sheet of a drawing that is larger than a sheet. Rows count from the top, columns from the left. */
@@ -125,6 +127,11 @@ function registerOf({ x, y, width, height }: Box, beside: Tile['beside']): reado
   ];
 }
 
-/** The drawing's lines in a tile's window. */
-export const tileLines = (template: Template, { view }: Tile, window: Box): readonly Mark[] =>
-  clipMarks(template.draw(view), boxWindow(window));
+/** The drawing's lines in a tile's window, and the figures whose places the tile answers for. */
+export const tileLines = (template: Template, { view, cell }: Tile, window: Box): readonly Mark[] => [
+  ...clipMarks(template.draw(view), boxWindow(window)),
+  ...template.figures.flatMap(({ at, told }) => {
+    const place = onPaper(view, at);
+    return isInside(place, boxWindow(cell)) ? [figure(told, place, capHeights.step)] : [];
+  }),
+];

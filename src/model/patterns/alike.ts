@@ -16,6 +16,6 @@ export function alikePatterns(patterns: readonly { readonly pattern: Pattern; re
 
 /** What is cut, marked and punched, as a text: names of flaps do not matter. */
 export const patternText = ({ form, panel, outline, flaps, holes }: Pattern): string => JSON.stringify(
-  { form, panel, outline, flaps: flaps.map(({ side, root, bends, edge, strips }) => ({ side, root, bends, edge, strips })), holes: holes.map(({ at, diameter }) => ({ at, diameter })) },
+  { form, panel, outline, flaps: flaps.map(({ side, root, bends, edge, strips }) => ({ side, root, bends, edge, strips })), holes: holes.map(({ at, diameter, depth, face }) => ({ at, diameter, depth, face })) },
   (_, value: unknown) => (typeof value === 'number' ? Number(value.toFixed(DIGITS)) + 0 : value),
 );

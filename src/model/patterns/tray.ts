@@ -1,8 +1,9 @@
 import type { Kit, PanelKind } from '../../read/index.ts';
-import type { Bend, Lug, Pattern, PatternFlap, PatternHole, Side, Strip } from '../types.ts';
+import type { Bend, Lug, Pattern, PatternFlap, PatternHole, Side, Strip, Vec2 } from '../types.ts';
 import { creaseSpacing } from '../profiles/round.ts';
 import { halfCutPlace, widestGap, wrapAround } from '../wrap.ts';
 import { boxOf, outlineOf, type SideProfile } from './outline.ts';
+import { baseHole, tabHole } from './punched.ts';
 import { atSide, runsAlongX } from './sides.ts';
 import { foldedPinLine } from './wrapped.ts';
 import { pinPlaces, snipOf, wrapBends, wrapOrder } from './wrap-flap.ts';
@@ -78,7 +79,7 @@ export function trayPattern(kit: Kit, panel: PanelKind, sides: readonly TraySide
   return {
     form: 'tray', panel: panel.name, thickness: panel.thickness, skin: panel.skin, neutralLayer: panel.neutralLayer,
     ...boxOf(outline), outline, base: outlineOf(bases, 0), flaps: walls,
-    holes: walls.flatMap((wall) => [...rimHoles(kit, panel, sides, wall, depth, turnUp), ...lugHoles(kit, wall, walls, turnUp)]),
+    holes: walls.flatMap((wall) => [...rimHoles(kit, panel, sides, wall, depth, turnUp), ...lugHoles(kit, panel, wall, walls, turnUp)]),
   };
 }
 
@@ -125,16 +126,16 @@ function lugOf(wall: string, end: -1 | 1, panel: PanelKind, otherInner: number, 
   };
 }
 
+/** A rim's tab lies on the outer face of its wall, so that the wall is punched from there. */
 function rimHoles(kit: Kit, panel: PanelKind, sides: readonly TraySide[], wall: PatternFlap, depth: number, turnUp: TurnUp): readonly PatternHole[] {
   const tube = sides.find(({ side }) => side === wall.side)?.tube ?? 0;
   const low = atHeight(turnUp, depth - foldedPinLine(wrapAround(panel, kit.practice, tube), kit.practice.pinEdge));
-  const diameter = kit.panelPin.diameter;
-  return wall.pins.flatMap((along) => [wall.pinLine, low].map((out) => ({ at: atSide(wall.side, along, wall.root + out), diameter, flap: wall.name })));
+  const at = (along: number, out: number): Vec2 => atSide(wall.side, along, wall.root + out);
+  return wall.pins.flatMap((along) => [{ ...tabHole(kit, at(along, wall.pinLine)), flap: wall.name }, { ...baseHole(kit, panel, at(along, low), 'other'), flap: wall.name }]);
 }
 
 /** A lug's holes, and those in the wall it is turned onto: as far from the corner as the lug has them. */
-function lugHoles(kit: Kit, wall: PatternFlap, walls: readonly PatternFlap[], turnUp: TurnUp): readonly PatternHole[] {
-  const diameter = kit.panelPin.diameter;
+function lugHoles(kit: Kit, panel: PanelKind, wall: PatternFlap, walls: readonly PatternFlap[], turnUp: TurnUp): readonly PatternHole[] {
   return wall.lugs.flatMap((lug) => lug.pins.flatMap((out): readonly PatternHole[] => {
     const next = walls.find(({ side }) => side === (lug.end === -1 ? 'left' : 'right'));
     if (next === undefined) return [];
@@ -142,8 +143,8 @@ function lugHoles(kit: Kit, wall: PatternFlap, walls: readonly PatternFlap[], tu
     const fromCorner = TURN_UP + lug.pinLine - tangent - turnUp.length;
     const along = (wall.side === 'front' ? -1 : 1) * (wall.root + TURN_UP - fromCorner);
     return [
-      { at: atSide(wall.side, lug.end * lug.pinLine, wall.root + out), diameter, flap: lug.name },
-      { at: atSide(next.side, along, next.root + out), diameter, flap: next.name },
+      { ...tabHole(kit, atSide(wall.side, lug.end * lug.pinLine, wall.root + out)), flap: lug.name },
+      { ...baseHole(kit, panel, atSide(next.side, along, next.root + out), 'drawn'), flap: next.name },
     ];
   }));
 }

@@ -2,6 +2,7 @@ import type { Kit, PanelKind } from '../../read/index.ts';
 import type { Pattern, PatternFlap, PatternHole, Side, Vec2 } from '../types.ts';
 import { wrapAround, type Wrap } from '../wrap.ts';
 import { boxOf, outlineOf, type SideProfile, type Stretch } from './outline.ts';
+import { baseHole, tabHole } from './punched.ts';
 import { atSide } from './sides.ts';
 import { wrapFlap } from './wrap-flap.ts';
 
@@ -65,10 +66,9 @@ function holesOn(kit: Kit, panel: PanelKind, { side, out }: EdgeSide, { from, to
   const at = (along: number, far: number): Vec2 => atSide(side, along, far);
   if (flap !== null) {
     const folded = out - foldedPinLine(wrapAround(panel, kit.practice, tube), kit.practice.pinEdge);
-    const diameter = kit.panelPin.diameter;
-    return flap.pins.flatMap((along) => [{ at: at(along, out + flap.pinLine), diameter, flap: flap.name }, { at: at(along, folded), diameter, flap: null }]);
+    return flap.pins.flatMap((along) => [{ ...tabHole(kit, at(along, out + flap.pinLine)), flap: flap.name }, { ...baseHole(kit, panel, at(along, folded), 'drawn'), flap: null }]);
   }
-  return hold === 'pin' ? edgePins(kit, from, to).map((along) => ({ at: at(along, out), diameter: kit.jointPin.diameter, flap: null })) : [];
+  return hold === 'pin' ? edgePins(kit, from, to).map((along) => ({ at: at(along, out), diameter: kit.jointPin.diameter, depth: null, face: 'drawn' as const, flap: null })) : [];
 }
 
 /** How far inside the bar's axis the pins of a folded tab stand. */

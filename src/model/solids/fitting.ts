@@ -76,6 +76,6 @@ function hinge(kernel: ManifoldToplevel, { width, thickness, leaf, reach }: Of<'
   return Manifold.union([ring, web, flat, ...barbs]);
 }
 
-/** Two barbs on a leaf: their diameter and length, how far from the leaf's end, and where across it, mm. */
-export const BARB = { diameter: 5, length: 7, fromEnd: 10 } as const;
+/** Two barbs on a leaf: their diameter and length, how far from the leaf's end, and where across it, mm. They end 3 mm under the upper face of a panel of 9. */
+export const BARB = { diameter: 5, length: 6, fromEnd: 10 } as const;
 export const BARBS = [-0.5, 0.5] as const;

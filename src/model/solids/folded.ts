@@ -7,7 +7,7 @@ import { startOf } from '../patterns/tray.ts';
 import type { Lug, Pattern, PatternFlap, Shape, Strip, Vec2, Vec3 } from '../types.ts';
 import { columnOf } from '../pose.ts';
 import { cross } from '../vectors.ts';
-import { rod } from './round.ts';
+import { holeRod } from './hole-rod.ts';
 
 type Transform = Parameters<Manifold['transform']>[0];
 
@@ -21,8 +21,7 @@ export function buildFolded(kernel: ManifoldToplevel, { pattern, folding, split 
   const flaps = pattern.flaps.filter(({ name }) => split === undefined || (name === split.flap) === (split.piece === 'flap')).map((flap) => buildFlap(kernel, pattern, flap, stageOf));
   // A flap begins inside the middle part: alone, without what it shares with that.
   if (split?.piece === 'flap') return kernel.Manifold.difference([kernel.Manifold.union(flaps), base]);
-  const holes = pattern.holes.filter(({ flap }) => flap === null).map(({ at, diameter }) =>
-    rod(kernel, diameter, -2 * pattern.thickness, pattern.thickness, 'hole').translate(at[0], at[1], 0));
+  const holes = pattern.holes.filter(({ flap }) => flap === null).map((hole) => holeRod(kernel, pattern, hole).translate(hole.at[0], hole.at[1], 0));
   return kernel.Manifold.union([kernel.Manifold.difference([base, ...holes]), ...flaps]);
 }
 
@@ -41,7 +40,7 @@ function buildFlap(kernel: ManifoldToplevel, pattern: Pattern, flap: PatternFlap
   const onFacet = (solid: Manifold, distance: number, along: number): Manifold => solid.transform([...facetPose(pattern, flap, distance, along, stage)] as Transform);
   const holes = pattern.holes.filter((hole) => hole.flap === flap.name).map((hole) => {
     const [along, out] = inFlap(flap, hole.at);
-    return onFacet(rod(kernel, hole.diameter, -2 * pattern.thickness, pattern.thickness, 'hole'), out, along);
+    return onFacet(holeRod(kernel, pattern, hole), out, along);
   });
   const snips = flap.corner > 0 ? ([-1, 1] as const).map((end) => onFacet(snip(kernel, flap, end, pattern.thickness), flap.edge, 0).intersect(tabAlone(kernel, pattern, flap, turns))) : [];
   return kernel.Manifold.difference([kernel.Manifold.union([...strips, ...lugs]), ...holes, ...snips]);
@@ -104,7 +103,7 @@ function buildLug(kernel: ManifoldToplevel, pattern: Pattern, flap: PatternFlap,
   const [ax, ay, az] = alongSide(flap.side);
   const along: Vec3 = [lug.end * ax, lug.end * ay, lug.end * az];
   const placed = solid.transform([...along, 0, ...axis(2), 0, ...axis(0), 0, ...axis(3), 1] as unknown as Transform);
-  const holes = pattern.holes.filter((hole) => hole.flap === lug.name).map(({ diameter }, place) => rod(kernel, diameter, -2 * pattern.thickness, pattern.thickness, 'hole')
+  const holes = pattern.holes.filter((hole) => hole.flap === lug.name).map((hole, place) => holeRod(kernel, pattern, hole)
     .transform([...lugPinPose(pattern, flap, lug, place, wallStage, stage)] as Transform));
   return kernel.Manifold.difference([placed, ...holes]);
 }

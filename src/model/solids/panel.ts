@@ -3,6 +3,7 @@ import { notchCorner } from '../pattern.ts';
 import { foldSection, type TabPlace } from '../section.ts';
 import type { Flap, FlatPattern, Shape, Side, Vec2 } from '../types.ts';
 import { patternWrap } from '../wrap.ts';
+import { holeRod } from './hole-rod.ts';
 import { rod } from './round.ts';
 
 /** How far inside the tube's axis line the flap's section begins; it overlaps the middle part there. */
@@ -24,8 +25,8 @@ export function buildPanel(kernel: ManifoldToplevel, shape: Extract<Shape, { for
 /** The middle part up to just inside the tubes' axes, notched at the corners. */
 function buildBase(kernel: ManifoldToplevel, pattern: FlatPattern): Manifold {
   const flat = extruded(kernel, baseOutline(pattern), pattern.thickness).translate(0, 0, -pattern.thickness);
-  const holes = pattern.holes.filter((hole) => hole.in === 'base').map(({ at, diameter }) =>
-    rod(kernel, diameter, -2 * pattern.thickness, pattern.thickness, 'hole').translate(at[0], at[1], 0));
+  const holes = pattern.holes.filter((hole) => hole.in === 'base').map((hole) =>
+    holeRod(kernel, pattern, hole).translate(hole.at[0], hole.at[1], 0));
   return kernel.Manifold.difference([flat, ...holes]);
 }
 

@@ -28,7 +28,7 @@ export function hingesOf(kit: Kit, panel: PlannedPanel, fittings: readonly Plann
     const leafWay = wayOfLeaf(panel, bar, bars);
     const barbs = BARBS.map((share) => ({
       at: plus(plus(plus(plan.at, times(bar.axis, (share * kind.width) / 2)), times(leafWay, kind.leaf - BARB.fromEnd)), times(panel.face, kind.reach)),
-      diameter: BARB.diameter,
+      diameter: BARB.diameter, depth: BARB.length,
     }));
     return [{ bar: bar.plan.id, reach: kind.reach, barbs }];
   });

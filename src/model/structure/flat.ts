@@ -2,7 +2,7 @@ import { PARTS } from '../../parts/facts.ts';
 import { boxOf } from '../patterns/outline.ts';
 import { pinsBetween } from '../patterns/wrapped.ts';
 import { facing } from '../pose.ts';
-import type { Connection, Part, Pattern, Shape, Vec2, Vec3 } from '../types.ts';
+import type { Connection, Part, Pattern, PlateHole, Shape, Vec2, Vec3 } from '../types.ts';
 import { cross, dot, minus, plus, times } from '../vectors.ts';
 import { alongBar } from './bars.ts';
 import { faultAt, say } from './faults.ts';
@@ -16,7 +16,7 @@ type PlannedFlat = Extract<PlannedPanel, { is: 'flat' }>;
 export interface PanelHinge {
   readonly bar: string;
   readonly reach: number;
-  readonly barbs: readonly { readonly at: Vec3; readonly diameter: number }[];
+  readonly barbs: readonly { readonly at: Vec3; readonly diameter: number; readonly depth: number }[];
 }
 
 /** How far a flat panel stands over the middle of its outer bars, and its pins from its ends, mm. Common practice, no source. */
@@ -60,9 +60,9 @@ export function buildFlat(around: Surroundings, plan: PlannedFlat, hinges: reado
   const centre = plus(plus(times(lie.u, middle), times(lie.v, (low + high) / 2)), times(plan.face, lie.height + stand));
   const pinned = plan.pinned ? pinsBetween(-length / 2, length / 2, PIN_FROM_END, kit.practice.pinPitch).flatMap((along, row) =>
     lie.bars.map(({ bar, at }, place) => ({ bar, place, row, own: [along, at - (low + high) / 2] as Vec2 }))) : [];
-  const holes = [
+  const holes: readonly PlateHole[] = [
     ...pinned.map(({ own }) => ({ at: own, diameter: kit.jointPin.diameter })),
-    ...hinges.flatMap(({ barbs }) => barbs.map(({ at, diameter }) => ({ at: [dot(minus(at, centre), lie.u), dot(minus(at, centre), lie.v)] as Vec2, diameter }))),
+    ...hinges.flatMap(({ barbs }) => barbs.map(({ at, diameter, depth }) => ({ at: [dot(minus(at, centre), lie.u), dot(minus(at, centre), lie.v)] as Vec2, diameter, depth }))),
   ];
   const pattern = flatPatternOf(plan, length, high - low, holes);
   const shape: Shape = { form: 'plate', width: length, height: high - low, thickness: plan.panel.thickness, holes };
@@ -128,11 +128,11 @@ function edgesOf({ bars }: Lie, { over }: PlannedFlat, hinges: readonly PanelHin
   return [(low?.at ?? 0) - past(low?.bar.plan.id), (high?.at ?? 0) + past(high?.bar.plan.id)];
 }
 
-function flatPatternOf({ panel }: PlannedFlat, width: number, height: number, holes: readonly { readonly at: Vec2; readonly diameter: number }[]): Pattern {
+function flatPatternOf({ panel }: PlannedFlat, width: number, height: number, holes: readonly PlateHole[]): Pattern {
   const [x, y] = [width / 2, height / 2];
   const outline: readonly Vec2[] = [[-x, -y], [x, -y], [x, y], [-x, y]];
   return {
     form: 'flat', panel: panel.name, thickness: panel.thickness, skin: panel.skin, neutralLayer: panel.neutralLayer,
-    ...boxOf(outline), outline, base: outline, flaps: [], holes: holes.map((hole) => ({ ...hole, flap: null })),
+    ...boxOf(outline), outline, base: outline, flaps: [], holes: holes.map(({ at, diameter, depth = null }) => ({ at, diameter, depth, face: depth === null ? 'drawn' : 'other', flap: null })),
   };
 }

@@ -47,9 +47,9 @@ function fullPattern(item: Item, { panels, bars }: BuiltStructure): Model['patte
 /** Flat panels to cut, alike ones together, measured from their lower left corner. */
 export function platesOf({ panels }: BuiltStructure): readonly FlatPanel[] {
   const flat = panels.filter(({ pattern }) => pattern.form === 'flat');
-  return alikePatterns(flat.map(({ pattern, part }) => ({ pattern, partId: part.id }))).map(({ min, max, holes, partIds }) => ({
-    width: max[0] - min[0], height: max[1] - min[1],
-    holes: holes.map(({ at, diameter }) => ({ at: [at[0] - min[0], at[1] - min[1]] as Vec2, diameter })),
+  return alikePatterns(flat.map(({ pattern, part }) => ({ pattern, partId: part.id }))).map(({ min, max, thickness, skin, holes, partIds }) => ({
+    width: max[0] - min[0], height: max[1] - min[1], thickness, skin,
+    holes: holes.map(({ at, diameter, depth }) => ({ at: [at[0] - min[0], at[1] - min[1]] as Vec2, diameter, ...(depth === null ? {} : { depth }) })),
     partIds,
   }));
 }

@@ -1,6 +1,7 @@
 import { onSide, type Bend, type Lug, type Pattern, type PatternFlap, type Vec2 } from '../../../model/index.ts';
 import type { Mark } from '../../kit/marks.ts';
-import { circle, outline } from '../../kit/marks.ts';
+import { outline } from '../../kit/marks.ts';
+import { holeMark } from '../hole-marks.ts';
 import type { Pen } from '../../kit/pens.ts';
 import { allOnPaper, onPaper, type Fit } from '../../kit/fit.ts';
 import { panelLine, type PanelLine } from '../panel-lines.ts';
@@ -62,7 +63,7 @@ export const rootMarks = (pattern: Pattern, view: Fit, pen: Pen): readonly Mark[
 
 /** Every hole, at least 1 mm wide on paper so that it is seen. */
 export const patternHoles = ({ holes }: Pattern, view: Fit, pen: Pen): readonly Mark[] =>
-  holes.map(({ at, diameter }) => circle(onPaper(view, at), Math.max(0.5, (diameter / 2) * view.scale), pen));
+  holes.flatMap((hole) => holeMark(hole, onPaper(view, hole.at), Math.max(0.5, (hole.diameter / 2) * view.scale), pen));
 
 export const patternOutline = (pattern: Pattern, view: Fit, pen: Pen): Mark => outline(pen, allOnPaper(view, pattern.outline));
 

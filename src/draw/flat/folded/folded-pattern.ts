@@ -11,7 +11,7 @@ import { tell } from '../../../scene/index.ts';
 import { bendMarks, blankSides, patternHoles, patternOutline, rootMarks } from './bend-lines.ts';
 import { coordinateGap, coordinateMarks, outlinePlaces } from './coordinates.ts';
 import { flapKinds } from './flap-kinds.ts';
-import { holeSigns } from './hole-signs.ts';
+import { holeLegend, legendHeight } from '../hole-marks.ts';
 import { kindNumerals, kindStrips } from './kind-strip.ts';
 import { snipSign } from './snip-sign.ts';
 
@@ -21,7 +21,9 @@ const margin = 1.5;
 const lowerShare = 0.42;
 const sideGap = 4;
 const sideRoom = sideGap + cap + 3;
-const signsHeight = 10;
+const snipHeight = 10;
+/** Share of the width for the legend of the holes; the rest is for the snip. */
+const holesShare = 0.6;
 
 /**
  * The whole flat pattern of any panel that is folded, inner face up: every line, its overall sides, its edges measured from
@@ -35,6 +37,8 @@ export function foldedPatternPicture(pattern: Pattern, paper: Paper = patternPap
 /** The marks of the picture, for the tests. */
 export function foldedPatternMarks(pattern: Pattern, paper: Paper): readonly Mark[] {
   const lower = paper.height * lowerShare;
+  const holesWide = (paper.width - 2 * margin) * (snipSign(pattern) ? holesShare : 1);
+  const signsHeight = Math.max(snipHeight, legendHeight(pattern.holes, holesWide) + 1);
   const kinds = flapKinds(pattern);
   const extent = { least: pattern.min, most: pattern.max };
   const places = outlinePlaces(pattern);
@@ -51,7 +55,7 @@ export function foldedPatternMarks(pattern: Pattern, paper: Paper): readonly Mar
     ...coordinateMarks(pattern, places, view, blank, cap, { x: [0.5, paper.width - 0.5], y: [0.5, paper.height - lower] }),
     ...kindNumerals(kinds, view),
     ...kindStrips(kinds, 'mark', pattern.thickness, { x: margin, y: paper.height - lower + 4, width: paper.width - 2 * margin, height: lower - signsHeight - 6 }),
-    ...holeSigns(pattern)(margin, signs),
+    ...holeLegend(pattern.holes, pattern, { x: margin, y: signs + 1, width: holesWide }),
     ...(snipSign(pattern)?.(paper.width * 0.62, signs + 1) ?? []),
   ];
 }

@@ -15,14 +15,16 @@ import { tell } from '../../../scene/index.ts';
 import { bendMarks, blankRing, blankSides, patternHoles, patternOutline, rootMarks } from './bend-lines.ts';
 import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, rootPlaces, type Coordinates } from './coordinates.ts';
 import { flapKinds } from './flap-kinds.ts';
-import { holeSigns } from './hole-signs.ts';
+import { holeLegend, legendHeight } from '../hole-marks.ts';
 import { kindNumerals, kindStrips, kindWidth, type StripWork } from './kind-strip.ts';
 import type { Sign } from './sign.ts';
 import { snipSign } from './snip-sign.ts';
 
 const cap = capHeights.pattern;
-/** Under the whole view, for how many holes there are of which size. */
+/** Under the whole view, for the snip of the tabs. */
 const signsHeight = 9;
+/** At the left of what stands under the whole view, and between that and the view, mm. */
+const signsLeft = 2;
 /** The knife in the panel beside the strips of a half-cut. */
 const knifeWidth = 46;
 const knifeHeight = 55;
@@ -42,13 +44,26 @@ export function foldedMarks(pattern: Pattern, marking: Marking, paper: Paper): r
     case 'blank': return blankStage(blankSides(pattern), marking.stock, paper);
     case 'inside': return measured(pattern, rootPlaces(pattern), paper, (view) => [blankLine(pattern, view), ...rootMarks(pattern, view, pens.newInside)]);
     case 'creases': return stripped(pattern, 'mark', paper, (view) => [blankLine(pattern, view), ...rootMarks(pattern, view, earlier(pens.inside)), ...bends(pattern, view, 'mark')]);
-    case 'notches': return measured(pattern, outlinePlaces(pattern), paper, (view) => [blankLine(pattern, view), ...bends(pattern, view, null), patternOutline(pattern, view, pens.cut)], snipSign(pattern));
-    case 'holes': return measured(pattern, holePlaces(pattern), paper, (view) => [...bends(pattern, view, null), patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(pattern, view, { ...pens.hole, width: 0.5 })], holeSigns(pattern));
+    case 'notches': return measured(pattern, outlinePlaces(pattern), paper, (view) => [blankLine(pattern, view), ...bends(pattern, view, null), patternOutline(pattern, view, pens.cut)], snipOf(pattern));
+    case 'holes': return measured(pattern, holePlaces(pattern), paper, (view) => [...bends(pattern, view, null), patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(pattern, view, { ...pens.hole, width: 0.5 })], holeSign(pattern, paper.width - 2 * signsLeft));
     case 'notches-cut': return notched(pattern, paper);
     case 'crease': return stripped(pattern, 'crease', paper, (view) => cutAndBent(pattern, view, 'crease'));
     case 'half-cut': return stripped(pattern, 'half-cut', paper, (view) => cutAndBent(pattern, view, 'half-cut'), { wide: knifeWidth, draw: (box) => knifeInPanel(pattern, box) });
   }
 }
+
+interface TallSign {
+  readonly height: number;
+  readonly draw: Sign;
+}
+
+function snipOf(pattern: Pattern): TallSign | null {
+  const draw = snipSign(pattern);
+  return draw === undefined || draw === null ? null : { height: signsHeight, draw };
+}
+
+const holeSign = (pattern: Pattern, width: number): TallSign =>
+  ({ height: legendHeight(pattern.holes, width) + 2, draw: (x, y) => holeLegend(pattern.holes, pattern, { x, y, width }) });
 
 const blankLine = (pattern: Pattern, view: Fit): Mark => outline(earlier(pens.cut), allOnPaper(view, blankRing(pattern)));
 
@@ -69,16 +84,16 @@ const wholeMark = (pattern: Pattern, view: Fit, isNotched: boolean, marks: reado
   ({ mark: 'view', name: 'whole', scale: view.scale, marks: [area('panel', allOnPaper(view, isNotched ? pattern.outline : blankRing(pattern))), ...marks] });
 
 /** The whole panel with places measured from its lower left corner. */
-function measured(pattern: Pattern, places: Coordinates, paper: Paper, draw: (view: Fit) => readonly Mark[], sign?: Sign): readonly Mark[] {
+function measured(pattern: Pattern, places: Coordinates, paper: Paper, draw: (view: Fit) => readonly Mark[], sign: TallSign | null = null): readonly Mark[] {
   const [across, up] = places.map((each) => coordinateGap + runningReach(each.map(tell.mm), cap));
-  const low = sign === undefined ? 0 : signsHeight;
+  const low = sign?.height ?? 0;
   const box = mainBox(paper, 0, { ...noRoom, left: up ?? 0, bottom: (across ?? 0) + low });
   const view = fitToScale({ least: pattern.min, most: pattern.max }, box);
   const blank = boxOnPaper(view, { least: pattern.min, most: pattern.max });
   return [
     wholeMark(pattern, view, false, draw(view)),
     ...coordinateMarks(pattern, places, view, blank, cap, { x: [0.5, paper.width - 0.5], y: [0.5, paper.height - 0.5] }),
-    ...(sign?.(2, paper.height - signsHeight + 1) ?? []),
+    ...(sign?.draw(signsLeft, paper.height - low + 1) ?? []),
   ];
 }
 

@@ -4,14 +4,15 @@ import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
 import { circle } from '../../kit/marks.ts';
 import { acrossBlank, baseHoles, corners, flapOn, holeMarks, notchHole, notchSides, panelLine, runsAlongX, snips } from '../panel-lines.ts';
-import { holeCounts } from '../pattern-details.ts';
+import { holeLegend, legendHeight } from '../hole-marks.ts';
+import { punched } from '../pattern-details.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import { stripDimensions, stripHoles, stripMarks, stripSource, stripSpan } from '../strip.ts';
 import type { Paper } from '../../kit/svg.ts';
 import { onPaper } from '../../kit/fit.ts';
 import type { Whole } from '../whole.ts';
 import { wholeMarks } from '../whole.ts';
-import { margin, noRoom, stripCount, wholeAndStrip } from './layout.ts';
+import { gap, margin, noRoom, stripCount, wholeAndStrip } from './layout.ts';
 import { drawnBefore } from './notches.ts';
 import { tell } from '../../../scene/index.ts';
 
@@ -27,7 +28,8 @@ export function holesStage(pattern: FlatPattern, paper: Paper): readonly Mark[] 
   const depths = [flap.pinLine, base].map((at) => tell.mm(flap.edge - at));
   const alongX = alongPlaces(pattern, 0);
   const alongY = alongPlaces(pattern, 1);
-  const legend = 2 * cap + 5;
+  const wide = paper.width - 2 * margin - gap - stripSpan(depths, cap);
+  const legend = legendHeight(punched(pattern), wide) + 2;
   const { whole, strip } = wholeAndStrip(pattern, paper, stripSpan(depths, cap), base - insideShown, {
     ...noRoom,
     left: dimensionGap + runningReach(alongY.map(tell.mm), cap),
@@ -42,10 +44,10 @@ export function holesStage(pattern: FlatPattern, paper: Paper): readonly Mark[] 
     ]),
     ...alongDimensions(pattern, whole, alongX, alongY),
     ...stripSource(pattern, strip, whole.view, pinShare(pattern)),
-    ...stripMarks(strip, { edge: earlier(pens.cut), inside: earlier(pens.inside), crease: earlier(pens.crease), halfCut: earlier(pens.halfCut) }, stripHoles(strip, [flap.pinLine, base], pattern.holes[0]?.diameter ?? 0)),
+    ...stripMarks(strip, { edge: earlier(pens.cut), inside: earlier(pens.inside), crease: earlier(pens.crease), halfCut: earlier(pens.halfCut) }, stripHoles(strip, pattern)),
     ...stripDimensions(strip, flap.edge, [flap.pinLine, base], cap),
     stripCount(strip, pattern.flaps.length),
-    ...holeCounts(pattern, { x: whole.blank.x, y: paper.height - margin - legend, width: 50, height: legend }, cap),
+    ...holeLegend(punched(pattern), pattern, { x: margin, y: paper.height - margin - legend + 2, width: wide }),
   ];
 }
 
