@@ -1,4 +1,4 @@
-import { isNode, LineCounter, parseDocument } from 'yaml';
+import { isNode, LineCounter, parseDocument, visit } from 'yaml';
 import { z } from 'zod';
 import { isDay, isName } from './signature.ts';
 import { noSource, wordsError } from './words-error.ts';
@@ -92,6 +92,13 @@ function parse(files: LocaleFiles, path: string): Parsed {
     const { line, col } = lines.linePos(isNode(node) ? node.range?.[0] ?? 0 : 0);
     return { line, column: col };
   };
+  // JSON has no references to what stands elsewhere, which could also make much out of little.
+  visit(document, {
+    Alias: (_, { range }) => {
+      const { line, col } = lines.linePos(range?.[0] ?? 0);
+      throw wordsError({ path, line, column: col, field: '', found: 'a reference to another value', remedy: 'a text in quotes' });
+    },
+  });
   return { value: document.toJS() as unknown, placeOf };
 }
 
