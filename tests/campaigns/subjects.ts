@@ -1,4 +1,4 @@
-import { readFileSync, readdirSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { exportWords, importWords, languagesIn, loadWords, readNotes } from '../../src/booklet/index.ts';
 import { localeFiles } from '../../src/cli/files.ts';
