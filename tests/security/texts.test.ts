@@ -1,13 +1,15 @@
+import { join } from 'node:path';
 import { PDFDocument, PDFRawStream } from 'pdf-lib';
-import type { Page } from 'puppeteer';
+import puppeteer, { type Page } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { chooseBrowser } from '../../src/booklet/print/chooseBrowser.ts';
 import { newWorkshop, type Workshop } from '../cli/workshop.ts';
 import { readAgain, type StructureNode } from '../booklet/print/second-reader.ts';
 import { openPhone } from '../guide/phone.ts';
 import { openGlBrowser, type GlBrowser } from '../page/gl-browser.ts';
 import { openHand } from '../page/hand.ts';
 import { servePage } from '../page/shop.ts';
-import { attacks, setTrap, type Trap } from './trap.ts';
+import { attacks, browserThrough, setTrap, type Trap } from './trap.ts';
 
 const ITEMS = 'locales/en/items.json';
 const NOTES = 'steps/stool/notes/en.md';
@@ -16,10 +18,14 @@ const CHECKED = 'document.querySelector(".sum")?.getAttribute("aria-busy") === "
 let trap: Trap;
 let gl: GlBrowser;
 let shop: Workshop;
+/** The browser that prints, all of whose requests the trap hears. */
+let through: string;
 beforeAll(async () => {
   trap = await setTrap();
   gl = await openGlBrowser();
   shop = newWorkshop();
+  through = join(shop.folder, 'browser');
+  await browserThrough(trap, through);
 });
 afterAll(async () => {
   await gl.close();
@@ -58,19 +64,29 @@ async function objectsOf(bytes: Uint8Array): Promise<string> {
   return pdf.context.enumerateIndirectObjects().map(([, object]) => (object instanceof PDFRawStream ? object.dict : object).toString()).join('\n');
 }
 
+describe('the trap', () => {
+  it('hears what the browser that prints asks', async () => {
+    const { env, args } = await chooseBrowser();
+    const browser = await puppeteer.launch({ executablePath: through, headless: 'shell', env, args: [...args] });
+    const page = await browser.newPage();
+    await page.setContent(`<img src="${trap.url}seen"><img src="http://there.example/seen">`);
+    await browser.close();
+    expect([...trap.asked].sort()).toEqual([`GET ${trap.url}seen`, 'GET http://there.example/seen']);
+    trap.forget();
+  });
+});
+
 describe('texts that would do something if they were taken for more than texts', () => {
   it('print as text in a booklet, and nothing runs, asks or links', async () => {
     const [script = '', style = '', link = ''] = attacks(trap);
     const items = JSON.parse(shop.read(ITEMS).toString()) as Record<string, { name: string; sizes: Record<string, string> }>;
-    shop.write(ITEMS, JSON.stringify({ ...items, stool: { name: script, sizes: { ...items['stool']?.sizes, low: link } } }));
-    const actions = JSON.parse(shop.read('locales/en/actions.json').toString()) as { names: Record<string, string> };
-    shop.write('locales/en/actions.json', JSON.stringify({ ...actions, names: { ...actions.names, crease: style } }));
-    const made = await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', 'out']);
+    shop.write(ITEMS, JSON.stringify({ ...items, stool: { name: script, sizes: { ...items['stool']?.sizes, low: link, standard: style } } }));
+    const made = await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', 'out'], { FOLDWRIGHT_BROWSER: through });
     expect(made).toMatchObject({ code: 0, told: '' });
     const bytes = Uint8Array.from(shop.read('out/stool/low/stool-low-en-words.pdf'));
     const { pages, title } = await readAgain(bytes);
     const text = bare(pages.map(textOf).join(' '));
-    for (const attack of [script, style, link]) expect(text).toContain(bare(attack));
+    expect([script, style, link].filter((attack) => !text.includes(bare(attack)))).toEqual([]);
     expect(title).toContain(script);
     const objects = await objectsOf(bytes);
     expect(objects.length).toBeGreaterThan(10_000);
@@ -81,13 +97,13 @@ describe('texts that would do something if they were taken for more than texts',
   it('print as text in a trainer\'s notes', async () => {
     const [script = '', , link = ''] = attacks(trap);
     shop.write(NOTES, shop.read(NOTES).toString().replace('The better face becomes the outer one.', `${script} ${link} [here](javascript:hit()) ![there](${trap.url}) <${trap.url}>`));
-    const made = await shop.run(['pack', 'stool:low=1', '--learners', '2', '--lang', 'en', '--paper', 'a4', '--stock', 'steps/stock/tern-island.yaml', '--out', 'out']);
+    const made = await shop.run(['pack', 'stool:low=1', '--learners', '2', '--lang', 'en', '--paper', 'a4', '--stock', 'steps/stock/tern-island.yaml', '--out', 'out'], { FOLDWRIGHT_BROWSER: through });
     expect(made).toMatchObject({ code: 0 });
     const path = shop.files().find((each) => each.startsWith('out/packs/') && each.endsWith('.pdf')) ?? '';
     const bytes = Uint8Array.from(shop.read(path));
     const text = bare((await readAgain(bytes)).pages.map(textOf).join(' '));
     // Of Markdown the notes know headings, lists and emphasis, and signs by their names: a link is the text that it stands as.
-    for (const attack of [script, link.replaceAll('&lt;', '<').replaceAll('&gt;', '>'), '[here](javascript:hit())', `![there](${trap.url})`]) expect(text).toContain(bare(attack));
+    for (const attack of [script, link.replaceAll('&lt;', '<').replaceAll('&gt;', '>'), '[here](javascript:hit())', `![there](${trap.url})`]) expect(text.includes(bare(attack)), attack).toBe(true);
     expect(await objectsOf(bytes)).not.toMatch(/\/(JavaScript|JS|URI|Launch)\b/);
     expect(trap.asked).toEqual([]);
   });
@@ -105,7 +121,7 @@ describe('texts that would do something if they were taken for more than texts',
         await (await page.waitForSelector('[data-language]::-p-text(English)'))?.tap();
         await page.waitForFunction('document.documentElement.lang === "en"');
         const shown = bare(await page.evaluate(() => document.body.textContent ?? ''));
-        for (const attack of attacks(trap)) expect(shown).toContain(bare(attack));
+        expect(attacks(trap).filter((attack) => !shown.includes(bare(attack)))).toEqual([]);
         expect(await alive(page)).toEqual([]);
         expect({ asked, told }).toEqual({ asked: [], told: [] });
       } finally {
@@ -129,12 +145,12 @@ describe('texts that would do something if they were taken for more than texts',
       await hand.page.select('.pickers select', 'steps/stool/item.yaml');
       await hand.until(CHECKED);
       const first = bare(await hand.text('body'));
-      for (const attack of attacks(trap)) expect(first).toContain(bare(attack));
+      expect(attacks(trap).filter((attack) => !first.includes(bare(attack)))).toEqual([]);
       expect(await alive(hand.page)).toEqual([]);
       await hand.page.goto(`${served.url}#make`);
       await hand.until('document.querySelector(".lead") !== null');
       const second = bare(await hand.text('main'));
-      for (const attack of attacks(trap)) expect(second).toContain(bare(attack));
+      expect(attacks(trap).filter((attack) => !second.includes(bare(attack)))).toEqual([]);
       expect(await alive(hand.page)).toEqual([]);
       expect({ outside, troubles: hand.troubles }).toEqual({ outside: [], troubles: [] });
       await hand.close();
