@@ -69,8 +69,9 @@ program.command('draw')
 program.command('page')
   .description('serves the workbench page to a browser on this computer, until Ctrl-C')
   .option('--port <number>', 'port to serve on; 0 takes any that is free', '4176')
-  .option('--host <address>', 'address to serve on; others in the network reach the page only when this says so', '127.0.0.1')
-  .action(async (options: { port: string; host: string }) => (await import('./page.ts')).pageCommand(options));
+  .option('--host <address>', 'address to serve on; others in the network reach the page only when this says so, and only by the address that is printed', '127.0.0.1')
+  .option('--allow-changes', 'those in the network may also change items and make booklets')
+  .action(async (options: { port: string; host: string; allowChanges?: boolean }) => (await import('./page.ts')).pageCommand(options));
 program.command('guide')
   .description('writes the guide of an item for phones, one HTML file a size, without a browser that prints')
   .argument('<item>', 'name of a folder under steps/')

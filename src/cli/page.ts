@@ -4,13 +4,19 @@ import { filesOnDisk, listItems } from '../read/index.ts';
 import { localeFiles, writeWhole } from './files.ts';
 import { startMaking } from './making.ts';
 
+interface PageCall {
+  readonly port: string;
+  readonly host: string;
+  readonly allowChanges?: boolean;
+}
+
 /** Serves the page until the program is told to end. */
-export async function pageCommand({ port, host }: { readonly port: string; readonly host: string }): Promise<void> {
+export async function pageCommand({ port, host, allowChanges = false }: PageCall): Promise<void> {
   if (!/^\d{1,5}$/.test(port) || Number(port) > 65_535) throw new Error(`--port ${port}: would be right: a whole number from 0 to 65535`);
   if (listItems(filesOnDisk('.')).length === 0) throw new Error('steps/: no item here; would be right: the command run from the folder that holds steps/ and locales/');
-  const page = await openPage({ port: Number(port), host, workshop });
-  process.stdout.write(`${page.url}\n`);
-  if (page.isShared) process.stderr.write('foldwright: everybody in this network can now change items and make booklets\n');
+  const page = await openPage({ port: Number(port), host, allowChanges, workshop });
+  process.stdout.write(page.urls.map((url) => `${url}\n`).join(''));
+  if (page.isShared) process.stderr.write(`foldwright: whoever has this address and reaches this computer can now ${allowChanges ? 'change items and make booklets' : 'look at the items; with --allow-changes also change them and make booklets'}\n`);
   const close = (): void => { void page.close().then(() => process.exit()); };
   process.once('SIGINT', close);
   process.once('SIGTERM', close);

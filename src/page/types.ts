@@ -7,6 +7,8 @@ export interface ProjectTexts {
   /** SHA-256 of each of them: a file is saved only where it is still the one that was read. */
   readonly marks: Readonly<Record<string, string>>;
   readonly locales: LocaleFiles;
+  /** Whether this page may save and have booklets made, or is only to be looked at. */
+  readonly mayChange: boolean;
 }
 
 /** Values to write into one size of an item file, each as it shall stand there: `900 mm`. */
@@ -43,9 +45,12 @@ export type GrowAnswer =
   | { readonly saved: true; readonly path: string; readonly size: string }
   | Extract<SaveAnswer, { readonly saved: false }>;
 
-/** What the page hears when it asks whether its program still runs: the marks of all item and kit files. */
+/** What the page hears when it asks whether its program still runs. */
 export interface Alive {
+  /** The marks of all item and kit files. */
   readonly marks: Readonly<Record<string, string>>;
+  /** How many makings were begun so far: one more, and there are news to follow. */
+  readonly begun: number;
 }
 
 /** What is to be made. */

@@ -1,4 +1,5 @@
 import type { FunctionName, Sign, Tree } from './expression-tree.ts';
+import { ranges } from './limits.ts';
 import { messages } from './messages.ts';
 import { nearestName } from './nearest.ts';
 import type { Dimension, Quantity } from './types.ts';
@@ -30,6 +31,7 @@ export function treeValue(tree: Tree, names: Readonly<Record<string, Quantity>>)
   if (!Number.isFinite(amount.value)) throw new NoValue(messages.finiteResult, amount.value);
   const dimension = dimensionOf(amount);
   if (dimension === null) throw new NoValue(messages.resultDimension(messages.aQuantity, inWords(amount)));
+  if (Math.abs(amount.value) > ranges[dimension === 'count' ? 'ratio' : dimension][1]) throw new NoValue(messages.inRange(dimension === 'count' ? 'ratio' : dimension), amount.value);
   return { value: amount.value === 0 ? 0 : amount.value, dimension };
 }
 

@@ -43,7 +43,7 @@ export function shareAboveZero(purpose: string) {
 /** A whole number from 1 up. */
 export function wholeFromOne(purpose: string) {
   const error = messages.wholeFromOne;
-  return z.int({ error }).min(1, { error }).meta({ description: purpose });
+  return z.int({ error }).min(1, { error }).max(1_000_000, { error }).meta({ description: purpose });
 }
 
 /** A text that must match a pattern; the remedy says what it looks like. */

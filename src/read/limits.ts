@@ -1,3 +1,20 @@
+import type { Measured } from './units.ts';
+
+/**
+ * The least size but nought, and the most, of a number that stands in a file or comes of an expression, in base units;
+ * plain numbers too. Ours: a hundredth of a hair to ten times any hall, and so on; nothing real is outside.
+ */
+export const ranges: Readonly<Record<Measured | 'ratio', readonly [least: number, most: number]>> = {
+  length: [1e-3, 1e6],
+  angle: [1e-6, 1e3],
+  force: [1e-6, 1e9],
+  mass: [1e-9, 1e6],
+  area: [1e-6, 1e12],
+  stress: [1e-6, 1e7],
+  density: [1e-12, 1e-3],
+  ratio: [1e-9, 1e9],
+};
+
 /** The most this room accepts. Ours: far above any real item, low enough that a hostile file cannot stall the reader. */
 export const limits = {
   /** Characters of one file. */

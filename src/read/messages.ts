@@ -11,6 +11,18 @@ const measuredWords: Readonly<Record<Measured, readonly [string, string]>> = {
   density: ['a density', '160 kg/m^3'],
 };
 
+/** The ranges of `limits.ts` as they are written in files. */
+const ranged: Readonly<Record<Measured | 'ratio', string>> = {
+  length: '0.001 mm to 1000 m',
+  angle: '0.000001 rad to 1000 rad',
+  force: '0.000001 N to 1000000 kN',
+  mass: '0.000001 g to 1000000 kg',
+  area: '0.000001 mm^2 to 10000000000 cm^2',
+  stress: '1 Pa to 10000 GPa',
+  density: '0.001 kg/m^3 to 1000000 kg/m^3',
+  ratio: '0.000000001 to 1000000000, or 0',
+};
+
 const orNearest = (nearest: string | null): string => (nearest === null ? '' : `${nearest}? `);
 const oneOf = (names: readonly string[]): string => (names.length === 0 ? 'there is none yet' : `one of ${names.join(', ')}`);
 
@@ -35,9 +47,10 @@ export const messages = {
   upTo: (m: Measured, most: string) => `${measuredWords[m][0]} above zero and up to ${most}`,
   decimalPoint: 'a point before the decimals and none between thousands, for example 12.5 mm',
   finite: 'a number a machine can hold',
+  inRange: (m: Measured | 'ratio') => `${m === 'ratio' ? 'a number' : measuredWords[m][0]} that an item can have, ${ranged[m]}`,
   share: 'a number from 0 to 1 without a unit, for example 0.7',
   shareAboveZero: 'a number above 0 and up to 1 without a unit, for example 0.7',
-  wholeFromOne: 'a whole number from 1 up, for example 1',
+  wholeFromOne: 'a whole number from 1 up, at most 1000000, for example 1',
 
   noFile: 'a file that is there',
   tooLong: (most: number) => `a file of at most ${most} characters`,

@@ -1,3 +1,4 @@
+import { ranges } from './limits.ts';
 import { messages } from './messages.ts';
 import { inBaseUnit, isInExpressions, measuredBy, unitsFor } from './units.ts';
 import type { Measured } from './units.ts';
@@ -18,17 +19,17 @@ export function readMeasure(text: string, measured: Measured): Reading<number> {
   const found = measuredBy(parts.unit);
   if (found === null) return { remedy: messages.knownUnit(measured, unitsFor(measured)) };
   if (found !== measured) return { remedy: messages.notThisMeasure(measured, found) };
-  return finite(inBaseUnit(parts.figure, parts.unit, measured));
+  return inRange(inBaseUnit(parts.figure, parts.unit, measured), measured);
 }
 
 /** A number with a unit of length, angle, force or mass, or a plain number (`ratio`), of any sign. */
 export function readQuantity(raw: string | number): Reading<Quantity> {
   const parts = splitText(String(raw));
   if (parts === null) return { remedy: /\d,\d/.test(String(raw)) ? messages.decimalPoint : messages.quantity };
-  if (parts.unit === '') return asQuantity(finite(Number(parts.figure)), 'ratio');
+  if (parts.unit === '') return asQuantity(inRange(Number(parts.figure), 'ratio'), 'ratio');
   const measured = measuredBy(parts.unit);
   if (measured === null || !isInExpressions(measured)) return { remedy: messages.anyKnownUnit };
-  return asQuantity(finite(inBaseUnit(parts.figure, parts.unit, measured)), measured);
+  return asQuantity(inRange(inBaseUnit(parts.figure, parts.unit, measured), measured), measured);
 }
 
 function splitText(text: string): { readonly figure: string; readonly unit: string } | null {
@@ -36,8 +37,11 @@ function splitText(text: string): { readonly figure: string; readonly unit: stri
   return match === null ? null : { figure: match[1] ?? '', unit: (match[4] ?? '').trim() };
 }
 
-function finite(value: number): Reading<number> {
-  return Number.isFinite(value) ? { value } : { remedy: messages.finite };
+/** Nothing may be built, counted or set aside by a figure that no item can have. */
+function inRange(value: number, measured: Measured | 'ratio'): Reading<number> {
+  const [least, most] = ranges[measured];
+  const size = Math.abs(value);
+  return size === 0 || (size >= least && size <= most) ? { value } : { remedy: messages.inRange(measured) };
 }
 
 function asQuantity(reading: Reading<number>, dimension: Quantity['dimension']): Reading<Quantity> {

@@ -88,17 +88,20 @@ describe('the page\'s server', () => {
       expect((await ask(page.url, '/make', own, JSON.stringify(wrong))).status, JSON.stringify(wrong)).toBe(400);
     }
     expect((await ask(page.url, '/save', own, 'no json')).status).toBe(400);
-    expect((await ask(page.url, '/save', own, JSON.stringify({ path: 'x'.repeat(200_000) }))).status).toBe(400);
+    expect((await ask(page.url, '/save', own, JSON.stringify({ path: 'x'.repeat(200_000) }))).status).toBe(413);
   });
 
   it('warns when others can reach it, and refuses a port that is none', async () => {
-    const shared = await servePage(['--host', '0.0.0.0']);
-    try {
-      await expect.poll(() => shared.told()).toContain('everybody in this network can now change items');
-      expect((await ask(shared.url, '/texts', { host: 'evil.example' })).status).toBe(403);
-      expect((await ask(shared.url, '/texts')).status).toBe(200);
-    } finally {
-      await shared.close();
+    for (const [option, told] of [['--host=0.0.0.0', 'look at the items; with --allow-changes also change them'], ['--allow-changes', 'can now change items and make booklets']] as const) {
+      const shared = await servePage(['--host', '0.0.0.0', option]);
+      try {
+        await expect.poll(() => shared.told()).toContain(told);
+        expect(shared.url).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/\?key=[\w-]{32}$/);
+        expect(shared.told()).not.toContain(new URL(shared.url).searchParams.get('key'));
+        expect((await ask(shared.url, '/texts')).status).toBe(403);
+      } finally {
+        await shared.close();
+      }
     }
     expect(await page.shop.run(['page', '--port', '99999'])).toMatchObject({ code: 2, told: 'foldwright: --port 99999: would be right: a whole number from 0 to 65535\n' });
     const { port } = new URL(page.url);

@@ -8,7 +8,7 @@ const program = fileURLToPath(new URL('../../src/cli/foldwright.mjs', import.met
 /** The command's page, served from a workshop folder of its own. */
 export interface ServedPage {
   readonly shop: Workshop;
-  /** Ends with a slash. */
+  /** Ends with a slash, or with the key of a shared page. */
   readonly url: string;
   /** What the program has said of itself. */
   readonly told: () => string;
@@ -49,7 +49,7 @@ export async function servePage(options: readonly string[] = []): Promise<Served
 
 function firstLine(child: ChildProcess, told: () => string): Promise<string> {
   return new Promise((resolve, reject) => {
-    child.stdout?.once('data', (piece: Buffer) => { resolve(piece.toString().trim()); });
+    child.stdout?.once('data', (piece: Buffer) => { resolve(piece.toString().split('\n')[0] ?? ''); });
     child.once('exit', (code) => { reject(new Error(`the page ended with ${String(code)}: ${told()}`)); });
   });
 }

@@ -13,7 +13,7 @@ const inItem: readonly Case[] = [
   ['width: 800 mm', 'width: 1100.1 mm', ['28:12', 'sizes.low.width', '"1100.1 mm"', 'within 500 mm to 1100 mm']],
   ['width: 800 mm', 'width: 1,200 mm', ['28:12', 'sizes.low.width', '"1,200 mm"', 'a point before the decimals']],
   ['width: 800 mm', 'width: wide', ['28:12', 'sizes.low.width', '"wide"', 'a length with its unit']],
-  ['width: 800 mm', 'width: 1e999 mm', ['28:12', 'sizes.low.width', '"1e999 mm"', 'a number a machine can hold']],
+  ['width: 800 mm', 'width: 1e999 mm', ['28:12', 'sizes.low.width', '"1e999 mm"', 'a length that an item can have, 0.001 mm to 1000 m']],
   ['width: 800 mm', 'width: [800 mm]', ['28:12', 'sizes.low.width', 'a list', 'a number with its unit']],
   ['width: 800 mm', 'width:', ['28:11', 'sizes.low.width', 'nothing', 'a number with its unit']],
   ['    width: 800 mm\n', '', ['28:5', 'sizes.low.width', 'nothing', 'a value for every parameter: 500 mm to 1100 mm']],

@@ -90,7 +90,8 @@ function strictT(lang: string, words: FlatWords, tag: string, onAsk: (key: strin
     if (!words.has(key) && values['count'] === undefined) {
       throw wordsError({ path: fileOf(lang, key), field: key, found: 'a text with plural forms', remedy: 'ask for it with a count' });
     }
-    return translator.t(key, { ...values });
+    // A text says itself: one that names other keys, as `$t(…)`, is printed as it stands.
+    return translator.t(key, { ...values, nest: false });
   };
 }
 

@@ -1,4 +1,4 @@
-import { isNode, LineCounter, parseDocument } from 'yaml';
+import { isNode, LineCounter, parseDocument, visit } from 'yaml';
 import { z } from 'zod';
 import { isDay, isName } from './signature.ts';
 import { noSource, wordsError } from './words-error.ts';
@@ -65,7 +65,8 @@ export function readAbout(files: LocaleFiles, lang: string): About {
 export function readWords(files: LocaleFiles, lang: string, names: readonly WordFile[] = wordFiles): FlatWords {
   return new Map(names.flatMap((name) => {
     const path = `${lang}/${name}.json`;
-    return flatten(parse(files, path).value, name, path);
+    const { value, placeOf } = parse(files, path);
+    return flatten(value, [], { name, path, placeOf });
   }));
 }
 
@@ -92,15 +93,29 @@ function parse(files: LocaleFiles, path: string): Parsed {
     const { line, col } = lines.linePos(isNode(node) ? node.range?.[0] ?? 0 : 0);
     return { line, column: col };
   };
+  // JSON has no references to what stands elsewhere, which could also make much out of little.
+  visit(document, {
+    Alias: (_, { range }) => {
+      const { line, col } = lines.linePos(range?.[0] ?? 0);
+      throw wordsError({ path, line, column: col, field: '', found: 'a reference to another value', remedy: 'a text in quotes' });
+    },
+  });
   return { value: document.toJS() as unknown, placeOf };
 }
 
-function flatten(value: unknown, key: string, path: string): [string, string][] {
+/** One word file: the first part of its keys, its path, and where its fields stand. */
+interface Place extends Pick<Parsed, 'placeOf'> {
+  readonly name: string;
+  readonly path: string;
+}
+
+function flatten(value: unknown, field: readonly string[], place: Place): [string, string][] {
+  const key = [place.name, ...field].join('.');
   if (typeof value === 'string' && value.trim() !== '') return [[key, value]];
   if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
-    return Object.entries(value).flatMap(([name, inner]) => flatten(inner, `${key}.${name}`, path));
+    return Object.entries(value).flatMap(([name, inner]) => flatten(inner, [...field, name], place));
   }
-  throw wordsError({ path, field: key, found: JSON.stringify(value) ?? 'nothing', remedy: 'a text in quotes' });
+  throw wordsError({ path: place.path, ...place.placeOf(field), field: key, found: JSON.stringify(value) ?? 'nothing', remedy: 'a text in quotes' });
 }
 
 /** Browsers have rules for fewer languages than Node: there every well-formed tag will do, as the command has checked it. */

@@ -11,8 +11,11 @@ export interface WordsFault {
 
 /** One line that a translator can act on: file, line, column, field, what was found, what would be right. */
 export function describeWordsFault({ path, line = 1, column = 1, field, found, remedy }: WordsFault): string {
-  return `locales/${path}:${line}:${column} ${field === '' ? '' : `${field}: `}found ${found}; ${remedy}`;
+  return `locales/${path}:${line}:${column} ${field === '' ? '' : `${oneLine(field)}: `}found ${oneLine(found)}; ${oneLine(remedy)}`;
 }
+
+/** A file may hold line ends where nobody looks for them. */
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 export function wordsError(fault: WordsFault): Error {
   return new Error(describeWordsFault(fault));

@@ -66,10 +66,10 @@ function Sides({ texts, onTexts, onRead }: SidesProps): ReactNode {
       </header>
       <main id="content" tabIndex={-1}>
         <h1 className={side === 'change' ? 'said-only' : ''}>{words.t(`page.sides.${side}`)}</h1>
-        <ServerNews aliveness={aliveness} marks={texts.marks} onRead={onRead} />
+        <ServerNews aliveness={aliveness} marks={texts.marks} mayChange={texts.mayChange} onRead={onRead} />
         <div hidden={side !== 'change'}><Changing texts={texts} changes={changes} saving={saving} returns={aliveness.returns} onOrder={order} onRead={onRead} onTrouble={aliveness.ask} /></div>
         {side === 'make' && <p className="lead">{words.t('page.make.lead')}</p>}
-        <div hidden={side !== 'make'}><Makings texts={texts} saving={saving} returns={aliveness.returns} /></div>
+        <div hidden={side !== 'make'}><Makings texts={texts} saving={saving} aliveness={aliveness} /></div>
       </main>
       {words.review === null && !words.about.source && <footer>{words.t('booklet.colophon.draft')}</footer>}
     </WordsContext>

@@ -6,16 +6,18 @@ interface ServerNewsProps {
   readonly aliveness: Aliveness;
   /** The marks of the files as this page has read them. */
   readonly marks: Readonly<Record<string, string>>;
+  /** The page is only to be looked at where it may not. */
+  readonly mayChange: boolean;
   readonly onRead: () => Promise<void>;
 }
 
 /** That the program is gone, or that somebody has changed its files: told when it happens, not only when something is to be saved. */
-export function ServerNews({ aliveness, marks, onRead }: ServerNewsProps): ReactNode {
+export function ServerNews({ aliveness, marks, mayChange, onRead }: ServerNewsProps): ReactNode {
   const words = useWords();
   const now = aliveness.marks;
   const moved = now === null ? [] : [...new Set([...Object.keys(now), ...Object.keys(marks)])].filter((path) => now[path] !== marks[path]);
   if (!aliveness.isAlive) return <div className="told news" role="alert"><p>{words.t('page.server.gone')}</p></div>;
-  if (moved.length === 0) return null;
+  if (moved.length === 0) return mayChange ? null : <p className="reminder read-only">{words.t('page.server.read-only')}</p>;
   return (
     <div className="told news" role="alert">
       <p>{words.t('page.server.changed', { file: moved.join(', ') })}</p>

@@ -11,20 +11,22 @@ export interface Aliveness {
   readonly returns: number;
   /** The marks of its files by now; null until it has answered. */
   readonly marks: Readonly<Record<string, string>> | null;
+  /** How many makings the program has begun, as far as is known. */
+  readonly begun: number;
   /** Asks at once. */
   readonly ask: () => Promise<void>;
 }
 
 /** Whether the program behind the page still runs, and what its files are. Asked now and then, and whenever the page is looked at again. */
 export function useAlive(): Aliveness {
-  const [state, setState] = useState<Omit<Aliveness, 'ask'>>({ isAlive: true, returns: 0, marks: null });
+  const [state, setState] = useState<Omit<Aliveness, 'ask'>>({ isAlive: true, returns: 0, marks: null, begun: 0 });
   const isAsking = useRef(false);
   const ask = useCallback(async (): Promise<void> => {
     if (isAsking.current) return;
     isAsking.current = true;
     try {
-      const { marks } = await askAlive();
-      setState((before) => ({ isAlive: true, returns: before.returns + (before.isAlive ? 0 : 1), marks: sameOr(before.marks, marks) }));
+      const { marks, begun } = await askAlive();
+      setState((before) => ({ isAlive: true, returns: before.returns + (before.isAlive ? 0 : 1), marks: sameOr(before.marks, marks), begun }));
     } catch {
       setState((before) => (before.isAlive ? { ...before, isAlive: false } : before));
     } finally {

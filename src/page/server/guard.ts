@@ -27,6 +27,6 @@ export function newGuard(hosts: readonly string[], port: number): Guard {
 function isFromElsewhere({ headers, method, url }: IncomingMessage): boolean {
   const site = headers['sec-fetch-site'];
   if (site === undefined || site === 'same-origin' || site === 'none') return false;
-  const byLink = method === 'GET' && url === '/' && headers['sec-fetch-mode'] === 'navigate' && headers['sec-fetch-dest'] === 'document';
+  const byLink = method === 'GET' && (url === '/' || url?.startsWith('/?') === true) && headers['sec-fetch-mode'] === 'navigate' && headers['sec-fetch-dest'] === 'document';
   return !byLink;
 }

@@ -1,7 +1,8 @@
 import type { ServerResponse } from 'node:http';
 import { bookletsOfSize, directionsOf, runsOfItem } from '../paper-groups.ts';
 import type { MakeNews, MakeOrder } from '../types.ts';
-import { openEvents } from './respond.ts';
+import { LIMITS } from './limits.ts';
+import { openEvents, Refused } from './respond.ts';
 import type { Making, Workshop } from './workshop.ts';
 
 /** The makings the page asked for, one at a time, and the files that came of them. */
@@ -9,8 +10,10 @@ export interface Makings {
   /** Begins one. False when one is still going. */
   begin(order: MakeOrder): boolean;
   stop(): void;
-  /** Tells all news of the last making from its beginning, and goes on while it goes. */
+  /** Tells all news of the last making from its beginning, and goes on while it goes. Throws where too many listen. */
   follow(response: ServerResponse): void;
+  /** How many were begun so far. */
+  begun(): number;
   /** Whether a path is that of a file made for this page. */
   isMade(path: string): boolean;
   /** Stops what is going and waits for its end. */
@@ -19,7 +22,8 @@ export interface Makings {
 
 export function newMakings(workshop: Workshop): Makings {
   const made = new Set<string>();
-  const followers = new Set<ServerResponse>();
+  const followers = new Map<ServerResponse, (news: MakeNews) => void>();
+  let count = 0;
   let news: MakeNews[] = [];
   let going: Making | null = null;
 
@@ -27,31 +31,33 @@ export function newMakings(workshop: Workshop): Makings {
     if (one.news === 'file') made.add(one.path);
     if (one.news === 'end') going = null;
     news.push(one);
-    for (const follower of followers) write(follower, one);
-  };
-  const write = (follower: ServerResponse, one: MakeNews): void => {
-    follower.write(`data: ${JSON.stringify(one)}\n\n`);
-    if (one.news === 'end') follower.end();
+    for (const [follower, say] of followers) {
+      say(one);
+      if (one.news === 'end') follower.end();
+    }
   };
 
   return {
     begin: (order) => {
       if (going !== null) return false;
       news = [begun(order, workshop)];
+      count += 1;
       going = workshop.make(order, tell);
       return true;
     },
     stop: () => { going?.stop(); },
     follow: (response) => {
+      if (followers.size >= LIMITS.streams) throw new Refused(503, `found ${LIMITS.streams} streams of news already; would help: a page closed elsewhere`);
       const say = openEvents(response);
       for (const one of news) say(one);
       if (going === null) {
         response.end();
         return;
       }
-      followers.add(response);
+      followers.set(response, say);
       response.on('close', () => { followers.delete(response); });
     },
+    begun: () => count,
     isMade: (path) => made.has(path),
     close: async () => {
       const last = going;

@@ -1,15 +1,14 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { languagesIn } from '../../booklet/index.ts';
-import type { Alive, ProjectTexts } from '../types.ts';
 import { inUrl, isLoopback, namesOf } from './addresses.ts';
+import { answer, type Service } from './answers.ts';
 import { bundledAnswers } from './bundle.ts';
 import { fontAnswers } from './fonts.ts';
-import { growItem, readGrowOrder } from './grow.ts';
-import { newGuard, type Guard } from './guard.ts';
-import { newMakings, type Makings } from './makings.ts';
-import { readMakeOrder, readSaveOrder } from './orders.ts';
-import { jsonOf, send, sendJson, sendLine, type Answer } from './respond.ts';
-import { markOf, saveValues } from './save.ts';
+import { newGuard } from './guard.ts';
+import { newKey } from './key.ts';
+import { LIMITS } from './limits.ts';
+import { newMakings } from './makings.ts';
+import type { Answer } from './respond.ts';
 import { shell } from './shell.ts';
 import type { Workshop } from './workshop.ts';
 
@@ -18,21 +17,25 @@ export interface PageOptions {
   readonly port: number;
   /** The address to listen on. */
   readonly host: string;
+  /** Whether those on other computers, where they reach it, may change items and have booklets made. */
+  readonly allowChanges: boolean;
   readonly workshop: Workshop;
 }
 
 export interface OpenPage {
-  /** Where a browser finds it. */
-  readonly url: string;
+  /** Where a browser finds it; first the address for this computer. Shared ones hold the key without which nobody is let in. */
+  readonly urls: readonly [string, ...string[]];
   /** Whether other computers reach it too. */
   readonly isShared: boolean;
   close(): Promise<void>;
 }
 
 /** Bundles the page and serves it until it is closed. Throws where the port or the address cannot be had. */
-export async function openPage({ port, host, workshop }: PageOptions): Promise<OpenPage> {
+export async function openPage({ port, host, allowChanges, workshop }: PageOptions): Promise<OpenPage> {
   // First the port: that it is taken is told at once.
-  const server = createServer();
+  const server = createServer({ maxHeaderSize: LIMITS.headers, headersTimeout: LIMITS.request, requestTimeout: LIMITS.request, connectionsCheckingInterval: LIMITS.look });
+  server.maxConnections = LIMITS.connections;
+  server.setTimeout(LIMITS.silence);
   // Whoever asks while the page is bundled is answered when it is: the port listens before.
   const begun = new Promise<Service>((begin) => { server.once('ready', begin); });
   server.on('request', (request: IncomingMessage, response: ServerResponse) => { void begun.then((service) => answer(service, request, response)); });
@@ -42,12 +45,14 @@ export async function openPage({ port, host, workshop }: PageOptions): Promise<O
     ...await bundledAnswers(),
     ...fontAnswers(languagesIn(workshop.texts().locales)),
   ]);
+  const isShared = !isLoopback(host);
+  const key = isShared ? newKey(taken) : null;
   const makings = newMakings(workshop);
-  const guard = newGuard(namesOf(host), taken);
-  server.emit('ready', { fixed, guard, makings, workshop } satisfies Service);
+  server.emit('ready', { fixed, guard: newGuard(namesOf(host), taken), key, mayChange: !isShared || allowChanges, makings, workshop } satisfies Service);
+  const [first, ...others] = addressesOf(host).map((name) => `http://${name}:${taken}/`).map((url) => key?.inAddress(url) ?? url);
   return {
-    url: `http://${host === '0.0.0.0' || host === '::' ? '127.0.0.1' : inUrl(host)}:${taken}/`,
-    isShared: !isLoopback(host),
+    urls: [first ?? '', ...others],
+    isShared,
     close: async () => {
       await makings.close();
       server.closeAllConnections();
@@ -55,6 +60,10 @@ export async function openPage({ port, host, workshop }: PageOptions): Promise<O
     },
   };
 }
+
+/** Where it is looked for: that of this computer, and, where it listens on all of them, those by which others reach it. */
+const addressesOf = (host: string): readonly string[] =>
+  (host === '0.0.0.0' || host === '::' ? ['127.0.0.1', ...namesOf(host).filter((name) => !isLoopback(name.replace(/^\[|\]$/g, '')) && (host === '::' || !name.startsWith('[')) && !name.startsWith('[fe80'))] : [inUrl(host)]);
 
 function listening(server: Server, port: number, host: string): Promise<number> {
   return new Promise((resolve, reject) => {
@@ -66,69 +75,4 @@ function listening(server: Server, port: number, host: string): Promise<number> 
       resolve(typeof address === 'object' && address !== null ? address.port : port);
     });
   });
-}
-
-interface Service {
-  readonly fixed: ReadonlyMap<string, Answer>;
-  readonly guard: Guard;
-  readonly makings: Makings;
-  readonly workshop: Workshop;
-}
-
-async function answer(service: Service, request: IncomingMessage, response: ServerResponse): Promise<void> {
-  const refusal = service.guard(request);
-  if (refusal !== null) {
-    sendLine(response, 403, refusal);
-    return;
-  }
-  try {
-    await (request.method === 'POST' ? done(service, request, response) : given(service, request, response));
-  } catch (error) {
-    if (response.headersSent) response.end();
-    else sendLine(response, 400, error instanceof Error ? error.message : String(error));
-  }
-}
-
-/** What the page only reads. */
-function given({ fixed, makings, workshop }: Service, { url = '/' }: IncomingMessage, response: ServerResponse): void {
-  const path = decodeURIComponent(url.split('?')[0] ?? '/');
-  const known = fixed.get(path);
-  if (known !== undefined) send(response, known);
-  else if (path === '/texts') sendJson(response, marked(workshop.texts()));
-  else if (path === '/alive') sendJson(response, { marks: marksOf(workshop.texts().files) } satisfies Alive);
-  else if (path === '/news') makings.follow(response);
-  else if (path.startsWith('/made/') && makings.isMade(path.slice('/made/'.length))) sendMade(workshop, path.slice('/made/'.length), response);
-  else sendLine(response, 404, `${path}: nothing here`);
-}
-
-/** What the page asks to be done. */
-async function done({ makings, workshop }: Service, request: IncomingMessage, response: ServerResponse): Promise<void> {
-  switch (request.url) {
-    case '/save':
-      sendJson(response, saveValues(workshop, readSaveOrder(await jsonOf(request))));
-      return;
-    case '/grow':
-      sendJson(response, growItem(workshop, readGrowOrder(await jsonOf(request))));
-      return;
-    case '/make':
-      sendJson(response, { begun: makings.begin(readMakeOrder(await jsonOf(request))) });
-      return;
-    case '/stop':
-      makings.stop();
-      sendJson(response, {});
-      return;
-    default:
-      sendLine(response, 404, `${request.url ?? ''}: nothing here`);
-  }
-}
-
-const marked = ({ files, locales }: Pick<ProjectTexts, 'files' | 'locales'>): ProjectTexts =>
-  ({ files, locales, marks: marksOf(files) });
-
-const marksOf = (files: ProjectTexts['files']): ProjectTexts['marks'] => Object.fromEntries(Object.entries(files).map(([path, text]) => [path, markOf(text)]));
-
-function sendMade(workshop: Workshop, path: string, response: ServerResponse): void {
-  const name = path.split('/').at(-1) ?? 'booklet.pdf';
-  const type = name.endsWith('.html') ? 'text/html; charset=utf-8' : 'application/pdf';
-  send(response, { type, body: workshop.read(path), headers: { 'Content-Disposition': `attachment; filename*=UTF-8''${encodeURIComponent(name)}` } });
 }

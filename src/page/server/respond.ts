@@ -1,4 +1,5 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
+import { LIMITS } from './limits.ts';
 
 /** What a browser is told about every answer. Scripts, styles and fonts come from here alone; nothing may frame the page. */
 const HEADERS: Readonly<Record<string, string>> = {
@@ -13,7 +14,14 @@ const HEADERS: Readonly<Record<string, string>> = {
   'Cache-Control': 'no-store',
 };
 
-const LONGEST_BODY = 100_000;
+/** A request that is refused, with the status that says why (RFC 9110). */
+export class Refused extends Error {
+  readonly status: number;
+  constructor(status: number, told: string) {
+    super(told);
+    this.status = status;
+  }
+}
 
 export interface Answer {
   readonly status?: number;
@@ -32,20 +40,28 @@ export const sendJson = (response: ServerResponse, value: unknown, status = 200)
 /** A plain line: why a request is refused or failed. */
 export const sendLine = (response: ServerResponse, status: number, line: string): void => { send(response, { status, type: 'text/plain; charset=utf-8', body: `${line}\n` }); };
 
-/** Begins an answer of server-sent events (HTML standard); each value goes out as one event. */
+/** Begins an answer of server-sent events (HTML standard); each value goes out as one event. One who does not read them is left. */
 export function openEvents(response: ServerResponse): (value: unknown) => void {
   response.writeHead(200, { ...HEADERS, 'Content-Type': 'text/event-stream' });
-  return (value) => { response.write(`data: ${JSON.stringify(value)}\n\n`); };
+  response.socket?.setTimeout(0);
+  return (value) => {
+    response.write(`data: ${JSON.stringify(value)}\n\n`);
+    if (response.writableLength > LIMITS.waiting) response.destroy();
+  };
 }
 
-/** The JSON of a request. Throws where it is none, or too long. */
+/** The JSON of a request. Throws where it is none, or too long: then no more of it is read. */
 export async function jsonOf(request: IncomingMessage): Promise<unknown> {
   const pieces: Buffer[] = [];
-  let length = 0;
-  for await (const piece of request as AsyncIterable<Buffer>) {
+  let length = Number(request.headers['content-length'] ?? 0);
+  if (length > LIMITS.body) throw tooLong();
+  length = 0;
+  for await (const piece of request.iterator({ destroyOnReturn: false }) as AsyncIterable<Buffer>) {
     length += piece.length;
-    if (length > LONGEST_BODY) throw new RangeError(`a request of more than ${LONGEST_BODY} bytes`);
+    if (length > LIMITS.body) throw tooLong();
     pieces.push(piece);
   }
   return JSON.parse(Buffer.concat(pieces).toString('utf8')) as unknown;
 }
+
+const tooLong = (): Refused => new Refused(413, `found a request of more than ${LIMITS.body} bytes; would be right: a shorter one`);

@@ -5,7 +5,7 @@ import { messages } from '../messages.ts';
 
 const say = messages.catalogue;
 
-const figure = z.number({ error: say.direction });
+const figure = z.number({ error: say.direction }).min(-1000, { error: say.direction }).max(1000, { error: say.direction });
 
 const direction = (purpose: string) => z.tuple([figure, figure, figure], { error: say.direction })
   .refine((axis) => axis.some((value) => value !== 0), { error: say.direction })

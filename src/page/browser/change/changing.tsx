@@ -73,7 +73,7 @@ export function Changing({ texts, changes, saving, returns, onOrder, onRead, onT
           {item?.sizes.map((each) => <option key={each.name} value={each.name}>{sizeName(words, item.name, each.name)}</option>)}
         </select>
       </label>
-      {item !== null && <Grow key={keyOf(place)} place={place} draft={draft} mark={texts.marks[path] ?? ''} onGrown={async (grown) => { await onRead(); choose(grown.path, grown.size); }} />}
+      {item !== null && texts.mayChange && <Grow key={keyOf(place)} place={place} draft={draft} mark={texts.marks[path] ?? ''} onGrown={async (grown) => { await onRead(); choose(grown.path, grown.size); }} />}
     </div>
   );
   if (item === null || subject === null) {
@@ -86,7 +86,7 @@ export function Changing({ texts, changes, saving, returns, onOrder, onRead, onT
   const putBack = (): void => { put(Object.fromEntries(Object.keys(draft).map((name) => [name, savedValue(item, size, name)])), BACK_STROKE); };
   return (
     <Bench item={item} size={size} draft={draft} subject={subject} texts={texts} returns={returns} pickers={pickers} onPut={put}
-      saving={(isFaulty) => <Saving key={keyOf(place)} item={item} size={size} draft={draft} changes={changes} isFaulty={isFaulty} onSave={save} onBack={putBack} onRead={onRead} onReadAnew={readAnew} onOrder={onOrder} />} />
+      saving={(isFaulty) => <Saving key={keyOf(place)} item={item} size={size} draft={draft} changes={changes} isFaulty={isFaulty} mayChange={texts.mayChange} onSave={save} onBack={putBack} onRead={onRead} onReadAnew={readAnew} onOrder={onOrder} />} />
   );
 }
 

@@ -14,6 +14,7 @@ interface SavingProps {
   readonly changes: Changes;
   /** The values give no item, or a figure is not allowed: they cannot be saved. */
   readonly isFaulty: boolean;
+  readonly mayChange: boolean;
   readonly onSave: () => Promise<SaveAnswer>;
   readonly onBack: () => void;
   /** Reads all files again; changed values stay. */
@@ -24,7 +25,7 @@ interface SavingProps {
 }
 
 /** What is changed and not yet in the file, and what can be done with it; and all changes so far, to be undone also when they are saved. */
-export function Saving({ item, size, draft, changes, isFaulty, onSave, onBack, onRead, onReadAnew, onOrder }: SavingProps): ReactNode {
+export function Saving({ item, size, draft, changes, isFaulty, mayChange, onSave, onBack, onRead, onReadAnew, onOrder }: SavingProps): ReactNode {
   const words = useWords();
   const [answer, setAnswer] = useState<SaveAnswer | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -65,7 +66,7 @@ export function Saving({ item, size, draft, changes, isFaulty, onSave, onBack, o
       )}
       {trouble !== null && <pre className="told" role="alert" lang="en" dir="ltr">{trouble}</pre>}
       <p className="buttons">
-        <button type="button" className="main-button" disabled={changed.length === 0 || isFaulty || isBusy} onClick={doing(async () => { setAnswer(await onSave()); })}><Spoken text={words.t('page.save.save')} /></button>
+        <button type="button" className="main-button" disabled={changed.length === 0 || isFaulty || isBusy || !mayChange} onClick={doing(async () => { setAnswer(await onSave()); })}><Spoken text={words.t('page.save.save')} /></button>
         <button type="button" disabled={changed.length === 0 || isBusy} onClick={() => { setAnswer(null); onBack(); }}>{words.t('page.save.back')}</button>
         <button type="button" className="undo" disabled={changes.past.length === 0 || isBusy} onClick={() => { onOrder({ order: 'undo' }); }}>{words.t('page.save.undo')}</button>
         <button type="button" className="redo" disabled={changes.undone.length === 0 || isBusy} onClick={() => { onOrder({ order: 'redo' }); }}>{words.t('page.save.redo')}</button>

@@ -6,6 +6,7 @@ import type { BookletOrder, MakeOrder, ProjectTexts } from '../../types.ts';
 import { bookletLanguages } from '../change/booklet-languages.ts';
 import { Figure } from '../change/figure.tsx';
 import type { SavingHook } from '../change/use-saving.ts';
+import type { Aliveness } from '../use-alive.ts';
 import { itemName, sizeName, useWords } from '../words.tsx';
 import { Pack } from './pack.tsx';
 import { Progress } from './progress.tsx';
@@ -22,14 +23,13 @@ type Ticked = 'sizes' | 'langs' | 'editions' | 'papers';
 interface MakingsProps {
   readonly texts: ProjectTexts;
   readonly saving: SavingHook;
-  /** How often the program has come back: the news are asked for anew. */
-  readonly returns: number;
+  readonly aliveness: Pick<Aliveness, 'returns' | 'begun'>;
 }
 
 /** The trainer's side: choose booklets, have them made, take them along. */
-export function Makings({ texts, saving, returns }: MakingsProps): ReactNode {
+export function Makings({ texts, saving, aliveness }: MakingsProps): ReactNode {
   const words = useWords();
-  const making = useMaking(returns);
+  const making = useMaking(aliveness);
   const [trouble, setTrouble] = useState<string | null>(null);
   const items = useMemo(() => sizesByItem(texts), [texts]);
   const languages = useMemo(() => bookletLanguages(texts.locales), [texts]);
@@ -68,13 +68,13 @@ export function Makings({ texts, saving, returns }: MakingsProps): ReactNode {
         <Learners learners={wish.learners} onRefused={setRefused} onLearners={(learners) => { setWish((before) => ({ ...before, learners })); }} />
       </div>
       <label className="tick"><input type="checkbox" checked={wish.despiteFindings} onChange={() => { setWish((before) => ({ ...before, despiteFindings: !before.despiteFindings })); }} /> {words.t('page.make.despite')}</label>
-      <UnsavedFirst saving={saving} />
+      {texts.mayChange && <UnsavedFirst saving={saving} />}
       <p className="buttons">
-        <button type="submit" className="main-button" disabled={count === 0 || isRefused || making.isGoing}>{words.t('page.make.make', { count })}</button>
+        <button type="submit" className="main-button" disabled={count === 0 || isRefused || making.isGoing || !texts.mayChange}>{words.t('page.make.make', { count })}</button>
       </p>
-      <Pack sizes={order.items.flatMap(({ item, sizes }) => sizes.map((size) => ({ item, size })))} learners={wish.learners} papers={wish.papers} languages={languages} isGoing={making.isGoing || isRefused} onMake={begin} />
+      <Pack sizes={order.items.flatMap(({ item, sizes }) => sizes.map((size) => ({ item, size })))} learners={wish.learners} papers={wish.papers} languages={languages} isGoing={making.isGoing || isRefused || !texts.mayChange} onMake={begin} />
       {trouble !== null && <pre className="told" role="alert" lang="en" dir="ltr">{trouble}</pre>}
-      <Progress making={making} />
+      <Progress making={making} mayStop={texts.mayChange} />
     </form>
   );
 }

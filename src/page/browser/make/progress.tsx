@@ -4,13 +4,14 @@ import { itemName, useWords } from '../words.tsx';
 import type { Making, MakingHook } from './use-making.ts';
 
 /** How far it is, and what is ready to be taken. While it goes it stays in sight at the foot of the screen, with the button that stops it. */
-export function Progress({ making }: { readonly making: MakingHook }): ReactNode {
+export function Progress({ making, mayStop }: { readonly making: MakingHook; readonly mayStop: boolean }): ReactNode {
   const words = useWords();
-  const { isGoing, asked, begun, share, files, end } = making;
+  const { isGoing, isTaken, asked, begun, share, files, end } = making;
   return (
     <div className={isGoing ? 'making going' : 'making'}>
+      {isTaken && <p className="reminder taken" role="alert">{words.t('page.make.taken')}</p>}
       <p role="status"><Spoken text={told(words, making)} /></p>
-      <p className="buttons"><button type="button" className="stop-button" disabled={!isGoing} onClick={() => { void making.stop(); }}>{words.t('page.make.stop')}</button></p>
+      <p className="buttons"><button type="button" className="stop-button" disabled={!isGoing || !mayStop} onClick={() => { void making.stop(); }}>{words.t('page.make.stop')}</button></p>
       {isGoing && <progress aria-label={words.t('page.make.progress')} {...(begun === 0 ? {} : { value: Math.min(1, (begun - 1 + share) / Math.max(1, asked.sizes)) })} />}
       {end?.how === 'failed' && end.told !== '' && <pre className="told" role="alert" lang="en" dir="ltr">{end.told}</pre>}
       {files.length > 0 && <p className="folder">{words.t('page.make.folder', { folder: folders(files.map(({ path }) => path)) })}</p>}

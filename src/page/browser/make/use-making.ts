@@ -1,9 +1,12 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { MakeNews, MakeOrder } from '../../types.ts';
 import { askMake, askStop } from '../asking.ts';
+import type { Aliveness } from '../use-alive.ts';
 
 export interface Making {
   readonly isGoing: boolean;
+  /** What was asked for last was not begun: another making still goes, and the news are of that one. */
+  readonly isTaken: boolean;
   /** What was asked for, of how many sizes, and how many booklets or packs. */
   readonly asked: { readonly what: MakeOrder['what']; readonly sizes: number; readonly booklets: number };
   /** The item that is made now. */
@@ -25,12 +28,16 @@ interface Counted extends Making {
   readonly total: number;
 }
 
-const NOTHING: Counted = { isGoing: false, asked: { what: 'booklets', sizes: 0, booklets: 0 }, item: null, begun: 0, share: 0, files: [], end: null, done: 0, total: 0 };
+const NOTHING: Counted = { isGoing: false, isTaken: false, asked: { what: 'booklets', sizes: 0, booklets: 0 }, item: null, begun: 0, share: 0, files: [], end: null, done: 0, total: 0 };
 
-/** Makes booklets on the server and hears how it goes; from the beginning also of one that was begun before the page was loaded, or before the program came back (`returns`). */
-export function useMaking(returns: number): MakingHook {
+/**
+ * Makes booklets on the server and hears how it goes; from the beginning also of one that somebody else began (`begun`
+ * counts them), or that was begun before the page was loaded or the program came back (`returns`).
+ */
+export function useMaking({ returns, begun }: Pick<Aliveness, 'returns' | 'begun'>): MakingHook {
   const [state, setState] = useState<Counted>(NOTHING);
   const stream = useRef<EventSource | null>(null);
+  const followed = useRef(0);
   const follow = useCallback((): void => {
     stream.current?.close();
     const opened = new EventSource('/news');
@@ -49,9 +56,14 @@ export function useMaking(returns: number): MakingHook {
     follow();
     return () => { stream.current?.close(); };
   }, [follow, returns]);
+  // One that this page began itself, or follows already, is not followed anew.
+  useEffect(() => {
+    if (begun !== followed.current && stream.current?.readyState !== EventSource.OPEN) follow();
+    followed.current = begun;
+  }, [follow, begun]);
   const begin = useCallback(async (order: MakeOrder): Promise<void> => {
-    await askMake(order);
-    setState({ ...NOTHING, isGoing: true });
+    const isTaken = !await askMake(order);
+    setState({ ...NOTHING, isGoing: true, isTaken });
     follow();
   }, [follow]);
   return { ...state, begin, stop: askStop };
@@ -59,12 +71,12 @@ export function useMaking(returns: number): MakingHook {
 
 function after(before: Counted, news: MakeNews): Counted {
   switch (news.news) {
-    case 'begun': return { ...NOTHING, isGoing: true, asked: { what: news.what, sizes: news.sizes, booklets: news.booklets } };
+    case 'begun': return { ...NOTHING, isGoing: true, isTaken: before.isGoing && before.isTaken, asked: { what: news.what, sizes: news.sizes, booklets: news.booklets } };
     case 'item': return { ...before, item: news.item, share: 0 };
     case 'size': return { ...before, begun: before.begun + 1, done: 0, total: news.total, share: 0 };
     case 'done': return { ...before, done: before.done + 1, share: Math.min(1, (before.done + 1) / Math.max(1, before.total)) };
     // A file that a second run wrote again is told once.
     case 'file': return { ...before, files: [...before.files.filter(({ path }) => path !== news.path), { path: news.path, bytes: news.bytes }] };
-    case 'end': return { ...before, isGoing: false, end: news };
+    case 'end': return { ...before, isGoing: false, isTaken: false, end: news };
   }
 }

@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { everything } from '../support/samples.ts';
+import { canMount, diskCampaign } from './disks.ts';
+import { killCampaign } from './kills.ts';
+import { mutationCampaign } from './mutations.ts';
+
+// Short samples of the campaigns, by fixed seeds; the long ones are run by hand or at night: npm run campaign.
+describe('files damaged at random', () => {
+  it('are refused with place and remedy, or read with all that comes of them finite', async () => {
+    const figures = await mutationCampaign(everything ? 2000 : 500, 1);
+    expect(figures.faults).toEqual([]);
+    // That the damage damages, and that some of it is let through, so that what is accepted is tried too.
+    expect(figures.refused).toBeGreaterThan(figures.tried / 3);
+    expect(figures.accepted).toBeGreaterThan(figures.tried / 5);
+  });
+});
+
+describe.runIf(process.platform === 'linux')('builds that are killed', () => {
+  it('leave outputs old or new, no program and no profile, and the next one succeeds', async () => {
+    const { kills, tooLate, faults } = await killCampaign(everything ? 10 : 2, 3);
+    expect(faults).toEqual([]);
+    expect(kills + tooLate).toBe(everything ? 10 : 2);
+  });
+});
+
+describe.runIf(process.platform === 'linux' && canMount())('builds on a disk that is full or cannot be written', () => {
+  it('end with 3 and one line, and leave what was there', async () => {
+    const { disks, faults } = await diskCampaign();
+    expect(faults).toEqual([]);
+    expect(disks.map(({ code }) => code)).toEqual([3, 3, 3, 3, 3]);
+  });
+});
