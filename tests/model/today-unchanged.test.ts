@@ -9,10 +9,10 @@ const frozen: Readonly<Record<string, string>> = JSON.parse(readFileSync(new URL
 
 const rounded = (_: string, value: unknown): unknown => (typeof value === 'number' ? Math.round(value * 1e6) / 1e6 + 0 : value);
 
-/** Parts with shape and place, patterns, plates, tubes and lettered lengths, in one order. */
+/** Parts with shape and place, patterns, plates, tubes and lettered lengths, in one order; with the letters that lengths had when these were stored. */
 const hashOf = ({ parts, groups, joinings, pattern, plates, tubes, dimensions, deckTops, bracedFaces }: Model): string => {
   const told = parts.map(({ id, kind, place, shape, pose, group, mass }) => ({ id, kind, place, shape, pose, group, mass }));
-  return createHash('sha256').update(JSON.stringify({ parts: told, groups, joinings, pattern, plates, tubes, dimensions, deckTops, bracedFaces }, rounded)).digest('hex');
+  return createHash('sha256').update(JSON.stringify({ parts: told, groups, joinings, pattern, plates, tubes, dimensions: dimensions.map((length, index) => ({ ...length, letter: 'ABCDEFGH'[index] })), deckTops, bracedFaces }, rounded)).digest('hex');
 };
 
 it('knows every size of today\'s items', () => {
