@@ -113,7 +113,7 @@ export const askedTongues = sampled(['ar', 'my', 'ht'], 'asked', 1);
 /** The phone guide's pages and panels that axe-core looks at, light and dark, without words and with them. */
 const looks = (['light', 'dark'] as const).flatMap((look) => [false, true].map((worded) => ({ look, worded })));
 export const phonePages = sampledRows(
-  ['start', 'before', 'parts', 'step-wrap-side-front', 'step-turn-deck', 'checks', 'load'].flatMap((id) => looks.map((look) => ({ ...look, id }))),
+  ['start', 'before', 'parts', 'step-wrap-side-front', 'step-turn-item', 'checks', 'load'].flatMap((id) => looks.map((look) => ({ ...look, id }))),
   'phone pages', [['id'], ['look', 'worded']],
 );
 const opened = [['#open-all', '#all'], ['#open-words', '#words'], ['#closer', '#near'], ['#turn', '#near']] as const;

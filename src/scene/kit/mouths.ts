@@ -29,7 +29,7 @@ const SHORTEST = 20;
 
 /** The ways into the mouths of all that a slide joins, those nearest to the eye first. */
 export function mouthsOf(going: Going): readonly Mouth[] {
-  const mouths = (going.slide.closes ?? []).flatMap((connection) => mouthOf(going, connection));
+  const mouths = going.slide.closes.flatMap((connection) => mouthOf(going, connection));
   const [ex, ey, ez] = STANDARD_VIEW.towardsEye;
   const depth = ({ path: [, [x, y, z]] }: Mouth): number => x * ex + y * ey + z * ez;
   return mouths.filter(({ path: [from, to] }, index) => lengthBetween(from, to) > SHORTEST && !mouths.slice(0, index).some((other) => isNear(other.path[1], to)))

@@ -10,8 +10,8 @@ const tools: Record<Tool, true> = {
 const actions: Record<Action, true> = {
   'cut-tubes': true, 'cut-blank': true, 'mark-inside': true, 'mark-creases': true, 'mark-notches': true, 'punch-holes': true,
   'cut-notches': true, crease: true, 'half-cut': true, 'push-tubes': true, 'close-frame': true, 'lay-frame': true, 'wrap-side': true,
-  'pin-ends': true, 'pin-middle': true, 'turn-deck': true, 'mark-posts': true, 'stand-decks': true, 'push-posts': true, drill: true,
-  'pin-posts': true, 'turn-item': true, 'stand-up': true, 'cut-panel': true, 'set-rails': true, 'hold-panel': true, 'pin-panel': true, brace: true,
+  'pin-ends': true, 'pin-middle': true, 'mark-posts': true, 'push-posts': true, drill: true,
+  'pin-posts': true, 'turn-item': true, 'stand-up': true, 'cut-panel': true, 'hold-panel': true, 'pin-panel': true, brace: true,
   'slide-on': true, 'lay-panel': true, 'fit-end': true, 'fit-hinge': true, 'fit-bracket': true,
 };
 const others: readonly PictogramName[] = [
