@@ -15,7 +15,7 @@ export function dimensionsOf(item: Item, axes: Vec2, tops: readonly number[], pa
     { name: 'height', value: height, from: [-x, -y, 0], to: [-x, -y, height] },
   ];
   const tall = next === undefined ? [upright('deck-top', 0, low)] : [upright('lowest-deck', 0, low), upright('deck-spacing', low, next)];
-  return [...wide, ...tall].map((length, index) => ({ letter: 'ABCDEFGH'[index] ?? '', ...length }));
+  return [...wide, ...tall].map((length, index) => ({ letter: 'PQRSTUVW'[index] ?? '', ...length }));
 }
 
 /** Top of the longest post, mm. */

@@ -311,6 +311,7 @@ export type Connection =
 
 /** A named length of the finished item, for the lettered drawing and the table of variants. */
 export interface NamedLength {
+  /** From P on: those from A on name pieces of tube. */
   readonly letter: string;
   /** Key under `dimensions` in the locale files. */
   readonly name: string;

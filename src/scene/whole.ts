@@ -6,8 +6,11 @@ import { STANDARD_VIEW } from './kit/views.ts';
 import { tell } from './told.ts';
 
 /** The finished item, for the cover; where the last step leaves it another way round, as it stands then. */
-export const finishedScene = (model: Model, solids: Solids, pose: Pose = standstill): Scene =>
-  ({ id: 'finished', bodies: bodiesOf(model, solids, () => true).map((body) => ({ ...body, pose: chained(pose, body.pose) })), marks: [], view: STANDARD_VIEW });
+export const finishedScene = (model: Model, solids: Solids, pose?: Pose): Scene =>
+  ({ id: 'finished', bodies: lying(bodiesOf(model, solids, () => true), pose), marks: [], view: STANDARD_VIEW });
+
+const lying = (bodies: readonly SceneBody[], pose: Pose | undefined): readonly SceneBody[] =>
+  (pose === undefined ? bodies : bodies.map((body) => ({ ...body, pose: chained(pose, body.pose) })));
 
 /** How far dimension lines stand off the item, as a share of its height. */
 const STAND_OFF = 0.09;
@@ -25,9 +28,9 @@ export function letteredScene(model: Model, solids: Solids): Scene {
 }
 
 /** One finished sub-assembly of a batch, the way it is used, or as it lies while it is made. */
-export const runScene = (model: Model, { name, parts }: Batch, solids: Solids, pose: Pose = standstill): Scene => ({
+export const runScene = (model: Model, { name, parts }: Batch, solids: Solids, pose?: Pose): Scene => ({
   id: `run:${name}`,
-  bodies: bodiesOf(model, solids, (id) => parts.includes(id), ({ kind, shape }) => PARTS[kind].undrilled(shape)).map((body) => ({ ...body, pose: chained(pose, body.pose) })),
+  bodies: lying(bodiesOf(model, solids, (id) => parts.includes(id), ({ kind, shape }) => PARTS[kind].undrilled(shape)), pose),
   marks: [],
   view: STANDARD_VIEW,
 });

@@ -7,20 +7,20 @@ import type { View } from '../../src/scene/index.ts';
 import { sharedSolids } from '../support/kernel.ts';
 import { drawnSizes } from '../support/chosen.ts';
 import { modelOf } from '../support/items.ts';
-import { hiddenParts, labelFaults } from '../support/pictures.ts';
+import { figureFaults, fillFaults, hiddenParts, labelFaults } from '../support/pictures.ts';
 
 let solids: Solids;
 beforeAll(async () => { solids = await sharedSolids(); });
 
 describe.each(drawnSizes)('pictures of every step of the $name', ({ item, size }) => {
-  it('keep labels apart and on the picture, and show every new part', async () => {
+  it('keep labels apart and on the picture, figures high and level enough, fill their field, and show every new part', async () => {
     const model = modelOf(item, size);
     const plan = planItem(model, item.order, solids);
     const caches = newLineCaches();
     const givens = { model, plan, cuts: await planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
     const faults = plan.steps.flatMap((step) => {
       const pictures = stepPictures(givens, step);
-      return [...pictures.flatMap(labelFaults), ...(step.standing.name === 'bench' ? [] : hiddenParts(step, pictures))];
+      return [...pictures.flatMap((picture) => [...labelFaults(picture), ...figureFaults(picture), ...fillFaults(picture)]), ...(step.standing.name === 'bench' ? [] : hiddenParts(step, pictures))];
     });
     expect(faults).toEqual([]);
   });

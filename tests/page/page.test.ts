@@ -56,7 +56,7 @@ describe('the side that changes an item', () => {
     expect(before.drawn).toBeGreaterThan(0.05);
     expect(before.colours).toBeGreaterThan(100);
     expect(await hand.texts('.labels .letter')).toEqual(Object.entries(await lengths()).map(([letter, length]) => `${letter} ${length}`));
-    expect(Object.keys(await lengths())).toEqual(['A', 'B', 'C', 'D', 'E']);
+    expect(Object.keys(await lengths())).toEqual(['P', 'Q', 'R', 'S', 'T']);
   });
 
   it('turns the model by keys, by buttons and by the pointer', async () => {
@@ -96,7 +96,7 @@ describe('the side that changes an item', () => {
     await hand.until(CHECKED);
     expect(await blankNow()).toBeCloseTo(blank - 100, 6);
     const now = await lengths();
-    expect(now['A']).toBeCloseTo((was['A'] ?? 0) - 100, 6);
+    expect(now['P']).toBeCloseTo((was['P'] ?? 0) - 100, 6);
     expect({ ...now, A: 0 }).toEqual({ ...was, A: 0 });
     expect(await patternNow()).not.toBe(pattern);
     expect(await hand.rows('section:nth-of-type(4) tbody tr')).toContainEqual(['Long tube', '8', '900', '1000']);

@@ -1,5 +1,7 @@
 import type { Box, Picture } from '../../src/draw/index.ts';
+import type { Vec2 } from '../../src/model/index.ts';
 import type { Step } from '../../src/plan/index.ts';
+import { readPaths } from '../draw/kit/read-paths.ts';
 
 /** Least share of a new part's own outline that a picture must show, our default: no source gives one. */
 const LEAST_SHARE = 0.15;
@@ -23,4 +25,55 @@ export function hiddenParts(step: Step, pictures: readonly Picture[]): readonly 
     const shownElsewhere = ids.some((id) => pictures.slice(1).some((picture) => (picture.newPartShares[id] ?? 0) >= CLOSE_UP_SHARE));
     return ids.filter((id) => best(id) < LEAST_SHARE && !shownElsewhere).map((id) => `${step.number} ${step.key}: ${kind} ${id} shows ${best(id).toFixed(2)}`);
   });
+}
+
+/** Of a font's size its numerals are so high: the cap height of Noto Sans, from its OS/2 table. */
+const CAP_SHARE = 0.714;
+/** Pictures are set at this share of their size at the least; figures that decide are 3 mm high then. */
+const LEAST_SET = 0.8;
+const LEAST_FIGURE = 3;
+
+/** Figures of a picture that are lower than 3 mm where it is set smallest, or stand neither level nor upright. */
+export function figureFaults({ svg, id }: Picture): readonly string[] {
+  return [...svg.matchAll(/<text ([^>]*)>([^<]*)</g)].flatMap(([, attributes = '', said = '']) => {
+    const high = Number(/font-size="([\d.]+)"/.exec(attributes)?.[1]) * CAP_SHARE * LEAST_SET;
+    const turn = Math.abs(Number(/rotate\((-?[\d.]+)/.exec(attributes)?.[1] ?? 0));
+    return [
+      ...(high >= LEAST_FIGURE - 0.01 ? [] : [`${id}: ${said} is ${high.toFixed(2)} mm high`]),
+      ...(turn === 0 || turn === 90 ? [] : [`${id}: ${said} leans by ${turn}°`]),
+    ];
+  });
+}
+
+/** A drawing reaches over this share of its picture at least, in one direction. */
+const LEAST_FILL = 0.6;
+
+/** A picture whose drawing is small in its field. */
+export function fillFaults({ svg, id, width, height }: Picture): readonly string[] {
+  const { least, most } = inkOf(svg);
+  const fill = Math.max((most[0] - least[0]) / width, (most[1] - least[1]) / height);
+  return fill >= LEAST_FILL ? [] : [`${id}: the drawing fills ${(100 * fill).toFixed(0)} % of its field`];
+}
+
+/** Least and greatest place of all lines, read from the file; the white ground is none. */
+function inkOf(svg: string): { readonly least: Vec2; readonly most: Vec2 } {
+  const places: Vec2[] = [];
+  const shifts: Vec2[] = [[0, 0]];
+  for (const [element, name = ''] of svg.matchAll(/<(\/?g|path|circle)\b[^>]*>/g)) {
+    const [x = 0, y = 0] = shifts.at(-1) ?? [];
+    if (name === '/g') shifts.pop();
+    else if (name === 'g') {
+      const [, dx, dy] = /translate\((-?[\d.]+) (-?[\d.]+)\)/.exec(element) ?? [];
+      shifts.push([x + Number(dx ?? 0), y + Number(dy ?? 0)]);
+    } else if (element.includes('stroke=')) places.push(...placesOf(element).map(([px, py]): Vec2 => [px + x, py + y]));
+  }
+  if (places.length === 0) return { least: [0, 0], most: [0, 0] };
+  const all = (pick: (...values: number[]) => number, axis: 0 | 1): number => places.reduce((best, place) => pick(best, place[axis]), places[0]?.[axis] ?? 0);
+  return { least: [all(Math.min, 0), all(Math.min, 1)], most: [all(Math.max, 0), all(Math.max, 1)] };
+}
+
+function placesOf(element: string): readonly Vec2[] {
+  const [, cx, cy, r] = /cx="(-?[\d.]+)" cy="(-?[\d.]+)" r="([\d.]+)"/.exec(element) ?? [];
+  if (r !== undefined) return [[Number(cx) - Number(r), Number(cy) - Number(r)], [Number(cx) + Number(r), Number(cy) + Number(r)]];
+  return readPaths(element).flatMap(({ points }) => points);
 }

@@ -22,17 +22,24 @@ interface UseCautions {
 }
 
 /** A seat is there to be sat on, and a child's bed for a child: their cautions say what is not to be done there. */
-export const useCautions: Readonly<Record<Use, UseCautions>> = {
+const cautionsOf: Readonly<Record<Use, UseCautions>> = {
   storage: { cautions: ['climbing', 'children'], sentences: {} },
   table: { cautions: ['climbing', 'children'], sentences: {} },
   seat: { cautions: ['climbing'], sentences: { climbing: 'seat' } },
   bed: { cautions: ['climbing', 'children'], sentences: { climbing: 'bed', children: 'bed' } },
 };
 
+/** Cautions for the use of an item; where children may use it, none keeps them away: that one is for the work. */
+export function useCautions({ model, report: { advice: { people } } }: Pick<BookletInput, 'model' | 'report'>): UseCautions {
+  const { cautions, sentences } = cautionsOf[model.use];
+  const areWelcome = people === 'anyone' || people === 'pupils';
+  return { cautions: cautions.filter((caution) => caution !== 'children' || !areWelcome), sentences };
+}
+
 /** What the item may carry and for whom it is, fixing to the wall, and the cautions for use. */
 export function safeLoad(input: BookletInput): readonly ReactNode[] {
   const { model, report: { advice } } = input;
-  const { cautions, sentences } = useCautions[model.use];
+  const { cautions, sentences } = useCautions(input);
   return cautionPages(input, {
     name: 'load',
     className: 'load',

@@ -12,7 +12,7 @@ const capShare = 0.714;
  * Cap heights in mm of paper: figures on the pattern page, figures in step pictures, counts and places in a row; texts
  * of scenes, 12.8 pt of type (ISO/IEC Guide 37 (R) asks for 10 pt at least).
  */
-export const capHeights = { pattern: 3.5, step: 4, count: 5, order: 3.5, scene: capShare * 4.5 } as const;
+export const capHeights = { pattern: 3.75, step: 4, count: 5, order: 3.75, scene: 3.75 } as const;
 
 /** Font size in mm for a cap height in mm. */
 export function fontSize(cap: number): number {

@@ -1,4 +1,4 @@
-import type { Vec3 } from '../../model/index.ts';
+import type { Vec2, Vec3 } from '../../model/index.ts';
 import type { Mark, Told } from '../../scene/index.ts';
 import type { Box, LineDrawing } from '../types.ts';
 import { arrowBox, arrowsOnPaper, type Arrow } from './arrows.ts';
@@ -107,7 +107,14 @@ function choicesFor(mark: TextMark, plane: Plane, ground: Ground): Place[] {
 export function contentBounds(drawing: LineDrawing, marks: readonly Mark[], plane: Plane): Bounds {
   const { least, most } = drawing.bounds;
   const lines = [least, most].filter(([x, y]) => Number.isFinite(x) && Number.isFinite(y));
-  return boundsOf([...lines, ...marks.flatMap(placesOf).map((place) => project(plane, place))]);
+  return boundsOf([...lines, ...marks.flatMap(placesOf).map((place) => project(plane, place)), ...marks.flatMap((mark) => ringEnds(mark, plane))]);
+}
+
+/** How far the ring round a detail reaches on the view plane. */
+function ringEnds(mark: Mark, plane: Plane): readonly Vec2[] {
+  if (mark.mark !== 'detail') return [];
+  const [x, y] = project(plane, mark.at);
+  return [[x - mark.radius, y - mark.radius], [x + mark.radius, y + mark.radius]];
 }
 
 function placesOf(mark: Mark): readonly Vec3[] {

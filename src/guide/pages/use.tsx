@@ -11,7 +11,7 @@ import { Signs } from './signs.tsx';
 export function usePage(maker: Maker): GuidePage {
   const { base, say } = maker;
   const { advice } = base.report;
-  const { cautions, sentences } = useCautions[base.model.use];
+  const { cautions, sentences } = useCautions(base);
   return chapter(maker, 'load', 'after', (
     <>
       <Load maker={maker} />

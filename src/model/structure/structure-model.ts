@@ -63,7 +63,7 @@ function dimensionsOf({ bars }: BuiltStructure): readonly NamedLength[] {
   const lengths: readonly (readonly [string, Vec3, Vec3])[] = [
     ['width', [-x, -y, 0], [x, -y, 0]], ['depth', [x, -y, 0], [x, y, 0]], ['height', [-x, -y, 0], [-x, -y, z]],
   ];
-  return lengths.map(([name, from, to], index) => ({ letter: 'ABC'[index] ?? '', name, from, to, value: Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]) }));
+  return lengths.map(([name, from, to], index) => ({ letter: 'PQR'[index] ?? '', name, from, to, value: Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]) }));
 }
 
 /** Tubes to cut, from the longest to the shortest. */

@@ -56,15 +56,24 @@ function atPin({ model, step, solids }: StepGivens, ids: readonly string[], show
   if (connection === undefined) return null;
   const pinned: Pinned = { hand, pinId: connection.pin, nutId: connection.nut, held: connection.holds.map((id) => hand.part(id)) };
   const shown = shownAt(pinned);
-  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...shown.bodies], marks: shown.marks, view: viewOf(hand.pose(pinned.pinId)) };
+  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...shown.bodies], marks: shown.marks, view: viewOf(pinned) };
 }
 
-/** From beside the pin, so that both its ends are seen. */
-function viewOf(pin: Pose): Scene['view'] {
-  const out = turnedBy(pin, [0, 0, 1]);
+/** From beside the pin, so that both its ends are seen; an upright one from beside the bar as well, which would hide its nut. */
+function viewOf({ hand, pinId, held }: Pinned): Scene['view'] {
+  const out = turnedBy(hand.pose(pinId), [0, 0, 1]);
   const isUpright = Math.abs(out[2]) > 0.7;
-  const across: Vec3 = isUpright ? [0.5, -0.86, 0] : sideways(out);
-  return { towardsEye: plus(plus(times(across, 0.9), times(out, isUpright ? 0.25 * Math.sign(out[2]) : 0.45)), [0, 0, 0.3]), up: [0, 0, 1] };
+  const bar = held.find(({ shape }) => shape.form === 'tube');
+  const across: Vec3 = isUpright ? besideBar(bar === undefined ? [1, 0, 0] : turnedBy(hand.pose(bar.id), [1, 0, 0])) : sideways(out);
+  return { towardsEye: plus(plus(times(across, 0.9), times(out, isUpright ? 0.1 * Math.sign(out[2]) : 0.45)), [0, 0, 0.3]), up: [0, 0, 1] };
+}
+
+/** From beside a level bar, a little along it; from the reader's side of one that stands. */
+function besideBar(bar: Vec3): Vec3 {
+  if (Math.abs(bar[2]) > 0.7) return [0.5, -0.86, 0];
+  const square = sideways(bar);
+  const along = bar[0] * 0.5 - bar[1] * 0.86 > 0 ? bar : times(bar, -1);
+  return plus(times(square, 0.9), times(along, 0.44));
 }
 
 /** Level and square to a direction, on the reader's side. */
