@@ -40,6 +40,7 @@ function told(detail: StepDetail): string | null {
     case 'plate': return detail.plate;
     case 'plates': return detail.letter;
     case 'side': return detail.side;
+    case 'wall': return detail.wall;
   }
 }
 

@@ -2,8 +2,8 @@ import type { Tool } from '../../../plan/index.ts';
 import type { Ink } from '../ink.ts';
 import { knifePicture, punchPicture, sawPicture } from './cutting.ts';
 import { handsPicture } from './hands.ts';
-import { pencilPicture, straightEdgePicture, tapePicture } from './measuring.ts';
-import { creaserPicture, drillPicture, malletPicture } from './shaping.ts';
+import { pencilPicture, scalePicture, straightEdgePicture, tapePicture } from './measuring.ts';
+import { creaserPicture, drillPicture, filePicture, malletPicture, screwdriverPicture } from './shaping.ts';
 
 /** One picture for each tool of the plan. */
 export const toolPictures: Readonly<Record<Tool, Ink>> = {
@@ -17,4 +17,7 @@ export const toolPictures: Readonly<Record<Tool, Ink>> = {
   mallet: malletPicture,
   drill: drillPicture,
   hands: handsPicture,
+  file: filePicture,
+  screwdriver: screwdriverPicture,
+  scale: scalePicture,
 };

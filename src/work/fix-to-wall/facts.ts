@@ -1,0 +1,13 @@
+import { doing, firm, pair, work } from '../rules.ts';
+
+/** The brackets screwed to a wall, and each pulled at. */
+export const facts = work({
+  tools: ['tape', 'pencil', 'drill', 'screwdriver', 'scale'],
+  people: 2,
+  cautions: ['eyes', 'dust', 'tipping'],
+  check: pair('wall-holds'),
+  minutes: 25,
+  waits: 0,
+  captionOf: (detail) => (detail.on === 'wall' ? detail.wall : 'masonry'),
+  rules: () => [firm('standing-before-fixed', 'The wall holds what stands in its place.', doing(['stand-up', 'brace', 'fit-bracket']), doing(['fix-to-wall']))],
+});
