@@ -47,8 +47,8 @@ export function wallMarks(bracket: Bracket, wall: WallShown, pull: number, paper
   const [left, right]: readonly [Vec2, Vec2] = [[14 + DEEP * SCALE, y], [half + 8, y]];
   return [
     ...[2, half + 2].map((x, index) => ringedNumeral(tell.number(index + 1), [x + 3, 6], capHeights.order, pens.edge)),
-    ...wallSection(wall, left, DEEP), ...screwed(bracket, wall.fixing, left), ...screwDimensions(bracket, wall.fixing, left),
-    ...wallSection(wall, right, 12), ...screwed(bracket, null, right), ...pulledAt(bracket, pull, right),
+    ...wallSection(wall, left, DEEP), ...plateOn(bracket, left), ...screw(wall.fixing, left[0] + bracket.thickness * SCALE, screwPlace(bracket, left)), ...screwDimensions(bracket, wall.fixing, left),
+    ...wallSection(wall, right, 12), ...plateOn(bracket, right), ...ringOn(bracket, right), ...pulledAt(bracket, pull, right),
   ];
 }
 
@@ -77,19 +77,22 @@ const grain = (box: Box): readonly Mark[] => Array.from({ length: Math.floor(box
   return line(pens.edge, [x, box.y], [x + 0.8, box.y + box.height / 3], [x - 0.6, box.y + (2 * box.height) / 3], [x, box.y + box.height]);
 });
 
-/** The bracket's plate on the wall, its web and the ring round a tube; with its screw where it is told. */
-function screwed({ plate, thickness, reach }: Bracket, fixing: WallShown['fixing'], [x, y]: Vec2): readonly Mark[] {
-  const half = (plate * SCALE) / 2;
-  const face = x + thickness * SCALE;
-  const sheet: readonly Vec2[] = [[x, y - half], [face, y - half], [face, y + half], [x, y + half]];
-  const web: readonly Vec2[] = [[face, y - 2], [x + reach * SCALE - 8, y - 2], [x + reach * SCALE - 8, y + 2], [face, y + 2]];
-  const [at, tube]: readonly [number, Vec2] = [y - half * 0.6, [x + reach * SCALE, y]];
-  return [
-    area('panel', sheet), outline(pens.cut, sheet), area('panel', web), outline(pens.cut, web),
-    circle(tube, 8.5, pens.cut, 'panel'), circle(tube, 7, pens.cut, 'white'),
-    ...(fixing === null ? [] : screw(fixing, face, [x, at])),
-  ];
+/** The bracket's plate on the wall. */
+function plateOn({ plate, thickness }: Bracket, [x, y]: Vec2): readonly Mark[] {
+  const sheet = ringOf({ x, y: y - (plate * SCALE) / 2, width: thickness * SCALE, height: plate * SCALE });
+  return [area('panel', sheet), outline(pens.cut, sheet)];
 }
+
+/** Its web and the ring round a tube. */
+function ringOn({ thickness, reach }: Bracket, [x, y]: Vec2): readonly Mark[] {
+  const face = x + thickness * SCALE;
+  const web = ringOf({ x: face, y: y - 2, width: (reach - thickness) * SCALE - 8, height: 4 });
+  const tube: Vec2 = [x + reach * SCALE, y];
+  return [area('panel', web), outline(pens.cut, web), circle(tube, 8.5, pens.cut, 'panel'), circle(tube, 7, pens.cut, 'white')];
+}
+
+/** Where the upper screw goes into the wall. */
+const screwPlace = ({ plate }: Pick<Bracket, 'plate'>, [x, y]: Vec2): Vec2 => [x, y - ((plate * SCALE) / 2) * 0.6];
 
 function screw({ hole, screw: { diameter, length }, isPlugged }: Exclude<WallShown['fixing'], null>, face: number, [x, y]: Vec2): readonly Mark[] {
   const [bore, shank] = [(hole.diameter * SCALE) / 2, (diameter * SCALE) / 2];
@@ -105,7 +108,7 @@ function screw({ hole, screw: { diameter, length }, isPlugged }: Exclude<WallSho
 
 /** How deep the hole is and how wide, and the screw. */
 function screwDimensions({ plate, thickness }: Bracket, { hole, screw: { diameter, length } }: Exclude<WallShown['fixing'], null>, [x, y]: Vec2): readonly Mark[] {
-  const at = y - ((plate * SCALE) / 2) * 0.6;
+  const [, at] = screwPlace({ plate }, [x, y]);
   const [top, low] = [y - (HIGH * SCALE) / 2, y + (HIGH * SCALE) / 2];
   const bit = tell.diameter(hole.diameter);
   const face = x + thickness * SCALE;
@@ -138,7 +141,8 @@ function refused(bracket: Bracket, [x, y]: Vec2): readonly Mark[] {
   const wall: WallShown = { kind: 'board', fixing: null };
   const [wide, high] = [46, 40];
   return [
-    ...wallSection(wall, [x, y], BOARD), ...screwed(bracket, { hole: { diameter: 6, depth: BOARD }, screw: { diameter: 6, length: 40 }, isPlugged: false }, [x, y]),
+    ...wallSection(wall, [x, y], BOARD), ...plateOn(bracket, [x, y]), ...ringOn(bracket, [x, y]),
+    ...screw({ hole: { diameter: 6, depth: BOARD }, screw: { diameter: 6, length: 40 }, isPlugged: false }, x + bracket.thickness * SCALE, screwPlace(bracket, [x, y])),
     line({ ...pens.motion, width: 2 }, [x - wide, y - high], [x + wide, y + high]),
     line({ ...pens.motion, width: 2 }, [x - wide, y + high], [x + wide, y - high]),
   ];

@@ -5,8 +5,12 @@ import { STANDARD_VIEW } from './views.ts';
 import { tell } from '../told.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
 
-/** From a post's upper end to the bracket on it, mm. */
-const UNDER_TOP = 60;
+/** From a post's upper end to the bracket on it at least, white between it and a joint's sleeve, and the steps in which its place is sought, mm. */
+const UNDER_TOP = 40;
+const BESIDE_SLEEVE = 20;
+const SOUGHT = 10;
+/** A joint is on a post whose axis it is nearer to than this, mm. */
+const ON_POST = 10;
 /** A piece of the wall is shown behind the brackets: past them on either side, above and below them, and how thick, mm. */
 const PIECE = { aside: 160, above: 140, below: 240, thickness: 40 } as const;
 /** How far before the wall the arrow onto a bracket begins, mm. */
@@ -28,15 +32,22 @@ const isUpright = (part: Part): boolean => {
 };
 
 /** Near the top of the outermost two of the rearmost upright tubes; those that the item has brackets on where it has any. */
-export function wallPlaces({ parts }: Pick<Model, 'parts'>): readonly WallPlace[] {
+export function wallPlaces({ parts, kit }: Pick<Model, 'parts' | 'kit'>): readonly WallPlace[] {
   const brackets = parts.flatMap(({ shape, pose }): readonly WallPlace[] =>
     (shape.form === 'fitting' && shape.fitting.is === 'wall-bracket' ? [{ at: placed(pose, [0, 0, 0]), outside: shape.outside }] : []));
   if (brackets.length > 0) return brackets;
+  const joints = parts.filter(({ kind }) => kind === 'joint').map(({ pose }) => placed(pose, [0, 0, 0]));
+  const away = Math.max(kit.joint.sleeveBelow, kit.joint.sleeveAbove) + BESIDE_SLEEVE;
+  const freeUnder = ([x, y, z]: Vec3): number => {
+    const taken = joints.filter((at) => Math.hypot(at[0] - x, at[1] - y) < ON_POST).map((at) => at[2]);
+    const tries = Array.from({ length: Math.floor(z / SOUGHT) }, (_, step) => z - UNDER_TOP - step * SOUGHT);
+    return tries.find((height) => taken.every((joint) => Math.abs(joint - height) > away)) ?? z - UNDER_TOP;
+  };
   const posts = parts.filter(isUpright).flatMap((part): readonly WallPlace[] => {
     const ends = endsOfTube(part);
     if (ends === null || part.shape.form !== 'tube') return [];
     const top = ends[0][2] > ends[1][2] ? ends[0] : ends[1];
-    return [{ at: [top[0], top[1], top[2] - UNDER_TOP], outside: part.shape.outside }];
+    return [{ at: [top[0], top[1], freeUnder(top)], outside: part.shape.outside }];
   });
   const back = Math.max(...posts.map(({ at }) => at[1]));
   const rear = posts.filter(({ at }) => back - at[1] < 1).toSorted((a, b) => a.at[0] - b.at[0]);
