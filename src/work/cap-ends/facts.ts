@@ -10,8 +10,8 @@ export const facts = work({
   waits: 0,
   prepared: 'all',
   shownIn: 'lengths',
-  rules: () => [
-    firm('sawn-before-filed', 'An end is filed when it is there.', doing(['cut-tubes']), doing(['cap-ends'])),
-    { ...rule('filed-before-pushed', 'Fibres of a rough end cut hands and scrape joints.', doing(['cap-ends']), doing(['push-tubes', 'push-posts', 'slide-on'])), within: 'item' },
+  rules: [
+    firm('sawn-before-filed', 'An end is filed when it is there.', 'item', doing('cut-tubes'), doing('cap-ends')),
+    rule('filed-before-pushed', 'Fibres of a rough end cut hands and scrape joints.', 'item', doing('cap-ends'), doing('push', 'push-through')),
   ],
 });

@@ -1,4 +1,4 @@
-import { doing, firm, pair, work } from '../rules.ts';
+import { pair, work } from '../rules.ts';
 
 /** The brackets screwed to a wall, and each pulled at. */
 export const facts = work({
@@ -9,5 +9,4 @@ export const facts = work({
   minutes: 25,
   waits: 0,
   captionOf: (detail) => (detail.on === 'wall' ? detail.wall : 'masonry'),
-  rules: () => [firm('standing-before-fixed', 'The wall holds what stands in its place.', doing(['stand-up', 'brace', 'fit-bracket']), doing(['fix-to-wall']))],
 });

@@ -1,6 +1,7 @@
 import type { Tool } from '../../../plan/index.ts';
 import type { Ink } from '../ink.ts';
 import { knifePicture, punchPicture, sawPicture } from './cutting.ts';
+import { blockPicture } from './block.ts';
 import { handsPicture } from './hands.ts';
 import { pencilPicture, scalePicture, straightEdgePicture, tapePicture } from './measuring.ts';
 import { creaserPicture, drillPicture, filePicture, malletPicture, screwdriverPicture } from './shaping.ts';
@@ -20,4 +21,5 @@ export const toolPictures: Readonly<Record<Tool, Ink>> = {
   file: filePicture,
   screwdriver: screwdriverPicture,
   scale: scalePicture,
+  block: blockPicture,
 };
