@@ -2,6 +2,7 @@
 export type Told =
   /** A length; its unit is understood, or printed beside it. */
   | { readonly as: 'length' | 'measure' | 'diameter' | 'radius'; readonly mm: number }
+  | { readonly as: 'mass'; readonly kg: number }
   | { readonly as: 'sides'; readonly mm: readonly number[] }
   | { readonly as: 'times' | 'number'; readonly value: number }
   | { readonly as: 'out-of'; readonly value: number; readonly all: number }
@@ -13,6 +14,7 @@ export const tell = {
   measure: (mm: number): Told => ({ as: 'measure', mm }),
   diameter: (mm: number): Told => ({ as: 'diameter', mm }),
   radius: (mm: number): Told => ({ as: 'radius', mm }),
+  mass: (kg: number): Told => ({ as: 'mass', kg }),
   sides: (...mm: readonly number[]): Told => ({ as: 'sides', mm }),
   times: (value: number): Told => ({ as: 'times', value }),
   number: (value: number): Told => ({ as: 'number', value }),

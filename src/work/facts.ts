@@ -1,4 +1,5 @@
 import { facts as brace } from './brace/facts.ts';
+import { facts as capEnds } from './cap-ends/facts.ts';
 import { facts as closeFrame } from './close-frame/facts.ts';
 import { facts as crease } from './crease/facts.ts';
 import { facts as cutBlank } from './cut-blank/facts.ts';
@@ -9,6 +10,7 @@ import { facts as drill } from './drill/facts.ts';
 import { facts as fitBracket } from './fit-bracket/facts.ts';
 import { facts as fitEnd } from './fit-end/facts.ts';
 import { facts as fitHinge } from './fit-hinge/facts.ts';
+import { facts as fixToWall } from './fix-to-wall/facts.ts';
 import { facts as halfCut } from './half-cut/facts.ts';
 import { facts as holdPanel } from './hold-panel/facts.ts';
 import { facts as layFrame } from './lay-frame/facts.ts';
@@ -34,6 +36,7 @@ export type * from './types.ts';
 
 const facts = {
   'cut-tubes': cutTubes,
+  'cap-ends': capEnds,
   'cut-blank': cutBlank,
   'mark-inside': markInside,
   'mark-creases': markCreases,
@@ -59,6 +62,7 @@ const facts = {
   'turn-item': turnItem,
   'stand-up': standUp,
   brace,
+  'fix-to-wall': fixToWall,
   'cut-panel': cutPanel,
   'lay-panel': layPanel,
   'hold-panel': holdPanel,

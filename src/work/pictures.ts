@@ -1,5 +1,6 @@
 import type { WorkPicture } from '../draw/work-kit/index.ts';
 import { picture as brace } from './brace/picture.ts';
+import { picture as capEnds } from './cap-ends/picture.ts';
 import { picture as closeFrame } from './close-frame/picture.ts';
 import { picture as crease } from './crease/picture.ts';
 import { picture as cutBlank } from './cut-blank/picture.ts';
@@ -10,6 +11,7 @@ import { picture as drill } from './drill/picture.ts';
 import { picture as fitBracket } from './fit-bracket/picture.ts';
 import { picture as fitEnd } from './fit-end/picture.ts';
 import { picture as fitHinge } from './fit-hinge/picture.ts';
+import { picture as fixToWall } from './fix-to-wall/picture.ts';
 import { picture as halfCut } from './half-cut/picture.ts';
 import { picture as holdPanel } from './hold-panel/picture.ts';
 import { picture as layFrame } from './lay-frame/picture.ts';
@@ -34,6 +36,7 @@ import type { Action } from './facts.ts';
 /** The pictogram of each kind of work, and what its steps are drawn on; in the order in which the pictograms are listed. */
 export const PICTURES: Readonly<Record<Action, WorkPicture>> = {
   'cut-tubes': cutTubes,
+  'cap-ends': capEnds,
   'cut-blank': cutBlank,
   'mark-inside': markInside,
   'mark-creases': markCreases,
@@ -63,4 +66,5 @@ export const PICTURES: Readonly<Record<Action, WorkPicture>> = {
   'hold-panel': holdPanel,
   'pin-panel': pinPanel,
   brace,
+  'fix-to-wall': fixToWall,
 };

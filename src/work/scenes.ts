@@ -5,6 +5,7 @@ import { scene as drill } from './drill/scene.ts';
 import { scene as fitBracket } from './fit-bracket/scene.ts';
 import { scene as fitEnd } from './fit-end/scene.ts';
 import { scene as fitHinge } from './fit-hinge/scene.ts';
+import { scene as fixToWall } from './fix-to-wall/scene.ts';
 import { scene as holdPanel } from './hold-panel/scene.ts';
 import { scene as layFrame } from './lay-frame/scene.ts';
 import { scene as layPanel } from './lay-panel/scene.ts';
@@ -23,6 +24,7 @@ import type { Action } from './facts.ts';
 /** How each kind of work is shown in space; null for work on the bench, which is told by flat drawings. */
 export const SCENES: Readonly<Record<Action, WorkScene | null>> = {
   'cut-tubes': null,
+  'cap-ends': null,
   'cut-blank': null,
   'mark-inside': null,
   'mark-creases': null,
@@ -48,6 +50,7 @@ export const SCENES: Readonly<Record<Action, WorkScene | null>> = {
   'turn-item': turnItem,
   'stand-up': standUp,
   brace,
+  'fix-to-wall': fixToWall,
   'cut-panel': null,
   'lay-panel': layPanel,
   'hold-panel': holdPanel,

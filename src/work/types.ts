@@ -1,6 +1,9 @@
 import type { PartKind, Side } from '../model/index.ts';
 
-export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'block';
+export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'block';
+
+/** What a wall is made of that an item is fixed to. */
+export type WallKind = 'masonry' | 'timber' | 'board';
 
 /** Key under `cautions`; each has a safety sign. */
 export type Caution = 'sharp' | 'dust' | 'eyes' | 'gloves' | 'crush' | 'children' | 'climbing' | 'tipping' | 'manual';
@@ -21,6 +24,8 @@ export type StepDetail =
   | { readonly on: 'pattern'; readonly index: number }
   /** A kind of flat panel, by its place in the model's list; lettered where there are several. */
   | { readonly on: 'plates'; readonly index: number; readonly letter: string | null }
+  /** The wall that the whole item is fixed to; on a board it is not. */
+  | { readonly on: 'wall'; readonly wall: WallKind }
   /** One flat panel, on one side of the item where it is on one. */
   | { readonly on: 'plate'; readonly plate: string; readonly side: Side | null };
 
@@ -29,7 +34,7 @@ export type StandingName = 'bench' | 'lying' | 'upright';
 
 /** What is done on the bench before anything is put together. */
 export type BenchWork =
-  | 'cut-tubes' | 'cut-blank' | 'mark-inside' | 'mark-creases' | 'mark-notches' | 'punch-holes' | 'cut-notches' | 'crease' | 'half-cut'
+  | 'cut-tubes' | 'cap-ends' | 'cut-blank' | 'mark-inside' | 'mark-creases' | 'mark-notches' | 'punch-holes' | 'cut-notches' | 'crease' | 'half-cut'
   | 'cut-panel' | 'mark-posts';
 
 /** What is done while things are put together, by what it closes. */

@@ -1,4 +1,5 @@
 export { cutBarsPaper, cutBarsPicture } from './cut-bars.ts';
+export { endPicture, type TubeEnd } from './end-picture.ts';
 export { foldSeries } from './folded/fold-series.ts';
 export { foldedPatternPicture } from './folded/folded-pattern.ts';
 export { foldedPicture } from './folded/folded-stage.ts';
@@ -8,5 +9,6 @@ export { platePaper, platePicture } from './plate-picture.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
 export { spacingPicture } from './spacing-picture.ts';
 export { stepPaper } from './step-paper.ts';
+export { wallPicture, type WallShown } from './wall-picture.ts';
 export { panelSheetPicture } from './cut-plan/panel-sheet.ts';
 export { tubeSheetPicture } from './cut-plan/tube-sheet.ts';

@@ -1,7 +1,7 @@
 import { checkModel, type Report } from '../../../src/check/index.ts';
 import { declaredFor } from '../../../src/read/index.ts';
 import { pairPictures } from '../../../src/draw/pictograms/index.ts';
-import type { Caution, Plan, Standing, Step, StepDetail } from '../../../src/plan/index.ts';
+import type { Caution, Plan, Standing, Step, StepDetail, Tool } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { loadWords, textsMark, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import { buildModel, type Joining, type Model, type Shape } from '../../../src/model/index.ts';
@@ -110,6 +110,8 @@ const newActions: readonly Partial<Step>[] = [
   { action: 'pin-panel', key: 'pin-panel:backrest-back', detail: backrest, side: 'back', newParts: [{ kind: 'joint-pin', ids: ['plate-pin'] }] },
   ...(['onto', 'into'] as const).map((tubes): Partial<Step> => ({ action: 'push-tubes', key: `push-tubes-${tubes}`, detail: { on: 'tubes', tubes }, side: null })),
   ...(['slide-on', 'lay-panel', 'fit-end', 'fit-hinge', 'fit-bracket'] as const).map((action): Partial<Step> => ({ action, key: action, detail: { on: 'whole' }, side: null, newParts: [{ kind: 'bar', ids: ['bar'] }, { kind: 'fitting', ids: ['fitting'] }] })),
+  { action: 'cap-ends', key: 'cap-ends', detail: { on: 'whole' }, side: null },
+  ...(['masonry', 'timber', 'board'] as const).map((wall): Partial<Step> => ({ action: 'fix-to-wall', key: `fix-to-wall:${wall}`, detail: { on: 'wall', wall }, side: null })),
   { action: 'drill', key: 'drill', detail: { on: 'whole' }, side: null, drillsFor: [] },
 ];
 
@@ -117,11 +119,12 @@ const newActions: readonly Partial<Step>[] = [
 function planOfOddities(): Plan {
   const names = Object.keys(pairPictures);
   const standings: readonly Standing['name'][] = ['bench', 'lying', 'upright'];
+  const tools: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-edge', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'file', 'drill', 'screwdriver', 'scale', 'block'];
   const cautions: readonly Caution[] = ['sharp', 'dust', 'eyes', 'gloves', 'crush', 'children', 'climbing', 'tipping', 'manual'];
   const steps = rackPlan.steps.map((step, index): Step => ({
     ...step,
     ...newActions[index],
-    tools: step.tools.slice(0, 1),
+    tools: tools.slice(index % tools.length, (index % tools.length) + 1),
     standing: { name: standings[index % standings.length] ?? 'bench', pose: [index] },
     cautions: cautions.slice(index % cautions.length, (index % cautions.length) + 1),
     check: index % 2 === 0

@@ -4,7 +4,8 @@ import { crease, halfCut, notch, tabFlat } from './panel.ts';
 import { bedChild, panelFlush } from './plates.ts';
 import type { Pair } from './pair.ts';
 import { cableTight, deckLevel, rackUpright } from './rack.ts';
-import { cutSquare, mark } from './tubes.ts';
+import { cutSquare, endSmooth, mark } from './tubes.ts';
+import { wallHolds } from './walls.ts';
 
 /** One pair for each check that is drawn as right and wrong. */
 export const pairPictures = {
@@ -25,6 +26,8 @@ export const pairPictures = {
   mark,
   'panel-flush': panelFlush,
   'bed-child': bedChild,
+  'end-smooth': endSmooth,
+  'wall-holds': wallHolds,
 } as const satisfies Readonly<Record<string, Pair>>;
 
 export type PairName = keyof typeof pairPictures;

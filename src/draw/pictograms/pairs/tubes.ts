@@ -29,3 +29,11 @@ export const mark: Pair = {
     tubeWithMarks,
   ),
 };
+
+const fibres = 'M48 12L60 6M49 19L67 17M49 25L58 26M49 31L68 34M48 37L60 43';
+
+/** No fibre stands out of the end, its edges are broken. */
+export const endSmooth: Pair = {
+  right: body('M3 8H59L65 14V34L59 40H3z', undefined, 3),
+  wrong: together(stroke(fibres, thin), body('M3 8H49V40H3z', undefined, 3)),
+};

@@ -3,8 +3,8 @@ import type { Ink } from '../ink.ts';
 import { knifePicture, punchPicture, sawPicture } from './cutting.ts';
 import { blockPicture } from './block.ts';
 import { handsPicture } from './hands.ts';
-import { pencilPicture, straightEdgePicture, tapePicture } from './measuring.ts';
-import { creaserPicture, drillPicture, malletPicture } from './shaping.ts';
+import { pencilPicture, scalePicture, straightEdgePicture, tapePicture } from './measuring.ts';
+import { creaserPicture, drillPicture, filePicture, malletPicture, screwdriverPicture } from './shaping.ts';
 
 /** One picture for each tool of the plan. */
 export const toolPictures: Readonly<Record<Tool, Ink>> = {
@@ -18,5 +18,8 @@ export const toolPictures: Readonly<Record<Tool, Ink>> = {
   mallet: malletPicture,
   drill: drillPicture,
   hands: handsPicture,
+  file: filePicture,
+  screwdriver: screwdriverPicture,
+  scale: scalePicture,
   block: blockPicture,
 };

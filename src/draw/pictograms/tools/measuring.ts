@@ -20,3 +20,12 @@ export const straightEdgePicture: Ink = together(
   body(box(3, 17, 42, 17)),
   stroke(ticks(8, 5.4, 7, 17, 8), thin),
 );
+
+/** A scale with a ring above and a hook below. */
+export const scalePicture: Ink = together(
+  ring(24, 6, 3.6, line),
+  body(box(14.5, 10, 19, 22)),
+  stroke(ticks(19, 3.4, 4, 14, 6), thin),
+  stroke(straight(24, 18, 24, 27), bold),
+  stroke('M24 32V36A4.4 4.4 0 1 1 19.6 40.4', 3),
+);

@@ -1,4 +1,4 @@
-import { black, body, dot, placed, ring, solid, stroke, straight, thin, tint, together, white, bold, type Ink } from '../ink.ts';
+import { black, body, box, dot, placed, ring, solid, stroke, straight, thin, tint, together, white, bold, type Ink } from '../ink.ts';
 
 /** A blunt wheel that presses a line into a sheet. */
 export const creaserPicture: Ink = together(
@@ -23,4 +23,20 @@ export const drillPicture: Ink = together(
   body('M27 23H38L41 37H30z'),
   body('M24 36H45V44H24z', black),
   solid('M22.5 23H28.5L29.3 27Q24.5 28.5 22.5 23z'),
+);
+
+/** A flat file with its handle, and a drop of water. */
+export const filePicture: Ink = together(
+  placed(21, 25, -45,
+    body(box(-21, -5, 31, 10)),
+    stroke(Array.from({ length: 5 }, (_, i) => straight(-18 + i * 6, -4.5, -14 + i * 6, 4.5)).join(''), thin),
+    body('M10 -2.5H14Q22 -6 29 -3V3Q22 6 14 2.5H10z', black, thin),
+  ),
+  body('M37 27Q44 36 41 40.5A5.4 5.4 0 0 1 33 40.5Q30 36 37 27z'),
+);
+
+export const screwdriverPicture: Ink = placed(24, 24, -45,
+  body('M-27 -2H-1V2H-27L-29 0z'),
+  body('M-1 -4H4Q8 -7.5 14 -6.5H24Q28 -6.5 28 0T24 6.5H14Q8 7.5 4 4H-1z', black, thin),
+  stroke(straight(11, 0, 23, 0), 2.5, white),
 );

@@ -1,0 +1,121 @@
+import type { Vec2 } from '../../model/index.ts';
+import type { DrawnPicture } from '../types.ts';
+import { linearDimension } from '../kit/dimension.ts';
+import { hatching } from '../kit/hatching.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { area, arrowhead, circle, figure, line, outline, ringedNumeral, type Mark } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
+import { toPicture, type Paper } from '../kit/svg.ts';
+import { tell } from '../../scene/index.ts';
+
+/** A tube, mm. */
+export interface TubeEnd {
+  readonly outside: number;
+  readonly inside: number;
+}
+
+/** A plug with a head, mm. */
+interface Cap {
+  readonly diameter: number;
+  readonly thickness: number;
+  readonly plug: number;
+}
+
+/** How much of an edge the file takes off, mm. */
+const BROKEN = 1;
+/** Length of tube shown, and of the fibres that stand out of a rough end, mm of paper. */
+const SHOWN = 30;
+const FIBRE = 4;
+/** Radius of the ring with the wall enlarged, mm of paper, and how many times it is enlarged. */
+const RING = 19;
+const ENLARGED = 4.5;
+const cap = capHeights.step;
+/** What a kit without caps is shown with. */
+const plain = (tube: TubeEnd): Cap => ({ diameter: tube.outside, thickness: 3, plug: 20 });
+
+/** Three sections side by side: a rough end filed wet inside and out, its edges enlarged, the cap pushed in; under the first how many ends there are. */
+export function endPicture(tube: TubeEnd, own: Cap | null, ends: number, paper: Paper): DrawnPicture {
+  return toPicture(paper, endMarks(tube, own, ends, paper));
+}
+
+/** The marks of the picture, for the tests. */
+export function endMarks(tube: TubeEnd, own: Cap | null, ends: number, paper: Paper): readonly Mark[] {
+  const wide = paper.width / 3;
+  const y = paper.height / 2;
+  const [first = 0, second = 0, third = 0] = [0, 1, 2].map((column) => column * wide);
+  return [
+    ...[first, second, third].map((x, index) => ringedNumeral(tell.number(index + 1), [x + 5, 6], capHeights.order, pens.edge)),
+    ...filed(tube, [first + 4, y]),
+    figure(tell.times(ends), [first + wide / 2, paper.height - 5], capHeights.count, 700),
+    ...enlarged(tube, [second + wide / 2, y]),
+    ...capped(tube, own ?? plain(tube), [third + 3, y]),
+  ];
+}
+
+/** Both walls of a tube cut lengthwise, from a point on its axis to the right; `broken` mm of paper off the edges of its end. */
+function walls({ outside, inside }: TubeEnd, [x, y]: Vec2, broken: number): readonly Mark[] {
+  const end = x + SHOWN;
+  return [-1, 1].flatMap((side) => cut([
+    [x, y + (side * outside) / 2], [end - broken, y + (side * outside) / 2], [end, y + side * (outside / 2 - broken)],
+    [end, y + side * (inside / 2 + broken)], [end - broken, y + (side * inside) / 2], [x, y + (side * inside) / 2],
+  ]));
+}
+
+const cut = (ring: readonly Vec2[]): readonly Mark[] => [area('core', ring), ...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), outline(pens.cut, ring)];
+
+/** Fibres stand out of the end; the file lies on the edge and goes to and fro, a drop of water over it. */
+function filed(tube: TubeEnd, [x, y]: Vec2): readonly Mark[] {
+  const end = x + SHOWN;
+  const top = y - tube.outside / 2;
+  const fibres = [-1, 1].flatMap((side) => [0.2, 0.5, 0.8].map((share): Mark => {
+    const at = y + side * (tube.inside / 2 + share * (tube.outside - tube.inside) / 2);
+    return line(pens.edge, [end, at], [end + FIBRE, at + side * (share - 0.5) * 4]);
+  }));
+  const along = (by: number, over: number): Vec2 => [end + (by - over) * Math.SQRT1_2 - 0.8, top + (by + over) * Math.SQRT1_2 + 0.8];
+  const file = [along(-15, 0), along(15, 0), along(15, -3), along(-15, -3)];
+  return [
+    ...walls(tube, [x, y], 0), ...fibres,
+    area('white', file), outline(pens.cut, file),
+    line(pens.motion, along(-9, -6), along(9, -6)), arrowhead(along(-12, -6), [-1, -1], 3.5), arrowhead(along(12, -6), [1, 1], 3.5),
+    ...drop([end - 10, top - 15]),
+  ];
+}
+
+function drop([x, y]: Vec2): readonly Mark[] {
+  const sides = Array.from({ length: 17 }, (_, index): Vec2 => {
+    const angle = (Math.PI / 4) + (index / 16) * (1.5 * Math.PI) - Math.PI / 2;
+    return [x + 2.4 * Math.cos(angle), y + 2.4 * Math.sin(angle)];
+  });
+  const ring: readonly Vec2[] = [[x, y - 5], ...sides];
+  return [area('white', ring), outline(pens.motion, ring)];
+}
+
+/** The end of one wall, both edges broken, how far dimensioned. */
+function enlarged({ outside, inside }: TubeEnd, [x, y]: Vec2): readonly Mark[] {
+  const half = Math.min(((outside - inside) / 4) * ENLARGED, RING * 0.6);
+  const off = BROKEN * ENLARGED;
+  const end = x + 6;
+  const left = x - Math.sqrt(RING ** 2 - half ** 2);
+  const ring: readonly Vec2[] = [[left, y - half], [end - off, y - half], [end, y - half + off], [end, y + half - off], [end - off, y + half], [left, y + half]];
+  return [
+    ...cut(ring),
+    circle([x, y], RING, pens.ring),
+    ...linearDimension({ axis: 'x', told: tell.mm(BROKEN), ends: [end - off, end], line: y - RING - 4, feature: y - half, cap }),
+  ];
+}
+
+/** The cap on its way into the filed end. */
+function capped(tube: TubeEnd, { diameter, thickness, plug }: Cap, [x, y]: Vec2): readonly Mark[] {
+  const shown = { ...tube };
+  const from = x + SHOWN - plug / 2 + 4;
+  const ring: readonly Vec2[] = [
+    [from, y - tube.inside / 2 + 0.3], [from + plug, y - tube.inside / 2 + 0.3], [from + plug, y - diameter / 2], [from + plug + thickness, y - diameter / 2],
+    [from + plug + thickness, y + diameter / 2], [from + plug, y + diameter / 2], [from + plug, y + tube.inside / 2 - 0.3], [from, y + tube.inside / 2 - 0.3],
+  ];
+  const low = y + tube.outside / 2 + 8;
+  return [
+    ...walls(shown, [x, y], BROKEN),
+    area('panel', ring), outline(pens.cut, ring),
+    line(pens.motion, [from + plug + thickness, low], [from + 6, low]), arrowhead([from + 3, low], [-1, 0], 4),
+  ];
+}

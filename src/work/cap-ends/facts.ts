@@ -1,0 +1,17 @@
+import { doing, firm, pair, rule, work } from '../rules.ts';
+
+/** Sawn ends filed wet, and those that stay open capped; all of the item's tubes at once. */
+export const facts = work({
+  tools: ['file', 'hands'],
+  people: 1,
+  cautions: ['dust', 'eyes', 'gloves'],
+  check: pair('end-smooth'),
+  minutes: 20,
+  waits: 0,
+  prepared: 'all',
+  shownIn: 'lengths',
+  rules: [
+    firm('sawn-before-filed', 'An end is filed when it is there.', 'item', doing('cut-tubes'), doing('cap-ends')),
+    rule('filed-before-pushed', 'Fibres of a rough end cut hands and scrape joints.', 'item', doing('cap-ends'), doing('push', 'push-through')),
+  ],
+});

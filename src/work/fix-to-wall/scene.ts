@@ -1,0 +1,3 @@
+import { wallWork, type WorkScene } from '../../scene/kit/index.ts';
+
+export const scene: WorkScene = wallWork;

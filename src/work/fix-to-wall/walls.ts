@@ -1,0 +1,20 @@
+import type { WallKind } from '../types.ts';
+
+/** How a bracket is fixed to a wall, mm. */
+export interface WallFixing {
+  /** Of the bit, and how deep it goes in. */
+  readonly hole: { readonly diameter: number; readonly depth: number };
+  readonly screw: { readonly diameter: number; readonly length: number };
+  /** Whether a plug goes into the hole first. */
+  readonly isPlugged: boolean;
+}
+
+/** Screws of each kind of wall, common practice, no source. A board alone holds nothing that somebody pulls at: there is no fixing. */
+export const WALLS: Readonly<Record<WallKind, WallFixing | null>> = {
+  masonry: { hole: { diameter: 8, depth: 70 }, screw: { diameter: 6, length: 70 }, isPlugged: true },
+  timber: { hole: { diameter: 4, depth: 40 }, screw: { diameter: 6, length: 60 }, isPlugged: false },
+  board: null,
+};
+
+/** What each bracket is pulled with straight out of the wall once it is screwed on, kg: twice the pull at the top that nothing may tip at. */
+export const PULL_TEST = { mass: 20 } as const;

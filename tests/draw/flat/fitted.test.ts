@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
+import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
+import { FORMATS } from '../../../src/draw/formats.ts';
+import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-marks.ts';
+import { pens } from '../../../src/draw/kit/pens.ts';
+import { defaultLimits } from '../../../src/check/index.ts';
+import { PULL_TEST, WALLS } from '../../../src/work/fix-to-wall/walls.ts';
+import { linesOf, outside, overlaps, pointsOutside, struckFigures, texts } from './inspect.ts';
+
+const papers = [FORMATS.page.bench, FORMATS.small.bench];
+const tube = { outside: 28, inside: 22 };
+const bracket = { plate: 80, thickness: 4, reach: 60 };
+
+describe('the picture of sawn ends', () => {
+  it.each(papers)('tells how many there are and how much is filed off, on paper of $width by $height', (paper) => {
+    for (const cap of [null, { diameter: 28, thickness: 3, plug: 20 }]) {
+      const picture = endPicture(tube, cap, 24, paper);
+      expect(texts(picture)).toEqual(expect.arrayContaining(['×24', '1', '2', '3']));
+      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(endMarks(tube, cap, 24, paper))]).toEqual([[], [], [], []]);
+    }
+  });
+});
+
+describe('the picture of a wall', () => {
+  const walls = (['masonry', 'timber', 'board'] as const).map((kind): WallShown => ({ kind, fixing: WALLS[kind] }));
+
+  it.each(papers)('tells hole, screw and pull where it holds, on paper of $width by $height', (paper) => {
+    for (const wall of walls) {
+      const picture = wallPicture(bracket, wall, PULL_TEST.mass, paper);
+      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(wallMarks(bracket, wall, PULL_TEST.mass, paper))]).toEqual([[], [], [], []]);
+      if (wall.fixing === null) expect(texts(picture)).toEqual([]);
+      else expect(texts(picture)).toEqual(expect.arrayContaining([`Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
+    }
+  });
+
+  it('shows no way to fix it to a board', () => {
+    expect(WALLS.board).toBeNull();
+  });
+
+  it('pulls twice as hard as a pull at the top that nothing may tip at, and a plug’s screw is thinner than its hole', () => {
+    expect(PULL_TEST.mass * defaultLimits.gravity.value).toBeGreaterThanOrEqual(0.98 * defaultLimits.wallPull.value * defaultLimits.tippingForce.value);
+    for (const fixing of Object.values(WALLS)) if (fixing !== null) expect(fixing.hole.diameter > fixing.screw.diameter).toBe(fixing.isPlugged);
+  });
+});
+
+describe('the mark of a hole', () => {
+  const lines = (depth: number | null, face: 'drawn' | 'other'): number => linesOf(holeMark({ depth, face }, [0, 0], 2, pens.hole)).length;
+
+  it('is a circle alone where it goes through, in a square where it is blind, in four corners from the other face', () => {
+    expect([lines(null, 'drawn'), lines(6, 'drawn'), lines(6, 'other')]).toEqual([0, 1, 4]);
+  });
+
+  it('is told once a kind, those through first, with its depth in the section', () => {
+    const hole = (depth: number | null, face: 'drawn' | 'other') => ({ diameter: 5, depth, face });
+    expect(holeKinds([hole(6, 'other'), hole(null, 'drawn'), hole(6, 'drawn'), hole(6, 'other'), hole(null, 'drawn')]).map(({ depth, face, count }) => [depth, face, count]))
+      .toEqual([[null, 'drawn', 2], [6, 'drawn', 1], [6, 'other', 2]]);
+    const figures = (depth: number | null): number => holeSection(hole(depth, 'drawn'), { thickness: 9, skin: 1 }, [0, 0]).filter(({ mark }) => mark === 'figure').length;
+    expect([figures(null), figures(6)]).toEqual([0, 1]);
+  });
+});
