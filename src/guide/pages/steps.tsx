@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { caption, marginParts, picturesOf, sizeText, stepAlt } from '../../booklet/index.ts';
 import { pictureId } from '../../draw/index.ts';
-import type { Step } from '../../plan/index.ts';
+import type { Plan, Step } from '../../plan/index.ts';
 import { controlGlyphs, sideGlyphs } from './control-glyphs.ts';
 import { Check } from './checks.tsx';
 import type { GuidePage, Maker } from './page.ts';
@@ -27,7 +27,7 @@ function runPage(maker: Maker, step: Step, run: string): GuidePage {
   const { base, say } = maker;
   const label = say(({ words }) => words.t('booklet.run', { count: step.times }));
   return {
-    id: `run-${run}`,
+    id: `run-${asAddress(step.key)}`,
     group: groupOf(step),
     label,
     sign: { glyph: base.glyphs.plain('again') },
@@ -126,10 +126,16 @@ function Strip({ maker, step }: { readonly maker: Maker; readonly step: Step }):
   );
 }
 
-/** At the end of a run: back to its first step until all its pieces are made. */
+/** The first of the steps of one run that follow one another up to this one. */
+function beginningOf(plan: Plan, step: Step): Step {
+  const before = plan.steps[step.number - 2];
+  return before === undefined || before.run !== step.run ? step : beginningOf(plan, before);
+}
+
+/** At the end of what is done again: back to its first step until all pieces are made. */
 function Again({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
   const { base: { plan, words }, say } = maker;
-  const first = plan.steps.find((other) => other.run === step.run) ?? step;
+  const first = beginningOf(plan, step);
   const label = say((telling) => telling.words.t('guide.again', { number: first.number }));
   return (
     <a className="again" href={`#${stepPageId(first)}`}>

@@ -80,8 +80,9 @@ describe('the pages', () => {
   });
 
   it('announce a run of identical decks and each walk round the work', () => {
-    expect(count(english.html, 'class="band repeated run"')).toBe(1);
-    expect(labelsOf(english.html)).toContain('Make 4 alike: do the steps along this line 4 times.');
+    const runs = rackPlan.steps.filter(({ run }, at) => run !== null && run !== rackPlan.steps[at - 1]?.run);
+    expect(count(english.html, 'class="band repeated run"')).toBe(runs.length);
+    for (const { times } of runs) expect(labelsOf(english.html)).toContain(`Make ${times} alike: do the steps along this line ${times} times.`);
     const turns = [...english.html.matchAll(/class="band( repeated)? turn".*?aria-label="([^"]*)"/g)].map((match) => match[2]);
     expect(turns).toEqual(['Walk round the work: another side faces you now.', 'Walk round the work: another side faces you now.']);
   });
