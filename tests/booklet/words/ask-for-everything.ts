@@ -121,7 +121,7 @@ function planOfOddities(): Plan {
   const steps = rackPlan.steps.map((step, index): Step => ({
     ...step,
     ...newActions[index],
-    tools: step.tools.slice(0, 1),
+    tools: index === 1 ? ['block'] : step.tools.slice(0, 1),
     standing: { name: standings[index % standings.length] ?? 'bench', pose: [index] },
     cautions: cautions.slice(index % cautions.length, (index % cautions.length) + 1),
     check: index % 2 === 0
