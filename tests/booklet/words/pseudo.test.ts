@@ -64,7 +64,7 @@ const everywhere = (text: string): string => text
   .replaceAll('3f9c1a7e', '')
   .replaceAll(/\u2066(0123abcd|crushed|hatch)\u2069/g, ' ') // the mark of the content, and piles named by who counted them
   .replaceAll(/(?<!\p{L})(mm|kg|kN|N|h|min|m|MPa|kPa|rad)(?!\p{L})/gu, ' ')
-  .replaceAll(/\u2066([A-H]|en|fr|ar)\u2069/g, ' ')
+  .replaceAll(/\u2066([A-W]|en|fr|ar)\u2069/g, ' ')
   .replaceAll(/English|Français|( and *)?العربية/g, '');
 
 /** Texts of the pages as they are read, and those that are heard. Isolates are put back for the spans that took their place. */
