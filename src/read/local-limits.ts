@@ -21,6 +21,8 @@ export const localLimits = section({
   spread: local(above('Share of the span.'), 'How far a load spreads to the side in a panel.'),
   'guard-push': local(measure('force', 'Force on a guard.'), 'The push that a bed’s guard must bear.'),
   'tube-shear': local(above('Share of the modulus.'), 'Shear modulus of the tubes over their modulus.'),
+  'screen-drift-ratio': local(above('Height over drift.'), 'How far a partition may sway.'),
+  'screen-factor': local(z.number({ error: messages.oneOrMore }).min(1, { error: messages.oneOrMore }).meta({ description: 'Times the push.' }), 'On the strength of a partition that is pushed.'),
   'creep-skin': local(above('Exponent of the hours.'), 'How fast skins give way in years.'),
   'creep-core': local(above('Exponent of the hours.'), 'How fast cores give way in years.'),
   'lid-factor': local(above('Times the weight of the lid.'), 'How much a stay holds.'),

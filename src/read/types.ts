@@ -112,7 +112,7 @@ export interface Kit {
 }
 
 /** A limit that is known from memory alone and that local rules may set. */
-export type LocalLimitName = 'factorOfSafety' | 'seatTest' | 'pad' | 'spread' | 'guardPush' | 'tubeShear' | 'creepSkin' | 'creepCore' | 'lidFactor' | 'lidLift' | 'hingeLeast' | 'hingeMost' | 'ventArea';
+export type LocalLimitName = 'factorOfSafety' | 'seatTest' | 'pad' | 'spread' | 'guardPush' | 'tubeShear' | 'screenDriftRatio' | 'screenFactor' | 'creepSkin' | 'creepCore' | 'lidFactor' | 'lidLift' | 'hingeLeast' | 'hingeMost' | 'ventArea';
 
 export interface LocalLimit {
   readonly value: number;

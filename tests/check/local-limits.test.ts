@@ -66,7 +66,7 @@ describe('a limit set by local rules', () => {
 describe('limits from memory', () => {
   /** What a kit may set, by the table's names; a name left out does not compile. */
   const local: Readonly<Record<LocalLimitName, true>> = {
-    factorOfSafety: true, seatTest: true, pad: true, spread: true, guardPush: true, tubeShear: true, creepSkin: true, creepCore: true, lidFactor: true, lidLift: true, hingeLeast: true, hingeMost: true, ventArea: true,
+    factorOfSafety: true, seatTest: true, pad: true, spread: true, guardPush: true, tubeShear: true, screenDriftRatio: true, screenFactor: true, creepSkin: true, creepCore: true, lidFactor: true, lidLift: true, hingeLeast: true, hingeMost: true, ventArea: true,
   };
   /** Never more than a caution, or a constant of nature. */
   const harmless = ['gravity', 'backPushHigh', 'backPushSlope', 'backPushZero', 'backPushSeat', 'backPushReach', 'limbLeast', 'limbMost', 'slatLeast', 'slatMost', 'markTolerance'];

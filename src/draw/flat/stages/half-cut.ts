@@ -62,7 +62,7 @@ export function knifeInPanel(pattern: Skinned, box: Box): readonly Mark[] {
   const slit = onPaper(view, [0, -deep]);
   return [
     { mark: 'view', name: 'half-cut', scale: view.scale, marks: [...sectionMarks(view, [[-reach, -thickness], [reach, -thickness], [reach, 0], [-reach, 0]]), ...skins(view, reach, pattern)] },
-    ...knife(slit, top),
+    ...knife(slit, top), ...depthGauge(slit, top),
     ...linearDimension({ axis: 'y', told: tell.mm(deep), ends: [slit[1], top], line: left - 4, feature: left, cap, upright: true }),
     line(pens.dimension, [left - 5, slit[1]], slit),
     ...linearDimension({ axis: 'y', told: tell.mm(thickness), ends: [bottom, top], line: right + 3 + upright(thickness), feature: right, cap, upright: true }),
@@ -80,9 +80,20 @@ function knife([x, y]: Vec2, top: number): readonly Mark[] {
   return [
     area('white', [[x, y], [x + wide, y - 3], [x + wide, up], [x, up]]),
     outline(pens.cut, [[x, y], [x + wide, y - 3], [x + wide, up], [x, up]]),
-    line(pens.motion, [x - 4, up], [x - 4, top - 4]),
-    arrowhead([x - 4, top - 1.5], [0, 1], 3.5),
+    line(pens.motion, [x - gauge.wide - 3, up], [x - gauge.wide - 3, top - 4]),
+    arrowhead([x - gauge.wide - 3, top - 1.5], [0, 1], 3.5),
   ];
+}
+
+/** Off-cuts of panel clamped to both sides of the blade: they meet the face when it is as deep as it may go. mm of paper. */
+const gauge = { wide: 5, high: 5 } as const;
+
+function depthGauge([x]: Vec2, top: number): readonly Mark[] {
+  const blade = 2.2;
+  return [x - gauge.wide, x + blade].flatMap((left): readonly Mark[] => {
+    const block: readonly Vec2[] = [[left, top - gauge.high], [left + gauge.wide, top - gauge.high], [left + gauge.wide, top], [left, top]];
+    return [area('panel', block), outline(pens.cut, block)];
+  });
 }
 
 /** The same place with the tab turned back: the cut opens, the outer skin holds. */
