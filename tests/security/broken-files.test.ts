@@ -88,7 +88,7 @@ describe('the command, given a broken file', () => {
       await broken('steps/stock/tern-island.yaml', stock, stock.replace('count: 92', 'count: 1e9'), ['cut', 'stool=1', '--stock', 'steps/stock/tern-island.yaml', '--out', 'out'], /tern-island\.yaml:\d+:\d+/);
       await broken('locales/en/page.json', page, page.replace('"busy": "', '"busy": ["'), ['make', 'stool', '--size', 'low', '--out', 'out'], /locales\/en\/page\.json:\d+:\d+/);
       await broken('words.xlf', '', '<xliff', ['words', 'import', 'words.xlf'], /words\.xlf:1:\d+/);
-      await broken('table.csv', '', 'part,name\ntube,x\n', ['stock', 'import', 'table.csv'], /table\.csv:1:\d+/);
+      await broken('table.csv', '', 'part,name\ntube,x\n', ['stock', 'import', 'table.csv'], /table\.csv:\d+:\d+/);
     } finally {
       shop.close();
     }
