@@ -1,4 +1,4 @@
-import { isNode, LineCounter, parseDocument, visit, type Node } from 'yaml';
+import { isCollection, isNode, LineCounter, parseDocument, visit, type Node } from 'yaml';
 import { z } from 'zod';
 import { isDay, isName } from './signature.ts';
 import { noSource, wordsError } from './words-error.ts';
@@ -101,6 +101,7 @@ function parse(files: LocaleFiles, path: string): Parsed {
   visit(document, {
     Alias: (_, node) => refuse(node, 'a reference to another value'),
     Node: (_, node) => { if (node.tag !== undefined) refuse(node, `the type ${node.tag}`); },
+    Pair: (_, { key }) => { if (isCollection(key)) refuse(key, 'a section in the place of a name'); },
     Scalar: (_, node) => { if (typeof node.value === 'string' && node.type !== 'QUOTE_DOUBLE') refuse(node, 'words without double quotes'); },
   });
   return { value: document.toJS() as unknown, placeOf };

@@ -52,6 +52,7 @@ function mapFaults(place: Place, pairs: readonly Pair<Scalar, Node | null>[], is
     put(place, at, at, `"": 1${between}`, 'a field without a name'),
     put(place, at, at, `${word}: 1${between}`, `${word} twice`),
     put(place, at, at, `<<: *base${between}`, 'a merge'),
+    ...(isFlow ? [put(place, at, at, '{a: 1}: 1, ', 'a section for a name')] : []),
   ];
 }
 
