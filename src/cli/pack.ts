@@ -54,13 +54,14 @@ function* followed(batch: Batch, progress: Progress): Generator<Batch> {
 
 /** Each line of the order with its model, plan and notes. Throws when a check fails or a note names no step. */
 async function workedThrough(order: readonly OrderLine[], lang: string): Promise<readonly PackItem[]> {
-  const drafts = order.map(({ item, size, count }) => {
-    const { model } = soundSize(item, size);
-    return { item, model, count, revision: item.revision, notes: notesFor(item, lang) };
-  });
+  const drafts = order.map(({ item, size, count }) => ({ item, model: soundSize(item, size).model, count, revision: item.revision }));
   const items: PackItem[] = [];
   // The solid kernel keeps every shape it built: one for each plan, let go after it.
-  for (const { item, ...draft } of drafts) items.push({ ...draft, plan: planItem(draft.model, item.order, await loadSolids()) });
+  for (const { item, ...draft } of drafts) {
+    const solids = await loadSolids();
+    const plan = planItem(draft.model, item.order, solids);
+    items.push({ ...draft, plan, notes: notesFor(item, plan, lang, solids) });
+  }
   return items;
 }
 

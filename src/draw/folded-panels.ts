@@ -1,6 +1,6 @@
 import { flatPattern, type CutPattern, type FlatPattern, type Model } from '../model/index.ts';
 import { foldedPatternPicture, foldedPicture, foldSeries, markingPicture, patternPicture, sectionSeries, type Marking } from './flat/index.ts';
-import { sidesInOrder } from '../plan/index.ts';
+import { sidesInOrder } from './flat/panel-lines.ts';
 import { hardwareOf } from './hardware.ts';
 import type { Paper } from './picture/index.ts';
 import type { DrawnPicture } from './types.ts';

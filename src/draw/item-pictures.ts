@@ -3,7 +3,7 @@ import type { Model, PartKind, Solids } from '../model/index.ts';
 import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
 import { varietiesOf } from '../parts/varieties.ts';
 import type { Plan } from '../plan/index.ts';
-import { finishedScene, letteredScene, partBody, runScene, STANDARD_VIEW, type Scene } from '../scene/index.ts';
+import { finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, type Scene } from '../scene/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
@@ -63,8 +63,10 @@ type Maker = (format: Format) => readonly Picture[];
 function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer): readonly Maker[] {
   const composed = (of: PictureOf, scene: Scene, paper: Paper): readonly Picture[] => [pictureAs(of, composePicture(scene, paper, draw))];
   const [finished, lettered] = [finishedScene(model, solids), letteredScene(model, solids)];
+  const ready = poseAfter(plan, null);
   return [
     withThumb((format) => composed({ what: 'finished' }, finished, FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finished), THUMB)),
+    ...(isAsUsed(ready) ? [] : [withThumb((format) => composed({ what: 'ready' }, finishedScene(model, solids, ready), FORMATS[format].full))]),
     withThumb((format) => composed({ what: 'lettered' }, lettered, FORMATS[format].lettered)),
     withThumb((format) => partPictures(model, solids, draw, partScale(format))),
     withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),
@@ -73,7 +75,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
       pictureAs({ what: 'crease-section', pattern }, foldingOf(model, pattern, FORMATS[format].sections)),
     ])),
     withThumb((format) => model.plates.map((_, plate) => pictureAs({ what: 'plate', plate }, plateSheet(model, plate, FORMATS[format].bench)))),
-    ...plan.batches.map((batch) => withThumb((format) => composed({ what: 'run', run: batch.name }, runScene(model, batch, solids), FORMATS[format].run))),
+    ...plan.batches.map((batch) => withThumb((format) => composed({ what: 'run', run: batch.name }, runScene(model, batch, solids, poseAfter(plan, batch.name)), FORMATS[format].run))),
     ...plan.steps.map((step) => withThumb(
       (format) => stepPictures({ model, plan, cuts, solids, draw, format }, step),
       () => [stepThumb({ model, plan, cuts, solids, draw }, step) ?? []].flat(),

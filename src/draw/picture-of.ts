@@ -4,6 +4,8 @@ import type { PartKind } from '../model/index.ts';
 export type PictureOf =
   /** The finished item, for the pages of a booklet, and on a thumbnail. */
   | { readonly what: 'finished' }
+  /** The finished item as the last step leaves it, where it lies another way round then. */
+  | { readonly what: 'ready' }
   | { readonly what: 'finished-thumb' }
   /** The finished item with its lettered lengths. */
   | { readonly what: 'lettered' }

@@ -1,10 +1,10 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, stepScene, type Scene } from '../scene/index.ts';
+import { closeUpScene, rolledScenes, rolledSteps, stepScene, type Scene } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
-import { composePicture, type LineDrawer } from './picture/index.ts';
+import { composePicture, composeUnder, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
 import type { FlatGivens } from './work-kit/index.ts';
@@ -29,11 +29,12 @@ export function stepPictures(givens: StepGivens, step: Step): readonly Picture[]
 
 const flatGivens = ({ model, cuts, format = 'page' }: StepGivens): FlatGivens => ({ model, cuts, papers: FORMATS[format] });
 
-function scenePicture({ model, solids, draw, format = 'page' }: StepGivens, step: Step, paper: 'frame' | 'deck' | 'whole'): DrawnPicture {
+function scenePicture({ model, plan, solids, draw, format = 'page' }: StepGivens, step: Step, paper: 'frame' | 'deck' | 'whole'): DrawnPicture {
   const scene = stepScene(model, step, solids);
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
   const hasCloseUp = paper === 'whole' && closeUpScene(model, step, solids) !== null;
-  return composePicture(scene, FORMATS[format][hasCloseUp ? 'over' : paper], draw);
+  const turned = rolledScenes(model, step, rolledSteps(model, plan).get(step.number) ?? [], solids);
+  return composeUnder(turned, scene, FORMATS[format][hasCloseUp ? 'over' : paper], draw);
 }
 
 /** Flat drawings beside the first step of a kind, or what the scene hides or shows too small. */

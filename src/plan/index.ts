@@ -1,10 +1,7 @@
 export type * from './types.ts';
-export type { Job } from './jobs.ts';
-export { orderedJobs, planItem, provenClashes } from './plan.ts';
-export { ACTIONS, WORK } from '../work/facts.ts';
-export { rulesFor, sidesInOrder } from './rules.ts';
+export { planItem } from './plan.ts';
+export { ACTIONS, RULES, WORK } from '../work/facts.ts';
 export * from './workshop/index.ts';
-export { stepNames } from './step-names.ts';
 export { findPlan } from './found/plan.ts';
 export { faultsOf } from './found/prove.ts';
 export type { FoundPlan, FoundStep } from './found/types.ts';

@@ -1,133 +1,171 @@
-import { chained, FLAT, isToldByPoints, standstill, undone, WRAPPED, type Model, type Solids } from '../model/index.ts';
+import { dot, lengthOf, outwards, type Connection, type Model, type Side, type Solids } from '../model/index.ts';
 import type { OrderWish } from '../read/index.ts';
-import { WORK } from '../work/facts.ts';
-import { runJobs } from './deck-jobs.ts';
-import { itemJobs } from './item-jobs.ts';
-import { directionOf, sideOf, stageOf, type Job } from './jobs.ts';
-import { orderJobs, type Ordering } from './order.ts';
-import { clashesInOrder, mustHold, type Clash } from './prove.ts';
-import { rulesFor, sidesInOrder } from './rules.ts';
-import { standingOf } from './standings.ts';
+import { WORK, type Action, type StepDetail } from '../work/facts.ts';
 import { byKind } from './by-kind.ts';
-import { toldPlan } from './found/told.ts';
-import type { Batch, FlapName, Motion, NewPart, Plan, Step } from './types.ts';
+import type { FlapName, Motion, Plan, Standing, Step } from './types.ts';
+import { flapForms } from './found/flap-forms.ts';
+import { isFlatPanel } from './found/pieces.ts';
+import { findPlan } from './found/plan.ts';
+import { faultsOf } from './found/prove.ts';
+import { BENCH, standingsOf, UPRIGHT } from './found/standing.ts';
+import type { FoundPlan, FoundStep, Move } from './found/types.ts';
+import { against, turnedBy } from './found/vectors.ts';
 
 /**
- * The steps of one size variant in order, each motion proven free. Throws a FaultError when a wish of the
- * designer is refused, a RangeError when no order leaves every motion free.
+ * The plan of an item that taking it apart finds, told as the booklets tell it: what kind of work each step is, on
+ * what, how the work lies, each motion proven free. Throws a FaultError when a wish of the designer is refused, a
+ * RangeError when the item comes apart in no way or a motion is not free.
  */
 export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids): Plan {
-  // Items of decks, frames and posts have their jobs listed; of all others the order is found by taking them apart.
-  if (isToldByPoints(model)) return toldPlan(model, wishes, solids);
-  const ordering = orderedJobs(model, wishes, solids);
-  const clashes = provenClashes(model, ordering.jobs, solids);
-  if (clashes.length > 0) {
-    throw new RangeError(`${model.item} ${model.size}: no free way for ${clashes.map((clash) => `${clash.key} (${clash.parts.join(', ')})`).join('; ')}`);
-  }
-  return { steps: stepsOf(model, ordering.jobs), batches: batchesOf(model), reasons: ordering.reasons };
+  const found = findPlan(model, wishes, solids);
+  const [fault] = faultsOf(model, found, solids);
+  if (fault !== undefined) throw new RangeError(`${model.item} ${model.size}: no free way for ${fault.key} (${fault.parts.join(', ')})`);
+  return { steps: toldSteps(model, found), batches: batchesOf(found), reasons: found.reasons };
 }
 
-const runsOf = (model: Model): readonly string[] => [...new Set(model.groups.map((group) => group.piece))];
+/** What is built once is told with the item; only what is built several times is announced as a batch. */
+const batchesOf = ({ batches }: FoundPlan): Plan['batches'] =>
+  batches.filter(({ times }) => times > 1).map(({ name, times, copies }) => ({ name, times, parts: copies[0] ?? [], copies }));
 
-/** The jobs of every run and of the item in one order. */
-export function orderedJobs(model: Model, wishes: readonly OrderWish[], solids: Solids): Ordering {
-  const runs = runsOf(model).map((run) => ({ jobs: runJobs(model, run), stage: runStage(model, run) }));
-  const whole = itemJobs(model);
-  const jobs = [...whole.slice(0, 1), ...runs.flatMap((run) => run.jobs), ...whole.slice(1)];
-  const must = [
-    ...runs.flatMap((run) => mustHold(run.jobs, run.stage, solids)),
-    ...mustHold(whole, itemStage(model), solids),
-  ];
-  return orderJobs(jobs, must, wishes, rulesFor(model.pattern, sidesInOrder(model.pattern, wishes)));
+function toldSteps(model: Model, found: FoundPlan): readonly Step[] {
+  const runs = new Set(batchesOf(found).map(({ name }) => name));
+  const steps = found.steps.map((each) => pinsNamed(model, fittingMoves(each)));
+  const standings = standingsOf(steps);
+  return steps.map((step, index) => toldStep(model, step, step.batch !== null && runs.has(step.batch) ? step.batch : null, standings[index] ?? BENCH));
 }
 
-/** The parts of a run's first sub-assembly as it stands while it is built. */
-function runStage(model: Model, run: string): ReturnType<typeof stageOf> {
-  const group = model.groups.find((candidate) => candidate.piece === run);
-  const back = undone(group?.pose ?? standstill);
-  return stageOf(model.parts.filter((part) => part.group === group?.name), FLAT, (pose) => chained(back, pose));
-}
-
-const itemStage = (model: Model): ReturnType<typeof stageOf> => stageOf(model.parts, WRAPPED, (pose) => pose);
-
-/** Jobs whose motions are not free in this order. */
-export function provenClashes(model: Model, jobs: readonly Job[], solids: Solids): readonly Clash[] {
-  return [
-    ...runsOf(model).flatMap((run) => clashesInOrder(jobs.filter((job) => job.run === run), runStage(model, run), solids)),
-    ...clashesInOrder(jobs.filter((job) => job.run === null), itemStage(model), solids),
-  ];
-}
-
-function stepsOf(model: Model, jobs: readonly Job[]): readonly Step[] {
-  const steps: Step[] = [];
-  const present: string[] = [];
-  const drilled: string[] = [];
-  const folded = new Map<string | null, readonly FlapName[]>();
-  const joined = new Set<string>();
-  jobs.forEach((job, index) => {
-    const brought = job.brings ?? job.places;
-    const fresh = WORK[job.action].joins ? brought : brought.filter((id) => !present.includes(id));
-    for (const motion of job.motions) if (motion.kind === 'fold') folded.set(job.run, [...(folded.get(job.run) ?? []), { panel: motion.panel, flap: motion.flap }]);
-    const times = job.run === null ? job.times : model.groups.filter((group) => group.piece === job.run).length;
-    // What a run has made comes to the item when it is stood up or set in, not before.
-    const there = present.filter((id) => (job.run === null ? joined.has(id) : runOf(model, id) === job.run));
-    steps.push(stepOf(model, job, index + 1, times, fresh, there, folded.get(job.run) ?? [], [...drilled]));
-    drilled.push(...(job.drills?.parts ?? []));
-    if (job.run === null) fresh.forEach((id) => joined.add(id));
-    present.push(...fresh.filter((id) => !present.includes(id)));
+/** Small parts are brought to the work, whichever of the two the plan has moved. */
+function fittingMoves(step: FoundStep): FoundStep {
+  if (step.does !== 'fit') return step;
+  const brought = step.moves.map((move) => {
+    const fittings = move.closes.flatMap(fittingOf);
+    return fittings.length === 0 || fittings.some((id) => move.parts.includes(id)) ? move : { ...move, parts: fittings, by: against(move.by), stays: move.parts };
   });
-  return steps;
+  const stay = brought.flatMap((move) => ('stays' in move ? move.stays : []));
+  return { ...step, moves: brought.map(({ parts, by, closes }): Move => ({ parts, by, closes })), present: [...step.present, ...stay] };
 }
 
-/** Slides of a run are told in its building pose while they are proven; a step tells them as the finished item lies. */
-function inItem(model: Model, job: Job, motion: Motion): Motion {
-  const group = model.groups.find((candidate) => candidate.piece === job.run);
-  return motion.kind !== 'slide' || group === undefined ? motion : { ...motion, by: directionOf(group.pose, motion.by) };
+/** The pins of a tab are moved in a row: each is told with what it joins. */
+function pinsNamed({ connections }: Model, step: FoundStep): FoundStep {
+  if (step.does !== 'pin-ends' && step.does !== 'pin-middle') return step;
+  return { ...step, moves: step.moves.map((move) => ({ ...move, closes: connections.filter((each) => each.is === 'panel-pin' && move.parts.includes(each.pin)) })) };
 }
 
-/** The run that a part is made in, or null. */
-const runOf = (model: Model, id: string): string | null =>
-  model.groups.find((group) => group.partIds.includes(id))?.piece ?? null;
+function fittingOf(connection: Connection): readonly string[] {
+  switch (connection.is) {
+    case 'cap': return [connection.cap];
+    case 'foot': return [connection.foot];
+    case 'hinge': return [connection.hinge];
+    case 'bracket': return [connection.bracket];
+    default: return [];
+  }
+}
 
-function stepOf(model: Model, job: Job, number: number, times: number, fresh: readonly string[], present: readonly string[], folded: readonly FlapName[], drilled: readonly string[]): Step {
-  const work = WORK[job.action];
+function toldStep(model: Model, step: FoundStep, run: string | null, standing: Standing): Step {
+  const detail = detailOf(model, step);
+  const action = actionOf(step, detail);
+  const work = WORK[action];
   return {
-    number,
-    key: job.key,
-    action: job.action,
-    detail: job.detail,
-    side: sideOf(job.detail),
-    run: job.run,
-    times,
-    newParts: newPartsOf(model, job, fresh),
-    present: present.filter((id) => !fresh.includes(id)),
-    motions: job.motions.map((motion) => inItem(model, job, motion)),
-    drilled,
-    drillsFor: job.drills?.pins ?? [],
-    folded: job.run === null ? allFlaps(model) : folded,
-    held: [],
-    props: [],
-    toHand: byKind(model, ({ kind }) => kind === work.toHand),
-    standing: standingOf(job, model),
-    tools: work.tools,
-    people: work.people,
+    number: step.number, key: step.key, action, detail, side: sideSeen(model, step, standing) ?? step.side, run, times: step.times,
+    newParts: byKind(model, ({ id }) => step.newParts.includes(id)),
+    present: step.present,
+    motions: motionsOf(model, step),
+    drilled: step.drilled, drillsFor: step.drillsFor,
+    folded: step.foldedAfter,
+    held: step.held, props: step.props,
+    toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
+    standing,
+    tools: step.props.length === 0 ? work.tools : [...work.tools, 'block'],
+    people: step.people === 2 ? 2 : work.people,
     cautions: work.cautions,
     check: work.check,
-    minutes: work.minutes * (work.shareOf?.(job.detail) ?? 1) * times,
+    minutes: work.minutes * (work.shareOf?.(detail) ?? 1) * step.times,
     waits: work.waits,
   };
 }
 
-/** New parts by kind; a finished deck is no new part, it was made before. */
-function newPartsOf(model: Model, job: Job, fresh: readonly string[]): readonly NewPart[] {
-  if (WORK[job.action].joins) return [];
-  return byKind(model, ({ id }) => fresh.includes(id));
+function actionOf(step: FoundStep, detail: StepDetail): Action {
+  switch (step.does) {
+    case 'push': return 'push-tubes';
+    case 'close': return 'close-frame';
+    case 'push-through': return 'push-posts';
+    case 'lay-panel': return comesFromAbove(step) ? 'lay-panel' : 'hold-panel';
+    case 'wrap': return 'wrap-side';
+    case 'hang': return 'brace';
+    case 'pin': return detail.on === 'plate' ? 'pin-panel' : 'pin-posts';
+    case 'turn': return step.batch === null && (step.turns?.to[2] ?? 0) > UPRIGHT ? 'stand-up' : 'turn-item';
+    case 'fit': return fittedBy(step);
+    default: return step.does;
+  }
 }
 
-const allFlaps = (model: Model): readonly FlapName[] => model.parts.flatMap(({ id, shape }) =>
-  (shape.form === 'panel' ? shape.pattern.flaps.map(({ side }): FlapName => ({ panel: id, flap: side })) : []));
+/** More from above than from the side. */
+const comesFromAbove = ({ moves, up }: FoundStep): boolean => moves.every(({ by }) => dot(by, up) < -Math.SQRT1_2 * lengthOf(by));
 
-const batchesOf = (model: Model): readonly Batch[] => runsOf(model).map((name) => {
-  const groups = model.groups.filter(({ piece }) => piece === name);
-  return { name, times: groups.length, parts: groups[0]?.partIds ?? [] };
-});
+function fittedBy({ moves }: FoundStep): Action {
+  const kinds = new Set(moves.flatMap(({ closes }) => closes.map(({ is }) => is)));
+  if (kinds.has('hinge')) return 'fit-hinge';
+  return kinds.has('bracket') ? 'fit-bracket' : 'fit-end';
+}
+
+function detailOf(model: Model, step: FoundStep): StepDetail {
+  const [first] = step.works;
+  switch (step.does) {
+    case 'cut-tubes':
+    case 'mark-posts': return WHOLE;
+    case 'cut-panel': return { on: 'plates', index: Math.max(0, model.plates.findIndex(({ partIds }) => partIds.some((id) => id === first))), letter: step.letter };
+    case 'push': return { on: 'tubes', tubes: movesTubes(model, step) ? 'into' : 'onto' };
+    default: return step.onBench
+      ? { on: 'pattern', index: Math.max(0, model.patterns.findIndex(({ partIds }) => partIds.some((id) => id === first))) }
+      : putTogether(model, step);
+  }
+}
+
+const WHOLE: StepDetail = { on: 'whole' };
+
+function putTogether(model: Model, step: FoundStep): StepDetail {
+  const plate = plateOf(model, step);
+  if (plate !== null) return { on: 'plate', plate, side: step.side };
+  return step.side === null ? WHOLE : { on: 'side', side: step.side };
+}
+
+/** The flat panel that is laid on, drilled or pinned. */
+function plateOf({ parts, connections }: Model, { moves, drillsFor, does }: FoundStep): string | null {
+  if (does !== 'lay-panel' && does !== 'drill' && does !== 'pin') return null;
+  const pins = [...drillsFor, ...moves.flatMap((move) => move.parts)];
+  const held = connections.flatMap((each) => (each.is === 'pin' && pins.includes(each.pin) ? each.holds : []));
+  return parts.find(({ id, shape }) => isFlatPanel(shape) && (held.includes(id) || pins.includes(id)))?.id ?? null;
+}
+
+/** Whether tubes alone move: they go into joints. */
+const movesTubes = ({ parts }: Model, { moves }: FoundStep): boolean => {
+  const moving = new Set(moves.flatMap((move) => move.parts));
+  return parts.every(({ id, shape }) => !moving.has(id) || shape.form === 'tube');
+};
+
+function motionsOf(model: Model, { moves, folds, turns }: FoundStep): readonly Motion[] {
+  return [
+    ...moves.map(({ parts, by, closes }): Motion => ({ kind: 'slide', parts, by, closes })),
+    ...(folds === null ? [] : [{ kind: 'fold' as const, ...folds, side: sideOfFlap(model, folds) }]),
+    ...(turns === null ? [] : [{ kind: 'turn' as const, axis: turns.axis, angle: turns.angle }]),
+  ];
+}
+
+/** The side of its panel that a flap is on. */
+function sideOfFlap({ parts }: Model, { panel, flap }: FlapName): Side {
+  const shape = parts.find(({ id }) => id === panel)?.shape;
+  const found = shape === undefined ? undefined : flapForms(shape).find(({ name }) => name === flap);
+  if (found === undefined) throw new RangeError(`the panel ${panel} has no flap ${flap}`);
+  return found.side;
+}
+
+/** A panel may lie any way round: a flap is told by the side that the worker sees it on. Null where no flap is worked on. */
+function sideSeen(model: Model, { folds, moves }: FoundStep, { pose }: Standing): Side | null {
+  const pinned = moves.flatMap(({ closes }) => closes.flatMap((each) => (each.is === 'panel-pin' ? [each] : [])));
+  const flap = folds ?? pinned[0];
+  const panel = model.parts.find(({ id }) => id === flap?.panel);
+  if (flap === undefined || panel === undefined) return null;
+  const [x, y] = turnedBy(pose, turnedBy(panel.pose, outwards(sideOfFlap(model, flap))));
+  if (Math.abs(x) > Math.abs(y)) return x < 0 ? 'left' : 'right';
+  return y < 0 ? 'front' : 'back';
+}

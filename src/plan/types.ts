@@ -5,7 +5,7 @@ export type { Action, Caution, StandingName, StepDetail, Tool, WorkerCheck };
 
 export type Motion =
   /** The parts come from `pose moved by −by` to their place along the straight line `by` (mm, as the finished item stands). */
-  | { readonly kind: 'slide'; readonly parts: readonly string[]; readonly by: Vec3; /** What is joined by it; not told when left out. */ readonly closes?: readonly Connection[] }
+  | { readonly kind: 'slide'; readonly parts: readonly string[]; readonly by: Vec3; /** What is joined by it. */ readonly closes: readonly Connection[] }
   /** A flap of a panel, on that side of the panel. */
   | { readonly kind: 'fold'; readonly panel: string; readonly flap: string; readonly side: Side }
   /** The whole work turns about `axis`, as the finished item stands, by `angle` rad. */
@@ -82,6 +82,8 @@ export interface Batch {
   readonly times: number;
   /** The parts of the one that stands for all in the pictures. */
   readonly parts: readonly string[];
+  /** The parts of each, that one first. */
+  readonly copies: readonly (readonly string[])[];
 }
 
 export interface Plan {

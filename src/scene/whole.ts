@@ -1,13 +1,13 @@
-import { chained, standstill, undone, type Model, type Part, type PartKind, type Shape, type Solids, type Vec3 } from '../model/index.ts';
+import { chained, standstill, undone, type Model, type Part, type PartKind, type Pose, type Shape, type Solids, type Vec3 } from '../model/index.ts';
 import { PARTS } from '../parts/facts.ts';
 import type { Batch } from '../plan/index.ts';
 import type { Mark, Scene, SceneBody } from './types.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import { tell } from './told.ts';
 
-/** The finished item, for the cover. */
-export const finishedScene = (model: Model, solids: Solids): Scene =>
-  ({ id: 'finished', bodies: bodiesOf(model, solids, () => true), marks: [], view: STANDARD_VIEW });
+/** The finished item, for the cover; where the last step leaves it another way round, as it stands then. */
+export const finishedScene = (model: Model, solids: Solids, pose: Pose = standstill): Scene =>
+  ({ id: 'finished', bodies: bodiesOf(model, solids, () => true).map((body) => ({ ...body, pose: chained(pose, body.pose) })), marks: [], view: STANDARD_VIEW });
 
 /** How far dimension lines stand off the item, as a share of its height. */
 const STAND_OFF = 0.09;
@@ -24,10 +24,10 @@ export function letteredScene(model: Model, solids: Solids): Scene {
   return { ...finishedScene(model, solids), id: 'lettered', marks };
 }
 
-/** One finished sub-assembly of a batch, the way it is used. */
-export const runScene = (model: Model, { name, parts }: Batch, solids: Solids): Scene => ({
+/** One finished sub-assembly of a batch, the way it is used, or as it lies while it is made. */
+export const runScene = (model: Model, { name, parts }: Batch, solids: Solids, pose: Pose = standstill): Scene => ({
   id: `run:${name}`,
-  bodies: bodiesOf(model, solids, (id) => parts.includes(id), ({ kind, shape }) => PARTS[kind].undrilled(shape)),
+  bodies: bodiesOf(model, solids, (id) => parts.includes(id), ({ kind, shape }) => PARTS[kind].undrilled(shape)).map((body) => ({ ...body, pose: chained(pose, body.pose) })),
   marks: [],
   view: STANDARD_VIEW,
 });

@@ -24,14 +24,11 @@ import { facts as pinPosts } from './pin-posts/facts.ts';
 import { facts as punchHoles } from './punch-holes/facts.ts';
 import { facts as pushPosts } from './push-posts/facts.ts';
 import { facts as pushTubes } from './push-tubes/facts.ts';
-import { facts as setRails } from './set-rails/facts.ts';
 import { facts as slideOn } from './slide-on/facts.ts';
-import { facts as standDecks } from './stand-decks/facts.ts';
 import { facts as standUp } from './stand-up/facts.ts';
-import { facts as turnDeck } from './turn-deck/facts.ts';
 import { facts as turnItem } from './turn-item/facts.ts';
 import { facts as wrapSide } from './wrap-side/facts.ts';
-import type { WorkFacts } from './types.ts';
+import type { Rule, WorkFacts } from './types.ts';
 
 export type * from './types.ts';
 
@@ -51,9 +48,7 @@ const facts = {
   'wrap-side': wrapSide,
   'pin-ends': pinEnds,
   'pin-middle': pinMiddle,
-  'turn-deck': turnDeck,
   'mark-posts': markPosts,
-  'stand-decks': standDecks,
   'push-posts': pushPosts,
   'slide-on': slideOn,
   drill,
@@ -62,7 +57,6 @@ const facts = {
   'fit-hinge': fitHinge,
   'fit-bracket': fitBracket,
   'turn-item': turnItem,
-  'set-rails': setRails,
   'stand-up': standUp,
   brace,
   'cut-panel': cutPanel,
@@ -78,7 +72,10 @@ export type Action = keyof typeof facts;
  * Every kind of work, whatever the item: common practice, no source. Its order is that in which rules are told, and the
  * work that a panel or a side asks for is listed.
  */
-export const WORK: Readonly<Record<Action, WorkFacts<Action>>> = facts;
+export const WORK: Readonly<Record<Action, WorkFacts>> = facts;
 
 /** Every kind of work by name, in the catalogue's order. */
 export const ACTIONS = Object.keys(facts) as readonly Action[];
+
+/** What must come before what, of all kinds of work. Common practice, no source, but for what geometry proves as well. */
+export const RULES: readonly Rule[] = ACTIONS.flatMap((action) => WORK[action].rules ?? []);

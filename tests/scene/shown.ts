@@ -27,8 +27,8 @@ export const placesOf = (mark: Mark): readonly Vec3[] => {
   }
 };
 
-export const turning = (step: Step): boolean => ['turn-deck', 'turn-item', 'stand-up'].includes(step.action);
-export const sliding = (step: Step): boolean => step.motions.some((motion) => motion.kind === 'slide') && step.action !== 'stand-decks';
+export const turning = (step: Step): boolean => ['turn-item', 'stand-up'].includes(step.action);
+export const sliding = (step: Step): boolean => step.motions.some((motion) => motion.kind === 'slide');
 
 /** The body of a part as it would stand in its place. */
 export const home = (model: Model, step: Step, id: string): SceneBody['pose'] => chained(step.standing.pose, partOf(model, id).pose);

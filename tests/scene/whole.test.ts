@@ -33,7 +33,7 @@ describe.each(sizes)('the finished rack, size %s', (size) => {
 
   it('shows one deck of a run, all its parts and no other', () => {
     const parts = model.groups[0]?.partIds ?? [];
-    expect(runScene(model, { name: 'deck', times: 4, parts }, solids).bodies.map((body) => body.id)).toEqual(parts);
+    expect(runScene(model, { name: 'deck', times: 4, parts, copies: [parts] }, solids).bodies.map((body) => body.id)).toEqual(parts);
   });
 
   it('has a picture of each kind of part by itself', () => {

@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs';
 import { PUBLICATIONS } from '../../src/booklet/publications/facts.ts';
 import { everySize, items, modelOf } from './items.ts';
 import { everything, sampled, sampledRows } from './samples.ts';
+import { structureItem, structureNames } from './structures.ts';
 
 /*
  * What each of the long tests tries, all in one place, so that samples.test.ts can tell that nothing is left out of all.
@@ -22,6 +23,10 @@ const ofEachItem = (key: string, count: number): readonly Size[] =>
 /** Sizes whose every step is tried, and whose every part against every other. */
 export const workSizes = ofEachItem('work', 2);
 export const partSizes = ofEachItem('parts', 2);
+
+/** Sizes whose every step is asked whether it can be told without a question: of the items and of the drafts that have an order. */
+export const toldSizes = [...items, ...structureNames.flatMap((name) => (name === 'chest' ? [] : [structureItem(name)]))].flatMap((item) => sampled(
+  item.sizes.map((size): Size => ({ name: `${item.name} ${size.name}`, item, size: size.name })), 'told', 1, ({ name }) => name));
 
 /** Sizes whose pictures are drawn: the first of an item, where room is least, and the one with the most parts of all. */
 const most = everySize.toSorted((a, b) => modelOf(b.item, b.size).parts.length - modelOf(a.item, a.size).parts.length)[0];
@@ -108,7 +113,7 @@ export const askedTongues = sampled(['ar', 'my', 'ht'], 'asked', 1);
 /** The phone guide's pages and panels that axe-core looks at, light and dark, without words and with them. */
 const looks = (['light', 'dark'] as const).flatMap((look) => [false, true].map((worded) => ({ look, worded })));
 export const phonePages = sampledRows(
-  ['start', 'before', 'parts', 'step-wrap-side-front', 'step-turn-deck', 'checks', 'load'].flatMap((id) => looks.map((look) => ({ ...look, id }))),
+  ['start', 'before', 'parts', 'step-wrap-side-front', 'step-turn-item', 'checks', 'load'].flatMap((id) => looks.map((look) => ({ ...look, id }))),
   'phone pages', [['id'], ['look', 'worded']],
 );
 const opened = [['#open-all', '#all'], ['#open-words', '#words'], ['#closer', '#near'], ['#turn', '#near']] as const;

@@ -1,5 +1,5 @@
 import { findPicture, pictureId, piecesOf, type PictureOf } from '../../draw/index.ts';
-import type { Standing, Step } from '../../plan/index.ts';
+import type { Step } from '../../plan/index.ts';
 import { growth, mostScale, type Flexible } from './break-pages.ts';
 import { caption } from './captions.ts';
 import { headingHeight } from './chapter.tsx';
@@ -21,13 +21,10 @@ export const numeralHeight = 13;
 export const countHeight = 9;
 /** Height of the row that tells for how many identical decks a step is done, mm. */
 export const timesHeight = 10;
-/** A band that only announces a turn, mm. */
-const turnHeight = 20;
 const runHeight = 24;
-/** What is announced: size of its letters, pt, and the white beside its picture, mm; a picture of a turn. */
+/** What is announced: size of its letters, pt, and the white beside its picture, mm. */
 const announced = { size: 12, how: 'beside' } as const;
 const announcedGap = 5;
-const turnGlyph = 19;
 /** Room of how often a run is done and the white beside it, where a narrow page has no margin for it, mm. */
 const repeatWidth = 24;
 /** Size of a run's picture against its own: it has no text, and its steps should begin on its page. */
@@ -40,7 +37,6 @@ export const finishedScale = 0.45;
 export type Band = Omit<Flexible, 'leads'> & (
   | { readonly kind: 'step'; readonly headHeight: number; readonly partsHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly PictureOf[]; readonly goesOn: boolean; readonly comes: boolean }
   | { readonly kind: 'run'; readonly leads: true; readonly run: string; readonly times: number; readonly picture: PictureOf | null }
-  | { readonly kind: 'turn'; readonly leads: true; readonly run: string | null; readonly times: number }
   | { readonly kind: 'finished'; readonly run: null }
 );
 
@@ -65,19 +61,23 @@ function mostOf(input: BookletInput, of: PictureOf, base: number): number {
   return Math.min(mostScale, Math.max(1, sheets[input.paper].main / (pictureSize(input, of).width * base)));
 }
 
-/** The bands of all steps in order: each step, before it what it starts: a run, another standing; the finished item at the end. */
+/** The bands of all steps in order: each step, before it the run that it starts; the finished item at the end. */
 export function bandsOf(input: BookletInput): readonly Band[] {
   const bands = input.plan.steps.flatMap((step, index, steps) => {
     const before = steps[index - 1];
-    const leading = [...runBand(input, step, before), ...turnBand(input, step, before)];
+    const leading = runBand(input, step, before);
     const over = leading.reduce((sum, { height }) => sum + height, before ? 0 : headingHeight(input, 'steps'));
     return [...leading, ...stepBands(input, step, over)];
   });
   return [...bands, finishedBand(input)];
 }
 
+/** The finished item as the last step leaves it. */
+export const readyPicture = ({ pictures }: Pick<BookletInput, 'pictures'>): PictureOf =>
+  (findPicture(pictures, { what: 'ready' }) === undefined ? { what: 'finished' } : { what: 'ready' });
+
 function finishedBand(input: BookletInput): Band {
-  const of: PictureOf = { what: 'finished' };
+  const of = readyPicture(input);
   const height = pictureSize(input, of).height * finishedScale;
   return { kind: 'finished', run: null, height: height + 2 * bandPad, flexible: height, growing: [{ height, most: mostOf(input, of, finishedScale) }] };
 }
@@ -93,28 +93,12 @@ function runBand(input: BookletInput, step: Step, before: Step | undefined): Ban
   return [{ kind: 'run', height, flexible: height - least, leads: true, run: step.run, times: step.times, picture: size ? of : null }];
 }
 
-/** Turning the work is a step of its own; only a walk round the upright work, to another side of it, is announced. */
-function turnBand(input: BookletInput, { standing, run, times }: Step, before: Step | undefined): Band[] {
-  if (!walksRound(standing, before)) return [];
-  const told = announcedHeight(input, ({ words }) => words.t('booklet.walk-round'), turnGlyph);
-  return [{ kind: 'turn', height: Math.max(turnHeight, told), flexible: 0, leads: true, run, times }];
-}
-
-/** Whether one walks round the upright work before a step. */
-export function walksRound(standing: Standing, before: Step | undefined): boolean {
-  return standing.name === 'upright' && before !== undefined && !samePose(standing.pose, before.standing.pose);
-}
-
 /** Height of a band that says something beside a picture of that width, white included, mm. */
 function announcedHeight(input: BookletInput, say: Say, pictureWidth: number): number {
   if (input.edition === 'pictures') return 0;
   const width = sheets[input.paper].main - pictureWidth - announcedGap;
   return Math.ceil(2 * (saidHeight(input, say, width, announced) + 2 * bandPad)) / 2;
 }
-
-/** Whether the work lies the same way. */
-export const samePose = (one: Standing['pose'], other: Standing['pose']): boolean =>
-  one.every((value, index) => Math.abs(value - (other[index] ?? NaN)) < 1e-9);
 
 /** One band for a step, or as many as its pictures need; `over` is what stands above the first, mm. */
 function stepBands(input: BookletInput, step: Step, over: number): readonly Band[] {

@@ -14,7 +14,7 @@ const always: readonly Caution[] = ['manual', 'children'];
 const cautionOrder: readonly Caution[] = ['manual', 'sharp', 'dust', 'eyes', 'gloves', 'crush', 'children', 'climbing', 'tipping'];
 
 /** The order in which tools are shown. */
-export const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-edge', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'drill'];
+export const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-edge', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'drill', 'block'];
 
 /** People, time, tools and safety signs. */
 export function before(input: BookletInput): readonly ReactNode[] {

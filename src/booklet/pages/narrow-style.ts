@@ -49,7 +49,7 @@ const stepStyle = (main: number): string => `
 .new-parts b { --leading: ${countHeight}mm; }
 .new-parts .times { width: ${timesWidth}mm; }
 .work { grid-column: 1; }
-.run, .turn, .finished { grid-template-columns: auto 1fr; }
+.run, .finished { grid-template-columns: auto 1fr; }
 `;
 
 const endStyle = `

@@ -7,7 +7,6 @@ import { FinishedBand } from './finished-band.tsx';
 import { RunBand } from './run-band.tsx';
 import { sheets } from './sheet.ts';
 import { StepBand } from './step-band.tsx';
-import { TurnBand } from './turn-band.tsx';
 import type { BookletInput } from './types.ts';
 
 /** White that a band may get beyond its own, mm: more would tear the page apart. On a narrow page a band often stands alone. */
@@ -37,6 +36,5 @@ function AnyBand({ input, band, fit }: { readonly input: BookletInput; readonly 
     case 'step': return <StepBand input={input} band={band} fit={fit} />;
     case 'run': return <RunBand input={input} band={band} fit={fit} />;
     case 'finished': return <FinishedBand input={input} band={band} fit={fit} />;
-    case 'turn': return <TurnBand input={input} band={band} />;
   }
 }

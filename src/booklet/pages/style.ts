@@ -159,7 +159,7 @@ const stepStyle = `
 .strip .check { gap: ${pairGap}mm; margin-inline-start: auto; }
 .measure { font-size: 14pt; font-weight: 700; }
 .announced { grid-column: 2; display: flex; align-items: center; gap: 5mm; height: 100%; }
-.turn, .run, .finished { align-content: stretch; font-size: calc(12pt * var(--text-scale)); }
+.run, .finished { align-content: stretch; font-size: calc(12pt * var(--text-scale)); }
 .finished > .glyph { align-self: center; }
 .repeat { font-size: 32pt; font-weight: 700; --leading: 14mm; align-self: center; }
 `;

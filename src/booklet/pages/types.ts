@@ -27,7 +27,7 @@ export interface Glyph {
 
 /** Pictograms that belong to no one action, tool, caution or check; drawn with the others. */
 export type PlainGlyph =
-  | 'one-person' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'turn-round' | 'again'
+  | 'one-person' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'again'
   | LoadGlyph | 'wall-fix' | 'unproved'
   | 'for-adults' | 'for-anyone' | 'for-pupils' | 'untested-joint';
 

@@ -3,7 +3,7 @@ import { renderToStaticMarkup } from 'react-dom/server';
 import { pictureId, pictureOf, type PictureOf } from '../../draw/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { workCautions } from '../pages/before.tsx';
-import { picturesOf, walksRound } from '../pages/bands.ts';
+import { picturesOf } from '../pages/bands.ts';
 import { CheckPictures } from '../pages/check-pictures.tsx';
 import { finishedAlt } from '../pages/cover.tsx';
 import { GlyphMark } from '../pages/glyph-mark.tsx';
@@ -119,10 +119,8 @@ const partScale = 1.2;
 function Parts({ input, paper, step }: PageProps & { readonly step: Step }): ReactNode {
   const { words, glyphs, model } = input;
   const { scale } = posterSheets[paper];
-  const before = input.plan.steps.find(({ number }) => number === step.number - 1);
   return (
     <ul className="parts">
-      {walksRound(step.standing, before) && <li><GlyphMark glyph={glyphs.plain('turn-round')} label={words.t('booklet.walk-round')} height={18 * scale} /></li>}
       {step.times > 1 && (
         <li className="times">
           <GlyphMark glyph={glyphs.plain('again')} label={words.t('booklet.alt.times', { count: step.times })} height={16 * scale} />

@@ -31,7 +31,7 @@ const shapes = 'paragraphs, lists and **stress** under headings such as ## wrap-
  * Reads a file of notes. `file` is for messages, `keys` are the keys and actions of the item's steps.
  * Throws a FaultError with file, line and column for a heading that names no step, stands twice or is of another level.
  */
-export function readNotes(file: string, text: string, keys: ReadonlySet<string>): Notes {
+export function readNotes(file: string, text: string, keys: Pick<ReadonlySet<string>, 'has' | typeof Symbol.iterator>): Notes {
   const sections = new Map<string, NoteBlock[]>();
   const general: NoteBlock[] = [];
   let into = general;

@@ -22,7 +22,9 @@ export type Mark =
   /** A plain fraction, numerator over denominator. */
   | { readonly mark: 'fraction'; readonly numerator: number; readonly denominator: number; readonly centre: Vec2; readonly cap: number; readonly pen: Pen }
   /** Marks drawn to scale; the scale is written into the picture. */
-  | { readonly mark: 'view'; readonly name: string; readonly scale: number; readonly marks: readonly Mark[] };
+  | { readonly mark: 'view'; readonly name: string; readonly scale: number; readonly marks: readonly Mark[] }
+  /** Marks moved off to a place. */
+  | { readonly mark: 'placed'; readonly at: Vec2; readonly marks: readonly Mark[] };
 
 export function line(pen: Pen, ...points: readonly Vec2[]): Mark {
   return { mark: 'line', pen, points, closed: false };
@@ -83,6 +85,8 @@ export function labelBoxes(marks: readonly Mark[]): readonly Box[] {
   return marks.flatMap((mark) => labelBox(mark));
 }
 
+export const movedBox = (box: Box, [x, y]: Vec2): Box => ({ ...box, x: box.x + x, y: box.y + y });
+
 function labelBox(mark: Mark): readonly Box[] {
   switch (mark.mark) {
     case 'figure':
@@ -93,6 +97,8 @@ function labelBox(mark: Mark): readonly Box[] {
       return [boxRound(mark.centre, ...fractionSize(mark.numerator, mark.denominator, mark.cap))];
     case 'view':
       return labelBoxes(mark.marks);
+    case 'placed':
+      return labelBoxes(mark.marks).map((box) => movedBox(box, mark.at));
     default:
       return [];
   }

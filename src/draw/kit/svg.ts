@@ -38,6 +38,7 @@ function element(mark: Mark): string {
     case 'order': return element({ mark: 'circle', centre: mark.centre, radius: mark.radius, pen: mark.pen, fill: 'white' }) + text(toldText(mark.told), mark.centre, mark.cap, 700);
     case 'fraction': return fraction(mark);
     case 'view': return `<g data-view="${mark.name}" data-scale="${Number(mark.scale.toFixed(6))}">${svgOf(mark.marks)}</g>`;
+    case 'placed': return `<g transform="translate(${num(mark.at[0])} ${num(mark.at[1])})">${svgOf(mark.marks)}</g>`;
   }
 }
 

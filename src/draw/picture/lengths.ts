@@ -5,7 +5,7 @@ import { onPaper, type Fit } from '../kit/fit.ts';
 import type { Place } from './placement.ts';
 import { project, type Plane } from './plane.ts';
 import { capHeights, groundBox, textRoom } from '../kit/lettering.ts';
-import { arrowhead, figureOnGround, line, type Mark as Drawn } from '../kit/marks.ts';
+import { arrowhead, figureOnGround, line, upwards, type Mark as Drawn } from '../kit/marks.ts';
 import { haloOf, pens } from '../kit/pens.ts';
 import type { Told } from '../../scene/index.ts';
 import { toldText } from '../kit/told-text.ts';
@@ -28,7 +28,7 @@ interface Span {
 
 /**
  * Places for a dimension line with its figure, after ISO 129-1 (M): the figure stands above the line,
- * middle on it, and is read from below or from the right; where the span is too short for it, it
+ * middle on it, level, or upright beside an upright line; where the span is too short for it, it
  * stands over the line's extension.
  */
 export function lengthPlaces(mark: LengthMark, plane: Plane, fit: Fit): Place[] {
@@ -59,8 +59,8 @@ function lengthPlace(told: Told, span: Span, move: number, spot: number, cost: n
   const reading = readingDirection(minus(to, from));
   const above: Vec2 = [reading[1], -reading[0]];
   const onLine = plus(from, minus(to, from), spot);
-  const centre = plus(onLine, above, lengthLine.figureGap + cap / 2);
-  const turn = (Math.atan2(reading[1], reading[0]) * 180) / Math.PI;
+  const turn = Math.abs(reading[0]) < UPRIGHT ? upwards : 0;
+  const centre = plus(onLine, above, lengthLine.figureGap + halfAcross(told, above, turn));
   const lines = [dimensionLine(from, to, spot, told), extensionLine(span.from, from), extensionLine(span.to, to)];
   return {
     box: groundBox(toldText(told), centre, cap, turn),
@@ -68,6 +68,16 @@ function lengthPlace(told: Told, span: Span, move: number, spot: number, cost: n
     cost,
     draw: () => [...drawLines(lines), ...heads(from, to), figureOnGround(told, centre, cap, turn)],
   };
+}
+
+/** A line that leans less than this from the upright, as a sine, has its figure upright beside it. */
+const UPRIGHT = 0.05;
+
+/** Half of how far a figure reaches across its line: it stands level, or upright, so that it is read as it decides. */
+function halfAcross(told: Told, across: Vec2, turn: number): number {
+  const { width } = textRoom(toldText(told), cap);
+  const [wide, high] = turn === 0 ? [width, cap] : [cap, width];
+  return (wide * Math.abs(across[0]) + high * Math.abs(across[1])) / 2;
 }
 
 /**

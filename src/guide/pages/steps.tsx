@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { caption, marginParts, picturesOf, samePose, sizeText, stepAlt } from '../../booklet/index.ts';
+import { caption, marginParts, picturesOf, sizeText, stepAlt } from '../../booklet/index.ts';
 import { pictureId } from '../../draw/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { controlGlyphs, sideGlyphs } from './control-glyphs.ts';
@@ -11,7 +11,7 @@ import { Drawing, Figure, Mark, Said, Small } from './said.tsx';
 export function stepPages(maker: Maker): readonly GuidePage[] {
   return maker.base.plan.steps.flatMap((step, index, steps) => [
     ...(step.run !== null && step.run !== steps[index - 1]?.run ? [runPage(maker, step, step.run)] : []),
-    stepPage(maker, step, steps[index - 1], steps[index + 1]),
+    stepPage(maker, step, steps[index + 1]),
   ]);
 }
 
@@ -41,7 +41,7 @@ function runPage(maker: Maker, step: Step, run: string): GuidePage {
   };
 }
 
-function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Step | undefined): GuidePage {
+function stepPage(maker: Maker, step: Step, after: Step | undefined): GuidePage {
   const { base, say } = maker;
   const numeral = base.words.number(step.number);
   const alt = say((telling) => stepAlt(telling, step));
@@ -59,7 +59,6 @@ function stepPage(maker: Maker, step: Step, before: Step | undefined, after: Ste
           <span className="signed">{step.cautions.map((caution) => <Mark key={caution} maker={maker} kind="sign" glyph={base.glyphs.caution(caution)} label={say(({ words }) => words.t(`cautions.${caution}.sign`))} />)}</span>
         </h1>
         <Round maker={maker} step={step} />
-        <WalkRound maker={maker} step={step} before={before} />
         <div className="work">
           <Said className="caption" phrase={say((telling) => caption(telling, step))} />
           <div className="pictures">{picturesOf(maker, step).map((of) => <Drawing key={pictureId(of)} maker={maker} of={of} label={alt} />)}</div>
@@ -90,13 +89,6 @@ function Round({ maker, step }: { readonly maker: Maker; readonly step: Step }):
       {times > 1 && <b><Figure text={words.times(times)} /></b>}
     </div>
   );
-}
-
-/** Announces that another side of the upright work is shown from here on. */
-function WalkRound({ maker, step, before }: { readonly maker: Maker; readonly step: Step; readonly before: Step | undefined }): ReactNode {
-  if (step.standing.name !== 'upright' || before === undefined || samePose(step.standing.pose, before.standing.pose)) return null;
-  const label = maker.say(({ words }) => words.t('booklet.walk-round'));
-  return <div className="row"><Mark maker={maker} glyph={maker.base.glyphs.plain('turn-round')} label={label} /><Said phrase={label} /></div>;
 }
 
 /** The parts a step brings, with their counts and sizes. */

@@ -23,7 +23,7 @@ export function buildFitting(kernel: ManifoldToplevel, { fitting, outside, insid
 /** Begins a little below the tube's end, so that it is one with what it stands on. */
 const plug = (kernel: ManifoldToplevel, inside: number, length: number): Manifold => rod(kernel, inside - PLAY, -1, length);
 
-/** Plug, a plate under the tube, two cheeks and a wheel that trails to +x; with a brake, a lever over the wheel. */
+/** Plug, a plate under the tube, two cheeks and a wheel that trails to +x; with a brake, a lever over the wheel that reaches past it, its end turned up. */
 function castor(kernel: ManifoldToplevel, { wheel, width, height, trail, plug: depth, brake }: Of<'castor'>, inside: number): Manifold {
   const { Manifold } = kernel;
   const axle = wheel / 2 - height;
@@ -32,8 +32,18 @@ function castor(kernel: ManifoldToplevel, { wheel, width, height, trail, plug: d
   const cheeks = [1, -1].map((side) => cheek.translate(0, side * (width / 2 + 3), 0));
   const axis = alongAxis(rod(kernel, 6, -width / 2 - 5, width / 2 + 5), 'y').translate(trail, 0, axle);
   const rim = alongAxis(rod(kernel, wheel, -width / 2, width / 2), 'y').translate(trail, 0, axle);
-  const lever = brake ? [Manifold.cube([30, width + 10, 3], true).translate(trail + 22, 0, axle + wheel / 4)] : [];
+  const lever = brake ? brakeLever(kernel, width + 10, trail + 7, trail + wheel / 2 + TOE, axle + wheel / 4) : [];
   return Manifold.union([plug(kernel, inside, depth), plate, ...cheeks, axis, rim, ...lever]);
+}
+
+/** How far a brake's lever reaches past its wheel, and how high its end stands up, mm. */
+const TOE = 16;
+
+function brakeLever({ Manifold }: ManifoldToplevel, width: number, from: number, to: number, z: number): readonly Manifold[] {
+  return [
+    Manifold.cube([to - from, width, 4], true).translate((from + to) / 2, 0, z),
+    Manifold.cube([4, width, TOE], true).translate(to - 2, 0, z + TOE / 2),
+  ];
 }
 
 /** A clip round z, open to −y over a third of its round, as wide as told. */

@@ -1,7 +1,7 @@
+import { ACTIONS, WORK, type BenchWork, type PanelFeatures } from '../../work/facts.ts';
 import type { Ground } from './ground.ts';
 import { poseFor } from './poses.ts';
 import type { Draft } from './steps.ts';
-import type { BenchWork } from './types.ts';
 import type { Unit } from './units.ts';
 
 /** Work on the bench for one kind of panel, or for all tubes, and how often it is done. */
@@ -14,8 +14,11 @@ export interface BenchJob {
   readonly letter: string | null;
 }
 
-/** What a panel that is wrapped needs, in the order of the work: every line is measured from the blank, a cut cannot be taken back, a half-cut panel bends. */
-const WRAPPED: readonly BenchWork[] = ['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches', 'crease', 'half-cut'];
+/** Bench work on a panel that is wrapped, in the catalogue's order, with what asks for it. */
+const ON_PANEL = ACTIONS.flatMap((action) => {
+  const { askedByPanel } = WORK[action];
+  return askedByPanel === undefined ? [] : [{ work: action as BenchWork, isAsked: askedByPanel }];
+});
 
 /** Tubes are sawn before all else. */
 export const tubeJobs = (ground: Ground): readonly BenchJob[] => jobIf('cut-tubes', partsOf(ground, 'tube'));
@@ -24,24 +27,21 @@ export const tubeJobs = (ground: Ground): readonly BenchJob[] => jobIf('cut-tube
 export function wrappedJobs(ground: Ground): readonly (readonly BenchJob[])[] {
   return [...alike(ground, 'panel'), ...alike(ground, 'folded').filter(([first]) => isBent(ground, first))].map((units) => {
     const parts = units.flatMap((unit) => unit.parts);
-    return WRAPPED.filter((work) => isNeeded(ground, units, work)).map((work) => ({ work, times: parts.length, parts, letter: null }));
+    const features = featuresOf(ground, units);
+    return ON_PANEL.filter(({ isAsked }) => features !== null && isAsked(features)).map(({ work }) => ({ work, times: parts.length, parts, letter: null }));
   });
 }
 
-function isNeeded(ground: Ground, [first]: readonly Unit[], work: BenchWork): boolean {
+function featuresOf(ground: Ground, [first]: readonly Unit[]): PanelFeatures | null {
   const id = first?.parts[0] ?? '';
   const shape = ground.units.parts.get(id)?.shape;
-  if (shape?.form !== 'panel' && shape?.form !== 'folded') return false;
+  if (shape?.form !== 'panel' && shape?.form !== 'folded') return null;
   const flaps = ground.units.flaps.get(id) ?? [];
-  switch (work) {
-    case 'mark-creases':
-    case 'crease': return flaps.some(({ creases }) => creases > 0);
-    case 'half-cut': return flaps.some(({ halfCuts }) => halfCuts > 0);
-    case 'punch-holes': return shape.pattern.holes.length > 0;
-    case 'mark-notches':
-    case 'cut-notches': return shape.pattern.outline.length > 4;
-    default: return true;
-  }
+  const { holes, outline } = shape.pattern;
+  return {
+    creases: flaps.some(({ creases }) => creases > 0), halfCuts: flaps.some(({ halfCuts }) => halfCuts > 0),
+    holes: holes.length > 0, corners: outline.length > 4,
+  };
 }
 
 /** For each kind of flat panel: cut and punched in one. */

@@ -50,7 +50,7 @@ function actionName(naming: Naming, draft: Draft, inBatch: boolean): string {
     case 'wrap': return 'wrap-side';
     case 'hang': return 'brace';
     case 'pin': return plateOf(naming, draft) === null ? 'pin-posts' : 'pin-panel';
-    case 'turn': return inBatch ? 'turn-deck' : (draft.turns?.to[2] ?? 0) > 0.9 ? 'stand-up' : 'turn-item';
+    case 'turn': return !inBatch && (draft.turns?.to[2] ?? 0) > 0.9 ? 'stand-up' : 'turn-item';
     default: return draft.does;
   }
 }

@@ -1,9 +1,10 @@
+import { RULES, type Rule } from '../../work/facts.ts';
 import type { OrderReason } from '../types.ts';
 import { hasBit, indicesOf, union, type Bits } from './bits.ts';
 import type { Ground } from './ground.ts';
 import type { Building } from './line.ts';
 import { partsIn } from './steps.ts';
-import type { Doing, FoundStep } from './types.ts';
+import type { FoundStep } from './types.ts';
 
 /** A step with what it does to the units; bench work does nothing to them. */
 export interface Told {
@@ -17,7 +18,7 @@ export function mustHold(ground: Ground, told: readonly Told[]): readonly OrderR
   return [
     ...pairs.flatMap(([first, then]) => geometry(ground, first, then)),
     ...pairs.flatMap(([first, then]) => needed(ground, first, then)),
-    ...pairs.flatMap(([first, then]) => FIRM.filter((rule) => rule.holds(first, then)).map((rule) => reason(first, then, rule.name))),
+    ...pairs.flatMap(([first, then]) => FIRM.filter((rule) => isOrdered(rule, first, then)).map((rule) => reason(first, then, rule.name))),
   ];
 }
 
@@ -61,37 +62,24 @@ function partsAsked(ground: Ground, { step, building }: Told): readonly string[]
   return [...closed, ...touched.flatMap((index) => ground.units.all[index]?.parts ?? [])];
 }
 
-/** A rule that no wish overrides: the work itself asks for it (common practice, no source). */
-interface Firm {
-  readonly name: string;
-  readonly holds: (first: Told, then: Told) => boolean;
+/** Whether a rule orders these two. */
+function isOrdered(rule: Rule, first: Told, then: Told): boolean {
+  return isWithin(rule, first, then) && rule.first(first.step) && rule.then(then.step);
 }
 
-const BENCH_ORDER: readonly Doing[] = ['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches', 'crease', 'half-cut'];
-const isOn = (...kinds: readonly Doing[]) => ({ step }: Told): boolean => kinds.includes(step.does);
-const panelWork = isOn(...BENCH_ORDER);
-const pair = (name: string, first: (told: Told) => boolean, then: (told: Told) => boolean): Firm => ({ name, holds: (one, other) => first(one) && then(other) });
-const inOneBatch = (rule: Firm): Firm => ({ ...rule, holds: (one, other) => one.step.batch === other.step.batch && rule.holds(one, other) });
+function isWithin({ within }: Rule, first: Told, then: Told): boolean {
+  switch (within) {
+    case 'batch': return first.step.batch === then.step.batch;
+    case 'side': return first.step.batch === then.step.batch && first.step.side === then.step.side;
+    case 'place': return first.building === then.building;
+    case 'item': return true;
+  }
+}
 
-export const FIRM: readonly Firm[] = [
-  pair('tubes-cut-first', isOn('cut-tubes'), ({ step }) => !step.onBench || step.does === 'mark-posts'),
-  inOneBatch(pair('blank-first', isOn('cut-blank'), (told) => panelWork(told) && told.step.does !== 'cut-blank')),
-  inOneBatch(pair('panel-ready-before-frame-is-laid', isOn('punch-holes', 'cut-notches', 'crease', 'half-cut'), isOn('lay-frame'))),
-  pair('plates-cut-first', isOn('cut-panel'), isOn('lay-panel')),
-  pair('marked-before-posts', isOn('mark-posts'), isOn('push-through', 'slide-on')),
-  { name: 'drilled-before-pinned', holds: (one, other) => one.step.does === 'drill' && other.step.does === 'pin' && one.building === other.building },
-  pair('cables-last', ({ step }) => step.does !== 'hang' && step.batch === null && !step.onBench, isOn('hang')),
-  pair('batches-before-the-item', ({ step }) => step.batch !== null && !step.onBench, ({ step }) => step.batch === null && !step.onBench),
-];
+/** Rules that no wish overrides. */
+export const FIRM: readonly Rule[] = RULES.filter(({ firm }) => firm);
+const PRACTICE: readonly Rule[] = RULES.filter(({ firm }) => !firm);
 
-/** Links of good practice in a plan, which gave way to no wish; told for the reader (common practice, no source). */
-const PRACTICE: readonly Firm[] = [
-  inOneBatch({ name: 'marked-before-cut', holds: (one, other) => panelWork(one) && panelWork(other) && BENCH_ORDER.indexOf(other.step.does) === BENCH_ORDER.indexOf(one.step.does) + 1 }),
-  inOneBatch(pair('panel-before-frame', isOn('half-cut'), isOn('push', 'lay-frame'))),
-  inOneBatch({ name: 'ends-before-middle', holds: (one, other) => one.step.does === 'pin-ends' && other.step.does === 'pin-middle' && one.step.side === other.step.side }),
-];
-
-/** Reasons of practice that hold in an order. */
+/** Good practice that an order keeps, for the reader; it gave way where it is not told. */
 export const practised = (told: readonly Told[]): readonly OrderReason[] => told.flatMap((first, index) => told.slice(index + 1)
-  .flatMap((then) => PRACTICE.filter((rule) => rule.holds(first, then)).map((rule) => reason(first, then, rule.name))));
-
+  .flatMap((then) => PRACTICE.filter((rule) => isOrdered(rule, first, then)).map((rule) => reason(first, then, rule.name))));

@@ -1,30 +1,9 @@
 import type { Connection, Pose, Side, Vec3 } from '../../model/index.ts';
+import type { Doing } from '../../work/facts.ts';
 import type { FlapName, OrderReason } from '../types.ts';
 import type { Cost } from './costs.ts';
 
-/** What is done on the bench before anything is put together. */
-export type BenchWork =
-  | 'cut-tubes' | 'cut-blank' | 'mark-inside' | 'mark-creases' | 'mark-notches' | 'punch-holes' | 'cut-notches' | 'crease' | 'half-cut'
-  | 'cut-panel' | 'mark-posts';
-
-/** What is done while things are put together, by what it closes. */
-export type Joining =
-  /** Tubes and joints pushed into one another, one socket a piece; and a piece that meets several sockets at once. */
-  | 'push' | 'close'
-  /** Bars pushed through sleeves, and work slid onto bars. */
-  | 'push-through' | 'slide-on'
-  /** A panel under the frame that is wrapped with it; a flat panel on its bars. */
-  | 'lay-frame' | 'lay-panel'
-  | 'wrap' | 'pin-ends' | 'pin-middle'
-  | 'drill' | 'pin'
-  | 'hang'
-  /** A cap, a foot, a hinge, a bracket. */
-  | 'fit'
-  | 'turn';
-
-export type { FlapName };
-
-export type Doing = BenchWork | Joining;
+export type { Doing, FlapName };
 
 /** Something that moves to its place, and where it goes home. */
 export interface Move {

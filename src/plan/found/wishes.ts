@@ -1,5 +1,5 @@
 import { FaultError, type OrderWish } from '../../read/index.ts';
-import { explained, pathOf } from '../order.ts';
+import { explained, pathOf } from './reason-path.ts';
 import type { OrderReason } from '../types.ts';
 import { hasBit, indicesOf, type Bits } from './bits.ts';
 import type { Ground } from './ground.ts';

@@ -1,5 +1,6 @@
 import { placed, plus, times, type Connection, type Part, type Vec3 } from '../../model/index.ts';
 import type { Slide } from './on-the-way.ts';
+import { boxRound } from './extent.ts';
 import type { StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
 
@@ -15,6 +16,8 @@ export interface Going {
 export interface Mouth {
   readonly path: readonly [Vec3, Vec3];
   readonly wide: number;
+  /** How far what comes reaches back from the leading place, mm; not told where it is large. */
+  readonly back?: number;
 }
 
 /** White between an arrow and what it comes from or goes to, mm. */
@@ -26,7 +29,7 @@ const SHORTEST = 20;
 
 /** The ways into the mouths of all that a slide joins, those nearest to the eye first. */
 export function mouthsOf(going: Going): readonly Mouth[] {
-  const mouths = (going.slide.closes ?? []).flatMap((connection) => mouthOf(going, connection));
+  const mouths = going.slide.closes.flatMap((connection) => mouthOf(going, connection));
   const [ex, ey, ez] = STANDARD_VIEW.towardsEye;
   const depth = ({ path: [, [x, y, z]] }: Mouth): number => x * ex + y * ey + z * ez;
   return mouths.filter(({ path: [from, to] }, index) => lengthBetween(from, to) > SHORTEST && !mouths.slice(0, index).some((other) => isNear(other.path[1], to)))
@@ -48,10 +51,10 @@ function mouthOf(going: Going, connection: Connection): readonly Mouth[] {
     case 'pin': return pinMouth(going, connection.pin);
     case 'panel-pin': return pinMouth(going, connection.pin);
     case 'lay': return [home(going, at(connection.bar), LAID)];
-    case 'cap': return [home(going, at(connection.cap), wideOf(hand.part(connection.cap)))];
-    case 'foot': return [home(going, at(connection.foot), wideOf(hand.part(connection.foot)))];
-    case 'bracket': return [home(going, at(connection.bracket), wideOf(hand.part(connection.bracket)))];
-    case 'hinge': return [home(going, at(connection.hinge), wideOf(hand.part(connection.hinge)))];
+    case 'cap': return [small(going, connection.cap)];
+    case 'foot': return [small(going, connection.foot)];
+    case 'bracket': return [small(going, connection.bracket)];
+    case 'hinge': return [small(going, connection.hinge)];
     case 'hook':
     case 'wrap': return [];
   }
@@ -62,6 +65,15 @@ const LAID = 200;
 
 /** From where a place is drawn to where it ends up. */
 const home = ({ way, off }: Going, at: Vec3, wide: number): Mouth => ({ path: [plus(at, times(way, -off)), at], wide });
+
+/** A small part comes as a whole: what is enlarged shows all of it. */
+function small(going: Going, id: string): Mouth {
+  const { hand, way } = going;
+  const at = placed(hand.pose(id), [0, 0, 0]);
+  const { least, most } = boxRound([hand.body(id, 'new')]);
+  const back = [0, 1, 2].reduce((sum, axis) => sum + Math.max(0, -(way[axis] ?? 0) * (((way[axis] ?? 0) > 0 ? least[axis] : most[axis]) ?? 0) + (way[axis] ?? 0) * (at[axis] ?? 0)), 0);
+  return { ...home(going, at, wideOf(hand.part(id))), back };
+}
 
 const wideOf = ({ shape }: Part): number => {
   switch (shape.form) {

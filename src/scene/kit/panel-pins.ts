@@ -1,16 +1,9 @@
 import { placed, plus, times } from '../../model/index.ts';
 import type { Mark } from '../types.ts';
 import { nearestOf } from './nearest.ts';
-import { alongWay, type ArrowPath } from './slide-arrows.ts';
 import { atMost, slideWork, type Sliding } from './slide.ts';
 import type { WorkScene } from './work-scene.ts';
 import { tell } from '../told.ts';
-
-/** From a pin's point down to the tab. */
-const ontoTab: ArrowPath = (comer) => {
-  const { shape } = comer.part;
-  return [alongWay(comer)((shape.form === 'pin' ? shape.length : 0) - comer.off), alongWay(comer)(0)];
-};
 
 /** Pins are put in one after the other: numbered from the first of the side. */
 const pinOrder = ({ hand, fresh, offsets }: Sliding): readonly Mark[] => fresh.map((id, index) => {
@@ -27,4 +20,4 @@ function enlargedPin({ hand, fresh, offsets }: Sliding): readonly Mark[] {
 }
 
 /** Pins pressed into a tab from above. */
-export const panelPins: WorkScene = slideWork({ drawnOff: atMost(75), arrow: ontoTab, counts: pinOrder, marks: enlargedPin });
+export const panelPins: WorkScene = slideWork({ drawnOff: atMost(75), counts: pinOrder, marks: enlargedPin });

@@ -1,8 +1,10 @@
 import { moved, type PartKind, type Shape, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
-import type { SceneBody } from '../types.ts';
+import { tell } from '../told.ts';
+import type { Mark, SceneBody } from '../types.ts';
 import { boxRound, type Box } from './extent.ts';
 import type { StageHand } from './stage.ts';
+import { STANDARD_VIEW } from './views.ts';
 
 /** What no work rests on. */
 const FASTENERS: ReadonlySet<PartKind> = new Set<PartKind>(['joint-pin', 'wing-nut', 'panel-pin', 'cable']);
@@ -13,16 +15,35 @@ const BLOCK = { along: 70, across: 60, high: 90 };
 const STANDS = 4;
 
 /** The blocks that hold what a step has propped: under each end of what hangs over the bench, on both sides of what stands on edge. */
-export function propBodies(hand: StageHand, step: Step): readonly SceneBody[] {
+export const propBodies = (hand: StageHand, step: Step): readonly SceneBody[] =>
+  blocksOf(hand, step).map(({ shape, at }, index) => hand.prop({ tool: `block-${index + 1}` }, shape, moved(at), 'new'));
+
+/** How many blocks there are, and how high: told at the one nearest to the eye, its height on the side of it that faces left. */
+export function propMarks(hand: StageHand, step: Step): readonly Mark[] {
+  const blocks = blocksOf(hand, step);
+  const [ex, ey] = STANDARD_VIEW.towardsEye;
+  const [nearest] = blocks.toSorted((a, b) => (b.at[0] - a.at[0]) * ex + (b.at[1] - a.at[1]) * ey);
+  if (nearest === undefined) return [];
+  const { at: [x, y, z], shape: { width, height, thickness } } = nearest;
+  const foot: Vec3 = [x - width / 2, y - height / 2, z];
+  return [
+    { mark: 'length', from: foot, to: [foot[0], foot[1], z + thickness], away: [-LEFT, -LEFT / 2, 0], told: tell.mm(Math.round(thickness)) },
+    { mark: 'label', at: [x, y - height / 2, z + thickness / 2], told: tell.times(blocks.length) },
+  ];
+}
+
+/** How far off a block its height is told, mm. */
+const LEFT = 45;
+
+function blocksOf(hand: StageHand, step: Step): readonly Block[] {
   if (step.props.length === 0) return [];
   const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
   const there = [...new Set([...step.present, ...moving, ...step.props.flat()])].filter((id) => !FASTENERS.has(hand.part(id).kind)).map((id) => hand.body(id, 'present'));
   const bench = boxRound(there).least[2];
-  return step.props.flatMap((parts, body): readonly SceneBody[] => {
+  return step.props.flatMap((parts): readonly Block[] => {
     const bodies = there.filter(({ id }) => parts.includes(id));
     const box = boxRound(bodies);
-    const blocks = box.least[2] - bench > STANDS ? under(lowerEdge(bodies, box.least[2] + LOW), bench) : beside(box, bench);
-    return blocks.map(({ shape, at }, index) => hand.prop({ tool: `block-${body + 1}-${index + 1}` }, shape, moved(at), 'new'));
+    return box.least[2] - bench > STANDS ? under(lowerEdge(bodies, box.least[2] + LOW), bench) : beside(box, bench);
   });
 }
 
@@ -37,7 +58,7 @@ function lowerEdge(bodies: readonly SceneBody[], height: number): Box {
 }
 
 interface Block {
-  readonly shape: Shape;
+  readonly shape: Extract<Shape, { form: 'plate' }>;
   readonly at: Vec3;
 }
 

@@ -8,8 +8,7 @@ import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';
 import type { Slide } from './on-the-way.ts';
 import { panelLines } from './panel-lines.ts';
-import { propBodies } from './props.ts';
-import { intoMouth, type ArrowPath } from './slide-arrows.ts';
+import { propBodies, propMarks } from './props.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
@@ -31,14 +30,6 @@ export interface Sliding {
 export interface SlideTelling {
   /** How far off its place a moving part is drawn, of a whole way of so many mm. */
   readonly drawnOff: (way: number, step: Step) => number;
-  /** Whether a part is shown at all; every part when left out. */
-  readonly isShown?: (part: Part, step: Step) => boolean;
-  /** Parts that move are tinted although they were made before. */
-  readonly tintsMoved?: true;
-  /** The moving parts that get an arrow; each when left out. */
-  readonly leaders?: (sliding: Sliding, parts: readonly Part[]) => readonly Part[];
-  /** The arrow of a part; from its foremost place to the mouth of what it goes into when left out. */
-  readonly arrow?: ArrowPath;
   /** Where on a part the count stands that says how many there are, in its own coordinates; in its middle when left out. */
   readonly countPlace?: (part: Part) => Vec3;
   /** Marks in the place of the counts. */
@@ -59,9 +50,8 @@ export const slideWork = (telling: SlideTelling): WorkScene => ({
 
 const wayOf = (step: Step, slide: Slide): Vec3 => turnedBy(step.standing.pose, slide.by);
 
-/** Whether two slides of work told by what it joins go the same way. */
-const isAlong = (one: Slide, other: Slide): boolean => one.closes !== undefined && other.closes !== undefined
-  && lengthOf(plus(unit(one.by), times(unit(other.by), -1))) < 1e-6;
+/** Whether two slides go the same way. */
+const isAlong = (one: Slide, other: Slide): boolean => lengthOf(plus(unit(one.by), times(unit(other.by), -1))) < 1e-6;
 
 /** `off` tells how far off its place a part stands, mm. */
 function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, off: (slide: Slide) => number): Scene {
@@ -75,18 +65,17 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
   }));
   const fresh = step.newParts.flatMap((group) => group.ids);
   const moving = slides.flatMap((slide) => slide.parts);
-  const joins = slides.some(({ closes }) => closes !== undefined);
   const sliding: Sliding = { model, step, hand, offsets, fresh, moving };
-  const shown = [...new Set([...step.present, ...fresh, ...moving])].filter((id) => telling.isShown?.(hand.part(id), step) ?? true);
-  const isNew = (id: string): boolean => fresh.includes(id) || (telling.tintsMoved === true && moving.includes(id)) || (joins && moving.includes(id));
+  const shown = [...new Set([...step.present, ...fresh, ...moving])];
+  const isNew = (id: string): boolean => fresh.includes(id) || moving.includes(id);
   const bodies = shown.map((id) => hand.body(id, isNew(id) ? 'new' : 'present', offsets.get(id)));
   const mouths = slides.map((slide) => mouthsOf({ hand, slide, way: unit(wayOf(step, slide)), off: offOf(slide) }));
   return {
     id: sceneName(step),
     bodies: [...bodies, ...linesOnPanels(sliding, shown), ...propBodies(hand, step), ...(telling.bodies?.(sliding) ?? [])],
     marks: [
-      ...slides.flatMap((slide, index) => arrowsOf(telling, sliding, slide, mouths[index] ?? [])),
-      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies),
+      ...mouths.flat().map(({ path }): Mark => ({ mark: 'arrow', path })),
+      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies), ...propMarks(hand, step),
     ],
     view: STANDARD_VIEW,
   };
@@ -103,7 +92,9 @@ function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[]): reado
   const outwards = ({ path: [, to] }: Mouth): number => Math.hypot(...acrossView(plus(to, times(middle, -1))));
   const [outermost] = mouths.filter(({ wide }) => isTooSmall(wide, bodies)).sort((a, b) => outwards(b) - outwards(a));
   if (outermost === undefined) return [];
-  const [from, to] = outermost.path;
+  const [lead, to] = outermost.path;
+  const way = plus(to, times(lead, -1));
+  const from = plus(lead, times(unit(way), -(outermost.back ?? 0)));
   return [{ mark: 'detail', at: times(plus(from, to), 0.5), radius: lengthOf(plus(to, times(from, -1))) / 2 + outermost.wide }];
 }
 
@@ -111,17 +102,6 @@ function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[]): reado
 function acrossView(direction: Vec3): Vec3 {
   const eye = unit(STANDARD_VIEW.towardsEye);
   return plus(direction, times(eye, -(direction[0] * eye[0] + direction[1] * eye[1] + direction[2] * eye[2])));
-}
-
-/** Into the mouths of what is joined; where that is not told, from where a part's leading end is drawn to where it ends up. */
-function arrowsOf(telling: SlideTelling, sliding: Sliding, slide: Slide, mouths: readonly Mouth[]): readonly Mark[] {
-  if (slide.closes !== undefined) return mouths.map(({ path }): Mark => ({ mark: 'arrow', path }));
-  const { step, hand } = sliding;
-  const parts = slide.parts.map((id) => hand.part(id));
-  const way = unit(wayOf(step, slide));
-  const off = telling.drawnOff(lengthOf(slide.by), step);
-  return (telling.leaders?.(sliding, parts) ?? parts)
-    .map((part): Mark => ({ mark: 'arrow', path: (telling.arrow ?? intoMouth)({ hand, step, part, way, off }) }));
 }
 
 /** How many there are of each new kind, beside the one nearest to the eye. */

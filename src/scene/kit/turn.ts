@@ -30,11 +30,15 @@ function turning({ model, step, solids }: StepGivens): { readonly before: readon
   return { before, turn: turnOf(axisSeen(turnedBy(step.standing.pose, motion.axis), motion.angle), motion.angle, before) };
 }
 
-interface Turn {
+export interface Turn {
   /** The pose after a share 0…1 of the turn. */
   readonly pose: (share: number) => Pose;
   readonly arrow: Mark;
 }
+
+/** Bodies turned by hand as they lie: their way round, and an arrow along it. About a level axis they are rolled or tipped over, about the upright they are turned on the spot, and set down aside. */
+export const turnOf = (axis: Vec3, angle: number, before: readonly SceneBody[]): Turn =>
+  (Math.abs(axis[2]) > 0.5 ? aboutUpright(axis, angle, before) : aboutLevel(axis, angle, before));
 
 /** Work that is turned further than this, rad, rolls over onto its other face; else it is tipped onto an edge. */
 const ROLLS = 2.4;
@@ -51,7 +55,7 @@ const whole = (value: number): number => (Math.abs(value - Math.round(value)) < 
 /** Share of the work's depth that is left between before and after. */
 const GAP = 0.28;
 
-function turnOf(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
+function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
   const box = boxRound(before);
   const middle: Vec3 = times(plus(box.least, box.most), 0.5);
   // The way its top goes.
@@ -66,6 +70,31 @@ function turnOf(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
   const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index) => placed(pose(0.08 + (0.84 * index) / ARROW_STEPS), start));
   return { pose, arrow: { mark: 'arrow', path } };
 }
+
+/** Turned on the spot, and drawn to the right of where it lay before; the arrow goes round it, over its top. */
+function aboutUpright(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
+  const box = boxRound(before);
+  const middle = times(plus(box.least, box.most), 0.5);
+  const halves = [halfAlong(box, [1, 0, 0]), halfAlong(box, [0, 1, 0])] as const;
+  const after = [0, 1].map((way) => Math.abs(Math.cos(angle)) * (halves[way] ?? 0) + Math.abs(Math.sin(angle)) * (halves[1 - way] ?? 0));
+  // As far as both reach across the paper, with white between them.
+  const reach = seenAcross(halves) + seenAcross(after);
+  const aside: Vec3 = [(reach * (1 + GAP / 2)) / ACROSS[0], 0, 0];
+  const pose = (share: number): Pose => chained(moved(plus(middle, times(aside, share))), turned(axis, angle * share), moved(times(middle, -1)));
+  const centre: Vec3 = [middle[0] + aside[0] / 2, middle[1], box.most[2]];
+  const first = -Math.PI / 2 - (axis[2] * angle) / 2;
+  const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index): Vec3 => {
+    const at = first + (axis[2] * angle * index) / ARROW_STEPS;
+    return plus(centre, [ROUND * reach * Math.cos(at), ROUND * reach * Math.sin(at), 0]);
+  });
+  return { pose, arrow: { mark: 'arrow', path } };
+}
+
+/** How far off the middle the arrow goes round, as a share of the work's reach. */
+const ROUND = 0.6;
+/** Shares of the level ways that run across the paper, as all pictures are seen. */
+const ACROSS: readonly [number, number] = [0.86, 0.5];
+const seenAcross = ([x = 0, y = 0]: readonly number[]): number => ACROSS[0] * x + ACROSS[1] * y;
 
 /** Half of how far a box reaches along a level direction, mm. */
 const halfAlong = ({ least, most }: Box, [x, y]: Vec3): number => (Math.abs(x) * (most[0] - least[0]) + Math.abs(y) * (most[1] - least[1])) / 2;

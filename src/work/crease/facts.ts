@@ -8,7 +8,7 @@ export const facts = work({
   check: pair('crease'),
   minutes: 8,
   waits: 0,
-  askedBy: { feature: 'panel' },
+  askedByPanel: ({ creases }) => creases,
   shownIn: 'pattern',
-  rules: () => [rule('notched-before-creased', 'Flaps fold freely only when the corners are out.', doing(['cut-notches']), doing(['crease']))],
+  rules: [rule('notched-before-creased', 'Flaps fold freely only when the corners are out.', 'batch', doing('cut-notches'), doing('crease'))],
 });

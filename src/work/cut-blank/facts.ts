@@ -1,4 +1,4 @@
-import { both, but, doing, firm, inRun, onBench, pair, work } from '../rules.ts';
+import { doing, firm, pair, work } from '../rules.ts';
 
 /** A rectangle cut from the stock panel. */
 export const facts = work({
@@ -8,11 +8,11 @@ export const facts = work({
   check: pair('mark'),
   minutes: 8,
   waits: 0,
-  askedBy: { feature: 'panel' },
+  askedByPanel: () => true,
   prepared: 'all',
   shownIn: 'pattern',
-  rules: () => [
-    firm('blank-first', 'Every line is measured from the edges of the blank.', doing(['cut-blank']),
-      but(both(onBench, inRun), doing(['cut-blank']))),
+  rules: [
+    firm('blank-first', 'Every line is measured from the edges of the blank.', 'batch', doing('cut-blank'),
+      doing('mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches', 'crease', 'half-cut')),
   ],
 });

@@ -1,4 +1,4 @@
-import { chain, doing, pair, work } from '../rules.ts';
+import { doing, pair, rule, work } from '../rules.ts';
 
 /** The square corners cut out. */
 export const facts = work({
@@ -8,8 +8,10 @@ export const facts = work({
   check: pair('notch'),
   minutes: 5,
   waits: 0,
-  askedBy: { feature: 'panel' },
+  askedByPanel: ({ corners }) => corners,
   shownIn: 'pattern',
-  rules: () => chain('marked-before-cut', 'Every line is measured from a square blank and from the inside line; a cut cannot be taken back.',
-    (['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-notches'] as const).map((action) => doing([action]))),
+  rules: [
+    rule('marked-before-cut', 'Every line is measured from a square blank and from the inside line; a cut cannot be taken back.', 'batch',
+      doing('mark-inside', 'mark-creases', 'mark-notches', 'punch-holes'), doing('cut-notches')),
+  ],
 });

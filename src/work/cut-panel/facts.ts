@@ -1,4 +1,4 @@
-import { doing, pair, rule, work } from '../rules.ts';
+import { doing, firm, pair, rule, work } from '../rules.ts';
 
 /** A flat panel cut and punched. */
 export const facts = work({
@@ -10,5 +10,8 @@ export const facts = work({
   waits: 0,
   prepared: 'all',
   shownIn: 'plates',
-  rules: () => [rule('plates-on-the-bench', 'All bench work is done before the frames are joined.', doing(['cut-panel']), doing(['mark-posts']))],
+  rules: [
+    firm('plates-cut-first', 'A flat panel is cut and punched before it is held to its tubes.', 'item', doing('cut-panel'), doing('lay-panel')),
+    rule('plates-on-the-bench', 'All bench work is done before the frames are joined.', 'item', doing('cut-panel'), doing('mark-posts')),
+  ],
 });

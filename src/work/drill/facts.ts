@@ -1,8 +1,8 @@
-import { pair, work } from '../rules.ts';
+import { doing, firm, pair, work } from '../rules.ts';
 
 /** Holes for pins, through sleeves and posts or through a flat panel and its tubes. */
 export const facts = work({
-  tools: ['drill'],
+  tools: ['tape', 'pencil', 'drill'],
   people: 2,
   cautions: ['eyes', 'dust'],
   check: pair('hole-straight'),
@@ -10,4 +10,5 @@ export const facts = work({
   waits: 0,
   shareOf: ({ on }) => (on === 'plate' ? 0.5 : 1),
   captionOf: ({ on }) => (on === 'plate' ? 'panel' : 'posts'),
+  rules: [firm('drilled-before-pinned', 'A pin needs its hole.', 'place', doing('drill'), doing('pin'))],
 });

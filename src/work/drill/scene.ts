@@ -1,6 +1,6 @@
-import { chained, isToldByPoints, moved, placed, type Pose, type Shape } from '../../model/index.ts';
+import { chained, moved, placed, type Pose, type Shape } from '../../model/index.ts';
 import {
-  movedBy, pinDrilled, plateDrilled, propBodies, sceneName, sleeveDrilled, STANDARD_VIEW, stageHand, turnedBy, tell, type Mark, type Scene, type StepGivens, type WorkScene,
+  movedBy, pinDrilled, propBodies, propMarks, sceneName, STANDARD_VIEW, stageHand, turnedBy, tell, type Mark, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** How far over the sleeve the bit is held, mm. */
@@ -17,10 +17,7 @@ export const scene: WorkScene = {
     const held = drillScene(givens);
     return { ...held, bodies: held.bodies.map((body) => (body.partId === null ? movedBy(body, turnedBy(body.pose, [0, 0, -DRILLED * done])) : body)) };
   },
-  closeUp: (givens) => {
-    if (isToldByPoints(givens.model)) return pinDrilled(givens);
-    return givens.step.detail.on === 'plate' ? plateDrilled(givens) : sleeveDrilled(givens);
-  },
+  closeUp: pinDrilled,
 };
 
 /** A drill bit held over each place to drill: through sleeve and post, or through plate and tube. */
@@ -39,6 +36,7 @@ function drillScene({ model, step, solids }: StepGivens): Scene {
     marks: [
       ...places.map((pose): Mark => ({ mark: 'arrow', path: [placed(pose, [0, 0, HELD_OVER + BIT_LENGTH + 70]), placed(pose, [0, 0, HELD_OVER + 45])] })),
       { mark: 'label', at: placed(places[places.length - 1] ?? step.standing.pose, [0, 0, 0]), told: tell.times(places.length) },
+      ...propMarks(hand, step),
     ],
     view: STANDARD_VIEW,
   };

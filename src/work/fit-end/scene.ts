@@ -1,3 +1,3 @@
 import { atMost, slideWork, type WorkScene } from '../../scene/kit/index.ts';
 
-export const scene: WorkScene = slideWork({ drawnOff: atMost(120), tintsMoved: true });
+export const scene: WorkScene = slideWork({ drawnOff: atMost(120) });

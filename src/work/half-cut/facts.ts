@@ -8,7 +8,7 @@ export const facts = work({
   check: pair('half-cut'),
   minutes: 6,
   waits: 0,
-  askedBy: { feature: 'panel' },
+  askedByPanel: ({ halfCuts }) => halfCuts,
   shownIn: 'pattern',
-  rules: () => [rule('half-cut-last', 'A half-cut panel bends while it is handled.', doing(['crease']), doing(['half-cut']))],
+  rules: [rule('half-cut-last', 'A half-cut panel bends while it is handled.', 'batch', doing('crease'), doing('half-cut'))],
 });

@@ -8,9 +8,9 @@ export const facts = work({
   check: pair('frame-centred'),
   minutes: 2,
   waits: 0,
-  rules: () => [
-    firm('panel-ready-before-frame-is-laid', 'A panel under the frame can no longer be marked, cut or creased.',
-      doing(['cut-notches', 'punch-holes', 'crease', 'half-cut']), doing(['lay-frame'])),
-    rule('frame-before-panel', 'The frame is squared before it is wrapped.', doing(['close-frame']), doing(['lay-frame'])),
+  rules: [
+    firm('panel-ready-before-frame-is-laid', 'A panel under the frame can no longer be marked, cut or creased.', 'batch',
+      doing('cut-notches', 'punch-holes', 'crease', 'half-cut'), doing('lay-frame')),
+    rule('frame-before-panel', 'The frame is squared before it is wrapped.', 'batch', doing('close'), doing('lay-frame')),
   ],
 });

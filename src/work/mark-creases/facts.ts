@@ -8,7 +8,7 @@ export const facts = work({
   check: pair('mark'),
   minutes: 12,
   waits: 0,
-  askedBy: { feature: 'panel' },
+  askedByPanel: ({ creases }) => creases,
   prepared: 'sample',
   shownIn: 'pattern',
 });

@@ -8,7 +8,7 @@ export const facts = work({
   check: pair('mark'),
   minutes: 4,
   waits: 0,
-  askedBy: { feature: 'panel' },
+  askedByPanel: () => true,
   prepared: 'sample',
   shownIn: 'pattern',
 });

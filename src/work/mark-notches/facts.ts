@@ -8,7 +8,7 @@ export const facts = work({
   check: pair('mark'),
   minutes: 5,
   waits: 0,
-  askedBy: { feature: 'panel' },
+  askedByPanel: ({ corners }) => corners,
   prepared: 'sample',
   shownIn: 'pattern',
 });

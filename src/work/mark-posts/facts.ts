@@ -1,4 +1,4 @@
-import { pair, work } from '../rules.ts';
+import { doing, firm, pair, work } from '../rules.ts';
 
 /** Where the decks come, marked on each post. */
 export const facts = work({
@@ -10,4 +10,5 @@ export const facts = work({
   waits: 0,
   prepared: 'sample',
   toHand: 'post',
+  rules: [firm('marked-before-posts', 'Work is set to the marks, then drilled.', 'item', doing('mark-posts'), doing('push-through', 'slide-on'))],
 });

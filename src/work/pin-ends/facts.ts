@@ -8,7 +8,6 @@ export const facts = work({
   check: pair('pin-home'),
   minutes: 2,
   waits: 0,
-  askedBy: { feature: 'side', moves: 'end-pins' },
   shownIn: 'creasing',
   counts: ['panel-pin'],
 });

@@ -1,4 +1,4 @@
-import { chain, doing, pair, work } from '../rules.ts';
+import { doing, pair, rule, work } from '../rules.ts';
 
 /** The pins of a tab between its ends. */
 export const facts = work({
@@ -8,9 +8,7 @@ export const facts = work({
   check: pair('pin-home'),
   minutes: 1,
   waits: 0,
-  askedBy: { feature: 'side', moves: 'middle-pins' },
   shownIn: 'creasing',
   counts: ['panel-pin'],
-  rules: (sides) => sides.flatMap((side) => chain('ends-before-middle', 'Pins at both ends stop the tab from creeping.',
-    (['wrap-side', 'pin-ends', 'pin-middle'] as const).map((action) => doing([action], side)))),
+  rules: [rule('ends-before-middle', 'Pins at both ends stop the tab from creeping.', 'side', doing('pin-ends'), doing('pin-middle'))],
 });

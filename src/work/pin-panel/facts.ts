@@ -1,4 +1,4 @@
-import { both, chain, doing, firm, onPlate, pair, work } from '../rules.ts';
+import { pair, work } from '../rules.ts';
 
 /** Pins with wing nuts through a flat panel and its tubes. */
 export const facts = work({
@@ -9,7 +9,4 @@ export const facts = work({
   minutes: 4,
   waits: 0,
   counts: ['joint-pin'],
-  rules: () => chain('drilled-before-pinned', 'A pin needs its hole.',
-    [doing(['hold-panel']), both(doing(['drill']), onPlate), doing(['pin-panel'])], firm)
-    .map((link) => ({ ...link, within: 'plate' })),
 });

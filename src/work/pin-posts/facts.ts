@@ -1,4 +1,4 @@
-import { chain, firm, onPosts, pair, work } from '../rules.ts';
+import { pair, work } from '../rules.ts';
 
 /** Pins with wing nuts through the sleeves of one side. */
 export const facts = work({
@@ -9,6 +9,4 @@ export const facts = work({
   minutes: 6,
   waits: 0,
   counts: ['joint-pin'],
-  rules: () => (['front', 'back'] as const).flatMap((side) => chain('drilled-before-pinned', 'A pin needs its hole.',
-    [onPosts('push-posts', side), onPosts('drill', side), onPosts('pin-posts', side)], firm)),
 });

@@ -8,6 +8,6 @@ export const facts = work({
   check: pair('mark'),
   minutes: 8,
   waits: 0,
-  askedBy: { feature: 'panel' },
+  askedByPanel: ({ holes }) => holes,
   shownIn: 'pattern',
 });

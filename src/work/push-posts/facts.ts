@@ -1,4 +1,4 @@
-import { pair, work } from '../rules.ts';
+import { firm, joiningBatch, joiningItem, pair, work } from '../rules.ts';
 
 /** Two posts pushed through the joints of one side. */
 export const facts = work({
@@ -9,4 +9,5 @@ export const facts = work({
   minutes: 6,
   waits: 0,
   counts: ['post', 'bar'],
+  rules: [firm('batches-before-the-item', 'What posts run through can no longer be wrapped.', 'item', joiningBatch, joiningItem)],
 });

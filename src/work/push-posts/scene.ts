@@ -1,27 +1,16 @@
-import { chained, moved, placed, plus, type Part, type Shape, type Vec3 } from '../../model/index.ts';
-import { alongWay, nearestOf, sleeveEnds, slideWork, type ArrowPath, type Mark, type SceneBody, type Sliding, type WorkScene, tell } from '../../scene/kit/index.ts';
+import { chained, moved, placed, type Part, type Shape, type Vec3 } from '../../model/index.ts';
+import { nearestOf, sleeveEnds, slideWork, type Mark, type SceneBody, type Sliding, type WorkScene, tell } from '../../scene/kit/index.ts';
 
-/** Share of the way that posts are drawn off, and of that the share at which the arrow ends before the sleeves. */
+/** Share of the way that posts are drawn off. */
 const OFF_SHARE = 0.34;
-const ARROW_END = 0.25;
-/** An arrow beside a post, not on it, mm. */
-const BESIDE_POST: Vec3 = [0, 0, 75];
 /** The count stands on the upper half, at this share of it. */
 const COUNT_SHARE = 0.4;
 
 const halfOf = ({ shape }: Part): number => (shape.form === 'tube' ? shape.length / 2 : 0);
 
-const besidePost: ArrowPath = (comer) => {
-  const on = alongWay(comer);
-  const half = halfOf(comer.part);
-  return [plus(on(-half - comer.off), BESIDE_POST), plus(on(-half - comer.off * ARROW_END), BESIDE_POST)];
-};
-
 /** Posts with their pencil marks, and pale where their feet will stand out of the lowest sleeves. */
 export const scene: WorkScene = slideWork({
   drawnOff: (way) => way * OFF_SHARE,
-  tintsMoved: true,
-  arrow: besidePost,
   countPlace: (part) => [halfOf(part) * COUNT_SHARE, 0, 0],
   bodies: (sliding) => [...sliding.fresh.flatMap((id) => postMarks(sliding, id)), ...sliding.fresh.flatMap((id) => footStub(sliding, id))],
   marks: footMark,

@@ -1,4 +1,4 @@
-import { doing, either, firm, inRun, pair, rule, work } from '../rules.ts';
+import { doing, either, firm, joining, pair, rule, work } from '../rules.ts';
 
 /** Joints pushed onto short tubes, long tubes into joints. */
 export const facts = work({
@@ -8,10 +8,9 @@ export const facts = work({
   check: pair('tube-home'),
   minutes: 3,
   waits: 0,
-  counts: ['long-tube'],
-  captionOf: (detail) => (detail.on === 'tubes' ? detail.tubes : 'long'),
-  rules: () => [
-    { ...firm('tubes-cut-first', 'All frames need their tubes.', doing(['cut-tubes']), either(inRun, doing(['mark-posts']))), within: 'item' },
-    rule('panel-before-frame', 'The frame lies on the bench that the panel is marked on.', doing(['half-cut']), doing(['push-tubes'])),
+  captionOf: (detail) => (detail.on === 'tubes' ? detail.tubes : 'into'),
+  rules: [
+    firm('tubes-cut-first', 'All frames need their tubes.', 'item', doing('cut-tubes'), either(joining, doing('mark-posts'))),
+    rule('panel-before-frame', 'The frame lies on the bench that the panel is marked on.', 'batch', doing('half-cut'), doing('push')),
   ],
 });

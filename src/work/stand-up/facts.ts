@@ -1,4 +1,4 @@
-import { doing, firm, pair, work } from '../rules.ts';
+import { pair, work } from '../rules.ts';
 
 /** The item stood on its feet. */
 export const facts = work({
@@ -8,5 +8,4 @@ export const facts = work({
   check: pair('rack-upright'),
   minutes: 2,
   waits: 0,
-  rules: () => [firm('pinned-before-standing', 'Unpinned decks slide down the posts.', doing(['pin-posts']), doing(['stand-up']))],
 });

@@ -24,7 +24,7 @@ const AREA = 2200;
 const hex = (level: number): string => `#${level.toString(16).padStart(2, '0').repeat(3)}`;
 
 /** Steps with new parts, cut-off corners, a section, a sleeve, drilling; by the first step of the action. */
-const steps: readonly Action[] = ['cut-tubes', 'punch-holes', 'cut-notches', 'half-cut', 'lay-frame', 'wrap-side', 'turn-deck', 'mark-posts', 'stand-decks'];
+const steps: readonly Action[] = ['cut-tubes', 'punch-holes', 'cut-notches', 'half-cut', 'lay-frame', 'wrap-side', 'turn-item', 'mark-posts', 'slide-on'];
 /** One of them is looked at for more than its tints. */
 const shown: readonly Action[] = ['lay-frame', ...sampled(steps.filter((action) => action !== 'lay-frame'), 'mono steps', 3)];
 

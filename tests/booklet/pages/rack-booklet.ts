@@ -3,11 +3,12 @@ import { checkModel } from '../../../src/check/index.ts';
 import * as drawn from '../../../src/draw/pictograms/index.ts';
 import { findPicture, PART_SCALE, pictureId, type PictureOf } from '../../../src/draw/index.ts';
 import { buildModel, type PartKind } from '../../../src/model/index.ts';
-import { WORK, type Plan, type Step } from '../../../src/plan/index.ts';
+import { planItem, type Plan } from '../../../src/plan/index.ts';
 import { declaredFor, filesOnDisk, readItem } from '../../../src/read/index.ts';
 import { glyphsFrom, type BookletInput, type Edition, type Paper, type PlacePicture, type SizedPicture } from '../../../src/booklet/pages/index.ts';
 import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import { once } from '../../support/once.ts';
+import { rackModel, solids } from '../../support/rack.ts';
 
 const root = new URL('../../../', import.meta.url).pathname;
 
@@ -23,15 +24,8 @@ const localesIn = once((name: string): LocaleFiles => {
     .flatMap(({ name }) => readdirSync(folder + name).map((file) => [`${name}/${file}`, readFileSync(`${folder}${name}/${file}`, 'utf8')])));
 });
 
-/** Four posts are to hand where they are marked. */
-const toHandOf = ({ action }: Step): Step['toHand'] => {
-  const kind = WORK[action].toHand;
-  return kind === undefined ? [] : [{ kind, ids: ['front-left', 'front-right', 'back-left', 'back-right'].map((corner) => `post-${corner}`) }];
-};
-
-/** Steps of the standard rack as the room `plan` gave them; shape and standing of the parts left out, the pages need none. */
-const stored = JSON.parse(readFileSync(new URL('rack-standard-plan.json', import.meta.url), 'utf8')) as Plan;
-export const rackPlan: Plan = { ...stored, steps: stored.steps.map((step) => ({ ...step, drilled: [], drillsFor: [], held: [], props: [], waits: 0, toHand: toHandOf(step) })) };
+/** The plan of the standard rack. */
+export const rackPlan: Plan = planItem(rackModel('standard'), [], solids);
 
 const sized = (width: number, height: number, ...ofs: readonly PictureOf[]): readonly SizedPicture[] => ofs.map((of) => ({ of, width, height }));
 const part = (kind: PartKind, variety = 0): PictureOf => ({ what: 'part', kind, variety });
@@ -51,7 +45,7 @@ export const standInPictures = (plan: Plan): readonly SizedPicture[] => [
   ...sized(40, 24, part('flat-panel')), ...sized(20, 12, small('flat-panel')), ...sized(12, 12, small('flat-panel', 1)), ...sized(12, 12, small('flat-panel', 2)),
   ...sized(165, 105, ...[0, 1, 2].map((plate) => ({ what: 'plate', plate }) as const)),
   ...sized(60, 4, part('bar')), ...sized(20, 2, small('bar')), ...[0, 1, 2, 3].flatMap((variety) => [...sized(14, 14, part('fitting', variety)), ...sized(8, 8, small('fitting', variety))]),
-  ...sized(50, 18, { what: 'run', run: 'deck' }),
+  ...plan.batches.flatMap(({ name }) => sized(50, 18, { what: 'run', run: name })),
   ...plan.steps.flatMap(({ number }) => sized(165, number % 4 === 3 ? 75 : 100, { what: 'step', step: number, piece: 0 })),
 ];
 

@@ -105,8 +105,6 @@ const backrest: StepDetail = { on: 'plate', plate: 'plate', side: 'back' };
 /** What the rack's first steps become. */
 const newActions: readonly Partial<Step>[] = [
   { action: 'cut-panel', key: 'cut-panel', detail: { on: 'plates', index: 0, letter: null }, side: null, run: null, times: 2 },
-  { action: 'push-tubes', key: 'push-tubes:upper-rail-rail', detail: { on: 'tubes', tubes: 'rail' }, side: null },
-  { action: 'set-rails', key: 'set-rails', detail: { on: 'whole' }, side: null },
   { action: 'hold-panel', key: 'hold-panel:backrest-back', detail: backrest, side: 'back', newParts: [{ kind: 'flat-panel', ids: ['plate'] }] },
   { action: 'drill', key: 'drill:backrest-back', detail: backrest, side: 'back', drillsFor: ['plate-pin'] },
   { action: 'pin-panel', key: 'pin-panel:backrest-back', detail: backrest, side: 'back', newParts: [{ kind: 'joint-pin', ids: ['plate-pin'] }] },
@@ -118,7 +116,7 @@ const newActions: readonly Partial<Step>[] = [
 /** The rack's steps with the actions of other items, and every check, standing and caution there is, each check also as a measure. */
 function planOfOddities(): Plan {
   const names = Object.keys(pairPictures);
-  const standings: readonly Standing['name'][] = ['bench', 'on-back', 'on-front', 'upright', 'deck-building', 'deck-in-use'];
+  const standings: readonly Standing['name'][] = ['bench', 'lying', 'upright'];
   const cautions: readonly Caution[] = ['sharp', 'dust', 'eyes', 'gloves', 'crush', 'children', 'climbing', 'tipping', 'manual'];
   const steps = rackPlan.steps.map((step, index): Step => ({
     ...step,

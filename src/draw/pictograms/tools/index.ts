@@ -1,6 +1,7 @@
 import type { Tool } from '../../../plan/index.ts';
 import type { Ink } from '../ink.ts';
 import { knifePicture, punchPicture, sawPicture } from './cutting.ts';
+import { blockPicture } from './block.ts';
 import { handsPicture } from './hands.ts';
 import { pencilPicture, straightEdgePicture, tapePicture } from './measuring.ts';
 import { creaserPicture, drillPicture, malletPicture } from './shaping.ts';
@@ -17,4 +18,5 @@ export const toolPictures: Readonly<Record<Tool, Ink>> = {
   mallet: malletPicture,
   drill: drillPicture,
   hands: handsPicture,
+  block: blockPicture,
 };

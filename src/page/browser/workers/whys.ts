@@ -1,12 +1,12 @@
 import type { Model, PartKind } from '../../../model/index.ts';
-import { rulesFor, type OrderReason, type Plan, type Step } from '../../../plan/index.ts';
+import { RULES, type OrderReason, type Plan, type Step } from '../../../plan/index.ts';
 import type { Why } from './messages.ts';
 
 /** Why a step comes where it does: what comes before it for a reason, and what it must come before. Reasons of one sort are told together. */
 export function whysOf({ steps, reasons }: Plan, model: Model, step: Step): readonly Why[] {
   const number = (key: string): number | null => steps.find((each) => each.key === key)?.number ?? null;
   const kinds = new Map(model.parts.map(({ id, kind }) => [id, kind]));
-  const sentences = new Map(rulesFor(model.pattern).map(({ name, reason }) => [name, reason]));
+  const sentences = new Map(RULES.map(({ name, reason }) => [name, reason]));
   const found = reasons.flatMap((link): readonly Why[] => {
     const sort = sortOf(link);
     // What would be in the way is told of the step that goes first, all else of the one that waits.

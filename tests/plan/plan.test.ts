@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { buildModel, loadSolids, placed, type Model } from '../../../src/model/index.ts';
-import { planItem, WORK, type Step } from '../../../src/plan/index.ts';
-import { closeUpScene, momentScene, stepScene, type Mark, type Scene } from '../../../src/scene/index.ts';
-import { structureItem } from '../../support/structures.ts';
+import { buildModel, loadSolids, placed, type Model } from '../../src/model/index.ts';
+import { planItem, WORK, type Step } from '../../src/plan/index.ts';
+import { closeUpScene, momentScene, stepScene, type Mark, type Scene } from '../../src/scene/index.ts';
+import type { Item } from '../../src/read/index.ts';
+import { workSizes } from '../support/chosen.ts';
+import { modelOf } from '../support/items.ts';
+import { structureItem } from '../support/structures.ts';
 
 const solids = await loadSolids();
 
@@ -11,9 +14,19 @@ const fresh = (step: Step): readonly string[] => step.newParts.flatMap(({ ids })
 const moving = (step: Step): readonly string[] => step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
 const arrows = ({ marks }: Scene): readonly Extract<Mark, { mark: 'arrow' }>[] => marks.filter((mark) => mark.mark === 'arrow');
 
-describe.each(['screen', 'trolley', 'leaning-chair', 'bench', 'two-bay'] as const)('the plan of a structure as it is told: %s', (name) => {
+interface Size {
+  readonly name: string;
+  readonly item: Item;
+  readonly model: Model;
+}
+
+const drafts = (['screen', 'trolley', 'leaning-chair', 'bench', 'two-bay'] as const).map((name): Size => {
   const item = structureItem(name);
-  const model = buildModel(item, item.sizes[0]?.name ?? '');
+  return { name, item, model: buildModel(item, item.sizes[0]?.name ?? '') };
+});
+const demo = workSizes.map(({ item, size, name }): Size => ({ name, item, model: modelOf(item, size) }));
+
+describe.each([...drafts, ...demo])('the plan as it is told: $name', ({ item, model }) => {
   const { steps, batches } = planItem(model, item.order, solids);
   const built = steps.filter(({ standing }) => standing.name !== 'bench');
 

@@ -1,0 +1,75 @@
+import { chained, cross, lengthOf, turned, undone, unit, type Model, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
+import type { Step } from '../../plan/index.ts';
+import { turnedBy } from '../kit/directions.ts';
+import { stageHand } from '../kit/stage.ts';
+import { turnOf } from '../kit/turn.ts';
+import { STANDARD_VIEW } from '../kit/views.ts';
+import { tell } from '../told.ts';
+import type { Scene, SceneBody } from '../types.ts';
+import type { Rolled } from './history.ts';
+
+/** A turn about an axis through the origin. */
+interface Stage {
+  readonly axis: Vec3;
+  readonly angle: number;
+}
+
+/** No more turns than these are told of one step: of those that are alike the first stands for all. */
+const MOST = 3;
+
+/**
+ * Before a step: the work as it was shown last, an arrow, and as the step shows it; one scene for each turn by hand, in
+ * their order. What is turned alike is shown once, with how many there are.
+ */
+export function rolledScenes(model: Model, step: Step, rolled: readonly Rolled[], solids: Solids): readonly Scene[] {
+  const kinds = rolled.filter(({ turn }, index) => rolled.findIndex((other) => isAlike(other.turn, turn)) === index);
+  return kinds.slice(0, MOST).flatMap((each, place) => {
+    const alike = rolled.filter((other) => isAlike(other.turn, each.turn)).length;
+    return scenesOf(model, step, each, solids).map((scene, stage, all): Scene => ({
+      ...scene,
+      id: `${scene.id}:${place}:${stage}`,
+      marks: stage === all.length - 1 && alike > 1 ? [...scene.marks, countOf(scene, alike)] : scene.marks,
+    }));
+  });
+}
+
+const isAlike = (one: Pose, other: Pose): boolean => one.every((value, index) => Math.abs(value - (other[index] ?? NaN)) < 1e-6);
+
+const countOf = ({ bodies }: Scene, count: number): Scene['marks'][number] =>
+  ({ mark: 'label', at: turnedTo(bodies.at(-1)), told: tell.times(count) });
+
+const turnedTo = (body: SceneBody | undefined): Vec3 => [body?.pose[12] ?? 0, body?.pose[13] ?? 0, body?.pose[14] ?? 0];
+
+function scenesOf(model: Model, step: Step, { parts, turn }: Rolled, solids: Solids): readonly Scene[] {
+  // A flap that the step folds is not yet folded when the work comes to hand.
+  const folded = step.folded.filter(({ panel, flap }) => !step.motions.some((motion) => motion.kind === 'fold' && motion.panel === panel && motion.flap === flap));
+  const hand = stageHand(model, { ...step, folded }, solids);
+  let bodies = parts.map((id): SceneBody => {
+    const body = hand.body(id, 'present');
+    return { ...body, pose: chained(undone(turn), body.pose) };
+  });
+  return stagesOf(turn).map(({ axis, angle }, index): Scene => {
+    const { pose, arrow } = turnOf(axis, angle, bodies);
+    const before = bodies.map((body): SceneBody => ({ ...body, look: 'pale' }));
+    const after = bodies.map((body): SceneBody => ({ ...body, id: `${body.id}#after${index}`, pose: chained(pose(1), body.pose) }));
+    bodies = after.map((body, place) => ({ ...body, id: bodies[place]?.id ?? body.id }));
+    return { id: `rolled:${step.number}`, bodies: [...before, ...after], marks: [arrow], view: STANDARD_VIEW };
+  });
+}
+
+/** Any way round as at most two turns by hand: over a level edge until the right side is up, then on the spot. */
+function stagesOf(turn: Pose): readonly Stage[] {
+  const over = overTo(turnedBy(undone(turn), [0, 0, 1]), turn);
+  const spin = chained(turn, undone(over === null ? turned([0, 0, 1], 0) : turned(over.axis, over.angle)));
+  const [x, y] = turnedBy(spin, [1, 0, 0]);
+  const angle = Math.atan2(y, x);
+  return [...(over === null ? [] : [over]), ...(Math.abs(angle) < 1e-3 ? [] : [{ axis: [0, 0, Math.sign(angle)] as const, angle: Math.abs(angle) }])];
+}
+
+/** The turn over a level edge that brings up what will be up; none when it is. */
+function overTo(up: Vec3, turn: Pose): Stage | null {
+  if (up[2] > 1 - 1e-6) return null;
+  if (up[2] < -1 + 1e-6) return { axis: turnedBy(turn, [1, 0, 0])[0] < -0.5 ? [0, 1, 0] : [1, 0, 0], angle: Math.PI };
+  const axis = cross(up, [0, 0, 1]);
+  return { axis: unit([axis[0], axis[1], 0]), angle: Math.atan2(lengthOf(axis), up[2]) };
+}

@@ -1,1 +1,0 @@
-export { turnWork as scene } from '../../scene/kit/index.ts';
