@@ -40,10 +40,9 @@ export function shareAboveZero(purpose: string) {
   return z.number({ error }).gt(0, { error }).max(1, { error }).meta({ description: purpose });
 }
 
-/** A whole number from 1 up. */
-export function wholeFromOne(purpose: string) {
-  const error = messages.wholeFromOne;
-  return z.int({ error }).min(1, { error }).max(1_000_000, { error }).meta({ description: purpose });
+/** A whole number from 1 up to `most`; the remedy says so. */
+export function wholeFromOne(purpose: string, most = 1_000_000, error: string = messages.wholeFromOne) {
+  return z.int({ error }).min(1, { error }).max(most, { error }).meta({ description: purpose });
 }
 
 /** A text that must match a pattern; the remedy says what it looks like. */

@@ -12,7 +12,7 @@ const GRAIN = ['length', 'width'] as const;
 const zeroOrMore = (purpose: string) =>
   z.int({ error: stockMessages.wholeFromZero }).min(0, { error: stockMessages.wholeFromZero }).max(stockMessages.mostCounted, { error: stockMessages.wholeFromZero }).default(0).meta({ description: purpose });
 
-const counted = (purpose: string) => wholeFromOne(purpose).max(stockMessages.mostCounted, { error: stockMessages.wholeFromOne });
+const counted = (purpose: string) => wholeFromOne(purpose, stockMessages.mostCounted, stockMessages.wholeFromOne);
 
 const name = fileName('What the pieces are marked with on the pile.');
 const nonNegative = (purpose: string) => measure('length', purpose, { zero: true }).optional();

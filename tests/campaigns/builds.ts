@@ -10,8 +10,7 @@ import { newWorkshop, type Workshop } from '../cli/workshop.ts';
 const program = fileURLToPath(new URL('../../src/cli/foldwright.mjs', import.meta.url));
 const ITEM = 'steps/stool/item.yaml';
 const SIZE = 'low';
-// What was kept would leave nothing to be killed: all is made anew.
-const MAKE = ['make', 'stool', '--size', SIZE, '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--no-cache'];
+const MAKE = ['make', 'stool', '--size', SIZE, '--lang', 'en', '--edition', 'words', '--paper', 'a4'];
 
 /** Two states of an item whose booklets differ. */
 export type State = 'old' | 'new';
@@ -45,7 +44,8 @@ export interface Builds {
   leftovers(): readonly string[];
 }
 
-export function newBuilds(): Builds {
+/** `kept` is a folder of the shop in which results are kept; without it all is made anew: what was kept would leave nothing to be killed. */
+export function newBuilds(kept: string | null = null): Builds {
   const shop = newWorkshop();
   const temporary = join(shop.folder, 'temporary');
   mkdirSync(temporary);
@@ -55,7 +55,7 @@ export function newBuilds(): Builds {
     put: (state) => {
       shop.write(ITEM, shop.read(ITEM).toString().replace(/^revision: \d+/m, REVISION[state]));
     },
-    start: (where = out) => going(spawn(process.execPath, [program, ...MAKE, '--out', where], { cwd: shop.folder, env: { ...process.env, TMPDIR: temporary }, stdio: ['ignore', 'ignore', 'pipe'] })),
+    start: (where = out) => going(spawn(process.execPath, [program, ...MAKE, ...(kept === null ? ['--no-cache'] : ['--cache', kept]), '--out', where], { cwd: shop.folder, env: { ...process.env, TMPDIR: temporary }, stdio: ['ignore', 'ignore', 'pipe'] })),
     hashes: (where = out) => Object.fromEntries(filesOf(join(where, 'stool', SIZE)).map(([name, bytes]) => [name, createHash('sha256').update(bytes).digest('hex')])),
     running: () => processesUnder(temporary),
     leftovers: () => readdirSync(temporary, { recursive: true, withFileTypes: true }).filter((entry) => entry.name.startsWith('profile-')).map(({ name }) => name),

@@ -1,7 +1,7 @@
 import { FaultError, type Fault } from '../../src/read/index.ts';
 import { damaged } from './damage.ts';
 import { oneOf, randomOf } from './random.ts';
-import { subjects, type Subject } from './subjects.ts';
+import { subjects, type Subject, type Thorough } from './subjects.ts';
 
 /** Longest reading of one file, ms of this process's own time, and the most memory, bytes. */
 const LONGEST = 5000;
@@ -30,9 +30,9 @@ export interface MutationFigures {
  * Damages the demo's files at random and has them read; accepted items are built and checked in every size. A file is
  * refused with place and remedy, or all that comes of it is finite. The same seed gives the same files.
  */
-export function mutationCampaign(count: number, seed: number, tell: (line: string) => void = () => undefined): Promise<MutationFigures> {
+export function mutationCampaign(count: number, seed: number, tell: (line: string) => void = () => undefined, thorough: Thorough = 'every size'): Promise<MutationFigures> {
   const random = randomOf(seed);
-  const all = subjects();
+  const all = subjects(thorough);
   const taken: Taken[] = [];
   for (let index = 0; index < count; index++) {
     const subject = all[index % all.length] ?? oneOf(random, all);

@@ -1,3 +1,4 @@
+import { cacheCampaign } from './cache.ts';
 import { diskCampaign } from './disks.ts';
 import { killCampaign } from './kills.ts';
 import { mutationCampaign } from './mutations.ts';
@@ -7,6 +8,7 @@ const campaigns: Readonly<Record<string, (count: number, seed: number, tell: (li
   kills: killCampaign,
   mutations: mutationCampaign,
   disks: diskCampaign,
+  cache: cacheCampaign,
 };
 
 const tell = (line: string): void => { process.stdout.write(`${line}\n`); };

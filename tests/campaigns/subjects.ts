@@ -1,7 +1,9 @@
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { exportWords, importWords, languagesIn, loadWords, readNotes } from '../../src/booklet/index.ts';
+import { exportWords, importWords, readNotes } from '../../src/booklet/index.ts';
+import { readAbout, readWords, wordFiles } from '../../src/booklet/words/index.ts';
 import { localeFiles } from '../../src/cli/files.ts';
+import { buildRecord } from '../../src/cli/record.ts';
 import { checkModel } from '../../src/check/index.ts';
 import { buildModel } from '../../src/model/index.ts';
 import { declaredFor, filesInMemory, kitFromText, readItem, stockFromTable, stockFromText, stockTable, type Item } from '../../src/read/index.ts';
@@ -20,13 +22,40 @@ const KIT = 'steps/kits/stall-kit.yaml';
 const STOCK = 'steps/stock/tern-island.yaml';
 const must = (path: string): string => files.text(path) ?? '';
 
-/** Every size of an item, built and, where there are checks for it, checked: those of pieces ask for decks and posts. */
-const worked = (item: Item): unknown => item.sizes.map(({ name }) => {
-  const model = buildModel(item, name);
-  return { model, report: item.pieces.length === 0 ? null : checkModel(model, declaredFor(item, name)) };
-});
+/** How much is done with an item that is let through: all its sizes are built, or one, so that it takes a third of the time. */
+export type Thorough = 'every size' | 'one size';
 
-const itemSubject = (path: string): Subject => ({ path, text: must(path), read: (text) => worked(readItem(filesInMemory({ [path]: text, [KIT]: must(KIT) }), path)) });
+/** What a size comes to, and what its build.json would tell of it. Order and cuts are left out: they take seconds. */
+function workedSize(item: Item, size: string): unknown {
+  const model = buildModel(item, size);
+  const report = checkModel(model, declaredFor(item, size));
+  const record = buildRecord({ item, model, report, plan: NO_PLAN, cuts: NO_CUTS });
+  // Where a check fails nothing is made of it, and the finding says why.
+  const negative = report.findings.some(({ verdict }) => verdict === 'fail') ? null : negativeLength(record);
+  if (negative !== null) throw new Error(`a negative length passes all checks: ${negative}`);
+  return { model, report, record };
+}
+
+const NO_PLAN = { steps: [], batches: [], reasons: [] } as const;
+const NO_CUTS = { stock: 0, kerf: 0, tubesUsed: 0, fewest: 0, shortest: 0, patterns: [] } as const;
+
+/** The first length of a thing that is below nought in what a build tells, by its place; places and slopes may be. */
+function negativeLength(data: unknown, at = ''): string | null {
+  if (typeof data !== 'object' || data === null) return null;
+  for (const [name, value] of Object.entries(data as Readonly<Record<string, unknown>>)) {
+    const isLength = /^(length|mass|value|offCut|notchRadius|halfCut|widestGap|count)$/.test(name) || /^\.(flatPattern)\.(blank|inside|notch)$/.test(at);
+    const found = typeof value === 'number' ? (isLength && value < 0 && !at.startsWith('.parameters') ? `${at}.${name} = ${value}` : null) : at === '' && /^(findings|advice|source)$/.test(name) ? null : negativeLength(value, `${at}.${name}`);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+function worked(item: Item, thorough: Thorough): unknown {
+  const sizes = thorough === 'every size' ? item.sizes : item.sizes.slice(-1);
+  return sizes.map(({ name }) => workedSize(item, name));
+}
+
+const itemSubject = (path: string, thorough: Thorough): Subject => ({ path, text: must(path), read: (text) => worked(readItem(filesInMemory({ [path]: text, [KIT]: must(KIT) }), path), thorough) });
 
 function foldersOf(folder: string): readonly string[] {
   return readdirSync(`${root}${folder}`, { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => `${folder}/${name}`);
@@ -42,9 +71,9 @@ function stockSubjects(): readonly Subject[] {
   ];
 }
 
-function kitSubject(): Subject {
+function kitSubject(thorough: Thorough): Subject {
   const stool = 'steps/stool/item.yaml';
-  return { path: KIT, text: must(KIT), read: (text) => (kitFromText(text, KIT), worked(readItem(filesInMemory({ [stool]: must(stool), [KIT]: text }), stool))) };
+  return { path: KIT, text: must(KIT), read: (text) => (kitFromText(text, KIT), worked(readItem(filesInMemory({ [stool]: must(stool), [KIT]: text }), stool), thorough)) };
 }
 
 function wordSubjects(): readonly Subject[] {
@@ -55,7 +84,9 @@ function wordSubjects(): readonly Subject[] {
     text: locales[path] ?? '',
     read: (text) => {
       const changed = { ...locales, [path]: text };
-      return languagesIn(changed).filter((lang) => ['en', 'ar'].includes(lang)).map((lang) => loadWords(changed, lang).lang);
+      const [lang = '', file = ''] = path.replace('.json', '').split('/');
+      const name = wordFiles.find((each) => each === file);
+      return name === undefined ? readAbout(changed, lang) : [...readWords(changed, lang, [name])];
     },
   }));
 }
@@ -73,6 +104,6 @@ function notesSubjects(): readonly Subject[] {
   return [{ path, text, read: (changed) => readNotes(path, changed, keys) }];
 }
 
-export function subjects(): readonly Subject[] {
-  return [...itemPaths().map(itemSubject), kitSubject(), ...stockSubjects(), ...wordSubjects(), exchangeSubject(), ...notesSubjects()];
+export function subjects(thorough: Thorough = 'every size'): readonly Subject[] {
+  return [...itemPaths().map((path) => itemSubject(path, thorough)), kitSubject(thorough), ...stockSubjects(), ...wordSubjects(), exchangeSubject(), ...notesSubjects()];
 }

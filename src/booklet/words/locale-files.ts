@@ -1,4 +1,4 @@
-import { isNode, LineCounter, parseDocument, visit } from 'yaml';
+import { isCollection, isNode, LineCounter, parseDocument, visit, type Node } from 'yaml';
 import { z } from 'zod';
 import { isDay, isName } from './signature.ts';
 import { noSource, wordsError } from './words-error.ts';
@@ -82,7 +82,7 @@ function parse(files: LocaleFiles, path: string): Parsed {
   const lines = new LineCounter();
   // JSON is read as YAML, of which it is a part, because that reader tells line and column.
   const document = parseDocument(text, { lineCounter: lines, uniqueKeys: true });
-  const [fault] = document.errors;
+  const [fault] = [...document.errors, ...document.warnings];
   if (fault) {
     const { line, col } = lines.linePos(fault.pos[0]);
     throw wordsError({ path, line, column: col, field: '', found: 'a fault in the JSON text', remedy: fault.message.split('\n')[0] ?? '' });
@@ -93,12 +93,16 @@ function parse(files: LocaleFiles, path: string): Parsed {
     const { line, col } = lines.linePos(isNode(node) ? node.range?.[0] ?? 0 : 0);
     return { line, column: col };
   };
-  // JSON has no references to what stands elsewhere, which could also make much out of little.
+  const refuse = ({ range }: Node, found: string): never => {
+    const { line, col } = lines.linePos(range?.[0] ?? 0);
+    throw wordsError({ path, line, column: col, field: '', found, remedy: 'a text in quotes' });
+  };
+  // JSON has no references to what stands elsewhere, which could also make much out of little, and no types by name.
   visit(document, {
-    Alias: (_, { range }) => {
-      const { line, col } = lines.linePos(range?.[0] ?? 0);
-      throw wordsError({ path, line, column: col, field: '', found: 'a reference to another value', remedy: 'a text in quotes' });
-    },
+    Alias: (_, node) => refuse(node, 'a reference to another value'),
+    Node: (_, node) => { if (node.tag !== undefined) refuse(node, `the type ${node.tag}`); },
+    Pair: (_, { key }) => { if (isCollection(key)) refuse(key, 'a section in the place of a name'); },
+    Scalar: (_, node) => { if (typeof node.value === 'string' && node.type !== 'QUOTE_DOUBLE') refuse(node, 'words without double quotes'); },
   });
   return { value: document.toJS() as unknown, placeOf };
 }
