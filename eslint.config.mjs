@@ -17,6 +17,9 @@ const rooms = {
   guide: ['read', 'model', 'check', 'cut', 'plan', 'scene', 'draw', 'booklet'],
 };
 
+/** Read past its room's index by what must not load the room: a start that finds nothing to do. */
+const light = ['read/machine-fault.ts'];
+
 /** What a room may read of the kinds of work: their facts, their scenes, their pictures. */
 const works = {
   plan: ['facts'], scene: ['facts', 'scenes'], draw: ['facts', 'pictures'], booklet: ['facts'], page: ['facts'], guide: ['facts'],
@@ -85,7 +88,7 @@ const arrowsPointOneWay = Object.entries(rooms).map(([room, allowed]) => ({
           message: `${room} must not know of ${other}`,
         })),
         ...allowed.map((other) => ({
-          group: [`**/../${other}/**`, `!**/../${other}/index.ts`],
+          group: [`**/../${other}/**`, `!**/../${other}/index.ts`, ...light.filter((path) => path.startsWith(`${other}/`)).map((path) => `!**/../${path}`)],
           message: `import ${other} through its index`,
         })),
       ],

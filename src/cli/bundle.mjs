@@ -14,16 +14,18 @@ const OTHERS_LEFT = 4;
  * Makes one plain program of the command: it starts without reading each file by itself, and nothing in it is wrapped
  * function by function. Written beside its place and renamed, so that two first starts do not meet.
  * @param {string} root folder of the package
- * @param {string} folder where the program is to be, `main.js` in it
+ * @param {string} folder where the program is to be, `main.js` in it, and `thread.js` for its threads
+ * @param {string} mark the `codeMark` of the code
  */
-export async function bundle(root, folder) {
+export async function bundle(root, folder, mark) {
   const work = `${folder}.${process.pid}`;
   const { build } = createRequire(import.meta.url)('esbuild');
   mkdirSync(work, { recursive: true, mode: 0o700 });
   try {
     await build({
-      entryPoints: [join(root, 'src/cli/main.ts')], outdir: work, bundle: true, splitting: true, format: 'esm', platform: 'node', target: 'node20',
-      external: APART.flatMap((name) => [name, `${name}/*`]), jsx: 'automatic', logLevel: 'silent', define: { 'process.env.NODE_ENV': '"production"' },
+      entryPoints: { main: join(root, 'src/cli/main.ts'), thread: join(root, 'src/cli/crew/thread.ts') }, outdir: work, bundle: true, splitting: true, format: 'esm', platform: 'node', target: 'node20',
+      external: APART.flatMap((name) => [name, `${name}/*`]), jsx: 'automatic', logLevel: 'silent', 
+      define: { 'process.env.NODE_ENV': '"production"', FOLDWRIGHT_CODE: JSON.stringify(mark), FOLDWRIGHT_PROGRAMS: JSON.stringify(pathToFileURL(join(folder, '/')).href) },
       banner: { js: `import { createRequire as requireFrom } from 'node:module'; const require = requireFrom(${JSON.stringify(pathToFileURL(join(root, 'package.json')).href)});` },
       plugins: [ownPlaces(root)],
     });

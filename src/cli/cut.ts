@@ -6,12 +6,13 @@ import { cutRecord } from './cut-record.ts';
 import { cutReport } from './cut-report.ts';
 import { makeFolder, writeTold } from './files.ts';
 import { orderLines } from './order-lines.ts';
+import { keepAsked, type KeepOptions } from './keeping.ts';
 import { plainProgress } from './progress.ts';
 import { chosen } from './project.ts';
 import { publish } from './publish.ts';
 import { cutPlanner } from './supply.ts';
 
-export interface CutOptions {
+export interface CutOptions extends KeepOptions {
   readonly stock?: string;
   /** Whole kits, which is what is taken where no stock is given. */
   readonly kits?: boolean;
@@ -32,9 +33,11 @@ export async function cutCommand(words: readonly string[], options: CutOptions):
   const lines = orderLines(words);
   const order = (await cutPlanner(options.stock, edges))(lines);
   process.stdout.write(`${cutReport(order).join('\n')}\n`);
+  const keep = keepAsked(options);
   makeFolder(options.out);
   const record = `${JSON.stringify(cutRecord(order), null, 2)}\n`;
   writeTold(join(options.out, 'cut.json'), record);
   const copies = COPIES['cut-plan']({ order, contentMark: shortMark(record) }, papers, languages);
-  await publish([PUBLICATIONS['cut-plan']], [{ folder: options.out, copies }], plainProgress);
+  await publish([PUBLICATIONS['cut-plan']], [{ folder: options.out, copies }], plainProgress, keep);
+  keep.trim();
 }

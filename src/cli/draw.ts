@@ -1,24 +1,36 @@
-import { planTubes } from '../cut/index.ts';
-import { cachedDrawer, stepPictures } from '../draw/index.ts';
-import { buildModel, loadSolids } from '../model/index.ts';
-import { planItem } from '../plan/index.ts';
+import { nothingKept, readData, writeData, type Keep } from '../keep/index.ts';
+import { textsOf } from './finished.ts';
 import { writeTold } from './files.ts';
-import { chosen, itemsNamed, sizesOf } from './project.ts';
+import { keepAsked, type KeepOptions } from './keeping.ts';
+import { isFileOfItem, itemNames } from './project-names.ts';
 
-/** Writes the picture of one step, and beside it the further pictures it has. */
-export async function drawCommand(name: string, options: { readonly step: string; readonly size?: string; readonly out?: string }): Promise<void> {
-  const [item] = itemsNamed(name);
+export interface DrawOptions extends KeepOptions {
+  readonly step: string;
+  readonly size?: string;
+  readonly out?: string;
+}
+
+/** A step's pictures, and the name of their file where none is asked for. */
+export interface DrawnStep {
+  readonly name: string;
+  readonly svgs: readonly string[];
+}
+
+/** Writes the picture of one step, and beside it the further pictures it has. What was drawn before from the same texts is not even read. */
+export async function drawCommand(name: string, options: DrawOptions): Promise<void> {
+  const keep = keepAsked(options);
+  const [item] = itemNames(name);
   if (item === undefined) return;
-  const sizes = sizesOf(item);
-  const [size = ''] = chosen(sizes, [options.size ?? sizes[1] ?? sizes[0] ?? ''], 'size');
-  const model = buildModel(item, size);
-  const solids = await loadSolids();
-  const plan = planItem(model, item.order, solids);
-  const step = plan.steps.find((each) => String(each.number) === options.step);
-  if (step === undefined) throw new Error(`--step ${options.step}: no such step; would be right: a whole number from 1 to ${plan.steps.length}`);
-  const pictures = stepPictures({ model, plan, cuts: await planTubes(model), solids, draw: cachedDrawer() }, step);
-  const base = (options.out ?? `${item.name}-${size}-step-${step.number}.svg`).replace(/\.svg$/, '');
-  pictures.forEach((picture, index) => {
-    writeTold(`${base}${index === 0 ? '' : `-${'abc'[index - 1] ?? index}`}.svg`, picture.svg);
-  });
+  // What a file given by its path makes is not kept by its name.
+  const key = isFileOfItem(name) ? null : keep.key('step drawn', item, options.step, options.size ?? null, textsOf(item));
+  const { name: usual, svgs } = (key === null ? null : readData<DrawnStep>(keep, key)) ?? await drawnAnew(name, options, keep, key);
+  const base = (options.out ?? usual).replace(/\.svg$/, '');
+  svgs.forEach((svg, index) => { writeTold(`${base}${index === 0 ? '' : `-${'abc'[index - 1] ?? index}`}.svg`, svg); });
+  keep.trim();
+}
+
+async function drawnAnew(name: string, options: DrawOptions, keep: Keep, key: string | null): Promise<DrawnStep> {
+  const drawn = await (await import('./draw-anew.ts')).drawStep(name, options, keep);
+  if (key !== null && keep !== nothingKept) writeData(keep, key, drawn);
+  return drawn;
 }

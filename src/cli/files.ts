@@ -1,8 +1,9 @@
 import { accessSync, constants, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { basename, dirname, join } from 'node:path';
-import { isAlive, wordFiles, type LocaleFiles } from '../booklet/index.ts';
-import { MachineFault } from '../read/index.ts';
+import { isAlive } from '../booklet/print/processes.ts';
+import { wordFiles, type LocaleFiles } from '../booklet/words/word-files.ts';
+import { MachineFault } from '../read/machine-fault.ts';
 
 /** Writes a file whole or not at all: to a temporary name beside it, then renamed. What a write that was killed has left is taken away. */
 export function writeWhole(path: string, content: string | Uint8Array): void {

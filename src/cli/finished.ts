@@ -1,10 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import { browserMark, chooseBrowser } from '../booklet/index.ts';
+import { browserMark } from '../booklet/print/browserMark.ts';
+import { chooseBrowser } from '../booklet/print/chooseBrowser.ts';
 import { contentHash, keepContent, keptContent, nothingKept, readData, writeData, type Keep, type KeyPart } from '../keep/index.ts';
 import { localeFiles, writeWhole } from './files.ts';
 import type { MakeOptions } from './make-options.ts';
-import type { Progress } from './progress.ts';
 
 /** One file of a build: its place under the folder of output, and its content's hash, under which it is kept. */
 interface FinishedFile {
@@ -16,13 +16,19 @@ interface FinishedFile {
 /** The files of an item that was made before from the same texts, by the same code and browser. */
 export interface FinishedFiles {
   /** Writes those that are not there, or not as they were made, and tells all as if they had been made. */
-  readonly restore: (told: Pick<Progress, 'start' | 'line' | 'stop'>) => void;
+  readonly restore: (line: (path: string) => void) => void;
+}
+
+/** An item, and its files where it need not be made. */
+export interface FinishedItem {
+  readonly item: string;
+  readonly files: FinishedFiles | null;
 }
 
 /** What earlier builds have finished. */
 export interface Finished {
   /** Of each item its files, or null where it has to be made. */
-  readonly of: (items: readonly string[]) => readonly { readonly item: string; readonly files: FinishedFiles | null }[];
+  readonly of: (items: readonly string[]) => readonly FinishedItem[];
   /** Writes down the files of an item that is being made. */
   readonly record: (item: string) => { readonly written: (path: string, content: string | Uint8Array, isTold: boolean) => void; readonly done: () => void };
 }
@@ -49,7 +55,7 @@ export async function openFinished(keep: Keep, options: MakeOptions): Promise<Fi
 }
 
 /** All texts an item may be read from: its own folder, and every folder that holds no item, with the drafts. */
-function textsOf(item: string): readonly (readonly string[])[] {
+export function textsOf(item: string): readonly (readonly string[])[] {
   const folders = readdirSync('steps', { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => name).sort().filter((folder) => folder === item || !existsSync(join('steps', folder, 'item.yaml')));
   return folders.flatMap((folder) => yamlIn(join('steps', folder)).map((path) => [path, readFileSync(path, 'utf8')]));
 }
@@ -64,11 +70,9 @@ function filesOf(keep: Keep, out: string, files: readonly FinishedFile[] | null)
   const missing = files.filter(({ path, sha256 }) => !isThere(join(out, path), sha256));
   if (missing.some(({ sha256 }) => keptContent(keep, sha256) === null)) return null;
   return {
-    restore: (told) => {
-      told.start(files.length);
+    restore: (line) => {
       for (const { path, sha256 } of missing) writeWhole(join(out, path), stillKept(keep, path, sha256));
-      for (const { path, isTold } of files) if (isTold) told.line(join(out, path));
-      told.stop();
+      for (const { path, isTold } of files) if (isTold) line(join(out, path));
     },
   };
 }

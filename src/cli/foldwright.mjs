@@ -21,10 +21,11 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 /** The bundled program of the code as it is, or null. */
 async function bundled() {
   if (process.env.NODE_ENV !== 'production' || process.env.FOLDWRIGHT_BUNDLE === '') return null;
-  const folder = join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'foldwright', 'code', codeMark(root));
+  const mark = codeMark(root);
+  const folder = join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'foldwright', 'code', mark);
   const program = join(folder, 'main.js');
   try {
-    if (!existsSync(program)) await (await import('./bundle.mjs')).bundle(root, folder);
+    if (!existsSync(program)) await (await import('./bundle.mjs')).bundle(root, folder, mark);
   } catch {
     // Another first start may have been quicker; else the command works unbundled too, only slower.
   }

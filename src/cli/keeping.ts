@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { codeMark, keepFolder, keepLimit, nothingKept, openKeep, type Keep } from '../keep/index.ts';
+import { bundled } from './bundled.ts';
 
 export interface KeepOptions {
   /** Folder of what is kept; false keeps nothing, true and left out leave it to the variable and the user's cache folder. */
@@ -11,5 +12,5 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 /** What earlier builds by this very code have made, where it is to be used. */
 export function keepAsked({ cache }: KeepOptions): Keep {
   const folder = keepFolder(cache, process.env);
-  return folder === null ? nothingKept : openKeep({ folder, code: codeMark(root), limit: keepLimit(process.env) });
+  return folder === null ? nothingKept : openKeep({ folder, code: bundled?.mark ?? codeMark(root), limit: keepLimit(process.env) });
 }

@@ -4,6 +4,8 @@ import { keepContent, keptContent, keptLater, nothingKept, readData, writeData, 
 
 /** A printer that prints each set of pictures once, and nothing that was printed before. */
 export interface Press {
+  /** Something will have to be printed: starts the browser meanwhile. Should it fail, that shows when something is printed. */
+  readonly soon: () => void;
   /** Before the first of these copies is written: starts the browser and prints the pictures, where one of each set has to be printed. */
   readonly prepare: (copies: readonly PrintedCopy[]) => Promise<void>;
   readonly print: (copy: PrintedCopy) => Promise<Uint8Array>;
@@ -23,6 +25,7 @@ export async function openPress(publications: readonly Publication[], keep: Keep
   const marks = new WeakMap<readonly Picture[], string>();
 
   const markOf = (pictures: readonly Picture[]): string => {
+    if (keep === nothingKept) return '';
     const mark = marks.get(pictures) ?? keep.key('pictures printed', madeBy, pictures.map(({ id, svg, width, height }) => [id, svg, width, height]));
     marks.set(pictures, mark);
     return mark;
@@ -32,21 +35,28 @@ export async function openPress(publications: readonly Publication[], keep: Keep
     books.set(pictures, book);
     return book;
   };
-  const keyed = ({ document, pictures }: PrintedCopy): { readonly made: PrintDocument; readonly key: string } => {
+  const documents = new WeakMap<PrintedCopy, Keyed>();
+  const keyed = (copy: PrintedCopy): Keyed => {
+    const found = documents.get(copy) ?? newKeyed(copy);
+    documents.set(copy, found);
+    return found;
+  };
+  const newKeyed = ({ document, pictures }: PrintedCopy): Keyed => {
     const made = document();
-    return { made, key: keep.key('document printed', madeBy, made, markOf(pictures)) };
+    return { made, key: keep === nothingKept ? '' : keep.key('document printed', madeBy, made, markOf(pictures)) };
   };
   return {
+    soon: () => { printer().catch(() => undefined); },
     prepare: async (copies) => {
       for (const pictures of new Set(copies.map((copy) => copy.pictures))) {
         const first = copies.find((copy) => copy.pictures === pictures);
         if (books.has(pictures) || first === undefined || (keep !== nothingKept && keptPrint(keep, keyed(first).key) !== null)) continue;
-        await printer();
         await bookOf(pictures);
       }
     },
     print: async (copy) => {
       const { made, key } = keyed(copy);
+      documents.delete(copy);
       const kept = keptPrint(keep, key);
       if (kept !== null) return kept;
       const book = await bookOf(copy.pictures);
@@ -54,9 +64,12 @@ export async function openPress(publications: readonly Publication[], keep: Keep
       writeData(keep, key, keepContent(keep, bytes));
       return bytes;
     },
-    close: async () => { if (opened !== null) await (await opened).close(); },
+    close: async () => { if (opened !== null) await opened.then((each) => each.close(), () => undefined); },
   };
 }
+
+/** A copy's document, and the key of its print. */
+interface Keyed { readonly made: PrintDocument; readonly key: string }
 
 function keptPrint(keep: Keep, key: string): Uint8Array | null {
   const hash = readData<string>(keep, key);
@@ -65,6 +78,7 @@ function keptPrint(keep: Keep, key: string): Uint8Array | null {
 
 /** Where nothing is printed no browser is started. */
 const noPress: Press = {
+  soon: () => undefined,
   prepare: () => Promise.resolve(),
   print: ({ file }) => Promise.reject(new RangeError(`${file} is printed, but no publication needs fonts`)),
   close: () => Promise.resolve(),

@@ -3,12 +3,15 @@ import { PAPERS, papersOf } from '../booklet/papers/index.ts';
 import { EDITIONS, PUBLICATIONS } from '../booklet/publications/facts.ts';
 import { EXIT } from './exit-codes.ts';
 import { help } from './help.ts';
+import type { ChangesOptions } from './changes/index.ts';
+import type { DrawOptions } from './draw.ts';
 import type { GuideOptions } from './guide.ts';
 import type { CutOptions } from './cut.ts';
 import type { MakeOptions } from './make-options.ts';
 import type { ImportOptions } from './words.ts';
 import type { PackOptions } from './pack.ts';
 import type { SheetsOptions } from './sheets.ts';
+import type { WatchOptions } from './watch.ts';
 
 // Each command loads what it needs when it is called: help and a mistyped name are told at once. So the facts of
 // publications come from their own file, and not through the room's index, which loads all that prints.
@@ -30,7 +33,12 @@ const papersApart = (): string => EDITIONS.map(({ name, papers }) => ({ name, ap
   .filter(({ apart }) => apart.length > 0)
   .map(({ name, apart }) => `, for the ${name} also ${apart.join(', ')}`).join('');
 
-program.command('make')
+/** A command whose results are kept. */
+const keeping = (command: Command): Command => command
+  .option('--cache <folder>', 'where results are kept; the user\'s cache folder unless given')
+  .option('--no-cache', 'makes everything anew and keeps nothing');
+
+keeping(program.command('make'))
   .description('makes the booklets of an item, or of all items when none is named')
   .argument('[item]', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; all unless given')
@@ -42,9 +50,26 @@ program.command('make')
   .option('--sheets <number>', 'most sheets stapled at once; 15 unless given')
   .option('--out <folder>', 'where the booklets go', 'booklets')
   .option('--despite-findings', 'prints although a check fails; every page is stamped')
-  .option('--cache <folder>', 'where results are kept; the user\'s cache folder unless given')
-  .option('--no-cache', 'makes everything anew and keeps nothing')
   .action(async (item: string | undefined, options: MakeOptions) => (await import('./make.ts')).makeCommand(item, options));
+
+keeping(program.command('watch'))
+  .description('draws an item at each save, and makes its booklets in the background, until Ctrl-C')
+  .argument('<item>', 'name of a folder under steps/')
+  .option('--size <names...>', 'size variants; all unless given; the first of them is drawn, without one the item\'s second')
+  .option('--lang <codes...>', 'languages of the words, as for make')
+  .option('--edition <names...>', 'editions, as for make')
+  .option('--paper <names...>', 'papers, as for make')
+  .option('--out <folder>', 'where the picture and the booklets go', 'booklets')
+  .option('--despite-findings', 'makes booklets although a check fails; every page is stamped')
+  .action(async (item: string, options: WatchOptions) => (await import('./watch.ts')).watchCommand(item, options));
+
+keeping(program.command('changes'))
+  .description('tells what changed of an item since an earlier build: measures, parts, cuts, steps, findings, loads, pictures and their pages')
+  .argument('<item>', 'name of a folder under steps/')
+  .option('--size <names...>', 'size variants; all unless given')
+  .option('--since <folder>', 'folder of the earlier build', 'booklets')
+  .option('--out <file>', 'page to write (.html) with each changed picture before and after')
+  .action(async (item: string, options: ChangesOptions) => (await import('./changes/index.ts')).changesCommand(item, options));
 
 program.command('check')
   .description('prints the findings of every size variant; fails when one fails')
@@ -58,13 +83,13 @@ program.command('work')
   .option('--size <names...>', 'size variants; all unless given')
   .action(async (item: string, options: { size?: string[] }) => (await import('./work.ts')).workCommand(item, options));
 
-program.command('draw')
+keeping(program.command('draw'))
   .description('writes the picture of one step as SVG')
   .argument('<item>', 'name of a folder under steps/')
   .requiredOption('--step <number>', 'number of the step')
   .option('--size <name>', 'size variant; the item\'s second one unless given')
   .option('--out <file>', 'file to write; <item>-<size>-step-<number>.svg unless given')
-  .action(async (item: string, options: { step: string; size?: string; out?: string }) => (await import('./draw.ts')).drawCommand(item, options));
+  .action(async (item: string, options: DrawOptions) => (await import('./draw.ts')).drawCommand(item, options));
 
 program.command('page')
   .description('serves the workbench page to a browser on this computer, until Ctrl-C')
@@ -72,7 +97,7 @@ program.command('page')
   .option('--host <address>', 'address to serve on; others in the network reach the page only when this says so, and only by the address that is printed', '127.0.0.1')
   .option('--allow-changes', 'those in the network may also change items and make booklets')
   .action(async (options: { port: string; host: string; allowChanges?: boolean }) => (await import('./page.ts')).pageCommand(options));
-program.command('guide')
+keeping(program.command('guide'))
   .description('writes the guide of an item for phones, one HTML file a size, without a browser that prints')
   .argument('<item>', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; all unless given')
@@ -80,7 +105,7 @@ program.command('guide')
   .option('--out <folder>', 'where it goes', 'booklets')
   .option('--despite-findings', 'writes it although a check fails; every page is stamped')
   .action(async (item: string, options: GuideOptions) => (await import('./guide.ts')).guideCommand(item, options));
-program.command('cut')
+keeping(program.command('cut'))
   .description('plans the cutting of a mixed order, from counted stock or whole kits, and draws the cut plans')
   .argument('<items...>', 'how many of which item: <item>=6, or <item>:<size>=6; the second size of an item unless given')
   .option('--stock <file>', 'stock file of what was counted, or its table (.csv)')
@@ -111,7 +136,7 @@ stock.command('sheet')
   .option('--out <folder>', 'where the sheets go', 'cuts')
   .action(async (options: { lang?: string[]; paper?: string[]; out: string }) => (await import('./stock.ts')).surveySheets(options));
 
-program.command('sheets')
+keeping(program.command('sheets'))
   .description('prints marking sheets at true size: templates in tiles, and gauges')
   .argument('<item>', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; all unless given')
@@ -119,7 +144,7 @@ program.command('sheets')
   .option('--out <folder>', 'where the sheets go', 'booklets')
   .action(async (item: string, options: SheetsOptions) => (await import('./sheets.ts')).sheetsCommand(item, options));
 
-program.command('pack')
+keeping(program.command('pack'))
   .description('prints a workshop pack: what to bring, timetable, trainer\'s notes, check lists')
   .argument('<order...>', 'what is built: <item>=<number> or <item>:<size>=<number>')
   .requiredOption('--learners <number>', 'how many learn')

@@ -1,20 +1,25 @@
 import { join } from 'node:path';
 import { COPIES, languagesIn, loadWords, PUBLICATIONS, shortMark, type PackContent, type PackItem } from '../booklet/index.ts';
+import type { Keep } from '../keep/index.ts';
 import { loadSolids } from '../model/index.ts';
-import { planItem, preparingPairs, timetableOf, toolsAtOnce, type OrderedWork } from '../plan/index.ts';
+import { preparingPairs, timetableOf, toolsAtOnce, type OrderedWork } from '../plan/index.ts';
 import { papersAsked } from './asked.ts';
+import { COST } from './costs.ts';
+import { newHand } from './crew/hand.ts';
+import { keptPlan } from './drafts.ts';
 import { localeFiles, makeFolder } from './files.ts';
+import { keepAsked, type KeepOptions } from './keeping.ts';
 import { stockFor } from './order-stock.ts';
 import { readOrder, type OrderLine } from './order.ts';
 import { notesFor } from './pack-notes.ts';
 import { readLearners, readStart } from './pack-options.ts';
-import { newProgress, type Progress } from './progress.ts';
+import { newProgress } from './progress.ts';
 import { chosen } from './project.ts';
-import { publish, type Batch } from './publish.ts';
+import { publish } from './publish.ts';
 import { soundSize } from './sound.ts';
 import { cutPlanner, type CutPlanner } from './supply.ts';
 
-export interface PackOptions {
+export interface PackOptions extends KeepOptions {
   readonly learners: string;
   readonly lang: string;
   readonly paper?: readonly string[];
@@ -35,32 +40,31 @@ export async function packCommand(words: readonly string[], options: PackOptions
   const locales = localeFiles('locales');
   const [lang = ''] = chosen(languagesIn(locales), [options.lang], 'lang');
   const language = loadWords(locales, lang);
+  const keep = keepAsked(options);
   const planner = await cutPlanner(options.stock);
-  const content = packContent(await workedThrough(order, lang), learners, start, planner);
+  const content = packContent(await workedThrough(order, lang, keep), learners, start, planner);
   const folder = join(options.out, 'packs');
   makeFolder(folder);
   const copies = COPIES['workshop-pack']({ content, solids: await loadSolids() }, papers, language);
-  const progress = newProgress(process.stdout.isTTY);
-  await publish([PUBLICATIONS['workshop-pack']], followed({ folder, copies }, progress), progress);
-}
-
-/** The one batch, its progress told from its start to its end. */
-function* followed(batch: Batch, progress: Progress): Generator<Batch> {
-  progress.start(batch.copies.length + 1);
-  progress.done('pictures');
-  yield batch;
-  progress.stop();
+  const progress = newProgress(process.stderr.isTTY);
+  const part = progress.part('pack', (copies.length + 1) * COST.copy);
+  part.done('its pictures', COST.copy);
+  try {
+    await publish([PUBLICATIONS['workshop-pack']], [{ folder, copies, done: (file) => { part.done(file, COST.copy); }, end: part.end }], progress, keep);
+  } finally {
+    progress.stop();
+  }
+  keep.trim();
 }
 
 /** Each line of the order with its model, plan and notes. Throws when a check fails or a note names no step. */
-async function workedThrough(order: readonly OrderLine[], lang: string): Promise<readonly PackItem[]> {
+async function workedThrough(order: readonly OrderLine[], lang: string, keep: Keep): Promise<readonly PackItem[]> {
   const drafts = order.map(({ item, size, count }) => ({ item, model: soundSize(item, size).model, count, revision: item.revision }));
   const items: PackItem[] = [];
-  // The solid kernel keeps every shape it built: one for each plan, let go after it.
+  // The solid kernel keeps every shape it built: one for each line's notes, let go after it.
   for (const { item, ...draft } of drafts) {
-    const solids = await loadSolids();
-    const plan = planItem(draft.model, item.order, solids);
-    items.push({ ...draft, plan, notes: notesFor(item, plan, lang, solids) });
+    const { plan } = await keptPlan(keep, { item, model: draft.model }, (given) => newHand()('plan', given));
+    items.push({ ...draft, plan, notes: notesFor(item, plan, lang, await loadSolids()) });
   }
   return items;
 }

@@ -1,5 +1,5 @@
 import { dirname, join } from 'node:path';
-import type { Copy, PrintedCopy, Publication, WrittenCopy } from '../booklet/index.ts';
+import type { Copy, PrintedCopy, Publication } from '../booklet/index.ts';
 import { nothingKept, type Keep } from '../keep/index.ts';
 import { writeWhole } from './files.ts';
 import { openPress, type Press } from './kept-press.ts';
@@ -9,59 +9,82 @@ import type { Progress } from './progress.ts';
 export interface Batch {
   readonly folder: string;
   readonly copies: readonly Copy[];
+  /** Hears of each file with its content. */
+  readonly written?: (path: string, content: string | Uint8Array, isTold: boolean) => void;
+  /** Hears of each copy that is told, when it is written. */
+  readonly done?: (path: string) => void;
+  /** Hears that all are written. */
+  readonly end?: () => void;
 }
+
+/** Batches, each made when it is its turn; or what gives them, which may tell that something will have to be printed soon. */
+export type Batches = Iterable<Batch> | AsyncIterable<Batch> | ((printsSoon: () => void) => AsyncIterable<Batch>);
 
 /** Who hears of the files. */
-type Told = Pick<Progress, 'done' | 'line'>;
+type Told = Pick<Progress, 'line'>;
 
-/** What was made before, and who hears of each file with its content; left out, nothing is kept. */
-export interface Keeping {
-  readonly keep: Keep;
-  readonly written: (path: string, content: string | Uint8Array, isTold: boolean) => void;
-}
+/** Copies begun before the first of them is written: one is printed while one is finished and the next is set. */
+const AT_ONCE = 3;
 
-const unkept: Keeping = { keep: nothingKept, written: () => undefined };
-
-/** Publishes batch after batch, each made when it is its turn, and tells each file. What was made before is written as it was. */
-export async function publish(publications: readonly Publication[], batches: Iterable<Batch> | AsyncIterable<Batch>, told: Told, keeping = unkept): Promise<void> {
-  const press = await openPress(publications, keeping.keep);
+/** Publishes batch after batch and tells each file, in order. What was made before is written as it was. */
+export async function publish(publications: readonly Publication[], batches: Batches, told: Told, keep: Keep = nothingKept): Promise<void> {
+  const press = await openPress(publications, keep);
+  const queue = inOrder();
   try {
-    for await (const { folder, copies } of batches) {
-      await press.prepare(copies.filter((copy) => copy.made === 'printed'));
-      for (const copy of copies) await publishOne(copy, join(folder, copy.file), { press, told, keeping });
+    for await (const batch of typeof batches === 'function' ? batches(press.soon) : batches) {
+      for (const begin of tasksOf(batch, press, told)) await queue.add(begin);
     }
+    await queue.end();
   } finally {
     await press.close();
   }
 }
 
-interface Publishing { readonly press: Press; readonly told: Told; readonly keeping: Keeping }
+/** Makes something, and gives what is to be done with it when all before it is done. */
+type Task = () => Promise<() => void>;
 
-async function publishOne(copy: Copy, path: string, by: Publishing): Promise<void> {
-  if (copy.made === 'printed') await publishPrinted(copy, path, by);
-  else await publishWritten(copy, path, by);
+function tasksOf({ folder, copies, written, done, end }: Batch, press: Press, told: Told): readonly Task[] {
+  const printed = copies.filter((copy) => copy.made === 'printed');
+  return [
+    async () => { await press.prepare(printed); return () => undefined; },
+    ...copies.map((copy): Task => async () => {
+      const files = await filesOf(copy, join(folder, copy.file), press);
+      return () => {
+        for (const { path, content, isTold } of files) {
+          writeWhole(path, content);
+          written?.(path, content, isTold);
+          if (isTold) told.line(path);
+        }
+        if (copy.made === 'printed' || copy.isTold) done?.(copy.file);
+      };
+    }),
+    () => Promise.resolve(() => { end?.(); }),
+  ];
 }
 
-async function publishWritten(copy: WrittenCopy, path: string, { told, keeping }: Publishing): Promise<void> {
-  const text = await copy.text();
-  writeWhole(path, text);
-  keeping.written(path, text, copy.isTold);
-  if (!copy.isTold) return;
-  told.line(path);
-  told.done(path);
+/** A few tasks at once, what they give done in the order in which they were added. */
+function inOrder(): { readonly add: (begin: Task) => Promise<void>; readonly end: () => Promise<void> } {
+  const begun: Promise<() => void>[] = [];
+  const finishFirst = async (): Promise<void> => { (await begun.shift())?.(); };
+  return {
+    add: async (begin) => {
+      const made = begin();
+      // Whoever waits for it hears of its failure; before that it is not to be taken for one that nobody hears of.
+      made.catch(() => undefined);
+      begun.push(made);
+      if (begun.length >= AT_ONCE) await finishFirst();
+    },
+    end: async () => { while (begun.length > 0) await finishFirst(); },
+  };
 }
 
-async function publishPrinted(copy: PrintedCopy, path: string, { press, told, keeping }: Publishing): Promise<void> {
+interface MadeFile { readonly path: string; readonly content: string | Uint8Array; readonly isTold: boolean }
+
+async function filesOf(copy: Copy, path: string, press: Press): Promise<readonly MadeFile[]> {
+  if (copy.made === 'written') return [{ path, content: await copy.text(), isTold: copy.isTold }];
   const printed = await press.print(copy);
-  writeWhole(path, printed);
-  keeping.written(path, printed, true);
-  told.line(path);
-  for (const { file, from } of copy.bound) {
-    const bound = join(dirname(path), file);
-    const sheets = await from(printed);
-    writeWhole(bound, sheets);
-    keeping.written(bound, sheets, true);
-    told.line(bound);
-  }
-  told.done(path);
+  return [{ path, content: printed, isTold: true }, ...await boundOf(copy, path, printed)];
 }
+
+const boundOf = ({ bound }: PrintedCopy, path: string, printed: Uint8Array): Promise<readonly MadeFile[]> =>
+  Promise.all(bound.map(async ({ file, from }) => ({ path: join(dirname(path), file), content: await from(printed), isTold: true })));

@@ -2,6 +2,7 @@ import { shortMark } from '../booklet/index.ts';
 import type { Report } from '../check/index.ts';
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Picture } from '../draw/index.ts';
+import { contentHash } from '../keep/index.ts';
 import type { Model } from '../model/index.ts';
 import type { Plan } from '../plan/index.ts';
 import type { Item, Quantity } from '../read/index.ts';
@@ -21,7 +22,7 @@ const rounded = (value: number): number => Math.round(value * 1000) / 1000;
 
 const UNITS: Readonly<Record<Quantity['dimension'], string>> = { length: 'mm', angle: 'rad', force: 'N', mass: 'kg', count: '1', ratio: '1' };
 
-/** The content of build.json: every figure of the variant with its unit, the steps in order, the findings. */
+/** What build.json says of a variant: every figure of the variant with its unit, the steps in order, the findings. */
 export function buildRecord({ item, model, plan, report, cuts }: Omit<Variant, 'pictures'>): object {
   const { pattern } = model;
   return {
@@ -60,6 +61,10 @@ export function buildRecord({ item, model, plan, report, cuts }: Omit<Variant, '
     advice: report.advice,
   };
 }
+
+/** The file build.json: the record, and the pictures that the booklets were printed from, by their content. */
+export const buildFile = ({ pictures, ...variant }: Variant): string =>
+  `${JSON.stringify({ ...buildRecord(variant), pictures: pictures.map(({ id, svg }) => ({ id, sha256: contentHash(svg) })) }, null, 2)}\n`;
 
 function partCounts(model: Model): readonly object[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];

@@ -2,12 +2,13 @@ import { join } from 'node:path';
 import { COPIES, PUBLICATIONS } from '../booklet/index.ts';
 import { papersAsked } from './asked.ts';
 import { makeFolder } from './files.ts';
+import { keepAsked, type KeepOptions } from './keeping.ts';
 import { plainProgress } from './progress.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { publish } from './publish.ts';
 import { soundSize } from './sound.ts';
 
-export interface SheetsOptions {
+export interface SheetsOptions extends KeepOptions {
   readonly size?: readonly string[];
   readonly paper?: readonly string[];
   readonly out: string;
@@ -23,6 +24,8 @@ export async function sheetsCommand(name: string, options: SheetsOptions): Promi
       return { folder: join(options.out, item.name, size), copies: COPIES['marking-sheets']({ model, revision: item.revision }, papers) };
     });
   });
+  const keep = keepAsked(options);
   for (const { folder } of batches) makeFolder(folder);
-  await publish([PUBLICATIONS['marking-sheets']], batches, plainProgress);
+  await publish([PUBLICATIONS['marking-sheets']], batches, plainProgress, keep);
+  keep.trim();
 }

@@ -45,29 +45,48 @@ export function itemPictures(model: Model, plan: Plan, cuts: TubeCutPlan, solids
 
 /** The same pictures for several formats of pages. Each scene is drawn once and set on each paper, so a further format costs little. */
 export function picturesFor<Asked extends Format>(givens: Drawable, formats: readonly Asked[], drawn: Drawn = () => undefined, draw = cachedDrawer()): Readonly<Record<Asked, readonly Picture[]>> {
-  const makers = pictureMakers(givens, remembered(draw));
-  const sets = formats.map((format): [Asked, Picture[]] => [format, []]);
-  for (const make of makers) {
-    for (const [index, [format, set]] of sets.entries()) {
-      const made = make(format);
-      if (index === 0) made.forEach(({ id }) => { drawn(id); });
-      set.push(...made);
-    }
-  }
-  return Object.fromEntries(sets) as Record<Asked, Picture[]>;
+  const groups = pictureGroups(givens, formats, draw);
+  return inOnePiece(formats, Array.from({ length: groups.count }, (_, group) => {
+    const made = groups.draw(group);
+    for (const { id } of formats.slice(0, 1).flatMap((format) => made[format])) drawn(id);
+    return made;
+  }));
 }
+
+/** A size's pictures group by group, in the order they are printed in: no group hangs on another having been drawn. */
+export interface PictureGroups<Asked extends Format> {
+  readonly count: number;
+  readonly draw: (group: number) => Readonly<Record<Asked, readonly Picture[]>>;
+}
+
+export function pictureGroups<Asked extends Format>(givens: Drawable, formats: readonly Asked[], draw = cachedDrawer()): PictureGroups<Asked> {
+  const makers = pictureMakers(givens, remembered(draw));
+  const expected = pictureGroupCount(givens.model, givens.plan);
+  if (makers.length !== expected) throw new RangeError(`${makers.length} groups of pictures, but ${expected} were expected`);
+  return {
+    count: makers.length,
+    draw: (group) => Object.fromEntries(formats.map((format) => [format, makers[group]?.(format) ?? []])) as Record<Asked, readonly Picture[]>,
+  };
+}
+
+/** How many groups there will be. */
+export const pictureGroupCount = (model: Model, plan: Plan): number =>
+  GROUPS_OF_ITEM + (isAsUsed(poseAfter(plan, null)) ? 0 : 1) + foldedPanels(model).length + plan.batches.length + plan.steps.length;
+
+/** Groups put together again. */
+export const inOnePiece = <Asked extends Format>(formats: readonly Asked[], groups: readonly Readonly<Record<Asked, readonly Picture[]>>[]): Readonly<Record<Asked, readonly Picture[]>> =>
+  Object.fromEntries(formats.map((format): [Asked, readonly Picture[]] => [format, groups.flatMap((group) => group[format])])) as Record<Asked, readonly Picture[]>;
 
 /** One for each picture, or for a few that belong together, in the order they are printed in. */
 type Maker = (format: Format) => readonly Picture[];
 
 function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer): readonly Maker[] {
   const composed = (of: PictureOf, scene: Scene, paper: Paper): readonly Picture[] => [pictureAs(of, composePicture(scene, paper, draw))];
-  const [finished, lettered] = [finishedScene(model, solids), letteredScene(model, solids)];
   const ready = poseAfter(plan, null);
   return [
-    withThumb((format) => composed({ what: 'finished' }, finished, FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finished), THUMB)),
+    withThumb((format) => composed({ what: 'finished' }, finishedScene(model, solids), FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finishedScene(model, solids)), THUMB)),
     ...(isAsUsed(ready) ? [] : [withThumb((format) => composed({ what: 'ready' }, finishedScene(model, solids, ready), FORMATS[format].full))]),
-    withThumb((format) => composed({ what: 'lettered' }, lettered, FORMATS[format].lettered)),
+    withThumb((format) => composed({ what: 'lettered' }, letteredScene(model, solids), FORMATS[format].lettered)),
     withThumb((format) => partPictures(model, solids, draw, partScale(format))),
     withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),
     ...foldedPanels(model).map(({ index: pattern }) => withThumb((format) => [
@@ -82,6 +101,9 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
     )),
   ];
 }
+
+/** Those that every item has: finished, lettered, its parts, its cuts, its plates. */
+const GROUPS_OF_ITEM = 5;
 
 /** Most pictures come on no thumbnail. */
 const withThumb = (ofPage: (format: PageFormat) => readonly Picture[], thumb: () => readonly Picture[] = () => []): Maker =>

@@ -72,7 +72,7 @@ describe('make', () => {
 
   it('makes the same guide by a command of its own, without a browser', async () => {
     const made_ = await shop.run(['guide', 'rack', '--size', 'low', '--out', 'phone'], { FOLDWRIGHT_BROWSER: '/nowhere' });
-    expect(made_).toEqual({ code: 0, told: '', out: `phone/rack/low/${GUIDE}\n` });
+    expect(made_).toMatchObject({ code: 0, told: '', out: `phone/rack/low/${GUIDE}\n` });
     expect(sha256(shop.read(`phone/rack/low/${GUIDE}`))).toBe(sha256(shop.read(`${LOW}/${GUIDE}`)));
     expect(await shop.run(['guide', 'rack', '--lang', 'xx'])).toMatchObject({ code: 2, told: expect.stringContaining('--lang xx: not known') as string });
   });
@@ -167,7 +167,7 @@ describe('a rack 100 mm narrower', () => {
 
   it('changes the pictures', async () => {
     const draw = ['draw', 'rack', '--size', 'low', '--step', '3', '--out', 'step.svg'];
-    for (const each of [shop, narrow]) expect(await each.run(draw)).toEqual({ code: 0, told: '', out: 'step.svg\n' });
+    for (const each of [shop, narrow]) expect(await each.run(draw)).toMatchObject({ code: 0, told: '', out: 'step.svg\n' });
     const [was, now] = [shop, narrow].map((each) => each.read('step.svg').toString());
     expect(now).not.toBe(was);
     for (const svg of [was, now]) expect(svg).toMatch(/^<svg [^>]*width="[\d.]+mm" height="[\d.]+mm"[^]*<\/svg>\s*$/);

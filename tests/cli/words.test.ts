@@ -39,7 +39,7 @@ describe('the made-up language', () => {
 describe('words import', () => {
   it('writes nothing where nothing was changed', async () => {
     const before = shop.files().map((path) => [path, shop.read(path).toString()]);
-    expect(await shop.run(['words', 'import', 'out/ar.xlf'])).toEqual({ code: 0, told: '', out: 'out/ar.xlf: every text is as it stands; nothing to write\n' });
+    expect(await shop.run(['words', 'import', 'out/ar.xlf'])).toMatchObject({ code: 0, told: '', out: 'out/ar.xlf: every text is as it stands; nothing to write\n' });
     expect(shop.files().map((path) => [path, shop.read(path).toString()])).toEqual(before);
   });
 
@@ -59,7 +59,7 @@ describe('words import', () => {
 
   it('takes a changed text over, and names the file it wrote', async () => {
     shop.write('out/new.xlf', shop.read('out/ar.xlf').toString().replace('<target>قبل البدء</target>', '<target>قبل أن تبدأ</target>'));
-    expect(await shop.run(['words', 'import', 'out/new.xlf'])).toEqual({ code: 0, told: '', out: 'locales/ar/booklet.json\n' });
+    expect(await shop.run(['words', 'import', 'out/new.xlf'])).toMatchObject({ code: 0, told: '', out: 'locales/ar/booklet.json\n' });
     expect(shop.read('locales/ar/booklet.json').toString()).toContain('"before": "قبل أن تبدأ"');
     expect(shop.files().filter((path) => path.endsWith('.unfinished'))).toEqual([]);
   });
@@ -68,10 +68,10 @@ describe('words import', () => {
     await shop.run(['words', 'import', 'out/ar.xlf']);
     shop.write('out/read.xlf', shop.read('out/ar.xlf').toString().replaceAll('state="translated"', 'state="reviewed"'));
     expect(await shop.run(['words', 'import', 'out/read.xlf', '--reviewed-by', 'Amina Haddad', '--on', '2026-03-14']))
-      .toEqual({ code: 0, told: '', out: 'locales/ar/about.json\nar: reviewed by Amina Haddad on 2026-03-14\n' });
+      .toMatchObject({ code: 0, told: '', out: 'locales/ar/about.json\nar: reviewed by Amina Haddad on 2026-03-14\n' });
     expect(JSON.parse(shop.read('locales/ar/about.json').toString())).toMatchObject({ reviewed: { by: 'Amina Haddad', on: '2026-03-14' } });
     expect(await shop.run(['words', 'import', 'out/new.xlf']))
-      .toEqual({ code: 0, told: '', out: 'locales/ar/booklet.json\nar: texts have changed since Amina Haddad reviewed them on 2026-03-14; its booklets say that they are a draft\n' });
+      .toMatchObject({ code: 0, told: '', out: 'locales/ar/booklet.json\nar: texts have changed since Amina Haddad reviewed them on 2026-03-14; its booklets say that they are a draft\n' });
   });
 
   it('begins a language', async () => {

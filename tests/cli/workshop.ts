@@ -12,8 +12,13 @@ const program = join(project, 'src/cli/foldwright.mjs');
 export interface Outcome {
   readonly code: number;
   readonly out: string;
+  /** What it complained of. */
   readonly told: string;
+  /** Lines that tell how far the work is. */
+  readonly progress: readonly string[];
 }
+
+const PROGRESS = /^foldwright: \d+ % .*\n/gm;
 
 /** A temporary folder with its own steps/ and locales/, in which the command is run as a user runs it. */
 export interface Workshop {
@@ -48,7 +53,7 @@ export function newWorkshop(): Workshop {
     folder,
     run: (args, env = {}) => new Promise((resolve) => {
       execFile(process.execPath, [program, ...args], { cwd: folder, env: { ...process.env, ...env } }, (error, out, told) => {
-        resolve({ code: error === null ? 0 : Number(error.code ?? 1), out, told });
+        resolve({ code: error === null ? 0 : Number(error.code ?? 1), out, told: told.replaceAll(PROGRESS, ''), progress: told.match(PROGRESS) ?? [] });
       });
     }),
     read: (path) => readFileSync(at(path)),

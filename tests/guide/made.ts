@@ -3,7 +3,7 @@ import { languagesIn, loadWords, type Words } from '../../src/booklet/index.ts';
 import { checkModel } from '../../src/check/index.ts';
 import { declaredFor } from '../../src/read/index.ts';
 import { localeFiles } from '../../src/cli/files.ts';
-import type { Variant } from '../../src/cli/record.ts';
+import { contentMark, type Variant } from '../../src/cli/record.ts';
 import { variantGuide } from '../../src/cli/variant-guide.ts';
 import { planTubes } from '../../src/cut/index.ts';
 import { itemPictures } from '../../src/draw/index.ts';
@@ -23,7 +23,7 @@ export async function rackVariant(size: string): Promise<Variant> {
 }
 
 export const guideOf = (variant: Variant, words: readonly Words[] = languages): Promise<string> =>
-  variantGuide(variant, sizes.map(rackModel), words);
+  variantGuide({ ...variant, contentMark: contentMark(variant), variants: sizes.map(rackModel) }, words);
 
 /** What a guide hands its script. */
 export function dataOf(html: string): GuideData {

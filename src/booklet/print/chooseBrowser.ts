@@ -2,7 +2,7 @@ import { delimiter, join } from 'node:path';
 import { thisMachine } from './machine.ts';
 import type { Machine } from './machine.ts';
 import type { BrowserFound, ChosenBrowser } from './types.ts';
-import { MachineFault } from '../../read/index.ts';
+import { MachineFault } from '../../read/machine-fault.ts';
 
 /** Names a browser's program by its path; it comes before all others. */
 export const BROWSER_VARIABLE = 'FOLDWRIGHT_BROWSER';
@@ -21,7 +21,7 @@ const LIBRARY_FOLDERS = ['/lib/x86_64-linux-gnu', '/usr/lib/x86_64-linux-gnu', '
  * @throws when FOLDWRIGHT_BROWSER names nothing that can be run, or no browser fits this machine.
  */
 export async function chooseBrowser(machine: Machine = thisMachine()): Promise<ChosenBrowser> {
-  const installed = namedBrowser(machine) ?? puppeteersBrowser(machine) ?? systemBrowser(machine);
+  const installed = namedBrowser(machine) ?? await puppeteersBrowser(machine) ?? systemBrowser(machine);
   return installed ?? packagedBrowser(machine);
 }
 
@@ -32,8 +32,8 @@ function namedBrowser(machine: Machine): ChosenBrowser | undefined {
   throw new MachineFault(`${BROWSER_VARIABLE} names “${path}”, which is not a program that can be run; set it to the path of a Chromium or Chrome, or unset it`);
 }
 
-function puppeteersBrowser(machine: Machine): ChosenBrowser | undefined {
-  const path = machine.puppeteerPath();
+async function puppeteersBrowser(machine: Machine): Promise<ChosenBrowser | undefined> {
+  const path = await machine.puppeteerPath();
   return path !== undefined && machine.isProgram(path) ? chosen(machine, path, 'puppeteer') : undefined;
 }
 

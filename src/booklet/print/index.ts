@@ -4,7 +4,7 @@ export { chooseBrowser } from './chooseBrowser.ts';
 export type { Machine } from './machine.ts';
 export { PRINTABLE_LANGS, fontCss, scriptOf } from './fonts.ts';
 export { POINTS_PER_MM } from './units.ts';
-export { picturePlace } from './place.ts';
+export { picturePlace, picturesOnPages } from './place.ts';
 export { openPrinter } from './printer.ts';
 export { structElements } from './figures.ts';
 export { rawContent } from './pageStream.ts';

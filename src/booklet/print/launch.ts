@@ -6,7 +6,7 @@ import { constants as system, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
-import { MachineFault } from '../../read/index.ts';
+import { MachineFault } from '../../read/machine-fault.ts';
 import { BROWSER_VARIABLE } from './chooseBrowser.ts';
 import { endGroup } from './processes.ts';
 import { newProfile, type Profile } from './profiles.ts';

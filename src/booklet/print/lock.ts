@@ -1,6 +1,6 @@
 import { mkdir, rmdir, stat, utimes } from 'node:fs/promises';
 import { setTimeout as pause } from 'node:timers/promises';
-import { MachineFault } from '../../read/index.ts';
+import { MachineFault } from '../../read/machine-fault.ts';
 
 const POLL_MS = 100;
 /** A lock this old without a sign of life was left by a run that was killed. */

@@ -1,5 +1,6 @@
 import { accessSync, constants, existsSync, statSync } from 'node:fs';
-import puppeteer from 'puppeteer';
+import { homedir } from 'node:os';
+import { join } from 'node:path';
 import { unpackBrowser } from './unpackBrowser.ts';
 import type { UnpackedBrowser } from './unpackBrowser.ts';
 
@@ -15,7 +16,7 @@ export interface Machine {
   /** Whether a file of any kind is there. */
   isFile(path: string): boolean;
   /** Where puppeteer would keep its own browser, there or not; undefined when it does not know. */
-  puppeteerPath(): string | undefined;
+  puppeteerPath(): Promise<string | undefined>;
   /** Unpacks the browser of the npm package, once. */
   unpack(): Promise<UnpackedBrowser>;
 }
@@ -42,9 +43,12 @@ function isProgram(path: string): boolean {
   }
 }
 
-function puppeteerPath(): string | undefined {
+/** Loaded only where it may know of a browser: it is large, and mostly has none. */
+async function puppeteerPath(): Promise<string | undefined> {
+  const { PUPPETEER_EXECUTABLE_PATH: named, PUPPETEER_CACHE_DIR: folder = join(homedir(), '.cache', 'puppeteer') } = process.env;
+  if (named === undefined && !existsSync(folder)) return undefined;
   try {
-    return puppeteer.executablePath();
+    return (await import('puppeteer')).default.executablePath();
   } catch {
     return undefined;
   }

@@ -42,11 +42,12 @@ export const showsMissingGlyph = (content: PageContent): boolean =>
 
 const HEX_OPEN = '<';
 
-/** Whether a string in hexadecimal has four noughts at the place of a glyph. */
+/** Whether a string in hexadecimal has four noughts at the place of a glyph. It is looked for in the string alone: on the whole page it may be far. */
 function hasGlyphNone({ text }: PageContent, { start, end }: Span): boolean {
   if (text[start] !== HEX_OPEN || (end - start - 2) % 4 !== 0) return false;
-  for (let at = text.indexOf('0000', start + 1); at >= 0 && at < end - 1; at = text.indexOf('0000', at + 1)) {
-    if ((at - start - 1) % 4 === 0) return true;
+  const glyphs = text.slice(start + 1, end - 1);
+  for (let at = glyphs.indexOf('0000'); at >= 0; at = glyphs.indexOf('0000', at + 1)) {
+    if (at % 4 === 0) return true;
   }
   return false;
 }

@@ -27,6 +27,18 @@ export function picturePlace({ id, width, height, alt }: Place): string {
     + ` style="overflow:visible;break-inside:avoid"><path d="M0 0H${width}V${height}H0Z" fill="#fff" fill-opacity="0"/></svg>`;
 }
 
+/** On which pages of a document's HTML each picture has a place: a page's sheet says its number. */
+export function picturesOnPages(html: string): ReadonlyMap<string, readonly number[]> {
+  const found = new Map<string, number[]>();
+  for (const [, page = '', content = ''] of html.matchAll(/data-page="(\d+)"([^]*?)(?=data-page="|$)/g)) {
+    for (const [, label = ''] of content.matchAll(/class="picture-place"[^>]*? aria-label="([^"]*)"/g)) {
+      const id = readPlaceLabel(label)?.id ?? '';
+      if (found.get(id)?.at(-1) !== Number(page)) found.set(id, [...found.get(id) ?? [], Number(page)]);
+    }
+  }
+  return found;
+}
+
 /** The picture's id and the words, from a Figure's label; undefined where the Figure is no place. */
 export function readPlaceLabel(label: string): { readonly id: string; readonly alt: string } | undefined {
   const at = label.indexOf(SEPARATOR);

@@ -1,5 +1,5 @@
 import type { Page } from 'puppeteer';
-import { MachineFault } from '../../read/index.ts';
+import { MachineFault } from '../../read/machine-fault.ts';
 import { launch, type RunningBrowser } from './launch.ts';
 import { prepareTab } from './tab.ts';
 import type { ChosenBrowser } from './types.ts';

@@ -44,9 +44,8 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
     browser: { path: chosen.path, how: chosen.how },
     async pictures(list) {
       refuseTwins(list);
-      const sheets: PictureSheet[] = [];
-      for (const some of inSheets(list)) sheets.push(await printSheet(press, some));
-      return { sheets };
+      // One sheet is printed while another is read.
+      return { sheets: await Promise.all(inSheets(list).map((some) => printSheet(press, some))) };
     },
     async document(doc, book) {
       refuseUnloaded(doc, langs);

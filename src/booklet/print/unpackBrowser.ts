@@ -7,7 +7,7 @@ import { pipeline } from 'node:stream/promises';
 import { brotliDecompressSync, createBrotliDecompress } from 'node:zlib';
 import { withLock } from './lock.ts';
 import { readTar } from './readTar.ts';
-import { MachineFault } from '../../read/index.ts';
+import { MachineFault } from '../../read/machine-fault.ts';
 
 /** The unpacked browser: its program, the folder of libraries it carries, and a font configuration of its own. */
 export interface UnpackedBrowser {

@@ -1,5 +1,6 @@
 export { loadWords, type Words } from './load-words.ts';
-export { isLocaleTag, languagesIn, readAbout, readWords, sourceLanguage, wordFiles, type About, type FlatWords, type LocaleFiles, type WordFile } from './locale-files.ts';
+export { isLocaleTag, languagesIn, readAbout, readWords, sourceLanguage, type About, type FlatWords } from './locale-files.ts';
+export { wordFiles, type LocaleFiles, type WordFile } from './word-files.ts';
 export { describeWordsFault, type WordsFault } from './words-error.ts';
 export { isolate, isolateName, splitIsolates } from './isolates.ts';
 export { baseKey, pluralForm, pluralForms } from './plurals.ts';

@@ -1,6 +1,7 @@
 import { createInstance, type i18n } from 'i18next';
 import { isolate, isolateName } from './isolates.ts';
-import { languagesIn, readAbout, readWords, wordFiles, type About, type FlatWords, type LocaleFiles, type WordFile } from './locale-files.ts';
+import { languagesIn, readAbout, readWords, type About, type FlatWords } from './locale-files.ts';
+import { wordFiles, type LocaleFiles, type WordFile } from './word-files.ts';
 import { baseKey } from './plurals.ts';
 import { currentReview, type Review } from './review.ts';
 import { wordsError } from './words-error.ts';

@@ -1,15 +1,8 @@
 import { isCollection, isNode, LineCounter, parseDocument, visit, type Node } from 'yaml';
 import { z } from 'zod';
 import { isDay, isName } from './signature.ts';
+import { wordFiles, type LocaleFiles, type WordFile } from './word-files.ts';
 import { noSource, wordsError } from './words-error.ts';
-
-/** The text of every locale file by its path under `locales/`, for example `fr/actions.json`. */
-export type LocaleFiles = Readonly<Record<string, string>>;
-
-/** The files of words that each language's folder holds beside `about.json`; keys start with these names. */
-export const wordFiles = ['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items', 'parameters', 'guide', 'cutting', 'pack', 'page'] as const;
-
-export type WordFile = (typeof wordFiles)[number];
 
 const about = z.strictObject({
   /** The language's own name. */

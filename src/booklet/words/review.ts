@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
-import { languagesIn, readAbout, readWords, type FlatWords, type LocaleFiles } from './locale-files.ts';
+import { languagesIn, readAbout, readWords, type FlatWords } from './locale-files.ts';
+import { type LocaleFiles } from './word-files.ts';
 
 /** Who read a translation over, and on which day (`2026-03-14`). */
 export interface Review {

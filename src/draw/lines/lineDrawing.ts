@@ -52,12 +52,23 @@ function strokesOf(nodes: Nodes, links: readonly WeightedLink[], tolerances: Tol
     .map((chain) => ({ weight, points: finish(nodes, chain.nodes, chain.closed, tolerances), closed: chain.closed }))
     .filter(({ points }) => points.length > 1);
   return (['outline', 'edge'] as const).flatMap((weight) => {
-    const ofWeight = links.filter((link) => link.weight === weight);
-    const together = chained(weight, ofWeight.filter(({ owner }) => (apart[owner] ?? null) === null));
+    const { together, byOwner } = sortedOut(links, weight, apart);
     const byBody = apart.flatMap((body, index) => (body === null ? [] :
-      chained(weight, ofWeight.filter(({ owner }) => owner === index)).map((stroke) => ({ ...stroke, body }))));
-    return [...together, ...byBody];
+      chained(weight, byOwner.get(index) ?? []).map((stroke) => ({ ...stroke, body }))));
+    return [...chained(weight, together), ...byBody];
   });
+}
+
+/** Links of a weight: those of bodies that are drawn together, and those of each other body, all found in one pass. */
+function sortedOut(links: readonly WeightedLink[], weight: Stroke['weight'], apart: readonly (string | null)[]): { readonly together: readonly WeightedLink[]; readonly byOwner: ReadonlyMap<number, readonly WeightedLink[]> } {
+  const together: WeightedLink[] = [];
+  const byOwner = new Map<number, WeightedLink[]>();
+  for (const link of links) {
+    if (link.weight !== weight) continue;
+    if ((apart[link.owner] ?? null) === null) together.push(link);
+    else if (!byOwner.get(link.owner)?.push(link)) byOwner.set(link.owner, [link]);
+  }
+  return { together, byOwner };
 }
 
 /** Nodes as points: straight runs without points between, rounded. */

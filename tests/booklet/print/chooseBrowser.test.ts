@@ -12,7 +12,7 @@ function machine(files: readonly string[], more: Partial<Machine> = {}): Machine
     platform: 'linux', arch: 'x64', isRoot: false,
     isProgram: (path) => files.includes(path),
     isFile: (path) => files.includes(path),
-    puppeteerPath: () => '/own/chrome',
+    puppeteerPath: () => Promise.resolve('/own/chrome'),
     unpack: () => Promise.resolve({ path: '/cache/chromium', libraries: '/cache/lib', fontConfig: '/cache/fonts.conf' }),
     ...more,
   };
@@ -26,7 +26,7 @@ describe('the choice of a browser', () => {
     ['the named one before all others', machine(ALL, { env: NAMED }), 'named', '/named/chrome'],
     ['puppeteer’s own when none is named', machine(ALL), 'puppeteer', '/own/chrome'],
     ['the system’s when puppeteer names a file that is not there', machine(ALL.filter((path) => path !== '/own/chrome')), 'system', '/usr/bin/chromium'],
-    ['the system’s when puppeteer does not know', machine(['/usr/bin/google-chrome'], { puppeteerPath: () => undefined }), 'system', '/usr/bin/google-chrome'],
+    ['the system’s when puppeteer does not know', machine(['/usr/bin/google-chrome'], { puppeteerPath: () => Promise.resolve(undefined) }), 'system', '/usr/bin/google-chrome'],
     ['chromium before google-chrome, wherever on PATH', machine(['/usr/local/bin/google-chrome', '/usr/bin/chromium-browser']), 'system', '/usr/bin/chromium-browser'],
     ['the packaged one when nothing is installed', machine(LIBRARIES), 'packaged', '/cache/chromium'],
   ] as const)('takes %s', async (_what, computer, how, path) => {

@@ -1,7 +1,7 @@
 import type { BookletEdition, Paper, PrintDocument, Words } from '../../../src/booklet/index.ts';
 import { copiesOfEditions, languagesIn, loadWords } from '../../../src/booklet/index.ts';
 import { checkModel } from '../../../src/check/index.ts';
-import { sizeToPublish } from '../../../src/cli/make.ts';
+import { sizeToPublish } from '../../../src/cli/size-batches.ts';
 import { tonguesAsked } from '../../../src/cli/tongues.ts';
 import type { Variant } from '../../../src/cli/record.ts';
 import { planTubes } from '../../../src/cut/index.ts';

@@ -1,4 +1,5 @@
-import { languagesIn, readAbout, readWords, type FlatWords, type LocaleFiles } from '../../../src/booklet/words/locale-files.ts';
+import { languagesIn, readAbout, readWords, type FlatWords } from '../../../src/booklet/words/locale-files.ts';
+import { type LocaleFiles } from '../../../src/booklet/words/word-files.ts';
 import { baseKey, pluralForm, pluralForms } from '../../../src/booklet/words/plurals.ts';
 import { noSource, type WordsFault } from '../../../src/booklet/words/words-error.ts';
 

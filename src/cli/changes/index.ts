@@ -1,0 +1,1 @@
+export { changesCommand, type ChangesOptions } from './changes.ts';

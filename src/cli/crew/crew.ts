@@ -1,0 +1,85 @@
+import { availableParallelism } from 'node:os';
+import { Worker } from 'node:worker_threads';
+import { bundled } from '../bundled.ts';
+import type { Answer, Job, Work, Works } from './types.ts';
+
+/** Threads that plan and draw beside the one that prints. */
+export interface Crew {
+  /**
+   * Has a job done; of those that wait, the one of the lowest turn comes first, then the one asked for first. A job
+   * that fails in its thread is done again in this one, so that its fault comes as if it had been done here.
+   */
+  readonly run: <Kind extends Work>(work: Kind, given: Works[Kind]['given'], turn: number) => Promise<Works[Kind]['made']>;
+  /** Ends all threads, whatever they do. */
+  readonly close: () => Promise<void>;
+}
+
+/** More would only share the same cores. */
+const MOST_THREADS = 2;
+
+/** Room for what is soon forgotten: drawing makes so much of it that clearing it away takes a seventh of the time, with this room a tenth. */
+const YOUNG_MB = 192;
+
+interface Waiting {
+  readonly job: Job;
+  readonly turn: number;
+  readonly settle: (made: Promise<unknown>) => void;
+}
+
+/** A crew whose threads start with the first job. */
+export function openCrew(threads = Math.min(MOST_THREADS, availableParallelism())): Crew {
+  const waiting: Waiting[] = [];
+  const idle: Worker[] = [];
+  const all: Worker[] = [];
+
+  const next = (thread: Worker): void => {
+    const first = waiting.reduce<Waiting | null>((least, one) => (least === null || one.turn < least.turn ? one : least), null);
+    if (first === null) { idle.push(thread); return; }
+    waiting.splice(waiting.indexOf(first), 1);
+    const { job, settle } = first;
+    const done = answerOf(thread, job);
+    settle(done);
+    void done.then(() => { next(thread); }, () => { next(thread); });
+  };
+  return {
+    run: (work, given, turn) => new Promise((resolve) => {
+      waiting.push({ job: { work, given }, turn, settle: (made) => { resolve(made.catch(() => inThisThread(work, given)) as never); } });
+      const thread = idle.pop() ?? (all.length < threads ? newThread(all) : undefined);
+      if (thread !== undefined) next(thread);
+    }),
+    close: async () => { await Promise.all(all.map((thread) => thread.terminate())); },
+  };
+}
+
+function newThread(all: Worker[]): Worker {
+  const program = bundled === null ? new URL('start-thread.mjs', import.meta.url) : new URL('thread.js', bundled.folder);
+  const thread = new Worker(program, { resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB } });
+  thread.setMaxListeners(0);
+  all.push(thread);
+  return thread;
+}
+
+/** What a thread makes of a job. Fails when the job does, or the thread is lost. */
+function answerOf(thread: Worker, job: Job): Promise<unknown> {
+  return new Promise((resolve, reject) => {
+    const heard = (answer: Answer): void => {
+      thread.off('error', reject);
+      thread.off('exit', lost);
+      if ('made' in answer) resolve(answer.made);
+      else reject(new Error(answer.failed));
+    };
+    const lost = (): void => { reject(new Error('the thread is gone')); };
+    thread.once('message', heard);
+    thread.once('error', reject);
+    thread.once('exit', lost);
+    try {
+      thread.postMessage(job);
+    } catch (error) {
+      reject(error instanceof Error ? error : new Error(String(error)));
+    }
+  });
+}
+
+async function inThisThread<Kind extends Work>(work: Kind, given: Works[Kind]['given']): Promise<Works[Kind]['made']> {
+  return (await import('./hand.ts')).newHand()(work, given);
+}

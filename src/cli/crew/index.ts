@@ -1,0 +1,2 @@
+export { openCrew, type Crew } from './crew.ts';
+export type * from './types.ts';

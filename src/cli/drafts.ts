@@ -1,0 +1,97 @@
+import { join } from 'node:path';
+import type { Report } from '../check/index.ts';
+import type { TubeCutPlan } from '../cut/index.ts';
+import { inOnePiece, pictureGroupCount, type Format } from '../draw/index.ts';
+import type { Keep } from '../keep/index.ts';
+import { keptLater } from '../keep/index.ts';
+import type { Model } from '../model/index.ts';
+import type { Plan } from '../plan/index.ts';
+import type { Item } from '../read/index.ts';
+import type { Crew, PictureSets, Works } from './crew/index.ts';
+import type { Part, Progress } from './progress.ts';
+import { checkedSize, soundSize } from './sound.ts';
+import { COST } from './costs.ts';
+
+/** A size that is checked, before it is planned and drawn, and the folder its files go to. */
+export interface Draft {
+  readonly folder: string;
+  readonly item: Item;
+  readonly model: Model;
+  readonly report: Report;
+  /** Its share of the progress. */
+  readonly part: Part;
+}
+
+/** How a size is put together, and how its tubes are sawn. */
+export interface Planned {
+  readonly plan: Plan;
+  readonly cuts: TubeCutPlan;
+}
+
+interface DraftOptions {
+  readonly despiteFindings?: boolean;
+  readonly out: string;
+  /** Copies that will be printed of it. */
+  readonly copies: number;
+}
+
+/** Pictures of a size before its steps are known: about so many for each part, and some for the item. */
+const picturesGuessed = ({ parts }: Model): number => 26 + parts.length / 3;
+
+/** Throws when a check fails, unless it is to be printed all the same. */
+export function checkedDraft(item: Item, size: string, { despiteFindings, out, copies }: DraftOptions, told: Pick<Progress, 'part'>): Draft {
+  const { model, report } = despiteFindings === true ? checkedSize(item, size) : soundSize(item, size, ', or print it stamped with --despite-findings');
+  const part = told.part(`${item.name} ${size}`, Math.round(COST.plan + picturesGuessed(model) + COST.guide + copies * COST.copy));
+  return { folder: join(out, item.name, size), item, model, report, part };
+}
+
+/** Plans a size, once however often it is asked for. Throws when the order of work is refused. */
+export type Planner = (draft: Draft, turn: number) => Promise<Planned>;
+
+export function newPlanner(crew: Crew, keep: Keep): Planner {
+  const planned = new Map<Draft, Promise<Planned>>();
+  return (draft, turn) => {
+    const found = planned.get(draft) ?? planOf(draft, turn, crew, keep);
+    planned.set(draft, found);
+    return found;
+  };
+}
+
+/** The plan that was kept, or a new one. */
+export const keptPlan = (keep: Keep, { item, model }: Pick<Draft, 'item' | 'model'>, plan: (given: Works['plan']['given']) => Promise<Planned>): Promise<Planned> =>
+  keptLater(keep, keep.key('plan', model, item.order), () => plan({ model, order: item.order }));
+
+async function planOf({ item, model, part }: Draft, turn: number, crew: Crew, keep: Keep): Promise<Planned> {
+  const planned = await keptPlan(keep, { item, model }, (given) => crew.run('plan', given, turn));
+  part.done('its order of work', COST.plan);
+  return planned;
+}
+
+/** Groups of pictures that are drawn at once in one thread. */
+const GROUPS_AT_ONCE = 4;
+
+/** Draws what the wanted formats need, several pictures at once; one that is not wanted stays empty, but for A4 and Letter's: the size's mark is made from them. */
+export async function drawnSets({ item, model }: Pick<Draft, 'item' | 'model'>, { plan, cuts }: Planned, wanted: readonly Format[], by: Drawing): Promise<PictureSets> {
+  const formats = [...new Set<Format>(['page', ...wanted])];
+  return keptLater(by.keep, by.keep.key('pictures', model, plan, cuts, formats), async () => {
+    by.begun();
+    const count = pictureGroupCount(model, plan);
+    const starts = Array.from({ length: Math.ceil(count / GROUPS_AT_ONCE) }, (_, index) => index * GROUPS_AT_ONCE);
+    const groups = await Promise.all(starts.map(async (from) => {
+      const given = { of: `${item.name} ${model.size}`, model, plan, cuts, formats, from, to: Math.min(count, from + GROUPS_AT_ONCE) };
+      const made = await by.crew.run('draw', given, by.turn);
+      by.drawn(made.flatMap(({ page }) => page.map(({ id }) => id)));
+      return made;
+    }));
+    return inOnePiece(['page', 'small', 'thumb'], groups.flat());
+  });
+}
+
+interface Drawing {
+  readonly crew: Crew;
+  readonly keep: Keep;
+  readonly turn: number;
+  /** Nothing was kept: it is drawn now. */
+  readonly begun: () => void;
+  readonly drawn: (ids: readonly string[]) => void;
+}

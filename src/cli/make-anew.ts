@@ -1,0 +1,81 @@
+import { EDITIONS, PUBLICATIONS } from '../booklet/index.ts';
+import type { Keep } from '../keep/index.ts';
+import { openCrew } from './crew/index.ts';
+import { checkedDraft, newPlanner } from './drafts.ts';
+import { editionsAsked } from './editions-asked.ts';
+import type { Finished, FinishedItem } from './finished.ts';
+import type { MakeOptions } from './make-options.ts';
+import { newProgress } from './progress.ts';
+import { chosen, itemsNamed, sizesOf } from './project.ts';
+import { publish, type Batch } from './publish.ts';
+import { sizeMaker, type MakeSize } from './size-batches.ts';
+
+/** What `make` has found out before. */
+export interface Begun {
+  readonly keep: Keep;
+  readonly finished: Finished;
+  readonly before: readonly FinishedItem[];
+}
+
+/** A batch to come; what it is made from is let go with it. */
+type BatchToCome = () => Promise<Batch>;
+
+/** Sizes that are planned and drawn while one is printed. */
+const AHEAD = 2;
+
+/** Makes the items that are not finished, and restores the others. Every size is checked before anything is written, and each item planned before its first file is. */
+export async function makeAnew(name: string | undefined, options: MakeOptions, { keep, finished, before }: Begun): Promise<void> {
+  const told = newProgress(process.stderr.isTTY);
+  const wanted = editionsAsked(options);
+  const crew = openCrew();
+  try {
+    const items = itemsNamed(name).filter((item) => before.some((one) => one.item === item.name && one.files === null));
+    const checked = items.map((item) => ({
+      item: item.name,
+      drafts: chosen(sizesOf(item), options.size, 'size').map((size) => checkedDraft(item, size, { ...options, copies: wanted.copies.length }, told)),
+    }));
+    const plan = newPlanner(crew, keep);
+    await publish([...EDITIONS, PUBLICATIONS['phone-guide']], (soon) => {
+      const make = sizeMaker(wanted, { crew, keep, plan, soon });
+      return inTurn(before.flatMap(({ item, files }) => {
+        if (files !== null) return [restored(files, told.line)];
+        return itemBatches(checked.find((one) => one.item === item)?.drafts ?? [], make, finished.record(item));
+      }));
+    }, told, keep);
+  } finally {
+    await crew.close();
+    told.stop();
+  }
+}
+
+const restored = (files: NonNullable<FinishedItem['files']>, line: (text: string) => void): BatchToCome =>
+  () => Promise.resolve({ folder: '', copies: [], end: () => { files.restore(line); } });
+
+/** One for each size; with the last of them the item is finished. */
+function itemBatches(drafts: Parameters<MakeSize>[1], make: MakeSize, record: ReturnType<Finished['record']>): readonly BatchToCome[] {
+  return drafts.map((draft) => async () => {
+    const batch = await make(draft, drafts);
+    return { ...batch, written: record.written, end: () => {
+      batch.end?.();
+      if (draft === drafts.at(-1)) record.done();
+    } };
+  });
+}
+
+/** Batch after batch, those behind begun meanwhile. */
+async function* inTurn(all: readonly BatchToCome[]): AsyncGenerator<Batch> {
+  const begun: Promise<Batch>[] = [];
+  for (const begin of all.slice(0, AHEAD)) begun.push(heard(begin()));
+  for (let turn = 0; turn < all.length; turn += 1) {
+    const later = all[turn + AHEAD];
+    if (later !== undefined) begun.push(heard(later()));
+    const batch = begun.shift();
+    if (batch !== undefined) yield await batch;
+  }
+}
+
+/** Its failure is told when it is its turn; until then nobody hears of it. */
+function heard<T>(made: Promise<T>): Promise<T> {
+  made.catch(() => undefined);
+  return made;
+}
