@@ -112,6 +112,7 @@ function detailOf(model: Model, step: FoundStep): StepDetail {
   const [first] = step.works;
   switch (step.does) {
     case 'cut-tubes':
+    case 'cap-ends':
     case 'mark-posts': return WHOLE;
     case 'cut-panel': return { on: 'plates', index: Math.max(0, model.plates.findIndex(({ partIds }) => partIds.some((id) => id === first))), letter: step.letter };
     case 'push': return { on: 'tubes', tubes: movesTubes(model, step) ? 'into' : 'onto' };

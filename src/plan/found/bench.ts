@@ -20,8 +20,9 @@ const ON_PANEL = ACTIONS.flatMap((action) => {
   return askedByPanel === undefined ? [] : [{ work: action as BenchWork, isAsked: askedByPanel }];
 });
 
-/** Tubes are sawn before all else. */
-export const tubeJobs = (ground: Ground): readonly BenchJob[] => jobIf('cut-tubes', partsOf(ground, 'tube'));
+/** Tubes are sawn, and their ends filed and capped, before all else. */
+export const tubeJobs = (ground: Ground): readonly BenchJob[] =>
+  (['cut-tubes', 'cap-ends'] as const).flatMap((work) => jobIf(work, partsOf(ground, 'tube')));
 
 /** For each kind of wrapped panel its bench work; a feature that it lacks asks for none. */
 export function wrappedJobs(ground: Ground): readonly (readonly BenchJob[])[] {
