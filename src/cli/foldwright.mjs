@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 // Starts the command: as one bundled program, made at the first start; where none can be made, TypeScript is read as it is, by tsx.
+import { createHash } from 'node:crypto';
 import { accessSync, constants, existsSync } from 'node:fs';
 import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -22,7 +23,9 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 async function bundled() {
   if (process.env.NODE_ENV !== 'production' || process.env.FOLDWRIGHT_BUNDLE === '') return null;
   const mark = codeMark(root);
-  const folder = join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'foldwright', 'code', mark);
+  // Each copy of the code has its own: the bundle reads packages and files where they lie in that copy.
+  const own = createHash('sha256').update(`${mark}\0${root}`).digest('hex');
+  const folder = join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'foldwright', 'code', own);
   const program = join(folder, 'main.js');
   try {
     if (!existsSync(program)) await (await import('./bundle.mjs')).bundle(root, folder, mark);

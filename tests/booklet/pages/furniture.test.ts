@@ -67,7 +67,7 @@ describe('the steps', () => {
 
   it('tell the frames of an item with the same sentences as a deck\'s, and a rail by its own', () => {
     const chair = inputOf('chair');
-    expect(textOf(bandOf(chair, stepWith(chair, /^push-tubes:foot-frame-long/)))).toContain('Push the tubes into the joints, up to the stop.');
+    expect(textOf(bandOf(chair, stepWith(chair, /^push-tubes:foot-frame-long/)))).toContain('Push the joints onto the tube ends, up to the stop.');
     expect(textOf(bandOf(chair, stepWith(chair, /^push-tubes:.*rail-rail/)))).toContain('Push the joints onto the tube ends, up to the stop.');
     expect(textOf(bandOf(chair, stepWith(chair, /^pin-panel/)))).toContain('Put 6 joint pins through the back side from inside, their wing nuts outside.');
   });
