@@ -3,7 +3,7 @@ import { buildModel } from '../model/index.ts';
 import { declaredFor } from '../read/index.ts';
 import { FailedCheck } from './failed-check.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
-import { localesHere, untoldParameters } from './untold.ts';
+import { localesHere, untoldNames, untoldParameters } from './untold.ts';
 
 const LETTERS = 'after a source: (R) read in it, (R2) read in a copy at second hand, (C) computed, (M) from memory';
 
@@ -21,7 +21,7 @@ export function checkCommand(name: string | undefined, options: { readonly size?
         + `${advice.untestedJoint ? ', untested joint: reduced' : ''}${advice.fixToWall ? '; fix to a wall' : ''}\n`);
       failed += findings.filter((finding) => finding.verdict === 'fail').length;
     }
-    if (locales !== null) for (const line of untoldParameters(item, locales)) process.stdout.write(`  ${line}\n`);
+    if (locales !== null) for (const line of [...untoldNames(item, locales), ...untoldParameters(item, locales)]) process.stdout.write(`  ${line}\n`);
   }
   process.stdout.write(`${LETTERS}\n`);
   if (failed > 0) throw new FailedCheck(`${failed} finding${failed === 1 ? '' : 's'} failed`);

@@ -1,5 +1,5 @@
 import { buildModel, loadSolids, type Model } from '../model/index.ts';
-import { faultsOf, findPlan, type FoundPlan } from '../plan/index.ts';
+import { planItem, type Plan } from '../plan/index.ts';
 import { filesOnDisk, listItems, readItem, type Item } from '../read/index.ts';
 import { FailedCheck } from './failed-check.ts';
 import { chosen, sizesOf } from './project.ts';
@@ -15,12 +15,18 @@ export async function workCommand(name: string, options: { readonly size?: reado
   const item = draftOrItem(name);
   for (const size of chosen(sizesOf(item), options.size, 'size')) {
     const model = buildModel(item, size);
-    const solids = await loadSolids();
-    const plan = findPlan(model, item.order, solids);
-    const faults = faultsOf(model, plan, solids);
+    const plan = await provenPlan(item, model);
     process.stdout.write(`${[...heading(model, plan), ...steps(plan)].join('\n')}\n`);
-    const [fault] = faults;
-    if (fault !== undefined) throw new FailedCheck(`${item.source.file}: ${item.name} ${size}: no free way for ${fault.key}; in the way: ${fault.parts.join(', ')}`);
+  }
+}
+
+/** The plan; an item that comes apart in no way, or whose motions are not free, fails as a check does. */
+async function provenPlan(item: Item, model: Model): Promise<Plan> {
+  const solids = await loadSolids();
+  try {
+    return planItem(model, item.order, solids);
+  } catch (error) {
+    throw error instanceof RangeError ? new FailedCheck(`${item.source.file}: ${error.message}`) : error;
   }
 }
 
@@ -32,12 +38,12 @@ function draftOrItem(name: string): Item {
   return readItem(files, path);
 }
 
-const heading = ({ item, size, parts, tubes }: Model, { steps: found, batches }: FoundPlan): readonly string[] => [
+const heading = ({ item, size, parts, tubes }: Model, { steps: found, batches }: Plan): readonly string[] => [
   `${item} ${size}: ${parts.length} parts, ${found.length} steps`,
   ...tubes.map(({ length, count }) => `  tubes   ${count} of ${Math.round(length * 10) / 10} mm`),
   ...batches.map(({ name, times }) => `  alike   ${times} of ${name}`),
 ];
 
-const steps = ({ steps: found }: FoundPlan): readonly string[] => found.map(({ number, key, times, people, newParts, props }) =>
-  [`  ${String(number).padStart(3)}`, key, `×${times}`, `${people} ${people === 1 ? 'person' : 'people'}`, `${newParts.length} new parts`,
+const steps = ({ steps: found }: Plan): readonly string[] => found.map(({ number, key, times, people, newParts, props }) =>
+  [`  ${String(number).padStart(3)}`, key, `×${times}`, `${people} ${people === 1 ? 'person' : 'people'}`, `${newParts.reduce((sum, { ids }) => sum + ids.length, 0)} new parts`,
     ...(props.length > 0 ? [`${props.length} propped`] : [])].join('  '));

@@ -116,7 +116,7 @@ export const messages = {
   exponentWhole: 'a whole exponent from -4 to 4 written as a number, because the base has a unit',
   resultDimension: (wanted: string, is: string) => `an expression that gives ${wanted}, not ${is}`,
   aQuantity: 'a length, an angle, a force, a mass or a plain number',
-  resultInstead: (wanted: string, is: string) => `an expression that gives ${wanted}, not ${is}${plainWithMeasured(wanted, is)}`,
+  resultInstead: (wanted: string, is: string) => `an expression that gives ${wanted}, not ${is}${remedied(wanted, is)}`,
   gives: (text: string, result: string) => `${text}, which gives ${result}`,
   inSize: (text: string, size: string) => `${text} in size ${size}`,
   noNumber: 'no number',
@@ -248,9 +248,18 @@ export const messages = {
   },
 } as const;
 
+/** A plain number where a measure is wanted lacks its unit; a measure where a plain number is wanted has one too many. */
+function remedied(wanted: string, is: string): string {
+  return ['a count', 'a ratio'].includes(wanted) && plainWithMeasured(wanted, is) !== ''
+    ? '; divide it by a measure, for example width / 1 mm' : plainWithMeasured(wanted, is);
+}
+
 function plainWithMeasured(left: string, right: string): string {
   const plain = ['a count', 'a ratio'];
-  return plain.includes(left) !== plain.includes(right) ? '; give the number its unit, for example 1 mm' : '';
+  if (plain.includes(left) === plain.includes(right)) return '';
+  const measured = plain.includes(left) ? right : left;
+  const example = Object.values(measuredWords).find(([words]) => words === measured)?.[1] ?? '1 mm';
+  return `; give the number its unit, for example ${example}`;
 }
 
 /** Remedies for what the YAML library can find, by its error code. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { untoldParameters } from '../../src/cli/untold.ts';
+import { untoldNames, untoldParameters } from '../../src/cli/untold.ts';
 import { filesOnDisk, readItem } from '../../src/read/index.ts';
 import { localesOnDisk } from '../booklet/pages/rack-booklet.ts';
 
@@ -22,5 +22,18 @@ describe('foldwright check tells of parameters', () => {
     expect(gone).toBeDefined();
     expect(untoldParameters(rack, others)).toHaveLength(1);
     expect(untoldParameters(rack, others)[0]).toContain('rack.headroom.label, rack.headroom.purpose');
+  });
+});
+
+describe('foldwright check tells of names', () => {
+  it('nothing where every language has them', () => {
+    expect(untoldNames(rack, locales)).toEqual([]);
+  });
+
+  it('each language that lacks one, with all that it lacks at once', () => {
+    const renamed = { ...rack, name: 'stand' };
+    const told = untoldNames(renamed, locales);
+    expect(told).toHaveLength(19);
+    expect(told).toContain('caution words: locales/fr/items.json lacks stand.name, stand.sizes.low, stand.sizes.standard, stand.sizes.tall; without them no booklet is made');
   });
 });

@@ -44,7 +44,7 @@ export function buildFlat(around: Surroundings, plan: PlannedFlat, hinges: reado
   const lie = lieOf(barsOf(around, plan.on), plan.face);
   const [first] = lie?.bars ?? [];
   if (lie === null || first === undefined) {
-    faults.push(faultAt(plan.told, say.loop, say.parallel));
+    faults.push(faultAt(plan.told, say.askew, say.parallel));
     return null;
   }
   const room = roomOf(lie, kit.practice.notchGap);
