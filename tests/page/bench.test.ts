@@ -40,7 +40,7 @@ describe('measures', () => {
     expect([await value(WIDTH), await value(FINISHED)]).toEqual(['1000', '1124']);
     await hand.put(FINISHED, '900');
     await hand.until(`document.querySelector("${WIDTH}").value === "776"`);
-    await hand.until('[...document.querySelectorAll(".labels .letter")].some((label) => label.textContent === "A 900")');
+    await hand.until('[...document.querySelectorAll(".labels .letter")].some((label) => label.textContent === "P 900")');
   });
 
   it('refuse in words what is not allowed, keep it in sight, and are not saved with it', async () => {
@@ -98,8 +98,8 @@ describe('the order of work', () => {
   it('tells the place of a step and why it comes there', async () => {
     await hand.until(PLANNED);
     const steps = Number(/(\d+)$/.exec(await hand.text('.walk .count'))?.[1]);
-    await hand.put('.walk input', '20');
-    expect(await hand.text('.said .at')).toBe(`20 of ${steps}`);
+    await hand.put('.walk input', '21');
+    expect(await hand.text('.said .at')).toBe(`21 of ${steps}`);
     expect(await hand.text('.why')).toMatch(/After steps [\d, ]+: their parts are needed here\./);
     expect(await hand.text('.why')).toMatch(/Before steps [\d, ]+: these parts would be in the way: /);
   });
