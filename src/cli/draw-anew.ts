@@ -3,7 +3,7 @@ import type { Keep } from '../keep/index.ts';
 import { buildModel, loadSolids } from '../model/index.ts';
 import { newHand } from './crew/hand.ts';
 import { keptPlan } from './drafts.ts';
-import type { DrawnStep, DrawOptions } from './draw.ts';
+import type { DrawnStep, DrawOptions } from './drawn-step.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 
 /** The pictures of a step, from a plan that was kept or a new one. Throws when there is no such size or step. */

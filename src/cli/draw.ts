@@ -1,20 +1,9 @@
 import { nothingKept, readData, writeData, type Keep } from '../keep/index.ts';
 import { textsOf } from './finished.ts';
 import { writeTold } from './files.ts';
-import { keepAsked, type KeepOptions } from './keeping.ts';
+import type { DrawnStep, DrawOptions } from './drawn-step.ts';
+import { keepAsked } from './keeping.ts';
 import { isFileOfItem, itemNames } from './project-names.ts';
-
-export interface DrawOptions extends KeepOptions {
-  readonly step: string;
-  readonly size?: string;
-  readonly out?: string;
-}
-
-/** A step's pictures, and the name of their file where none is asked for. */
-export interface DrawnStep {
-  readonly name: string;
-  readonly svgs: readonly string[];
-}
 
 /** Writes the picture of one step, and beside it the further pictures it has. What was drawn before from the same texts is not even read. */
 export async function drawCommand(name: string, options: DrawOptions): Promise<void> {

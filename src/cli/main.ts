@@ -4,7 +4,7 @@ import { EDITIONS, PUBLICATIONS } from '../booklet/publications/facts.ts';
 import { EXIT } from './exit-codes.ts';
 import { help } from './help.ts';
 import type { ChangesOptions } from './changes/index.ts';
-import type { DrawOptions } from './draw.ts';
+import type { DrawOptions } from './drawn-step.ts';
 import type { GuideOptions } from './guide.ts';
 import type { CutOptions } from './cut.ts';
 import type { MakeOptions } from './make-options.ts';

@@ -2,7 +2,7 @@ import { glyphsFrom, type Words } from '../booklet/index.ts';
 import * as drawing from '../draw/index.ts';
 import { guidePage, guideScript, type GuideInput } from '../guide/index.ts';
 import { loadSolids } from '../model/index.ts';
-import type { Guided } from './crew/index.ts';
+import type { Guided } from './crew/types.ts';
 
 /** The phone guide of a size in these languages, as one HTML page. English names the controls first where it is among them. */
 export async function variantGuide(guided: Omit<Guided, 'langs'>, languages: readonly Words[]): Promise<string> {

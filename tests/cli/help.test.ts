@@ -41,6 +41,6 @@ describe('a call that cannot be read', () => {
     [['cut'], '<items>: not given; would be right: the command followed by it'],
     [['words', 'exprot'], 'exprot: no such command; would be right: export'],
   ])('is told in one line: %j', async (args, told) => {
-    expect(await shop.run(args)).toEqual({ code: 2, out: '', told: `foldwright: ${told}; see: foldwright --help\n` });
+    expect(await shop.run(args)).toMatchObject({ code: 2, out: '', told: `foldwright: ${told}; see: foldwright --help\n` });
   });
 });

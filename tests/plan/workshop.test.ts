@@ -16,7 +16,7 @@ const work = (count: number, ...steps: readonly (readonly [Step['action'], numbe
 });
 
 const minutesOf = (tasks: readonly Task[]): number => tasks.reduce((sum, { start, end }) => sum + end - start, 0);
-const cut = (step: Step): boolean => ['cut-tubes', 'cut-blank', 'cut-panel'].includes(step.action);
+const cut = (step: Step): boolean => ['cut-tubes', 'cap-ends', 'cut-blank', 'cut-panel'].includes(step.action);
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 /** What holds of every timetable. */
