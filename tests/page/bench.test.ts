@@ -197,8 +197,7 @@ describe('the program behind the page', () => {
     await hand.page.evaluate(() => { location.hash = '#change'; });
     await hand.until(PLANNED);
     await served.halt();
-    await hand.until('document.querySelector(".news") !== null');
-    expect(await hand.text('.news')).toContain('does not answer. Your changes are kept here');
+    await hand.until('document.querySelector(".news")?.textContent.includes("does not answer. Your changes are kept here") === true');
     await hand.put(WIDTH, '720');
     await hand.until('document.querySelector(".changes") !== null');
     await served.again();
