@@ -30,7 +30,7 @@ export function standingsOf(found: readonly FoundStep[]): readonly Standing[] {
     line.forEach((step, index) => {
       const pose = poses[index] ?? step.pose;
       standings.set(step.number, { name: nameOf(step), pose });
-      partsOf(step).forEach((id) => shown.set(id, afterTurn(step, pose)));
+      partsOf(step).forEach((id) => shown.set(id, afterTurn(step.turns, pose)));
     });
   }
   return steps.map((step) => standings.get(step.number) ?? BENCH);
@@ -73,7 +73,7 @@ function toldFrom(line: readonly FoundStep[], quarter: number, shown: ReadonlyMa
   let cost = 0;
   line.forEach((step, index) => {
     const before = line[index - 1];
-    const last = before === undefined ? null : afterTurn(before, poses[index - 1] ?? before.pose);
+    const last = before === undefined ? null : afterTurn(before.turns, poses[index - 1] ?? before.pose);
     const pose = last === null ? quarters(poseFor(step.up))[quarter] ?? step.pose : keptOrTurned(step, last);
     poses.push(pose);
     if (last !== null && !samePose(pose, last)) cost += HARD.jump;
@@ -82,7 +82,7 @@ function toldFrom(line: readonly FoundStep[], quarter: number, shown: ReadonlyMa
     cost += toFollow(partsOf(step).filter((id) => !there.has(id)), pose, shown);
   });
   const end = line.at(-1);
-  const isTurnedAway = end !== undefined && end.batch === null && !samePose(afterTurn(end, poses.at(-1) ?? end.pose), poseFor([0, 0, 1]));
+  const isTurnedAway = end !== undefined && end.batch === null && !samePose(afterTurn(end.turns, poses.at(-1) ?? end.pose), poseFor([0, 0, 1]));
   return { poses, cost: cost + (isTurnedAway ? HARD.end : 0) };
 }
 
@@ -118,9 +118,9 @@ const AXES: readonly Vec3[] = [[1, 0, 0], [0, 1, 0], [0, 0, 1]];
 
 const samePose = (one: Pose, other: Pose): boolean => AXES.every((axis) => dot(turnedBy(one, axis), turnedBy(other, axis)) > UPRIGHT);
 
-/** How the work lies when a step is done: the plan tells what comes up, so the work goes the other way. */
-function afterTurn({ turns }: FoundStep, pose: Pose): Pose {
-  return turns === null ? pose : chained(turned(times(turnedBy(pose, turns.axis), -1), turns.angle), pose);
+/** How the work lies when a step is done that turns it, if it does: the plan tells what comes up, so the work goes the other way. */
+export function afterTurn(turn: { readonly axis: Vec3; readonly angle: number } | null, pose: Pose): Pose {
+  return turn === null ? pose : chained(turned(times(turnedBy(pose, turn.axis), -1), turn.angle), pose);
 }
 
 /** Towards the eye in all pictures, on the level. */

@@ -1,5 +1,5 @@
-import { chained, dot, standstill, times, turned, undone, type Model, type Pose, type Vec3 } from '../../model/index.ts';
-import type { Plan, Step } from '../../plan/index.ts';
+import { chained, dot, standstill, undone, type Model, type Pose, type Vec3 } from '../../model/index.ts';
+import { afterTurn, type Plan, type Step } from '../../plan/index.ts';
 import { turnedBy } from '../kit/directions.ts';
 import { motionsOnto } from './copies.ts';
 
@@ -41,8 +41,7 @@ export const partsShown = ({ present, newParts, motions }: Step): readonly strin
 /** How the work lies when a step is done. */
 function turnedBySteps({ standing, motions }: Step): Pose {
   const turn = motions.find((motion) => motion.kind === 'turn');
-  // The plan tells what comes up; seen from the bench the work goes the other way.
-  return turn?.kind === 'turn' ? chained(turned(times(turnedBy(standing.pose, turn.axis), -1), turn.angle), standing.pose) : standing.pose;
+  return afterTurn(turn?.kind === 'turn' ? turn : null, standing.pose);
 }
 
 /** What has been made several times was shown once: the first as it was, each other in all ways that look like that one. */
