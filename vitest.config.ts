@@ -5,6 +5,7 @@ export default defineConfig(({ mode }) => ({
   oxc: { jsx: { runtime: 'automatic', development: false } },
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
+    setupFiles: ['tests/support/one-seed.ts'],
     // What a test makes it makes itself: nothing comes from an earlier build but where a test says so.
     env: { FOLDWRIGHT_CACHE: '', FOLDWRIGHT_TESTS: process.env['FOLDWRIGHT_TESTS'] ?? (mode === 'all' ? 'all' : 'samples'), NODE_ENV: 'production' },
     // Only what never ends is broken off: machines may be slow and busy.

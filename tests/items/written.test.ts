@@ -182,18 +182,15 @@ describe('any sound layout', () => {
 
 describe('any layout at all', () => {
   it('with its frames anywhere is told to be unfit, or can be put together: nothing in between', async () => {
-    let together = 0;
     await fc.assert(fc.asyncProperty(anyHeights, async (layout) => {
       const item = orFaults(() => itemFrom(layoutText(layout)));
-      if (item instanceof FaultError) return;
-      const model = orFaults(() => modelOf(item));
-      if (model instanceof FaultError || unfit(model).length > 0) return;
+      const model = item instanceof FaultError ? item : orFaults(() => modelOf(item));
+      fc.pre(!(item instanceof FaultError || model instanceof FaultError) && unfit(model).length === 0);
       expect(overlaps(model)).toEqual([]);
       orFaults(() => planItem(model, item.order, solids));
       await planTubes(model);
-      together += 1;
-    }), { numRuns: 40 });
-    expect(together).toBeGreaterThan(0);
+      // About one in forty fits: a run is one that does.
+    }), { numRuns: 10, maxSkipsPerRun: 400 });
   });
 
   it('of any size is read and built, or refused with faults; and judged', () => {
