@@ -18,7 +18,7 @@ export function checkCommand(name: string | undefined, options: { readonly size?
       for (const finding of findings) process.stdout.write(`  ${findingText(finding)}\n`);
       for (const { name, because } of notApplied) process.stdout.write(`  none    ${name}: ${because}\n`);
       process.stdout.write(`  safe load on each deck: ${advice.safeLoadPerDeck === null ? 'none supported' : `${advice.safeLoadPerDeck} N`}`
-        + `${advice.untestedJoint ? ', untested joint: reduced' : ''}${advice.fixToWall ? '; fix to a wall' : ''}\n`);
+        + `${advice.untestedJoint ? ', untested joint: reduced' : ''}${advice.wall === null ? '' : `; fix to a wall (${advice.wall})`}\n`);
       failed += findings.filter((finding) => finding.verdict === 'fail').length;
     }
     if (locales !== null) for (const line of [...untoldNames(item, locales), ...untoldParameters(item, locales)]) process.stdout.write(`  ${line}\n`);

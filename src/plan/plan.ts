@@ -1,5 +1,5 @@
 import { dot, lengthOf, outwards, type Connection, type Model, type Side, type Solids } from '../model/index.ts';
-import type { OrderWish } from '../read/index.ts';
+import type { OrderWish, WallKind } from '../read/index.ts';
 import { WORK, type Action, type StepDetail } from '../work/facts.ts';
 import { byKind } from './by-kind.ts';
 import type { FlapName, Motion, Plan, Standing, Step } from './types.ts';
@@ -9,18 +9,20 @@ import { findPlan } from './found/plan.ts';
 import { faultsOf } from './found/prove.ts';
 import { BENCH, standingsOf, UPRIGHT } from './found/standing.ts';
 import type { FoundPlan, FoundStep, Move } from './found/types.ts';
+import { wallStep } from './wall-step.ts';
 import { against, turnedBy } from './found/vectors.ts';
 
 /**
  * The plan of an item that taking it apart finds, told as the booklets tell it: what kind of work each step is, on
- * what, how the work lies, each motion proven free. Throws a FaultError when a wish of the designer is refused, a
+ * what, how the work lies, each motion proven free; last how it is fixed to its `wall`, where the checks ask for one. Throws a FaultError when a wish of the designer is refused, a
  * RangeError when the item comes apart in no way or a motion is not free.
  */
-export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids): Plan {
+export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids, wall: WallKind | null = null): Plan {
   const found = findPlan(model, wishes, solids);
   const [fault] = faultsOf(model, found, solids);
   if (fault !== undefined) throw new RangeError(`${model.item} ${model.size}: no free way for ${fault.key} (${fault.parts.join(', ')})`);
-  return { steps: toldSteps(model, found), batches: batchesOf(found), reasons: found.reasons };
+  const steps = toldSteps(model, found);
+  return { steps: wall === null ? steps : [...steps, wallStep(model, steps, wall)], batches: batchesOf(found), reasons: found.reasons };
 }
 
 /** What is built once is told with the item; only what is built several times is announced as a batch. */

@@ -1,9 +1,9 @@
 import type { PartKind, Side } from '../model/index.ts';
+import type { WallKind } from '../read/index.ts';
 
 export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'block';
 
-/** What a wall is made of that an item is fixed to. */
-export type WallKind = 'masonry' | 'timber' | 'board';
+export type { WallKind };
 
 /** Key under `cautions`; each has a safety sign. */
 export type Caution = 'sharp' | 'dust' | 'eyes' | 'gloves' | 'crush' | 'children' | 'climbing' | 'tipping' | 'manual';

@@ -26,7 +26,7 @@ export function before(input: BookletInput): readonly ReactNode[] {
       ...toolRows(input),
     ],
     cautions: workCautions(input.plan),
-    sentences: input.report.advice.fixToWall ? {} : { tipping: 'hold' },
+    sentences: input.report.advice.wall === null ? { tipping: 'hold' } : {},
   });
 }
 

@@ -78,7 +78,7 @@ export function beforePage(maker: Maker): GuidePage {
   const { base } = maker;
   return chapter(maker, 'before', 'before', (
     <>
-      <Signs maker={maker} cautions={workCautions(base.plan)} sentences={base.report.advice.fixToWall ? {} : { tipping: 'hold' }} />
+      <Signs maker={maker} cautions={workCautions(base.plan)} sentences={base.report.advice.wall === null ? { tipping: 'hold' } : {}} />
       <Crew maker={maker} />
       <Tools maker={maker} />
     </>
