@@ -76,6 +76,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     folded: step.foldedAfter,
     held: step.held, props: step.props,
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
+    supplies: work.supplies?.(model, detail) ?? [],
     standing,
     tools: step.props.length === 0 ? work.tools : [...work.tools, 'block'],
     people: step.people === 2 ? 2 : work.people,

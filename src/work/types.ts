@@ -1,4 +1,4 @@
-import type { PartKind, Side } from '../model/index.ts';
+import type { Model, PartKind, Shape, Side } from '../model/index.ts';
 import type { WallKind } from '../read/index.ts';
 
 export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'block';
@@ -88,6 +88,18 @@ export interface PanelFeatures {
   readonly corners: boolean;
 }
 
+/** Things that work takes beside the item's parts. Key under `parts` in the locale files. */
+export type SupplyName = 'tube-cap' | 'wall-bracket' | 'wall-screw' | 'wall-plug';
+
+/** Some of one such thing. */
+export interface Supply {
+  readonly name: SupplyName;
+  readonly shape: Shape;
+  readonly count: number;
+  /** What pages tell of its size, mm: a diameter, or a diameter and a length; none where it comes in one size. */
+  readonly size: readonly number[];
+}
+
 /** All that is known of a kind of work but for its pictures. What is left out does not hold of it. */
 export interface WorkFacts {
   readonly tools: readonly Tool[];
@@ -113,6 +125,8 @@ export interface WorkFacts {
   readonly captionOf?: (detail: StepDetail) => string;
   /** Parts that are to hand although it brings none. */
   readonly toHand?: PartKind;
+  /** What it takes beside the item's parts. */
+  readonly supplies?: (model: Model, detail: StepDetail) => readonly Supply[];
   /** What must come before what, with the reason. */
   readonly rules?: readonly Rule[];
 }

@@ -8,7 +8,7 @@ export { finishedAlt } from './cover.tsx';
 export { checksOf } from './last-checks.tsx';
 export { withNumeral } from './load-figures.tsx';
 export { loadInKilograms } from './load-in-kilograms.ts';
-export { marginParts } from './margin-parts.ts';
+export { marginParts, suppliesSaid } from './margin-parts.ts';
 export { itemAndSize, itemName, overall, sizeName } from './names.ts';
 export { countsBySize, sizeText } from './part-sizes.ts';
 export { useCautions } from './safe-load.tsx';

@@ -14,11 +14,10 @@ const bracket = { plate: 80, thickness: 4, reach: 60 };
 
 describe('the picture of sawn ends', () => {
   it.each(papers)('tells how many there are and how much is filed off, on paper of $width by $height', (paper) => {
-    for (const cap of [null, { diameter: 28, thickness: 3, plug: 20 }]) {
-      const picture = endPicture(tube, cap, 24, paper);
-      expect(texts(picture)).toEqual(expect.arrayContaining(['×24', '1', '2', '3']));
-      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(endMarks(tube, cap, 24, paper))]).toEqual([[], [], [], []]);
-    }
+    const [cap, ends] = [{ diameter: 28, thickness: 3, plug: 20 }, { filed: 24, capped: 8 }];
+    const picture = endPicture(tube, cap, ends, paper);
+    expect(texts(picture)).toEqual(expect.arrayContaining(['×24', '×8', '1', '2', '3']));
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(endMarks(tube, cap, ends, paper))]).toEqual([[], [], [], []]);
   });
 });
 
@@ -40,7 +39,7 @@ describe('the picture of a wall', () => {
 
   it('pulls twice as hard as a pull at the top that nothing may tip at, and a plug’s screw is thinner than its hole', () => {
     expect(PULL_TEST.mass * defaultLimits.gravity.value).toBeGreaterThanOrEqual(0.98 * defaultLimits.wallPull.value * defaultLimits.tippingForce.value);
-    for (const fixing of Object.values(WALLS)) if (fixing !== null) expect(fixing.hole.diameter > fixing.screw.diameter).toBe(fixing.isPlugged);
+    for (const fixing of Object.values(WALLS)) if (fixing !== null) expect(fixing.hole.diameter > fixing.screw.diameter).toBe(fixing.plug !== null);
   });
 });
 
