@@ -90,6 +90,10 @@ const working: readonly Hazard[] = [
 const storing: readonly Hazard[] = [
   { name: 'a tall rack without a wall', ...rack, harm: 'a child pulls a rack over', by: 'our default: 600 mm', says: ['wall-height', 'caution'] },
   { name: 'a slender rack', ...rack, size: 'tall', harm: 'a rack falls over', by: 'height at most 4 times the depth, common practice, no source', swaps: [['    depth: 450 mm', '    depth: 300 mm']], says: ['slenderness', 'caution'] },
+  { name: 'a rack on a wall of boards', ...rack, harm: 'a rack comes off a board wall onto a child', by: 'common practice, no source', swaps: [['place: indoors\n', 'place: indoors\nwall: board\n']], says: ['wall-hold', 'caution'] },
+  { name: 'a wall of nobody knows what', ...rack, harm: 'a rack is fixed with what the wall does not hold', by: 'common practice, no source', swaps: [['place: indoors\n', 'place: indoors\nwall: clay\n']], says: { refused: 'wall', remedy: 'masonry, timber or board' } },
+  { name: 'a cable too short for its knots', ...rack, harm: 'a cable ends in a knot that slips, and the rack folds up', by: 'our default: 850 mm over for loops and tail', kit: [['length: 3000 mm', 'length: 2400 mm']], says: ['stock-cable', 'fail'] },
+  { name: 'a knot that breaks its cable', ...rack, size: 'tall', harm: 'a cord breaks in its knot under a push', by: 'half its strength, common practice, no source', kit: [['strength: 2000 N', 'strength: 1200 N']], says: ['cable-pull', 'fail'] },
   { name: 'two braced faces', ...rack, harm: 'a laden rack turns and folds up', by: 'statics (C)', swaps: [['[back, left, right]', '[left, right]']], says: ['bracing', 'fail'] },
   { name: 'a tall rack that leans', ...rack, size: 'tall', harm: 'weight on a leaning rack makes it lean further', by: 'P-Δ (C); height / 100', swaps: [['    width: 900 mm', '    width: 700 mm']], says: ['sway', 'fail'] },
   { name: 'posts too short', ...rack, harm: 'a deck slides off its posts', by: 'geometry (C)', swaps: [['    length: height\n', '    length: height - 80 mm\n']], says: ['post-reach', 'fail'] },

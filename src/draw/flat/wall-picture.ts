@@ -48,7 +48,7 @@ export function wallMarks(bracket: Bracket, wall: WallShown, pull: number, paper
   const [left, right]: readonly [Vec2, Vec2] = [[14 + DEEP * SCALE, y], [half + 8, y]];
   return [
     ...[2, half + 2].map((x, index) => ringedNumeral(tell.number(index + 1), [x + 3, 6], capHeights.order, pens.edge)),
-    ...wallSection(wall, left, DEEP), ...plateOn(bracket, left), ...ringOn(bracket, left), ...screwPlaces(bracket, left).flatMap((place) => screw(fixing, left[0] + bracket.thickness * SCALE, place)), ...screwDimensions(bracket, fixing, left),
+    ...wallSection(wall, left, DEEP), ...plateOn(bracket, left), ...screwPlaces(bracket, left).flatMap((place) => screw(fixing, left[0] + bracket.thickness * SCALE, place)), ...screwDimensions(bracket, fixing, left),
     ...wallSection(wall, right, 12), ...plateOn(bracket, right), ...ringOn(bracket, right), ...pulledAt(bracket, pull, right),
   ];
 }

@@ -1,5 +1,5 @@
-import { capFor, openEnds, type Model } from '../../model/index.ts';
-import { endPicture, wallPicture, type WallShown } from '../flat/index.ts';
+import { cableEnds, cableTest, capFor, openEnds, type Model } from '../../model/index.ts';
+import { cableCutPicture, endPicture, hitchPicture, wallPicture, type CableCut, type WallShown } from '../flat/index.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
 
@@ -15,4 +15,18 @@ export function endSheet(model: Model, paper: Paper): DrawnPicture {
 export function wallSheet({ kit: { catalogue } }: Model, wall: WallShown, pull: number, paper: Paper): DrawnPicture {
   const bracket = catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 80, thickness: 4, reach: 60 };
   return wallPicture(bracket, wall, pull, paper);
+}
+
+/** How the item's cables are cut and tied, all lengths of them, then how the first is drawn tight and looked at. */
+export function cableSheets(model: Model, paper: Paper): readonly DrawnPicture[] {
+  const cables = cablesOf(model);
+  const [first] = cables;
+  return first === undefined ? [] : [cableCutPicture(cables, paper), hitchPicture(first, paper)];
+}
+
+/** The cables by length, the longest first. */
+function cablesOf({ parts }: Model): readonly CableCut[] {
+  const lengths = parts.flatMap(({ shape }) => (shape.form === 'cable' ? [Math.round(shape.length)] : []));
+  return [...new Set(lengths)].sort((a, b) => b - a).map((length): CableCut =>
+    ({ count: lengths.filter((each) => each === length).length, ...cableEnds(length), test: cableTest(length) }));
 }
