@@ -54,7 +54,7 @@ export function buildRecord({ item, model, plan, report, cuts }: Omit<Variant, '
       number: step.number, key: step.key, action: step.action, side: step.side, run: step.run, times: step.times,
       newParts: step.newParts.map(({ kind, ids }) => ({ kind, count: ids.length })),
       supplies: step.supplies.map(({ name, count, size }) => ({ name, count, size: size.map(rounded), unit: 'mm' })),
-      tools: step.tools, people: step.people, cautions: step.cautions, check: step.check, minutes: step.minutes,
+      tools: step.tools, sizes: step.sizes, people: step.people, cautions: step.cautions, check: step.check, minutes: step.minutes,
     })),
     order: plan.reasons,
     findings: report.findings.map((finding) => ({ ...finding, figure: rounded(finding.figure), limit: rounded(finding.limit), margin: rounded(finding.margin) })),

@@ -2,12 +2,13 @@ import { dot, lengthOf, outwards, type Connection, type Model, type Side, type S
 import type { OrderWish, WallKind } from '../read/index.ts';
 import { WORK, type Action, type StepDetail } from '../work/facts.ts';
 import { byKind } from './by-kind.ts';
-import type { FlapName, Motion, Plan, Standing, Step } from './types.ts';
+import type { FlapName, Motion, Plan, Standing, Step, Tool } from './types.ts';
 import { isFlatPanel } from './found/pieces.ts';
 import { findPlan } from './found/plan.ts';
 import { faultsOf } from './found/prove.ts';
 import { BENCH, standingsOf, UPRIGHT } from './found/standing.ts';
 import type { FoundPlan, FoundStep, Move } from './found/types.ts';
+import { isHigh } from './reach.ts';
 import { wallStep } from './wall-step.ts';
 import { against, turnedBy } from './found/vectors.ts';
 
@@ -77,7 +78,8 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
     supplies: work.supplies?.(model, detail) ?? [],
     standing,
-    tools: step.props.length === 0 ? work.tools : [...work.tools, 'block'],
+    tools: toolsFor(model, step, standing, work.tools),
+    sizes: work.sizes?.(model, detail) ?? {},
     people: step.people === 2 ? 2 : work.people,
     cautions: work.cautions,
     check: work.check,
@@ -85,6 +87,10 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     waits: work.waits,
   };
 }
+
+/** Blocks for what is propped, and something to stand on where the upright work is higher than one reaches. */
+const toolsFor = (model: Model, { props, onBench }: FoundStep, { name }: Standing, tools: readonly Tool[]): readonly Tool[] =>
+  [...tools, ...(!onBench && name === 'upright' && isHigh(model) ? ['steps' as const] : []), ...(props.length === 0 ? [] : ['block' as const])];
 
 function actionOf(step: FoundStep, detail: StepDetail): Action {
   switch (step.does) {

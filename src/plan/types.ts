@@ -1,7 +1,7 @@
 import type { Connection, PartKind, Pose, Side, Vec3 } from '../model/index.ts';
-import type { Action, Caution, StandingName, StepDetail, Supply, SupplyName, Tool, WorkerCheck } from '../work/facts.ts';
+import type { Action, Caution, StandingName, StepDetail, Supply, SupplyName, Tool, ToolSizes, WorkerCheck } from '../work/facts.ts';
 
-export type { Action, Caution, StandingName, StepDetail, Supply, SupplyName, Tool, WorkerCheck };
+export type { Action, Caution, StandingName, StepDetail, Supply, SupplyName, Tool, ToolSizes, WorkerCheck };
 
 export type Motion =
   /** The parts come from `pose moved by −by` to their place along the straight line `by` (mm, as the finished item stands). */
@@ -71,6 +71,7 @@ export interface Step {
   readonly supplies: readonly Supply[];
   readonly standing: Standing;
   readonly tools: readonly Tool[];
+  readonly sizes: ToolSizes;
   readonly people: 1 | 2;
   readonly cautions: readonly Caution[];
   readonly check: WorkerCheck | null;

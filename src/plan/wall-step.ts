@@ -2,6 +2,7 @@ import type { Model } from '../model/index.ts';
 import type { WallKind } from '../read/index.ts';
 import { WORK, type Action, type StepDetail } from '../work/facts.ts';
 import type { Standing, Step } from './types.ts';
+import { isHigh } from './reach.ts';
 import { BENCH } from './found/standing.ts';
 
 const ACTION: Action = 'fix-to-wall';
@@ -11,7 +12,7 @@ const AS_USED: Standing = { ...BENCH, name: 'upright' };
 
 /** The last step of an item that must not stand free: fixed to its wall, whatever it is built of. */
 export function wallStep(model: Model, steps: readonly Step[], wall: WallKind): Step {
-  const { tools, people, cautions, check, minutes, waits, supplies } = WORK[ACTION];
+  const { tools, people, cautions, check, minutes, waits, supplies, sizes } = WORK[ACTION];
   const detail: StepDetail = { on: 'wall', wall };
   const ids = model.parts.map(({ id }) => id);
   return {
@@ -19,6 +20,6 @@ export function wallStep(model: Model, steps: readonly Step[], wall: WallKind): 
     newParts: [], present: ids, motions: [],
     drilled: ids, drillsFor: [], folded: steps.at(-1)?.folded ?? [],
     held: [], props: [], toHand: [], supplies: supplies?.(model, detail) ?? [], standing: AS_USED,
-    tools, people, cautions, check, minutes, waits,
+    tools: isHigh(model) ? [...tools, 'steps'] : tools, sizes: sizes?.(model, detail) ?? {}, people, cautions, check, minutes, waits,
   };
 }

@@ -1,7 +1,7 @@
 import type { Model, PartKind, Shape, Side } from '../model/index.ts';
 import type { WallKind } from '../read/index.ts';
 
-export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'block';
+export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'square' | 'plumb-line' | 'clamp' | 'steps' | 'block';
 
 export type { WallKind };
 
@@ -102,6 +102,9 @@ export interface Supply {
   readonly size: readonly number[];
 }
 
+/** Diameters of a tool's bits or blades that are needed, mm. */
+export type ToolSizes = Partial<Readonly<Record<Tool, readonly number[]>>>;
+
 /** All that is known of a kind of work but for its pictures. What is left out does not hold of it. */
 export interface WorkFacts {
   readonly tools: readonly Tool[];
@@ -129,6 +132,8 @@ export interface WorkFacts {
   readonly toHand?: PartKind;
   /** What it takes beside the item's parts. */
   readonly supplies?: (model: Model, detail: StepDetail) => readonly Supply[];
+  /** Diameters of the bits and punches that it takes. */
+  readonly sizes?: (model: Model, detail: StepDetail) => ToolSizes;
   /** What must come before what, with the reason. */
   readonly rules?: readonly Rule[];
 }

@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
 import {
-  chapterGlyph, checksOf, countsBySize, finishedAlt, itemName, overall, partCounts, sizeName, sizeText, suppliesSaid, totalMinutes, toolOrder, workCautions,
+  chapterGlyph, checksOf, countsBySize, finishedAlt, itemName, overall, partCounts, sizeName, sizeText, suppliesSaid, toolSizesText, totalMinutes, toolOrder, workCautions,
   type ChapterName,
 } from '../../booklet/index.ts';
-import { suppliesOf } from '../../plan/index.ts';
+import { suppliesOf, toolSizesOf } from '../../plan/index.ts';
 import type { Telling } from '../types.ts';
 import { ForWhom, Load } from './carries.tsx';
 import { Check } from './checks.tsx';
@@ -100,13 +100,13 @@ function Crew({ maker }: { readonly maker: Maker }): ReactNode {
 }
 
 function Tools({ maker }: { readonly maker: Maker }): ReactNode {
-  const { base: { plan, glyphs }, say } = maker;
+  const { base: { plan, glyphs, words }, say } = maker;
   const used = new Set(plan.steps.flatMap((step) => step.tools));
   return (
     <ul className="tools">
       {toolOrder.filter((tool) => used.has(tool)).map((tool) => {
         const name = say(({ words }) => words.t(`booklet.tools.${tool}`));
-        return <li key={tool}><Mark maker={maker} glyph={glyphs.tool(tool)} label={name} /><Said as="span" phrase={name} /></li>;
+        return <li key={tool}><Mark maker={maker} glyph={glyphs.tool(tool)} label={name} /><Said as="span" phrase={name} /> <b><Figure text={toolSizesText(words, toolSizesOf(plan, tool)) ?? ''} /></b></li>;
       })}
     </ul>
   );

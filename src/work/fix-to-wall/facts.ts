@@ -12,6 +12,7 @@ export const facts = work({
   check: pair('wall-holds'),
   minutes: 25,
   waits: 0,
+  sizes: (_, detail) => (detail.on === 'wall' ? { drill: [WALLS[detail.wall]?.hole.diameter ?? []].flat() } : {}),
   supplies: (model, detail) => (detail.on === 'wall' ? fixingsFor(model, detail.wall) : []),
   captionOf: (detail) => (detail.on === 'wall' ? detail.wall : 'masonry'),
 });
