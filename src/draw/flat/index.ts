@@ -9,6 +9,7 @@ export { platePaper, platePicture } from './plate-picture.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
 export { spacingPicture } from './spacing-picture.ts';
 export { stepPaper } from './step-paper.ts';
+export { cableCutPicture, hitchPicture, type CableCut } from './cable/cable-picture.ts';
 export { wallPicture, type WallShown } from './wall-picture.ts';
 export { panelSheetPicture } from './cut-plan/panel-sheet.ts';
 export { tubeSheetPicture } from './cut-plan/tube-sheet.ts';

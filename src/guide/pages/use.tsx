@@ -15,10 +15,10 @@ export function usePage(maker: Maker): GuidePage {
   return chapter(maker, 'load', 'after', (
     <>
       <Load maker={maker} />
-      {advice.fixToWall && <Told maker={maker} glyph={base.glyphs.plain('wall-fix')} label={({ words }) => words.t('booklet.fix-to-wall')} />}
+      {advice.wall !== null && <Told maker={maker} glyph={base.glyphs.plain('wall-fix')} label={({ words }) => words.t('booklet.fix-to-wall')} />}
       {base.model.use === 'bed' && <Check maker={maker} check={{ kind: 'pair', name: 'bed-child' }} />}
       {base.model.use === 'bed' && <Mattress maker={maker} />}
-      <Signs maker={maker} cautions={[...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual']} sentences={sentences} />
+      <Signs maker={maker} cautions={[...cautions, ...(advice.wall !== null ? ['tipping' as const] : []), 'manual']} sentences={sentences} />
       <Said className="draft" phrase={say(({ words: { about, review, t } }) => (about.source ? t('booklet.colophon.source-text') : review === null ? t('booklet.colophon.draft') : t('booklet.colophon.reviewed', { reviewer: review.by })))} />
     </>
   ));
