@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, rolledScenes, rolledSteps, stepScene, type Scene } from '../scene/index.ts';
+import { closeUpScene, proppedScene, rolledScenes, rolledSteps, stepScene, type Scene } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { composePicture, composeUnder, type LineDrawer } from './picture/index.ts';
@@ -34,7 +34,8 @@ function scenePicture({ model, plan, solids, draw, format = 'page' }: StepGivens
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
   const hasCloseUp = paper === 'whole' && closeUpScene(model, step, solids) !== null;
   const turned = rolledScenes(model, step, rolledSteps(model, plan).get(step.number) ?? [], solids);
-  return composeUnder(turned, scene, FORMATS[format][hasCloseUp ? 'over' : paper], draw);
+  const propped = proppedScene(model, step, solids);
+  return composeUnder(propped === null ? turned : [propped, ...turned], scene, FORMATS[format][hasCloseUp ? 'over' : paper], draw);
 }
 
 /** Flat drawings beside the first step of a kind, or what the scene hides or shows too small. */

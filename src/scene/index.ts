@@ -6,3 +6,4 @@ export { STANDARD_VIEW } from './kit/views.ts';
 export { finishedScene, letteredScene, partBody, runScene } from './whole.ts';
 export { isAsUsed, poseAfter, rolledSteps, type Rolled } from './rolled/history.ts';
 export { rolledScenes } from './rolled/rolled-scenes.ts';
+export { proppedScene } from './propped.ts';

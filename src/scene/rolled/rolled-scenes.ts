@@ -2,7 +2,7 @@ import { chained, cross, lengthOf, turned, undone, unit, type Model, type Pose, 
 import type { Step } from '../../plan/index.ts';
 import { turnedBy } from '../kit/directions.ts';
 import { stageHand } from '../kit/stage.ts';
-import { turnOf } from '../kit/turn.ts';
+import { turnedBodies, turnOf } from '../kit/turn.ts';
 import { STANDARD_VIEW } from '../kit/views.ts';
 import { tell } from '../told.ts';
 import type { Scene, SceneBody } from '../types.ts';
@@ -40,20 +40,19 @@ const countOf = ({ bodies }: Scene, count: number): Scene['marks'][number] =>
 
 const turnedTo = (body: SceneBody | undefined): Vec3 => [body?.pose[12] ?? 0, body?.pose[13] ?? 0, body?.pose[14] ?? 0];
 
-function scenesOf(model: Model, step: Step, { parts, turn }: Rolled, solids: Solids): readonly Scene[] {
+function scenesOf(model: Model, step: Step, { parts, turn: rolled }: Rolled, solids: Solids): readonly Scene[] {
   // A flap that the step folds is not yet folded when the work comes to hand.
   const folded = step.folded.filter(({ panel, flap }) => !step.motions.some((motion) => motion.kind === 'fold' && motion.panel === panel && motion.flap === flap));
   const hand = stageHand(model, { ...step, folded }, solids);
   let bodies = parts.map((id): SceneBody => {
     const body = hand.body(id, 'present');
-    return { ...body, pose: chained(undone(turn), body.pose) };
+    return { ...body, pose: chained(undone(rolled), body.pose) };
   });
-  return stagesOf(turn).map(({ axis, angle }, index): Scene => {
-    const { pose, arrow } = turnOf(axis, angle, bodies);
-    const before = bodies.map((body): SceneBody => ({ ...body, look: 'pale' }));
-    const after = bodies.map((body): SceneBody => ({ ...body, id: `${body.id}#after${index}`, pose: chained(pose(1), body.pose) }));
-    bodies = after.map((body, place) => ({ ...body, id: bodies[place]?.id ?? body.id }));
-    return { id: `rolled:${step.number}`, bodies: [...before, ...after], marks: [arrow], view: STANDARD_VIEW };
+  return stagesOf(rolled).map(({ axis, angle }, index): Scene => {
+    const turn = turnOf(axis, angle, bodies);
+    const shown = turnedBodies(bodies, turn, `#after${index}`);
+    bodies = bodies.map((body) => ({ ...body, pose: chained(turn.pose(1), body.pose) }));
+    return { id: `rolled:${step.number}`, bodies: shown, marks: turn.marks, view: STANDARD_VIEW };
   });
 }
 
