@@ -1,10 +1,10 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, proppedScene, rolledScenes, rolledSteps, stepScene, type Scene } from '../scene/index.ts';
+import { closeUpScene, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, type Scene } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
-import { composePicture, composeUnder, type LineDrawer } from './picture/index.ts';
+import { composePicture, composeAfter, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
 import type { FlatGivens } from './work-kit/index.ts';
@@ -33,9 +33,11 @@ function scenePicture({ model, plan, solids, draw, format = 'page' }: StepGivens
   const scene = stepScene(model, step, solids);
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
   const hasCloseUp = paper === 'whole' && closeUpScene(model, step, solids) !== null;
-  const turned = rolledScenes(model, step, rolledSteps(model, plan).get(step.number) ?? [], solids);
+  const rolled = rolledSteps(model, plan).get(step.number) ?? [];
+  const turned = rolledScenes(model, step, rolled, solids);
   const propped = proppedScene(model, step, solids);
-  return composeUnder(propped === null ? turned : [propped, ...turned], scene, FORMATS[format][hasCloseUp ? 'over' : paper], draw);
+  const told: Scene = { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)] };
+  return composeAfter(propped === null ? turned : [propped, ...turned], told, FORMATS[format][hasCloseUp ? 'over' : paper], draw);
 }
 
 /** Flat drawings beside the first step of a kind, or what the scene hides or shows too small. */

@@ -4,6 +4,7 @@ import type { Mark, SceneBody } from '../types.ts';
 import { nearestOf } from './nearest.ts';
 import { sleeveEnds } from './sleeve-ends.ts';
 import type { Sliding } from './slide.ts';
+import type { StageHand } from './stage.ts';
 
 /** A pencil mark on a bar is a band of this width and thickness, mm. */
 const MARK = { width: 4, thickness: 0.4 };
@@ -23,15 +24,18 @@ export function barMarks({ model, hand, offsets }: Sliding, barId: string): read
 /** How far a bar stands out at its foot, told beside the nearer one; nothing where it ends in a sleeve. */
 export function footMark({ model, hand }: Sliding, barIds: readonly string[]): readonly Mark[] {
   const bar = nearestOf(hand, barIds);
-  if (bar === undefined) return [];
-  const [first = 0] = sleeveEnds(model, bar);
-  const half = halfOf(hand.part(bar));
-  const at = (height: number): Vec3 => placed(hand.pose(bar), [height - half, 0, 0]);
-  return first <= 0 ? [] : [{ mark: 'length', from: at(0), to: at(first), away: FOOT_AWAY, told: tell.mm(first) }];
+  return bar === undefined ? [] : fromFoot(hand, bar, sleeveEnds(model, bar).slice(0, 1));
 }
 
-/** How far off the bar that length is told, mm. */
-const FOOT_AWAY: Vec3 = [0, 0, 110];
+/** Distances from a bar's foot to places along it, mm, one length over the other. */
+export function fromFoot(hand: StageHand, bar: string, places: readonly number[]): readonly Mark[] {
+  const half = halfOf(hand.part(bar));
+  const at = (height: number): Vec3 => placed(hand.pose(bar), [height - half, 0, 0]);
+  return places.filter((place) => place > 0).map((place, index): Mark => ({ mark: 'length', from: at(0), to: at(place), away: [0, 0, FOOT_AWAY.first + FOOT_AWAY.next * index], told: tell.mm(place) }));
+}
+
+/** How far off the bar such a length is told, and each further one off that, mm. */
+const FOOT_AWAY = { first: 100, next: 110 };
 
 /** The bars that what moves is pushed over. */
 export const throughBars = ({ step, moving }: Sliding): readonly string[] => [...new Set(step.motions.flatMap((motion) =>
