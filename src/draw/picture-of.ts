@@ -14,6 +14,8 @@ export type PictureOf =
   /** A kind of part at a stated scale, each variety of it; and small, of flat panels by the place in the model's list. */
   | { readonly what: 'part'; readonly kind: PartKind; readonly variety?: number }
   | { readonly what: 'small-part'; readonly kind: PartKind; readonly plate: number }
+  /** A part that a step brings, small, as it lies there, where that matters. */
+  | { readonly what: 'step-part'; readonly step: number; readonly kind: PartKind }
   /** The stock tubes to saw, in one piece or several. */
   | { readonly what: 'cut-bars'; readonly piece: number }
   /** A pattern that is folded, and how a flap of it is, by its place in the model's list. */
@@ -46,6 +48,7 @@ export function pictureId(of: PictureOf): string {
     case 'ordered': return `finished:${of.place + 1}`;
     case 'part': return numbered(`part:${of.kind}`, of.variety ?? 0);
     case 'small-part': return numbered(`small:${of.kind}`, of.plate);
+    case 'step-part': return `small:${of.kind}:step:${of.step}`;
     case 'cut-bars': return lettered('cut-bars', of.piece);
     case 'pattern': return numbered('pattern', of.pattern);
     case 'crease-section': return numbered('crease-section', of.pattern);

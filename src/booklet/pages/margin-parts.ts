@@ -1,6 +1,7 @@
 import type { PictureOf } from '../../draw/index.ts';
 import type { Model, PartKind } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
+import { PARTS } from '../../parts/facts.ts';
 import { varietyOf } from '../../parts/varieties.ts';
 import { countsBySize, type SizedCount } from './part-sizes.ts';
 
@@ -13,10 +14,10 @@ export interface MarginPart {
 }
 
 /** The new parts of a step, or those that it has to hand. A flat panel is told by its width alone: the margin holds no more. */
-export function marginParts(model: Model, { newParts, toHand }: Step): readonly MarginPart[] {
-  return [...toHand, ...newParts].map(({ kind, ids }) => ({
+export function marginParts(model: Model, { number, newParts, toHand }: Step): readonly MarginPart[] {
+  return [...toHand, ...newParts].map(({ kind, ids }, index) => ({
     kind,
-    picture: smallPicture(model, kind, ids),
+    picture: PARTS[kind].hasWayUp === true && index >= toHand.length ? { what: 'step-part', step: number, kind } : smallPicture(model, kind, ids),
     counts: known(countsBySize(model, ids), ids).map((each) => ({ ...each, size: each.size.slice(0, 1) })),
   }));
 }

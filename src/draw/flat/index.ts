@@ -9,6 +9,7 @@ export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture } from './plate-picture.ts';
 export { punchPicture } from './punch-picture.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
+export { socketPicture } from './socket-picture.ts';
 export { spacingPicture } from './spacing-picture.ts';
 export { stepPaper } from './step-paper.ts';
 export { wallPicture, type WallShown } from './wall-picture.ts';

@@ -12,7 +12,7 @@ import { planeOf } from './plane.ts';
 import { pensFor, strokes } from './strokes.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, line, movedBox, orderRadius, ringedNumeral, type Mark } from '../kit/marks.ts';
-import { pens } from '../kit/pens.ts';
+import { band, pens } from '../kit/pens.ts';
 import { roundBox, toPicture, type Paper } from '../kit/svg.ts';
 import { cornersOf } from '../kit/geometry.ts';
 
@@ -79,6 +79,30 @@ function numbered(scene: Scene, { width, height }: Paper, lineDrawing: LineDrawe
   const marks: readonly Mark[] = [{ mark: 'placed', at: [across, 0], marks: drawn.marks }, ringedNumeral(told, [radius + 0.5, radius + 0.5], capHeights.order)];
   return { ...drawn, marks, labels: [...drawn.labels.map((box) => movedBox(box, [across, 0])), { x: 0.5, y: 0.5, width: 2 * radius, height: 2 * radius }] };
 }
+
+/** Room beside each scene of a pair for its sign. */
+const SIGN = 12;
+
+/** Two scenes side by side, the first ticked, the second crossed. As `composePicture`. */
+export function composePair(right: Scene, wrong: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
+  const half = paper.width / 2;
+  const parts = [right, wrong].map((scene, index) => ({ at: [index * half, 0] as const, drawn: composed(scene, { width: half - SIGN, height: paper.height }, lineDrawing) }));
+  const sign = (index: number): Vec2 => [(index + 1) * half - SIGN / 2, paper.height - SIGN / 2];
+  return {
+    ...toPicture(paper, [
+      paperGround(paper),
+      ...parts.map(({ at, drawn }): Mark => ({ mark: 'placed', at, marks: drawn.marks })),
+      ...tick(sign(0)), ...crossed(sign(1)),
+    ]),
+    labels: [],
+    newPartShares: {},
+  };
+}
+
+const tick = ([x, y]: Vec2): readonly Mark[] => [line(band(SIGN_LINE), [x - 3, y], [x - 1, y + 2.6], [x + 3.2, y - 3])];
+const crossed = ([x, y]: Vec2): readonly Mark[] => [line(band(SIGN_LINE), [x - 2.6, y - 2.6], [x + 2.6, y + 2.6]), line(band(SIGN_LINE), [x - 2.6, y + 2.6], [x + 2.6, y - 2.6])];
+/** Width of the lines of a sign, mm. */
+const SIGN_LINE = 1.1;
 
 /** Width of a scene's drawing over its height. */
 function aspectOf(scene: Scene, lineDrawing: LineDrawer): number {

@@ -46,6 +46,7 @@ export const standInPictures = (plan: Plan): readonly SizedPicture[] => [
   ...sized(165, 105, ...[0, 1, 2].map((plate) => ({ what: 'plate', plate }) as const)),
   ...sized(60, 4, part('bar')), ...sized(20, 2, small('bar')), ...[0, 1, 2, 3].flatMap((variety) => [...sized(14, 14, part('fitting', variety)), ...sized(8, 8, small('fitting', variety))]),
   ...plan.batches.flatMap(({ name }) => sized(50, 18, { what: 'run', run: name })),
+  ...plan.steps.flatMap(({ number, newParts }) => newParts.flatMap(({ kind }) => sized(16, 16, { what: 'step-part', step: number, kind }))),
   ...plan.steps.flatMap(({ number }) => sized(165, number % 4 === 3 ? 75 : 100, { what: 'step', step: number, piece: 0 })),
 ];
 
