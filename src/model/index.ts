@@ -8,6 +8,8 @@ export { flatPattern, onSide } from './pattern.ts';
 export { cross, dot, lengthOf, minus, plus, times, unit } from './vectors.ts';
 export { asMatrix, chained, moved, placed, standstill, turned, undone } from './pose.ts';
 export { foldSection, turnsAt, type Section } from './section.ts';
+export { columnOf } from './pose.ts';
+export { facetPose, lugPinPose } from './patterns/facets.ts';
 export { chainSection, reachedAt, turnsAt as bendTurnsAt } from './patterns/chain.ts';
 export { alongSide, outwards } from './patterns/sides.ts';
 export { loadSolids, type Box3, type Placed, type Solids } from './solids/kernel.ts';

@@ -3,7 +3,6 @@ import type { OrderWish } from '../read/index.ts';
 import { WORK, type Action, type StepDetail } from '../work/facts.ts';
 import { byKind } from './by-kind.ts';
 import type { FlapName, Motion, Plan, Standing, Step } from './types.ts';
-import { flapForms } from './found/flap-forms.ts';
 import { isFlatPanel } from './found/pieces.ts';
 import { findPlan } from './found/plan.ts';
 import { faultsOf } from './found/prove.ts';
@@ -147,7 +146,7 @@ const movesTubes = ({ parts }: Model, { moves }: FoundStep): boolean => {
 function motionsOf(model: Model, { moves, folds, turns }: FoundStep): readonly Motion[] {
   return [
     ...moves.map(({ parts, by, closes }): Motion => ({ kind: 'slide', parts, by, closes })),
-    ...(folds === null ? [] : [{ kind: 'fold' as const, ...folds, side: sideOfFlap(model, folds) }]),
+    ...folds.map((fold): Motion => ({ kind: 'fold', ...fold, side: sideOfFlap(model, fold) })),
     ...(turns === null ? [] : [{ kind: 'turn' as const, axis: turns.axis, angle: turns.angle }]),
   ];
 }
@@ -155,15 +154,18 @@ function motionsOf(model: Model, { moves, folds, turns }: FoundStep): readonly M
 /** The side of its panel that a flap is on. */
 function sideOfFlap({ parts }: Model, { panel, flap }: FlapName): Side {
   const shape = parts.find(({ id }) => id === panel)?.shape;
-  const found = shape === undefined ? undefined : flapForms(shape).find(({ name }) => name === flap);
+  const walls = shape?.form === 'folded' ? shape.pattern.flaps.flatMap(({ side, lugs }) => lugs.map(({ name }) => ({ name, side }))) : [];
+  const flaps = shape?.form === 'panel' ? shape.pattern.flaps.map(({ side }) => ({ name: side, side })) : shape?.form === 'folded' ? shape.pattern.flaps : [];
+  const found = [...flaps, ...walls].find(({ name }) => name === flap);
   if (found === undefined) throw new RangeError(`the panel ${panel} has no flap ${flap}`);
   return found.side;
 }
 
 /** A panel may lie any way round: a flap is told by the side that the worker sees it on. Null where no flap is worked on. */
-function sideSeen(model: Model, { folds, moves }: FoundStep, { pose }: Standing): Side | null {
+function sideSeen(model: Model, { does, folds, moves }: FoundStep, { pose }: Standing): Side | null {
+  if (does === 'turn-up' || does === 'pin-corners') return null;
   const pinned = moves.flatMap(({ closes }) => closes.flatMap((each) => (each.is === 'panel-pin' ? [each] : [])));
-  const flap = folds ?? pinned[0];
+  const flap = folds[0] ?? pinned[0];
   const panel = model.parts.find(({ id }) => id === flap?.panel);
   if (flap === undefined || panel === undefined) return null;
   const [x, y] = turnedBy(pose, turnedBy(panel.pose, outwards(sideOfFlap(model, flap))));

@@ -45,6 +45,8 @@ export type Joining =
   | 'push-through' | 'slide-on'
   /** A panel under the frame that is wrapped with it; a flat panel on its bars. */
   | 'lay-frame' | 'lay-panel'
+  /** Walls and corner tabs of a box, the pins of its corners, and the frame put over it. */
+  | 'turn-up' | 'pin-corners' | 'set-in'
   | 'wrap' | 'pin-ends' | 'pin-middle'
   | 'drill' | 'pin'
   | 'hang'

@@ -59,8 +59,11 @@ const countOf = ({ bodies }: Scene, count: number): Scene['marks'][number] =>
 const turnedTo = (body: SceneBody | undefined): Vec3 => [body?.pose[12] ?? 0, body?.pose[13] ?? 0, body?.pose[14] ?? 0];
 
 function scenesOf(model: Model, step: Step, { parts, turn: rolled }: Rolled, solids: Solids): readonly Scene[] {
-  // A flap that the step folds is not yet folded when the work comes to hand.
-  const folded = step.folded.filter(({ panel, flap }) => !step.motions.some((motion) => motion.kind === 'fold' && motion.panel === panel && motion.flap === flap));
+  // A flap that the step folds is as it was when the work comes to hand.
+  const folded = step.folded.map((one) => {
+    const fold = step.motions.find((motion) => motion.kind === 'fold' && motion.panel === one.panel && motion.flap === one.flap);
+    return fold?.kind === 'fold' ? { ...one, stage: fold.from } : one;
+  });
   const hand = stageHand(model, { ...step, folded }, solids);
   let bodies = parts.map((id): SceneBody => {
     const body = hand.body(id, 'present');

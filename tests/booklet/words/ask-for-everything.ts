@@ -111,6 +111,7 @@ const newActions: readonly Partial<Step>[] = [
   ...(['onto', 'into'] as const).map((tubes): Partial<Step> => ({ action: 'push-tubes', key: `push-tubes-${tubes}`, detail: { on: 'tubes', tubes }, side: null })),
   ...(['slide-on', 'lay-panel', 'fit-end', 'fit-hinge', 'fit-bracket'] as const).map((action): Partial<Step> => ({ action, key: action, detail: { on: 'whole' }, side: null, newParts: [{ kind: 'bar', ids: ['bar'] }, { kind: 'fitting', ids: ['fitting'] }] })),
   { action: 'cap-ends', key: 'cap-ends', detail: { on: 'whole' }, side: null },
+  ...(['turn-up', 'pin-corners', 'set-in'] as const).map((action): Partial<Step> => ({ action, key: action, detail: { on: 'whole' }, side: null })),
   ...(['masonry', 'timber', 'board'] as const).map((wall): Partial<Step> => ({ action: 'fix-to-wall', key: `fix-to-wall:${wall}`, detail: { on: 'wall', wall }, side: null })),
   { action: 'drill', key: 'drill', detail: { on: 'whole' }, side: null, drillsFor: [] },
 ];
