@@ -71,10 +71,11 @@ keeping(program.command('watch'))
   .action(async (item: string, options: WatchOptions) => (await import('./watch.ts')).watchCommand(item, options));
 
 keeping(program.command('changes'))
-  .description('tells what changed of an item since an earlier build: measures, parts, cuts, steps, findings, loads, pictures and their pages')
+  .description('tells what changed of an item since an earlier build or revision: measures, parts, cuts, steps, findings, loads, pictures and their pages')
   .argument('<item>', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; all unless given')
   .option('--since <folder>', 'folder of the earlier build', 'booklets')
+  .option('--from <revision>', 'revision in git to compare with in place of a build, such as HEAD~1')
   .option('--out <file>', 'page to write (.html) with each changed picture before and after')
   .action(async (item: string, options: ChangesOptions) => (await import('./changes/index.ts')).changesCommand(item, options));
 

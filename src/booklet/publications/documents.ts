@@ -28,7 +28,8 @@ export function copiesOfEditions(editions: readonly EditionName[], asked: Asked)
   const wanted = EDITIONS.filter(({ name }) => editions.includes(name));
   const seriesOf = ({ name, series }: Edition): string => (series === 'alone' ? name : series);
   const papers = papersOf('full', 'half', 'apart');
-  const turnOf = ({ paper, laidFor }: EditionCopy): number => (laidFor === 'common' ? -1 : papers.indexOf(paper));
+  const first = papersOf('full').findIndex((paper) => asked.papers.includes(paper));
+  const turnOf = ({ paper, laidFor }: EditionCopy): number => (laidFor === 'common' ? first : papers.indexOf(paper));
   return [...new Set(wanted.map(seriesOf))].flatMap((series) => wanted.filter((edition) => seriesOf(edition) === series)
     .flatMap(({ name }) => EDITION_COPIES[name](asked))
     .sort((one, other) => turnOf(one) - turnOf(other)));
