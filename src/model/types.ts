@@ -305,7 +305,7 @@ export type Connection =
   | { readonly is: 'cap'; readonly cap: string; readonly bar: string; readonly out: Vec3 }
   /** A foot plate or castor in the end of a bar. */
   | { readonly is: 'foot'; readonly foot: string; readonly bar: string; readonly out: Vec3 }
-  /** Two leaves that turn about `axis` through `at` (mm); the hinge comes off them along `out`. */
+  /** A panel and the bar it turns about, along `axis` through `at` (mm). The hinge comes off the bar along `out`; the panel comes off the hinge that way. */
   | { readonly is: 'hinge'; readonly hinge: string; readonly leaves: readonly [string, string]; readonly axis: Vec3; readonly at: Vec3; readonly out: Vec3 }
   | { readonly is: 'bracket'; readonly bracket: string; readonly bar: string; readonly out: Vec3 };
 

@@ -13,6 +13,7 @@ export function part<const Of extends Form>(forms: readonly Of[], told: PartTold
     mass: (shape, density) => told.mass(own(shape), density),
     size: (shape) => told.size?.(own(shape)) ?? [],
     variety: (shape) => told.variety?.(own(shape)) ?? '',
+    named: (shape) => told.named?.(own(shape)) ?? null,
     undrilled,
     delivered: (shape) => told.delivered?.(own(shape)) ?? undrilled(shape),
   };

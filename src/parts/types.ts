@@ -15,6 +15,8 @@ export interface PartFacts {
   readonly size: (shape: Shape) => readonly number[];
   /** What tells it from other parts of its kind but for its size: a name in the kit, an outline. */
   readonly variety: (shape: Shape) => string;
+  /** What it is called, where that hangs on its shape: a name under `parts` in the locale files; null where the kind's own name serves. */
+  readonly named: (shape: Shape) => string | null;
   /** Before holes are drilled in it. */
   readonly undrilled: (shape: Shape) => Shape;
   /** As it comes to hand, undrilled. */
@@ -35,11 +37,12 @@ export interface PartFacts {
 
 /** What is told of a kind of part, its shape being of one of some forms. */
 export type PartTold<Of extends Form> =
-  & Omit<PartFacts, 'mass' | 'size' | 'variety' | 'undrilled' | 'delivered'>
+  & Omit<PartFacts, 'mass' | 'size' | 'variety' | 'named' | 'undrilled' | 'delivered'>
   & {
     readonly mass: (shape: ShapeOf<Of>, density: number) => number;
     readonly size?: (shape: ShapeOf<Of>) => readonly number[];
     readonly variety?: (shape: ShapeOf<Of>) => string;
+    readonly named?: (shape: ShapeOf<Of>) => string;
     readonly undrilled?: (shape: ShapeOf<Of>) => Shape;
     readonly delivered?: (shape: ShapeOf<Of>) => Shape;
   };

@@ -56,7 +56,7 @@ export interface Step {
   /** Parts that are there before the step, new ones excluded. */
   readonly present: readonly string[];
   readonly motions: readonly Motion[];
-  /** Parts that have their pin holes when the step begins. */
+  /** Pins whose holes are there when the step begins. */
   readonly drilled: readonly string[];
   /** Pins that the step drills the holes for. */
   readonly drillsFor: readonly string[];

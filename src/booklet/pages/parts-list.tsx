@@ -8,6 +8,7 @@ import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { suppliesSaid } from './margin-parts.ts';
 import { packPages, packRows } from './pack.ts';
+import { partName, partsCounted } from './part-names.ts';
 import { countsBySize, sizeText, type SizedCount } from './part-sizes.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
 import { ScaleBar } from './scale-bar.tsx';
@@ -68,8 +69,8 @@ function rowsOf(input: BookletInput): readonly Row[] {
 
 function partListed(input: BookletInput, { kind, variety, parts }: Variety): Listed {
   return {
-    key: `${kind} ${variety}`, picture: { what: 'part', kind, variety }, name: ({ words }) => words.t(`parts.${kind}.name`),
-    alt: input.words.t(`parts.${kind}.counted`, { count: parts.length }), counts: countsBySize(input.model, parts.map(({ id }) => id)), scale: input.partScale[kind],
+    key: `${kind} ${variety}`, picture: { what: 'part', kind, variety }, name: ({ words }) => partName(words, kind, parts),
+    alt: partsCounted(input.words, kind, parts), counts: countsBySize(input.model, parts.map(({ id }) => id)), scale: input.partScale[kind],
   };
 }
 

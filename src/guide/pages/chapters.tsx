@@ -1,8 +1,10 @@
 import type { ReactNode } from 'react';
 import {
-  chapterGlyph, checksOf, countsBySize, finishedAlt, itemName, overall, partCounts, sizeName, sizeText, suppliesSaid, toolSizesText, totalMinutes, toolOrder, workCautions,
+  chapterGlyph, checksOf, countsBySize, finishedAlt, itemName, overall, partName, partsCounted, sizeName, sizeText, suppliesSaid, toolSizesText, totalMinutes, toolOrder, workCautions,
   type ChapterName,
 } from '../../booklet/index.ts';
+import { PART_KINDS } from '../../parts/facts.ts';
+import { varietiesOf } from '../../parts/varieties.ts';
 import { suppliesOf, toolSizesOf } from '../../plan/index.ts';
 import type { Telling } from '../types.ts';
 import { ForWhom, Load } from './carries.tsx';
@@ -117,12 +119,12 @@ export function partsPage(maker: Maker): GuidePage {
   const { base: { model, plan, words }, say } = maker;
   return chapter(maker, 'parts', 'before', (
     <ul className="parts">
-      {partCounts(model).map(({ kind, count }) => (
-        <li key={kind}>
-          <Small maker={maker} of={{ what: 'part', kind }} label={say((telling) => telling.words.t(`parts.${kind}.counted`, { count }))} />
+      {PART_KINDS.flatMap((kind) => varietiesOf(model, kind)).map(({ kind, variety, parts }) => (
+        <li key={`${kind} ${variety}`}>
+          <Small maker={maker} of={{ what: 'part', kind, variety }} label={say((telling) => partsCounted(telling.words, kind, parts))} />
           <div>
-            <Said as="span" phrase={say((telling) => telling.words.t(`parts.${kind}.name`))} />
-            {countsBySize(model, model.parts.filter((part) => part.kind === kind).map(({ id }) => id)).map((counted) => (
+            <Said as="span" phrase={say((telling) => partName(telling.words, kind, parts))} />
+            {countsBySize(model, parts.map(({ id }) => id)).map((counted) => (
               <p key={counted.size.join()}><b><Figure text={words.times(counted.count)} /></b> <Figure text={sizeText(words, counted.size) ?? ''} /></p>
             ))}
           </div>

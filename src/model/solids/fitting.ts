@@ -15,8 +15,8 @@ export function buildFitting(kernel: ManifoldToplevel, { fitting, outside, insid
     case 'end-cap': return rod(kernel, fitting.diameter, -fitting.thickness, 0).add(plug(kernel, inside, fitting.plug));
     case 'castor': return castor(kernel, fitting, inside);
     case 'wall-bracket': return wallBracket(kernel, fitting, outside);
-    case 'hinge':
-    case 'lid-stay': return hinge(kernel, fitting, outside);
+    case 'hinge': return hinge(kernel, fitting, outside);
+    case 'lid-stay': return hinge(kernel, fitting, outside).add(knob(kernel, outside / 2 + fitting.thickness));
   }
 }
 
@@ -75,6 +75,12 @@ function hinge(kernel: ManifoldToplevel, { width, thickness, leaf, reach }: Of<'
   const barbs = BARBS.map((share) => rod(kernel, BARB.diameter, reach - thickness, reach + BARB.length).translate((share * width) / 2, leaf - BARB.fromEnd, 0));
   return Manifold.union([ring, web, flat, ...barbs]);
 }
+
+/** The knob by which a stay is set stiff, at the back of its clip, `from` mm behind the tube's axis; by it one tells it from a hinge. */
+const knob = (kernel: ManifoldToplevel, from: number): Manifold => alongAxis(rod(kernel, KNOB.diameter, -from - KNOB.length, 1 - from), 'y');
+
+/** Common practice, no source, mm. */
+const KNOB = { diameter: 18, length: 14 } as const;
 
 /** Two barbs on a leaf: their diameter and length, how far from the leaf's end, and where across it, mm. They end 3 mm under the upper face of a panel of 9. */
 export const BARB = { diameter: 5, length: 6, fromEnd: 10 } as const;

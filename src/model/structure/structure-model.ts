@@ -8,6 +8,7 @@ import type { FlatPanel, Model, NamedLength, Part, TubeNeed, Vec2, Vec3 } from '
 import { dot } from '../vectors.ts';
 import { blueprintOf } from './from-skeleton.ts';
 import { buildStructure, type BuiltStructure } from './build-structure.ts';
+import { extentOf } from './extent.ts';
 import { isSamePlace } from './nodes.ts';
 
 /** One size of an item of points and bars. Throws a FaultError where its parts do not go together. */
@@ -24,7 +25,7 @@ export function structureModel(item: Item, size: string, skeleton: Skeleton, pla
     patterns: alikePatterns(built.patterns),
     places,
     plates: platesOf(built),
-    dimensions: dimensionsOf(built),
+    dimensions: dimensionsOf(parts),
     tubes: tubesOf(built),
     bracedFaces: [],
     deckTops: topsOf(built),
@@ -54,14 +55,11 @@ export function platesOf({ panels }: BuiltStructure): readonly FlatPanel[] {
   }));
 }
 
-/** From end to end of the joints' and bars' axes, and up to the highest end. */
-function dimensionsOf({ bars }: BuiltStructure): readonly NamedLength[] {
-  const ends = bars.flatMap(({ built }) => [built.plan.from, built.plan.to]);
-  const radius = Math.max(0, ...bars.map(({ built }) => built.plan.tube.outside / 2));
-  const most = (axis: 0 | 1 | 2): number => Math.max(...ends.map((at) => at[axis]));
-  const [x, y, z] = [most(0) + radius, most(1) + radius, most(2)];
+/** The room that the finished item takes, over everything that stands out. */
+function dimensionsOf(parts: readonly Part[]): readonly NamedLength[] {
+  const { least: [left, front, low], most: [right, back, high] } = extentOf(parts);
   const lengths: readonly (readonly [string, Vec3, Vec3])[] = [
-    ['width', [-x, -y, 0], [x, -y, 0]], ['depth', [x, -y, 0], [x, y, 0]], ['height', [-x, -y, 0], [-x, -y, z]],
+    ['width', [left, front, low], [right, front, low]], ['depth', [right, front, low], [right, back, low]], ['height', [left, front, low], [left, front, high]],
   ];
   return lengths.map(([name, from, to], index) => ({ letter: 'PQR'[index] ?? '', name, from, to, value: Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]) }));
 }

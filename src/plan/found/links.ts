@@ -37,7 +37,11 @@ function linksFrom(units: Units, connection: Connection): readonly Link[] {
     case 'cap': return [link(at(connection.cap), at(connection.bar), [connection.out], true)];
     case 'foot': return [link(at(connection.foot), at(connection.bar), [connection.out], true)];
     case 'bracket': return [link(at(connection.bracket), at(connection.bar), [connection.out], true)];
-    case 'hinge': return connection.leaves.map((leaf) => link(at(connection.hinge), at(leaf), [connection.out], true));
+    // The clip comes off its bar outwards, and off its panel the other way: the barbs of its leaf go out into that.
+    case 'hinge': {
+      const [panel, bar] = connection.leaves;
+      return [link(at(connection.hinge), at(panel), [against(connection.out)], true), link(at(connection.hinge), at(bar), [connection.out], true)];
+    }
     case 'panel-pin': return [];
   }
 }

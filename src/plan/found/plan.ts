@@ -93,7 +93,7 @@ function apart(placed: readonly Placed[]): readonly Placed[] {
 
 function planOf(ground: Ground, { placed, batches, cost }: Found, wishes: readonly OrderWish[], must: readonly OrderReason[]): FoundPlan {
   return {
-    steps: numbered(ground, placed.map(({ step }) => step)),
+    steps: numbered(placed.map(({ step }) => step)),
     batches: batches.map(({ name, times, copies }): Batch => ({ name, times, copies: copies.map((copy) => partsIn(ground, copy)) })),
     reasons: [...must, ...wishes.map(({ first, then }): OrderReason => ({ first, then, rule: 'designer', parts: [] })), ...practised(placed)],
     cost,
@@ -177,17 +177,11 @@ function lineSteps(ground: Ground, line: Line, batch: NamedBatch | null, naming:
 }
 
 /** Numbers the steps, and keeps count of what is drilled. */
-function numbered(ground: Ground, steps: readonly Unnumbered[]): readonly FoundStep[] {
+function numbered(steps: readonly Unnumbered[]): readonly FoundStep[] {
   const drilled = new Set<string>();
   return steps.map((step, index): FoundStep => {
     const before = [...drilled];
-    for (const pin of step.drillsFor) heldBy(ground, pin).forEach((id) => drilled.add(id));
+    step.drillsFor.forEach((pin) => drilled.add(pin));
     return { ...step, number: index + 1, drilled: before };
   });
 }
-
-const heldBy = (ground: Ground, pin: string): readonly string[] => {
-  const unit = ground.units.of.get(pin);
-  return unit?.is === 'fastener' ? unit.connection.holds : [];
-};
-

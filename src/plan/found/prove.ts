@@ -53,7 +53,7 @@ function faultsIn(walk: Walk, step: FoundStep): readonly Fault[] {
 
 /** A clip gives way as it is pressed onto its tube or drawn off; no rigid solid does. */
 const snapsOn = ({ closes }: Move, id: string): boolean => closes.some((connection) =>
-  (connection.is === 'bracket' && connection.bar === id) || (connection.is === 'hinge' && connection.leaves.includes(id)));
+  (connection.is === 'bracket' && connection.bar === id) || (connection.is === 'hinge' && (connection.leaves[1] === id || connection.hinge === id)));
 
 /** Those of the standing parts that a move would run into. */
 function slideBlockers(walk: Walk, move: Move, standing: readonly string[], folded: readonly FoldedFlap[]): readonly string[] {

@@ -2,6 +2,7 @@ import { dot, times as stretched, type Side, type Vec3 } from '../../model/index
 import { hasBit, indicesOf, without, type Bits } from './bits.ts';
 import type { Cut, Leaving } from './cuts.ts';
 import { SHORT } from './blocking.ts';
+import { isFlatPanel } from './pieces.ts';
 import { isRaw, type Ground } from './ground.ts';
 import type { Building } from './line.ts';
 import type { Link } from './links.ts';
@@ -133,11 +134,15 @@ function partingOf(ground: Ground, cut: Cut): Doing {
   const kinds = new Set(cut.undoes.map(({ is }) => is));
   if (kinds.has('sleeve')) return cut.leaving.every(({ set }) => isRaw(ground, set)) ? 'push-through' : 'slide-on';
   if (kinds.has('inside')) return 'set-in';
+  if (kinds.has('hinge') && cut.leaving.some(({ set }) => holdsPanel(ground, set))) return 'lay-panel';
   if (kinds.has('lay')) return cut.undoes.some(({ is, a }) => is === 'lay' && ground.flaps.some(({ panel }) => panel === a)) ? 'lay-frame' : 'lay-panel';
   if (!kinds.has('socket')) return 'fit';
   const most = Math.max(...cut.leaving.map(({ set }) => cut.undoes.filter(({ is, a, b }) => is === 'socket' && (hasBit(set, a) || hasBit(set, b))).length));
   return most > 1 ? 'close' : 'push';
 }
+
+/** Whether a flat panel is among what comes. */
+const holdsPanel = (ground: Ground, set: Bits): boolean => partsIn(ground, set).some((id) => isFlatPanel(ground.units.parts.get(id)?.shape));
 
 function drilledFirst(ground: Ground, cut: Cut, pin: Draft): readonly Draft[] {
   const pins = cut.leaving.flatMap(({ set }) => indicesOf(set).flatMap((index) => {

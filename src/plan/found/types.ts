@@ -39,7 +39,7 @@ export interface FoundStep {
   readonly foldedAfter: readonly FoldedFlap[];
   /** Parts that work on the bench is done on; none where things are put together. */
   readonly works: readonly string[];
-  /** Parts that have their pin holes when the step begins, and pins that the step drills the holes for. */
+  /** Pins whose holes are there when the step begins, and pins that the step drills the holes for. */
   readonly drilled: readonly string[];
   readonly drillsFor: readonly string[];
   /** The direction of the finished item that is up, and the pose that takes its coordinates to what the worker sees. */

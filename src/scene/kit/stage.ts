@@ -1,4 +1,4 @@
-import { chained, FLAT, moved, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, FLAT, moved, placed, undone, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../../model/index.ts';
 import { PARTS } from '../../parts/facts.ts';
 import type { FoldedFlap, Step } from '../../plan/index.ts';
 import type { Look, SceneBody } from '../types.ts';
@@ -23,6 +23,7 @@ export function stageHand(model: Model, step: Step, solids: Solids): StageHand {
   };
   const pose = (id: string): Pose => chained(step.standing.pose, part(id).pose);
   const drilled = new Set(step.drilled);
+  const pinsIn = (id: string): readonly Part[] => model.connections.flatMap((each) => (each.is === 'pin' && each.holds.includes(id) ? [part(each.pin)] : []));
   const prop: StageHand['prop'] = (of, shape, at, look) => ({
     ...('tool' in of ? { id: of.tool, partId: null } : { id: `${of.partId}#${of.id}`, partId: of.partId }),
     kind: 'tool', mesh: solids.mesh(shape), pose: at, look,
@@ -32,14 +33,23 @@ export function stageHand(model: Model, step: Step, solids: Solids): StageHand {
     pose,
     prop,
     body: (id, look, offset = [0, 0, 0]) => ({
-      id, partId: id, kind: part(id).kind, mesh: solids.mesh(shapeNow(part(id), step.folded, drilled.has(id))), pose: chained(moved(offset), pose(id)), look,
+      id, partId: id, kind: part(id).kind, mesh: solids.mesh(shapeNow(part(id), step.folded, pinsIn(id), drilled)), pose: chained(moved(offset), pose(id)), look,
     }),
   };
 }
 
-function shapeNow({ id, kind, shape }: Part, folded: readonly FoldedFlap[], drilled: boolean): Shape {
+function shapeNow(part: Part, folded: readonly FoldedFlap[], pins: readonly Part[], drilled: ReadonlySet<string>): Shape {
+  const { id, kind, shape } = part;
   if (shape.form === 'panel' || shape.form === 'folded') return foldedShape(shape, foldsOf(id, folded));
-  return drilled ? shape : PARTS[kind].undrilled(shape);
+  const there = pins.filter((pin) => drilled.has(pin.id));
+  if (there.length === 0) return PARTS[kind].undrilled(shape);
+  return there.length === pins.length || shape.form !== 'tube' ? shape : { ...shape, holes: shape.holes.filter(({ at }) => there.some((pin) => isAt(part, at, pin))) };
+}
+
+/** Whether a pin goes through a bar so far from its middle, mm. */
+function isAt({ pose }: Part, at: number, pin: Part): boolean {
+  const [x] = placed(undone(pose), placed(pin.pose, [0, 0, 0]));
+  return Math.abs(x - at) < 1;
 }
 
 /** How far each flap of a panel is folded, by its name: 0 flat, where it is not told, to 1. */

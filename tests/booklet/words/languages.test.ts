@@ -32,9 +32,10 @@ describe('the locale files', () => {
     expect(() => askForEverything(lang, () => undefined)).not.toThrow();
   });
 
+  // Fittings are called by what each is.
   it('name each action, tool, caution and part of the contracts', () => {
     const keys = new Set([...readWords(files, 'en').keys()]);
-    for (const key of [...namesOf(actions, 'actions.names'), ...namesOf(tools, 'booklet.tools'), ...namesOf(cautions, 'cautions', '.says'), ...namesOf(parts, 'parts', '.name')]) {
+    for (const key of [...namesOf(actions, 'actions.names'), ...namesOf(tools, 'booklet.tools'), ...namesOf(cautions, 'cautions', '.says'), ...namesOf(parts, 'parts', '.name').filter((key) => key !== 'parts.fitting.name')]) {
       expect(keys, key).toContain(key);
     }
   });
