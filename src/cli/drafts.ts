@@ -38,10 +38,13 @@ interface DraftOptions {
 /** Pictures of a size before its steps are known: about so many for each part, and some for the item. */
 const picturesGuessed = ({ parts }: Model): number => 26 + parts.length / 3;
 
+/** The work that a size will be, before its steps are known, in units of the progress. */
+export const expectedWork = (model: Model, copies: number): number => Math.round(COST.plan + picturesGuessed(model) + COST.guide + copies * COST.copy);
+
 /** Throws when a check fails, unless it is to be printed all the same. */
 export function checkedDraft(item: Item, size: string, { despiteFindings, out, copies }: DraftOptions, told: Pick<Progress, 'part'>): Draft {
   const { model, report } = despiteFindings === true ? checkedSize(item, size) : soundSize(item, size, ', or print it stamped with --despite-findings');
-  const part = told.part(`${item.name} ${size}`, Math.round(COST.plan + picturesGuessed(model) + COST.guide + copies * COST.copy));
+  const part = told.part(`${item.name} ${size}`, expectedWork(model, copies));
   return { folder: join(out, item.name, size), item, model, report, part };
 }
 

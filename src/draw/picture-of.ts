@@ -18,6 +18,8 @@ export type PictureOf =
   /** A thing that is taken beside the parts, at the scale of the page of parts; and small. */
   | { readonly what: 'supply'; readonly name: SupplyName }
   | { readonly what: 'small-supply'; readonly name: SupplyName }
+  /** A part that a step brings, small, as it lies there, where that matters. */
+  | { readonly what: 'step-part'; readonly step: number; readonly kind: PartKind }
   /** The stock tubes to saw, in one piece or several. */
   | { readonly what: 'cut-bars'; readonly piece: number }
   /** A pattern that is folded, and how a flap of it is, by its place in the model's list. */
@@ -52,6 +54,7 @@ export function pictureId(of: PictureOf): string {
     case 'small-part': return numbered(`small:${of.kind}`, of.plate);
     case 'supply': return `supply:${of.name}`;
     case 'small-supply': return `small:${of.name}`;
+    case 'step-part': return `small:${of.kind}:step:${of.step}`;
     case 'cut-bars': return lettered('cut-bars', of.piece);
     case 'pattern': return numbered('pattern', of.pattern);
     case 'crease-section': return numbered('crease-section', of.pattern);

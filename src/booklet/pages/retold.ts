@@ -5,6 +5,7 @@ export { caption } from './captions.ts';
 export { chapterGlyph, type ChapterName } from './chapter-glyphs.ts';
 export { partCounts } from './counts.ts';
 export { finishedAlt } from './cover.tsx';
+export { signForWhom } from './for-whom.ts';
 export { checksOf } from './last-checks.tsx';
 export { withNumeral } from './load-figures.tsx';
 export { loadInKilograms } from './load-in-kilograms.ts';

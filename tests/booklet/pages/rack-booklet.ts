@@ -47,6 +47,7 @@ export const standInPictures = (plan: Plan): readonly SizedPicture[] => [
   ...sized(60, 4, part('bar')), ...sized(20, 2, small('bar')), ...[0, 1, 2, 3].flatMap((variety) => [...sized(14, 14, part('fitting', variety)), ...sized(8, 8, small('fitting', variety))]),
   ...suppliesOf(plan).flatMap(({ name }) => [...sized(20, 20, { what: 'supply', name }), ...sized(12, 12, { what: 'small-supply', name })]),
   ...plan.batches.flatMap(({ name }) => sized(50, 18, { what: 'run', run: name })),
+  ...plan.steps.flatMap(({ number, newParts }) => newParts.flatMap(({ kind }) => sized(16, 16, { what: 'step-part', step: number, kind }))),
   ...plan.steps.flatMap(({ number }) => sized(165, number % 4 === 3 ? 75 : 100, { what: 'step', step: number, piece: 0 })),
 ];
 
