@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
+import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
 import { traceMarks, tracePicture } from '../../../src/draw/flat/trace-picture.ts';
 import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
 import { cableCutMarks, cableCutPicture, hitchMarks, hitchPicture } from '../../../src/draw/flat/cable/cable-picture.ts';
@@ -38,6 +39,14 @@ describe('the pictures of cables', () => {
     const picture = hitchPicture(cable(1680, 2), paper);
     expect(texts(picture)).toEqual(['1', '80', '2', '3', '4', '5', '6', '7', '8', '1 kg', '40']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(hitchMarks(cable(1680, 2), paper))]).toEqual([[], [], [], []]);
+  });
+});
+
+describe('the picture of a half-cut tried on an off-cut', () => {
+  it.each(papers)('stays on its paper of $width by $height', (paper) => {
+    const picture = practicePicture(paper);
+    expect(texts(picture)).toEqual(['1', '2']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(practiceMarks(paper.width))]).toEqual([[], [], [], []]);
   });
 });
 
