@@ -83,7 +83,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     people: step.people === 2 ? 2 : work.people,
     cautions: work.cautions,
     check: work.check,
-    minutes: work.minutes * (work.shareOf?.(detail) ?? 1) * step.times,
+    minutes: work.minutes * (work.shareOf?.(detail) ?? 1) * (1 + (step.times - 1) * (work.traced ?? 1)),
     waits: work.waits,
   };
 }

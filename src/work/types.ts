@@ -116,6 +116,8 @@ export interface WorkFacts {
   readonly minutes: number;
   /** Share of its minutes that it takes, by what it is done on; all of them when left out. */
   readonly shareOf?: (detail: StepDetail) => number;
+  /** Share of its minutes that each further piece takes, the first being its pattern; all of them when left out. */
+  readonly traced?: number;
   /** Minutes that must pass when it is done before the work goes on: until glue is dry. */
   readonly waits: number;
   /** Bench work on a panel that is wrapped: whether one with these features asks for it, in the catalogue's order. */

@@ -62,7 +62,7 @@ export const toolLine = 5;
 const toolGlyph = 20;
 const bareToolGlyph = 25;
 /** The diameters of bits and punches, under the tool. */
-const toolSizeLine = 5.5;
+const toolSizeLine = toolGap.name + toolLine;
 
 /** Each row by itself: in several languages they may need more than a page. */
 function toolRows(input: BookletInput): readonly Block[] {
@@ -71,7 +71,7 @@ function toolRows(input: BookletInput): readonly Block[] {
   const rows = Array.from({ length: Math.ceil(tools.length / wide) }, (_, index) => tools.slice(wide * index, wide * (index + 1)));
   return rows.map((row, index) => ({
     height: toolGap.rows + toolsHeight(input, row) + (index === rows.length - 1 ? toolGap.rows : 0),
-    node: <Tools key={row.join()} input={input} tools={row} />,
+    node: <Tools key={row.join()} input={input} tools={row} isLast={index === rows.length - 1} />,
   }));
 }
 
@@ -113,10 +113,10 @@ function PeopleAndTime({ input }: { readonly input: BookletInput }): ReactNode {
   );
 }
 
-function Tools({ input, tools }: { readonly input: BookletInput; readonly tools: readonly Tool[] }): ReactNode {
+function Tools({ input, tools, isLast }: { readonly input: BookletInput; readonly tools: readonly Tool[]; readonly isLast: boolean }): ReactNode {
   const { words, glyphs, edition } = input;
   return (
-    <ul className="tools">
+    <ul className={isLast ? 'tools last' : 'tools'}>
       {tools.map((tool) => (
         <li key={tool}>
           <GlyphMark glyph={glyphs.tool(tool)} label={words.t(`booklet.tools.${tool}`)} height={edition === 'words' ? toolGlyph : bareToolGlyph} />
@@ -131,7 +131,7 @@ function Tools({ input, tools }: { readonly input: BookletInput; readonly tools:
 /** `Ø6 Ø8 mm` in a line of its own; nothing for a tool of one size. */
 function ToolSizes({ words, sizes }: { readonly words: Words; readonly sizes: readonly number[] }): ReactNode {
   const told = toolSizesText(words, sizes);
-  return told === null ? null : <b style={{ display: 'block' }}><Spoken text={told} /></b>;
+  return told === null ? null : <b style={{ display: 'block', lineHeight: `${toolLine}mm`, fontSize: `${toolSize}pt`, whiteSpace: 'nowrap' }}><Spoken text={told} /></b>;
 }
 
 /** The diameters of bits and punches, isolated; null where there are none to tell. */

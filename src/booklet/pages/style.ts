@@ -91,7 +91,7 @@ const beforeStyle = `
 .crew .time p { font-weight: 700; }
 ul.tools { display: flex; column-gap: ${toolGap.columns}mm; border-top: ${hair}mm solid; padding-top: ${toolGap.rows}mm; }
 ul.tools + ul.tools { border-top: 0; }
-ul.tools:not(:has(+ ul.tools)) { padding-bottom: ${toolGap.rows}mm; }
+ul.tools.last { padding-bottom: ${toolGap.rows}mm; }
 ul.tools li { width: ${toolWidth}mm; font-size: calc(${toolSize}pt * var(--text-scale)); display: flex; flex-direction: column; align-items: center; gap: ${toolGap.name}mm; text-align: center; --leading: ${toolLine}mm; }
 ul.cautions { border-top: ${hair}mm solid; padding: ${cautionsPad}mm 0; }
 ul.cautions.words { display: grid; grid-template-columns: 1fr 1fr; gap: ${rowGap}mm ${cautionGap}mm; font-size: calc(11pt * var(--text-scale)); }

@@ -2,6 +2,9 @@ import type { ReactNode } from 'react';
 import { GlyphMark } from '../pages/glyph-mark.tsx';
 import { Spoken } from '../pages/spoken.tsx';
 import { sheets } from '../pages/sheet.ts';
+import { toolSizesText } from '../pages/before.tsx';
+import { sizeText } from '../pages/part-sizes.ts';
+import { suppliesOf, toolSizesOf, type Step } from '../../plan/index.ts';
 import { isolate } from '../words/index.ts';
 import { chapterPages, subheading, textHeight, textRow, type Row } from './row.tsx';
 import { thingsFor } from './things.ts';
@@ -21,11 +24,15 @@ export function bring(input: PackInput): readonly ReactNode[] {
     ...input.tools.map((tool) => toolRowOf(input, tool)),
     subheading(words.t('pack.bring.things.head')),
     ...thingsFor(input).map(({ name, count }) => countedRow(input, words.t(`pack.bring.things.${name}`, { bar: words.measure(100, 'mm') }), count)),
+    ...suppliesOf({ steps: stepsOf(input) }).map(({ name, count, size }) => countedRow(input, words.t(`parts.${name}.name`), count, sizeText(words, size))),
     subheading(words.t('pack.bring.stock')),
     { ...textRow(input, words.t('pack.bring.stock-says')), leads: true },
     ...input.stock.flatMap((kit) => stockRows(input, kit)),
   ]);
 }
+
+/** The steps of every item of the order, as often as it is made. */
+const stepsOf = ({ items }: PackInput): readonly Step[] => items.flatMap(({ plan, count }) => Array.from({ length: count }, () => plan.steps).flat());
 
 /** The table's columns: each team's share, all together at once, and on the day before. */
 function toolHead({ words }: PackInput): Row {
@@ -36,14 +43,16 @@ function toolHead({ words }: PackInput): Row {
   };
 }
 
-function toolRowOf({ words, glyphs }: PackInput, { tool, learners, before }: PackInput['tools'][number]): Row {
+function toolRowOf(input: PackInput, { tool, learners, before }: PackInput['tools'][number]): Row {
+  const { words, glyphs } = input;
   const name = words.t(`booklet.tools.${tool}`);
+  const sizes = toolSizesText(words, toolSizesOf({ steps: stepsOf(input) }, tool));
   const counts = [learners > 0 ? 1 : 0, learners, before];
   return {
     height: toolRow,
     node: (
       <div className="columns">
-        <span className="thing"><GlyphMark glyph={glyphs.tool(tool)} label={name} height={toolGlyph} />{name}</span>
+        <span className="thing"><GlyphMark glyph={glyphs.tool(tool)} label={name} height={toolGlyph} />{name}{sizes !== null && <>{' '}<Spoken text={sizes} /></>}</span>
         {counts.map((count, index) => <b key={index}><Spoken text={count === 0 ? '–' : words.times(count)} /></b>)}
       </div>
     ),

@@ -1,6 +1,6 @@
 import type { TubeCutPlan } from '../../cut/index.ts';
 import type { Model } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, platePicture, type Marking } from '../flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, platePicture, practicePicture, tracePicture, type Marking, type TraceWay } from '../flat/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { firstFolded, markedPanel, punching } from '../folded-panels.ts';
 import { FORMATS, type Papers } from '../formats.ts';
@@ -19,6 +19,13 @@ export const punchedPanel: DrawnFlat = (givens, step) =>
 /** The blank of the panel on its stock panel. */
 export const blankOnStock: DrawnFlat = ({ model, papers }, step) =>
   [markedPanel(model, patternOf(model, step), { stage: 'blank', stock: [model.kit.panel.length, model.kit.panel.width] }, papers.bench)];
+
+/** Beside a drawing, that it is practised on an off-cut first. */
+export const practised = (work: DrawnFlat): DrawnFlat => (givens, step) => [...work(givens, step), practicePicture(givens.papers.bench)];
+
+/** Beside a drawing of the first piece, how it is a pattern for the others, where there are several alike. */
+export const withPattern = (way: TraceWay, first: DrawnFlat): DrawnFlat => (givens, step) =>
+  [...first(givens, step), ...(step.times > 1 ? [tracePicture(way, step.times - 1, givens.papers.bench)] : [])];
 
 /** The pattern that a step works on: the first where it does not tell. */
 const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pattern' ? detail.index : firstFolded(model));

@@ -18,7 +18,7 @@ export function preparedFor(works: readonly OrderedWork[]): readonly Prepared[] 
 function jobOf({ steps }: OrderedWork, work: number, action: Step['action'], pieces: number, sample: boolean): readonly Prepared[] {
   const own = steps.filter((step) => step.action === action);
   if (own.length === 0) return [];
-  // A sample is one of the step's repetitions: one panel, not one for every deck.
-  const once = own.reduce((sum, step) => sum + (sample ? step.minutes / step.times : step.minutes), 0);
+  // A sample is the first piece of the step, measured: the others are traced from it.
+  const once = own.reduce((sum, step) => sum + (sample ? step.minutes / (1 + (step.times - 1) * (WORK[action].traced ?? 1)) : step.minutes), 0);
   return [{ work, action, steps: own, pieces, sample, minutes: once * pieces }];
 }

@@ -7,6 +7,7 @@ export const facts = work({
   cautions: ['sharp', 'gloves'],
   check: pair('mark'),
   minutes: 8,
+  traced: 0.6,
   waits: 0,
   askedByPanel: () => true,
   prepared: 'all',

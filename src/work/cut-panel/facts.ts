@@ -7,6 +7,7 @@ export const facts = work({
   cautions: ['sharp', 'eyes', 'gloves'],
   check: pair('mark'),
   minutes: 10,
+  traced: 0.6,
   waits: 0,
   sizes: ({ plates }, detail) => ({ punch: detail.on === 'plates' ? plates[detail.index]?.holes.map(({ diameter }) => diameter) ?? [] : [] }),
   prepared: 'all',

@@ -1,4 +1,4 @@
-import { black, body, box, markedAt, solid, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { black, body, box, markedAt, practised, solid, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** In section: the blade goes through the upper skin and the core and leaves the lower skin whole. */
 const pictogram: Ink = together(
@@ -12,5 +12,5 @@ const pictogram: Ink = together(
 
 export const picture: WorkPicture = {
   pictogram,
-  flat: markedAt('half-cut'),
+  flat: practised(markedAt('half-cut')),
 };

@@ -7,6 +7,7 @@ export const facts = work({
   cautions: [],
   check: pair('mark'),
   minutes: 4,
+  traced: 0.5,
   waits: 0,
   askedByPanel: () => true,
   prepared: 'sample',

@@ -7,6 +7,7 @@ export const facts = work({
   cautions: [],
   check: pair('mark'),
   minutes: 5,
+  traced: 0.5,
   waits: 0,
   askedByPanel: ({ corners }) => corners,
   prepared: 'sample',

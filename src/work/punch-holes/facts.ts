@@ -7,6 +7,7 @@ export const facts = work({
   cautions: ['eyes'],
   check: pair('mark'),
   minutes: 8,
+  traced: 0.7,
   waits: 0,
   sizes: ({ patterns, pattern: { notchRadius } }, detail) => {
     const own = detail.on === 'pattern' ? patterns[detail.index] : undefined;

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
+import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
+import { traceMarks, tracePicture } from '../../../src/draw/flat/trace-picture.ts';
 import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
 import { cableCutMarks, cableCutPicture, hitchMarks, hitchPicture } from '../../../src/draw/flat/cable/cable-picture.ts';
 import { cableEnds, cableTest } from '../../../src/model/index.ts';
@@ -37,6 +39,24 @@ describe('the pictures of cables', () => {
     const picture = hitchPicture(cable(1680, 2), paper);
     expect(texts(picture)).toEqual(['1', '80', '2', '3', '4', '5', '6', '7', '8', '1 kg', '40']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(hitchMarks(cable(1680, 2), paper))]).toEqual([[], [], [], []]);
+  });
+});
+
+describe('the picture of a half-cut tried on an off-cut', () => {
+  it.each(papers)('stays on its paper of $width by $height', (paper) => {
+    const picture = practicePicture(paper);
+    expect(texts(picture)).toEqual(['1', '2']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(practiceMarks(paper.width))]).toEqual([[], [], [], []]);
+  });
+});
+
+describe('the picture of the first piece as a pattern', () => {
+  it.each(['round', 'edges', 'holes'] as const)('tells for how many others it is: %s', (way) => {
+    for (const paper of papers) {
+      const picture = tracePicture(way, 3, paper);
+      expect(texts(picture)).toEqual(['1', '1', '×3']);
+      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(traceMarks(way, 3, paper.width))]).toEqual([[], [], [], []]);
+    }
   });
 });
 

@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import { loadSolids } from '../../src/model/index.ts';
+import { planItem, WORK } from '../../src/plan/index.ts';
+import { itemNamed, modelOf } from '../support/items.ts';
+
+const solids = await loadSolids();
+
+describe('pieces alike', () => {
+  const { steps } = planItem(modelOf(itemNamed('rack'), 'standard'), [], solids);
+
+  it('are measured once: each further one takes the share of the minutes that tracing takes', () => {
+    const marked = steps.filter(({ action }) => WORK[action].traced !== undefined);
+    expect(marked.map(({ action }) => action)).toEqual(['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes']);
+    for (const { action, times, minutes } of marked) {
+      const { minutes: first, traced = 1 } = WORK[action];
+      expect(times).toBe(4);
+      expect(minutes).toBeCloseTo(first + 3 * traced * first, 9);
+      expect(minutes).toBeLessThan(times * first);
+    }
+  });
+
+  it('take as long each where nothing can be traced', () => {
+    const creased = steps.find(({ action }) => action === 'crease');
+    expect(creased?.minutes).toBe(4 * WORK.crease.minutes);
+  });
+});
