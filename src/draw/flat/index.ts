@@ -6,7 +6,7 @@ export { foldedPatternPicture } from './folded/folded-pattern.ts';
 export { foldedPicture } from './folded/folded-stage.ts';
 export { markingPicture, type Marking } from './marking-picture.ts';
 export { patternPaper, patternPicture } from './pattern-picture.ts';
-export { platePaper, platePicture } from './plate-picture.ts';
+export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';
 export { punchPicture } from './punch-picture.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
 export { socketPicture } from './socket-picture.ts';

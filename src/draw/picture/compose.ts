@@ -65,7 +65,7 @@ export function composeAfter(smalls: readonly Scene[], scene: Scene, paper: Pape
       line(pens.dimension, ...arranged.between),
     ]),
     labels: placed.flatMap(({ at: { x, y }, drawn }) => drawn.labels.map((box) => roundBox(movedBox(box, [x, y])))),
-    newPartShares: main.newPartShares,
+    newPartShares: placed.reduce<DrawnPicture['newPartShares']>((best, { drawn }) => greater(best, drawn.newPartShares), {}),
   };
 }
 
@@ -103,6 +103,10 @@ const tick = ([x, y]: Vec2): readonly Mark[] => [line(band(SIGN_LINE), [x - 3, y
 const crossed = ([x, y]: Vec2): readonly Mark[] => [line(band(SIGN_LINE), [x - 2.6, y - 2.6], [x + 2.6, y + 2.6]), line(band(SIGN_LINE), [x - 2.6, y + 2.6], [x + 2.6, y - 2.6])];
 /** Width of the lines of a sign, mm. */
 const SIGN_LINE = 1.1;
+
+/** Of each part the greater share. */
+const greater = (one: DrawnPicture['newPartShares'], other: DrawnPicture['newPartShares']): DrawnPicture['newPartShares'] =>
+  ({ ...one, ...Object.fromEntries(Object.entries(other).map(([id, share]) => [id, Math.max(share, one[id] ?? 0)])) });
 
 /** Width of a scene's drawing over its height. */
 function aspectOf(scene: Scene, lineDrawing: LineDrawer): number {

@@ -1,6 +1,6 @@
-import type { TubeCutPlan } from '../../cut/index.ts';
+import { ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import type { Model } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, platePicture, type Marking } from '../flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, platePicture, type LeftOver, type Marking } from '../flat/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { firstFolded, markedPanel, punching } from '../folded-panels.ts';
 import { FORMATS, type Papers } from '../formats.ts';
@@ -41,9 +41,18 @@ function barsDrawn({ stock, kerf, patterns: all }: TubeCutPlan, patterns: TubeCu
   return cutBarsPicture(drawn, { width, height: cutBarsPaper(drawn).height });
 }
 
+/** The off-cut that a flat panel is cut from; null where that is a whole stock panel. */
+function leftFor(model: Model, index: number): LeftOver | null {
+  const sheet = ownPanels(model).find((pieces) => pieces.some((piece) => piece.is === 'plate' && piece.index === index)) ?? [];
+  const place = sheet.findIndex((piece) => piece.is === 'plate' && piece.index === index);
+  const piece = sheet[place];
+  return piece === undefined || place === 0 ? null : { area: piece.from, taken: sheet.slice(0, place) };
+}
+
 /** A flat panel to cut from the stock panel, by its place in the model's list, and how many there are, where its step does not tell. */
-export function plateSheet({ kit, plates }: Model, index: number, paper: Paper = FORMATS.page.bench, isCounted = true): DrawnPicture {
+export function plateSheet(model: Model, index: number, paper: Paper = FORMATS.page.bench, isCounted = true): DrawnPicture {
+  const { kit, plates } = model;
   const plate = plates[index];
   if (plate === undefined) throw new RangeError(`no flat panel ${index + 1}; there are ${plates.length}`);
-  return platePicture(plate, [kit.panel.length, kit.panel.width], isCounted ? plate.partIds.length : null, paper);
+  return platePicture(plate, [kit.panel.length, kit.panel.width], isCounted ? plate.partIds.length : null, paper, leftFor(model, index));
 }
