@@ -11,6 +11,7 @@ export { punchPicture } from './punch-picture.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
 export { socketPicture } from './socket-picture.ts';
 export { spacingPicture } from './spacing-picture.ts';
+export { stockPicture } from './stock-picture.ts';
 export { stepPaper } from './step-paper.ts';
 export { wallPicture, type WallShown } from './wall-picture.ts';
 export { panelSheetPicture } from './cut-plan/panel-sheet.ts';

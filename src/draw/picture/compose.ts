@@ -25,8 +25,8 @@ export const paperGround = ({ width, height }: Paper): Mark => area('white', cor
  * @throws when the scene has nothing to draw or its marks do not fit on the paper.
  */
 export function composePicture(scene: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
-  const { marks, labels, newPartShares } = composed(scene, paper, lineDrawing);
-  return { ...toPicture(paper, marks), labels: labels.map(roundBox), newPartShares };
+  const { marks, labels, scale, newPartShares } = composed(scene, paper, lineDrawing);
+  return { ...toPicture(paper, marks), labels: labels.map(roundBox), scale, newPartShares };
 }
 
 /** White between a picture and the small ones before it, mm, and the largest room of a small one. */
@@ -65,6 +65,7 @@ export function composeAfter(smalls: readonly Scene[], scene: Scene, paper: Pape
       line(pens.dimension, ...arranged.between),
     ]),
     labels: placed.flatMap(({ at: { x, y }, drawn }) => drawn.labels.map((box) => roundBox(movedBox(box, [x, y])))),
+    scale: main.scale,
     newPartShares: placed.reduce<DrawnPicture['newPartShares']>((best, { drawn }) => greater(best, drawn.newPartShares), {}),
   };
 }
@@ -141,6 +142,7 @@ function inColumn(count: number, paper: Paper): Arrangement {
 interface Composed {
   readonly marks: readonly Mark[];
   readonly labels: readonly Box[];
+  readonly scale: number;
   readonly newPartShares: DrawnPicture['newPartShares'];
 }
 
@@ -162,7 +164,7 @@ function composed(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Composed
     ...rings.flatMap((one) => drawRings(one, scene.marks, plane, paints)),
     ...setting.places.flatMap((place) => place.draw()),
   ];
-  return { marks, labels: setting.places.map((place) => place.box), newPartShares: newPartShares(scene, drawing) };
+  return { marks, labels: setting.places.map((place) => place.box), scale: fit.scale, newPartShares: newPartShares(scene, drawing) };
 }
 
 function layOutOrFail(scene: Scene, content: Content, paper: Paper): Layout {

@@ -1,7 +1,8 @@
 import { ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import type { Model } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, platePicture, type LeftOver, type Marking } from '../flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, platePicture, stockPicture, type LeftOver, type Marking } from '../flat/index.ts';
 import type { Step } from '../../plan/index.ts';
+import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching } from '../folded-panels.ts';
 import { FORMATS, type Papers } from '../formats.ts';
 import type { Paper } from '../picture/index.ts';
@@ -22,6 +23,12 @@ export const blankOnStock: DrawnFlat = ({ model, papers }, step) =>
 
 /** The pattern that a step works on: the first where it does not tell. */
 const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pattern' ? detail.index : firstFolded(model));
+
+/** The whole tubes and panels that an item is made from. */
+export const stockSheet = (model: Model, { stock, tubesUsed }: TubeCutPlan, width: number): DrawnPicture => stockPicture({
+  tube: { length: stock, ...hardwareOf(model).tube, count: tubesUsed },
+  panel: { sides: [model.kit.panel.length, model.kit.panel.width], thickness: model.kit.panel.thickness, count: ownPanels(model).length },
+}, width);
 
 /** The stock tubes to saw, in as many pictures as they need; the last one shows the saw. */
 export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): readonly DrawnPicture[] {

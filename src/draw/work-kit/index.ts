@@ -8,5 +8,5 @@ export type { Paper } from '../picture/index.ts';
 export { markedAlike, postKinds, type PostKind } from '../post-kinds.ts';
 export type { DrawnPicture } from '../types.ts';
 export { endSheet, wallSheet } from './fitted-pictures.ts';
-export { blankOnStock, cutBars, cutBarsInPieces, markedAt, plateSheet, punchedPanel } from './bench-pictures.ts';
+export { blankOnStock, cutBars, cutBarsInPieces, markedAt, plateSheet, punchedPanel, stockSheet } from './bench-pictures.ts';
 export type { DrawnFlat, FlatGivens, WorkPicture } from './work-picture.ts';
