@@ -14,12 +14,12 @@ export interface StockFetched {
   readonly panel: { readonly sides: Vec2; readonly thickness: number; readonly count: number };
 }
 
-const height = 46;
+const height = 39;
 const cap = capHeights.step;
 /** The tube's width and length, the panel's longer side and the arrow to what becomes of them, mm of paper. */
 const bar = { wide: 4.5, long: 62, end: 6 } as const;
 const panelLong = 36;
-const arrowTop = 32;
+const arrowTop = 28.5;
 
 /** Whole tubes and panels with their sizes and how many, and an arrow to the parts that they become. */
 export function stockPicture(stock: StockFetched, width: number): DrawnPicture {
@@ -33,7 +33,7 @@ export function stockMarks({ tube, panel }: StockFetched, { width }: Paper): rea
   return [
     ...(tube.count === 0 ? [] : tubeMarks(tube, 1)),
     ...(panel.count === 0 ? [] : panelMarks(panel, middle + 14)),
-    line(band(1.6), [middle, arrowTop], [middle, arrowTop + 7]), arrowhead([middle, height - 1.5], [0, 1], 6, 6),
+    line(band(1.6), [middle, arrowTop], [middle, arrowTop + 4]), arrowhead([middle, height - 1.5], [0, 1], 6, 6),
   ];
 }
 
