@@ -35,7 +35,7 @@ const SMALL: Paper = { width: 81, height: 46 };
 /** Width of a column of small ones. */
 const COLUMN = 52;
 /** A drawing that is wider than this for its height, as a share, has the small ones over it, not beside it. */
-const WIDE = 1.45;
+const WIDE = 1.5;
 
 /** Where the small pictures and the main one stand on the whole paper. */
 interface Arrangement {
