@@ -4,7 +4,7 @@ import { crewGap, crewWhite, toolGap, toolLine, toolSize, toolWidth } from './be
 import { bareColumnGap, bareRowGap, cautionsPad, columnGap as cautionGap, deferLine, deferPad, deferSize, rowGap, signGap, signHeight } from './caution-list.tsx';
 import { pairGap } from './check-pictures.tsx';
 import { factGap, factNameWidth, factsPad, findingColumns, findingsHead, findingsPad } from './colophon.tsx';
-import { coverFoot, factLine, factPad, nameLines, namePad, nameSizes, namesLine, namesPad, printWidth, sizeSize } from './cover.tsx';
+import { carriesPad, coverFoot, factLine, factPad, nameLines, namePad, nameSizes, namesLine, namesPad, printWidth, sizeSize } from './cover.tsx';
 import { barsGap, pieceFigures, pieceGap, pieceWidth, piecesHead } from './cut-lengths.tsx';
 import { footWhite } from './foot.tsx';
 import { letterWidth, namePad as lengthPad, namesPad as namesUnderPad } from './dimensions.tsx';
@@ -20,7 +20,7 @@ import { innerGap } from './strip.ts';
 import { leastWords, safePad, toldColumnGap, toldGap, toldLine, toldSize } from './told.ts';
 import { columnGap } from './tongues.tsx';
 import { narrowStyle } from './narrow-style.ts';
-import type { Paper } from './types.ts';
+import type { LaidFor } from '../papers/index.ts';
 
 const { margin, gutter, main } = sheets.a4;
 
@@ -75,6 +75,7 @@ const coverStyle = `
 .cover .name { font-size: ${nameSizes.wide.one}pt; font-weight: 700; --leading: ${nameLines.wide.one}mm; padding-inline-start: ${margin + gutter}mm; padding-top: ${namePad.wide}mm; }
 .cover.several .name { font-size: ${nameSizes.wide.several}pt; --leading: ${nameLines.wide.several}mm; }
 .cover .view { flex: 1; display: flex; align-items: center; justify-content: center; padding-inline-start: ${margin + gutter}mm; }
+.cover .carries { display: flex; align-items: center; gap: 6mm; padding-bottom: ${carriesPad}mm; margin-inline-start: ${margin + gutter}mm; }
 .cover .facts { display: flex; align-items: end; gap: 6mm; border-top: ${hair}mm solid; padding-top: ${factPad}mm; margin-inline-start: ${margin + gutter}mm; }
 .cover .size { font-size: ${sizeSize.wide}pt; font-weight: 700; --leading: ${factLine}mm; }
 .cover .overall { font-size: ${sizeSize.wide}pt; --leading: ${factLine}mm; white-space: nowrap; }
@@ -200,7 +201,7 @@ html:dir(rtl) .findings .source { text-align: right; }
  * The style of all pages. Margins and columns mirror with the first language's direction; its `textScale` enlarges
  * running text where a script's letters are small. Lines stand as far apart as each language needs.
  */
-export function pageStyle(tongues: readonly Words[], paper: Paper): string {
+export function pageStyle(tongues: readonly Words[], paper: LaidFor): string {
   const scales = tongues.map((words) => `:lang(${words.lang}) { --line: ${lineScale(words)}; }`);
   const narrow = sheets[paper].narrow ? [narrowStyle(sheets[paper])] : [];
   return [`body { --text-scale: ${tongues[0]?.about.textScale ?? 1}; }`, ...scales, ground, coverStyle, beforeStyle, listStyle, stepStyle, endStyle, ...narrow].join('\n');

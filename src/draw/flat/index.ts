@@ -13,6 +13,7 @@ export { socketPicture } from './socket-picture.ts';
 export { spacingPicture } from './spacing-picture.ts';
 export { stockPicture } from './stock-picture.ts';
 export { stepPaper } from './step-paper.ts';
+export { cableCutPicture, hitchPicture, type CableCut } from './cable/cable-picture.ts';
 export { wallPicture, type WallShown } from './wall-picture.ts';
 export { panelSheetPicture } from './cut-plan/panel-sheet.ts';
 export { tubeSheetPicture } from './cut-plan/tube-sheet.ts';

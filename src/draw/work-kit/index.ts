@@ -7,6 +7,6 @@ export * from '../pictograms/motifs.ts';
 export type { Paper } from '../picture/index.ts';
 export { markedAlike, postKinds, type PostKind } from '../post-kinds.ts';
 export type { DrawnPicture } from '../types.ts';
-export { endSheet, wallSheet } from './fitted-pictures.ts';
+export { cableSheets, endSheet, wallSheet } from './fitted-pictures.ts';
 export { blankOnStock, cutBars, cutBarsInPieces, markedAt, plateSheet, punchedPanel, stockSheet } from './bench-pictures.ts';
 export type { DrawnFlat, FlatGivens, WorkPicture } from './work-picture.ts';

@@ -1,11 +1,11 @@
-import { doing, firm, work } from '../rules.ts';
+import { doing, firm, pair, work } from '../rules.ts';
 
 /** Walls of a box turned up by their creases, and the tabs at their ends turned round the corners. */
 export const facts = work({
   tools: ['hands'],
   people: 1,
   cautions: [],
-  check: null,
+  check: pair('walls-upright'),
   minutes: 3,
   waits: 0,
   rules: [

@@ -2,9 +2,9 @@ import { arcArrow, bold, stroke, together, type Ink, type WorkPicture } from '..
 
 /** In section: two walls turned up from the floor. */
 const pictogram: Ink = together(
-  stroke('M10 16V40H38V16', bold),
-  arcArrow(12, 38, 16, 185, 262),
-  arcArrow(36, 38, 16, -5, -82),
+  stroke('M14 14V40H34V14', bold),
+  arcArrow(18, 38, 14, 180, 245),
+  arcArrow(30, 38, 14, 0, -65),
 );
 
 export const picture: WorkPicture = {
