@@ -13,7 +13,7 @@ import { arrowsOnly, stepPictures, stepThumb } from './step-pictures.ts';
 import { supplyPictures } from './supply-pictures.ts';
 import { pictureAs, type PictureOf } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
-import { cutBarsInPieces, plateSheet } from './work-kit/index.ts';
+import { cutBarsInPieces, plateSheet, stockSheet } from './work-kit/index.ts';
 
 const scales = (of: (facts: PartFacts) => number): Readonly<Record<PartKind, number>> =>
   Object.fromEntries(PART_KINDS.map((kind) => [kind, of(PARTS[kind])])) as Record<PartKind, number>;
@@ -89,6 +89,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
     ...(isAsUsed(ready) ? [] : [withThumb((format) => composed({ what: 'ready' }, finishedScene(model, solids, ready), FORMATS[format].full))]),
     withThumb((format) => composed({ what: 'lettered' }, letteredScene(model, solids), FORMATS[format].lettered)),
     withThumb((format) => [...partPictures(model, solids, draw, partScale(format), plan.steps), ...supplyPictures(plan, solids, draw)]),
+    withThumb((format) => [pictureAs({ what: 'stock' }, stockSheet(model, cuts, FORMATS[format].bench.width))]),
     withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),
     ...foldedPanels(model).map(({ index: pattern }) => withThumb((format) => [
       pictureAs({ what: 'pattern', pattern }, patternSheet(model, pattern, FORMATS[format].pattern)),
@@ -103,8 +104,8 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
   ];
 }
 
-/** Those that every item has: finished, lettered, its parts, its cuts, its plates. */
-const GROUPS_OF_ITEM = 5;
+/** Those that every item has: finished, lettered, its parts, its stock, its cuts, its plates. */
+const GROUPS_OF_ITEM = 6;
 
 /** Most pictures come on no thumbnail. */
 const withThumb = (ofPage: (format: PageFormat) => readonly Picture[], thumb: () => readonly Picture[] = () => []): Maker =>

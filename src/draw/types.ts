@@ -48,6 +48,8 @@ export interface DrawnPicture {
   readonly height: number;
   /** Where every text and ringed numeral stands, for the tests: none may overlap or leave the picture. */
   readonly labels: readonly Box[];
+  /** mm of paper for one mm of the scene, of a picture in space. */
+  readonly scale?: number;
   /** Visible share of each new part. */
   readonly newPartShares: Readonly<Record<string, number>>;
 }

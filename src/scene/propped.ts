@@ -9,9 +9,10 @@ import type { Scene } from './types.ts';
 export function proppedScene(model: Model, step: Step, solids: Solids): Scene | null {
   if (step.props.length === 0) return null;
   const hand = stageHand(model, step, solids);
+  const fresh = step.newParts.flatMap(({ ids }) => ids);
   return {
     id: `propped:${step.number}`,
-    bodies: [...step.props.flat().map((id) => hand.body(id, 'present')), ...propBodies(hand, step, 'new')],
+    bodies: [...step.props.flat().map((id) => hand.body(id, fresh.includes(id) ? 'new' : 'present')), ...propBodies(hand, step)],
     marks: propMarks(hand, step),
     view: STANDARD_VIEW,
   };

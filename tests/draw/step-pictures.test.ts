@@ -3,24 +3,25 @@ import { planTubes } from '../../src/cut/index.ts';
 import { lineDrawing, newLineCaches, stepPictures, type Body, type Picture } from '../../src/draw/index.ts';
 import type { Solids } from '../../src/model/index.ts';
 import { planItem, type Step } from '../../src/plan/index.ts';
-import type { View } from '../../src/scene/index.ts';
+import { stepScene, type View } from '../../src/scene/index.ts';
 import { sharedSolids } from '../support/kernel.ts';
 import { drawnSizes } from '../support/chosen.ts';
 import { modelOf } from '../support/items.ts';
-import { figureFaults, fillFaults, hiddenParts, labelFaults } from '../support/pictures.ts';
+import { figureFaults, fillFaults, hiddenParts, labelFaults, smallFaults } from '../support/pictures.ts';
 
 let solids: Solids;
 beforeAll(async () => { solids = await sharedSolids(); });
 
 describe.each(drawnSizes)('pictures of every step of the $name', ({ item, size }) => {
-  it('keep labels apart and on the picture, figures high and level enough, fill their field, and show every new part', async () => {
+  it('keep labels apart and on the picture, figures high and level enough, fill their field, and show every new part, large enough or ringed', async () => {
     const model = modelOf(item, size);
     const plan = planItem(model, item.order, solids);
     const caches = newLineCaches();
     const givens = { model, plan, cuts: await planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
     const faults = plan.steps.flatMap((step) => {
       const pictures = stepPictures(givens, step);
-      return [...pictures.flatMap((picture) => [...labelFaults(picture), ...figureFaults(picture), ...fillFaults(picture)]), ...(step.standing.name === 'bench' ? [] : hiddenParts(step, pictures))];
+      const scene = stepScene(model, step, solids);
+      return [...(scene === null ? [] : smallFaults(step, scene, pictures)), ...pictures.flatMap((picture) => [...labelFaults(picture), ...figureFaults(picture), ...fillFaults(picture)]), ...(step.standing.name === 'bench' ? [] : hiddenParts(step, pictures))];
     });
     expect(faults).toEqual([]);
   });

@@ -1,6 +1,7 @@
 import type { Box, Picture } from '../../src/draw/index.ts';
-import type { Vec2 } from '../../src/model/index.ts';
+import { placed, type Vec2, type Vec3 } from '../../src/model/index.ts';
 import type { Step } from '../../src/plan/index.ts';
+import type { Scene, SceneBody } from '../../src/scene/index.ts';
 import { readPaths } from '../draw/kit/read-paths.ts';
 
 /** Least share of a new part's own outline that a picture must show, our default: no source gives one. */
@@ -25,6 +26,34 @@ export function hiddenParts(step: Step, pictures: readonly Picture[]): readonly 
     const shownElsewhere = ids.some((id) => pictures.slice(1).some((picture) => (picture.newPartShares[id] ?? 0) >= CLOSE_UP_SHARE));
     return ids.filter((id) => best(id) < LEAST_SHARE && !shownElsewhere).map((id) => `${step.number} ${step.key}: ${kind} ${id} shows ${best(id).toFixed(2)}`);
   });
+}
+
+/** What a step is about is this large on paper, or ringed and drawn again larger, mm; by the issue's own rule, no source. */
+const LEAST_FEATURE = 4;
+
+/** Kinds of parts that a step brings and that come smaller than 4 mm in its picture, with no ring round one of them and no close-up. */
+export function smallFaults(step: Step, scene: Scene, pictures: readonly Picture[]): readonly string[] {
+  const scale = pictures[0]?.scale ?? 0;
+  const isRinged = (body: SceneBody): boolean => scene.marks.some((mark) => mark.mark === 'detail' && Math.min(...cornersOf(body).map((corner) => apart(corner, mark.at))) < mark.radius);
+  const closeUps = pictures.slice(1).filter(({ newPartShares }) => Object.keys(newPartShares).length > 0);
+  return step.newParts.flatMap(({ kind, ids }) => {
+    const bodies = scene.bodies.filter(({ id }) => ids.includes(id));
+    const high = Math.max(0, ...bodies.map((body) => sizeOf(body) * scale));
+    const isShownAgain = closeUps.some(({ newPartShares }) => ids.some((id) => (newPartShares[id] ?? 0) > 0));
+    return high >= LEAST_FEATURE || bodies.some(isRinged) || isShownAgain ? [] : [`${step.number} ${step.key}: ${kind} is ${high.toFixed(1)} mm high and not ringed`];
+  });
+}
+
+const apart = (a: Vec3, b: Vec3): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+
+/** The points of a body's mesh, in the scene. */
+const cornersOf = ({ mesh: { positions }, pose }: SceneBody): readonly Vec3[] =>
+  Array.from({ length: positions.length / 3 }, (_, index) => placed(pose, [positions[3 * index] ?? 0, positions[3 * index + 1] ?? 0, positions[3 * index + 2] ?? 0]));
+
+/** The greatest of a body's three measures along the axes, mm. */
+function sizeOf(body: SceneBody): number {
+  const corners = cornersOf(body);
+  return Math.max(...[0, 1, 2].map((axis) => Math.max(...corners.map((each) => each[axis] ?? 0)) - Math.min(...corners.map((each) => each[axis] ?? 0))));
 }
 
 /** Of a font's size its numerals are so high: the cap height of Noto Sans, from its OS/2 table. */

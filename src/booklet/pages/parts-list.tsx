@@ -27,10 +27,11 @@ const leastWidths = [30, 36, 50] as const;
 /** The bar of a group's scale, and the white round it. */
 const barHeight = 16;
 
-/** A row of parts, or the bar under all parts of one scale. */
+/** A row of parts, the bar under all parts of one scale, or the stock that they are made from. */
 type Row = { readonly height: number; readonly leads: boolean } & (
   | { readonly parts: readonly SizedPart[]; readonly told: number }
   | { readonly scale: number }
+  | { readonly stock: PictureOf }
 );
 
 /** A variety of part, or a thing that the steps take beside the parts. */
@@ -61,10 +62,16 @@ export function partsList(input: BookletInput): readonly ReactNode[] {
 function rowsOf(input: BookletInput): readonly Row[] {
   const sized = [...PART_KINDS.flatMap((kind) => varietiesOf(input.model, kind)).map((part) => partListed(input, part)), ...suppliesListed(input)].map((each) => sizedPart(input, each));
   const scales = [...new Set(sized.map(({ scale }) => scale))].sort((a, b) => a - b);
-  return scales.flatMap((scale) => {
+  return [stockRow(input), ...scales.flatMap((scale) => {
     const rows = packRows(sized.filter((each) => each.scale === scale), sheets[input.paper].main, gap);
     return [...rows.map((parts, index) => partRow(input, parts, index === rows.length - 1)), { scale, leads: false, height: barHeight }];
-  });
+  })];
+}
+
+/** What is fetched first: it stands with the parts that are made of it. */
+function stockRow(input: BookletInput): Row {
+  const stock: PictureOf = { what: 'stock' };
+  return { stock, leads: true, height: pictureSize(input, stock).height + under };
 }
 
 function partListed(input: BookletInput, { kind, variety, parts }: Variety): Listed {
@@ -103,6 +110,7 @@ function toldHeight(input: BookletInput, { name, counts, width }: SizedPart): nu
 }
 
 function PartRow({ input, row }: { readonly input: BookletInput; readonly row: Row }): ReactNode {
+  if ('stock' in row) return <div style={{ height: `${row.height}mm` }}><PlacedPicture input={input} of={row.stock} alt={stockAlt(input)} /></div>;
   if ('scale' in row) return <div className="part-scale" style={{ height: `${row.height}mm` }}><ScaleBar input={input} scale={row.scale} /></div>;
   return (
     <ul className="part-row" style={{ height: `${row.height}mm`, gap: `${gap}mm` }}>
@@ -110,6 +118,8 @@ function PartRow({ input, row }: { readonly input: BookletInput; readonly row: R
     </ul>
   );
 }
+
+const stockAlt = ({ words }: BookletInput): string => words.list([words.t('pack.bring.tube'), words.t('pack.bring.panel')]);
 
 function PartEntry({ input, part, told }: { readonly input: BookletInput; readonly part: SizedPart; readonly told: number }): ReactNode {
   return (

@@ -5,6 +5,8 @@ import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
 import { area, arrowhead, circle, figure, line, outline, toldWidth } from '../kit/marks.ts';
 import { holeLegend, holeMark, legendHeight, type HoleKind } from './hole-marks.ts';
+import type { PanelArea } from '../../cut/index.ts';
+import { cornersOf } from '../kit/geometry.ts';
 import { onStock, orderRoom, stockCuts, stockMarks } from './on-stock.ts';
 import { earlier, pens } from '../kit/pens.ts';
 import type { Paper } from '../kit/svg.ts';
@@ -29,34 +31,69 @@ const sideRoom = sideGap + cap + 3;
 const crossReach = 2.2;
 const leastRadius = 0.9;
 
+/** An off-cut of a stock panel, and the pieces that were cut from that before. */
+export interface LeftOver {
+  readonly area: PanelArea;
+  readonly taken: readonly PanelArea[];
+}
+
+/** Width of the column where it shows an off-cut, and the room for that one's sides. */
+const leftColumn = 66;
+const leftFigures = 9;
+
 /**
  * A flat panel: on the left where it is cut, from a corner of a stock panel of the given sides (mm), how many holes
  * it has and how many such panels there are; on the right the panel itself with its sides and with its holes
  * measured from its lower left corner. Throws a RangeError when it does not fit on the stock or the paper is too small.
  */
-export function platePicture(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper = platePaper): DrawnPicture {
-  return toPicture(paper, plateMarks(plate, stock, count, paper));
+export function platePicture(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper = platePaper, left: LeftOver | null = null): DrawnPicture {
+  return toPicture(paper, plateMarks(plate, stock, count, paper, left));
 }
 
 /** The marks of the picture, for the tests. */
-export function plateMarks(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper): readonly Mark[] {
-  const column: Box = { x: margin, y: margin, width: stockColumn, height: paper.height - 2 * margin };
-  const x = margin + stockColumn;
+export function plateMarks(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper, left: LeftOver | null = null): readonly Mark[] {
+  const column: Box = { x: margin, y: margin, width: left === null ? stockColumn : leftColumn, height: paper.height - 2 * margin };
+  const x = margin + column.width;
   const view = plateView(plate, { x: x + arrowLength, y: margin, width: paper.width - margin - x - arrowLength, height: column.height });
-  const stockView = fitToScale({ least: [0, 0], most: stock }, { x: column.x, y: column.y + orderRoom, width: column.width - orderRoom, height: column.height * 0.5 - orderRoom });
-  const side = onStock('flat panel', [plate.width, plate.height], stock);
+  const beside = left === null ? 0 : leftFigures;
+  const stockView = fitToScale({ least: [0, 0], most: stock }, { x: column.x + beside, y: column.y + orderRoom, width: column.width - orderRoom - beside, height: column.height * (left === null ? 0.5 : 0.55) - orderRoom });
   const low = onPaper(stockView, [0, 0])[1];
   const arrowAt = (low + onPaper(stockView, [0, stock[1]])[1]) / 2 + orderRoom;
   return [
-    { mark: 'view', name: 'stock', scale: stockView.scale, marks: stockMarks(stockView, side, stock) },
-    ...stockCuts(stockView, side, stock),
+    ...(left === null ? wholeStock(plate, stock, stockView) : leftOver(plate, stock, left, stockView)),
     line(pens.motion, [x + 0.5, arrowAt], [x + arrowLength - 3, arrowAt]),
     arrowhead([x + arrowLength - 1, arrowAt], [1, 0], 4),
-    ...counts(plate, count, { ...column, y: low + 8, height: column.y + column.height - low - 8 }),
+    ...counts(plate, count, { ...column, y: low + 8 + beside, height: column.y + column.height - low - 8 - beside }),
     { mark: 'view', name: 'plate', scale: view.scale, marks: ownMarks(plate, view) },
     ...dimensions(plate, view),
   ];
 }
+
+function wholeStock(plate: FlatPanel, stock: Vec2, view: Fit): readonly Mark[] {
+  const side = onStock('flat panel', [plate.width, plate.height], stock);
+  return [{ mark: 'view', name: 'stock', scale: view.scale, marks: stockMarks(view, side, stock) }, ...stockCuts(view, side, stock)];
+}
+
+/** The stock panel as earlier pieces have left it, what they have taken dashed; the piece in the corner of the off-cut, whose sides are told. */
+function leftOver({ width, height }: FlatPanel, stock: Vec2, { area: { at, sides }, taken }: LeftOver, view: Fit): readonly Mark[] {
+  const own: Fit = { scale: view.scale, origin: onPaper(view, at) };
+  const side = onStock('flat panel', [width, height], sides);
+  const box = boxOnPaper(view, { least: at, most: [at[0] + sides[0], at[1] + sides[1]] });
+  const sheet = boxOnPaper(view, { least: [0, 0], most: stock });
+  const [right, bottom] = [box.x + box.width, box.y + box.height];
+  return [
+    { mark: 'view', name: 'stock', scale: view.scale, marks: [
+      ...[{ at: [0, 0] as const, sides: stock }, ...taken].map((piece) => outline(goneLine, cornersOf(boxOnPaper(view, { least: piece.at, most: [piece.at[0] + piece.sides[0], piece.at[1] + piece.sides[1]] })))),
+      ...stockMarks(own, side, sides), outline(pens.cut, cornersOf(box)),
+    ] },
+    ...stockCuts(own, side, sides),
+    ...linearDimension({ axis: 'x', told: tell.mm(sides[0]), ends: [box.x, right], line: sheet.y + sheet.height + leftFigures - 3, feature: bottom, cap }),
+    ...linearDimension({ axis: 'y', told: tell.mm(sides[1]), ends: [bottom, box.y], line: sheet.x - 3, feature: box.x, cap }),
+  ];
+}
+
+/** What is no longer there. */
+const goneLine = { ...earlier(pens.paperFold), width: 0.35 };
 
 /** The panel in the middle of a box, with room for its dimensions. */
 function plateView(plate: FlatPanel, box: Box): Fit {

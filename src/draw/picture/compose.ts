@@ -25,8 +25,8 @@ export const paperGround = ({ width, height }: Paper): Mark => area('white', cor
  * @throws when the scene has nothing to draw or its marks do not fit on the paper.
  */
 export function composePicture(scene: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
-  const { marks, labels, newPartShares } = composed(scene, paper, lineDrawing);
-  return { ...toPicture(paper, marks), labels: labels.map(roundBox), newPartShares };
+  const { marks, labels, scale, newPartShares } = composed(scene, paper, lineDrawing);
+  return { ...toPicture(paper, marks), labels: labels.map(roundBox), scale, newPartShares };
 }
 
 /** White between a picture and the small ones before it, mm, and the largest room of a small one. */
@@ -35,7 +35,7 @@ const SMALL: Paper = { width: 81, height: 46 };
 /** Width of a column of small ones. */
 const COLUMN = 52;
 /** A drawing that is wider than this for its height, as a share, has the small ones over it, not beside it. */
-const WIDE = 1.45;
+const WIDE = 1.5;
 
 /** Where the small pictures and the main one stand on the whole paper. */
 interface Arrangement {
@@ -65,7 +65,8 @@ export function composeAfter(smalls: readonly Scene[], scene: Scene, paper: Pape
       line(pens.dimension, ...arranged.between),
     ]),
     labels: placed.flatMap(({ at: { x, y }, drawn }) => drawn.labels.map((box) => roundBox(movedBox(box, [x, y])))),
-    newPartShares: main.newPartShares,
+    scale: main.scale,
+    newPartShares: placed.reduce<DrawnPicture['newPartShares']>((best, { drawn }) => greater(best, drawn.newPartShares), {}),
   };
 }
 
@@ -104,6 +105,10 @@ const crossed = ([x, y]: Vec2): readonly Mark[] => [line(band(SIGN_LINE), [x - 2
 /** Width of the lines of a sign, mm. */
 const SIGN_LINE = 1.1;
 
+/** Of each part the greater share. */
+const greater = (one: DrawnPicture['newPartShares'], other: DrawnPicture['newPartShares']): DrawnPicture['newPartShares'] =>
+  ({ ...one, ...Object.fromEntries(Object.entries(other).map(([id, share]) => [id, Math.max(share, one[id] ?? 0)])) });
+
 /** Width of a scene's drawing over its height. */
 function aspectOf(scene: Scene, lineDrawing: LineDrawer): number {
   const { least, most } = contentBounds(lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies)), scene.marks, planeOf(scene.view));
@@ -137,6 +142,7 @@ function inColumn(count: number, paper: Paper): Arrangement {
 interface Composed {
   readonly marks: readonly Mark[];
   readonly labels: readonly Box[];
+  readonly scale: number;
   readonly newPartShares: DrawnPicture['newPartShares'];
 }
 
@@ -158,7 +164,7 @@ function composed(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Composed
     ...rings.flatMap((one) => drawRings(one, scene.marks, plane, paints)),
     ...setting.places.flatMap((place) => place.draw()),
   ];
-  return { marks, labels: setting.places.map((place) => place.box), newPartShares: newPartShares(scene, drawing) };
+  return { marks, labels: setting.places.map((place) => place.box), scale: fit.scale, newPartShares: newPartShares(scene, drawing) };
 }
 
 function layOutOrFail(scene: Scene, content: Content, paper: Paper): Layout {

@@ -1,7 +1,8 @@
-import type { TubeCutPlan } from '../../cut/index.ts';
+import { ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import type { Model } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, platePicture, practicePicture, tracePicture, type Marking, type TraceWay } from '../flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, platePicture, practicePicture, stockPicture, tracePicture, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
 import type { Step } from '../../plan/index.ts';
+import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching } from '../folded-panels.ts';
 import { FORMATS, type Papers } from '../formats.ts';
 import type { Paper } from '../picture/index.ts';
@@ -30,6 +31,12 @@ export const withPattern = (way: TraceWay, first: DrawnFlat): DrawnFlat => (give
 /** The pattern that a step works on: the first where it does not tell. */
 const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pattern' ? detail.index : firstFolded(model));
 
+/** The whole tubes and panels that an item is made from. */
+export const stockSheet = (model: Model, { stock, tubesUsed }: TubeCutPlan, width: number): DrawnPicture => stockPicture({
+  tube: { length: stock, ...hardwareOf(model).tube, count: tubesUsed },
+  panel: { sides: [model.kit.panel.length, model.kit.panel.width], thickness: model.kit.panel.thickness, count: ownPanels(model).length },
+}, width);
+
 /** The stock tubes to saw, in as many pictures as they need; the last one shows the saw. */
 export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): readonly DrawnPicture[] {
   const count = Math.max(1, Math.ceil(cuts.patterns.length / bars));
@@ -48,9 +55,18 @@ function barsDrawn({ stock, kerf, patterns: all }: TubeCutPlan, patterns: TubeCu
   return cutBarsPicture(drawn, { width, height: cutBarsPaper(drawn).height });
 }
 
+/** The off-cut that a flat panel is cut from; null where that is a whole stock panel. */
+function leftFor(model: Model, index: number): LeftOver | null {
+  const sheet = ownPanels(model).find((pieces) => pieces.some((piece) => piece.is === 'plate' && piece.index === index)) ?? [];
+  const place = sheet.findIndex((piece) => piece.is === 'plate' && piece.index === index);
+  const piece = sheet[place];
+  return piece === undefined || place === 0 ? null : { area: piece.from, taken: sheet.slice(0, place) };
+}
+
 /** A flat panel to cut from the stock panel, by its place in the model's list, and how many there are, where its step does not tell. */
-export function plateSheet({ kit, plates }: Model, index: number, paper: Paper = FORMATS.page.bench, isCounted = true): DrawnPicture {
+export function plateSheet(model: Model, index: number, paper: Paper = FORMATS.page.bench, isCounted = true): DrawnPicture {
+  const { kit, plates } = model;
   const plate = plates[index];
   if (plate === undefined) throw new RangeError(`no flat panel ${index + 1}; there are ${plates.length}`);
-  return platePicture(plate, [kit.panel.length, kit.panel.width], isCounted ? plate.partIds.length : null, paper);
+  return platePicture(plate, [kit.panel.length, kit.panel.width], isCounted ? plate.partIds.length : null, paper, leftFor(model, index));
 }

@@ -1,4 +1,4 @@
-import { chained, moved, placed, plus, times, turned, type PartKind, type Pose, type Vec3 } from '../../model/index.ts';
+import { chained, lengthOf, minus, moved, placed, plus, times, turned, type PartKind, type Pose, type Vec3 } from '../../model/index.ts';
 import { tell } from '../told.ts';
 import type { Mark, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
@@ -49,15 +49,16 @@ const BARS: ReadonlySet<SceneBody['kind']> = new Set<PartKind>(['long-tube', 'sh
 /** Bars that reach this near to the outermost lead with it, mm. */
 const LEADS = 3;
 
-/** The bars of one side, the upper or the front one; none where all bars would be. */
+/** The longest bars of one side, the upper or the front one; none where all bars are on it. */
 function leading(before: readonly SceneBody[], [x, y, z]: Vec3): ReadonlySet<string> {
   const bars = before.filter(({ kind }) => BARS.has(kind)).map((body) => {
     const { least, most } = boxRound([body]);
-    return { id: body.id, out: [x, y, z].reduce((sum, share, axis) => sum + Math.max(share * (least[axis] ?? 0), share * (most[axis] ?? 0)), 0) };
+    return { id: body.id, long: lengthOf(minus(most, least)), out: [x, y, z].reduce((sum, share, axis) => sum + Math.max(share * (least[axis] ?? 0), share * (most[axis] ?? 0)), 0) };
   });
   const farthest = Math.max(...bars.map(({ out }) => out));
-  const leads = bars.filter(({ out }) => farthest - out < LEADS);
-  return new Set(leads.length === bars.length ? [] : leads.map(({ id }) => id));
+  const outermost = bars.filter(({ out }) => farthest - out < LEADS);
+  const longest = Math.max(...outermost.map(({ long }) => long));
+  return new Set(outermost.length === bars.length ? [] : outermost.filter(({ long }) => longest - long < LEADS).map(({ id }) => id));
 }
 
 const turnMarks = (path: readonly Vec3[], angle: number): readonly Mark[] => [

@@ -6,6 +6,8 @@ import {
 /** So far off that the bars' ends are seen, and the pencil marks to which each is pushed. */
 export const scene: WorkScene = slideWork({
   drawnOff: atMost(600),
+  // Bars that come with it are counted in the margin: over them lie the ways of the joints.
+  counts: () => [],
   bodies: (sliding) => [...throughBars(sliding).flatMap((id) => barMarks(sliding, id)), ...firstHome(sliding)],
   marks: (sliding) => {
     const lengths = stopLengths(sliding);

@@ -35,6 +35,7 @@ const small = (kind: PartKind, plate = 0): PictureOf => ({ what: 'small-part', k
 export const standInPictures = (plan: Plan): readonly SizedPicture[] => [
   ...sized(150, 175, { what: 'finished' }),
   ...sized(124, 170, { what: 'lettered' }),
+  ...sized(165, 39, { what: 'stock' }),
   ...sized(165, 90, { what: 'cut-bars', piece: 0 }),
   ...sized(165, 190, { what: 'pattern', pattern: 0 }),
   ...sized(165, 120, { what: 'crease-section', pattern: 0 }),

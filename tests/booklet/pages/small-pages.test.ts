@@ -40,6 +40,7 @@ function onSmallPages(input: BookletInput): BookletInput {
     standInPictures(input.plan),
     ...(['post', 'long-tube', 'cable'] as const).map((kind) => ({ of: { what: 'part' as const, kind }, ...long })),
     { of: { what: 'finished' }, ...full }, { of: { what: 'lettered' }, ...lettered }, { of: { what: 'pattern', pattern: 0 }, ...pattern }, { of: { what: 'crease-section', pattern: 0 }, ...sections },
+    { of: { what: 'stock' }, width: bench.width, height: 39 },
     ...[0, 1, 2].map((plate) => ({ of: { what: 'plate' as const, plate }, ...bench })),
     ...bars.map((size, piece) => ({ of: { what: 'cut-bars' as const, piece }, ...size })),
     ...input.plan.steps.flatMap((step) => inPieces(step).map((size, piece) => ({ of: { what: 'step' as const, step: step.number, piece }, ...size }))),

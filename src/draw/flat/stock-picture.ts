@@ -1,0 +1,67 @@
+import type { Vec2 } from '../../model/index.ts';
+import type { DrawnPicture } from '../types.ts';
+import { linearDimension } from '../kit/dimension.ts';
+import { cornersOf } from '../kit/geometry.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
+import { band, pens } from '../kit/pens.ts';
+import { toPicture, type Paper } from '../kit/svg.ts';
+import { tell } from '../../scene/index.ts';
+
+/** What an item is made from, to be fetched: so many whole tubes and panels, mm. */
+export interface StockFetched {
+  readonly tube: { readonly length: number; readonly outside: number; readonly inside: number; readonly count: number };
+  readonly panel: { readonly sides: Vec2; readonly thickness: number; readonly count: number };
+}
+
+const height = 39;
+const cap = capHeights.step;
+/** The tube's width and length, the panel's longer side and the arrow to what becomes of them, mm of paper. */
+const bar = { wide: 4.5, long: 62, end: 6 } as const;
+const panelLong = 36;
+const arrowTop = 28.5;
+
+/** Whole tubes and panels with their sizes and how many, and an arrow to the parts that they become. */
+export function stockPicture(stock: StockFetched, width: number): DrawnPicture {
+  const paper: Paper = { width, height };
+  return toPicture(paper, stockMarks(stock, paper));
+}
+
+/** The marks of the picture, for the tests. */
+export function stockMarks({ tube, panel }: StockFetched, { width }: Paper): readonly Mark[] {
+  const middle = width / 2;
+  return [
+    ...(tube.count === 0 ? [] : tubeMarks(tube, 1)),
+    ...(panel.count === 0 ? [] : panelMarks(panel, middle + 14)),
+    line(band(1.6), [middle, arrowTop], [middle, arrowTop + 4]), arrowhead([middle, height - 1.5], [0, 1], 6, 6),
+  ];
+}
+
+/** Its section, the tube from the side with its length, the diameter beside the section, how many under it. */
+function tubeMarks({ length, outside, inside, count }: StockFetched['tube'], left: number): readonly Mark[] {
+  const y = 14;
+  const end: Vec2 = [left + bar.end, y];
+  const from = left + 2 * bar.end + 4;
+  const ring = cornersOf({ x: from, y: y - bar.wide / 2, width: bar.long, height: bar.wide });
+  const [size, times] = [tell.diameter(outside), tell.times(count)];
+  return [
+    circle(end, bar.end - 1, pens.cut, 'core'), circle(end, ((bar.end - 1) * inside) / outside, pens.cut, 'white'),
+    area('panel', ring), outline(pens.cut, ring),
+    ...linearDimension({ axis: 'x', told: tell.mm(length), ends: [from, from + bar.long], line: y - 6, feature: y - bar.wide / 2, cap }),
+    figure(size, [left + toldWidth(size, cap, 400) / 2, y + bar.end + 4], cap),
+    figure(times, [from + toldWidth(times, capHeights.count, 700) / 2, y + bar.end + 4], capHeights.count, 700),
+  ];
+}
+
+/** The panel with its sides and thickness, and how many. */
+function panelMarks({ sides, thickness, count }: StockFetched['panel'], left: number): readonly Mark[] {
+  const scale = panelLong / Math.max(...sides);
+  const [wide, high] = [sides[0] * scale, sides[1] * scale];
+  const ring = cornersOf({ x: left, y: 2, width: wide, height: high });
+  const [size, times] = [tell.sides(...sides, thickness), tell.times(count)];
+  return [
+    area('panel', ring), outline(pens.cut, ring),
+    figure(times, [left + wide + 6 + toldWidth(times, capHeights.count, 700) / 2, 2 + high / 2], capHeights.count, 700),
+    figure(size, [left + toldWidth(size, cap, 400) / 2, 2 + high + 2.5 + cap / 2], cap),
+  ];
+}
