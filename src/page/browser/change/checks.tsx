@@ -1,5 +1,5 @@
 import { memo, type ReactNode } from 'react';
-import { figure, isolate, Spoken, type Words } from '../../../booklet/index.ts';
+import { figure, isolate, loadInKilograms, Spoken, type Words } from '../../../booklet/index.ts';
 import type { Advice, Finding } from '../../../check/index.ts';
 import { nameOr, useWords } from '../words.tsx';
 import type { Checked, Subject } from '../workers/messages.ts';
@@ -67,8 +67,11 @@ function wasOf(before: readonly Finding[], now: readonly NumberedFinding[], { fi
   return [...before].sort(bySeverity).filter(({ name }) => name === finding.name)[place];
 }
 
+/** As it is printed, in kg, and as it is reckoned, in N. */
+const loadFigure = (words: Words, newtons: number): string => `${words.measure(loadInKilograms(newtons), 'kg')} (${words.measure(newtons, 'N')})`;
+
 function loadText(words: ReturnType<typeof useWords>, { safeLoadPerDeck, fixToWall }: Advice): string {
-  const load = safeLoadPerDeck === null ? words.t('booklet.no-safe-load') : words.t('page.checks.load', { load: words.measure(safeLoadPerDeck, 'N') });
+  const load = safeLoadPerDeck === null ? words.t('booklet.no-safe-load') : words.t('page.checks.load', { load: loadFigure(words, safeLoadPerDeck) });
   return fixToWall ? `${load} ${words.t('booklet.fix-to-wall')}` : load;
 }
 
