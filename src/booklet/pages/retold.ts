@@ -13,4 +13,5 @@ export { marginParts } from './margin-parts.ts';
 export { itemAndSize, itemName, overall, sizeName } from './names.ts';
 export { countsBySize, sizeText } from './part-sizes.ts';
 export { useCautions } from './safe-load.tsx';
+export { sizeFronts } from './size-mark.tsx';
 export { stepAlt } from './step-alt.ts';

@@ -8,6 +8,8 @@ import { Mend } from './mend.tsx';
 import type { Draft } from './values.ts';
 
 interface ChecksProps {
+  /** Its name in its file. */
+  readonly item: string;
   readonly subject: Subject;
   readonly findings: readonly NumberedFinding[];
   /** What was found of the values before. */
@@ -22,13 +24,13 @@ interface ChecksProps {
 }
 
 /** What the checks found: first what fails and what to mind, by number as on the model; what holds is folded away. */
-export const Checks = memo(function Checks({ subject, findings, before, advice, isStale, told, pointed, onPoint, onPut }: ChecksProps): ReactNode {
+export const Checks = memo(function Checks({ item, subject, findings, before, advice, isStale, told, pointed, onPoint, onPut }: ChecksProps): ReactNode {
   const words = useWords();
   const open = findings.filter(({ number }) => number !== null);
   const holding = findings.filter(({ number }) => number === null);
   const list = (those: readonly NumberedFinding[]): ReactNode =>
     <ul className="findings">{those.map((each) => <FindingRow key={each.key} each={each} was={before === null ? null : wasOf(before.findings, findings, each)} isPointed={each.key === pointed} onPoint={onPoint}
-      mend={each.number === null || isStale ? null : <Mend subject={subject} finding={each.finding.name} onPut={onPut} />} />)}</ul>;
+      mend={each.number === null || isStale ? null : <Mend item={item} subject={subject} finding={each.finding.name} onPut={onPut} />} />)}</ul>;
   return (
     <>
       {told !== null && (
