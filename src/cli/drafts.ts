@@ -38,10 +38,13 @@ interface DraftOptions {
 /** Pictures of a size before its steps are known: about so many for each part, and some for the item. */
 const picturesGuessed = ({ parts }: Model): number => 26 + parts.length / 3;
 
+/** The work that a size will be, before its steps are known, in units of the progress. */
+export const expectedWork = (model: Model, copies: number): number => Math.round(COST.plan + picturesGuessed(model) + COST.guide + copies * COST.copy);
+
 /** Throws when a check fails, unless it is to be printed all the same. */
 export function checkedDraft(item: Item, size: string, { despiteFindings, out, copies }: DraftOptions, told: Pick<Progress, 'part'>): Draft {
   const { model, report } = despiteFindings === true ? checkedSize(item, size) : soundSize(item, size, ', or print it stamped with --despite-findings');
-  const part = told.part(`${item.name} ${size}`, Math.round(COST.plan + picturesGuessed(model) + COST.guide + copies * COST.copy));
+  const part = told.part(`${item.name} ${size}`, expectedWork(model, copies));
   return { folder: join(out, item.name, size), item, model, report, part };
 }
 
@@ -58,11 +61,11 @@ export function newPlanner(crew: Crew, keep: Keep): Planner {
 }
 
 /** The plan that was kept, or a new one. */
-export const keptPlan = (keep: Keep, { item, model }: Pick<Draft, 'item' | 'model'>, plan: (given: Works['plan']['given']) => Promise<Planned>): Promise<Planned> =>
-  keptLater(keep, keep.key('plan', model, item.order), () => plan({ model, order: item.order }));
+export const keptPlan = (keep: Keep, { item: { order }, model, report: { advice: { wall } } }: Pick<Draft, 'item' | 'model' | 'report'>, plan: (given: Works['plan']['given']) => Promise<Planned>): Promise<Planned> =>
+  keptLater(keep, keep.key('plan', model, order, wall), () => plan({ model, order, wall }));
 
-async function planOf({ item, model, part }: Draft, turn: number, crew: Crew, keep: Keep): Promise<Planned> {
-  const planned = await keptPlan(keep, { item, model }, (given) => crew.run('plan', given, turn));
+async function planOf({ item, model, report, part }: Draft, turn: number, crew: Crew, keep: Keep): Promise<Planned> {
+  const planned = await keptPlan(keep, { item, model, report }, (given) => crew.run('plan', given, turn));
   part.done('its order of work', COST.plan);
   return planned;
 }

@@ -9,8 +9,11 @@ export interface KeepOptions {
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
+/** A hash of the code that runs. */
+export const ownCode = (): string => bundled?.mark ?? codeMark(root);
+
 /** What earlier builds by this very code have made, where it is to be used. */
 export function keepAsked({ cache }: KeepOptions): Keep {
   const folder = keepFolder(cache, process.env);
-  return folder === null ? nothingKept : openKeep({ folder, code: bundled?.mark ?? codeMark(root), limit: keepLimit(process.env) });
+  return folder === null ? nothingKept : openKeep({ folder, code: ownCode(), limit: keepLimit(process.env) });
 }

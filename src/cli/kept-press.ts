@@ -1,6 +1,7 @@
-import { browserMark, chooseBrowser, openPrinter, type PictureBook, type PrintDocument, type PrintedCopy, type Printer, type Publication } from '../booklet/index.ts';
+import { browserMark, chooseBrowser, openPrinter, type Finished, type PictureBook, type PrintDocument, type PrintedCopy, type Printer, type Publication } from '../booklet/index.ts';
 import type { Picture } from '../draw/index.ts';
 import { keepContent, keptContent, keptLater, nothingKept, readData, writeData, type Keep } from '../keep/index.ts';
+import { newPrintedOnce } from './printed-once.ts';
 
 /** A printer that prints each set of pictures once, and nothing that was printed before. */
 export interface Press {
@@ -35,6 +36,7 @@ export async function openPress(publications: readonly Publication[], keep: Keep
     books.set(pictures, book);
     return book;
   };
+  const printed = newPrintedOnce<Finished>();
   const documents = new WeakMap<PrintedCopy, Keyed>();
   const keyed = (copy: PrintedCopy): Keyed => {
     const found = documents.get(copy) ?? newKeyed(copy);
@@ -58,10 +60,12 @@ export async function openPress(publications: readonly Publication[], keep: Keep
       const { made, key } = keyed(copy);
       documents.delete(copy);
       const kept = keptPrint(keep, key);
-      if (kept !== null) return kept;
-      const book = await bookOf(copy.pictures);
-      const bytes = await (await printer()).document(made, book);
-      writeData(keep, key, keepContent(keep, bytes));
+      const bytes = kept ?? await (await printed.of(copy.sharing ?? null, async () => {
+        const book = await bookOf(copy.pictures);
+        return (await printer()).finished(made, book);
+      })).on(made);
+      printed.done(copy.sharing ?? null);
+      if (kept === null) writeData(keep, key, keepContent(keep, bytes));
       return bytes;
     },
     close: async () => { if (opened !== null) await opened.then((each) => each.close(), () => undefined); },

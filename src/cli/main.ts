@@ -50,7 +50,14 @@ keeping(program.command('make'))
   .option('--sheets <number>', 'most sheets stapled at once; default: 15')
   .option('--out <folder>', 'where the booklets go', 'booklets')
   .option('--despite-findings', 'prints even if a check fails; every page is stamped')
+  .option('--share <i/n>', 'makes one of n shares of it all, such as 2/3; array/3 takes the 2 from the variable of an array of jobs, array the 3 too')
   .action(async (item: string | undefined, options: MakeOptions) => (await import('./make.ts')).makeCommand(item, options));
+
+program.command('gather')
+  .description('puts shares together that make --share has made, and tells which are missing')
+  .argument('<folders...>', 'folders that shares were made into')
+  .option('--out <folder>', 'where the booklets go', 'booklets')
+  .action(async (folders: string[], options: { out: string }) => { (await import('./shares/gather.ts')).gatherCommand(folders, options); });
 
 keeping(program.command('watch'))
   .description('draws an item at each save, and makes its booklets in the background, until Ctrl-C')
@@ -64,10 +71,11 @@ keeping(program.command('watch'))
   .action(async (item: string, options: WatchOptions) => (await import('./watch.ts')).watchCommand(item, options));
 
 keeping(program.command('changes'))
-  .description('tells what changed of an item since an earlier build: measures, parts, cuts, steps, findings, loads, pictures and their pages')
+  .description('tells what changed of an item since an earlier build or revision: measures, parts, cuts, steps, findings, loads, pictures and their pages')
   .argument('<item>', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; default: all')
   .option('--since <folder>', 'folder of the earlier build', 'booklets')
+  .option('--from <revision>', 'revision in git to compare with in place of a build, such as HEAD~1')
   .option('--out <file>', 'page to write (.html) with each changed picture before and after')
   .action(async (item: string, options: ChangesOptions) => (await import('./changes/index.ts')).changesCommand(item, options));
 

@@ -1,5 +1,6 @@
 import { EDITIONS, PUBLICATIONS } from '../booklet/index.ts';
 import type { Keep } from '../keep/index.ts';
+import type { Item } from '../read/index.ts';
 import { openCrew } from './crew/index.ts';
 import { checkedDraft, newPlanner } from './drafts.ts';
 import { editionsAsked } from './editions-asked.ts';
@@ -15,6 +16,8 @@ export interface Begun {
   readonly keep: Keep;
   readonly finished: Finished;
   readonly before: readonly FinishedItem[];
+  /** Of each item the sizes to make; those asked for unless given. */
+  readonly sizes?: (item: Item) => readonly string[];
 }
 
 /** A batch to come; what it is made from is let go with it. */
@@ -24,7 +27,7 @@ type BatchToCome = () => Promise<Batch>;
 const AHEAD = 2;
 
 /** Makes the items that are not finished, and restores the others. Every size is checked before anything is written, and each item planned before its first file is. */
-export async function makeAnew(name: string | undefined, options: MakeOptions, { keep, finished, before }: Begun): Promise<void> {
+export async function makeAnew(name: string | undefined, options: MakeOptions, { keep, finished, before, sizes = (item) => chosen(sizesOf(item), options.size, 'size') }: Begun): Promise<void> {
   const told = newProgress(process.stderr.isTTY);
   const wanted = editionsAsked(options);
   const crew = openCrew();
@@ -32,7 +35,7 @@ export async function makeAnew(name: string | undefined, options: MakeOptions, {
     const items = itemsNamed(name).filter((item) => before.some((one) => one.item === item.name && one.files === null));
     const checked = items.map((item) => ({
       item: item.name,
-      drafts: chosen(sizesOf(item), options.size, 'size').map((size) => checkedDraft(item, size, { ...options, copies: wanted.copies.length }, told)),
+      drafts: sizes(item).map((size) => checkedDraft(item, size, { ...options, copies: wanted.copies.length }, told)),
     }));
     const plan = newPlanner(crew, keep);
     await publish([...EDITIONS, PUBLICATIONS['phone-guide']], (soon) => {

@@ -9,6 +9,8 @@ import { isFileOfItem, itemNames } from './project-names.ts';
  * not made again: then nothing is loaded that draws or prints.
  */
 export async function makeCommand(name: string | undefined, options: MakeOptions): Promise<void> {
+  const { share } = options;
+  if (share !== undefined) return (await import('./shares/make-share.ts')).makeShare(name, share, options);
   const keep = keepAsked(options);
   // What a file given by its path makes is not kept by its name.
   const finished = await openFinished(isFileOfItem(name) ? nothingKept : keep, options);

@@ -1,7 +1,7 @@
 import type { Connection, PartKind, Pose, Side, Vec3 } from '../model/index.ts';
-import type { Action, Caution, StandingName, StepDetail, Tool, WorkerCheck } from '../work/facts.ts';
+import type { Action, Caution, StandingName, StepDetail, Supply, SupplyName, Tool, ToolSizes, WorkerCheck } from '../work/facts.ts';
 
-export type { Action, Caution, StandingName, StepDetail, Tool, WorkerCheck };
+export type { Action, Caution, StandingName, StepDetail, Supply, SupplyName, Tool, ToolSizes, WorkerCheck };
 
 export type Motion =
   /** The parts come from `pose moved by −by` to their place along the straight line `by` (mm, as the finished item stands). */
@@ -67,8 +67,11 @@ export interface Step {
   readonly props: readonly (readonly string[])[];
   /** Parts that are worked on although they were there before, or will come later. */
   readonly toHand: readonly NewPart[];
+  /** What it takes beside the item's parts, all of it. */
+  readonly supplies: readonly Supply[];
   readonly standing: Standing;
   readonly tools: readonly Tool[];
+  readonly sizes: ToolSizes;
   readonly people: 1 | 2;
   readonly cautions: readonly Caution[];
   readonly check: WorkerCheck | null;

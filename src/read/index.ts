@@ -2,7 +2,7 @@ export type * from './types.ts';
 export type * from './catalogue/types.ts';
 export type * from './structure/types.ts';
 export { CORNER, jointKinds, panelKinds, tubeKinds, USUAL } from './catalogue/joints.ts';
-export { filesInMemory, listItems } from './files.ts';
+export { filesInMemory, listItems, type ReadFiles } from './files.ts';
 export { filesOnDisk } from './files-on-disk.ts';
 export { FaultError, faultLine } from './faults.ts';
 export { readItem } from './item.ts';

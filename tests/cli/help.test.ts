@@ -5,7 +5,7 @@ let shop: Workshop;
 beforeAll(() => { shop = newWorkshop(); });
 afterAll(() => { shop.close(); });
 
-const COMMANDS = ['make', 'check', 'work', 'draw', 'page', 'guide', 'cut', 'stock', 'sheets', 'pack', 'schemas', 'words'];
+const COMMANDS = ['make', 'gather', 'check', 'work', 'draw', 'page', 'guide', 'cut', 'stock', 'sheets', 'pack', 'schemas', 'words'];
 
 describe('the help', () => {
   it('names every command and exit code, and ends with 0', async () => {

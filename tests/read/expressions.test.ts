@@ -115,6 +115,7 @@ describe('an attack through an expression', () => {
     '# 1', '1 # comment', '$', '@', '\\u0063onstructor', 'ｈeight', '１', '0x1F', '0b11', '1 + 0o17', '1_000', '--1--', '((((', '))))', ',', '()', 'min(,)', 'min(...)', '.', '1..2',
     '1e999', '1e999 mm', '9'.repeat(400), `${'('.repeat(21)}1${')'.repeat(21)}`, `1${'+1'.repeat(99)}`, '-'.repeat(199) + '1', `1${' '.repeat(200)}`, `2${'^2'.repeat(30)}`,
     'sqrt('.repeat(39) + '1' + ')'.repeat(39), 'random()', 'now()', 'factorial(170)', 'ones(1e9)', 'range(1, 1e9)', 'format(1)', 'print(1)', 'typed(1)', 'reviver(1)', 'unit(1)',
+    'globalThis', 'globalThis.process', 'process', 'require("fs")', 'eval("1")', 'Function("return 1")()', 'this', 'new Date()', 'x => x', 'height.__proto__', 'f`1`', 'import.meta',
     'spacing()', 'height(1)', 'min.min(1, 2)', '(min)(1, 2)', 'sin(45 deg)(1)', '+1',
   ])('%j is refused', (text) => {
     const fault = faultOf(text);

@@ -3,6 +3,7 @@ export { caption } from './captions.ts';
 export { figure } from './colophon.tsx';
 export { lengthName } from './dimensions.tsx';
 export { Spoken } from './spoken.tsx';
+export { sheetSize } from './sheet.ts';
 export { stepAlt } from './step-alt.ts';
 export { glyphsFrom } from './glyphs-from.ts';
 export { loadInKilograms } from './load-in-kilograms.ts';

@@ -45,7 +45,7 @@ export function safeLoad(input: BookletInput): readonly ReactNode[] {
     name: 'load',
     className: 'load',
     over: [...safe(input), ...whoAndJoint(input), ...(model.use === 'bed' ? onlyFor(input) : [])],
-    cautions: [...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual'],
+    cautions: [...cautions, ...(advice.wall !== null ? ['tipping' as const] : []), 'manual'],
     sentences,
   });
 }
@@ -54,7 +54,7 @@ const fixing: Say = ({ words }) => words.t('booklet.fix-to-wall');
 
 /** What it may carry, and the wall it is to be fixed to. */
 function safe(input: BookletInput): readonly Block[] {
-  return toldBlocks(input, 'safe', 2 * safePad, [loadTold(input), ...(input.report.advice.fixToWall ? [wallTold(input)] : [])]);
+  return toldBlocks(input, 'safe', 2 * safePad, [loadTold(input), ...(input.report.advice.wall !== null ? [wallTold(input)] : [])]);
 }
 
 /** Height of the signs for whom it is and of joints that nobody tested, mm. */

@@ -1,4 +1,4 @@
-import { PAPERS, papersOf, type PageSheet, type Paper } from '../papers/index.ts';
+import { common, PAPERS, papersOf, type LaidFor, type PageSheet, type Paper } from '../papers/index.ts';
 
 /** A paper's page with its size, mm. */
 export interface Sheet extends PageSheet {
@@ -6,11 +6,14 @@ export interface Sheet extends PageSheet {
   readonly height: number;
 }
 
-/** The pages of all papers on which booklets come. */
-export const sheets = Object.fromEntries(papersOf('full', 'half').map((paper): [Paper, Sheet] => {
+/** The pages of all papers on which booklets come, and that of several in common. */
+export const sheets: Readonly<Record<LaidFor, Sheet>> = { ...Object.fromEntries(papersOf('full', 'half').map((paper): [Paper, Sheet] => {
   const { width, height, page } = PAPERS[paper];
   return [paper, { ...page, width, height }];
-})) as Readonly<Record<Paper, Sheet>>;
+})) as Readonly<Record<Paper, Sheet>>, common };
+
+/** Size of a page, mm. */
+export const sheetSize = (paper: LaidFor): { readonly width: number; readonly height: number } => ({ width: sheets[paper].width, height: sheets[paper].height });
 
 /** Height between top and bottom white, mm. */
 export function bandRoom({ height, top, bottom }: Sheet): number {

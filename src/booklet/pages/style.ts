@@ -20,7 +20,7 @@ import { innerGap } from './strip.ts';
 import { leastWords, safePad, toldColumnGap, toldGap, toldLine, toldSize } from './told.ts';
 import { columnGap } from './tongues.tsx';
 import { narrowStyle } from './narrow-style.ts';
-import type { Paper } from './types.ts';
+import type { LaidFor } from '../papers/index.ts';
 
 const { margin, gutter, main } = sheets.a4;
 
@@ -201,7 +201,7 @@ html:dir(rtl) .findings .source { text-align: right; }
  * The style of all pages. Margins and columns mirror with the first language's direction; its `textScale` enlarges
  * running text where a script's letters are small. Lines stand as far apart as each language needs.
  */
-export function pageStyle(tongues: readonly Words[], paper: Paper): string {
+export function pageStyle(tongues: readonly Words[], paper: LaidFor): string {
   const scales = tongues.map((words) => `:lang(${words.lang}) { --line: ${lineScale(words)}; }`);
   const narrow = sheets[paper].narrow ? [narrowStyle(sheets[paper])] : [];
   return [`body { --text-scale: ${tongues[0]?.about.textScale ?? 1}; }`, ...scales, ground, coverStyle, beforeStyle, listStyle, stepStyle, endStyle, ...narrow].join('\n');

@@ -2,7 +2,7 @@ import type { Report } from '../../check/index.ts';
 import type { OfPicture } from '../../draw/index.ts';
 import type { Model, PartKind } from '../../model/index.ts';
 import type { Action, Caution, Plan, Standing, Tool } from '../../plan/index.ts';
-import type { Paper } from '../papers/index.ts';
+import type { LaidFor, Paper } from '../papers/index.ts';
 import type { Words } from '../words/index.ts';
 
 /** `pictures` has numerals and units only and is the same for all languages; `words` adds names, short captions and sentences. */
@@ -67,7 +67,8 @@ export interface BookletInput {
   /** mm of paper for one mm of part in the pictures of the kinds of parts; kinds of one scale stand together over its bar. */
   readonly partScale: Readonly<Record<PartKind, number>>;
   readonly edition: Edition;
-  readonly paper: Paper;
+  /** What its pages are laid out for. */
+  readonly paper: LaidFor;
   readonly revision: number;
   /** Short hash of what the booklet was made from. */
   readonly contentMark: string;

@@ -17,6 +17,8 @@ export type FullPaper = OfSort<'full'>;
 export type HalfPaper = OfSort<'half'>;
 /** Those of which booklets have pages. */
 export type Paper = OfSort<'full' | 'half'>;
+/** What pages are laid out for: one paper, or the field that all full papers hold. */
+export type LaidFor = Paper | 'common';
 export type PosterPaper = OfSort<'full' | 'apart'>;
 
 const NAMES = Object.keys(PAPERS) as readonly AnyPaper[];
@@ -27,5 +29,6 @@ export const papersOf = <Sort extends PaperFacts['sort']>(...sorts: readonly Sor
 
 export const isHalfPaper = (paper: string): paper is HalfPaper => papersOf('half').some((half) => half === paper);
 
+export { common } from './common.ts';
 export type { PageSheet } from './page-sheet.ts';
 export type { PaperFacts } from './types.ts';

@@ -13,6 +13,7 @@ import { drawForm, pictureForms } from './pictureForms.ts';
 import type { OpenedBook, PictureForm } from './pictureForms.ts';
 import { fixDates, renumberNodes, setFileId, setProperty } from './sameBytes.ts';
 import type { Shown } from './tab.ts';
+import { placer } from './placer.ts';
 import { nameTexts } from './texts.ts';
 import type { PrintDocument } from './types.ts';
 
@@ -22,6 +23,11 @@ const STATE = 'PictureState';
 /** A place may be out of its picture's shape by this share before it is refused. */
 const SHAPE_TOLERANCE = 0.002;
 
+/** A finished booklet that can be written on every paper that its pages go on; what was written before makes no difference. */
+export interface Finished {
+  readonly on: (copy: Pick<PrintDocument, 'id' | 'paper'>) => Promise<Uint8Array>;
+}
+
 /**
  * Makes the words' PDF the finished booklet: names its texts, lays each picture into its Figure and sets the outline's
  * titles, properties, reading direction and identifiers.
@@ -30,7 +36,7 @@ const SHAPE_TOLERANCE = 0.002;
  * @throws when a page is wider than its paper, a place was not printed, its picture is missing or of another shape, the last page is blank,
  * or a letter is in none of the fonts.
  */
-export async function finish(words: Uint8Array, doc: PrintDocument, book: OpenedBook, { places, headings, texts, tooWide }: Shown): Promise<Uint8Array> {
+export async function finish(words: Uint8Array, doc: PrintDocument, book: OpenedBook, { places, headings, texts, tooWide }: Shown): Promise<Finished> {
   const pdf = await openPdf(words);
   // Each page is unpacked and read once, and packed again once with all that is changed on it.
   const contents = new Map(pdf.getPages().map((page) => [page, readContent(page)]));
@@ -47,7 +53,19 @@ export async function finish(words: Uint8Array, doc: PrintDocument, book: Opened
   setProperties(pdf, doc);
   setDirection(pdf, doc);
   renumberNodes(pdf);
-  return writePdf(pdf);
+  const place = placer(pdf, doc);
+  let written: Promise<unknown> = Promise.resolve();
+  return {
+    on: ({ id, paper }) => {
+      const writing = written.then(() => {
+        place(paper);
+        setFileId(pdf, id, doc.lang, paper, doc.title, doc.contentMark);
+        return writePdf(pdf);
+      });
+      written = writing.catch(() => undefined);
+      return writing;
+    },
+  };
 }
 
 function refuseBlankEnd(contents: ReadonlyMap<PDFPage, PageContent>, doc: PrintDocument): void {
@@ -109,7 +127,6 @@ function setProperties(pdf: PDFDocument, doc: PrintDocument): void {
   setProperty(pdf, 'Creator', 'foldwright');
   if (doc.subject !== undefined) setProperty(pdf, 'Subject', doc.subject);
   setProperty(pdf, 'ContentMark', doc.contentMark);
-  setFileId(pdf, doc.id, doc.lang, doc.paper, doc.title, doc.contentMark);
 }
 
 /** `PrintScaling: None` asks viewers not to shrink the page: gauges and patterns must come out true. */

@@ -25,7 +25,7 @@ export async function measureTab(tab: Page, doc: PrintDocument, covered: (codePo
 
 /** Width between the page's margins, CSS pixels, by the last `@page` rule without a name that says so. */
 async function contentWidth(tab: Page, doc: PrintDocument): Promise<number> {
-  const full = PAPERS[doc.paper].width * PIXELS_PER_MM;
+  const full = (doc.field ?? PAPERS[doc.paper]).width * PIXELS_PER_MM;
   const margins = await tab.evaluate(() => {
     const probe = document.createElement('div');
     const pages = [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules]).filter((rule) => rule instanceof CSSPageRule);

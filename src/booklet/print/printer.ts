@@ -40,6 +40,14 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
     opened.set(book, open);
     return open;
   };
+  const finished: Printer['finished'] = async (doc, book) => {
+    refuseUnloaded(doc, langs);
+    const { words, shown } = await press.run(async (tab, wait) => {
+      const shown = await showDocument(tab, doc, langs);
+      return { shown, words: await printTab(tab, 'words', wait) };
+    });
+    return finish(words, doc, await openOnce(book), shown);
+  };
   return {
     browser: { path: chosen.path, how: chosen.how },
     async pictures(list) {
@@ -47,14 +55,8 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
       // One sheet is printed while another is read.
       return { sheets: await Promise.all(inSheets(list).map((some) => printSheet(press, some))) };
     },
-    async document(doc, book) {
-      refuseUnloaded(doc, langs);
-      const { words, shown } = await press.run(async (tab, wait) => {
-        const shown = await showDocument(tab, doc, langs);
-        return { shown, words: await printTab(tab, 'words', wait) };
-      });
-      return finish(words, doc, await openOnce(book), shown);
-    },
+    finished,
+    document: async (doc, book) => (await finished(doc, book)).on(doc),
     async measure(doc) {
       refuseUnloaded(doc, langs);
       return press.run(async (tab) => {

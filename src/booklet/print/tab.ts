@@ -84,8 +84,8 @@ function langRules({ lang, html }: PrintDocument, loaded: readonly string[]): st
 }
 
 /** What every document starts from; its own style comes after and may set margins by `@page`. */
-function sheetCss({ paper }: PrintDocument): string {
-  return `@page { size: ${PAPERS[paper].css}; margin: 12mm }
+function sheetCss({ paper, field }: PrintDocument): string {
+  return `@page { size: ${field ? `${field.width}mm ${field.height}mm` : PAPERS[paper].css}; margin: 12mm }
 html, body { margin: 0; padding: 0; color: #000 }
 .picture-place { display: block }
 body > :last-child { break-after: auto !important }`;

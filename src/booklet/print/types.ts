@@ -1,3 +1,4 @@
+import type { Finished } from './finish.ts';
 import type { AnyPaper, Paper } from '../papers/index.ts';
 
 /** A picture to print: `svg` is one whole `<svg>` whose viewBox is in mm of paper. */
@@ -5,6 +6,11 @@ export interface PrintPicture {
   readonly id: string;
   readonly svg: string;
   /** Size on paper, mm. */
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Field {
   readonly width: number;
   readonly height: number;
 }
@@ -21,12 +27,14 @@ export interface PrintDocument {
   readonly dir: 'ltr' | 'rtl';
   readonly title: string;
   readonly paper: AnyPaper;
+  /** Size of its pages, mm, where these stand in the middle of a larger paper; null where they are as large as it. */
+  readonly field?: Field | null;
   readonly subject?: string;
   /** What the content was made from, for example a hash; stands in the file's properties and in its id. */
   readonly contentMark: string;
 }
 
-export type { AnyPaper, Paper };
+export type { AnyPaper, Finished, Paper };
 
 /** Printed pictures, ready to be laid into any number of documents. Plain data: it can be stored and read back. */
 export interface PictureBook {
@@ -53,6 +61,8 @@ export interface Printer {
   pictures(list: readonly PrintPicture[]): Promise<PictureBook>;
   /** Prints one document with the book's pictures: the same input gives the same bytes, whatever was printed before. */
   document(doc: PrintDocument, book: PictureBook): Promise<Uint8Array>;
+  /** The same, to be written on several papers: its pages are printed once. */
+  finished(doc: PrintDocument, book: PictureBook): Promise<Finished>;
   /** Text that is cut off, sticks out of its sheet, stands on other text or a picture, or falls back to a face that is not ours. */
   measure(doc: PrintDocument): Promise<readonly PageFault[]>;
   close(): Promise<void>;

@@ -10,8 +10,15 @@ export interface PrintedCopy {
   /** Laid into it; copies with the same set share its prints. */
   readonly pictures: readonly Picture[];
   readonly document: () => PrintDocument;
+  /** Those that have the same pages on other papers, itself among them; none unless given. */
+  readonly sharing?: Sharing | null;
   /** Made of the printed copy when it is finished. */
   readonly bound: readonly BoundCopy[];
+}
+
+/** Copies that differ by their paper alone, so that they are printed once. */
+export interface Sharing {
+  readonly copies: number;
 }
 
 export interface BoundCopy {

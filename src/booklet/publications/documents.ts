@@ -23,12 +23,14 @@ export const COPIES = {
   'workshop-pack': workshopPackCopies,
 } as const satisfies Readonly<Record<Exclude<PublicationName, EditionName | 'stitched' | 'phone-guide'>, (...made: never) => readonly Copy[]>>;
 
-/** The copies of the editions asked for in the order in which they are printed: series by series, and in each paper by paper. */
+/** The copies of the editions asked for in the order in which they are printed: series by series, and in each paper by paper; those that share their pages with the first of their papers. */
 export function copiesOfEditions(editions: readonly EditionName[], asked: Asked): readonly EditionCopy[] {
   const wanted = EDITIONS.filter(({ name }) => editions.includes(name));
   const seriesOf = ({ name, series }: Edition): string => (series === 'alone' ? name : series);
   const papers = papersOf('full', 'half', 'apart');
+  const first = papersOf('full').findIndex((paper) => asked.papers.includes(paper));
+  const turnOf = ({ paper, laidFor }: EditionCopy): number => (laidFor === 'common' ? first : papers.indexOf(paper));
   return [...new Set(wanted.map(seriesOf))].flatMap((series) => wanted.filter((edition) => seriesOf(edition) === series)
     .flatMap(({ name }) => EDITION_COPIES[name](asked))
-    .sort((one, other) => papers.indexOf(one.paper) - papers.indexOf(other.paper)));
+    .sort((one, other) => turnOf(one) - turnOf(other)));
 }

@@ -1,13 +1,13 @@
 import * as drawing from '../../draw/index.ts';
 import type { Format, Picture } from '../../draw/index.ts';
 import { glyphsFrom, type BookletInput, type BookletPages } from '../pages/index.ts';
-import { PAPERS, type AnyPaper } from '../papers/index.ts';
+import { common, PAPERS, type AnyPaper } from '../papers/index.ts';
 import { pictureSizes } from '../picture-sizes.ts';
 import { picturePlace } from '../print/index.ts';
 import type { Stitching } from '../stitch/index.ts';
 import type { Words } from '../words/index.ts';
-import type { PrintedCopy } from './copies.ts';
-import { formatOn, type EditionName } from './facts.ts';
+import type { PrintedCopy, Sharing } from './copies.ts';
+import { formatOn, laidFor, type EditionName } from './facts.ts';
 import { stitchedCopies } from './stitched/document.ts';
 import { nameOf, type Tongues } from './tongues.ts';
 import type { Edition } from './types.ts';
@@ -44,32 +44,66 @@ export interface EditionCopy {
   readonly edition: EditionName;
   readonly paper: AnyPaper;
   readonly format: Format;
+  /** What its pages are laid out for. */
+  readonly laidFor: AnyPaper | 'common';
   readonly of: (size: SizeToPublish, binding: Binding) => PrintedCopy;
 }
 
 /** The copies of an edition that are wanted, on those of its papers that were asked for. */
 export type CopiesOfEdition = (asked: Asked) => readonly EditionCopy[];
 
-/** The copies of an edition as its pages make it. */
-export const editionCopies = <Paper extends AnyPaper>(edition: Omit<NamedEdition, 'papers'> & { readonly papers: readonly Paper[] }, pagesOf: PagesOf<Paper>, asked: Asked): readonly EditionCopy[] =>
-  edition.papers.filter((paper) => asked.papers.includes(paper))
-    .flatMap((paper) => tonguesOf(edition, asked).map((tongues) => editionCopy(edition, paper, tongues, pagesOf)));
+/** The copies of an edition as its pages make it; those that share their pages come one after the other. */
+export const editionCopies = <Paper extends AnyPaper>(edition: Omit<NamedEdition, 'papers'> & { readonly papers: readonly Paper[] }, pagesOf: PagesOf<Paper>, asked: Asked): readonly EditionCopy[] => {
+  const papers = edition.papers.filter((paper) => asked.papers.includes(paper));
+  const layouts = [...new Set(papers.map((paper) => laidFor(edition, paper)))].map((layout) => papers.filter((paper) => laidFor(edition, paper) === layout));
+  return layouts.flatMap((sharing) => tonguesOf(edition, asked).flatMap((tongues) => {
+    const pages = sharedPages((size, format, paper: Paper) => pagesOf(inputOf(size, format, tongues), paper, tongues, size.languages), sharing.length);
+    return sharing.map((paper) => editionCopy(edition, paper, tongues, pages));
+  }));
+};
 
-function editionCopy<Paper extends AnyPaper>(edition: NamedEdition, paper: Paper, tongues: Tongues, pagesOf: PagesOf<Paper>): EditionCopy {
+/** The pages of a size that several copies share, and what tells these copies. */
+interface SharedPages<Paper extends AnyPaper> {
+  readonly of: (size: SizeToPublish, format: Format, paper: Paper) => BookletPages;
+  readonly sharing: (size: SizeToPublish) => Sharing | null;
+}
+
+/** Pages are made for the first copy of a size that asks, and forgotten when the last has asked. */
+function sharedPages<Paper extends AnyPaper>(make: SharedPages<Paper>['of'], copies: number): SharedPages<Paper> {
+  const made = new WeakMap<SizeToPublish, { readonly pages: BookletPages; readonly left: number }>();
+  const sharings = new WeakMap<SizeToPublish, Sharing>();
+  return {
+    of: (size, format, paper) => {
+      const { pages, left } = made.get(size) ?? { pages: make(size, format, paper), left: copies };
+      if (left > 1) made.set(size, { pages, left: left - 1 });
+      else made.delete(size);
+      return pages;
+    },
+    sharing: (size) => {
+      const sharing = sharings.get(size) ?? { copies };
+      sharings.set(size, sharing);
+      return copies > 1 ? sharing : null;
+    },
+  };
+}
+
+function editionCopy<Paper extends AnyPaper>(edition: Omit<NamedEdition, 'papers'>, paper: Paper, tongues: Tongues, pages: SharedPages<Paper>): EditionCopy {
   const format = formatOn(edition, paper);
+  const layout = laidFor(edition, paper);
   const [{ lang, about: { direction } }] = tongues;
   return {
-    edition: edition.name, paper, format,
+    edition: edition.name, paper, format, laidFor: layout,
     of: (size, binding) => {
-      const { model, contentMark, languages, pictures } = size;
+      const { model, contentMark, pictures } = size;
       const id = `${model.item}-${model.size}-${copyName(edition, tongues)}${PAPERS[paper].suffix}`;
       return {
         made: 'printed',
         file: `${id}${edition.ending}`,
         pictures: pictures[format],
+        sharing: pages.sharing(size),
         document: () => {
-          const { html, css, dir, title } = pagesOf(inputOf(size, format, tongues), paper, tongues, languages);
-          return { id, html, css, lang, dir, title, paper, contentMark };
+          const { html, css, dir, title } = pages.of(size, format, paper);
+          return { id, html, css, lang, dir, title, paper, field: layout === 'common' ? common : null, contentMark };
         },
         bound: binding !== null && edition.series === 'booklet' ? stitchedCopies(id, paper, { ...binding, dir: direction }) : [],
       };
@@ -89,7 +123,7 @@ function inputOf({ model, plan, report, variants, revision, contentMark, picture
 }
 
 /** The languages of each copy on one paper; where the copy is free of words, those that describe it to who hears it. */
-function tonguesOf({ needs: { languages } }: Edition, { tongues, source }: Asked): readonly Tongues[] {
+function tonguesOf({ needs: { languages } }: Pick<Edition, 'needs'>, { tongues, source }: Asked): readonly Tongues[] {
   switch (languages) {
     case 'language': return tongues;
     case 'none': return [[source]];
@@ -102,7 +136,7 @@ function tonguesOf({ needs: { languages } }: Edition, { tongues, source }: Asked
 }
 
 /** A copy's name beside those of its size. */
-function copyName({ name, needs: { languages } }: Edition, tongues: Tongues): string {
+function copyName({ name, needs: { languages } }: Pick<NamedEdition, 'name' | 'needs'>, tongues: Tongues): string {
   switch (languages) {
     case 'language': return `${nameOf(tongues)}-${name}`;
     case 'none': return name;

@@ -39,4 +39,7 @@ export const EDITION_PAPERS: readonly AnyPaper[] = [...new Set(EDITIONS.flatMap(
 export const comesOn = ({ papers }: Publication, paper: string): boolean => papers.some((each) => each === paper);
 
 /** Which set of a size's pictures an edition is laid out with on a paper. */
-export const formatOn = ({ needs: { pictures } }: Edition, paper: AnyPaper): Format => (pictures === 'of-paper' ? PAPERS[paper].format : pictures);
+export const formatOn = ({ needs: { pictures } }: Pick<Edition, 'needs'>, paper: AnyPaper): Format => (pictures === 'of-paper' ? PAPERS[paper].format : pictures);
+
+/** What an edition's pages on a paper are laid out for. */
+export const laidFor = <Paper extends AnyPaper>({ layout }: Pick<Edition, 'layout' | 'series'>, paper: Paper): Paper | 'common' => (layout === 'common' && PAPERS[paper].sort === 'full' ? 'common' : paper);

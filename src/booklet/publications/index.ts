@@ -1,7 +1,7 @@
 export { COPIES, copiesOfEditions } from './documents.ts';
 export type { Binding, EditionCopy, SizeToPublish } from './edition-copies.ts';
-export type { Copy, PrintedCopy, WrittenCopy } from './copies.ts';
-export { comesOn, EDITION_PAPERS, EDITIONS, PUBLICATIONS, type BookletEdition } from './facts.ts';
+export type { Copy, PrintedCopy, Sharing, WrittenCopy } from './copies.ts';
+export { comesOn, EDITION_PAPERS, EDITIONS, laidFor, PUBLICATIONS, type BookletEdition } from './facts.ts';
 export { shortMark } from './short-mark.ts';
 export { nameOf, type Tongues } from './tongues.ts';
 export type { Edition, Publication } from './types.ts';

@@ -34,6 +34,8 @@ export interface Publication {
 export interface Edition extends Publication {
   readonly ending: '.pdf';
   readonly needs: Needs & { readonly languages: Exclude<CopiesBy, 'all'>; readonly pictures: Format | 'of-paper'; readonly fonts: 'all' };
+  /** Its pages are laid out once for all full papers; each has pages of its own unless so. */
+  readonly layout?: 'common';
   /** Made where no edition is named. */
   readonly isUsual: boolean;
   /** Booklets come paper by paper, one edition beside the other, and those on half papers can be stitched; all else comes by itself. */

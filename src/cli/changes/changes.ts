@@ -1,26 +1,27 @@
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import { picturesOnPages } from '../../booklet/index.ts';
-import type { Picture } from '../../draw/index.ts';
-import { keptContent, type Keep } from '../../keep/index.ts';
 import { buildModel } from '../../model/index.ts';
+import type { Keep } from '../../keep/index.ts';
+import type { Item } from '../../read/index.ts';
 import { openCrew, type Crew } from '../crew/index.ts';
-import { checkedDraft, drawnSets, newPlanner, type Draft, type Planner } from '../drafts.ts';
+import { checkedDraft, drawnSets, newPlanner, type Planner } from '../drafts.ts';
 import { editionsAsked, type Wanted } from '../editions-asked.ts';
 import { writeTold } from '../files.ts';
 import { keepAsked, type KeepOptions } from '../keeping.ts';
-import { newProgress } from '../progress.ts';
+import { newProgress, type Progress } from '../progress.ts';
 import { chosen, itemsNamed, sizesOf } from '../project.ts';
-import { buildFile, type Variant } from '../record.ts';
+import type { Variant } from '../record.ts';
 import { sizeToPublish } from '../size-batches.ts';
-import { asBuildRecord, earlierRecord, type BuildRecord } from './build-record.ts';
 import { changesBetween } from './compare.ts';
+import { earlierBuild, earlierRevision, recordOf, type Earlier, type EarlierSize } from './earlier.ts';
 import { changesPage, type PicturePair } from './page.ts';
 import { reportOf, type SizeChanges } from './report.ts';
+import { reprints } from './reprints.ts';
 
 export interface ChangesOptions extends KeepOptions {
   readonly size?: readonly string[];
   readonly since: string;
+  /** A revision in git, in place of the folder. */
+  readonly from?: string;
   readonly out?: string;
 }
 
@@ -29,20 +30,19 @@ interface Compared {
   readonly pairs: readonly PicturePair[];
 }
 
-/** Tells what changed of an item since an earlier build, and shows it on a page where one is asked for. Prints nothing. */
+interface Working { readonly crew: Crew; readonly keep: Keep; readonly plan: Planner; readonly told: Progress }
+
+/** Tells what changed of an item since an earlier build or revision, and shows it on a page where one is asked for. Prints nothing. */
 export async function changesCommand(name: string, options: ChangesOptions): Promise<void> {
   const keep = keepAsked(options);
   const told = newProgress(process.stderr.isTTY);
   const crew = openCrew();
+  const by: Working = { crew, keep, plan: newPlanner(crew, keep), told };
   try {
+    const earlier = options.from === undefined ? earlierBuild(options.since, keep) : earlierRevision(options.from, (item, size) => workedThrough(item, size, by));
+    const wanted = editionsAsked({ edition: ['pictures', 'words'], paper: ['a4', 'letter'] });
     const compared: Compared[] = [];
-    for (const item of itemsNamed(name)) {
-      if (!existsSync(join(options.since, item.name))) throw new Error(`${join(options.since, item.name)}: no such folder; would be right: --since with the folder of an earlier build, as make wrote it`);
-      const drafts = chosen(sizesOf(item), options.size, 'size').map((size) => checkedDraft(item, size, { despiteFindings: true, out: options.since, copies: 0 }, told));
-      const plan = newPlanner(crew, keep);
-      const wanted = editionsAsked({ lang: ['en'], edition: ['pictures'], paper: ['a4'] });
-      for (const [turn, draft] of drafts.entries()) compared.push(await comparedSize(draft, { crew, keep, plan, turn, wanted }));
-    }
+    for (const item of itemsNamed(name)) for (const size of chosen(sizesOf(item), options.size, 'size')) compared.push(await comparedSize(item, size, { earlier, wanted, by }));
     told.stop();
     process.stdout.write(`${compared.flatMap(({ changes }) => reportOf(changes)).join('\n')}\n`);
     if (options.out !== undefined) writeTold(options.out, changesPage(compared));
@@ -53,40 +53,37 @@ export async function changesCommand(name: string, options: ChangesOptions): Pro
   keep.trim();
 }
 
-interface Comparing { readonly crew: Crew; readonly keep: Keep; readonly plan: Planner; readonly turn: number; readonly wanted: Wanted }
-
-async function comparedSize(draft: Draft, { crew, keep, plan, turn, wanted }: Comparing): Promise<Compared> {
-  const { item, model, report, folder, part } = draft;
-  const before = earlierRecord(join(folder, 'build.json'));
-  if (before === null) {
-    part.end();
-    return { changes: { item: item.name, size: model.size, changes: null, pages: [], pageCount: 0 }, pairs: [] };
-  }
-  const planned = await plan(draft, turn);
-  const pictures = await drawnSets(draft, planned, [], { crew, keep, turn, begun: () => undefined, drawn: (ids) => { part.done(ids.at(-1) ?? '', ids.length); } });
-  part.end();
-  const variant: Variant = { item, model, report, ...planned, pictures: pictures.page };
-  const after = asBuildRecord(JSON.parse(buildFile(variant)), 'the build');
-  const changes = changesBetween(before, after);
+async function comparedSize(item: Item, size: string, { earlier, wanted, by }: { readonly earlier: Earlier; readonly wanted: Wanted; readonly by: Working }): Promise<Compared> {
+  const before = await earlier(item, size);
+  if (before === null) return { changes: { item: item.name, size, changes: null, reprints: [] }, pairs: [] };
+  const variant = await workedThrough(item, size, by);
+  const changes = changesBetween(before.record, recordOf(variant));
   const changed = new Set(changes.filter(({ aspect, after: is }) => aspect === 'picture' && is !== null).map(({ name }) => name));
-  const pages = picturesOnPages(htmlOf(variant, wanted));
   return {
-    changes: { item: item.name, size: model.size, changes, pages: [...new Set([...changed].flatMap((id) => pages.get(id) ?? []))], pageCount: Math.max(0, ...[...pages.values()].flat()) },
-    pairs: pairsOf(before, pictures.page, changed, keep),
+    changes: { item: item.name, size, changes, reprints: changed.size === 0 ? [] : reprints(pagesOf(variant, wanted), changed) },
+    pairs: pairsOf(before, variant, changed),
   };
 }
 
-/** The booklet of pictures on A4. */
-function htmlOf(variant: Variant, { copies, languages }: Wanted): string {
-  const variants = sizesOf(variant.item).map((each) => buildModel(variant.item, each));
-  const size = sizeToPublish(variant, variants, { pictures: { page: variant.pictures, small: [], thumb: [] }, languages });
-  return copies.map((copy) => copy.of(size, null).document().html).join('');
+/** A size planned and drawn, whatever its checks say. */
+async function workedThrough(item: Item, size: string, { crew, keep, plan, told }: Working): Promise<Variant> {
+  const draft = checkedDraft(item, size, { despiteFindings: true, out: '', copies: 0 }, told);
+  const { model, report, part } = draft;
+  const planned = await plan(draft, 0);
+  const pictures = await drawnSets(draft, planned, [], { crew, keep, turn: 0, begun: () => undefined, drawn: (ids) => { part.done(ids.at(-1) ?? '', ids.length); } });
+  part.end();
+  return { item, model, report, ...planned, pictures: pictures.page };
 }
 
-function pairsOf({ pictures: earlier }: BuildRecord, pictures: readonly Picture[], changed: ReadonlySet<string>, keep: Keep): readonly PicturePair[] {
-  return pictures.filter(({ id }) => changed.has(id)).map(({ id, svg }) => {
-    const was = earlier.find((picture) => picture.id === id);
-    const kept = was === undefined ? null : keptContent(keep, was.sha256);
-    return { id, before: kept === null ? null : Buffer.from(kept).toString('utf8'), after: svg };
+/** Of each booklet on full papers the pages of each picture. */
+function pagesOf(variant: Variant, { copies, languages }: Wanted): Parameters<typeof reprints>[0] {
+  const variants = sizesOf(variant.item).map((each) => buildModel(variant.item, each));
+  const size = sizeToPublish(variant, variants, { pictures: { page: variant.pictures, small: [], thumb: [] }, languages });
+  return copies.map((copy) => {
+    const { lang, html } = copy.of(size, null).document();
+    return { edition: copy.edition, paper: copy.laidFor === 'common' ? null : copy.paper, lang: copy.edition === 'words' ? lang : null, pages: picturesOnPages(html) };
   });
 }
+
+const pairsOf = ({ picture }: EarlierSize, { pictures }: Variant, changed: ReadonlySet<string>): readonly PicturePair[] =>
+  pictures.filter(({ id }) => changed.has(id)).map(({ id, svg }) => ({ id, before: picture(id), after: svg }));

@@ -1,27 +1,34 @@
 import { ASPECTS, type Change } from './compare.ts';
+import type { Reprint } from './reprints.ts';
 
-/** What changed of a size, and on which pages of its booklet of pictures, of so many. */
+/** What changed of a size, and which pages of its booklets on A4 and Letter that means. */
 export interface SizeChanges {
   readonly item: string;
   readonly size: string;
   /** Null where it was not made before. */
   readonly changes: readonly Change[] | null;
-  readonly pages: readonly number[];
-  readonly pageCount: number;
+  readonly reprints: readonly Reprint[];
 }
 
 /** More than this of one aspect is counted, not listed: pictures alone. */
 const LISTED: Readonly<Partial<Record<Change['aspect'], number>>> = { picture: 12 };
 
 /** In plain lines, the size first. */
-export function reportOf({ item, size, changes, pages, pageCount }: SizeChanges): readonly string[] {
+export function reportOf({ item, size, changes, reprints }: SizeChanges): readonly string[] {
   if (changes === null) return [`${item} ${size}: not made before`];
   if (changes.length === 0) return [`${item} ${size}: nothing changed`];
   return [
     `${item} ${size}: ${ASPECTS.flatMap((aspect) => counted(aspect, changes)).join(', ')}`,
     ...ASPECTS.flatMap((aspect) => linesOf(aspect, changes.filter((change) => change.aspect === aspect))),
-    ...(pages.length > 0 ? [line('pages', `to print again of ${pageCount}, pictures on A4: ${ranges(pages)}`)] : []),
+    ...reprints.map(reprintLine),
   ];
+}
+
+const PAPER_NAMES: Readonly<Record<string, string>> = { a4: 'A4', letter: 'Letter' };
+
+function reprintLine({ edition, paper, langs, pages, pageCount }: Reprint): string {
+  const of = [edition, ...(paper === null ? [] : [`on ${PAPER_NAMES[paper] ?? paper}`]), ...(langs.length > 0 ? [`in ${langs.join(', ')}`] : [])].join(' ');
+  return line('pages', `to print again of ${pageCount}, ${of}: ${ranges(pages)}`);
 }
 
 const NAMES: Readonly<Record<Change['aspect'], readonly [one: string, more: string]>> = {

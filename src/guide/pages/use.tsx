@@ -16,9 +16,9 @@ export function usePage(maker: Maker): GuidePage {
       <Load maker={maker} />
       <ForWhom maker={maker} />
       <Untested maker={maker} />
-      {advice.fixToWall && <Told maker={maker} glyph={base.glyphs.plain('wall-fix')} label={({ words }) => words.t('booklet.fix-to-wall')} />}
+      {advice.wall !== null && <Told maker={maker} glyph={base.glyphs.plain('wall-fix')} label={({ words }) => words.t('booklet.fix-to-wall')} />}
       {base.model.use === 'bed' && <Mattress maker={maker} />}
-      <Signs maker={maker} cautions={[...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual']} sentences={sentences} />
+      <Signs maker={maker} cautions={[...cautions, ...(advice.wall !== null ? ['tipping' as const] : []), 'manual']} sentences={sentences} />
       <Said className="draft" phrase={say(({ words: { about, review, t } }) => (about.source ? t('booklet.colophon.source-text') : review === null ? t('booklet.colophon.draft') : t('booklet.colophon.reviewed', { reviewer: review.by })))} />
     </>
   ));

@@ -1,5 +1,5 @@
 import { declaredFor } from '../../read/index.ts';
-import { bookletPages, glyphsFrom, languagesIn, loadWords, pictureSizes, readAbout, type PlacePicture } from '../../booklet/index.ts';
+import { bookletPages, glyphsFrom, laidFor, languagesIn, loadWords, pictureSizes, PUBLICATIONS, readAbout, type PlacePicture } from '../../booklet/index.ts';
 import { checkModel } from '../../check/index.ts';
 import { planTubes } from '../../cut/index.ts';
 import * as drawing from '../../draw/index.ts';
@@ -40,7 +40,7 @@ async function drawnPages({ subject, locales }: DrawOrder): Promise<{ readonly p
   const item = itemOf(subject);
   const model = buildModel(item, size);
   const report = checkModel(model, declaredFor(item, size));
-  const plan = planItem(model, item.order, await loadSolids());
+  const plan = planItem(model, item.order, await loadSolids(), report.advice.wall);
   const cuts = await planTubes(model);
   await breath();
   const expected = drawing.picturesExpected(plan);
@@ -58,7 +58,7 @@ async function drawnPages({ subject, locales }: DrawOrder): Promise<{ readonly p
     pagesIn: ({ lang, edition, paper }) => {
       if (!languages.includes(lang)) throw new Error(`no language ${lang}`);
       const { html, css, dir } = bookletPages({
-        model, plan, report, variants, edition, paper,
+        model, plan, report, variants, edition, paper: laidFor(PUBLICATIONS[edition], paper),
         pictures: pictureSizes(pictures),
         partScale: drawing.PART_SCALE,
         revision: item.revision,

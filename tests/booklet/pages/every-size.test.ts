@@ -10,7 +10,7 @@ import { planItem } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { overviewPage, wallPages } from '../../../src/booklet/posters/index.ts';
 import { PAPERS } from '../../../src/booklet/papers/index.ts';
-import { PUBLICATIONS } from '../../../src/booklet/publications/facts.ts';
+import { laidFor, PUBLICATIONS } from '../../../src/booklet/publications/facts.ts';
 import { languagesIn, loadWords } from '../../../src/booklet/words/index.ts';
 import { overviewPosters, picturePages, wallPosters, wordPages } from '../../support/chosen.ts';
 import { everySize, modelOf } from '../../support/items.ts';
@@ -42,9 +42,10 @@ describe.each(everySize)('every booklet of the $name has room for all it says', 
   beforeAll(async () => {
     const solids = await sharedSolids();
     const model = modelOf(item, size);
-    const plan = planItem(model, item.order, solids);
+    const report = checkModel(model, declaredFor(item, model.size));
+    const plan = planItem(model, item.order, solids, report.advice.wall);
     const sets = picturesFor({ model, plan, cuts: await planTubes(model), solids }, ['page', 'small', 'thumb'], undefined, outlineOnly);
-    const common = { ...rackInput(), model, plan, report: checkModel(model, declaredFor(item, model.size)), variants: item.sizes.map(({ name }) => modelOf(item, name)) };
+    const common = { ...rackInput(), model, plan, report, variants: item.sizes.map(({ name }) => modelOf(item, name)) };
     of = (format, lang) => {
       const [first = common.words, ...alongside] = lang.split('+').flatMap((each) => words.get(each) ?? []);
       return { ...common, pictures: sets[format], words: first, alongside };
@@ -54,7 +55,7 @@ describe.each(everySize)('every booklet of the $name has room for all it says', 
   it.each(PUBLICATIONS.words.papers)('with and without words, on %s', (paper) => {
     const { format } = PAPERS[paper];
     for (const { lang } of tried(wordPages, paper)) {
-      const { pageCount } = bookletPages({ ...of(format, lang), edition: 'words', paper });
+      const { pageCount } = bookletPages({ ...of(format, lang), edition: 'words', paper: laidFor(PUBLICATIONS.words, paper) });
       expect([lang, pageCount > 10 && pageCount < 150]).toEqual([lang, true]);
     }
     if (tried(picturePages, paper).length > 0) expect(bookletPages({ ...of(format, 'en'), edition: 'pictures', paper }).pageCount).toBeGreaterThan(10);

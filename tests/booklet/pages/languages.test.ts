@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
+import { common } from '../../../src/booklet/papers/index.ts';
 import { openPrinter, picturePlace, type PageFault, type Printer } from '../../../src/booklet/print/index.ts';
 import { languagesIn } from '../../../src/booklet/words/index.ts';
 import { sharedSolids } from '../../support/kernel.ts';
@@ -21,10 +22,10 @@ beforeAll(async () => {
 });
 afterAll(() => printer.close());
 
-async function faultsOf(lang: string, made: Partial<BookletInput>, paper: 'a4' | 'letter'): Promise<readonly PageFault[]> {
+async function faultsOf(lang: string, made: Partial<BookletInput>): Promise<readonly PageFault[]> {
   const words = rackInputWords(lang);
-  const { html, css, dir, title } = bookletPages({ ...words, ...made, paper, placePicture: picturePlace });
-  return printer.measure({ id: lang, html, css, lang: words.words.lang, dir, title, paper, contentMark: 'm' });
+  const { html, css, dir, title } = bookletPages({ ...words, ...made, paper: 'common', placePicture: picturePlace });
+  return printer.measure({ id: lang, html, css, lang: words.words.lang, dir, title, paper: 'a4', field: common, contentMark: 'm' });
 }
 
 const inputs = new Map<string, BookletInput>();
@@ -38,11 +39,11 @@ function rackInputWords(lang: string): BookletInput {
 // Nothing cut off, outside its sheet, on other letters or a picture, or in a face that is not ours.
 describe('no text is clipped, too wide or too high', () => {
   it.each(measuredAlone)('in $lang, $item', async ({ lang, item }) => {
-    expect(await (item === 'rack' ? faultsOf(lang, rack, 'a4') : faultsOf(lang, bed, 'letter'))).toEqual([]);
+    expect(await (item === 'rack' ? faultsOf(lang, rack) : faultsOf(lang, bed))).toEqual([]);
   });
 
   // Two directions; one language of each three that need the most room for lines, width and both.
   it.each(measuredTogether)('in $lang side by side, $item', async ({ lang, item }) => {
-    expect(await (item === 'rack' ? faultsOf(lang, rack, 'letter') : faultsOf(lang, { ...bed, despiteFindings: true }, 'a4'))).toEqual([]);
+    expect(await (item === 'rack' ? faultsOf(lang, rack) : faultsOf(lang, { ...bed, despiteFindings: true }))).toEqual([]);
   });
 });

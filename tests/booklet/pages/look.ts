@@ -5,7 +5,6 @@ import { bookletPages, type BookletInput } from '../../../src/booklet/pages/inde
 import { SLOWEST } from '../../support/waiting.ts';
 import { footOver } from '../../../src/booklet/pages/foot.tsx';
 import { sheets } from '../../../src/booklet/pages/sheet.ts';
-import { PAPERS } from '../../../src/booklet/papers/index.ts';
 import { fontCss } from '../../../src/booklet/print/index.ts';
 
 
@@ -34,7 +33,7 @@ export async function openBooklet(browser: Browser, input: BookletInput): Promis
   const { html, css, dir, title, pageCount } = bookletPages(input);
   const tab = await browser.newPage();
   tab.setDefaultTimeout(SLOWEST);
-  await tab.setContent(`<!doctype html><html lang="${input.words.lang}" dir="${dir}"><head><title>${title}</title><style>${fontsOf(input)} @page { size: ${PAPERS[input.paper].css}; } ${css}</style></head><body>${html}</body></html>`);
+  await tab.setContent(`<!doctype html><html lang="${input.words.lang}" dir="${dir}"><head><title>${title}</title><style>${fontsOf(input)} @page { size: ${sheets[input.paper].width}mm ${sheets[input.paper].height}mm; } ${css}</style></head><body>${html}</body></html>`);
   await tab.evaluate(async () => { await document.fonts.ready; });
   return { tab, pageCount };
 }

@@ -60,6 +60,16 @@ describe('the copies of editions', () => {
     ]);
   });
 
+  it('that have the same pages on two papers come one after the other, and are made once', () => {
+    const both = copiesOfEditions(['words', 'pictures'], { ...asked, papers: ['a4', 'letter', 'a5'], tongues: [[en], [ar, fr]] });
+    expect(told(both)).toEqual([
+      'pictures a4 page', 'words a4 page', 'words letter page', 'words a4 page', 'words letter page',
+      'pictures letter page', 'pictures a5 small', 'words a5 small', 'words a5 small',
+    ]);
+    expect(both.map(({ laidFor }) => laidFor)).toEqual(['a4', 'common', 'common', 'common', 'common', 'letter', 'a5', 'a5', 'a5']);
+    expect(told(copiesOfEditions(['words', 'pictures'], { ...asked, papers: ['letter'], tongues: [[en]] }))).toEqual(['pictures letter page', 'words letter page']);
+  });
+
   it('are of one direction of reading where the languages are', () => {
     expect(told(copiesOfEditions(['wall'], { ...asked, tongues: [[en], [fr]] }))).toEqual(['wall a4 small', 'wall a3 small']);
     expect(told(copiesOfEditions(['wall'], { ...asked, tongues: [[ar], [ur]] }))).toEqual(['wall a4 small', 'wall a3 small']);

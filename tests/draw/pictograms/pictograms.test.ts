@@ -5,7 +5,7 @@ import { inkBounds, paint, shapesOf } from './painter.ts';
 import { sheetSvg } from './sheet.ts';
 
 const tools: Record<Tool, true> = {
-  tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, block: true,
+  tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, square: true, 'plumb-line': true, clamp: true, steps: true, block: true,
 };
 const actions: Record<Action, true> = {
   'cut-tubes': true, 'cut-blank': true, 'mark-inside': true, 'mark-creases': true, 'mark-notches': true, 'punch-holes': true,

@@ -7,6 +7,7 @@ export const words = {
   papers: papersOf('full', 'half'),
   ending: '.pdf',
   needs: { languages: 'language', pictures: 'of-paper', fonts: 'all' },
+  layout: 'common',
   isUsual: true,
   series: 'booklet',
 } as const satisfies Edition;

@@ -72,9 +72,9 @@ function wasOf(before: readonly Finding[], now: readonly NumberedFinding[], { fi
 /** As it is printed, in kg, and as it is reckoned, in N. */
 const loadFigure = (words: Words, newtons: number): string => `${words.measure(loadInKilograms(newtons), 'kg')} (${words.measure(newtons, 'N')})`;
 
-function loadText(words: ReturnType<typeof useWords>, { safeLoadPerDeck, fixToWall }: Advice): string {
+function loadText(words: ReturnType<typeof useWords>, { safeLoadPerDeck, wall }: Advice): string {
   const load = safeLoadPerDeck === null ? words.t('booklet.no-safe-load') : words.t('page.checks.load', { load: loadFigure(words, safeLoadPerDeck) });
-  return fixToWall ? `${load} ${words.t('booklet.fix-to-wall')}` : load;
+  return wall !== null ? `${load} ${words.t('booklet.fix-to-wall')}` : load;
 }
 
 /** A finding's figure beside its limit; approvals are counted. */

@@ -1,5 +1,5 @@
 import { useEffect, useId, useRef, useState, type ReactNode } from 'react';
-import { PAPERS, PUBLICATIONS, type BookletEdition, type Paper as PaperName } from '../../../booklet/index.ts';
+import { laidFor, PAPERS, PUBLICATIONS, sheetSize, type BookletEdition, type Paper as PaperName } from '../../../booklet/index.ts';
 import { bookletsOffered } from '../../paper-groups.ts';
 import { nameOr, useWords } from '../words.tsx';
 import type { PlannedStep, Subject } from '../workers/messages.ts';
@@ -62,6 +62,12 @@ export function Printed({ subject, locales, languages, planner, now }: PrintedPr
   );
 }
 
+/** What is left of the paper round pages that are laid out for more than one. */
+function whiteRound({ paper, edition }: Pages): string {
+  const sheet = sheetSize(laidFor(PUBLICATIONS[edition], paper));
+  return `${(PAPERS[paper].height - sheet.height) / 2}mm ${(PAPERS[paper].width - sheet.width) / 2}mm`;
+}
+
 /** One page of the booklet: that of the step, or the cover. Nothing runs in the frame; it only keeps the page's style apart. */
 function PageSheet({ pages, step }: { readonly pages: Pages; readonly step: number | null }): ReactNode {
   const words = useWords();
@@ -88,7 +94,7 @@ function PageSheet({ pages, step }: { readonly pages: Pages; readonly step: numb
     <div className="sheet-holder" ref={holder} style={{ aspectRatio: `${width} / ${height}` }}>
       <iframe ref={frame} title={words.t('page.printed.page')} sandbox="allow-same-origin" tabIndex={-1}
         style={{ width: `${width}mm`, height: `${height}mm`, transform: `scale(${scale})` }} onLoad={() => { setLoaded((count) => count + 1); }}
-        srcDoc={`<!doctype html><html lang="${pages.lang}" dir="${pages.dir}"><head><meta charset="utf-8"><title>.</title><link rel="stylesheet" href="/fonts.css"><style>${pages.css} html { background: #fff; overflow: hidden }</style></head><body>${pages.html}</body></html>`} />
+        srcDoc={`<!doctype html><html lang="${pages.lang}" dir="${pages.dir}"><head><meta charset="utf-8"><title>.</title><link rel="stylesheet" href="/fonts.css"><style>${pages.css} html { padding: ${whiteRound(pages)} } html { background: #fff; overflow: hidden }</style></head><body>${pages.html}</body></html>`} />
     </div>
   );
 }
