@@ -176,7 +176,7 @@ describe('making', () => {
     await press('input[value="stool/low"]');
     expect(await value('.pack input[name="stool/low"]')).toBe('6');
     await hand.put('.pack input[name="stool/low"]', '1');
-    expect(await hand.text('.pack [role=alert]')).toBe('Learners: 12, pieces: 1. That makes teams of 12. For pairs take 6 pieces.');
+    expect(await hand.text('.pack [role=alert]')).toBe('Learners: 12, items: 1. That makes teams of 12. For pairs take 6 items.');
     await press('.unsaved button');
     await hand.until('document.querySelector(".unsaved") === null');
     expect(served.shop.read(RACK).toString()).toContain('width: 700 mm');
