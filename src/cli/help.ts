@@ -6,7 +6,7 @@ export const help: HelpConfiguration = {
   sortSubcommands: false,
   subcommandTerm: (command) => called(command),
   commandUsage: (command) => `${path(command)}${command.commands.length > 0 ? ' <command> …' : ''}`,
-  optionDescription: (option) => `${option.description}${unlessGiven(option)}`,
+  optionDescription: (option) => `${option.description}${byDefault(option)}`,
   formatHelp: (command, helper) => [
     `${helper.commandUsage(command)}`,
     ...wrapped(helper, command.description()),
@@ -29,8 +29,8 @@ function path(command: Command): string {
   return command.parent === null ? called(command) : `${path(command.parent)} ${called(command)}`;
 }
 
-function unlessGiven({ defaultValue }: Option): string {
-  return typeof defaultValue === 'string' ? `; ${defaultValue} unless given` : '';
+function byDefault({ defaultValue }: Option): string {
+  return typeof defaultValue === 'string' ? `; default: ${defaultValue}` : '';
 }
 
 function wrapped(helper: Help, text: string): readonly string[] {

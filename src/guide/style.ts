@@ -59,6 +59,7 @@ ${recoloured}
 #start .drawing svg{max-height:38vh}
 .mark{width:3rem;height:3rem;flex:none}
 .mark.wide{width:4.5rem}
+.mark.sizes{width:9rem;max-width:55%}
 .small{display:block;flex:none;max-width:40vw}
 .small svg{height:2.75rem;width:auto;max-width:100%}
 `;

@@ -68,7 +68,7 @@ describe('measures', () => {
     await hand.until(CHECKED);
     expect(await hand.text('.walk .was')).toMatch(/^Steps: \d+ \(before: \d+\)$/);
     expect(await hand.text('.sum')).toMatch(/\(before: Fails: \d+ · cautions: \d+ · passes: \d+\)$/);
-    expect(await hand.text('.load .was')).toMatch(/\(before: Safe load: \d+ N/);
+    expect(await hand.text('.load .was')).toMatch(/\(before: Safe load: \d+ kg \(\d+ N\)/);
     expect((await hand.texts('.finding-figures .was')).some((was) => /^\(before: [\d.]+ N, caution\)$/.test(was))).toBe(true);
     await hand.put(WIDTH, '776');
     await hand.put(DEPTH, '500');
@@ -86,7 +86,7 @@ describe('undo', () => {
     await press('.undo');
     expect([await value(WIDTH), await value(DECKS)]).toEqual(['800', '4']);
     await press('.undo');
-    expect([await value(WIDTH), await hand.text('.changes')]).toEqual(['776', expect.stringMatching(/^(?=.*width: 800 mm 776 mm)(?=.*decks: 5 4)/)]);
+    expect([await value(WIDTH), await hand.text('.changes')]).toEqual(['776', expect.stringMatching(/^(?=.*Width: 800 mm 776 mm)(?=.*Decks: 5 4)/)]);
     await press('.redo');
     await press('.redo');
     expect([await value(WIDTH), await value(DECKS), await hand.texts('.changes')]).toEqual(['800', '5', []]);
@@ -176,7 +176,7 @@ describe('making', () => {
     await press('input[value="stool/low"]');
     expect(await value('.pack input[name="stool/low"]')).toBe('6');
     await hand.put('.pack input[name="stool/low"]', '1');
-    expect(await hand.text('.pack [role=alert]')).toBe('Learners: 12, pieces: 1. That makes teams of 12. For pairs take 6 pieces.');
+    expect(await hand.text('.pack [role=alert]')).toBe('Learners: 12, items: 1. That makes teams of 12. For pairs take 6 items.');
     await press('.unsaved button');
     await hand.until('document.querySelector(".unsaved") === null');
     expect(served.shop.read(RACK).toString()).toContain('width: 700 mm');

@@ -109,7 +109,7 @@ describe('the side that changes an item', () => {
     await hand.put(WIDTH, '1200');
     expect(await hand.page.$eval(WIDTH, (element) => element.getAttribute('aria-invalid'))).toBe('true');
     expect(await hand.text('.refused')).toBe('1200 is not allowed: from 500 mm to 1100 mm. 900 mm still holds.');
-    expect(await hand.text('.changes')).toBe('width: 1000 mm 900 mm');
+    expect(await hand.text('.changes')).toBe('Width: 1000 mm 900 mm');
     for (const [row, value] of Object.entries(tooLow)) await hand.put(`.measure:nth-child(${row}) input[type=range]`, value);
     await hand.until('document.querySelector(".told pre")?.textContent.includes("steps/rack/item.yaml")');
     expect(await hand.text('.told pre')).toMatch(/^steps\/rack\/item\.yaml:\d+:\d+ .*would be right: /);

@@ -8,6 +8,7 @@ import { marginParts } from './margin-parts.ts';
 import { narrowHead, type NarrowHead } from './narrow-head.ts';
 import { pictureSize } from './placed-picture.tsx';
 import { packPages } from './pack.ts';
+import { roundOf } from './round.ts';
 import { captionSize, lineHeight, sheets } from './sheet.ts';
 import { stripOf } from './strip.ts';
 import { saidHeight, type Say } from './tongues.tsx';
@@ -21,6 +22,8 @@ export const numeralHeight = 13;
 export const countHeight = 9;
 /** Height of the row that tells for how many identical decks a step is done, mm. */
 export const timesHeight = 10;
+/** Height of the row that tells which side is folded, mm. */
+export const roundHeight = 9;
 const runHeight = 24;
 /** What is announced: size of its letters, pt, and the white beside its picture, mm. */
 const announced = { size: 12, how: 'beside' } as const;
@@ -140,7 +143,7 @@ export function picturesOf({ pictures }: Pick<BookletInput, 'pictures'>, { numbe
 }
 
 function newPartsHeight(input: BookletInput, step: Step): number {
-  return (step.times > 1 ? timesHeight : 0) + marginParts(input.model, step).reduce((sum, { picture, counts }) =>
+  return (step.times > 1 ? timesHeight : 0) + (roundOf(input.plan, step) === null ? 0 : roundHeight) + marginParts(input.model, step).reduce((sum, { picture, counts }) =>
     sum + smallSize(input, picture).height + counts.reduce((lines, { size }) => lines + countHeight + (size.length === 0 ? 0 : lineHeight), 0), 0);
 }
 

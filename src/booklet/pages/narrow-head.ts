@@ -3,6 +3,7 @@ import { caption } from './captions.ts';
 import { marginParts, type MarginPart } from './margin-parts.ts';
 import { packRows } from './pack.ts';
 import { pictureSize } from './placed-picture.tsx';
+import { roundOf } from './round.ts';
 import { saidHeight } from './tongues.tsx';
 import type { Step } from '../../plan/index.ts';
 import type { BookletInput } from './types.ts';
@@ -37,7 +38,8 @@ export function narrowHead(input: BookletInput, step: Step, least: number): Narr
 function rowsOf(input: BookletInput, step: Step, room: number): readonly number[] {
   const parts = marginParts(input.model, step).map((part) => ({ width: narrowPartWidth(input, part), height: pictureSize(input, part.picture).height }));
   const times = step.times > 1 ? [{ width: timesWidth, height: 0 }] : [];
-  return packRows([...times, ...parts], room, partsGap).map((row) => Math.max(leastRow, ...row.map(({ height }) => height)));
+  const round = roundOf(input.plan, step) === null ? [] : [{ width: timesWidth, height: 0 }];
+  return packRows([...round, ...times, ...parts], room, partsGap).map((row) => Math.max(leastRow, ...row.map(({ height }) => height)));
 }
 
 /** Width of a part's small picture with its counts beside it, mm. */

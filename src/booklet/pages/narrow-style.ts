@@ -48,7 +48,7 @@ const stepStyle = (main: number): string => `
 .new-parts { box-sizing: border-box; padding-top: 0; padding-inline-start: ${numeralRoom}mm; display: flex; flex-wrap: wrap; column-gap: ${partsGap}mm; align-content: flex-start; }
 .new-parts li { flex-direction: row; align-items: center; gap: ${countGap}mm; }
 .new-parts b { --leading: ${countHeight}mm; }
-.new-parts .times { width: ${timesWidth}mm; }
+.new-parts .times, .new-parts .round { width: ${timesWidth}mm; }
 .work { grid-column: 1; }
 .run, .finished { grid-template-columns: auto 1fr; }
 `;

@@ -23,33 +23,44 @@ const pale = '#888';
 /** A tube seen from the front: its two ends, mm, z upwards. */
 type Line = readonly [from: Vec2, to: Vec2];
 
-/** Each size variant in outline from the front, all at one scale on one floor: its tubes as lines, the marked one's black and thick. */
-export function SizeMark({ input, size = input.model, isAlone = false, height, label }: SizeMarkProps): ReactNode {
-  const { variants, words } = input;
+/** A size variant in outline from the front: its tubes as one path. */
+interface SizeFront {
+  readonly size: string;
+  readonly path: string;
+  readonly isMarked: boolean;
+}
+
+/** All sizes, or the marked one alone, at one scale on one floor, in a box 12 units high and `width` wide. */
+export function sizeFronts(variants: readonly Model[], marked: string, isAlone = false): { readonly width: number; readonly fronts: readonly SizeFront[] } {
   const all = variants.map((variant) => { const lines = linesOf(variant); return { variant, lines, box: boxOf(lines) }; });
   const scale = Math.min((grid.high - 1) / Math.max(...all.map(({ box }) => box.high)), grid.widest / Math.max(...all.map(({ box }) => box.wide)));
-  const fronts = isAlone ? all.filter(({ variant }) => variant.size === size.size) : all;
-  const widths = fronts.map(({ box }) => box.wide * scale + grid.gap);
-  const total = widths.reduce((sum, width) => sum + width, 0);
+  const shown = all.filter(({ variant }) => !isAlone || variant.size === marked);
+  const widths = shown.map(({ box }) => box.wide * scale + grid.gap);
+  const fronts = shown.map(({ variant: { size }, lines, box: { left, low } }, index) => {
+    const start = widths.slice(0, index).reduce((sum, width) => sum + width, grid.gap / 2);
+    const at = ([x, z]: Vec2): string => `${rounded(start + (x - left) * scale)} ${rounded(grid.high - 0.5 - (z - low) * scale)}`;
+    return { size, path: lines.map(([from, to]) => `M${at(from)}L${at(to)}`).join(''), isMarked: size === marked };
+  });
+  return { width: widths.reduce((sum, width) => sum + width, 0), fronts };
+}
+
+/** Each size variant in outline from the front, the marked one's tubes black and thick. */
+export function SizeMark({ input, size = input.model, isAlone = false, height, label }: SizeMarkProps): ReactNode {
+  const { variants, words } = input;
+  const { width, fronts } = sizeFronts(variants, size.size, isAlone);
   return (
     <svg
       className="size-mark"
       role="img"
       direction="ltr"
       aria-label={label ?? words.t('booklet.alt.size', { name: sizeName(input, size) })}
-      width={`${rounded((total * height) / grid.high)}mm`}
+      width={`${rounded((width * height) / grid.high)}mm`}
       height={`${height}mm`}
-      viewBox={`0 0 ${rounded(total)} ${grid.high}`}
+      viewBox={`0 0 ${rounded(width)} ${grid.high}`}
     >
-      {fronts.map(({ variant, lines, box: { left, low } }, index) => {
-        const isMarked = variant.size === size.size;
-        const start = widths.slice(0, index).reduce((sum, width) => sum + width, grid.gap / 2);
-        const at = ([x, z]: Vec2): string => `${rounded(start + (x - left) * scale)} ${rounded(grid.high - 0.5 - (z - low) * scale)}`;
-        return (
-          <path key={variant.size} d={lines.map(([from, to]) => `M${at(from)}L${at(to)}`).join('')} fill="none" strokeLinecap="round"
-            stroke={isMarked ? '#000' : pale} strokeWidth={isMarked ? grid.marked : grid.other} />
-        );
-      })}
+      {fronts.map((front) => (
+        <path key={front.size} d={front.path} fill="none" strokeLinecap="round" stroke={front.isMarked ? '#000' : pale} strokeWidth={front.isMarked ? grid.marked : grid.other} />
+      ))}
     </svg>
   );
 }

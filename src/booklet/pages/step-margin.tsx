@@ -1,11 +1,12 @@
 import type { ReactNode } from 'react';
 import type { Step } from '../../plan/index.ts';
-import { smallSize, timesHeight } from './bands.ts';
+import { roundHeight, smallSize, timesHeight } from './bands.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { marginParts, type MarginPart } from './margin-parts.ts';
 import { sizeText, type SizedCount } from './part-sizes.ts';
 import { narrowPartWidth } from './narrow-head.ts';
 import { PlacedPicture } from './placed-picture.tsx';
+import { roundOf, sideGlyphs } from './round.ts';
 import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import { isolate } from '../words/index.ts';
@@ -25,9 +26,22 @@ export function StepMargin({ input, step, headHeight, partsHeight }: StepMarginP
   const { narrow } = sheets[input.paper];
   return (
     <ul className="new-parts" style={narrow ? { height: `${partsHeight}mm` } : { marginTop: `-${headHeight}mm` }}>
+      <RoundOf input={input} step={step} />
       {step.times > 1 && <Times input={input} step={step} />}
       {marginParts(input.model, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} />)}
     </ul>
+  );
+}
+
+/** Which side is folded, and the how-manieth. */
+function RoundOf({ input: { words, plan }, step }: { readonly input: BookletInput; readonly step: Step }): ReactNode {
+  const round = roundOf(plan, step);
+  if (round === null) return null;
+  return (
+    <li className="round">
+      <GlyphMark glyph={sideGlyphs[round.side]} label={words.t(`actions.sides.${round.side}`)} height={roundHeight - 1} />
+      <Spoken text={isolate(`${words.number(round.number)}/${words.number(round.of)}`)} />
+    </li>
   );
 }
 

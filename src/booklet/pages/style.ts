@@ -1,4 +1,4 @@
-import { bandPad, countHeight, numeralHeight, timesHeight } from './bands.ts';
+import { bandPad, countHeight, numeralHeight, roundHeight, timesHeight } from './bands.ts';
 import type { Words } from '../words/index.ts';
 import { crewGap, crewWhite, toolGap, toolLine, toolSize, toolWidth } from './before.tsx';
 import { bareColumnGap, bareRowGap, cautionsPad, columnGap as cautionGap, deferLine, deferPad, deferSize, rowGap, signGap, signHeight } from './caution-list.tsx';
@@ -29,7 +29,7 @@ const hair = 0.25;
 const bold = 0.5;
 
 /** Figures stand on Latin's lines, whatever the language. */
-const figures = ['.apart[dir=ltr]', '.numeral', '.new-parts b', '.new-parts .length', '.new-parts .times', '.repeat', '.looked-at b', '.counted',
+const figures = ['.apart[dir=ltr]', '.numeral', '.new-parts b', '.new-parts .length', '.new-parts .times', '.new-parts .round', '.repeat', '.looked-at b', '.counted',
   '.sizes td.figure', '.letter', '.pieces thead th', '.pieces .figure', '.overall', '.measure', '.folio', '.asked-at'];
 
 const ground = `
@@ -150,6 +150,7 @@ const stepStyle = `
 .new-parts { padding-top: ${numeralHeight}mm; }
 .new-parts li { display: flex; flex-direction: column; align-items: flex-start; }
 .new-parts b { font-size: 18pt; --leading: ${countHeight}mm; height: ${countHeight}mm; }
+.new-parts .round { flex-direction: row; align-items: center; gap: 1mm; height: ${roundHeight}mm; font-size: 13pt; font-weight: 700; }
 .new-parts .times { flex-direction: row; align-items: center; gap: 1mm; height: ${timesHeight}mm; font-size: 18pt; font-weight: 700; }
 .new-parts .length { font-size: 10.5pt; --leading: ${lineHeight}mm; white-space: nowrap; }
 .work { grid-column: 2; display: flex; flex-direction: column; align-items: center; }

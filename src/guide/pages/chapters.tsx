@@ -12,7 +12,7 @@ import { Check } from './checks.tsx';
 import type { GuidePage, Maker } from './page.ts';
 import { Drawing, Figure, Mark, Said, Small } from './said.tsx';
 import { Signs } from './signs.tsx';
-import { SizeBars } from './size-bars.tsx';
+import { SizeMark } from './size-mark.tsx';
 
 /** What the item is, how large, and of which make the guide is. */
 export function startPage(maker: Maker, languages: readonly LanguageName[]): GuidePage {
@@ -28,7 +28,7 @@ export function startPage(maker: Maker, languages: readonly LanguageName[]): Gui
         <h1 className="name" data-say={name.number}>{name.text}</h1>
         <Drawing maker={maker} of={{ what: 'finished' }} label={say(finishedAlt)} />
         <div className="row facts">
-          <SizeBars maker={maker} />
+          <SizeMark maker={maker} />
           <div>
             <Said className="size" phrase={say((telling) => sizeName(telling, telling.model))} />
             <p><Figure text={overall(base)} /></p>

@@ -1,5 +1,4 @@
 import { colours, type Colour } from '../../draw/index.ts';
-import type { Side } from '../../model/index.ts';
 import type { Glyph } from '../glyph-store.ts';
 
 /** The pen of the booklet's pictograms: a grid of 48 units, no line under 2. */
@@ -39,14 +38,3 @@ export const controlGlyphs = {
   box: square(shape('M8 8H40V40H8z', 'white', 3.5)),
   tick: square(line('M11 25L21 35L39 11', 7)),
 } as const satisfies Readonly<Record<string, Glyph>>;
-
-/** A panel from above, its front below, with one side thick. */
-const sided = (d: string): Glyph => square(shape('M8 12H40V36H8z', 'white', 2), line(d, 7));
-
-/** Which side of a panel is worked on. */
-export const sideGlyphs: Readonly<Record<Side, Glyph>> = {
-  left: sided('M8 13V35'),
-  right: sided('M40 13V35'),
-  front: sided('M9 36H39'),
-  back: sided('M9 12H39'),
-};

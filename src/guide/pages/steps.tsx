@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
-import { caption, marginParts, picturesOf, sizeText, stepAlt } from '../../booklet/index.ts';
+import { caption, marginParts, picturesOf, roundOf, sideGlyphs, sizeText, stepAlt } from '../../booklet/index.ts';
 import { pictureId } from '../../draw/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
-import { controlGlyphs, sideGlyphs } from './control-glyphs.ts';
+import { controlGlyphs } from './control-glyphs.ts';
 import { Check } from './checks.tsx';
 import type { GuidePage, Maker } from './page.ts';
 import { Drawing, Figure, Mark, Said, Small } from './said.tsx';
@@ -58,7 +58,7 @@ function stepPage(maker: Maker, step: Step, after: Step | undefined): GuidePage 
           <span className="numeral"><bdi dir="ltr">{numeral}<small> / {base.words.number(base.plan.steps.length)}</small></bdi></span>
           <span className="signed">{step.cautions.map((caution) => <Mark key={caution} maker={maker} kind="sign" glyph={base.glyphs.caution(caution)} label={say(({ words }) => words.t(`cautions.${caution}.sign`))} />)}</span>
         </h1>
-        <Round maker={maker} step={step} />
+        <RoundOf maker={maker} step={step} />
         <div className="work">
           <Said className="caption" phrase={say((telling) => caption(telling, step))} />
           <div className="pictures">{picturesOf(maker, step).map((of) => <Drawing key={pictureId(of)} maker={maker} of={of} label={alt} />)}</div>
@@ -75,16 +75,15 @@ function stepPage(maker: Maker, step: Step, after: Step | undefined): GuidePage 
 }
 
 /** Which side the step folds and the how-manieth that is, and how often the step is done. */
-function Round({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
+function RoundOf({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
   const { base: { plan, glyphs, words }, say } = maker;
   const { times } = step;
-  const side = step.motions.some(({ kind }) => kind === 'fold') ? step.side : null;
-  const alike = plan.steps.filter((other) => other.action === step.action && other.run === step.run && other.side !== null);
-  if (side === null && times === 1) return null;
+  const round = roundOf(plan, step);
+  if (round === null && times === 1) return null;
   return (
     <div className="row round">
-      {side !== null && <Mark maker={maker} glyph={sideGlyphs[side]} label={say((telling) => telling.words.t(`actions.sides.${side}`))} />}
-      {side !== null && alike.length > 1 && <b><bdi dir="ltr">{words.number(alike.indexOf(step) + 1)} / {words.number(alike.length)}</bdi></b>}
+      {round !== null && <Mark maker={maker} glyph={sideGlyphs[round.side]} label={say((telling) => telling.words.t(`actions.sides.${round.side}`))} />}
+      {round !== null && <b><bdi dir="ltr">{words.number(round.number)} / {words.number(round.of)}</bdi></b>}
       {times > 1 && <Mark maker={maker} glyph={glyphs.plain('again')} label={say((telling) => telling.words.t('booklet.alt.times', { count: times }))} />}
       {times > 1 && <b><Figure text={words.times(times)} /></b>}
     </div>

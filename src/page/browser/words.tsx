@@ -42,5 +42,8 @@ export function parameterWords(words: Words, item: string, { name, purpose }: Pi
   return label === '' || said === '' ? { label: name, purpose, fromFile: true } : { label, purpose: said, fromFile: false };
 }
 
+/** A parameter's name in the reader's language, or as it is in the file. */
+export const parameterLabel = (words: Words, item: string, name: string): string => nameOr(words, `parameters.${item}.${name}.label`, name);
+
 export const itemName = (words: Words, item: string): string => nameOr(words, `items.${item}.name`, item);
 export const sizeName = (words: Words, item: string, size: string): string => nameOr(words, `items.${item}.sizes.${size}`, size);

@@ -17,7 +17,7 @@ describe('the catalogue', () => {
     }
   });
 
-  // The command's help says “the first two unless given” of both.
+  // The command's help says “default: the first two” of both.
   it('begins with the two editions and the two papers that are made where none is named', () => {
     expect(EDITIONS.map(({ isUsual }) => isUsual)).toEqual(EDITIONS.map((_, index) => index < 2));
     expect(papersOf('full').map((paper) => PAPERS[paper].isUsual)).toEqual(papersOf('full').map((_, index) => index < 2));

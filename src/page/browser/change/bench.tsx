@@ -105,7 +105,7 @@ export function Bench({ item, size, draft, subject, texts, returns, pickers, sav
         </Band>
         <div className="save-bar">{saving(told !== null || refused.size > 0)}</div>
         <Band name={words.t('page.checks.name')}>
-          <Checks subject={subject} findings={findings} before={before.checked} advice={checked?.advice ?? null} isStale={isStale && told === null} told={told} pointed={pointed} onPoint={point} onPut={onPut} />
+          <Checks item={item.name} subject={subject} findings={findings} before={before.checked} advice={checked?.advice ?? null} isStale={isStale && told === null} told={told} pointed={pointed} onPoint={point} onPut={onPut} />
           <p className="buttons"><button type="button" className="compare" disabled={isStale || told !== null || planner.isBusy} onClick={compareFromHere}>{words.t('page.save.compare')}</button></p>
         </Band>
         {shaped !== null && (

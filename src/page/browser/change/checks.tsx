@@ -1,5 +1,5 @@
 import { memo, type ReactNode } from 'react';
-import { figure, isolate, Spoken, type Words } from '../../../booklet/index.ts';
+import { figure, isolate, loadInKilograms, Spoken, type Words } from '../../../booklet/index.ts';
 import type { Advice, Finding } from '../../../check/index.ts';
 import { nameOr, useWords } from '../words.tsx';
 import type { Checked, Subject } from '../workers/messages.ts';
@@ -8,6 +8,8 @@ import { Mend } from './mend.tsx';
 import type { Draft } from './values.ts';
 
 interface ChecksProps {
+  /** Its name in its file. */
+  readonly item: string;
   readonly subject: Subject;
   readonly findings: readonly NumberedFinding[];
   /** What was found of the values before. */
@@ -22,13 +24,13 @@ interface ChecksProps {
 }
 
 /** What the checks found: first what fails and what to mind, by number as on the model; what holds is folded away. */
-export const Checks = memo(function Checks({ subject, findings, before, advice, isStale, told, pointed, onPoint, onPut }: ChecksProps): ReactNode {
+export const Checks = memo(function Checks({ item, subject, findings, before, advice, isStale, told, pointed, onPoint, onPut }: ChecksProps): ReactNode {
   const words = useWords();
   const open = findings.filter(({ number }) => number !== null);
   const holding = findings.filter(({ number }) => number === null);
   const list = (those: readonly NumberedFinding[]): ReactNode =>
     <ul className="findings">{those.map((each) => <FindingRow key={each.key} each={each} was={before === null ? null : wasOf(before.findings, findings, each)} isPointed={each.key === pointed} onPoint={onPoint}
-      mend={each.number === null || isStale ? null : <Mend subject={subject} finding={each.finding.name} onPut={onPut} />} />)}</ul>;
+      mend={each.number === null || isStale ? null : <Mend item={item} subject={subject} finding={each.finding.name} onPut={onPut} />} />)}</ul>;
   return (
     <>
       {told !== null && (
@@ -67,8 +69,11 @@ function wasOf(before: readonly Finding[], now: readonly NumberedFinding[], { fi
   return [...before].sort(bySeverity).filter(({ name }) => name === finding.name)[place];
 }
 
+/** As it is printed, in kg, and as it is reckoned, in N. */
+const loadFigure = (words: Words, newtons: number): string => `${words.measure(loadInKilograms(newtons), 'kg')} (${words.measure(newtons, 'N')})`;
+
 function loadText(words: ReturnType<typeof useWords>, { safeLoadPerDeck, wall }: Advice): string {
-  const load = safeLoadPerDeck === null ? words.t('booklet.no-safe-load') : words.t('page.checks.load', { load: words.measure(safeLoadPerDeck, 'N') });
+  const load = safeLoadPerDeck === null ? words.t('booklet.no-safe-load') : words.t('page.checks.load', { load: loadFigure(words, safeLoadPerDeck) });
   return wall !== null ? `${load} ${words.t('booklet.fix-to-wall')}` : load;
 }
 

@@ -1,12 +1,13 @@
 import { useEffect, useRef, useState, type ReactNode } from 'react';
-import { Spoken } from '../../../booklet/index.ts';
+import { isolate, Spoken } from '../../../booklet/index.ts';
 import type { Finding } from '../../../check/index.ts';
 import { dimensionedText } from '../../../read/index.ts';
-import { useWords } from '../words.tsx';
+import { parameterLabel, useWords } from '../words.tsx';
 import type { MenderAnswer, MenderOrder, Remedy, Subject } from '../workers/messages.ts';
 import type { Draft } from './values.ts';
 
 interface MendProps {
+  readonly item: string;
   readonly subject: Subject;
   readonly finding: Finding['name'];
   readonly onPut: (values: Draft, stroke: number) => void;
@@ -16,7 +17,7 @@ interface MendProps {
 const STROKE = -2;
 
 /** Which single value would make a check pass: worked out when asked for, in a worker of its own that ends with the values. */
-export function Mend({ subject, finding, onPut }: MendProps): ReactNode {
+export function Mend({ item, subject, finding, onPut }: MendProps): ReactNode {
   const words = useWords();
   const [state, setState] = useState<{ readonly run: number; readonly remedies: readonly Remedy[]; readonly isTried: boolean } | null>(null);
   const worker = useRef<Worker | null>(null);
@@ -38,7 +39,7 @@ export function Mend({ subject, finding, onPut }: MendProps): ReactNode {
   return (
     <div className="mends" role="status" aria-busy={!state.isTried}>
       {state.remedies.map(({ parameter, value }) => (
-        <p key={parameter}><span lang="en" dir="ltr"><Spoken text={`${parameter}: ${dimensionedText(value)}`} /></span> <button type="button" onClick={() => { onPut({ [parameter]: value }, STROKE); }}>{words.t('page.mend.take')}</button></p>
+        <p key={parameter}><Spoken text={`${parameterLabel(words, item, parameter)}: ${isolate(dimensionedText(value))}`} /> <button type="button" onClick={() => { onPut({ [parameter]: value }, STROKE); }}>{words.t('page.mend.take')}</button></p>
       ))}
       {!state.isTried && <p>{words.t('page.mend.trying')}</p>}
       {state.isTried && state.remedies.length === 0 && <p>{words.t('page.mend.none')}</p>}

@@ -1,8 +1,8 @@
 import { useState, type ReactNode } from 'react';
 import { Spoken } from '../../../booklet/index.ts';
-import { dimensionedText, type Item } from '../../../read/index.ts';
+import { dimensionedText, type Item, type Quantity } from '../../../read/index.ts';
 import type { SaveAnswer } from '../../types.ts';
-import { useWords } from '../words.tsx';
+import { itemName, parameterLabel, sizeName, useWords } from '../words.tsx';
 import { Arrow } from './arrow.tsx';
 import type { Change, ChangeOrder, Changes } from './use-changes.ts';
 import { savedValue, type Draft } from './values.ts';
@@ -48,8 +48,8 @@ export function Saving({ item, size, draft, changes, isFaulty, mayChange, onSave
         {changed.length === 0 && answer?.saved !== true && words.t('page.save.none', { file: item.source.file })}
       </p>
       {changed.length > 0 && (
-        <ul className="changes" dir="ltr" lang="en">
-          {changed.map(([name, quantity]) => <li key={name}>{name}: {dimensionedText(savedValue(item, size, name))} <Arrow /> {dimensionedText(quantity)}</li>)}
+        <ul className="changes">
+          {changed.map(([name, quantity]) => <li key={name}>{parameterLabel(words, item.name, name)}: <FromTo from={savedValue(item, size, name)} to={quantity} /></li>)}
         </ul>
       )}
       {answer !== null && !answer.saved && (
@@ -74,20 +74,26 @@ export function Saving({ item, size, draft, changes, isFaulty, mayChange, onSave
       {changes.past.length > 0 && (
         <details className="history">
           <summary>{words.t('page.save.history', { number: words.number(changes.past.length) })}</summary>
-          <ol dir="ltr" lang="en">{changes.past.map((change, index) => <li key={index}>{changeText(change)}</li>)}</ol>
+          <ol>{changes.past.map((change, index) => <li key={index}><Changed change={change} /></li>)}</ol>
         </details>
       )}
     </div>
   );
 }
 
-function changeText({ path, size, before, after }: Change): ReactNode {
+/** One change of the history: of which item and size, and each value as it was and as it is. */
+function Changed({ change: { path, size, before, after } }: { readonly change: Change }): ReactNode {
+  const words = useWords();
+  const item = path.split('/').at(-2) ?? path;
   return (
     <>
-      {path.split('/').at(-2)}, {size}: {Object.entries(after).map(([name, quantity]) => {
-        const was = before[name];
-        return <span key={name}>{name} {was === undefined ? '' : dimensionedText(was)} <Arrow /> {dimensionedText(quantity)}. </span>;
-      })}
+      {itemName(words, item)}, {sizeName(words, item, size)}: {Object.entries(after).map(([name, quantity]) =>
+        <span key={name}>{parameterLabel(words, item, name)} <FromTo from={before[name]} to={quantity} />. </span>)}
     </>
   );
+}
+
+/** Figures stand as in the file, from left to right in every language. */
+function FromTo({ from, to }: { readonly from: Quantity | undefined; readonly to: Quantity }): ReactNode {
+  return <bdi dir="ltr">{from === undefined ? '' : dimensionedText(from)} <Arrow /> {dimensionedText(to)}</bdi>;
 }

@@ -35,7 +35,7 @@ export const Walk = memo(function Walk({ steps, before, place, isBusy, told, isP
   return (
     <section className="walk" aria-label={words.t('page.walk.name')} aria-busy={isBusy}>
       <p className="said" role="status">
-        {now !== undefined && <span className="at" dir="ltr"><Spoken text={words.t('page.walk.place', { number: words.number(at), all: words.number(steps.length) })} /></span>}
+        {now !== undefined && <span className="at"><Spoken text={words.t('page.walk.place', { number: words.number(at), all: words.number(steps.length) })} /></span>}
         <span><Spoken text={now === undefined ? said : now.caption} />{isBusy && <> · {words.t('page.walk.busy')}</>}</span>
       </p>
       {before !== null && !isBusy && before !== steps.length && <p className="was">{words.t('page.walk.steps', { number: words.number(steps.length) })} ({words.t('page.lengths.before', { was: words.number(before) })})</p>}
