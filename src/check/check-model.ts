@@ -10,9 +10,11 @@ import { safeLoadOf, type SafeLoad } from './load/safe-load.ts';
 import { useLoad } from './load/use-load.ts';
 import { notAppliedOf } from './needs.ts';
 import { withLocal } from './local-limits.ts';
+import { idsOf } from './parts.ts';
 import { rulesOf } from './rules.ts';
 import { checkStructure } from './structure/index.ts';
 import { emptyBody } from './tip/body.ts';
+import { boardWalls, wallFor } from './tip/board-wall.ts';
 import { tipChecksFor } from './tip/index.ts';
 import { forceToTip } from './tip/tip-force.ts';
 import type { Advice, Case, Check, Finding, Report } from './types.ts';
@@ -31,21 +33,22 @@ export function checkModel(model: Model, declared: Declared, table: Limits = def
   const { test } = rulesOf(empty);
   const given: Case = { ...empty, load: test?.value ?? safe.load ?? limits.nominalLoad.value };
   const tip = run(tipChecksFor(model.use), given);
+  const wall = wallFor(declared, model.use === 'storage' && tip.some((finding) => finding.verdict !== 'pass'));
   const findings = [
     ...run(fitChecks, given), ...run(loadChecks, given), ...run(fixedLoadChecks, given), ...useLoad(given, safe.largest),
-    ...tip, ...run(childrenChecks, given),
+    ...boardWalls(wall, limits, idsOf(model, 'post')), ...tip, ...run(childrenChecks, given),
   ];
-  return { findings, notApplied: notAppliedOf(given, findings), advice: adviceOf(given, safe, findings, tip) };
+  return { findings, notApplied: notAppliedOf(given, findings), advice: adviceOf(given, safe, findings, wall) };
 }
 
 const run = (checks: readonly Check[], given: Case): readonly Finding[] => checks.flatMap((check) => check(given));
 
-function adviceOf(given: Case, safe: SafeLoad, findings: readonly Finding[], tip: readonly Finding[]): Advice {
-  const { model, declared } = given;
+function adviceOf(given: Case, safe: SafeLoad, findings: readonly Finding[], wall: Advice['wall']): Advice {
+  const { declared } = given;
   return {
-    safeLoadPerDeck: findings.some((finding) => finding.verdict === 'fail') ? null : promised(given, safe),
+    safeLoadPerDeck: findings.some((finding) => finding.verdict === 'fail') || wall === 'board' ? null : promised(given, safe),
     governedBy: safe.governedBy,
-    fixToWall: model.use === 'storage' && tip.some((finding) => finding.verdict !== 'pass'),
+    wall,
     tippingForce: Math.floor(forceToTip(emptyBody(given)) * 10) / 10,
     untestedJoint: !isJointTested(given),
     people: declared.people,

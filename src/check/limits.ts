@@ -61,6 +61,7 @@ export const defaultLimits = {
   sideForceShare: { value: 0.015, unit: '1', source: ours('sideways 1.5 % of the weight') },
   sideForceLeast: { value: 30, unit: 'N', source: ours('and 30 N more') },
   driftRatio: { value: 100, unit: '1', source: `height / 100, ${practice}` },
+  knot: { value: 0.5, unit: '1', source: `a knot leaves half of a cord's strength, ${practice}` },
   bracedFaces: { value: 3, unit: '1', source: `three faces with crossed cables, ${practice}` },
 
   bracedBy: { value: 2, unit: '1', source: ours('a frame stands without counting on stiff sockets, which nobody tested') },

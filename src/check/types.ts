@@ -1,5 +1,5 @@
 import type { Model } from '../model/index.ts';
-import type { Declared, People } from '../read/index.ts';
+import type { Declared, People, WallKind } from '../read/index.ts';
 import type { Limits } from './limits.ts';
 import type { FindingName } from './names.ts';
 import type { Stance } from './stand/stance.ts';
@@ -33,7 +33,8 @@ export interface Advice {
   readonly safeLoadPerDeck: number | null;
   /** The finding that stops a greater safe load; null when only the cap does. */
   readonly governedBy: string | null;
-  readonly fixToWall: boolean;
+  /** The wall that it is fixed to, null where it need not be; no load is supported where that is a board. */
+  readonly wall: WallKind | null;
   /** N, pushed at the top, that tips the empty item the way it tips most easily. */
   readonly tippingForce: number;
   /** Nobody has tested the kit's joints: the load above is reduced for it. */

@@ -1,4 +1,4 @@
-import { checkModel, findingText } from '../check/index.ts';
+import { checkModel, findingText, scant, tightest, type Finding, type Report } from '../check/index.ts';
 import { buildModel } from '../model/index.ts';
 import { declaredFor } from '../read/index.ts';
 import { FailedCheck } from './failed-check.ts';
@@ -10,19 +10,38 @@ const LETTERS = 'after a source: (R) read in it, (R2) read in a copy at second h
 /** Prints every finding of every size, and which words of its parameters the languages lack; exit code 1 when a finding fails. */
 export function checkCommand(name: string | undefined, options: { readonly size?: readonly string[] }): void {
   let failed = 0;
+  const margins: Margin[] = [];
   const locales = localesHere();
   for (const item of itemsNamed(name)) {
     for (const size of chosen(sizesOf(item), options.size, 'size')) {
-      const { findings, notApplied, advice } = checkModel(buildModel(item, size), declaredFor(item, size));
+      const report = checkModel(buildModel(item, size), declaredFor(item, size));
+      const { findings, notApplied, advice } = report;
+      margins.push({ of: `${item.name} ${size}`, report });
       process.stdout.write(`${item.name} ${size}\n`);
       for (const finding of findings) process.stdout.write(`  ${findingText(finding)}\n`);
       for (const { name, because } of notApplied) process.stdout.write(`  none    ${name}: ${because}\n`);
       process.stdout.write(`  safe load on each deck: ${advice.safeLoadPerDeck === null ? 'none supported' : `${advice.safeLoadPerDeck} N`}`
-        + `${advice.untestedJoint ? ', untested joint: reduced' : ''}${advice.fixToWall ? '; fix to a wall' : ''}\n`);
+        + `${advice.untestedJoint ? ', untested joint: reduced' : ''}${advice.wall === null ? '' : `; fix to a wall (${advice.wall})`}\n`);
       failed += findings.filter((finding) => finding.verdict === 'fail').length;
     }
     if (locales !== null) for (const line of [...untoldNames(item, locales), ...untoldParameters(item, locales)]) process.stdout.write(`  ${line}\n`);
   }
-  process.stdout.write(`${LETTERS}\n`);
+  process.stdout.write(`${[...marginTable(margins), LETTERS].join('\n')}\n`);
   if (failed > 0) throw new FailedCheck(`${failed} finding${failed === 1 ? '' : 's'} failed`);
+}
+
+/** A size and what was found of it. */
+interface Margin {
+  readonly of: string;
+  readonly report: Report;
+}
+
+/** The tightest margin of each size, and every other with less than a twentieth to spare. */
+function marginTable(sizes: readonly Margin[]): readonly string[] {
+  const told = ({ name, margin }: Finding): string => `${name} ${(Math.floor(margin * 1000) / 1000).toFixed(3)}`;
+  const wide = Math.max(0, ...sizes.map(({ of }) => of.length));
+  return ['tightest margins (1 is the limit; more are told where they are under 1.05)', ...sizes.map(({ of, report }) => {
+    const all = tightest(report);
+    return `  ${of.padEnd(wide)}  ${[...all.slice(0, 1), ...scant(report).slice(1)].map(told).join(', ') || 'none measured'}`;
+  })];
 }

@@ -61,11 +61,11 @@ export function newPlanner(crew: Crew, keep: Keep): Planner {
 }
 
 /** The plan that was kept, or a new one. */
-export const keptPlan = (keep: Keep, { item, model }: Pick<Draft, 'item' | 'model'>, plan: (given: Works['plan']['given']) => Promise<Planned>): Promise<Planned> =>
-  keptLater(keep, keep.key('plan', model, item.order), () => plan({ model, order: item.order }));
+export const keptPlan = (keep: Keep, { item: { order }, model, report: { advice: { wall } } }: Pick<Draft, 'item' | 'model' | 'report'>, plan: (given: Works['plan']['given']) => Promise<Planned>): Promise<Planned> =>
+  keptLater(keep, keep.key('plan', model, order, wall), () => plan({ model, order, wall }));
 
-async function planOf({ item, model, part }: Draft, turn: number, crew: Crew, keep: Keep): Promise<Planned> {
-  const planned = await keptPlan(keep, { item, model }, (given) => crew.run('plan', given, turn));
+async function planOf({ item, model, report, part }: Draft, turn: number, crew: Crew, keep: Keep): Promise<Planned> {
+  const planned = await keptPlan(keep, { item, model, report }, (given) => crew.run('plan', given, turn));
   part.done('its order of work', COST.plan);
   return planned;
 }

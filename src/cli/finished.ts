@@ -54,7 +54,7 @@ export async function openFinished(keep: Keep, options: MakeOptions): Promise<Fi
   };
 }
 
-/** All texts an item may be read from: its own folder, and every folder that holds no item, with the drafts. */
+/** All texts an item may be read from: its own folder, and every folder that holds no item. */
 export function textsOf(item: string): readonly (readonly string[])[] {
   const folders = readdirSync('steps', { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => name).sort().filter((folder) => folder === item || !existsSync(join('steps', folder, 'item.yaml')));
   return folders.flatMap((folder) => yamlIn(join('steps', folder)).map((path) => [path, readFileSync(path, 'utf8')]));

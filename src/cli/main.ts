@@ -86,8 +86,8 @@ program.command('check')
   .action(async (item: string | undefined, options: { size?: string[] }) => { (await import('./check.ts')).checkCommand(item, options); });
 
 program.command('work')
-  .description('finds the order in which an item is put together by taking it apart, and proves each motion free; also for drafts under steps/drafts/')
-  .argument('<item>', 'name of a folder under steps/ or steps/drafts/')
+  .description('finds the order in which an item is put together by taking it apart, and proves each motion free')
+  .argument('<item>', 'name of a folder under steps/')
   .option('--size <names...>', 'size variants; all unless given')
   .action(async (item: string, options: { size?: string[] }) => (await import('./work.ts')).workCommand(item, options));
 

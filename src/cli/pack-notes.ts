@@ -1,8 +1,9 @@
 import { readNotes, type PackItem } from '../booklet/index.ts';
-import { buildModel, type Solids } from '../model/index.ts';
+import type { Solids } from '../model/index.ts';
 import { planItem, type Plan } from '../plan/index.ts';
 import { filesOnDisk, type Item } from '../read/index.ts';
 import { sizesOf } from './project.ts';
+import { checkedSize } from './sound.ts';
 
 /** The language whose notes stand in where an item has none in the one asked for. */
 const fallback = 'en';
@@ -25,8 +26,13 @@ export function notesFor(item: Item, plan: Plan, lang: string, solids: Solids): 
 function headingsOf(item: Item, plan: Plan, solids: Solids): Parameters<typeof readNotes>[2] {
   const own = new Set(namesIn(plan));
   let every: ReadonlySet<string> | null = null;
-  const all = (): ReadonlySet<string> => (every ??= new Set([...own, ...sizesOf(item).flatMap((size) => namesIn(planItem(buildModel(item, size), item.order, solids)))]));
+  const all = (): ReadonlySet<string> => (every ??= new Set([...own, ...sizesOf(item).flatMap((size) => namesIn(planOf(item, size, solids)))]));
   return { has: (name) => own.has(name) || all().has(name), [Symbol.iterator]: () => all()[Symbol.iterator]() };
+}
+
+function planOf(item: Item, size: string, solids: Solids): Plan {
+  const { model, report } = checkedSize(item, size);
+  return planItem(model, item.order, solids, report.advice.wall);
 }
 
 const namesIn = ({ steps }: Plan): readonly string[] => [...steps.map(({ action }) => action), ...steps.map(({ key }) => key)];

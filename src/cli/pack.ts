@@ -59,11 +59,11 @@ export async function packCommand(words: readonly string[], options: PackOptions
 
 /** Each line of the order with its model, plan and notes. Throws when a check fails or a note names no step. */
 async function workedThrough(order: readonly OrderLine[], lang: string, keep: Keep): Promise<readonly PackItem[]> {
-  const drafts = order.map(({ item, size, count }) => ({ item, model: soundSize(item, size).model, count, revision: item.revision }));
+  const drafts = order.map(({ item, size, count }) => ({ item, ...soundSize(item, size), count, revision: item.revision }));
   const items: PackItem[] = [];
   // The solid kernel keeps every shape it built: one for each line's notes, let go after it.
-  for (const { item, ...draft } of drafts) {
-    const { plan } = await keptPlan(keep, { item, model: draft.model }, (given) => newHand()('plan', given));
+  for (const { item, report, ...draft } of drafts) {
+    const { plan } = await keptPlan(keep, { item, model: draft.model, report }, (given) => newHand()('plan', given));
     items.push({ ...draft, plan, notes: notesFor(item, plan, lang, await loadSolids()) });
   }
   return items;

@@ -1,9 +1,6 @@
 import { filesOnDisk } from '../read/files-on-disk.ts';
 import { listItems } from '../read/files.ts';
 
-/** Where items stand that are not made unless they are named. */
-export const DRAFTS = 'steps/drafts';
-
 /** The names of the items a command works on. Throws when there is none of that name. */
 export const itemNames = (name: string | undefined, root = '.'): readonly string[] => itemFiles(name, root).map(folderOf);
 
@@ -18,7 +15,7 @@ export function itemFiles(name: string | undefined, root: string): readonly stri
   const made = listItems(filesOnDisk(root));
   if (made.length === 0) throw new Error('steps/: no item here; would be right: a folder with an item.yaml, and the command run from the folder that holds steps/');
   if (name === undefined) return made;
-  const wanted = [...made, ...listItems(filesOnDisk(root), DRAFTS)].filter((path) => folderOf(path) === name);
+  const wanted = made.filter((path) => folderOf(path) === name);
   if (wanted.length > 0) return wanted;
   throw new Error(`steps/${name}/item.yaml: no such item; would be right: one of ${made.map(folderOf).join(', ')}`);
 }

@@ -53,7 +53,8 @@ export function buildRecord({ item, model, plan, report, cuts }: Omit<Variant, '
     steps: plan.steps.map((step) => ({
       number: step.number, key: step.key, action: step.action, side: step.side, run: step.run, times: step.times,
       newParts: step.newParts.map(({ kind, ids }) => ({ kind, count: ids.length })),
-      tools: step.tools, people: step.people, cautions: step.cautions, check: step.check, minutes: step.minutes,
+      supplies: step.supplies.map(({ name, count, size }) => ({ name, count, size: size.map(rounded), unit: 'mm' })),
+      tools: step.tools, sizes: step.sizes, people: step.people, cautions: step.cautions, check: step.check, minutes: step.minutes,
     })),
     order: plan.reasons,
     findings: report.findings.map((finding) => ({ ...finding, figure: rounded(finding.figure), limit: rounded(finding.limit), margin: rounded(finding.margin) })),

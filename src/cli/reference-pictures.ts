@@ -1,9 +1,10 @@
 import type { ReferencePicture } from '../booklet/index.ts';
 import { planTubes } from '../cut/index.ts';
 import * as drawing from '../draw/index.ts';
-import { buildModel, loadSolids, type PartKind, type Solids } from '../model/index.ts';
+import { loadSolids, type PartKind, type Solids } from '../model/index.ts';
 import { planItem, type Action } from '../plan/index.ts';
 import { filesOnDisk, listItems, readItem, type Item } from '../read/index.ts';
+import { checkedSize } from './sound.ts';
 
 /** Everything a translator may want to see: the signs, and an example of every action and part that the project's items have. */
 export async function referencePictures(root = '.'): Promise<readonly ReferencePicture[]> {
@@ -60,6 +61,6 @@ async function examples(items: readonly Item[]): Promise<readonly ReferencePictu
 
 /** Of an item's second size, or its only one. */
 async function examplesOf(item: Item, solids: Solids, known: { readonly actions: ReadonlySet<Action>; readonly parts: ReadonlySet<PartKind> }): Promise<drawing.Examples> {
-  const model = buildModel(item, item.sizes[1]?.name ?? item.sizes[0]?.name ?? '');
-  return drawing.examplePictures(model, planItem(model, item.order, solids), await planTubes(model), solids, known);
+  const { model, report } = checkedSize(item, item.sizes[1]?.name ?? item.sizes[0]?.name ?? '');
+  return drawing.examplePictures(model, planItem(model, item.order, solids, report.advice.wall), await planTubes(model), solids, known);
 }

@@ -1,41 +1,37 @@
-import { buildModel, loadSolids, type Model } from '../model/index.ts';
+import { loadSolids, type Model } from '../model/index.ts';
 import { planItem, type Plan } from '../plan/index.ts';
-import { filesOnDisk, listItems, readItem, type Item } from '../read/index.ts';
+import { filesOnDisk, readItem, type Item } from '../read/index.ts';
 import { FailedCheck } from './failed-check.ts';
+import { itemFiles } from './project-names.ts';
 import { chosen, sizesOf } from './project.ts';
-
-/** Where items stand whose booklets cannot be made yet. */
-const DRAFTS = 'steps/drafts';
+import { checkedSize, type Sound } from './sound.ts';
 
 /**
  * Tells the parts of an item, the tubes to cut and the order of work that taking it apart finds, each motion proven
  * free. Throws when there is no such item or no such order.
  */
 export async function workCommand(name: string, options: { readonly size?: readonly string[] }): Promise<void> {
-  const item = draftOrItem(name);
+  const item = itemOf(name);
   for (const size of chosen(sizesOf(item), options.size, 'size')) {
-    const model = buildModel(item, size);
-    const plan = await provenPlan(item, model);
-    process.stdout.write(`${[...heading(model, plan), ...steps(plan)].join('\n')}\n`);
+    const sound = checkedSize(item, size);
+    const plan = await provenPlan(item, sound);
+    process.stdout.write(`${[...heading(sound.model, plan), ...steps(plan)].join('\n')}\n`);
   }
 }
 
 /** The plan; an item that comes apart in no way, or whose motions are not free, fails as a check does. */
-async function provenPlan(item: Item, model: Model): Promise<Plan> {
+async function provenPlan(item: Item, { model, report }: Sound): Promise<Plan> {
   const solids = await loadSolids();
   try {
-    return planItem(model, item.order, solids);
+    return planItem(model, item.order, solids, report.advice.wall);
   } catch (error) {
     throw error instanceof RangeError ? new FailedCheck(`${item.source.file}: ${error.message}`) : error;
   }
 }
 
-function draftOrItem(name: string): Item {
-  const files = filesOnDisk('.');
-  const known = [...listItems(files), ...listItems(files, DRAFTS)];
-  const path = known.find((each) => each === `steps/${name}/item.yaml` || each === `${DRAFTS}/${name}/item.yaml`);
-  if (path === undefined) throw new Error(`${DRAFTS}/${name}/item.yaml: no such item; would be right: one of ${known.map((each) => each.split('/').at(-2) ?? each).join(', ')}`);
-  return readItem(files, path);
+function itemOf(name: string): Item {
+  const [file = ''] = itemFiles(name, '.');
+  return readItem(filesOnDisk('.'), file);
 }
 
 const heading = ({ item, size, parts, tubes }: Model, { steps: found, batches }: Plan): readonly string[] => [

@@ -1,5 +1,5 @@
 import { flatPattern, type CutPattern, type FlatPattern, type Model } from '../model/index.ts';
-import { foldedPatternPicture, foldedPicture, foldSeries, markingPicture, patternPicture, sectionSeries, type Marking } from './flat/index.ts';
+import { foldedPatternPicture, foldedPicture, foldSeries, markingPicture, patternPicture, punchPicture, sectionSeries, type Marking } from './flat/index.ts';
 import { sidesInOrder } from './flat/panel-lines.ts';
 import { hardwareOf } from './hardware.ts';
 import type { Paper } from './picture/index.ts';
@@ -52,6 +52,12 @@ export function patternSheet(model: Model, index: number, paper?: Paper): DrawnP
 export function markedPanel(model: Model, index: number, marking: Marking, paper?: Paper): DrawnPicture {
   const { full, pattern } = foldedPanel(model, index);
   return full === null ? foldedPicture(pattern, marking, paper) : markingPicture(full, marking, paper);
+}
+
+/** How its holes are punched, where its drawing does not tell it beside itself. */
+export function punching(model: Model, index: number, width: number): readonly DrawnPicture[] {
+  const { full } = foldedPanel(model, index);
+  return full === null ? [] : [punchPicture(full, width)];
 }
 
 /** How a flap of it is folded, one bend after the other. */

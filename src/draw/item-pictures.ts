@@ -2,7 +2,7 @@ import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, PartKind, Solids } from '../model/index.ts';
 import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
 import { varietiesOf } from '../parts/varieties.ts';
-import type { Plan } from '../plan/index.ts';
+import type { Plan, Step } from '../plan/index.ts';
 import { finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, type Scene } from '../scene/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
@@ -10,6 +10,7 @@ import { lineDrawing, newLineCaches } from './lines/index.ts';
 import { composeAlone, composePicture, type LineDrawer, type Paper } from './picture/index.ts';
 import { remembered } from './remembered.ts';
 import { arrowsOnly, stepPictures, stepThumb } from './step-pictures.ts';
+import { supplyPictures } from './supply-pictures.ts';
 import { pictureAs, type PictureOf } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
 import { cutBarsInPieces, plateSheet } from './work-kit/index.ts';
@@ -87,7 +88,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
     withThumb((format) => composed({ what: 'finished' }, finishedScene(model, solids), FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finishedScene(model, solids)), THUMB)),
     ...(isAsUsed(ready) ? [] : [withThumb((format) => composed({ what: 'ready' }, finishedScene(model, solids, ready), FORMATS[format].full))]),
     withThumb((format) => composed({ what: 'lettered' }, letteredScene(model, solids), FORMATS[format].lettered)),
-    withThumb((format) => partPictures(model, solids, draw, partScale(format))),
+    withThumb((format) => [...partPictures(model, solids, draw, partScale(format), plan.steps), ...supplyPictures(plan, solids, draw)]),
     withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),
     ...foldedPanels(model).map(({ index: pattern }) => withThumb((format) => [
       pictureAs({ what: 'pattern', pattern }, patternSheet(model, pattern, FORMATS[format].pattern)),
@@ -96,7 +97,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
     withThumb((format) => model.plates.map((_, plate) => pictureAs({ what: 'plate', plate }, plateSheet(model, plate, FORMATS[format].bench)))),
     ...plan.batches.map((batch) => withThumb((format) => composed({ what: 'run', run: batch.name }, runScene(model, batch, solids, poseAfter(plan, batch.name)), FORMATS[format].run))),
     ...plan.steps.map((step) => withThumb(
-      (format) => stepPictures({ model, plan, cuts, solids, draw, format }, step),
+      (format) => [...stepPictures({ model, plan, cuts, solids, draw, format }, step), ...stepParts(model, step, solids, draw)],
       () => [stepThumb({ model, plan, cuts, solids, draw }, step) ?? []].flat(),
     )),
   ];
@@ -119,10 +120,10 @@ export function cachedDrawer(): LineDrawer {
 }
 
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
-export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onPage = PART_SCALE): readonly Picture[] {
+export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onPage = PART_SCALE, steps: readonly Step[] = []): readonly Picture[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];
   return [...kinds.flatMap((each) => varietiesOf(model, each)).flatMap(({ kind, variety, parts: [{ id }] }) => {
-    const body = partBody(model, kind, solids, id);
+    const body = partBody(model, kind, solids, id, steps);
     if (body === null) return [];
     const { scale: { head }, view = STANDARD_VIEW, isWhole } = PARTS[kind];
     const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, view, scale, draw, isWhole ? Infinity : widest);
@@ -132,6 +133,15 @@ export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onP
     ];
   }), ...furtherPlates(model, solids, draw)];
 }
+
+/** Small pictures of the parts that a step brings and that have a way up, as they lie there. */
+const stepParts = (model: Model, step: Step, solids: Solids, draw: LineDrawer): readonly Picture[] =>
+  step.newParts.filter(({ kind }) => PARTS[kind].hasWayUp === true).flatMap(({ kind, ids: [id] }): readonly Picture[] => {
+    const body = partBody(model, kind, solids, id, [step]);
+    if (body === null) return [];
+    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, STANDARD_VIEW, scale, draw, widest);
+    return [pictureAs({ what: 'step-part', step: step.number, kind }, noWider(at, PARTS[kind].scale.head, SMALL_WIDTH))];
+  });
 
 /** Small pictures of the kinds of flat panels after the first. */
 function furtherPlates(model: Model, solids: Solids, draw: LineDrawer): readonly Picture[] {

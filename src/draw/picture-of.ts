@@ -1,4 +1,5 @@
 import type { PartKind } from '../model/index.ts';
+import type { SupplyName } from '../plan/index.ts';
 
 /** What a picture is of. Numbers that tell a place in a list count from 0; a step goes by its number. */
 export type PictureOf =
@@ -14,6 +15,11 @@ export type PictureOf =
   /** A kind of part at a stated scale, each variety of it; and small, of flat panels by the place in the model's list. */
   | { readonly what: 'part'; readonly kind: PartKind; readonly variety?: number }
   | { readonly what: 'small-part'; readonly kind: PartKind; readonly plate: number }
+  /** A thing that is taken beside the parts, at the scale of the page of parts; and small. */
+  | { readonly what: 'supply'; readonly name: SupplyName }
+  | { readonly what: 'small-supply'; readonly name: SupplyName }
+  /** A part that a step brings, small, as it lies there, where that matters. */
+  | { readonly what: 'step-part'; readonly step: number; readonly kind: PartKind }
   /** The stock tubes to saw, in one piece or several. */
   | { readonly what: 'cut-bars'; readonly piece: number }
   /** A pattern that is folded, and how a flap of it is, by its place in the model's list. */
@@ -46,6 +52,9 @@ export function pictureId(of: PictureOf): string {
     case 'ordered': return `finished:${of.place + 1}`;
     case 'part': return numbered(`part:${of.kind}`, of.variety ?? 0);
     case 'small-part': return numbered(`small:${of.kind}`, of.plate);
+    case 'supply': return `supply:${of.name}`;
+    case 'small-supply': return `small:${of.name}`;
+    case 'step-part': return `small:${of.kind}:step:${of.step}`;
     case 'cut-bars': return lettered('cut-bars', of.piece);
     case 'pattern': return numbered('pattern', of.pattern);
     case 'crease-section': return numbered('crease-section', of.pattern);

@@ -1,10 +1,10 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, rolledScenes, rolledSteps, stepScene, type Scene } from '../scene/index.ts';
+import { closeUpScene, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, wayUpScenes, type Scene } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
-import { composePicture, composeUnder, type LineDrawer } from './picture/index.ts';
+import { composeAfter, composePair, composePicture, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
 import type { FlatGivens } from './work-kit/index.ts';
@@ -33,17 +33,33 @@ function scenePicture({ model, plan, solids, draw, format = 'page' }: StepGivens
   const scene = stepScene(model, step, solids);
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
   const hasCloseUp = paper === 'whole' && closeUpScene(model, step, solids) !== null;
-  const turned = rolledScenes(model, step, rolledSteps(model, plan).get(step.number) ?? [], solids);
-  return composeUnder(turned, scene, FORMATS[format][hasCloseUp ? 'over' : paper], draw);
+  const rolled = rolledSteps(model, plan).get(step.number) ?? [];
+  const turned = rolledScenes(model, step, rolled, solids);
+  const propped = proppedScene(model, step, solids);
+  const told: Scene = { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)] };
+  return composeAfter(propped === null ? turned : [propped, ...turned], told, FORMATS[format][hasCloseUp ? 'over' : paper], draw);
 }
 
-/** Flat drawings beside the first step of a kind, or what the scene hides or shows too small. */
+/** Height of a pair of scenes, mm of paper. */
+const PAIR_HEIGHT = 46;
+
+/** Flat drawings beside the first step of a kind, which way up a part goes, or what the scene hides or shows too small. */
 function furtherPictures(givens: StepGivens, step: Step): readonly DrawnPicture[] {
-  const { model, plan, solids, draw, format = 'page' } = givens;
-  const look = PICTURES[step.action];
-  if ('once' in look && step === plan.steps.find(({ action }) => action === step.action)) return look.once?.(flatGivens(givens), step) ?? [];
+  const { model, solids, draw, format = 'page' } = givens;
+  const wayUp = wayUpScenes(model, step, solids);
   const closeUp = closeUpScene(model, step, solids);
-  return closeUp === null ? [] : [composePicture(closeUp, FORMATS[format].closeUp, draw)];
+  return [
+    ...firstOfKind(givens, step),
+    ...(wayUp === null ? [] : [composePair(wayUp.right, wayUp.wrong, { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
+    ...(closeUp === null ? [] : [composePicture(closeUp, FORMATS[format].closeUp, draw)]),
+  ];
+}
+
+/** What is drawn flat beside the first step of a kind of work. */
+function firstOfKind(givens: StepGivens, step: Step): readonly DrawnPicture[] {
+  const look = PICTURES[step.action];
+  const isFirst = step === givens.plan.steps.find(({ action }) => action === step.action);
+  return isFirst && 'once' in look ? look.once?.(flatGivens(givens), step) ?? [] : [];
 }
 
 /** A step's thumbnail: its scene with the arrows alone; null for work on the bench, which has no scene. */

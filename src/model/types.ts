@@ -199,7 +199,7 @@ export type Shape =
   /** A small part of the kit. A plug goes up +z from 0 into a tube of that inside; a clip lies round x on a tube of that outside, open to −z, with its leaf above; a bracket's clip lies round z, open to −y, its plate at +y. */
   | { readonly form: 'fitting'; readonly fitting: FittingKind; readonly outside: number; readonly inside: number }
   /** Inner face in the plane z = 0, as `panel`, with any number of flaps, each folded from 0 to 1 by its name. */
-  | { readonly form: 'folded'; readonly pattern: Pattern; readonly folding: Readonly<Record<string, number>>; /** Just one flap, or all but that flap; the whole panel when left out. */ readonly split?: { readonly flap: string; readonly piece: 'flap' | 'rest' } }
+  | { readonly form: 'folded'; readonly pattern: Pattern; readonly folding: Readonly<Record<string, number>>; /** Just these flaps and corner tabs, or all but them; the whole panel when left out. */ readonly split?: { readonly flaps: readonly string[]; readonly piece: 'flap' | 'rest' } }
   /** Inner face in the plane z = 0, flaps rise to +z. */
   | { readonly form: 'panel'; readonly pattern: FlatPattern; readonly folding: Folding; /** Just one flap, or all but that flap; the whole panel when left out. */ readonly split?: { readonly side: Side; readonly piece: 'flap' | 'rest' } }
   /** Shank along −z from 0, head along +z. */

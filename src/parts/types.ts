@@ -27,6 +27,8 @@ export interface PartFacts {
   readonly isWhole?: true;
   /** It is shown as it lies while it is worked on, not as its own axes lie. */
   readonly isShownAtWork?: true;
+  /** It can be put on the wrong way up: it is shown as it lies in the step that it is for. */
+  readonly hasWayUp?: true;
   /** Direction from the part to the eye, and which way is up on paper; as in the steps when left out. */
   readonly view?: { readonly towardsEye: Vec3; readonly up: Vec3 };
 }

@@ -1,26 +1,28 @@
 import { dot, lengthOf, outwards, type Connection, type Model, type Side, type Solids } from '../model/index.ts';
-import type { OrderWish } from '../read/index.ts';
+import type { OrderWish, WallKind } from '../read/index.ts';
 import { WORK, type Action, type StepDetail } from '../work/facts.ts';
 import { byKind } from './by-kind.ts';
-import type { FlapName, Motion, Plan, Standing, Step } from './types.ts';
-import { flapForms } from './found/flap-forms.ts';
+import type { FlapName, Motion, Plan, Standing, Step, Tool } from './types.ts';
 import { isFlatPanel } from './found/pieces.ts';
 import { findPlan } from './found/plan.ts';
 import { faultsOf } from './found/prove.ts';
 import { BENCH, standingsOf, UPRIGHT } from './found/standing.ts';
 import type { FoundPlan, FoundStep, Move } from './found/types.ts';
+import { isHigh } from './reach.ts';
+import { wallStep } from './wall-step.ts';
 import { against, turnedBy } from './found/vectors.ts';
 
 /**
  * The plan of an item that taking it apart finds, told as the booklets tell it: what kind of work each step is, on
- * what, how the work lies, each motion proven free. Throws a FaultError when a wish of the designer is refused, a
+ * what, how the work lies, each motion proven free; last how it is fixed to its `wall`, where the checks ask for one. Throws a FaultError when a wish of the designer is refused, a
  * RangeError when the item comes apart in no way or a motion is not free.
  */
-export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids): Plan {
+export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids, wall: WallKind | null = null): Plan {
   const found = findPlan(model, wishes, solids);
   const [fault] = faultsOf(model, found, solids);
   if (fault !== undefined) throw new RangeError(`${model.item} ${model.size}: no free way for ${fault.key} (${fault.parts.join(', ')})`);
-  return { steps: toldSteps(model, found), batches: batchesOf(found), reasons: found.reasons };
+  const steps = toldSteps(model, found);
+  return { steps: wall === null ? steps : [...steps, wallStep(model, steps, wall)], batches: batchesOf(found), reasons: found.reasons };
 }
 
 /** What is built once is told with the item; only what is built several times is announced as a batch. */
@@ -74,8 +76,10 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     folded: step.foldedAfter,
     held: step.held, props: step.props,
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
+    supplies: work.supplies?.(model, detail) ?? [],
     standing,
-    tools: step.props.length === 0 ? work.tools : [...work.tools, 'block'],
+    tools: toolsFor(model, step, standing, work.tools),
+    sizes: work.sizes?.(model, detail) ?? {},
     people: step.people === 2 ? 2 : work.people,
     cautions: work.cautions,
     check: work.check,
@@ -83,6 +87,10 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     waits: work.waits,
   };
 }
+
+/** Blocks for what is propped, and something to stand on where the upright work is higher than one reaches. */
+const toolsFor = (model: Model, { props, onBench }: FoundStep, { name }: Standing, tools: readonly Tool[]): readonly Tool[] =>
+  [...tools, ...(!onBench && name === 'upright' && isHigh(model) ? ['steps' as const] : []), ...(props.length === 0 ? [] : ['block' as const])];
 
 function actionOf(step: FoundStep, detail: StepDetail): Action {
   switch (step.does) {
@@ -147,7 +155,7 @@ const movesTubes = ({ parts }: Model, { moves }: FoundStep): boolean => {
 function motionsOf(model: Model, { moves, folds, turns }: FoundStep): readonly Motion[] {
   return [
     ...moves.map(({ parts, by, closes }): Motion => ({ kind: 'slide', parts, by, closes })),
-    ...(folds === null ? [] : [{ kind: 'fold' as const, ...folds, side: sideOfFlap(model, folds) }]),
+    ...folds.map((fold): Motion => ({ kind: 'fold', ...fold, side: sideOfFlap(model, fold) })),
     ...(turns === null ? [] : [{ kind: 'turn' as const, axis: turns.axis, angle: turns.angle }]),
   ];
 }
@@ -155,15 +163,18 @@ function motionsOf(model: Model, { moves, folds, turns }: FoundStep): readonly M
 /** The side of its panel that a flap is on. */
 function sideOfFlap({ parts }: Model, { panel, flap }: FlapName): Side {
   const shape = parts.find(({ id }) => id === panel)?.shape;
-  const found = shape === undefined ? undefined : flapForms(shape).find(({ name }) => name === flap);
+  const walls = shape?.form === 'folded' ? shape.pattern.flaps.flatMap(({ side, lugs }) => lugs.map(({ name }) => ({ name, side }))) : [];
+  const flaps = shape?.form === 'panel' ? shape.pattern.flaps.map(({ side }) => ({ name: side, side })) : shape?.form === 'folded' ? shape.pattern.flaps : [];
+  const found = [...flaps, ...walls].find(({ name }) => name === flap);
   if (found === undefined) throw new RangeError(`the panel ${panel} has no flap ${flap}`);
   return found.side;
 }
 
 /** A panel may lie any way round: a flap is told by the side that the worker sees it on. Null where no flap is worked on. */
-function sideSeen(model: Model, { folds, moves }: FoundStep, { pose }: Standing): Side | null {
+function sideSeen(model: Model, { does, folds, moves }: FoundStep, { pose }: Standing): Side | null {
+  if (does === 'turn-up' || does === 'pin-corners') return null;
   const pinned = moves.flatMap(({ closes }) => closes.flatMap((each) => (each.is === 'panel-pin' ? [each] : [])));
-  const flap = folds ?? pinned[0];
+  const flap = folds[0] ?? pinned[0];
   const panel = model.parts.find(({ id }) => id === flap?.panel);
   if (flap === undefined || panel === undefined) return null;
   const [x, y] = turnedBy(pose, turnedBy(panel.pose, outwards(sideOfFlap(model, flap))));

@@ -1,13 +1,13 @@
 import type { Connection, PartKind, Pose, Side, Vec3 } from '../model/index.ts';
-import type { Action, Caution, StandingName, StepDetail, Tool, WorkerCheck } from '../work/facts.ts';
+import type { Action, Caution, StandingName, StepDetail, Supply, SupplyName, Tool, ToolSizes, WorkerCheck } from '../work/facts.ts';
 
-export type { Action, Caution, StandingName, StepDetail, Tool, WorkerCheck };
+export type { Action, Caution, StandingName, StepDetail, Supply, SupplyName, Tool, ToolSizes, WorkerCheck };
 
 export type Motion =
   /** The parts come from `pose moved by −by` to their place along the straight line `by` (mm, as the finished item stands). */
   | { readonly kind: 'slide'; readonly parts: readonly string[]; readonly by: Vec3; /** What is joined by it. */ readonly closes: readonly Connection[] }
-  /** A flap of a panel, on that side of the panel. */
-  | { readonly kind: 'fold'; readonly panel: string; readonly flap: string; readonly side: Side }
+  /** A flap of a panel, on that side of the panel, from one stage to another: 0 flat to 1 home. */
+  | { readonly kind: 'fold'; readonly panel: string; readonly flap: string; readonly side: Side; readonly from: number; readonly to: number }
   /** The whole work turns about `axis`, as the finished item stands, by `angle` rad. */
   | { readonly kind: 'turn'; readonly axis: Vec3; readonly angle: number };
 
@@ -21,6 +21,17 @@ export interface Standing {
 export interface FlapName {
   readonly panel: string;
   readonly flap: string;
+}
+
+/** A flap on its way from one stage to another. */
+export interface Fold extends FlapName {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A flap that is folded: home, or as far as a stage between 0 (flat) and 1. */
+export interface FoldedFlap extends FlapName {
+  readonly stage: number;
 }
 
 export interface NewPart {
@@ -49,15 +60,18 @@ export interface Step {
   readonly drilled: readonly string[];
   /** Pins that the step drills the holes for. */
   readonly drillsFor: readonly string[];
-  /** Flaps that are round their bars when the step is done. */
-  readonly folded: readonly FlapName[];
+  /** Flaps that are folded when the step is done, and how far. */
+  readonly folded: readonly FoldedFlap[];
   /** Parts of each body that the second person holds, and of each that a prop holds. */
   readonly held: readonly (readonly string[])[];
   readonly props: readonly (readonly string[])[];
   /** Parts that are worked on although they were there before, or will come later. */
   readonly toHand: readonly NewPart[];
+  /** What it takes beside the item's parts, all of it. */
+  readonly supplies: readonly Supply[];
   readonly standing: Standing;
   readonly tools: readonly Tool[];
+  readonly sizes: ToolSizes;
   readonly people: 1 | 2;
   readonly cautions: readonly Caution[];
   readonly check: WorkerCheck | null;

@@ -111,8 +111,5 @@ function readKit(files: ReadFiles, source: YamlSource): { readonly kit: Kit | nu
   return { kit: null, text: '', faults: [source.fault(['kit'], messages.noKit(nearestName(name.data, known), known))] };
 }
 
-/** Kits stand beside the items' folders; drafts, a folder further down, take the same ones. */
-function kitsFolder(itemFile: string): string {
-  const above = itemFile.split('/').slice(0, -2);
-  return [...(above.at(-1) === 'drafts' ? above.slice(0, -1) : above), 'kits'].join('/');
-}
+/** Kits stand beside the items' folders. */
+const kitsFolder = (itemFile: string): string => [...itemFile.split('/').slice(0, -2), 'kits'].join('/');

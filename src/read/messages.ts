@@ -129,6 +129,8 @@ export const messages = {
   people: (known: readonly string[]) => `who uses it: ${oneOf(known)}`,
   bedPeople: 'small-children: a low bed for a child who walks; cots for babies, bunks and beds for older people are not checked here',
   mattressMissing: 'the mattress that the bed is made for: mattress with length, width and thickness, each an expression',
+  wall: (names: readonly string[]) => `${names.slice(0, -1).join(', ')} or ${names.at(-1) ?? ''}: what the wall is made of`,
+  wallForStorage: 'no wall: only storage is fixed to one',
   mattressForBeds: 'no mattress: only a bed has one',
   markMissing: 'the size mark of EN 1729-1, for example mark: 4, or the name of a parameter that holds it',
   markForPupils: 'no mark, or for: pupils',

@@ -202,6 +202,9 @@ export type Use = 'storage' | 'table' | 'seat' | 'bed';
 /** Where it stands: nothing here is calculated for wind, wet and sun. */
 export type Setting = 'indoors';
 
+/** What the wall is made of that storage is fixed to where it must be; a board alone holds nothing. */
+export type WallKind = 'masonry' | 'timber' | 'board';
+
 /** Who uses it: `anyone` is adults and children, `small-children` are those who walk and sleep in a low bed. */
 export type People = 'adults' | 'anyone' | 'pupils' | 'small-children';
 
@@ -215,6 +218,7 @@ export interface Mattress {
 /** What the item file says of its use: a mark for pupils only, a mattress for beds only. */
 export interface Declares {
   readonly place: Setting;
+  readonly wall: WallKind;
   readonly people: People;
   readonly mark: Expression | null;
   readonly mattress: { readonly [side in keyof Mattress]: Expression } | null;
@@ -223,6 +227,7 @@ export interface Declares {
 /** The same, worked out for one size; `mark` is the size mark of EN 1729-1. */
 export interface Declared {
   readonly place: Setting;
+  readonly wall: WallKind;
   readonly people: People;
   readonly mark: number | null;
   readonly mattress: Mattress | null;

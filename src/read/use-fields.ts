@@ -2,10 +2,13 @@ import { namesOf, valueThat, workOut, type Names, type Working } from './item-va
 import { messages } from './messages.ts';
 import type { NamedExpression } from './named-expressions.ts';
 import { expressionReader, type PlacedExpression } from './placed-expressions.ts';
-import type { Declared, Declares, Fault, Item, Use } from './types.ts';
+import type { Declared, Declares, Fault, Item, Use, WallKind } from './types.ts';
 import { mattressFields, peopleNames, useFields } from './use-schema.ts';
 import { sectionEntries } from './validate.ts';
 import type { YamlSource } from './yaml-source.ts';
+
+/** What most walls are made of that an item file says nothing of. */
+const USUAL_WALL: WallKind = 'masonry';
 
 const uses: readonly string[] = ['storage', 'table', 'seat', 'bed'] satisfies readonly Use[];
 
@@ -17,7 +20,7 @@ interface ReadDeclares {
   readonly faults: readonly Fault[];
 }
 
-/** Reads place, people, mark and mattress. A field that the use asks for and lacks is a fault, and so is one that it has no place for. */
+/** Reads place, wall, people, mark and mattress. A field that the use asks for and lacks is a fault, and so is one that it has no place for. */
 export function readDeclares(source: YamlSource, names: readonly string[]): ReadDeclares {
   const raw = new Map(sectionEntries(source.raw));
   const faults: Fault[] = [...peopleFaults(source, raw), ...missingFaults(source, raw)];
@@ -33,11 +36,12 @@ export function readDeclares(source: YamlSource, names: readonly string[]): Read
 function declaresOf(raw: ReadonlyMap<string, unknown>, mark: PlacedExpression | null, sides: readonly (PlacedExpression | null)[]): Declares | null {
   const people = useFields.for.safeParse(raw.get('for'));
   const place = useFields.place.safeParse(raw.get('place'));
-  if (!people.success || !place.success) return null;
+  const wall = useFields.wall.safeParse(raw.get('wall'));
+  if (!people.success || !place.success || !wall.success) return null;
   const [length, width, thickness] = sides;
   const mattress = length && width && thickness
     ? { length: length.expression, width: width.expression, thickness: thickness.expression } : null;
-  return { place: place.data, people: people.data, mark: mark?.expression ?? null, mattress };
+  return { place: place.data, wall: wall.data ?? USUAL_WALL, people: people.data, mark: mark?.expression ?? null, mattress };
 }
 
 /** A bed here is for small children who walk, and nothing else is: cots, bunks and longer beds are not checked. */
@@ -58,6 +62,7 @@ function missingFaults(source: YamlSource, raw: ReadonlyMap<string, unknown>): F
     ...(bed && !raw.has('mattress') ? [source.fault(['mattress'], messages.mattressMissing)] : []),
     ...(!bed && raw.has('mattress') ? [source.faultAtName(['mattress'], messages.mattressForBeds)] : []),
     ...(pupils && !raw.has('mark') ? [source.fault(['mark'], messages.markMissing)] : []),
+    ...(use !== 'storage' && raw.has('wall') ? [source.faultAtName(['wall'], messages.wallForStorage)] : []),
     ...(!pupils && raw.has('mark') ? [source.faultAtName(['mark'], messages.markForPupils)] : []),
   ];
 }
@@ -79,9 +84,9 @@ export function declaredFaults(
 export const declaredFor = (item: Item, size: string): Declared => declaredBy(item.declares, namesOf(item, size));
 
 /** The same from the values of the item's parameters and named expressions. */
-export function declaredBy({ place, people, mark, mattress }: Declares, names: Names): Declared {
+export function declaredBy({ place, wall, people, mark, mattress }: Declares, names: Names): Declared {
   return {
-    place, people,
+    place, wall, people,
     mark: mark === null ? null : mark.evaluate(names).value,
     mattress: mattress === null ? null : {
       length: mattress.length.evaluate(names).value, width: mattress.width.evaluate(names).value, thickness: mattress.thickness.evaluate(names).value,

@@ -2,6 +2,7 @@
 export type Told =
   /** A length; its unit is understood, or printed beside it. */
   | { readonly as: 'length' | 'measure' | 'diameter' | 'radius'; readonly mm: number }
+  | { readonly as: 'angle'; readonly degrees: number }
   | { readonly as: 'mass'; readonly kg: number }
   | { readonly as: 'sides'; readonly mm: readonly number[] }
   | { readonly as: 'times' | 'number'; readonly value: number }
@@ -14,6 +15,7 @@ export const tell = {
   measure: (mm: number): Told => ({ as: 'measure', mm }),
   diameter: (mm: number): Told => ({ as: 'diameter', mm }),
   radius: (mm: number): Told => ({ as: 'radius', mm }),
+  angle: (rad: number): Told => ({ as: 'angle', degrees: Math.round((rad * 180) / Math.PI) }),
   mass: (kg: number): Told => ({ as: 'mass', kg }),
   sides: (...mm: readonly number[]): Told => ({ as: 'sides', mm }),
   times: (value: number): Told => ({ as: 'times', value }),

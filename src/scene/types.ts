@@ -35,6 +35,8 @@ export interface View {
 
 export interface Scene {
   readonly id: string;
+  /** Its number in a corner of its picture, where the step's picture points to it by that. */
+  readonly number?: number;
   readonly bodies: readonly SceneBody[];
   readonly marks: readonly Mark[];
   readonly view: View;

@@ -1,6 +1,6 @@
 import { chained, standstill, undone, type Model, type Part, type PartKind, type Pose, type Shape, type Solids, type Vec3 } from '../model/index.ts';
 import { PARTS } from '../parts/facts.ts';
-import type { Batch } from '../plan/index.ts';
+import type { Batch, Step } from '../plan/index.ts';
 import type { Mark, Scene, SceneBody } from './types.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import { tell } from './told.ts';
@@ -35,12 +35,13 @@ export const runScene = (model: Model, { name, parts }: Batch, solids: Solids, p
   view: STANDARD_VIEW,
 });
 
-/** A part of a kind by itself, the first or the one named, as it lies most plainly: tubes and cables along the paper. */
-export function partBody(model: Model, kind: PartKind, solids: Solids, id?: string): SceneBody | null {
+/** A part of a kind by itself, the first or the one named, as it lies most plainly: tubes and cables along the paper, what has a way up as the first of these steps has it. */
+export function partBody(model: Model, kind: PartKind, solids: Solids, id?: string, steps: readonly Step[] = []): SceneBody | null {
   const part = model.parts.find((candidate) => candidate.kind === kind && (id === undefined || candidate.id === id));
   if (part === undefined) return null;
   const { delivered, isShownAtWork } = PARTS[kind];
-  const pose = isShownAtWork ? chained(undone(model.groups[0]?.pose ?? standstill), part.pose) : standstill;
+  const step = PARTS[kind].hasWayUp === true ? steps.find(({ newParts }) => newParts.some(({ ids }) => ids.includes(part.id))) : undefined;
+  const pose = step !== undefined ? chained(step.standing.pose, part.pose) : isShownAtWork ? chained(undone(model.groups[0]?.pose ?? standstill), part.pose) : standstill;
   return { id: kind, partId: part.id, kind, mesh: solids.mesh(delivered(part.shape)), pose, look: 'present' };
 }
 

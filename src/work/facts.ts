@@ -19,6 +19,7 @@ import { facts as markCreases } from './mark-creases/facts.ts';
 import { facts as markInside } from './mark-inside/facts.ts';
 import { facts as markNotches } from './mark-notches/facts.ts';
 import { facts as markPosts } from './mark-posts/facts.ts';
+import { facts as pinCorners } from './pin-corners/facts.ts';
 import { facts as pinEnds } from './pin-ends/facts.ts';
 import { facts as pinMiddle } from './pin-middle/facts.ts';
 import { facts as pinPanel } from './pin-panel/facts.ts';
@@ -26,9 +27,11 @@ import { facts as pinPosts } from './pin-posts/facts.ts';
 import { facts as punchHoles } from './punch-holes/facts.ts';
 import { facts as pushPosts } from './push-posts/facts.ts';
 import { facts as pushTubes } from './push-tubes/facts.ts';
+import { facts as setIn } from './set-in/facts.ts';
 import { facts as slideOn } from './slide-on/facts.ts';
 import { facts as standUp } from './stand-up/facts.ts';
 import { facts as turnItem } from './turn-item/facts.ts';
+import { facts as turnUp } from './turn-up/facts.ts';
 import { facts as wrapSide } from './wrap-side/facts.ts';
 import type { Rule, WorkFacts } from './types.ts';
 
@@ -47,6 +50,9 @@ const facts = {
   'half-cut': halfCut,
   'push-tubes': pushTubes,
   'close-frame': closeFrame,
+  'turn-up': turnUp,
+  'pin-corners': pinCorners,
+  'set-in': setIn,
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
   'pin-ends': pinEnds,

@@ -20,6 +20,7 @@ import { picture as markCreases } from './mark-creases/picture.ts';
 import { picture as markInside } from './mark-inside/picture.ts';
 import { picture as markNotches } from './mark-notches/picture.ts';
 import { picture as markPosts } from './mark-posts/picture.ts';
+import { picture as pinCorners } from './pin-corners/picture.ts';
 import { picture as pinEnds } from './pin-ends/picture.ts';
 import { picture as pinMiddle } from './pin-middle/picture.ts';
 import { picture as pinPanel } from './pin-panel/picture.ts';
@@ -27,9 +28,11 @@ import { picture as pinPosts } from './pin-posts/picture.ts';
 import { picture as punchHoles } from './punch-holes/picture.ts';
 import { picture as pushPosts } from './push-posts/picture.ts';
 import { picture as pushTubes } from './push-tubes/picture.ts';
+import { picture as setIn } from './set-in/picture.ts';
 import { picture as slideOn } from './slide-on/picture.ts';
 import { picture as standUp } from './stand-up/picture.ts';
 import { picture as turnItem } from './turn-item/picture.ts';
+import { picture as turnUp } from './turn-up/picture.ts';
 import { picture as wrapSide } from './wrap-side/picture.ts';
 import type { Action } from './facts.ts';
 
@@ -47,6 +50,9 @@ export const PICTURES: Readonly<Record<Action, WorkPicture>> = {
   'half-cut': halfCut,
   'push-tubes': pushTubes,
   'close-frame': closeFrame,
+  'turn-up': turnUp,
+  'pin-corners': pinCorners,
+  'set-in': setIn,
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
   'pin-ends': pinEnds,

@@ -9,15 +9,18 @@ import { scene as fixToWall } from './fix-to-wall/scene.ts';
 import { scene as holdPanel } from './hold-panel/scene.ts';
 import { scene as layFrame } from './lay-frame/scene.ts';
 import { scene as layPanel } from './lay-panel/scene.ts';
+import { scene as pinCorners } from './pin-corners/scene.ts';
 import { scene as pinEnds } from './pin-ends/scene.ts';
 import { scene as pinMiddle } from './pin-middle/scene.ts';
 import { scene as pinPanel } from './pin-panel/scene.ts';
 import { scene as pinPosts } from './pin-posts/scene.ts';
 import { scene as pushPosts } from './push-posts/scene.ts';
 import { scene as pushTubes } from './push-tubes/scene.ts';
+import { scene as setIn } from './set-in/scene.ts';
 import { scene as slideOn } from './slide-on/scene.ts';
 import { scene as standUp } from './stand-up/scene.ts';
 import { scene as turnItem } from './turn-item/scene.ts';
+import { scene as turnUp } from './turn-up/scene.ts';
 import { scene as wrapSide } from './wrap-side/scene.ts';
 import type { Action } from './facts.ts';
 
@@ -35,6 +38,9 @@ export const SCENES: Readonly<Record<Action, WorkScene | null>> = {
   'half-cut': null,
   'push-tubes': pushTubes,
   'close-frame': closeFrame,
+  'turn-up': turnUp,
+  'pin-corners': pinCorners,
+  'set-in': setIn,
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
   'pin-ends': pinEnds,

@@ -1,9 +1,9 @@
-import type { PartKind, Side } from '../model/index.ts';
+import type { Model, PartKind, Shape, Side } from '../model/index.ts';
+import type { WallKind } from '../read/index.ts';
 
-export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'block';
+export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'square' | 'plumb-line' | 'clamp' | 'steps' | 'block';
 
-/** What a wall is made of that an item is fixed to. */
-export type WallKind = 'masonry' | 'timber' | 'board';
+export type { WallKind };
 
 /** Key under `cautions`; each has a safety sign. */
 export type Caution = 'sharp' | 'dust' | 'eyes' | 'gloves' | 'crush' | 'children' | 'climbing' | 'tipping' | 'manual';
@@ -45,6 +45,8 @@ export type Joining =
   | 'push-through' | 'slide-on'
   /** A panel under the frame that is wrapped with it; a flat panel on its bars. */
   | 'lay-frame' | 'lay-panel'
+  /** Walls and corner tabs of a box, the pins of its corners, and the frame put over it. */
+  | 'turn-up' | 'pin-corners' | 'set-in'
   | 'wrap' | 'pin-ends' | 'pin-middle'
   | 'drill' | 'pin'
   | 'hang'
@@ -88,6 +90,21 @@ export interface PanelFeatures {
   readonly corners: boolean;
 }
 
+/** Things that work takes beside the item's parts. Key under `parts` in the locale files. */
+export type SupplyName = 'tube-cap' | 'wall-bracket' | 'wall-screw' | 'wall-plug';
+
+/** Some of one such thing. */
+export interface Supply {
+  readonly name: SupplyName;
+  readonly shape: Shape;
+  readonly count: number;
+  /** What pages tell of its size, mm: a diameter, or a diameter and a length; none where it comes in one size. */
+  readonly size: readonly number[];
+}
+
+/** Diameters of a tool's bits or blades that are needed, mm. */
+export type ToolSizes = Partial<Readonly<Record<Tool, readonly number[]>>>;
+
 /** All that is known of a kind of work but for its pictures. What is left out does not hold of it. */
 export interface WorkFacts {
   readonly tools: readonly Tool[];
@@ -113,6 +130,10 @@ export interface WorkFacts {
   readonly captionOf?: (detail: StepDetail) => string;
   /** Parts that are to hand although it brings none. */
   readonly toHand?: PartKind;
+  /** What it takes beside the item's parts. */
+  readonly supplies?: (model: Model, detail: StepDetail) => readonly Supply[];
+  /** Diameters of the bits and punches that it takes. */
+  readonly sizes?: (model: Model, detail: StepDetail) => ToolSizes;
   /** What must come before what, with the reason. */
   readonly rules?: readonly Rule[];
 }

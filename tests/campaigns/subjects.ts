@@ -61,7 +61,7 @@ function foldersOf(folder: string): readonly string[] {
   return readdirSync(`${root}${folder}`, { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => `${folder}/${name}`);
 }
 
-const itemPaths = (): readonly string[] => [...foldersOf('steps'), ...foldersOf('steps/drafts')].map((folder) => `${folder}/item.yaml`).filter((path) => files.text(path) !== null);
+const itemPaths = (): readonly string[] => foldersOf('steps').map((folder) => `${folder}/item.yaml`).filter((path) => files.text(path) !== null);
 
 function stockSubjects(): readonly Subject[] {
   const path = 'tern-island.csv';

@@ -97,7 +97,7 @@ describe('a chair of mark 6 under its test load', () => {
   });
 
   it('is not told to be fixed to a wall, and needs no storage test', () => {
-    expect(report.advice.fixToWall).toBe(false);
+    expect(report.advice.wall).toBeNull();
     expect(report.findings.some(({ name }) => name === 'wall-height' || name === 'tip-test' || name === 'tip-scope')).toBe(false);
   });
 

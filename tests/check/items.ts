@@ -24,7 +24,7 @@ export const variants: readonly (readonly [ItemName, string])[] =
 export const modelOf = (name: ItemName, size: string): Model => buildModel(itemNamed(name), size);
 
 /** For adults, indoors: what the racks of these tests declare that no file describes. */
-export const forAdults: Declared = { place: 'indoors', people: 'adults', mark: null, mattress: null };
+export const forAdults: Declared = { place: 'indoors', wall: 'masonry', people: 'adults', mark: null, mattress: null };
 
 /** What the item file of a model declares, with the model's own values. */
 export function declaredOf(model: Model): Declared {

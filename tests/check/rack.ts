@@ -55,7 +55,7 @@ const given = (evaluate: Expression['evaluate']): Expression => ({ text: '', pos
 function itemOf({ width, depth, height, decks, lowest, headroom, faces, kit }: Rack): Item {
   const spacing = (height - lowest - headroom) / (decks - 1);
   return {
-    name: 'rack', kit, use: 'storage', declares: { place: 'indoors', people: 'adults', mark: null, mattress: null }, revision: 1, parameters: [], expressions: [], order: [], structures: {},
+    name: 'rack', kit, use: 'storage', declares: { place: 'indoors', wall: 'masonry', people: 'adults', mark: null, mattress: null }, revision: 1, parameters: [], expressions: [], order: [], structures: {},
     sizes: [{ name: 'only', values: {} }],
     pieces: [
       {

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { defaultLimits, findingNames, findingText } from '../../src/check/index.ts';
+import { checkModel, defaultLimits, findingNames, findingText } from '../../src/check/index.ts';
 import { judge } from '../../src/check/judge.ts';
 import { namesWith, reportOf } from './finding.ts';
+import { forAdults } from './items.ts';
 import { rack } from './rack.ts';
 
 const racks = fc.record({
@@ -66,9 +67,16 @@ describe('a report', () => {
 
 describe('advice against tipping', () => {
   it('anything taller than 600 mm is fixed to a wall, and only cautions say so', () => {
-    expect(reportOf(rack()).advice.fixToWall).toBe(true);
+    expect(reportOf(rack()).advice.wall).toBe('masonry');
     expect(namesWith(rack(), 'caution')).toEqual(['joint-test', 'wall-height', 'tip-test', 'tip-scope', 'tip-empty', 'tip-loaded', 'tube-ends']);
     expect(namesWith(rack(), 'fail')).toEqual([]);
+  });
+
+  it('on a wall of boards supports no load, and nothing fails: the step that says so is printed', () => {
+    const report = checkModel(rack(), { ...forAdults, wall: 'board' });
+    expect([report.advice.wall, report.advice.safeLoadPerDeck]).toEqual(['board', null]);
+    expect(report.findings.filter(({ name }) => name === 'wall-hold').map(({ verdict, margin }) => [verdict, margin])).toEqual([['caution', 0]]);
+    expect(report.findings.some(({ verdict }) => verdict === 'fail')).toBe(false);
   });
 
   it('the tall rack is also too slender for its depth', () => {

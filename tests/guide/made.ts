@@ -17,7 +17,7 @@ export const languages: readonly Words[] = languagesIn(locales).map((lang) => lo
 /** A size of the rack, worked through. */
 export async function rackVariant(size: string): Promise<Variant> {
   const model = rackModel(size);
-  const plan = planItem(model, rack.order, solids);
+  const plan = planItem(model, rack.order, solids, 'masonry');
   const cuts = await planTubes(model);
   return { item: rack, model, plan, report: checkModel(model, declaredFor(rack, size)), cuts, pictures: itemPictures(model, plan, cuts, solids) };
 }

@@ -3,15 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { checkModel, type Report } from '../../src/check/index.ts';
 import { buildModel } from '../../src/model/index.ts';
 import { FaultError, declaredFor, filesInMemory, readItem } from '../../src/read/index.ts';
-import { structureNames } from '../support/structures.ts';
 import { hazards, type Hazard, type Swap } from './hazards.ts';
 
 const root = new URL('../../', import.meta.url);
 const own = ['open-front-bed'];
-const fileOf = (item: string): string => {
-  if (own.includes(item)) return `tests/hazards/items/${item}.yaml`;
-  return structureNames.some((name) => name === item) ? `steps/drafts/${item}/item.yaml` : `steps/${item}/item.yaml`;
-};
+const fileOf = (item: string): string => (own.includes(item) ? `tests/hazards/items/${item}.yaml` : `steps/${item}/item.yaml`);
 const textOf = (path: string): string => readFileSync(new URL(path, root), 'utf8');
 
 /** The text with each swap made; a swap that finds nothing would test nothing. */

@@ -81,7 +81,7 @@ describe('named points', () => {
   });
 });
 
-describe.each(everySize)('heights of the $name', ({ item, size }) => {
+describe.each(everySize.filter(({ item }) => item.pieces.length > 0))('heights of the $name', ({ item, size }) => {
   const model = modelOf(item, size);
 
   it('of decks are what the file says, measured on the panels and the tubes', () => {

@@ -9,7 +9,9 @@ import { itemNamed, items, modelOf, renamed } from '../support/items.ts';
 
 /** An item may be named after what it is used for; that word is the program's own. */
 const uses: readonly string[] = ['storage', 'table', 'seat', 'bed'];
-const names = items.map((item) => item.name);
+/** Words of the trade and of the page, whatever is called so: what work lies on, and what pages are seen on. */
+const ofTheTrade: readonly string[] = ['bench', 'screen'];
+const names = items.map((item) => item.name).filter((name) => !ofTheTrade.includes(name));
 
 /**
  * Words of the program spelt like an item that is no use: pictograms of the trade's work that were first drawn for

@@ -148,7 +148,7 @@ const ofFit: readonly string[] = [
 ];
 
 /** What a layout declares that is no bed. */
-const forAdults: Declared = { place: 'indoors', people: 'adults', mark: null, mattress: null };
+const forAdults: Declared = { place: 'indoors', wall: 'masonry', people: 'adults', mark: null, mattress: null };
 
 const failing = (model: Model): readonly string[] => checkModel(model, forAdults).findings.filter((finding) => finding.verdict === 'fail').map((finding) => finding.name);
 const unfit = (model: Model): readonly string[] => failing(model).filter((name) => ofFit.includes(name));

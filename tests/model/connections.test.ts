@@ -1,16 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { buildModel, chained, moved, type Connection, type Part, type Vec3 } from '../../src/model/index.ts';
-import { allSizes, items } from '../support/all-items.ts';
+import { allSizes, deckSizes, items } from '../support/all-items.ts';
 import { hangingTogether } from '../support/connected.ts';
 import { partOf, solids } from '../support/rack.ts';
-import { structureItem, structureNames } from '../support/structures.ts';
 
 describe.each(allSizes)('the connections of $name', ({ model }) => {
-  const { parts, connections } = model();
+  const { parts } = model();
 
   it('make its parts one whole and name no part that is not there', () => {
     expect([...hangingTogether(model())].sort()).toEqual(parts.map(({ id }) => id).sort());
   });
+
+});
+
+describe.each(deckSizes)('the connections of $name', ({ model }) => {
+  const { parts, connections } = model();
 
   it('hold each end of a deck or frame tube, each joint on its post, each panel on four tubes', () => {
     const ends = connections.filter((each) => each.is === 'socket').map(({ bar }) => bar);
@@ -42,7 +46,7 @@ const freedoms = (connection: Connection): readonly (readonly [leaves: string, f
 
 const along = ([x, y, z]: Vec3, far: number): Vec3 => [far * x, far * y, far * z];
 
-describe.each([...items, ...structureNames.map(structureItem)].map((item) => ({ name: item.name, model: buildModel(item, item.sizes[0]?.name ?? '') })))('the freedoms of $name', ({ model }) => {
+describe.each(items.map((item) => ({ name: item.name, model: buildModel(item, item.sizes[0]?.name ?? '') })))('the freedoms of $name', ({ model }) => {
   const shared = (leaves: string, from: string, by: Vec3): number => {
     const part = partOf(model, leaves);
     return solids.overlap({ ...part, pose: chained(moved(by), part.pose) }, partOf(model, from));

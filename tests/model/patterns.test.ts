@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buildModel, type CutPattern, type Model, type Vec2 } from '../../src/model/index.ts';
-import { allSizes } from '../support/all-items.ts';
+import { deckSizes } from '../support/all-items.ts';
 import { inside, isSimple } from '../support/polygons.ts';
 import { partOf, rackModel, solids } from '../support/rack.ts';
 import { changedText, structureFrom, structureItem, structureNames, structureText } from '../support/structures.ts';
@@ -13,7 +13,7 @@ const wrappedOf = (model: Model): CutPattern => {
   return pattern;
 };
 
-describe.each(allSizes)('the pattern of the panel that is wrapped in $name', ({ model }) => {
+describe.each(deckSizes)('the pattern of the panel that is wrapped in $name', ({ model }) => {
   const { pattern: old, patterns, parts } = model();
   const pattern = wrappedOf(model());
 

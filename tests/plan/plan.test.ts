@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { buildModel, loadSolids, placed, type Model } from '../../src/model/index.ts';
+import { loadSolids, placed, type Model } from '../../src/model/index.ts';
 import { planItem, WORK, type Step } from '../../src/plan/index.ts';
 import { closeUpScene, momentScene, stepScene, type Mark, type Scene } from '../../src/scene/index.ts';
 import type { Item } from '../../src/read/index.ts';
 import { workSizes } from '../support/chosen.ts';
 import { modelOf } from '../support/items.ts';
-import { structureItem } from '../support/structures.ts';
 
 const solids = await loadSolids();
 
@@ -20,13 +19,9 @@ interface Size {
   readonly model: Model;
 }
 
-const drafts = (['screen', 'trolley', 'leaning-chair', 'bench', 'two-bay'] as const).map((name): Size => {
-  const item = structureItem(name);
-  return { name, item, model: buildModel(item, item.sizes[0]?.name ?? '') };
-});
 const demo = workSizes.map(({ item, size, name }): Size => ({ name, item, model: modelOf(item, size) }));
 
-describe.each([...drafts, ...demo])('the plan as it is told: $name', ({ item, model }) => {
+describe.each(demo)('the plan as it is told: $name', ({ item, model }) => {
   const { steps, batches } = planItem(model, item.order, solids);
   const built = steps.filter(({ standing }) => standing.name !== 'bench');
 

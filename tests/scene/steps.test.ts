@@ -38,7 +38,7 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
     for (const { step, scene } of shown) {
       for (const mark of scene.marks) {
         expect([step.key, mark.mark, placesOf(mark).flat().every(Number.isFinite)]).toEqual([step.key, mark.mark, true]);
-        if ('told' in mark) expect(toldText(mark.told)).toMatch(/^([×Ø]?\d+(\.5)?|[A-Z])$/);
+        if ('told' in mark) expect(toldText(mark.told)).toMatch(/^([×Ø]?\d+(\.5)?|\d+°|[A-Z])$/);
         if (mark.mark === 'detail') expect(mark.radius).toBeGreaterThan(0);
         if (mark.mark === 'arrow') expect(mark.path.length).toBeGreaterThanOrEqual(2);
       }
@@ -54,12 +54,23 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
   });
 
   it('show nothing as new but what is new, moves, or works', () => {
-    for (const { step, scene } of shown) {
+    for (const { step, scene } of shown.filter((one) => !turning(one.step))) {
       const moving = step.motions.flatMap((motion) => (motion.kind === 'turn' ? [] : motion.kind === 'fold' ? [`${motion.panel}#flap`] : motion.parts));
       const may = new Set([...step.newParts.flatMap((group) => group.ids), ...moving]);
       for (const body of scene.bodies.filter((each) => each.look === 'new' && each.kind !== 'tool')) {
         expect([step.key, body.id, may.has(body.id)]).toEqual([step.key, body.id, true]);
       }
+    }
+  });
+
+  it('tint the same bars of one side before a turn and after it, and nothing else', () => {
+    for (const { step, scene } of shown.filter((one) => turning(one.step))) {
+      const tinted = scene.bodies.filter(({ look }) => look === 'new');
+      const names = (isAfter: boolean): readonly string[] => tinted.filter(({ id }) => id.endsWith('#after') === isAfter).map(({ id }) => id.replace('#after', '')).sort();
+      expect([step.key, names(true)]).toEqual([step.key, names(false)]);
+      const side = step.action === 'turn-item' ? 'front' : 'back';
+      expect([step.key, names(true)]).toEqual([step.key, [`post-left-${side}`, `post-right-${side}`]]);
+      expect([step.key, tinted.every(({ kind }) => kind === 'post')]).toEqual([step.key, true]);
     }
   });
 

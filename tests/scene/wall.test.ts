@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { placed, type Model } from '../../src/model/index.ts';
-import { wallPlaces } from '../../src/scene/kit/wall.ts';
+import { placed, wallPlaces, type Model } from '../../src/model/index.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
 
 const joints = ({ parts }: Model) => parts.filter(({ kind }) => kind === 'joint').map(({ pose }) => placed(pose, [0, 0, 0]));

@@ -2,7 +2,6 @@ import { readdirSync } from 'node:fs';
 import { PUBLICATIONS } from '../../src/booklet/publications/facts.ts';
 import { everySize, items, modelOf } from './items.ts';
 import { everything, sampled, sampledRows } from './samples.ts';
-import { structureItem, structureNames } from './structures.ts';
 
 /*
  * What each of the long tests tries, all in one place, so that samples.test.ts can tell that nothing is left out of all.
@@ -21,12 +20,11 @@ const ofEachItem = (key: string, count: number): readonly Size[] =>
   items.flatMap((item) => sampled(everySize.filter((each) => each.item === item), key, count, ({ name }) => name));
 
 /** Sizes whose every step is tried, and whose every part against every other. */
-export const workSizes = ofEachItem('work', 2);
-export const partSizes = ofEachItem('parts', 2);
+export const workSizes = ofEachItem('work', 1);
+export const partSizes = ofEachItem('parts', 1);
 
-/** Sizes whose every step is asked whether it can be told without a question: of the items and of the drafts that have an order. */
-export const toldSizes = [...items, ...structureNames.flatMap((name) => (name === 'chest' ? [] : [structureItem(name)]))].flatMap((item) => sampled(
-  item.sizes.map((size): Size => ({ name: `${item.name} ${size.name}`, item, size: size.name })), 'told', 1, ({ name }) => name));
+/** Sizes whose every step is asked whether it can be told without a question. */
+export const toldSizes = ofEachItem('told', 1);
 
 /** Sizes whose pictures are drawn: the first of an item, where room is least, and the one with the most parts of all. */
 const most = everySize.toSorted((a, b) => modelOf(b.item, b.size).parts.length - modelOf(a.item, a.size).parts.length)[0];

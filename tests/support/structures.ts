@@ -12,7 +12,7 @@ export const structureFile = (name: string): string => `steps/${name}/item.yaml`
 
 /** The text of an item of points and bars that stands beside the tests of the model. */
 export const structureText = (name: StructureName): string =>
-  readFileSync(new URL(`../../steps/drafts/${name}/item.yaml`, import.meta.url), 'utf8');
+  readFileSync(new URL(`../../steps/${name}/item.yaml`, import.meta.url), 'utf8');
 
 /** An item of points and bars, read from a text, with the demo kit and other files as given. */
 export const structureFrom = (name: string, text: string, others: Readonly<Record<string, string>> = {}): Item =>

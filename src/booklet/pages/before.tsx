@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
-import type { Caution, Plan, Tool } from '../../plan/index.ts';
-import type { Words } from '../words/index.ts';
+import { toolSizesOf, type Caution, type Plan, type Tool } from '../../plan/index.ts';
+import { isolate, type Words } from '../words/index.ts';
 import { cautionPages, type Block } from './caution-list.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
 import { sheets } from './sheet.ts';
@@ -14,7 +14,7 @@ const always: readonly Caution[] = ['manual', 'children'];
 const cautionOrder: readonly Caution[] = ['manual', 'sharp', 'dust', 'eyes', 'gloves', 'crush', 'children', 'climbing', 'tipping'];
 
 /** The order in which tools are shown. */
-export const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-edge', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'file', 'drill', 'screwdriver', 'scale', 'block'];
+export const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'square', 'straight-edge', 'clamp', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'file', 'drill', 'screwdriver', 'scale', 'plumb-line', 'steps', 'block'];
 
 /** People, time, tools and safety signs. */
 export function before(input: BookletInput): readonly ReactNode[] {
@@ -26,7 +26,7 @@ export function before(input: BookletInput): readonly ReactNode[] {
       ...toolRows(input),
     ],
     cautions: workCautions(input.plan),
-    sentences: input.report.advice.fixToWall ? {} : { tipping: 'hold' },
+    sentences: input.report.advice.wall === null ? { tipping: 'hold' } : {},
   });
 }
 
@@ -61,6 +61,8 @@ export const toolSize = 11;
 export const toolLine = 5;
 const toolGlyph = 20;
 const bareToolGlyph = 25;
+/** The diameters of bits and punches, under the tool. */
+const toolSizeLine = 5.5;
 
 /** Each row by itself: in several languages they may need more than a page. */
 function toolRows(input: BookletInput): readonly Block[] {
@@ -74,8 +76,9 @@ function toolRows(input: BookletInput): readonly Block[] {
 }
 
 function toolsHeight(input: BookletInput, row: readonly Tool[]): number {
-  if (input.edition === 'pictures') return bareToolGlyph;
-  return toolGlyph + toolGap.name + Math.max(...row.map((tool) => saidHeight(input, ({ words }) => words.t(`booklet.tools.${tool}`), toolWidth, { size: toolSize, leading: toolLine })));
+  const sizes = row.some((tool) => toolSizesOf(input.plan, tool).length > 0) ? toolSizeLine : 0;
+  if (input.edition === 'pictures') return bareToolGlyph + sizes;
+  return sizes + toolGlyph + toolGap.name + Math.max(...row.map((tool) => saidHeight(input, ({ words }) => words.t(`booklet.tools.${tool}`), toolWidth, { size: toolSize, leading: toolLine })));
 }
 
 function toolsOf({ steps }: Plan): readonly Tool[] {
@@ -118,8 +121,19 @@ function Tools({ input, tools }: { readonly input: BookletInput; readonly tools:
         <li key={tool}>
           <GlyphMark glyph={glyphs.tool(tool)} label={words.t(`booklet.tools.${tool}`)} height={edition === 'words' ? toolGlyph : bareToolGlyph} />
           {edition === 'words' && <span><Said input={input} say={(each) => each.words.t(`booklet.tools.${tool}`)} /></span>}
+          <ToolSizes words={words} sizes={toolSizesOf(input.plan, tool)} />
         </li>
       ))}
     </ul>
   );
 }
+
+/** `Ø6 Ø8 mm` in a line of its own; nothing for a tool of one size. */
+function ToolSizes({ words, sizes }: { readonly words: Words; readonly sizes: readonly number[] }): ReactNode {
+  const told = toolSizesText(words, sizes);
+  return told === null ? null : <b style={{ display: 'block' }}><Spoken text={told} /></b>;
+}
+
+/** The diameters of bits and punches, isolated; null where there are none to tell. */
+export const toolSizesText = (words: Words, sizes: readonly number[]): string | null =>
+  (sizes.length === 0 ? null : isolate(sizes.map((size) => `Ø${words.number(size, 1)}`).join(' ')));

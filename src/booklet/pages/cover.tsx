@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { isolate } from '../words/index.ts';
+import { Carries } from './carries.tsx';
 import { pageRoom } from './foot.tsx';
 import { Languages } from './languages.tsx';
 import { itemAndSize, itemName, overall, sizeName } from './names.ts';
@@ -32,7 +33,11 @@ export const namesPad = 3;
 const soleMark = 22;
 const mark = 14;
 
-/** The item's name, the finished item, its size, and which print this is. Without words the mark of its size stands for its name. */
+/** The signs of load and for whom it is: their height, and the white under them, mm. */
+const carriesHeight = { wide: 18, narrow: 13 } as const;
+export const carriesPad = 4;
+
+/** The item's name, the finished item, what it carries and for whom it is, its size, and which print this is. Without words the mark of its size stands for its name. */
 export function cover(input: BookletInput): readonly ReactNode[] {
   const { model, edition } = input;
   const wordless = edition === 'pictures';
@@ -43,6 +48,7 @@ export function cover(input: BookletInput): readonly ReactNode[] {
       <div className="view">
         <PlacedPicture input={input} of={{ what: 'finished' }} alt={finishedAlt(input)} scale={scale} />
       </div>
+      <Carries input={input} height={carriesHeight[widthOf(input)]} />
       <div className="facts">
         {!wordless && <SizeMark input={input} isAlone height={mark} />}
         <div>
@@ -70,12 +76,13 @@ function nameHeight(input: BookletInput): number {
 
 function factsHeight(input: BookletInput): number {
   const { words, model, languages = [words.about.name] } = input;
-  if (input.edition === 'pictures') return coverFoot + factRule + factPad + factLine;
   const page = widthOf(input);
+  const frame = carriesHeight[page] + carriesPad + coverFoot + factRule + factPad;
+  if (input.edition === 'pictures') return frame + factLine;
   const sizes = saidHeight(input, (each) => sizeName(each, model), sizeRoom[page], { size: sizeSize[page], bold: true, leading: factLine }) + factLine;
   // Other scripts' letters are wider than those of the booklet's: reckoned as bold.
   const names = textLines(words, languages.join(' · '), sheets[input.paper].main, { size: textSize, bold: true });
-  return coverFoot + factRule + factPad + Math.max(mark, sizes, saidHeight(input, revision, printWidth[page], { size: textSize })) + namesPad + names * namesLine;
+  return frame + Math.max(mark, sizes, saidHeight(input, revision, printWidth[page], { size: textSize })) + namesPad + names * namesLine;
 }
 
 /** The finished item's picture in words. */

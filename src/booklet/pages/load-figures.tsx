@@ -40,6 +40,12 @@ function Load({ input }: { readonly input: BookletInput }): ReactNode {
   );
 }
 
+/** The load on one deck, or on the one seat or bed, without the person beside it; `height` in mm. */
+export function LoadSign({ input, height }: { readonly input: BookletInput; readonly height: number }): ReactNode {
+  const kilograms = kilogramsOf(input);
+  return <GlyphMark glyph={{ width: 48, svg: withNumeral(input, carriers[input.model.use], kilograms > 0 ? kilograms : null, 'kg') }} label={said(input)} height={height} />;
+}
+
 function kilogramsOf({ report: { advice }, despiteFindings }: BookletInput): number {
   return advice.safeLoadPerDeck === null || despiteFindings ? 0 : loadInKilograms(advice.safeLoadPerDeck);
 }

@@ -1,25 +1,37 @@
 import type { PictureOf } from '../../draw/index.ts';
 import type { Model, PartKind } from '../../model/index.ts';
-import type { Step } from '../../plan/index.ts';
+import type { Step, SupplyName } from '../../plan/index.ts';
+import { PARTS } from '../../parts/facts.ts';
 import { varietyOf } from '../../parts/varieties.ts';
+import type { Words } from '../words/index.ts';
 import { countsBySize, type SizedCount } from './part-sizes.ts';
 
-/** A kind of part in a step's margin: its small picture, and under it how many there are of each length. */
+/** A kind of part in a step's margin, or a thing taken beside the parts: its small picture, and under it how many there are of each length. */
 export interface MarginPart {
-  readonly kind: PartKind;
+  readonly kind: PartKind | SupplyName;
+  /** What its picture is, in words, with their number. */
+  readonly said: (words: Words) => string;
   /** Its small picture. */
   readonly picture: PictureOf;
   readonly counts: readonly SizedCount[];
 }
 
-/** The new parts of a step, or those that it has to hand. A flat panel is told by its width alone: the margin holds no more. */
-export function marginParts(model: Model, { newParts, toHand }: Step): readonly MarginPart[] {
-  return [...toHand, ...newParts].map(({ kind, ids }) => ({
-    kind,
-    picture: smallPicture(model, kind, ids),
-    counts: known(countsBySize(model, ids), ids).map((each) => ({ ...each, size: each.size.slice(0, 1) })),
-  }));
-}
+/** The new parts of a step, or those that it has to hand, and what it takes beside. A flat panel is told by its width alone: the margin holds no more. */
+export const marginParts = (model: Model, { number, newParts, toHand, supplies }: Step): readonly MarginPart[] => [
+  ...[...toHand, ...newParts].map(({ kind, ids }, index): MarginPart => {
+    const counts = known(countsBySize(model, ids), ids).map((each) => ({ ...each, size: each.size.slice(0, 1) }));
+    const count = counts.reduce((sum, each) => sum + each.count, 0);
+    return { kind, said: (words) => words.t(`parts.${kind}.counted`, { count }), picture: liesAs(kind, index >= toHand.length) ? { what: 'step-part', step: number, kind } : smallPicture(model, kind, ids), counts };
+  }),
+  ...supplies.map(({ name, count, size }): MarginPart =>
+    ({ kind: name, said: (words) => suppliesSaid(words, name, count), picture: { what: 'small-supply', name }, counts: [{ count, size }] })),
+];
+
+/** Whether a part that comes new is shown as it lies in the step. */
+const liesAs = (kind: PartKind, comes: boolean): boolean => comes && PARTS[kind].hasWayUp === true;
+
+/** The name of what is taken beside the parts, and how many. */
+export const suppliesSaid = (words: Words, name: SupplyName, count: number): string => `${words.t(`parts.${name}.name`)} ${words.times(count)}`;
 
 /** The small picture of parts of a kind; of flat panels each kind has its own. */
 function smallPicture(model: Model, kind: PartKind, ids: readonly string[]): PictureOf {

@@ -23,6 +23,7 @@ const groundStyle = `
 .foot > span:not(.unproved) { white-space: nowrap; }
 .cover .name { font-size: ${nameSizes.narrow.one}pt; --leading: ${nameLines.narrow.one}mm; padding-top: ${namePad.narrow}mm; }
 .cover.several .name { font-size: ${nameSizes.narrow.several}pt; --leading: ${nameLines.narrow.several}mm; }
+.cover .carries { margin-inline-start: 0; }
 .cover .facts { margin-inline-start: 0; gap: 4mm; }
 .cover .languages { margin-inline-start: 0; }
 .cover .size, .cover .overall { font-size: ${sizeSize.narrow}pt; }

@@ -1,11 +1,12 @@
 import type { ReactNode } from 'react';
 import type { PictureOf } from '../../draw/index.ts';
-import type { PartKind } from '../../model/index.ts';
+import { suppliesOf } from '../../plan/index.ts';
 import { PART_KINDS } from '../../parts/facts.ts';
 import { varietiesOf, type Variety } from '../../parts/varieties.ts';
 import { captionSize, sheets } from './sheet.ts';
 import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
+import { suppliesSaid } from './margin-parts.ts';
 import { packPages, packRows } from './pack.ts';
 import { countsBySize, sizeText, type SizedCount } from './part-sizes.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
@@ -31,12 +32,21 @@ type Row = { readonly height: number; readonly leads: boolean } & (
   | { readonly scale: number }
 );
 
-interface SizedPart extends Variety {
-  readonly width: number;
+/** A variety of part, or a thing that the steps take beside the parts. */
+interface Listed {
+  readonly key: string;
+  readonly picture: PictureOf;
+  readonly name: Say;
+  readonly alt: string;
   readonly counts: readonly SizedCount[];
+  readonly scale: number;
 }
 
-/** Every variety of part with its counts, for tubes, cables and flat panels by size: the large ones at one scale, then the small ones at another, each over its bar. */
+interface SizedPart extends Listed {
+  readonly width: number;
+}
+
+/** Every variety of part and thing taken beside them with its counts, for tubes, cables, flat panels and fixings by size: the large ones at one scale, then the small ones at another, each over its bar. */
 export function partsList(input: BookletInput): readonly ReactNode[] {
   const room = pageRoom(input);
   return packPages(rowsOf(input), room, room - headingHeight(input, 'parts')).map((rows, index) => (
@@ -48,51 +58,64 @@ export function partsList(input: BookletInput): readonly ReactNode[] {
 }
 
 function rowsOf(input: BookletInput): readonly Row[] {
-  const sized = PART_KINDS.flatMap((kind) => varietiesOf(input.model, kind)).map((part) => sizedPart(input, part));
-  const scales = [...new Set(sized.map(({ kind }) => input.partScale[kind]))].sort((a, b) => a - b);
+  const sized = [...PART_KINDS.flatMap((kind) => varietiesOf(input.model, kind)).map((part) => partListed(input, part)), ...suppliesListed(input)].map((each) => sizedPart(input, each));
+  const scales = [...new Set(sized.map(({ scale }) => scale))].sort((a, b) => a - b);
   return scales.flatMap((scale) => {
-    const rows = packRows(sized.filter(({ kind }) => input.partScale[kind] === scale), sheets[input.paper].main, gap);
+    const rows = packRows(sized.filter((each) => each.scale === scale), sheets[input.paper].main, gap);
     return [...rows.map((parts, index) => partRow(input, parts, index === rows.length - 1)), { scale, leads: false, height: barHeight }];
   });
 }
 
-function sizedPart(input: BookletInput, part: Variety): SizedPart {
-  const counts = countsBySize(input.model, part.parts.map(({ id }) => id));
-  const least = Math.max(...counts.map(({ size }) => leastWidths[size.length] ?? leastWidths[0]));
-  return { ...part, counts, width: Math.max(least, pictureSize(input, partPicture(part)).width) };
+function partListed(input: BookletInput, { kind, variety, parts }: Variety): Listed {
+  return {
+    key: `${kind} ${variety}`, picture: { what: 'part', kind, variety }, name: ({ words }) => words.t(`parts.${kind}.name`),
+    alt: input.words.t(`parts.${kind}.counted`, { count: parts.length }), counts: countsBySize(input.model, parts.map(({ id }) => id)), scale: input.partScale[kind],
+  };
+}
+
+/** What the steps take beside the parts, each thing with all its sizes, at the scale of fittings. */
+function suppliesListed({ plan, words, partScale }: BookletInput): readonly Listed[] {
+  const all = suppliesOf(plan);
+  return [...new Set(all.map(({ name }) => name))].map((name): Listed => {
+    const counts = all.filter((supply) => supply.name === name);
+    return {
+      key: name, picture: { what: 'supply', name }, name: (telling) => telling.words.t(`parts.${name}.name`),
+      alt: suppliesSaid(words, name, counts.reduce((sum, { count }) => sum + count, 0)), counts, scale: partScale.fitting,
+    };
+  });
+}
+
+function sizedPart(input: BookletInput, listed: Listed): SizedPart {
+  const least = Math.max(...listed.counts.map(({ size }) => leastWidths[size.length] ?? leastWidths[0]));
+  return { ...listed, width: Math.max(least, pictureSize(input, listed.picture).width) };
 }
 
 function partRow(input: BookletInput, parts: readonly SizedPart[], leads: boolean): Row {
   const told = Math.max(...parts.map((part) => toldHeight(input, part)));
-  return { parts, leads, told, height: Math.max(...parts.map((part) => pictureSize(input, partPicture(part)).height)) + told };
+  return { parts, leads, told, height: Math.max(...parts.map((part) => pictureSize(input, part.picture).height)) + told };
 }
 
 /** Height of what stands under a part's picture: with words its name, then a line for each size. */
-function toldHeight(input: BookletInput, { kind, counts, width }: SizedPart): number {
-  const name = input.edition === 'words' ? saidHeight(input, partName(kind), width, { size: captionSize }) : 0;
-  return over + name + counts.length * countLine + under;
+function toldHeight(input: BookletInput, { name, counts, width }: SizedPart): number {
+  const named = input.edition === 'words' ? saidHeight(input, name, width, { size: captionSize }) : 0;
+  return over + named + counts.length * countLine + under;
 }
-
-const partPicture = ({ kind, variety }: Variety): PictureOf => ({ what: 'part', kind, variety });
-
-const partName = (kind: PartKind): Say => ({ words }) => words.t(`parts.${kind}.name`);
 
 function PartRow({ input, row }: { readonly input: BookletInput; readonly row: Row }): ReactNode {
   if ('scale' in row) return <div className="part-scale" style={{ height: `${row.height}mm` }}><ScaleBar input={input} scale={row.scale} /></div>;
   return (
     <ul className="part-row" style={{ height: `${row.height}mm`, gap: `${gap}mm` }}>
-      {row.parts.map((part) => <PartEntry key={`${part.kind} ${part.variety}`} input={input} part={part} told={row.told} />)}
+      {row.parts.map((part) => <PartEntry key={part.key} input={input} part={part} told={row.told} />)}
     </ul>
   );
 }
 
 function PartEntry({ input, part, told }: { readonly input: BookletInput; readonly part: SizedPart; readonly told: number }): ReactNode {
-  const { words, edition } = input;
   return (
     <li style={{ width: `${part.width}mm` }}>
-      <PlacedPicture input={input} of={partPicture(part)} alt={words.t(`parts.${part.kind}.counted`, { count: part.parts.length })} />
+      <PlacedPicture input={input} of={part.picture} alt={part.alt} />
       <div className="told" style={{ height: `${told - over}mm` }}>
-        {edition === 'words' && <p><Said input={input} say={partName(part.kind)} /></p>}
+        {input.edition === 'words' && <p><Said input={input} say={part.name} /></p>}
         {part.counts.map((counted) => <CountLine key={counted.size.join()} input={input} counted={counted} />)}
       </div>
     </li>

@@ -1,14 +1,15 @@
 /** What the pages tell, for a form of the booklet that is set otherwise: nothing here knows of paper. */
 export { picturesOf } from './bands.ts';
-export { totalMinutes, toolOrder, workCautions } from './before.tsx';
+export { toolSizesText, totalMinutes, toolOrder, workCautions } from './before.tsx';
 export { caption } from './captions.ts';
 export { chapterGlyph, type ChapterName } from './chapter-glyphs.ts';
 export { partCounts } from './counts.ts';
 export { finishedAlt } from './cover.tsx';
+export { signForWhom } from './for-whom.ts';
 export { checksOf } from './last-checks.tsx';
 export { withNumeral } from './load-figures.tsx';
 export { loadInKilograms } from './load-in-kilograms.ts';
-export { marginParts } from './margin-parts.ts';
+export { marginParts, suppliesSaid } from './margin-parts.ts';
 export { itemAndSize, itemName, overall, sizeName } from './names.ts';
 export { countsBySize, sizeText } from './part-sizes.ts';
 export { useCautions } from './safe-load.tsx';

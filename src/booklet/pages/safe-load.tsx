@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { Caution } from '../../plan/index.ts';
 import type { Use } from '../../read/index.ts';
 import { cautionPages, type Block, type Sentences } from './caution-list.tsx';
+import { signForWhom } from './for-whom.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { loadTold } from './load-figures.tsx';
 import { onlyFor } from './only-for.tsx';
@@ -44,7 +45,7 @@ export function safeLoad(input: BookletInput): readonly ReactNode[] {
     name: 'load',
     className: 'load',
     over: [...safe(input), ...whoAndJoint(input), ...(model.use === 'bed' ? onlyFor(input) : [])],
-    cautions: [...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual'],
+    cautions: [...cautions, ...(advice.wall !== null ? ['tipping' as const] : []), 'manual'],
     sentences,
   });
 }
@@ -53,21 +54,21 @@ const fixing: Say = ({ words }) => words.t('booklet.fix-to-wall');
 
 /** What it may carry, and the wall it is to be fixed to. */
 function safe(input: BookletInput): readonly Block[] {
-  return toldBlocks(input, 'safe', 2 * safePad, [loadTold(input), ...(input.report.advice.fixToWall ? [wallTold(input)] : [])]);
+  return toldBlocks(input, 'safe', 2 * safePad, [loadTold(input), ...(input.report.advice.wall !== null ? [wallTold(input)] : [])]);
 }
 
 /** Height of the signs for whom it is and of joints that nobody tested, mm. */
 const whoHeight = { wide: 24, narrow: 16 } as const;
-const forWhom = { adults: 'for-adults', anyone: 'for-anyone', pupils: 'for-pupils' } as const;
 
 /** For whom it is and for whom not, and that its joints are untested: a bed tells its child by itself. */
 function whoAndJoint(input: BookletInput): readonly Block[] {
   const { people, untestedJoint } = input.report.advice;
-  const signs = [...(people === 'small-children' ? [] : [forWhom[people]]), ...(untestedJoint ? ['untested-joint' as const] : [])];
+  const who = signForWhom(people);
+  const signs = [...(who === null ? [] : [who]), ...(untestedJoint ? ['untested-joint' as const] : [])];
   return signs.length === 0 ? [] : toldBlocks(input, 'safe', 2 * safePad, signs.map((sign) => signTold(input, sign)));
 }
 
-function signTold(input: BookletInput, sign: (typeof forWhom)[keyof typeof forWhom] | 'untested-joint'): Told {
+function signTold(input: BookletInput, sign: NonNullable<ReturnType<typeof signForWhom>> | 'untested-joint'): Told {
   const height = whoHeight[sheets[input.paper].narrow ? 'narrow' : 'wide'];
   const say: Say = ({ words }) => words.t(`booklet.${sign}`);
   return { name: sign, say, height, width: toldWidth(input), picture: <GlyphMark glyph={input.glyphs.plain(sign)} label={say(input)} height={height} /> };

@@ -1,6 +1,7 @@
 import type { Step } from '../../plan/index.ts';
 import type { Words } from '../words/index.ts';
 import { caption } from './captions.ts';
+import { suppliesSaid } from './margin-parts.ts';
 import type { BookletInput } from './types.ts';
 
 /** A step's picture in words: number, action, new parts with their counts, repetitions, people, tools. */
@@ -13,8 +14,11 @@ export function stepAlt(input: Pick<BookletInput, 'words' | 'model'>, step: Step
   ].join(' ');
 }
 
-function newPartsAlt(words: Words, { newParts }: Step): readonly string[] {
-  if (newParts.length === 0) return [];
-  const parts = newParts.map(({ kind, ids }) => words.t(`parts.${kind}.counted`, { count: ids.length }));
+function newPartsAlt(words: Words, { newParts, supplies }: Step): readonly string[] {
+  if (newParts.length + supplies.length === 0) return [];
+  const parts = [
+    ...newParts.map(({ kind, ids }) => words.t(`parts.${kind}.counted`, { count: ids.length })),
+    ...supplies.map(({ name, count }) => suppliesSaid(words, name, count)),
+  ];
   return [words.t('booklet.alt.new-parts', { parts: words.list(parts) })];
 }

@@ -41,12 +41,11 @@ function Times({ input: { words, glyphs }, step }: { readonly input: BookletInpu
 }
 
 function PartOfStep({ input, part }: { readonly input: BookletInput; readonly part: MarginPart }): ReactNode {
-  const { kind, picture, counts } = part;
-  const count = counts.reduce((sum, each) => sum + each.count, 0);
+  const { said, picture, counts } = part;
   const { narrow } = sheets[input.paper];
   return (
     <li style={{ minHeight: `${smallSize(input, picture).height}mm`, ...(narrow ? { width: `${narrowPartWidth(input, part)}mm` } : {}) }}>
-      <PlacedPicture input={input} of={picture} alt={input.words.t(`parts.${kind}.counted`, { count })} />
+      <PlacedPicture input={input} of={picture} alt={said(input.words)} />
       {counts.map((each) => <CountAndLength key={each.size.join()} input={input} counted={each} />)}
     </li>
   );

@@ -132,11 +132,11 @@ function Parts({ input, paper, step }: PageProps & { readonly step: Step }): Rea
   );
 }
 
-function PartOfStep({ input, part: { kind, picture, counts }, scale }: { readonly input: PosterInput; readonly part: MarginPart; readonly scale: number }): ReactNode {
+function PartOfStep({ input, part: { said, picture, counts }, scale }: { readonly input: PosterInput; readonly part: MarginPart; readonly scale: number }): ReactNode {
   const { words } = input;
   return (
     <li>
-      <Picture input={input} of={picture} alt={words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, { count }) => sum + count, 0) })} scale={scale} />
+      <Picture input={input} of={picture} alt={said(words)} scale={scale} />
       {counts.map(({ count, size }) => {
         const length = sizeText(words, size);
         return (

@@ -34,10 +34,11 @@ export const cablePull: Check = (given) => {
   if (pulls.length === 0) return [];
   const hardest = Math.max(...pulls);
   const { factor } = rulesOf(given);
+  const { knot } = given.limits;
   return [judge({
-    name: 'cable-pull', figure: hardest * hardPush(given), limit: given.model.kit.cable.strength / factor.value,
+    name: 'cable-pull', figure: hardest * hardPush(given), limit: (knot.value * given.model.kit.cable.strength) / factor.value,
     bound: 'most', unit: 'N',
-    source: `${SOLVED}; ${hardPushSource(given)}; strength of the kit / ${factor.value}, ${factor.source}`,
+    source: `${SOLVED}; ${hardPushSource(given)}; strength of the kit / ${factor.value}, ${factor.source}; ${knot.source}`,
     parts: idsOf(given.model, 'cable').filter((_, index) => (pulls[index] ?? 0) > 0.999 * hardest),
   })];
 };

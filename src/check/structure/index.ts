@@ -4,6 +4,7 @@ import type { Limits } from '../limits.ts';
 import { holeDepths } from '../fit/hole-depth.ts';
 import { isJointTested } from '../load/joint-test.ts';
 import { findingNames } from '../names.ts';
+import { boardWalls, wallFor } from '../tip/board-wall.ts';
 import { rulesOf } from '../rules.ts';
 import type { Advice, Finding, Report } from '../types.ts';
 import { backBars, backPanels } from './backrest.ts';
@@ -38,17 +39,18 @@ export function checkStructure(model: Model, declared: Declared, limits: Limits)
   const loads = run(loadChecks);
   const tips = run(tipChecks);
   const order = (name: string): number => findingNames.findIndex((each) => each === name);
-  const findings = [...run(fitChecks), ...loads, ...tips, ...run(reachChecks)].toSorted((a, b) => order(a.name) - order(b.name));
-  return { findings, notApplied: silentOf(given, findings), advice: adviceOf(given, findings, loads, tips) };
+  const wall = wallFor(declared, model.use === 'storage' && !isScreen(given) && tips.some(({ verdict }) => verdict !== 'pass'));
+  const findings = [...run(fitChecks), ...loads, ...boardWalls(wall, limits, model.parts.filter(({ kind }) => kind === 'bar').map(({ id }) => id)), ...tips, ...run(reachChecks)].toSorted((a, b) => order(a.name) - order(b.name));
+  return { findings, notApplied: silentOf(given, findings), advice: adviceOf(given, findings, loads, wall) };
 }
 
-function adviceOf(given: StructureCase, findings: readonly Finding[], loads: readonly Finding[], tips: readonly Finding[]): Advice {
-  const { model, declared } = given;
+function adviceOf(given: StructureCase, findings: readonly Finding[], loads: readonly Finding[], wall: Advice['wall']): Advice {
+  const { declared } = given;
   const [tightest] = loads.filter(({ name, verdict }) => verdict !== 'caution' && name !== 'joint-test' && name !== 'bracing').toSorted((a, b) => a.margin - b.margin);
   return {
-    safeLoadPerDeck: findings.some(({ verdict }) => verdict === 'fail') ? null : promised(given),
+    safeLoadPerDeck: findings.some(({ verdict }) => verdict === 'fail') || wall === 'board' ? null : promised(given),
     governedBy: tightest?.name ?? null,
-    fixToWall: model.use === 'storage' && !isScreen(given) && tips.some(({ verdict }) => verdict !== 'pass'),
+    wall,
     tippingForce: Math.floor(pushToTipEmpty(given) * 10) / 10,
     untestedJoint: !isJointTested(given),
     people: declared.people,

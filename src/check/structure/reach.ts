@@ -153,7 +153,7 @@ export const marks: StructureCheck = (given) => {
   })));
 };
 
-/** No approval is known here (see `local-codes`). A lidded box is a toy chest to a child. */
+/** No approval is known here (see `local-codes`). A lidded box is a box for toys to a child. */
 export const codes: StructureCheck = ({ model, declared, limits }) => (isForChildren(declared) || (isNearChildren(declared) && model.places.some(({ use }) => use === 'lid'))
   ? [judge({ name: 'local-codes', figure: 0, limit: limits.approvals.value, bound: 'least', unit: '1', source: limits.approvals.source, parts: idsOf(model, 'panel', 'flat-panel'), otherwise: 'caution' })]
   : []);

@@ -47,12 +47,12 @@ export const sways: StructureCheck = (given) => {
 
 /** Pull in the hardest worked cable under the strong push, N. */
 export const cablePulls: StructureCheck = (given) => {
-  const { standing, model } = given;
+  const { standing, model, limits: { knot } } = given;
   if (standing?.pull == null) return [];
   const { factor } = rulesOf(given);
   return [judge({
-    name: 'cable-pull', figure: standing.pull.force * strongPush(given), limit: model.kit.cable.strength / factor.value, bound: 'most', unit: 'N',
-    source: `${SOLVED}; ${pushSources(given)}; strength of the kit / ${factor.value}, ${factor.source}`, parts: [standing.pull.cable],
+    name: 'cable-pull', figure: standing.pull.force * strongPush(given), limit: (knot.value * model.kit.cable.strength) / factor.value, bound: 'most', unit: 'N',
+    source: `${SOLVED}; ${pushSources(given)}; strength of the kit / ${factor.value}, ${factor.source}; ${knot.source}`, parts: [standing.pull.cable],
   })];
 };
 

@@ -18,7 +18,7 @@ const schema = z.object({
     newParts: z.array(z.object({ kind: z.string(), count: z.number() })), tools: z.array(z.string()), cautions: z.array(z.string()),
   })),
   findings: z.array(z.object({ name: z.string(), verdict: z.string(), figure: z.number(), limit: z.number(), unit: z.string(), margin: z.number() })),
-  advice: z.object({ safeLoadPerDeck: z.number().nullable(), fixToWall: z.boolean(), tippingForce: z.number() }),
+  advice: z.object({ safeLoadPerDeck: z.number().nullable(), wall: z.enum(['masonry', 'timber', 'board']).nullable(), tippingForce: z.number() }),
   pictures: z.array(z.object({ id: z.string(), sha256: z.string() })).default([]),
 });
 

@@ -26,8 +26,8 @@ export function changesBetween(before: BuildRecord, after: BuildRecord): readonl
     ...of('pattern', ({ flatPattern }) => [['flat pattern', JSON.stringify(flatPattern)]]).map(another),
     ...stepChanges(before, after),
     ...of('finding', ({ findings }) => numbered(findings).map(([name, { verdict, figure, limit, unit }]) => [name, `${verdict}, ${plain(figure)} of ${plain(limit)}${unit === '1' ? '' : ` ${unit}`}`])),
-    ...of('load', ({ advice: { safeLoadPerDeck, tippingForce, fixToWall } }) => [
-      ['safe load', safeLoadPerDeck === null ? 'none' : `${plain(safeLoadPerDeck)} N`], ['tips when pushed with', `${plain(tippingForce)} N`], ['fixed to a wall', fixToWall ? 'yes' : 'no'],
+    ...of('load', ({ advice: { safeLoadPerDeck, tippingForce, wall } }) => [
+      ['safe load', safeLoadPerDeck === null ? 'none' : `${plain(safeLoadPerDeck)} N`], ['tips when pushed with', `${plain(tippingForce)} N`], ['fixed to a wall', wall ?? 'no'],
     ]),
     ...of('picture', ({ pictures }) => pictures.map(({ id, sha256 }) => [id, sha256])),
   ];

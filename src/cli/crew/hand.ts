@@ -16,8 +16,8 @@ export function newHand(): Hand {
 }
 
 /** The solid kernel keeps every shape it built: one for the proof of each size, let go after it. */
-async function planned({ model, order }: Works['plan']['given']): Promise<Works['plan']['made']> {
-  return { plan: planItem(model, order, await loadSolids()), cuts: await planTubes(model) };
+async function planned({ model, order, wall }: Works['plan']['given']): Promise<Works['plan']['made']> {
+  return { plan: planItem(model, order, await loadSolids(), wall), cuts: await planTubes(model) };
 }
 
 function drawer(): Doing['draw'] {

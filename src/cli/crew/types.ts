@@ -3,12 +3,12 @@ import type { TubeCutPlan } from '../../cut/index.ts';
 import type { Format, Picture } from '../../draw/index.ts';
 import type { Model } from '../../model/index.ts';
 import type { Plan } from '../../plan/index.ts';
-import type { Item } from '../../read/index.ts';
+import type { Item, WallKind } from '../../read/index.ts';
 
 /** Work that a hand of the crew can do by itself: plain data in, plain data out. */
 export interface Works {
   /** The order of the steps, each motion proven, and how the tubes are sawn. */
-  readonly plan: { readonly given: { readonly model: Model; readonly order: Item['order'] }; readonly made: { readonly plan: Plan; readonly cuts: TubeCutPlan } };
+  readonly plan: { readonly given: { readonly model: Model; readonly order: Item['order']; readonly wall: WallKind | null }; readonly made: { readonly plan: Plan; readonly cuts: TubeCutPlan } };
   /** Some groups of a size's pictures, from the first to before the end (see `pictureGroups`). */
   readonly draw: { readonly given: Drawing & { readonly from: number; readonly to: number }; readonly made: readonly PictureSets[] };
   /** The phone guide of a size, as text. */

@@ -30,25 +30,29 @@ const FIBRE = 4;
 const RING = 19;
 const ENLARGED = 4.5;
 const cap = capHeights.step;
-/** What a kit without caps is shown with. */
-const plain = (tube: TubeEnd): Cap => ({ diameter: tube.outside, thickness: 3, plug: 20 });
+/** How many ends are filed, and how many of them are capped. */
+export interface EndCounts {
+  readonly filed: number;
+  readonly capped: number;
+}
 
-/** Three sections side by side: a rough end filed wet inside and out, its edges enlarged, the cap pushed in; under the first how many ends there are. */
-export function endPicture(tube: TubeEnd, own: Cap | null, ends: number, paper: Paper): DrawnPicture {
+/** Three sections side by side: a rough end filed wet inside and out, its edges enlarged, the cap pushed in; under the first and the last how many ends. */
+export function endPicture(tube: TubeEnd, own: Cap, ends: EndCounts, paper: Paper): DrawnPicture {
   return toPicture(paper, endMarks(tube, own, ends, paper));
 }
 
 /** The marks of the picture, for the tests. */
-export function endMarks(tube: TubeEnd, own: Cap | null, ends: number, paper: Paper): readonly Mark[] {
+export function endMarks(tube: TubeEnd, own: Cap, ends: EndCounts, paper: Paper): readonly Mark[] {
   const wide = paper.width / 3;
   const y = paper.height / 2;
   const [first = 0, second = 0, third = 0] = [0, 1, 2].map((column) => column * wide);
   return [
     ...[first, second, third].map((x, index) => ringedNumeral(tell.number(index + 1), [x + 5, 6], capHeights.order, pens.edge)),
     ...filed(tube, [first + 4, y]),
-    figure(tell.times(ends), [first + wide / 2, paper.height - 5], capHeights.count, 700),
+    figure(tell.times(ends.filed), [first + wide / 2, paper.height - 5], capHeights.count, 700),
     ...enlarged(tube, [second + wide / 2, y]),
-    ...capped(tube, own ?? plain(tube), [third + 3, y]),
+    ...capped(tube, own, [third + 3, y]),
+    figure(tell.times(ends.capped), [third + wide / 2, paper.height - 5], capHeights.count, 700),
   ];
 }
 

@@ -27,6 +27,9 @@ export function holeMark({ depth, face }: Pick<PanelHole, 'depth' | 'face'>, cen
   return [circle(centre, radius, pen, fill), ...(face === 'drawn' ? [outline(pen, cornersOf(boxRound(centre, 2 * half, 2 * half)))] : cornersAlone(centre, half, pen))];
 }
 
+/** The round corner of a notch on the drawing of a panel: a full disc, that no pin goes in. */
+export const cornerMark = (centre: Vec2): Mark => circle(centre, 1.4, null, 'ink');
+
 const cornersAlone = ([x, y]: Vec2, half: number, pen: Pen): readonly Mark[] => ([[-1, -1], [1, -1], [1, 1], [-1, 1]] as const).map(([sx, sy]) => {
   const [px, py, inwards] = [x + sx * half, y + sy * half, 2 * half * cornerShare];
   return line(pen, [px - sx * inwards, py], [px, py], [px, py - sy * inwards]);

@@ -1,14 +1,18 @@
 export { cutBarsPaper, cutBarsPicture } from './cut-bars.ts';
 export { endPicture, type TubeEnd } from './end-picture.ts';
+export { framePicture } from './frame-picture.ts';
 export { foldSeries } from './folded/fold-series.ts';
 export { foldedPatternPicture } from './folded/folded-pattern.ts';
 export { foldedPicture } from './folded/folded-stage.ts';
 export { markingPicture, type Marking } from './marking-picture.ts';
 export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture } from './plate-picture.ts';
+export { punchPicture } from './punch-picture.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
+export { socketPicture } from './socket-picture.ts';
 export { spacingPicture } from './spacing-picture.ts';
 export { stepPaper } from './step-paper.ts';
+export { cableCutPicture, hitchPicture, type CableCut } from './cable/cable-picture.ts';
 export { wallPicture, type WallShown } from './wall-picture.ts';
 export { panelSheetPicture } from './cut-plan/panel-sheet.ts';
 export { tubeSheetPicture } from './cut-plan/tube-sheet.ts';

@@ -10,7 +10,7 @@ import type { Paper } from '../kit/svg.ts';
 import { toPicture } from '../kit/svg.ts';
 import type { Fit } from '../kit/fit.ts';
 import { allOnPaper, fittingScale } from '../kit/fit.ts';
-import { tell } from '../../scene/index.ts';
+import { FOOT_RINGS, tell } from '../../scene/index.ts';
 import { boxWindow } from '../kit/clip.ts';
 import { clipMarks } from '../kit/clip-marks.ts';
 import { hatching } from '../kit/hatching.ts';
@@ -36,7 +36,7 @@ const floorWidth = 3;
 
 /**
  * A post lying with its floor end on the left: marks counted from that end, the sleeves that will stand on them,
- * and one mark enlarged to show which edge of the sleeve it is for. Throws a RangeError on a mark off the post.
+ * the foot enlarged with the rings that tell it, and one mark enlarged to show which edge of the sleeve it is for. Throws a RangeError on a mark off the post.
  */
 export function spacingPicture(post: PostMarks, paper: Paper = { width: stepPaper.width, height: 90 }): DrawnPicture {
   return toPicture(paper, spacingMarks(post, paper));
@@ -60,13 +60,13 @@ export function spacingMarks(post: PostMarks, paper: Paper): readonly Mark[] {
       stations: [...post.marks].sort((a, b) => a - b).map((at) => ({ at: x(at), told: tell.mm(at) })),
     }),
     figure(tell.times(post.count), [paper.width - margin - countRoom / 2 + 1, axis], capHeights.count, 700),
+    ...foot(post, view, paper),
     ...detailMarks(post, view, detail, paper),
   ];
 }
 
 /** The floor as a thick line with hatching behind it. */
-function floor(x: number, axis: number): readonly Mark[] {
-  const half = 6;
+function floor(x: number, axis: number, half = 6): readonly Mark[] {
   const ring: readonly Vec2[] = [[x - floorWidth, axis - half], [x, axis - half], [x, axis + half], [x - floorWidth, axis + half]];
   return [...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), line(pens.motion, [x, axis - half], [x, axis + half])];
 }
@@ -94,14 +94,33 @@ function markLine({ diameter }: PostMarks, view: Fit, at: number): readonly Mark
   return [line(pens.cut, [from[0], from[1] + 1], [to[0], to[1] - 1])];
 }
 
-/** Two rings near the foot tell it from the other end; share of the post's length from the foot. */
-const ringShares = [0.012, 0.024];
-
+/** Two rings near the foot tell it from the other end. */
 const footRings = (post: PostMarks, view: Fit): readonly Mark[] =>
-  ringShares.flatMap((share) => {
-    const [from, to] = allOnPaper(view, [[post.length * share, -post.diameter / 2], [post.length * share, post.diameter / 2]]);
+  FOOT_RINGS.flatMap((at) => {
+    const [from, to] = allOnPaper(view, [[at, -post.diameter / 2], [at, post.diameter / 2]]);
     return from && to ? [line(pens.cut, from, to)] : [];
   });
+
+/** Tube shown of the enlarged foot, mm, and the room for its figures, mm of paper. */
+const footShown = 36;
+const footBelow = 10;
+
+/** The foot enlarged: it stands on the floor, its rings are measured from there. */
+function foot(post: PostMarks, whole: Fit, paper: Paper): readonly Mark[] {
+  const box = { x: margin, y: margin, width: paper.width * 0.24, height: paper.height * 0.46 };
+  const scale = Math.min((box.width - floorWidth - 2) / footShown, (box.height - footBelow - 2) / (post.diameter * 1.1));
+  const origin: Vec2 = [box.x + floorWidth + 1, box.y + (post.diameter * 1.1 * scale) / 2 + 1];
+  const view: Fit = { scale, origin };
+  const bottom = origin[1] + (post.diameter * scale) / 2;
+  return [
+    line(pens.ring, [whole.origin[0] + FOOT_RINGS[1] * whole.scale, whole.origin[1] - (post.diameter / 2) * whole.scale - 1], [origin[0] + FOOT_RINGS[1] * scale, bottom + footBelow]),
+    { mark: 'view', name: 'foot', scale, marks: [...floor(origin[0], origin[1], (post.diameter * scale) / 2 + 2), ...clipMarks(tube(post, view, 0, footShown * 2), boxWindow(box)), ...footRings(post, view)] },
+    ...runningDimension({
+      axis: 'x', datum: origin[0], line: bottom + 3.5, feature: bottom, cap,
+      stations: FOOT_RINGS.map((at) => ({ at: origin[0] + at * scale, told: tell.mm(at) })),
+    }),
+  ];
+}
 
 const detailLength = ({ sleeve: { length } }: PostMarks): number => length * 1.9;
 

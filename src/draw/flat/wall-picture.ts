@@ -14,7 +14,7 @@ export interface WallShown {
   readonly fixing: {
     readonly hole: { readonly diameter: number; readonly depth: number };
     readonly screw: { readonly diameter: number; readonly length: number };
-    readonly isPlugged: boolean;
+    readonly plug: number | null;
   } | null;
 }
 
@@ -43,11 +43,12 @@ export function wallPicture(bracket: Bracket, wall: WallShown, pull: number, pap
 export function wallMarks(bracket: Bracket, wall: WallShown, pull: number, paper: Paper): readonly Mark[] {
   const half = paper.width / 2;
   const y = paper.height / 2;
-  if (wall.fixing === null) return refused(bracket, [half, y]);
+  const { fixing } = wall;
+  if (fixing === null) return refused(bracket, [half, y]);
   const [left, right]: readonly [Vec2, Vec2] = [[14 + DEEP * SCALE, y], [half + 8, y]];
   return [
     ...[2, half + 2].map((x, index) => ringedNumeral(tell.number(index + 1), [x + 3, 6], capHeights.order, pens.edge)),
-    ...wallSection(wall, left, DEEP), ...plateOn(bracket, left), ...screw(wall.fixing, left[0] + bracket.thickness * SCALE, screwPlace(bracket, left)), ...screwDimensions(bracket, wall.fixing, left),
+    ...wallSection(wall, left, DEEP), ...plateOn(bracket, left), ...screwPlaces(bracket, left).flatMap((place) => screw(fixing, left[0] + bracket.thickness * SCALE, place)), ...screwDimensions(bracket, fixing, left),
     ...wallSection(wall, right, 12), ...plateOn(bracket, right), ...ringOn(bracket, right), ...pulledAt(bracket, pull, right),
   ];
 }
@@ -91,32 +92,38 @@ function ringOn({ thickness, reach }: Bracket, [x, y]: Vec2): readonly Mark[] {
   return [area('panel', web), outline(pens.cut, web), circle(tube, 8.5, pens.cut, 'panel'), circle(tube, 7, pens.cut, 'white')];
 }
 
-/** Where the upper screw goes into the wall. */
-const screwPlace = ({ plate }: Pick<Bracket, 'plate'>, [x, y]: Vec2): Vec2 => [x, y - ((plate * SCALE) / 2) * 0.6];
+/** Where a screw goes into the wall over the web, and one under it. */
+const screwPlaces = ({ plate }: Pick<Bracket, 'plate'>, [x, y]: Vec2): readonly [Vec2, Vec2] => [[x, y - ((plate * SCALE) / 2) * 0.6], [x, y + ((plate * SCALE) / 2) * 0.6]];
 
-function screw({ hole, screw: { diameter, length }, isPlugged }: Exclude<WallShown['fixing'], null>, face: number, [x, y]: Vec2): readonly Mark[] {
+function screw({ hole, screw: { diameter, length }, plug }: Exclude<WallShown['fixing'], null>, face: number, [x, y]: Vec2): readonly Mark[] {
   const [bore, shank] = [(hole.diameter * SCALE) / 2, (diameter * SCALE) / 2];
   const bottom = x - hole.depth * SCALE;
   const tip = face - length * SCALE;
   const drilled: readonly Vec2[] = [[x, y - bore], [bottom, y - bore], [bottom, y + bore], [x, y + bore]];
   const thread: readonly Vec2[] = [[face + 1.6, y - 2 * shank], [face, y - shank], [tip + 2, y - shank], [tip, y], [tip + 2, y + shank], [face, y + shank], [face + 1.6, y + 2 * shank]];
   return [
-    area(isPlugged ? 'panel' : 'white', drilled), outline(pens.cut, drilled),
+    area('white', drilled), outline(pens.cut, drilled), ...(plug === null ? [] : plugIn([x, y], plug * SCALE, bore)),
     area('ink', thread),
   ];
 }
 
+/** The plug in its hole, split at its end. */
+function plugIn([x, y]: Vec2, length: number, bore: number): readonly Mark[] {
+  const sleeve: readonly Vec2[] = [[x, y - bore], [x - length, y - bore], [x - length, y + bore], [x, y + bore]];
+  return [area('panel', sleeve), outline(pens.edge, sleeve)];
+}
+
 /** How deep the hole is and how wide, and the screw. */
 function screwDimensions({ plate, thickness }: Bracket, { hole, screw: { diameter, length } }: Exclude<WallShown['fixing'], null>, [x, y]: Vec2): readonly Mark[] {
-  const [, at] = screwPlace({ plate }, [x, y]);
+  const [[, high], [, deep]] = screwPlaces({ plate }, [x, y]);
   const [top, low] = [y - (HIGH * SCALE) / 2, y + (HIGH * SCALE) / 2];
   const bit = tell.diameter(hole.diameter);
   const face = x + thickness * SCALE;
   const sizes = tell.diameter(diameter);
   return [
-    ...linearDimension({ axis: 'x', told: tell.mm(hole.depth), ends: [x - hole.depth * SCALE, x], line: top - 4, feature: at, cap }),
+    ...linearDimension({ axis: 'x', told: tell.mm(hole.depth), ends: [x - hole.depth * SCALE, x], line: top - 4, feature: high, cap }),
     figure(bit, [x - hole.depth * SCALE - 2 - toldWidth(bit, cap, 400) / 2, top - 4 - cap], cap),
-    ...linearDimension({ axis: 'x', told: tell.mm(length), ends: [face - length * SCALE, face], line: low + 9, feature: at, cap }),
+    ...linearDimension({ axis: 'x', told: tell.mm(length), ends: [face - length * SCALE, face], line: low + 9, feature: deep, cap }),
     figure(sizes, [face + 3 + toldWidth(sizes, cap, 400) / 2, low + 7], cap),
   ];
 }
@@ -142,7 +149,7 @@ function refused(bracket: Bracket, [x, y]: Vec2): readonly Mark[] {
   const [wide, high] = [46, 40];
   return [
     ...wallSection(wall, [x, y], BOARD), ...plateOn(bracket, [x, y]), ...ringOn(bracket, [x, y]),
-    ...screw({ hole: { diameter: 6, depth: BOARD }, screw: { diameter: 6, length: 40 }, isPlugged: false }, x + bracket.thickness * SCALE, screwPlace(bracket, [x, y])),
+    ...screwPlaces(bracket, [x, y]).flatMap((place) => screw({ hole: { diameter: 6, depth: BOARD }, screw: { diameter: 6, length: 40 }, plug: null }, x + bracket.thickness * SCALE, place)),
     line({ ...pens.motion, width: 2 }, [x - wide, y - high], [x + wide, y + high]),
     line({ ...pens.motion, width: 2 }, [x - wide, y + high], [x + wide, y - high]),
   ];

@@ -7,6 +7,7 @@ export function toldText(told: Told): string {
     case 'measure': return `${inMillimetres(told.mm)} mm`;
     case 'diameter': return `Ø${inMillimetres(told.mm)}`;
     case 'radius': return `R${inMillimetres(told.mm)}`;
+    case 'angle': return `${told.degrees}°`;
     case 'mass': return `${told.kg} kg`;
     case 'sides': return told.mm.map(inMillimetres).join(' × ');
     case 'times': return `×${told.value}`;

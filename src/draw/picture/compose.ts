@@ -1,4 +1,5 @@
-import type { Scene } from '../../scene/index.ts';
+import { tell, type Scene } from '../../scene/index.ts';
+import type { Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture, LineDrawing } from '../types.ts';
 import { drawArrow } from './arrows.ts';
 import { coverOf } from './cover.ts';
@@ -9,8 +10,9 @@ import { heldBack, type LineDrawer } from './line-drawer.ts';
 import { paintsOf } from './looks.ts';
 import { planeOf } from './plane.ts';
 import { pensFor, strokes } from './strokes.ts';
-import { area, line, movedBox, type Mark } from '../kit/marks.ts';
-import { pens } from '../kit/pens.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { area, line, movedBox, orderRadius, ringedNumeral, type Mark } from '../kit/marks.ts';
+import { band, pens } from '../kit/pens.ts';
 import { roundBox, toPicture, type Paper } from '../kit/svg.ts';
 import { cornersOf } from '../kit/geometry.ts';
 
@@ -27,28 +29,107 @@ export function composePicture(scene: Scene, paper: Paper, lineDrawing: LineDraw
   return { ...toPicture(paper, marks), labels: labels.map(roundBox), newPartShares };
 }
 
-/** White between pictures under one another, mm, and the largest room of a small one over another. */
-const ROW_GAP = 3;
+/** White between a picture and the small ones before it, mm, and the largest room of a small one. */
+const SMALL_GAP = 3;
 const SMALL: Paper = { width: 81, height: 46 };
+/** Width of a column of small ones. */
+const COLUMN = 52;
+/** A drawing that is wider than this for its height, as a share, has the small ones over it, not beside it. */
+const WIDE = 1.45;
+
+/** Where the small pictures and the main one stand on the whole paper. */
+interface Arrangement {
+  readonly whole: Paper;
+  readonly main: Box;
+  readonly smalls: readonly Box[];
+  /** The line between them. */
+  readonly between: readonly [Vec2, Vec2];
+}
 
 /**
- * A scene's picture with small ones in a row over it, from the left: what is done before it. As `composePicture`.
+ * A scene's picture after small ones: what is done before it. They stand beside it in a column, from above, or over a
+ * wide drawing in a row, from the left. As `composePicture`.
  */
-export function composeUnder(smalls: readonly Scene[], scene: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
+export function composeAfter(smalls: readonly Scene[], scene: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
   if (smalls.length === 0) return composePicture(scene, paper, lineDrawing);
-  const small = { width: Math.min(SMALL.width, (paper.width - ROW_GAP * (smalls.length - 1)) / smalls.length), height: SMALL.height };
-  const down = small.height + ROW_GAP;
-  const [main, ...others] = [scene, ...smalls].map((each, index) => composed(each, index === 0 ? paper : small, lineDrawing));
-  const placed = [{ at: [0, down] as const, drawn: main }, ...others.map((drawn, index) => ({ at: [index * (small.width + ROW_GAP), 0] as const, drawn }))];
-  const whole = { width: paper.width, height: paper.height + down };
+  const arranged = aspectOf(scene, lineDrawing) > WIDE ? inRow(smalls.length, paper) : inColumn(smalls.length, paper);
+  const main = composed(scene, arranged.main, lineDrawing);
+  const placed = [{ at: arranged.main, drawn: main }, ...smalls.flatMap((small, index) => {
+    const box = arranged.smalls[index];
+    return box === undefined ? [] : [{ at: box, drawn: numbered(small, box, lineDrawing) }];
+  })];
   return {
-    ...toPicture(whole, [
-      paperGround(whole),
-      ...placed.map(({ at, drawn }): Mark => ({ mark: 'placed', at, marks: drawn?.marks ?? [] })),
-      line(pens.dimension, [0, small.height + ROW_GAP / 2], [others.length * (small.width + ROW_GAP) - ROW_GAP, small.height + ROW_GAP / 2]),
+    ...toPicture(arranged.whole, [
+      paperGround(arranged.whole),
+      ...placed.map(({ at: { x, y }, drawn }): Mark => ({ mark: 'placed', at: [x, y], marks: drawn.marks })),
+      line(pens.dimension, ...arranged.between),
     ]),
-    labels: placed.flatMap(({ at, drawn }) => (drawn?.labels ?? []).map((box) => roundBox(movedBox(box, at)))),
-    newPartShares: main?.newPartShares ?? {},
+    labels: placed.flatMap(({ at: { x, y }, drawn }) => drawn.labels.map((box) => roundBox(movedBox(box, [x, y])))),
+    newPartShares: main.newPartShares,
+  };
+}
+
+/** A scene with its number in the upper left corner, where it has one. */
+function numbered(scene: Scene, { width, height }: Paper, lineDrawing: LineDrawer): Composed {
+  if (scene.number === undefined) return composed(scene, { width, height }, lineDrawing);
+  const told = tell.number(scene.number);
+  const radius = orderRadius(told, capHeights.order);
+  const across = 2 * radius + 1;
+  const drawn = composed(scene, { width: width - across, height }, lineDrawing);
+  const marks: readonly Mark[] = [{ mark: 'placed', at: [across, 0], marks: drawn.marks }, ringedNumeral(told, [radius + 0.5, radius + 0.5], capHeights.order)];
+  return { ...drawn, marks, labels: [...drawn.labels.map((box) => movedBox(box, [across, 0])), { x: 0.5, y: 0.5, width: 2 * radius, height: 2 * radius }] };
+}
+
+/** Room beside each scene of a pair for its sign. */
+const SIGN = 12;
+
+/** Two scenes side by side, the first ticked, the second crossed. As `composePicture`. */
+export function composePair(right: Scene, wrong: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
+  const half = paper.width / 2;
+  const parts = [right, wrong].map((scene, index) => ({ at: [index * half, 0] as const, drawn: composed(scene, { width: half - SIGN, height: paper.height }, lineDrawing) }));
+  const sign = (index: number): Vec2 => [(index + 1) * half - SIGN / 2, paper.height - SIGN / 2];
+  return {
+    ...toPicture(paper, [
+      paperGround(paper),
+      ...parts.map(({ at, drawn }): Mark => ({ mark: 'placed', at, marks: drawn.marks })),
+      ...tick(sign(0)), ...crossed(sign(1)),
+    ]),
+    labels: [],
+    newPartShares: {},
+  };
+}
+
+const tick = ([x, y]: Vec2): readonly Mark[] => [line(band(SIGN_LINE), [x - 3, y], [x - 1, y + 2.6], [x + 3.2, y - 3])];
+const crossed = ([x, y]: Vec2): readonly Mark[] => [line(band(SIGN_LINE), [x - 2.6, y - 2.6], [x + 2.6, y + 2.6]), line(band(SIGN_LINE), [x - 2.6, y + 2.6], [x + 2.6, y - 2.6])];
+/** Width of the lines of a sign, mm. */
+const SIGN_LINE = 1.1;
+
+/** Width of a scene's drawing over its height. */
+function aspectOf(scene: Scene, lineDrawing: LineDrawer): number {
+  const { least, most } = contentBounds(lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies)), scene.marks, planeOf(scene.view));
+  return (most[0] - least[0]) / (most[1] - least[1]);
+}
+
+function inRow(count: number, paper: Paper): Arrangement {
+  const width = Math.min(SMALL.width, (paper.width - SMALL_GAP * (count - 1)) / count);
+  const down = SMALL.height + SMALL_GAP;
+  const level = down - SMALL_GAP / 2;
+  return {
+    whole: { width: paper.width, height: paper.height + down },
+    main: { ...paper, x: 0, y: down },
+    smalls: Array.from({ length: count }, (_, index): Box => ({ x: index * (width + SMALL_GAP), y: 0, width, height: SMALL.height })),
+    between: [[0, level], [count * (width + SMALL_GAP) - SMALL_GAP, level]],
+  };
+}
+
+function inColumn(count: number, paper: Paper): Arrangement {
+  const height = Math.min(SMALL.height, (paper.height - SMALL_GAP * (count - 1)) / count);
+  const across = COLUMN + SMALL_GAP / 2;
+  return {
+    whole: paper,
+    main: { x: COLUMN + SMALL_GAP, y: 0, width: paper.width - COLUMN - SMALL_GAP, height: paper.height },
+    smalls: Array.from({ length: count }, (_, index): Box => ({ x: 0, y: index * (height + SMALL_GAP), width: COLUMN, height })),
+    between: [[across, 0], [across, count * (height + SMALL_GAP) - SMALL_GAP]],
   };
 }
 
@@ -81,7 +162,7 @@ function composed(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Composed
 }
 
 function layOutOrFail(scene: Scene, content: Content, paper: Paper): Layout {
-  const layout = layOut(content, { x: 0, y: 0, ...paper });
+  const layout = layOut(content, { ...paper, x: 0, y: 0 });
   if (layout) return layout;
   throw new Error(
     `scene ${scene.id}: its ${scene.marks.length} marks do not fit on ${paper.width} mm × ${paper.height} mm without overlapping; ` +

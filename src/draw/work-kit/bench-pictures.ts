@@ -2,7 +2,7 @@ import type { TubeCutPlan } from '../../cut/index.ts';
 import type { Model } from '../../model/index.ts';
 import { cutBarsPaper, cutBarsPicture, platePicture, type Marking } from '../flat/index.ts';
 import type { Step } from '../../plan/index.ts';
-import { firstFolded, markedPanel } from '../folded-panels.ts';
+import { firstFolded, markedPanel, punching } from '../folded-panels.ts';
 import { FORMATS, type Papers } from '../formats.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
@@ -11,6 +11,10 @@ import type { DrawnFlat } from './work-picture.ts';
 /** The panel at a stage of marking and cutting. */
 export const markedAt = (stage: Exclude<Marking['stage'], 'blank'>): DrawnFlat =>
   ({ model, papers }, step) => [markedPanel(model, patternOf(model, step), { stage }, papers.bench)];
+
+/** Where the panel's holes are, and how each kind is punched. */
+export const punchedPanel: DrawnFlat = (givens, step) =>
+  [...markedAt('holes')(givens, step), ...punching(givens.model, patternOf(givens.model, step), givens.papers.bench.width)];
 
 /** The blank of the panel on its stock panel. */
 export const blankOnStock: DrawnFlat = ({ model, papers }, step) =>

@@ -1,5 +1,5 @@
 /** What the pictures of work are made with. */
-export { sectionSeries, spacingPicture } from '../flat/index.ts';
+export { framePicture, sectionSeries, socketPicture, spacingPicture } from '../flat/index.ts';
 export { hardwareOf } from '../hardware.ts';
 export { arcArrow, arrow } from '../pictograms/arrows.ts';
 export * from '../pictograms/ink.ts';
@@ -7,6 +7,6 @@ export * from '../pictograms/motifs.ts';
 export type { Paper } from '../picture/index.ts';
 export { markedAlike, postKinds, type PostKind } from '../post-kinds.ts';
 export type { DrawnPicture } from '../types.ts';
-export { endSheet, wallSheet } from './fitted-pictures.ts';
-export { blankOnStock, cutBars, cutBarsInPieces, markedAt, plateSheet } from './bench-pictures.ts';
+export { cableSheets, endSheet, wallSheet } from './fitted-pictures.ts';
+export { blankOnStock, cutBars, cutBarsInPieces, markedAt, plateSheet, punchedPanel } from './bench-pictures.ts';
 export type { DrawnFlat, FlatGivens, WorkPicture } from './work-picture.ts';

@@ -1,8 +1,9 @@
 import type { ReactNode } from 'react';
-import { loadInKilograms, withNumeral } from '../../booklet/index.ts';
+import { loadInKilograms, signForWhom, withNumeral } from '../../booklet/index.ts';
 import type { Use } from '../../read/index.ts';
 import type { Glyph } from '../glyph-store.ts';
 import type { Telling } from '../types.ts';
+import { Check } from './checks.tsx';
 import type { Maker } from './page.ts';
 import { Mark, Said } from './said.tsx';
 
@@ -39,11 +40,15 @@ function supported({ words, model }: Telling, kilograms: number): string {
   }
 }
 
-/** For whom the item's file says it is. */
+/** For whom the item's file says it is, and for whom not. */
 export function ForWhom({ maker }: { readonly maker: Maker }): ReactNode {
-  const { base, say } = maker;
-  const { people } = base.report.advice;
-  const label = say(({ words }) => words.t(`guide.for.${people}`));
-  const glyph = people === 'small-children' ? base.glyphs.pair('bed-child').right : base.glyphs.plain('one-person');
-  return <div className="told"><Mark maker={maker} glyph={glyph} label={label} /><Said phrase={label} /></div>;
+  const sign = signForWhom(maker.base.report.advice.people);
+  if (sign === null) return <Check maker={maker} check={{ kind: 'pair', name: 'bed-child' }} />;
+  return <Told maker={maker} glyph={maker.base.glyphs.plain(sign)} label={({ words }) => words.t(`booklet.${sign}`)} />;
+}
+
+/** Nobody has tested the joints, and the load is lower for it. */
+export function Untested({ maker }: { readonly maker: Maker }): ReactNode {
+  if (!maker.base.report.advice.untestedJoint) return null;
+  return <Told maker={maker} glyph={maker.base.glyphs.plain('untested-joint')} label={({ words }) => words.t('booklet.untested-joint')} />;
 }

@@ -1,8 +1,9 @@
 import type { ReactNode } from 'react';
 import {
-  chapterGlyph, checksOf, countsBySize, finishedAlt, itemName, overall, partCounts, sizeName, sizeText, totalMinutes, toolOrder, workCautions,
+  chapterGlyph, checksOf, countsBySize, finishedAlt, itemName, overall, partCounts, sizeName, sizeText, suppliesSaid, toolSizesText, totalMinutes, toolOrder, workCautions,
   type ChapterName,
 } from '../../booklet/index.ts';
+import { suppliesOf, toolSizesOf } from '../../plan/index.ts';
 import type { Telling } from '../types.ts';
 import { ForWhom, Load } from './carries.tsx';
 import { Check } from './checks.tsx';
@@ -78,7 +79,7 @@ export function beforePage(maker: Maker): GuidePage {
   const { base } = maker;
   return chapter(maker, 'before', 'before', (
     <>
-      <Signs maker={maker} cautions={workCautions(base.plan)} sentences={base.report.advice.fixToWall ? {} : { tipping: 'hold' }} />
+      <Signs maker={maker} cautions={workCautions(base.plan)} sentences={base.report.advice.wall === null ? { tipping: 'hold' } : {}} />
       <Crew maker={maker} />
       <Tools maker={maker} />
     </>
@@ -99,21 +100,21 @@ function Crew({ maker }: { readonly maker: Maker }): ReactNode {
 }
 
 function Tools({ maker }: { readonly maker: Maker }): ReactNode {
-  const { base: { plan, glyphs }, say } = maker;
+  const { base: { plan, glyphs, words }, say } = maker;
   const used = new Set(plan.steps.flatMap((step) => step.tools));
   return (
     <ul className="tools">
       {toolOrder.filter((tool) => used.has(tool)).map((tool) => {
         const name = say(({ words }) => words.t(`booklet.tools.${tool}`));
-        return <li key={tool}><Mark maker={maker} glyph={glyphs.tool(tool)} label={name} /><Said as="span" phrase={name} /></li>;
+        return <li key={tool}><Mark maker={maker} glyph={glyphs.tool(tool)} label={name} /><Said as="span" phrase={name} /> <b><Figure text={toolSizesText(words, toolSizesOf(plan, tool)) ?? ''} /></b></li>;
       })}
     </ul>
   );
 }
 
-/** Every kind of part with its counts, by size where it comes in several. */
+/** Every kind of part with its counts, by size where it comes in several, and what is taken beside the parts. */
 export function partsPage(maker: Maker): GuidePage {
-  const { base: { model, words }, say } = maker;
+  const { base: { model, plan, words }, say } = maker;
   return chapter(maker, 'parts', 'before', (
     <ul className="parts">
       {partCounts(model).map(({ kind, count }) => (
@@ -124,6 +125,15 @@ export function partsPage(maker: Maker): GuidePage {
             {countsBySize(model, model.parts.filter((part) => part.kind === kind).map(({ id }) => id)).map((counted) => (
               <p key={counted.size.join()}><b><Figure text={words.times(counted.count)} /></b> <Figure text={sizeText(words, counted.size) ?? ''} /></p>
             ))}
+          </div>
+        </li>
+      ))}
+      {suppliesOf(plan).map(({ name, count, size }) => (
+        <li key={`${name} ${size.join()}`}>
+          <Small maker={maker} of={{ what: 'supply', name }} label={say((telling) => suppliesSaid(telling.words, name, count))} />
+          <div>
+            <Said as="span" phrase={say((telling) => telling.words.t(`parts.${name}.name`))} />
+            <p><b><Figure text={words.times(count)} /></b> <Figure text={sizeText(words, size) ?? ''} /></p>
           </div>
         </li>
       ))}

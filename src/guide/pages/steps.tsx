@@ -98,9 +98,9 @@ function NewParts({ maker, step }: { readonly maker: Maker; readonly step: Step 
   if (parts.length === 0) return null;
   return (
     <ul className="new">
-      {parts.map(({ kind, picture, counts }) => (
+      {parts.map(({ kind, said, picture, counts }) => (
         <li key={kind}>
-          <Small maker={maker} of={picture} label={say((telling) => telling.words.t(`parts.${kind}.counted`, { count: counts.reduce((sum, each) => sum + each.count, 0) }))} />
+          <Small maker={maker} of={picture} label={say((telling) => said(telling.words))} />
           <div>
             {counts.map(({ count, size }) => (
               <p key={size.join()}><b><Figure text={words.times(count)} /></b> <Figure text={sizeText(words, size) ?? ''} /></p>

@@ -1,8 +1,7 @@
 import type { ReactNode } from 'react';
 import { useCautions, withNumeral } from '../../booklet/index.ts';
-import { Load, Told } from './carries.tsx';
+import { ForWhom, Load, Told, Untested } from './carries.tsx';
 import { chapter } from './chapters.tsx';
-import { Check } from './checks.tsx';
 import type { GuidePage, Maker } from './page.ts';
 import { Said } from './said.tsx';
 import { Signs } from './signs.tsx';
@@ -15,10 +14,11 @@ export function usePage(maker: Maker): GuidePage {
   return chapter(maker, 'load', 'after', (
     <>
       <Load maker={maker} />
-      {advice.fixToWall && <Told maker={maker} glyph={base.glyphs.plain('wall-fix')} label={({ words }) => words.t('booklet.fix-to-wall')} />}
-      {base.model.use === 'bed' && <Check maker={maker} check={{ kind: 'pair', name: 'bed-child' }} />}
+      <ForWhom maker={maker} />
+      <Untested maker={maker} />
+      {advice.wall !== null && <Told maker={maker} glyph={base.glyphs.plain('wall-fix')} label={({ words }) => words.t('booklet.fix-to-wall')} />}
       {base.model.use === 'bed' && <Mattress maker={maker} />}
-      <Signs maker={maker} cautions={[...cautions, ...(advice.fixToWall ? ['tipping' as const] : []), 'manual']} sentences={sentences} />
+      <Signs maker={maker} cautions={[...cautions, ...(advice.wall !== null ? ['tipping' as const] : []), 'manual']} sentences={sentences} />
       <Said className="draft" phrase={say(({ words: { about, review, t } }) => (about.source ? t('booklet.colophon.source-text') : review === null ? t('booklet.colophon.draft') : t('booklet.colophon.reviewed', { reviewer: review.by })))} />
     </>
   ));

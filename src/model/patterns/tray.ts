@@ -19,6 +19,16 @@ export interface TraySide {
   readonly wall: string;
 }
 
+/** What stands at the corners of a tray, mm. */
+export interface TrayCorner {
+  /** Outside diameter of the joints' sockets. */
+  readonly socket: number;
+  /** How far in the wing nuts of the posts reach, from the bars' axes. */
+  readonly nut: number;
+}
+
+/** Room for a wing nut to be turned beside the end of a wall, mm. */
+const NUT_ROOM = 2;
 /** Radius of the inner face where a wall turns up, mm. Common practice, no source. */
 const TURN_UP = 2;
 /** Between the tray's walls and the sockets of the joints, and at the ends of the walls, mm. */
@@ -36,6 +46,12 @@ interface WallPlace {
   readonly inner: number;
   /** The root line, where the flat part of the floor ends. */
   readonly root: number;
+}
+
+/** The wall round the corner: its inner face from the middle, and where a wall that carries no lug ends before it. */
+interface NextWall {
+  readonly inner: number;
+  readonly end: number;
 }
 
 /** The two creases that turn a wall up, or a lug round the corner: from the tangent point on. */
@@ -63,16 +79,20 @@ const hasLugs = (side: Side): boolean => runsAlongX(side);
 
 /**
  * The pattern of a tray that hangs `depth` under the axis of its bars: four walls turned up, rims folded outwards over the bars
- * and pinned to the walls' outer faces, lugs round the corners. `socket` is the outside diameter of the sockets at the corners.
+ * and pinned to the walls' outer faces, lugs round the corners. Where a post's nut is turned, the walls that close it end.
  */
-export function trayPattern(kit: Kit, panel: PanelKind, sides: readonly TraySide[], depth: number, socket: number): Pattern {
+export function trayPattern(kit: Kit, panel: PanelKind, sides: readonly TraySide[], depth: number, corner: TrayCorner): Pattern {
   const turnUp = turnUpOf(panel);
   const place = (side: TraySide): WallPlace => {
     const inner = side.out - side.tube / 2 - kit.practice.wrapClearance - panel.thickness;
     return { inner, root: inner - TURN_UP };
   };
   const innerOf = (alongX: boolean): number => Math.min(...sides.filter(({ side }) => runsAlongX(side) !== alongX).map((side) => place(side).inner));
-  const walls = sides.map((side) => wallOf(kit, panel, side, place(side), innerOf(runsAlongX(side.side)), depth, socket, turnUp));
+  const outOf = (alongX: boolean): number => Math.min(...sides.filter(({ side }) => runsAlongX(side) !== alongX).map(({ out }) => out));
+  const walls = sides.map((side) => {
+    const alongX = runsAlongX(side.side);
+    return wallOf(kit, panel, side, place(side), { inner: innerOf(alongX), end: Math.min(innerOf(alongX) - END_GAP, outOf(alongX) - corner.nut - NUT_ROOM) }, depth, corner.socket, turnUp);
+  });
   const profiles = walls.map((flap): SideProfile => stretchOf(flap, { flap }));
   const bases = walls.map((flap): SideProfile => stretchOf(flap, { out: flap.root - BASE_END }));
   const outline = outlineOf(profiles, 0);
@@ -91,12 +111,12 @@ function stretchOf(flap: PatternFlap, edge: SideProfile['stretches'][number]['ed
 /** Height over the floor's inner face, as a distance from the root line. */
 const atHeight = (turnUp: TurnUp, height: number): number => turnUp.length + height - TURN_UP;
 
-function wallOf(kit: Kit, panel: PanelKind, side: TraySide, { root }: WallPlace, otherInner: number, depth: number, socket: number, turnUp: TurnUp): PatternFlap {
+function wallOf(kit: Kit, panel: PanelKind, side: TraySide, { root }: WallPlace, { inner: otherInner, end }: NextWall, depth: number, socket: number, turnUp: TurnUp): PatternFlap {
   const wrap = wrapAround(panel, kit.practice, side.tube);
   const [rim] = side.rims;
   const cornerTop = atHeight(turnUp, depth - socket / 2 - kit.practice.notchGap);
   const tangent = atHeight(turnUp, depth);
-  const half = hasLugs(side.side) ? otherInner - HAIR - panel.thickness - TURN_UP + (turnUp.bends[0]?.at ?? 0) : otherInner - END_GAP;
+  const half = hasLugs(side.side) ? otherInner - HAIR - panel.thickness - TURN_UP + (turnUp.bends[0]?.at ?? 0) : end;
   const wall: Strip = { from: 0, to: cornerTop, start: -half, end: half };
   const bends = [...turnUp.bends, ...(rim === undefined ? [] : wrapBends(wrap, tangent, -1))];
   const edge = rim === undefined ? cornerTop : tangent + halfCutPlace(wrap) + wrap.tab;

@@ -18,11 +18,21 @@ const NEARLY_HOME = 0.99992;
 export function buildFolded(kernel: ManifoldToplevel, { pattern, folding, split }: Extract<Shape, { form: 'folded' }>): Manifold {
   const base = extruded(kernel, pattern.base, pattern.thickness).translate(0, 0, -pattern.thickness);
   const stageOf = (name: string): number => Math.min(folding[name] ?? 0, NEARLY_HOME);
-  const flaps = pattern.flaps.filter(({ name }) => split === undefined || (name === split.flap) === (split.piece === 'flap')).map((flap) => buildFlap(kernel, pattern, flap, stageOf));
+  const flaps = pattern.flaps.flatMap((flap): readonly Manifold[] => {
+    const { own, lugs } = partOfFlap(flap, split);
+    return own ? [buildFlap(kernel, pattern, { ...flap, lugs }, stageOf)] : lugs.map((lug) => buildLug(kernel, pattern, flap, lug, stageOf(flap.name), stageOf(lug.name)));
+  });
   // A flap begins inside the middle part: alone, without what it shares with that.
   if (split?.piece === 'flap') return kernel.Manifold.difference([kernel.Manifold.union(flaps), base]);
   const holes = pattern.holes.filter(({ flap }) => flap === null).map((hole) => holeRod(kernel, pattern, hole).translate(hole.at[0], hole.at[1], 0));
   return kernel.Manifold.union([kernel.Manifold.difference([base, ...holes]), ...flaps]);
+}
+
+/** Whether a flap is in a piece of its panel, and which of its corner tabs are; they go along with their wall. */
+function partOfFlap({ name, lugs }: PatternFlap, split: Extract<Shape, { form: 'folded' }>['split']): { readonly own: boolean; readonly lugs: readonly Lug[] } {
+  if (split === undefined) return { own: true, lugs };
+  const isOut = (one: string): boolean => split.flaps.includes(name) || split.flaps.includes(one);
+  return { own: isOut(name) === (split.piece === 'flap'), lugs: lugs.filter((lug) => isOut(lug.name) === (split.piece === 'flap')) };
 }
 
 const extruded = (kernel: ManifoldToplevel, outline: readonly Vec2[], height: number): Manifold =>

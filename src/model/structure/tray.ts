@@ -1,7 +1,7 @@
 import { dimensionedText } from '../../read/index.ts';
 import { PARTS } from '../../parts/facts.ts';
 import { facetPose, lugPinPose } from '../patterns/facets.ts';
-import { leastDepth, trayPattern, type TraySide } from '../patterns/tray.ts';
+import { leastDepth, trayPattern, type TrayCorner, type TraySide } from '../patterns/tray.ts';
 import { chained, moved, turned } from '../pose.ts';
 import type { Connection, Part, Pattern, PatternFlap, Pose, Shape } from '../types.ts';
 import { faultAt, say } from './faults.ts';
@@ -33,7 +33,7 @@ export function buildTray(around: Surroundings, plan: PlannedTray): BuiltPanel |
       return { flap: side, from: sideBar.from + before, to: sideBar.to - after, reach: Math.min(before, after) };
     }),
   }));
-  const pattern = trayPattern(kit, plan.panel, sides, plan.depth, socketOf(around, bars));
+  const pattern = trayPattern(kit, plan.panel, sides, plan.depth, cornerOf(around, bars));
   const pose = poseInLoop(loop, plan.depth);
   const names = pattern.flaps.flatMap(({ name, lugs }) => [name, ...lugs.map((lug) => lug.name)]);
   const shape: Shape = { form: 'folded', pattern, folding: Object.fromEntries(names.map((name) => [name, 1])) };
@@ -49,10 +49,11 @@ export function buildTray(around: Surroundings, plan: PlannedTray): BuiltPanel |
 
 const inMm = (value: number): string => dimensionedText({ value, dimension: 'length' });
 
-/** The widest socket at the corners, outside, mm. */
-function socketOf({ nodes }: Surroundings, bars: readonly BuiltBar[]): number {
+/** The widest socket and sleeve at the corners; a nut sits on the sleeve. */
+function cornerOf({ kit, nodes }: Surroundings, bars: readonly BuiltBar[]): TrayCorner {
   const joints = bars.flatMap(({ ends }) => ends.map(({ joint }) => joint));
-  return Math.max(...nodes.flatMap(({ joint }) => (joint !== null && joints.includes(joint.id) ? [joint.laid.kind.socketDiameter] : [])));
+  const kinds = nodes.flatMap(({ joint }) => (joint !== null && joints.includes(joint.id) ? [joint.laid.kind] : []));
+  return { socket: Math.max(...kinds.map(({ socketDiameter }) => socketDiameter)), nut: Math.max(...kinds.map(({ sleeveDiameter }) => sleeveDiameter)) / 2 + kit.jointPin.nutHeight };
 }
 
 interface TrayPin {

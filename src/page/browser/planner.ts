@@ -1,8 +1,10 @@
 import { caption, loadWords, stepAlt, type Words } from '../../booklet/index.ts';
+import { checkModel } from '../../check/index.ts';
 import { planTubes } from '../../cut/index.ts';
 import { cachedDrawer, stepPictures, type StepGivens } from '../../draw/index.ts';
 import { buildModel, loadSolids } from '../../model/index.ts';
 import { planItem } from '../../plan/index.ts';
+import { declaredFor } from '../../read/index.ts';
 import { momentScene, type SceneBody } from '../../scene/index.ts';
 import { whysOf } from './workers/whys.ts';
 import type { PlannedStep, PlannerAnswer, PlannerOrder } from './workers/messages.ts';
@@ -65,7 +67,7 @@ async function planned({ subject, locales }: PlanOrder): Promise<{ readonly benc
   const item = itemOf(subject);
   const model = buildModel(item, subject.size);
   const solids = await loadSolids();
-  const plan = planItem(model, item.order, solids);
+  const plan = planItem(model, item.order, solids, checkModel(model, declaredFor(item, subject.size)).advice.wall);
   return { bench: { run: subject.run, model, plan, cuts: await planTubes(model), solids, draw: cachedDrawer(), wordsIn: (lang) => loadWords(locales, lang), ends: new Map(), pack: newPacker(`work-${subject.run}`) } };
 }
 

@@ -40,7 +40,7 @@ async function drawnPages({ subject, locales }: DrawOrder): Promise<{ readonly p
   const item = itemOf(subject);
   const model = buildModel(item, size);
   const report = checkModel(model, declaredFor(item, size));
-  const plan = planItem(model, item.order, await loadSolids());
+  const plan = planItem(model, item.order, await loadSolids(), report.advice.wall);
   const cuts = await planTubes(model);
   await breath();
   const expected = drawing.picturesExpected(plan);

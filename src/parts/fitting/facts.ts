@@ -5,5 +5,6 @@ export const facts = part(['fitting'], {
   mass: ({ fitting }) => fitting.mass,
   variety: ({ fitting }) => fitting.name,
   stock: { untold: true },
+  hasWayUp: true,
   scale: { page: 0.5, small: 0.5, head: 0.09 },
 });

@@ -6,5 +6,6 @@ export const facts = part(['joint', 'ported-joint'], {
   variety: (shape) => (shape.form === 'joint' ? '' : shape.joint.name),
   undrilled: (shape) => (shape.form === 'joint' ? { ...shape, drilled: null } : { ...shape, drilled: [] }),
   stock: { counted: 'joints' },
+  hasWayUp: true,
   scale: { page: 0.5, small: 0.5, head: 0.09 },
 });

@@ -27,7 +27,8 @@ export const tubeJobs = (ground: Ground): readonly BenchJob[] =>
 /** For each kind of wrapped panel its bench work; a feature that it lacks asks for none. */
 export function wrappedJobs(ground: Ground): readonly (readonly BenchJob[])[] {
   return [...alike(ground, 'panel'), ...alike(ground, 'folded').filter(([first]) => isBent(ground, first))].map((units) => {
-    const parts = units.flatMap((unit) => unit.parts);
+    // The first part of a unit is the panel; a box has its pins too.
+    const parts = units.flatMap((unit) => unit.parts.slice(0, 1));
     const features = featuresOf(ground, units);
     return ON_PANEL.filter(({ isAsked }) => features !== null && isAsked(features)).map(({ work }) => ({ work, times: parts.length, parts, letter: null }));
   });
@@ -78,7 +79,7 @@ function alike(ground: Ground, form: string): readonly (readonly Unit[])[] {
 /** A bench job as a step: nothing moves, nothing is there yet. */
 export function benchDraft({ work, letter, parts }: BenchJob): Draft {
   return {
-    does: work, moves: [], folds: null, turns: null, newParts: [], present: [], folded: [], foldedAfter: [], works: parts, drillsFor: [],
+    does: work, moves: [], folds: [], turns: null, newParts: [], present: [], folded: [], foldedAfter: [], works: parts, drillsFor: [],
     up: [0, 0, 1], pose: poseFor([0, 0, 1]), onBench: true, side: null, letter, people: 1, held: [], props: [], costs: [],
   };
 }

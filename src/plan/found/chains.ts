@@ -1,26 +1,26 @@
-import { alongSide, bendTurnsAt, chainSection, outwards, plus, reachedAt, times, type Pattern, type PatternFlap, type Strip, type Vec2, type Vec3 } from '../../model/index.ts';
+import { alongSide, bendTurnsAt, chainSection, outwards, plus, reachedAt, times, type Bend, type Pattern, type PatternFlap, type Strip, type Vec2, type Vec3 } from '../../model/index.ts';
 import type { Piece } from './convex.ts';
 import { hullOf } from './hull.ts';
-import { prism } from './pieces.ts';
+import { prism } from './prisms.ts';
 
 /** A facet begins and ends this far from its bends, so that it has their mitres, mm. */
 const HAIR = 0.01;
 
-/** The flap as convex bodies at a stage: each strip from bend to bend, its tab with snipped corners. In panel coordinates. */
-export function chainPieces(pattern: Pattern, flap: PatternFlap, stage: number): readonly Piece[] {
+/** Strips of a flap as convex bodies at a stage: each from bend to bend, the tab with snipped corners. In panel coordinates. */
+export function chainPieces(pattern: Pattern, flap: PatternFlap, stage: number, strips: readonly Strip[]): readonly Piece[] {
   const turns = bendTurnsAt(flap.bends, flap.order, stage);
-  return flap.strips.flatMap((strip, at) => facetsIn(flap, strip).map(([from, to]) =>
-    (at === flap.strips.length - 1 && to === strip.to && flap.corner > 0
+  return strips.flatMap((strip) => facetsBetween(flap.bends, strip.from, strip.to).map(([from, to]) =>
+    (strip === flap.strips.at(-1) && to === strip.to && flap.corner > 0
       ? tabPiece(pattern, flap, strip, turns, from)
       : prism(hullOf(chainSection(pattern, flap.bends, turns, from, to)), strip.start, strip.end, placing(flap)))));
 }
 
-/** The stretches of a strip between its bends; a half-cut belongs to neither of its two. */
-function facetsIn({ bends }: PatternFlap, strip: Strip): readonly (readonly [number, number])[] {
-  const inside = bends.filter(({ at }) => at > strip.from && at < strip.to).sort((a, b) => a.at - b.at);
-  const starts = [strip.from, ...inside.map(({ at, is }) => (is === 'crease' ? at - HAIR : at + HAIR))];
-  const ends = [...inside.map(({ at, is }) => (is === 'crease' ? at + HAIR : at - HAIR)), strip.to];
-  return starts.map((start, index) => [start, ends[index] ?? strip.to]);
+/** The stretches between bends from one distance to another; a half-cut belongs to neither of its two. */
+export function facetsBetween(bends: readonly Bend[], first: number, last: number): readonly (readonly [number, number])[] {
+  const inside = bends.filter(({ at }) => at > first && at < last).sort((a, b) => a.at - b.at);
+  const starts = [first, ...inside.map(({ at, is }) => (is === 'crease' ? at - HAIR : at + HAIR))];
+  const ends = [...inside.map(({ at, is }) => (is === 'crease' ? at + HAIR : at - HAIR)), last];
+  return starts.map((start, index) => [start, ends[index] ?? last]);
 }
 
 /** From a flap's section (a outwards from its root line, b over the inner face) and along its side into panel coordinates. */
@@ -39,10 +39,15 @@ function tabPiece(pattern: Pattern, flap: PatternFlap, strip: Strip, turns: read
   return prism(outline, -pattern.thickness, 0, (u, v, w) => place(at[0] + u * cos - w * sin, at[1] + u * sin + w * cos, v));
 }
 
-/** Stages so close that nothing bulges by more than told, mm. */
-export function chainStages({ bends, edge, order }: PatternFlap, bulge: number): readonly number[] {
+/** The stage at which a wall is up and its rim still straight; 0 for a flap that is no wall. */
+export const raisedAt = ({ wall, order }: PatternFlap): number => (order.length === 0 ? 0 : wall / order.length);
+
+/** Stages from the one at which it comes to hand, so close that nothing bulges by more than told, mm. */
+export function chainStages(flap: PatternFlap, bulge: number): readonly number[] {
+  const { bends, edge, order } = flap;
   const farthest = edge - Math.min(0, ...bends.map(({ at }) => at)) - (bends[0]?.at ?? 0);
   const step = 2 * Math.acos(1 - bulge / Math.max(farthest, bulge));
   const steps = order.length * Math.ceil(Math.max(...bends.map(({ turn }) => Math.abs(turn)), step) / step);
-  return Array.from({ length: steps + 1 }, (_, index) => index / steps);
+  const raised = raisedAt(flap);
+  return Array.from({ length: steps + 1 }, (_, index) => raised + ((1 - raised) * index) / steps);
 }

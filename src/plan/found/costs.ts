@@ -1,5 +1,5 @@
 import { dot, type Vec3 } from '../../model/index.ts';
-import { hasBit, indicesOf, type Bits } from './bits.ts';
+import { hasBit, indicesOf, union, type Bits } from './bits.ts';
 import type { Cut } from './cuts.ts';
 import { floorOf, heightOf, isRaw, piecesIn, type Ground } from './ground.ts';
 import type { Rest, Unheld } from './resting.ts';
@@ -21,6 +21,8 @@ export const WEIGHTS = {
   'folded-against-the-bench': 8,
   /** A panel laid or wrapped on work that already holds a bar in sleeves. */
   'wrapped-on-the-posts': 5,
+  /** For each socket still empty in a frame that is put over a box: it is squared first. */
+  'set-in-open': 1.5,
   'cable-not-upright': 2,
   /** A body that a second pair of hands keeps from falling over; one that it holds in mid-air. */
   held: 0.6,
@@ -158,8 +160,18 @@ function kindCosts(ground: Ground, cut: Cut, pose: number): readonly Cost[] {
     case 'unrow': return [...below, ...when('pinned-sideways', sideways)];
     case 'unhook': return when('cable-not-upright', up[2] < 0.9);
     case 'unfold': return [...foldCosts(ground, cut, pose), ...when('wrapped-on-the-posts', onPosts(ground, cut.restBits))];
-    case 'part': return [...below, ...when('wrapped-on-the-posts', cut.undoes.some(({ is, a }) => is === 'lay' && isWrapped(ground, a)) && onPosts(ground, cut.restBits))];
+    case 'part': return [...below, ...cost('set-in-open', emptySockets(ground, cut)), ...when('wrapped-on-the-posts', cut.undoes.some(({ is, a }) => is === 'lay' && isWrapped(ground, a)) && onPosts(ground, cut.restBits))];
   }
+}
+
+/** Sockets of the corners round a box that have no bar yet when it is set in. */
+function emptySockets(ground: Ground, { undoes, leaving, restBits }: Cut): number {
+  const bars = new Set(undoes.flatMap(({ is, b }) => (is === 'inside' ? [b] : [])));
+  if (bars.size === 0) return 0;
+  const there = leaving.map(({ set }) => set).reduce(union, restBits);
+  const sockets = ground.links.filter(({ is }) => is === 'socket');
+  const corners = new Set(sockets.filter(({ a }) => bars.has(a)).map(({ b }) => b));
+  return sockets.filter(({ a, b }) => corners.has(b) && !hasBit(there, a)).length;
 }
 
 const isWrapped = (ground: Ground, panel: number): boolean => ground.flaps.some((flap) => flap.panel === panel);

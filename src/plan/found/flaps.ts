@@ -1,6 +1,6 @@
 import { foldSection, patternWrap, turnsAt, type Flap, type FlatPattern, type Vec2, type Vec3 } from '../../model/index.ts';
 import type { Piece } from './convex.ts';
-import { prism } from './pieces.ts';
+import { prism } from './prisms.ts';
 
 /** One straight strip of a flap at a stage of its folding: its cross-section, and how far in its ends stand at each corner. */
 interface Facet {

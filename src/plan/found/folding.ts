@@ -57,7 +57,7 @@ export function foldWay(flap: FlapForm): FoldWay {
 }
 
 /** A facet that lies still between two stages takes no room of its own but at its place. */
-function hullBetween(before: Piece | undefined, after: Piece): readonly Piece[] {
+export function hullBetween(before: Piece | undefined, after: Piece): readonly Piece[] {
   if (before === undefined || after.points.every((value, index) => Math.abs(value - (before.points[index] ?? 0)) < 1e-9)) return [];
   const points: Vec3[] = [];
   for (const { points: own } of [before, after]) {

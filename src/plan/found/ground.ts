@@ -1,5 +1,6 @@
 import type { Connection, Vec3 } from '../../model/index.ts';
 import { addBit, countOf, emptyBits, hasBit, indicesOf, isEmpty, meets, without, type Bits } from './bits.ts';
+import { boxesIn, type Box } from './boxes.ts';
 import { blockingOf, oppositeWay, type Blocking } from './blocking.ts';
 import { reachOf } from './convex.ts';
 import { foldBlocking, foldWays, lowestOnWay, wayOf, type FoldWay, type FoldWays } from './folding.ts';
@@ -39,6 +40,8 @@ export interface Ground {
   /** By way, seen as a direction up: the height of each unit's lowest place, mm. */
   readonly lows: readonly Float64Array[];
   readonly flaps: readonly FlapFacts[];
+  /** Panels that are folded to boxes before they are hung. */
+  readonly boxes: readonly Box[];
   readonly foldBlocks: ReadonlyMap<number, Bits>;
   /** The flat lives of flaps: no units of their own beside their panel. */
   readonly flats: Bits;
@@ -63,6 +66,7 @@ export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Conn
     size, units, links, linksAt, near, blocking,
     lows: blocking.ways.map((up) => Float64Array.from(units.all, (unit) => lowOf(unit, up))),
     flaps: flapsOf(units, links, ways, blocking.ways),
+    boxes: boxesIn(units, connections),
     foldBlocks: foldBlocking(units, ways),
     flats: bitsFrom(size, units.all.filter(({ is }) => is === 'flat').map(({ index }) => index)),
     finished: bitsFrom(size, units.all.filter(({ is }) => is !== 'flat').map(({ index }) => index)),

@@ -65,7 +65,8 @@ function onWhat(naming: Naming, draft: Draft): string | null {
     case 'cut-panel': return draft.letter;
     case 'turn':
     case 'close':
-    case 'lay-frame': return null;
+    case 'lay-frame':
+    case 'set-in': return null;
     default: return draft.side;
   }
 }

@@ -1,15 +1,16 @@
 import type { Connection, Vec3 } from '../../model/index.ts';
-import { against } from './vectors.ts';
+import { isBox } from './box-pieces.ts';
+import { against, axisOf } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
 
 /** Two units that touch and hold each other. */
 export interface Link {
   readonly a: number;
   readonly b: number;
-  readonly is: Connection['is'] | 'crease';
+  readonly is: Connection['is'] | 'crease' | 'inside';
   /** Ways in which `a` may leave `b`; `b` leaves the other way. Empty: they go together until what binds them is undone. */
   readonly free: readonly Vec3[];
-  /** What the model says of it; a crease is no connection of the model's. */
+  /** What the model says of it; a crease is no connection of the model's, nor is a box that stands inside its bars. */
   readonly connection: Connection | null;
   /** Holds by itself: a tube pushed home, a pin, a hook. A sleeve or a panel that just lies there does not. */
   readonly firm: boolean;
@@ -28,8 +29,10 @@ function linksFrom(units: Units, connection: Connection): readonly Link[] {
     case 'sleeve': return [link(at(connection.bar), at(connection.joint), [connection.along, against(connection.along)], false)];
     case 'pin': return connection.holds.map((held) => link(at(connection.pin), at(held), [], true));
     case 'lay': return [link(at(connection.panel), at(connection.bar), [connection.out], false)];
-    case 'wrap': return flapUnits(units, connection.panel, connection.flap).filter(({ is }) => is === 'folded')
-      .map((flap) => link(flap.index, at(connection.bar), alongBar(units, connection.bar), false));
+    case 'wrap': return [
+      ...flapUnits(units, connection.panel, connection.flap).filter(({ is }) => is === 'folded').map((flap) => link(flap.index, at(connection.bar), alongBar(units, connection.bar), false)),
+      ...insideBar(units, at(connection.panel), connection.panel, at(connection.bar)),
+    ];
     case 'hook': return [link(at(connection.cable), at(connection.joint), [connection.out], true)];
     case 'cap': return [link(at(connection.cap), at(connection.bar), [connection.out], true)];
     case 'foot': return [link(at(connection.foot), at(connection.bar), [connection.out], true)];
@@ -37,6 +40,13 @@ function linksFrom(units: Units, connection: Connection): readonly Link[] {
     case 'hinge': return connection.leaves.map((leaf) => link(at(connection.hinge), at(leaf), [connection.out], true));
     case 'panel-pin': return [];
   }
+}
+
+/** A box stands inside its bars before its rims go round them; it leaves downwards, where its floor is. */
+function insideBar(units: Units, box: number, panel: string, bar: number): readonly Link[] {
+  const part = units.parts.get(panel);
+  if (part === undefined || !isBox(part.shape)) return [];
+  return [{ a: box, b: bar, is: 'inside', free: [against(rounded(axisOf(part.pose, 2)))], connection: null, firm: false }];
 }
 
 function indexOf(units: Units, id: string): number {
@@ -50,9 +60,11 @@ const flapUnits = (units: Units, panel: string, flap: string): readonly Unit[] =
 
 function alongBar(units: Units, bar: string): readonly Vec3[] {
   const pose = units.parts.get(bar)?.pose ?? [];
-  const along: Vec3 = [pose[0] ?? 0, pose[1] ?? 0, pose[2] ?? 0].map((value) => Math.round(value * 1e12) / 1e12 + 0) as unknown as Vec3;
+  const along = rounded([pose[0] ?? 0, pose[1] ?? 0, pose[2] ?? 0]);
   return [along, against(along)];
 }
+
+const rounded = ([x, y, z]: Vec3): Vec3 => [x, y, z].map((value) => Math.round(value * 1e12) / 1e12 + 0) as unknown as Vec3;
 
 /** A flap hangs on its panel by its creases; a row of pins sticks in both. */
 function heldToPanel(units: Units, unit: Unit): readonly Link[] {

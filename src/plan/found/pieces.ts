@@ -1,31 +1,11 @@
 import { cross, dot, minus, plus, times, unit, type FlatPattern, type Pose, type Shape, type Solids, type Vec2, type Vec3 } from '../../model/index.ts';
 import { pieceOf, type Piece } from './convex.ts';
-import { convexParts } from './hull.ts';
+import { boxPieces } from './box-pieces.ts';
+import { prism, rectangle } from './prisms.ts';
 import { axisOf, carried, turnedBy } from './vectors.ts';
 
 /** Sides of a round body; its flats lie on the circle, so that the body holds the round one. */
 const ROUND = 12;
-
-/** A flat outline drawn out along the third axis: (u, v) from w = `from` to `to`, each corner placed by `place`. */
-export function prism(outline: readonly Vec2[], from: number, to: number, place: (u: number, v: number, w: number) => Vec3): Piece {
-  const origin = place(0, 0, 0);
-  const direction = (u: number, v: number, w: number): Vec3 => {
-    const [x, y, z] = place(u, v, w);
-    return unit([x - origin[0], y - origin[1], z - origin[2]]);
-  };
-  const edges = outline.map(([u, v], index): Vec2 => {
-    const [nu, nv] = outline[(index + 1) % outline.length] ?? [u, v];
-    return [nv - v, u - nu];
-  }).filter(([u, v]) => Math.hypot(u, v) > 1e-6);
-  const points = outline.flatMap(([u, v]) => [place(u, v, from), place(u, v, to)]);
-  return pieceOf(points, [direction(0, 0, 1), ...different(edges.map(([u, v]) => direction(u, v, 0)))]);
-}
-
-/** Directions without those that only look the other way. */
-const different = (directions: readonly Vec3[]): readonly Vec3[] =>
-  directions.filter(([x, y, z], index) => !directions.slice(0, index).some((other) => Math.abs(other[0] * x + other[1] * y + other[2] * z) > 0.99999));
-
-export const rectangle = (u0: number, u1: number, v0: number, v1: number): readonly Vec2[] => [[u0, v0], [u1, v0], [u1, v1], [u0, v1]];
 
 const round = (diameter: number): readonly Vec2[] => Array.from({ length: ROUND }, (_, index): Vec2 => {
   const angle = (2 * Math.PI * (index + 0.5)) / ROUND;
@@ -53,12 +33,12 @@ export function seenFrom(pose: Pose, { points, normals }: Piece): Piece {
   return pieceOf(places, normals.map((normal) => turnedBy(pose, normal)));
 }
 
-/** Convex bodies that together hold a part as it stands; a panel without its flaps. Hollows are filled. */
+/** Convex bodies that together hold a part as it stands; a panel without its flaps, a box with its walls up. Hollows are filled. */
 export function piecesOf(shape: Shape, pose: Pose, solids: Solids): readonly Piece[] {
   switch (shape.form) {
     case 'tube': return [tubePiece(shape, pose)];
     case 'ported-joint': return shape.joint.ports.flatMap((port) => portPieces(shape.joint, port)).map((piece) => seenFrom(pose, piece));
-    case 'folded': return convexParts(shape.pattern.base).map((outline) => prism(outline, -shape.pattern.thickness, 0, (u, v, w) => carried(pose, u, v, w)));
+    case 'folded': return boxPieces(shape.pattern).map((piece) => seenFrom(pose, piece));
     case 'joint': return jointPieces(shape, pose);
     case 'panel': return basePieces(shape.pattern, pose);
     case 'pin': return [rod(pose, 'z', shape.diameter, -shape.length, 0), rod(pose, 'z', shape.headDiameter, 0, shape.headHeight)];

@@ -1,6 +1,7 @@
 import type { Model, Solids } from '../../model/index.ts';
 import { benchDraft, markJobs, plateJobs, tubeJobs, wrappedJobs, type BenchJob } from './bench.ts';
 import { hasBit, indicesOf } from './bits.ts';
+import { boxDrafts } from './box-steps.ts';
 import { groundOf, type Ground } from './ground.ts';
 import { batchName, keyFor, ownerOf, type Naming } from './keys.ts';
 import { batchesOf, timesOf, wholeLine, type BatchLine, type Line } from './line.ts';
@@ -127,16 +128,23 @@ function orderedSteps(search: Search, whole: Line, batches: readonly NamedBatch[
     return panels.filter((jobs) => !done.has(jobs) && (holds(ground, batch, jobs) || later.find((each) => holds(ground, each, jobs))?.name === servedBy(batches, index)?.name)).flatMap((jobs) => {
       done.add(jobs);
       const owning = later.find((each) => holds(ground, each, jobs)) ?? batch;
-      return bench(jobs, owning.name, ownerOf(ground, naming, owning.copies));
+      return [...bench(jobs, owning.name, ownerOf(ground, naming, owning.copies)), ...boxSteps(ground, naming, jobs, owning)];
     });
   };
+  // Bars are marked before the first of them goes through a sleeve.
+  const threaded = batches.find(isThreaded);
+  const marks = bench(markJobs(ground), null, null);
   const made = batches.flatMap((batch, index) => [
     ...panelsFirst(batch, index),
+    ...(batch === threaded ? marks : []),
     ...lineSteps(ground, batch, batch, naming),
   ]);
-  const left = panels.filter((jobs) => !done.has(jobs)).flatMap((jobs) => bench(jobs, null, null));
-  return [...bench(tubeJobs(ground), null, null), ...left, ...made, ...bench(plateJobs(ground), null, null), ...bench(markJobs(ground), null, null), ...lineSteps(ground, whole, null, naming)];
+  const left = panels.filter((jobs) => !done.has(jobs)).flatMap((jobs) => [...bench(jobs, null, null), ...boxSteps(ground, naming, jobs, null)]);
+  return [...bench(tubeJobs(ground), null, null), ...left, ...made, ...bench(plateJobs(ground), null, null), ...(threaded === undefined ? marks : []), ...lineSteps(ground, whole, null, naming)];
 }
+
+/** Whether bars go through sleeves in it. */
+const isThreaded = ({ buildings }: Line): boolean => buildings.some((building) => building.is === 'cut' && building.cut.undoes.some(({ is }) => is === 'sleeve'));
 
 /** The batch that is the last to take what this one makes. */
 function servedBy(batches: readonly NamedBatch[], index: number): NamedBatch | undefined {
@@ -151,6 +159,15 @@ const holds = (ground: Ground, batch: BatchLine, jobs: readonly BenchJob[]): boo
 function benchStep(job: BenchJob, naming: Naming, batch: string | null, owner: string | null): Placed {
   const draft = benchDraft(job);
   return { building: null, step: { ...draft, key: keyFor(naming, draft, owner, batch !== null), batch, times: job.times } };
+}
+
+/** Boxes of a kind, folded when their bench work is done; of a batch the first one stands for all. */
+function boxSteps(ground: Ground, naming: Naming, jobs: readonly BenchJob[], batch: NamedBatch | null): readonly Placed[] {
+  const [first] = batch?.copies ?? [ground.finished];
+  const own = ground.boxes.filter(({ part, unit }) => jobs[0]?.parts.includes(part.id) === true && first !== undefined && hasBit(first, unit));
+  const owner = batch === null ? null : ownerOf(ground, naming, batch.copies);
+  return own.flatMap((box) => boxDrafts(box).map((draft): Placed =>
+    ({ building: null, step: { ...draft, key: keyFor(naming, draft, owner, batch !== null), batch: batch?.name ?? null, times: batch?.times ?? 1 } })));
 }
 
 function lineSteps(ground: Ground, line: Line, batch: NamedBatch | null, naming: Naming): readonly Placed[] {

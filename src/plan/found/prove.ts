@@ -1,9 +1,10 @@
 import { chained, dot, lengthOf, minus, moved, times, unit, type Model, type Part, type Placed, type Shape, type Solids, type Vec3 } from '../../model/index.ts';
 import { staysOut, type Piece } from './convex.ts';
 import { flapForms } from './flap-forms.ts';
+import { isFoldFree } from './boxes.ts';
 import { foldMeets, foldWay, type FoldWay } from './folding.ts';
 import { piecesOf, seenFrom } from './pieces.ts';
-import type { FlapName, FoundPlan, FoundStep, Move } from './types.ts';
+import type { Fold, FoldedFlap, FoundPlan, FoundStep, Move } from './types.ts';
 import { undone } from '../../model/index.ts';
 import { axisOf } from './vectors.ts';
 
@@ -41,7 +42,7 @@ export function faultsOf(model: Pick<Model, 'parts'>, plan: FoundPlan, solids: S
 
 function faultsIn(walk: Walk, step: FoundStep): readonly Fault[] {
   const fault = (parts: readonly string[]): readonly Fault[] => (parts.length === 0 ? [] : [{ key: step.key, what: 'in-the-way', parts }]);
-  if (step.folds !== null) return fault(foldBlockers(walk, step, step.folds));
+  if (step.folds.length > 0) return fault(step.folds.flatMap((fold) => foldBlockers(walk, step, fold)));
   const moving = new Set(step.moves.flatMap(({ parts }) => parts));
   const standing = [...step.present, ...step.newParts].filter((id) => !moving.has(id));
   return step.moves.flatMap((move, index) => {
@@ -55,11 +56,11 @@ const snapsOn = ({ closes }: Move, id: string): boolean => closes.some((connecti
   (connection.is === 'bracket' && connection.bar === id) || (connection.is === 'hinge' && connection.leaves.includes(id)));
 
 /** Those of the standing parts that a move would run into. */
-function slideBlockers(walk: Walk, move: Move, standing: readonly string[], folded: readonly FlapName[]): readonly string[] {
+function slideBlockers(walk: Walk, move: Move, standing: readonly string[], folded: readonly FoldedFlap[]): readonly string[] {
   return standing.filter((id) => move.parts.some((mover) => !isFree(walk, mover, move.by, id, folded)));
 }
 
-function isFree(walk: Walk, mover: string, by: Vec3, other: string, folded: readonly FlapName[]): boolean {
+function isFree(walk: Walk, mover: string, by: Vec3, other: string, folded: readonly FoldedFlap[]): boolean {
   const way = times(by, -1);
   const [own, its] = [bodiesOf(walk, mover, folded), bodiesOf(walk, other, folded)];
   if (own.every((piece) => its.every((standing) => staysOut(piece, way, standing)))) return true;
@@ -108,23 +109,23 @@ function sweptAlong({ shape, pose }: Placed, way: Vec3): Placed | null {
 }
 
 /** A part as it stands at a step, its flaps as far as they are folded by then. */
-function standingPart({ parts }: Walk, id: string, folded: readonly FlapName[]): Placed | null {
+function standingPart({ parts }: Walk, id: string, folded: readonly FoldedFlap[]): Placed | null {
   const part = parts.get(id);
   return part === undefined ? null : { shape: foldedShape(part, folded), pose: part.pose };
 }
 
-function foldedShape({ id, shape }: Part, folded: readonly FlapName[]): Shape {
-  if (shape.form === 'folded') return { ...shape, folding: Object.fromEntries(folded.filter(({ panel }) => panel === id).map(({ flap }) => [flap, 1])) };
+function foldedShape({ id, shape }: Part, folded: readonly FoldedFlap[]): Shape {
+  if (shape.form === 'folded') return { ...shape, folding: Object.fromEntries(folded.filter(({ panel }) => panel === id).map(({ flap, stage }) => [flap, stage])) };
   if (shape.form !== 'panel') return shape;
   const stage = (flap: string): number => (folded.some((each) => each.panel === id && each.flap === flap) ? 1 : 0);
   return { ...shape, folding: { left: stage('left'), right: stage('right'), front: stage('front'), back: stage('back') } };
 }
 
 /** Convex bodies that hold a part, a panel with its flaps. */
-function bodiesOf(walk: Walk, id: string, folded: readonly FlapName[]): readonly Piece[] {
+function bodiesOf(walk: Walk, id: string, folded: readonly FoldedFlap[]): readonly Piece[] {
   const part = walk.parts.get(id);
   if (part === undefined) return [];
-  const own = folded.filter(({ panel }) => panel === id).map(({ flap }) => flap);
+  const own = folded.filter(({ panel, stage }) => panel === id && stage === 1).map(({ flap }) => flap);
   const key = `${id} ${own.join(' ')}`;
   const known = walk.bodies.get(key) ?? bodiesNow(walk, part, own);
   walk.bodies.set(key, known);
@@ -132,13 +133,14 @@ function bodiesOf(walk: Walk, id: string, folded: readonly FlapName[]): readonly
 }
 
 function bodiesNow({ solids }: Walk, { shape, pose }: Part, folded: readonly string[]): readonly Piece[] {
-  const flaps = flapForms(shape).flatMap((flap) => flap.piecesAt(folded.includes(flap.name) ? 1 : 0));
+  const flaps = flapForms(shape).flatMap((flap) => flap.piecesAt(folded.includes(flap.name) ? 1 : flap.raised));
   return [...piecesOf(shape, pose, solids), ...flaps.map((piece) => seenFrom(pose, piece))];
 }
 
-/** Parts in the way of a flap on its way from flat to home. */
-function foldBlockers(walk: Walk, step: FoundStep, { panel, flap }: FlapName): readonly string[] {
+/** Parts in the way of a flap on its way home, or of a box's walls and corner tabs on theirs. */
+function foldBlockers(walk: Walk, step: FoundStep, { panel, flap }: Fold): readonly string[] {
   const part = walk.parts.get(panel);
+  if (part !== undefined && step.does === 'turn-up') return isFoldFree(part, step.folds, step.folded) ? [] : [panel];
   const own = part === undefined ? undefined : flapForms(part.shape).find(({ name }) => name === flap);
   if (part === undefined || own === undefined || !step.present.includes(panel)) return [panel];
   const back = undone(part.pose);

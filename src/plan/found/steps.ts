@@ -6,7 +6,7 @@ import { isRaw, type Ground } from './ground.ts';
 import type { Building } from './line.ts';
 import type { Link } from './links.ts';
 import { poseFor, turnBetween } from './poses.ts';
-import type { Doing, FlapName, FoundStep, Move } from './types.ts';
+import type { Doing, Fold, FoldedFlap, FoundStep, Move } from './types.ts';
 import { against } from './vectors.ts';
 
 /** A step before it has its number, its name and its batch. */
@@ -25,7 +25,7 @@ export function draftsOf(ground: Ground, building: Building): readonly Draft[] {
   const moves = [...cut.leaving].reverse().flatMap((leaving) => movesOf(ground, cut, leaving));
   const draft: Draft = { ...common, does: doingOf(ground, cut), moves, newParts: newPartsOf(ground, building), side: sideOf(ground, cut) };
   switch (cut.kind) {
-    case 'unfold': return [{ ...draft, moves: [], folds: flapName(cut) }];
+    case 'unfold': return [{ ...draft, moves: [], folds: foldOf(cut) }];
     case 'unpin': return drilledFirst(ground, cut, draft);
     default: return [draft];
   }
@@ -36,7 +36,7 @@ function commonOf(ground: Ground, building: Extract<Building, { is: 'cut' }>): O
   const up = wayAt(ground, building.up);
   const parts = (set: Bits): readonly string[] => partsIn(ground, set);
   return {
-    folds: null, turns: null, present: presentOf(ground, building), folded: foldedIn(ground, cut.restBits), foldedAfter: foldedIn(ground, building.set), works: [], drillsFor: [],
+    folds: [], turns: null, present: presentOf(ground, building), folded: foldedIn(ground, cut.restBits), foldedAfter: foldedIn(ground, building.set), works: [], drillsFor: [],
     up, pose: poseFor(up), onBench: false, letter: null, people: hands.people, held: hands.held.map(({ set }) => parts(set)), props: hands.propped.map(({ set }) => parts(set)), costs,
   };
 }
@@ -52,19 +52,27 @@ export function partsIn(ground: Ground, set: Bits): readonly string[] {
   return [...ground.units.parts.keys()].filter((id) => ids.has(id));
 }
 
-const foldedIn = (ground: Ground, set: Bits): readonly FlapName[] =>
-  ground.flaps.filter(({ folded }) => hasBit(set, folded.index)).map(({ folded }) => ({ panel: folded.panel, flap: folded.flap.name }));
+/** Flaps that are home, and the walls and corner tabs of boxes. */
+function foldedIn(ground: Ground, set: Bits): readonly FoldedFlap[] {
+  const home = ground.flaps.filter(({ folded }) => hasBit(set, folded.index)).map(({ folded }): FoldedFlap => ({ panel: folded.panel, flap: folded.flap.name, stage: 1 }));
+  const boxes = ground.boxes.filter(({ unit }) => hasBit(set, unit)).flatMap(({ folded }) => folded);
+  return [...home, ...boxes.filter((one) => !home.some(({ panel, flap }) => panel === one.panel && flap === one.flap))];
+}
 
-const flapName = ({ flap }: Cut): FlapName | null => (flap === null ? null : { panel: flap.folded.panel, flap: flap.folded.flap.name });
+const foldOf = ({ flap }: Cut): readonly Fold[] =>
+  (flap === null ? [] : [{ panel: flap.folded.panel, flap: flap.folded.flap.name, from: flap.folded.flap.raised, to: 1 }]);
 
 /** What was there before the step: the rest, but for raw parts that come with it. */
 function presentOf(ground: Ground, { cut }: Extract<Building, { is: 'cut' }>): readonly string[] {
-  return cut.rest.filter((piece) => !isRaw(ground, piece)).flatMap((piece) => partsIn(ground, piece));
+  return cut.rest.filter((piece) => !isNew(ground, piece)).flatMap((piece) => partsIn(ground, piece));
 }
+
+/** Comes to hand as a raw part; a box was folded before. */
+const isNew = (ground: Ground, piece: Bits): boolean => isRaw(ground, piece) && !ground.boxes.some(({ unit }) => hasBit(piece, unit));
 
 /** Raw parts that come to hand: those that move, and those that what moves is put on. */
 function newPartsOf(ground: Ground, { cut }: Extract<Building, { is: 'cut' }>): readonly string[] {
-  const raw = [...cut.rest, ...cut.leaving.map(({ set }) => set)].filter((piece) => isRaw(ground, piece));
+  const raw = [...cut.rest, ...cut.leaving.map(({ set }) => set)].filter((piece) => isNew(ground, piece));
   return cut.kind === 'unfold' ? [] : raw.flatMap((piece) => partsIn(ground, piece));
 }
 
@@ -91,7 +99,7 @@ function travelOf(ground: Ground, cut: Cut, { set, way }: Leaving): number {
   if (cut.kind === 'unhook') return CLEAR;
   const kinds = cut.undoes.filter(({ a, b }) => hasBit(set, a) || hasBit(set, b));
   if (kinds.some(({ is }) => is === 'sleeve')) return past(ground, cut.restBits, set, way) + CLEAR;
-  if (kinds.some(({ is, a }) => is === 'lay' && ground.flaps.some(({ panel }) => panel === a))) return FRAME_LIFT;
+  if (kinds.some(({ is, a }) => is === 'inside' || (is === 'lay' && ground.flaps.some(({ panel }) => panel === a)))) return FRAME_LIFT;
   const depths = kinds.map(({ connection }) => (connection?.is === 'socket' ? connection.depth : 0));
   return kinds.some(({ is }) => is === 'socket') ? Math.max(...depths) + CLEAR : SHORT;
 }
@@ -124,6 +132,7 @@ const isEnds = (ground: Ground, set: Bits): boolean =>
 function partingOf(ground: Ground, cut: Cut): Doing {
   const kinds = new Set(cut.undoes.map(({ is }) => is));
   if (kinds.has('sleeve')) return cut.leaving.every(({ set }) => isRaw(ground, set)) ? 'push-through' : 'slide-on';
+  if (kinds.has('inside')) return 'set-in';
   if (kinds.has('lay')) return cut.undoes.some(({ is, a }) => is === 'lay' && ground.flaps.some(({ panel }) => panel === a)) ? 'lay-frame' : 'lay-panel';
   if (!kinds.has('socket')) return 'fit';
   const most = Math.max(...cut.leaving.map(({ set }) => cut.undoes.filter(({ is, a, b }) => is === 'socket' && (hasBit(set, a) || hasBit(set, b))).length));
@@ -143,7 +152,7 @@ function turnDraft(ground: Ground, building: Extract<Building, { is: 'turn' }>):
   const loose = ground.links.find(({ is, a, b }) => is === 'sleeve' && hasBit(building.set, a) && hasBit(building.set, b));
   const present = partsIn(ground, building.set);
   return {
-    does: 'turn', moves: [], folds: null, turns: { ...turnBetween(from, to, levelled(loose?.free[0], from)), to }, newParts: [], present, folded: foldedIn(ground, building.set), foldedAfter: foldedIn(ground, building.set), works: [], drillsFor: [],
+    does: 'turn', moves: [], folds: [], turns: { ...turnBetween(from, to, levelled(loose?.free[0], from)), to }, newParts: [], present, folded: foldedIn(ground, building.set), foldedAfter: foldedIn(ground, building.set), works: [], drillsFor: [],
     up: from, pose: poseFor(from), onBench: false, side: null, letter: null, people: 2, held: [], props: [], costs: building.costs,
   };
 }

@@ -1,9 +1,9 @@
 import type { Connection, Pose, Side, Vec3 } from '../../model/index.ts';
 import type { Doing } from '../../work/facts.ts';
-import type { FlapName, OrderReason } from '../types.ts';
+import type { FlapName, Fold, FoldedFlap, OrderReason } from '../types.ts';
 import type { Cost } from './costs.ts';
 
-export type { Doing, FlapName };
+export type { Doing, FlapName, Fold, FoldedFlap };
 
 /** Something that moves to its place, and where it goes home. */
 export interface Move {
@@ -26,16 +26,17 @@ export interface FoundStep {
   /** How often the worker does this step. */
   readonly times: number;
   readonly moves: readonly Move[];
-  readonly folds: FlapName | null;
+  /** Flaps that are folded in the step, all at once. */
+  readonly folds: readonly Fold[];
   /** The whole work turns about this axis, as the finished item stands, by this angle, rad. */
   readonly turns: { readonly axis: Vec3; readonly angle: number; /** The direction that is up afterwards. */ readonly to: Vec3 } | null;
   /** Parts that come to hand in this step; those of a finished sub-assembly came before. */
   readonly newParts: readonly string[];
   /** All parts of the work before the step. */
   readonly present: readonly string[];
-  /** Flaps that are round their bars before the step; and after it, those of what is brought among them. */
-  readonly folded: readonly FlapName[];
-  readonly foldedAfter: readonly FlapName[];
+  /** Flaps that are folded before the step; and after it, those of what is brought among them. */
+  readonly folded: readonly FoldedFlap[];
+  readonly foldedAfter: readonly FoldedFlap[];
   /** Parts that work on the bench is done on; none where things are put together. */
   readonly works: readonly string[];
   /** Parts that have their pin holes when the step begins, and pins that the step drills the holes for. */

@@ -10,7 +10,7 @@ export type Unit = UnitBase & (
   | { readonly is: 'fastener'; readonly connection: Extract<Connection, { is: 'pin' }> }
   /** The pins of a flap that are put in together: those at both ends, or those between. */
   | { readonly is: 'row'; readonly panel: string; readonly flap: string; readonly row: 'ends' | 'middle'; readonly out: Vec3 }
-  /** A flap round its bar, and the same flap lying flat with its panel: one of the two is there. */
+  /** A flap round its bar, and the same flap still straight: one of the two is there. */
   | { readonly is: 'folded' | 'flat'; readonly panel: string; readonly flap: FlapForm });
 
 interface UnitBase {
@@ -47,11 +47,13 @@ export function unitsOf(model: Pick<Model, 'parts'>, connections: readonly Conne
   const pins = connections.filter((each) => each.is === 'pin');
   const small = new Set([...pins.flatMap(({ pin, nut }) => [pin, nut]), ...connections.flatMap((each) => (each.is === 'panel-pin' ? [each.pin] : []))]);
   const flaps = formsOf(model.parts);
+  const wraps = connections.flatMap((each) => (each.is === 'wrap' ? [each] : []));
+  const inBox = connections.flatMap((each) => (each.is === 'panel-pin' && !wraps.some(({ panel, flap }) => panel === each.panel && flap === each.flap) ? [each] : []));
   const drafts: readonly Draft[] = [
-    ...model.parts.filter(({ id }) => !small.has(id)).map((part) => partDraft(part, solids)),
+    ...model.parts.filter(({ id }) => !small.has(id)).map((part) => partDraft(part, inBox.filter(({ panel }) => panel === part.id).map(({ pin }) => find(pin)), solids)),
     ...model.parts.flatMap((part) => flapDrafts(part, flaps.get(part.id) ?? [], connections)),
     ...pins.map((pin) => fastenerDraft(pin, find(pin.pin), find(pin.nut), solids)),
-    ...rowDrafts(connections, find, solids),
+    ...rowDrafts(connections.filter((each) => !inBox.some((pin) => pin === each)), find, solids),
   ];
   return numbered(drafts, parts, flaps);
 }
@@ -67,8 +69,10 @@ function numbered(drafts: readonly Draft[], parts: ReadonlyMap<string, Part>, fl
   return { all, parts, flaps, of: new Map(own.flatMap((unit) => unit.parts.map((id) => [id, unit]))) };
 }
 
-const partDraft = (part: Part, solids: Solids): Draft => ({
-  is: 'part', parts: [part.id], mass: part.mass, seen: lookOf(part.shape), nut: [], pieces: piecesOf(part.shape, part.pose, solids),
+/** A part; a box that is folded and pinned before it is hung, with its pins. */
+const partDraft = (part: Part, pins: readonly Part[], solids: Solids): Draft => ({
+  is: 'part', parts: [part, ...pins].map(({ id }) => id), mass: [part, ...pins].reduce((sum, { mass }) => sum + mass, 0), seen: lookOf(part.shape), nut: [],
+  pieces: [part, ...pins].flatMap(({ shape, pose }) => piecesOf(shape, pose, solids)),
 });
 
 function fastenerDraft(connection: Extract<Connection, { is: 'pin' }>, pin: Part, nut: Part, solids: Solids): Draft {
@@ -97,7 +101,7 @@ function flapDrafts(part: Part, forms: readonly FlapForm[], connections: readonl
     const at = (stage: number): readonly Piece[] => flap.piecesAt(stage).map((piece) => seenFrom(part.pose, piece));
     return [
       { ...common, is: 'folded', seen: `folded ${size}`, pieces: at(1) },
-      { ...common, is: 'flat', seen: `flat ${size}`, pieces: at(0) },
+      { ...common, is: 'flat', seen: `flat ${size}`, pieces: at(flap.raised) },
     ];
   });
 }

@@ -1,7 +1,7 @@
 import { moved, type PartKind, type Shape, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { tell } from '../told.ts';
-import type { Mark, SceneBody } from '../types.ts';
+import type { Look, Mark, SceneBody } from '../types.ts';
 import { boxRound, type Box } from './extent.ts';
 import type { StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
@@ -15,8 +15,8 @@ const BLOCK = { along: 70, across: 60, high: 90 };
 const STANDS = 4;
 
 /** The blocks that hold what a step has propped: under each end of what hangs over the bench, on both sides of what stands on edge. */
-export const propBodies = (hand: StageHand, step: Step): readonly SceneBody[] =>
-  blocksOf(hand, step).map(({ shape, at }, index) => hand.prop({ tool: `block-${index + 1}` }, shape, moved(at), 'new'));
+export const propBodies = (hand: StageHand, step: Step, look: Look = 'present'): readonly SceneBody[] =>
+  blocksOf(hand, step).map(({ shape, at }, index) => hand.prop({ tool: `block-${index + 1}` }, shape, moved(at), look));
 
 /** How many blocks there are, and how high: told at the one nearest to the eye, its height on the side of it that faces left. */
 export function propMarks(hand: StageHand, step: Step): readonly Mark[] {
@@ -64,8 +64,8 @@ interface Block {
 
 const block = (width: number, height: number, thickness: number, at: Vec3): Block => ({ shape: { form: 'plate', width, height, thickness, holes: [] }, at });
 
-/** Near both ends, or in the middle of what is short. */
-const ends = (from: number, to: number): readonly number[] => (to - from > 4 * BLOCK.along ? [from + BLOCK.along, to - BLOCK.along] : [(from + to) / 2]);
+/** At both ends, where no sleeve comes, or in the middle of what is short. */
+const ends = (from: number, to: number): readonly number[] => (to - from > 4 * BLOCK.along ? [from + BLOCK.along / 2, to - BLOCK.along / 2] : [(from + to) / 2]);
 
 const under = ({ least, most }: Box, bench: number): readonly Block[] =>
   ends(least[0], most[0]).map((x) => block(BLOCK.along, BLOCK.across, least[2] - bench, [x, (least[1] + most[1]) / 2, bench]));

@@ -8,7 +8,7 @@ import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';
 import type { Slide } from './on-the-way.ts';
 import { panelLines } from './panel-lines.ts';
-import { propBodies, propMarks } from './props.ts';
+import { propBodies } from './props.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
@@ -75,7 +75,7 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
     bodies: [...bodies, ...linesOnPanels(sliding, shown), ...propBodies(hand, step), ...(telling.bodies?.(sliding) ?? [])],
     marks: [
       ...mouths.flat().map(({ path }): Mark => ({ mark: 'arrow', path })),
-      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies), ...propMarks(hand, step),
+      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies),
     ],
     view: STANDARD_VIEW,
   };

@@ -1,6 +1,6 @@
 import { chained, FLAT, moved, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../../model/index.ts';
 import { PARTS } from '../../parts/facts.ts';
-import type { FlapName, Step } from '../../plan/index.ts';
+import type { FoldedFlap, Step } from '../../plan/index.ts';
 import type { Look, SceneBody } from '../types.ts';
 
 /** Makes bodies of the model's parts as they are at a step. */
@@ -37,7 +37,7 @@ export function stageHand(model: Model, step: Step, solids: Solids): StageHand {
   };
 }
 
-function shapeNow({ id, kind, shape }: Part, folded: readonly FlapName[], drilled: boolean): Shape {
+function shapeNow({ id, kind, shape }: Part, folded: readonly FoldedFlap[], drilled: boolean): Shape {
   if (shape.form === 'panel' || shape.form === 'folded') return foldedShape(shape, foldsOf(id, folded));
   return drilled ? shape : PARTS[kind].undrilled(shape);
 }
@@ -45,9 +45,9 @@ function shapeNow({ id, kind, shape }: Part, folded: readonly FlapName[], drille
 /** How far each flap of a panel is folded, by its name: 0 flat, where it is not told, to 1. */
 export type Folds = Readonly<Record<string, number>>;
 
-/** The flaps of a panel among these, done. */
-export const foldsOf = (panelId: string, flaps: readonly FlapName[]): Folds =>
-  Object.fromEntries(flaps.filter(({ panel }) => panel === panelId).map(({ flap }) => [flap, 1]));
+/** The flaps of a panel among these. */
+export const foldsOf = (panelId: string, flaps: readonly FoldedFlap[]): Folds =>
+  Object.fromEntries(flaps.filter(({ panel }) => panel === panelId).map(({ flap, stage }) => [flap, stage]));
 
 export type FoldedPanel = Extract<Shape, { readonly form: 'panel' | 'folded' }>;
 
@@ -57,4 +57,4 @@ export const foldedShape = (shape: FoldedPanel, folds: Folds): FoldedPanel =>
 
 /** One flap of a panel, or all but that flap. */
 export const pieceOfPanel = (shape: FoldedPanel, flap: { readonly name: string; readonly side: Side }, piece: 'flap' | 'rest'): FoldedPanel =>
-  (shape.form === 'panel' ? { ...shape, split: { side: flap.side, piece } } : { ...shape, split: { flap: flap.name, piece } });
+  (shape.form === 'panel' ? { ...shape, split: { side: flap.side, piece } } : { ...shape, split: { flaps: [flap.name], piece } });

@@ -1,4 +1,5 @@
-import { chained, moved, placed, plus, times, turned, type Pose, type Vec3 } from '../../model/index.ts';
+import { chained, moved, placed, plus, times, turned, type PartKind, type Pose, type Vec3 } from '../../model/index.ts';
+import { tell } from '../told.ts';
 import type { Mark, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound, type Box } from './extent.ts';
@@ -8,12 +9,11 @@ import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
 
 const ARROW_STEPS = 28;
 
-/** Work by which the whole is turned: pale as it lay before, full as it lies after, the arrow from one to the other. */
+/** Work by which the whole is turned: pale as it lay before, full as it lies after, the arrow from one to the other, and how far. */
 export const turnWork: WorkScene = {
   scene: (givens) => {
     const { before, turn } = turning(givens);
-    const after = before.map((body): SceneBody => ({ ...body, id: `${body.id}#after`, look: 'present', pose: chained(turn.pose(1), body.pose) }));
-    return { id: sceneName(givens.step), bodies: [...before.map((body): SceneBody => ({ ...body, look: 'pale' })), ...after], marks: [turn.arrow], view: STANDARD_VIEW };
+    return { id: sceneName(givens.step), bodies: turnedBodies(before, turn, '#after'), marks: turn.marks, view: STANDARD_VIEW };
   },
   moment: (givens, done) => {
     const { before, turn } = turning(givens);
@@ -33,8 +33,37 @@ function turning({ model, step, solids }: StepGivens): { readonly before: readon
 export interface Turn {
   /** The pose after a share 0…1 of the turn. */
   readonly pose: (share: number) => Pose;
-  readonly arrow: Mark;
+  /** The arrow along it, and how far it goes. */
+  readonly marks: readonly Mark[];
+  /** The bars that lead: tinted before and after, they show where each side goes. */
+  readonly leads: ReadonlySet<string>;
 }
+
+/** The work before and after a turn; `after` makes the name of a body that lies after it. */
+export const turnedBodies = (before: readonly SceneBody[], { pose, leads }: Turn, after: string): readonly SceneBody[] => [
+  ...before.map((body): SceneBody => ({ ...body, look: leads.has(body.id) ? 'new' : 'pale' })),
+  ...before.map((body): SceneBody => ({ ...body, id: `${body.id}${after}`, look: leads.has(body.id) ? 'new' : 'present', pose: chained(pose(1), body.pose) })),
+];
+
+const BARS: ReadonlySet<SceneBody['kind']> = new Set<PartKind>(['long-tube', 'short-tube', 'post', 'bar']);
+/** Bars that reach this near to the outermost lead with it, mm. */
+const LEADS = 3;
+
+/** The bars of one side, the upper or the front one; none where all bars would be. */
+function leading(before: readonly SceneBody[], [x, y, z]: Vec3): ReadonlySet<string> {
+  const bars = before.filter(({ kind }) => BARS.has(kind)).map((body) => {
+    const { least, most } = boxRound([body]);
+    return { id: body.id, out: [x, y, z].reduce((sum, share, axis) => sum + Math.max(share * (least[axis] ?? 0), share * (most[axis] ?? 0)), 0) };
+  });
+  const farthest = Math.max(...bars.map(({ out }) => out));
+  const leads = bars.filter(({ out }) => farthest - out < LEADS);
+  return new Set(leads.length === bars.length ? [] : leads.map(({ id }) => id));
+}
+
+const turnMarks = (path: readonly Vec3[], angle: number): readonly Mark[] => [
+  { mark: 'arrow', path },
+  { mark: 'label', at: path[Math.floor(path.length / 2)] ?? [0, 0, 0], told: tell.angle(angle) },
+];
 
 /** Bodies turned by hand as they lie: their way round, and an arrow along it. About a level axis they are rolled or tipped over, about the upright they are turned on the spot, and set down aside. */
 export const turnOf = (axis: Vec3, angle: number, before: readonly SceneBody[]): Turn =>
@@ -68,7 +97,7 @@ function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Tu
   const pose = (share: number): Pose => chained(moved(plus(pivot, times(aside, share))), turned(axis, angle * share), moved(times(pivot, -1)));
   const start = plus([middle[0], middle[1], box.most[2]], times(way, rolls ? 0 : -halfAlong(box, way)));
   const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index) => placed(pose(0.08 + (0.84 * index) / ARROW_STEPS), start));
-  return { pose, arrow: { mark: 'arrow', path } };
+  return { pose, marks: turnMarks(path, angle), leads: leading(before, [0, 0, 1]) };
 }
 
 /** Turned on the spot, and drawn to the right of where it lay before; the arrow goes round it, over its top. */
@@ -87,7 +116,7 @@ function aboutUpright(axis: Vec3, angle: number, before: readonly SceneBody[]): 
     const at = first + (axis[2] * angle * index) / ARROW_STEPS;
     return plus(centre, [ROUND * reach * Math.cos(at), ROUND * reach * Math.sin(at), 0]);
   });
-  return { pose, arrow: { mark: 'arrow', path } };
+  return { pose, marks: turnMarks(path, angle), leads: leading(before, [0, -1, 0]) };
 }
 
 /** How far off the middle the arrow goes round, as a share of the work's reach. */

@@ -1,11 +1,12 @@
-import { chained, cross, lengthOf, turned, undone, unit, type Model, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, cross, lengthOf, plus, times, turned, undone, unit, type Model, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { turnedBy } from '../kit/directions.ts';
+import { boxRound } from '../kit/extent.ts';
 import { stageHand } from '../kit/stage.ts';
-import { turnOf } from '../kit/turn.ts';
+import { turnedBodies, turnOf } from '../kit/turn.ts';
 import { STANDARD_VIEW } from '../kit/views.ts';
 import { tell } from '../told.ts';
-import type { Scene, SceneBody } from '../types.ts';
+import type { Mark, Scene, SceneBody } from '../types.ts';
 import type { Rolled } from './history.ts';
 
 /** A turn about an axis through the origin. */
@@ -22,15 +23,32 @@ const MOST = 3;
  * their order. What is turned alike is shown once, with how many there are.
  */
 export function rolledScenes(model: Model, step: Step, rolled: readonly Rolled[], solids: Solids): readonly Scene[] {
-  const kinds = rolled.filter(({ turn }, index) => rolled.findIndex((other) => isAlike(other.turn, turn)) === index);
-  return kinds.slice(0, MOST).flatMap((each, place) => {
+  const kinds = kindsOf(rolled);
+  return kinds.flatMap((each, place) => {
     const alike = rolled.filter((other) => isAlike(other.turn, each.turn)).length;
     return scenesOf(model, step, each, solids).map((scene, stage, all): Scene => ({
       ...scene,
       id: `${scene.id}:${place}:${stage}`,
+      ...(kinds.length > 1 ? { number: place + 1 } : {}),
       marks: stage === all.length - 1 && alike > 1 ? [...scene.marks, countOf(scene, alike)] : scene.marks,
     }));
   });
+}
+
+/** Where several pieces are turned in ways of their own: which of the step's picture each is, by the number it has in its own. */
+export function rolledNumbers({ bodies }: Scene, rolled: readonly Rolled[]): readonly Mark[] {
+  const kinds = kindsOf(rolled);
+  return kinds.length < 2 ? [] : kinds.map(({ parts }, place) => numberAt(bodies.filter(({ partId, kind }) => partId !== null && kind !== 'tool' && parts.includes(partId)), place));
+}
+
+/** Those of one step that are turned alike are one kind. */
+const kindsOf = (rolled: readonly Rolled[]): readonly Rolled[] =>
+  rolled.filter(({ turn }, index) => rolled.findIndex((other) => isAlike(other.turn, turn)) === index).slice(0, MOST);
+
+/** A number in the middle of a piece of work. */
+function numberAt(bodies: readonly SceneBody[], place: number): Mark {
+  const { least, most } = boxRound(bodies);
+  return { mark: 'order', at: times(plus(least, most), 0.5), told: tell.number(place + 1) };
 }
 
 const isAlike = (one: Pose, other: Pose): boolean => one.every((value, index) => Math.abs(value - (other[index] ?? NaN)) < 1e-6);
@@ -40,20 +58,22 @@ const countOf = ({ bodies }: Scene, count: number): Scene['marks'][number] =>
 
 const turnedTo = (body: SceneBody | undefined): Vec3 => [body?.pose[12] ?? 0, body?.pose[13] ?? 0, body?.pose[14] ?? 0];
 
-function scenesOf(model: Model, step: Step, { parts, turn }: Rolled, solids: Solids): readonly Scene[] {
-  // A flap that the step folds is not yet folded when the work comes to hand.
-  const folded = step.folded.filter(({ panel, flap }) => !step.motions.some((motion) => motion.kind === 'fold' && motion.panel === panel && motion.flap === flap));
+function scenesOf(model: Model, step: Step, { parts, turn: rolled }: Rolled, solids: Solids): readonly Scene[] {
+  // A flap that the step folds is as it was when the work comes to hand.
+  const folded = step.folded.map((one) => {
+    const fold = step.motions.find((motion) => motion.kind === 'fold' && motion.panel === one.panel && motion.flap === one.flap);
+    return fold?.kind === 'fold' ? { ...one, stage: fold.from } : one;
+  });
   const hand = stageHand(model, { ...step, folded }, solids);
   let bodies = parts.map((id): SceneBody => {
     const body = hand.body(id, 'present');
-    return { ...body, pose: chained(undone(turn), body.pose) };
+    return { ...body, pose: chained(undone(rolled), body.pose) };
   });
-  return stagesOf(turn).map(({ axis, angle }, index): Scene => {
-    const { pose, arrow } = turnOf(axis, angle, bodies);
-    const before = bodies.map((body): SceneBody => ({ ...body, look: 'pale' }));
-    const after = bodies.map((body): SceneBody => ({ ...body, id: `${body.id}#after${index}`, pose: chained(pose(1), body.pose) }));
-    bodies = after.map((body, place) => ({ ...body, id: bodies[place]?.id ?? body.id }));
-    return { id: `rolled:${step.number}`, bodies: [...before, ...after], marks: [arrow], view: STANDARD_VIEW };
+  return stagesOf(rolled).map(({ axis, angle }, index): Scene => {
+    const turn = turnOf(axis, angle, bodies);
+    const shown = turnedBodies(bodies, turn, `#after${index}`);
+    bodies = bodies.map((body) => ({ ...body, pose: chained(turn.pose(1), body.pose) }));
+    return { id: `rolled:${step.number}`, bodies: shown, marks: turn.marks, view: STANDARD_VIEW };
   });
 }
 

@@ -2,11 +2,11 @@ import { but, doing, firm, joiningItem, on, pair, rule, work } from '../rules.ts
 
 /** Crossed cables hung on the studs of one face. */
 export const facts = work({
-  tools: ['hands'],
+  tools: ['tape', 'knife', 'scale', 'hands'],
   people: 2,
-  cautions: [],
+  cautions: ['sharp'],
   check: pair('cable-tight'),
-  minutes: 6,
+  minutes: 12,
   waits: 0,
   counts: ['cable'],
   rules: [

@@ -1,4 +1,4 @@
-import { itemFront, straight, stroke, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { cableSheets, itemFront, straight, stroke, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** Two cables crossed over one face. */
 const pictogram: Ink = together(
@@ -9,4 +9,5 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
+  once: ({ model, papers }) => cableSheets(model, papers.bench),
 };

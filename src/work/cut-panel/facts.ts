@@ -8,6 +8,7 @@ export const facts = work({
   check: pair('mark'),
   minutes: 10,
   waits: 0,
+  sizes: ({ plates }, detail) => ({ punch: detail.on === 'plates' ? plates[detail.index]?.holes.map(({ diameter }) => diameter) ?? [] : [] }),
   prepared: 'all',
   shownIn: 'plates',
   rules: [

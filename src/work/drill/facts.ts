@@ -8,6 +8,7 @@ export const facts = work({
   check: pair('hole-straight'),
   minutes: 12,
   waits: 0,
+  sizes: ({ kit }) => ({ drill: [kit.jointPin.diameter] }),
   shareOf: ({ on }) => (on === 'plate' ? 0.5 : 1),
   captionOf: ({ on }) => (on === 'plate' ? 'panel' : 'posts'),
   rules: [firm('drilled-before-pinned', 'A pin needs its hole.', 'place', doing('drill'), doing('pin'))],

@@ -1,4 +1,8 @@
+import { hasWallBrackets, wallBracket, wallPlaces, type Model } from '../../model/index.ts';
 import { pair, work } from '../rules.ts';
+
+import type { Supply, WallKind } from '../types.ts';
+import { SCREWS_EACH, WALLS } from './walls.ts';
 
 /** The brackets screwed to a wall, and each pulled at. */
 export const facts = work({
@@ -8,5 +12,21 @@ export const facts = work({
   check: pair('wall-holds'),
   minutes: 25,
   waits: 0,
+  sizes: (_, detail) => (detail.on === 'wall' ? { drill: [WALLS[detail.wall]?.hole.diameter ?? []].flat() } : {}),
+  supplies: (model, detail) => (detail.on === 'wall' ? fixingsFor(model, detail.wall) : []),
   captionOf: (detail) => (detail.on === 'wall' ? detail.wall : 'masonry'),
 });
+
+/** Brackets that are no parts of the item, and what goes into the wall; nothing where the wall holds nothing. */
+function fixingsFor(model: Model, wall: WallKind): readonly Supply[] {
+  const fixing = WALLS[wall];
+  if (fixing === null) return [];
+  const { hole, screw, plug } = fixing;
+  const places = wallPlaces(model);
+  const screws = SCREWS_EACH * places.length;
+  return [
+    ...(hasWallBrackets(model) ? [] : [{ name: 'wall-bracket', shape: wallBracket(model.kit, places[0]?.outside ?? model.kit.tube.outsideDiameter), count: places.length, size: [] } as const]),
+    { name: 'wall-screw', shape: { form: 'pin', diameter: screw.diameter, length: screw.length, headDiameter: 2 * screw.diameter, headHeight: screw.diameter / 2 }, count: screws, size: [screw.diameter, screw.length] },
+    ...(plug === null ? [] : [{ name: 'wall-plug', shape: { form: 'tube', outside: hole.diameter, inside: hole.diameter / 2, length: plug, holes: [] }, count: screws, size: [hole.diameter, plug] } as const]),
+  ];
+}

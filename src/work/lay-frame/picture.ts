@@ -1,4 +1,4 @@
-import { arrow, body, tint, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, body, framePicture, hardwareOf, tint, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** The frame is laid on the panel. */
 const pictogram: Ink = together(
@@ -7,7 +7,9 @@ const pictogram: Ink = together(
   arrow(24.5, 11, 24.5, 38),
 );
 
+/** The first time it is done, a section shows where the tubes lie on the panel. */
 export const picture: WorkPicture = {
   pictogram,
   paper: 'deck',
+  once: ({ model, papers }) => (model.patterns.some(({ form }) => form === 'wrapped') ? [framePicture(model.pattern, hardwareOf(model).tube, papers.bench.width)] : []),
 };

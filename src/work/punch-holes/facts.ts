@@ -8,6 +8,10 @@ export const facts = work({
   check: pair('mark'),
   minutes: 8,
   waits: 0,
+  sizes: ({ patterns, pattern: { notchRadius } }, detail) => {
+    const own = detail.on === 'pattern' ? patterns[detail.index] : undefined;
+    return { punch: own === undefined ? [] : [...own.holes.map(({ diameter }) => diameter), ...(own.form === 'wrapped' ? [2 * notchRadius] : [])] };
+  },
   askedByPanel: ({ holes }) => holes,
   shownIn: 'pattern',
 });

@@ -1,4 +1,4 @@
-import { arrow, black, body, box, thin, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, black, body, box, socketPicture, thin, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** A tube goes into the arm of a corner joint. */
 const pictogram: Ink = together(
@@ -7,7 +7,12 @@ const pictogram: Ink = together(
   arrow(45, 41, 20, 41),
 );
 
+/** The first time it is done, a section shows how deep a tube is home. */
 export const picture: WorkPicture = {
   pictogram,
   paper: 'frame',
+  once: ({ model, papers }, { motions }) => {
+    const socket = motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).find((each) => each.is === 'socket');
+    return socket?.is === 'socket' ? [socketPicture({ tube: model.kit.tube.outsideDiameter, depth: socket.depth }, papers.bench.width)] : [];
+  },
 };

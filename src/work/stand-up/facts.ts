@@ -2,7 +2,7 @@ import { pair, work } from '../rules.ts';
 
 /** The item stood on its feet. */
 export const facts = work({
-  tools: ['hands'],
+  tools: ['hands', 'plumb-line'],
   people: 2,
   cautions: ['crush'],
   check: pair('rack-upright'),

@@ -18,31 +18,32 @@ export const scene: WorkScene = { scene: (givens) => foldScene(givens, DRAWN_STA
 function foldScene({ model, step, solids }: StepGivens, stage: number): Scene {
   const motion = step.motions.find((candidate) => candidate.kind === 'fold');
   if (motion?.kind !== 'fold') throw new RangeError(`step ${step.number} (${step.key}) folds nothing`);
-  const { side, panel, flap } = motion;
+  const { side, panel, flap, from } = motion;
+  const onWay = (share: number): number => from + share * (motion.to - from);
   const hand = stageHand(model, step, solids);
   const { shape } = hand.part(panel);
   if (shape.form !== 'panel' && shape.form !== 'folded') throw new RangeError(`step ${step.number} (${step.key}) folds a part that has no flaps: ${panel}`);
   const pose = hand.pose(panel);
-  const before = { ...foldsOf(panel, step.folded), [flap]: 0 };
+  const before = { ...foldsOf(panel, step.folded), [flap]: from };
   // The rest of the panel is the same at every stage of its flap: built once.
   const piece = (name: 'flap' | 'rest') => hand.prop({ partId: panel, id: name },
-    pieceOfPanel(foldedShape(shape, { ...before, [flap]: name === 'flap' ? stage : 0 }), { name: flap, side }, name), pose, name === 'flap' ? 'new' : 'present');
+    pieceOfPanel(foldedShape(shape, { ...before, [flap]: name === 'flap' ? onWay(stage) : from }), { name: flap, side }, name), pose, name === 'flap' ? 'new' : 'present');
   return {
     id: sceneName(step),
     bodies: [...step.present.filter((id) => id !== panel).map((id) => hand.body(id, 'present')), piece('rest'), piece('flap'), ...panelLines(hand, panel, step.folded)],
-    marks: [{ mark: 'arrow', path: edgeWay(shape, flap).map((point) => placed(pose, point)) }],
+    marks: [{ mark: 'arrow', path: edgeWay(shape, flap, ARROW_STAGES.map(onWay)).map((point) => placed(pose, point)) }],
     view: STANDARD_VIEW,
   };
 }
 
 /** The way of the middle of the flap's free edge, in panel coordinates, without its turn back. */
-function edgeWay(shape: FoldedPanel, name: string): readonly Vec3[] {
+function edgeWay(shape: FoldedPanel, name: string, stages: readonly number[]): readonly Vec3[] {
   if (shape.form === 'panel') {
     const flap = shape.pattern.flaps.find(({ side }) => side === name);
-    return flap === undefined ? [] : ARROW_STAGES.map((stage) => edgePlace(shape.pattern, flap, stage));
+    return flap === undefined ? [] : stages.map((stage) => edgePlace(shape.pattern, flap, stage));
   }
   const flap = shape.pattern.flaps.find((candidate) => candidate.name === name);
-  return flap === undefined ? [] : ARROW_STAGES.map((stage) => edgeReached(shape.pattern, flap, stage));
+  return flap === undefined ? [] : stages.map((stage) => edgeReached(shape.pattern, flap, stage));
 }
 
 const QUARTERS = { right: 0, back: 1, left: 2, front: 3 } as const;

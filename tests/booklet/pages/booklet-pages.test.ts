@@ -95,7 +95,7 @@ describe('the pages', () => {
 describe('the safe load', () => {
   const withLoad = (safeLoadPerDeck: number | null): string => {
     const { report } = rackInput();
-    return changed({ report: { ...report, advice: { ...report.advice, safeLoadPerDeck, fixToWall: false } } });
+    return changed({ report: { ...report, advice: { ...report.advice, safeLoadPerDeck, wall: null } } });
   };
 
   it('stands on the load as a numeral, rounded down', () => {

@@ -42,9 +42,10 @@ describe.each(everySize)('every booklet of the $name has room for all it says', 
   beforeAll(async () => {
     const solids = await sharedSolids();
     const model = modelOf(item, size);
-    const plan = planItem(model, item.order, solids);
+    const report = checkModel(model, declaredFor(item, model.size));
+    const plan = planItem(model, item.order, solids, report.advice.wall);
     const sets = picturesFor({ model, plan, cuts: await planTubes(model), solids }, ['page', 'small', 'thumb'], undefined, outlineOnly);
-    const common = { ...rackInput(), model, plan, report: checkModel(model, declaredFor(item, model.size)), variants: item.sizes.map(({ name }) => modelOf(item, name)) };
+    const common = { ...rackInput(), model, plan, report, variants: item.sizes.map(({ name }) => modelOf(item, name)) };
     of = (format, lang) => {
       const [first = common.words, ...alongside] = lang.split('+').flatMap((each) => words.get(each) ?? []);
       return { ...common, pictures: sets[format], words: first, alongside };

@@ -10,7 +10,7 @@ beforeAll(async () => { inputOf = await allFurniture(['desk', 'chair', 'bed', 's
 /** The item's pages with a report that supports a load of 400 N and asks for no wall fixing. */
 function safe(name: Furniture, change: Partial<BookletInput> = {}, wanted: Parameters<typeof inputOf>[1] = {}): BookletInput {
   const input = inputOf(name, wanted);
-  return { ...input, report: { ...input.report, advice: { ...input.report.advice, safeLoadPerDeck: 400, fixToWall: false } }, ...change };
+  return { ...input, report: { ...input.report, advice: { ...input.report.advice, safeLoadPerDeck: 400, wall: null } }, ...change };
 }
 
 const htmlOf = (input: BookletInput): string => bookletPages(input).html;

@@ -45,7 +45,7 @@ describe.each(fullOthers)('other items, $lang, $edition, $paper', ({ lang, editi
   it('tell a load for a person and for a child', async () => {
     for (const name of ['chair', 'bed'] as const) {
       const input = furnitureInput(name, { lang, edition, paper });
-      await expectSound(browser, { ...input, report: { ...input.report, advice: { ...input.report.advice, safeLoadPerDeck: 1100, fixToWall: false } } });
+      await expectSound(browser, { ...input, report: { ...input.report, advice: { ...input.report.advice, safeLoadPerDeck: 1100, wall: null } } });
     }
   });
 });

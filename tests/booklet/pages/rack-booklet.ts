@@ -3,7 +3,7 @@ import { checkModel } from '../../../src/check/index.ts';
 import * as drawn from '../../../src/draw/pictograms/index.ts';
 import { findPicture, PART_SCALE, pictureId, type PictureOf } from '../../../src/draw/index.ts';
 import { buildModel, type PartKind } from '../../../src/model/index.ts';
-import { planItem, type Plan } from '../../../src/plan/index.ts';
+import { planItem, suppliesOf, type Plan } from '../../../src/plan/index.ts';
 import { declaredFor, filesOnDisk, readItem } from '../../../src/read/index.ts';
 import { glyphsFrom, type BookletInput, type Edition, type Paper, type PlacePicture, type SizedPicture } from '../../../src/booklet/pages/index.ts';
 import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
@@ -24,8 +24,8 @@ const localesIn = once((name: string): LocaleFiles => {
     .flatMap(({ name }) => readdirSync(folder + name).map((file) => [`${name}/${file}`, readFileSync(`${folder}${name}/${file}`, 'utf8')])));
 });
 
-/** The plan of the standard rack. */
-export const rackPlan: Plan = planItem(rackModel('standard'), [], solids);
+/** The plan of the standard rack, to a wall of bricks. */
+export const rackPlan: Plan = planItem(rackModel('standard'), [], solids, 'masonry');
 
 const sized = (width: number, height: number, ...ofs: readonly PictureOf[]): readonly SizedPicture[] => ofs.map((of) => ({ of, width, height }));
 const part = (kind: PartKind, variety = 0): PictureOf => ({ what: 'part', kind, variety });
@@ -45,7 +45,9 @@ export const standInPictures = (plan: Plan): readonly SizedPicture[] => [
   ...sized(40, 24, part('flat-panel')), ...sized(20, 12, small('flat-panel')), ...sized(12, 12, small('flat-panel', 1)), ...sized(12, 12, small('flat-panel', 2)),
   ...sized(165, 105, ...[0, 1, 2].map((plate) => ({ what: 'plate', plate }) as const)),
   ...sized(60, 4, part('bar')), ...sized(20, 2, small('bar')), ...[0, 1, 2, 3].flatMap((variety) => [...sized(14, 14, part('fitting', variety)), ...sized(8, 8, small('fitting', variety))]),
+  ...suppliesOf(plan).flatMap(({ name }) => [...sized(20, 20, { what: 'supply', name }), ...sized(12, 12, { what: 'small-supply', name })]),
   ...plan.batches.flatMap(({ name }) => sized(50, 18, { what: 'run', run: name })),
+  ...plan.steps.flatMap(({ number, newParts }) => newParts.flatMap(({ kind }) => sized(16, 16, { what: 'step-part', step: number, kind }))),
   ...plan.steps.flatMap(({ number }) => sized(165, number % 4 === 3 ? 75 : 100, { what: 'step', step: number, piece: 0 })),
 ];
 

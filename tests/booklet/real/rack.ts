@@ -25,7 +25,7 @@ export async function realRack(): Promise<RealRack> {
   const item = readItem(filesOnDisk(root), 'steps/rack/item.yaml');
   const model = buildModel(item, 'standard');
   const solids = await sharedSolids();
-  const plan = planItem(model, item.order, solids);
+  const plan = planItem(model, item.order, solids, checkModel(model, declaredFor(item, model.size)).advice.wall);
   const cuts = await planTubes(model);
   const variant = { item, model, plan, report: checkModel(model, declaredFor(item, model.size)), cuts, pictures: itemPictures(model, plan, cuts, solids) };
   const variants = item.sizes.map(({ name }) => buildModel(item, name));

@@ -51,7 +51,7 @@ const plateShape: Shape = { form: 'plate', width: 300, height: 160, thickness: 1
 function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): readonly Partial<BookletInput>[] {
   const pins = plan.steps.flatMap((step) => step.drillsFor);
   const lengths = ['width', 'depth', 'height', 'lowest-deck', 'deck-spacing', 'deck-top', 'back-height'];
-  const safe: Report['advice'] = { ...report.advice, safeLoadPerDeck: 900, fixToWall: false, mattress: 80 };
+  const safe: Report['advice'] = { ...report.advice, safeLoadPerDeck: 900, wall: null, mattress: 80 };
   const change: Partial<Model> = {
     plates: [{ width: 300, height: 160, thickness: 9, skin: 1, holes: [{ at: [40, 32], diameter: 6 }], partIds: ['plate'] }],
     parts: [...model.parts, ...model.parts.slice(0, 1).map((part) => ({ ...part, id: 'plate', kind: 'flat-panel' as const, shape: plateShape }))],
@@ -96,7 +96,7 @@ function failed({ findings, notApplied, advice }: Report): Report {
   return {
     notApplied,
     findings: findings.map((finding, index) => ({ ...finding, verdict: (['fail', 'caution', 'pass'] as const)[index % 3] ?? 'pass' })),
-    advice: { ...advice, safeLoadPerDeck: null, fixToWall: false },
+    advice: { ...advice, safeLoadPerDeck: null, wall: null },
   };
 }
 
@@ -111,6 +111,7 @@ const newActions: readonly Partial<Step>[] = [
   ...(['onto', 'into'] as const).map((tubes): Partial<Step> => ({ action: 'push-tubes', key: `push-tubes-${tubes}`, detail: { on: 'tubes', tubes }, side: null })),
   ...(['slide-on', 'lay-panel', 'fit-end', 'fit-hinge', 'fit-bracket'] as const).map((action): Partial<Step> => ({ action, key: action, detail: { on: 'whole' }, side: null, newParts: [{ kind: 'bar', ids: ['bar'] }, { kind: 'fitting', ids: ['fitting'] }] })),
   { action: 'cap-ends', key: 'cap-ends', detail: { on: 'whole' }, side: null },
+  ...(['turn-up', 'pin-corners', 'set-in'] as const).map((action): Partial<Step> => ({ action, key: action, detail: { on: 'whole' }, side: null })),
   ...(['masonry', 'timber', 'board'] as const).map((wall): Partial<Step> => ({ action: 'fix-to-wall', key: `fix-to-wall:${wall}`, detail: { on: 'wall', wall }, side: null })),
   { action: 'drill', key: 'drill', detail: { on: 'whole' }, side: null, drillsFor: [] },
 ];
@@ -119,7 +120,7 @@ const newActions: readonly Partial<Step>[] = [
 function planOfOddities(): Plan {
   const names = Object.keys(pairPictures);
   const standings: readonly Standing['name'][] = ['bench', 'lying', 'upright'];
-  const tools: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-edge', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'file', 'drill', 'screwdriver', 'scale', 'block'];
+  const tools: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-edge', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'file', 'drill', 'screwdriver', 'scale', 'square', 'plumb-line', 'clamp', 'steps', 'block'];
   const cautions: readonly Caution[] = ['sharp', 'dust', 'eyes', 'gloves', 'crush', 'children', 'climbing', 'tipping', 'manual'];
   const steps = rackPlan.steps.map((step, index): Step => ({
     ...step,

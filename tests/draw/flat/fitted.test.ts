@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
 import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
+import { cableCutMarks, cableCutPicture, hitchMarks, hitchPicture } from '../../../src/draw/flat/cable/cable-picture.ts';
+import { cableEnds, cableTest } from '../../../src/model/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-marks.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
@@ -14,11 +16,27 @@ const bracket = { plate: 80, thickness: 4, reach: 60 };
 
 describe('the picture of sawn ends', () => {
   it.each(papers)('tells how many there are and how much is filed off, on paper of $width by $height', (paper) => {
-    for (const cap of [null, { diameter: 28, thickness: 3, plug: 20 }]) {
-      const picture = endPicture(tube, cap, 24, paper);
-      expect(texts(picture)).toEqual(expect.arrayContaining(['×24', '1', '2', '3']));
-      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(endMarks(tube, cap, 24, paper))]).toEqual([[], [], [], []]);
-    }
+    const [cap, ends] = [{ diameter: 28, thickness: 3, plug: 20 }, { filed: 24, capped: 8 }];
+    const picture = endPicture(tube, cap, ends, paper);
+    expect(texts(picture)).toEqual(expect.arrayContaining(['×24', '×8', '1', '2', '3']));
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(endMarks(tube, cap, ends, paper))]).toEqual([[], [], [], []]);
+  });
+});
+
+describe('the pictures of cables', () => {
+  const cable = (length: number, count: number) => ({ count, ...cableEnds(length), test: cableTest(length) });
+  const cables = [cable(1680, 2), cable(1426, 4), cable(912, 2)];
+
+  it.each(papers)('tell how long each is cut and where it is tied, on paper of $width by $height', (paper) => {
+    const picture = cableCutPicture(cables, paper);
+    expect(texts(picture)).toEqual(['×2', '2530', '1530', '×4', '2280', '1276', '×2', '1770', '762']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(cableCutMarks(cables, picture))]).toEqual([[], [], [], []]);
+  });
+
+  it.each(papers)('show the knot, the tightening and how tight is looked at, on paper of $width by $height', (paper) => {
+    const picture = hitchPicture(cable(1680, 2), paper);
+    expect(texts(picture)).toEqual(['1', '80', '2', '3', '4', '5', '6', '7', '8', '1 kg', '40']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(hitchMarks(cable(1680, 2), paper))]).toEqual([[], [], [], []]);
   });
 });
 
@@ -40,7 +58,7 @@ describe('the picture of a wall', () => {
 
   it('pulls twice as hard as a pull at the top that nothing may tip at, and a plug’s screw is thinner than its hole', () => {
     expect(PULL_TEST.mass * defaultLimits.gravity.value).toBeGreaterThanOrEqual(0.98 * defaultLimits.wallPull.value * defaultLimits.tippingForce.value);
-    for (const fixing of Object.values(WALLS)) if (fixing !== null) expect(fixing.hole.diameter > fixing.screw.diameter).toBe(fixing.isPlugged);
+    for (const fixing of Object.values(WALLS)) if (fixing !== null) expect(fixing.hole.diameter > fixing.screw.diameter).toBe(fixing.plug !== null);
   });
 });
 

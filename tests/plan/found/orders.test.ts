@@ -3,11 +3,11 @@ import { loadSolids, type Model } from '../../../src/model/index.ts';
 import { findPlan } from '../../../src/plan/found/plan.ts';
 import { faultsOf } from '../../../src/plan/found/prove.ts';
 import type { Doing, FoundPlan, FoundStep } from '../../../src/plan/found/types.ts';
-import { allSizes } from '../../support/all-items.ts';
+import { deckSizes } from '../../support/all-items.ts';
 import { sampled } from '../../support/samples.ts';
 
 const solids = await loadSolids();
-const sizes = sampled(allSizes, 'plan/found/orders', 4, ({ name }) => name).map(({ name, model }) => ({ name, model: model() }));
+const sizes = sampled(deckSizes, 'plan/found/orders', 4, ({ name }) => name).map(({ name, model }) => ({ name, model: model() }));
 const planned = sizes.map(({ name, model }) => ({ name, model, plan: findPlan(model, [], solids) }));
 
 const at = ({ steps }: FoundPlan, ...kinds: readonly Doing[]): readonly FoundStep[] => steps.filter(({ does }) => kinds.includes(does));

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { buildModel, loadSolids } from '../../../src/model/index.ts';
 import { faultsOf, findPlan } from '../../../src/plan/index.ts';
-import { structureItem } from '../../support/structures.ts';
+import { structureItem, structureNames } from '../../support/structures.ts';
 
 const solids = await loadSolids();
 
-describe.each(['screen', 'trolley', 'leaning-chair', 'bench', 'two-bay'] as const)('the order found for a draft: %s', (name) => {
+describe.each(structureNames)('the order found for %s', (name) => {
   const item = structureItem(name);
   const model = buildModel(item, item.sizes[0]?.name ?? '');
   const plan = findPlan(model, item.order, solids);

@@ -1,8 +1,10 @@
 import type { FlatPattern, Vec2 } from '../../../model/index.ts';
+import type { Box } from '../../types.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
 import { area, arrowhead, figure, line, orderRadius, outline, ringedNumeral } from '../../kit/marks.ts';
 import { acrossFlap, creaseMarks, halfCutMarks, holeMarks, insideLineMarks, onFlap, outlineMarks, sidesInOrder } from '../panel-lines.ts';
+import { markedFace } from '../marked-face.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import type { Strip } from '../strip.ts';
 import { stripMarks, stripSource, stripWidth, stripY } from '../strip.ts';
@@ -10,18 +12,18 @@ import type { Paper } from '../../kit/svg.ts';
 import type { Fit } from '../../kit/fit.ts';
 import { onPaper } from '../../kit/fit.ts';
 import { wholeMarks } from '../whole.ts';
-import { noRoom, stripCount, wholeAndStrip } from './layout.ts';
+import { columnBox, noRoom, stripCount, wholeAndStrip } from './layout.ts';
 import { tell } from '../../../scene/index.ts';
 
 const insideShown = 20;
-/** Paper between the strip and the section beside it, and for the pressing arrows. */
-const sectionGap = 3;
-const arrowLength = 7;
+/** Paper between the strip and the section beside it, and for that. */
+const sectionGap = 2;
+const pressedColumn = 38;
 const numeralColumn = 8;
 
-/** Which side comes when, and the creases of a side pressed from the inside outwards, with a section beside the strip. */
+/** Which side comes when, and the creases of a side pressed from the inside outwards, with a section beside it. */
 export function creaseStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
-  const span = stripWidth + numeralColumn + arrowLength + sectionGap + pattern.thickness * 0.6 + 3;
+  const span = stripWidth + numeralColumn + sectionGap + pressedColumn;
   const { whole, strip } = wholeAndStrip(pattern, paper, span, -insideShown, noRoom);
   return [
     wholeMarks(pattern, whole, true, [
@@ -35,7 +37,7 @@ export function creaseStage(pattern: FlatPattern, paper: Paper): readonly Mark[]
     ...stripSource(pattern, strip, whole.view, 0.85),
     ...stripMarks(strip, { edge: earlier(pens.cut), inside: earlier(pens.inside), crease: pens.crease, halfCut: earlier(pens.halfCut) }),
     ...creaseNumbers(strip),
-    ...pressedSection(pattern, strip),
+    ...pressed(pattern, { ...columnBox(paper, pressedColumn), height: strip.frame.y + strip.frame.height - 1.5 }),
     stripCount(strip, pattern.flaps.length),
   ];
 }
@@ -54,24 +56,67 @@ function creaseNumbers(strip: Strip): readonly Mark[] {
   return strip.flap.creases.map((at, index) => figure(tell.number(index + 1), [x, stripY(strip, at)], capHeights.step, 700));
 }
 
-/** The panel's section along the strip, inner face towards the numerals, dented where each crease is pressed. */
-function pressedSection({ thickness }: FlatPattern, strip: Strip): readonly Mark[] {
-  const { frame, flap, start, scale } = strip;
-  const face = frame.x + frame.width + numeralColumn + arrowLength;
-  const deep = thickness * scale;
-  const dent = Math.min(deep * 0.35, 1.6);
-  const y = (outwards: number) => stripY(strip, outwards);
-  const ring: readonly Vec2[] = [
-    [face, y(start)],
-    ...flap.creases.flatMap((at): Vec2[] => [[face, y(at) + dent], [face + dent, y(at)], [face, y(at) - dent]]),
-    [face, y(flap.edge)], [face + deep, y(flap.edge)], [face + deep, y(start)],
-  ];
+/** Room over the panel for the wheel, and how far the section reaches to either side of the crease, mm of paper. */
+const wheelRoom = 24;
+/** Half of the wheel's rim, mm of paper. */
+const rim = 1.6;
+
+/** The wheel pressed in from the marked face: that skin is dented, the other one stays whole; and the panel afterwards, still flat. */
+function pressed(pattern: FlatPattern, box: Box): readonly Mark[] {
+  const high = box.height * 0.62;
+  const wide = box.width - 4;
+  const scale = Math.min((high - wheelRoom) / pattern.thickness, wide / (2.4 * pattern.thickness));
+  const middle = box.x + box.width / 2;
+  const top = box.y + wheelRoom;
+  const flat = box.width / (2.4 * pattern.thickness * flatShare);
   return [
-    area('core', ring),
-    outline(pens.cut, ring),
-    ...flap.creases.flatMap((at) => [
-      line(pens.motion, [face + dent - arrowLength + 1, y(at)], [face + dent - 2, y(at)]),
-      arrowhead([face + dent, y(at)], [1, 0], 3),
-    ]),
+    ...dented(pattern, { at: [middle, top], scale, half: wide / 2, dents: [0] }),
+    ...wheel([middle, top + dentOf(pattern) * scale]),
+    ...markedFace([middle + wide / 2 - 6, top]),
+    ...dented(pattern, { at: [middle, box.y + high + 8], scale: flat, half: wide / 2, dents: [-1, 0, 1].map((place) => place * pattern.thickness * 0.9) }),
+  ];
+}
+
+/** The panel afterwards is drawn so much smaller. */
+const flatShare = 2.2;
+
+/** Depth of the dent: well into the core, and far from the other skin, as the drawing shows it; the kit tells no figure, mm. */
+const dentOf = ({ thickness }: Pick<FlatPattern, 'thickness'>): number => thickness * 0.35;
+
+interface Dented {
+  /** Paper place of the middle of the marked face. */
+  readonly at: Vec2;
+  readonly scale: number;
+  /** Half of the width, mm of paper. */
+  readonly half: number;
+  /** Places of the dents along the face from the middle, mm of panel. */
+  readonly dents: readonly number[];
+}
+
+/** A flat panel's section, the marked face up and dented; its skins are lines. */
+function dented(pattern: FlatPattern, { at: [x, y], scale, half, dents }: Dented): readonly Mark[] {
+  const deep = dentOf(pattern) * scale;
+  const bottom = y + pattern.thickness * scale;
+  const face = (under: number): readonly Vec2[] => [
+    [x - half, y + under],
+    ...dents.flatMap((place): Vec2[] => [[x + place * scale - deep, y + under], [x + place * scale, y + deep + under], [x + place * scale + deep, y + under]]),
+    [x + half, y + under],
+  ];
+  const ring: readonly Vec2[] = [...face(0), [x + half, bottom], [x - half, bottom]];
+  const skin = pattern.skin * scale;
+  return [
+    area('core', ring), outline(pens.cut, ring), line(pens.edge, ...face(skin)),
+    line(pens.edge, [x - half, bottom - skin], [x + half, bottom - skin]),
+  ];
+}
+
+/** The rim of the creasing wheel, seen along the crease, its point in the dent, and the way it is pressed. */
+function wheel([x, y]: Vec2): readonly Mark[] {
+  const up = y - wheelRoom + 2;
+  const ring: readonly Vec2[] = [[x, y], [x + rim, y - 2.6], [x + rim, up], [x - rim, up], [x - rim, y - 2.6]];
+  return [
+    area('white', ring), outline(pens.cut, ring),
+    line(pens.motion, [x - rim - 5, up], [x - rim - 5, y - 9]),
+    arrowhead([x - rim - 5, y - 6.5], [0, 1], 3.5),
   ];
 }

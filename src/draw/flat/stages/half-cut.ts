@@ -13,6 +13,7 @@ import type { Fit } from '../../kit/fit.ts';
 import { fitToScale, onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, mainBox, noRoom } from './layout.ts';
+import { markedFace } from '../marked-face.ts';
 import { sideOrder } from './crease.ts';
 import { tell } from '../../../scene/index.ts';
 
@@ -62,7 +63,7 @@ export function knifeInPanel(pattern: Skinned, box: Box): readonly Mark[] {
   const slit = onPaper(view, [0, -deep]);
   return [
     { mark: 'view', name: 'half-cut', scale: view.scale, marks: [...sectionMarks(view, [[-reach, -thickness], [reach, -thickness], [reach, 0], [-reach, 0]]), ...skins(view, reach, pattern)] },
-    ...knife(slit, top), ...depthGauge(slit, top),
+    ...knife(slit, top), ...depthGauge(slit, top), ...markedFace([right - 2, top]),
     ...linearDimension({ axis: 'y', told: tell.mm(deep), ends: [slit[1], top], line: left - 4, feature: left, cap, upright: true }),
     line(pens.dimension, [left - 5, slit[1]], slit),
     ...linearDimension({ axis: 'y', told: tell.mm(thickness), ends: [bottom, top], line: right + 3 + upright(thickness), feature: right, cap, upright: true }),

@@ -2,17 +2,15 @@ import type { FlatPattern } from '../../../model/index.ts';
 import { runningDimension, runningReach } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
-import { circle } from '../../kit/marks.ts';
 import { acrossBlank, baseHoles, corners, flapOn, holeMarks, notchHole, notchSides, panelLine, runsAlongX, snips } from '../panel-lines.ts';
-import { holeLegend, legendHeight } from '../hole-marks.ts';
-import { punched } from '../pattern-details.ts';
+import { cornerMark } from '../hole-marks.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import { stripDimensions, stripHoles, stripMarks, stripSource, stripSpan } from '../strip.ts';
 import type { Paper } from '../../kit/svg.ts';
 import { onPaper } from '../../kit/fit.ts';
 import type { Whole } from '../whole.ts';
 import { wholeMarks } from '../whole.ts';
-import { gap, margin, noRoom, stripCount, wholeAndStrip } from './layout.ts';
+import { noRoom, stripCount, wholeAndStrip } from './layout.ts';
 import { drawnBefore } from './notches.ts';
 import { tell } from '../../../scene/index.ts';
 
@@ -28,26 +26,23 @@ export function holesStage(pattern: FlatPattern, paper: Paper): readonly Mark[] 
   const depths = [flap.pinLine, base].map((at) => tell.mm(flap.edge - at));
   const alongX = alongPlaces(pattern, 0);
   const alongY = alongPlaces(pattern, 1);
-  const wide = paper.width - 2 * margin - gap - stripSpan(depths, cap);
-  const legend = legendHeight(punched(pattern), wide) + 2;
   const { whole, strip } = wholeAndStrip(pattern, paper, stripSpan(depths, cap), base - insideShown, {
     ...noRoom,
     left: dimensionGap + runningReach(alongY.map(tell.mm), cap),
-    bottom: dimensionGap + runningReach(alongX.map(tell.mm), cap) + legend,
+    bottom: dimensionGap + runningReach(alongX.map(tell.mm), cap),
   });
   return [
     wholeMarks(pattern, whole, false, [
       ...drawnBefore(pattern, whole.view, acrossBlank),
       ...corners.flatMap((corner) => [...notchSides(pattern, corner), ...snips(pattern, corner)].map((ends) => panelLine(whole.view, earlier(pens.cut), ends))),
       ...holeMarks(pattern, whole.view, { ...pens.hole, width: 0.5 }),
-      ...corners.map((corner) => circle(onPaper(whole.view, notchHole(pattern, corner)), Math.max(1, pattern.notchRadius * whole.view.scale), { ...pens.hole, width: 0.5 })),
+      ...corners.map((corner) => cornerMark(onPaper(whole.view, notchHole(pattern, corner)))),
     ]),
     ...alongDimensions(pattern, whole, alongX, alongY),
     ...stripSource(pattern, strip, whole.view, pinShare(pattern)),
     ...stripMarks(strip, { edge: earlier(pens.cut), inside: earlier(pens.inside), crease: earlier(pens.crease), halfCut: earlier(pens.halfCut) }, stripHoles(strip, pattern)),
     ...stripDimensions(strip, flap.edge, [flap.pinLine, base], cap),
     stripCount(strip, pattern.flaps.length),
-    ...holeLegend(punched(pattern), pattern, { x: margin, y: paper.height - margin - legend + 2, width: wide }),
   ];
 }
 

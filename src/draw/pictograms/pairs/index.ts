@@ -1,3 +1,4 @@
+import { wallsUpright } from './box.ts';
 import { frameCentred, frameSquare } from './frame.ts';
 import { holeStraight, nutTight, pinHome, tubeHome } from './joints.ts';
 import { crease, halfCut, notch, tabFlat } from './panel.ts';
@@ -28,6 +29,7 @@ export const pairPictures = {
   'bed-child': bedChild,
   'end-smooth': endSmooth,
   'wall-holds': wallHolds,
+  'walls-upright': wallsUpright,
 } as const satisfies Readonly<Record<string, Pair>>;
 
 export type PairName = keyof typeof pairPictures;

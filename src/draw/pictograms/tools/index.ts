@@ -3,8 +3,8 @@ import type { Ink } from '../ink.ts';
 import { knifePicture, punchPicture, sawPicture } from './cutting.ts';
 import { blockPicture } from './block.ts';
 import { handsPicture } from './hands.ts';
-import { pencilPicture, scalePicture, straightEdgePicture, tapePicture } from './measuring.ts';
-import { creaserPicture, drillPicture, filePicture, malletPicture, screwdriverPicture } from './shaping.ts';
+import { pencilPicture, plumbLinePicture, scalePicture, squarePicture, straightEdgePicture, tapePicture } from './measuring.ts';
+import { clampPicture, creaserPicture, drillPicture, filePicture, malletPicture, screwdriverPicture, stepsPicture } from './shaping.ts';
 
 /** One picture for each tool of the plan. */
 export const toolPictures: Readonly<Record<Tool, Ink>> = {
@@ -21,5 +21,9 @@ export const toolPictures: Readonly<Record<Tool, Ink>> = {
   file: filePicture,
   screwdriver: screwdriverPicture,
   scale: scalePicture,
+  square: squarePicture,
+  'plumb-line': plumbLinePicture,
+  clamp: clampPicture,
+  steps: stepsPicture,
   block: blockPicture,
 };

@@ -15,6 +15,19 @@ export const tapePicture: Ink = together(
 
 export const pencilPicture: Ink = together(pencil(7, 41, -45, 45, 6), stroke('M33.8 5.7L42.3 14.2', thin));
 
+/** A stock with a blade square to it. */
+export const squarePicture: Ink = together(
+  body('M15 10H45V19H15z'),
+  body(box(5, 4, 11, 40), tint),
+);
+
+/** A weight on a string, its point down. */
+export const plumbLinePicture: Ink = together(
+  stroke(straight(24, 3, 24, 22), line),
+  body('M17 22H31V32L24 45L17 32z', tint),
+  stroke(straight(10, 3, 38, 3), bold),
+);
+
 export const straightEdgePicture: Ink = together(
   stroke(straight(3, 12, 45, 12), thin),
   body(box(3, 17, 42, 17)),

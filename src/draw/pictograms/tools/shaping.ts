@@ -1,6 +1,24 @@
 import { black, body, box, dot, placed, ring, solid, stroke, straight, thin, tint, together, white, bold, type Ink } from '../ink.ts';
 
 /** A blunt wheel that presses a line into a sheet. */
+/** A frame with a screw that presses two boards together. */
+export const clampPicture: Ink = together(
+  body(box(3, 20, 24, 6), tint),
+  body(box(3, 27, 24, 6), tint),
+  stroke('M15 19V6H39V40H15V38', 4),
+  stroke(straight(15, 35, 15, 45), 3),
+  stroke(straight(9, 45, 21, 45), 3),
+);
+
+/** Two treads to stand on. */
+export const stepsPicture: Ink = together(
+  stroke('M14 6H26L38 45', 3),
+  stroke('M16 6L8 45', 3),
+  body(box(11, 3, 18, 5), tint),
+  stroke(straight(11, 20, 29, 20), bold),
+  stroke(straight(9, 33, 33, 33), bold),
+);
+
 export const creaserPicture: Ink = together(
   body('M2 38H9Q15 48 21 38H46V45H2z', tint, thin),
   stroke(straight(15, 32, 30, 17), bold),

@@ -67,9 +67,9 @@ function wasOf(before: readonly Finding[], now: readonly NumberedFinding[], { fi
   return [...before].sort(bySeverity).filter(({ name }) => name === finding.name)[place];
 }
 
-function loadText(words: ReturnType<typeof useWords>, { safeLoadPerDeck, fixToWall }: Advice): string {
+function loadText(words: ReturnType<typeof useWords>, { safeLoadPerDeck, wall }: Advice): string {
   const load = safeLoadPerDeck === null ? words.t('booklet.no-safe-load') : words.t('page.checks.load', { load: words.measure(safeLoadPerDeck, 'N') });
-  return fixToWall ? `${load} ${words.t('booklet.fix-to-wall')}` : load;
+  return wall !== null ? `${load} ${words.t('booklet.fix-to-wall')}` : load;
 }
 
 /** A finding's figure beside its limit; approvals are counted. */

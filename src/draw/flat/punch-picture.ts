@@ -1,0 +1,117 @@
+import type { FlatPattern, Vec2 } from '../../model/index.ts';
+import type { Box, DrawnPicture } from '../types.ts';
+import { linearDimension } from '../kit/dimension.ts';
+import { cornersOf } from '../kit/geometry.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
+import { earlier, pens } from '../kit/pens.ts';
+import { toPicture, type Paper } from '../kit/svg.ts';
+import { tell } from '../../scene/index.ts';
+import { cornerMark, holeKinds, holeMark, type HoleKind, type Skinned } from './hole-marks.ts';
+import { markedFace } from './marked-face.ts';
+import { notchHole } from './panel-lines.ts';
+
+/** Paper of the picture, mm. */
+const height = 60;
+const cap = capHeights.step;
+const headRow = 11;
+/** Room over the panel for the punch, and under it for its way out. */
+const above = 15;
+const below = 5;
+/** Half of the section's width, and of the punch's, mm of paper. */
+const half = 17;
+const rod = 1.9;
+/** Tape round the punch that comes to lie on the face when the hole is deep enough, mm of paper. */
+const tape = { wide: 2.6, high: 3 } as const;
+
+/**
+ * How each kind of hole of a panel is punched, beside its sign on the panel's drawing: the section at a large scale,
+ * how deep, what stops the punch there; of the round corners of the notches where they are, from the blank's edges.
+ */
+export function punchPicture(pattern: FlatPattern, width: number): DrawnPicture {
+  const paper: Paper = { width, height };
+  return toPicture(paper, punchMarks(pattern, paper));
+}
+
+/** The marks of the picture, for the tests. */
+export function punchMarks(pattern: FlatPattern, paper: Paper): readonly Mark[] {
+  const kinds = holeKinds(pattern.holes);
+  const wide = paper.width / (kinds.length + 1);
+  const cell = (index: number): Box => ({ x: index * wide, y: 1, width: wide, height: paper.height - 2 });
+  return [
+    ...kinds.flatMap((kind, index) => [
+      ...heading(holeMark(kind, signPlace(cell(index)), 1.4, pens.motion), kind, kind.count, cell(index)),
+      ...punched(kind, pattern, cell(index)),
+    ]),
+    ...cornerHole(pattern, cell(kinds.length)),
+  ];
+}
+
+const signPlace = ({ x, y }: Box): Vec2 => [x + 6, y + headRow / 2];
+
+/** The sign of a kind of hole, its diameter and how many there are, in a row. */
+function heading(sign: readonly Mark[], { diameter }: Pick<HoleKind, 'diameter'>, count: number, box: Box): readonly Mark[] {
+  const [size, times] = [tell.diameter(diameter), tell.times(count)];
+  const [x, y] = signPlace(box);
+  const [first, second] = [toldWidth(size, cap, 400), toldWidth(times, capHeights.count, 700)];
+  return [...sign, figure(size, [x + 5 + first / 2, y], cap), figure(times, [x + 8 + first + second / 2, y], capHeights.count, 700)];
+}
+
+/** The panel cut through a hole with the punch in it, from the face that it is made from: the other face down. */
+function punched({ depth, diameter }: HoleKind, { thickness, skin }: Skinned, box: Box): readonly Mark[] {
+  const scale = (box.height - headRow - above - below) / thickness;
+  const middle = box.x + box.width / 2;
+  const top = box.y + headRow + above;
+  const bottom = top + thickness * scale;
+  const tip = depth === null ? bottom + 2.5 : top + depth * scale;
+  const up = top - above + 4;
+  const wide = Math.max(rod, Math.min((diameter * scale) / 2, half / 2));
+  return [
+    ...plate({ x: middle - half, y: top, width: 2 * half, height: bottom - top }, skin * scale),
+    area('white', [[middle - wide, up], [middle + wide, up], [middle + wide, tip], [middle - wide, tip]]),
+    outline(pens.cut, [[middle - wide, up], [middle + wide, up], [middle + wide, tip], [middle - wide, tip]]),
+    line(pens.motion, [middle - wide - 5, up], [middle - wide - 5, top - 6]),
+    arrowhead([middle - wide - 5, top - 3.8], [0, 1], 3.5),
+    ...markedFace([middle + half - 5, top]),
+    ...(depth === null ? [] : [...stopped(middle, wide, top), ...depths(depth, thickness, { middle, top, bottom, tip })]),
+  ];
+}
+
+/** Tape round the punch on both sides, down on the face. */
+const stopped = (middle: number, wide: number, top: number): readonly Mark[] => [middle - wide - tape.wide, middle + wide].map((x) =>
+  area('ink', cornersOf({ x, y: top - tape.high, width: tape.wide, height: tape.high })));
+
+/** How deep the punch goes, and how thick the panel is. */
+const depths = (depth: number, thickness: number, { middle, top, bottom, tip }: { readonly middle: number; readonly top: number; readonly bottom: number; readonly tip: number }): readonly Mark[] => [
+  line(pens.dimension, [middle - half - 5, tip], [middle - rod, tip]),
+  ...linearDimension({ axis: 'y', told: tell.mm(depth), ends: [tip, top], line: middle - half - 4, feature: middle - half, cap, upright: true }),
+  ...linearDimension({ axis: 'y', told: tell.mm(thickness), ends: [bottom, top], line: middle + half + 3 + toldWidth(tell.mm(thickness), cap, 400), feature: middle + half, cap, upright: true }),
+];
+
+function plate(box: Box, skin: number): readonly Mark[] {
+  const ring = cornersOf(box);
+  return [
+    area('core', ring), outline(pens.cut, ring),
+    ...[box.y + skin, box.y + box.height - skin].map((y) => line(pens.edge, [box.x, y], [box.x + box.width, y])),
+  ];
+}
+
+/** The round corner of a notch, from the nearest edges of the blank. */
+function cornerHole(pattern: FlatPattern, box: Box): readonly Mark[] {
+  const [x, y] = notchHole(pattern, [-1, -1]);
+  const [across, up] = [x + pattern.blank[0] / 2, y + pattern.blank[1] / 2];
+  const left = box.x + 15;
+  const bottom = box.y + box.height - 11;
+  const scale = Math.min((box.width - 22) / across, (box.height - headRow - 16) / up);
+  const at: Vec2 = [left + across * scale, bottom - up * scale];
+  const [right, top] = [at[0] + 5, at[1] - 5];
+  return [
+    ...heading([cornerMark(signPlace(box))], { diameter: 2 * pattern.notchRadius }, 4, box),
+    area('panel', [[left, bottom], [right, bottom], [right, top], [left, top]]),
+    line(pens.cut, [left, top], [left, bottom], [right, bottom]),
+    line(earlier(pens.cut), [at[0], bottom], [at[0], top]), line(earlier(pens.cut), [left, at[1]], [right, at[1]]),
+    circle(at, 2, pens.edge, 'white'), cornerMark(at),
+    ...linearDimension({ axis: 'x', told: tell.mm(across), ends: [left, at[0]], line: bottom + 7, feature: bottom, cap }),
+    ...linearDimension({ axis: 'y', told: tell.mm(up), ends: [bottom, at[1]], line: left - 3, feature: left, cap }),
+  ];
+}

@@ -1,0 +1,37 @@
+/** What a cable is cut longer for and where its second loop is tied, mm: lengths of a thin cord, common practice, no source. */
+const ENDS = {
+  /** Doubled for the loop at its end, with the knot. */
+  loop: 220,
+  /** Doubled for the loop in its middle, with the knot. */
+  second: 180,
+  /** From that loop to the stud. */
+  before: 150,
+  /** From that loop round the stud and back through it, two hitches and a hand's hold. */
+  tail: 600,
+} as const;
+
+/** How a cable is cut and tied. Lengths in mm. */
+export interface CableEnds {
+  /** Of the piece that is cut. */
+  readonly cut: number;
+  /** From the inside of the loop at its end to that of the second one. */
+  readonly between: number;
+  /** Length that is doubled for the loop at the end. */
+  readonly doubled: number;
+}
+
+/** A cable that is to be taut between two studs, `length` mm from stud to stud. */
+export function cableEnds(length: number): CableEnds {
+  const between = Math.round(length - ENDS.before);
+  return { cut: Math.ceil((between + ENDS.loop + ENDS.second + ENDS.tail) / 10) * 10, between, doubled: DOUBLED };
+}
+
+/** mm of the cable's end that are laid back along it before the knot. */
+const DOUBLED = 80;
+
+/** kg hung on the middle of a taut cable, and N that it then pulls with at the least: our default, all knots drawn home. */
+const PULL = { hung: 1, taut: 100 } as const;
+
+/** How far a cable of that length gives way under the test's mass at the most, mm, rounded down to 5: a string's statics (C), `m g L / 4 T`. */
+export const cableTest = (length: number): { readonly mass: number; readonly most: number } =>
+  ({ mass: PULL.hung, most: Math.max(5, Math.floor((PULL.hung * 9.80665 * length) / (4 * PULL.taut) / 5) * 5) });

@@ -1,0 +1,23 @@
+import type { FittingKind } from '../read/index.ts';
+import type { Model } from './types.ts';
+
+/** Ends of tubes that are in no socket, under no cap and on no foot: how many for each outside and inside, mm, the widest first. */
+export function openEnds({ parts, connections }: Pick<Model, 'parts' | 'connections'>): readonly { readonly outside: number; readonly inside: number; readonly count: number }[] {
+  const closed = new Map<string, number>();
+  for (const each of connections) if (each.is === 'socket' || each.is === 'cap' || each.is === 'foot') closed.set(each.bar, (closed.get(each.bar) ?? 0) + 1);
+  const open = parts.flatMap(({ id, shape }) => (shape.form === 'tube' ? [{ outside: shape.outside, inside: shape.inside, count: Math.max(0, 2 - (closed.get(id) ?? 0)) }] : []));
+  const sizes = [...new Set(open.map(({ outside, inside }) => `${outside} ${inside}`))];
+  return sizes.flatMap((size) => {
+    const alike = open.filter(({ outside, inside }) => `${outside} ${inside}` === size);
+    const count = alike.reduce((sum, each) => sum + each.count, 0);
+    return alike.slice(0, 1).flatMap((each) => (count === 0 ? [] : [{ ...each, count }]));
+  }).toSorted((a, b) => b.outside - a.outside);
+}
+
+type EndCap = Extract<FittingKind, { readonly is: 'end-cap' }>;
+
+/** The cap for the end of a tube of that outside, mm: the kit's, or a plain one of common measures where it has none. */
+export function capFor({ catalogue }: Model['kit'], outside: number): EndCap {
+  const own = catalogue.fittings.filter((fitting): fitting is EndCap => fitting.is === 'end-cap');
+  return own.find(({ diameter }) => diameter === outside) ?? own[0] ?? { is: 'end-cap', name: 'end-cap', diameter: outside, thickness: 3, plug: 20, mass: 0.01 };
+}

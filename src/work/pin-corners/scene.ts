@@ -1,0 +1,1 @@
+export { panelPins as scene } from '../../scene/kit/index.ts';

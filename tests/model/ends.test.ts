@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { cableEnds, cableTest, capFor, openEnds, wallPlaces } from '../../src/model/index.ts';
+import { planItem, suppliesOf } from '../../src/plan/index.ts';
+import { everySize, itemNamed, modelOf } from '../support/items.ts';
+import { loadSolids } from '../../src/model/index.ts';
+
+const solids = await loadSolids();
+
+describe('the ends of a cable', () => {
+  it('take their loops, knots and tail out of the cut length', () => {
+    const { cut, between } = cableEnds(1680);
+    expect([cut, between]).toEqual([2530, 1530]);
+    expect(cut - between).toBeGreaterThanOrEqual(1000);
+  });
+
+  it('give way under 1 kg by what a string pulled with 100 N does: m g L / 4 T (C)', () => {
+    for (const length of [400, 1000, 1680]) {
+      const { mass, most } = cableTest(length);
+      const exact = (mass * 9.80665 * (length / 2)) / (2 * 100);
+      expect(most).toBeLessThanOrEqual(exact);
+      expect(exact - most).toBeLessThan(5);
+    }
+  });
+});
+
+describe('open ends of tubes', () => {
+  it('are those of the posts on a rack: all others are in sockets', () => {
+    expect(openEnds(modelOf(itemNamed('rack'), 'standard'))).toEqual([{ outside: 28, inside: 22, count: 8 }]);
+  });
+
+  it('get a cap as wide as the tube where the kit has one', () => {
+    const { kit } = modelOf(itemNamed('rack'));
+    expect(capFor(kit, 28).diameter).toBe(28);
+    expect(capFor({ ...kit, catalogue: { ...kit.catalogue, fittings: [] } }, 40)).toMatchObject({ diameter: 40, plug: 20 });
+  });
+});
+
+describe('what is taken beside the parts', () => {
+  const rack = modelOf(itemNamed('rack'), 'standard');
+  const told = (wall: 'masonry' | 'timber' | 'board' | null) => {
+    const { steps } = planItem(rack, [], solids, wall);
+    return { last: steps.at(-1), supplies: suppliesOf({ steps }).map(({ name, count, size }) => [name, count, ...size]) };
+  };
+
+  it('is a cap for each open end, and at a wall of bricks two screws and two plugs a bracket', () => {
+    expect(wallPlaces(rack)).toHaveLength(2);
+    const { last, supplies } = told('masonry');
+    expect(supplies).toEqual([['tube-cap', 8, 28], ['wall-bracket', 2], ['wall-screw', 4, 6, 70], ['wall-plug', 4, 8, 65]]);
+    expect([last?.action, last?.detail, last?.present.length]).toEqual(['fix-to-wall', { on: 'wall', wall: 'masonry' }, rack.parts.length]);
+  });
+
+  it('is no plug in timber, and nothing on a board', () => {
+    expect(told('timber').supplies.map(([name]) => name)).toEqual(['tube-cap', 'wall-bracket', 'wall-screw']);
+    expect(told('board').supplies.map(([name]) => name)).toEqual(['tube-cap']);
+    expect(told('board').last?.action).toBe('fix-to-wall');
+  });
+
+  it('is no wall step where none is asked for', () => {
+    expect(told(null).last?.action).not.toBe('fix-to-wall');
+  });
+
+  it('is a cap for no fewer ends than the posts have, on every item', () => {
+    for (const { item, size } of everySize) {
+      const model = modelOf(item, size);
+      expect(openEnds(model).reduce((sum, { count }) => sum + count, 0)).toBeLessThanOrEqual(2 * model.tubes.reduce((sum, { count }) => sum + count, 0));
+    }
+  });
+});
