@@ -10,8 +10,10 @@ const ON_BENCH = 3;
 const LAID_DOWN = 12;
 /** Work stands when its centre of mass is over its footing by this share of its height (common practice, no source). */
 const STEADY = 0.1;
-/** Steeper than this a bar slides in its sleeve, and what lies on something else slides off it. */
+/** Steeper than this a bar slides in its sleeve. */
 const STEEP = 0.5;
+/** What lies on something that slopes by more than 11° slides off it: smooth plastic on glass fibre, friction 0.2 (from memory). */
+const LIES = Math.cos(Math.atan(0.2));
 
 /** How work lies in one pose, over a floor. */
 export interface Rest {
@@ -89,7 +91,7 @@ function pairThatHolds(ground: Ground, bodies: readonly Bits[], loose: readonly 
 }
 
 function hold(ground: Ground, one: Bits, other: Bits, between: readonly Link[], up: Vec3): boolean {
-  if (between.some(({ is, free }) => is === 'lay' && free.some((way) => Math.abs(dot(way, up)) > STEEP))) return true;
+  if (between.some(({ is, free }) => is === 'lay' && free.some((way) => Math.abs(dot(way, up)) > LIES))) return true;
   const level = between.filter(({ is, free }) => (is === 'sleeve' || is === 'wrap') && free.every((way) => Math.abs(dot(way, up)) < STEEP));
   if (level.length === 0) return false;
   return isBar(ground, one) || isBar(ground, other) || new Set(level.map(({ a }) => a)).size > 1;
