@@ -1,11 +1,18 @@
+import { execFileSync, spawnSync } from 'node:child_process';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { longestCommon } from '../../src/cli/changes/compare.ts';
+import { reprints } from '../../src/cli/changes/reprints.ts';
+import { stillServing } from '../../src/cli/changes/still-serve.ts';
 import { newWorkshop, type Workshop } from './workshop.ts';
+
+const hasGit = spawnSync('git', ['--version']).status === 0;
+const git = (...args: readonly string[]): void => { execFileSync('git', ['-c', 'user.name=Tester', '-c', 'user.email=tester@example.org', ...args], { cwd: shop.folder }); };
 
 let shop: Workshop;
 beforeAll(async () => {
   shop = newWorkshop();
+  if (hasGit) for (const args of [['init', '-q'], ['add', 'steps'], ['commit', '-q', '-m', 'as it was']]) git(...args);
   expect((await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'before', '--cache', 'kept'])).code).toBe(0);
 });
 afterAll(() => { shop.close(); });
@@ -24,7 +31,10 @@ describe('what a change did', () => {
     expect(out).toMatch(/^stool low: 1 measure, .* pictures$/m);
     expect(out).toMatch(/^ {2}measure +height: 300 mm → 320 mm$/m);
     expect(out).toMatch(/^ {2}cut +post: 4 of 312 mm → 4 of 332 mm$/m);
+    expect(out).toMatch(/^ {2}sawn +serve as they are: .*tube \d of \d+ mm/m);
     expect(out).toMatch(/^ {2}pages +to print again of \d+, pictures on A4: 1, /m);
+    expect(out).toMatch(/^ {2}pages +to print again of \d+, pictures on Letter: 1, /m);
+    expect(out).toMatch(/^ {2}pages +to print again of \d+, words in .*\ben\b.*: 1, /m);
     const page = shop.read('changes.html').toString();
     const count = Number(/, (\d+) pictures$/m.exec(out)?.[1]);
     expect(page.match(/<figure>/g)).toHaveLength(count);
@@ -32,10 +42,59 @@ describe('what a change did', () => {
     expect(shop.files().filter((path) => path.startsWith('booklets/'))).toEqual([]);
   });
 
+  it.skipIf(!hasGit)('is the same against the texts of a revision in git', async () => {
+    const since = await changes('--size', 'low');
+    expect(await changes('--size', 'low', '--from', 'HEAD')).toEqual(since);
+    expect(await changes('--size', 'low', '--from', 'nowhere')).toMatchObject({ code: 2, out: '', told: expect.stringMatching(/^foldwright: --from nowhere: git has no such revision of steps\/ here \(.+\); would be right: one such as HEAD~1, or --since /) as string });
+    expect(await changes('--size', 'low', '--from=--output=stolen')).toMatchObject({ code: 2, out: '', told: 'foldwright: --from --output=stolen: no name of a revision; would be right: such as HEAD~1\n' });
+    expect(shop.files()).not.toContain('stolen');
+  });
+
   it('needs an earlier build that make wrote', async () => {
-    expect(await changes('--since', 'nowhere')).toMatchObject({ code: 2, out: '', told: 'foldwright: nowhere/stool: no such folder; would be right: --since with the folder of an earlier build, as make wrote it\n' });
+    expect(await changes('--since', 'nowhere')).toMatchObject({ code: 2, out: '', told: 'foldwright: nowhere/stool: no such folder; would be right: --since with the folder of an earlier build, as make wrote it, or --from with a revision in git\n' });
     shop.write('before/stool/low/build.json', '{"item": "stool"}');
     expect((await changes('--size', 'low')).told).toMatch(/^foldwright: before\/stool\/low\/build\.json: size: not as make writes it; would be right: /);
+  });
+});
+
+describe('what was sawn before', () => {
+  const pieces = fc.array(fc.record({ kind: fc.constantFrom('post', 'tube'), length: fc.integer({ min: 50, max: 900 }), count: fc.integer({ min: 1, max: 4 }) }), { maxLength: 6 });
+
+  it('serves as it is, shortened, or from what was left over, in this order', () => {
+    const before = { pieces: [{ kind: 'post', length: 332, count: 4 }, { kind: 'tube', length: 445, count: 2 }, { kind: 'tube', length: 800, count: 1 }], offCuts: [300, 90], kerf: 2 };
+    expect(stillServing(before, [{ kind: 'post', length: 312, count: 5 }, { kind: 'tube', length: 445, count: 1 }, { kind: 'tube', length: 444, count: 1 }, { kind: 'tube', length: 88, count: 3 }, { kind: 'post', length: 120, count: 1 }])).toEqual({
+      asTheyAre: [{ kind: 'tube', length: 445, count: 1 }],
+      // 444 of 445 mm leaves less than the saw takes: it comes from the longer one.
+      shortened: [{ kind: 'tube', length: 800, to: 444, count: 1 }, { kind: 'post', length: 332, to: 312, count: 4 }, { kind: 'tube', length: 445, to: 88, count: 1 }],
+      fromOffCuts: [{ kind: 'post', length: 120, count: 1 }, { kind: 'tube', length: 88, count: 2 }],
+    });
+  });
+
+  it('serves once, and no piece is found for more than are needed', () => {
+    fc.assert(fc.property(pieces, pieces, fc.array(fc.integer({ min: 0, max: 600 }), { maxLength: 3 }), (cut, needed, offCuts) => {
+      const { asTheyAre, shortened, fromOffCuts } = stillServing({ pieces: cut, offCuts, kerf: 2 }, needed);
+      const sum = (all: readonly { readonly count: number }[]): number => all.reduce((total, { count }) => total + count, 0);
+      expect(sum(asTheyAre) + sum(shortened)).toBeLessThanOrEqual(sum(cut));
+      expect(sum(asTheyAre) + sum(shortened) + sum(fromOffCuts)).toBeLessThanOrEqual(sum(needed));
+      expect(fromOffCuts.reduce((total, { length, count }) => total + length * count, 0)).toBeLessThanOrEqual(offCuts.reduce((total, length) => total + length, 0));
+      expect(stillServing({ pieces: cut, offCuts: [], kerf: 2 }, cut)).toMatchObject({ shortened: [], fromOffCuts: [] });
+      for (const { length, to } of shortened) expect(length - to).toBeGreaterThanOrEqual(2);
+    }));
+  });
+});
+
+describe('pages to print again', () => {
+  const booklet = (lang: string | null, paper: string | null, ...on: readonly (readonly [string, readonly number[]])[]): Parameters<typeof reprints>[0][0] =>
+    ({ edition: lang === null ? 'pictures' : 'words', paper, lang, pages: new Map(on) });
+
+  it('are told once for all languages in which they are the same', () => {
+    const all = [booklet(null, 'a4', ['one', [3]], ['two', [4, 2]]), booklet('en', null, ['one', [5]], ['two', [6]]), booklet('fr', null, ['one', [5]], ['two', [6]]), booklet('my', null, ['one', [7]], ['two', [8]])];
+    expect(reprints(all, new Set(['two', 'gone']))).toEqual([
+      { edition: 'pictures', paper: 'a4', langs: [], pages: [2, 4], pageCount: 4 },
+      { edition: 'words', paper: null, langs: ['en', 'fr'], pages: [6], pageCount: 6 },
+      { edition: 'words', paper: null, langs: ['my'], pages: [8], pageCount: 8 },
+    ]);
+    expect(reprints(all, new Set())).toEqual([]);
   });
 });
 

@@ -72,13 +72,10 @@ describe('pieces of work', () => {
 
 describe('a catalogue in shares', () => {
   let shop: Workshop;
-  beforeAll(() => {
-    shop = newWorkshop();
-    for (const item of ['bed', 'chair', 'desk', 'rack']) shop.remove(`steps/${item}`);
-  });
+  beforeAll(() => { shop = newWorkshop(); });
   afterAll(() => { shop.close(); });
 
-  const MAKE = ['make', '--size', 'low', 'standard', '--lang', 'en', '--paper', 'a4', '--cache', 'kept'];
+  const MAKE = ['make', 'stool', '--size', 'low', 'standard', '--lang', 'en', '--paper', 'a4', '--cache', 'kept'];
   const make = (share: string, out = 'shares'): ReturnType<Workshop['run']> => shop.run([...MAKE, '--share', share, '--out', out]);
   const gather = (...folders: readonly string[]): ReturnType<Workshop['run']> => shop.run(['gather', ...folders, '--out', 'all']);
   const under = (folder: string): Record<string, string> => Object.fromEntries(shop.files().filter((path) => path.startsWith(`${folder}/`) && !/share-\d-of-\d\.json$/.test(path))

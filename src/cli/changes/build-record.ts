@@ -11,7 +11,7 @@ const schema = z.object({
   dimensions: z.array(z.object({ letter: z.string(), name: z.string(), value: z.number() })),
   parts: z.array(z.object({ kind: z.string(), count: z.number() })),
   cutLengths: z.array(z.object({ kind: z.string(), length: z.number(), count: z.number() })),
-  cutPlan: z.object({ tubesUsed: z.number(), patterns: z.array(z.unknown()) }),
+  cutPlan: z.object({ kerf: z.number(), tubesUsed: z.number(), patterns: z.array(z.looseObject({ count: z.number(), offCut: z.number() })) }),
   flatPattern: z.unknown(),
   steps: z.array(z.object({
     number: z.number(), key: z.string(), times: z.number(), people: z.number(), minutes: z.number(),

@@ -11,11 +11,13 @@ import { newProgress, type Progress } from '../progress.ts';
 import { chosen, itemsNamed, sizesOf } from '../project.ts';
 import type { Variant } from '../record.ts';
 import { sizeToPublish } from '../size-batches.ts';
+import type { BuildRecord } from './build-record.ts';
 import { changesBetween } from './compare.ts';
 import { earlierBuild, earlierRevision, recordOf, type Earlier, type EarlierSize } from './earlier.ts';
 import { changesPage, type PicturePair } from './page.ts';
 import { reportOf, type SizeChanges } from './report.ts';
 import { reprints } from './reprints.ts';
+import { stillServing, type Sawn } from './still-serve.ts';
 
 export interface ChangesOptions extends KeepOptions {
   readonly size?: readonly string[];
@@ -55,15 +57,19 @@ export async function changesCommand(name: string, options: ChangesOptions): Pro
 
 async function comparedSize(item: Item, size: string, { earlier, wanted, by }: { readonly earlier: Earlier; readonly wanted: Wanted; readonly by: Working }): Promise<Compared> {
   const before = await earlier(item, size);
-  if (before === null) return { changes: { item: item.name, size, changes: null, reprints: [] }, pairs: [] };
+  if (before === null) return { changes: { item: item.name, size, changes: null, reprints: [], serving: null }, pairs: [] };
   const variant = await workedThrough(item, size, by);
-  const changes = changesBetween(before.record, recordOf(variant));
+  const after = recordOf(variant);
+  const changes = changesBetween(before.record, after);
   const changed = new Set(changes.filter(({ aspect, after: is }) => aspect === 'picture' && is !== null).map(({ name }) => name));
   return {
-    changes: { item: item.name, size, changes, reprints: changed.size === 0 ? [] : reprints(pagesOf(variant, wanted), changed) },
+    changes: { item: item.name, size, changes, reprints: changed.size === 0 ? [] : reprints(pagesOf(variant, wanted), changed), serving: changes.some(({ aspect }) => aspect === 'cut') ? stillServing(sawnOf(before.record), after.cutLengths) : null },
     pairs: pairsOf(before, variant, changed),
   };
 }
+
+const sawnOf = ({ cutLengths, cutPlan: { kerf, patterns } }: BuildRecord): Sawn =>
+  ({ pieces: cutLengths, kerf, offCuts: patterns.flatMap(({ count, offCut }) => Array.from({ length: count }, () => offCut)) });
 
 /** A size planned and drawn, whatever its checks say. */
 async function workedThrough(item: Item, size: string, { crew, keep, plan, told }: Working): Promise<Variant> {

@@ -33,7 +33,8 @@ export function changesBetween(before: BuildRecord, after: BuildRecord): readonl
   ];
 }
 
-const plain = (value: number): string => String(Number(value.toPrecision(6)));
+/** Six figures are enough for a reader. */
+export const plain = (value: number): string => String(Number(value.toPrecision(6)));
 
 /** Of what is too much to tell only that it is another. */
 const another = (change: Change): Change => ({ ...change, before: 'as it was', after: 'another' });

@@ -1,5 +1,6 @@
-import { ASPECTS, type Change } from './compare.ts';
+import { ASPECTS, plain, type Change } from './compare.ts';
 import type { Reprint } from './reprints.ts';
+import type { Pieces, StillServing } from './still-serve.ts';
 
 /** What changed of a size, and which pages of its booklets on A4 and Letter that means. */
 export interface SizeChanges {
@@ -8,19 +9,32 @@ export interface SizeChanges {
   /** Null where it was not made before. */
   readonly changes: readonly Change[] | null;
   readonly reprints: readonly Reprint[];
+  /** Where cut lengths changed. */
+  readonly serving: StillServing | null;
 }
 
 /** More than this of one aspect is counted, not listed: pictures alone. */
 const LISTED: Readonly<Partial<Record<Change['aspect'], number>>> = { picture: 12 };
 
 /** In plain lines, the size first. */
-export function reportOf({ item, size, changes, reprints }: SizeChanges): readonly string[] {
+export function reportOf({ item, size, changes, reprints, serving }: SizeChanges): readonly string[] {
   if (changes === null) return [`${item} ${size}: not made before`];
   if (changes.length === 0) return [`${item} ${size}: nothing changed`];
   return [
     `${item} ${size}: ${ASPECTS.flatMap((aspect) => counted(aspect, changes)).join(', ')}`,
     ...ASPECTS.flatMap((aspect) => linesOf(aspect, changes.filter((change) => change.aspect === aspect))),
+    ...(serving === null ? [] : servingLines(serving)),
     ...reprints.map(reprintLine),
+  ];
+}
+
+/** Of pieces that were sawn for the earlier build. */
+function servingLines({ asTheyAre, shortened, fromOffCuts }: StillServing): readonly string[] {
+  const all = (pieces: readonly Pieces[]): string => pieces.map(({ kind, length, count }) => `${kind} ${count} of ${plain(length)} mm`).join(', ');
+  return [
+    ...(asTheyAre.length > 0 ? [line('sawn', `serve as they are: ${all(asTheyAre)}`)] : []),
+    ...shortened.map(({ to, ...piece }) => line('sawn', `can be shortened: ${all([piece])} to ${plain(to)} mm`)),
+    ...(fromOffCuts.length > 0 ? [line('sawn', `come from what was left over: ${all(fromOffCuts)}`)] : []),
   ];
 }
 
