@@ -61,7 +61,7 @@ describe('the first screen of a page', () => {
   it('tells on its first page what it may carry and for whom it is, and on every page how far it is', async () => {
     const { page } = await phone();
     await pickLanguage(page, 'English');
-    expect(await readable(page, '#start .told .say')).toEqual([expect.stringContaining('kg'), 'For adults.']);
+    expect(await readable(page, '#start .told .say')).toEqual([expect.stringContaining('kg'), 'For adults. Not for children.']);
     const pages = (await page.$$('.page')).length;
     expect(await readable(page, '.pages-of')).toEqual([`1 / ${pages}`]);
     await goTo(page, WRAP);
