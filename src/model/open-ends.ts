@@ -2,16 +2,29 @@ import type { FittingKind } from '../read/index.ts';
 import type { Model } from './types.ts';
 
 /** Ends of tubes that are in no socket, under no cap and on no foot: how many for each outside and inside, mm, the widest first. */
-export function openEnds({ parts, connections }: Pick<Model, 'parts' | 'connections'>): readonly { readonly outside: number; readonly inside: number; readonly count: number }[] {
-  const closed = new Map<string, number>();
-  for (const each of connections) if (each.is === 'socket' || each.is === 'cap' || each.is === 'foot') closed.set(each.bar, (closed.get(each.bar) ?? 0) + 1);
-  const open = parts.flatMap(({ id, shape }) => (shape.form === 'tube' ? [{ outside: shape.outside, inside: shape.inside, count: Math.max(0, 2 - (closed.get(id) ?? 0)) }] : []));
+export function openEnds(model: Pick<Model, 'parts' | 'connections'>): readonly { readonly outside: number; readonly inside: number; readonly count: number }[] {
+  const open = openTubes(model);
   const sizes = [...new Set(open.map(({ outside, inside }) => `${outside} ${inside}`))];
   return sizes.flatMap((size) => {
     const alike = open.filter(({ outside, inside }) => `${outside} ${inside}` === size);
     const count = alike.reduce((sum, each) => sum + each.count, 0);
     return alike.slice(0, 1).flatMap((each) => (count === 0 ? [] : [{ ...each, count }]));
   }).toSorted((a, b) => b.outside - a.outside);
+}
+
+/** The same by the length of the tube, mm, in the order in which the model has them. */
+export function openLengths(model: Pick<Model, 'parts' | 'connections'>): readonly { readonly length: number; readonly count: number }[] {
+  const open = openTubes(model).filter(({ count }) => count > 0);
+  const lengths = [...new Set(open.map(({ length }) => length))];
+  return lengths.map((length) => ({ length, count: open.reduce((sum, each) => sum + (each.length === length ? each.count : 0), 0) }));
+}
+
+/** Every tube with how many of its ends stay open. */
+function openTubes({ parts, connections }: Pick<Model, 'parts' | 'connections'>): readonly { readonly outside: number; readonly inside: number; readonly length: number; readonly count: number }[] {
+  const closed = new Map<string, number>();
+  for (const each of connections) if (each.is === 'socket' || each.is === 'cap' || each.is === 'foot') closed.set(each.bar, (closed.get(each.bar) ?? 0) + 1);
+  return parts.flatMap(({ id, shape }) => (shape.form === 'tube'
+    ? [{ outside: shape.outside, inside: shape.inside, length: Math.round(shape.length * 1e6) / 1e6, count: Math.max(0, 2 - (closed.get(id) ?? 0)) }] : []));
 }
 
 type EndCap = Extract<FittingKind, { readonly is: 'end-cap' }>;

@@ -26,7 +26,7 @@ const mistakes: readonly (readonly [string, readonly string[], Partial<PackOptio
   ['none of an item', ['rack=0'], {}, not('rack=0')],
   ['a number below zero', ['rack=-3'], {}, not('rack=-3')],
   ['too many', ['rack=100000'], {}, not('rack=100000')],
-  ['an unknown item', ['rick=6'], {}, /^steps\/rick\/item\.yaml: no such item; would be right: one of bed, chair, desk, rack, stool$/],
+  ['an unknown item', ['rick=6'], {}, /^steps\/rick\/item\.yaml: no such item; would be right: one of bed, bench, chair, chest, desk, leaning-chair, rack, screen, stool, trolley, two-bay$/],
   ['an item outside steps/', ['../rack=6'], {}, /^steps\/\.\.\/rack\/item\.yaml: no such item; /],
   ['an unknown size', ['rack:huge=6'], {}, /^--size huge: not known; would be right: one of low, standard, tall$/],
   ['a size named twice', ['rack=6', 'rack:standard=2'], {}, /^rack:standard: named twice; would be right: one number for all of them$/],

@@ -162,7 +162,7 @@ describe('foldwright sheets', () => {
   afterAll(() => { shop.close(); });
 
   it.each([
-    ['an unknown item', ['sheets', 'rick'], /steps\/rick\/item\.yaml: no such item; would be right: one of bed, chair, desk, rack, stool$/],
+    ['an unknown item', ['sheets', 'rick'], /steps\/rick\/item\.yaml: no such item; would be right: one of bed, bench, chair, chest, desk, leaning-chair, rack, screen, stool, trolley, two-bay$/],
     ['no item', ['sheets'], /<item>: not given/],
     ['an unknown size', ['sheets', 'rack', '--size', 'huge'], /--size huge: not known; would be right: one of low, standard, tall$/],
     ['an unknown paper', ['sheets', 'rack', '--paper', 'a3'], /--paper a3: not known; would be right: one of a4, letter$/],

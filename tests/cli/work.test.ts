@@ -17,6 +17,6 @@ describe('foldwright work', () => {
   it('names the items there are when asked for another', async () => {
     const { code, told } = await shop.run(['work', 'nothing']);
     expect(code).toBe(2);
-    expect(told).toMatch(/^foldwright: steps\/drafts\/nothing\/item\.yaml: no such item; would be right: one of bed, .*trolley, two-bay\n$/);
+    expect(told).toMatch(/^foldwright: steps\/nothing\/item\.yaml: no such item; would be right: one of bed, .*trolley, two-bay\n$/);
   });
 });

@@ -28,7 +28,7 @@ const byHand: Readonly<Record<StructureName, { readonly tubes: Readonly<Record<n
   // 4 long and 2 lower tubes 610 − 40; 3 + 3 across 350 − 40; posts from 6 to 450 − 23.5 + 22 + 2.
   bench: { tubes: { 570: 6, 444.5: 6, 310: 6 }, joints: { corner: 8, cross: 3, tee: 1 }, panels: 1 },
   // Posts from 19 to 1000, less a stop at each end.
-  screen: { tubes: { 941: 2, 900: 2, 550: 2 }, joints: { elbow: 2, tee: 4 }, panels: 1 },
+  screen: { tubes: { 911: 2, 900: 2, 550: 2 }, joints: { elbow: 2, tee: 4 }, panels: 1 },
   // Posts from 6 to 360 + 22 + 1.
   chest: { tubes: { 540: 4, 377: 4, 300: 4 }, joints: { corner: 8 }, panels: 2 },
   // Front posts from 6 to 440 − 23.5 + 22 + 2; rear ones from 6 to 440 + 90 − 20; uprights 335 − 20; all else 485 − 40.

@@ -15,18 +15,13 @@ import { fixDates, renumberNodes, setFileId, setProperty } from './sameBytes.ts'
 import type { Shown } from './tab.ts';
 import { placer } from './placer.ts';
 import { nameTexts } from './texts.ts';
-import type { PrintDocument } from './types.ts';
+import type { Finished, PrintDocument } from './types.ts';
 
 /** Name of the graphics state that undoes what the page set: a picture starts opaque, with plain lines. */
 const STATE = 'PictureState';
 
 /** A place may be out of its picture's shape by this share before it is refused. */
 const SHAPE_TOLERANCE = 0.002;
-
-/** A finished booklet that can be written on every paper that its pages go on; what was written before makes no difference. */
-export interface Finished {
-  readonly on: (copy: Pick<PrintDocument, 'id' | 'paper'>) => Promise<Uint8Array>;
-}
 
 /**
  * Makes the words' PDF the finished booklet: names its texts, lays each picture into its Figure and sets the outline's

@@ -1,4 +1,3 @@
-import type { Finished } from './finish.ts';
 import type { AnyPaper, Paper } from '../papers/index.ts';
 
 /** A picture to print: `svg` is one whole `<svg>` whose viewBox is in mm of paper. */
@@ -34,7 +33,7 @@ export interface PrintDocument {
   readonly contentMark: string;
 }
 
-export type { AnyPaper, Finished, Paper };
+export type { AnyPaper, Paper };
 
 /** Printed pictures, ready to be laid into any number of documents. Plain data: it can be stored and read back. */
 export interface PictureBook {
@@ -77,4 +76,9 @@ export interface ChosenBrowser {
   readonly how: BrowserFound;
   readonly args: readonly string[];
   readonly env: Readonly<Record<string, string>>;
+}
+
+/** A finished booklet that can be written on every paper that its pages go on; what was written before makes no difference. */
+export interface Finished {
+  readonly on: (copy: Pick<PrintDocument, 'id' | 'paper'>) => Promise<Uint8Array>;
 }

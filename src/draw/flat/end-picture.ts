@@ -30,10 +30,10 @@ const FIBRE = 4;
 const RING = 19;
 const ENLARGED = 4.5;
 const cap = capHeights.step;
-/** How many ends are filed, and how many of them are capped. */
+/** How many ends are filed, and of the tubes of each letter how many are capped. */
 export interface EndCounts {
   readonly filed: number;
-  readonly capped: number;
+  readonly capped: readonly { readonly letter: string; readonly count: number }[];
 }
 
 /** Three sections side by side: a rough end filed wet inside and out, its edges enlarged, the cap pushed in; under the first and the last how many ends. */
@@ -52,9 +52,13 @@ export function endMarks(tube: TubeEnd, own: Cap, ends: EndCounts, paper: Paper)
     figure(tell.times(ends.filed), [first + wide / 2, paper.height - 5], capHeights.count, 700),
     ...enlarged(tube, [second + wide / 2, y]),
     ...capped(tube, own, [third + 3, y]),
-    figure(tell.times(ends.capped), [third + wide / 2, paper.height - 5], capHeights.count, 700),
+    ...counted(ends.capped, [third + wide / 2, paper.height - 5], wide),
   ];
 }
+
+/** The letters that are written on the capped tubes, each with how many of its ends, in a row. */
+const counted = (capped: EndCounts['capped'], [x, y]: Vec2, wide: number): readonly Mark[] => capped.map(({ letter, count }, index): Mark =>
+  figure(tell.letters(`${letter} ×${count}`.trim()), [x + (index - (capped.length - 1) / 2) * Math.min(18, wide / capped.length), y], capHeights.count, 700));
 
 /** Both walls of a tube cut lengthwise, from a point on its axis to the right; `broken` mm of paper off the edges of its end. */
 function walls({ outside, inside }: TubeEnd, [x, y]: Vec2, broken: number): readonly Mark[] {

@@ -7,8 +7,8 @@ import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 
-/** How the first piece is a pattern for the others: drawn round, its marks carried over the edges of a stack, its holes punched through. */
-export type TraceWay = 'round' | 'edges' | 'holes';
+/** How the first piece is a pattern for the others: drawn round, or its marks carried over the edges of a stack; holes that end in the core cannot be punched through it. */
+export type TraceWay = 'round' | 'edges';
 
 /** Height of the strip, mm of paper. */
 const HIGH = 46;
@@ -26,7 +26,7 @@ export function traceMarks(way: TraceWay, others: number, width: number): readon
   const [left, right]: readonly [Vec2, Vec2] = [[12, HIGH / 2], [width / 2 + 4, HIGH / 2]];
   return [
     ...measured(left), line(pens.motion, [width / 2 - 14, HIGH / 2], [width / 2 - 6, HIGH / 2]), arrowhead([width / 2 - 2, HIGH / 2], [1, 0], 5),
-    ...(way === 'round' ? drawnRound(right) : way === 'edges' ? carried(right, others) : punched(right)),
+    ...(way === 'round' ? drawnRound(right) : carried(right, others)),
     figure(tell.times(others), [right[0] + LONG - 8, HIGH - 4], capHeights.count, 700),
   ];
 }
@@ -72,20 +72,5 @@ function carried([x, y]: Vec2, others: number): readonly Mark[] {
     ...sheets, ...marked, ...pencilAt([x + 48, low]),
     line(pens.motion, [x + 45, top], [x + 45, low - 3]), arrowhead([x + 45, low], [0, 1], 3),
     first([x + 30, top - 6]), line(pens.edge, [x + 30, top - 2.6], [x + 30, top + 1]),
-  ];
-}
-
-/** The first on another, seen from their edge, edges flush: the punch goes through its hole into the lower one. */
-function punched([x, y]: Vec2): readonly Mark[] {
-  const [top, long] = [y + 2, LONG - 14];
-  const hole = (at: number, deep: number): Mark => area('white', ringOf({ x: x + at, y: top - 0.4, width: 4, height: deep }));
-  const sides = (at: number, deep: number): readonly Mark[] => [line(pens.cut, [x + at, top], [x + at, top + deep]), line(pens.cut, [x + at + 4, top], [x + at + 4, top + deep])];
-  const punch: readonly Vec2[] = [[x + 44.4, top + 2 * SHEET - 1], [x + 44.4, top - 9], [x + 42.8, top - 9], [x + 42.8, top - 17], [x + 49.2, top - 17], [x + 49.2, top - 9], [x + 47.6, top - 9], [x + 47.6, top + 2 * SHEET - 1]];
-  return [
-    ...sheet({ x, y: top, width: long, height: SHEET }, 'panel'), ...sheet({ x, y: top + SHEET, width: long, height: SHEET }, 'white'),
-    hole(12, SHEET), ...sides(12, SHEET), hole(44, SHEET), ...sides(44, SHEET),
-    area('white', punch), outline(pens.cut, punch),
-    line(pens.motion, [x + 54, top - 17], [x + 54, top - 7]), arrowhead([x + 54, top - 3], [0, 1], 4),
-    first([x + 28, top - 6]), line(pens.edge, [x + 28, top - 2.6], [x + 28, top + 1]),
   ];
 }

@@ -1,14 +1,15 @@
-import { cableEnds, cableTest, capFor, openEnds, type Model } from '../../model/index.ts';
+import { tubeLetter } from '../../cut/index.ts';
+import { cableEnds, cableTest, capFor, openLengths, type Model } from '../../model/index.ts';
 import { cableCutPicture, endPicture, hitchPicture, wallPicture, type CableCut, type WallShown } from '../flat/index.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
 
-/** Sawn ends filed and capped: the tube as the kit has it, how many ends the item's pieces have, and how many of them stay open and are capped. */
+/** Sawn ends filed and capped: the tube as the kit has it, how many ends the item's pieces have, and of which of them how many stay open and are capped. */
 export function endSheet(model: Model, paper: Paper): DrawnPicture {
   const { kit: { tube }, tubes } = model;
-  const caps = openEnds(model).reduce((sum, { count }) => sum + count, 0);
+  const capped = openLengths(model).map(({ length, count }) => ({ letter: tubeLetter(model, length) ?? '', count }));
   const ends = 2 * tubes.reduce((sum, { count }) => sum + count, 0);
-  return endPicture({ outside: tube.outsideDiameter, inside: tube.outsideDiameter - 2 * tube.wall }, capFor(model.kit, tube.outsideDiameter), { filed: ends, capped: caps }, paper);
+  return endPicture({ outside: tube.outsideDiameter, inside: tube.outsideDiameter - 2 * tube.wall }, capFor(model.kit, tube.outsideDiameter), { filed: ends, capped }, paper);
 }
 
 /** A bracket on its wall, and pulled at with so many kilograms; the bracket as the kit has it, a plain plate where it has none. */

@@ -12,5 +12,5 @@ const pictogram: Ink = together(
 
 export const picture: WorkPicture = {
   pictogram,
-  flat: withPattern('holes', punchedPanel),
+  flat: withPattern('edges', punchedPanel),
 };
