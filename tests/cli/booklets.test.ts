@@ -166,7 +166,7 @@ describe('a rack 100 mm narrower', () => {
   });
 
   it('changes the pictures', async () => {
-    const draw = ['draw', 'rack', '--size', 'low', '--step', '3', '--out', 'step.svg'];
+    const draw = ['draw', 'rack', '--size', 'low', '--step', '6', '--out', 'step.svg'];
     for (const each of [shop, narrow]) expect(await each.run(draw)).toMatchObject({ code: 0, told: '', out: 'step.svg\n' });
     const [was, now] = [shop, narrow].map((each) => each.read('step.svg').toString());
     expect(now).not.toBe(was);

@@ -61,7 +61,7 @@ function section(shown: Shown, box: Box): readonly Mark[] {
   const centre: Vec2 = [at + away * scale, face - radius];
   const plate = cornersOf({ x: box.x, y: face, width: box.width, height: high });
   return [
-    area('core', plate), outline(pens.cut, plate),
+    area('panel', plate), outline(pens.cut, plate),
     ...[face + pattern.skin * scale, face + high - pattern.skin * scale].map((y) => line(pens.edge, [box.x, y], [box.x + box.width, y])),
     circle(centre, radius, pens.cut, 'ink'), circle(centre, (tube.inside / 2) * scale, pens.cut, 'white'),
     line(pens.newInside, [at, face - radius], [at, face]),
