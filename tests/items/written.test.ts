@@ -190,7 +190,7 @@ describe('any layout at all', () => {
       orFaults(() => planItem(model, item.order, solids));
       await planTubes(model);
       // About one in forty fits: a run is one that does.
-    }), { numRuns: 10, maxSkipsPerRun: 400 });
+    }), { numRuns: 5, maxSkipsPerRun: 400 });
   });
 
   it('of any size is read and built, or refused with faults; and judged', () => {
