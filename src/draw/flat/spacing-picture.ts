@@ -36,7 +36,7 @@ const floorWidth = 3;
 
 /**
  * A post lying with its floor end on the left: marks counted from that end, the sleeves that will stand on them,
- * the foot enlarged with the rings that tell it, and one mark enlarged to show which edge of the sleeve it is for. Throws a RangeError on a mark off the post.
+ * the foot enlarged with the rings that tell it, the post as it will stand on that foot, and one mark enlarged to show which edge of the sleeve it is for. Throws a RangeError on a mark off the post.
  */
 export function spacingPicture(post: PostMarks, paper: Paper = { width: stepPaper.width, height: 90 }): DrawnPicture {
   return toPicture(paper, spacingMarks(post, paper));
@@ -61,6 +61,7 @@ export function spacingMarks(post: PostMarks, paper: Paper): readonly Mark[] {
     }),
     figure(tell.times(post.count), [paper.width - margin - countRoom / 2 + 1, axis], capHeights.count, 700),
     ...foot(post, view, paper),
+    ...standing(paper),
     ...detailMarks(post, view, detail, paper),
   ];
 }
@@ -119,6 +120,22 @@ function foot(post: PostMarks, whole: Fit, paper: Paper): readonly Mark[] {
       axis: 'x', datum: origin[0], line: bottom + 3.5, feature: bottom, cap,
       stations: FOOT_RINGS.map((at) => ({ at: origin[0] + at * scale, told: tell.mm(at) })),
     }),
+  ];
+}
+
+/** Size of the post as it will stand, mm of paper, and its rings over the floor: a sign, to no scale. */
+const STANDING = { wide: 4.4, high: 22, rings: [2, 4] } as const;
+
+/** The post as it will stand: the end with the two rings is down. */
+function standing(paper: Paper): readonly Mark[] {
+  const [x, low] = [paper.width - margin - countRoom / 2 + 1, margin + STANDING.high];
+  const [left, right] = [x - STANDING.wide / 2, x + STANDING.wide / 2];
+  const ring: readonly Vec2[] = [[left, margin], [right, margin], [right, low], [left, low]];
+  const ground: readonly Vec2[] = [[left - 4, low], [right + 4, low], [right + 4, low + floorWidth], [left - 4, low + floorWidth]];
+  return [
+    area('panel', ring), outline(pens.edge, ring),
+    ...STANDING.rings.map((over) => line(pens.cut, [left - 0.6, low - over], [right + 0.6, low - over])),
+    ...hatching(ground, 1.8).map(([from, to]) => line(pens.edge, from, to)), line(pens.motion, [left - 4, low], [right + 4, low]),
   ];
 }
 
