@@ -8,7 +8,7 @@ export function openEnds(model: Pick<Model, 'parts' | 'connections'>): readonly 
   return sizes.flatMap((size) => {
     const alike = open.filter(({ outside, inside }) => `${outside} ${inside}` === size);
     const count = alike.reduce((sum, each) => sum + each.count, 0);
-    return alike.slice(0, 1).flatMap((each) => (count === 0 ? [] : [{ ...each, count }]));
+    return alike.slice(0, 1).flatMap(({ outside, inside }) => (count === 0 ? [] : [{ outside, inside, count }]));
   }).toSorted((a, b) => b.outside - a.outside);
 }
 
