@@ -3,7 +3,7 @@ import { makePart } from '../make-part.ts';
 import { chained, columnOf, facing, moved } from '../pose.ts';
 import { jointPin, wingNut } from '../fasteners.ts';
 import type { Connection, Part, PartPlace, Pose, Vec3 } from '../types.ts';
-import { cross, plus, times } from '../vectors.ts';
+import { cross, plus, tidy, times } from '../vectors.ts';
 import type { PlannedPanel } from './types.ts';
 
 /** The tab lies a hair over the panel, and the head a hair over the tab, mm. */
@@ -16,9 +16,6 @@ export function panelPin(kit: Kit, plan: PlannedPanel, id: string, place: PartPl
 
 /** How a barbed pin holds a tab: it leaves the way its head looks. */
 export const heldByPin = (pin: Part, panel: string, flap: string): Connection => ({ is: 'panel-pin', pin: pin.id, panel, flap, out: tidy(columnOf(pin.pose, 2)) });
-
-/** A direction without the dust that turning it left. */
-export const tidy = (way: Vec3): Vec3 => way.map((value) => Math.round(value * 1e12) / 1e12 + 0) as unknown as Vec3;
 
 /** A pin with its nut through a panel and a bar: the head on the panel `head` mm from the bar's axis, the nut on the bar's far side. */
 export function throughPin(kit: Kit, labels: { readonly id: string; readonly nut: string; readonly place: PartPlace }, at: Vec3, out: Vec3, along: Vec3, head: number, tube: number): readonly [Part, Part] {

@@ -1,4 +1,4 @@
-import { alongSide, bendTurnsAt, chainSection, outwards, plus, reachedAt, times, type Bend, type Pattern, type PatternFlap, type Strip, type Vec2, type Vec3 } from '../../model/index.ts';
+import { bendTurnsAt, chainSection, onSection, reachedAt, type Bend, type Pattern, type PatternFlap, type Strip, type Vec2, type Vec3 } from '../../model/index.ts';
 import type { Piece } from './convex.ts';
 import { hullOf } from './hull.ts';
 import { prism } from './prisms.ts';
@@ -24,8 +24,7 @@ export function facetsBetween(bends: readonly Bend[], first: number, last: numbe
 }
 
 /** From a flap's section (a outwards from its root line, b over the inner face) and along its side into panel coordinates. */
-const placing = ({ side, root }: PatternFlap) => (a: number, b: number, s: number): Vec3 =>
-  plus(plus(times(outwards(side), root + a), times(alongSide(side), s)), [0, 0, b]);
+const placing = (flap: PatternFlap) => (a: number, b: number, s: number): Vec3 => onSection(flap, s, [a, b]);
 
 function tabPiece(pattern: Pattern, flap: PatternFlap, strip: Strip, turns: readonly number[], from: number): Piece {
   const { at, heading } = reachedAt(pattern, flap.bends, turns, from);

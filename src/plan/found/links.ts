@@ -1,4 +1,4 @@
-import type { Connection, Vec3 } from '../../model/index.ts';
+import { tidy, type Connection, type Vec3 } from '../../model/index.ts';
 import { isBox } from './box-pieces.ts';
 import { against, axisOf } from './vectors.ts';
 import type { Unit, Units } from './units.ts';
@@ -50,7 +50,7 @@ function linksFrom(units: Units, connection: Connection): readonly Link[] {
 function insideBar(units: Units, box: number, panel: string, bar: number): readonly Link[] {
   const part = units.parts.get(panel);
   if (part === undefined || !isBox(part.shape)) return [];
-  return [{ a: box, b: bar, is: 'inside', free: [against(rounded(axisOf(part.pose, 2)))], connection: null, firm: false }];
+  return [{ a: box, b: bar, is: 'inside', free: [against(tidy(axisOf(part.pose, 2)))], connection: null, firm: false }];
 }
 
 function indexOf(units: Units, id: string): number {
@@ -64,11 +64,9 @@ const flapUnits = (units: Units, panel: string, flap: string): readonly Unit[] =
 
 function alongBar(units: Units, bar: string): readonly Vec3[] {
   const pose = units.parts.get(bar)?.pose ?? [];
-  const along = rounded([pose[0] ?? 0, pose[1] ?? 0, pose[2] ?? 0]);
+  const along = tidy([pose[0] ?? 0, pose[1] ?? 0, pose[2] ?? 0]);
   return [along, against(along)];
 }
-
-const rounded = ([x, y, z]: Vec3): Vec3 => [x, y, z].map((value) => Math.round(value * 1e12) / 1e12 + 0) as unknown as Vec3;
 
 /** A flap hangs on its panel by its creases; a row of pins sticks in both. */
 function heldToPanel(units: Units, unit: Unit): readonly Link[] {

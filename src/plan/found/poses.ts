@@ -1,4 +1,4 @@
-import { cross, dot, lengthOf, minus, times, turned, unit, type Pose, type Vec3 } from '../../model/index.ts';
+import { cross, dot, lengthOf, minus, tidy, times, turned, unit, type Pose, type Vec3 } from '../../model/index.ts';
 
 /**
  * The pose in which a direction of the finished item is up. Upright work keeps its front in front; upside down it is
@@ -16,12 +16,10 @@ export function poseFor(up: Vec3): Pose {
 export function turnBetween(from: Vec3, to: Vec3, level: Vec3 | null): { readonly axis: Vec3; readonly angle: number } {
   const axis = cross(from, to);
   const angle = Math.acos(Math.max(-1, Math.min(1, dot(from, to))));
-  if (lengthOf(axis) > 1e-6) return { axis: rounded(unit(axis)), angle };
-  return { axis: rounded(level ?? acrossFrom(from)), angle };
+  if (lengthOf(axis) > 1e-6) return { axis: tidy(unit(axis)), angle };
+  return { axis: tidy(level ?? acrossFrom(from)), angle };
 }
 
 /** A level direction to turn over about: the item's height when it lies, its width when it stands. */
 const acrossFrom = (up: Vec3): Vec3 => (Math.abs(up[2]) > 0.9 ? [1, 0, 0] : unit(minus([0, 0, 1], times(up, up[2]))));
-
-const rounded = ([x, y, z]: Vec3): Vec3 => [x, y, z].map((value) => Math.round(value * 1e12) / 1e12 + 0) as unknown as Vec3;
 

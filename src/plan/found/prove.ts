@@ -42,6 +42,7 @@ export function faultsOf(model: Pick<Model, 'parts'>, plan: FoundPlan, solids: S
 
 function faultsIn(walk: Walk, step: FoundStep): readonly Fault[] {
   const fault = (parts: readonly string[]): readonly Fault[] => (parts.length === 0 ? [] : [{ key: step.key, what: 'in-the-way', parts }]);
+  if (step.does === 'turn-up') return fault(turnBlockers(walk, step));
   if (step.folds.length > 0) return fault(step.folds.flatMap((fold) => foldBlockers(walk, step, fold)));
   const moving = new Set(step.moves.flatMap(({ parts }) => parts));
   const standing = [...step.present, ...step.newParts].filter((id) => !moving.has(id));
@@ -52,8 +53,12 @@ function faultsIn(walk: Walk, step: FoundStep): readonly Fault[] {
 }
 
 /** A clip gives way as it is pressed onto its tube or drawn off; no rigid solid does. */
-const snapsOn = ({ closes }: Move, id: string): boolean => closes.some((connection) =>
-  (connection.is === 'bracket' && connection.bar === id) || (connection.is === 'hinge' && (connection.leaves[1] === id || connection.hinge === id)));
+const snapsOn = ({ closes, parts }: Move, id: string): boolean => closes.some((connection) => {
+  if (connection.is === 'bracket') return connection.bar === id;
+  if (connection.is !== 'hinge') return false;
+  const [, bar] = connection.leaves;
+  return bar === id || (connection.hinge === id && parts.includes(bar));
+});
 
 /** Those of the standing parts that a move would run into. */
 function slideBlockers(walk: Walk, move: Move, standing: readonly string[], folded: readonly FoldedFlap[]): readonly string[] {
@@ -137,10 +142,15 @@ function bodiesNow({ solids }: Walk, { shape, pose }: Part, folded: readonly str
   return [...piecesOf(shape, pose, solids), ...flaps.map((piece) => seenFrom(pose, piece))];
 }
 
-/** Parts in the way of a flap on its way home, or of a box's walls and corner tabs on theirs. */
+/** The box itself, where its walls and corner tabs cannot be turned up together as the step says; nothing else is there. */
+const turnBlockers = ({ parts }: Walk, { folds, folded }: FoundStep): readonly string[] => [...new Set(folds.map(({ panel }) => panel))].filter((panel) => {
+  const part = parts.get(panel);
+  return part === undefined || !isFoldFree(part, folds, folded);
+});
+
+/** Parts in the way of a flap on its way home. */
 function foldBlockers(walk: Walk, step: FoundStep, { panel, flap }: Fold): readonly string[] {
   const part = walk.parts.get(panel);
-  if (part !== undefined && step.does === 'turn-up') return isFoldFree(part, step.folds, step.folded) ? [] : [panel];
   const own = part === undefined ? undefined : flapForms(part.shape).find(({ name }) => name === flap);
   if (part === undefined || own === undefined || !step.present.includes(panel)) return [panel];
   const back = undone(part.pose);

@@ -1,4 +1,4 @@
-import { alongSide, bendTurnsAt, columnOf, lugPinPose, outwards, placed, plus, reachedAt, times, type Pattern, type PatternFlap, type Vec3 } from '../../model/index.ts';
+import { bendTurnsAt, columnOf, lugPinPose, onSection, placed, reachedAt, type Pattern, type PatternFlap, type Vec3 } from '../../model/index.ts';
 import type { Motion } from '../../plan/index.ts';
 import { foldsOf, panelLines, sceneName, STANDARD_VIEW, stageHand, type Scene, type StepGivens, type WorkScene } from '../../scene/kit/index.ts';
 
@@ -42,8 +42,8 @@ function edgeOf(pattern: Pattern, name: string, folded: Readonly<Record<string, 
   return lug === undefined ? wallEdge(pattern, wall, stage(wall.name)) : columnOf(lugPinPose(pattern, wall, lug, 0, stage(wall.name), stage(lug.name)), 3);
 }
 
-function wallEdge(pattern: Pattern, { side, root, bends, order, strips }: PatternFlap, stage: number): Vec3 {
-  const { at: [a, b] } = reachedAt(pattern, bends, bendTurnsAt(bends, order, stage), strips.at(-1)?.to ?? 0);
-  const [first] = strips;
-  return plus(plus(times(outwards(side), root + a), times(alongSide(side), ((first?.start ?? 0) + (first?.end ?? 0)) / 2)), [0, 0, b]);
+function wallEdge(pattern: Pattern, wall: PatternFlap, stage: number): Vec3 {
+  const [first] = wall.strips;
+  const { at } = reachedAt(pattern, wall.bends, bendTurnsAt(wall.bends, wall.order, stage), wall.strips.at(-1)?.to ?? 0);
+  return onSection(wall, ((first?.start ?? 0) + (first?.end ?? 0)) / 2, at);
 }

@@ -1,4 +1,4 @@
-import { alongSide, bendTurnsAt, chained, foldSection, outwards, patternWrap, placed, plus, reachedAt, times, turned, type Flap, type FlatPattern, type Pattern, type PatternFlap, type Vec3 } from '../../model/index.ts';
+import { bendTurnsAt, chained, foldSection, onSection, patternWrap, placed, reachedAt, turned, type Flap, type FlatPattern, type Pattern, type PatternFlap, type Vec3 } from '../../model/index.ts';
 import {
   foldedShape, foldsOf, panelLines, pieceOfPanel, sceneName, STANDARD_VIEW, stageHand, type FoldedPanel, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
@@ -58,8 +58,8 @@ function edgePlace(pattern: FlatPattern, flap: Flap, stage: number): Vec3 {
 }
 
 /** The same of any chain of bends, in the middle of its last strip. */
-function edgeReached(pattern: Pattern, { side, root, bends, order, edge, strips }: PatternFlap, stage: number): Vec3 {
-  const { at: [a, b] } = reachedAt(pattern, bends, bendTurnsAt(bends, order, stage), edge);
-  const strip = strips.at(-1);
-  return plus(plus(times(outwards(side), root + a), times(alongSide(side), ((strip?.start ?? 0) + (strip?.end ?? 0)) / 2)), [0, 0, b]);
+function edgeReached(pattern: Pattern, flap: PatternFlap, stage: number): Vec3 {
+  const { at } = reachedAt(pattern, flap.bends, bendTurnsAt(flap.bends, flap.order, stage), flap.edge);
+  const strip = flap.strips.at(-1);
+  return onSection(flap, ((strip?.start ?? 0) + (strip?.end ?? 0)) / 2, at);
 }
