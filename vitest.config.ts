@@ -6,8 +6,9 @@ export default defineConfig(({ mode }) => ({
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     setupFiles: ['tests/support/one-seed.ts'],
-    // What a test makes it makes itself: nothing comes from an earlier build but where a test says so.
-    env: { FOLDWRIGHT_CACHE: '', FOLDWRIGHT_TESTS: process.env['FOLDWRIGHT_TESTS'] ?? (mode === 'all' ? 'all' : 'samples'), NODE_ENV: 'production' },
+    // What commands keep comes from this run alone.
+    globalSetup: ['tests/support/one-kept.ts'],
+    env: { FOLDWRIGHT_TESTS: process.env['FOLDWRIGHT_TESTS'] ?? (mode === 'all' ? 'all' : 'samples'), NODE_ENV: 'production' },
     // Only what never ends is broken off: machines may be slow and busy.
     testTimeout: 600_000,
     hookTimeout: 900_000,

@@ -8,7 +8,7 @@ beforeAll(() => { shop = newWorkshop(); });
 afterAll(() => { shop.close(); });
 
 const make = (out: string, ...more: readonly string[]): ReturnType<Workshop['run']> =>
-  shop.run(['make', 'stool', '--size', size(), '--lang', 'en', '--paper', 'a4', '--out', out, ...more]);
+  shop.run(['make', 'stool', '--size', size(), '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', out, ...more]);
 const size = (): string => /^sizes:\n(?:\s*#.*\n)* {2}([\w-]+):/m.exec(shop.read('steps/stool/item.yaml').toString())?.[1] ?? '';
 const kept = (): readonly string[] => readdirSync(join(shop.folder, 'kept'), { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));

@@ -7,18 +7,19 @@ import { stepScene, type View } from '../../src/scene/index.ts';
 import { sharedSolids } from '../support/kernel.ts';
 import { drawnSizes } from '../support/chosen.ts';
 import { modelOf } from '../support/items.ts';
+import { sampled } from '../support/samples.ts';
 import { figureFaults, fillFaults, hiddenParts, labelFaults, smallFaults } from '../support/pictures.ts';
 
 let solids: Solids;
 beforeAll(async () => { solids = await sharedSolids(); });
 
-describe.each(drawnSizes)('pictures of every step of the $name', ({ item, size }) => {
+describe.each(drawnSizes)('pictures of the steps of the $name', ({ name, item, size }) => {
   it('keep labels apart and on the picture, figures high and level enough, fill their field, and show every new part, large enough or ringed', async () => {
     const model = modelOf(item, size);
     const plan = planItem(model, item.order, solids);
     const caches = newLineCaches();
     const givens = { model, plan, cuts: await planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
-    const faults = plan.steps.flatMap((step) => {
+    const faults = sampled(plan.steps, `steps of ${name}`, 14, ({ key }) => key).flatMap((step) => {
       const pictures = stepPictures(givens, step);
       const scene = stepScene(model, step, solids);
       return [...(scene === null ? [] : smallFaults(step, scene, pictures)), ...pictures.flatMap((picture) => [...labelFaults(picture), ...figureFaults(picture), ...fillFaults(picture)]), ...(step.standing.name === 'bench' ? [] : hiddenParts(step, pictures))];

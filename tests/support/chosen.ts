@@ -47,18 +47,21 @@ interface PageRow {
 const papersOf = (papers: readonly string[]) => ({ name, item }: Size) => papers.map((paper) => ({ item: item.name, size: name, paper }));
 const inLanguages = (langs: readonly string[]) => <Row extends object>(row: Row) => langs.map((lang) => ({ ...row, lang }));
 
+/** Sizes whose every booklet and poster is laid out. */
+export const pagedSizes = ofEachItem('pages', 1);
+
 /** Booklets with words: every language for one size of an item; of the others, when all is tried, those that take most room. */
 const longest: readonly string[] = ['el', 'my', 'ur', 'en+my+ur'];
 export const wordPages: readonly PageRow[] = sampledRows(
-  everySize.flatMap((size) => papersOf(PUBLICATIONS.words.papers)(size)
+  pagedSizes.flatMap((size) => papersOf(PUBLICATIONS.words.papers)(size)
     .flatMap(inLanguages(!everything || size.item.sizes.at(-1)?.name === size.size ? [...languages, ...mixed] : longest))),
   'word pages', [['item', 'lang'], ['size', 'paper'], ['lang', 'paper']],
 );
 
 /** Booklets without words, and posters. */
-export const picturePages = sampledRows(everySize.flatMap(papersOf(PUBLICATIONS.pictures.papers)), 'picture pages', [['item', 'paper'], ['size']]);
+export const picturePages = sampledRows(pagedSizes.flatMap(papersOf(PUBLICATIONS.pictures.papers)), 'picture pages', [['item', 'paper'], ['size']]);
 const posters = (papers: readonly string[], key: string): readonly PageRow[] =>
-  sampledRows(everySize.flatMap(papersOf(papers)).flatMap(inLanguages(['en', 'ar'])), key, [['item', 'paper'], ['size'], ['lang', 'paper']]);
+  sampledRows(pagedSizes.flatMap(papersOf(papers)).flatMap(inLanguages(['en', 'ar'])), key, [['item', 'paper'], ['size'], ['lang', 'paper']]);
 export const wallPosters = posters(PUBLICATIONS.wall.papers, 'wall');
 export const overviewPosters = posters(PUBLICATIONS.overview.papers, 'overview');
 

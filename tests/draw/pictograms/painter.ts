@@ -90,6 +90,10 @@ function distanceTo(x: number, y: number, [[x1, y1], [x2, y2]]: readonly [Point,
   return Math.hypot(x - x1 - t * dx, y - y1 - t * dy);
 }
 
+/** The edges that come as near to that height. */
+const near = (edges: readonly (readonly [Point, Point])[], y: number, within: number): readonly (readonly [Point, Point])[] =>
+  edges.filter(([[, one], [, other]]) => Math.min(one, other) - within <= y && y <= Math.max(one, other) + within);
+
 /** Colour at the middle of each cell, row by row; null where nothing is painted. All lines have round ends and joins. */
 export function paint(shapes: readonly Shape[], width: number, height: number, cell: number): readonly (string | null)[] {
   const [columns, rows] = [Math.round(width / cell), Math.round(height / cell)];
@@ -99,11 +103,17 @@ export function paint(shapes: readonly Shape[], width: number, height: number, c
     const { left, top, right, bottom } = inkBounds([shape]);
     const area = outline.flatMap((line) => edgesOf(line, true));
     const lines = outline.flatMap((line) => edgesOf(line, false));
-    for (let i = 0; i < colours.length; i++) {
-      const [x, y] = [((i % columns) + 0.5) * cell, (Math.floor(i / columns) + 0.5) * cell];
-      if (x < left || x > right || y < top || y > bottom) continue;
-      if (fill !== 'none' && windingAt(x, y, area) !== 0) colours[i] = fill;
-      if (lineWidth > 0 && lines.some((edge) => distanceTo(x, y, edge) <= lineWidth / 2)) colours[i] = stroke;
+    for (let row = 0; row < rows; row++) {
+      const y = (row + 0.5) * cell;
+      if (y < top || y > bottom) continue;
+      const nearEdges = near(area, y, 0);
+      const nearLines = near(lines, y, lineWidth / 2);
+      for (let column = 0; column < columns; column++) {
+        const x = (column + 0.5) * cell;
+        if (x < left || x > right) continue;
+        if (fill !== 'none' && windingAt(x, y, nearEdges) !== 0) colours[row * columns + column] = fill;
+        if (lineWidth > 0 && nearLines.some((edge) => distanceTo(x, y, edge) <= lineWidth / 2)) colours[row * columns + column] = stroke;
+      }
     }
   }
   return colours;
