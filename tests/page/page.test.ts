@@ -99,7 +99,7 @@ describe('the side that changes an item', () => {
     expect(now['P']).toBeCloseTo((was['P'] ?? 0) - 100, 6);
     expect({ ...now, P: 0 }).toEqual({ ...was, P: 0 });
     expect(await patternNow()).not.toBe(pattern);
-    expect(await hand.rows('section:nth-of-type(4) tbody tr')).toContainEqual(['Long tube', '8', '900', '1000']);
+    expect(await hand.rows('section:nth-of-type(4) tbody tr')).toContainEqual(['B Long tube', '8', '900', '1000']);
     expect(difference(look, await lookAt(hand.page, '.turnable'))).toBeGreaterThan(0.01);
   });
 

@@ -1,5 +1,5 @@
 import { checkModel } from '../../check/index.ts';
-import { planTubes, type TubeCutPlan } from '../../cut/index.ts';
+import { planTubes, tubeLetter, type TubeCutPlan } from '../../cut/index.ts';
 import { cutBars, patternPicture, plateSheet, type DrawnPicture } from '../../draw/index.ts';
 import { declaredFor } from '../../read/index.ts';
 import { buildModel, loadSolids, type Model, type Solids, type Vec3 } from '../../model/index.ts';
@@ -64,7 +64,7 @@ function shaped(run: number, model: Model, cuts: TubeCutPlan, solids: Solids, pa
   return {
     packed,
     told: {
-      answer: 'shaped', run, packet: packed.packet, marks: scene.marks, use: model.use, dimensions: model.dimensions, tubes: model.tubes,
+      answer: 'shaped', run, packet: packed.packet, marks: scene.marks, use: model.use, dimensions: model.dimensions, tubes: model.tubes.map((tube) => ({ ...tube, letter: tubeLetter(model, tube.length) ?? '' })),
       stockTubes: { used: cuts.tubesUsed, length: cuts.stock },
       blank: model.pattern.blank,
       pattern: drawn(patternPicture(model.pattern, PATTERN)),

@@ -45,9 +45,9 @@ export const CutLengths = memo(function CutLengths({ shaped, saved }: LengthsPro
           <tr><th scope="col">{words.t('page.lengths.piece')}</th><th scope="col">{words.t('booklet.quantity')}</th><th scope="col"><Spoken text={isolate('mm')} /></th><th scope="col">{words.t('page.lengths.was')}</th></tr>
         </thead>
         <tbody>
-          {shaped.tubes.map(({ kind, length, count }, index) => (
+          {shaped.tubes.map(({ kind, length, count, letter }, index) => (
             <tr key={`${kind} ${length}`}>
-              <th scope="row">{words.t(`parts.${kind}.name`)}</th>
+              <th scope="row"><b dir="ltr">{letter}</b> {words.t(`parts.${kind}.name`)}</th>
               <td><Spoken text={isolate(words.number(count))} /></td>
               <Now now={length} was={was(kind, placeOf(index))} />
             </tr>

@@ -60,7 +60,8 @@ export interface Shaped {
   readonly marks: readonly Mark[];
   readonly use: Use;
   readonly dimensions: readonly NamedLength[];
-  readonly tubes: readonly TubeNeed[];
+  /** With the letter that is written on each of a length. */
+  readonly tubes: readonly (TubeNeed & { readonly letter: string })[];
   /** Stock tubes that the pieces are sawn from. */
   readonly stockTubes: { readonly used: number; readonly length: number };
   readonly blank: readonly [number, number];
