@@ -30,7 +30,7 @@ export interface LineDrawing {
   /** Visible area over own outline area (both mm² on the view plane) of each body, 0…1. */
   readonly visibleShare: Readonly<Record<string, number>>;
   /** Least and greatest x and y of everything drawn. */
-  readonly bounds: { readonly least: Vec2; readonly most: Vec2 };
+  readonly bounds: { readonly min: Vec2; readonly max: Vec2 };
 }
 
 /** A rectangle on the picture in mm of paper, from the upper left corner, y downwards. */

@@ -135,8 +135,8 @@ describe('the panel half folded', () => {
 
   it('rises over the inner face and never sinks below the outer one', () => {
     for (const { folding } of foldings.filter(({ stage }) => stage > 0)) {
-      const { least } = solids.box({ shape: panel(folding), pose: partPose });
-      expect(least[2]).toBeGreaterThan(-pattern.thickness - 1e-3);
+      const { min } = solids.box({ shape: panel(folding), pose: partPose });
+      expect(min[2]).toBeGreaterThan(-pattern.thickness - 1e-3);
     }
   });
 });
@@ -152,11 +152,11 @@ function at(side: Side): Flap {
 describe('boxes and overlaps', () => {
   it('the box round a standing shape holds every corner of its mesh', () => {
     for (const part of standard.parts) {
-      const { least, most } = solids.box(part);
+      const { min, max } = solids.box(part);
       const { positions } = solids.mesh(part.shape);
       for (let index = 0; index < positions.length; index += 3) {
         const corner: Vec3 = [positions[index] ?? 0, positions[index + 1] ?? 0, positions[index + 2] ?? 0];
-        const outside = placed(part.pose, corner).some((value, axis) => value < (least[axis] ?? 0) - 1e-3 || value > (most[axis] ?? 0) + 1e-3);
+        const outside = placed(part.pose, corner).some((value, axis) => value < (min[axis] ?? 0) - 1e-3 || value > (max[axis] ?? 0) + 1e-3);
         if (outside) throw new Error(`${part.id} has a corner out of its box`);
       }
     }

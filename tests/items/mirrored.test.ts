@@ -25,9 +25,9 @@ const built = (layout: Layout): Model => modelOf(itemFrom(layoutText(layout)));
 
 /** Where every part of a kind is, and how large, in words that can be sorted; to a hundredth of a millimetre, `turn` −1 seen in a mirror. */
 const roomOf = (model: Model, turn: 1 | -1): readonly string[] => model.parts.map((part) => {
-  const { least, most } = solids.box(part);
-  const x = turn === 1 ? [least[0], most[0]] : [-most[0], -least[0]];
-  return [part.kind, ...[...x, least[1], most[1], least[2], most[2]].map((value) => (Math.round(value * 100) / 100 + 0).toFixed(2))].join(' ');
+  const { min, max } = solids.box(part);
+  const x = turn === 1 ? [min[0], max[0]] : [-max[0], -min[0]];
+  return [part.kind, ...[...x, min[1], max[1], min[2], max[2]].map((value) => (Math.round(value * 100) / 100 + 0).toFixed(2))].join(' ');
 }).sort();
 
 const base: Layout = { width: 300, depth: 260, decks: [{ name: 'top', tops: [400] }], posts: { front: 720, back: 720 } };

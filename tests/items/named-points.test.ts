@@ -9,8 +9,8 @@ import { layoutText, type FrameRow, type Layout } from '../support/layouts.ts';
 let solids: Solids;
 beforeAll(async () => { solids = await sharedSolids(); });
 
-const highest = (part: Part): number => solids.box(part).most[2];
-const middle = (part: Part): number => (solids.box(part).most[2] + solids.box(part).least[2]) / 2;
+const highest = (part: Part): number => solids.box(part).max[2];
+const middle = (part: Part): number => (solids.box(part).max[2] + solids.box(part).min[2]) / 2;
 
 const partsOf = (model: Model, group: string, kind: (kind: Part['kind']) => boolean): readonly Part[] =>
   model.parts.filter((part) => part.group === group && kind(part.kind));

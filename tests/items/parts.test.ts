@@ -52,17 +52,17 @@ describe.each(deckSizes)('$name', ({ item, size }) => {
   });
 
   it('stands on the floor with the ends of its four posts and with nothing else', () => {
-    const low = model.parts.map((part) => ({ id: part.id, z: solids.box(part).least[2] })).filter(({ z }) => z < 1e-3);
+    const low = model.parts.map((part) => ({ id: part.id, z: solids.box(part).min[2] })).filter(({ z }) => z < 1e-3);
     expect(low.map(({ id }) => id).sort()).toEqual(['post-left-back', 'post-left-front', 'post-right-back', 'post-right-front']);
     for (const { id, z } of low) expect([id, Math.abs(z) < 1e-3]).toEqual([id, true]);
   });
 
   it('has a joint of every deck and frame all on its post: no sleeve hangs over its end', () => {
     for (const joint of model.parts.filter((part) => part.kind === 'joint')) {
-      const { least, most } = solids.box(joint);
+      const { min, max } = solids.box(joint);
       const post = heldTogether(model).find(({ by, parts }) => by.startsWith('joint-pin-') && parts.includes(joint.id))?.parts.find((id) => id.startsWith('post-')) ?? '';
       const box = solids.box(partOf(model, post));
-      expect([joint.id, post, least[2] > box.least[2] && most[2] < box.most[2] + 1e-3]).toEqual([joint.id, post, true]);
+      expect([joint.id, post, min[2] > box.min[2] && max[2] < box.max[2] + 1e-3]).toEqual([joint.id, post, true]);
     }
   });
 
@@ -85,7 +85,7 @@ describe.each(deckSizes)('$name', ({ item, size }) => {
       expect([by, Math.hypot(x, y) < 1e-6]).toEqual([by, true]);
       // The farther side of a tube, or of the sleeve of a joint, of which a box would show the sockets.
       const far = Math.min(...held.map((id) => (partOf(model, id).kind === 'joint'
-        ? -model.kit.joint.sleeveDiameter : solids.box({ shape: partOf(model, id).shape, pose: onPin(id) }).least[2])));
+        ? -model.kit.joint.sleeveDiameter : solids.box({ shape: partOf(model, id).shape, pose: onPin(id) }).min[2])));
       expect([by, Math.abs(z - far) < 0.1]).toEqual([by, true]);
       expect(pin.shape.form === 'pin' && pin.shape.length).toBeGreaterThan(-z);
     }
@@ -117,11 +117,11 @@ describe.each(partSizes.filter(({ item }) => item.pieces.some((piece) => piece.i
         expect([by, throughs(model, partOf(model, by))]).toEqual([by, [plate.id, tube].sort()]);
         // From the head down the shank: all the plate, then both walls of the tube, then out.
         const { shape, pose } = partOf(model, by);
-        const { least, most } = solids.box({ shape: partOf(model, tube).shape, pose: chained(undone(pose), partOf(model, tube).pose) });
+        const { min, max } = solids.box({ shape: partOf(model, tube).shape, pose: chained(undone(pose), partOf(model, tube).pose) });
         const { kit } = model;
-        expect(most[2]).toBeCloseTo(-kit.panel.thickness - 0.05, 2);
-        expect(most[2] - least[2]).toBeGreaterThan(kit.tube.outsideDiameter * 0.98);
-        expect(shape.form === 'pin' && shape.length + least[2] > kit.jointPin.nutHeight * 0.6).toBe(true);
+        expect(max[2]).toBeCloseTo(-kit.panel.thickness - 0.05, 2);
+        expect(max[2] - min[2]).toBeGreaterThan(kit.tube.outsideDiameter * 0.98);
+        expect(shape.form === 'pin' && shape.length + min[2] > kit.jointPin.nutHeight * 0.6).toBe(true);
       }
     }
   });

@@ -30,7 +30,7 @@ describe.each(apartRacks)('the finished rack, size %s', (size) => {
   });
 
   it('stands on the floor with its posts and nothing below', () => {
-    const lowest = model.parts.map((part) => ({ id: part.id, z: solids.box(part).least[2] }));
+    const lowest = model.parts.map((part) => ({ id: part.id, z: solids.box(part).min[2] }));
     for (const { id, z } of lowest) expect([id, z > -1e-3]).toEqual([id, true]);
     expect(lowest.filter(({ z }) => z < 1e-3).map(({ id }) => id).sort())
       .toEqual(['post-left-back', 'post-left-front', 'post-right-back', 'post-right-front']);
@@ -38,17 +38,17 @@ describe.each(apartRacks)('the finished rack, size %s', (size) => {
 
   it('has its decks\' upper faces at the heights asked for, the posts up to their length, the cables under the top', () => {
     const [panelTops, wanted] = [
-      model.groups.map((group) => solids.box(partOf(model, `${group.name}/panel`)).most[2]),
+      model.groups.map((group) => solids.box(partOf(model, `${group.name}/panel`)).max[2]),
       model.deckTops,
     ];
     panelTops.forEach((top, index) => expect(top).toBeCloseTo(wanted[index] ?? Number.NaN, 2));
     const height = model.parameters['height']?.value ?? Number.NaN;
-    expect(solids.box(partOf(model, 'post-left-front')).most[2]).toBeCloseTo(height, 3);
+    expect(solids.box(partOf(model, 'post-left-front')).max[2]).toBeCloseTo(height, 3);
   });
 
   it('measures from end to end what its lettered lengths say', () => {
     const boxes = model.parts.filter((part) => part.kind !== 'cable').map((part) => solids.box(part));
-    const span = (axis: 0 | 1 | 2): number => Math.max(...boxes.map((box) => box.most[axis])) - Math.min(...boxes.map((box) => box.least[axis]));
+    const span = (axis: 0 | 1 | 2): number => Math.max(...boxes.map((box) => box.max[axis])) - Math.min(...boxes.map((box) => box.min[axis]));
     const lettered = (name: string): number => model.dimensions.find((each) => each.name === name)?.value ?? Number.NaN;
     expect(span(2)).toBeCloseTo(lettered('height'), 2);
     expect(lettered('width')).toBeGreaterThanOrEqual(span(0) - 0.01);
@@ -63,7 +63,7 @@ describe('parts that hold one another', () => {
     const tube = partOf(model, 'deck-1/long-tube-front');
     const joint = partOf(model, 'deck-1/joint-left-front');
     const { joint: sizes, tube: stock } = model.kit;
-    const inSocket = solids.box(joint).most[0] - solids.box(tube).least[0];
+    const inSocket = solids.box(joint).max[0] - solids.box(tube).min[0];
     expect(inSocket).toBeCloseTo(sizes.socketDepth, 3);
     expect(sizes.bore).toBeGreaterThan(stock.outsideDiameter);
     // A hair further and the tube's end would run into the stop.
@@ -94,8 +94,8 @@ describe('parts that hold one another', () => {
   it('the barbed pin ends in the panel, not under it', () => {
     const deck = model.groups[0];
     for (const id of deck?.partIds.filter((each) => each.includes('panel-pin')) ?? []) {
-      const { most } = solids.box(partOf(model, id));
-      expect(most[2]).toBeLessThan(model.deckTops[0] ?? 0);
+      const { max } = solids.box(partOf(model, id));
+      expect(max[2]).toBeLessThan(model.deckTops[0] ?? 0);
     }
   });
 
@@ -103,8 +103,8 @@ describe('parts that hold one another', () => {
     const top = model.deckTops.length;
     for (const face of model.bracedFaces) for (const number of [1, 2]) {
       const cable = partOf(model, `cable-${face}-${number}`);
-      const { least, most } = solids.box(cable);
-      for (const [deck, height] of [['deck-1', least[2]], [`deck-${top}`, most[2]]] as const) {
+      const { min, max } = solids.box(cable);
+      for (const [deck, height] of [['deck-1', min[2]], [`deck-${top}`, max[2]]] as const) {
         const studs = model.groups.find((group) => group.name === deck)?.pose.at(14) ?? Number.NaN;
         expect(Math.abs(height - studs)).toBeLessThan(model.kit.joint.studHeadDiameter + 2 * model.kit.cable.diameter + model.pattern.wrapRadius);
       }

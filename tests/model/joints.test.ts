@@ -110,7 +110,7 @@ describe('a panel with a joint midway on an edge', () => {
 
   it('meets the wing over the tube they share', () => {
     const [one, other] = ['main', 'wing'].map((id) => solids.box(partOf(model, id)));
-    expect((one?.least[1] ?? 0)).toBeLessThan(other?.most[1] ?? 0);
+    expect((one?.min[1] ?? 0)).toBeLessThan(other?.max[1] ?? 0);
     expect(model.connections.filter((each) => each.is === 'lay' && each.bar === 'gb').map((each) => (each.is === 'lay' ? each.panel : ''))).toEqual(['main', 'wing']);
   });
 });

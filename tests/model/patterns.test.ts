@@ -52,7 +52,7 @@ describe('the solid of a folded pattern', () => {
   it.each(sides)('folds %s alone', (side) => {
     const folding = Object.fromEntries(sides.map((each) => [each, each === side ? 1 : 0]));
     const box = solids.box({ shape: { form: 'folded', pattern, folding }, pose: [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1] });
-    const flat = { left: -box.least[0], right: box.most[0], front: -box.least[1], back: box.most[1] };
+    const flat = { left: -box.min[0], right: box.max[0], front: -box.min[1], back: box.max[1] };
     const blank = { left: pattern.max[0], right: pattern.max[0], front: pattern.max[1], back: pattern.max[1] };
     for (const each of sides) expect([each, Math.abs(flat[each] - blank[each]) < 0.01]).toEqual([each, each !== side]);
   });

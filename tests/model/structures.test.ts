@@ -59,7 +59,7 @@ describe.each(structureNames)('%s', (name) => {
   });
 
   it('stands on the floor with nothing below', () => {
-    expect(Math.min(...standard.parts.map((part) => solids.box(part).least[2]))).toBeCloseTo(0, 3);
+    expect(Math.min(...standard.parts.map((part) => solids.box(part).min[2]))).toBeCloseTo(0, 3);
   });
 
   it('is cut to lengths worked by hand, of joints that a builder would take', () => {
@@ -94,7 +94,7 @@ describe('what only one of them has', () => {
       if (part === undefined) throw new Error(`no ${id}`);
       return solids.box(part);
     });
-    expect((right?.least[0] ?? 0) - (left?.most[0] ?? 0)).toBeCloseTo(3, 3);
+    expect((right?.min[0] ?? 0) - (left?.max[0] ?? 0)).toBeCloseTo(3, 3);
   });
 
   it('the chest\'s lid turns on the back tube, held by three clips, and clears the rims', () => {
@@ -103,7 +103,7 @@ describe('what only one of them has', () => {
     expect(hinges.map(({ leaves }) => leaves)).toEqual([['lid', 'long.1'], ['lid', 'long.1'], ['lid', 'long.1']]);
     const [lid, tray] = ['lid', 'tray'].map((id) => parts.find((part) => part.id === id));
     if (lid === undefined || tray === undefined) throw new Error('no lid or tray');
-    expect(solids.box(lid).least[2] - solids.box(tray).most[2]).toBeGreaterThan(0);
+    expect(solids.box(lid).min[2] - solids.box(tray).max[2]).toBeGreaterThan(0);
   });
 
   it('the chair\'s back leans by the 15° of the kit\'s knee', () => {

@@ -123,7 +123,7 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
             const { shape } = partOf(model, body.id);
             const [drawn, there] = [solids.box({ shape, pose: body.pose }), solids.box({ shape, pose: home(model, step, body.id) })];
             const passes = [from, to].every((at) => at.toArray().every((value, axis) =>
-              value > Math.min(drawn.least[axis] ?? 0, there.least[axis] ?? 0) - BESIDE && value < Math.max(drawn.most[axis] ?? 0, there.most[axis] ?? 0) + BESIDE));
+              value > Math.min(drawn.min[axis] ?? 0, there.min[axis] ?? 0) - BESIDE && value < Math.max(drawn.max[axis] ?? 0, there.max[axis] ?? 0) + BESIDE));
             const own = vector(placed(home(model, step, body.id), [0, 0, 0])).sub(vector(placed(body.pose, [0, 0, 0])));
             return passes && own.length() > 10 && own.normalize().dot(way.clone().normalize()) > 1 - 1e-9;
           });

@@ -40,5 +40,5 @@ export function legendMarks(pattern: FlatPattern, box: Box): readonly Mark[] {
 export function glyphView(points: readonly Vec2[], box: Box): Fit {
   const xs = points.map(([x]) => x);
   const ys = points.map(([, y]) => y);
-  return fitToScale({ least: [Math.min(...xs), Math.min(...ys)], most: [Math.max(...xs), Math.max(...ys)] }, box, true);
+  return fitToScale({ min: [Math.min(...xs), Math.min(...ys)], max: [Math.max(...xs), Math.max(...ys)] }, box, true);
 }

@@ -56,7 +56,7 @@ export function plateMarks(plate: FlatPanel, stock: Vec2, count: number | null, 
   const x = margin + column.width;
   const view = plateView(plate, { x: x + arrowLength, y: margin, width: paper.width - margin - x - arrowLength, height: column.height });
   const beside = left === null ? 0 : leftFigures;
-  const stockView = fitToScale({ least: [0, 0], most: stock }, { x: column.x + beside, y: column.y + orderRoom, width: column.width - orderRoom - beside, height: column.height * (left === null ? 0.5 : 0.55) - orderRoom });
+  const stockView = fitToScale({ min: [0, 0], max: stock }, { x: column.x + beside, y: column.y + orderRoom, width: column.width - orderRoom - beside, height: column.height * (left === null ? 0.5 : 0.55) - orderRoom });
   const low = onPaper(stockView, [0, 0])[1];
   const arrowAt = (low + onPaper(stockView, [0, stock[1]])[1]) / 2 + orderRoom;
   return [
@@ -78,12 +78,12 @@ function wholeStock(plate: FlatPanel, stock: Vec2, view: Fit): readonly Mark[] {
 function leftOver({ width, height }: FlatPanel, stock: Vec2, { area: { at, sides }, taken }: LeftOver, view: Fit): readonly Mark[] {
   const own: Fit = { scale: view.scale, origin: onPaper(view, at) };
   const side = onStock('flat panel', [width, height], sides);
-  const box = boxOnPaper(view, { least: at, most: [at[0] + sides[0], at[1] + sides[1]] });
-  const sheet = boxOnPaper(view, { least: [0, 0], most: stock });
+  const box = boxOnPaper(view, { min: at, max: [at[0] + sides[0], at[1] + sides[1]] });
+  const sheet = boxOnPaper(view, { min: [0, 0], max: stock });
   const [right, bottom] = [box.x + box.width, box.y + box.height];
   return [
     { mark: 'view', name: 'stock', scale: view.scale, marks: [
-      ...[{ at: [0, 0] as const, sides: stock }, ...taken].map((piece) => outline(goneLine, cornersOf(boxOnPaper(view, { least: piece.at, most: [piece.at[0] + piece.sides[0], piece.at[1] + piece.sides[1]] })))),
+      ...[{ at: [0, 0] as const, sides: stock }, ...taken].map((piece) => outline(goneLine, cornersOf(boxOnPaper(view, { min: piece.at, max: [piece.at[0] + piece.sides[0], piece.at[1] + piece.sides[1]] })))),
       ...stockMarks(own, side, sides), outline(pens.cut, cornersOf(box)),
     ] },
     ...stockCuts(own, side, sides),
@@ -99,7 +99,7 @@ const goneLine = { ...earlier(pens.paperFold), width: 0.35 };
 function plateView(plate: FlatPanel, box: Box): Fit {
   const left = dimensionGap + runningReach(stationsOf(plate, 1).map(tell.mm), cap);
   const below = dimensionGap + runningReach(stationsOf(plate, 0).map(tell.mm), cap);
-  return fitToScale({ least: [0, 0], most: [plate.width, plate.height] }, {
+  return fitToScale({ min: [0, 0], max: [plate.width, plate.height] }, {
     x: box.x + left, y: box.y + sideRoom, width: box.width - left - sideRoom, height: box.height - sideRoom - below,
   });
 }
@@ -130,7 +130,7 @@ function ownMarks({ width, height, holes }: FlatPanel, view: Fit): readonly Mark
 
 /** The holes from the lower left corner, below and on the left; the sides above and on the right. */
 function dimensions(plate: FlatPanel, view: Fit): readonly Mark[] {
-  const box = boxOnPaper(view, { least: [0, 0], most: [plate.width, plate.height] });
+  const box = boxOnPaper(view, { min: [0, 0], max: [plate.width, plate.height] });
   const [right, bottom] = [box.x + box.width, box.y + box.height];
   const hole = (axis: 0 | 1, place: number): Vec2 => onPaper(view, axis === 0 ? [place, 0] : [0, place]);
   return [

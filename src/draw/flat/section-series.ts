@@ -115,7 +115,7 @@ function extentOf(frames: readonly FoldFrame[], { tube }: Hardware, { axis, thic
   const over = frames.flatMap(({ pin }) => (pin ? [[pin[0], pin[1] + pinRoom * thickness] as const] : []));
   const points = [...frames.flatMap((frame) => [...frame.outline, ...frame.way]), ...tubeReach(axis, tube.outside / 2), ...over];
   const [as, bs] = [points.map(([a]) => a), points.map(([, b]) => b)];
-  return { least: [Math.min(...as), Math.min(...bs)], most: [Math.max(...as), Math.max(...bs)] };
+  return { min: [Math.min(...as), Math.min(...bs)], max: [Math.max(...as), Math.max(...bs)] };
 }
 
 /** Over the usual tube its top; all round one that does not stand over the root line. */
@@ -123,9 +123,9 @@ const tubeReach = ([a, b]: Vec2, radius: number): readonly Vec2[] =>
   (a === 0 ? [[0, b + radius]] : [[a - radius, b - radius], [a + radius, b + radius]]);
 
 /** As large as the cell allows: nothing is measured here, so the scale may be any. */
-function middleView({ least, most }: Bounds, { x, y, width, height }: Box): Fit {
-  const scale = Math.min(width / (most[0] - least[0]), height / (most[1] - least[1]));
-  return { scale, origin: [x + width / 2 - ((least[0] + most[0]) / 2) * scale, y + height / 2 + ((least[1] + most[1]) / 2) * scale] };
+function middleView({ min, max }: Bounds, { x, y, width, height }: Box): Fit {
+  const scale = Math.min(width / (max[0] - min[0]), height / (max[1] - min[1]));
+  return { scale, origin: [x + width / 2 - ((min[0] + max[0]) / 2) * scale, y + height / 2 + ((min[1] + max[1]) / 2) * scale] };
 }
 
 interface Cell {
@@ -134,8 +134,8 @@ interface Cell {
 }
 
 /** Rows and columns at which the sections come out largest; fewer columns win a tie. */
-function cells({ least, most }: Bounds, count: number, box: Box): readonly Cell[] {
-  const size: Vec2 = [most[0] - least[0], most[1] - least[1]];
+function cells({ min, max }: Bounds, count: number, box: Box): readonly Cell[] {
+  const size: Vec2 = [max[0] - min[0], max[1] - min[1]];
   const layouts = Array.from({ length: count }, (_, index) => layout(index + 1, count, box)).filter(({ room }) => room[0] > 0 && room[1] > 0);
   const scales = layouts.map(({ room }) => Math.min(room[0] / size[0], room[1] / size[1]));
   const best = layouts[scales.indexOf(Math.max(...scales))] ?? layout(count, count, box);

@@ -20,7 +20,7 @@ export function placeWhole(pattern: FlatPattern, box: Box): Whole {
 }
 
 function blankExtent({ blank }: FlatPattern): Bounds {
-  return { least: [-blank[0] / 2, -blank[1] / 2], most: [blank[0] / 2, blank[1] / 2] };
+  return { min: [-blank[0] / 2, -blank[1] / 2], max: [blank[0] / 2, blank[1] / 2] };
 }
 
 /** Marks of the whole panel on its light ground: the blank, or its outline once it is notched. */

@@ -11,8 +11,8 @@ export interface Fit {
 
 /** Least and greatest x and y on the plane, mm. */
 export interface Bounds {
-  readonly least: Vec2;
-  readonly most: Vec2;
+  readonly min: Vec2;
+  readonly max: Vec2;
 }
 
 /** Where in the free room a drawing stands: 0 left or top, ½ middle, 1 right or bottom. */
@@ -36,9 +36,9 @@ export function fittingScale(size: Vec2, room: Vec2, enlarge = false): number {
 
 /** The bounds in the middle of a box on the paper, as large as the series of scales allows. */
 export function fitToScale(extent: Bounds, box: Box, enlarge = false): Fit {
-  const size: Vec2 = [extent.most[0] - extent.least[0], extent.most[1] - extent.least[1]];
+  const size: Vec2 = [extent.max[0] - extent.min[0], extent.max[1] - extent.min[1]];
   const scale = fittingScale(size, [box.width, box.height], enlarge);
-  const middle: Vec2 = [(extent.least[0] + extent.most[0]) / 2, (extent.least[1] + extent.most[1]) / 2];
+  const middle: Vec2 = [(extent.min[0] + extent.max[0]) / 2, (extent.min[1] + extent.max[1]) / 2];
   return { scale, origin: [box.x + box.width / 2 - middle[0] * scale, box.y + box.height / 2 + middle[1] * scale] };
 }
 
@@ -53,19 +53,19 @@ export function allOnPaper(view: Fit, points: readonly Vec2[]): readonly Vec2[] 
 }
 
 /** The paper box of bounds on the plane. */
-export function boxOnPaper(view: Fit, { least, most }: Bounds): Box {
-  const [x, y] = onPaper(view, [least[0], most[1]]);
-  return { x, y, width: (most[0] - least[0]) * view.scale, height: (most[1] - least[1]) * view.scale };
+export function boxOnPaper(view: Fit, { min, max }: Bounds): Box {
+  const [x, y] = onPaper(view, [min[0], max[1]]);
+  return { x, y, width: (max[0] - min[0]) * view.scale, height: (max[1] - min[1]) * view.scale };
 }
 
 /** The largest fit of the bounds into the room, times `shrink`, at one scale in x and y. */
 export function fitInto(bounds: Bounds, room: Box, shrink: number, align: Align): Fit {
-  const width = Math.max(bounds.most[0] - bounds.least[0], 1e-6);
-  const height = Math.max(bounds.most[1] - bounds.least[1], 1e-6);
+  const width = Math.max(bounds.max[0] - bounds.min[0], 1e-6);
+  const height = Math.max(bounds.max[1] - bounds.min[1], 1e-6);
   const scale = shrink * Math.min(room.width / width, room.height / height);
   const x = room.x + align[0] * (room.width - scale * width);
   const y = room.y + align[1] * (room.height - scale * height);
-  return { scale, origin: [x - scale * bounds.least[0], y + scale * bounds.most[1]] };
+  return { scale, origin: [x - scale * bounds.min[0], y + scale * bounds.max[1]] };
 }
 
 export function boundsOf(points: readonly Vec2[]): Bounds {
@@ -76,5 +76,5 @@ export function boundsOf(points: readonly Vec2[]): Bounds {
     right = Math.max(right, x);
     high = Math.max(high, y);
   }
-  return { least: [left, low], most: [right, high] };
+  return { min: [left, low], max: [right, high] };
 }

@@ -99,12 +99,12 @@ function ownOutlineArea(caches: LineCaches, mesh: Body['mesh'], topology: Stage[
 
 function boundsOf(strokes: readonly Stroke[]): LineDrawing['bounds'] {
   const points = Float64Array.from(strokes.flatMap((stroke) => stroke.points.flat()));
-  if (points.length === 0) return { least: [0, 0], most: [0, 0] };
+  if (points.length === 0) return { min: [0, 0], max: [0, 0] };
   const box = [Infinity, Infinity, -Infinity, -Infinity] as [number, number, number, number];
   for (let p = 0; p < points.length; p++) {
     const k = p % 2;
     box[k] = Math.min(box[k] as number, real(points, p));
     box[k + 2] = Math.max(box[k + 2] as number, real(points, p));
   }
-  return { least: [box[0], box[1]], most: [box[2], box[3]] };
+  return { min: [box[0], box[1]], max: [box[2], box[3]] };
 }

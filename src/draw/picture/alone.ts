@@ -25,17 +25,17 @@ const breakPast = 1.5;
  */
 export function composeAlone(body: Body, view: View, scale: number, lineDrawing: LineDrawer, widest = Infinity): DrawnPicture {
   const drawing = shortened(lineDrawing([body], view), body, view, scale, widest);
-  const { least, most } = boundsOf(drawing.strokes.flatMap((stroke) => stroke.points));
-  if (!Number.isFinite(least[0])) throw new Error(`part ${body.id}: it has no visible line to draw`);
-  const [width, height] = [(most[0] - least[0]) * scale + 2 * margin, (most[1] - least[1]) * scale + 2 * margin];
+  const { min, max } = boundsOf(drawing.strokes.flatMap((stroke) => stroke.points));
+  if (!Number.isFinite(min[0])) throw new Error(`part ${body.id}: it has no visible line to draw`);
+  const [width, height] = [(max[0] - min[0]) * scale + 2 * margin, (max[1] - min[1]) * scale + 2 * margin];
   const room = { x: margin, y: margin, width: width - 2 * margin, height: height - 2 * margin };
-  const fit = { ...fitInto({ least, most }, room, 1, [0.5, 0.5]), scale };
+  const fit = { ...fitInto({ min, max }, room, 1, [0.5, 0.5]), scale };
   return toPicture({ width, height }, [paperGround({ width, height }), ...strokes(drawing, new Map([[body.id, 'white']]), fit, plainPens)]);
 }
 
 function shortened(drawing: LineDrawing, body: Body, view: View, scale: number, widest: number): LineDrawing {
-  const { least, most } = drawing.bounds;
-  const surplus = (most[0] - least[0]) - (widest - 2 * margin) / scale;
+  const { min, max } = drawing.bounds;
+  const surplus = (max[0] - min[0]) - (widest - 2 * margin) / scale;
   const along = lengthwise(body, view);
   if (surplus <= 0 || Math.abs(along[0]) < 0.3) return drawing;
   return withBreak(drawing, along, surplus / Math.abs(along[0]), scale);

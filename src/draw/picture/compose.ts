@@ -111,8 +111,8 @@ const greater = (one: DrawnPicture['newPartShares'], other: DrawnPicture['newPar
 
 /** Width of a scene's drawing over its height. */
 function aspectOf(scene: Scene, lineDrawing: LineDrawer): number {
-  const { least, most } = contentBounds(lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies)), scene.marks, planeOf(scene.view));
-  return (most[0] - least[0]) / (most[1] - least[1]);
+  const { min, max } = contentBounds(lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies)), scene.marks, planeOf(scene.view));
+  return (max[0] - min[0]) / (max[1] - min[1]);
 }
 
 function inRow(count: number, paper: Paper): Arrangement {
@@ -151,7 +151,7 @@ function composed(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Composed
   const paints = paintsOf(scene.bodies);
   const drawing = lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies));
   const bounds = contentBounds(drawing, scene.marks, plane);
-  if (!Number.isFinite(bounds.least[0])) throw new Error(`scene ${scene.id}: no body or mark to draw; a picture needs at least one`);
+  if (!Number.isFinite(bounds.min[0])) throw new Error(`scene ${scene.id}: no body or mark to draw; a picture needs at least one`);
   const spots = spotsOf(scene, plane, lineDrawing);
   const content = { plane, bounds, marks: scene.marks, spots, cover: coverOf(drawing, paints) };
   const layout = layOutOrFail(scene, content, paper);

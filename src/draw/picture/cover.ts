@@ -6,7 +6,7 @@ import type { Paint, Paints } from './looks.ts';
 
 /** A grid of square cells over the view plane, from its least corner. */
 interface Grid {
-  readonly least: Vec2;
+  readonly min: Vec2;
   readonly cell: number;
   readonly columns: number;
   readonly rows: number;
@@ -39,15 +39,15 @@ const cellsAcross = 320;
 const paintNumber: Record<Paint, number> = { white: 1, tint: 2, pale: 3, floor: 4 };
 
 export function coverOf(drawing: LineDrawing, paints: Paints): Cover {
-  const { least, most } = drawing.bounds;
-  const cell = Math.max((most[0] - least[0]) / cellsAcross, (most[1] - least[1]) / cellsAcross, 1e-6);
-  const columns = Math.ceil((most[0] - least[0]) / cell) + 1;
-  const rows = Math.ceil((most[1] - least[1]) / cell) + 1;
-  const cells = { least, cell, columns, rows, paint: new Uint8Array(columns * rows), lines: new Uint8Array(columns * rows) };
+  const { min, max } = drawing.bounds;
+  const cell = Math.max((max[0] - min[0]) / cellsAcross, (max[1] - min[1]) / cellsAcross, 1e-6);
+  const columns = Math.ceil((max[0] - min[0]) / cell) + 1;
+  const rows = Math.ceil((max[1] - min[1]) / cell) + 1;
+  const cells = { min, cell, columns, rows, paint: new Uint8Array(columns * rows), lines: new Uint8Array(columns * rows) };
   for (const region of drawing.regions) fillRings(cells, region.rings, paintNumber[paints.get(region.body) ?? 'white']);
   for (const stroke of drawing.strokes) markLine(cells, stroke.points);
   return {
-    least,
+    min,
     cell,
     columns,
     rows,
@@ -112,7 +112,7 @@ function markLine(cover: Cells, points: readonly Vec2[]): void {
 }
 
 function inCells(cover: Grid, [x, y]: Vec2): Vec2 {
-  return [(x - cover.least[0]) / cover.cell, (y - cover.least[1]) / cover.cell];
+  return [(x - cover.min[0]) / cover.cell, (y - cover.min[1]) / cover.cell];
 }
 
 function cellIndex(cover: Grid, x: number, y: number): number {
@@ -123,10 +123,10 @@ function cellIndex(cover: Grid, x: number, y: number): number {
 /** What lies under a box of the paper. Runs some hundred thousand times a picture, hence no lists or closures. */
 export function takenBy(cover: Cover, fit: Fit, box: Box): Taken {
   const perCell = 1 / (fit.scale * cover.cell);
-  const left = Math.floor((box.x - fit.origin[0]) * perCell - cover.least[0] / cover.cell);
-  const right = Math.ceil((box.x + box.width - fit.origin[0]) * perCell - cover.least[0] / cover.cell);
-  const low = Math.floor((fit.origin[1] - box.y - box.height) * perCell - cover.least[1] / cover.cell);
-  const high = Math.ceil((fit.origin[1] - box.y) * perCell - cover.least[1] / cover.cell);
+  const left = Math.floor((box.x - fit.origin[0]) * perCell - cover.min[0] / cover.cell);
+  const right = Math.ceil((box.x + box.width - fit.origin[0]) * perCell - cover.min[0] / cover.cell);
+  const low = Math.floor((fit.origin[1] - box.y - box.height) * perCell - cover.min[1] / cover.cell);
+  const high = Math.ceil((fit.origin[1] - box.y) * perCell - cover.min[1] / cover.cell);
   const x0 = Math.max(0, Math.min(cover.columns, left));
   const x1 = Math.max(0, Math.min(cover.columns, right));
   const wide = cover.columns + 1;

@@ -29,9 +29,9 @@ export function spotsOf(scene: Scene, plane: Plane, lineDrawing: LineDrawer): Sp
 }
 
 function comesNear(body: Body, plane: Plane, centre: Vec2, radius: number): boolean {
-  const { least, most } = boundsOf(cornersOf(body.mesh, body.pose).map((corner) => project(plane, corner)));
-  const x = Math.max(least[0], Math.min(centre[0], most[0]));
-  const y = Math.max(least[1], Math.min(centre[1], most[1]));
+  const { min, max } = boundsOf(cornersOf(body.mesh, body.pose).map((corner) => project(plane, corner)));
+  const x = Math.max(min[0], Math.min(centre[0], max[0]));
+  const y = Math.max(min[1], Math.min(centre[1], max[1]));
   return Math.hypot(x - centre[0], y - centre[1]) <= radius;
 }
 

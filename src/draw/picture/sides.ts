@@ -60,8 +60,8 @@ function paintAt(place: Vec2, areas: readonly Area[]): Paint | null {
   return areas.find((area) => inBounds(place, area.bounds) && inRings(place, area.rings))?.paint ?? null;
 }
 
-function inBounds([x, y]: Vec2, { least, most }: Bounds): boolean {
-  return x >= least[0] && x <= most[0] && y >= least[1] && y <= most[1];
+function inBounds([x, y]: Vec2, { min, max }: Bounds): boolean {
+  return x >= min[0] && x <= max[0] && y >= min[1] && y <= max[1];
 }
 
 function inRings([x, y]: Vec2, rings: Region['rings']): boolean {

@@ -39,8 +39,8 @@ export interface PlacedPictogram {
 /** A sheet with one tile of a drawing. */
 export function tileSheet(frame: SheetFrame, tiling: Tiling, tile: Tile, number: number): DrawnPicture {
   const { window } = frame.room;
-  const { least, most } = tiling.template.extent;
-  const size = toldText(tell.sides(most[0] - least[0], most[1] - least[1]));
+  const { min, max } = tiling.template.extent;
+  const size = toldText(tell.sides(max[0] - min[0], max[1] - min[1]));
   return sheetPicture({ ...frame, print: `${frame.print} · ${size}` }, [
     ...tileLines(tiling.template, tile, window),
     ...trims(tile, window),

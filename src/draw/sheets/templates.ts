@@ -28,7 +28,7 @@ export function panelTemplate(pattern: FlatPattern): Template {
   const half: Vec2 = [pattern.blank[0] / 2, pattern.blank[1] / 2];
   return {
     kind: 'panel',
-    extent: { least: [-half[0], -half[1]], most: half },
+    extent: { min: [-half[0], -half[1]], max: half },
     edge: pattern.outline,
     draw: (view) => [
       ...outlineMarks(pattern, view, pens.cut),
@@ -47,7 +47,7 @@ export function panelTemplate(pattern: FlatPattern): Template {
 export function foldedTemplate(pattern: Pattern): Template {
   return {
     kind: 'panel',
-    extent: { least: pattern.min, most: pattern.max },
+    extent: { min: pattern.min, max: pattern.max },
     edge: pattern.outline,
     draw: (view) => [
       patternOutline(pattern, view, pens.cut),
@@ -67,7 +67,7 @@ export function plateTemplate(plate: FlatPanel): Template {
   const edge: readonly Vec2[] = [[0, 0], [width, 0], [width, height], [0, height]];
   return {
     kind: 'plate',
-    extent: { least: [0, 0], most: [width, height] },
+    extent: { min: [0, 0], max: [width, height] },
     edge,
     draw: (view) => [outline(pens.cut, allOnPaper(view, edge)), ...holes.flatMap((hole) => trueHole(view, hole, plate))],
     figures: depths(holes, plate),

@@ -64,7 +64,7 @@ export function tiled(template: Template, window: Box): Tiling {
 }
 
 /** The grids to try, the best centred first: of equally good ones it stays. */
-function gridsFor({ extent: { least, most } }: Template, window: Box): readonly Grid[] {
+function gridsFor({ extent: { min, max } }: Template, window: Box): readonly Grid[] {
   const along = (length: number, room: number): { readonly count: number; readonly starts: readonly number[] } => {
     const needed = length + 2 * rim;
     const count = Math.max(1, Math.ceil((needed - overlap) / (room - overlap) - 1e-9));
@@ -72,10 +72,10 @@ function gridsFor({ extent: { least, most } }: Template, window: Box): readonly 
     const shares = Array.from({ length: shifts + 1 }, (_, index) => index / shifts).sort((a, b) => Math.abs(a - 0.5) - Math.abs(b - 0.5) || a - b);
     return { count, starts: shares.map((share) => -rim - slack * share) };
   };
-  const x = along(most[0] - least[0], window.width);
-  const y = along(most[1] - least[1], window.height);
+  const x = along(max[0] - min[0], window.width);
+  const y = along(max[1] - min[1], window.height);
   return x.starts.flatMap((left) => y.starts.map((above) =>
-    ({ left: least[0] + left, top: most[1] - above, rows: y.count, columns: x.count })));
+    ({ left: min[0] + left, top: max[1] - above, rows: y.count, columns: x.count })));
 }
 
 function cellsWithLines(template: Template, window: Box, grid: Grid): readonly (readonly [number, number])[] {

@@ -21,8 +21,8 @@ export interface Placed {
 }
 
 export interface Box3 {
-  readonly least: Vec3;
-  readonly most: Vec3;
+  readonly min: Vec3;
+  readonly max: Vec3;
 }
 
 /** Solid geometry of the parts. Holds what it built, by shape, until it is let go. */
@@ -131,7 +131,7 @@ function build(kernel: ManifoldToplevel, shape: Shape): Manifold {
 }
 
 const meet = (one: Box3, other: Box3): boolean => [0, 1, 2].every((axis) =>
-  (one.least[axis] ?? 0) <= (other.most[axis] ?? 0) && (other.least[axis] ?? 0) <= (one.most[axis] ?? 0));
+  (one.min[axis] ?? 0) <= (other.max[axis] ?? 0) && (other.min[axis] ?? 0) <= (one.max[axis] ?? 0));
 
 /** The box round a posed box: its half sides, turned, add up by their absolute values. */
 function standingBox(own: Readonly<ThreeBox>, pose: Pose): Box3 {
@@ -139,7 +139,7 @@ function standingBox(own: Readonly<ThreeBox>, pose: Pose): Box3 {
   const half = [0, 1, 2].map((axis) => ((own.max[axis] ?? 0) - (own.min[axis] ?? 0)) / 2);
   const reach = [0, 1, 2].map((row) => half.reduce((sum, side, column) => sum + Math.abs(pose[column * 4 + row] ?? 0) * side, 0));
   const edge = (sign: number): Vec3 => [0, 1, 2].map((axis) => (middle[axis] ?? 0) + sign * (reach[axis] ?? 0)) as unknown as Vec3;
-  return { least: edge(-1), most: edge(1) };
+  return { min: edge(-1), max: edge(1) };
 }
 
 function meshOf(solid: Manifold): Mesh {

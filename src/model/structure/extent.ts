@@ -5,8 +5,8 @@ import { times } from '../vectors.ts';
 
 /** The least and the most that something reaches along x, y and z, mm. */
 export interface Extent {
-  readonly least: Vec3;
-  readonly most: Vec3;
+  readonly min: Vec3;
+  readonly max: Vec3;
 }
 
 /** A round face of a part: where its middle is, its axis and its radius; a corner has none. */
@@ -21,7 +21,7 @@ export function extentOf(parts: readonly Part[]): Extent {
   const rims = parts.flatMap(rimsOf);
   const reach = (axis: 0 | 1 | 2, way: 1 | -1): number =>
     Math.max(...rims.map(({ at, axis: along, radius }) => way * at[axis] + radius * Math.sqrt(Math.max(0, 1 - along[axis] ** 2))));
-  return { least: [-reach(0, -1), -reach(1, -1), -reach(2, -1)], most: [reach(0, 1), reach(1, 1), reach(2, 1)] };
+  return { min: [-reach(0, -1), -reach(1, -1), -reach(2, -1)], max: [reach(0, 1), reach(1, 1), reach(2, 1)] };
 }
 
 function rimsOf({ shape, pose }: Part): readonly Rim[] {

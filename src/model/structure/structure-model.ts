@@ -57,7 +57,7 @@ export function platesOf({ panels }: BuiltStructure): readonly FlatPanel[] {
 
 /** The room that the finished item takes, over everything that stands out. */
 function dimensionsOf(parts: readonly Part[]): readonly NamedLength[] {
-  const { least: [left, front, low], most: [right, back, high] } = extentOf(parts);
+  const { min: [left, front, low], max: [right, back, high] } = extentOf(parts);
   const lengths: readonly (readonly [string, Vec3, Vec3])[] = [
     ['width', [left, front, low], [right, front, low]], ['depth', [right, front, low], [right, back, low]], ['height', [left, front, low], [left, front, high]],
   ];

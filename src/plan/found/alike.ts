@@ -70,7 +70,7 @@ function centredOn(units: readonly Unit[]): Pose {
 
 function middleOf({ pieces }: Unit): readonly [number, number, number] {
   const middle = [0, 0, 0];
-  for (const { least, most } of pieces) for (let axis = 0; axis < 3; axis++) middle[axis] = (middle[axis] ?? 0) + ((least[axis] ?? 0) + (most[axis] ?? 0)) / 2 / pieces.length;
+  for (const { min, max } of pieces) for (let axis = 0; axis < 3; axis++) middle[axis] = (middle[axis] ?? 0) + ((min[axis] ?? 0) + (max[axis] ?? 0)) / 2 / pieces.length;
   return [middle[0] ?? 0, middle[1] ?? 0, middle[2] ?? 0];
 }
 

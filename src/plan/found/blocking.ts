@@ -49,7 +49,7 @@ export const oppositeWay = (way: number): number => way ^ 1;
 /** Out of everything: as long as the item and half as much, mm. */
 function farOf(units: readonly Unit[]): number {
   const pieces = units.flatMap(({ pieces: own }) => own);
-  const span = [0, 1, 2].map((axis) => Math.max(...pieces.map(({ most }) => most[axis] ?? 0)) - Math.min(...pieces.map(({ least }) => least[axis] ?? 0)));
+  const span = [0, 1, 2].map((axis) => Math.max(...pieces.map(({ max }) => max[axis] ?? 0)) - Math.min(...pieces.map(({ min }) => min[axis] ?? 0)));
   return 1.5 * Math.hypot(...span);
 }
 

@@ -4,8 +4,8 @@ import { cross, dot, lengthOf, minus, type Vec3 } from '../../model/index.ts';
 export interface Piece {
   readonly points: Float64Array;
   readonly normals: readonly Vec3[];
-  readonly least: Vec3;
-  readonly most: Vec3;
+  readonly min: Vec3;
+  readonly max: Vec3;
 }
 
 /** Bodies that enter each other by less than this only touch, mm. */
@@ -15,21 +15,21 @@ const MOST_ROUNDS = 48;
 const SMALL = 1e-9;
 
 export function pieceOf(points: readonly Vec3[], normals: readonly Vec3[]): Piece {
-  const least = [Infinity, Infinity, Infinity];
-  const most = [-Infinity, -Infinity, -Infinity];
+  const min = [Infinity, Infinity, Infinity];
+  const max = [-Infinity, -Infinity, -Infinity];
   for (const point of points) {
     for (let axis = 0; axis < 3; axis++) {
-      least[axis] = Math.min(least[axis] ?? 0, point[axis] ?? 0);
-      most[axis] = Math.max(most[axis] ?? 0, point[axis] ?? 0);
+      min[axis] = Math.min(min[axis] ?? 0, point[axis] ?? 0);
+      max[axis] = Math.max(max[axis] ?? 0, point[axis] ?? 0);
     }
   }
-  return { points: Float64Array.from(points.flat()), normals, least: least as unknown as Vec3, most: most as unknown as Vec3 };
+  return { points: Float64Array.from(points.flat()), normals, min: min as unknown as Vec3, max: max as unknown as Vec3 };
 }
 
 /** The box round some bodies, itself a body. */
 export function boxRound(pieces: readonly Piece[]): Piece {
   const end = (axis: 0 | 1 | 2, most: boolean): number => pieces.reduce((reach, piece) =>
-    (most ? Math.max(reach, piece.most[axis]) : Math.min(reach, piece.least[axis])), most ? -Infinity : Infinity);
+    (most ? Math.max(reach, piece.max[axis]) : Math.min(reach, piece.min[axis])), most ? -Infinity : Infinity);
   const corners = [false, true].flatMap((x) => [false, true].flatMap((y) => [false, true].map((z): Vec3 => [end(0, x), end(1, y), end(2, z)])));
   return pieceOf(corners, [[1, 0, 0], [0, 1, 0], [0, 0, 1]]);
 }
@@ -59,8 +59,8 @@ export function staysOut(mover: Piece, way: Vec3, standing: Piece, touching: num
 export function boxesApart(mover: Piece, way: Vec3, standing: Piece, touching: number = TOUCHING): boolean {
   for (let axis = 0; axis < 3; axis++) {
     const travel = way[axis] ?? 0;
-    if ((mover.least[axis] ?? 0) + Math.min(0, travel) > (standing.most[axis] ?? 0) - touching) return true;
-    if ((mover.most[axis] ?? 0) + Math.max(0, travel) < (standing.least[axis] ?? 0) + touching) return true;
+    if ((mover.min[axis] ?? 0) + Math.min(0, travel) > (standing.max[axis] ?? 0) - touching) return true;
+    if ((mover.max[axis] ?? 0) + Math.max(0, travel) < (standing.min[axis] ?? 0) + touching) return true;
   }
   return false;
 }

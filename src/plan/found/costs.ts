@@ -108,7 +108,7 @@ export const massOf = (ground: Ground, set: Bits): number => indicesOf(set).redu
 function spanOf(ground: Ground, set: Bits): number {
   const pieces = indicesOf(set).flatMap((index) => ground.units.all[index]?.pieces ?? []);
   return Math.max(...[0, 1, 2].map((axis) =>
-    Math.max(...pieces.map(({ most }) => most[axis] ?? 0)) - Math.min(...pieces.map(({ least }) => least[axis] ?? 0))));
+    Math.max(...pieces.map(({ max }) => max[axis] ?? 0)) - Math.min(...pieces.map(({ min }) => min[axis] ?? 0))));
 }
 
 /** What one step of building costs in whatever pose. */

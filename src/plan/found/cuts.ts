@@ -110,7 +110,7 @@ function unhooked(ground: Ground, set: Bits, cables: readonly Unit[]): readonly 
 
 /** How far a cable goes across, mm. */
 const spanOf = ({ pieces }: Unit): number =>
-  Math.hypot(...[0, 1].map((axis) => Math.max(...pieces.map(({ most }) => most[axis] ?? 0)) - Math.min(...pieces.map(({ least }) => least[axis] ?? 0))));
+  Math.hypot(...[0, 1].map((axis) => Math.max(...pieces.map(({ max }) => max[axis] ?? 0)) - Math.min(...pieces.map(({ min }) => min[axis] ?? 0))));
 
 const hookWay = (ground: Ground, cable: Unit, way: Vec3): boolean =>
   (ground.linksAt[cable.index] ?? []).some(({ is, a, free }) => is === 'hook' && a === cable.index && free.some((out) => dot(out, way) > 0.999));
@@ -280,7 +280,7 @@ function outermost(ground: Ground, sets: readonly Bits[], side: Vec3): readonly 
 
 function placeAlong(ground: Ground, index: number, side: Vec3): number {
   const pieces = ground.units.all[index]?.pieces ?? [];
-  return Math.max(...pieces.map(({ least, most }) => dot([(least[0] + most[0]) / 2, (least[1] + most[1]) / 2, (least[2] + most[2]) / 2], side)));
+  return Math.max(...pieces.map(({ min, max }) => dot([(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2], side)));
 }
 
 /** Alike sets that leave one thing by one mouth each, one way and its opposite: both ends of a tube. */

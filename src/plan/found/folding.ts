@@ -35,10 +35,10 @@ const OPPOSITE = { left: 'right', right: 'left', front: 'back', back: 'front' } 
 
 const turnedRound = ({ hulls, whole }: FoldWay): FoldWay => ({ hulls: hulls.map(halfTurned), whole: halfTurned(whole) });
 
-function halfTurned({ points, normals, least, most }: Piece): Piece {
+function halfTurned({ points, normals, min, max }: Piece): Piece {
   return {
     points: points.map((value, index) => (index % 3 === 2 ? value : -value)), normals: normals.map(([x, y, z]): Vec3 => [-x, -y, z]),
-    least: [-most[0], -most[1], least[2]], most: [-least[0], -least[1], most[2]],
+    min: [-max[0], -max[1], min[2]], max: [-min[0], -min[1], max[2]],
   };
 }
 

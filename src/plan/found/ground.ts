@@ -90,8 +90,8 @@ function looksOf(units: readonly Unit[], size: number): Int32Array {
 
 function middleOf({ pieces }: Unit): Vec3 {
   const share = 1 / Math.max(1, pieces.length);
-  return pieces.reduce<Vec3>((sum, { least, most }) => [
-    sum[0] + (share * (least[0] + most[0])) / 2, sum[1] + (share * (least[1] + most[1])) / 2, sum[2] + (share * (least[2] + most[2])) / 2,
+  return pieces.reduce<Vec3>((sum, { min, max }) => [
+    sum[0] + (share * (min[0] + max[0])) / 2, sum[1] + (share * (min[1] + max[1])) / 2, sum[2] + (share * (min[2] + max[2])) / 2,
   ], [0, 0, 0]);
 }
 

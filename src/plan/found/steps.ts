@@ -184,6 +184,6 @@ function outOf(ground: Ground, set: Bits): Vec3 {
 
 function middleOf(ground: Ground, set: Bits): Vec3 {
   const pieces = indicesOf(set).flatMap((index) => ground.units.all[index]?.pieces ?? []);
-  const middle = (axis: 0 | 1 | 2): number => (Math.min(...pieces.map(({ least }) => least[axis])) + Math.max(...pieces.map(({ most }) => most[axis]))) / 2;
+  const middle = (axis: 0 | 1 | 2): number => (Math.min(...pieces.map(({ min }) => min[axis])) + Math.max(...pieces.map(({ max }) => max[axis]))) / 2;
   return [middle(0), middle(1), middle(2)];
 }

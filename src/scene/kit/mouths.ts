@@ -70,8 +70,8 @@ const home = ({ way, off }: Going, at: Vec3, wide: number): Mouth => ({ path: [p
 function small(going: Going, id: string): Mouth {
   const { hand, way } = going;
   const at = placed(hand.pose(id), [0, 0, 0]);
-  const { least, most } = boxRound([hand.body(id, 'new')]);
-  const back = [0, 1, 2].reduce((sum, axis) => sum + Math.max(0, -(way[axis] ?? 0) * (((way[axis] ?? 0) > 0 ? least[axis] : most[axis]) ?? 0) + (way[axis] ?? 0) * (at[axis] ?? 0)), 0);
+  const { min, max } = boxRound([hand.body(id, 'new')]);
+  const back = [0, 1, 2].reduce((sum, axis) => sum + Math.max(0, -(way[axis] ?? 0) * (((way[axis] ?? 0) > 0 ? min[axis] : max[axis]) ?? 0) + (way[axis] ?? 0) * (at[axis] ?? 0)), 0);
   return { ...home(going, at, wideOf(hand.part(id))), back };
 }
 

@@ -39,11 +39,11 @@ function blocksOf(hand: StageHand, step: Step): readonly Block[] {
   if (step.props.length === 0) return [];
   const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
   const there = [...new Set([...step.present, ...moving, ...step.props.flat()])].filter((id) => !FASTENERS.has(hand.part(id).kind)).map((id) => hand.body(id, 'present'));
-  const bench = boxRound(there).least[2];
+  const bench = boxRound(there).min[2];
   return step.props.flatMap((parts): readonly Block[] => {
     const bodies = there.filter(({ id }) => parts.includes(id));
     const box = boxRound(bodies);
-    return box.least[2] - bench > STANDS ? under(lowerEdge(bodies, box.least[2] + LOW), bench) : beside(box, bench);
+    return box.min[2] - bench > STANDS ? under(lowerEdge(bodies, box.min[2] + LOW), bench) : beside(box, bench);
   });
 }
 
@@ -52,9 +52,9 @@ const LOW = 30;
 
 /** The box round what is lower than a height. */
 function lowerEdge(bodies: readonly SceneBody[], height: number): Box {
-  const low = bodies.map(({ mesh, pose }) => boxRound([{ mesh, pose }])).filter(({ least }) => least[2] < height);
+  const low = bodies.map(({ mesh, pose }) => boxRound([{ mesh, pose }])).filter(({ min }) => min[2] < height);
   const all = (pick: (...values: number[]) => number, side: keyof Box): Vec3 => [0, 1, 2].map((axis) => pick(...low.map((box) => box[side][axis] ?? 0))) as unknown as Vec3;
-  return { least: all(Math.min, 'least'), most: all(Math.max, 'most') };
+  return { min: all(Math.min, 'min'), max: all(Math.max, 'max') };
 }
 
 interface Block {
@@ -67,14 +67,14 @@ const block = (width: number, height: number, thickness: number, at: Vec3): Bloc
 /** At both ends, where no sleeve comes, or in the middle of what is short. */
 const ends = (from: number, to: number): readonly number[] => (to - from > 4 * BLOCK.along ? [from + BLOCK.along / 2, to - BLOCK.along / 2] : [(from + to) / 2]);
 
-const under = ({ least, most }: Box, bench: number): readonly Block[] =>
-  ends(least[0], most[0]).map((x) => block(BLOCK.along, BLOCK.across, least[2] - bench, [x, (least[1] + most[1]) / 2, bench]));
+const under = ({ min, max }: Box, bench: number): readonly Block[] =>
+  ends(min[0], max[0]).map((x) => block(BLOCK.along, BLOCK.across, min[2] - bench, [x, (min[1] + max[1]) / 2, bench]));
 
 /** Across its thinner way. */
-function beside({ least, most }: Box, bench: number): readonly Block[] {
-  const isThinX = most[0] - least[0] < most[1] - least[1];
+function beside({ min, max }: Box, bench: number): readonly Block[] {
+  const isThinX = max[0] - min[0] < max[1] - min[1];
   const [thin, long] = isThinX ? [0, 1] as const : [1, 0] as const;
-  return ends(least[long], most[long]).flatMap((along) => [least[thin] - BLOCK.across / 2, most[thin] + BLOCK.across / 2].map((across) => (isThinX
+  return ends(min[long], max[long]).flatMap((along) => [min[thin] - BLOCK.across / 2, max[thin] + BLOCK.across / 2].map((across) => (isThinX
     ? block(BLOCK.across, BLOCK.along, BLOCK.high, [across, along, bench])
     : block(BLOCK.along, BLOCK.across, BLOCK.high, [along, across, bench]))));
 }

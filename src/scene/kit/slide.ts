@@ -87,8 +87,8 @@ const linesOnPanels = ({ step, hand }: Sliding, shown: readonly string[]): reado
 
 /** What comes too small to be seen is shown once more, enlarged: where it comes farthest out, least stands before it. */
 function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[]): readonly Mark[] {
-  const { least, most } = boxRound(bodies);
-  const middle = times(plus(least, most), 0.5);
+  const { min, max } = boxRound(bodies);
+  const middle = times(plus(min, max), 0.5);
   const outwards = ({ path: [, to] }: Mouth): number => Math.hypot(...acrossView(plus(to, times(middle, -1))));
   const [outermost] = mouths.filter(({ wide }) => isTooSmall(wide, bodies)).sort((a, b) => outwards(b) - outwards(a));
   if (outermost === undefined) return [];

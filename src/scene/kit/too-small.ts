@@ -7,6 +7,6 @@ const SEEN = 4;
 
 /** Whether something of this width, mm, is drawn too small to be seen among these bodies. */
 export function isTooSmall(wide: number, bodies: readonly SceneBody[]): boolean {
-  const { least, most } = boxRound(bodies);
-  return wide * PAPER < SEEN * Math.hypot(most[0] - least[0], most[1] - least[1], most[2] - least[2]);
+  const { min, max } = boxRound(bodies);
+  return wide * PAPER < SEEN * Math.hypot(max[0] - min[0], max[1] - min[1], max[2] - min[2]);
 }

@@ -52,8 +52,8 @@ const LEADS = 3;
 /** The longest bars of one side, the upper or the front one; none where all bars are on it. */
 function leading(before: readonly SceneBody[], [x, y, z]: Vec3): ReadonlySet<string> {
   const bars = before.filter(({ kind }) => BARS.has(kind)).map((body) => {
-    const { least, most } = boxRound([body]);
-    return { id: body.id, long: lengthOf(minus(most, least)), out: [x, y, z].reduce((sum, share, axis) => sum + Math.max(share * (least[axis] ?? 0), share * (most[axis] ?? 0)), 0) };
+    const { min, max } = boxRound([body]);
+    return { id: body.id, long: lengthOf(minus(max, min)), out: [x, y, z].reduce((sum, share, axis) => sum + Math.max(share * (min[axis] ?? 0), share * (max[axis] ?? 0)), 0) };
   });
   const farthest = Math.max(...bars.map(({ out }) => out));
   const outermost = bars.filter(({ out }) => farthest - out < LEADS);
@@ -87,16 +87,16 @@ const GAP = 0.28;
 
 function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
   const box = boxRound(before);
-  const middle: Vec3 = times(plus(box.least, box.most), 0.5);
+  const middle: Vec3 = times(plus(box.min, box.max), 0.5);
   // The way its top goes.
   const way: Vec3 = [axis[1], -axis[0], 0];
   const rolls = angle > ROLLS;
   const gap = GAP * 2 * halfAlong(box, rolls ? way : axis);
   const edge = plus(middle, times(way, halfAlong(box, way) + (rolls ? gap : 0)));
-  const pivot: Vec3 = [edge[0], edge[1], rolls ? middle[2] : box.least[2]];
+  const pivot: Vec3 = [edge[0], edge[1], rolls ? middle[2] : box.min[2]];
   const aside = times(way, rolls ? 0 : gap);
   const pose = (share: number): Pose => chained(moved(plus(pivot, times(aside, share))), turned(axis, angle * share), moved(times(pivot, -1)));
-  const start = plus([middle[0], middle[1], box.most[2]], times(way, rolls ? 0 : -halfAlong(box, way)));
+  const start = plus([middle[0], middle[1], box.max[2]], times(way, rolls ? 0 : -halfAlong(box, way)));
   const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index) => placed(pose(0.08 + (0.84 * index) / ARROW_STEPS), start));
   return { pose, marks: turnMarks(path, angle), leads: leading(before, [0, 0, 1]) };
 }
@@ -104,14 +104,14 @@ function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Tu
 /** Turned on the spot, and drawn to the right of where it lay before; the arrow goes round it, over its top. */
 function aboutUpright(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
   const box = boxRound(before);
-  const middle = times(plus(box.least, box.most), 0.5);
+  const middle = times(plus(box.min, box.max), 0.5);
   const halves = [halfAlong(box, [1, 0, 0]), halfAlong(box, [0, 1, 0])] as const;
   const after = [0, 1].map((way) => Math.abs(Math.cos(angle)) * (halves[way] ?? 0) + Math.abs(Math.sin(angle)) * (halves[1 - way] ?? 0));
   // As far as both reach across the paper, with white between them.
   const reach = seenAcross(halves) + seenAcross(after);
   const aside: Vec3 = [(reach * (1 + GAP / 2)) / ACROSS[0], 0, 0];
   const pose = (share: number): Pose => chained(moved(plus(middle, times(aside, share))), turned(axis, angle * share), moved(times(middle, -1)));
-  const centre: Vec3 = [middle[0] + aside[0] / 2, middle[1], box.most[2]];
+  const centre: Vec3 = [middle[0] + aside[0] / 2, middle[1], box.max[2]];
   const first = -Math.PI / 2 - (axis[2] * angle) / 2;
   const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index): Vec3 => {
     const at = first + (axis[2] * angle * index) / ARROW_STEPS;
@@ -127,4 +127,4 @@ const ACROSS: readonly [number, number] = [0.86, 0.5];
 const seenAcross = ([x = 0, y = 0]: readonly number[]): number => ACROSS[0] * x + ACROSS[1] * y;
 
 /** Half of how far a box reaches along a level direction, mm. */
-const halfAlong = ({ least, most }: Box, [x, y]: Vec3): number => (Math.abs(x) * (most[0] - least[0]) + Math.abs(y) * (most[1] - least[1])) / 2;
+const halfAlong = ({ min, max }: Box, [x, y]: Vec3): number => (Math.abs(x) * (max[0] - min[0]) + Math.abs(y) * (max[1] - min[1])) / 2;

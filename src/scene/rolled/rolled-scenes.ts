@@ -47,8 +47,8 @@ const kindsOf = (rolled: readonly Rolled[]): readonly Rolled[] =>
 
 /** A number in the middle of a piece of work. */
 function numberAt(bodies: readonly SceneBody[], place: number): Mark {
-  const { least, most } = boxRound(bodies);
-  return { mark: 'order', at: times(plus(least, most), 0.5), told: tell.number(place + 1) };
+  const { min, max } = boxRound(bodies);
+  return { mark: 'order', at: times(plus(min, max), 0.5), told: tell.number(place + 1) };
 }
 
 const isAlike = (one: Pose, other: Pose): boolean => one.every((value, index) => Math.abs(value - (other[index] ?? NaN)) < 1e-6);

@@ -12,11 +12,11 @@ describe('regions against ray casting', () => {
     'from %s: each place is filled by the body nearest to the eye',
     (_, view) => {
       const rays = raysOf(rack, view);
-      const { regions, bounds: { least, most } } = lineDrawing(rack, view);
+      const { regions, bounds: { min, max } } = lineDrawing(rack, view);
       const steps = 60;
       const places = Array.from({ length: steps * steps }, (_unused, k): Vec2 => [
-        least[0] + (most[0] - least[0]) * ((Math.floor(k / steps) + 0.4137) / steps),
-        least[1] + (most[1] - least[1]) * (((k % steps) + 0.5913) / steps),
+        min[0] + (max[0] - min[0]) * ((Math.floor(k / steps) + 0.4137) / steps),
+        min[1] + (max[1] - min[1]) * (((k % steps) + 0.5913) / steps),
       ]);
       const covered = places.filter((place) => firstBody(rays, place) >= 0);
       expect(covered.length).toBeGreaterThan(250);

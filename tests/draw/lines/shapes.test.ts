@@ -23,7 +23,7 @@ describe('a cube in true isometric', () => {
   });
 
   it('stands within ± √(2/3) a and ± a/√2', () => {
-    const [x, y] = drawing.bounds.most;
+    const [x, y] = drawing.bounds.max;
     expect(x).toBeCloseTo(100 / Math.SQRT2, 2);
     expect(y).toBeCloseTo(100 * Math.sqrt(2 / 3), 2);
   });
@@ -35,7 +35,7 @@ describe('a round rod', () => {
     const drawing = lineDrawing([body('rod', meshOf(Solid.cylinder(300, 20, 20, 96)))], isometric);
     const end = drawing.strokes.find(({ weight }) => weight === 'edge');
     expect(drawing.strokes.map(({ weight }) => weight).sort()).toEqual(['edge', 'outline']);
-    const outlineTop = drawing.bounds.most[1];
+    const outlineTop = drawing.bounds.max[1];
     const lowest = Math.min(...(end?.points ?? []).map(([, y]) => y));
     expect((outlineTop - lowest) / 40).toBeCloseTo(0.57735, 3);
   });
@@ -104,7 +104,7 @@ describe('areas against closed forms', () => {
 
 describe('nothing to draw', () => {
   it('gives an empty drawing', () => {
-    expect(lineDrawing([], isometric)).toEqual({ strokes: [], regions: [], visibleShare: {}, bounds: { least: [0, 0], most: [0, 0] } });
+    expect(lineDrawing([], isometric)).toEqual({ strokes: [], regions: [], visibleShare: {}, bounds: { min: [0, 0], max: [0, 0] } });
   });
 
   it('refuses a view without a direction', () => {

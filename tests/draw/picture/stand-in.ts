@@ -14,8 +14,8 @@ export const hullDrawing: LineDrawer = (bodies, view): LineDrawing => {
     regions: bodies.map((body, i) => ({ body: body.id, rings: [hulls[i] ?? []] })),
     visibleShare: Object.fromEntries(bodies.map((body) => [body.id, 1])),
     bounds: {
-      least: [Math.min(...all.map((p) => p[0])), Math.min(...all.map((p) => p[1]))],
-      most: [Math.max(...all.map((p) => p[0])), Math.max(...all.map((p) => p[1]))],
+      min: [Math.min(...all.map((p) => p[0])), Math.min(...all.map((p) => p[1]))],
+      max: [Math.max(...all.map((p) => p[0])), Math.max(...all.map((p) => p[1]))],
     },
   };
 };

@@ -53,7 +53,7 @@ function panelSheetMarks(sheet: PanelSheet): readonly Mark[] {
   const cuts = numberedCuts(sheet.cuts);
   const datum = soundCorner(sheet);
   const { view } = panelView(sheet);
-  const box = boxOnPaper(view, { least: [0, 0], most: [length, width] });
+  const box = boxOnPaper(view, { min: [0, 0], max: [length, width] });
   const order = orderCap(cuts);
   const ring = (part: Rectangle): readonly Vec2[] => allOnPaper(view, [[part.x, part.y], [part.x + part.width, part.y], [part.x + part.width, part.y + part.height], [part.x, part.y + part.height]]);
   return [
@@ -116,7 +116,7 @@ function corner({ right, upper }: Datum, box: { readonly x: number; readonly y: 
 
 /** Every place of a cut, counted from the sound corner: those along the length below, those along the width on the left. */
 function stations(cuts: readonly NumberedCut[], { right, upper }: Datum, { length, width, cuts: cutPart }: PanelSheet, view: Fit): readonly Mark[] {
-  const box = boxOnPaper(view, { least: [0, 0], most: [length, width] });
+  const box = boxOnPaper(view, { min: [0, 0], max: [length, width] });
   const bottom = box.y + box.height;
   const loose = loosePieces(cutPart);
   const places = (axis: 'x' | 'y'): readonly number[] => [

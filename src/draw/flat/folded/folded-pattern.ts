@@ -40,7 +40,7 @@ export function foldedPatternMarks(pattern: Pattern, paper: Paper): readonly Mar
   const holesWide = (paper.width - 2 * margin) * (snipSign(pattern) ? holesShare : 1);
   const signsHeight = Math.max(snipHeight, legendHeight(pattern.holes, holesWide) + 1);
   const kinds = flapKinds(pattern);
-  const extent = { least: pattern.min, most: pattern.max };
+  const extent = { min: pattern.min, max: pattern.max };
   const places = outlinePlaces(pattern);
   const view = fitToScale(extent, wholeBox(places.map((each) => each.map(tell.mm)), paper, lower));
   const blank = boxOnPaper(view, extent);

@@ -88,8 +88,8 @@ function measured(pattern: Pattern, places: Coordinates, paper: Paper, draw: (vi
   const [across, up] = places.map((each) => coordinateGap + runningReach(each.map(tell.mm), cap));
   const low = sign?.height ?? 0;
   const box = mainBox(paper, 0, { ...noRoom, left: up ?? 0, bottom: (across ?? 0) + low });
-  const view = fitToScale({ least: pattern.min, most: pattern.max }, box);
-  const blank = boxOnPaper(view, { least: pattern.min, most: pattern.max });
+  const view = fitToScale({ min: pattern.min, max: pattern.max }, box);
+  const blank = boxOnPaper(view, { min: pattern.min, max: pattern.max });
   return [
     wholeMark(pattern, view, false, draw(view)),
     ...coordinateMarks(pattern, places, view, blank, cap, { x: [0.5, paper.width - 0.5], y: [0.5, paper.height - 0.5] }),
@@ -102,7 +102,7 @@ function stripped(pattern: Pattern, work: StripWork, paper: Paper, draw: (view: 
   const kinds = flapKinds(pattern).filter((kind) => work === 'mark' || kind.bends.some(({ is }) => is === work));
   const last = beside?.wide ?? 0;
   const span = kinds.reduce((sum, kind) => sum + kindWidth(kind, work, pattern.thickness), 0) + last;
-  const view = fitToScale({ least: pattern.min, most: pattern.max }, mainBox(paper, span, noRoom));
+  const view = fitToScale({ min: pattern.min, max: pattern.max }, mainBox(paper, span, noRoom));
   const column: Box = columnBox(paper, span);
   return [
     wholeMark(pattern, view, work !== 'mark', draw(view)),
@@ -114,7 +114,7 @@ function stripped(pattern: Pattern, work: StripWork, paper: Paper, draw: (view: 
 
 /** The notches and snips cut out, what falls off left white. */
 function notched(pattern: Pattern, paper: Paper): readonly Mark[] {
-  const view = fitToScale({ least: pattern.min, most: pattern.max }, mainBox(paper, 0, noRoom));
+  const view = fitToScale({ min: pattern.min, max: pattern.max }, mainBox(paper, 0, noRoom));
   return [wholeMark(pattern, view, true, [
     blankLine(pattern, view), ...rootMarks(pattern, view, earlier(pens.inside)), ...bends(pattern, view, null),
     ...patternHoles(pattern, view, earlier(pens.hole)), patternOutline(pattern, view, { ...pens.cut, width: 0.7 }),

@@ -15,7 +15,7 @@ const dimensionGap = 6;
 export function blankStage(sides: Vec2, stock: Vec2, paper: Paper): readonly Mark[] {
   const blank = onStock('blank', sides, stock);
   const reach = runningReach([blank, stock].map((each) => tell.mm(each[1])), cap);
-  const extent = { least: [0, 0], most: stock } as const;
+  const extent = { min: [0, 0], max: stock } as const;
   const view = fitToScale(extent, mainBox(paper, 0, {
     left: dimensionGap + reach, right: orderRoom, top: orderRoom, bottom: dimensionGap + runningReach([tell.mm(0)], cap),
   }));

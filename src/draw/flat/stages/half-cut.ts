@@ -54,7 +54,7 @@ export function knifeInPanel(pattern: Skinned, box: Box): readonly Mark[] {
   const dimensions = 12;
   const knifeRoom = 16;
   const reach = thickness * 0.65;
-  const view = fitToScale({ least: [-reach, -thickness], most: [reach, 0] }, {
+  const view = fitToScale({ min: [-reach, -thickness], max: [reach, 0] }, {
     x: box.x + dimensions, y: box.y + knifeRoom, width: box.width - 2 * dimensions, height: box.height - knifeRoom - 2,
   }, true);
   const deep = thickness - skin;

@@ -56,8 +56,8 @@ function cornerView(pattern: FlatPattern, frame: Box): Fit {
   const inside = pattern.notch[0] * 0.24;
   const outside = pattern.notch[0] * 0.08;
   return fitToScale({
-    least: [x - inside, y - inside],
-    most: [pattern.blank[0] / 2 + outside, pattern.blank[1] / 2 + outside],
+    min: [x - inside, y - inside],
+    max: [pattern.blank[0] / 2 + outside, pattern.blank[1] / 2 + outside],
   }, frame);
 }
 

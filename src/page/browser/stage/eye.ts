@@ -28,8 +28,8 @@ export const nearerEye = (eye: Eye, by: number): Eye => ({ ...eye, near: MathUti
 
 /** Aims a camera at a box so that the whole of it is seen at `near` 1. `width` and `height` of the view are in pixels. */
 export function aim(camera: OrthographicCamera, eye: Eye, box: Box3, width: number, height: number): void {
-  const middle = new Vector3(...box.least).add(new Vector3(...box.most)).multiplyScalar(0.5);
-  const half = new Vector3(...box.most).sub(new Vector3(...box.least)).multiplyScalar(0.5);
+  const middle = new Vector3(...box.min).add(new Vector3(...box.max)).multiplyScalar(0.5);
+  const half = new Vector3(...box.max).sub(new Vector3(...box.min)).multiplyScalar(0.5);
   const size = Math.max(1, half.length());
   const towards = new Vector3(Math.sin(eye.round) * Math.cos(eye.up), -Math.cos(eye.round) * Math.cos(eye.up), Math.sin(eye.up));
   camera.up.set(0, 0, 1);

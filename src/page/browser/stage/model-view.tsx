@@ -129,7 +129,7 @@ function Drawn({ packet, store, marks, labels, tints, subject, eye, holder, redr
 
 /** A model that grows or shrinks keeps its scale on the screen, so that the change is seen, until it would leave the view. */
 function kept(before: Box3, now: Box3): Box3 {
-  const size = ({ least, most }: Box3): number => Math.hypot(most[0] - least[0], most[1] - least[1], most[2] - least[2]);
-  const isWithin = [0, 1, 2].every((axis) => (now.most[axis] ?? 0) - (now.least[axis] ?? 0) <= 1.05 * ((before.most[axis] ?? 0) - (before.least[axis] ?? 0)) + 1);
+  const size = ({ min, max }: Box3): number => Math.hypot(max[0] - min[0], max[1] - min[1], max[2] - min[2]);
+  const isWithin = [0, 1, 2].every((axis) => (now.max[axis] ?? 0) - (now.min[axis] ?? 0) <= 1.05 * ((before.max[axis] ?? 0) - (before.min[axis] ?? 0)) + 1);
   return isWithin && size(now) > 0.55 * size(before) ? before : now;
 }

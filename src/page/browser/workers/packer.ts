@@ -55,16 +55,16 @@ function geometryOf(key: string, mesh: Mesh): Geometry {
 
 /** The box round points given as x y z by turns. */
 function boxAround(positions: ArrayLike<number>): Box3 {
-  const least: [number, number, number] = [Infinity, Infinity, Infinity];
-  const most: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  const min: [number, number, number] = [Infinity, Infinity, Infinity];
+  const max: [number, number, number] = [-Infinity, -Infinity, -Infinity];
   for (let index = 0; index < positions.length; index += 1) {
     const axis = index % 3 as 0 | 1 | 2;
     const value = positions[index] ?? 0;
-    if (value < least[axis]) least[axis] = value;
-    if (value > most[axis]) most[axis] = value;
+    if (value < min[axis]) min[axis] = value;
+    if (value > max[axis]) max[axis] = value;
   }
-  return { least, most };
+  return { min, max };
 }
 
-const cornersOf = ({ least, most }: Box3): readonly Vec3[] =>
-  [least[0], most[0]].flatMap((x) => [least[1], most[1]].flatMap((y) => [least[2], most[2]].map((z): Vec3 => [x, y, z])));
+const cornersOf = ({ min, max }: Box3): readonly Vec3[] =>
+  [min[0], max[0]].flatMap((x) => [min[1], max[1]].flatMap((y) => [min[2], max[2]].map((z): Vec3 => [x, y, z])));
