@@ -5,7 +5,7 @@ import {
 import { bindingOf, papersToStitch, type BindingOptions } from './binding.ts';
 import { localeFiles } from './files.ts';
 import { chosen } from './project.ts';
-import { tonguesAsked } from './tongues.ts';
+import { languageSetsAsked } from './language-sets.ts';
 
 export interface EditionOptions extends BindingOptions {
   readonly lang?: readonly string[];
@@ -36,7 +36,7 @@ export function editionsAsked(options: EditionOptions): Wanted {
   if (binding) papersToStitch(papers);
   refuseUnprintable(editions, papers);
   const languages = known.map((lang) => loadWords(locales, lang));
-  return { languages, binding, copies: copiesOfEditions(names, { papers, tongues: tonguesAsked(languages, options.lang), source: sourceOf(languages) }) };
+  return { languages, binding, copies: copiesOfEditions(names, { papers, languageSets: languageSetsAsked(languages, options.lang), source: sourceOf(languages) }) };
 }
 
 const usualEditions = (): readonly string[] => EDITIONS.filter(({ isUsual }) => isUsual).map(({ name }) => name);

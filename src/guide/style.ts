@@ -35,7 +35,7 @@ a{color:inherit;text-decoration:none;-webkit-tap-highlight-color:transparent}
 :focus{outline:3px solid var(--ink);outline-offset:-3px}
 :focus:not(:focus-visible){outline:0}
 .store{position:absolute}
-.again,.tongues,#tick{position:relative}
+.again,.speaking,#tick{position:relative}
 .heard{position:absolute;width:1px;height:1px;overflow:hidden;clip:rect(0 0 0 0);white-space:nowrap}
 .scripted{display:none}
 .say{display:none}
@@ -84,9 +84,9 @@ h1 .say{min-width:0;font-size:calc(1.375rem*var(--words));font-weight:700;margin
 .row{display:flex;align-items:center;flex-wrap:wrap;margin:.5rem -.375rem}
 .row>*{margin:.25rem .375rem}
 .row>.say{flex:1}
-.tongues{width:100%;min-height:3.5rem;flex-wrap:wrap;border-top:1px solid var(--faded);padding:.25rem 0;font-size:1.125rem}
-.tongues bdi{margin:0 .375rem}
-.on .tongues{display:flex}
+.speaking{width:100%;min-height:3.5rem;flex-wrap:wrap;border-top:1px solid var(--faded);padding:.25rem 0;font-size:1.125rem}
+.speaking bdi{margin:0 .375rem}
+.on .speaking{display:flex}
 .facts bdi,.crew bdi{white-space:normal}
 .facts>div{flex:1;min-width:0}
 .facts p{font-size:1.125rem}

@@ -86,7 +86,7 @@ const onHalf = (['en', 'fr', 'ar'] as const).flatMap((lang) => (['words', 'pictu
 export const halfRacks = sampledRows(onHalf, 'half racks', [['edition', 'paper'], ['lang']]);
 export const halfOthers = sampledRows(onHalf.flatMap((row) => (['chair', 'bed', 'desk'] as const).map((item) => ({ ...row, item }))), 'half others', [['item', 'paper'], ['item', 'edition'], ['lang', 'edition']]);
 const tall = ['my', 'ur', 'el', 'am', 'ar+fr', 'en+my+ur', 'uk+am+ar'];
-export const halfTongues = sampledRows(tall.flatMap((lang) => halves.map((paper) => ({ lang, paper }))), 'half tongues', [['lang'], ['paper']]);
+export const halfLanguages = sampledRows(tall.flatMap((lang) => halves.map((paper) => ({ lang, paper }))), 'half languages', [['lang'], ['paper']]);
 export const halfBeds = sampled(tall, 'half beds', 2);
 
 /** Real booklets of the standard rack, printed and read. */
@@ -96,7 +96,7 @@ export const realRacks = sampledRows([
 ] as const, 'real', [['edition', 'paper']]);
 
 /** Tagged booklets read by a second reader: those that single texts are looked for in, and languages of every other script. */
-export const taggedTongues = ['en', 'el', 'my', 'ar', 'en+ur+bn', ...sampled(['uk', 'am', 'bn', 'ur', 'ar+fr'], 'tagged', 1)];
+export const taggedLanguages = ['en', 'el', 'my', 'ar', 'en+ur+bn', ...sampled(['uk', 'am', 'bn', 'ur', 'ar+fr'], 'tagged', 1)];
 
 /** Posters looked at in the browser. */
 export const seenPosters = sampledRows(
@@ -109,7 +109,7 @@ export const seenPosters = sampledRows(
 export const printedCuts = sampledRows((['ar', 'en', 'fr'] as const).flatMap((lang) => (['a4', 'letter'] as const).map((paper) => ({ lang, paper }))), 'printed cuts', [['lang'], ['paper']]);
 
 /** Languages that are asked for all that a booklet can say: those with the most forms of a plural, the fewest, and rules that Unicode lacks. */
-export const askedTongues = sampled(['ar', 'my', 'ht'], 'asked', 1);
+export const askedLanguages = sampled(['ar', 'my', 'ht'], 'asked', 1);
 
 /** The phone guide's pages and panels that axe-core looks at, light and dark, without words and with them. */
 const looks = (['light', 'dark'] as const).flatMap((look) => [false, true].map((worded) => ({ look, worded })));

@@ -11,7 +11,7 @@ import { packPages } from './pack.ts';
 import { roundOf } from './round.ts';
 import { captionSize, lineHeight, sheets } from './sheet.ts';
 import { stripOf } from './strip.ts';
-import { saidHeight, type Say } from './tongues.tsx';
+import { saidHeight, type Say } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** White above and below what stands in a band, and between its rows, mm. */

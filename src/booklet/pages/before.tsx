@@ -5,7 +5,7 @@ import { cautionPages, type Block } from './caution-list.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
 import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
-import { Said, saidHeight, type Say } from './tongues.tsx';
+import { Said, saidHeight, type Say } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Always shown, whatever the plan's steps say. */

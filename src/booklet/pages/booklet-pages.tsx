@@ -14,7 +14,7 @@ import { plates } from './plates.tsx';
 import { safeLoad } from './safe-load.tsx';
 import { steps } from './steps.tsx';
 import { pageStyle } from './style.ts';
-import { inEach, tonguesOf } from './tongues.tsx';
+import { inEach, languagesOf } from './in-languages.tsx';
 import type { BookletInput, BookletPages } from './types.ts';
 
 type Chapter = (input: BookletInput) => readonly ReactNode[];
@@ -36,7 +36,7 @@ export function bookletPages(input: BookletInput): BookletPages {
   )).join('\n');
   return {
     html,
-    css: pageStyle(tonguesOf(input), input.paper),
+    css: pageStyle(languagesOf(input), input.paper),
     title: inEach(input).map(itemAndSize).join(' · '),
     dir: input.words.about.direction,
     pageCount: contents.length,

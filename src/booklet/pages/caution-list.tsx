@@ -5,7 +5,7 @@ import type { ChapterName } from './chapter-glyphs.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { packPages } from './pack.ts';
 import { sheets } from './sheet.ts';
-import { Said, inSeveral, saidHeight, type Say } from './tongues.tsx';
+import { Said, inSeveral, saidHeight, type Say } from './in-languages.tsx';
 import type { BookletInput, Caution } from './types.ts';
 
 /** Cautions whose sentence is another than `says`: the key under the caution. */

@@ -4,7 +4,7 @@ import { GlyphMark } from './glyph-mark.tsx';
 import { LookedAt, leastLookedAt, lookedAtHeight, lookedAtWidth, lookedUp } from './looked-at.tsx';
 import { lineScale, textWidth } from './setting.ts';
 import { heading, headingLine, headingWhite, sheets } from './sheet.ts';
-import { Said, inSeveral, saidHeight, type Say } from './tongues.tsx';
+import { Said, inSeveral, saidHeight, type Say } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 interface ChapterHeadingProps {

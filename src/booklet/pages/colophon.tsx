@@ -12,7 +12,7 @@ import { packPages } from './pack.ts';
 import { latinLines, lineScale, textLines } from './setting.ts';
 import { lineHeight, sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
-import { Said, inEach, inSeveral, marked, saidHeight, tonguesOf, type Say } from './tongues.tsx';
+import { Said, inEach, inSeveral, marked, saidHeight, languagesOf, type Say } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Columns of the findings, mm: a finding's name with its source, figure, and limit; the verdict has the rest. On a narrow page the source stands under the row. */
@@ -72,7 +72,7 @@ function factsOf(input: BookletInput): readonly (readonly [string, string])[] {
 
 /** The typefaces of the booklet's languages: figures are in the first. */
 function families(input: BookletInput): readonly string[] {
-  return [...new Set(['Noto Sans', ...tonguesOf(input).map(({ lang }) => fontFamily(lang))])];
+  return [...new Set(['Noto Sans', ...languagesOf(input).map(({ lang }) => fontFamily(lang))])];
 }
 
 /** Height of one language's facts with the white under them, mm. */

@@ -9,7 +9,7 @@ import { sheets, textSize } from './sheet.ts';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
 import { textLines } from './setting.ts';
-import { Said, inSeveral, saidHeight } from './tongues.tsx';
+import { Said, inSeveral, saidHeight } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** The item's name: pt and lines in mm, for one language and for several, on a wide page and a narrow one; white over it, mm. */

@@ -10,7 +10,7 @@ import { packPages } from './pack.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
 import { sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
-import { Said, saidHeight, type Say } from './tongues.tsx';
+import { Said, saidHeight, type Say } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Rows of the table, its head, and the white under the drawing, mm. */

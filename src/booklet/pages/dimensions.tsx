@@ -11,7 +11,7 @@ import { sheets, textSize } from './sheet.ts';
 import { SizeNames, sizeNamesFit, sizeNamesHeight } from './size-names.tsx';
 import { SizeMark } from './size-mark.tsx';
 import { Spoken } from './spoken.tsx';
-import { Said, inSeveral, saidHeight } from './tongues.tsx';
+import { Said, inSeveral, saidHeight } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Lengths that have a plainer name where the item's use is known. */

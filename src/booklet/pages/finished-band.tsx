@@ -3,7 +3,7 @@ import { fittedHeight, finishedScale, pictureScale, readyPicture, type Band, typ
 import { finishedAlt } from './cover.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
 import { PlacedPicture } from './placed-picture.tsx';
-import { Said } from './tongues.tsx';
+import { Said } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 interface FinishedBandProps {

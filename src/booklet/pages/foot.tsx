@@ -5,7 +5,7 @@ import { itemAndSize, overall } from './names.ts';
 import { lineScale, textWidth } from './setting.ts';
 import { bandRoom, lineHeight, sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
-import { Said, inEach, inSeveral, saidHeight, tonguesOf, type Say } from './tongues.tsx';
+import { Said, inEach, inSeveral, saidHeight, languagesOf, type Say } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** White under the foot, mm, and the size of its letters, pt. */
@@ -60,7 +60,7 @@ export function footOver(input: BookletInput): number {
   if (input.edition === 'pictures' || !input.despiteFindings) return 0;
   if (sheets[input.paper].narrow) return saidHeight(input, warning, warningRoom(input), { size: footSize, bold: true }) - lineHeight;
   const lines = Math.ceil(warningWidth(input) / warningRoom(input));
-  return lines * lineHeight * Math.max(...tonguesOf(input).map(lineScale)) - lineHeight;
+  return lines * lineHeight * Math.max(...languagesOf(input).map(lineScale)) - lineHeight;
 }
 
 /** Width of the warning on one line in all languages, mm; broken, each line may stay short by a word. */

@@ -1,13 +1,13 @@
 import { Fragment, type ReactNode } from 'react';
 import { isolateName } from '../words/index.ts';
 import { Spoken } from './spoken.tsx';
-import { tonguesOf } from './tongues.tsx';
+import { languagesOf } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** All languages the booklet comes in by their own names, this booklet's in bold. */
 export function Languages({ input }: { readonly input: BookletInput }): ReactNode {
   const { words: { about, tags }, languages = [about.name] } = input;
-  const own = tonguesOf(input).map((words) => words.about.name);
+  const own = languagesOf(input).map((words) => words.about.name);
   return languages.map((name, index) => {
     const Weight = own.includes(name) ? 'b' : 'span';
     return (

@@ -8,7 +8,7 @@ import { packPages } from './pack.ts';
 import { sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import { rowText, stepRows } from './step-rows.ts';
-import { Said, inSeveral, saidHeight, type Say } from './tongues.tsx';
+import { Said, inSeveral, saidHeight, type Say } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Height of a check's pictures, of the numbers of its steps, white between pictures and words and under both, mm. */

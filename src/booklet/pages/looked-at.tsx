@@ -8,7 +8,7 @@ import { lineScale } from './setting.ts';
 import { sheets, textSize } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import { rowText, stepRows } from './step-rows.ts';
-import { Said, saidHeight } from './tongues.tsx';
+import { Said, saidHeight } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** The rows of a chapter's steps; none where it shows no work. */

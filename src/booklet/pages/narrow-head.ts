@@ -4,7 +4,7 @@ import { marginParts, type MarginPart } from './margin-parts.ts';
 import { packRows } from './pack.ts';
 import { pictureSize } from './placed-picture.tsx';
 import { roundOf } from './round.ts';
-import { saidHeight } from './tongues.tsx';
+import { saidHeight } from './in-languages.tsx';
 import type { Step } from '../../plan/index.ts';
 import type { BookletInput } from './types.ts';
 

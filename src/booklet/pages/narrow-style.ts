@@ -36,7 +36,7 @@ const listStyle = (main: number): string => `
 .sizes .named { width: ${namedColumn}mm; font-size: calc(${namedSize}pt * var(--text-scale)); --leading: ${namedLine}mm; padding-inline-end: ${namedGap}mm; }
 .sizes .figure { height: ${leastRow}mm; }
 .size-names:not(.several) { grid-template-columns: 1fr 1fr; }
-.names .tongues.under > .tongue { text-align: -webkit-match-parent; }
+.names .in-languages.under > .in-language { text-align: -webkit-match-parent; }
 .pieces .piece { width: ${main - 2 * pieceFigures.narrow}mm; }
 .pieces .figure { width: ${pieceFigures.narrow}mm; }
 `;

@@ -5,7 +5,7 @@ import { withNumeral } from './load-figures.tsx';
 import { sheets } from './sheet.ts';
 import { toldBlocks, type Told } from './told-pair.tsx';
 import { toldColumnGap } from './told.ts';
-import type { Say } from './tongues.tsx';
+import type { Say } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Heights of the pictures, mm. */

@@ -13,7 +13,7 @@ import { countsBySize, sizeText, type SizedCount } from './part-sizes.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
 import { ScaleBar } from './scale-bar.tsx';
 import { Spoken } from './spoken.tsx';
-import { Said, saidHeight, type Say } from './tongues.tsx';
+import { Said, saidHeight, type Say } from './in-languages.tsx';
 import { isolate } from '../words/index.ts';
 import type { BookletInput } from './types.ts';
 

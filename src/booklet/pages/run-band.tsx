@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { fittedHeight, runScale, type Band, type Fit } from './bands.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { Spoken } from './spoken.tsx';
-import { Said } from './tongues.tsx';
+import { Said } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 interface RunBandProps {

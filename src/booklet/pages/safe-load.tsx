@@ -9,7 +9,7 @@ import { onlyFor } from './only-for.tsx';
 import { sheets } from './sheet.ts';
 import { toldBlocks, type Told } from './told-pair.tsx';
 import { safePad, toldWidth } from './told.ts';
-import type { Say } from './tongues.tsx';
+import type { Say } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Height of the wall fixing's picture, mm; over the pictures of a bed there is less room. */

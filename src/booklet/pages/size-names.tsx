@@ -4,7 +4,7 @@ import { sizeName } from './names.ts';
 import { textWidth } from './setting.ts';
 import { sheets, textSize } from './sheet.ts';
 import { SizeMark } from './size-mark.tsx';
-import { Said, inEach, inSeveral, saidHeight } from './tongues.tsx';
+import { Said, inEach, inSeveral, saidHeight } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** Marks beside the names, white between mark and name, columns and rows, and over all of them, mm. */

@@ -6,7 +6,7 @@ import { PlacedPicture } from './placed-picture.tsx';
 import { Spoken } from './spoken.tsx';
 import { stepAlt } from './step-alt.ts';
 import { StepMargin } from './step-margin.tsx';
-import { Said } from './tongues.tsx';
+import { Said } from './in-languages.tsx';
 import { StepStrip } from './step-strip.tsx';
 import type { BookletInput } from './types.ts';
 

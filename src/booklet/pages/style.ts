@@ -18,7 +18,7 @@ import { captionSize, heading, lineHeight, sheets, textSize } from './sheet.ts';
 import { sizeColumnGap, sizeGap, sizeRow, sizesPad } from './size-names.tsx';
 import { innerGap } from './strip.ts';
 import { leastWords, safePad, toldColumnGap, toldGap, toldLine, toldSize } from './told.ts';
-import { columnGap } from './tongues.tsx';
+import { columnGap } from './in-languages.tsx';
 import { narrowStyle } from './narrow-style.ts';
 import type { LaidFor } from '../papers/index.ts';
 
@@ -45,8 +45,8 @@ svg { display: block; flex: none; }
 .apart { unicode-bidi: isolate; white-space: nowrap; }
 .apart[dir=auto] { white-space: normal; }
 ${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; font-family: var(--figures, inherit); }
-.tongues.under, .tongues.under > .tongue { display: block; text-align: -webkit-match-parent; }
-.tongues.beside { display: grid; grid-auto-flow: column; grid-auto-columns: minmax(0, 1fr); column-gap: ${columnGap}mm; text-align: start; }
+.in-languages.under, .in-languages.under > .in-language { display: block; text-align: -webkit-match-parent; }
+.in-languages.beside { display: grid; grid-auto-flow: column; grid-auto-columns: minmax(0, 1fr); column-gap: ${columnGap}mm; text-align: start; }
 .page { position: relative; box-sizing: border-box; break-after: page; }
 .page:last-child { break-after: auto; }
 .sheet { height: 100%; }
@@ -202,8 +202,8 @@ html:dir(rtl) .findings .source { text-align: right; }
  * The style of all pages. Margins and columns mirror with the first language's direction; its `textScale` enlarges
  * running text where a script's letters are small. Lines stand as far apart as each language needs.
  */
-export function pageStyle(tongues: readonly Words[], paper: LaidFor): string {
-  const scales = tongues.map((words) => `:lang(${words.lang}) { --line: ${lineScale(words)}; }`);
+export function pageStyle(languages: readonly Words[], paper: LaidFor): string {
+  const scales = languages.map((words) => `:lang(${words.lang}) { --line: ${lineScale(words)}; }`);
   const narrow = sheets[paper].narrow ? [narrowStyle(sheets[paper])] : [];
-  return [`body { --text-scale: ${tongues[0]?.about.textScale ?? 1}; }`, ...scales, ground, coverStyle, beforeStyle, listStyle, stepStyle, endStyle, ...narrow].join('\n');
+  return [`body { --text-scale: ${languages[0]?.about.textScale ?? 1}; }`, ...scales, ground, coverStyle, beforeStyle, listStyle, stepStyle, endStyle, ...narrow].join('\n');
 }

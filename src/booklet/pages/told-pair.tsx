@@ -3,7 +3,7 @@ import type { Block } from './caution-list.tsx';
 import { pageRoom } from './foot.tsx';
 import { sheets } from './sheet.ts';
 import { toldHeight } from './told.ts';
-import { Said, type Say } from './tongues.tsx';
+import { Said, type Say } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** A picture with a sentence under it. */

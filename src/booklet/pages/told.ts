@@ -1,5 +1,5 @@
 import { sheets } from './sheet.ts';
-import { saidHeight, type Say } from './tongues.tsx';
+import { saidHeight, type Say } from './in-languages.tsx';
 import type { BookletInput } from './types.ts';
 
 /** White between two things told side by side, round all of them, between picture and words, and least height of the words, mm. */

@@ -9,7 +9,7 @@ import type { Words } from '../words/index.ts';
 import type { PrintedCopy, Sharing } from './copies.ts';
 import { formatOn, laidFor, type EditionName } from './facts.ts';
 import { stitchedCopies } from './stitched/document.ts';
-import { nameOf, type Tongues } from './tongues.ts';
+import { nameOf, type LanguageSet } from './language-set.ts';
 import type { Edition } from './types.ts';
 
 /** One size of an item, worked through and drawn. */
@@ -24,12 +24,12 @@ export interface SizeToPublish extends Pick<BookletInput, 'model' | 'plan' | 're
 export type EditionInput = Omit<BookletInput, 'edition' | 'paper' | 'alongside' | 'languages'>;
 
 /** The pages of an edition, on a paper it comes on, in some languages out of all. */
-export type PagesOf<Paper extends AnyPaper> = (input: EditionInput, paper: Paper, tongues: Tongues, all: readonly Words[]) => BookletPages;
+export type PagesOf<Paper extends AnyPaper> = (input: EditionInput, paper: Paper, languageSet: LanguageSet, all: readonly Words[]) => BookletPages;
 
 /** What was asked for. */
 export interface Asked {
   readonly papers: readonly string[];
-  readonly tongues: readonly Tongues[];
+  readonly languageSets: readonly LanguageSet[];
   /** The language that texts are written in first. */
   readonly source: Words;
 }
@@ -56,9 +56,9 @@ export type CopiesOfEdition = (asked: Asked) => readonly EditionCopy[];
 export const editionCopies = <Paper extends AnyPaper>(edition: Omit<NamedEdition, 'papers'> & { readonly papers: readonly Paper[] }, pagesOf: PagesOf<Paper>, asked: Asked): readonly EditionCopy[] => {
   const papers = edition.papers.filter((paper) => asked.papers.includes(paper));
   const layouts = [...new Set(papers.map((paper) => laidFor(edition, paper)))].map((layout) => papers.filter((paper) => laidFor(edition, paper) === layout));
-  return layouts.flatMap((sharing) => tonguesOf(edition, asked).flatMap((tongues) => {
-    const pages = sharedPages((size, format, paper: Paper) => pagesOf(inputOf(size, format, tongues), paper, tongues, size.languages), sharing.length);
-    return sharing.map((paper) => editionCopy(edition, paper, tongues, pages));
+  return layouts.flatMap((sharing) => languageSetsOf(edition, asked).flatMap((languageSet) => {
+    const pages = sharedPages((size, format, paper: Paper) => pagesOf(inputOf(size, format, languageSet), paper, languageSet, size.languages), sharing.length);
+    return sharing.map((paper) => editionCopy(edition, paper, languageSet, pages));
   }));
 };
 
@@ -87,15 +87,15 @@ function sharedPages<Paper extends AnyPaper>(make: SharedPages<Paper>['of'], cop
   };
 }
 
-function editionCopy<Paper extends AnyPaper>(edition: Omit<NamedEdition, 'papers'>, paper: Paper, tongues: Tongues, pages: SharedPages<Paper>): EditionCopy {
+function editionCopy<Paper extends AnyPaper>(edition: Omit<NamedEdition, 'papers'>, paper: Paper, languageSet: LanguageSet, pages: SharedPages<Paper>): EditionCopy {
   const format = formatOn(edition, paper);
   const layout = laidFor(edition, paper);
-  const [{ lang, about: { direction } }] = tongues;
+  const [{ lang, about: { direction } }] = languageSet;
   return {
     edition: edition.name, paper, format, laidFor: layout,
     of: (size, binding) => {
       const { model, contentMark, pictures } = size;
-      const id = `${model.item}-${model.size}-${copyName(edition, tongues)}${PAPERS[paper].suffix}`;
+      const id = `${model.item}-${model.size}-${copyName(edition, languageSet)}${PAPERS[paper].suffix}`;
       return {
         made: 'printed',
         file: `${id}${edition.ending}`,
@@ -111,7 +111,7 @@ function editionCopy<Paper extends AnyPaper>(edition: Omit<NamedEdition, 'papers
   };
 }
 
-function inputOf({ model, plan, report, variants, revision, contentMark, pictures }: SizeToPublish, format: Format, [words]: Tongues): EditionInput {
+function inputOf({ model, plan, report, variants, revision, contentMark, pictures }: SizeToPublish, format: Format, [words]: LanguageSet): EditionInput {
   return {
     model, plan, report, variants, revision, contentMark, words,
     pictures: pictureSizes(pictures[format]),
@@ -123,23 +123,23 @@ function inputOf({ model, plan, report, variants, revision, contentMark, picture
 }
 
 /** The languages of each copy on one paper; where the copy is free of words, those that describe it to who hears it. */
-function tonguesOf({ needs: { languages } }: Pick<Edition, 'needs'>, { tongues, source }: Asked): readonly Tongues[] {
+function languageSetsOf({ needs: { languages } }: Pick<Edition, 'needs'>, { languageSets, source }: Asked): readonly LanguageSet[] {
   switch (languages) {
-    case 'language': return tongues;
+    case 'language': return languageSets;
     case 'none': return [[source]];
     case 'direction': {
-      const firsts = tongues.map(([first]) => first);
+      const firsts = languageSets.map(([first]) => first);
       const fromLeft = firsts.some(({ about }) => about.direction === 'ltr') ? [source] : [];
-      return [...fromLeft, ...firsts.filter(({ about }) => about.direction === 'rtl').slice(0, 1)].map((words): Tongues => [words]);
+      return [...fromLeft, ...firsts.filter(({ about }) => about.direction === 'rtl').slice(0, 1)].map((words): LanguageSet => [words]);
     }
   }
 }
 
 /** A copy's name beside those of its size. */
-function copyName({ name, needs: { languages } }: Pick<NamedEdition, 'name' | 'needs'>, tongues: Tongues): string {
+function copyName({ name, needs: { languages } }: Pick<NamedEdition, 'name' | 'needs'>, languageSet: LanguageSet): string {
   switch (languages) {
-    case 'language': return `${nameOf(tongues)}-${name}`;
+    case 'language': return `${nameOf(languageSet)}-${name}`;
     case 'none': return name;
-    case 'direction': return tongues[0].about.direction === 'rtl' ? `${name}-rtl` : name;
+    case 'direction': return languageSet[0].about.direction === 'rtl' ? `${name}-rtl` : name;
   }
 }

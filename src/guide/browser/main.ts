@@ -8,21 +8,21 @@ import { newPages } from './pages.ts';
 import { newPanels } from './panels.ts';
 import { listenToSwipes } from './swipe.ts';
 import { newTicks } from './ticks.ts';
-import { newTongue } from './tongue.ts';
+import { newSpeech } from './speech.ts';
 
 /** The guide in the phone: what the static pages show at once, one by one. */
 function start(): void {
   const data = JSON.parse(one('#data').textContent || '') as GuideData;
   const memory = newMemory(data.memory);
   const look = newLook(memory);
-  const tongue = newTongue(data, memory, look);
-  const ticks = newTicks(memory, tongue);
+  const speech = newSpeech(data, memory, look);
+  const ticks = newTicks(memory, speech);
   const panels = newPanels();
   const pages = newPages(memory, (page) => {
     panels.closeAll();
     ticks.show(page);
     near.offer(page);
-    tongue.speak(page.getAttribute('aria-label') || '');
+    speech.speak(page.getAttribute('aria-label') || '');
   });
   const near = newNear(data.solids, panels, look, pages.current);
   listenToSwipes(one('#pages'), pages, near);

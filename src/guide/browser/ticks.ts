@@ -1,6 +1,6 @@
 import { all, mark, one, onPress } from './elements.ts';
 import type { Memory } from './memory.ts';
-import type { Tongue } from './tongue.ts';
+import type { Speech } from './speech.ts';
 
 /** Which steps are done, and how often where a step is done several times. */
 export interface Ticks {
@@ -8,7 +8,7 @@ export interface Ticks {
   readonly show: (page: Element) => void;
 }
 
-export function newTicks(memory: Memory, tongue: Tongue): Ticks {
+export function newTicks(memory: Memory, speech: Speech): Ticks {
   const done: Record<string, number> = {};
   for (const page of all('.page[data-times]')) {
     const count = memory.done[page.id] || 0;
@@ -38,7 +38,7 @@ export function newTicks(memory: Memory, tongue: Tongue): Ticks {
     done[shown.id] = ((done[shown.id] || 0) + 1) % (times + 1);
     memory.keep(shown.id, done);
     refresh();
-    tongue.speak(`${one('.heard', button).textContent || ''} ${done[shown.id] || 0}/${times}`);
+    speech.speak(`${one('.heard', button).textContent || ''} ${done[shown.id] || 0}/${times}`);
   });
 
   return {

@@ -34,7 +34,7 @@ export function startPage(maker: Maker, languages: readonly LanguageName[]): Gui
             <p><Figure text={overall(base)} /></p>
           </div>
           <div className="carries"><Load maker={maker} /><ForWhom maker={maker} /></div>
-          <Tongues maker={maker} languages={languages} />
+          <ChooseLanguage maker={maker} languages={languages} />
           <p className="print"><bdi dir="ltr">{base.words.number(base.revision)} · {base.contentMark}</bdi></p>
         </div>
       </>
@@ -48,10 +48,10 @@ export interface LanguageName {
 }
 
 /** All languages by their own names: the way to the panel where one is picked, for those who do not find the button in the corner. */
-function Tongues({ maker, languages }: { readonly maker: Maker; readonly languages: readonly LanguageName[] }): ReactNode {
+function ChooseLanguage({ maker, languages }: { readonly maker: Maker; readonly languages: readonly LanguageName[] }): ReactNode {
   const label = maker.say(({ words }) => words.t('guide.words'));
   return (
-    <button type="button" className="tongues scripted" data-opens="">
+    <button type="button" className="speaking scripted" data-opens="">
       <span className="heard" data-say={label.number}>{label.text}</span>
       {languages.map(({ tag, name }) => <bdi key={tag} lang={tag}>{name}</bdi>)}
     </button>

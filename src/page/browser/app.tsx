@@ -55,7 +55,7 @@ function Sides({ texts, onTexts, onRead }: SidesProps): ReactNode {
       <button type="button" className="skip" onClick={() => { document.getElementById('content')?.focus(); }}>{words.t('page.skip')}</button>
       <header className="top">
         <p className="maker" translate="no">foldwright</p>
-        <label className="tongue"><span className="said-only">{words.t('page.language')}</span>
+        <label className="language"><span className="said-only">{words.t('page.language')}</span>
           <select value={lang} onChange={(event) => { setLang(event.target.value); }}>
             {known.map((each) => <option key={each.lang} value={each.lang} lang={each.lang}>{each.name}</option>)}
           </select>

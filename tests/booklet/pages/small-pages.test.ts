@@ -7,7 +7,7 @@ import { FORMATS } from '../../../src/draw/formats.ts';
 import { findPicture, partScale, pictureId, piecesOf } from '../../../src/draw/index.ts';
 import { capHeights, fontSize } from '../../../src/draw/kit/lettering.ts';
 import type { Step } from '../../../src/plan/index.ts';
-import { halfBeds, halfOthers, halfRacks, halfTongues } from '../../support/chosen.ts';
+import { halfBeds, halfOthers, halfRacks, halfLanguages } from '../../support/chosen.ts';
 import { allFurniture } from './furniture-booklet.ts';
 import { expectSound } from './look.ts';
 import { rackInput, standInPictures, withPictures } from './rack-booklet.ts';
@@ -57,7 +57,7 @@ describe('text that can be read stays on its pages', () => {
     await expectSound(browser, { ...onSmallPages(furnitureInput(item, wanted)), despiteFindings: true });
   });
 
-  it.each(halfTongues)('the rack on $paper, $lang', async (wanted) => {
+  it.each(halfLanguages)('the rack on $paper, $lang', async (wanted) => {
     await expectSound(browser, onSmallPages(rackInput(wanted)));
   });
 

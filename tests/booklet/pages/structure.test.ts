@@ -7,7 +7,7 @@ import { openPrinter, picturePlace, type PictureBook, type Printer } from '../..
 import { hasPoppler } from '../print/poppler.ts';
 import { allDicts, key, readPdf, textOf } from '../print/readPdf.ts';
 import { allNodes, hasQpdf, qpdfFaults, readAgain, type SecondReading, type StructureNode } from '../print/second-reader.ts';
-import { taggedTongues as all } from '../../support/chosen.ts';
+import { taggedLanguages as all } from '../../support/chosen.ts';
 import { pictureId } from '../../../src/draw/index.ts';
 import { rackInput, rackPlan } from './rack-booklet.ts';
 

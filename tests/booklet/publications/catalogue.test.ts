@@ -48,7 +48,7 @@ describe('a half paper', () => {
 });
 
 describe('the copies of editions', () => {
-  const asked = { papers: ['a4', 'a5', 'a3'], tongues: [[en], [ar, fr], [ur]], source: en } as const;
+  const asked = { papers: ['a4', 'a5', 'a3'], languageSets: [[en], [ar, fr], [ur]], source: en } as const;
   const told = (copies: ReturnType<typeof copiesOfEditions>): readonly string[] => copies.map(({ edition, paper, format }) => `${edition} ${paper} ${format}`);
 
   it('come series by series, booklets paper by paper, each in the languages it takes', () => {
@@ -61,18 +61,18 @@ describe('the copies of editions', () => {
   });
 
   it('that have the same pages on two papers come one after the other, and are made once', () => {
-    const both = copiesOfEditions(['words', 'pictures'], { ...asked, papers: ['a4', 'letter', 'a5'], tongues: [[en], [ar, fr]] });
+    const both = copiesOfEditions(['words', 'pictures'], { ...asked, papers: ['a4', 'letter', 'a5'], languageSets: [[en], [ar, fr]] });
     expect(told(both)).toEqual([
       'pictures a4 page', 'words a4 page', 'words letter page', 'words a4 page', 'words letter page',
       'pictures letter page', 'pictures a5 small', 'words a5 small', 'words a5 small',
     ]);
     expect(both.map(({ laidFor }) => laidFor)).toEqual(['a4', 'common', 'common', 'common', 'common', 'letter', 'a5', 'a5', 'a5']);
-    expect(told(copiesOfEditions(['words', 'pictures'], { ...asked, papers: ['letter'], tongues: [[en]] }))).toEqual(['pictures letter page', 'words letter page']);
+    expect(told(copiesOfEditions(['words', 'pictures'], { ...asked, papers: ['letter'], languageSets: [[en]] }))).toEqual(['pictures letter page', 'words letter page']);
   });
 
   it('are of one direction of reading where the languages are', () => {
-    expect(told(copiesOfEditions(['wall'], { ...asked, tongues: [[en], [fr]] }))).toEqual(['wall a4 small', 'wall a3 small']);
-    expect(told(copiesOfEditions(['wall'], { ...asked, tongues: [[ar], [ur]] }))).toEqual(['wall a4 small', 'wall a3 small']);
+    expect(told(copiesOfEditions(['wall'], { ...asked, languageSets: [[en], [fr]] }))).toEqual(['wall a4 small', 'wall a3 small']);
+    expect(told(copiesOfEditions(['wall'], { ...asked, languageSets: [[ar], [ur]] }))).toEqual(['wall a4 small', 'wall a3 small']);
     expect(copiesOfEditions([], asked)).toEqual([]);
   });
 });

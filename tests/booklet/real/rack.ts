@@ -2,7 +2,7 @@ import type { BookletEdition, Paper, PrintDocument, Words } from '../../../src/b
 import { copiesOfEditions, languagesIn, loadWords } from '../../../src/booklet/index.ts';
 import { checkModel } from '../../../src/check/index.ts';
 import { sizeToPublish } from '../../../src/cli/size-batches.ts';
-import { tonguesAsked } from '../../../src/cli/tongues.ts';
+import { languageSetsAsked } from '../../../src/cli/language-sets.ts';
 import type { Variant } from '../../../src/cli/record.ts';
 import { planTubes } from '../../../src/cut/index.ts';
 import { itemPictures } from '../../../src/draw/index.ts';
@@ -37,7 +37,7 @@ export async function realRack(): Promise<RealRack> {
     document: (lang, edition, paper = 'a4') => {
       const source = words.find(({ about }) => about.source);
       if (!source) throw new Error('no source language');
-      const [copy] = copiesOfEditions([edition], { papers: [paper], tongues: tonguesAsked(words, [lang]), source });
+      const [copy] = copiesOfEditions([edition], { papers: [paper], languageSets: languageSetsAsked(words, [lang]), source });
       if (!copy) throw new Error(`no language ${lang}`);
       // The pictures of A4, whatever the paper.
       const { pictures } = variant;

@@ -7,7 +7,7 @@ import { describeWordsFault, languagesIn, pluralForms, readAbout, readWords, typ
 import { lengthLimit, textLength } from '../../../src/booklet/exchange/index.ts';
 import { reportsOf } from '../pages/furniture-booklet.ts';
 import { localesOnDisk } from '../pages/rack-booklet.ts';
-import { askedTongues } from '../../support/chosen.ts';
+import { askedLanguages } from '../../support/chosen.ts';
 import { askForEverything } from './ask-for-everything.ts';
 import { compareLanguages, unusedKeys } from './compare-languages.ts';
 
@@ -28,7 +28,7 @@ describe('the locale files', () => {
   });
 
   // All languages have the same keys (above).
-  it.each(askedTongues)('hold every key that a booklet asks for, with all it says (%s)', (lang) => {
+  it.each(askedLanguages)('hold every key that a booklet asks for, with all it says (%s)', (lang) => {
     expect(() => askForEverything(lang, () => undefined)).not.toThrow();
   });
 

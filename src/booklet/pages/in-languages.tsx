@@ -15,13 +15,13 @@ export type Say = (input: BookletInput) => string;
 export const columnGap = 5;
 
 /** The booklet's languages: the first gives the pages their direction and the pictures their words. */
-export function tonguesOf({ words, alongside = [] }: Pick<BookletInput, 'words' | 'alongside'>): readonly Words[] {
+export function languagesOf({ words, alongside = [] }: Pick<BookletInput, 'words' | 'alongside'>): readonly Words[] {
   return [words, ...alongside];
 }
 
 /** Whether texts stand in more than one language. */
 export function inSeveral(input: Pick<BookletInput, 'words' | 'alongside'>): boolean {
-  return tonguesOf(input).length > 1;
+  return languagesOf(input).length > 1;
 }
 
 /** How they stand on the booklet's paper where they are to stand so. */
@@ -41,26 +41,26 @@ export function Said({ input, say, how = 'under' }: SaidProps): ReactNode {
   const each = inEach(input);
   if (each.length === 1) return <Spoken text={say(input)} />;
   return (
-    <span className={`tongues ${standing(input, how)}`}>
+    <span className={`in-languages ${standing(input, how)}`}>
       {each.map((one, index) => (
         <Fragment key={one.words.lang}>
           {index > 0 && (how === 'inline' ? ' · ' : ' ')}
-          <Tongue of={one} page={input}><Spoken text={say(one)} /></Tongue>
+          <OneLanguage of={one} page={input}><Spoken text={say(one)} /></OneLanguage>
         </Fragment>
       ))}
     </span>
   );
 }
 
-interface TongueProps {
+interface OneLanguageProps {
   readonly of: BookletInput;
   readonly page: BookletInput;
   readonly children: ReactNode;
 }
 
 /** Holds a text of one language. */
-function Tongue({ of, page, children }: TongueProps): ReactNode {
-  return <span className="tongue" {...marked(of, page)}>{children}</span>;
+function OneLanguage({ of, page, children }: OneLanguageProps): ReactNode {
+  return <span className="in-language" {...marked(of, page)}>{children}</span>;
 }
 
 interface Marks {
@@ -77,7 +77,7 @@ export function marked({ words: { lang, about } }: BookletInput, page: BookletIn
 
 /** The booklet once in each of its languages. */
 export function inEach(input: BookletInput): readonly BookletInput[] {
-  return tonguesOf(input).map((words) => ({ ...input, words }));
+  return languagesOf(input).map((words) => ({ ...input, words }));
 }
 
 interface Reckoning extends Setting {

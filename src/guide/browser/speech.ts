@@ -4,12 +4,12 @@ import type { Look } from './look.ts';
 import type { Memory } from './memory.ts';
 
 /** The language of the page. Until one is picked there are no words to see, only names for those who hear the page. */
-export interface Tongue {
+export interface Speech {
   /** Tells those who hear the page what has changed. */
   readonly speak: (text: string) => void;
 }
 
-export function newTongue({ languages, texts }: GuideData, memory: Memory, look: Look): Tongue {
+export function newSpeech({ languages, texts }: GuideData, memory: Memory, look: Look): Speech {
   const root = document.documentElement;
   const buttons = all('[data-language]');
   const spoken = one('#spoken');

@@ -12,7 +12,7 @@ const [arabic, french] = [rackInput({ lang: 'ar' }), rackInput({ lang: 'fr' })];
 const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('\'', '&#x27;').replaceAll('"', '&quot;');
 const spoken = (text: string): string => escaped(text).replace(/\u2066([^\u2069]*)\u2069/g, '<span dir="ltr" class="apart">$1</span>');
 const inBoth = (say: (each: BookletInput) => string): readonly string[] => [
-  `<span class="tongue" lang="ar" dir="rtl">${spoken(say(arabic))}</span>`,
+  `<span class="in-language" lang="ar" dir="rtl">${spoken(say(arabic))}</span>`,
   `lang="fr" dir="ltr" style="font-size:max(10pt, 0.893em)">${spoken(say(french))}</span>`,
 ];
 const missing = (says: readonly ((each: BookletInput) => string)[]): readonly string[] => says.flatMap(inBoth).filter((piece) => !pages.html.includes(piece));
@@ -59,13 +59,13 @@ describe('a booklet in two languages', () => {
   });
 
   it('breaks no step from its caption: every band names its step in both', () => {
-    for (const band of pages.html.split('<article').slice(1)) expect(band.match(/class="tongue" lang="(ar|fr)"/g)?.length).toBeGreaterThanOrEqual(2);
+    for (const band of pages.html.split('<article').slice(1)) expect(band.match(/class="in-language" lang="(ar|fr)"/g)?.length).toBeGreaterThanOrEqual(2);
   });
 });
 
 it('a booklet in three languages stands in three columns, one in one language in none', () => {
   const { html } = bookletPages(rackInput({ lang: 'en+ar+fr' }));
-  const first = /<span class="caption"><span class="tongues beside">(.*?)<\/span><\/span><\/h2>/.exec(html)?.[1] ?? '';
-  expect([...first.matchAll(/class="tongue" lang="([a-z]+)"/g)].map((match) => match[1])).toEqual(['en', 'ar', 'fr']);
-  expect(bookletPages(arabic).html).not.toMatch(/tongue|several/);
+  const first = /<span class="caption"><span class="in-languages beside">(.*?)<\/span><\/span><\/h2>/.exec(html)?.[1] ?? '';
+  expect([...first.matchAll(/class="in-language" lang="([a-z]+)"/g)].map((match) => match[1])).toEqual(['en', 'ar', 'fr']);
+  expect(bookletPages(arabic).html).not.toMatch(/in-language|several/);
 });

@@ -1,4 +1,4 @@
-import { nameOf, type Tongues, type Words } from '../booklet/index.ts';
+import { nameOf, type LanguageSet, type Words } from '../booklet/index.ts';
 
 const MOST = 3;
 
@@ -7,15 +7,15 @@ const MOST = 3;
  * unless something is asked for. Single languages come in the order of `all`, then those side by side as asked for.
  * @throws when a language is unknown, stands twice in one booklet, or there are more than three.
  */
-export function tonguesAsked(all: readonly Words[], asked: readonly string[] | undefined): readonly Tongues[] {
+export function languageSetsAsked(all: readonly Words[], asked: readonly string[] | undefined): readonly LanguageSet[] {
   const codes = asked ?? all.map(({ lang }) => lang);
-  const found = codes.map((code) => tonguesOf(all, code));
-  const single = all.filter((words) => found.some((tongues) => tongues.length === 1 && tongues[0] === words)).map((words): Tongues => [words]);
-  const several = found.filter((tongues) => tongues.length > 1);
-  return [...single, ...several.filter((tongues, index) => several.findIndex((other) => nameOf(other) === nameOf(tongues)) === index)];
+  const found = codes.map((code) => languageSetOf(all, code));
+  const single = all.filter((words) => found.some((languageSet) => languageSet.length === 1 && languageSet[0] === words)).map((words): LanguageSet => [words]);
+  const several = found.filter((languageSet) => languageSet.length > 1);
+  return [...single, ...several.filter((languageSet, index) => several.findIndex((other) => nameOf(other) === nameOf(languageSet)) === index)];
 }
 
-function tonguesOf(all: readonly Words[], code: string): Tongues {
+function languageSetOf(all: readonly Words[], code: string): LanguageSet {
   const langs = code.split('+');
   const known = all.map(({ lang }) => lang).join(', ');
   const words = langs.map((lang) => {
