@@ -27,10 +27,15 @@ export function stuckIn(ground: Ground): NoOrder | null {
 /** So many parts are named one by one. */
 const MOST_NAMES = 4;
 
-/** What would make an order be found sooner, where all comes apart but in too many ways. */
+/** Parts that come off alone, some of them, in the first set on the way down where several may go. */
 export function looseIn(ground: Ground): readonly string[] {
-  const alone = cutsOf(ground, ground.finished, false).flat().filter(({ leaving }) => leaving.length === 1 && leaving.every(({ set }) => countOf(set) === 1));
-  return [...new Set(alone.flatMap(({ leaving }) => leaving.flatMap(({ set }) => namesOf(ground, set))))].slice(0, MOST_NAMES);
+  for (let set: Bits | undefined = ground.finished; set !== undefined && countOf(set) > 1;) {
+    const cuts = cutsIn(ground, set);
+    const alone = cuts.filter(({ leaving }) => leaving.length === 1 && leaving.every((one) => countOf(one.set) === 1));
+    if (alone.length > 1) return [...new Set(alone.flatMap(({ leaving }) => leaving.flatMap((one) => namesOf(ground, one.set))))].slice(0, MOST_NAMES);
+    set = cuts[0]?.restBits;
+  }
+  return [];
 }
 
 /** Sets that no cut takes further apart. What can leave a set can leave any smaller one too, so that any cut will do. */
