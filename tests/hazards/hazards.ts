@@ -75,7 +75,8 @@ const sitting: readonly Hazard[] = [
   { name: 'a mark that is none', ...chair(4), harm: 'a chair is judged by a size that does not exist', by: 'EN 1729-1 (R2)', swaps: [['mark: mark\n', 'mark: mark + 0.5\n']], says: { refused: 'mark', remedy: 'a whole number from 0 to 7' } },
   { name: 'a mark that is not the height', ...chair(5), harm: 'a child’s feet do not reach the floor', by: 'EN 1729-1 (R2, tolerance M)', swaps: [['    mark: 5', '    mark: 2']], says: ['size-mark', 'caution'] },
   { name: 'a stool held on three sides', ...stool, size: 'high', harm: 'a high stool leans further and further under a heavy person', by: 'height / 100, P-Δ (C)', swaps: [['[back, left, right, front]', '[back, left, right]']], says: ['sway', 'fail'] },
-  { name: 'open tube ends', ...stool, harm: 'splinters of sawn glass fibre go into a hand', by: 'EN 747-1 4.1.1 (R, preview)', says: ['tube-ends', 'caution'] },
+  { name: 'open tube ends', ...stool, harm: 'splinters of sawn glass fibre go into a hand', by: 'EN 747-1 4.1.1 (R, preview)', kit: [['contents:', 'caps:\n  tube-ends: false\n  studs: false\ncontents:']], says: ['tube-ends', 'caution'] },
+  { name: 'tube ends under caps', ...stool, harm: 'none: the work caps what is sawn', by: 'EN 747-1 4.1.1 (R, preview)', says: ['tube-ends', 'pass'] },
   { name: 'a backrest that breaks', ...chair(6), harm: 'a person falls backwards through a backrest', by: 'our default: 0.35 of the seat’s load', kit: [['bending-strength: 240 MPa', 'bending-strength: 30 MPa']], says: ['backrest-tube', 'fail'] },
 ];
 
@@ -139,6 +140,13 @@ const structures: readonly Hazard[] = [
   { name: 'a weak wall bracket', ...bays, harm: 'a shelf comes off its wall on whoever pulls at it', by: 'load of the bracket in the kit', kit: [['load: 400 N', 'load: 100 N']], says: ['wall-hold', 'fail'] },
   { name: 'a shelf of two bays off the wall', ...bays, harm: 'a child pulls a shelf over', by: 'our default: 600 mm', says: ['wall-height', 'caution'] },
   { name: 'a shelf of two bays that leans', ...bays, harm: 'a shelf without cables at its back folds sideways', by: 'statics of the whole frame (C)', swaps: [["  back: { for: { x: 0..1, k: 0..1 }, from: c.x+k.1.0, to: c.x+1-k.1.decks-1, face: back }\n", '']], says: ['bracing', 'fail'] },
+  { name: 'a cap that falls out', ...leaning, harm: 'a cap made for a wider tube falls out and leaves splinters of glass fibre', by: 'geometry (C)', kit: [['diameter: 28 mm\n    thickness: 3 mm\n    plug: 20 mm', 'diameter: 28 mm\n    thickness: 3 mm\n    plug: 20 mm\n    bore: 24 mm']], says: { refused: 'fittings.cap', remedy: 'a fitting of the kit with bore: 22 mm' } },
+  { name: 'a load told of a seat', ...bench, harm: 'a bench is believed to carry what its file says, and is tested with something else', by: 'our default', swaps: [['panel: seat, use: seat', 'panel: seat, use: seat, load: 200 kg']], says: { refused: 'places.sitting.load', remedy: 'a seat is tested with the load of its use' } },
+  { name: 'a load told of a back', ...leaning, harm: 'a backrest is believed to carry a person who stands on it', by: 'our default', swaps: [['use: backrest', 'use: backrest, load: 80 kg']], says: { refused: 'places.leaning.load', remedy: 'a backrest is tested with the load of its use' } },
+  { name: 'a load told of a lid', ...chest, harm: 'somebody stands on a lid that its file calls strong', by: 'our default', swaps: [['panel: lid, use: lid', 'panel: lid, use: lid, load: 100 kg']], says: { refused: 'places.lid.load', remedy: 'a lid is tested with the load of its use' } },
+  { name: 'a load told of a screen', ...screen, harm: 'a partition is hung with what it was never reckoned for', by: 'our default', swaps: [['panel: sheet, use: screen', 'panel: sheet, use: screen, load: 20 kg']], says: { refused: 'places.sheet.load', remedy: 'a screen is tested with the load of its use' } },
+  { name: 'a load told of a deck', ...rack, harm: 'a rack is believed to carry what its file says, and nothing checks it', by: 'our default', swaps: [['order: []', 'places:\n  shelf: { panel: deck, use: shelf, load: 100 kg }\n\norder: []']], says: { refused: 'places.shelf.load', remedy: 'the checks tell what a deck bears' } },
+  { name: 'a panel in no place', ...trolley, harm: 'something heavy stands on a deck that nothing checks', by: 'our default', swaps: [['  below: { panel: deck.0, use: shelf, load: 15 kg }', '']], says: { refused: 'panels.deck', remedy: 'a panel without one is checked for nothing' } },
 ];
 
 export const hazards: readonly Hazard[] = [...sleeping, ...sitting, ...working, ...storing, ...structures];
