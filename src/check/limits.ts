@@ -78,6 +78,7 @@ export const defaultLimits = {
   ventArea: { value: 650, unit: 'mm²', source: '650 mm² on each of two sides of a box that a child can be shut in, ASTM F963 4.27, EN 71-1 4.14 (M)' },
 
   loadCap: { value: 600, unit: 'N', source: ours('no deck is promised more') },
+  loadReserve: { value: 1.05, unit: '1', source: ours('a promised load leaves every check that it works on a twentieth in hand: what is built is never quite what was reckoned') },
   loadStep: { value: 10, unit: 'N', source: ours('safe loads are rounded down to 10 N') },
   leastSafeLoad: { value: 50, unit: 'N', source: ours('a deck that bears less is not worth a promise') },
   nominalLoad: { value: 50, unit: 'N', source: ours('findings are told at 50 N where no load is safe') },

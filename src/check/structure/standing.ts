@@ -74,7 +74,7 @@ export const frameBending: StructureCheck = (given) => {
 };
 
 /** A back pushes with a share of the seat's test load, N. */
-export const backPush = ({ limits }: Pick<StructureCase, 'limits'>): number => limits.backrestShare.value * limits.seatTest.value;
+export const backPush = ({ limits, share }: Pick<StructureCase, 'limits' | 'share'>): number => share * limits.backrestShare.value * limits.seatTest.value;
 
 /** N at one corner of a panel: on one half of it, or all of one load near the corner. */
 export function cornerLoad(given: StructureCase, bearing: Bearing): number {
