@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, wayUpScenes, type Scene } from '../scene/index.ts';
+import { closeUpScene, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, wayUpScenes, withCaps, type Scene } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { composeAfter, composeBeside, composePair, composePicture, type LineDrawer } from './picture/index.ts';
@@ -33,11 +33,12 @@ function scenePicture(givens: StepGivens, step: Step, paper: 'frame' | 'deck' | 
   const { model, plan, solids, draw, format = 'page' } = givens;
   const scene = stepScene(model, step, solids);
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
-  const told: Scene = { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolledSteps(model, plan).get(step.number) ?? [])] };
+  const capped = (shown: Scene): Scene => withCaps(model, solids, shown);
+  const told: Scene = capped({ ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolledSteps(model, plan).get(step.number) ?? [])] });
   const closeUp = closeUpScene(model, step, solids);
-  const before = doneBefore(givens, step);
+  const before = doneBefore(givens, step).map(capped);
   const papers = FORMATS[format];
-  return closeUp === null || before.length > 0 ? composeAfter(before, told, papers[paper], draw) : composeBeside(told, closeUp, papers[paper], papers.closeUp, draw);
+  return closeUp === null || before.length > 0 ? composeAfter(before, told, papers[paper], draw) : composeBeside(told, capped(closeUp), papers[paper], papers.closeUp, draw);
 }
 
 /** What is done before a step and stands in small scenes beside its own: what is propped, then what is turned. */
@@ -57,7 +58,7 @@ function furtherPictures(givens: StepGivens, step: Step): readonly DrawnPicture[
   const closeUp = doneBefore(givens, step).length > 0 ? closeUpScene(model, step, solids) : null;
   return [
     ...firstOfKind(givens, step),
-    ...(wayUp === null ? [] : [composePair(wayUp.right, wayUp.wrong, { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
+    ...(wayUp === null ? [] : [composePair(withCaps(model, solids, wayUp.right), withCaps(model, solids, wayUp.wrong), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
     ...(closeUp === null ? [] : [composePicture(closeUp, FORMATS[format].closeUp, draw)]),
   ];
 }
@@ -72,7 +73,7 @@ function firstOfKind(givens: StepGivens, step: Step): readonly DrawnPicture[] {
 /** A step's thumbnail: its scene with the arrows alone; null for work on the bench, which has no scene. */
 export function stepThumb({ model, solids, draw }: Omit<StepGivens, 'format'>, step: Step): Picture | null {
   const scene = stepScene(model, step, solids);
-  return scene === null ? null : pictureAs({ what: 'step-thumb', step: step.number }, composePicture(arrowsOnly(scene), THUMB, draw));
+  return scene === null ? null : pictureAs({ what: 'step-thumb', step: step.number }, composePicture(withCaps(model, solids, arrowsOnly(scene)), THUMB, draw));
 }
 
 /** A scene without what would be too small to read on a thumbnail. */

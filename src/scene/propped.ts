@@ -1,6 +1,5 @@
 import type { Model, Solids } from '../model/index.ts';
 import type { Step } from '../plan/index.ts';
-import { withCaps } from './kit/capped.ts';
 import { propBodies, propMarks } from './kit/props.ts';
 import { stageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
@@ -11,10 +10,10 @@ export function proppedScene(model: Model, step: Step, solids: Solids): Scene | 
   if (step.props.length === 0) return null;
   const hand = stageHand(model, step, solids);
   const fresh = step.newParts.flatMap(({ ids }) => ids);
-  return withCaps(model, solids, {
+  return {
     id: `propped:${step.number}`,
     bodies: [...step.props.flat().map((id) => hand.body(id, fresh.includes(id) ? 'new' : 'present')), ...propBodies(hand, step)],
     marks: propMarks(hand, step),
     view: STANDARD_VIEW,
-  });
+  };
 }

@@ -1,7 +1,6 @@
 import { chained, moved, placed, times, turned, type Connection, type Model, type Solids, type Vec3 } from '../model/index.ts';
 import { PARTS } from '../parts/facts.ts';
 import type { Step } from '../plan/index.ts';
-import { withCaps } from './kit/capped.ts';
 import { turnedBy } from './kit/directions.ts';
 import { nearestOf } from './kit/nearest.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
@@ -27,7 +26,7 @@ export function wayUpScenes(model: Model, step: Step, solids: Solids): WayUp | n
   const own = free.find(({ joint }) => joint === nearest);
   if (own === undefined || free.length < 2) return null;
   const right = fresh.map((id): SceneBody => hand.body(id, id === nearest ? 'new' : 'present'));
-  const scene = (id: string, bodies: readonly SceneBody[]): Scene => withCaps(model, solids, { id: `${id}:${step.number}`, bodies, marks: [], view: STANDARD_VIEW });
+  const scene = (id: string, bodies: readonly SceneBody[]): Scene => ({ id: `${id}:${step.number}`, bodies, marks: [], view: STANDARD_VIEW });
   return { right: scene('right', right), wrong: scene('wrong', right.map((body) => (body.id === nearest ? quarterOff(hand, own, body) : body))) };
 }
 

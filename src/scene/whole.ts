@@ -2,13 +2,12 @@ import { chained, standstill, undone, type Model, type Part, type PartKind, type
 import { PARTS } from '../parts/facts.ts';
 import type { Batch, Step } from '../plan/index.ts';
 import type { Mark, Scene, SceneBody } from './types.ts';
-import { withCaps } from './kit/capped.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import { tell } from './told.ts';
 
 /** The finished item, for the cover; where the last step leaves it another way round, as it stands then. */
 export const finishedScene = (model: Model, solids: Solids, pose?: Pose): Scene =>
-  withCaps(model, solids, { id: 'finished', bodies: lying(bodiesOf(model, solids, () => true), pose), marks: [], view: STANDARD_VIEW });
+  ({ id: 'finished', bodies: lying(bodiesOf(model, solids, () => true), pose), marks: [], view: STANDARD_VIEW });
 
 const lying = (bodies: readonly SceneBody[], pose: Pose | undefined): readonly SceneBody[] =>
   (pose === undefined ? bodies : bodies.map((body) => ({ ...body, pose: chained(pose, body.pose) })));
@@ -29,7 +28,7 @@ export function letteredScene(model: Model, solids: Solids): Scene {
 }
 
 /** One finished sub-assembly of a batch, the way it is used, or as it lies while it is made. */
-export const runScene = (model: Model, { name, parts }: Batch, solids: Solids, pose?: Pose): Scene => withCaps(model, solids, {
+export const runScene = (model: Model, { name, parts }: Batch, solids: Solids, pose?: Pose): Scene => ({
   id: `run:${name}`,
   bodies: lying(bodiesOf(model, solids, (id) => parts.includes(id), ({ kind, shape }) => PARTS[kind].undrilled(shape)), pose),
   marks: [],

@@ -111,6 +111,8 @@ const footRings = (post: PostMarks, view: Fit): readonly Mark[] =>
 /** Tube shown of the enlarged foot, mm, and the room for its figures, mm of paper. */
 const footShown = 26;
 const footBelow = 9;
+/** How far the figures of its rings reach below it, mm of paper. */
+const FIGURES = 13.8;
 
 /** The foot enlarged: it stands on the floor, its rings are measured from there. */
 function foot(post: PostMarks, whole: Fit, paper: Paper): readonly Mark[] {
@@ -119,8 +121,10 @@ function foot(post: PostMarks, whole: Fit, paper: Paper): readonly Mark[] {
   const origin: Vec2 = [box.x + floorWidth + 1, box.y + (post.diameter * 1.1 * scale) / 2 + 1];
   const view: Fit = { scale, origin };
   const bottom = origin[1] + (post.diameter * scale) / 2;
+  // The leader goes round the figures.
+  const beside = origin[0] + FOOT_RINGS[1] * scale + 5.5;
   return [
-    line(pens.ring, [whole.origin[0] + FOOT_RINGS[1] * whole.scale, whole.origin[1] - (post.diameter / 2) * whole.scale - 1], [origin[0] + FOOT_RINGS[1] * scale, bottom + footBelow]),
+    line(pens.ring, [whole.origin[0] + FOOT_RINGS[1] * whole.scale, whole.origin[1] - (post.diameter / 2) * whole.scale - 1], [beside, bottom + FIGURES], [beside, bottom + 1]),
     { mark: 'view', name: 'foot', scale, marks: [...floor(origin[0], origin[1], (post.diameter * scale) / 2 + 2), ...clipMarks(tube(post, view, 0, footShown * 2), boxWindow(box)), ...footRings(post, view)] },
     ...runningDimension({
       axis: 'x', datum: origin[0], line: bottom + 3.5, feature: bottom, cap,

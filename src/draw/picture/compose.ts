@@ -80,7 +80,8 @@ export function composeBeside(scene: Scene, closeUp: Scene, paper: Paper, room: 
     ...toPicture(paper, [paperGround(paper), { mark: 'placed', at: [0, 0], marks: main.marks }, { mark: 'placed', at, marks: beside.marks }]),
     labels: [...main.labels, ...beside.labels.map((box) => movedBox(box, at))].map(roundBox),
     scale: main.scale,
-    newPartShares: greater(main.newPartShares, beside.newPartShares),
+    newPartShares: main.newPartShares,
+    enlargedShares: beside.newPartShares,
   };
 }
 
@@ -191,6 +192,7 @@ function layOutOrFail(scene: Scene, content: Content, paper: Paper): Layout {
 }
 
 function newPartShares(scene: Scene, { visibleShare }: LineDrawing): Record<string, number> {
-  const fresh = scene.bodies.filter((body) => body.look === 'new' && body.kind !== 'floor');
+  // What is drawn on a part counts with it.
+  const fresh = scene.bodies.filter((body) => body.look === 'new' && body.kind !== 'floor' && (body.kind !== 'tool' || body.partId === null));
   return Object.fromEntries(fresh.map((body) => [body.id, visibleShare[body.id] ?? 0]));
 }

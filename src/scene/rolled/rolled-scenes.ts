@@ -1,6 +1,5 @@
 import { chained, cross, lengthOf, plus, times, turned, undone, unit, type Model, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
-import { withCaps } from '../kit/capped.ts';
 import { turnedBy } from '../kit/directions.ts';
 import { boxRound } from '../kit/extent.ts';
 import { stageHand } from '../kit/stage.ts';
@@ -74,7 +73,7 @@ function scenesOf(model: Model, step: Step, { parts, turn: rolled }: Rolled, sol
     const turn = turnOf(axis, angle, bodies);
     const shown = turnedBodies(bodies, turn, `#after${index}`);
     bodies = bodies.map((body) => ({ ...body, pose: chained(turn.pose(1), body.pose) }));
-    return withCaps(model, solids, { id: `rolled:${step.number}`, bodies: shown, marks: turn.marks, view: STANDARD_VIEW });
+    return { id: `rolled:${step.number}`, bodies: shown, marks: turn.marks, view: STANDARD_VIEW };
   });
 }
 
