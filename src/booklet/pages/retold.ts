@@ -1,6 +1,6 @@
 /** What the pages tell, for a form of the booklet that is set otherwise: nothing here knows of paper. */
 export { picturesOf } from './bands.ts';
-export { toolSizesText, totalMinutes, toolOrder, workCautions } from './before.tsx';
+export { cautionOrder, toolSizesText, totalMinutes, toolOrder, workCautions } from './before.tsx';
 export { caption } from './captions.ts';
 export { chapterGlyph, type ChapterName } from './chapter-glyphs.ts';
 export { finishedAlt } from './cover.tsx';
