@@ -1,10 +1,11 @@
-import { capFor, chained, moved, openPlaces, turned, type Model, type Part, type Solids } from '../../model/index.ts';
+import { capFor, chained, hasCaps, moved, openPlaces, turned, type Model, type Part, type Solids } from '../../model/index.ts';
 import type { Scene, SceneBody } from '../types.ts';
 
 type Tube = Extract<Part['shape'], { form: 'tube' }>;
 
 /** A scene with the caps on all ends that stay open: they are on before anything is put together, and go where their tubes go. */
 export function withCaps<Of extends Scene>(model: Model, solids: Solids, scene: Of): Of {
+  if (!hasCaps(model)) return scene;
   const tubes = new Map(model.parts.flatMap(({ id, shape }): [string, Tube][] => (shape.form === 'tube' ? [[id, shape]] : [])));
   const open = openPlaces(model);
   const capsOf = (body: SceneBody): readonly SceneBody[] => {
