@@ -1,10 +1,11 @@
 export * from './publications/index.ts';
 export { PAPERS, papersOf, type AnyPaper, type FullPaper, type Paper } from './papers/index.ts';
 export { pictureSizes } from './picture-sizes.ts';
+export { ASPECTS, changePages, ranges, type Change, type ChangePagesInput, type Pieces, type Reprint, type StepWork, type StillServing, type Told } from './change-pages/index.ts';
 export { cutPages, type CutPagesInput } from './cut-pages/index.ts';
 export { bookletPages, caption, figure, glyphsFrom, lengthName, sheetSize, Spoken, stepAlt, type BookletInput, type PlacePicture } from './pages/index.ts';
 export {
-  browserMark, chooseBrowser, fontCss, isAlive, openPrinter, picturePlace, picturesOnPages, readTar, type Finished, type PictureBook, type PrintDocument, type Printer,
+  browserMark, chooseBrowser, fontCss, isAlive, openPrinter, picturePlace, picturesOnPages, readTar, type Finished, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
 } from './print/index.ts';
 export { MOST_SHEETS, SHEET_THICKNESS } from './stitch/index.ts';
 export { isDay, isName, isolate, languagesIn, loadWords, pseudoLanguage, readAbout, readWords, splitIsolates, withPseudoLanguage, wordFiles, type LocaleFiles, type Review, type Words } from './words/index.ts';

@@ -5,12 +5,19 @@ import { chooseBrowser } from '../booklet/print/chooseBrowser.ts';
 import { contentHash, keepContent, keptContent, nothingKept, readData, writeData, type Keep, type KeyPart } from '../keep/index.ts';
 import { localeFiles, writeWhole } from './files.ts';
 import type { MakeOptions } from './make-options.ts';
+import { keepPrinted } from './prints.ts';
 
 /** One file of a build: its place under the folder of output, and its content's hash, under which it is kept. */
 interface FinishedFile {
   readonly path: string;
   readonly sha256: string;
   readonly isTold: boolean;
+}
+
+/** What was made of an item: its files, and the mark of each size. */
+interface FinishedData {
+  readonly files: readonly FinishedFile[];
+  readonly marks: readonly (readonly [size: string, mark: string])[];
 }
 
 /** The files of an item that was made before from the same texts, by the same code and browser. */
@@ -30,25 +37,27 @@ export interface Finished {
   /** Of each item its files, or null where it has to be made. */
   readonly of: (items: readonly string[]) => readonly FinishedItem[];
   /** Writes down the files of an item that is being made. */
-  readonly record: (item: string) => { readonly written: (path: string, content: string | Uint8Array, isTold: boolean) => void; readonly done: () => void };
+  readonly record: (item: string) => { readonly written: (path: string, content: string | Uint8Array, isTold: boolean) => void; readonly printed: (size: string, mark: string) => void; readonly done: () => void };
 }
 
 /** Nothing is finished without a keep: all is made. */
 export async function openFinished(keep: Keep, options: MakeOptions): Promise<Finished> {
-  if (keep === nothingKept) return { of: (items) => items.map((item) => ({ item, files: null })), record: () => ({ written: () => undefined, done: () => undefined }) };
+  if (keep === nothingKept) return { of: (items) => items.map((item) => ({ item, files: null })), record: () => ({ written: () => undefined, printed: () => undefined, done: () => undefined }) };
   const { out } = options;
   const same: readonly KeyPart[] = [{ ...options, out: '', cache: '' }, browserMark(await chooseBrowser()), localeFiles('locales')];
   const keyOf = (item: string): string => keep.key('finished', item, same, textsOf(item));
   return {
-    of: (items) => items.map((item) => ({ item, files: filesOf(keep, out, readData(keep, keyOf(item))) })),
+    of: (items) => items.map((item) => ({ item, files: filesOf(keep, { item, out }, readData(keep, keyOf(item))) })),
     record: (item) => {
       const key = keyOf(item);
       const files: FinishedFile[] = [];
+      const marks: (readonly [string, string])[] = [];
       return {
         written: (path, content, isTold) => {
           files.push({ path: relative(out, path), sha256: keepContent(keep, content), isTold });
         },
-        done: () => { writeData(keep, key, files); },
+        printed: (size, mark) => { marks.push([size, mark]); },
+        done: () => { writeData(keep, key, { files, marks } satisfies FinishedData); },
       };
     },
   };
@@ -65,14 +74,16 @@ const yamlIn = (folder: string): readonly string[] => readdirSync(folder, { recu
   .map((path) => join(folder, path)).sort();
 
 /** Null where one of the files is neither in its place nor kept: then the item is made again. */
-function filesOf(keep: Keep, out: string, files: readonly FinishedFile[] | null): FinishedFiles | null {
-  if (files === null) return null;
+function filesOf(keep: Keep, { item, out }: { readonly item: string; readonly out: string }, made: FinishedData | null): FinishedFiles | null {
+  if (made === null) return null;
+  const { files, marks } = made;
   const missing = files.filter(({ path, sha256 }) => !isThere(join(out, path), sha256));
   if (missing.some(({ sha256 }) => keptContent(keep, sha256) === null)) return null;
   return {
     restore: (line) => {
       for (const { path, sha256 } of missing) writeWhole(join(out, path), stillKept(keep, path, sha256));
       for (const { path, isTold } of files) if (isTold) line(join(out, path));
+      for (const [size, mark] of marks) keepPrinted(keep, item, size, mark);
     },
   };
 }

@@ -1,5 +1,4 @@
-import { browserMark, chooseBrowser, openPrinter, type Finished, type PictureBook, type PrintDocument, type PrintedCopy, type Printer, type Publication } from '../booklet/index.ts';
-import type { Picture } from '../draw/index.ts';
+import { browserMark, chooseBrowser, openPrinter, type Finished, type PictureBook, type PrintDocument, type PrintedCopy, type PrintPicture, type Printer, type Publication } from '../booklet/index.ts';
 import { keepContent, keptContent, keptLater, nothingKept, readData, writeData, type Keep } from '../keep/index.ts';
 import { newPrintedOnce } from './printed-once.ts';
 
@@ -22,16 +21,16 @@ export async function openPress(publications: readonly Publication[], keep: Keep
   const madeBy = [browserMark(browser), langs];
   let opened: Promise<Printer> | null = null;
   const printer = (): Promise<Printer> => opened ??= openPrinter(langs === 'all' ? { browser } : { browser, langs: ['en'] });
-  const books = new WeakMap<readonly Picture[], Promise<PictureBook>>();
-  const marks = new WeakMap<readonly Picture[], string>();
+  const books = new WeakMap<readonly PrintPicture[], Promise<PictureBook>>();
+  const marks = new WeakMap<readonly PrintPicture[], string>();
 
-  const markOf = (pictures: readonly Picture[]): string => {
+  const markOf = (pictures: readonly PrintPicture[]): string => {
     if (keep === nothingKept) return '';
     const mark = marks.get(pictures) ?? keep.key('pictures printed', madeBy, pictures.map(({ id, svg, width, height }) => [id, svg, width, height]));
     marks.set(pictures, mark);
     return mark;
   };
-  const bookOf = (pictures: readonly Picture[]): Promise<PictureBook> => {
+  const bookOf = (pictures: readonly PrintPicture[]): Promise<PictureBook> => {
     const book = books.get(pictures) ?? keptLater(keep, markOf(pictures), async () => (await printer()).pictures(pictures));
     books.set(pictures, book);
     return book;

@@ -77,6 +77,9 @@ keeping(program.command('changes'))
   .option('--since <folder>', 'folder of the earlier build', 'booklets')
   .option('--from <revision>', 'revision in git to compare with in place of a build, such as HEAD~1')
   .option('--out <file>', 'page to write (.html) with each changed picture before and after')
+  .option('--print <folder>', 'where a PDF of it goes, for each size that changed: pages to print again, figures, pictures before and after')
+  .option('--lang <codes...>', 'languages of what is printed', ['en'])
+  .option('--paper <names...>', papersOn(PUBLICATIONS['change-sheets']))
   .action(async (item: string, options: ChangesOptions) => (await import('./changes/index.ts')).changesCommand(item, options));
 
 program.command('check')

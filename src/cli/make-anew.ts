@@ -6,6 +6,7 @@ import { checkedDraft, newPlanner } from './drafts.ts';
 import { editionsAsked } from './editions-asked.ts';
 import type { Finished, FinishedItem } from './finished.ts';
 import type { MakeOptions } from './make-options.ts';
+import { keepPrinted } from './prints.ts';
 import { newProgress } from './progress.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { publish, type Batch } from './publish.ts';
@@ -42,7 +43,7 @@ export async function makeAnew(name: string | undefined, options: MakeOptions, {
       const make = sizeMaker(wanted, { crew, keep, plan, soon });
       return inTurn(before.flatMap(({ item, files }) => {
         if (files !== null) return [restored(files, told.line)];
-        return itemBatches(checked.find((one) => one.item === item)?.drafts ?? [], make, finished.record(item));
+        return itemBatches(checked.find((one) => one.item === item)?.drafts ?? [], make, finished.record(item), keep);
       }));
     }, told, keep);
   } finally {
@@ -55,11 +56,13 @@ const restored = (files: NonNullable<FinishedItem['files']>, line: (text: string
   () => Promise.resolve({ folder: '', copies: [], end: () => { files.restore(line); } });
 
 /** One for each size; with the last of them the item is finished. */
-function itemBatches(drafts: Parameters<MakeSize>[1], make: MakeSize, record: ReturnType<Finished['record']>): readonly BatchToCome[] {
+function itemBatches(drafts: Parameters<MakeSize>[1], make: MakeSize, record: ReturnType<Finished['record']>, keep: Keep): readonly BatchToCome[] {
   return drafts.map((draft) => async () => {
     const batch = await make(draft, drafts);
     return { ...batch, written: record.written, end: () => {
       batch.end?.();
+      keepPrinted(keep, draft.item.name, draft.model.size, batch.mark);
+      record.printed(draft.model.size, batch.mark);
       if (draft === drafts.at(-1)) record.done();
     } };
   });

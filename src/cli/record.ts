@@ -63,9 +63,9 @@ export function buildRecord({ item, model, plan, report, cuts }: Omit<Variant, '
   };
 }
 
-/** The file build.json: the record, and the pictures that the booklets were printed from, by their content. */
-export const buildFile = ({ pictures, ...variant }: Variant): string =>
-  `${JSON.stringify({ ...buildRecord(variant), pictures: pictures.map(({ id, svg }) => ({ id, sha256: contentHash(svg) })) }, null, 2)}\n`;
+/** The file build.json: the mark that the booklets bear, the record, and the pictures that they were printed from, by their content. */
+export const buildFile = (variant: Variant): string =>
+  `${JSON.stringify({ mark: contentMark(variant), ...buildRecord(variant), pictures: variant.pictures.map(({ id, svg }) => ({ id, sha256: contentHash(svg) })) }, null, 2)}\n`;
 
 function partCounts(model: Model): readonly object[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];

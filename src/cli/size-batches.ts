@@ -1,6 +1,6 @@
 import type { SizeToPublish, WrittenCopy } from '../booklet/index.ts';
 import { PUBLICATIONS } from '../booklet/index.ts';
-import { keepContent, keptLater, type Keep } from '../keep/index.ts';
+import { keepContent, keptLater, nothingKept, type Keep } from '../keep/index.ts';
 import { buildModel } from '../model/index.ts';
 import type { Crew, Guided } from './crew/index.ts';
 import { COST } from './costs.ts';
@@ -8,11 +8,17 @@ import { drawnSets, type Draft, type Planner } from './drafts.ts';
 import type { Wanted } from './editions-asked.ts';
 import { localeFiles, makeFolder } from './files.ts';
 import { sizesOf } from './project.ts';
+import { replacedBy } from './prints.ts';
 import type { Batch } from './publish.ts';
 import { buildFile, contentMark, type Variant } from './record.ts';
 
 /** Makes what is printed of a size, when all sizes of its item are planned: an order of work that is refused is told before the item's first file is written. */
-export type MakeSize = (draft: Draft, all: readonly Draft[]) => Promise<Batch>;
+export type MakeSize = (draft: Draft, all: readonly Draft[]) => Promise<SizeBatch>;
+
+/** The copies of a size, and the mark that they bear. */
+export interface SizeBatch extends Batch {
+  readonly mark: string;
+}
 
 export interface SizeWorks {
   readonly crew: Crew;
@@ -37,10 +43,10 @@ export function sizeMaker({ copies, binding, languages }: Wanted, { crew, keep, 
     });
     const variant = { item, model, report, ...planned, pictures: pictures.page };
     const variants = sizesOf(item).map((each) => buildModel(item, each));
-    const size = sizeToPublish(variant, variants, { pictures, languages });
+    const size = sizeToPublish(variant, variants, { pictures, languages }, keep);
     const guide = guideCopy({ item: { name: item.name, revision: item.revision }, model, report, ...planned, pictures: pictures.page, contentMark: size.contentMark, variants, langs: languages.map(({ lang }) => lang) }, { crew, keep, turn });
     return {
-      folder, copies: [recordCopy(variant, keep), guide, ...copies.map((copy) => copy.of(size, binding))],
+      folder, mark: size.contentMark, copies: [recordCopy(variant, keep), guide, ...copies.map((copy) => copy.of(size, binding))],
       done: (file) => { part.done(file, file === guide.file ? COST.guide : COST.copy); },
       end: part.end,
     };
@@ -58,10 +64,11 @@ export function guideCopy(guided: Guided, { crew, keep, turn }: { readonly crew:
   };
 }
 
-/** A variant as the editions take it. */
-export function sizeToPublish(variant: Variant, variants: SizeToPublish['variants'], drawn: { readonly pictures: SizeToPublish['pictures']; readonly languages: SizeToPublish['languages'] }): SizeToPublish {
+/** A variant as the editions take it; what it replaces is as far as it is kept. */
+export function sizeToPublish(variant: Variant, variants: SizeToPublish['variants'], drawn: { readonly pictures: SizeToPublish['pictures']; readonly languages: SizeToPublish['languages'] }, keep: Keep = nothingKept): SizeToPublish {
   const { item, model, plan, report } = variant;
-  return { model, plan, report, variants, revision: item.revision, contentMark: contentMark(variant), ...drawn };
+  const mark = contentMark(variant);
+  return { model, plan, report, variants, revision: item.revision, contentMark: mark, replaces: replacedBy(keep, item.name, model.size, mark), ...drawn };
 }
 
 /** The pictures are kept by their content, so that a later change can be shown beside them. */

@@ -1,5 +1,5 @@
 import { tubeKinds, type FittingKind } from '../read/index.ts';
-import type { Model } from './types.ts';
+import type { Model, Vec3 } from './types.ts';
 
 /** Ends of tubes that are in no socket, under no cap and on no foot: how many for each outside and inside, mm, the widest first. */
 export function openEnds(model: Pick<Model, 'parts' | 'connections'>): readonly { readonly outside: number; readonly inside: number; readonly count: number }[] {
@@ -32,6 +32,29 @@ function openTubes({ parts, connections }: Pick<Model, 'parts' | 'connections'>)
   return parts.flatMap(({ id, shape }) => (shape.form === 'tube'
     ? [{ outside: shape.outside, inside: shape.inside, length: Math.round(shape.length * 1e6) / 1e6, count: Math.max(0, 2 - (closed.get(id) ?? 0)) }] : []));
 }
+
+/** An end of a tube that stays open: the one at −x or +x of the tube's own axis. */
+export interface OpenEnd {
+  readonly tube: string;
+  readonly end: -1 | 1;
+}
+
+/** Every end of a tube that is in no socket, under no cap and on no foot. */
+export function openPlaces({ parts, connections }: Pick<Model, 'parts' | 'connections'>): readonly OpenEnd[] {
+  const closed = new Set<string>();
+  const along = new Map(parts.map(({ id, pose: [x = 0, y = 0, z = 0] }) => [id, [x, y, z] as const]));
+  const close = (tube: string, out: Vec3, towards: -1 | 1): void => {
+    const [x, y, z] = along.get(tube) ?? [0, 0, 0];
+    closed.add(`${tube} ${Math.sign(x * out[0] + y * out[1] + z * out[2]) * towards}`);
+  };
+  for (const each of connections) {
+    if (each.is === 'socket') close(each.bar, each.out, -1);
+    if (each.is === 'cap' || each.is === 'foot') close(each.bar, each.out, 1);
+  }
+  return parts.flatMap(({ id, shape }) => (shape.form === 'tube' ? ENDS.filter((end) => !closed.has(`${id} ${end}`)).map((end): OpenEnd => ({ tube: id, end })) : []));
+}
+
+const ENDS = [-1, 1] as const;
 
 type EndCap = Extract<FittingKind, { readonly is: 'end-cap' }>;
 

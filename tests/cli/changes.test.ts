@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { longestCommon } from '../../src/cli/changes/compare.ts';
 import { reprints } from '../../src/cli/changes/reprints.ts';
 import { stillServing } from '../../src/cli/changes/still-serve.ts';
+import { readAgain, type StructureNode } from '../booklet/print/second-reader.ts';
 import { newWorkshop, type Workshop } from './workshop.ts';
 
 const hasGit = spawnSync('git', ['--version']).status === 0;
@@ -16,6 +17,10 @@ beforeAll(async () => {
   expect((await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'before', '--cache', 'kept'])).code).toBe(0);
 });
 afterAll(() => { shop.close(); });
+
+/** All that stands in a part of a page, and what its pictures say to those who hear it. */
+const textIn = ({ text, children }: StructureNode): string => [text, ...children.map(textIn)].join(' ');
+const altsIn = ({ alt, children }: StructureNode): readonly string[] => [...(alt === undefined ? [] : [alt]), ...children.flatMap(altsIn)];
 
 const changes = (...more: readonly string[]): ReturnType<Workshop['run']> => shop.run(['changes', 'stool', '--since', 'before', '--cache', 'kept', ...more]);
 
@@ -42,6 +47,23 @@ describe('what a change did', () => {
     expect(shop.files().filter((path) => path.startsWith('booklets/'))).toEqual([]);
   });
 
+  it('is printed where that is asked for, and what is made then says which print it replaces', async () => {
+    const { code, out } = await changes('--size', 'low', '--print', 'sheets', '--paper', 'a4');
+    expect({ code, files: out.match(/^sheets.*$/gm) }).toEqual({ code: 0, files: ['sheets/stool-low-changes-en.pdf'] });
+    const marks = /^\{\n {2}"mark": "([0-9a-f]{8})"/;
+    const [, before = ''] = marks.exec(shop.read('before/stool/low/build.json').toString()) ?? [];
+    expect((await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', 'after', '--cache', 'kept'])).code).toBe(0);
+    const [, after = ''] = marks.exec(shop.read('after/stool/low/build.json').toString()) ?? [];
+    const [sheets, booklet] = await Promise.all(['sheets/stool-low-changes-en.pdf', 'after/stool/low/stool-low-en-words.pdf'].map((path) => readAgain(Uint8Array.from(shop.read(path)))));
+    const [first = ''] = sheets?.pages.map(textIn) ?? [];
+    expect(first).toMatch(new RegExp(`What changed.*Stool, Low.*${after}.*Replaces print.*${before}.*Pages to print again.*Top of the seat.*300 mm.*320 mm`, 's'));
+    expect(sheets?.untied).toEqual([]);
+    const figures = (sheets?.pages ?? []).flatMap(altsIn);
+    expect(figures.length).toBeGreaterThan(20);
+    expect(figures.filter((alt) => alt.endsWith('Before'))).toHaveLength(figures.length / 2);
+    expect(booklet?.pages.map(textIn).filter((text) => text.includes('Replaces print'))).toEqual([expect.stringContaining(before)]);
+  });
+
   it.skipIf(!hasGit)('is the same against the texts of a revision in git', async () => {
     const since = await changes('--size', 'low');
     expect(await changes('--size', 'low', '--from', 'HEAD')).toEqual(since);
@@ -58,15 +80,15 @@ describe('what a change did', () => {
 });
 
 describe('what was sawn before', () => {
-  const pieces = fc.array(fc.record({ kind: fc.constantFrom('post', 'tube'), length: fc.integer({ min: 50, max: 900 }), count: fc.integer({ min: 1, max: 4 }) }), { maxLength: 6 });
+  const pieces = fc.array(fc.record({ kind: fc.constantFrom('post', 'bar'), length: fc.integer({ min: 50, max: 900 }), count: fc.integer({ min: 1, max: 4 }) }), { maxLength: 6 });
 
   it('serves as it is, shortened, or from what was left over, in this order', () => {
-    const before = { pieces: [{ kind: 'post', length: 332, count: 4 }, { kind: 'tube', length: 445, count: 2 }, { kind: 'tube', length: 800, count: 1 }], offCuts: [300, 90], kerf: 2 };
-    expect(stillServing(before, [{ kind: 'post', length: 312, count: 5 }, { kind: 'tube', length: 445, count: 1 }, { kind: 'tube', length: 444, count: 1 }, { kind: 'tube', length: 88, count: 3 }, { kind: 'post', length: 120, count: 1 }])).toEqual({
-      asTheyAre: [{ kind: 'tube', length: 445, count: 1 }],
+    const before: Parameters<typeof stillServing>[0] = { pieces: [{ kind: 'post', length: 332, count: 4 }, { kind: 'bar', length: 445, count: 2 }, { kind: 'bar', length: 800, count: 1 }], offCuts: [300, 90], kerf: 2 };
+    expect(stillServing(before, [{ kind: 'post', length: 312, count: 5 }, { kind: 'bar', length: 445, count: 1 }, { kind: 'bar', length: 444, count: 1 }, { kind: 'bar', length: 88, count: 3 }, { kind: 'post', length: 120, count: 1 }])).toEqual({
+      asTheyAre: [{ kind: 'bar', length: 445, count: 1 }],
       // 444 of 445 mm leaves less than the saw takes: it comes from the longer one.
-      shortened: [{ kind: 'tube', length: 800, to: 444, count: 1 }, { kind: 'post', length: 332, to: 312, count: 4 }, { kind: 'tube', length: 445, to: 88, count: 1 }],
-      fromOffCuts: [{ kind: 'post', length: 120, count: 1 }, { kind: 'tube', length: 88, count: 2 }],
+      shortened: [{ kind: 'bar', length: 800, to: 444, count: 1 }, { kind: 'post', length: 332, to: 312, count: 4 }, { kind: 'bar', length: 445, to: 88, count: 1 }],
+      fromOffCuts: [{ kind: 'post', length: 120, count: 1 }, { kind: 'bar', length: 88, count: 2 }],
     });
   });
 
@@ -84,7 +106,7 @@ describe('what was sawn before', () => {
 });
 
 describe('pages to print again', () => {
-  const booklet = (lang: string | null, paper: string | null, ...on: readonly (readonly [string, readonly number[]])[]): Parameters<typeof reprints>[0][0] =>
+  const booklet = (lang: string | null, paper: 'a4' | null, ...on: readonly (readonly [string, readonly number[]])[]): Parameters<typeof reprints>[0][0] =>
     ({ edition: lang === null ? 'pictures' : 'words', paper, lang, pages: new Map(on) });
 
   it('are told once for all languages in which they are the same', () => {

@@ -11,7 +11,8 @@ import type { BookletInput } from './types.ts';
 /** Always shown, whatever the plan's steps say. */
 const always: readonly Caution[] = ['manual', 'children'];
 
-const cautionOrder: readonly Caution[] = ['manual', 'sharp', 'dust', 'eyes', 'gloves', 'crush', 'children', 'climbing', 'tipping'];
+/** In the order in which pages tell them. */
+export const cautionOrder: readonly Caution[] = ['manual', 'sharp', 'dust', 'eyes', 'gloves', 'crush', 'children', 'climbing', 'tipping'];
 
 /** The order in which tools are shown. */
 export const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'square', 'straight-edge', 'clamp', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'file', 'drill', 'screwdriver', 'scale', 'plumb-line', 'steps', 'block'];

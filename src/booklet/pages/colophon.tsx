@@ -58,12 +58,13 @@ function entriesOf(input: BookletInput): readonly Entry[] {
 
 /** What the colophon says, by its key. */
 function factsOf(input: BookletInput): readonly (readonly [string, string])[] {
-  const { words, model, revision, contentMark, languages } = input;
+  const { words, model, revision, contentMark, replaces = null, languages } = input;
   return [
     ['item', itemAndSize(input)],
     ['kit', words.t(`items.kits.${model.kit.name}`)],
     ['revision', isolate(words.number(revision))],
     ['mark', isolate(contentMark)],
+    ...(replaces === null ? [] : [['replaces', isolate(replaces)] as const]),
     ['languages', (languages ?? [words.about.name]).join(' · ')],
     ['words', wordsFrom(input)],
     ['font', words.t('booklet.colophon.font-says', { font: words.list(families(input).map(isolate)), licence: isolate('SIL Open Font License 1.1') })],

@@ -1,6 +1,6 @@
 /** What the pages tell, for a form of the booklet that is set otherwise: nothing here knows of paper. */
 export { picturesOf } from './bands.ts';
-export { toolSizesText, totalMinutes, toolOrder, workCautions } from './before.tsx';
+export { cautionOrder, toolSizesText, totalMinutes, toolOrder, workCautions } from './before.tsx';
 export { caption } from './captions.ts';
 export { chapterGlyph, type ChapterName } from './chapter-glyphs.ts';
 export { finishedAlt } from './cover.tsx';
@@ -11,7 +11,7 @@ export { loadInKilograms } from './load-in-kilograms.ts';
 export { marginParts, suppliesSaid } from './margin-parts.ts';
 export { itemAndSize, itemName, overall, sizeName } from './names.ts';
 export { partName, partsCounted } from './part-names.ts';
-export { countsBySize, sizeText } from './part-sizes.ts';
+export { countKey, countsBySize, sizeText } from './part-sizes.ts';
 export { roundOf, sideGlyphs } from './round.ts';
 export { useCautions } from './safe-load.tsx';
 export { sizeFronts } from './size-mark.tsx';

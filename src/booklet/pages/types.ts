@@ -72,6 +72,8 @@ export interface BookletInput {
   readonly revision: number;
   /** Short hash of what the booklet was made from. */
   readonly contentMark: string;
+  /** The mark of the print that it replaces; none is known unless given. */
+  readonly replaces?: string | null;
   /** True where it is printed although a check failed: then every page says so and no load is told. False unless given. */
   readonly despiteFindings?: boolean;
   readonly words: Words;

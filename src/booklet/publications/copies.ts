@@ -1,5 +1,4 @@
-import type { Picture } from '../../draw/index.ts';
-import type { PrintDocument } from '../print/index.ts';
+import type { PrintDocument, PrintPicture } from '../print/index.ts';
 
 /** One file to publish: its name, and what it takes to make it. */
 export type Copy = PrintedCopy | WrittenCopy;
@@ -8,7 +7,7 @@ export interface PrintedCopy {
   readonly made: 'printed';
   readonly file: string;
   /** Laid into it; copies with the same set share its prints. */
-  readonly pictures: readonly Picture[];
+  readonly pictures: readonly PrintPicture[];
   readonly document: () => PrintDocument;
   /** Those that have the same pages on other papers, itself among them; none unless given. */
   readonly sharing?: Sharing | null;

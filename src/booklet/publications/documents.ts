@@ -1,6 +1,7 @@
 /** How the document of each publication is made. */
 import { papersOf } from '../papers/index.ts';
 import type { Copy } from './copies.ts';
+import { changeSheetsCopies } from './change-sheets/document.ts';
 import { cutPlanCopies } from './cut-plan/document.ts';
 import type { Asked, CopiesOfEdition, EditionCopy } from './edition-copies.ts';
 import { EDITIONS, type EditionName, type PublicationName } from './facts.ts';
@@ -21,6 +22,7 @@ export const COPIES = {
   'survey-sheet': surveySheetCopies,
   'marking-sheets': markingSheetsCopies,
   'workshop-pack': workshopPackCopies,
+  'change-sheets': changeSheetsCopies,
 } as const satisfies Readonly<Record<Exclude<PublicationName, EditionName | 'stitched' | 'phone-guide'>, (...made: never) => readonly Copy[]>>;
 
 /** The copies of the editions asked for in the order in which they are printed: series by series, and in each paper by paper; those that share their pages with the first of their papers. */

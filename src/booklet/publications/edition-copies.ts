@@ -13,7 +13,7 @@ import { nameOf, type LanguageSet } from './language-set.ts';
 import type { Edition } from './types.ts';
 
 /** One size of an item, worked through and drawn. */
-export interface SizeToPublish extends Pick<BookletInput, 'model' | 'plan' | 'report' | 'variants' | 'revision' | 'contentMark'> {
+export interface SizeToPublish extends Pick<BookletInput, 'model' | 'plan' | 'report' | 'variants' | 'revision' | 'contentMark' | 'replaces'> {
   /** A set for each format that its copies take. */
   readonly pictures: Readonly<Record<Format, readonly Picture[]>>;
   /** All languages there are, whichever were asked for. */
@@ -111,9 +111,9 @@ function editionCopy<Paper extends AnyPaper>(edition: Omit<NamedEdition, 'papers
   };
 }
 
-function inputOf({ model, plan, report, variants, revision, contentMark, pictures }: SizeToPublish, format: Format, [words]: LanguageSet): EditionInput {
+function inputOf({ model, plan, report, variants, revision, contentMark, replaces = null, pictures }: SizeToPublish, format: Format, [words]: LanguageSet): EditionInput {
   return {
-    model, plan, report, variants, revision, contentMark, words,
+    model, plan, report, variants, revision, contentMark, replaces, words,
     pictures: pictureSizes(pictures[format]),
     partScale: format === 'thumb' ? drawing.PART_SCALE : drawing.partScale(format),
     despiteFindings: report.findings.some(({ verdict }) => verdict === 'fail'),

@@ -1,6 +1,7 @@
 /** What can be published. Nothing here draws, prints or loads a page: the command's help and the workbench page read it. */
 import type { Format } from '../../draw/index.ts';
 import { PAPERS, type AnyPaper } from '../papers/index.ts';
+import { changeSheets } from './change-sheets/facts.ts';
 import { cutPlan } from './cut-plan/facts.ts';
 import { markingSheets } from './marking-sheets/facts.ts';
 import { overview } from './overview/facts.ts';
@@ -20,6 +21,7 @@ export const PUBLICATIONS = {
   'survey-sheet': surveySheet,
   'marking-sheets': markingSheets,
   'workshop-pack': workshopPack,
+  'change-sheets': changeSheets,
   'phone-guide': phoneGuide,
 } as const satisfies Readonly<Record<string, Publication>>;
 

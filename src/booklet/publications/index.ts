@@ -5,4 +5,5 @@ export { comesOn, EDITION_PAPERS, EDITIONS, laidFor, PUBLICATIONS, type BookletE
 export { shortMark } from './short-mark.ts';
 export { nameOf, type LanguageSet } from './language-set.ts';
 export type { Edition, Publication } from './types.ts';
+export type { ChangedPicture, SizeChange } from './change-sheets/document.ts';
 export type { PackContent } from './workshop-pack/document.ts';

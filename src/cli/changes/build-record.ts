@@ -1,23 +1,27 @@
 import { readFileSync } from 'node:fs';
 import { z } from 'zod';
+import { cautionOrder, toolOrder } from '../../booklet/index.ts';
+import { PART_KINDS } from '../../parts/facts.ts';
 
+const kind = z.enum(PART_KINDS);
 const measure = z.object({ value: z.number(), unit: z.string() });
 
-/** What is compared of a `build.json`; builds before pictures were listed have none. */
+/** What is compared of a `build.json`; builds before pictures were listed have none, nor had all of them a mark. */
 const schema = z.object({
+  mark: z.string().nullable().default(null),
   item: z.string(),
   size: z.string(),
   parameters: z.record(z.string(), measure),
   dimensions: z.array(z.object({ letter: z.string(), name: z.string(), value: z.number() })),
-  parts: z.array(z.object({ kind: z.string(), count: z.number() })),
-  cutLengths: z.array(z.object({ kind: z.string(), length: z.number(), count: z.number() })),
+  parts: z.array(z.object({ kind, count: z.number() })),
+  cutLengths: z.array(z.object({ kind, length: z.number(), count: z.number() })),
   cutPlan: z.object({ kerf: z.number(), tubesUsed: z.number(), patterns: z.array(z.looseObject({ count: z.number(), offCut: z.number() })) }),
   flatPattern: z.unknown(),
   steps: z.array(z.object({
     number: z.number(), key: z.string(), times: z.number(), people: z.number(), minutes: z.number(),
-    newParts: z.array(z.object({ kind: z.string(), count: z.number() })), tools: z.array(z.string()), cautions: z.array(z.string()),
+    newParts: z.array(z.object({ kind, count: z.number() })), tools: z.array(z.enum(toolOrder)), cautions: z.array(z.enum(cautionOrder)),
   })),
-  findings: z.array(z.object({ name: z.string(), verdict: z.string(), figure: z.number(), limit: z.number(), unit: z.string(), margin: z.number() })),
+  findings: z.array(z.object({ name: z.string(), verdict: z.enum(['pass', 'caution', 'fail']), figure: z.number(), limit: z.number(), unit: z.string(), margin: z.number() })),
   advice: z.object({ safeLoadPerDeck: z.number().nullable(), wall: z.enum(['masonry', 'timber', 'board']).nullable(), tippingForce: z.number() }),
   pictures: z.array(z.object({ id: z.string(), sha256: z.string() })).default([]),
 });

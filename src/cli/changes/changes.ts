@@ -1,20 +1,23 @@
-import { picturesOnPages } from '../../booklet/index.ts';
+import { COPIES, picturesOnPages, PUBLICATIONS, type Change, type ChangedPicture, type PrintedCopy, type SizeChange } from '../../booklet/index.ts';
 import { buildModel } from '../../model/index.ts';
 import type { Keep } from '../../keep/index.ts';
 import type { Item } from '../../read/index.ts';
+import { languagesAsked, papersAsked } from '../asked.ts';
 import { openCrew, type Crew } from '../crew/index.ts';
 import { checkedDraft, drawnSets, newPlanner, type Planner } from '../drafts.ts';
 import { editionsAsked, type Wanted } from '../editions-asked.ts';
-import { writeTold } from '../files.ts';
+import { makeFolder, writeTold } from '../files.ts';
 import { keepAsked, type KeepOptions } from '../keeping.ts';
 import { newProgress, type Progress } from '../progress.ts';
 import { chosen, itemsNamed, sizesOf } from '../project.ts';
-import type { Variant } from '../record.ts';
+import { publish } from '../publish.ts';
+import { contentMark, type Variant } from '../record.ts';
 import { sizeToPublish } from '../size-batches.ts';
 import type { BuildRecord } from './build-record.ts';
 import { changesBetween } from './compare.ts';
 import { earlierBuild, earlierRevision, recordOf, type Earlier, type EarlierSize } from './earlier.ts';
-import { changesPage, type PicturePair } from './page.ts';
+import { changesPage } from './page.ts';
+import { svgSize } from './svg-size.ts';
 import { reportOf, type SizeChanges } from './report.ts';
 import { reprints } from './reprints.ts';
 import { stillServing, type Sawn } from './still-serve.ts';
@@ -25,17 +28,23 @@ export interface ChangesOptions extends KeepOptions {
   /** A revision in git, in place of the folder. */
   readonly from?: string;
   readonly out?: string;
+  /** Folder for what is printed of it. */
+  readonly print?: string;
+  readonly lang: readonly string[];
+  readonly paper?: readonly string[];
 }
 
 interface Compared {
   readonly changes: SizeChanges;
-  readonly pairs: readonly PicturePair[];
+  /** What is printed of it; null where there is nothing to tell. */
+  readonly printed: SizeChange | null;
 }
 
 interface Working { readonly crew: Crew; readonly keep: Keep; readonly plan: Planner; readonly told: Progress }
 
-/** Tells what changed of an item since an earlier build or revision, and shows it on a page where one is asked for. Prints nothing. */
+/** Tells what changed of an item since an earlier build or revision; shows it on a page and prints it where these are asked for. Makes no booklet. */
 export async function changesCommand(name: string, options: ChangesOptions): Promise<void> {
+  const [languages, papers] = [languagesAsked(options.lang), papersAsked(PUBLICATIONS['change-sheets'], options.paper)];
   const keep = keepAsked(options);
   const told = newProgress(process.stderr.isTTY);
   const crew = openCrew();
@@ -47,7 +56,8 @@ export async function changesCommand(name: string, options: ChangesOptions): Pro
     for (const item of itemsNamed(name)) for (const size of chosen(sizesOf(item), options.size, 'size')) compared.push(await comparedSize(item, size, { earlier, wanted, by }));
     told.stop();
     process.stdout.write(`${compared.flatMap(({ changes }) => reportOf(changes)).join('\n')}\n`);
-    if (options.out !== undefined) writeTold(options.out, changesPage(compared));
+    if (options.out !== undefined) writeTold(options.out, changesPage(compared.map(({ changes, printed }) => ({ changes, pairs: printed?.pictures ?? [] }))));
+    if (options.print !== undefined) await print(options.print, compared.flatMap(({ printed }) => (printed === null ? [] : COPIES['change-sheets'](printed, papers, languages))), { keep, told });
   } finally {
     await crew.close();
     told.stop();
@@ -55,17 +65,26 @@ export async function changesCommand(name: string, options: ChangesOptions): Pro
   keep.trim();
 }
 
+async function print(folder: string, copies: readonly PrintedCopy[], { keep, told }: { readonly keep: Keep; readonly told: Progress }): Promise<void> {
+  makeFolder(folder);
+  if (copies.length > 0) await publish([PUBLICATIONS['change-sheets']], [{ folder, copies }], told, keep);
+}
+
 async function comparedSize(item: Item, size: string, { earlier, wanted, by }: { readonly earlier: Earlier; readonly wanted: Wanted; readonly by: Working }): Promise<Compared> {
   const before = await earlier(item, size);
-  if (before === null) return { changes: { item: item.name, size, changes: null, reprints: [], serving: null }, pairs: [] };
+  const same = { item: item.name, size };
+  if (before === null) return { changes: { ...same, changes: null, reprints: [], serving: null }, printed: null };
   const variant = await workedThrough(item, size, by);
   const after = recordOf(variant);
   const changes = changesBetween(before.record, after);
-  const changed = new Set(changes.filter(({ aspect, after: is }) => aspect === 'picture' && is !== null).map(({ name }) => name));
-  return {
-    changes: { item: item.name, size, changes, reprints: changed.size === 0 ? [] : reprints(pagesOf(variant, wanted), changed), serving: changes.some(({ aspect }) => aspect === 'cut') ? stillServing(sawnOf(before.record), after.cutLengths) : null },
-    pairs: pairsOf(before, variant, changed),
+  const pictures = changedPictures(before, variant, changes);
+  const changed = new Set(pictures.flatMap(({ after: is }) => is?.id ?? []));
+  const told = {
+    ...same, changes,
+    reprints: changed.size === 0 ? [] : reprints(pagesOf(variant, wanted, by.keep), changed),
+    serving: changes.some(({ aspect }) => aspect === 'cut') ? stillServing(sawnOf(before.record), after.cutLengths) : null,
   };
+  return { changes: told, printed: changes.length === 0 ? null : { ...told, plan: variant.plan, pictures, contentMark: contentMark(variant), earlierMark: before.record.mark } };
 }
 
 const sawnOf = ({ cutLengths, cutPlan: { kerf, patterns } }: BuildRecord): Sawn =>
@@ -82,14 +101,21 @@ async function workedThrough(item: Item, size: string, { crew, keep, plan, told 
 }
 
 /** Of each booklet on full papers the pages of each picture. */
-function pagesOf(variant: Variant, { copies, languages }: Wanted): Parameters<typeof reprints>[0] {
+function pagesOf(variant: Variant, { copies, languages }: Wanted, keep: Keep): Parameters<typeof reprints>[0] {
   const variants = sizesOf(variant.item).map((each) => buildModel(variant.item, each));
-  const size = sizeToPublish(variant, variants, { pictures: { page: variant.pictures, small: [], thumb: [] }, languages });
+  const size = sizeToPublish(variant, variants, { pictures: { page: variant.pictures, small: [], thumb: [] }, languages }, keep);
   return copies.map((copy) => {
     const { lang, html } = copy.of(size, null).document();
     return { edition: copy.edition, paper: copy.laidFor === 'common' ? null : copy.paper, lang: copy.edition === 'words' ? lang : null, pages: picturesOnPages(html) };
   });
 }
 
-const pairsOf = ({ picture }: EarlierSize, { pictures }: Variant, changed: ReadonlySet<string>): readonly PicturePair[] =>
-  pictures.filter(({ id }) => changed.has(id)).map(({ id, svg }) => ({ id, before: picture(id), after: svg }));
+/** Pictures that are another now, each beside what it was; those that are gone are told, not shown. */
+function changedPictures({ picture }: EarlierSize, { pictures }: Variant, changes: readonly Change[]): readonly ChangedPicture[] {
+  const changed = new Set(changes.filter(({ aspect, after }) => aspect === 'picture' && after !== null).map(({ name }) => name));
+  return pictures.filter(({ id }) => changed.has(id)).map(({ of, id, svg, width, height }) => {
+    const was = picture(id);
+    const size = was === null ? null : svgSize(was);
+    return { of, before: was === null || size === null ? null : { id, svg: was, ...size }, after: { id, svg, width, height } };
+  });
+}

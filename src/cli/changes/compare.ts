@@ -1,49 +1,51 @@
+import { ASPECTS, type Change, type Told } from '../../booklet/index.ts';
 import type { BuildRecord } from './build-record.ts';
 
-/** What may have changed, in the order in which it is told. */
-export const ASPECTS = ['measure', 'length', 'part', 'cut', 'tubes', 'pattern', 'step', 'finding', 'load', 'picture'] as const;
-
-/** One thing that is otherwise than before; `before` is null for what is new, `after` for what is gone. */
-export interface Change {
-  readonly aspect: (typeof ASPECTS)[number];
+/** Something by its name, of several of one name by which it is, and what it is. */
+interface Named {
   readonly name: string;
-  readonly before: string | null;
-  readonly after: string | null;
+  readonly nth?: number;
+  readonly step?: number;
+  readonly told: Told;
 }
 
-type Told = readonly [name: string, value: string];
+type Tell = (record: BuildRecord) => readonly Named[];
+
+/** How each aspect is told of a build. */
+const TELL: Readonly<Record<Change['aspect'], Tell>> = {
+  measure: ({ parameters }) => Object.entries(parameters).map(([name, { value, unit }]) => ({ name, told: figure(value, unit) })),
+  length: ({ dimensions }) => dimensions.map(({ name, value }) => ({ name, told: figure(value, 'mm') })),
+  part: ({ parts }) => parts.map(({ kind, count }) => ({ name: kind, told: figure(count, '1') })),
+  cut: ({ cutLengths }) => grouped(cutLengths).map(([name, all]) => ({ name, told: { is: 'pieces', pieces: all.map(({ kind, length, count }) => ({ kind, length: six(length), count })) } })),
+  tubes: ({ cutPlan }) => [{ name: 'stock-tubes', told: figure(cutPlan.tubesUsed, '1') }, { name: 'saw-cuts', told: content(cutPlan.patterns) }],
+  pattern: ({ flatPattern }) => [{ name: 'flat-pattern', told: content(flatPattern) }],
+  step: ({ steps }) => steps.map(({ key, number, times, people, minutes, newParts, tools, cautions }) =>
+    ({ name: key, step: number, told: { is: 'work', times, people, minutes: six(minutes), newParts, tools, cautions } })),
+  finding: ({ findings }) => numbered(findings.map(({ name, verdict, figure: value, limit, unit }) => ({ name, told: { is: 'judged', verdict, figure: six(value), limit: six(limit), unit } }))),
+  load: ({ advice: { safeLoadPerDeck, tippingForce, wall } }) => [
+    { name: 'safe-load', told: { is: 'figure', value: safeLoadPerDeck === null ? null : six(safeLoadPerDeck), unit: 'N' } }, { name: 'tips', told: figure(tippingForce, 'N') }, { name: 'wall', told: { is: 'wall', wall } },
+  ],
+  picture: ({ pictures }) => pictures.map(({ id, sha256 }) => ({ name: id, told: { is: 'content', content: sha256 } })),
+};
 
 /** All that a change did to a size. */
-export function changesBetween(before: BuildRecord, after: BuildRecord): readonly Change[] {
-  const of = (aspect: Change['aspect'], tell: (record: BuildRecord) => readonly Told[]): readonly Change[] => paired(aspect, tell(before), tell(after));
-  return [
-    ...of('measure', ({ parameters }) => Object.entries(parameters).map(([name, { value, unit }]) => [name, unit === '1' ? plain(value) : `${plain(value)} ${unit}`])),
-    ...of('length', ({ dimensions }) => dimensions.map(({ name, value }) => [name, `${plain(value)} mm`])),
-    ...of('part', ({ parts }) => parts.map(({ kind, count }) => [kind, plain(count)])),
-    ...of('cut', ({ cutLengths }) => grouped(cutLengths).map(([kind, all]) => [kind, all.map(({ count, length }) => `${count} of ${plain(length)} mm`).join(', ')])),
-    ...of('tubes', ({ cutPlan }) => [['stock tubes', plain(cutPlan.tubesUsed)]]),
-    ...of('tubes', ({ cutPlan }) => [['saw cuts', JSON.stringify(cutPlan.patterns)]]).map(another),
-    ...of('pattern', ({ flatPattern }) => [['flat pattern', JSON.stringify(flatPattern)]]).map(another),
-    ...stepChanges(before, after),
-    ...of('finding', ({ findings }) => numbered(findings).map(([name, { verdict, figure, limit, unit }]) => [name, `${verdict}, ${plain(figure)} of ${plain(limit)}${unit === '1' ? '' : ` ${unit}`}`])),
-    ...of('load', ({ advice: { safeLoadPerDeck, tippingForce, wall } }) => [
-      ['safe load', safeLoadPerDeck === null ? 'none' : `${plain(safeLoadPerDeck)} N`], ['tips when pushed with', `${plain(tippingForce)} N`], ['fixed to a wall', wall ?? 'no'],
-    ]),
-    ...of('picture', ({ pictures }) => pictures.map(({ id, sha256 }) => [id, sha256])),
-  ];
-}
+export const changesBetween = (before: BuildRecord, after: BuildRecord): readonly Change[] =>
+  ASPECTS.flatMap((aspect) => [...paired(aspect, TELL[aspect](before), TELL[aspect](after)), ...(aspect === 'step' ? moved(before, after) : [])]);
+
+const figure = (value: number, unit: string): Told => ({ is: 'figure', value: six(value), unit });
+const content = (data: unknown): Told => ({ is: 'content', content: JSON.stringify(data) });
 
 /** Six figures are enough for a reader. */
-export const plain = (value: number): string => String(Number(value.toPrecision(6)));
+const six = (value: number): number => Number(value.toPrecision(6));
 
-/** Of what is too much to tell only that it is another. */
-const another = (change: Change): Change => ({ ...change, before: 'as it was', after: 'another' });
-
-function paired(aspect: Change['aspect'], before: readonly Told[], after: readonly Told[]): readonly Change[] {
-  const [was, is] = [new Map(before), new Map(after)];
-  return [...new Set([...is.keys(), ...was.keys()])].flatMap((name) => {
-    const [one, other] = [was.get(name) ?? null, is.get(name) ?? null];
-    return one === other ? [] : [{ aspect, name, before: one, after: other }];
+function paired(aspect: Change['aspect'], before: readonly Named[], after: readonly Named[]): readonly Change[] {
+  const of = ({ name, nth = 1 }: Named): string => JSON.stringify([name, nth]);
+  const [was, is] = [before, after].map((all) => new Map(all.map((each) => [of(each), each]))) as [Map<string, Named>, Map<string, Named>];
+  return [...new Set([...is.keys(), ...was.keys()])].flatMap((key) => {
+    const [one, other] = [was.get(key), is.get(key)];
+    const known = other ?? one;
+    if (known === undefined || JSON.stringify(one?.told) === JSON.stringify(other?.told)) return [];
+    return [{ aspect, name: known.name, nth: known.nth ?? 1, step: known.step ?? null, before: one?.told ?? null, after: other?.told ?? null }];
   });
 }
 
@@ -52,32 +54,23 @@ function grouped<Of extends { readonly kind: string }>(all: readonly Of[]): read
 }
 
 /** Findings of one name are told apart by their place among them. */
-function numbered<Of extends { readonly name: string }>(all: readonly Of[]): readonly (readonly [string, Of])[] {
+function numbered(all: readonly Named[]): readonly Named[] {
   const seen = new Map<string, number>();
   return all.map((one) => {
-    const count = (seen.get(one.name) ?? 0) + 1;
-    seen.set(one.name, count);
-    return [count === 1 ? one.name : `${one.name} (${count})`, one];
+    const nth = (seen.get(one.name) ?? 0) + 1;
+    seen.set(one.name, nth);
+    return { ...one, nth };
   });
 }
 
-type Step = BuildRecord['steps'][number];
-
-/** Steps added, removed, done otherwise, and moved: those that are not where the others leave them. */
-function stepChanges({ steps: before }: BuildRecord, { steps: after }: BuildRecord): readonly Change[] {
-  const changed = paired('step', before.map((step) => [step.key, work(step)]), after.map((step) => [step.key, work(step)]));
+/** Steps that are not where the others leave them. */
+function moved({ steps: before }: BuildRecord, { steps: after }: BuildRecord): readonly Change[] {
   const stayed = new Set(longestCommon(before.map(({ key }) => key), after.map(({ key }) => key)));
-  const moved = after.filter(({ key }) => !stayed.has(key)).flatMap(({ key, number }): Change[] => {
+  return after.filter(({ key }) => !stayed.has(key)).flatMap(({ key, number }): Change[] => {
     const was = before.find((step) => step.key === key);
-    return was === undefined ? [] : [{ aspect: 'step', name: key, before: `step ${was.number}`, after: `step ${number}` }];
+    return was === undefined ? [] : [{ aspect: 'step', name: key, nth: 1, step: number, before: { is: 'place', step: was.number }, after: { is: 'place', step: number } }];
   });
-  return [...changed, ...moved];
 }
-
-const work = ({ times, people, minutes, newParts, tools, cautions }: Step): string => [
-  `${times} times`, `${people} people`, `${plain(minutes)} min`,
-  ...newParts.map(({ kind, count }) => `${count} ${kind}`), ...(tools.length > 0 ? [`with ${tools.join(' and ')}`] : []), ...(cautions.length > 0 ? [`mind ${cautions.join(' and ')}`] : []),
-].join(', ');
 
 /** The longest list that is in both in this order. */
 export function longestCommon(one: readonly string[], other: readonly string[]): readonly string[] {

@@ -1,6 +1,4 @@
-import { ASPECTS, plain, type Change } from './compare.ts';
-import type { Reprint } from './reprints.ts';
-import type { Pieces, StillServing } from './still-serve.ts';
+import { ASPECTS, ranges, type Change, type Pieces, type Reprint, type StillServing, type Told } from '../../booklet/index.ts';
 
 /** What changed of a size, and which pages of its booklets on A4 and Letter that means. */
 export interface SizeChanges {
@@ -30,10 +28,10 @@ export function reportOf({ item, size, changes, reprints, serving }: SizeChanges
 
 /** Of pieces that were sawn for the earlier build. */
 function servingLines({ asTheyAre, shortened, fromOffCuts }: StillServing): readonly string[] {
-  const all = (pieces: readonly Pieces[]): string => pieces.map(({ kind, length, count }) => `${kind} ${count} of ${plain(length)} mm`).join(', ');
+  const all = (pieces: readonly Pieces[]): string => pieces.map(({ kind, length, count }) => `${kind} ${count} of ${length} mm`).join(', ');
   return [
     ...(asTheyAre.length > 0 ? [line('sawn', `serve as they are: ${all(asTheyAre)}`)] : []),
-    ...shortened.map(({ to, ...piece }) => line('sawn', `can be shortened: ${all([piece])} to ${plain(to)} mm`)),
+    ...shortened.map(({ to, ...piece }) => line('sawn', `can be shortened: ${all([piece])} to ${to} mm`)),
     ...(fromOffCuts.length > 0 ? [line('sawn', `come from what was left over: ${all(fromOffCuts)}`)] : []),
   ];
 }
@@ -64,19 +62,32 @@ function linesOf(aspect: Change['aspect'], changes: readonly Change[]): readonly
 
 const line = (aspect: string, text: string): string => `  ${aspect.padEnd(8)} ${text}`;
 
-function told({ aspect, name, before, after }: Change): string {
-  if (before === null) return aspect === 'picture' ? `${name}: new` : `${name}: new, ${after ?? ''}`;
-  if (after === null) return `${name}: gone`;
-  return aspect === 'picture' ? name : `${name}: ${before} → ${after}`;
+function told({ aspect, name, nth, before, after }: Change): string {
+  const called = `${CALLED[name] ?? name}${nth > 1 ? ` (${nth})` : ''}`;
+  if (before === null) return aspect === 'picture' ? `${called}: new` : `${called}: new, ${after === null ? '' : toldText(after)}`;
+  if (after === null) return `${called}: gone`;
+  if (aspect === 'picture') return called;
+  return before.is === 'content' ? `${called}: as it was → another` : `${called}: ${toldText(before)} → ${toldText(after)}`;
 }
 
-/** `1, 4–6` */
-function ranges(pages: readonly number[]): string {
-  const runs: [number, number][] = [];
-  for (const page of [...pages].sort((one, other) => one - other)) {
-    const last = runs.at(-1);
-    if (last !== undefined && page === last[1] + 1) last[1] = page;
-    else runs.push([page, page]);
+/** What has no name of the item's own. */
+const CALLED: Readonly<Record<string, string>> = {
+  'stock-tubes': 'stock tubes', 'saw-cuts': 'saw cuts', 'flat-pattern': 'flat pattern', 'safe-load': 'safe load', tips: 'tips when pushed with', wall: 'fixed to a wall',
+};
+
+const withUnit = (value: number, unit: string): string => (unit === '1' ? String(value) : `${value} ${unit}`);
+
+function toldText(told: Told): string {
+  switch (told.is) {
+    case 'figure': return told.value === null ? 'none' : withUnit(told.value, told.unit);
+    case 'pieces': return told.pieces.map(({ count, length }) => `${count} of ${length} mm`).join(', ');
+    case 'judged': return `${told.verdict}, ${told.figure} of ${withUnit(told.limit, told.unit)}`;
+    case 'wall': return told.wall ?? 'no';
+    case 'place': return `step ${told.step}`;
+    case 'work': return [
+      `${told.times} times`, `${told.people} people`, `${told.minutes} min`,
+      ...told.newParts.map(({ kind, count }) => `${count} ${kind}`), ...(told.tools.length > 0 ? [`with ${told.tools.join(' and ')}`] : []), ...(told.cautions.length > 0 ? [`mind ${told.cautions.join(' and ')}`] : []),
+    ].join(', ');
+    case 'content': return told.content;
   }
-  return runs.map(([from, to]) => (from === to ? String(from) : `${from}–${to}`)).join(', ');
 }

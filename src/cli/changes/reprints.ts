@@ -1,21 +1,13 @@
+import type { Reprint } from '../../booklet/index.ts';
+
 /** A booklet, and on which of its pages each picture stands. */
 export interface BookletPages {
-  readonly edition: string;
+  readonly edition: Reprint['edition'];
   /** Null where its pages are the same on all. */
-  readonly paper: string | null;
+  readonly paper: Reprint['paper'];
   /** Null where it has no words. */
   readonly lang: string | null;
   readonly pages: ReadonlyMap<string, readonly number[]>;
-}
-
-/** Pages to print again of so many, and of which booklets. */
-export interface Reprint {
-  readonly edition: string;
-  readonly paper: string | null;
-  /** Languages in which they are these pages. */
-  readonly langs: readonly string[];
-  readonly pages: readonly number[];
-  readonly pageCount: number;
 }
 
 /** The pages with a picture that changed; booklets of one edition and paper in which they are the same are told together. */

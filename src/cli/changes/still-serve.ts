@@ -1,18 +1,4 @@
-/** Pieces of a tube of one length, mm. */
-export interface Pieces {
-  readonly kind: string;
-  readonly length: number;
-  readonly count: number;
-}
-
-/** What was sawn for the earlier build and serves the new one. */
-export interface StillServing {
-  readonly asTheyAre: readonly Pieces[];
-  /** Longer ones of the same kind, and what they can be shortened to. */
-  readonly shortened: readonly (Pieces & { readonly to: number })[];
-  /** Pieces that what was left of the stock tubes gives. */
-  readonly fromOffCuts: readonly Pieces[];
-}
+import type { Pieces, StillServing } from '../../booklet/index.ts';
 
 /** What was cut, and what is needed now; lengths in mm. */
 export interface Sawn {
@@ -24,7 +10,7 @@ export interface Sawn {
 /** Lengths that are told alike are alike, mm. */
 const ALIKE = 0.05;
 
-interface Piece { readonly kind: string; readonly length: number }
+type Piece = Omit<Pieces, 'count'>;
 
 /**
  * Each piece that is needed comes from one cut before: of its length, else from the shortest longer one of its kind from

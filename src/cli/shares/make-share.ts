@@ -32,7 +32,7 @@ export async function makeShare(name: string | undefined, asked: string, options
   if (toMake.length > 0) {
     await makeAnew(name, options, {
       keep,
-      finished: { of: () => [], record: () => ({ written, done: () => undefined }) },
+      finished: { of: () => [], record: () => ({ written, printed: () => undefined, done: () => undefined }) },
       before: toMake.map((item) => ({ item: item.name, files: null })),
       sizes: (item) => sizesOf(item).filter((size) => own.some((piece) => piece.item === item.name && piece.size === size)),
     });

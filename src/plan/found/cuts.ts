@@ -3,7 +3,7 @@ import { oppositeWay } from './blocking.ts';
 import { closedIn } from './closed.ts';
 import { piecesIn, type FlapFacts, type Ground } from './ground.ts';
 import { isFlatPanel } from './pieces.ts';
-import { parallel } from './vectors.ts';
+import { parallel, sameWay } from './vectors.ts';
 import { dot, type Vec3 } from '../../model/index.ts';
 import type { Unit } from './units.ts';
 import type { Link } from './links.ts';
@@ -38,6 +38,8 @@ export interface Cut {
 export function cutsOf(ground: Ground, set: Bits, byWish: boolean): readonly (readonly Cut[])[] {
   const cables = unitsIn(ground, set, isCable);
   if (cables.length > 0) return [byWish ? faces(ground, set, cables) : unhooked(ground, set, cables)];
+  const capped = uncapped(ground, set);
+  if (capped.length > 0) return [capped];
   const midway = ground.flaps.filter((flap) => isMidway(flap, set));
   if (midway.length > 0) return [midway.flatMap((flap) => flapCuts(ground, set, flap, byWish))];
   const laid = platesLaid(ground, set);
@@ -106,6 +108,18 @@ function unhooked(ground: Ground, set: Bits, cables: readonly Unit[]): readonly 
     }
     return leaving.length === own.length ? [cut(ground, set, 'unhook', leaving)] : [];
   });
+}
+
+/** Caps go before all else but cables: put on last, they are in nobody's way. All that are free at once, alone or with what stands in other ends. */
+function uncapped(ground: Ground, set: Bits): readonly Cut[] {
+  const free = (is: 'cap' | 'foot'): readonly Leaving[] => ground.links.flatMap((link): readonly Leaving[] => {
+    const [unit, way] = [ground.units.all[link.a], ground.blocking.ways.find((each) => link.free.some((own) => sameWay(own, each)))];
+    if (link.is !== is || unit === undefined || way === undefined || !hasBit(set, link.a) || !hasBit(set, link.b)) return [];
+    return meets(blockersAt(ground, way, link.a), set) ? [] : [single(ground, unit, way)];
+  });
+  const [caps, feet] = [free('cap'), free('foot')];
+  if (caps.length === 0) return [];
+  return [caps, ...(feet.length > 0 ? [[...caps, ...feet]] : [])].map((leaving) => cut(ground, set, 'part', leaving)).filter(({ restBits }) => !isEmpty(restBits));
 }
 
 /** How far a cable goes across, mm. */

@@ -8,8 +8,10 @@ import { batchesOf, timesOf, wholeLine, type BatchLine, type Line } from './line
 import { mustHold, practised, type Told } from './reasons.ts';
 import { solve, startSearch, type Search, type Wanted } from './search.ts';
 import { draftsOf, partsIn } from './steps.ts';
+import { stuckIn } from './stuck.ts';
 import type { Batch, FoundPlan, FoundStep } from './types.ts';
 import { checkWishes, isKept, refusalOf, refuseUnkept, wantedBy } from './wishes.ts';
+import { NoOrder } from '../no-order.ts';
 import type { OrderReason } from '../types.ts';
 import type { OrderWish } from '../../read/index.ts';
 
@@ -28,16 +30,25 @@ interface Found {
 
 /**
  * Finds the order in which an item is put together by taking it apart, and keeps to the designer's wishes. Throws a
- * FaultError when a wish is refused, a RangeError when the item comes apart in no way. The same model gives the same plan.
+ * FaultError when a wish is refused, a NoOrder that names what is stuck when the item comes apart in no way. The same model gives the same plan.
  */
 export function findPlan(model: Pick<Model, 'parts' | 'groups' | 'connections'>, wishes: readonly OrderWish[], solids: Solids): FoundPlan {
   const ground = groundOf(model, model.connections, solids);
   const naming = { parts: ground.units.parts, groups: model.groups };
-  const usual = found(ground, naming, []);
+  const usual = foundAtAll(ground, naming);
   const must = mustHold(ground, usual.placed);
   checkWishes(wishes, usual.placed.map(({ step }) => step.key), must);
   const kept = wishes.every((wish) => isKept(wish, usual.placed.map(({ step }) => step.key))) ? usual : wished(ground, naming, usual, wishes);
   return planOf(ground, kept, wishes, kept === usual ? must : mustHold(ground, kept.placed));
+}
+
+/** The order without wishes; where there is none, the fault names what is stuck. */
+function foundAtAll(ground: Ground, naming: Naming): Found {
+  try {
+    return found(ground, naming, []);
+  } catch (error) {
+    throw error instanceof NoOrder ? stuckIn(ground) ?? error : error;
+  }
 }
 
 /** The order found anew with the wishes; what is done on the bench is just moved. */
@@ -55,7 +66,7 @@ function foundOrNull(ground: Ground, naming: Naming, wanted: readonly Wanted[]):
   try {
     return found(ground, naming, wanted);
   } catch (error) {
-    if (error instanceof RangeError) return null;
+    if (error instanceof NoOrder) return null;
     throw error;
   }
 }

@@ -6,6 +6,7 @@ import { bookletPages, type BookletInput } from '../../../src/booklet/pages/inde
 import { loadWords, textsMark, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import { buildModel, type Joining, type Model, type Shape } from '../../../src/model/index.ts';
 import { structureItem, structureNames } from '../../support/structures.ts';
+import { askForChanges } from '../change-pages/change.ts';
 import { askForCutting } from '../cut-pages/orders.ts';
 import { furniture, modelsOf, reportsOf, type Furniture } from '../pages/furniture-booklet.ts';
 import { packDocumentPages, readNotes } from '../../../src/booklet/workshop/index.ts';
@@ -31,6 +32,8 @@ export function askForEverything(lang: string, onAsk: (key: string) => void, fil
   make('words', { plan, pictures: standInPictures(plan) });
   for (const change of furnitureOf(rackInput({ lang, onAsk, files }), plan)) make('words', { ...change, plan, pictures: standInPictures(plan), despiteFindings: false });
   make('words', { despiteFindings: true });
+  make('words', { replaces: '0123abcd' });
+  askForChanges(lang, onAsk, files, seen);
   askForCutting(lang, onAsk, files, seen);
   askForPacks(lang, onAsk, files);
 }
