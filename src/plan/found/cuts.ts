@@ -32,18 +32,33 @@ export interface Cut {
 }
 
 /**
- * All cuts of a set that the firm rules and geometry allow, in tiers: those of a later tier go against good practice and
- * are for sets that come apart in no other way.
+ * All cuts of a set that geometry allows, in tiers: those of a later tier go against good practice and are for sets that
+ * come apart in no other way. `byWish` the designer asks for another order: then what practice would not do yet has tiers too.
  */
 export function cutsOf(ground: Ground, set: Bits, byWish: boolean): readonly (readonly Cut[])[] {
+  const alone = byItself(ground, set, byWish);
+  if (alone.length > 0 && !byWish) return alone.slice(0, 1);
+  return [...alone, ...openCuts(ground, set, byWish).map((tier) => (alone.length === 0 ? tier : tier.map(against)))];
+}
+
+const against = (one: Cut): Cut => ({ ...one, breaks: one.breaks + 1 });
+
+/** What nothing else is done before: cables, caps, a flap and its pins, panels that just lie there; the first of them by practice. */
+function byItself(ground: Ground, set: Bits, byWish: boolean): readonly (readonly Cut[])[] {
+  const found: (readonly Cut[])[] = [];
+  const add = (cuts: readonly Cut[]): boolean => found.push(found.length === 0 ? cuts : cuts.map(against)) > 0 && !byWish;
   const cables = unitsIn(ground, set, isCable);
-  if (cables.length > 0) return [byWish ? faces(ground, set, cables) : unhooked(ground, set, cables)];
+  if (cables.length > 0 && add(byWish ? faces(ground, set, cables) : unhooked(ground, set, cables))) return found;
   const capped = uncapped(ground, set);
-  if (capped.length > 0) return [capped];
+  if (capped.length > 0 && add(capped)) return found;
   const midway = ground.flaps.filter((flap) => isMidway(flap, set));
-  if (midway.length > 0) return [midway.flatMap((flap) => flapCuts(ground, set, flap, byWish))];
+  if (midway.length > 0 && add(midway.flatMap((flap) => flapCuts(ground, set, flap, byWish)))) return found;
   const laid = platesLaid(ground, set);
-  if (laid.length > 0) return [laid];
+  if (laid.length > 0) add(laid);
+  return found;
+}
+
+function openCuts(ground: Ground, set: Bits, byWish: boolean): readonly (readonly Cut[])[] {
   const flaps = panelsIn(ground, set).flatMap((own) => flapsCuts(ground, set, own, byWish));
   const parted = partings(ground, set);
   if (!ground.links.some(({ is, a, b }) => is === 'sleeve' && hasBit(set, a) && hasBit(set, b))) return [[...unpinned(ground, set), ...flaps, ...parted]];
