@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkModel, type Report } from '../../src/check/index.ts';
-import { buildModel } from '../../src/model/index.ts';
+import { buildModel, loadSolids } from '../../src/model/index.ts';
+import { planItem } from '../../src/plan/index.ts';
 import { FaultError, declaredFor, filesInMemory, readItem } from '../../src/read/index.ts';
+import { WORK } from '../../src/work/facts.ts';
+import { once } from '../support/once.ts';
 import { hazards, type Hazard, type Swap } from './hazards.ts';
 
 const root = new URL('../../', import.meta.url);
@@ -18,6 +21,15 @@ function swapped(text: string, swaps: readonly Swap[]): string {
     return changed.replace(found, to);
   }, text);
 }
+
+const solids = await loadSolids();
+/** The kinds of work in the plan of a shipped item. */
+const workOf = once((named: string): ReadonlySet<string> => {
+  const [item = '', size = ''] = named.split(' ');
+  const file = fileOf(item);
+  const read = readItem(filesInMemory({ [file]: textOf(file), 'steps/kits/stall-kit.yaml': textOf('steps/kits/stall-kit.yaml') }), file);
+  return new Set(planItem(buildModel(read, size), [], solids, null).steps.map(({ action }) => action));
+});
 
 /** What the tool says of a hazard's item: its report, or the faults of its file. */
 function toldOf({ item, size, swaps = [], kit = [] }: Hazard): Report | FaultError {
@@ -52,6 +64,12 @@ describe('the table of hazards', () => {
       return;
     }
     if (told instanceof FaultError) throw told;
+    if ('step' in says) {
+      expect(workOf(`${hazard.item} ${hazard.size}`)).toContain(says.step);
+      expect(WORK[says.step].cautions).toContain(says.caution);
+      expect(WORK[says.step].tools).toContain(says.tool);
+      return;
+    }
     const [name, verdict] = says;
     const found = told.findings.filter((finding) => finding.name === name);
     expect(found.map((finding) => finding.verdict)).toContain(verdict);

@@ -1,5 +1,7 @@
 // What could hurt somebody, and what the checks must say of it. Each is a small change to an item or to the kit.
 import type { FindingName, Verdict } from '../../src/check/index.ts';
+import type { Action } from '../../src/plan/index.ts';
+import type { Caution, Tool } from '../../src/work/types.ts';
 
 /** A text of a file and what stands there instead. */
 export type Swap = readonly [from: string, to: string];
@@ -14,8 +16,8 @@ export interface Hazard {
   readonly size: string;
   readonly swaps?: readonly Swap[];
   readonly kit?: readonly Swap[];
-  /** The finding and its verdict, or the field of the file that is refused and words of the remedy. */
-  readonly says: readonly [finding: FindingName, verdict: Verdict] | { readonly refused: string; readonly remedy: string };
+  /** The finding and its verdict; the field of the file that is refused and words of the remedy; or the work of the plan that tells it by its sign and its tool. */
+  readonly says: readonly [finding: FindingName, verdict: Verdict] | { readonly refused: string; readonly remedy: string } | { readonly step: Action; readonly caution: Caution; readonly tool: Tool };
 }
 
 const bed = { item: 'bed', size: 'toddler' } as const;
@@ -140,6 +142,18 @@ const structures: readonly Hazard[] = [
   { name: 'a weak wall bracket', ...bays, harm: 'a shelf comes off its wall on whoever pulls at it', by: 'load of the bracket in the kit', kit: [['load: 400 N', 'load: 100 N']], says: ['wall-hold', 'fail'] },
   { name: 'a shelf of two bays off the wall', ...bays, harm: 'a child pulls a shelf over', by: 'our default: 600 mm', says: ['wall-height', 'caution'] },
   { name: 'a shelf of two bays that leans', ...bays, harm: 'a shelf without cables at its back folds sideways', by: 'statics of the whole frame (C)', swaps: [["  back: { for: { x: 0..1, k: 0..1 }, from: c.x+k.1.0, to: c.x+1-k.1.decks-1, face: back }\n", '']], says: ['bracing', 'fail'] },
+  { name: 'a hinge through a lid', ...chest, harm: 'barbs of a hinge come through a thin lid into a hand', by: 'our default: 3 mm and the far skin whole', kit: [['thickness: 9 mm', 'thickness: 8 mm']], says: ['hole-depth', 'fail'] },
+  { name: 'fingers under a lid that is fitted', ...chest, harm: 'fingers are crushed between lid and tube while hinges are clipped on', by: 'ISO 7010 W024 (R)', says: { step: 'fit-hinge', caution: 'crush', tool: 'hands' } },
+  { name: 'a loose work piece', ...stool, harm: 'a panel slips under the straight-edge and the knife runs into a hand', by: 'common practice, no source', says: { step: 'half-cut', caution: 'sharp', tool: 'clamp' } },
+  { name: 'a loose panel while its blank is cut', ...chest, harm: 'a panel slips and the knife runs into a hand', by: 'common practice, no source', says: { step: 'cut-blank', caution: 'sharp', tool: 'clamp' } },
+  { name: 'dust of sawn tubes', ...stool, harm: 'glass-fibre dust gets into lungs and eyes', by: 'ISO 7010 M004, M016 (R)', says: { step: 'cut-tubes', caution: 'dust', tool: 'saw' } },
+  { name: 'ends filed dry', ...stool, harm: 'fibres of a rough end cut hands, their dust gets into lungs', by: 'ISO 7010 M009, M016 (R)', says: { step: 'cap-ends', caution: 'gloves', tool: 'file' } },
+  { name: 'studs within reach on a chair', ...chair(4), harm: 'clothes catch on a stud that holds no cable', by: 'EN 747-1 4.1.1 (R, preview)', says: ['snag-point', 'caution'] },
+  { name: 'studs within reach on a bench', ...bench, harm: 'clothes catch on a stud that holds no cable', by: 'EN 747-1 4.1.1 (R, preview)', says: ['snag-point', 'caution'] },
+  { name: 'a desk under no code', ...desk, harm: 'a school desk is taken for approved', by: 'our default: local codes', says: ['local-codes', 'caution'] },
+  { name: 'a bed under no code', ...bed, harm: 'a child’s bed is taken for approved', by: 'our default: local codes', says: ['local-codes', 'caution'] },
+  { name: 'untested joints of a bench', ...bench, harm: 'a joint bears less than was guessed', by: 'our default: three quarters of the load', says: ['joint-test', 'caution'] },
+  { name: 'untested joints of a bed', ...bed, harm: 'a joint bears less than was guessed', by: 'our default: three quarters of the load', says: ['joint-test', 'caution'] },
   { name: 'a cap that falls out', ...leaning, harm: 'a cap made for a wider tube falls out and leaves splinters of glass fibre', by: 'geometry (C)', kit: [['diameter: 28 mm\n    thickness: 3 mm\n    plug: 20 mm', 'diameter: 28 mm\n    thickness: 3 mm\n    plug: 20 mm\n    bore: 24 mm']], says: { refused: 'fittings.cap', remedy: 'a fitting of the kit with bore: 22 mm' } },
   { name: 'a load told of a seat', ...bench, harm: 'a bench is believed to carry what its file says, and is tested with something else', by: 'our default', swaps: [['panel: seat, use: seat', 'panel: seat, use: seat, load: 200 kg']], says: { refused: 'places.sitting.load', remedy: 'a seat is tested with the load of its use' } },
   { name: 'a load told of a back', ...leaning, harm: 'a backrest is believed to carry a person who stands on it', by: 'our default', swaps: [['use: backrest', 'use: backrest, load: 80 kg']], says: { refused: 'places.leaning.load', remedy: 'a backrest is tested with the load of its use' } },
