@@ -73,8 +73,13 @@ const unitsIn = (ground: Ground, set: Bits, wanted: (ground: Ground, unit: Unit)
 
 const isCable = (ground: Ground, unit: Unit): boolean => (ground.linksAt[unit.index] ?? []).some(({ is, a }) => is === 'hook' && a === unit.index);
 
-const undone = (ground: Ground, set: Bits, out: Bits): readonly Link[] =>
-  ground.links.filter(({ a, b }) => hasBit(set, a) && hasBit(set, b) && hasBit(out, a) !== hasBit(out, b));
+function undone(ground: Ground, set: Bits, out: Bits): readonly Link[] {
+  const found: Link[] = [];
+  for (const link of ground.links) {
+    if (hasBit(out, link.a) !== hasBit(out, link.b) && hasBit(set, link.a) && hasBit(set, link.b)) found.push(link);
+  }
+  return found;
+}
 
 /** A cut that leaves the rest in one or more pieces. */
 function cut(ground: Ground, set: Bits, kind: Cut['kind'], leaving: readonly Leaving[], flap: FlapFacts | null = null): Cut {
