@@ -62,6 +62,8 @@ export interface Ground {
   /** By unit, kg; and where its mass is, taken to be in the middles of its bodies' boxes. */
   readonly mass: Float64Array;
   readonly middles: readonly Vec3[];
+  /** By way: how far along it each unit's bodies have their middles at most, mm. */
+  readonly places: readonly Float64Array[];
   /** By way, seen as a direction up, and unit: its corners as they lie, east, north and height by turns, mm. */
   readonly corners: readonly (readonly Float64Array[])[];
   /** What was asked before: whether a body stands by itself in a pose. */
@@ -92,6 +94,7 @@ export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Conn
     middles: units.all.map(middleOf),
     corners: blocking.ways.map((up) => units.all.map((unit) => cornersOf(unit, up))),
     steady: new Map(),
+    places: blocking.ways.map((way) => Float64Array.from(units.all, (unit) => placeAlong(unit, way))),
   };
 }
 
@@ -121,6 +124,9 @@ export function levelled(up: Vec3): readonly [Vec3, Vec3] {
   const east = unitVector(cross(up, Math.abs(up[2]) < 0.9 ? [0, 0, 1] : [0, 1, 0]));
   return [east, cross(up, east)];
 }
+
+const placeAlong = ({ pieces }: Unit, way: Vec3): number =>
+  Math.max(...pieces.map(({ min, max }) => dot([(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2], way)));
 
 function cornersOf({ pieces }: Unit, up: Vec3): Float64Array {
   const [east, north] = levelled(up);
