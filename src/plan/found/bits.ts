@@ -20,9 +20,23 @@ export function bitsOf(size: number, indices: Iterable<number>): Bits {
   return set;
 }
 
-export const union = (a: Bits, b: Bits): Bits => a.map((word, index) => word | (b[index] ?? 0));
-export const common = (a: Bits, b: Bits): Bits => a.map((word, index) => word & (b[index] ?? 0));
-export const without = (a: Bits, b: Bits): Bits => a.map((word, index) => word & ~(b[index] ?? 0));
+export function union(a: Bits, b: Bits): Bits {
+  const made = new Uint32Array(a.length);
+  for (let word = 0; word < a.length; word++) made[word] = (a[word] ?? 0) | (b[word] ?? 0);
+  return made;
+}
+
+export function common(a: Bits, b: Bits): Bits {
+  const made = new Uint32Array(a.length);
+  for (let word = 0; word < a.length; word++) made[word] = (a[word] ?? 0) & (b[word] ?? 0);
+  return made;
+}
+
+export function without(a: Bits, b: Bits): Bits {
+  const made = new Uint32Array(a.length);
+  for (let word = 0; word < a.length; word++) made[word] = (a[word] ?? 0) & ~(b[word] ?? 0);
+  return made;
+}
 
 export function meets(a: Bits, b: Bits): boolean {
   for (let word = 0; word < a.length; word++) if (((a[word] ?? 0) & (b[word] ?? 0)) !== 0) return true;
@@ -34,12 +48,19 @@ export function isWithin(a: Bits, b: Bits): boolean {
   return true;
 }
 
-export const isEmpty = (set: Bits): boolean => set.every((word) => word === 0);
-export const sameBits = (a: Bits, b: Bits): boolean => a.every((word, index) => word === b[index]);
+export function isEmpty(set: Bits): boolean {
+  for (let word = 0; word < set.length; word++) if (set[word] !== 0) return false;
+  return true;
+}
+
+export function sameBits(a: Bits, b: Bits): boolean {
+  for (let word = 0; word < a.length; word++) if (a[word] !== b[word]) return false;
+  return true;
+}
 
 export function countOf(set: Bits): number {
   let count = 0;
-  for (let word of set) for (; word !== 0; word &= word - 1) count += 1;
+  for (let at = 0; at < set.length; at++) for (let word = set[at] ?? 0; word !== 0; word &= word - 1) count += 1;
   return count;
 }
 
@@ -52,4 +73,11 @@ export function indicesOf(set: Bits): number[] {
 }
 
 /** Tells sets apart in a table. */
-export const keyOf = (set: Bits): string => set.join(' ');
+export function keyOf(set: Bits): string {
+  let key = '';
+  for (let at = 0; at < set.length; at++) {
+    const word = set[at] ?? 0;
+    key += String.fromCharCode(word & 0xffff, word >>> 16);
+  }
+  return key;
+}

@@ -90,11 +90,21 @@ const TABLE = 250;
 /** A prop taller than this is no harder to find, mm. */
 const HIGH = 600;
 
+/** What of a cut is the same in every pose: whether the rest is light enough for a hand, and how many bring what leaves. */
+export interface Carried {
+  readonly light: boolean;
+  readonly movers: 1 | 2;
+}
+
+export const carriedIn = (ground: Ground, cut: Cut): Carried => ({
+  light: massOf(ground, cut.restBits) < IN_HAND,
+  movers: cut.leaving.some(({ set }) => massOf(ground, set) > HEAVY || (mouths(cut, set) > 1 && spanOf(ground, set) > LONG)) ? 2 : 1,
+});
+
 /** Two people at most, a body each: first what moves, then what would fall; the rest is propped. */
-export function handsFor(ground: Ground, cut: Cut, rest: Rest): Hands {
-  const inHand = rest.pieces.length === 1 && massOf(ground, cut.restBits) < IN_HAND;
+export function handsFor({ light, movers }: Carried, rest: Rest): Hands {
+  const inHand = rest.pieces.length === 1 && light;
   const loose = inHand ? [] : [...rest.unheld].sort((a, b) => sumOf(propCosts(b)) - sumOf(propCosts(a)));
-  const movers = cut.leaving.some(({ set }) => massOf(ground, set) > HEAVY || (mouths(cut, set) > 1 && spanOf(ground, set) > LONG)) ? 2 : 1;
   const held = loose.slice(0, 2 - movers);
   return { people: movers + held.length > 1 ? 2 : 1, held, propped: loose.slice(held.length) };
 }
@@ -125,8 +135,8 @@ export function fixedCosts(ground: Ground, cut: Cut): readonly Cost[] {
 }
 
 /** What it costs more in one pose, told by the number of the way that is up; `rest` is how the work lies before it. */
-export function poseCosts(ground: Ground, cut: Cut, up: number, rest: Rest): readonly Cost[] {
-  const hands = handsFor(ground, cut, rest);
+export function poseCosts(ground: Ground, cut: Cut, up: number, rest: Rest, carried: Carried): readonly Cost[] {
+  const hands = handsFor(carried, rest);
   return [
     ...hands.held.flatMap(({ tips }) => cost(tips ? 'held' : 'held-up')),
     ...hands.propped.flatMap(propCosts),

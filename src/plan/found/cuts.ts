@@ -73,8 +73,13 @@ const unitsIn = (ground: Ground, set: Bits, wanted: (ground: Ground, unit: Unit)
 
 const isCable = (ground: Ground, unit: Unit): boolean => (ground.linksAt[unit.index] ?? []).some(({ is, a }) => is === 'hook' && a === unit.index);
 
-const undone = (ground: Ground, set: Bits, out: Bits): readonly Link[] =>
-  ground.links.filter(({ a, b }) => hasBit(set, a) && hasBit(set, b) && hasBit(out, a) !== hasBit(out, b));
+function undone(ground: Ground, set: Bits, out: Bits): readonly Link[] {
+  const found: Link[] = [];
+  for (const link of ground.links) {
+    if (hasBit(out, link.a) !== hasBit(out, link.b) && hasBit(set, link.a) && hasBit(set, link.b)) found.push(link);
+  }
+  return found;
+}
 
 /** A cut that leaves the rest in one or more pieces. */
 function cut(ground: Ground, set: Bits, kind: Cut['kind'], leaving: readonly Leaving[], flap: FlapFacts | null = null): Cut {
@@ -295,21 +300,16 @@ function offersOf(ground: Ground, layers: Layers, way: number): readonly (readon
   return [
     leaving(layers.flat()),
     ...(layers.length > 1 ? [leaving(layers.slice(0, -1).flat())] : []),
-    ...(first.length > 1 ? ground.blocking.ways.filter((side) => !parallel(side, direction)).map((side) => leaving(outermost(ground, first, side))) : []),
+    ...(first.length > 1 ? ground.blocking.ways.flatMap((side, at) => (parallel(side, direction) ? [] : [leaving(outermost(ground, first, at))])) : []),
     ...first.map((one) => leaving([one])),
   ];
 }
 
-/** Those of some sets that stand farthest to a side. */
-function outermost(ground: Ground, sets: readonly Bits[], side: Vec3): readonly Bits[] {
-  const places = sets.map((set) => Math.max(...indicesOf(set).map((index) => placeAlong(ground, index, side))));
-  const most = Math.max(...places);
-  return sets.filter((_, index) => (places[index] ?? 0) > most - AS_LONG);
-}
-
-function placeAlong(ground: Ground, index: number, side: Vec3): number {
-  const pieces = ground.units.all[index]?.pieces ?? [];
-  return Math.max(...pieces.map(({ min, max }) => dot([(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2], side)));
+/** Those of some sets that stand farthest to a side, told by its way. */
+function outermost({ places }: Ground, sets: readonly Bits[], side: number): readonly Bits[] {
+  const own = sets.map((set) => Math.max(...indicesOf(set).map((index) => places[side]?.[index] ?? 0)));
+  const most = Math.max(...own);
+  return sets.filter((_, index) => (own[index] ?? 0) > most - AS_LONG);
 }
 
 /** Alike sets that leave one thing by one mouth each, one way and its opposite: both ends of a tube. */

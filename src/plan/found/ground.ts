@@ -1,5 +1,5 @@
-import type { Connection, Vec3 } from '../../model/index.ts';
-import { addBit, countOf, emptyBits, hasBit, indicesOf, isEmpty, meets, without, type Bits } from './bits.ts';
+import { cross, dot, unit as unitVector, type Connection, type Vec3 } from '../../model/index.ts';
+import { addBit, countOf, emptyBits, hasBit, meets, without, type Bits } from './bits.ts';
 import { boxesIn, type Box } from './boxes.ts';
 import { blockingOf, oppositeWay, type Blocking } from './blocking.ts';
 import { reachOf } from './convex.ts';
@@ -27,6 +27,13 @@ export interface FlapFacts {
   readonly lows: readonly number[];
 }
 
+/** A flap round its bar. */
+interface Wrapping {
+  readonly a: number;
+  readonly b: number;
+  readonly flap: FlapFacts;
+}
+
 /** All that is worked out once for an item, before any order is looked for. */
 export interface Ground {
   readonly size: number;
@@ -36,6 +43,9 @@ export interface Ground {
   readonly linksAt: readonly (readonly Link[])[];
   /** By unit: those it is linked with. */
   readonly near: readonly Bits[];
+  /** The same by links that hold whatever else is there; and by unit its wraps, which hold while their flap is pinned. */
+  readonly firmNear: readonly Bits[];
+  readonly wrapsAt: readonly (readonly Wrapping[])[];
   readonly blocking: Blocking;
   /** By way, seen as a direction up: the height of each unit's lowest place, mm. */
   readonly lows: readonly Float64Array[];
@@ -52,6 +62,12 @@ export interface Ground {
   /** By unit, kg; and where its mass is, taken to be in the middles of its bodies' boxes. */
   readonly mass: Float64Array;
   readonly middles: readonly Vec3[];
+  /** By way: how far along it each unit's bodies have their middles at most, mm. */
+  readonly places: readonly Float64Array[];
+  /** By way, seen as a direction up, and unit: its corners as they lie, east, north and height by turns, mm. */
+  readonly corners: readonly (readonly Float64Array[])[];
+  /** What was asked before: whether a body stands by itself in a pose. */
+  readonly steady: Map<string, boolean>;
 }
 
 export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Connection[], solids: Solids): Ground {
@@ -59,13 +75,16 @@ export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Conn
   const links = linksOf(units, connections);
   const size = units.all.length;
   const linksAt = units.all.map(({ index }) => links.filter(({ a, b }) => a === index || b === index));
-  const near = linksAt.map((own, index) => bitsFrom(size, own.map(({ a, b }) => (a === index ? b : a))));
+  const nearBy = (counts: (link: Link) => boolean): readonly Bits[] => linksAt.map((own, index) => bitsFrom(size, own.filter(counts).map(({ a, b }) => (a === index ? b : a))));
   const blocking = blockingOf(units, links);
   const ways = foldWays(units);
+  const flaps = flapsOf(units, links, ways, blocking.ways);
+  const wraps = (own: readonly Link[]): readonly Wrapping[] => own.filter(({ is }) => is === 'wrap')
+    .flatMap(({ a, b }) => flaps.filter(({ folded }) => folded.index === a).map((flap) => ({ a, b, flap })));
   return {
-    size, units, links, linksAt, near, blocking,
+    size, units, links, linksAt, near: nearBy(() => true), firmNear: nearBy(({ is, firm }) => is !== 'wrap' && firm), wrapsAt: linksAt.map(wraps), blocking,
     lows: blocking.ways.map((up) => Float64Array.from(units.all, (unit) => lowOf(unit, up))),
-    flaps: flapsOf(units, links, ways, blocking.ways),
+    flaps,
     boxes: boxesIn(units, connections),
     foldBlocks: foldBlocking(units, ways),
     flats: bitsFrom(size, units.all.filter(({ is }) => is === 'flat').map(({ index }) => index)),
@@ -73,6 +92,9 @@ export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Conn
     finishedLooks: looksOf(units.all.filter(({ is }) => is !== 'flat'), size),
     mass: Float64Array.from(units.all, ({ mass }) => mass),
     middles: units.all.map(middleOf),
+    corners: blocking.ways.map((up) => units.all.map((unit) => cornersOf(unit, up))),
+    steady: new Map(),
+    places: blocking.ways.map((way) => Float64Array.from(units.all, (unit) => placeAlong(unit, way))),
   };
 }
 
@@ -96,6 +118,21 @@ function middleOf({ pieces }: Unit): Vec3 {
 }
 
 const lowOf = ({ pieces }: Unit, [x, y, z]: Vec3): number => Math.min(...pieces.map(({ points }) => -reachOf(points, [-x, -y, -z])));
+
+/** Two level directions square to each other, with a direction up. */
+export function levelled(up: Vec3): readonly [Vec3, Vec3] {
+  const east = unitVector(cross(up, Math.abs(up[2]) < 0.9 ? [0, 0, 1] : [0, 1, 0]));
+  return [east, cross(up, east)];
+}
+
+const placeAlong = ({ pieces }: Unit, way: Vec3): number =>
+  Math.max(...pieces.map(({ min, max }) => dot([(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2], way)));
+
+function cornersOf({ pieces }: Unit, up: Vec3): Float64Array {
+  const [east, north] = levelled(up);
+  return Float64Array.from(pieces.flatMap(({ points }) => Array.from({ length: points.length / 3 }, (_, at): Vec3 => [points[at * 3] ?? 0, points[at * 3 + 1] ?? 0, points[at * 3 + 2] ?? 0])
+    .flatMap((point) => [dot(point, east), dot(point, north), dot(point, up)])));
+}
 
 /** Height of the lowest place of a set, with the direction up that a way's number tells, mm. */
 export function floorOf(ground: Ground, set: Bits, up: number): number {
@@ -126,34 +163,39 @@ function flapsOf(units: Units, links: readonly Link[], ways: FoldWays, ups: read
   });
 }
 
-/** Whether a link holds by itself in a set: a wrapped flap does once it is pinned. */
-export function holdsIn(ground: Ground, link: Link, set: Bits): boolean {
-  if (link.is !== 'wrap') return link.firm;
-  const flap = ground.flaps.find(({ folded }) => folded.index === link.a);
-  return flap !== undefined && (flap.rows.length === 0 || meets(flap.rowBits, set));
-}
+/** A wrapped flap holds by itself once it is pinned. */
+const isPinned = ({ rows, rowBits }: FlapFacts, set: Bits): boolean => rows.length === 0 || meets(rowBits, set);
 
 /** The parts of a set that hang together, by all its links or by those that hold; each part once, in order of its first unit. */
 export function piecesIn(ground: Ground, set: Bits, holding: boolean): readonly Bits[] {
   const left = set.slice();
   const found: Bits[] = [];
-  while (!isEmpty(left)) {
-    const [first = 0] = indicesOf(left);
-    const piece = grown(ground, set, first, holding);
-    for (let word = 0; word < left.length; word++) left[word] = ((left[word] ?? 0) & ~(piece[word] ?? 0)) >>> 0;
-    found.push(piece);
+  for (let word = 0; word < left.length; word++) {
+    for (let bits = left[word] ?? 0; bits !== 0; bits = left[word] ?? 0) {
+      const piece = grown(ground, set, word * 32 + 31 - Math.clz32(bits & -bits), holding);
+      for (let at = 0; at < left.length; at++) left[at] = (left[at] ?? 0) & ~(piece[at] ?? 0);
+      found.push(piece);
+    }
   }
   return found;
 }
 
 function grown(ground: Ground, set: Bits, first: number, holding: boolean): Bits {
+  const near = holding ? ground.firmNear : ground.near;
   const piece = emptyBits(ground.size);
   addBit(piece, first);
   const waiting = [first];
   for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
-    for (const link of ground.linksAt[at] ?? []) {
-      const other = link.a === at ? link.b : link.a;
-      if (!hasBit(set, other) || hasBit(piece, other) || (holding && !holdsIn(ground, link, set))) continue;
+    const neighbours = near[at] ?? piece;
+    for (let word = 0; word < piece.length; word++) {
+      let fresh = (neighbours[word] ?? 0) & (set[word] ?? 0) & ~(piece[word] ?? 0);
+      piece[word] = (piece[word] ?? 0) | fresh;
+      for (; fresh !== 0; fresh &= fresh - 1) waiting.push(word * 32 + 31 - Math.clz32(fresh & -fresh));
+    }
+    if (!holding) continue;
+    for (const { a, b, flap } of ground.wrapsAt[at] ?? []) {
+      const other = a === at ? b : a;
+      if (!hasBit(set, other) || hasBit(piece, other) || !isPinned(flap, set)) continue;
       addBit(piece, other);
       waiting.push(other);
     }

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../model/index.ts';
 import { hasBit, type Bits } from './bits.ts';
 import { copiesOf } from './alike.ts';
-import { fixedCosts, handlingCosts, handsFor, poseCosts, turnCosts, type Cost, type Hands } from './costs.ts';
+import { carriedIn, fixedCosts, handlingCosts, handsFor, poseCosts, turnCosts, type Cost, type Hands } from './costs.ts';
 import type { Cut } from './cuts.ts';
 import { isRaw } from './ground.ts';
 import { NoOrder } from '../no-order.ts';
@@ -49,10 +49,11 @@ function built(search: Search, set: Bits, copies: number, up: number): readonly 
 function cutBuilding(search: Search, cut: Cut, set: Bits, up: number, onward: Bits | null): Building {
   const { ground } = search;
   const rest = restAt(search, cut.restBits, up, set);
+  const carried = carriedIn(ground, cut);
   const fresh = [...cut.rest.filter((piece) => piece !== onward), ...[...cut.leaving].reverse().map((leaving) => leaving.set)].filter((piece) => !isRaw(ground, piece));
   return {
-    is: 'cut', cut, set, up, fresh, hands: handsFor(ground, cut, rest),
-    costs: [...fixedCosts(ground, cut), ...poseCosts(ground, cut, up, rest), ...fresh.flatMap((piece) => handlingCosts(ground, piece))],
+    is: 'cut', cut, set, up, fresh, hands: handsFor(carried, rest),
+    costs: [...fixedCosts(ground, cut), ...poseCosts(ground, cut, up, rest, carried), ...fresh.flatMap((piece) => handlingCosts(ground, piece))],
   };
 }
 

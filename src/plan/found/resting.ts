@@ -1,7 +1,7 @@
-import { cross, dot, unit, type Vec3 } from '../../model/index.ts';
-import { hasBit, indicesOf, union, type Bits } from './bits.ts';
+import { dot, type Vec3 } from '../../model/index.ts';
+import { hasBit, indicesOf, keyOf, union, type Bits } from './bits.ts';
 import { hullOf } from './hull.ts';
-import { floorOf, piecesIn, type Ground } from './ground.ts';
+import { floorOf, levelled, piecesIn, type Ground } from './ground.ts';
 import type { Link } from './links.ts';
 
 /** What is this close to the bench rests on it, mm. */
@@ -108,12 +108,17 @@ type Place = readonly [number, number];
 
 /** Whether a body stands by itself on its lowest places. */
 function isSteady(ground: Ground, body: Bits, pose: number, own: number): boolean {
+  const key = `${pose} ${keyOf(body)}`;
+  const known = ground.steady.get(key) ?? isSteadyNow(ground, body, pose, own);
+  ground.steady.set(key, known);
+  return known;
+}
+
+function isSteadyNow(ground: Ground, body: Bits, pose: number, own: number): boolean {
   const up = ground.blocking.ways[pose] ?? [0, 0, 1];
-  const lows = ground.lows[pose] ?? new Float64Array();
-  const [east, north] = level(up);
+  const [east, north] = levelled(up);
   const centre = centreOf(ground, body);
-  const footing = placesUnder(ground, indicesOf(body).filter((index) => (lows[index] ?? 0) <= own + ON_BENCH), up, own + ON_BENCH, east, north);
-  return insideBy(footing, [dot(centre, east), dot(centre, north)]) > STEADY * (dot(centre, up) - own);
+  return insideBy(placesUnder(ground, body, pose, own + ON_BENCH), [dot(centre, east), dot(centre, north)]) > STEADY * (dot(centre, up) - own);
 }
 
 const barAxis = (ground: Ground, body: Bits): Vec3 => {
@@ -121,11 +126,6 @@ const barAxis = (ground: Ground, body: Bits): Vec3 => {
   const pose = ground.units.parts.get(ground.units.all[first]?.parts[0] ?? '')?.pose ?? [];
   return [pose[0] ?? 0, pose[1] ?? 0, pose[2] ?? 0];
 };
-
-function level(up: Vec3): readonly [Vec3, Vec3] {
-  const east = unit(cross(up, Math.abs(up[2]) < 0.9 ? [0, 0, 1] : [0, 1, 0]));
-  return [east, cross(up, east)];
-}
 
 /** The centre of mass. */
 function centreOf({ mass, middles }: Ground, body: Bits): Vec3 {
@@ -141,15 +141,12 @@ function centreOf({ mass, middles }: Ground, body: Bits): Vec3 {
   return sum === 0 ? [0, 0, 0] : [x / sum, y / sum, z / sum];
 }
 
-function placesUnder(ground: Ground, indices: readonly number[], up: Vec3, under: number, east: Vec3, north: Vec3): readonly Place[] {
+function placesUnder({ lows, corners }: Ground, body: Bits, pose: number, under: number): readonly Place[] {
   const places: Place[] = [];
-  for (const index of indices) {
-    for (const { points } of ground.units.all[index]?.pieces ?? []) {
-      for (let at = 0; at < points.length; at += 3) {
-        const point: Vec3 = [points[at] ?? 0, points[at + 1] ?? 0, points[at + 2] ?? 0];
-        if (dot(point, up) <= under) places.push([dot(point, east), dot(point, north)]);
-      }
-    }
+  for (const index of indicesOf(body)) {
+    if ((lows[pose]?.[index] ?? 0) > under) continue;
+    const own = corners[pose]?.[index] ?? new Float64Array();
+    for (let at = 0; at < own.length; at += 3) if ((own[at + 2] ?? 0) <= under) places.push([own[at] ?? 0, own[at + 1] ?? 0]);
   }
   return places;
 }

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../model/index.ts';
 import { hasBit, keyOf, type Bits } from './bits.ts';
 import { copiesOf, formBook, formOf, type FormBook } from './alike.ts';
-import { fixedCosts, handlingCosts, massOf, poseCosts, sumOf, turnCosts, WEIGHTS } from './costs.ts';
+import { carriedIn, fixedCosts, handlingCosts, massOf, poseCosts, sumOf, turnCosts, WEIGHTS, type Carried } from './costs.ts';
 import { cutsOf, type Cut } from './cuts.ts';
 import { floorOf, isRaw, type Ground } from './ground.ts';
 import type { Link } from './links.ts';
@@ -112,13 +112,15 @@ function weigh(search: Search, floors: LyingSet, copies: number, { cut, fixed, b
   const { ground, ups } = search;
   const share = batchShare(copies);
   let rests: LyingSet | null = null;
+  let carried: Carried | null = null;
   for (let pose = 0; pose < ups.length; pose++) {
     const { least, onward } = cheapestBase(bases, allFresh, pose);
     const before = fixed + least;
     if (before >= (builtIn[pose] ?? Infinity)) continue;
     rests ??= lyingAt(search, cut.restBits);
+    carried ??= carriedIn(ground, cut);
     const rest = restOver(restIn(search, rests, pose), floorIn(search, floors, pose));
-    const sum = before + share * sumOf(poseCosts(ground, cut, pose, rest));
+    const sum = before + share * sumOf(poseCosts(ground, cut, pose, rest, carried));
     if (sum >= (builtIn[pose] ?? Infinity) - 1e-9) continue;
     builtIn[pose] = sum;
     choices[pose] = { cut, onward };
