@@ -1,5 +1,5 @@
 import { flatPattern, type CutPattern, type FlatPattern, type Model } from '../model/index.ts';
-import { foldedPatternPicture, foldedPicture, foldSeries, markingPicture, patternPicture, punchPicture, sectionSeries, type Marking } from './flat/index.ts';
+import { foldedPatternPicture, foldedPicture, foldSeries, holesPunched, markingPicture, patternPicture, punchPicture, sectionSeries, type Marking } from './flat/index.ts';
 import { sidesInOrder } from './flat/panel-lines.ts';
 import { hardwareOf } from './hardware.ts';
 import type { Paper } from './picture/index.ts';
@@ -54,10 +54,11 @@ export function markedPanel(model: Model, index: number, marking: Marking, paper
   return full === null ? foldedPicture(pattern, marking, paper) : markingPicture(full, marking, paper);
 }
 
-/** How its holes are punched, where its drawing does not tell it beside itself. */
+/** How its holes are punched, at a large scale: where some are blind, or its drawing does not tell it beside itself. */
 export function punching(model: Model, index: number, width: number): readonly DrawnPicture[] {
-  const { full } = foldedPanel(model, index);
-  return full === null ? [] : [punchPicture(full, width)];
+  const { full, pattern } = foldedPanel(model, index);
+  if (full !== null) return [punchPicture(full, width)];
+  return pattern.holes.some(({ depth }) => depth !== null) ? [holesPunched(pattern, width)] : [];
 }
 
 /** How a flap of it is folded, one bend after the other. */

@@ -7,7 +7,7 @@ import { finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, 
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
-import { composeAlone, composePicture, type LineDrawer, type Paper } from './picture/index.ts';
+import { composeAlone, composePicture, trimmed, type LineDrawer, type Paper } from './picture/index.ts';
 import { remembered } from './remembered.ts';
 import { arrowsOnly, stepPictures, stepThumb } from './step-pictures.ts';
 import { supplyPictures } from './supply-pictures.ts';
@@ -87,7 +87,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
   return [
     withThumb((format) => composed({ what: 'finished' }, finishedScene(model, solids), FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finishedScene(model, solids)), THUMB)),
     ...(isAsUsed(ready) ? [] : [withThumb((format) => composed({ what: 'ready' }, finishedScene(model, solids, ready), FORMATS[format].full))]),
-    withThumb((format) => composed({ what: 'lettered' }, letteredScene(model, solids), FORMATS[format].lettered)),
+    withThumb((format) => composed({ what: 'lettered' }, letteredScene(model, solids), trimmed(letteredScene(model, solids), FORMATS[format].lettered, draw))),
     withThumb((format) => [...partPictures(model, solids, draw, partScale(format), plan.steps), ...supplyPictures(plan, solids, draw)]),
     withThumb((format) => [pictureAs({ what: 'stock' }, stockSheet(model, cuts, FORMATS[format].bench.width))]),
     withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),

@@ -12,12 +12,12 @@ import { markedFace } from './marked-face.ts';
 import { notchHole } from './panel-lines.ts';
 
 /** Paper of the picture, mm. */
-const height = 60;
+const height = 62;
 const cap = capHeights.step;
 const headRow = 11;
 /** Room over the panel for the punch, and under it for its way out. */
 const above = 15;
-const below = 5;
+const below = 9;
 /** Half of the section's width, and of the punch's, mm of paper. */
 const half = 17;
 const rod = 1.9;
@@ -33,19 +33,32 @@ export function punchPicture(pattern: FlatPattern, width: number): DrawnPicture 
   return toPicture(paper, punchMarks(pattern, paper));
 }
 
+/** The same of a panel without such corners. */
+export function holesPunched(panel: Punched, width: number): DrawnPicture {
+  const paper: Paper = { width, height };
+  return toPicture(paper, kindMarks(panel, paper, Math.max(FEWEST, holeKinds(panel.holes).length)));
+}
+
+/** A panel and its holes, mm. */
+interface Punched extends Skinned {
+  readonly holes: readonly HoleKind[];
+}
+
+/** A single kind takes no more room than one of so many. */
+const FEWEST = 3;
+
 /** The marks of the picture, for the tests. */
 export function punchMarks(pattern: FlatPattern, paper: Paper): readonly Mark[] {
-  const kinds = holeKinds(pattern.holes);
-  const wide = paper.width / (kinds.length + 1);
-  const cell = (index: number): Box => ({ x: index * wide, y: 1, width: wide, height: paper.height - 2 });
-  return [
-    ...kinds.flatMap((kind, index) => [
-      ...heading(holeMark(kind, signPlace(cell(index)), 1.4, pens.motion), kind, kind.count, cell(index)),
-      ...punched(kind, pattern, cell(index)),
-    ]),
-    ...cornerHole(pattern, cell(kinds.length)),
-  ];
+  const columns = holeKinds(pattern.holes).length + 1;
+  return [...kindMarks(pattern, paper, columns), ...cornerHole(pattern, cell(paper, columns, columns - 1))];
 }
+
+const cell = ({ width, height: high }: Paper, columns: number, index: number): Box => ({ x: (index * width) / columns, y: 1, width: width / columns, height: high - 2 });
+
+const kindMarks = (panel: Punched, paper: Paper, columns: number): readonly Mark[] => holeKinds(panel.holes).flatMap((kind, index) => {
+  const box = cell(paper, columns, index);
+  return [...heading(holeMark(kind, signPlace(box), 1.4, pens.motion), kind, kind.count, box), ...punched(kind, panel, box)];
+});
 
 const signPlace = ({ x, y }: Box): Vec2 => [x + 6, y + headRow / 2];
 
@@ -57,8 +70,8 @@ function heading(sign: readonly Mark[], { diameter }: Pick<HoleKind, 'diameter'>
   return [...sign, figure(size, [x + 5 + first / 2, y], cap), figure(times, [x + 8 + first + second / 2, y], capHeights.count, 700)];
 }
 
-/** The panel cut through a hole with the punch in it, from the face that it is made from: the other face down. */
-function punched({ depth, diameter }: HoleKind, { thickness, skin }: Skinned, box: Box): readonly Mark[] {
+/** The panel cut through a hole with the punch in it, from the face that it is made from: that is up, and the pencil tells whether it is the one with the marks. */
+function punched({ depth, diameter, face }: HoleKind, { thickness, skin }: Skinned, box: Box): readonly Mark[] {
   const scale = (box.height - headRow - above - below) / thickness;
   const middle = box.x + box.width / 2;
   const top = box.y + headRow + above;
@@ -72,7 +85,7 @@ function punched({ depth, diameter }: HoleKind, { thickness, skin }: Skinned, bo
     outline(pens.cut, [[middle - wide, up], [middle + wide, up], [middle + wide, tip], [middle - wide, tip]]),
     line(pens.motion, [middle - wide - 5, up], [middle - wide - 5, top - 6]),
     arrowhead([middle - wide - 5, top - 3.8], [0, 1], 3.5),
-    ...markedFace([middle + half - 5, top]),
+    ...(depth === null || face === 'drawn' ? markedFace([middle + half - 5, top]) : markedFace([middle + half - 5, bottom], 'lower')),
     ...(depth === null ? [] : [...stopped(middle, wide, top), ...depths(depth, thickness, { middle, top, bottom, tip })]),
   ];
 }

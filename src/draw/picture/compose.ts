@@ -29,6 +29,13 @@ export function composePicture(scene: Scene, paper: Paper, lineDrawing: LineDraw
   return { ...toPicture(paper, marks), labels: labels.map(roundBox), scale, newPartShares };
 }
 
+/** White over and under a drawing that is trimmed, mm. */
+const TRIM = 6;
+
+/** As much of a paper's height as a scene's drawing takes at the paper's width. */
+export const trimmed = (scene: Scene, { width, height }: Paper, lineDrawing: LineDrawer): Paper =>
+  ({ width, height: Math.min(height, Math.ceil(width / aspectOf(scene, lineDrawing)) + TRIM) });
+
 /** White between a picture and the small ones before it, mm, and the largest room of a small one. */
 const SMALL_GAP = 3;
 const SMALL: Paper = { width: 81, height: 46 };

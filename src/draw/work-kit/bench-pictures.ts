@@ -1,6 +1,6 @@
 import { ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import type { Model } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, platePicture, practicePicture, stockPicture, tracePicture, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, holesPunched, platePicture, practicePicture, stockPicture, tracePicture, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching } from '../folded-panels.ts';
@@ -61,6 +61,14 @@ function leftFor(model: Model, index: number): LeftOver | null {
   const place = sheet.findIndex((piece) => piece.is === 'plate' && piece.index === index);
   const piece = sheet[place];
   return piece === undefined || place === 0 ? null : { area: piece.from, taken: sheet.slice(0, place) };
+}
+
+/** How the holes of a flat panel are punched, where some are blind: those come from its lower face. */
+export function platePunched({ plates }: Model, index: number, width: number): readonly DrawnPicture[] {
+  const plate = plates[index];
+  if (plate === undefined || !plate.holes.some(({ depth }) => depth !== undefined)) return [];
+  const holes = plate.holes.map(({ diameter, depth = null }) => ({ diameter, depth, face: depth === null ? 'drawn' as const : 'other' as const }));
+  return [holesPunched({ holes, thickness: plate.thickness, skin: plate.skin }, width)];
 }
 
 /** A flat panel to cut from the stock panel, by its place in the model's list, and how many there are, where its step does not tell. */

@@ -89,7 +89,7 @@ describe.each([['wall', 'a3'], ['wall', 'a4'], ['wall', 'letter'], ['overview', 
     const pages = editions[edition](input, paper);
     const { outside } = await look(pages, lang);
     expect(outside).toEqual([]);
-    expect(textOf(pages.html).replaceAll(input.contentMark, '').replace(/\b(mm|kg)\b/g, '')).toMatch(/^[\d\s×/·:.,\u00a0\u202f]*$/);
+    expect(textOf(pages.html).replaceAll(input.contentMark, '').replace(/\b(mm|kg)\b/g, '')).toMatch(/^[\d\s×/·:.,Ø\u00a0\u202f]*$/);
   });
 
   it('shows every step, with its number, pictogram and words for those who hear it', () => {
