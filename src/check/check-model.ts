@@ -22,7 +22,7 @@ import type { Advice, Case, Check, Finding, Report } from './types.ts';
 /**
  * Checks one size variant, for the use and the people that its file declares: fit and folding, load on the decks, tipping
  * over, hazards for children. The load findings of storage are told at its safe load, or at the nominal load where none is
- * safe; those of a seat, table or bed at the test load of its use. An item of points and bars is judged place by
+ * safe; those of a seat, table or bed at the test load of its use, or as much of it as leaves the reserve. An item of points and bars is judged place by
  * place. Values that the kit sets by local rules stand in place of the table's. This does not replace local codes and licensed practice.
  */
 export function checkModel(model: Model, declared: Declared, table: Limits = defaultLimits): Report {
@@ -30,8 +30,7 @@ export function checkModel(model: Model, declared: Declared, table: Limits = def
   if (isToldByPoints(model)) return checkStructure(model, declared, limits);
   const empty = caseOf(model, declared, limits, 0);
   const safe = safeLoadOf(empty);
-  const { test } = rulesOf(empty);
-  const given: Case = { ...empty, load: test?.value ?? safe.load ?? limits.nominalLoad.value };
+  const given: Case = { ...empty, load: toldLoad(empty, safe) };
   const tip = run(tipChecksFor(model.use), given);
   const wall = wallFor(declared, model.use === 'storage' && tip.some((finding) => finding.verdict !== 'pass'));
   const findings = [
@@ -39,6 +38,13 @@ export function checkModel(model: Model, declared: Declared, table: Limits = def
     ...boardWalls(wall, limits, idsOf(model, 'post')), ...tip, ...run(childrenChecks, given),
   ];
   return { findings, notApplied: notAppliedOf(given, findings), advice: adviceOf(given, safe, findings, wall) };
+}
+
+/** The load at which the findings are told, N: as much of the test load as leaves the reserve, all of it where that is not borne at all. */
+function toldLoad(given: Case, { load, largest }: SafeLoad): number {
+  const { test } = rulesOf(given);
+  if (test === null) return load ?? given.limits.nominalLoad.value;
+  return load === null || largest < test.value ? test.value : Math.min(load, test.value);
 }
 
 const run = (checks: readonly Check[], given: Case): readonly Finding[] => checks.flatMap((check) => check(given));

@@ -78,6 +78,7 @@ export const defaultLimits = {
   ventArea: { value: 650, unit: 'mm²', source: '650 mm² on each of two sides of a box that a child can be shut in, ASTM F963 4.27, EN 71-1 4.14 (M)' },
 
   loadCap: { value: 600, unit: 'N', source: ours('no deck is promised more') },
+  loadReserve: { value: 1.05, unit: '1', source: ours('a promised load leaves every check that it works on a twentieth in hand: what is built is never quite what was reckoned') },
   loadStep: { value: 10, unit: 'N', source: ours('safe loads are rounded down to 10 N') },
   leastSafeLoad: { value: 50, unit: 'N', source: ours('a deck that bears less is not worth a promise') },
   nominalLoad: { value: 50, unit: 'N', source: ours('findings are told at 50 N where no load is safe') },
@@ -123,7 +124,7 @@ export const defaultLimits = {
   slatLeast: { value: 45, unit: 'mm', source: 'EN 716 (M)' },
   slatMost: { value: 65, unit: 'mm', source: 'EN 716 (M)' },
   snag: { value: 10, unit: 'mm', source: 'what stands out on a high bed, EN 747-1 4.1.1 (R, preview), taken for a low one (our default)' },
-  openEnds: { value: 0, unit: '1', source: 'no open tube ends, EN 747-1 4.1.1 (R, preview), taken for all (our default)' },
+  openEnds: { value: 0, unit: '1', source: 'no open tube ends, EN 747-1 4.1.1 (R, preview), taken for all (our default); the work caps them where the kit does not say that it has no caps' },
   markTolerance: { value: 10, unit: 'mm', source: '± 10 mm, EN 1729-1 (M)' },
   approvals: { value: 1, unit: '1', source: 'local codes and licensed practice rule for children’s furniture; this report does not replace them (our default)' },
 } as const satisfies Record<string, Limit>;

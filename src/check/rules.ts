@@ -35,8 +35,15 @@ export function rulesOf({ model, limits }: Pick<Case, 'model' | 'limits'>): Rule
   }
 }
 
-/** Where the test load is from, as findings tell it after other sources. */
-export const testSource = ({ test }: Pick<Rules, 'test'>): string => (test === null ? '' : `; ${test.source}`);
+/** Where the test load is from, as findings tell it after other sources, and how much of it is laid on where that is not all. */
+export const testSource = ({ test }: Pick<Rules, 'test'>, share: number): string =>
+  (test === null ? '' : `; ${share < 1 ? `${(100 * share).toFixed(1)} % of it, for the reserve: ` : ''}${test.source}`);
+
+/** Of the test load that is laid on: less than all where the reserve asks for it. */
+export const testShare = (given: Pick<Case, 'model' | 'limits' | 'load'>): number => {
+  const { test } = rulesOf(given);
+  return test === null ? 1 : Math.min(1, given.load / test.value);
+};
 
 function shortTest({ testFactor, brittleFactor, testDeflectionRatio, testSagRatio }: Limits, impact: Limit) {
   const brittle = brittleFactor.value / impact.value;

@@ -1,4 +1,5 @@
 import { checkModel, findingText, scant, tightest, type Finding, type Report } from '../check/index.ts';
+import { wouldHold } from './would-hold.ts';
 import { buildModel } from '../model/index.ts';
 import { declaredFor } from '../read/index.ts';
 import { FailedCheck } from './failed-check.ts';
@@ -22,6 +23,7 @@ export function checkCommand(name: string | undefined, options: { readonly size?
       for (const { name, because } of notApplied) process.stdout.write(`  none    ${name}: ${because}\n`);
       process.stdout.write(`  safe load on each deck: ${advice.safeLoadPerDeck === null ? 'none supported' : `${advice.safeLoadPerDeck} N`}`
         + `${advice.untestedJoint ? ', untested joint: reduced' : ''}${advice.wall === null ? '' : `; fix to a wall (${advice.wall})`}\n`);
+      if (advice.safeLoadPerDeck === null) for (const line of wouldHold(item, size, report)) process.stdout.write(`  ${line}\n`);
       failed += findings.filter((finding) => finding.verdict === 'fail').length;
     }
     if (locales !== null) for (const line of [...untoldNames(item, locales), ...untoldParameters(item, locales)]) process.stdout.write(`  ${line}\n`);
@@ -38,9 +40,9 @@ interface Margin {
 
 /** The tightest margin of each size, and every other with less than a twentieth to spare. */
 function marginTable(sizes: readonly Margin[]): readonly string[] {
-  const told = ({ name, margin }: Finding): string => `${name} ${(Math.floor(margin * 1000) / 1000).toFixed(3)}`;
+  const told = ({ name, margin, verdict }: Finding): string => `${verdict === 'fail' ? 'fails ' : ''}${name} ${(Math.floor(margin * 1000) / 1000).toFixed(3)}`;
   const wide = Math.max(0, ...sizes.map(({ of }) => of.length));
-  return ['tightest margins (1 is the limit; more are told where they are under 1.05)', ...sizes.map(({ of, report }) => {
+  return ['tightest margins, what fails first (1 is the limit; more are told where they are under 1.05)', ...sizes.map(({ of, report }) => {
     const all = tightest(report);
     return `  ${of.padEnd(wide)}  ${[...all.slice(0, 1), ...scant(report).slice(1)].map(told).join(', ') || 'none measured'}`;
   })];

@@ -1,10 +1,9 @@
 import { loadSolids, type Model } from '../model/index.ts';
 import { planItem, type Plan } from '../plan/index.ts';
 import { filesOnDisk, readItem, type Item } from '../read/index.ts';
-import { FailedCheck } from './failed-check.ts';
 import { itemFiles } from './project-names.ts';
 import { chosen, sizesOf } from './project.ts';
-import { checkedSize, type Sound } from './sound.ts';
+import { checkedSize } from './sound.ts';
 
 /**
  * Tells the parts of an item, the tubes to cut and the order of work that taking it apart finds, each motion proven
@@ -14,18 +13,8 @@ export async function workCommand(name: string, options: { readonly size?: reado
   const item = itemOf(name);
   for (const size of chosen(sizesOf(item), options.size, 'size')) {
     const sound = checkedSize(item, size);
-    const plan = await provenPlan(item, sound);
+    const plan = planItem(sound.model, item.order, await loadSolids(), sound.report.advice.wall);
     process.stdout.write(`${[...heading(sound.model, plan), ...steps(plan)].join('\n')}\n`);
-  }
-}
-
-/** The plan; an item that comes apart in no way, or whose motions are not free, fails as a check does. */
-async function provenPlan(item: Item, { model, report }: Sound): Promise<Plan> {
-  const solids = await loadSolids();
-  try {
-    return planItem(model, item.order, solids, report.advice.wall);
-  } catch (error) {
-    throw error instanceof RangeError ? new FailedCheck(`${item.source.file}: ${error.message}`) : error;
   }
 }
 

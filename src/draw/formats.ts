@@ -33,8 +33,7 @@ export interface Papers {
   readonly frame: Paper;
   readonly deck: Paper;
   readonly whole: Paper;
-  /** The whole item where something enlarged stands under it, and that. */
-  readonly over: Paper;
+  /** What is enlarged beside the whole item: its room there. */
   readonly closeUp: Paper;
 }
 
@@ -56,13 +55,12 @@ export const FORMATS: Readonly<Record<PageFormat, Papers>> = {
     sections: { width: COLUMN, height: 190 },
     wrap: { width: COLUMN, height: 120 },
     bench: { width: COLUMN, height: 105 },
-    posts: { width: COLUMN, height: 80 },
+    posts: { width: COLUMN, height: 88 },
     bars: 4,
     frame: { width: COLUMN, height: 96 },
     deck: { width: COLUMN, height: 107 },
     whole: { width: COLUMN, height: 98 },
-    over: { width: COLUMN, height: 98 },
-    closeUp: { width: 110, height: 84 },
+    closeUp: { width: 62, height: 96 },
   },
   small: {
     full: { width: SMALL_COLUMN, height: 160 },
@@ -77,7 +75,6 @@ export const FORMATS: Readonly<Record<PageFormat, Papers>> = {
     frame: { width: SMALL_COLUMN, height: 110 },
     deck: { width: SMALL_COLUMN, height: 107 },
     whole: { width: SMALL_COLUMN, height: 128 },
-    over: { width: SMALL_COLUMN, height: 98 },
-    closeUp: { width: 110, height: 78 },
+    closeUp: { width: 58, height: 110 },
   },
 };

@@ -3,7 +3,7 @@ import type { Model, PartKind, Solids } from '../model/index.ts';
 import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
 import { varietiesOf } from '../parts/varieties.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, type Scene } from '../scene/index.ts';
+import { finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withCaps, type Scene } from '../scene/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
@@ -82,7 +82,7 @@ export const inOnePiece = <Asked extends Format>(formats: readonly Asked[], grou
 type Maker = (format: Format) => readonly Picture[];
 
 function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer): readonly Maker[] {
-  const composed = (of: PictureOf, scene: Scene, paper: Paper): readonly Picture[] => [pictureAs(of, composePicture(scene, paper, draw))];
+  const composed = (of: PictureOf, scene: Scene, paper: Paper): readonly Picture[] => [pictureAs(of, composePicture(withCaps(model, solids, scene), paper, draw))];
   const ready = poseAfter(plan, null);
   return [
     withThumb((format) => composed({ what: 'finished' }, finishedScene(model, solids), FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finishedScene(model, solids)), THUMB)),

@@ -1,10 +1,10 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, wayUpScenes, type Scene } from '../scene/index.ts';
+import { closeUpScene, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, wayUpScenes, withCaps, type Scene } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
-import { composeAfter, composePair, composePicture, type LineDrawer } from './picture/index.ts';
+import { composeAfter, composeBeside, composePair, composePicture, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
 import type { FlatGivens } from './work-kit/index.ts';
@@ -29,28 +29,36 @@ export function stepPictures(givens: StepGivens, step: Step): readonly Picture[]
 
 const flatGivens = ({ model, cuts, format = 'page' }: StepGivens): FlatGivens => ({ model, cuts, papers: FORMATS[format] });
 
-function scenePicture({ model, plan, solids, draw, format = 'page' }: StepGivens, step: Step, paper: 'frame' | 'deck' | 'whole'): DrawnPicture {
+function scenePicture(givens: StepGivens, step: Step, paper: 'frame' | 'deck' | 'whole'): DrawnPicture {
+  const { model, plan, solids, draw, format = 'page' } = givens;
   const scene = stepScene(model, step, solids);
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
-  const hasCloseUp = paper === 'whole' && closeUpScene(model, step, solids) !== null;
-  const rolled = rolledSteps(model, plan).get(step.number) ?? [];
-  const turned = rolledScenes(model, step, rolled, solids);
+  const capped = (shown: Scene): Scene => withCaps(model, solids, shown);
+  const told: Scene = capped({ ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolledSteps(model, plan).get(step.number) ?? [])] });
+  const closeUp = closeUpScene(model, step, solids);
+  const before = doneBefore(givens, step).map(capped);
+  const papers = FORMATS[format];
+  return closeUp === null || before.length > 0 ? composeAfter(before, told, papers[paper], draw) : composeBeside(told, capped(closeUp), papers[paper], papers.closeUp, draw);
+}
+
+/** What is done before a step and stands in small scenes beside its own: what is propped, then what is turned. */
+function doneBefore({ model, plan, solids }: StepGivens, step: Step): readonly Scene[] {
+  const turned = rolledScenes(model, step, rolledSteps(model, plan).get(step.number) ?? [], solids);
   const propped = proppedScene(model, step, solids);
-  const told: Scene = { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)] };
-  return composeAfter(propped === null ? turned : [propped, ...turned], told, FORMATS[format][hasCloseUp ? 'over' : paper], draw);
+  return propped === null ? turned : [propped, ...turned];
 }
 
 /** Height of a pair of scenes, mm of paper. */
 const PAIR_HEIGHT = 46;
 
-/** Flat drawings beside the first step of a kind, which way up a part goes, or what the scene hides or shows too small. */
+/** Flat drawings beside the first step of a kind, which way up a part goes, or what the scene hides or shows too small where there is no room beside it. */
 function furtherPictures(givens: StepGivens, step: Step): readonly DrawnPicture[] {
   const { model, solids, draw, format = 'page' } = givens;
   const wayUp = wayUpScenes(model, step, solids);
-  const closeUp = closeUpScene(model, step, solids);
+  const closeUp = doneBefore(givens, step).length > 0 ? closeUpScene(model, step, solids) : null;
   return [
     ...firstOfKind(givens, step),
-    ...(wayUp === null ? [] : [composePair(wayUp.right, wayUp.wrong, { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
+    ...(wayUp === null ? [] : [composePair(withCaps(model, solids, wayUp.right), withCaps(model, solids, wayUp.wrong), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
     ...(closeUp === null ? [] : [composePicture(closeUp, FORMATS[format].closeUp, draw)]),
   ];
 }
@@ -65,7 +73,7 @@ function firstOfKind(givens: StepGivens, step: Step): readonly DrawnPicture[] {
 /** A step's thumbnail: its scene with the arrows alone; null for work on the bench, which has no scene. */
 export function stepThumb({ model, solids, draw }: Omit<StepGivens, 'format'>, step: Step): Picture | null {
   const scene = stepScene(model, step, solids);
-  return scene === null ? null : pictureAs({ what: 'step-thumb', step: step.number }, composePicture(arrowsOnly(scene), THUMB, draw));
+  return scene === null ? null : pictureAs({ what: 'step-thumb', step: step.number }, composePicture(withCaps(model, solids, arrowsOnly(scene)), THUMB, draw));
 }
 
 /** A scene without what would be too small to read on a thumbnail. */

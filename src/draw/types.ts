@@ -52,6 +52,8 @@ export interface DrawnPicture {
   readonly scale?: number;
   /** Visible share of each new part. */
   readonly newPartShares: Readonly<Record<string, number>>;
+  /** The same of what is drawn again, enlarged, beside the drawing. */
+  readonly enlargedShares?: Readonly<Record<string, number>>;
 }
 
 /** A finished picture, which says of what it is. */

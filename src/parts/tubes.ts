@@ -1,10 +1,11 @@
 import { PROFILES } from '../model/profiles/profiles.ts';
+import { rounded } from './rounded.ts';
 import type { PartTold } from './types.ts';
 
 /** What all tubes have in common: they lie along the paper, with a break where they are long. */
 export const tube: PartTold<'tube'> = {
   mass: (shape, density) => shape.length * PROFILES[shape.profile ?? 'round'].section(shape).area * density,
-  size: ({ length }) => [Math.round(10 * length) / 10],
+  size: ({ length }) => [rounded(length)],
   variety: ({ profile = 'round', outside }) => `${profile} ${outside}`,
   undrilled: (shape) => ({ ...shape, holes: [] }),
   stock: { cutFrom: 'tubes' },

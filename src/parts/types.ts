@@ -13,6 +13,8 @@ export interface PartFacts {
   readonly mass: (shape: Shape, density: number) => number;
   /** What its pages tell of its size, rounded as it is printed, mm: a length, or two sides; nothing of parts that come in one size. */
   readonly size: (shape: Shape) => readonly number[];
+  /** The first of its sizes is a diameter. */
+  readonly isRound?: true;
   /** What tells it from other parts of its kind but for its size: a name in the kit, an outline. */
   readonly variety: (shape: Shape) => string;
   /** What it is called, where that hangs on its shape: a name under `parts` in the locale files; null where the kind's own name serves. */

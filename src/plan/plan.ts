@@ -2,6 +2,7 @@ import { dot, lengthOf, outwards, type Connection, type Model, type Side, type S
 import type { OrderWish, WallKind } from '../read/index.ts';
 import { WORK, type Action, type StepDetail } from '../work/facts.ts';
 import { byKind } from './by-kind.ts';
+import { NoOrder } from './no-order.ts';
 import type { FlapName, Motion, Plan, Standing, Step, Tool } from './types.ts';
 import { isFlatPanel } from './found/pieces.ts';
 import { findPlan } from './found/plan.ts';
@@ -15,14 +16,23 @@ import { against, turnedBy } from './found/vectors.ts';
 /**
  * The plan of an item that taking it apart finds, told as the booklets tell it: what kind of work each step is, on
  * what, how the work lies, each motion proven free; last how it is fixed to its `wall`, where the checks ask for one. Throws a FaultError when a wish of the designer is refused, a
- * RangeError when the item comes apart in no way or a motion is not free.
+ * NoOrder that tells the item and its size, and what is in the way of what, when it comes apart in no way or a motion is not free.
  */
 export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids, wall: WallKind | null = null): Plan {
-  const found = findPlan(model, wishes, solids);
-  const [fault] = faultsOf(model, found, solids);
-  if (fault !== undefined) throw new RangeError(`${model.item} ${model.size}: no free way for ${fault.key} (${fault.parts.join(', ')})`);
+  const found = provenPlan(model, wishes, solids);
   const steps = toldSteps(model, found);
   return { steps: wall === null ? steps : [...steps, wallStep(model, steps, wall)], batches: batchesOf(found), reasons: found.reasons };
+}
+
+function provenPlan(model: Model, wishes: readonly OrderWish[], solids: Solids): FoundPlan {
+  try {
+    const found = findPlan(model, wishes, solids);
+    const [fault] = faultsOf(model, found, solids);
+    if (fault !== undefined) throw new NoOrder(`no free way for ${fault.key} past ${fault.parts.join(', ')}`, 'more room between these parts');
+    return found;
+  } catch (error) {
+    throw error instanceof NoOrder ? error.toldOf(model.item, model.size) : error;
+  }
 }
 
 /** What is built once is told with the item; only what is built several times is announced as a batch. */

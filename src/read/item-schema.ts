@@ -8,7 +8,7 @@ import { useFields } from './use-schema.ts';
 /** A name that can stand in an expression. */
 const expressionName = patternText(/^[a-z][a-z0-9]*(_[a-z0-9]+)*$/, messages.expressionName, 'A name that expressions may use.');
 
-const orderKey = (purpose: string) => patternText(/^[a-z]+(-[a-z]+)*(:[a-z0-9]+(-[a-z0-9]+)*)?$/, messages.orderKey, purpose);
+const orderKey = (purpose: string) => patternText(/^[a-z]+(-[a-z0-9]+)*(:[a-z0-9]+([.-][a-z0-9]+)*)?$/, messages.orderKey, purpose);
 
 const expression = (purpose: string) => z.union([z.string(), z.number()], { error: messages.expression }).meta({ description: purpose });
 

@@ -2,6 +2,7 @@ export { tell, type Told } from './told.ts';
 export type * from './types.ts';
 export { closeUpScene, momentScene, stepScene } from './step-scene.ts';
 export { wayUpScenes, type WayUp } from './way-up.ts';
+export { withCaps } from './kit/capped.ts';
 export { FOOT_RINGS } from './kit/bar-marks.ts';
 export { sleeveEnds } from './kit/sleeve-ends.ts';
 export { STANDARD_VIEW } from './kit/views.ts';

@@ -8,6 +8,8 @@ import { testRack } from '../draw/lines/testRack.ts';
 import { isometric } from '../draw/lines/views.ts';
 import type { Body } from '../../src/draw/types.ts';
 import type { Row } from './rows.ts';
+import { exactKernel, exactVisibleLength, shelvesOfBlocks } from '../support/exact-lines.ts';
+import { at, body, cube } from '../draw/lines/solids.ts';
 import { threeDrawer } from './three-svg.ts';
 
 /** Processor time of what is done once, in seconds. */
@@ -42,6 +44,7 @@ export async function drawingRows(): Promise<readonly Row[]> {
     { work: 'three’s SVG renderer, the same bodies (nothing hidden exactly)', figure: three * 1000, unit: 'ms', goal: null },
     { work: 'ours over three’s', figure: next / three, unit: '×', goal: null },
     await growth(),
+    ...(await besideExact()),
   ];
 }
 
@@ -57,4 +60,17 @@ async function growth(): Promise<Row> {
   };
   const ratio = (await time(large)) / (await time(small));
   return { work: `growth from ${few} to ${many} triangles, over n log n`, figure: ratio / ((many * Math.log(many)) / (few * Math.log(few))), unit: '×', goal: 1 };
+}
+
+/** Blocks that do not touch, drawn by ours from their meshes and by an exact kernel (Open CASCADE, HLRBRep_Algo) from their faces. */
+async function besideExact(): Promise<readonly Row[]> {
+  const kernel = await exactKernel();
+  const blocks = shelvesOfBlocks(20);
+  const bodies = blocks.map(({ sides, middle }, index) => body(`block ${index}`, cube(...sides), at(...middle)));
+  const exact = await best(3, () => exactVisibleLength(kernel, blocks, isometric.towardsEye));
+  const ours = await best(3, () => lineDrawing(bodies, isometric, { caches: newLineCaches() }));
+  return [
+    { work: `an exact hidden-line kernel, ${blocks.length} blocks`, figure: exact * 1000, unit: 'ms', goal: null },
+    { work: 'ours, the same blocks, nothing kept', figure: ours * 1000, unit: 'ms', goal: null },
+  ];
 }

@@ -43,7 +43,7 @@ describe('the safe load', () => {
     height: fc.integer({ min: 1000, max: 2000 }), decks: fc.integer({ min: 2, max: 5 }),
   });
 
-  it('passes at its value and fails one step further, unless the cap comes first', () => {
+  it('passes at its value and has no twentieth in hand one step further, unless the cap comes first', () => {
     fc.assert(fc.property(racks, (size) => {
       const model = rack(size);
       const { load, governedBy } = safeOf(model);
@@ -51,7 +51,7 @@ describe('the safe load', () => {
       expect(load % 10).toBe(0);
       expect(passes(model, load)).toBe(true);
       if (governedBy === null) expect(load).toBe(600);
-      else expect(at(model, load + 10).find((finding) => finding.name === governedBy)?.verdict).toBe('fail');
+      else expect(at(model, load + 10).find((finding) => finding.name === governedBy)?.margin).toBeLessThan(1.05);
     }), few);
   });
 

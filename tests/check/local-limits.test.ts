@@ -43,7 +43,7 @@ describe('a limit set by local rules', () => {
   });
 
   it('a load set higher is borne by every part, and named where a part is judged', () => {
-    const [usual, local] = ['', rule('seat-test', '1560 N')].map((rules) => named(findingsWith('bench', rules), 'panel-core'));
+    const [usual, local] = [rule('seat-test', '700 N'), rule('seat-test', '840 N')].map((rules) => named(findingsWith('bench', rules), 'panel-core'));
     expect(local?.figure).toBeCloseTo(1.2 * (usual?.figure ?? 0), 2);
     expect(local?.source).toContain('rule 7 of the island');
   });

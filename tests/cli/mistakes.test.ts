@@ -133,6 +133,9 @@ describe('check', () => {
     expect(Number(limit)).toBe(1500);
     expect(told).toMatch(/^foldwright: \d+ findings? failed\n$/);
     expect(out).toMatch(/^rack standard$/m);
+    // What fails is no margin to be left out, and what would hold is told by its measure and its direction.
+    expect(out).toMatch(/^ {2}rack low +fails \S+ 0\.\d+, /m);
+    expect(out).toMatch(/^ {2}would hold: width at most \d+ mm instead of 1900 mm/m);
   });
 
   it('ends with 0 for the demo as it comes', async () => {

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { cableEnds, cableTest, capFor, openEnds, wallPlaces } from '../../src/model/index.ts';
+import { buildModel, cableEnds, cableTest, capFor, cappedEnds, cappedLengths, openEnds, wallPlaces } from '../../src/model/index.ts';
 import { planItem, suppliesOf } from '../../src/plan/index.ts';
 import { everySize, itemNamed, modelOf } from '../support/items.ts';
 import { loadSolids } from '../../src/model/index.ts';
+import type { Item } from '../../src/read/index.ts';
+import { structureFrom, structureText } from '../support/structures.ts';
 
 const solids = await loadSolids();
 
@@ -30,8 +32,31 @@ describe('open ends of tubes', () => {
 
   it('get a cap as wide as the tube where the kit has one', () => {
     const { kit } = modelOf(itemNamed('rack'));
-    expect(capFor(kit, 28).diameter).toBe(28);
-    expect(capFor({ ...kit, catalogue: { ...kit.catalogue, fittings: [] } }, 40)).toMatchObject({ diameter: 40, plug: 20 });
+    expect(capFor(kit, { outside: 28, inside: 22 }).diameter).toBe(28);
+    expect(capFor({ ...kit, catalogue: { ...kit.catalogue, fittings: [] } }, { outside: 40, inside: 34 })).toMatchObject({ diameter: 40, plug: 20 });
+  });
+
+  it('get no cap whose plug does not go into their bore, however wide it is', () => {
+    const { kit } = modelOf(itemNamed('rack'));
+    const wide = { is: 'end-cap', name: 'wide-cap', diameter: 41, thickness: 3, plug: 20, bore: 34, mass: 0.02 } as const;
+    const more = { ...kit, catalogue: { ...kit.catalogue, fittings: [...kit.catalogue.fittings, wide] } };
+    expect(capFor(kit, { outside: 38, inside: 32 })).toMatchObject({ name: 'end-cap', diameter: 38 });
+    expect(capFor(more, { outside: 40, inside: 34 }).name).toBe('wide-cap');
+    expect(capFor(more, { outside: 28, inside: 22 }).diameter).toBe(28);
+  });
+
+  it('stay as they are sawn where the kit has no caps', () => {
+    const rack = modelOf(itemNamed('rack'), 'standard');
+    const bare = { ...rack, kit: { ...rack.kit, caps: { tubeEnds: false, studs: false } } };
+    expect([openEnds(bare).length, cappedEnds(bare), cappedLengths(bare)]).toEqual([1, [], []]);
+    expect(cappedEnds(rack)).toEqual(openEnds(rack));
+  });
+
+  it('are two less for a tube with a cap at both ends', () => {
+    const text = structureText('screen');
+    const without = structureFrom('screen', text.replace(/\nfittings:\n.*\n/, '\n'));
+    const count = (item: Item): number => openEnds(buildModel(item, 'standard')).reduce((sum, each) => sum + each.count, 0);
+    expect([count(structureFrom('screen', text)), count(without)]).toEqual([0, 4]);
   });
 });
 

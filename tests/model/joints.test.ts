@@ -90,6 +90,8 @@ ${Object.keys(places).map((name) => `  p${name}: { from: ${name}0, to: ${name}1,
 panels:
   main: { is: wrapped, loop: [ag, gb, bc, dc, ad], wrap: [ag, bc, dc, ad] }
   wing: { is: wrapped, loop: [eh, hb, gb, eg], wrap: [eh, hb, eg] }
+places:
+  top: { panel: [main, wing], use: table }
 `;
 
 describe('a panel with a joint midway on an edge', () => {

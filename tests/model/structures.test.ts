@@ -34,7 +34,7 @@ const byHand: Readonly<Record<StructureName, { readonly tubes: Readonly<Record<n
   // Front posts from 6 to 440 − 23.5 + 22 + 2; rear ones from 6 to 440 + 90 − 20; uprights 335 − 20; all else 485 − 40.
   'leaning-chair': { tubes: { 504: 2, 445: 9, 434.5: 2, 315: 2 }, joints: { corner: 6, knee: 2, tee: 6 }, panels: 2 },
   // Rear posts from 80 to 750 + 150 − 20; front ones from 80 to 750 − 23.5 + 22 + 2; the handle as the short tubes.
-  trolley: { tubes: { 800: 2, 670.5: 2, 600: 4, 430: 5 }, joints: { corner: 8, elbow: 2 }, panels: 1 },
+  trolley: { tubes: { 800: 2, 670.5: 2, 600: 4, 450: 5 }, joints: { corner: 8, elbow: 2 }, panels: 1 },
   'two-bay': { tubes: { 1300: 6, 650: 12, 360: 9 }, joints: { corner: 12, cross: 6 }, panels: 1 },
 };
 

@@ -161,6 +161,13 @@ const wrong: readonly (readonly [StructureName, Case])[] = [
   ['two-bay', ['along: height - 25 mm, face: back }', 'along: height - 25 mm }', ['fittings.wall.face', 'nothing', 'where the wall is']]],
   ['trolley', ['use: table, load: 20 kg', 'use: tabel, load: 20 kg', ['places.serving.use', '"tabel"', 'seat, backrest, table']]],
   ['trolley', ['use: table, load: 20 kg', 'use: table, load: 20 mm', ['places.serving.load', '"20 mm" in size small', 'a force, not a length']]],
+  ['bench', ['panel: seat, use: seat', 'panel: seat, use: seat, load: 100 kg', ['places.sitting.load', '"100 kg"', 'no load: a seat is tested with the load of its use, whatever its file tells; only a place whose use is table, shelf or box carries one']]],
+  ['leaning-chair', ['use: backrest', 'use: backrest, load: 60 kg', ['places.leaning.load', '"60 kg"', 'no load: a backrest is tested']]],
+  ['bench', ['panel: seat, use: seat', 'panel: seat, use: bed, load: 40 kg', ['places.sitting.load', '"40 kg"', 'no load: a bed is tested']]],
+  ['chest', ['panel: lid, use: lid', 'panel: lid, use: lid, load: 300 N', ['places.lid.load', '"300 N"', 'no load: a lid is tested']]],
+  ['screen', ['panel: sheet, use: screen', 'panel: sheet, use: screen, load: 10 kg', ['places.sheet.load', '"10 kg"', 'no load: a screen is tested']]],
+  ['trolley', ['\n  below: { panel: deck.0, use: shelf, load: 15 kg }', '', ['panels.deck', 'deck.0 in no place', 'a place that says what it is for, for example places: { deck: { panel: deck, use: shelf } }']]],
+  ['leaning-chair', ['  leaning: { panel: backrest, use: backrest }\n', '', ['panels.backrest', 'backrest in no place', 'a panel without one is checked for nothing']]],
   ['trolley', ['panel: deck.1, use', 'panel: dekc.1, use', ['places.serving.panel', '"dekc.1"', 'a panel: deck?']]],
 ];
 

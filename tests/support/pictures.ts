@@ -19,11 +19,15 @@ export function labelFaults({ labels, width, height, id }: Picture): readonly st
   return [...outside.map(() => `${id}: a label leaves the picture`), ...clashes];
 }
 
+/** What a step's pictures show once more: in further ones, or enlarged beside the first. */
+const shownAgain = (pictures: readonly Picture[]): readonly Picture['newPartShares'][] =>
+  [...pictures.slice(1).map(({ newPartShares }) => newPartShares), ...pictures.map(({ enlargedShares = {} }) => enlargedShares)];
+
 /** New parts that no picture of the step shows well enough. */
 export function hiddenParts(step: Step, pictures: readonly Picture[]): readonly string[] {
   const best = (id: string): number => Math.max(0, ...pictures.map((picture) => picture.newPartShares[id] ?? 0));
   return step.newParts.flatMap(({ kind, ids }) => {
-    const shownElsewhere = ids.some((id) => pictures.slice(1).some((picture) => (picture.newPartShares[id] ?? 0) >= CLOSE_UP_SHARE));
+    const shownElsewhere = ids.some((id) => shownAgain(pictures).some((shares) => (shares[id] ?? 0) >= CLOSE_UP_SHARE));
     return ids.filter((id) => best(id) < LEAST_SHARE && !shownElsewhere).map((id) => `${step.number} ${step.key}: ${kind} ${id} shows ${best(id).toFixed(2)}`);
   });
 }
@@ -35,11 +39,10 @@ const LEAST_FEATURE = 4;
 export function smallFaults(step: Step, scene: Scene, pictures: readonly Picture[]): readonly string[] {
   const scale = pictures[0]?.scale ?? 0;
   const isRinged = (body: SceneBody): boolean => scene.marks.some((mark) => mark.mark === 'detail' && Math.min(...cornersOf(body).map((corner) => apart(corner, mark.at))) < mark.radius);
-  const closeUps = pictures.slice(1).filter(({ newPartShares }) => Object.keys(newPartShares).length > 0);
   return step.newParts.flatMap(({ kind, ids }) => {
     const bodies = scene.bodies.filter(({ id }) => ids.includes(id));
     const high = Math.max(0, ...bodies.map((body) => sizeOf(body) * scale));
-    const isShownAgain = closeUps.some(({ newPartShares }) => ids.some((id) => (newPartShares[id] ?? 0) > 0));
+    const isShownAgain = shownAgain(pictures).some((shares) => ids.some((id) => (shares[id] ?? 0) > 0));
     return high >= LEAST_FEATURE || bodies.some(isRinged) || isShownAgain ? [] : [`${step.number} ${step.key}: ${kind} is ${high.toFixed(1)} mm high and not ringed`];
   });
 }

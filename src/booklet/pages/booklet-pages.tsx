@@ -8,6 +8,7 @@ import { dimensions } from './dimensions.tsx';
 import { lastChecks } from './last-checks.tsx';
 import { itemAndSize } from './names.ts';
 import { Page } from './page.tsx';
+import { partsAndLengths } from './parts-and-lengths.tsx';
 import { partsList } from './parts-list.tsx';
 import { pattern } from './pattern.tsx';
 import { plates } from './plates.tsx';
@@ -21,8 +22,8 @@ type Chapter = (input: BookletInput) => readonly ReactNode[];
 
 /** The chapters in the order of the booklet; each gives the contents of its pages. Without words nothing is shown twice: what is cut and folded stands at its step alone. */
 const chapters: Readonly<Record<BookletInput['edition'], readonly Chapter[]>> = {
-  pictures: [cover, before, partsList, dimensions, steps, lastChecks, safeLoad, colophon],
-  words: [cover, before, partsList, dimensions, cutLengths, pattern, plates, steps, lastChecks, safeLoad, colophon],
+  pictures: [cover, before, partsAndLengths, steps, lastChecks, safeLoad, colophon],
+  words: [cover, before, partsList, (input) => dimensions(input), cutLengths, pattern, plates, steps, lastChecks, safeLoad, colophon],
 };
 
 /**

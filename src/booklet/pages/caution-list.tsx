@@ -27,7 +27,8 @@ interface CautionPagesProps {
 
 /** Height of a sign, of one without words beside it, and white between sign and words, rows and columns, mm. */
 export const signHeight = 19;
-const bareSignHeight = 32;
+/** Without words: the largest by which the signs stand on one page with what is over them, or the largest of all. */
+const bareSignHeights = [32, 28, 24] as const;
 export const signGap = 4;
 export const rowGap = 4.5;
 export const bareRowGap = 9;
@@ -49,17 +50,20 @@ type Entry = { readonly height: number } & (Block | { readonly row: readonly Cau
  */
 export function cautionPages(input: BookletInput, { name, className, over, cautions, sentences = {} }: CautionPagesProps): readonly ReactNode[] {
   const room = pageRoom(input);
-  const wide = inRow(input, cautions, sentences);
+  const first = room - headingHeight(input, name);
+  const taken = over.reduce((sum, { height }) => sum + height, 0);
+  const bare = bareSignHeights.find((sign) => taken + bareRows(input, cautions, sign) <= first) ?? bareSignHeights[0];
+  const wide = inRow(input, cautions, sentences, bare);
   const entries: readonly Entry[] = [
     ...over,
-    ...rowsOf(cautions, wide).map((row, index) => ({ row, height: rowHeight(input, row, wide, sentences) + (index === 0 ? 2 * cautionsPad : 0) })),
+    ...rowsOf(cautions, wide).map((row, index) => ({ row, height: rowHeight(input, row, wide, sentences, bare) + (index === 0 ? 2 * cautionsPad : 0) })),
     ...(input.edition === 'words' ? [{ defer: true as const, height: deferHeight(input) }] : []),
   ];
-  return packPages(entries, room, room - headingHeight(input, name)).map((page, index) => (
+  return packPages(entries, room, first).map((page, index) => (
     <div className={`${className} main`} key={`${className} ${index}`}>
       {index === 0 && <ChapterHeading input={input} name={name} />}
       {page.map((entry) => ('node' in entry ? entry.node : null))}
-      <CautionList input={input} wide={wide} cautions={page.flatMap((entry) => ('row' in entry ? entry.row : []))} sentences={sentences} />
+      <CautionList input={input} wide={wide} bare={bare} cautions={page.flatMap((entry) => ('row' in entry ? entry.row : []))} sentences={sentences} />
       {page.some((entry) => 'defer' in entry) && <Defer input={input} />}
     </div>
   ));
@@ -94,31 +98,37 @@ function noteHeight(input: BookletInput, say: Say): number {
 }
 
 /** Signs side by side: with words two, or one where that takes less height, as with several languages or long words on a narrow page. */
-function inRow(input: BookletInput, cautions: readonly Caution[], sentences: Sentences): number {
-  if (input.edition === 'pictures') return Math.floor((sheets[input.paper].main + bareColumnGap) / (bareSignHeight + bareColumnGap));
+function inRow(input: BookletInput, cautions: readonly Caution[], sentences: Sentences, bare: number): number {
+  if (input.edition === 'pictures') return bareInRow(input, bare);
   if (inSeveral(input) || !sheets[input.paper].narrow) return inSeveral(input) ? 1 : 2;
-  const [one = 0, two = 0] = [1, 2].map((wide) => rowsOf(cautions, wide).reduce((sum, row) => sum + rowHeight(input, row, wide, sentences), 0));
+  const [one = 0, two = 0] = [1, 2].map((wide) => rowsOf(cautions, wide).reduce((sum, row) => sum + rowHeight(input, row, wide, sentences, bare), 0));
   return one < two ? 1 : 2;
 }
+
+const bareInRow = ({ paper }: BookletInput, bare: number): number => Math.floor((sheets[paper].main + bareColumnGap) / (bare + bareColumnGap));
+
+/** Height of all signs of that height without words, mm. */
+const bareRows = (input: BookletInput, cautions: readonly Caution[], bare: number): number =>
+  2 * cautionsPad + Math.ceil(cautions.length / bareInRow(input, bare)) * (bare + bareRowGap);
 
 function rowsOf(cautions: readonly Caution[], wide: number): readonly (readonly Caution[])[] {
   return Array.from({ length: Math.ceil(cautions.length / wide) }, (_, index) => cautions.slice(wide * index, wide * (index + 1)));
 }
 
-function rowHeight(input: BookletInput, row: readonly Caution[], wide: number, sentences: Sentences): number {
-  if (input.edition === 'pictures') return bareSignHeight + bareRowGap;
+function rowHeight(input: BookletInput, row: readonly Caution[], wide: number, sentences: Sentences, bare: number): number {
+  if (input.edition === 'pictures') return bare + bareRowGap;
   const width = (sheets[input.paper].main - columnGap * (wide - 1)) / wide - signHeight - signGap;
   return rowGap + Math.max(signHeight, ...row.map((caution) => saidHeight(input, says(caution, sentences), width, { size: 11, how: 'beside' })));
 }
 
-function CautionList({ input, wide, cautions, sentences }: { readonly input: BookletInput; readonly wide: number; readonly cautions: readonly Caution[]; readonly sentences: Sentences }): ReactNode {
+function CautionList({ input, wide, bare, cautions, sentences }: { readonly input: BookletInput; readonly wide: number; readonly bare: number; readonly cautions: readonly Caution[]; readonly sentences: Sentences }): ReactNode {
   const { words, glyphs, edition } = input;
   if (cautions.length === 0) return null;
   return (
     <ul className={`cautions ${edition}${wide === 1 ? ' one' : ''}`}>
       {cautions.map((caution) => (
         <li key={caution}>
-          <GlyphMark glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={edition === 'words' ? signHeight : bareSignHeight} />
+          <GlyphMark glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={edition === 'words' ? signHeight : bare} />
           {edition === 'words' && <span className="says"><Said input={input} say={says(caution, sentences)} how="beside" /></span>}
         </li>
       ))}

@@ -16,6 +16,8 @@ import type { BookletInput } from './types.ts';
 export const nameSizes = { wide: { one: 40, several: 28 }, narrow: { one: 28, several: 20 } } as const;
 export const nameLines = { wide: { one: 18, several: 13 }, narrow: { one: 13, several: 10 } } as const;
 export const namePad = { wide: 10, narrow: 4 } as const;
+/** White under the name, for letters that hang below their line, mm. */
+export const nameFoot = 1;
 /** Size variant and measures: lines; white over and under the facts; the column of the revision, mm. */
 export const factLine = 7;
 export const factPad = 5;
@@ -69,9 +71,9 @@ function widthOf({ paper }: BookletInput): 'wide' | 'narrow' {
 /** Heights with the white round them, mm. */
 function nameHeight(input: BookletInput): number {
   const page = widthOf(input);
-  if (input.edition === 'pictures') return namePad[page] + soleMark;
+  if (input.edition === 'pictures') return namePad[page] + soleMark + nameFoot;
   const many = inSeveral(input) ? 'several' : 'one';
-  return namePad[page] + saidHeight(input, itemName, sheets[input.paper].main, { size: nameSizes[page][many], bold: true, leading: nameLines[page][many] });
+  return namePad[page] + nameFoot + saidHeight(input, itemName, sheets[input.paper].main, { size: nameSizes[page][many], bold: true, leading: nameLines[page][many] });
 }
 
 function factsHeight(input: BookletInput): number {

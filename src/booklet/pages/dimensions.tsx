@@ -2,6 +2,7 @@ import type { CSSProperties, ReactNode } from 'react';
 import type { Model, NamedLength } from '../../model/index.ts';
 import type { Use } from '../../read/index.ts';
 import { isolate, type Words } from '../words/index.ts';
+import { leastScale } from './break-pages.ts';
 import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { sizeName } from './names.ts';
@@ -49,10 +50,10 @@ function namedInHead(input: BookletInput): boolean {
  * The lettered drawing, and beside it its letters' lengths in every size variant. With words in several languages
  * the lengths' names stand under it, on a page of their own where they must.
  */
-export function dimensions(input: BookletInput): readonly ReactNode[] {
+export function dimensions(input: BookletInput, scale = letteredScale(input)): readonly ReactNode[] {
   const room = pageRoom(input);
   const entries: readonly Entry[] = [
-    { lettered: true, height: letteredScale(input) * pictureSize(input, { what: 'lettered' }).height },
+    { lettered: true, height: scale * pictureSize(input, { what: 'lettered' }).height },
     // On a wide page the table stands beside the drawing.
     ...(sheets[input.paper].narrow ? [{ table: true as const, height: tableHeight(input) }] : []),
     ...(namedInHead(input) || input.edition === 'pictures' ? [] : [{ sizes: true as const, height: sizeNamesHeight(input) }]),
@@ -62,13 +63,21 @@ export function dimensions(input: BookletInput): readonly ReactNode[] {
     <div className="dimensions" key={index}>
       {index === 0 && <div className="main"><ChapterHeading input={input} name="dimensions" /></div>}
       <div className="lettered">
-        {page.some((entry) => 'lettered' in entry) && <PlacedPicture input={input} of={{ what: 'lettered' }} alt={lettersAlt(input)} scale={letteredScale(input)} />}
+        {page.some((entry) => 'lettered' in entry) && <PlacedPicture input={input} of={{ what: 'lettered' }} alt={lettersAlt(input)} scale={scale} />}
         {page.some((entry) => (sheets[input.paper].narrow ? 'table' : 'lettered') in entry) && <SizeTable input={input} />}
       </div>
       {page.some((entry) => 'sizes' in entry) && <SizeNames input={input} />}
       <Names input={input} lengths={page.flatMap((entry) => ('length' in entry ? entry.length : []))} />
     </div>
   ));
+}
+
+/** How large the drawing is where the chapter stands in a height of that many mm, its table beside it: at most its own size; null where it would be too small. For pages without words. */
+export function letteredWithin(input: BookletInput, height: number): number | null {
+  const { narrow } = sheets[input.paper];
+  const room = height - headingHeight(input, 'dimensions');
+  const scale = Math.min(1, Math.floor((1000 * room) / pictureSize(input, { what: 'lettered' }).height) / 1000);
+  return narrow || scale < leastScale || room < tableHeight(input) ? null : scale;
 }
 
 type Entry = { readonly height: number } & ({ readonly lettered: true } | { readonly table: true } | { readonly sizes: true } | { readonly length: NamedLength });

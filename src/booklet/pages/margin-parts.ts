@@ -19,12 +19,12 @@ export interface MarginPart {
 /** The new parts of a step, or those that it has to hand, and what it takes beside. A flat panel is told by its width alone: the margin holds no more. */
 export const marginParts = (model: Model, { number, newParts, toHand, supplies }: Step): readonly MarginPart[] => [
   ...[...toHand, ...newParts].map(({ kind, ids }, index): MarginPart => {
-    const counts = known(countsBySize(model, ids), ids).map((each) => ({ ...each, size: each.size.slice(0, 1) }));
+    const counts = known(countsBySize(model, ids), ids).map((each) => (kind === 'flat-panel' ? { ...each, size: each.size.slice(0, 1) } : each));
     const count = counts.reduce((sum, each) => sum + each.count, 0);
     return { kind, said: (words) => words.t(`parts.${kind}.counted`, { count }), picture: liesAs(kind, index >= toHand.length) ? { what: 'step-part', step: number, kind } : smallPicture(model, kind, ids), counts };
   }),
   ...supplies.map(({ name, count, size }): MarginPart =>
-    ({ kind: name, said: (words) => suppliesSaid(words, name, count), picture: { what: 'small-supply', name }, counts: [{ count, size }] })),
+    ({ kind: name, said: (words) => suppliesSaid(words, name, count), picture: { what: 'small-supply', name }, counts: [{ count, size, isRound: true }] })),
 ];
 
 /** Whether a part that comes new is shown as it lies in the step. */

@@ -9,7 +9,7 @@ import { ChapterHeading, headingHeight } from './chapter.tsx';
 import { suppliesSaid } from './margin-parts.ts';
 import { packPages, packRows } from './pack.ts';
 import { partName, partsCounted } from './part-names.ts';
-import { countsBySize, sizeText, type SizedCount } from './part-sizes.ts';
+import { countKey, countsBySize, sizeText, type SizedCount } from './part-sizes.ts';
 import { PlacedPicture, pictureSize } from './placed-picture.tsx';
 import { ScaleBar } from './scale-bar.tsx';
 import { Spoken } from './spoken.tsx';
@@ -49,14 +49,21 @@ interface SizedPart extends Listed {
 }
 
 /** Every variety of part and thing taken beside them with its counts, for tubes, cables, flat panels and fixings by size: the large ones at one scale, then the small ones at another, each over its bar. */
-export function partsList(input: BookletInput): readonly ReactNode[] {
+export const partsList = (input: BookletInput): readonly ReactNode[] => partPages(input).map(({ node }) => node);
+
+/** Its pages, each with the height that it leaves, mm. */
+export function partPages(input: BookletInput): readonly { readonly node: ReactNode; readonly left: number }[] {
   const room = pageRoom(input);
-  return packPages(rowsOf(input), room, room - headingHeight(input, 'parts')).map((rows, index) => (
-    <div className="parts main" key={index}>
-      {index === 0 && <ChapterHeading input={input} name="parts" />}
-      {rows.map((row, place) => <PartRow key={place} input={input} row={row} />)}
-    </div>
-  ));
+  const first = room - headingHeight(input, 'parts');
+  return packPages(rowsOf(input), room, first).map((rows, index) => ({
+    left: rows.reduce((left, { height }) => left - height, index === 0 ? first : room),
+    node: (
+      <div className="parts main" key={index}>
+        {index === 0 && <ChapterHeading input={input} name="parts" />}
+        {rows.map((row, place) => <PartRow key={place} input={input} row={row} />)}
+      </div>
+    ),
+  }));
 }
 
 function rowsOf(input: BookletInput): readonly Row[] {
@@ -85,7 +92,7 @@ function partListed(input: BookletInput, { kind, variety, parts }: Variety): Lis
 function suppliesListed({ plan, words, partScale }: BookletInput): readonly Listed[] {
   const all = suppliesOf(plan);
   return [...new Set(all.map(({ name }) => name))].map((name): Listed => {
-    const counts = all.filter((supply) => supply.name === name);
+    const counts = all.filter((supply) => supply.name === name).map(({ count, size }): SizedCount => ({ count, size, isRound: true }));
     return {
       key: name, picture: { what: 'supply', name }, name: (telling) => telling.words.t(`parts.${name}.name`),
       alt: suppliesSaid(words, name, counts.reduce((sum, { count }) => sum + count, 0)), counts, scale: partScale.fitting,
@@ -127,14 +134,15 @@ function PartEntry({ input, part, told }: { readonly input: BookletInput; readon
       <PlacedPicture input={input} of={part.picture} alt={part.alt} />
       <div className="told" style={{ height: `${told - over}mm` }}>
         {input.edition === 'words' && <p><Said input={input} say={part.name} /></p>}
-        {part.counts.map((counted) => <CountLine key={counted.size.join()} input={input} counted={counted} />)}
+        {part.counts.map((counted) => <CountLine key={countKey(counted)} input={input} counted={counted} />)}
       </div>
     </li>
   );
 }
 
-function CountLine({ input: { words }, counted: { count, size, letter } }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
-  const told = sizeText(words, size);
+function CountLine({ input: { words }, counted }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
+  const { count, letter } = counted;
+  const told = sizeText(words, counted);
   return (
     <p className="counted">
       <b><Spoken text={words.times(count)} /></b>

@@ -11,7 +11,7 @@ export { loadInKilograms } from './load-in-kilograms.ts';
 export { marginParts, suppliesSaid } from './margin-parts.ts';
 export { itemAndSize, itemName, overall, sizeName } from './names.ts';
 export { partName, partsCounted } from './part-names.ts';
-export { countsBySize, sizeText } from './part-sizes.ts';
+export { countKey, countsBySize, sizeText } from './part-sizes.ts';
 export { roundOf, sideGlyphs } from './round.ts';
 export { useCautions } from './safe-load.tsx';
 export { sizeFronts } from './size-mark.tsx';

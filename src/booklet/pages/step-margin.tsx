@@ -3,7 +3,7 @@ import type { Step } from '../../plan/index.ts';
 import { roundHeight, smallSize, timesHeight } from './bands.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { marginParts, type MarginPart } from './margin-parts.ts';
-import { sizeText, type SizedCount } from './part-sizes.ts';
+import { countKey, sizeText, type SizedCount } from './part-sizes.ts';
 import { narrowPartWidth } from './narrow-head.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { roundOf, sideGlyphs } from './round.ts';
@@ -60,14 +60,15 @@ function PartOfStep({ input, part }: { readonly input: BookletInput; readonly pa
   return (
     <li style={{ minHeight: `${smallSize(input, picture).height}mm`, ...(narrow ? { width: `${narrowPartWidth(input, part)}mm` } : {}) }}>
       <PlacedPicture input={input} of={picture} alt={said(input.words)} />
-      {counts.map((each) => <CountAndLength key={each.size.join()} input={input} counted={each} />)}
+      {counts.map((each) => <CountAndLength key={countKey(each)} input={input} counted={each} />)}
     </li>
   );
 }
 
 /** Tubes of different lengths look alike with their breaks: the length is told. */
-function CountAndLength({ input: { words, paper }, counted: { count, size, letter } }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
-  const length = sizeText(words, size);
+function CountAndLength({ input: { words, paper }, counted }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
+  const { count, letter } = counted;
+  const length = sizeText(words, counted);
   return (
     <>
       <b><Spoken text={words.times(count)} /></b>

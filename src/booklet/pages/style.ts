@@ -4,7 +4,7 @@ import { crewGap, crewWhite, toolGap, toolLine, toolSize, toolWidth } from './be
 import { bareColumnGap, bareRowGap, cautionsPad, columnGap as cautionGap, deferLine, deferPad, deferSize, rowGap, signGap, signHeight } from './caution-list.tsx';
 import { pairGap } from './check-pictures.tsx';
 import { factGap, factNameWidth, factsPad, findingColumns, findingsHead, findingsPad } from './colophon.tsx';
-import { carriesPad, coverFoot, factLine, factPad, nameLines, namePad, nameSizes, namesLine, namesPad, printWidth, sizeSize } from './cover.tsx';
+import { carriesPad, coverFoot, factLine, factPad, nameLines, nameFoot, namePad, nameSizes, namesLine, namesPad, printWidth, sizeSize } from './cover.tsx';
 import { barsGap, pieceFigures, pieceGap, pieceWidth, piecesHead } from './cut-lengths.tsx';
 import { footWhite } from './foot.tsx';
 import { letterWidth, namePad as lengthPad, namesPad as namesUnderPad } from './dimensions.tsx';
@@ -72,7 +72,7 @@ ${figures.map((figure) => `${figure}, ${figure} *`).join(', ')} { --line: 1; fon
 
 const coverStyle = `
 .cover { height: 100%; display: flex; flex-direction: column; padding-bottom: ${coverFoot}mm; box-sizing: border-box; }
-.cover .name { font-size: ${nameSizes.wide.one}pt; font-weight: 700; --leading: ${nameLines.wide.one}mm; padding-inline-start: ${margin + gutter}mm; padding-top: ${namePad.wide}mm; }
+.cover .name { font-size: ${nameSizes.wide.one}pt; font-weight: 700; --leading: ${nameLines.wide.one}mm; padding-inline-start: ${margin + gutter}mm; padding-block: ${namePad.wide}mm ${nameFoot}mm; }
 .cover.several .name { font-size: ${nameSizes.wide.several}pt; --leading: ${nameLines.wide.several}mm; }
 .cover .view { flex: 1; display: flex; align-items: center; justify-content: center; padding-inline-start: ${margin + gutter}mm; }
 .cover .carries { display: flex; align-items: center; gap: 6mm; padding-bottom: ${carriesPad}mm; margin-inline-start: ${margin + gutter}mm; }

@@ -9,7 +9,7 @@ import { finishedAlt } from '../pages/cover.tsx';
 import { GlyphMark } from '../pages/glyph-mark.tsx';
 import { marginParts, type MarginPart } from '../pages/margin-parts.ts';
 import { itemAndSize, overall } from '../pages/names.ts';
-import { sizeText } from '../pages/part-sizes.ts';
+import { countKey, sizeText } from '../pages/part-sizes.ts';
 import { PicturePlace } from '../pages/picture-place.tsx';
 import { groupWidths } from '../pages/strip.ts';
 import { Wait } from '../pages/wait.tsx';
@@ -137,11 +137,11 @@ function PartOfStep({ input, part: { said, picture, counts }, scale }: { readonl
   return (
     <li>
       <Picture input={input} of={picture} alt={said(words)} scale={scale} />
-      {counts.map(({ count, size }) => {
-        const length = sizeText(words, size);
+      {counts.map((each) => {
+        const length = sizeText(words, each);
         return (
-          <span key={size.join()} className="counted">
-            <b><Spoken text={words.times(count)} /></b>
+          <span key={countKey(each)} className="counted">
+            <b><Spoken text={words.times(each.count)} /></b>
             {length !== null && <span><Spoken text={length} /></span>}
           </span>
         );

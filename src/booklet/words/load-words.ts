@@ -28,7 +28,7 @@ export interface Words {
   /** Hours and minutes as the language writes them, isolated: `8 h 50 min`. Figures as the drawings have them. */
   readonly duration: (minutes: number) => string;
   /** Numbers joined by × with one unit after them, isolated: `1000 × 500 mm`. */
-  readonly measures: (values: readonly number[], unit: string) => string;
+  readonly measures: (values: readonly number[], unit: string, sign?: string) => string;
   /** `×4`, isolated. */
   readonly times: (count: number) => string;
   /** `a, b and c` in the manner of the language; with commas alone where Unicode does not know it. */
@@ -53,7 +53,7 @@ export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string)
     number,
     measure: (value, unit, decimals) => withUnit(number(value, decimals), unit),
     duration: (minutes) => isolateName(durationParts(minutes).map(([value, unit]) => t(`booklet.${unit}`, { value: number(value) }).replaceAll(' ', '\u00a0')).join(' ')),
-    measures: (values, unit) => withUnit(values.map((value) => number(value)).join('\u00a0×\u00a0'), unit),
+    measures: (values, unit, sign = '') => withUnit(sign + values.map((value) => number(value)).join('\u00a0×\u00a0'), unit),
     times: (count) => isolate(`×${number(count)}`),
     list: listFormat(lang, about.numbers),
   };

@@ -24,7 +24,7 @@ export function bring(input: PackInput): readonly ReactNode[] {
     ...input.tools.map((tool) => toolRowOf(input, tool)),
     subheading(words.t('pack.bring.things.head')),
     ...thingsFor(input).map(({ name, count }) => countedRow(input, words.t(`pack.bring.things.${name}`, { bar: words.measure(100, 'mm') }), count)),
-    ...suppliesOf({ steps: stepsOf(input) }).map(({ name, count, size }) => countedRow(input, words.t(`parts.${name}.name`), count, sizeText(words, size))),
+    ...suppliesOf({ steps: stepsOf(input) }).map(({ name, count, size }) => countedRow(input, words.t(`parts.${name}.name`), count, sizeText(words, { size, isRound: true }))),
     subheading(words.t('pack.bring.stock')),
     { ...textRow(input, words.t('pack.bring.stock-says')), leads: true },
     ...input.stock.flatMap((kit) => stockRows(input, kit)),

@@ -1,4 +1,4 @@
-import { placed, type Part, type Vec3 } from '../../model/index.ts';
+import { hasCaps, placed, type Part, type Vec3 } from '../../model/index.ts';
 import { judge } from '../judge.ts';
 import { distance, idsOf, partsOf } from '../parts.ts';
 import { isNearChildren } from '../rules.ts';
@@ -38,8 +38,8 @@ function hasBareStud({ model }: Case, joint: Part): boolean {
   return studs.some((stud) => !loops.some((loop) => distance(loop, stud) < ON_STUD));
 }
 
-/** Open ends of sawn glass-fibre tubes within reach: the posts' upper ends. None where the kit has caps for them. */
+/** Open ends of sawn glass-fibre tubes within reach: the posts' upper ends. The work caps them, unless the kit has no caps for them. */
 export const tubeEnds: Check = ({ model, limits: { openEnds } }) => [judge({
-  name: 'tube-ends', figure: model.kit.caps?.tubeEnds === true ? 0 : partsOf(model, 'post').length, limit: openEnds.value, bound: 'most', unit: '1',
+  name: 'tube-ends', figure: hasCaps(model) ? 0 : partsOf(model, 'post').length, limit: openEnds.value, bound: 'most', unit: '1',
   source: openEnds.source, parts: idsOf(model, 'post'), otherwise: 'caution',
 })];

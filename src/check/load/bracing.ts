@@ -17,10 +17,18 @@ export const bracing: Check = ({ model, limits, stance }) => {
   return [judge({
     name: 'bracing', figure: stance.braced === null && faces >= bracedFaces.value ? 0 : faces,
     limit: bracedFaces.value, bound: 'least', unit: '1',
-    source: `statics of a stiff deck on upright faces, the whole frame solved (C); ${bracedFaces.source}`,
+    source: `${gives(model)}statics of a stiff deck on upright faces, the whole frame solved (C); ${bracedFaces.source}`,
     parts: holding.length > 0 ? holding : idsOf(model, 'post'),
   })];
 };
+
+/** Which way a frame with too few held faces gives: front and back hold it sideways, left and right from front to back. */
+function gives(model: Model): string {
+  const held = new Set(baysOf(model).flatMap(({ faces }) => faces));
+  if (!held.has('front') && !held.has('back')) return 'gives way sideways: neither front nor back is held; ';
+  if (!held.has('left') && !held.has('right')) return 'gives way front to back: neither left nor right is held; ';
+  return held.size < 3 ? 'turns in plan: two faces that meet are held; ' : '';
+}
 
 function heldFaces(model: Model): number {
   const bays = baysOf(model);

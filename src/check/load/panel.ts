@@ -1,7 +1,7 @@
 import { judge } from '../judge.ts';
 import { idsOf } from '../parts.ts';
 import type { Limit } from '../limits.ts';
-import { rulesOf, testSource } from '../rules.ts';
+import { rulesOf, testShare, testSource } from '../rules.ts';
 import type { Case, Check, Finding } from '../types.ts';
 import { coreStress, deckOf, skinStress } from './deck.ts';
 
@@ -29,6 +29,6 @@ function strength(given: Case, name: 'panel-skin' | 'panel-core', figure: number
   const rules = rulesOf(given);
   return judge({
     name, figure, limit: (full * given.model.kit.panel.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-    source: `${MODEL}, on one half or in one place; ${rules.pad.source}; ${given.limits.spread.source}${testSource(rules)}; strength of the kit × used-stock factor / ${round(factor.value)}, ${factor.source}`, parts: idsOf(given.model, 'panel'),
+    source: `${MODEL}, on one half or in one place; ${rules.pad.source}; ${given.limits.spread.source}${testSource(rules, testShare(given))}; strength of the kit × used-stock factor / ${round(factor.value)}, ${factor.source}`, parts: idsOf(given.model, 'panel'),
   });
 }

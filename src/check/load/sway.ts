@@ -1,4 +1,3 @@
-import type { Drift } from '../frame/index.ts';
 import { judge } from '../judge.ts';
 import { idsOf } from '../parts.ts';
 import { rulesOf } from '../rules.ts';
@@ -17,16 +16,15 @@ export const sway: Check = (given) => {
   const { model, stance, limits: { driftRatio } } = given;
   if (stance.braced === null) return [];
   const push = sideForce(given);
-  const first = furthest(stance.braced.drift) * push;
+  const { x, y } = stance.braced.drift;
+  const first = Math.max(x, y) * push;
   const lean = (loadedWeight(given) * first) / (push * stance.height);
   return [judge({
     name: 'sway', figure: lean < 1 ? first / (1 - lean) : stance.height, limit: stance.height / driftRatio.value, bound: 'most', unit: 'mm',
-    source: `tubes pinned, one taut cable a face, weight leaning with it; ${SOLVED}; ${pushSource(given)}; ${driftRatio.source}`,
+    source: `${x > y ? 'sideways' : 'front to back'}, the weaker way; tubes pinned, one taut cable a face, weight leaning with it; ${SOLVED}; ${pushSource(given)}; ${driftRatio.source}`,
     parts: [...idsOf(model, 'cable'), ...idsOf(model, 'flat-panel')],
   })];
 };
-
-const furthest = ({ x, y }: Drift): number => Math.max(x, y);
 
 /** Pull in the hardest worked cable under the push, N. */
 export const cablePull: Check = (given) => {

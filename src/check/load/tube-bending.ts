@@ -1,7 +1,7 @@
 import { tubeSection } from '../../model/index.ts';
 import { lineLoadMoment, middleLoadMoment } from '../formulas/beam.ts';
 import { judge } from '../judge.ts';
-import { rulesOf, testSource } from '../rules.ts';
+import { rulesOf, testShare, testSource } from '../rules.ts';
 import type { Check } from '../types.ts';
 import { deckWeight } from '../weights.ts';
 import { bearersOf } from './bearers.ts';
@@ -27,7 +27,7 @@ export const tubeBending: Check = (given) => {
   return [judge({
     name: 'tube-bending', figure: worst.figure, limit: (tube.bendingStrength * tube.usedStockFactor) / factor.value,
     bound: 'most', unit: 'N/mm²',
-    source: `P (L / 4 − c / 8) / W (C), load ${worst.stands}; ${pad.source}${testSource(rules)}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
+    source: `P (L / 4 − c / 8) / W (C), load ${worst.stands}; ${pad.source}${testSource(rules, testShare(given))}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`,
     parts: bearersOf(given.model, worst.tubes),
   })];
 };

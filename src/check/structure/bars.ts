@@ -81,7 +81,7 @@ export const barBending: StructureCheck = (given) => worst(given.bearings.flatMa
   const { factor, pad } = bearing.rules;
   return judge({
     name: 'tube-bending', figure: middleLoadMoment(force, span, Math.min(stretch, span)) / sectionModulus, limit: (kind.bendingStrength * kind.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-    source: `P (L / 4 − c / 8) / W (C), load ${stands}; ${pad.source}${testSource(bearing.rules)}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: [bar.id],
+    source: `P (L / 4 − c / 8) / W (C), load ${stands}; ${pad.source}${testSource(bearing.rules, given.share)}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: [bar.id],
   });
 })));
 

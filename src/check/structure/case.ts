@@ -17,6 +17,8 @@ export interface StructureCase {
   readonly contacts: readonly Contact[];
   readonly edges: readonly Edge[];
   readonly standing: Standing | null;
+  /** Of the loads that the places are tested with, how much is laid on. */
+  readonly share: number;
 }
 
 export type StructureCheck = (given: StructureCase) => readonly Finding[];
@@ -24,8 +26,13 @@ export type StructureCheck = (given: StructureCase) => readonly Finding[];
 export function structureCase(model: Model, declared: Declared, limits: Limits): StructureCase {
   const skeleton = skeletonOf(model);
   const contacts = contactsOf(skeleton);
-  return { model, declared, limits, skeleton, contacts, bearings: bearingsOf(skeleton, limits), edges: edgesOf(contacts), standing: standingOf(skeleton, limits) };
+  return { model, declared, limits, skeleton, contacts, bearings: bearingsOf(skeleton, limits), edges: edgesOf(contacts), standing: standingOf(skeleton, limits), share: 1 };
 }
+
+/** The same with a share of the loads on its places; a lid's is somebody's who leans on it, and stays. */
+export const withShare = (given: StructureCase, share: number): StructureCase => ({
+  ...given, share, bearings: given.bearings.map((bearing) => (bearing.place.use === 'lid' ? bearing : { ...bearing, load: share * bearing.load, placed: share * bearing.placed })),
+});
 
 /** The finding with the least margin alone. */
 export const worst = (findings: readonly Finding[]): readonly Finding[] => findings.toSorted((a, b) => a.margin - b.margin).slice(0, 1);

@@ -9,7 +9,8 @@ import { rulesOf } from '../rules.ts';
 import type { Advice, Finding, Report } from '../types.ts';
 import { backBars, backPanels } from './backrest.ts';
 import { adultEdges, barBending, barDeflection, edgeSags } from './bars.ts';
-import { structureCase, type StructureCase, type StructureCheck } from './case.ts';
+import { lastPassing, scarceAt } from '../load/safe-load.ts';
+import { structureCase, withShare, type StructureCase, type StructureCheck } from './case.ts';
 import { castorBrakes, castorLoads, wallHolds } from './fittings.ts';
 import { creases, pinGaps, pinLengths, stockPatterns, tabEdges, tabGaps, tabLengths } from './fit.ts';
 import { lidGaps, lidHolds, lidLifts, lidVents } from './lid.ts';
@@ -34,7 +35,7 @@ const reachChecks: readonly StructureCheck[] = [castorBrakes, lidHolds, lidGaps,
 
 /** Checks one size of an item of points, bars and panels: each place by the load of its use, the frame as it is. */
 export function checkStructure(model: Model, declared: Declared, limits: Limits): Report {
-  const given = structureCase(model, declared, limits);
+  const given = reserved(structureCase(model, declared, limits));
   const run = (checks: readonly StructureCheck[]): readonly Finding[] => checks.flatMap((check) => check(given));
   const loads = run(loadChecks);
   const tips = run(tipChecks);
@@ -42,6 +43,21 @@ export function checkStructure(model: Model, declared: Declared, limits: Limits)
   const wall = wallFor(declared, model.use === 'storage' && !isScreen(given) && tips.some(({ verdict }) => verdict !== 'pass'));
   const findings = [...run(fitChecks), ...loads, ...boardWalls(wall, limits, model.parts.filter(({ kind }) => kind === 'bar').map(({ id }) => id)), ...tips, ...run(reachChecks)].toSorted((a, b) => order(a.name) - order(b.name));
   return { findings, notApplied: silentOf(given, findings), advice: adviceOf(given, findings, loads, wall) };
+}
+
+/** What is never more than a caution lowers no load, and the makers' test asks what the load asks. */
+const firmChecks: readonly StructureCheck[] = loadChecks.filter((check) => check !== pinSkins && check !== jointTests);
+
+/** Loads are lowered in shares of so many parts, at most to half. */
+const SHARES = 200;
+const LEAST_SHARE = 0.5;
+
+/** The case with as much of its loads as leaves every check its reserve; all of them where they are not borne at all, or where less would not help. */
+function reserved(given: StructureCase): StructureCase {
+  const told = (steps: number): readonly Finding[] => firmChecks.flatMap((check) => check(withShare(given, steps / SHARES)));
+  if (told(SHARES).some(({ verdict }) => verdict === 'fail')) return given;
+  const share = lastPassing(scarceAt(told, given.limits.loadReserve.value), SHARES) / SHARES;
+  return share < LEAST_SHARE ? given : withShare(given, share);
 }
 
 function adviceOf(given: StructureCase, findings: readonly Finding[], loads: readonly Finding[], wall: Advice['wall']): Advice {

@@ -1,4 +1,4 @@
-import { dot, lengthOf, minus, placed, times, unit, type Part, type Vec3 } from '../../model/index.ts';
+import { dot, hasCaps, lengthOf, minus, placed, times, unit, type Part, type Vec3 } from '../../model/index.ts';
 import { judge } from '../judge.ts';
 import { distance, idsOf, partsOf } from '../parts.ts';
 import { markHeights } from '../children/size-mark.ts';
@@ -125,11 +125,11 @@ function holdsPlace(bar: BarLine, at: Vec3): boolean {
   return along > -1 && along < lengthOfBar(bar) + 1 && distance(onBar(bar, along), at) < bar.outside / 2;
 }
 
-/** Open ends of sawn tubes within reach: in no socket, under no cap, not on the floor. */
+/** Open ends of sawn tubes within reach: in no socket, under no cap, not on the floor. The work caps them, unless the kit has no caps for them. */
 export const openEnds: StructureCheck = (given) => {
   const { model, skeleton, contacts, limits } = given;
   const closed = model.connections.flatMap((held) => (held.is === 'cap' || held.is === 'foot' ? [{ bar: held.bar, out: held.out }] : []));
-  const open = model.kit.caps?.tubeEnds === true ? [] : skeleton.bars.flatMap((bar) => ([-1, 1] as const).flatMap((way) => {
+  const open = hasCaps(model) ? [] : skeleton.bars.flatMap((bar) => ([-1, 1] as const).flatMap((way) => {
     const at = way < 0 ? 0 : lengthOfBar(bar);
     const capped = closed.some((cap) => cap.bar === bar.id && dot(cap.out, bar.along) * way > 0.5);
     const held = bar.holds.some((hold) => hold.by === 'socket' && (way < 0 ? hold.at < 1 : hold.at > lengthOfBar(bar) - 1));

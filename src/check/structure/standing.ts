@@ -25,7 +25,7 @@ export const bracings: StructureCheck = (given) => {
   const held = standing === null ? 0 : standing.sockets === 'stiff' ? 1 : 2;
   const holding = idsOf(model, 'cable', 'flat-panel');
   return [judge({
-    name: 'bracing', figure: held, limit: limits.bracedBy.value, bound: 'least', unit: '1', source: `the whole frame solved with hinged sockets (C); ${limits.bracedBy.source}`,
+    name: 'bracing', figure: held, limit: limits.bracedBy.value, bound: 'least', unit: '1', source: `${standing?.sockets === 'stiff' ? `needs its sockets stiff, the weaker way ${standing.weaker}; ` : ''}the whole frame solved with hinged sockets (C); ${limits.bracedBy.source}`,
     parts: holding.length > 0 ? holding : standingIds(skeleton), otherwise: held === 1 && isLow ? 'caution' : 'fail',
   })];
 };
@@ -40,7 +40,7 @@ export const sways: StructureCheck = (given) => {
   const parts = idsOf(model, 'cable', 'flat-panel');
   return [judge({
     name: 'sway', figure: lean < 1 ? first / (1 - lean) : standing.height, limit: standing.height / ratio.value, bound: 'most', unit: 'mm',
-    source: `sockets ${standing.sockets}, weight leaning with it; ${SOLVED}, ${tubeShear.source}; push ${sideForceShare.source}, ${sideForceLeast.source}; ${ratio.source}`,
+    source: `${standing.weaker}, the weaker way; sockets ${standing.sockets}, weight leaning with it; ${SOLVED}, ${tubeShear.source}; push ${sideForceShare.source}, ${sideForceLeast.source}; ${ratio.source}`,
     parts: parts.length > 0 ? parts : standingIds(given.skeleton),
   })];
 };
@@ -74,7 +74,7 @@ export const frameBending: StructureCheck = (given) => {
 };
 
 /** A back pushes with a share of the seat's test load, N. */
-export const backPush = ({ limits }: Pick<StructureCase, 'limits'>): number => limits.backrestShare.value * limits.seatTest.value;
+export const backPush = ({ limits, share }: Pick<StructureCase, 'limits' | 'share'>): number => share * limits.backrestShare.value * limits.seatTest.value;
 
 /** N at one corner of a panel: on one half of it, or all of one load near the corner. */
 export function cornerLoad(given: StructureCase, bearing: Bearing): number {

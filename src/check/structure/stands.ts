@@ -17,8 +17,9 @@ export interface Standing {
   readonly sockets: Sockets;
   /** Height of the highest joints over the floor, mm. */
   readonly height: number;
-  /** Greatest shift of a highest joint, mm. */
+  /** Greatest shift of a highest joint, mm, and the way of the push that shifts it so. */
   readonly drift: number;
+  readonly weaker: 'sideways' | 'front to back';
   readonly bent: Bent;
   /** The hardest worked cable; null without cables. */
   readonly pull: { readonly cable: string; readonly force: number } | null;
@@ -40,11 +41,12 @@ function standingWith(skeleton: Skeleton, limits: Limits, sockets: Sockets): Sta
   const pushed = WAYS.map((way) => solved(skeleton, limits, sockets, top.map((node): NodeLoad => ({ node, force: times(way, 1 / top.length) }))));
   const results = pushed.flatMap((result) => result ?? []);
   if (results.length < WAYS.length) return null;
+  const drifts = results.map((result) => furthest(result, top));
   const backs = pushOnPanels(skeleton, 'backrest', (panel) => outOfBack(skeleton, panel));
   const back = backs.length === 0 ? null : solved(skeleton, limits, sockets, backs);
   return {
     sockets, height: Math.max(...top.map((joint) => skeleton.joints.get(joint)?.[2] ?? 0)),
-    drift: Math.max(...results.map((result) => furthest(result, top))),
+    drift: Math.max(...drifts), weaker: drifts.indexOf(Math.max(...drifts)) < 2 ? 'sideways' : 'front to back',
     bent: mostBent(skeleton, results), pull: hardest(results), backrest: back === null ? null : mostBent(skeleton, [back]),
   };
 }

@@ -36,23 +36,23 @@ export interface EndCounts {
   readonly capped: readonly { readonly letter: string; readonly count: number }[];
 }
 
-/** Three sections side by side: a rough end filed wet inside and out, its edges enlarged, the cap pushed in; under the first and the last how many ends. */
+/** Sections side by side: a rough end filed wet inside and out, its edges enlarged and, where ends are capped, the cap pushed in; under the first and the last how many ends. */
 export function endPicture(tube: TubeEnd, own: Cap, ends: EndCounts, paper: Paper): DrawnPicture {
   return toPicture(paper, endMarks(tube, own, ends, paper));
 }
 
 /** The marks of the picture, for the tests. */
 export function endMarks(tube: TubeEnd, own: Cap, ends: EndCounts, paper: Paper): readonly Mark[] {
-  const wide = paper.width / 3;
+  const columns = ends.capped.length > 0 ? 3 : 2;
+  const wide = paper.width / columns;
   const y = paper.height / 2;
-  const [first = 0, second = 0, third = 0] = [0, 1, 2].map((column) => column * wide);
+  const [first = 0, second = 0, third] = Array.from({ length: columns }, (_, column) => column * wide);
   return [
-    ...[first, second, third].map((x, index) => ringedNumeral(tell.number(index + 1), [x + 5, 6], capHeights.order, pens.edge)),
+    ...[first, second, ...(third === undefined ? [] : [third])].map((x, index) => ringedNumeral(tell.number(index + 1), [x + 5, 6], capHeights.order, pens.edge)),
     ...filed(tube, [first + 4, y]),
     figure(tell.times(ends.filed), [first + wide / 2, paper.height - 5], capHeights.count, 700),
     ...enlarged(tube, [second + wide / 2, y]),
-    ...capped(tube, own, [third + 3, y]),
-    ...counted(ends.capped, [third + wide / 2, paper.height - 5], wide),
+    ...(third === undefined ? [] : [...capped(tube, own, [third + 3, y]), ...counted(ends.capped, [third + wide / 2, paper.height - 5], wide)]),
   ];
 }
 

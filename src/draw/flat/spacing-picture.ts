@@ -24,8 +24,9 @@ export interface PostMarks {
   /** Which edge of the joint's sleeve stands on a mark. */
   readonly edge: 'upper' | 'lower';
   readonly sleeve: { readonly length: number; readonly diameter: number };
-  /** How many posts are marked so. */
+  /** How many posts are marked so, and what is written on them. */
   readonly count: number;
+  readonly letter?: string | null;
 }
 
 const cap = capHeights.step;
@@ -59,12 +60,17 @@ export function spacingMarks(post: PostMarks, paper: Paper): readonly Mark[] {
       axis: 'x', datum: left, line: bottom + dimensionGap, feature: bottom, cap, bounds: [0.5, paper.width - 0.5],
       stations: [...post.marks].sort((a, b) => a - b).map((at) => ({ at: x(at), told: tell.mm(at) })),
     }),
-    figure(tell.times(post.count), [paper.width - margin - countRoom / 2 + 1, axis], capHeights.count, 700),
+    ...named(post, [paper.width - margin - countRoom / 2 + 1, axis]),
     ...foot(post, view, paper),
     ...standing(paper),
     ...detailMarks(post, view, detail, paper),
   ];
 }
+
+/** What is written on the posts, over how many there are. */
+const named = ({ letter = null, count }: PostMarks, [x, y]: Vec2): readonly Mark[] =>
+  (letter === null ? [figure(tell.times(count), [x, y], capHeights.count, 700)]
+    : [figure(tell.letters(letter), [x, y - capHeights.count], capHeights.count, 700), figure(tell.times(count), [x, y + capHeights.count], capHeights.count, 700)]);
 
 /** The floor as a thick line with hatching behind it. */
 function floor(x: number, axis: number, half = 6): readonly Mark[] {
@@ -103,18 +109,22 @@ const footRings = (post: PostMarks, view: Fit): readonly Mark[] =>
   });
 
 /** Tube shown of the enlarged foot, mm, and the room for its figures, mm of paper. */
-const footShown = 36;
-const footBelow = 10;
+const footShown = 26;
+const footBelow = 9;
+/** How far the figures of its rings reach below it, mm of paper. */
+const FIGURES = 13.8;
 
 /** The foot enlarged: it stands on the floor, its rings are measured from there. */
 function foot(post: PostMarks, whole: Fit, paper: Paper): readonly Mark[] {
-  const box = { x: margin, y: margin, width: paper.width * 0.24, height: paper.height * 0.46 };
+  const box = { x: margin, y: margin, width: paper.width * 0.24, height: paper.height * 0.48 };
   const scale = Math.min((box.width - floorWidth - 2) / footShown, (box.height - footBelow - 2) / (post.diameter * 1.1));
   const origin: Vec2 = [box.x + floorWidth + 1, box.y + (post.diameter * 1.1 * scale) / 2 + 1];
   const view: Fit = { scale, origin };
   const bottom = origin[1] + (post.diameter * scale) / 2;
+  // The leader goes round the figures.
+  const beside = origin[0] + FOOT_RINGS[1] * scale + 5.5;
   return [
-    line(pens.ring, [whole.origin[0] + FOOT_RINGS[1] * whole.scale, whole.origin[1] - (post.diameter / 2) * whole.scale - 1], [origin[0] + FOOT_RINGS[1] * scale, bottom + footBelow]),
+    line(pens.ring, [whole.origin[0] + FOOT_RINGS[1] * whole.scale, whole.origin[1] - (post.diameter / 2) * whole.scale - 1], [beside, bottom + FIGURES], [beside, bottom + 1]),
     { mark: 'view', name: 'foot', scale, marks: [...floor(origin[0], origin[1], (post.diameter * scale) / 2 + 2), ...clipMarks(tube(post, view, 0, footShown * 2), boxWindow(box)), ...footRings(post, view)] },
     ...runningDimension({
       axis: 'x', datum: origin[0], line: bottom + 3.5, feature: bottom, cap,

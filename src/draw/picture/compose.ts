@@ -70,6 +70,21 @@ export function composeAfter(smalls: readonly Scene[], scene: Scene, paper: Pape
   };
 }
 
+/** A scene with what it hides or shows too small enlarged on its right, in a room of its own. As `composePicture`. */
+export function composeBeside(scene: Scene, closeUp: Scene, paper: Paper, room: Paper, lineDrawing: LineDrawer): DrawnPicture {
+  const main = composed(scene, { width: paper.width - room.width - SMALL_GAP, height: paper.height }, lineDrawing);
+  const height = Math.min(room.height, paper.height);
+  const beside = composed(closeUp, { width: room.width, height }, lineDrawing);
+  const at: Vec2 = [paper.width - room.width, (paper.height - height) / 2];
+  return {
+    ...toPicture(paper, [paperGround(paper), { mark: 'placed', at: [0, 0], marks: main.marks }, { mark: 'placed', at, marks: beside.marks }]),
+    labels: [...main.labels, ...beside.labels.map((box) => movedBox(box, at))].map(roundBox),
+    scale: main.scale,
+    newPartShares: main.newPartShares,
+    enlargedShares: beside.newPartShares,
+  };
+}
+
 /** A scene with its number in the upper left corner, where it has one. */
 function numbered(scene: Scene, { width, height }: Paper, lineDrawing: LineDrawer): Composed {
   if (scene.number === undefined) return composed(scene, { width, height }, lineDrawing);
@@ -177,6 +192,7 @@ function layOutOrFail(scene: Scene, content: Content, paper: Paper): Layout {
 }
 
 function newPartShares(scene: Scene, { visibleShare }: LineDrawing): Record<string, number> {
-  const fresh = scene.bodies.filter((body) => body.look === 'new' && body.kind !== 'floor');
+  // What is drawn on a part counts with it.
+  const fresh = scene.bodies.filter((body) => body.look === 'new' && body.kind !== 'floor' && (body.kind !== 'tool' || body.partId === null));
   return Object.fromEntries(fresh.map((body) => [body.id, visibleShare[body.id] ?? 0]));
 }

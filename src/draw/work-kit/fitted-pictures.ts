@@ -1,5 +1,5 @@
 import { tubeLetter } from '../../cut/index.ts';
-import { cableEnds, cableTest, capFor, openLengths, type Model } from '../../model/index.ts';
+import { cableEnds, cableTest, capFor, cappedLengths, type Model } from '../../model/index.ts';
 import { cableCutPicture, endPicture, hitchPicture, wallPicture, type CableCut, type WallShown } from '../flat/index.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
@@ -7,9 +7,10 @@ import type { DrawnPicture } from '../types.ts';
 /** Sawn ends filed and capped: the tube as the kit has it, how many ends the item's pieces have, and of which of them how many stay open and are capped. */
 export function endSheet(model: Model, paper: Paper): DrawnPicture {
   const { kit: { tube }, tubes } = model;
-  const capped = openLengths(model).map(({ length, count }) => ({ letter: tubeLetter(model, length) ?? '', count }));
+  const capped = cappedLengths(model).map(({ length, count }) => ({ letter: tubeLetter(model, length) ?? '', count }));
   const ends = 2 * tubes.reduce((sum, { count }) => sum + count, 0);
-  return endPicture({ outside: tube.outsideDiameter, inside: tube.outsideDiameter - 2 * tube.wall }, capFor(model.kit, tube.outsideDiameter), { filed: ends, capped }, paper);
+  const end = { outside: tube.outsideDiameter, inside: tube.outsideDiameter - 2 * tube.wall };
+  return endPicture(end, capFor(model.kit, end), { filed: ends, capped }, paper);
 }
 
 /** A bracket on its wall, and pulled at with so many kilograms; the bracket as the kit has it, a plain plate where it has none. */

@@ -5,7 +5,7 @@ export { arcArrow, arrow } from '../pictograms/arrows.ts';
 export * from '../pictograms/ink.ts';
 export * from '../pictograms/motifs.ts';
 export type { Paper } from '../picture/index.ts';
-export { markedAlike, postKinds, type PostKind } from '../post-kinds.ts';
+export { lettersWritten, markedAlike, postKinds, type PostKind } from '../post-kinds.ts';
 export type { DrawnPicture } from '../types.ts';
 export { cableSheets, endSheet, wallSheet } from './fitted-pictures.ts';
 export { blankOnStock, cutBars, cutBarsInPieces, markedAt, plateSheet, practised, punchedPanel, stockSheet, withPattern } from './bench-pictures.ts';

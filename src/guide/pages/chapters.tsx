@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import {
-  chapterGlyph, checksOf, countsBySize, finishedAlt, itemName, overall, partName, partsCounted, sizeName, sizeText, suppliesSaid, toolSizesText, totalMinutes, toolOrder, workCautions,
+  chapterGlyph, checksOf, countKey, countsBySize, finishedAlt, itemName, overall, partName, partsCounted, sizeName, sizeText, suppliesSaid, toolSizesText, totalMinutes, toolOrder, workCautions,
   type ChapterName,
 } from '../../booklet/index.ts';
 import { PART_KINDS } from '../../parts/facts.ts';
@@ -125,7 +125,7 @@ export function partsPage(maker: Maker): GuidePage {
           <div>
             <Said as="span" phrase={say((telling) => partName(telling.words, kind, parts))} />
             {countsBySize(model, parts.map(({ id }) => id)).map((counted) => (
-              <p key={counted.size.join()}><b><Figure text={words.times(counted.count)} /></b> <Figure text={sizeText(words, counted.size) ?? ''} /></p>
+              <p key={countKey(counted)}><b><Figure text={words.times(counted.count)} /></b> <Figure text={sizeText(words, counted) ?? ''} /></p>
             ))}
           </div>
         </li>
@@ -135,7 +135,7 @@ export function partsPage(maker: Maker): GuidePage {
           <Small maker={maker} of={{ what: 'supply', name }} label={say((telling) => suppliesSaid(telling.words, name, count))} />
           <div>
             <Said as="span" phrase={say((telling) => telling.words.t(`parts.${name}.name`))} />
-            <p><b><Figure text={words.times(count)} /></b> <Figure text={sizeText(words, size) ?? ''} /></p>
+            <p><b><Figure text={words.times(count)} /></b> <Figure text={sizeText(words, { size, isRound: true }) ?? ''} /></p>
           </div>
         </li>
       ))}

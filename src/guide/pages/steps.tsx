@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { caption, marginParts, picturesOf, roundOf, sideGlyphs, sizeText, stepAlt } from '../../booklet/index.ts';
+import { caption, countKey, marginParts, picturesOf, roundOf, sideGlyphs, sizeText, stepAlt } from '../../booklet/index.ts';
 import { pictureId } from '../../draw/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { controlGlyphs } from './control-glyphs.ts';
@@ -101,8 +101,8 @@ function NewParts({ maker, step }: { readonly maker: Maker; readonly step: Step 
         <li key={kind}>
           <Small maker={maker} of={picture} label={say((telling) => said(telling.words))} />
           <div>
-            {counts.map(({ count, size }) => (
-              <p key={size.join()}><b><Figure text={words.times(count)} /></b> <Figure text={sizeText(words, size) ?? ''} /></p>
+            {counts.map((each) => (
+              <p key={countKey(each)}><b><Figure text={[words.times(each.count), each.letter ?? []].flat().join(' ')} /></b> <Figure text={sizeText(words, each) ?? ''} /></p>
             ))}
           </div>
         </li>

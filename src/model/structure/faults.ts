@@ -49,5 +49,7 @@ export const say = {
   studFull: 'more cables on one stud than go over it',
   fewerCables: 'fewer cables at this point',
   hingeFace: 'a bar that does not run along the panel',
+  plugBore: (kind: string, bore: string) => `${kind}, whose plug does not go into a bore of ${bore}`,
+  plugOf: (bore: string) => `a fitting of the kit with bore: ${bore}, or another tube`,
   hingeOn: 'a bar that the panel lies over',
 } as const;

@@ -1,5 +1,6 @@
-import type { Fault, FittingKind, Kit } from '../../read/index.ts';
+import { dimensionedText, type Fault, type FittingKind, type Kit } from '../../read/index.ts';
 import { PARTS } from '../../parts/facts.ts';
+import { plugFits } from '../open-ends.ts';
 import { facing } from '../pose.ts';
 import { BARB, BARBS } from '../solids/fitting.ts';
 import type { Connection, Part, Pose, Shape, Vec3 } from '../types.ts';
@@ -44,19 +45,21 @@ function wayOfLeaf(panel: PlannedPanel, bar: BuiltBar, bars: readonly BuiltBar[]
 
 /** Feet, castors, caps, brackets, hinges and stays. */
 export function buildFittings(kit: Kit, fittings: readonly PlannedFitting[], bars: readonly BuiltBar[], panels: readonly PlannedPanel[], faults: Fault[]): Made {
-  const made = placedOn(kit, fittings, bars).map((placed) => buildFitting(placed, bars, panels, faults));
+  const made = placedOn(kit, fittings, bars).map((placed) => buildFitting(kit, placed, bars, panels, faults));
   return { parts: made.flatMap(({ parts }) => parts), connections: made.flatMap(({ connections }) => connections) };
 }
 
-function buildFitting(placed: Placed, bars: readonly BuiltBar[], panels: readonly PlannedPanel[], faults: Fault[]): Made {
+function buildFitting(kit: Kit, placed: Placed, bars: readonly BuiltBar[], panels: readonly PlannedPanel[], faults: Fault[]): Made {
   const { plan: { id }, kind, bar } = placed;
   switch (kind.is) {
     case 'foot-plate':
     case 'castor': {
+      tellPlug(kit, placed, kind, faults);
       const { pose, out } = inEnd(placed);
       return { parts: [partOf(placed, pose)], connections: [{ is: 'foot', foot: id, bar: bar.plan.id, out }] };
     }
     case 'end-cap': {
+      tellPlug(kit, placed, kind, faults);
       const { pose, out } = inEnd(placed);
       return { parts: [partOf(placed, pose)], connections: [{ is: 'cap', cap: id, bar: bar.plan.id, out }] };
     }
@@ -64,6 +67,13 @@ function buildFitting(placed: Placed, bars: readonly BuiltBar[], panels: readonl
     case 'hinge':
     case 'lid-stay': return buildHinge(placed, bars, panels, faults);
   }
+}
+
+/** A plug that does not go into the tube, or falls out of it. */
+function tellPlug(kit: Kit, { plan: { told, fitting }, bar: { plan: { tube } } }: Placed, plug: { readonly bore?: number | undefined }, faults: Fault[]): void {
+  const inside = tube.outside - 2 * tube.wall;
+  const bore = dimensionedText({ value: inside, dimension: 'length' });
+  if (!plugFits(kit, plug, inside)) faults.push(faultAt(told, say.plugBore(fitting, bore), say.plugOf(bore)));
 }
 
 function partOf({ plan: { id, kind: partKind, place, group }, kind, bar: { plan: { tube } } }: Placed, pose: Pose): Part {

@@ -3,7 +3,7 @@ import { oppositeWay } from './blocking.ts';
 import { closedIn } from './closed.ts';
 import { piecesIn, type FlapFacts, type Ground } from './ground.ts';
 import { isFlatPanel } from './pieces.ts';
-import { parallel } from './vectors.ts';
+import { parallel, sameWay } from './vectors.ts';
 import { dot, type Vec3 } from '../../model/index.ts';
 import type { Unit } from './units.ts';
 import type { Link } from './links.ts';
@@ -32,16 +32,33 @@ export interface Cut {
 }
 
 /**
- * All cuts of a set that the firm rules and geometry allow, in tiers: those of a later tier go against good practice and
- * are for sets that come apart in no other way.
+ * All cuts of a set that geometry allows, in tiers: those of a later tier go against good practice and are for sets that
+ * come apart in no other way. `byWish` the designer asks for another order: then what practice would not do yet has tiers too.
  */
 export function cutsOf(ground: Ground, set: Bits, byWish: boolean): readonly (readonly Cut[])[] {
+  const alone = byItself(ground, set, byWish);
+  if (alone.length > 0 && !byWish) return alone.slice(0, 1);
+  return [...alone, ...openCuts(ground, set, byWish).map((tier) => (alone.length === 0 ? tier : tier.map(against)))];
+}
+
+const against = (one: Cut): Cut => ({ ...one, breaks: one.breaks + 1 });
+
+/** What nothing else is done before: cables, caps, a flap and its pins, panels that just lie there; the first of them by practice. */
+function byItself(ground: Ground, set: Bits, byWish: boolean): readonly (readonly Cut[])[] {
+  const found: (readonly Cut[])[] = [];
+  const add = (cuts: readonly Cut[]): boolean => found.push(found.length === 0 ? cuts : cuts.map(against)) > 0 && !byWish;
   const cables = unitsIn(ground, set, isCable);
-  if (cables.length > 0) return [byWish ? faces(ground, set, cables) : unhooked(ground, set, cables)];
+  if (cables.length > 0 && add(byWish ? faces(ground, set, cables) : unhooked(ground, set, cables))) return found;
+  const capped = uncapped(ground, set);
+  if (capped.length > 0 && add(capped)) return found;
   const midway = ground.flaps.filter((flap) => isMidway(flap, set));
-  if (midway.length > 0) return [midway.flatMap((flap) => flapCuts(ground, set, flap, byWish))];
+  if (midway.length > 0 && add(midway.flatMap((flap) => flapCuts(ground, set, flap, byWish)))) return found;
   const laid = platesLaid(ground, set);
-  if (laid.length > 0) return [laid];
+  if (laid.length > 0) add(laid);
+  return found;
+}
+
+function openCuts(ground: Ground, set: Bits, byWish: boolean): readonly (readonly Cut[])[] {
   const flaps = panelsIn(ground, set).flatMap((own) => flapsCuts(ground, set, own, byWish));
   const parted = partings(ground, set);
   if (!ground.links.some(({ is, a, b }) => is === 'sleeve' && hasBit(set, a) && hasBit(set, b))) return [[...unpinned(ground, set), ...flaps, ...parted]];
@@ -106,6 +123,18 @@ function unhooked(ground: Ground, set: Bits, cables: readonly Unit[]): readonly 
     }
     return leaving.length === own.length ? [cut(ground, set, 'unhook', leaving)] : [];
   });
+}
+
+/** Caps go before all else but cables: put on last, they are in nobody's way. All that are free at once, alone or with what stands in other ends. */
+function uncapped(ground: Ground, set: Bits): readonly Cut[] {
+  const free = (is: 'cap' | 'foot'): readonly Leaving[] => ground.links.flatMap((link): readonly Leaving[] => {
+    const [unit, way] = [ground.units.all[link.a], ground.blocking.ways.find((each) => link.free.some((own) => sameWay(own, each)))];
+    if (link.is !== is || unit === undefined || way === undefined || !hasBit(set, link.a) || !hasBit(set, link.b)) return [];
+    return meets(blockersAt(ground, way, link.a), set) ? [] : [single(ground, unit, way)];
+  });
+  const [caps, feet] = [free('cap'), free('foot')];
+  if (caps.length === 0) return [];
+  return [caps, ...(feet.length > 0 ? [[...caps, ...feet]] : [])].map((leaving) => cut(ground, set, 'part', leaving)).filter(({ restBits }) => !isEmpty(restBits));
 }
 
 /** How far a cable goes across, mm. */

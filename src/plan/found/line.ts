@@ -4,6 +4,7 @@ import { copiesOf } from './alike.ts';
 import { fixedCosts, handlingCosts, handsFor, poseCosts, turnCosts, type Cost, type Hands } from './costs.ts';
 import type { Cut } from './cuts.ts';
 import { isRaw } from './ground.ts';
+import { NoOrder } from '../no-order.ts';
 import { formAt, restAt, solve, type Search } from './search.ts';
 
 /** One piece of building, seen forwards. */
@@ -21,7 +22,7 @@ export interface Line {
 export function wholeLine(search: Search, up: number): Line {
   const { finished } = search.ground;
   const { best } = solve(search, finished, 1);
-  if (!Number.isFinite(best[up] ?? Infinity)) throw new RangeError('no order leaves every motion free');
+  if (!Number.isFinite(best[up] ?? Infinity)) throw new NoOrder('it comes apart, but cannot be turned upright as it is put together: something would come off', 'fewer parts that are loose while it lies');
   return { set: finished, buildings: built(search, finished, 1, up) };
 }
 

@@ -1,15 +1,18 @@
 import type { Model, Solids } from '../../model/index.ts';
 import { benchDraft, markJobs, plateJobs, tubeJobs, wrappedJobs, type BenchJob } from './bench.ts';
-import { hasBit, indicesOf } from './bits.ts';
+import { hasBit, indicesOf, meets } from './bits.ts';
 import { boxDrafts } from './box-steps.ts';
 import { groundOf, type Ground } from './ground.ts';
 import { batchName, keyFor, ownerOf, type Naming } from './keys.ts';
 import { batchesOf, timesOf, wholeLine, type BatchLine, type Line } from './line.ts';
+import { calledAsBefore, toldApart } from './like-keys.ts';
 import { mustHold, practised, type Told } from './reasons.ts';
 import { solve, startSearch, type Search, type Wanted } from './search.ts';
 import { draftsOf, partsIn } from './steps.ts';
+import { stuckIn } from './stuck.ts';
 import type { Batch, FoundPlan, FoundStep } from './types.ts';
 import { checkWishes, isKept, refusalOf, refuseUnkept, wantedBy } from './wishes.ts';
+import { NoOrder } from '../no-order.ts';
 import type { OrderReason } from '../types.ts';
 import type { OrderWish } from '../../read/index.ts';
 
@@ -19,7 +22,7 @@ type Unnumbered = Omit<FoundStep, 'number' | 'drilled'>;
 /** A step with the building that it tells. */
 type Placed = Told & { readonly step: Unnumbered };
 
-/** An order that was found, before the designer's wishes are looked at. */
+/** An order that was found, before the designer's wishes are looked at; steps alike still share their keys. */
 interface Found {
   readonly placed: readonly Placed[];
   readonly batches: readonly NamedBatch[];
@@ -28,24 +31,35 @@ interface Found {
 
 /**
  * Finds the order in which an item is put together by taking it apart, and keeps to the designer's wishes. Throws a
- * FaultError when a wish is refused, a RangeError when the item comes apart in no way. The same model gives the same plan.
+ * FaultError when a wish is refused, a NoOrder that names what is stuck when the item comes apart in no way. The same model gives the same plan.
  */
 export function findPlan(model: Pick<Model, 'parts' | 'groups' | 'connections'>, wishes: readonly OrderWish[], solids: Solids): FoundPlan {
   const ground = groundOf(model, model.connections, solids);
   const naming = { parts: ground.units.parts, groups: model.groups };
-  const usual = found(ground, naming, []);
+  const first = foundAtAll(ground, naming);
+  const usual = { ...first, placed: toldApart(first.placed) };
   const must = mustHold(ground, usual.placed);
-  checkWishes(wishes, usual.placed.map(({ step }) => step.key), must);
-  const kept = wishes.every((wish) => isKept(wish, usual.placed.map(({ step }) => step.key))) ? usual : wished(ground, naming, usual, wishes);
+  checkWishes(wishes, usual.placed, must);
+  const kept = wishes.every((wish) => isKept(wish, usual.placed.map(({ step }) => step.key))) ? usual : wished(ground, naming, first, wishes);
   return planOf(ground, kept, wishes, kept === usual ? must : mustHold(ground, kept.placed));
 }
 
-/** The order found anew with the wishes; what is done on the bench is just moved. */
+/** The order without wishes; where there is none, the fault names what is stuck. */
+function foundAtAll(ground: Ground, naming: Naming): Found {
+  try {
+    return found(ground, naming, []);
+  } catch (error) {
+    throw error instanceof NoOrder ? stuckIn(ground) ?? error : error;
+  }
+}
+
+/** The order found anew with the wishes; what is done on the bench is just moved, and so is what is made by itself. */
 function wished(ground: Ground, naming: Naming, usual: Found, wishes: readonly OrderWish[]): Found {
-  const keys = usual.placed.map(({ step }) => step.key);
-  const again = foundOrNull(ground, naming, wantedBy(ground, wishes, usual.placed, usual.batches));
-  if (again === null) throw refusalOf(wishes.filter((wish) => !isKept(wish, keys)));
-  const placed = sorted(again.placed, mustHold(ground, again.placed), wishes);
+  const before = toldApart(usual.placed);
+  const again = foundOrNull(ground, naming, wantedBy(ground, wishes, before, usual.batches));
+  if (again === null) throw refusalOf(wishes.filter((wish) => !isKept(wish, before.map(({ step }) => step.key))));
+  const called = calledAsBefore(again.placed, usual.placed);
+  const placed = sorted(called, again.batches, mustHold(ground, called), wishes);
   refuseUnkept(wishes, placed.map(({ step }) => step.key));
   return { ...again, placed };
 }
@@ -55,22 +69,29 @@ function foundOrNull(ground: Ground, naming: Naming, wanted: readonly Wanted[]):
   try {
     return found(ground, naming, wanted);
   } catch (error) {
-    if (error instanceof RangeError) return null;
+    if (error instanceof NoOrder) return null;
     throw error;
   }
 }
 
-/** Takes, again and again, the first step that waits for no other; what is put together keeps its order. */
-function sorted(placed: readonly Placed[], must: readonly OrderReason[], wishes: readonly OrderWish[]): readonly Placed[] {
+/** Takes, again and again, the first step that waits for no other. */
+function sorted(placed: readonly Placed[], batches: readonly NamedBatch[], must: readonly OrderReason[], wishes: readonly OrderWish[]): readonly Placed[] {
   const left = [...placed];
   const done: Placed[] = [];
   const links = [...must, ...wishes];
   while (left.length > 0) {
-    const isNext = ({ step }: Placed, index: number): boolean => !links.some(({ first, then }) => then === step.key && left.some((other) => other.step.key === first))
-      && (step.onBench || !left.slice(0, index).some((other) => !other.step.onBench));
+    const isNext = (one: Placed, index: number): boolean => !links.some(({ first, then }) => then === one.step.key && left.some((other) => other.step.key === first))
+      && !left.slice(0, index).some((other) => isInLine(one, other, batches));
     done.push(...left.splice(Math.max(0, left.findIndex(isNext)), 1));
   }
   return done;
+}
+
+/** What is put together keeps its order, but for two things that are made each by itself. */
+function isInLine({ step: one }: Placed, { step: other }: Placed, batches: readonly NamedBatch[]): boolean {
+  if (one.onBench || other.onBench) return false;
+  const [own, its] = [one, other].map(({ batch }) => batches.find(({ name }) => name === batch));
+  return own === undefined || its === undefined || own === its || own.copies.some((copy) => its.copies.some((each) => meets(copy, each)));
 }
 
 function found(ground: Ground, naming: Naming, wanted: readonly Wanted[]): Found {
@@ -78,17 +99,7 @@ function found(ground: Ground, naming: Naming, wanted: readonly Wanted[]): Found
   const up = upright(ground);
   const whole = wholeLine(search, up);
   const batches = namedBatches(search, whole, naming);
-  return { placed: apart(orderedSteps(search, whole, batches, naming)), batches, cost: solve(search, ground.finished, 1).best[up] ?? 0 };
-}
-
-/** Tells steps of like keys apart by a number. */
-function apart(placed: readonly Placed[]): readonly Placed[] {
-  const keys = new Map<string, number>();
-  return placed.map(({ step, building }): Placed => {
-    const count = (keys.get(step.key) ?? 0) + 1;
-    keys.set(step.key, count);
-    return { step: { ...step, key: count === 1 ? step.key : `${step.key}-${count}` }, building };
-  });
+  return { placed: orderedSteps(search, whole, batches, naming), batches, cost: solve(search, ground.finished, 1).best[up] ?? 0 };
 }
 
 function planOf(ground: Ground, { placed, batches, cost }: Found, wishes: readonly OrderWish[], must: readonly OrderReason[]): FoundPlan {

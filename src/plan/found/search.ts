@@ -5,7 +5,9 @@ import { fixedCosts, handlingCosts, massOf, poseCosts, sumOf, turnCosts, WEIGHTS
 import { cutsOf, type Cut } from './cuts.ts';
 import { floorOf, isRaw, type Ground } from './ground.ts';
 import type { Link } from './links.ts';
+import { NoOrder } from '../no-order.ts';
 import { bodiesOf, restOver, type Lying, type Rest } from './resting.ts';
+import { looseIn } from './stuck.ts';
 
 /** What a set is taken apart into, with one direction up. */
 export interface Choice {
@@ -58,10 +60,16 @@ export function solve(search: Search, set: Bits, copies: number): Known {
   const known = search.known.get(key);
   if (known !== undefined) return known;
   search.left -= 1;
-  if (search.left < 0) throw new RangeError(`no order found among ${MOST_SETS} part-built states`);
+  if (search.left < 0) throw tooMany(search.ground);
   const made = solved(search, set, copies);
   search.known.set(key, made);
   return made;
+}
+
+function tooMany(ground: Ground): NoOrder {
+  const loose = looseIn(ground);
+  const these = loose.length === 0 ? '' : `, such as ${loose.join(', ')}`;
+  return new NoOrder(`no order found among ${MOST_SETS} part-built states, although every part comes off`, `fewer parts that come off in any order${these}`);
 }
 
 function solved(search: Search, set: Bits, copies: number): Known {
@@ -134,6 +142,8 @@ function baseOf(search: Search, piece: Bits, copies: number): Base {
 function cheapestBase(bases: readonly Base[], allFresh: number, pose: number): { readonly least: number; readonly onward: Bits | null } {
   let least = allFresh;
   let onward: Bits | null = null;
+  // A piece that comes apart in no way has no price that could be taken off the others'.
+  if (!Number.isFinite(allFresh)) return { least, onward };
   for (const { piece, price, known } of bases) {
     const total = known === null ? Infinity : allFresh - price + (known.best[pose] ?? Infinity);
     if (total >= least + 1e-9) continue;

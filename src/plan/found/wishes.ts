@@ -8,8 +8,9 @@ import type { Link } from './links.ts';
 import type { Told } from './reasons.ts';
 import type { Wanted } from './search.ts';
 
-/** Refuses a wish that names no step, or that goes against what must hold or an earlier wish, with the parts in the way. */
-export function checkWishes(wishes: readonly OrderWish[], keys: readonly string[], must: readonly OrderReason[]): void {
+/** Refuses a wish that names no step, that asks for a turn at another time, or that goes against what must hold or an earlier wish, with the parts in the way. */
+export function checkWishes(wishes: readonly OrderWish[], told: readonly Told[], must: readonly OrderReason[]): void {
+  const keys = told.map(({ step }) => step.key);
   wishes.forEach((wish, index) => {
     for (const field of ['first', 'then'] as const) {
       if (!keys.includes(wish[field])) throw fault(wish, `order.${field}`, `"${wish[field]}"`, `the key of a step, one of ${keys.join(', ')}`);
@@ -17,6 +18,8 @@ export function checkWishes(wishes: readonly OrderWish[], keys: readonly string[
     const earlier = wishes.slice(0, index).map((each): OrderReason => ({ first: each.first, then: each.then, rule: 'designer', parts: [] }));
     const against = pathOf([...must, ...earlier], wish.then, wish.first);
     if (against !== null) throw refusal(wish, against.map(explained).join('; '));
+    const turn = told.find(({ step, building }) => building?.is === 'turn' && (step.key === wish.first || step.key === wish.then));
+    if (turn !== undefined && !isKept(wish, keys)) throw refusal(wish, `"${turn.step.key}" turns the work, and comes where the work has to lie another way`);
   });
 }
 

@@ -83,6 +83,7 @@ export const tubeFields = {
 export const tubeSchema = section({ profile, outside: measure('length', 'Outside diameter, or from face to face.'), ...tubeFields }, 'A tube.');
 
 const plug = measure('length', 'How far its plug goes into the tube.');
+const bore = measure('length', 'Inside diameter of the tube that its plug is for; that of the usual tube when left out.').optional();
 const mass = measure('mass', 'Mass of one.');
 const thickness = (of: string) => measure('length', `Thickness of the ${of}.`);
 
@@ -95,7 +96,7 @@ const clip = {
 } as const;
 
 export const fittingSchema = z.discriminatedUnion('is', [
-  section({ is: oneWord('foot-plate', say.fitting, 'A plug with a plate, for a tube that stands on the floor.'), diameter: measure('length', 'Diameter of the plate.'), thickness: thickness('plate'), plug, mass }, 'A foot plate.'),
+  section({ is: oneWord('foot-plate', say.fitting, 'A plug with a plate, for a tube that stands on the floor.'), diameter: measure('length', 'Diameter of the plate.'), thickness: thickness('plate'), plug, bore, mass }, 'A foot plate.'),
   section({
     is: oneWord('castor', say.fitting, 'A plug with a fork and a wheel.'),
     wheel: measure('length', 'Diameter of the wheel.'),
@@ -104,9 +105,9 @@ export const fittingSchema = z.discriminatedUnion('is', [
     trail: measure('length', 'From the axis of the plug to that of the wheel, seen from above.', { zero: true }),
     brake: z.boolean({ error: messages.yesOrNo }).default(false).meta({ description: 'True when it has a brake.' }),
     load: measure('force', 'What one castor carries.'),
-    plug, mass,
+    plug, bore, mass,
   }, 'A castor.'),
-  section({ is: oneWord('end-cap', say.fitting, 'A plug that closes a tube.'), diameter: measure('length', 'Diameter of the cap.'), thickness: thickness('cap'), plug, mass }, 'An end cap.'),
+  section({ is: oneWord('end-cap', say.fitting, 'A plug that closes a tube.'), diameter: measure('length', 'Diameter of the cap.'), thickness: thickness('cap'), plug, bore, mass }, 'An end cap.'),
   section({
     is: oneWord('wall-bracket', say.fitting, 'A plate on a wall with a clip round a tube.'),
     plate: measure('length', 'Side of the square plate.'),

@@ -60,14 +60,14 @@ export interface PanelKind {
   readonly usedStockFactor: number;
 }
 
-/** One kind of small part of a kit. Lengths in mm, `load` in N, `mass` in kg. */
+/** One kind of small part of a kit. Lengths in mm, `load` in N, `mass` in kg; `bore` is the inside of the tube that a plug is for, left out for that of the usual one. */
 export type FittingKind = { readonly name: string; readonly mass: number } & (
   /** A plug in the end of a tube with a round plate under it. */
-  | { readonly is: 'foot-plate'; readonly diameter: number; readonly thickness: number; readonly plug: number }
+  | { readonly is: 'foot-plate'; readonly diameter: number; readonly thickness: number; readonly plug: number; readonly bore?: number | undefined }
   /** A plug in the end of a tube, a fork and a wheel; `height` from the floor to the tube's end, `trail` from the plug's axis to the wheel's. */
-  | { readonly is: 'castor'; readonly wheel: number; readonly width: number; readonly height: number; readonly trail: number; readonly plug: number; readonly brake: boolean; readonly load: number }
+  | { readonly is: 'castor'; readonly wheel: number; readonly width: number; readonly height: number; readonly trail: number; readonly plug: number; readonly bore?: number | undefined; readonly brake: boolean; readonly load: number }
   /** A plug that closes the end of a tube; its cap is `diameter` wide. */
-  | { readonly is: 'end-cap'; readonly diameter: number; readonly thickness: number; readonly plug: number }
+  | { readonly is: 'end-cap'; readonly diameter: number; readonly thickness: number; readonly plug: number; readonly bore?: number | undefined }
   /** A square plate on a wall, and a ring round a tube whose axis runs `reach` before the wall. */
   | { readonly is: 'wall-bracket'; readonly plate: number; readonly thickness: number; readonly reach: number; readonly width: number; readonly load: number }
   /** A clip round a tube and a leaf pinned to a panel's face, `reach` from the tube's axis; panel and leaf turn about the axis. */

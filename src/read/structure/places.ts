@@ -1,27 +1,48 @@
+import type { z } from 'zod';
 import { messages } from '../messages.ts';
 import { nearestName } from '../nearest.ts';
-import { goodEntries } from '../validate.ts';
+import { goodEntries, sectionEntries } from '../validate.ts';
 import type { FieldPath } from '../yaml-source.ts';
 import { callable, type Growing } from './growing.ts';
 import { references } from './references.ts';
 import { placeSchema } from './schema.ts';
 import { lengthField, measuredField, type Scope } from './scope.ts';
-import type { Place } from './types.ts';
+import type { Place, PlaceUse } from './types.ts';
 
 /** Newtons that a kilogram weighs (standard gravity, ISO 80000-4). */
 const WEIGHT = 9.80665;
 
-/** What the panels are for, in one size. `pieces` are the decks and panels of a short form, which a place may name as well. */
+/** What carries a load that a file may tell; anything else is tested with the load of its use, and a load told of it would be forgotten. */
+const LADEN: readonly PlaceUse[] = ['table', 'shelf', 'box'];
+
+/**
+ * What the panels are for, in one size. `pieces` are the decks and panels of a short form, which a place may name as well;
+ * a panel of points and bars that is in no place would be checked for nothing, and is told.
+ */
 export function writePlaces(scope: Scope, raw: unknown, growing: Growing, pieces: readonly string[]): readonly Place[] {
-  return [...goodEntries(raw, placeSchema)].flatMap(([name, given]) => {
-    const at = (field: string): FieldPath => ['places', name, field];
-    const panels = (typeof given.panel === 'string' ? [given.panel] : given.panel).map((word, index) =>
-      panelsOf(scope, typeof given.panel === 'string' ? at('panel') : [...at('panel'), index], word, growing, pieces));
-    const mattress = lengthField(scope, at('mattress'), given.mattress, [])({});
-    if (given.mattress !== undefined && given.use !== 'bed') scope.tell(at('mattress'), messages.structure.mattressOnBed);
-    const load = loadOf(scope, at('load'), given.load);
-    return panels.some((each) => each === null) ? [] : [{ name, use: given.use, panels: panels.flatMap((each) => each ?? []), load, mattress }];
-  });
+  const given = goodEntries(raw, placeSchema);
+  const places = [...given].map(([name, place]) => placeOf(scope, name, place, growing, pieces));
+  const told = places.flatMap((place) => place ?? []);
+  if (told.length === sectionEntries(raw).length) tellUnplaced(scope, growing, told);
+  return told;
+}
+
+function placeOf(scope: Scope, name: string, given: z.output<typeof placeSchema>, growing: Growing, pieces: readonly string[]): Place | null {
+  const at = (field: string): FieldPath => ['places', name, field];
+  const panels = (typeof given.panel === 'string' ? [given.panel] : given.panel).map((word, index) =>
+    panelsOf(scope, typeof given.panel === 'string' ? at('panel') : [...at('panel'), index], word, growing, pieces));
+  const mattress = lengthField(scope, at('mattress'), given.mattress, [])({});
+  if (given.mattress !== undefined && given.use !== 'bed') scope.tell(at('mattress'), messages.structure.mattressOnBed);
+  const load = loadOf(scope, at('load'), given.load);
+  if (given.load !== undefined && pieces.length > 0) scope.tell(at('load'), messages.structure.loadOfDecks);
+  else if (given.load !== undefined && !LADEN.includes(given.use)) scope.tell(at('load'), messages.structure.loadOfUse(given.use, LADEN));
+  return panels.some((each) => each === null) ? null : { name, use: given.use, panels: panels.flatMap((each) => each ?? []), load, mattress };
+}
+
+function tellUnplaced(scope: Scope, { panels }: Growing, places: readonly Place[]): void {
+  for (const panel of panels.values()) {
+    if (!places.some((place) => place.panels.includes(panel.name))) scope.tellOf(panel, messages.structure.unplaced(panel.of), messages.structure.noPlace(panel.name));
+  }
 }
 
 /** A bare name calls all panels of that name; a piece of a short form goes by its name. */

@@ -20,6 +20,8 @@ export interface Scope {
   readonly values: Values;
   /** Tells a fault of a field, the first only. */
   readonly tell: (path: FieldPath, remedy: string, found?: string) => void;
+  /** The same of a part that is written out, where its file tells of it. */
+  readonly tellOf: (part: Named, remedy: string, found: string) => void;
   /** Reads an expression; tells its fault and gives null when it is none. */
   readonly read: (path: FieldPath, text: string | number, more: readonly string[]) => PlacedExpression | null;
   /** How many of each section there are so far, all repeats together. */
@@ -41,6 +43,7 @@ export function newScope(source: YamlSource, size: string, kit: KitNames, known:
   return {
     source, size, kit, known, values, made,
     tell: (path, remedy, found) => once(source.fault(path, remedy, found === undefined ? undefined : messages.inSize(found, size))),
+    tellOf: ({ position, field }, remedy, found) => once({ position, field, found, remedy }),
     read: (path, text, more) => {
       const own: Fault[] = [];
       const placed = expressionReader(source, own)(path, text, null, { names: [...new Set([...known, ...more])] });

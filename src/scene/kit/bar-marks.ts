@@ -7,24 +7,32 @@ import type { Sliding } from './slide.ts';
 import type { StageHand } from './stage.ts';
 
 /** A pencil mark on a bar is a band of this width and thickness, mm. */
-const MARK = { width: 4, thickness: 0.4 };
+const MARK = { width: 4, ring: 2.4, thickness: 0.4 };
 
 /** Two rings near the foot of a bar tell it from the other end, mm from the foot. */
-export const FOOT_RINGS: readonly [number, number] = [12, 24];
+export const FOOT_RINGS: readonly [number, number] = [6, 12];
 
 /** The pencil marks of a bar: its foot, and the near ends of the sleeves, moved with the bar. */
 export function barMarks({ model, hand, offsets }: Sliding, barId: string): readonly SceneBody[] {
   const { shape } = hand.part(barId);
   if (shape.form !== 'tube') return [];
-  const band: Shape = { form: 'tube', length: MARK.width, outside: shape.outside + 2 * MARK.thickness, inside: shape.outside, holes: [] };
+  const band = (height: number): Shape => ({ form: 'tube', length: FOOT_RINGS.includes(height) ? MARK.ring : MARK.width, outside: shape.outside + 2 * MARK.thickness, inside: shape.outside, holes: [] });
   return [...FOOT_RINGS, ...sleeveEnds(model, barId)].map((height, index) =>
-    hand.prop({ partId: barId, id: `mark-${index + 1}` }, band, chained(moved(offsets.get(barId) ?? [0, 0, 0]), hand.pose(barId), moved([height - shape.length / 2, 0, 0])), 'present'));
+    hand.prop({ partId: barId, id: `mark-${index + 1}` }, band(height), chained(moved(offsets.get(barId) ?? [0, 0, 0]), hand.pose(barId), moved([height - shape.length / 2, 0, 0])), 'present'));
 }
 
-/** How far a bar stands out at its foot, told beside the nearer one; nothing where it ends in a sleeve. */
-export function footMark({ model, hand }: Sliding, barIds: readonly string[]): readonly Mark[] {
-  const bar = nearestOf(hand, barIds);
-  return bar === undefined ? [] : fromFoot(hand, bar, sleeveEnds(model, bar).slice(0, 1));
+/** The mark on a bar that stands at a joint when it is pushed home, mm from its foot: of the joints that it goes through in this step the one nearest its foot. Null where that is at its end. */
+export function markReached({ model, step }: Sliding, barId: string): number | null {
+  const through = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).flatMap((each) => (each.is === 'sleeve' && each.bar === barId ? [each.joint] : []));
+  const [first = 0] = sleeveEnds(model, barId, through);
+  return first > 0 ? first : null;
+}
+
+/** How far a bar stands out of the joint at its mark, told beside the nearer one; nothing where it ends in that. */
+export function footMark(sliding: Sliding, barIds: readonly string[]): readonly Mark[] {
+  const bar = nearestOf(sliding.hand, barIds);
+  const mark = bar === undefined ? null : markReached(sliding, bar);
+  return bar === undefined || mark === null ? [] : fromFoot(sliding.hand, bar, [mark]);
 }
 
 /** Distances from a bar's foot to places along it, mm, one length over the other. */

@@ -1,12 +1,12 @@
 import { dot, placed, undone, type Connection, type Model, type Part, type Pose, type Vec3 } from '../../model/index.ts';
 import { turnedBy } from './directions.ts';
 
-/** Distances of the near ends of the sleeves on a bar from the bar's own first end (a post's foot), mm, from there on. */
-export function sleeveEnds(model: Model, barId: string): readonly number[] {
+/** Distances of the near ends of the sleeves on a bar from the bar's own first end (a post's foot), mm, from there on; of those of some joints alone where these are named. */
+export function sleeveEnds(model: Model, barId: string, joints?: readonly string[]): readonly number[] {
   const bar = model.parts.find(({ id }) => id === barId);
   if (bar?.shape.form !== 'tube') return [];
   const half = bar.shape.length / 2;
-  return model.connections.flatMap((each) => (each.is === 'sleeve' && each.bar === barId ? [half + nearEnd(model, bar.pose, each)] : []))
+  return model.connections.flatMap((each) => (each.is === 'sleeve' && each.bar === barId && (joints?.includes(each.joint) ?? true) ? [half + nearEnd(model, bar.pose, each)] : []))
     .sort((a, b) => a - b);
 }
 

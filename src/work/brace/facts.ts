@@ -1,4 +1,4 @@
-import { but, doing, firm, joiningItem, on, pair, rule, work } from '../rules.ts';
+import { but, doing, joiningItem, on, pair, rule, work } from '../rules.ts';
 
 /** Crossed cables hung on the studs of one face. */
 export const facts = work({
@@ -10,7 +10,7 @@ export const facts = work({
   waits: 0,
   counts: ['cable'],
   rules: [
-    firm('cables-last', 'Cables are drawn tight on the upright, finished frame.', 'item', but(joiningItem, doing('hang')), doing('hang')),
+    rule('cables-last', 'Cables are drawn tight on the upright, finished frame.', 'item', but(joiningItem, doing('hang')), doing('hang')),
     rule('back-before-ends', 'The back is the longest face and squares the frame first.', 'item', on(doing('hang'), 'back'), on(doing('hang'), 'left', 'right', 'front')),
     rule('back-before-ends', 'Opposite faces follow each other.', 'item', on(doing('hang'), 'left'), on(doing('hang'), 'right')),
   ],

@@ -1,4 +1,4 @@
-import { capFor, openEnds } from '../../model/index.ts';
+import { capFor, cappedEnds } from '../../model/index.ts';
 import { doing, firm, pair, rule, work } from '../rules.ts';
 
 /** Sawn ends filed wet, and those that stay open capped; all of the item's tubes at once. */
@@ -11,7 +11,7 @@ export const facts = work({
   waits: 0,
   prepared: 'all',
   shownIn: 'lengths',
-  supplies: (model) => openEnds(model).map(({ outside, inside, count }) => ({ name: 'tube-cap', shape: { form: 'fitting', fitting: capFor(model.kit, outside), outside, inside }, count, size: [outside] })),
+  supplies: (model) => cappedEnds(model).map(({ count, ...end }) => ({ name: 'tube-cap', shape: { form: 'fitting', fitting: capFor(model.kit, end), ...end }, count, size: [end.outside] })),
   rules: [
     firm('sawn-before-filed', 'An end is filed when it is there.', 'item', doing('cut-tubes'), doing('cap-ends')),
     rule('filed-before-pushed', 'Fibres of a rough end cut hands and scrape joints.', 'item', doing('cap-ends'), doing('push', 'push-through')),

@@ -1,6 +1,6 @@
 import type { Model } from '../../model/index.ts';
 import {
-  body, box, markedAlike, pencil, postKinds, spacingPicture, straight, stroke, together, type DrawnPicture, type Ink, type Paper, type PostKind, type WorkPicture,
+  body, box, lettersWritten, markedAlike, pencil, postKinds, spacingPicture, straight, stroke, together, type DrawnPicture, type Ink, type Paper, type PostKind, type WorkPicture,
 } from '../../draw/work-kit/index.ts';
 
 /** Places for the decks measured off along the posts that lie side by side. */
@@ -18,8 +18,10 @@ export const picture: WorkPicture = {
 };
 
 /** Marks for the lower end of each sleeve, counted from the post's foot. */
-function postMarks({ kit }: Model, post: PostKind, paper: Paper): DrawnPicture {
+function postMarks(model: Model, post: PostKind, paper: Paper): DrawnPicture {
+  const { kit } = model;
   return spacingPicture({
+    letter: lettersWritten(model).get(post.ids[0] ?? '') ?? null,
     length: post.length,
     diameter: kit.tube.outsideDiameter,
     marks: post.marks,

@@ -1,12 +1,12 @@
-import { chained, moved } from '../../model/index.ts';
-import { barMarks, footMark, halfOf, sleeveEnds, slideWork, type SceneBody, type Sliding, type WorkScene } from '../../scene/kit/index.ts';
+import { chained, lengthOf, moved } from '../../model/index.ts';
+import { barMarks, footMark, halfOf, markReached, slideWork, type SceneBody, type Sliding, type WorkScene } from '../../scene/kit/index.ts';
 
 /** Share of the way that posts are drawn off. */
 const OFF_SHARE = 0.34;
 /** The count stands on the upper half, at this share of it. */
 const COUNT_SHARE = 0.4;
 
-/** Posts with their pencil marks, and pale where their feet will stand out of the lowest sleeves. */
+/** Posts with their pencil marks, and pale how far their feet will stand out of the joint that the mark of this step is for. */
 export const scene: WorkScene = slideWork({
   drawnOff: (way) => way * OFF_SHARE,
   countPlace: (part) => [halfOf(part) * COUNT_SHARE, 0, 0],
@@ -14,10 +14,17 @@ export const scene: WorkScene = slideWork({
   marks: (sliding) => footMark(sliding, sliding.fresh),
 });
 
-/** The foot of a post where it will stand out of the lowest sleeve, as a pale reminder of where to stop. */
-function footStub({ model, hand }: Sliding, postId: string): readonly SceneBody[] {
+/** White between a post and its pale foot, mm. */
+const WHITE = 2;
+
+/** The foot of a post where it will stand out of the joint at its mark, as a pale reminder of where to stop. */
+function footStub(sliding: Sliding, postId: string): readonly SceneBody[] {
+  const { hand, offsets } = sliding;
   const { shape } = hand.part(postId);
-  const [first = 0] = sleeveEnds(model, postId);
-  if (shape.form !== 'tube' || first <= 0) return [];
+  const mark = markReached(sliding, postId);
+  if (shape.form !== 'tube' || mark === null) return [];
+  // Only as far as the post, drawn off its place, does not lie there.
+  const first = Math.min(mark, lengthOf(offsets.get(postId) ?? [0, 0, 0]) - WHITE);
+  if (first <= 0) return [];
   return [hand.prop({ partId: postId, id: 'foot' }, { ...shape, length: first, holes: [] }, chained(hand.pose(postId), moved([(first - shape.length) / 2, 0, 0])), 'pale')];
 }

@@ -29,11 +29,11 @@ const long: PictureSize = { width: 72, height: 6 };
 
 /** The booklet with stand-in pictures of the sizes that are drawn for small pages. */
 function onSmallPages(input: BookletInput): BookletInput {
-  const { full, lettered, pattern, sections, bench, deck, wrap, over, closeUp } = small;
+  const { full, lettered, pattern, sections, bench, deck, wrap, whole } = small;
   const bars = [{ width: bench.width, height: 161.3 }, { width: bench.width, height: 109 }];
   const inPieces = ({ action, number }: Step): readonly PictureSize[] => {
     if (action === 'cut-tubes') return bars;
-    if (action === 'drill' || action === 'pin-posts') return [over, closeUp];
+    if (action === 'drill' || action === 'pin-posts') return [whole];
     return number === 14 ? [deck, wrap] : [bench];
   };
   const pictures = withPictures(

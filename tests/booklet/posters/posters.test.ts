@@ -29,9 +29,9 @@ const bench = new Set(['cut-tubes', 'cut-blank', 'mark-inside', 'mark-creases', 
 
 /** With stand-ins of the sizes in which the pictures are drawn, two for every third step. */
 function asPosters(input: BookletInput): BookletInput {
-  const { bench: flat, over, closeUp, full } = FORMATS.small;
+  const { bench: flat, whole, closeUp, full } = FORMATS.small;
   const ofSteps = input.plan.steps.flatMap(({ number, action }): readonly SizedPicture[] => [
-    ...(number % 3 === 0 ? [over, closeUp] : [flat]).map((size, piece) => ({ of: { what: 'step' as const, step: number, piece }, ...size })),
+    ...(number % 3 === 0 ? [whole, closeUp] : [flat]).map((size, piece) => ({ of: { what: 'step' as const, step: number, piece }, ...size })),
     ...(bench.has(action) ? [] : [{ of: { what: 'step-thumb' as const, step: number }, ...THUMB }]),
   ]);
   const pictures = withPictures(standInPictures(input.plan), ...ofSteps, { of: { what: 'finished' }, ...full }, { of: { what: 'finished-thumb' }, ...THUMB });

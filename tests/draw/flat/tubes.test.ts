@@ -83,7 +83,7 @@ describe('marks on a post', () => {
 
   it('counts them from the floor end', () => {
     const drawn = texts(spacingPicture({ ...post, marks: [969, 89, 529, 1409] }));
-    expect(drawn).toEqual(['0', '89', '529', '969', '1409', '×4', '0', '12', '24']);
+    expect(drawn).toEqual(['0', '89', '529', '969', '1409', '×4', '0', '6', '12']);
   });
 
   it('draws the mark at the sleeve edge it is for', () => {

@@ -1,9 +1,13 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { buildModel } from '../../../src/model/index.ts';
 import { findPlan } from '../../../src/plan/found/plan.ts';
 import { faultsOf } from '../../../src/plan/found/prove.ts';
 import type { FoundPlan } from '../../../src/plan/found/types.ts';
-import { FaultError, type Fault, type OrderWish } from '../../../src/read/index.ts';
+import { FaultError, type Fault, type Item, type OrderWish } from '../../../src/read/index.ts';
+import { itemNamed, modelOf } from '../../support/items.ts';
 import { rackModel, solids } from '../../support/rack.ts';
+import { structureFrom } from '../../support/structures.ts';
 
 const model = rackModel('standard');
 const position = { file: 'steps/rack/item.yaml', line: 75, column: 5 };
@@ -56,7 +60,11 @@ describe('a wish that is refused', () => {
     expect(remedy).toContain('would be in the way');
   });
 
-  it.each([['brace:left', 'stand-up', 'cables-last'], ['push-tubes:short', 'cut-tubes', 'tubes-cut-first']])('%s before %s, by the firm rule %s', (first, then, rule) => {
+  it('brace:left before stand-up, for a turn comes where the work must lie another way', () => {
+    expect(refusal(wish('brace:left', 'stand-up')).remedy).toContain('"stand-up" turns the work');
+  });
+
+  it.each([['push-tubes:short', 'cut-tubes', 'tubes-cut-first'], ['push-posts:front', 'mark-posts', 'marked-before-posts']])('%s before %s, by the firm rule %s', (first, then, rule) => {
     expect(refusal(wish(first, then)).remedy).toContain(`(${rule})`);
   });
 
@@ -68,5 +76,45 @@ describe('a wish that is refused', () => {
 
   it('when two wishes make a circle with what geometry asks', () => {
     expect(refusal(wish('pin-ends:right', 'wrap-side:left'), wish('pin-ends:left', 'wrap-side:right')).remedy).toContain('deck-1/panel-pin-left-1');
+  });
+});
+
+describe('a wish that goes against good practice alone', () => {
+  const chair = modelOf(itemNamed('chair'), 'mark-3');
+
+  it('goes before it: cables of a face before the panel that stands before them (cables-last, common practice, no source)', () => {
+    const plan = findPlan(chair, [wish('brace:back', 'hold-panel:backrest-back')], solids);
+    expect(keys(plan).indexOf('brace:back')).toBeGreaterThan(0);
+    expect(keys(plan).indexOf('brace:back')).toBeLessThan(keys(plan).indexOf('hold-panel:backrest-back'));
+    expect(faultsOf(chair, plan, solids)).toEqual([]);
+    expect(plan.reasons.some(({ rule, first, then }) => rule === 'cables-last' && first === 'hold-panel:backrest-back' && then === 'brace:back')).toBe(false);
+  });
+});
+
+describe('steps alike', () => {
+  const text = readFileSync(new URL('./items/coat-stand.yaml', import.meta.url), 'utf8');
+  const ordered = (order: string): Item => structureFrom('coat-stand', `${text}\norder:\n${order}`);
+  const stand = buildModel(ordered('  []'), 'low');
+  const usual = findPlan(stand, [], solids);
+  const closedBy = (plan: FoundPlan, key: string): string => JSON.stringify(plan.steps.find((step) => step.key === key)?.moves.flatMap(({ closes }) => closes.map((each) => JSON.stringify(each))).sort());
+
+  it('are told apart by a number, which the item file takes and which means the same work in the new order', () => {
+    const item = ordered('  - { first: push-tubes-4, then: push-tubes-3, because: The short rail is wanted first. }');
+    const plan = findPlan(stand, item.order, solids);
+    expect(keys(plan).indexOf('push-tubes-4')).toBeLessThan(keys(plan).indexOf('push-tubes-3'));
+    expect([...keys(plan)].sort()).toEqual([...keys(usual)].sort());
+    for (const key of ['push-tubes', 'push-tubes-2', 'push-tubes-3', 'push-tubes-4', 'push-tubes-5']) expect([key, closedBy(plan, key)]).toEqual([key, closedBy(usual, key)]);
+    expect(faultsOf(stand, plan, solids)).toEqual([]);
+  });
+
+  it('keep their names when others trade places', () => {
+    const plan = findPlan(stand, [wish('pin-posts:right', 'pin-posts:left')], solids);
+    expect(keys(plan).indexOf('pin-posts:right')).toBeLessThan(keys(plan).indexOf('pin-posts:left'));
+    expect(closedBy(plan, 'push-tubes-5')).toBe(closedBy(usual, 'push-tubes-5'));
+  });
+
+  it('that there are none of are refused, with file, line and the keys that there are', () => {
+    const item = ordered('  - { first: push-tubes-9, then: push-tubes-3, because: Nothing. }');
+    expect(() => findPlan(stand, item.order, solids)).toThrow(/^steps\/coat-stand\/item\.yaml:\d+:\d+ order\.first: found "push-tubes-9", would be right: the key of a step, one of .*push-tubes-5, /);
   });
 });

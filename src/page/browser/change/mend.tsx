@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState, type ReactNode } from 'react';
 import { isolate, Spoken } from '../../../booklet/index.ts';
-import type { Finding } from '../../../check/index.ts';
+import type { Finding, Remedy } from '../../../check/index.ts';
 import { dimensionedText } from '../../../read/index.ts';
 import { parameterLabel, useWords } from '../words.tsx';
-import type { MenderAnswer, MenderOrder, Remedy, Subject } from '../workers/messages.ts';
+import type { MenderAnswer, MenderOrder, Subject } from '../workers/messages.ts';
 import type { Draft } from './values.ts';
 
 interface MendProps {

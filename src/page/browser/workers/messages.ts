@@ -1,8 +1,8 @@
-import type { Advice, Finding } from '../../../check/index.ts';
+import type { Advice, Finding, Remedy } from '../../../check/index.ts';
 import type { Box3, NamedLength, PartKind, Pose, TubeNeed } from '../../../model/index.ts';
 import type { Step } from '../../../plan/index.ts';
 import type { BookletEdition, Paper } from '../../../booklet/index.ts';
-import type { Quantity, Use } from '../../../read/index.ts';
+import type { Use } from '../../../read/index.ts';
 import type { Look, Mark } from '../../../scene/index.ts';
 
 /** Which item, size and values a worker is to work on. */
@@ -98,12 +98,6 @@ export interface Driven {
 }
 
 export type ShaperAnswer = Shaped | Checked | Driven | Faulty;
-
-/** A value that, alone changed, makes a check pass. */
-export interface Remedy {
-  readonly parameter: string;
-  readonly value: Quantity;
-}
 
 export interface MenderOrder {
   readonly subject: Subject;
