@@ -72,6 +72,21 @@ interface Parsed {
 function parse(files: LocaleFiles, path: string): Parsed {
   const text = files[path];
   if (text === undefined) throw wordsError({ path, field: '', found: 'no such file', remedy: 'add it to the language\'s folder' });
+  const printed = asPrinted(text);
+  return printed === null ? parseWithPlaces(text, path) : { ...printed, placeOf: (field) => parseWithPlaces(text, path).placeOf(field) };
+}
+
+/** The value of a text that is JSON to the letter as it is printed, as these files are: then no name stands in it twice, and nothing is in it but JSON. Null for another, which is read with care. */
+function asPrinted(text: string): Pick<Parsed, 'value'> | null {
+  try {
+    const value = JSON.parse(text) as unknown;
+    return `${JSON.stringify(value, null, 2)}\n` === text ? { value } : null;
+  } catch {
+    return null;
+  }
+}
+
+function parseWithPlaces(text: string, path: string): Parsed {
   const lines = new LineCounter();
   // JSON is read as YAML, of which it is a part, because that reader tells line and column.
   const document = parseDocument(text, { lineCounter: lines, uniqueKeys: true });

@@ -2,7 +2,7 @@ import { flag, item } from './arrays.ts';
 import type { Lines } from './candidates.ts';
 import { alongLine } from './grid.ts';
 import type { OpenGrid } from './grid.ts';
-import { gridOver, sealGrid } from './grid.ts';
+import { enter, gridOver, sealGrid } from './grid.ts';
 import { newNodes, nodeAt } from './nodes.ts';
 import type { Nodes } from './nodes.ts';
 import { pointOnLine } from './visible.ts';
@@ -60,24 +60,36 @@ function meetAll(nodes: Nodes, spans: readonly Span[]): void {
 
 /** Enters a span, widened by the snapping distance. */
 function enterSpan(grid: OpenGrid, nodes: Nodes, { a, b }: Span, s: number): void {
-  const [x0, y0, x1, y1] = [item(nodes.x, a), item(nodes.y, a), item(nodes.x, b), item(nodes.y, b)];
+  const x0 = item(nodes.x, a);
+  const y0 = item(nodes.y, a);
+  const x1 = item(nodes.x, b);
+  const y1 = item(nodes.y, b);
   const scale = nodes.snap / (Math.hypot(x1 - x0, y1 - y0) || 1);
-  const [ux, uy] = [(x1 - x0) * scale, (y1 - y0) * scale];
-  const cells = new Set<number>();
-  for (const side of [-1, 0, 1]) {
-    alongLine(grid, x0 - ux - side * uy, y0 - uy + side * ux, x1 + ux - side * uy, y1 + uy + side * ux, (cell) => {
-      cells.add(cell);
-      return false;
-    });
-  }
-  for (const cell of cells) grid.entries.push(cell, s);
+  const ux = (x1 - x0) * scale;
+  const uy = (y1 - y0) * scale;
+  const cells: number[] = [];
+  const note = (cell: number): boolean => {
+    if (!cells.includes(cell)) {
+      cells.push(cell);
+      enter(grid, cell, s);
+    }
+    return false;
+  };
+  for (let side = -1; side <= 1; side++) alongLine(grid, x0 - ux - side * uy, y0 - uy + side * ux, x1 + ux - side * uy, y1 + uy + side * ux, note);
 }
 
 function meet(nodes: Nodes, one: Span, other: Span): void {
-  const touches = [stopAt(nodes, one, other.a), stopAt(nodes, one, other.b), stopAt(nodes, other, one.a), stopAt(nodes, other, one.b)];
-  if (touches.some(Boolean) || one.a === other.a || one.a === other.b || one.b === other.a || one.b === other.b) return;
-  const [ax, ay, bx, by] = [item(nodes.x, one.a), item(nodes.y, one.a), item(nodes.x, one.b), item(nodes.y, one.b)];
-  const [cx, cy, dx, dy] = [item(nodes.x, other.a), item(nodes.y, other.a), item(nodes.x, other.b), item(nodes.y, other.b)];
+  const touchesOther = stopsAtEither(nodes, one, other);
+  const touchesOne = stopsAtEither(nodes, other, one);
+  if (touchesOther || touchesOne || one.a === other.a || one.a === other.b || one.b === other.a || one.b === other.b) return;
+  const ax = item(nodes.x, one.a);
+  const ay = item(nodes.y, one.a);
+  const bx = item(nodes.x, one.b);
+  const by = item(nodes.y, one.b);
+  const cx = item(nodes.x, other.a);
+  const cy = item(nodes.y, other.a);
+  const dx = item(nodes.x, other.b);
+  const dy = item(nodes.y, other.b);
   const turn = (bx - ax) * (dy - cy) - (by - ay) * (dx - cx);
   if (turn === 0) return;
   const share = ((cx - ax) * (dy - cy) - (cy - ay) * (dx - cx)) / turn;
@@ -88,12 +100,22 @@ function meet(nodes: Nodes, one: Span, other: Span): void {
   other.stops.push({ share: otherShare, node });
 }
 
+/** Lets a span stop at the ends of another that lie on it. */
+function stopsAtEither(nodes: Nodes, span: Span, other: Span): boolean {
+  const atFirst = stopAt(nodes, span, other.a);
+  const atSecond = stopAt(nodes, span, other.b);
+  return atFirst || atSecond;
+}
+
 /** Lets a span stop at a node that lies on it. */
 function stopAt(nodes: Nodes, span: Span, node: number): boolean {
   if (node === span.a || node === span.b) return false;
-  const [ax, ay] = [item(nodes.x, span.a), item(nodes.y, span.a)];
-  const [dx, dy] = [item(nodes.x, span.b) - ax, item(nodes.y, span.b) - ay];
-  const [px, py] = [item(nodes.x, node) - ax, item(nodes.y, node) - ay];
+  const ax = item(nodes.x, span.a);
+  const ay = item(nodes.y, span.a);
+  const dx = item(nodes.x, span.b) - ax;
+  const dy = item(nodes.y, span.b) - ay;
+  const px = item(nodes.x, node) - ax;
+  const py = item(nodes.y, node) - ay;
   const square = dx * dx + dy * dy;
   const share = (px * dx + py * dy) / square;
   if (!(share > 0 && share < 1) || (px * dy - py * dx) ** 2 > nodes.snap * nodes.snap * square) return false;

@@ -1,6 +1,6 @@
 import { item, whole } from './arrays.ts';
 import type { Network } from './arrangement.ts';
-import { alongLine, gridOver, sealGrid } from './grid.ts';
+import { alongLine, enter, gridOver, sealGrid } from './grid.ts';
 import type { Grid } from './grid.ts';
 
 /**
@@ -12,8 +12,10 @@ export function clearancesOf(network: Network, reach: number): Float64Array {
   const clearances = new Float64Array(2 * network.links.length);
   network.links.forEach(({ from, to }, l) => {
     const { x, y } = network.nodes;
-    const [px, py] = [(item(x, from) + item(x, to)) / 2, (item(y, from) + item(y, to)) / 2];
-    const [dx, dy] = [item(x, to) - item(x, from), item(y, to) - item(y, from)];
+    const px = (item(x, from) + item(x, to)) / 2;
+    const py = (item(y, from) + item(y, to)) / 2;
+    const dx = item(x, to) - item(x, from);
+    const dy = item(y, to) - item(y, from);
     const scale = reach / Math.sqrt(dx * dx + dy * dy);
     clearances[2 * l] = reach * freeShare(network, grid, l, px, py, -dy * scale, dx * scale);
     clearances[2 * l + 1] = reach * freeShare(network, grid, l, px, py, dy * scale, -dx * scale);
@@ -30,7 +32,7 @@ function gridOfLinks({ nodes, links }: Network): Grid {
   const grid = gridOver(points, links.length);
   links.forEach(({ from, to }, l) => {
     alongLine(grid, item(nodes.x, from), item(nodes.y, from), item(nodes.x, to), item(nodes.y, to), (cell) => {
-      grid.entries.push(cell, l);
+      enter(grid, cell, l);
       return false;
     });
   });
@@ -45,8 +47,10 @@ function freeShare({ nodes, links }: Network, grid: Grid, self: number, px: numb
       const other = whole(grid.members, m);
       if (other === self) continue;
       const { from, to } = item(links, other);
-      const [ax, ay] = [item(nodes.x, from) - px, item(nodes.y, from) - py];
-      const [ex, ey] = [item(nodes.x, to) - item(nodes.x, from), item(nodes.y, to) - item(nodes.y, from)];
+      const ax = item(nodes.x, from) - px;
+      const ay = item(nodes.y, from) - py;
+      const ex = item(nodes.x, to) - item(nodes.x, from);
+      const ey = item(nodes.y, to) - item(nodes.y, from);
       const turn = dx * ey - dy * ex;
       const along = (ax * ey - ay * ex) / turn;
       const across = (ax * dy - ay * dx) / turn;

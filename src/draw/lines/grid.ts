@@ -1,4 +1,4 @@
-import { item, real, whole } from './arrays.ts';
+import { real, whole } from './arrays.ts';
 
 /** A grid of square cells over the view plane; each cell lists what reaches into it. */
 export interface Grid {
@@ -14,9 +14,25 @@ export interface Grid {
   readonly members: Int32Array;
 }
 
-/** A grid that is being filled: cell and item by turns. */
+/** A grid that is being filled. */
 export interface OpenGrid extends Omit<Grid, 'starts' | 'members'> {
-  readonly entries: number[];
+  /** Cell and item by turns, as far as `count`. */
+  entries: Int32Array;
+  count: number;
+}
+
+/** Enters an item in a cell. */
+export function enter(grid: OpenGrid, cell: number, member: number): void {
+  if (grid.count === grid.entries.length) grid.entries = larger(grid.entries);
+  grid.entries[grid.count] = cell;
+  grid.entries[grid.count + 1] = member;
+  grid.count += 2;
+}
+
+function larger(entries: Int32Array): Int32Array {
+  const grown = new Int32Array(2 * entries.length);
+  grown.set(entries);
+  return grown;
 }
 
 /** An empty grid over points (x y z by turns) with about one cell an item. */
@@ -28,10 +44,11 @@ export function gridOver(points: Float64Array, items: number): OpenGrid {
     low = Math.min(low, real(points, p + 1));
     high = Math.max(high, real(points, p + 1));
   }
-  if (!(right > left) && !(high > low)) return { x: 0, y: 0, cell: 1, columns: 1, rows: 1, entries: [] };
+  const empty = { entries: new Int32Array(16 * Math.max(1, items)), count: 0 };
+  if (!(right > left) && !(high > low)) return { x: 0, y: 0, cell: 1, columns: 1, rows: 1, ...empty };
   const [width, height] = [right - left, high - low];
   const cell = Math.max(Math.sqrt((width * height) / Math.max(1, items)), Math.max(width, height) / 1000);
-  return { x: left, y: low, cell, columns: Math.floor(width / cell) + 1, rows: Math.floor(height / cell) + 1, entries: [] };
+  return { x: left, y: low, cell, columns: Math.floor(width / cell) + 1, rows: Math.floor(height / cell) + 1, ...empty };
 }
 
 /** The column or row in which a distance from the grid's corner lies, kept inside the grid. */
@@ -43,8 +60,12 @@ export function slot(distance: number, cell: number, slots: number): number {
 /** Enters a triangle in every cell that it may touch: row by row between its sides. */
 export function coverTriangle(grid: OpenGrid, member: number, points: Float64Array, a: number, b: number, c: number): void {
   const { cell, y, rows } = grid;
-  const [ax, bx, cx] = [real(points, a), real(points, b), real(points, c)];
-  const [ay, by, cy] = [real(points, a + 1), real(points, b + 1), real(points, c + 1)];
+  const ax = real(points, a);
+  const bx = real(points, b);
+  const cx = real(points, c);
+  const ay = real(points, a + 1);
+  const by = real(points, b + 1);
+  const cy = real(points, c + 1);
   const top = slot(Math.max(ay, by, cy) - y, cell, rows);
   for (let row = slot(Math.min(ay, by, cy) - y, cell, rows); row <= top; row++) {
     const low = y + (row - 1e-6) * cell;
@@ -59,7 +80,7 @@ function enterRow(grid: OpenGrid, member: number, row: number, left: number, rig
   const margin = 1e-6 * grid.cell;
   const last = slot(right + margin - grid.x, grid.cell, grid.columns);
   for (let column = slot(left - margin - grid.x, grid.cell, grid.columns); column <= last; column++) {
-    grid.entries.push(row * grid.columns + column, member);
+    enter(grid, row * grid.columns + column, member);
   }
 }
 
@@ -73,19 +94,19 @@ function leftWithin(x0: number, y0: number, x1: number, y1: number, low: number,
 }
 
 /** Sorts the entries by cell, keeping their order within each. */
-export function sealGrid({ entries, ...grid }: OpenGrid): Grid {
+export function sealGrid({ entries, count, ...grid }: OpenGrid): Grid {
   const starts = new Int32Array(grid.columns * grid.rows + 1);
-  for (let e = 0; e < entries.length; e += 2) {
-    const cell = item(entries, e) + 1;
+  for (let e = 0; e < count; e += 2) {
+    const cell = whole(entries, e) + 1;
     starts[cell] = whole(starts, cell) + 1;
   }
   for (let cell = 1; cell < starts.length; cell++) starts[cell] = whole(starts, cell) + whole(starts, cell - 1);
   const next = starts.slice();
-  const members = new Int32Array(entries.length / 2);
-  for (let e = 0; e < entries.length; e += 2) {
-    const cell = item(entries, e);
+  const members = new Int32Array(count / 2);
+  for (let e = 0; e < count; e += 2) {
+    const cell = whole(entries, e);
     const place = whole(next, cell);
-    members[place] = item(entries, e + 1);
+    members[place] = whole(entries, e + 1);
     next[cell] = place + 1;
   }
   return { ...grid, starts, members };
@@ -96,10 +117,15 @@ export function sealGrid({ entries, ...grid }: OpenGrid): Grid {
  * between which it can be there; stops when `visit` returns true.
  */
 export function alongLine(grid: Grid | OpenGrid, x0: number, y0: number, x1: number, y1: number, visit: (cell: number, from: number, to: number) => boolean): void {
-  const [dx, dy] = [x1 - x0, y1 - y0];
+  const dx = x1 - x0;
+  const dy = y1 - y0;
   const flat = Math.abs(dx) >= Math.abs(dy);
-  const [start, run, slots] = flat ? [x0 - grid.x, dx, grid.columns] : [y0 - grid.y, dy, grid.rows];
-  const [side, slope, sideSlots] = flat ? [y0 - grid.y, dy, grid.rows] : [x0 - grid.x, dx, grid.columns];
+  const start = flat ? x0 - grid.x : y0 - grid.y;
+  const run = flat ? dx : dy;
+  const slots = flat ? grid.columns : grid.rows;
+  const side = flat ? y0 - grid.y : x0 - grid.x;
+  const slope = flat ? dy : dx;
+  const sideSlots = flat ? grid.rows : grid.columns;
   const margin = 1e-6 * grid.cell;
   const last = slot(Math.max(start, start + run) + margin, grid.cell, slots);
   for (let k = slot(Math.min(start, start + run) - margin, grid.cell, slots); k <= last; k++) {
@@ -108,7 +134,8 @@ export function alongLine(grid: Grid | OpenGrid, x0: number, y0: number, x1: num
     const from = Math.max(0, Math.min(one, other));
     const to = Math.min(1, Math.max(one, other));
     if (from > to) continue;
-    const [p, q] = [side + from * slope, side + to * slope];
+    const p = side + from * slope;
+    const q = side + to * slope;
     const end = slot(Math.max(p, q) + margin, grid.cell, sideSlots);
     for (let j = slot(Math.min(p, q) - margin, grid.cell, sideSlots); j <= end; j++) {
       if (visit(flat ? j * grid.columns + k : k * grid.columns + j, from, to)) return;

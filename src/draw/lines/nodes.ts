@@ -15,14 +15,19 @@ export function newNodes(snap: number): Nodes {
 
 /** The node at a place: the nearest one within the snapping distance, or a new one. */
 export function nodeAt(nodes: Nodes, x: number, y: number): number {
-  const [column, row] = [Math.floor(x / nodes.snap), Math.floor(y / nodes.snap)];
+  const column = Math.floor(x / nodes.snap);
+  const row = Math.floor(y / nodes.snap);
   let best = -1;
   let least = nodes.snap * nodes.snap;
   for (let c = column - 1; c <= column + 1; c++) {
     for (let r = row - 1; r <= row + 1; r++) {
-      for (const n of nodes.cells.get(cellKey(c, r)) ?? []) {
+      const here = nodes.cells.get(cellKey(c, r));
+      if (here === undefined) continue;
+      for (const n of here) {
         const away = (item(nodes.x, n) - x) ** 2 + (item(nodes.y, n) - y) ** 2;
-        if (away < least) [best, least] = [n, away];
+        if (away >= least) continue;
+        best = n;
+        least = away;
       }
     }
   }

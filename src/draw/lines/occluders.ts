@@ -30,8 +30,12 @@ export function occludersOf(stage: Stage, tolerances: Tolerances): Occluders {
     const t = whole(triangles, i);
     for (let side = 0; side < 3; side++) writeSide(numbers, stride * i + 3 * side, stage, t, side, tolerances);
     for (let k = 0; k < 4; k++) numbers[stride * i + planeAt + k] = real(stage.planes, 4 * whole(stage.planeOf, t) + k);
-    const [a, b, c] = [3 * whole(stage.triangles, 3 * t), 3 * whole(stage.triangles, 3 * t + 1), 3 * whole(stage.triangles, 3 * t + 2)];
-    const [az, bz, cz] = [real(stage.points, a + 2), real(stage.points, b + 2), real(stage.points, c + 2)];
+    const a = 3 * whole(stage.triangles, 3 * t);
+    const b = 3 * whole(stage.triangles, 3 * t + 1);
+    const c = 3 * whole(stage.triangles, 3 * t + 2);
+    const az = real(stage.points, a + 2);
+    const bz = real(stage.points, b + 2);
+    const cz = real(stage.points, c + 2);
     numbers[stride * i + leastZ] = Math.min(az, bz, cz);
     numbers[stride * i + greatestZ] = Math.max(az, bz, cz);
     coverTriangle(grid, i, stage.points, a, b, c);
@@ -45,7 +49,9 @@ function nearestFirst(stage: Stage): Int32Array {
   const nearest = new Float64Array(stage.front.length);
   for (let t = 0; t < stage.front.length; t++) {
     if (flag(stage.front, t) === 0) continue;
-    const [a, b, c] = [3 * whole(stage.triangles, 3 * t), 3 * whole(stage.triangles, 3 * t + 1), 3 * whole(stage.triangles, 3 * t + 2)];
+    const a = 3 * whole(stage.triangles, 3 * t);
+    const b = 3 * whole(stage.triangles, 3 * t + 1);
+    const c = 3 * whole(stage.triangles, 3 * t + 2);
     if (!(doubleArea(stage.points, a, b, c) > 1e-18 * stage.diagonal * stage.diagonal)) continue;
     nearest[t] = Math.max(real(stage.points, a + 2), real(stage.points, b + 2), real(stage.points, c + 2));
     found.push(t);
@@ -60,8 +66,10 @@ function doubleArea(p: Float64Array, a: number, b: number, c: number): number {
 function writeSide(numbers: Float64Array, at: number, stage: Stage, t: number, side: number, tolerances: Tolerances): void {
   const from = 3 * whole(stage.triangles, 3 * t + side);
   const to = 3 * whole(stage.triangles, 3 * t + ((side + 1) % 3));
-  const [x, y] = [real(stage.points, from), real(stage.points, from + 1)];
-  const [dx, dy] = [real(stage.points, to) - x, real(stage.points, to + 1) - y];
+  const x = real(stage.points, from);
+  const y = real(stage.points, from + 1);
+  const dx = real(stage.points, to) - x;
+  const dy = real(stage.points, to + 1) - y;
   const length = Math.sqrt(dx * dx + dy * dy) || 1;
   const beyond = whole(stage.neighbours, 3 * t + side);
   const inner = beyond >= 0 && flag(stage.front, beyond) === 1;

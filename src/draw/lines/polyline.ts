@@ -33,8 +33,13 @@ function keepCorners(points: readonly Vec2[], tolerance: number): readonly Vec2[
 }
 
 /** Distance of a point from the straight piece between two others. */
-function offLine([px, py]: Vec2, [ax, ay]: Vec2, [bx, by]: Vec2): number {
-  const [dx, dy] = [bx - ax, by - ay];
+function offLine(point: Vec2, from: Vec2, to: Vec2): number {
+  const px = point[0];
+  const py = point[1];
+  const ax = from[0];
+  const ay = from[1];
+  const dx = to[0] - ax;
+  const dy = to[1] - ay;
   const square = dx * dx + dy * dy;
   const share = square > 0 ? Math.min(1, Math.max(0, ((px - ax) * dx + (py - ay) * dy) / square)) : 0;
   return Math.hypot(px - ax - share * dx, py - ay - share * dy);

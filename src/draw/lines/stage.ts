@@ -65,7 +65,9 @@ function startsOf(counts: readonly number[]): Int32Array {
 export function turnPoints(from: Float64Array, m: readonly number[], to: Float64Array, start: number): void {
   const [m0, m1, m2, , m4, m5, m6, , m8, m9, m10, , mx, my, mz] = m as Fifteen;
   for (let p = 0; p < from.length; p += 3) {
-    const [px, py, pz] = [real(from, p), real(from, p + 1), real(from, p + 2)];
+    const px = real(from, p);
+    const py = real(from, p + 1);
+    const pz = real(from, p + 2);
     to[start + p] = m0 * px + m4 * py + m8 * pz + mx;
     to[start + p + 1] = m1 * px + m5 * py + m9 * pz + my;
     to[start + p + 2] = m2 * px + m6 * py + m10 * pz + mz;
@@ -79,7 +81,9 @@ type Fifteen = readonly [number, number, number, number, number, number, number,
 export function turnPlanes(from: Float64Array, m: readonly number[], to: Float64Array, start: number): void {
   const [m0, m1, m2, , m4, m5, m6, , m8, m9, m10, , mx, my, mz] = m as Fifteen;
   for (let p = 0; p < from.length; p += 4) {
-    const [nx, ny, nz] = [real(from, p), real(from, p + 1), real(from, p + 2)];
+    const nx = real(from, p);
+    const ny = real(from, p + 1);
+    const nz = real(from, p + 2);
     const x = m0 * nx + m4 * ny + m8 * nz;
     const y = m1 * nx + m5 * ny + m9 * nz;
     const z = m2 * nx + m6 * ny + m10 * nz;

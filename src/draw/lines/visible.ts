@@ -34,8 +34,12 @@ export function visiblePieces(lines: Lines, occluders: Occluders, tolerances: To
 
 /** Spans of a line (shares, sorted by their start) that lie behind a face. */
 function hiddenSpans(ends: Float64Array, line: number, occluders: Occluders, tested: Int32Array, behind: number): readonly (readonly [number, number])[] {
-  const [x0, y0, z0] = [real(ends, 6 * line), real(ends, 6 * line + 1), real(ends, 6 * line + 2)];
-  const [x1, y1, z1] = [real(ends, 6 * line + 3), real(ends, 6 * line + 4), real(ends, 6 * line + 5)];
+  const x0 = real(ends, 6 * line);
+  const y0 = real(ends, 6 * line + 1);
+  const z0 = real(ends, 6 * line + 2);
+  const x1 = real(ends, 6 * line + 3);
+  const y1 = real(ends, 6 * line + 4);
+  const z1 = real(ends, 6 * line + 5);
   const { grid, numbers } = occluders;
   const spans: [number, number][] = [];
   alongLine(grid, x0, y0, x1, y1, (cell, from, to) => {
@@ -61,7 +65,9 @@ function hiddenBy(f: Float64Array, at: number, x0: number, y0: number, z0: numbe
   let from = 0;
   let to = 1;
   for (let side = at; side < at + planeAt; side += 3) {
-    const [a, b, c] = [real(f, side), real(f, side + 1), real(f, side + 2)];
+    const a = real(f, side);
+    const b = real(f, side + 1);
+    const c = real(f, side + 2);
     const p = a * x0 + b * y0 - c;
     const q = a * x1 + b * y1 - c;
     if (p < 0 && q < 0) return null;
@@ -70,7 +76,10 @@ function hiddenBy(f: Float64Array, at: number, x0: number, y0: number, z0: numbe
     if (from >= to) return null;
   }
   const plane = at + planeAt;
-  const [nx, ny, nz, d] = [real(f, plane), real(f, plane + 1), real(f, plane + 2), real(f, plane + 3) - behind];
+  const nx = real(f, plane);
+  const ny = real(f, plane + 1);
+  const nz = real(f, plane + 2);
+  const d = real(f, plane + 3) - behind;
   const p = d - (nx * x0 + ny * y0 + nz * z0);
   const q = d - (nx * x1 + ny * y1 + nz * z1);
   if (p <= 0 && q <= 0) return null;

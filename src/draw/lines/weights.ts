@@ -38,8 +38,10 @@ function ownerOf(link: Link, left: number, right: number, [one, other]: readonly
 
 /** The face nearest to the eye at a distance to the left of a link's middle. */
 function faceBeside({ nodes }: Network, { from, to }: Link, distance: number, occluders: Occluders, tolerances: Tolerances): number {
-  const [x, y] = [(item(nodes.x, from) + item(nodes.x, to)) / 2, (item(nodes.y, from) + item(nodes.y, to)) / 2];
-  const [dx, dy] = [item(nodes.x, to) - item(nodes.x, from), item(nodes.y, to) - item(nodes.y, from)];
+  const x = (item(nodes.x, from) + item(nodes.x, to)) / 2;
+  const y = (item(nodes.y, from) + item(nodes.y, to)) / 2;
+  const dx = item(nodes.x, to) - item(nodes.x, from);
+  const dy = item(nodes.y, to) - item(nodes.y, from);
   const scale = distance / Math.hypot(dx, dy);
   return frontmost(occluders, x - dy * scale, y + dx * scale, tolerances);
 }
@@ -61,6 +63,6 @@ function heightOver(f: Float64Array, face: number, { middle: [x, y, z] }: Link):
 
 function isFlat(f: Float64Array, left: number, right: number, link: Link, tolerances: Tolerances): boolean {
   const [p, q] = [stride * left + planeAt, stride * right + planeAt];
-  const cosine = [0, 1, 2].reduce((sum, k) => sum + real(f, p + k) * real(f, q + k), 0);
+  const cosine = real(f, p) * real(f, q) + real(f, p + 1) * real(f, q + 1) + real(f, p + 2) * real(f, q + 2);
   return cosine > 0.99998 && Math.abs(heightOver(f, left, link) - heightOver(f, right, link)) < tolerances.buried;
 }
