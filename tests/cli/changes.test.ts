@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { longestCommon } from '../../src/cli/changes/compare.ts';
 import { reprints } from '../../src/cli/changes/reprints.ts';
 import { stillServing } from '../../src/cli/changes/still-serve.ts';
+import { readAgain, type StructureNode } from '../booklet/print/second-reader.ts';
 import { newWorkshop, type Workshop } from './workshop.ts';
 
 const hasGit = spawnSync('git', ['--version']).status === 0;
@@ -16,6 +17,10 @@ beforeAll(async () => {
   expect((await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'before', '--cache', 'kept'])).code).toBe(0);
 });
 afterAll(() => { shop.close(); });
+
+/** All that stands in a part of a page, and what its pictures say to those who hear it. */
+const textIn = ({ text, children }: StructureNode): string => [text, ...children.map(textIn)].join(' ');
+const altsIn = ({ alt, children }: StructureNode): readonly string[] => [...(alt === undefined ? [] : [alt]), ...children.flatMap(altsIn)];
 
 const changes = (...more: readonly string[]): ReturnType<Workshop['run']> => shop.run(['changes', 'stool', '--since', 'before', '--cache', 'kept', ...more]);
 
@@ -40,6 +45,26 @@ describe('what a change did', () => {
     expect(page.match(/<figure>/g)).toHaveLength(count);
     expect(page.match(/<img /g)).toHaveLength(2 * count);
     expect(shop.files().filter((path) => path.startsWith('booklets/'))).toEqual([]);
+  });
+
+  it('is printed where that is asked for, and what is made then says which print it replaces', async () => {
+    const { code, out } = await changes('--size', 'low', '--print', 'sheets', '--paper', 'a4');
+    expect({ code, files: out.match(/^sheets.*$/gm) }).toEqual({ code: 0, files: ['sheets/stool-low-changes-en.pdf'] });
+    const marks = /^\{\n {2}"mark": "([0-9a-f]{8})"/;
+    const [, before = ''] = marks.exec(shop.read('before/stool/low/build.json').toString()) ?? [];
+    expect((await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', 'after', '--cache', 'kept'])).code).toBe(0);
+    const [, after = ''] = marks.exec(shop.read('after/stool/low/build.json').toString()) ?? [];
+    // One after the other: what reads them holds one at a time.
+    const sheets = await readAgain(Uint8Array.from(shop.read('sheets/stool-low-changes-en.pdf')));
+    const booklet = await readAgain(Uint8Array.from(shop.read('after/stool/low/stool-low-en-words.pdf')));
+    const [first = ''] = sheets.pages.map(textIn);
+    expect(first).toMatch(new RegExp(`What changed.*Stool, Low.*${after}.*Replaces print.*${before}.*Pages to print again.*Top of the seat.*300 mm.*320 mm`, 's'));
+    expect(sheets.untied).toEqual([]);
+    const figures = sheets.pages.flatMap(altsIn);
+    const now = figures.filter((alt) => alt.endsWith('Now'));
+    expect(now.length).toBeGreaterThan(20);
+    expect(figures.filter((alt) => alt.endsWith('Before'))).toHaveLength(now.length);
+    expect(booklet.pages.map(textIn).filter((text) => text.includes('Replaces print'))).toEqual([expect.stringContaining(before)]);
   });
 
   it.skipIf(!hasGit)('is the same against the texts of a revision in git', async () => {
