@@ -4,6 +4,7 @@ import type { Plan, Step } from '../plan/index.ts';
 import { closeUpScene, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, wayUpScenes, withCaps, type Scene } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
+import { withLetters } from './letters-at-bars.ts';
 import { composeAfter, composeBeside, composePair, composePicture, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
@@ -34,7 +35,7 @@ function scenePicture(givens: StepGivens, step: Step, paper: 'frame' | 'deck' | 
   const scene = stepScene(model, step, solids);
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
   const capped = (shown: Scene): Scene => withCaps(model, solids, shown);
-  const told: Scene = capped({ ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolledSteps(model, plan).get(step.number) ?? [])] });
+  const told: Scene = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolledSteps(model, plan).get(step.number) ?? [])] }));
   const closeUp = closeUpScene(model, step, solids);
   const before = doneBefore(givens, step).map(capped);
   const papers = FORMATS[format];
