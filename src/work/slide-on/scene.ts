@@ -1,4 +1,4 @@
-import { lengthOf, minus, placed, type Vec3 } from '../../model/index.ts';
+import { placed, type Vec3 } from '../../model/index.ts';
 import {
   atMost, barMarks, fromFoot, halfOf, nearestOf, sleeveEnds, slideWork, throughBars, type Mark, type SceneBody, type Sliding, type WorkScene,
 } from '../../scene/kit/index.ts';
@@ -27,11 +27,8 @@ interface Stop {
 function stops({ model, hand, step, moving }: Sliding): readonly Stop[] {
   const found = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).flatMap((each): readonly Stop[] => {
     if (each.is !== 'sleeve' || moving.includes(each.bar)) return [];
-    const half = halfOf(hand.part(each.bar));
-    const middle = placed(hand.pose(each.joint), [0, 0, 0]);
-    const marks = sleeveEnds(model, each.bar).map((fromFoot) => ({ fromFoot, place: placed(hand.pose(each.bar), [fromFoot - half, 0, 0]) }));
-    const [own] = marks.toSorted((a, b) => lengthOf(minus(a.place, middle)) - lengthOf(minus(b.place, middle)));
-    return own === undefined ? [] : [{ joint: each.joint, bar: each.bar, ...own }];
+    const [fromFoot] = sleeveEnds(model, each.bar, [each.joint]);
+    return fromFoot === undefined ? [] : [{ joint: each.joint, bar: each.bar, fromFoot, place: placed(hand.pose(each.bar), [fromFoot - halfOf(hand.part(each.bar)), 0, 0]) }];
   });
   return found.toSorted((a, b) => a.fromFoot - b.fromFoot);
 }
