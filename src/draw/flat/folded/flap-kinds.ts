@@ -16,6 +16,9 @@ export interface FlapKind {
   readonly places: readonly { readonly at: Vec2; readonly outwards: Vec2 }[];
 }
 
+/** Whether a bend is made on the inner face, which bears the marks: a crease is pressed into the face that it turns to, a half-cut opens on the face that it turns away from. */
+export const isMadeInside = ({ is, turn }: Pick<Bend, 'is' | 'turn'>): boolean => (turn > 0) === (is === 'crease');
+
 const middleOf = ([one, other]: PanelLine): Vec2 => [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2];
 
 /** The free edge's middle, and the way there from a line further in. */

@@ -14,7 +14,7 @@ import { stepPaper } from '../step-paper.ts';
 import { tell } from '../../../scene/index.ts';
 import { bendMarks, blankRing, blankSides, patternHoles, patternOutline, rootMarks } from './bend-lines.ts';
 import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, rootPlaces, type Coordinates } from './coordinates.ts';
-import { flapKinds } from './flap-kinds.ts';
+import { flapKinds, isMadeInside } from './flap-kinds.ts';
 import { holeLegend, legendHeight } from '../hole-marks.ts';
 import { kindNumerals, kindStrips, kindWidth, type StripWork } from './kind-strip.ts';
 import type { Sign } from './sign.ts';
@@ -48,9 +48,12 @@ export function foldedMarks(pattern: Pattern, marking: Marking, paper: Paper): r
     case 'holes': return measured(pattern, holePlaces(pattern), paper, (view) => [...bends(pattern, view, null), patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(pattern, view, { ...pens.hole, width: 0.5 })], holeSign(pattern, paper.width - 2 * signsLeft));
     case 'notches-cut': return notched(pattern, paper);
     case 'crease': return stripped(pattern, 'crease', paper, (view) => cutAndBent(pattern, view, 'crease'));
-    case 'half-cut': return stripped(pattern, 'half-cut', paper, (view) => cutAndBent(pattern, view, 'half-cut'), { wide: knifeWidth, draw: (box) => knifeInPanel(pattern, box) });
+    case 'half-cut': return stripped(pattern, 'half-cut', paper, (view) => cutAndBent(pattern, view, 'half-cut'), { wide: knifeWidth, draw: (box) => knifeInPanel(pattern, box, isCutInside(pattern) ? 'upper' : 'lower') });
   }
 }
+
+/** Whether all half-cuts are made on the face that bears the marks. */
+const isCutInside = (pattern: Pattern): boolean => flapKinds(pattern).every(({ bends: all }) => all.every((bend) => bend.is !== 'half-cut' || isMadeInside(bend)));
 
 interface TallSign {
   readonly height: number;

@@ -9,7 +9,7 @@ import { fittingScale, onPaper, type Fit } from '../../kit/fit.ts';
 import { cornersOf } from '../../kit/geometry.ts';
 import { spread } from '../../kit/spread.ts';
 import { tell } from '../../../scene/index.ts';
-import { stripStart, type FlapKind } from './flap-kinds.ts';
+import { isMadeInside, stripStart, type FlapKind } from './flap-kinds.ts';
 
 /** What is done along the lines of a strip: marked at their distances, creased, or cut half through. */
 export type StripWork = 'mark' | 'crease' | 'half-cut';
@@ -87,11 +87,10 @@ function worked(kind: FlapKind, work: 'crease' | 'half-cut', deep: number, right
     area('core', section),
     outline(pens.cut, section),
     ...(work === 'crease' ? orderFigures(kind, right + numeralColumn / 2, y) : []),
-    ...kind.bends.flatMap(({ is, at, turn }): readonly Mark[] => {
-      if (is !== work) return [];
-      // A crease is pressed into the face that it turns to; a half-cut opens on the face that it turns away from.
-      const inner = (turn > 0) === (is === 'crease');
-      const [tip, way] = inner ? [face + 0.6, 1] : [face + deep - 0.6, -1];
+    ...kind.bends.flatMap((bend): readonly Mark[] => {
+      if (bend.is !== work) return [];
+      const { at } = bend;
+      const [tip, way] = isMadeInside(bend) ? [face + 0.6, 1] : [face + deep - 0.6, -1];
       return [
         line(pens.motion, [tip - way * (arrowLength - 1), y(at)], [tip - way * 2, y(at)]),
         arrowhead([tip, y(at)], [way, 0], 3),
