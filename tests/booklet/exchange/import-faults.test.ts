@@ -62,7 +62,7 @@ const cases: readonly Case[] = [
   one('a language that would leave the folder', changed(' trgLang="ar"', ' trgLang="../ar"'), 'ar.xlf:2:1 trgLang: found "../ar", would be right: a language tag (BCP 47), such as "fr", "ckb" or "pt-BR"'),
   one('the made-up language', changed(' trgLang="ar"', ' trgLang="en-x-long"'), 'ar.xlf:2:1 trgLang: found "en-x-long", which is made from en, would be right: a language that people speak'),
   one('an unknown file', changed('<file id="items"', '<file id="itmes"'),
-    `ar.xlf:${at('<file id="items"')} file: found id "itmes", would be right: an id of booklet, actions, parts, cautions, checks, dimensions, findings, items, parameters, guide, cutting, pack, page`,
+    `ar.xlf:${at('<file id="items"')} file: found id "itmes", would be right: an id of booklet, actions, parts, cautions, checks, dimensions, findings, items, parameters, guide, cutting, pack, changes, page`,
     `ar.xlf:${unitAt('items.one')} items.one: found it in the file "itmes", would be right: it in the file "items"`),
   one('a file twice', changed('<file id="items"', '<file id="findings"'),
     `ar.xlf:${at('<file id="items"')} file: found id "findings" a second time, would be right: each file once`,
