@@ -19,12 +19,13 @@ const WHITE = 2;
 
 /** The foot of a post where it will stand out of the joint at its mark, as a pale reminder of where to stop. */
 function footStub(sliding: Sliding, postId: string): readonly SceneBody[] {
-  const { hand, offsets } = sliding;
+  const { hand, step } = sliding;
   const { shape } = hand.part(postId);
   const mark = markReached(sliding, postId);
   if (shape.form !== 'tube' || mark === null) return [];
-  // Only as far as the post, drawn off its place, does not lie there.
-  const first = Math.min(mark, lengthOf(offsets.get(postId) ?? [0, 0, 0]) - WHITE);
+  // Only as far as the post does not lie there, drawn off its place as the picture has it.
+  const off = OFF_SHARE * Math.max(0, ...step.motions.flatMap((motion) => (motion.kind === 'slide' && motion.parts.includes(postId) ? [lengthOf(motion.by)] : [])));
+  const first = Math.min(mark, off - WHITE);
   if (first <= 0) return [];
   return [hand.prop({ partId: postId, id: 'foot' }, { ...shape, length: first, holes: [] }, chained(hand.pose(postId), moved([(first - shape.length) / 2, 0, 0])), 'pale')];
 }
