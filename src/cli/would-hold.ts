@@ -19,7 +19,7 @@ const nowOf = (item: Item, size: string, { parameter, value }: Remedy): number =
 
 /** As a share of the measure's range. */
 function changeOf(item: Item, size: string, remedy: Remedy): number {
-  const range = item.parameters.find(({ name }) => name === remedy.parameter);
+  const [range] = item.parameters.filter(({ name }) => name === remedy.parameter);
   return Math.abs(remedy.value.value - nowOf(item, size, remedy)) / Math.max(1e-9, (range?.most.value ?? 1) - (range?.least.value ?? 0));
 }
 

@@ -44,7 +44,7 @@ describe('flat panels', () => {
   });
 
   it('are counted among the parts', () => {
-    expect(textOf(htmlOf(inputOf('bed')).split('Overall dimensions')[0] ?? '')).toMatch(/Flat panel\s+×2\s+792\s×\s238\smm\s+×1\s+392\s×\s238\smm\s+×1\s+392\s×\s151\smm/);
+    expect(textOf(htmlOf(inputOf('bed')).split('Overall dimensions')[0] ?? '')).toMatch(/Flat panel\s+×2\s+792\s×\s239\smm\s+×1\s+392\s×\s239\smm\s+×1\s+392\s×\s151\smm/);
   });
 });
 
