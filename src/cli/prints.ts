@@ -11,7 +11,10 @@ const keyOf = (item: string, size: string): string => nothingKept.key('prints', 
 
 /** The mark of the print that one with this mark replaces, as far as it is kept; the same whenever it is asked. */
 export function replacedBy(keep: Keep, item: string, size: string, mark: string): string | null {
-  const prints = readData<Prints>(keep, keyOf(item, size));
+  return replacedIn(readData<Prints>(keep, keyOf(item, size)), mark);
+}
+
+function replacedIn(prints: Prints | null, mark: string): string | null {
   if (prints === null) return null;
   const replaced = prints.replaced[mark];
   return replaced === undefined ? prints.last : replaced;
@@ -21,5 +24,5 @@ export function replacedBy(keep: Keep, item: string, size: string, mark: string)
 export function keepPrinted(keep: Keep, item: string, size: string, mark: string): void {
   const prints = readData<Prints>(keep, keyOf(item, size));
   if (prints?.last === mark) return;
-  writeData(keep, keyOf(item, size), { last: mark, replaced: { ...prints?.replaced, [mark]: replacedBy(keep, item, size, mark) } } satisfies Prints);
+  writeData(keep, keyOf(item, size), { last: mark, replaced: { ...prints?.replaced, [mark]: replacedIn(prints, mark) } } satisfies Prints);
 }

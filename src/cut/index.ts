@@ -4,4 +4,4 @@ export { loosePieces, numberedCuts, type CutPart, type Edges, type NumberedCut, 
 export { planOrder } from './order/index.ts';
 export { ownPanels, type OwnPanel, type OwnPiece, type PanelArea } from './own-panels.ts';
 export { loadSolver, type Solver } from './solver.ts';
-export { planTubes, tubeLetter } from './tubes.ts';
+export { planTubes, tubeLetter, tubeLetters } from './tubes.ts';

@@ -54,10 +54,13 @@ function pilesOf(tubes: readonly TubeNeed[]): readonly Pile[] {
   return piles.map(([first, ...others], place): Pile => [lettered(first, place), ...others.map((piece) => lettered(piece, place))]);
 }
 
-/** The letter that is written on every tube of a length, mm; null where the item has none of it. */
-export function tubeLetter({ tubes }: Pick<Model, 'tubes'>, length: number): string | null {
-  return pilesOf(tubes).find(([piece]) => Math.abs(piece.length - length) < SAME)?.[0].letter ?? null;
+/** Tells the letter that is written on every tube of a length, mm; null where the item has none of it. */
+export function tubeLetters({ tubes }: Pick<Model, 'tubes'>): (length: number) => string | null {
+  const piles = pilesOf(tubes);
+  return (length) => piles.find(([piece]) => Math.abs(piece.length - length) < SAME)?.[0].letter ?? null;
 }
+
+export const tubeLetter = (model: Pick<Model, 'tubes'>, length: number): string | null => tubeLetters(model)(length);
 
 /** The pieces of each stock tube, the longest first; the tubes with the longest pieces first. */
 function dealtOut(piles: readonly Pile[], ways: readonly LengthWay[]): readonly (readonly Piece[])[] {

@@ -1,4 +1,4 @@
-import { tubeLetter } from '../cut/index.ts';
+import { tubeLetters } from '../cut/index.ts';
 import type { Model } from '../model/index.ts';
 import { sleeveEnds } from '../scene/index.ts';
 
@@ -36,9 +36,10 @@ export function postKinds(model: Model, alike: (one: Post, other: Post) => boole
 
 /** What is written on each tube by its id: the letter of its length, and a number behind it where tubes of that length are marked in several ways. */
 export function lettersWritten(model: Model): ReadonlyMap<string, string> {
-  const kinds = postKinds(model, markedAlike).map(({ length, ids }) => ({ ids, letter: tubeLetter(model, length) }));
+  const letterOf = tubeLetters(model);
+  const kinds = postKinds(model, markedAlike).map(({ length, ids }) => ({ ids, letter: letterOf(length) }));
   const plain = model.parts.flatMap(({ id, shape }): [string, string][] => {
-    const letter = shape.form === 'tube' ? tubeLetter(model, shape.length) : null;
+    const letter = shape.form === 'tube' ? letterOf(shape.length) : null;
     return letter === null ? [] : [[id, letter]];
   });
   const marked = new Set(kinds.flatMap(({ ids }) => ids));

@@ -23,40 +23,36 @@ export interface StepGivens {
 /** The picture of a step, and the further ones it needs: sections of the first wrap, close-ups of hidden fasteners. */
 export function stepPictures(givens: StepGivens, step: Step): readonly Picture[] {
   const look = PICTURES[step.action];
-  const drawn = 'flat' in look ? look.flat(flatGivens(givens), step) : [scenePicture(givens, step, look.paper), ...furtherPictures(givens, step)];
+  const drawn = 'flat' in look ? look.flat(flatGivens(givens), step) : scenePictures(givens, step, look.paper);
   if (drawn.length === 0) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
   return drawn.map((each, piece) => pictureAs({ what: 'step', step: step.number, piece }, each));
 }
 
 const flatGivens = ({ model, cuts, format = 'page' }: StepGivens): FlatGivens => ({ model, cuts, papers: FORMATS[format] });
 
-function scenePicture(givens: StepGivens, step: Step, paper: 'frame' | 'deck' | 'whole'): DrawnPicture {
+/** The step's own scene, beside it what is done before or what is enlarged, and the further pictures. */
+function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' | 'whole'): readonly DrawnPicture[] {
   const { model, plan, solids, draw, format = 'page' } = givens;
   const scene = stepScene(model, step, solids);
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
   const capped = (shown: Scene): Scene => withCaps(model, solids, shown);
-  const told: Scene = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolledSteps(model, plan).get(step.number) ?? [])] }));
-  const closeUp = closeUpScene(model, step, solids);
-  const before = doneBefore(givens, step).map(capped);
-  const papers = FORMATS[format];
-  return closeUp === null || before.length > 0 ? composeAfter(before, told, papers[paper], draw) : composeBeside(told, capped(closeUp), papers[paper], papers.closeUp, draw);
-}
-
-/** What is done before a step and stands in small scenes beside its own: what is propped, then what is turned. */
-function doneBefore({ model, plan, solids }: StepGivens, step: Step): readonly Scene[] {
-  const turned = rolledScenes(model, step, rolledSteps(model, plan).get(step.number) ?? [], solids);
+  const rolled = rolledSteps(model, plan).get(step.number) ?? [];
+  const told = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)] }));
   const propped = proppedScene(model, step, solids);
-  return propped === null ? turned : [propped, ...turned];
+  const before = [...(propped === null ? [] : [propped]), ...rolledScenes(model, step, rolled, solids)].map(capped);
+  const closeUp = closeUpScene(model, step, solids);
+  const papers = FORMATS[format];
+  if (closeUp !== null && before.length === 0) return [composeBeside(told, capped(closeUp), papers[paper], papers.closeUp, draw), ...furtherPictures(givens, step, null)];
+  return [composeAfter(before, told, papers[paper], draw), ...furtherPictures(givens, step, closeUp)];
 }
 
 /** Height of a pair of scenes, mm of paper. */
 const PAIR_HEIGHT = 46;
 
 /** Flat drawings beside the first step of a kind, which way up a part goes, or what the scene hides or shows too small where there is no room beside it. */
-function furtherPictures(givens: StepGivens, step: Step): readonly DrawnPicture[] {
+function furtherPictures(givens: StepGivens, step: Step, closeUp: Scene | null): readonly DrawnPicture[] {
   const { model, solids, draw, format = 'page' } = givens;
   const wayUp = wayUpScenes(model, step, solids);
-  const closeUp = doneBefore(givens, step).length > 0 ? closeUpScene(model, step, solids) : null;
   return [
     ...firstOfKind(givens, step),
     ...(wayUp === null ? [] : [composePair(withCaps(model, solids, wayUp.right), withCaps(model, solids, wayUp.wrong), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),

@@ -16,7 +16,7 @@ export { loadSolids, type Box3, type Placed, type Solids } from './solids/kernel
 export { creaseCount, creaseSpacing, runToHalfCut, runToInnerFace, wrapAngle } from './profiles/round.ts';
 export { isToldByPoints } from './told-by-points.ts';
 export { endsOfTube, tubeSection } from './tube.ts';
-export { hasWallBrackets, wallBracket, wallPlaces, wallReach, type WallPlace } from './wall-places.ts';
+export { hasWallBrackets, screwsOut, wallBracket, wallPlaces, wallReach, type WallPlace } from './wall-places.ts';
 export { cableEnds, cableTest, type CableEnds } from './cable-ends.ts';
 export { capFor, cappedEnds, cappedLengths, hasCaps, openEnds, openPlaces, type OpenEnd } from './open-ends.ts';
 export { creasePlaces, halfCutPlace, patternWrap, wrapOf, type Wrap } from './wrap.ts';

@@ -26,11 +26,10 @@ export function cappedLengths(model: Pick<Model, 'parts' | 'connections' | 'kit'
 }
 
 /** Every tube with how many of its ends stay open. */
-function openTubes({ parts, connections }: Pick<Model, 'parts' | 'connections'>): readonly { readonly outside: number; readonly inside: number; readonly length: number; readonly count: number }[] {
-  const closed = new Map<string, number>();
-  for (const each of connections) if (each.is === 'socket' || each.is === 'cap' || each.is === 'foot') closed.set(each.bar, (closed.get(each.bar) ?? 0) + 1);
-  return parts.flatMap(({ id, shape }) => (shape.form === 'tube'
-    ? [{ outside: shape.outside, inside: shape.inside, length: Math.round(shape.length * 1e6) / 1e6, count: Math.max(0, 2 - (closed.get(id) ?? 0)) }] : []));
+function openTubes(model: Pick<Model, 'parts' | 'connections'>): readonly { readonly outside: number; readonly inside: number; readonly length: number; readonly count: number }[] {
+  const open = openPlaces(model);
+  return model.parts.flatMap(({ id, shape }) => (shape.form === 'tube'
+    ? [{ outside: shape.outside, inside: shape.inside, length: Math.round(shape.length * 1e6) / 1e6, count: open.filter(({ tube }) => tube === id).length }] : []));
 }
 
 /** An end of a tube that stays open: the one at −x or +x of the tube's own axis. */

@@ -12,6 +12,9 @@ const ON_POST = 10;
 /** From the tube's axis to the wall where the kit has no bracket, mm. */
 const PLAIN_REACH = 60;
 
+/** From the middle of a bracket's plate to the screw over its arm and to the one under it, mm. */
+export const screwsOut = ({ plate }: { readonly plate: number }): number => 0.6 * (plate / 2);
+
 /** A place for a bracket: on the axis of an upright tube at the back. */
 export interface WallPlace {
   readonly at: Vec3;

@@ -19,4 +19,5 @@ export { stockTable } from './stock-to-table.ts';
 export { stockFromText } from './stock.ts';
 export { dimensionedText } from './dimensioned-text.ts';
 export { publishedSchemas } from './published-schemas.ts';
+export { FACES } from './structure/scope.ts';
 export { MachineFault } from './machine-fault.ts';

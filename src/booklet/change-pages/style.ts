@@ -1,4 +1,4 @@
-import { COLUMNS, columnEnd, framePad, headingLine, headingPad, headingSize, rowPad } from './measures.ts';
+import { between, COLUMNS, columnEnd, framePad, headingLine, headingPad, headingSize, rowPad, under } from './measures.ts';
 
 const hair = 0.25;
 const percent = (share: number): string => `${share * 100}%`;
@@ -18,7 +18,7 @@ export const changePageStyle = `
 .changed thead th { border: 0; padding-top: ${headingPad}mm; padding-bottom: 0; vertical-align: baseline; --leading: ${headingLine}mm; }
 .changed thead .part-of-changes { white-space: nowrap; }
 .pair h3 { margin: 0; font-size: inherit; font-weight: 700; }
-.pair .sides { display: grid; grid-template-columns: 1fr 1fr; column-gap: 4mm; padding-bottom: 4mm; }
+.pair .sides { display: grid; grid-template-columns: 1fr 1fr; column-gap: ${between}mm; padding-bottom: ${under}mm; }
 .pair figure { margin: 0; }
 .pair .frame { border: ${hair}mm solid #777; padding: ${framePad}mm; min-height: 8mm; }
 `;

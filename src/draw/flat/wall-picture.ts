@@ -1,4 +1,4 @@
-import type { Vec2 } from '../../model/index.ts';
+import { screwsOut, type Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { hatching } from '../kit/hatching.ts';
@@ -93,7 +93,7 @@ function ringOn({ thickness, reach }: Bracket, [x, y]: Vec2): readonly Mark[] {
 }
 
 /** Where a screw goes into the wall over the web, and one under it. */
-const screwPlaces = ({ plate }: Pick<Bracket, 'plate'>, [x, y]: Vec2): readonly [Vec2, Vec2] => [[x, y - ((plate * SCALE) / 2) * 0.6], [x, y + ((plate * SCALE) / 2) * 0.6]];
+const screwPlaces = (bracket: Pick<Bracket, 'plate'>, [x, y]: Vec2): readonly [Vec2, Vec2] => [[x, y - screwsOut(bracket) * SCALE], [x, y + screwsOut(bracket) * SCALE]];
 
 function screw({ hole, screw: { diameter, length }, plug }: Exclude<WallShown['fixing'], null>, face: number, [x, y]: Vec2): readonly Mark[] {
   const [bore, shank] = [(hole.diameter * SCALE) / 2, (diameter * SCALE) / 2];

@@ -1,6 +1,7 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import type { FittingKind } from '../../read/index.ts';
 import type { Shape } from '../types.ts';
+import { screwsOut } from '../wall-places.ts';
 import { alongAxis, rod } from './round.ts';
 
 type Of<Is extends FittingKind['is']> = Extract<FittingKind, { is: Is }>;
@@ -62,13 +63,12 @@ function wallBracket(kernel: ManifoldToplevel, { plate, thickness, reach, width 
   const start = (outside + PLAY) / 2 + thickness / 2;
   const arm = Manifold.cube([2 * thickness, reach - start, width], true).translate(0, (start + reach) / 2, 0);
   const wall = Manifold.cube([plate, thickness, plate], true).translate(0, reach - thickness / 2, 0);
-  const holes = [-1, 1].map((side) => rod(kernel, SCREW_HOLE, -reach - 1, -reach + thickness + 1).rotate([90, 0, 0]).translate(0, 0, side * SCREW_OUT * (plate / 2)));
+  const holes = [-1, 1].map((side) => rod(kernel, SCREW_HOLE, -reach - 1, -reach + thickness + 1).rotate([90, 0, 0]).translate(0, 0, side * screwsOut({ plate })));
   return Manifold.union([clip(kernel, outside, thickness, width), arm, wall]).subtract(Manifold.union(holes));
 }
 
-/** A bracket's screws go through its plate over and under the arm: the holes' diameter, mm, and how far out of the half plate. */
+/** A bracket's screws go through its plate over and under the arm: the holes' diameter, mm. */
 const SCREW_HOLE = 7;
-const SCREW_OUT = 0.6;
 
 /** The clip lies round x, open to −z; a web carries the leaf, whose barbs go up into the panel. */
 function hinge(kernel: ManifoldToplevel, { width, thickness, leaf, reach }: Of<'hinge'> | Of<'lid-stay'>, outside: number): Manifold {

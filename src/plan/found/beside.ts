@@ -4,7 +4,7 @@ import { SHORT } from './blocking.ts';
 import { boxRound, pieceOf, staysOut, type Piece } from './convex.ts';
 import type { Ground } from './ground.ts';
 import type { Link } from './links.ts';
-import { against } from './vectors.ts';
+import { against, axisOf } from './vectors.ts';
 import type { Unit } from './units.ts';
 
 /** How far a part would have to be set aside, and which way. */
@@ -35,10 +35,7 @@ export function roomBeside(ground: Ground, set: Bits, mover: Unit, past: Unit): 
   return null;
 }
 
-function barAlong(ground: Ground, bar: Unit): Vec3 {
-  const pose = ground.units.parts.get(bar.parts[0] ?? '')?.pose ?? [];
-  return [pose[0] ?? 0, pose[1] ?? 0, pose[2] ?? 0];
-}
+const barAlong = (ground: Ground, bar: Unit): Vec3 => axisOf(ground.units.parts.get(bar.parts[0] ?? '')?.pose ?? [], 0);
 
 /** All of it is still on its bar. */
 const isOnBar = (pieces: readonly Piece[], bar: Unit): boolean => {

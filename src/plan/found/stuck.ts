@@ -1,4 +1,5 @@
 import { dot, type Vec3 } from '../../model/index.ts';
+import { FACES } from '../../read/index.ts';
 import { NoOrder } from '../no-order.ts';
 import { bitsOf, countOf, hasBit, indicesOf, isEmpty, without, type Bits } from './bits.ts';
 import { roomBeside } from './beside.ts';
@@ -95,10 +96,6 @@ const nameOf = ({ parts }: Unit): string => parts[0] ?? '';
 const namesOf = (ground: Ground, set: Bits): readonly string[] =>
   [...new Set(indicesOf(set).flatMap((index) => ground.units.all[index]?.parts.slice(0, 1) ?? []))];
 
-const DIRECTIONS: readonly (readonly [string, Vec3])[] = [
-  ['up', [0, 0, 1]], ['down', [0, 0, -1]], ['left', [-1, 0, 0]], ['right', [1, 0, 0]], ['front', [0, -1, 0]], ['back', [0, 1, 0]],
-];
-
 /** The direction, as item files name it, that a way is nearest to. */
 const directionOf = (way: Vec3): string =>
-  [...DIRECTIONS].sort((one, other) => dot(other[1], way) - dot(one[1], way))[0]?.[0] ?? '';
+  Object.entries(FACES).sort((one, other) => dot(other[1], way) - dot(one[1], way))[0]?.[0] ?? '';

@@ -148,7 +148,8 @@ export function tripleField(
   };
 }
 
-const FACES: Readonly<Record<string, Triple>> = {
+/** Directions as item files name them. */
+export const FACES: Readonly<Record<string, Triple>> = {
   up: [0, 0, 1], down: [0, 0, -1], left: [-1, 0, 0], right: [1, 0, 0], front: [0, -1, 0], back: [0, 1, 0],
 };
 
