@@ -15,8 +15,10 @@ export interface SizedCount {
 
 /** The parts of these ids counted by size, and tubes by what is written on them, in the order in which the model has them. */
 export function countsBySize(model: Model, ids: readonly string[]): readonly SizedCount[] {
-  const written = lettersWritten(model);
-  const counted = model.parts.filter((part) => ids.includes(part.id)).map(({ id, kind, shape }): Omit<SizedCount, 'count'> => {
+  const wanted = model.parts.filter((part) => ids.includes(part.id));
+  // Letters of the whole item are found for tubes alone: this is asked for at every step in every language.
+  const written: ReadonlyMap<string, string> = wanted.some(({ shape }) => shape.form === 'tube') ? lettersWritten(model) : new Map();
+  const counted = wanted.map(({ id, kind, shape }): Omit<SizedCount, 'count'> => {
     const letter = written.get(id);
     return { size: PARTS[kind].size(shape), ...(PARTS[kind].isRound === true ? { isRound: true } : {}), ...(letter === undefined ? {} : { letter }) };
   });
