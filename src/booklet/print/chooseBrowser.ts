@@ -16,13 +16,20 @@ const CARRIED_LIBRARIES = ['libnss3.so', 'libnssutil3.so', 'libnspr4.so', 'libpl
 const LIBRARY_FOLDERS = ['/lib/x86_64-linux-gnu', '/usr/lib/x86_64-linux-gnu', '/lib64', '/usr/lib64', '/lib', '/usr/lib'] as const;
 
 /**
- * Chooses the browser that prints: the one named by FOLDWRIGHT_BROWSER, puppeteer's own, the
- * system's, or the one from the npm package, in that order.
+ * Chooses the browser that prints: the one named by FOLDWRIGHT_BROWSER, puppeteer's own, the one from
+ * the npm package, which makes the same pages on every computer it runs on, or the system's, in that order.
  * @throws when FOLDWRIGHT_BROWSER names nothing that can be run, or no browser fits this machine.
  */
 export async function chooseBrowser(machine: Machine = thisMachine()): Promise<ChosenBrowser> {
-  const installed = namedBrowser(machine) ?? await puppeteersBrowser(machine) ?? systemBrowser(machine);
-  return installed ?? packagedBrowser(machine);
+  const wished = namedBrowser(machine) ?? await puppeteersBrowser(machine);
+  if (wished !== undefined) return wished;
+  try {
+    return await packagedBrowser(machine);
+  } catch (fault) {
+    const installed = systemBrowser(machine);
+    if (installed !== undefined && fault instanceof MachineFault) return installed;
+    throw fault;
+  }
 }
 
 function namedBrowser(machine: Machine): ChosenBrowser | undefined {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { chooseBrowser } from '../../../src/booklet/print/index.ts';
+import { MachineFault } from '../../../src/read/machine-fault.ts';
 import type { Machine } from '../../../src/booklet/print/index.ts';
 
 const LIBRARIES = ['libnss3.so', 'libnssutil3.so', 'libnspr4.so', 'libplc4.so', 'libplds4.so', 'libsoftokn3.so', 'libexpat.so.1']
@@ -18,6 +19,8 @@ function machine(files: readonly string[], more: Partial<Machine> = {}): Machine
   };
 }
 
+const fullDisk = (): Promise<never> => Promise.reject(new MachineFault('the disk is full'));
+
 const ALL = ['/named/chrome', '/own/chrome', '/usr/bin/chromium', '/usr/bin/google-chrome', ...LIBRARIES];
 const NAMED = { PATH: '/usr/bin', FOLDWRIGHT_BROWSER: '/named/chrome' };
 
@@ -25,10 +28,11 @@ describe('the choice of a browser', () => {
   it.each([
     ['the named one before all others', machine(ALL, { env: NAMED }), 'named', '/named/chrome'],
     ['puppeteer’s own when none is named', machine(ALL), 'puppeteer', '/own/chrome'],
-    ['the system’s when puppeteer names a file that is not there', machine(ALL.filter((path) => path !== '/own/chrome')), 'system', '/usr/bin/chromium'],
-    ['the system’s when puppeteer does not know', machine(['/usr/bin/google-chrome'], { puppeteerPath: () => Promise.resolve(undefined) }), 'system', '/usr/bin/google-chrome'],
-    ['chromium before google-chrome, wherever on PATH', machine(['/usr/local/bin/google-chrome', '/usr/bin/chromium-browser']), 'system', '/usr/bin/chromium-browser'],
-    ['the packaged one when nothing is installed', machine(LIBRARIES), 'packaged', '/cache/chromium'],
+    ['the packaged one when puppeteer names a file that is not there, whatever the system has', machine(ALL.filter((path) => path !== '/own/chrome')), 'packaged', '/cache/chromium'],
+    ['the packaged one when puppeteer does not know', machine(ALL, { puppeteerPath: () => Promise.resolve(undefined) }), 'packaged', '/cache/chromium'],
+    ['the system’s where the packaged one does not run', machine(['/usr/bin/google-chrome'], { platform: 'darwin' }), 'system', '/usr/bin/google-chrome'],
+    ['the system’s where nothing can be unpacked', machine(['/usr/bin/google-chrome'], { unpack: fullDisk }), 'system', '/usr/bin/google-chrome'],
+    ['chromium before google-chrome, wherever on PATH', machine(['/usr/local/bin/google-chrome', '/usr/bin/chromium-browser'], { arch: 'arm64' }), 'system', '/usr/bin/chromium-browser'],
   ] as const)('takes %s', async (_what, computer, how, path) => {
     expect(await chooseBrowser(computer)).toMatchObject({ how, path });
   });
@@ -42,7 +46,7 @@ describe('the choice of a browser', () => {
     await expect(chooseBrowser(machine([], { arch: 'arm64' }))).rejects.toThrow(/linux arm64.*install Chromium or Chrome, or set FOLDWRIGHT_BROWSER/);
   });
 
-  it('does not unpack anything when a browser is installed', async () => {
+  it('does not unpack anything when puppeteer has a browser', async () => {
     const unpack = (): never => { throw new Error('unpacked'); };
     expect((await chooseBrowser(machine(ALL, { unpack }))).how).toBe('puppeteer');
   });

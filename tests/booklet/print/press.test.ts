@@ -1,4 +1,4 @@
-import { fork } from 'node:child_process';
+import { fork, type ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -85,10 +85,16 @@ describe('profiles', () => {
 describe.runIf(process.platform === 'linux')('a process that prints and is killed', () => {
   const holder = fileURLToPath(new URL('./hold-browser.ts', import.meta.url));
 
+  /** Waits until it holds its browser. @throws when it ends before. */
+  const holding = async (temporary: string): Promise<ChildProcess> => {
+    const child = fork(holder, { execArgv: ['--import', 'tsx'], env: { ...process.env, TMPDIR: temporary } });
+    await Promise.race([once(child, 'message'), once(child, 'exit').then(([code]) => { throw new Error(`it ended by itself: ${String(code)}`); })]);
+    return child;
+  };
+
   const killed = async (stopped: boolean): Promise<{ readonly temporary: string; readonly browsers: readonly number[] }> => {
     const temporary = mkdtempSync(join(home, 'tmp-'));
-    const child = fork(holder, { execArgv: ['--import', 'tsx'], env: { ...process.env, TMPDIR: temporary } });
-    await once(child, 'message');
+    const child = await holding(temporary);
     const browsers = browsersIn(temporary);
     if (stopped) for (const browser of browsers) process.kill(browser, 'SIGSTOP');
     child.kill('SIGKILL');
@@ -105,8 +111,7 @@ describe.runIf(process.platform === 'linux')('a process that prints and is kille
   it('leaves a browser that hangs, and a profile, to the next start', async () => {
     const { temporary, browsers } = await killed(true);
     expect(browsersIn(temporary)).toEqual(browsers);
-    const child = fork(holder, { execArgv: ['--import', 'tsx'], env: { ...process.env, TMPDIR: temporary } });
-    await once(child, 'message');
+    const child = await holding(temporary);
     await expect.poll(() => browsersIn(temporary).filter((id) => browsers.includes(id)), { timeout: SLOWEST }).toEqual([]);
     child.send('end');
     await once(child, 'exit');
