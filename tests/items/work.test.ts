@@ -119,7 +119,7 @@ describe.each(workSizes)('the work on the $name', ({ item, size }) => {
     const pinned = pinsOf(model).flatMap(({ holds }) => holds.filter((id) => undrilled(partOf(model, id)) !== partOf(model, id).shape));
     expect([...drilledIn.keys()].sort()).toEqual([...new Set(pinned)].sort());
     const pins = plan.steps.flatMap((step) => step.drillsFor);
-    expect([...pins].sort()).toEqual(model.parts.filter(({ kind }) => kind === 'joint-pin' || kind === 'panel-pin').map((part) => part.id).sort());
+    expect([...pins].sort()).toEqual(plan.steps.flatMap(newIds).filter((id) => ['joint-pin', 'panel-pin'].includes(partOf(model, id).kind)).sort());
   });
 
   it('folds a panel from flat, side by side as they are wrapped, and never back', () => {
