@@ -1,4 +1,4 @@
-import { flatPattern, type CutPattern, type FlatPattern, type Model } from '../model/index.ts';
+import { flatHoles, flatPattern, type CutPattern, type FlatPattern, type Model } from '../model/index.ts';
 import { foldedPatternPicture, foldedPicture, foldSeries, holesPunched, markingPicture, patternPicture, punchPicture, sectionSeries, type Marking } from './flat/index.ts';
 import { sidesInOrder } from './flat/panel-lines.ts';
 import { hardwareOf } from './hardware.ts';
@@ -58,7 +58,8 @@ export function markedPanel(model: Model, index: number, marking: Marking, paper
 export function punching(model: Model, index: number, width: number): readonly DrawnPicture[] {
   const { full, pattern } = foldedPanel(model, index);
   if (full !== null) return [punchPicture(full, width)];
-  return pattern.holes.some(({ depth }) => depth !== null) ? [holesPunched(pattern, width)] : [];
+  const holes = flatHoles(pattern);
+  return holes.some(({ depth }) => depth !== null) ? [holesPunched({ ...pattern, holes }, width)] : [];
 }
 
 /** How a flap of it is folded, one bend after the other. */

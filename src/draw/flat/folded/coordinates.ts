@@ -1,4 +1,4 @@
-import type { Pattern, Vec2 } from '../../../model/index.ts';
+import { flatHoles, notchHoles, type PanelHole, type Pattern, type Vec2 } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
 import { runningDimension } from '../../kit/dimension.ts';
 import type { Mark } from '../../kit/marks.ts';
@@ -34,8 +34,13 @@ export function outlinePlaces(pattern: Pattern): Coordinates {
   return fromCorner(pattern, [lying(0), lying(1)]);
 }
 
-export const holePlaces = (pattern: Pattern): Coordinates =>
-  fromCorner(pattern, [pattern.holes.map(({ at }) => at[0]), pattern.holes.map(({ at }) => at[1])]);
+/** All that is punched in the flat panel: holes for pins, and the round corners of the notches. */
+export const punchedFlat = (pattern: Pattern): readonly PanelHole[] => [...flatHoles(pattern), ...notchHoles(pattern)];
+
+export function holePlaces(pattern: Pattern): Coordinates {
+  const holes = punchedFlat(pattern);
+  return fromCorner(pattern, [holes.map(({ at }) => at[0]), holes.map(({ at }) => at[1])]);
+}
 
 /** Where the lines run that flaps are measured from. */
 export function rootPlaces(pattern: Pattern): Coordinates {

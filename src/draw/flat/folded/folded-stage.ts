@@ -1,4 +1,4 @@
-import type { Pattern } from '../../../model/index.ts';
+import { flatHoles, type Pattern } from '../../../model/index.ts';
 import type { Box, DrawnPicture } from '../../types.ts';
 import { runningReach } from '../../kit/dimension.ts';
 import { allOnPaper, boxOnPaper, fitToScale, type Fit } from '../../kit/fit.ts';
@@ -13,7 +13,7 @@ import { columnBox, mainBox, noRoom } from '../stages/layout.ts';
 import { stepPaper } from '../step-paper.ts';
 import { tell } from '../../../scene/index.ts';
 import { bendMarks, blankRing, blankSides, patternHoles, patternOutline, rootMarks } from './bend-lines.ts';
-import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, rootPlaces, type Coordinates } from './coordinates.ts';
+import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, punchedFlat, rootPlaces, type Coordinates } from './coordinates.ts';
 import { flapKinds, isMadeInside } from './flap-kinds.ts';
 import { holeLegend, legendHeight } from '../hole-marks.ts';
 import { kindNumerals, kindStrips, kindWidth, type StripWork } from './kind-strip.ts';
@@ -45,7 +45,7 @@ export function foldedMarks(pattern: Pattern, marking: Marking, paper: Paper): r
     case 'inside': return measured(pattern, rootPlaces(pattern), paper, (view) => [blankLine(pattern, view), ...rootMarks(pattern, view, pens.newInside)]);
     case 'creases': return stripped(pattern, 'mark', paper, (view) => [blankLine(pattern, view), ...rootMarks(pattern, view, earlier(pens.inside)), ...bends(pattern, view, 'mark')]);
     case 'notches': return measured(pattern, outlinePlaces(pattern), paper, (view) => [blankLine(pattern, view), ...bends(pattern, view, null), patternOutline(pattern, view, pens.cut)], snipOf(pattern));
-    case 'holes': return measured(pattern, holePlaces(pattern), paper, (view) => [...bends(pattern, view, null), patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(pattern, view, { ...pens.hole, width: 0.5 })], holeSign(pattern, paper.width - 2 * signsLeft));
+    case 'holes': return measured(pattern, holePlaces(pattern), paper, (view) => [...bends(pattern, view, null), patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(punchedFlat(pattern), view, { ...pens.hole, width: 0.5 })], holeSign(pattern, paper.width - 2 * signsLeft));
     case 'notches-cut': return notched(pattern, paper);
     case 'crease': return stripped(pattern, 'crease', paper, (view) => cutAndBent(pattern, view, 'crease'));
     case 'half-cut': return stripped(pattern, 'half-cut', paper, (view) => cutAndBent(pattern, view, 'half-cut'), { wide: knifeWidth, draw: (box) => knifeInPanel(pattern, box, isCutInside(pattern) ? 'upper' : 'lower') });
@@ -66,7 +66,7 @@ function snipOf(pattern: Pattern): TallSign | null {
 }
 
 const holeSign = (pattern: Pattern, width: number): TallSign =>
-  ({ height: legendHeight(pattern.holes, width) + 2, draw: (x, y) => holeLegend(pattern.holes, pattern, { x, y, width }) });
+  ({ height: legendHeight(punchedFlat(pattern), width) + 2, draw: (x, y) => holeLegend(punchedFlat(pattern), pattern, { x, y, width }) });
 
 const blankLine = (pattern: Pattern, view: Fit): Mark => outline(earlier(pens.cut), allOnPaper(view, blankRing(pattern)));
 
@@ -80,7 +80,7 @@ function bends(pattern: Pattern, view: Fit, work: StripWork | null): readonly Ma
 }
 
 const cutAndBent = (pattern: Pattern, view: Fit, work: StripWork): readonly Mark[] =>
-  [patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(pattern, view, earlier(pens.hole)), ...bends(pattern, view, work)];
+  [patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(flatHoles(pattern), view, earlier(pens.hole)), ...bends(pattern, view, work)];
 
 /** The whole panel on its light ground. */
 const wholeMark = (pattern: Pattern, view: Fit, isNotched: boolean, marks: readonly Mark[]): Mark =>
@@ -120,6 +120,6 @@ function notched(pattern: Pattern, paper: Paper): readonly Mark[] {
   const view = fitToScale({ min: pattern.min, max: pattern.max }, mainBox(paper, 0, noRoom));
   return [wholeMark(pattern, view, true, [
     blankLine(pattern, view), ...rootMarks(pattern, view, earlier(pens.inside)), ...bends(pattern, view, null),
-    ...patternHoles(pattern, view, earlier(pens.hole)), patternOutline(pattern, view, { ...pens.cut, width: 0.7 }),
+    ...patternHoles(flatHoles(pattern), view, earlier(pens.hole)), patternOutline(pattern, view, { ...pens.cut, width: 0.7 }),
   ])];
 }
