@@ -24,7 +24,7 @@ export const countHeight = 9;
 /** Height of the row that tells for how many identical decks a step is done, mm. */
 export const timesHeight = 10;
 /** Height of the row that tells which side is folded, mm. */
-export const roundHeight = 9;
+export const roundHeight = 14;
 const runHeight = 24;
 /** What is announced: size of its letters, pt, and the white beside its picture, mm. */
 const announced = { size: 12, how: 'beside' } as const;

@@ -6,7 +6,7 @@ import { marginParts, type MarginPart } from './margin-parts.ts';
 import { countKey, sizeLines, sizeText, type SizedCount } from './part-sizes.ts';
 import { narrowPartWidth } from './narrow-head.ts';
 import { PlacedPicture } from './placed-picture.tsx';
-import { roundOf, sideGlyphs } from './round.ts';
+import { roundGlyph, roundOf } from './round.ts';
 import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import { isolate } from '../words/index.ts';
@@ -39,8 +39,7 @@ function RoundOf({ input: { words, plan }, step }: { readonly input: BookletInpu
   if (round === null) return null;
   return (
     <li className="round">
-      <GlyphMark glyph={sideGlyphs[round.side]} label={words.t(`actions.sides.${round.side}`)} height={roundHeight - 1} />
-      <Spoken text={isolate(`${words.number(round.number)}/${words.number(round.of)}`)} />
+      <GlyphMark glyph={roundGlyph(round.side, words.number(round.number))} label={`${words.t(`actions.sides.${round.side}`)} ${isolate(`${words.number(round.number)}/${words.number(round.of)}`)}`} height={roundHeight - 1} />
     </li>
   );
 }
