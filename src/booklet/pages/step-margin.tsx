@@ -3,7 +3,7 @@ import type { Step } from '../../plan/index.ts';
 import { roundHeight, smallSize, timesHeight } from './bands.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { marginParts, type MarginPart } from './margin-parts.ts';
-import { countKey, sizeText, type SizedCount } from './part-sizes.ts';
+import { countKey, sizeLines, sizeText, type SizedCount } from './part-sizes.ts';
 import { narrowPartWidth } from './narrow-head.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { roundGlyph, roundOf } from './round.ts';
@@ -64,14 +64,15 @@ function PartOfStep({ input, part }: { readonly input: BookletInput; readonly pa
   );
 }
 
-/** Tubes of different lengths look alike with their breaks: the length is told. */
+/** Tubes of different lengths look alike with their breaks, and so do flat panels: the size is told. */
 function CountAndLength({ input: { words, paper }, counted }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
   const { count, letter } = counted;
-  const length = sizeText(words, counted);
+  const { narrow } = sheets[paper];
+  const told = narrow ? [sizeText(words, counted) ?? []].flat() : sizeLines(words, counted);
   return (
     <>
       <b><Spoken text={words.times(count)} /></b>
-      {length !== null && <span className="length">{letter !== undefined && !sheets[paper].narrow && <><b><Spoken text={isolate(letter)} /></b> </>}<Spoken text={length} /></span>}
+      {told.map((line) => <span key={line} className="length">{letter !== undefined && !narrow && <><b><Spoken text={isolate(letter)} /></b> </>}<Spoken text={line} /></span>)}
     </>
   );
 }

@@ -1,38 +1,44 @@
-import { body, dot, solid, stroke, thin, together, type Ink } from './ink.ts';
+import { body, dot, solid, stroke, together, type Ink } from './ink.ts';
 
-/** A plain standing figure whose feet stand at y = `foot`, middle line at x; `size` 1 is 42.5 units high. */
-const figure = (x: number, size = 1, foot = 45): Ink => {
-  const at = (dx: number, dy: number): string => `${round(x + dx * size)} ${round(foot - dy * size)}`;
+/** A plain standing figure whose feet stand at y = 45, middle line at x. */
+const figure = (x: number): Ink => together(
+  dot(x, 7.5, 5),
+  solid(`M${x - 6.5} 15H${x + 6.5}L${x + 4.5} 31H${x - 4.5}z`),
+  stroke(`M${x - 6.5} 16.8L${x - 9} 29M${x + 6.5} 16.8L${x + 9} 29`, 3.6),
+  stroke(`M${x - 2.8} 30L${x - 3.6} 43.5M${x + 2.8} 30L${x + 3.6} 43.5`, 4.2),
+);
+
+/** A child before its board: as wide in the shoulders as its head. */
+const pupilAt = (x: number): Ink => together(
+  dot(x, 21, 4.6),
+  solid(`M${x - 4.6} 27H${x + 4.6}L${x + 3.4} 37H${x - 3.4}z`),
+  stroke(`M${x - 4.6} 28L${x - 6.6} 35.5M${x + 4.6} 28L${x + 6.6} 35.5`, 2.8),
+  stroke(`M${x - 2} 36L${x - 2.5} 44M${x + 2} 36L${x + 2.5} 44`, 3.2),
+);
+
+/** Somebody small on paper: head, trunk with its arms, and two legs, whose gaps stay open at 8 mm. Its feet stand at y = `foot`. */
+function outline(x: number, foot: number, height: number, headRadius: number): Ink {
+  const [shoulder, hip, half, leg] = [foot - height + 2 * headRadius + 1.7, foot - height * 0.38, height * 0.18, height * 0.12];
+  const legAt = leg / 2 + 0.9;
+  const at = (dx: number, y: number): string => `${Math.round((x + dx) * 100) / 100} ${Math.round(y * 100) / 100}`;
   return together(
-    dot(x, foot - 37.5 * size, 5 * size),
-    solid(`M${at(-6.5, 30)}L${at(6.5, 30)}L${at(4.5, 14)}L${at(-4.5, 14)}z`),
-    stroke(`M${at(-6.5, 28.2)}L${at(-9, 16)}M${at(6.5, 28.2)}L${at(9, 16)}`, 3.6 * size),
-    stroke(`M${at(-2.8, 15)}L${at(-3.6, 1.5)}M${at(2.8, 15)}L${at(3.6, 1.5)}`, 4.2 * size),
+    dot(x, foot - height + headRadius, headRadius),
+    solid(`M${at(-half, shoulder + 2)}Q${at(-half, shoulder)} ${at(-half + 2, shoulder)}L${at(half - 2, shoulder)}Q${at(half, shoulder)} ${at(half, shoulder + 2)}L${at(half, hip)}L${at(-half, hip)}z`),
+    solid(`M${at(-legAt - leg / 2, hip - 0.5)}L${at(-legAt + leg / 2, hip - 0.5)}L${at(-legAt + leg / 2, foot)}L${at(-legAt - leg / 2, foot)}z`),
+    solid(`M${at(legAt - leg / 2, hip - 0.5)}L${at(legAt + leg / 2, hip - 0.5)}L${at(legAt + leg / 2, foot)}L${at(legAt - leg / 2, foot)}z`),
   );
-};
+}
 
-const round = (value: number): number => Math.round(value * 100) / 100;
-
-/** A child beside a grown-up: as wide in the shoulders as its head. Its feet stand at y = `foot`; `size` 1 is 28.6 units high. */
-export const child = (x: number, foot = 45, size = 1): Ink => {
-  const at = (dx: number, dy: number): string => `${round(x + dx * size)} ${round(foot - dy * size)}`;
-  return together(
-    dot(x, foot - 24 * size, 4.6 * size),
-    solid(`M${at(-4.6, 18)}L${at(4.6, 18)}L${at(3.4, 8)}L${at(-3.4, 8)}z`),
-    stroke(`M${at(-4.6, 17)}L${at(-6.6, 9.5)}M${at(4.6, 17)}L${at(6.6, 9.5)}`, Math.max(thin, 2.8 * size)),
-    stroke(`M${at(-2, 9)}L${at(-2.5, 1)}M${at(2, 9)}L${at(2.5, 1)}`, 3.2 * size),
-  );
-};
-
-/** A grown-up where a child's size must be seen. */
-export const grownUp = figure;
+/** A grown-up and a child whose heights are to be compared, of their height in units. */
+export const grownUp = (x: number, foot: number, height: number): Ink => outline(x, foot, height, height * 0.115);
+export const child = (x: number, foot: number, height: number): Ink => outline(x, foot, height, height * 0.16);
 
 /** Tick and cross under those for whom an item is, and is not. */
 const yes = (x: number): Ink => stroke(`M${x - 4.5} 41.5L${x - 1.5} 44.8L${x + 4.5} 36.5`, 3);
 const no = (x: number): Ink => stroke(`M${x - 4} 37L${x + 4} 45M${x + 4} 37L${x - 4} 45`, 3);
 
 /** A pupil before the board of a school. */
-const pupil: Ink = together(body('M5 2.5H43V15H5z', undefined, 3), child(24));
+const pupil: Ink = together(body('M5 2.5H43V15H5z', undefined, 3), pupilAt(24));
 
 /** A post in its joint, a weight hung from it, and nobody has: crossed out. */
 const untestedJoint: Ink = together(
@@ -42,8 +48,8 @@ const untestedJoint: Ink = together(
 export const peoplePictures = {
   'one-person': figure(24),
   'two-people': together(figure(11.4), figure(36.6)),
-  'for-adults': together(figure(13, 0.75, 34), yes(13), child(36, 34, 0.72), no(36)),
-  'for-anyone': together(child(11, 34, 0.72), yes(11), figure(34, 0.75, 34), yes(34)),
+  'for-adults': together(grownUp(13, 34, 31.5), yes(13), child(36, 34, 19), no(36)),
+  'for-anyone': together(child(11, 34, 19), yes(11), grownUp(34, 34, 31.5), yes(34)),
   'for-pupils': pupil,
   'untested-joint': untestedJoint,
 } as const satisfies Readonly<Record<string, Ink>>;

@@ -46,7 +46,7 @@ describe('the pages', () => {
     const parts = textOf(english.html).split('Overall dimensions')[0] ?? '';
     for (const row of [['Panel', 4], ['Long tube', 8], ['Short tube', 8], ['Post', 4], ['Corner joint', 16], ['Joint pin', 16], ['Wing nut', 16]]) expect(parts).toContain(`${row[0] ?? ''}\n×${row[1] ?? ''}\n`);
     // The cables are of two lengths, each counted for itself.
-    const cables = /Cable\n((?:×\d+\n[\d.]+\u00a0mm\n)+)/.exec(parts)?.[1] ?? '';
+    const cables = /Cable\n((?:×\d+\nØ4\u00a0×\u00a0[\d.]+\u00a0mm\n)+)/.exec(parts)?.[1] ?? '';
     expect([...cables.matchAll(/×(\d+)/g)].reduce((sum, match) => sum + Number(match[1]), 0)).toBe(6);
   });
 
