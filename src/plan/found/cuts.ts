@@ -245,9 +245,10 @@ const offWays = (ground: Ground, plate: Unit): readonly Vec3[] =>
 function partings(ground: Ground, set: Bits): readonly Cut[] {
   const found = new Map<string, Cut>();
   const offer = (leaving: readonly Leaving[]): void => {
+    const key = leaving.map(({ set: own, way }) => `${keyOf(own)}${ground.blocking.ways.indexOf(way)}`).join(';');
+    if (found.has(key)) return;
     const made = cut(ground, set, 'part', leaving);
-    const key = leaving.map(({ set: own, way }) => `${keyOf(own)}@${way.join(',')}`).join(';');
-    if (!isEmpty(made.restBits) && !found.has(key)) found.set(key, made);
+    if (!isEmpty(made.restBits)) found.set(key, made);
   };
   const loose = ground.blocking.ways.map((_, way) => loosest(ground, set, way));
   loose.forEach((first, way) => {
