@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
@@ -64,6 +65,15 @@ describe('the picture of what is fetched', () => {
     expect(texts(picture)).toEqual(['2000', 'Ø28', '×9', '×4', '1500 × 1000 × 9', '3000', 'Ø4', '×6']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stockMarks(stock, picture))]).toEqual([[], [], [], []]);
     expect(texts(stockPicture({ ...stock, cable: { ...stock.cable, count: 0 } }, width))).not.toContain('3000');
+  });
+});
+
+describe('the picture of blocks', () => {
+  it('tells how many there are of each height', () => {
+    const blocks = [{ high: 28, count: 4 }, { high: 132, count: 12 }];
+    const picture = blocksPicture(blocks);
+    expect(texts(picture)).toEqual(['28', '×4', '132', '×12']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(blocksMarks(blocks))]).toEqual([[], [], [], []]);
   });
 });
 
