@@ -25,6 +25,7 @@ import { facts as pinMiddle } from './pin-middle/facts.ts';
 import { facts as pinPanel } from './pin-panel/facts.ts';
 import { facts as pinPosts } from './pin-posts/facts.ts';
 import { facts as punchHoles } from './punch-holes/facts.ts';
+import { facts as punchTab } from './punch-tab/facts.ts';
 import { facts as pushPosts } from './push-posts/facts.ts';
 import { facts as pushTubes } from './push-tubes/facts.ts';
 import { facts as setIn } from './set-in/facts.ts';
@@ -55,6 +56,7 @@ const facts = {
   'set-in': setIn,
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
+  'punch-tab': punchTab,
   'pin-ends': pinEnds,
   'pin-middle': pinMiddle,
   'mark-posts': markPosts,

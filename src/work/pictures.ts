@@ -26,6 +26,7 @@ import { picture as pinMiddle } from './pin-middle/picture.ts';
 import { picture as pinPanel } from './pin-panel/picture.ts';
 import { picture as pinPosts } from './pin-posts/picture.ts';
 import { picture as punchHoles } from './punch-holes/picture.ts';
+import { picture as punchTab } from './punch-tab/picture.ts';
 import { picture as pushPosts } from './push-posts/picture.ts';
 import { picture as pushTubes } from './push-tubes/picture.ts';
 import { picture as setIn } from './set-in/picture.ts';
@@ -55,6 +56,7 @@ export const PICTURES: Readonly<Record<Action, WorkPicture>> = {
   'set-in': setIn,
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
+  'punch-tab': punchTab,
   'pin-ends': pinEnds,
   'pin-middle': pinMiddle,
   'mark-posts': markPosts,

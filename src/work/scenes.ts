@@ -14,6 +14,7 @@ import { scene as pinEnds } from './pin-ends/scene.ts';
 import { scene as pinMiddle } from './pin-middle/scene.ts';
 import { scene as pinPanel } from './pin-panel/scene.ts';
 import { scene as pinPosts } from './pin-posts/scene.ts';
+import { scene as punchTab } from './punch-tab/scene.ts';
 import { scene as pushPosts } from './push-posts/scene.ts';
 import { scene as pushTubes } from './push-tubes/scene.ts';
 import { scene as setIn } from './set-in/scene.ts';
@@ -43,6 +44,7 @@ export const SCENES: Readonly<Record<Action, WorkScene | null>> = {
   'set-in': setIn,
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
+  'punch-tab': punchTab,
   'pin-ends': pinEnds,
   'pin-middle': pinMiddle,
   'mark-posts': null,

@@ -12,15 +12,15 @@ const WIDE = 23.5;
 const ROW = 21;
 const cap = capHeights.scene;
 /** A block's front, and how far its top and side go back, mm of paper. */
-const FRONT = { wide: 9, high: 7 } as const;
-const BACK: Vec2 = [3.4, -2.6];
+const FRONT = { wide: 6.8, high: 7 } as const;
+const BACK: Vec2 = [3, -2.4];
 
 /** The blocks to put under, one row for each height: how many, and how high, mm. */
 export const blocksPicture = (blocks: readonly PropCount[]): DrawnPicture => toPicture({ width: WIDE, height: ROW * blocks.length }, blocksMarks(blocks));
 
 /** The marks of the picture, for the tests. */
 export const blocksMarks = (blocks: readonly PropCount[]): readonly Mark[] => blocks.flatMap(({ count, high }, index) => {
-  const [left, top] = [10, ROW * index + 4];
+  const [left, top] = [13.4, ROW * index + 4];
   const [right, foot] = [left + FRONT.wide, top + FRONT.high];
   const back = ([x, y]: Vec2): Vec2 => [x + BACK[0], y + BACK[1]];
   const [front, lid, side]: readonly (readonly Vec2[])[] = [

@@ -86,11 +86,13 @@ describe('the picture of a half-cut tried on an off-cut', () => {
 });
 
 describe('the picture of the first piece as a pattern', () => {
-  it.each(['round', 'edges'] as const)('tells for how many others it is: %s', (way) => {
+  it.each(['round', 'edges'] as const)('numbers the others after it, so that the last is how many there are in all: %s', (way) => {
     for (const paper of papers) {
-      const picture = tracePicture(way, 3, paper);
-      expect(texts(picture)).toEqual(['1', '1', '×3']);
-      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(traceMarks(way, 3, paper.width))]).toEqual([[], [], [], []]);
+      for (const [others, numbered] of [[1, ['2']], [3, ['2', '4']], [11, ['2', '12']]] as const) {
+        const picture = tracePicture(way, others, paper);
+        expect(texts(picture)).toEqual(['1', '1', ...numbered]);
+        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(traceMarks(way, others, paper.width))]).toEqual([[], [], [], []]);
+      }
     }
   });
 });
@@ -102,6 +104,9 @@ describe('the picture of a wall', () => {
     for (const wall of walls) {
       const picture = wallPicture(bracket, wall, PULL_TEST.mass, paper);
       expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(wallMarks(bracket, wall, PULL_TEST.mass, paper))]).toEqual([[], [], [], []]);
+      // Marked, drilled, where there are plugs those pushed in, screwed on, pulled at; where it comes out it is begun anew.
+      const parts = wall.fixing?.plug === null ? ['1', '2', '3', '4'] : ['1', '2', '3', '4', '5'];
+      if (wall.fixing !== null) expect(texts(picture).filter((told) => told.length === 1).sort()).toEqual([...parts, '1'].sort());
       if (wall.fixing === null) expect(texts(picture)).toEqual([]);
       else expect(texts(picture)).toEqual(expect.arrayContaining([`Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
     }

@@ -4,8 +4,8 @@ import { foldedPanels, foldingOf, patternSheet } from '../../../src/draw/folded-
 import { FORMATS, type PageFormat } from '../../../src/draw/formats.ts';
 import { flapKinds } from '../../../src/draw/flat/folded/flap-kinds.ts';
 import { barAxis, bendFrames } from '../../../src/draw/flat/folded/fold-series.ts';
-import { foldedMarks, foldedPicture } from '../../../src/draw/flat/folded/folded-stage.ts';
-import { holePlaces, outlinePlaces } from '../../../src/draw/flat/folded/coordinates.ts';
+import { foldedMarks, foldedPictures } from '../../../src/draw/flat/folded/folded-stage.ts';
+import { holePlaces, outlinePlaces, punchedFlat } from '../../../src/draw/flat/folded/coordinates.ts';
 import { bendLines } from '../../../src/draw/flat/folded/bend-lines.ts';
 import { itemNamed, modelOf } from '../../support/items.ts';
 import { structureItem, structureNames } from '../../support/structures.ts';
@@ -32,7 +32,7 @@ describe.each(models)('the folded panels of $name, $size', ({ model }) => {
     for (const { index, pattern } of foldedPanels(model)) {
       for (const format of ['page', 'small'] as const satisfies readonly PageFormat[]) {
         const pictures = [
-          ...stages.map((stage) => foldedPicture(pattern, { stage }, FORMATS[format].bench)),
+          ...stages.flatMap((stage) => foldedPictures(pattern, { stage }, FORMATS[format].bench)),
           patternSheet(model, index, FORMATS[format].pattern), foldingOf(model, index, FORMATS[format].sections),
         ];
         for (const picture of pictures) {
@@ -73,7 +73,7 @@ describe('the seat of the bench, on three bars', () => {
     const [kind, ...others] = flapKinds(seat);
     expect(others).toEqual([]);
     expect(kind?.places).toHaveLength(3);
-    const told = texts(foldedPicture(seat, { stage: 'creases' }, FORMATS.page.bench));
+    const told = foldedPictures(seat, { stage: 'creases' }, FORMATS.page.bench).flatMap(texts);
     for (const { at } of seat.flaps[0]?.bends ?? []) expect(told).toContain(String(Math.round(2 * at) / 2));
     expect(told).toContain('×3');
   });
@@ -83,7 +83,9 @@ describe('the seat of the bench, on three bars', () => {
     expect(Math.max(...xs)).toBeCloseTo(seat.max[0] - seat.min[0], 6);
     expect(Math.max(...ys)).toBeCloseTo(seat.max[1] - seat.min[1], 6);
     const [across, up] = holePlaces(seat);
-    for (const { at } of seat.holes) {
+    // Holes for pins are punched after wrapping; the round corners of the four notches are left.
+    expect(punchedFlat(seat).length).toBe(4);
+    for (const { at } of punchedFlat(seat)) {
       expect(across.some((x) => Math.abs(x - (at[0] - seat.min[0])) < 0.5)).toBe(true);
       expect(up.some((y) => Math.abs(y - (at[1] - seat.min[1])) < 0.5)).toBe(true);
     }
