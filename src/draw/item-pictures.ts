@@ -3,7 +3,8 @@ import type { Model, PartKind, Solids } from '../model/index.ts';
 import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
 import { varietiesOf } from '../parts/varieties.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withCaps, type Scene } from '../scene/index.ts';
+import { blocksPicture } from './flat/index.ts';
+import { blocksFetched, finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withCaps, type Scene } from '../scene/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
@@ -98,7 +99,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
     withThumb((format) => model.plates.map((_, plate) => pictureAs({ what: 'plate', plate }, plateSheet(model, plate, FORMATS[format].bench)))),
     ...plan.batches.map((batch) => withThumb((format) => composed({ what: 'run', run: batch.name }, runScene(model, batch, solids, poseAfter(plan, batch.name)), FORMATS[format].run))),
     ...plan.steps.map((step) => withThumb(
-      (format) => [...stepPictures({ model, plan, cuts, solids, draw, format }, step), ...stepParts(model, step, solids, draw)],
+      (format) => [...stepPictures({ model, plan, cuts, solids, draw, format }, step), ...stepParts(model, step, solids, draw), ...stepBlocks(model, plan, step, solids)],
       () => [stepThumb({ model, plan, cuts, solids, draw }, step) ?? []].flat(),
     )),
   ];
@@ -143,6 +144,12 @@ const stepParts = (model: Model, step: Step, solids: Solids, draw: LineDrawer): 
     const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, STANDARD_VIEW, scale, draw, widest);
     return [pictureAs({ what: 'step-part', step: step.number, kind }, noWider(at, PARTS[kind].scale.head, SMALL_WIDTH))];
   });
+
+/** The blocks that a step puts under, where it does. */
+function stepBlocks(model: Model, plan: Plan, step: Step, solids: Solids): readonly Picture[] {
+  const blocks = blocksFetched(model, plan, step, solids);
+  return blocks.length === 0 ? [] : [pictureAs({ what: 'step-blocks', step: step.number }, blocksPicture(blocks))];
+}
 
 /** Small pictures of the kinds of flat panels after the first. */
 function furtherPlates(model: Model, solids: Solids, draw: LineDrawer): readonly Picture[] {

@@ -20,6 +20,8 @@ export type PictureOf =
   | { readonly what: 'small-supply'; readonly name: SupplyName }
   /** A part that a step brings, small, as it lies there, where that matters. */
   | { readonly what: 'step-part'; readonly step: number; readonly kind: PartKind }
+  /** The blocks that a step puts under, small, with how many and how high. */
+  | { readonly what: 'step-blocks'; readonly step: number }
   /** The whole tubes, panels and cables to fetch. */
   | { readonly what: 'stock' }
   /** The stock tubes to saw, in one piece or several. */
@@ -57,6 +59,7 @@ export function pictureId(of: PictureOf): string {
     case 'supply': return `supply:${of.name}`;
     case 'small-supply': return `small:${of.name}`;
     case 'step-part': return `small:${of.kind}:step:${of.step}`;
+    case 'step-blocks': return `small:blocks:step:${of.step}`;
     case 'cut-bars': return lettered('cut-bars', of.piece);
     case 'pattern': return numbered('pattern', of.pattern);
     case 'crease-section': return numbered('crease-section', of.pattern);

@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, wayUpScenes, withCaps, type Scene } from '../scene/index.ts';
+import { closeUpScene, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, unproppedScene, wayUpScenes, withCaps, type Scene } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetters } from './letters-at-bars.ts';
@@ -38,8 +38,8 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const capped = (shown: Scene): Scene => withCaps(model, solids, shown);
   const rolled = rolledSteps(model, plan).get(step.number) ?? [];
   const told = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)] }));
-  const propped = proppedScene(model, step, solids);
-  const before = [...(propped === null ? [] : [propped]), ...rolledScenes(model, step, rolled, solids)].map(capped);
+  const [unpropped, propped] = [unproppedScene, proppedScene].map((scene) => [scene(model, plan, step, solids) ?? []].flat());
+  const before = [...(unpropped ?? []), ...(propped ?? []), ...rolledScenes(model, step, rolled, solids)].map(capped);
   const closeUp = closeUpScene(model, step, solids);
   const papers = FORMATS[format];
   if (closeUp !== null && before.length === 0) return [composeBeside(told, capped(closeUp), papers[paper], papers.closeUp, draw), ...furtherPictures(givens, step, null)];

@@ -9,4 +9,5 @@ export { STANDARD_VIEW } from './kit/views.ts';
 export { finishedScene, letteredScene, partBody, runScene } from './whole.ts';
 export { isAsUsed, poseAfter, rolledSteps, type Rolled } from './rolled/history.ts';
 export { rolledNumbers, rolledScenes } from './rolled/rolled-scenes.ts';
-export { proppedScene } from './propped.ts';
+export { blocksFetched, proppedScene, unproppedScene } from './propped.ts';
+export type { PropCount } from './kit/props.ts';

@@ -1,11 +1,18 @@
 import type { Model, Solids } from '../model/index.ts';
 import type { Step } from '../plan/index.ts';
+import { propBodies } from './kit/props.ts';
+import { stageHand } from './kit/stage.ts';
 import { SCENES } from '../work/scenes.ts';
 import type { Scene } from './types.ts';
 
-/** The scene of a step, or null when the step is told by a flat drawing (work on the bench). */
+/** The scene of a step, on its blocks where it is propped, or null when the step is told by a flat drawing (work on the bench). */
 export const stepScene = (model: Model, step: Step, solids: Solids): Scene | null =>
-  SCENES[step.action]?.scene({ model, step, solids }) ?? null;
+  onBlocks(model, step, solids, SCENES[step.action]?.scene({ model, step, solids }) ?? null);
+
+function onBlocks(model: Model, step: Step, solids: Solids, scene: Scene | null): Scene | null {
+  if (scene === null || step.props.length === 0) return scene;
+  return { ...scene, bodies: [...scene.bodies, ...propBodies(stageHand(model, step, solids), step)] };
+}
 
 /** What the whole view of a step hides or shows too small: drilling through, pin and wing nut. Null where there is nothing of the kind. */
 export const closeUpScene = (model: Model, step: Step, solids: Solids): Scene | null =>
@@ -13,4 +20,4 @@ export const closeUpScene = (model: Model, step: Step, solids: Solids): Scene | 
 
 /** A step on its way, for a screen: `done` 0 as it begins to 1 as it ends. Null for work on the bench. */
 export const momentScene = (model: Model, step: Step, solids: Solids, done: number): Scene | null =>
-  SCENES[step.action]?.moment({ model, step, solids }, done) ?? null;
+  onBlocks(model, step, solids, SCENES[step.action]?.moment({ model, step, solids }, done) ?? null);

@@ -78,7 +78,7 @@ function workSaid(input: ChangePagesInput, work: StepWork, other: Told | null): 
 export function saidPicture(input: ChangePagesInput, of: PictureOf): string {
   const { words, plan } = input;
   switch (of.what) {
-    case 'step': case 'step-thumb': case 'step-part': {
+    case 'step': case 'step-thumb': case 'step-part': case 'step-blocks': {
       const step = plan.steps.find(({ number }) => number === of.step);
       return step === undefined ? stepSaid(input, of.step) : words.t('booklet.alt.step', { number: of.step, caption: caption(input, step) });
     }

@@ -144,7 +144,7 @@ export function picturesOf({ pictures }: Pick<BookletInput, 'pictures'>, { numbe
 }
 
 function newPartsHeight(input: BookletInput, step: Step): number {
-  return (step.times > 1 ? timesHeight : 0) + (roundOf(input.plan, step) === null ? 0 : roundHeight) + marginParts(input.model, step).reduce((sum, { picture, counts }) =>
+  return (step.times > 1 ? timesHeight : 0) + (roundOf(input.plan, step) === null ? 0 : roundHeight) + marginParts(input, step).reduce((sum, { picture, counts }) =>
     sum + smallSize(input, picture).height + counts.reduce((lines, counted) => lines + countHeight + sizeLineCount(counted) * lineHeight, 0), 0);
 }
 

@@ -1,14 +1,15 @@
-import type { PictureOf } from '../../draw/index.ts';
+import { findPicture, type PictureOf } from '../../draw/index.ts';
 import type { Model, PartKind } from '../../model/index.ts';
 import type { Step, SupplyName } from '../../plan/index.ts';
 import { PARTS } from '../../parts/facts.ts';
 import { varietyOf } from '../../parts/varieties.ts';
 import type { Words } from '../words/index.ts';
+import type { BookletInput } from './types.ts';
 import { countsBySize, type SizedCount } from './part-sizes.ts';
 
 /** A kind of part in a step's margin, or a thing taken beside the parts: its small picture, and under it how many there are of each length. */
 export interface MarginPart {
-  readonly kind: PartKind | SupplyName;
+  readonly kind: PartKind | SupplyName | 'block';
   /** What its picture is, in words, with their number. */
   readonly said: (words: Words) => string;
   /** Its small picture. */
@@ -16,8 +17,8 @@ export interface MarginPart {
   readonly counts: readonly SizedCount[];
 }
 
-/** The new parts of a step, or those that it has to hand, and what it takes beside. */
-export const marginParts = (model: Model, { number, newParts, toHand, supplies }: Step): readonly MarginPart[] => [
+/** The new parts of a step, or those that it has to hand, what it takes beside, and the blocks that it puts under: their picture says how many and how high. */
+export const marginParts = ({ model, pictures }: Pick<BookletInput, 'model' | 'pictures'>, { number, newParts, toHand, supplies }: Step): readonly MarginPart[] => [
   ...[...toHand, ...newParts].map(({ kind, ids }, index): MarginPart => {
     const counts = known(countsBySize(model, ids), ids);
     const count = counts.reduce((sum, each) => sum + each.count, 0);
@@ -25,6 +26,8 @@ export const marginParts = (model: Model, { number, newParts, toHand, supplies }
   }),
   ...supplies.map(({ name, count, size }): MarginPart =>
     ({ kind: name, said: (words) => suppliesSaid(words, name, count), picture: { what: 'small-supply', name }, counts: [{ count, size, isRound: true }] })),
+  ...[findPicture(pictures, { what: 'step-blocks', step: number }) ?? []].flat().map(({ of }): MarginPart =>
+    ({ kind: 'block', said: (words) => words.t('booklet.tools.block'), picture: of, counts: [] })),
 ];
 
 /** Whether a part that comes new is shown as it lies in the step. */

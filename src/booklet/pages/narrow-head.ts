@@ -37,7 +37,7 @@ export function narrowHead(input: BookletInput, step: Step, least: number): Narr
 
 /** Heights of the rows of a step's repetition and parts. */
 function rowsOf(input: BookletInput, step: Step, room: number): readonly number[] {
-  const parts = marginParts(input.model, step).map((part) => ({ width: narrowPartWidth(input, part), height: pictureSize(input, part.picture).height }));
+  const parts = marginParts(input, step).map((part) => ({ width: narrowPartWidth(input, part), height: pictureSize(input, part.picture).height }));
   const times = step.times > 1 ? [{ width: timesWidth, height: 0 }] : [];
   const round = roundOf(input.plan, step) === null ? [] : [{ width: timesWidth, height: 0 }];
   return packRows([...round, ...times, ...parts], room, partsGap).map((row) => Math.max(leastRow, ...row.map(({ height }) => height)));

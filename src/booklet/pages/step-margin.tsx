@@ -28,7 +28,7 @@ export function StepMargin({ input, step, headHeight, partsHeight }: StepMarginP
     <ul className="new-parts" style={narrow ? { height: `${partsHeight}mm` } : { marginTop: `-${headHeight}mm` }}>
       <RoundOf input={input} step={step} />
       {step.times > 1 && <Times input={input} step={step} />}
-      {marginParts(input.model, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} />)}
+      {marginParts(input, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} />)}
     </ul>
   );
 }

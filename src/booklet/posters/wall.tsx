@@ -117,7 +117,7 @@ export function Picture({ input, of, alt, scale }: PictureProps): ReactNode {
 const partScale = 1.2;
 
 function Parts({ input, paper, step }: PageProps & { readonly step: Step }): ReactNode {
-  const { words, glyphs, model } = input;
+  const { words, glyphs } = input;
   const { scale } = posterSheets[paper];
   return (
     <ul className="parts">
@@ -127,7 +127,7 @@ function Parts({ input, paper, step }: PageProps & { readonly step: Step }): Rea
           <b><Spoken text={words.times(step.times)} /></b>
         </li>
       )}
-      {marginParts(model, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} scale={partScale * scale} />)}
+      {marginParts(input, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} scale={partScale * scale} />)}
     </ul>
   );
 }

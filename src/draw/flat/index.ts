@@ -1,3 +1,4 @@
+export { blocksPicture } from './blocks-picture.ts';
 export { cutBarsPaper, cutBarsPicture } from './cut-bars.ts';
 export { endPicture, type TubeEnd } from './end-picture.ts';
 export { framePicture } from './frame-picture.ts';

@@ -2,7 +2,7 @@ import type { Vec2 } from '../../model/index.ts';
 import { tell } from '../../scene/index.ts';
 import { hatching } from '../kit/hatching.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, figure, line, outline, ringedNumeral, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, line, outline, ringedNumeral, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { Box, DrawnPicture } from '../types.ts';
@@ -26,16 +26,24 @@ export function traceMarks(way: TraceWay, others: number, width: number): readon
   const [left, right]: readonly [Vec2, Vec2] = [[12, HIGH / 2], [width / 2 + 4, HIGH / 2]];
   return [
     ...measured(left), line(pens.motion, [width / 2 - 14, HIGH / 2], [width / 2 - 6, HIGH / 2]), arrowhead([width / 2 - 2, HIGH / 2], [1, 0], 5),
-    ...(way === 'round' ? drawnRound(right) : carried(right, others)),
-    figure(tell.times(others), [right[0] + LONG - 8, HIGH - 4], capHeights.count, 700),
+    ...(way === 'round' ? drawnRound(right, others) : carried(right, others)),
+    ...othersNumbered(others, [right[0] + LONG - 9, HIGH - 9]),
   ];
 }
+
+/** The numbers of the others under each other, the last at a place: all are counted with the first, as the step counts them. */
+function othersNumbered(others: number, [x, y]: Vec2): readonly Mark[] {
+  const last = ringed(others + 1, [x, y]);
+  return others === 1 ? [last] : [ringed(2, [x, y - 16]), line(pens.motion, [x, y - 10], [x, y - 6]), last];
+}
+
+const ringed = (place: number, at: Vec2): Mark => ringedNumeral(tell.number(place), at, capHeights.order, pens.edge);
 
 const ringOf = ({ x, y, width, height }: Box): readonly Vec2[] => [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
 
 const sheet = (box: Box, fill: 'panel' | 'white'): readonly Mark[] => [area(fill, ringOf(box)), outline(pens.cut, ringOf(box))];
 
-const first = (at: Vec2): Mark => ringedNumeral(tell.number(1), at, capHeights.order, pens.edge);
+const first = (at: Vec2): Mark => ringed(1, at);
 
 /** The first piece between the arrows of a measure. */
 const measured = ([x, y]: Vec2): readonly Mark[] => [
@@ -50,12 +58,16 @@ function pencilAt([x, y]: Vec2): readonly Mark[] {
   return [area('white', ring), outline(pens.cut, ring), area('ink', [[x, y], [x + 0.5, y - 1.8], [x + 1.6, y - 1.1]])];
 }
 
-/** The first lies on the stock panel, a corner in its corner; the pencil goes round its two free edges. */
-function drawnRound([x, y]: Vec2): readonly Mark[] {
+/** How far a sheet of a stack looks out behind the one before it, mm of paper. */
+const BEHIND = 1.6;
+
+/** The first lies on the stock panel, a corner in its corner, those that follow in a stack behind; the pencil goes round its two free edges. */
+function drawnRound([x, y]: Vec2, others: number): readonly Mark[] {
   const stock: Box = { x: x + 4, y: y - 12, width: 60, height: 32 };
   const [right, low] = [stock.x + 46, stock.y + 26];
+  const stack = Array.from({ length: Math.min(others, 3) - 1 }, (_, index) => (Math.min(others, 3) - 1 - index) * BEHIND);
   return [
-    ...sheet(stock, 'white'), ...hatching(ringOf(stock), 2.2).map(([from, to]) => line(pens.edge, from, to)),
+    ...stack.flatMap((by) => sheet({ ...stock, x: stock.x - by, y: stock.y - by }, 'white')), ...sheet(stock, 'white'), ...hatching(ringOf(stock), 2.2).map(([from, to]) => line(pens.edge, from, to)),
     ...sheet({ x: stock.x, y: stock.y, width: 46, height: 26 }, 'panel'), first([stock.x + 20, stock.y + 14]),
     line({ ...pens.motion, width: 0.9 }, [stock.x, low], [right, low], [right, stock.y + 12]), ...pencilAt([right, stock.y + 12]),
   ];

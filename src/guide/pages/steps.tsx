@@ -91,8 +91,8 @@ function RoundOf({ maker, step }: { readonly maker: Maker; readonly step: Step }
 
 /** The parts a step brings, with their counts and sizes. */
 function NewParts({ maker, step }: { readonly maker: Maker; readonly step: Step }): ReactNode {
-  const { base: { model, words }, say } = maker;
-  const parts = marginParts(model, step);
+  const { base: { model, words }, say, pictures } = maker;
+  const parts = marginParts({ model, pictures }, step);
   if (parts.length === 0) return null;
   return (
     <ul className="new">

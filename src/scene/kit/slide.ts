@@ -9,7 +9,6 @@ import { nearestOf } from './nearest.ts';
 import type { Slide } from './on-the-way.ts';
 import { panelLines } from './panel-lines.ts';
 import { panelSign } from './panel-sign.ts';
-import { propBodies } from './props.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
@@ -73,7 +72,7 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
   const mouths = slides.map((slide) => mouthsOf({ hand, slide, way: unit(wayOf(step, slide)), off: offOf(slide) }));
   return {
     id: sceneName(step),
-    bodies: [...bodies, ...linesOnPanels(sliding, shown), ...propBodies(hand, step), ...(telling.bodies?.(sliding) ?? [])],
+    bodies: [...bodies, ...linesOnPanels(sliding, shown), ...(telling.bodies?.(sliding) ?? [])],
     marks: [
       ...mouths.flat().map(({ path }): Mark => ({ mark: 'arrow', path })),
       ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies),

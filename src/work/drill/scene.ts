@@ -1,6 +1,6 @@
 import { chained, moved, placed, type Pose, type Shape } from '../../model/index.ts';
 import {
-  movedBy, pinDrilled, propBodies, sceneName, STANDARD_VIEW, stageHand, turnedBy, tell, type Mark, type Scene, type StepGivens, type WorkScene,
+  movedBy, pinDrilled, sceneName, STANDARD_VIEW, stageHand, turnedBy, tell, type Mark, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** How far over the sleeve the bit is held, mm. */
@@ -30,7 +30,6 @@ function drillScene({ model, step, solids }: StepGivens): Scene {
     id: sceneName(step),
     bodies: [
       ...step.present.map((id) => hand.body(id, 'present')),
-      ...propBodies(hand, step),
       ...places.map((pose, index) => hand.prop({ tool: `bit-${index + 1}` }, shape, chained(pose, moved([0, 0, HELD_OVER + BIT_LENGTH * 0.4])), 'new')),
     ],
     marks: [

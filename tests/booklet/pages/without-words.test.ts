@@ -38,7 +38,7 @@ describe.each(items)('the edition without words: %s', (name) => {
     const input = inputOf(name);
     const bands = bandsOf(input);
     for (const step of input.plan.steps) {
-      const counts = [...(step.times > 1 ? [step.times] : []), ...marginParts(input.model, step).flatMap((part) => part.counts.map(({ count }) => count))];
+      const counts = [...(step.times > 1 ? [step.times] : []), ...marginParts(input, step).flatMap((part) => part.counts.map(({ count }) => count))];
       const band = bandOf(bands, step);
       expect([step.key, counts.filter((count) => !band.includes(`×${count}<`))]).toEqual([step.key, []]);
     }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
@@ -67,6 +68,15 @@ describe('the picture of what is fetched', () => {
   });
 });
 
+describe('the picture of blocks', () => {
+  it('tells how many there are of each height', () => {
+    const blocks = [{ high: 28, count: 4 }, { high: 132, count: 12 }];
+    const picture = blocksPicture(blocks);
+    expect(texts(picture)).toEqual(['28', '×4', '132', '×12']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(blocksMarks(blocks))]).toEqual([[], [], [], []]);
+  });
+});
+
 describe('the picture of a half-cut tried on an off-cut', () => {
   it.each(papers)('stays on its paper of $width by $height', (paper) => {
     const picture = practicePicture(paper);
@@ -76,11 +86,13 @@ describe('the picture of a half-cut tried on an off-cut', () => {
 });
 
 describe('the picture of the first piece as a pattern', () => {
-  it.each(['round', 'edges'] as const)('tells for how many others it is: %s', (way) => {
+  it.each(['round', 'edges'] as const)('numbers the others after it, so that the last is how many there are in all: %s', (way) => {
     for (const paper of papers) {
-      const picture = tracePicture(way, 3, paper);
-      expect(texts(picture)).toEqual(['1', '1', '×3']);
-      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(traceMarks(way, 3, paper.width))]).toEqual([[], [], [], []]);
+      for (const [others, numbered] of [[1, ['2']], [3, ['2', '4']], [11, ['2', '12']]] as const) {
+        const picture = tracePicture(way, others, paper);
+        expect(texts(picture)).toEqual(['1', '1', ...numbered]);
+        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(traceMarks(way, others, paper.width))]).toEqual([[], [], [], []]);
+      }
     }
   });
 });
