@@ -28,6 +28,7 @@ export function middleOf(shape: Shape): Vec3 {
     case 'panel': return [0, 0, panelMiddle(shape.pattern)];
     case 'pin': return [0, 0, pinMiddle(shape)];
     case 'strip':
+    case 'patch':
     case 'wing-nut': return [0, 0, shape.height / 2];
     case 'cable': return [shape.length / 2, 0, 0];
   }

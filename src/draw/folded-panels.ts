@@ -1,5 +1,5 @@
-import { flatHoles, flatPattern, type CutPattern, type FlatPattern, type Model } from '../model/index.ts';
-import { foldedPatternPicture, foldedPicture, foldSeries, holesPunched, markingPicture, patternPicture, punchPicture, sectionSeries, type Marking } from './flat/index.ts';
+import { flatPattern, type CutPattern, type FlatPattern, type Model } from '../model/index.ts';
+import { foldedPatternPicture, foldedPictures, foldSeries, markingPicture, patternPicture, punchPicture, sectionSeries, type Marking } from './flat/index.ts';
 import { sidesInOrder } from './flat/panel-lines.ts';
 import { hardwareOf } from './hardware.ts';
 import type { Paper } from './picture/index.ts';
@@ -48,18 +48,16 @@ export function patternSheet(model: Model, index: number, paper?: Paper): DrawnP
   return full === null ? foldedPatternPicture(pattern, paper) : patternPicture(full, paper);
 }
 
-/** A step of marking or cutting it. */
-export function markedPanel(model: Model, index: number, marking: Marking, paper?: Paper): DrawnPicture {
+/** A step of marking or cutting it: the marked face and, where something is done on the other, that. */
+export function markedPanel(model: Model, index: number, marking: Marking, paper?: Paper): readonly DrawnPicture[] {
   const { full, pattern } = foldedPanel(model, index);
-  return full === null ? foldedPicture(pattern, marking, paper) : markingPicture(full, marking, paper);
+  return full === null ? foldedPictures(pattern, marking, paper) : [markingPicture(full, marking, paper)];
 }
 
-/** How its holes are punched, at a large scale: where some are blind, or its drawing does not tell it beside itself. */
+/** How its holes are punched, at a large scale, where its drawing does not tell it beside itself. */
 export function punching(model: Model, index: number, width: number): readonly DrawnPicture[] {
-  const { full, pattern } = foldedPanel(model, index);
-  if (full !== null) return [punchPicture(full, width)];
-  const holes = flatHoles(pattern);
-  return holes.some(({ depth }) => depth !== null) ? [holesPunched({ ...pattern, holes }, width)] : [];
+  const { full } = foldedPanel(model, index);
+  return full === null ? [] : [punchPicture(full, width)];
 }
 
 /** How a flap of it is folded, one bend after the other. */

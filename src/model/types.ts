@@ -42,7 +42,7 @@ export interface PanelHole {
   readonly punched: 'flat' | 'wrapped';
 }
 
-/** A hole of a flat panel: a blind one comes from the lower face. */
+/** A hole of a flat panel: a blind one comes from the marked face. */
 export type PlateHole = Pick<PanelHole, 'at' | 'diameter'> & { readonly depth?: number };
 
 /** A flap of the flat panel. Distances are measured on the flat panel, outwards from the inside line. */
@@ -212,6 +212,8 @@ export type Shape =
   | { readonly form: 'plate'; readonly width: number; readonly height: number; readonly thickness: number; readonly holes: readonly PlateHole[] }
   /** Along x, middle of the lower face at the origin: a line on a face. */
   | { readonly form: 'strip'; readonly length: number; readonly width: number; readonly height: number }
+  /** A patch on a face: its outline in x and y, anticlockwise, lower face at z = 0. */
+  | { readonly form: 'patch'; readonly outline: readonly Vec2[]; readonly height: number }
   /** From one loop's middle at the origin to the other's at (length, 0, 0); loops round z. */
   | { readonly form: 'cable'; readonly diameter: number; readonly length: number; readonly loopInside: number };
 
@@ -322,8 +324,10 @@ export interface NamedLength {
   readonly to: Vec3;
 }
 
-/** A flat rectangular panel with its pin holes, from its lower left corner, mm. */
+/** A flat rectangular panel with its pin holes, from its lower left corner, mm, as it lies on the bench with its marked face up. */
 export interface FlatPanel {
+  /** Which face of the panel in its place is marked: the lower where blind holes come from that, so that it is worked from one face alone. Turned left to right it lies as it does in its place. */
+  readonly marked: 'upper' | 'lower';
   readonly width: number;
   readonly height: number;
   readonly thickness: number;

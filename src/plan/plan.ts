@@ -59,7 +59,7 @@ function fittingMoves(step: FoundStep): FoundStep {
 
 /** The pins of a tab are moved in a row: each is told with what it joins. */
 function pinsNamed({ connections }: Model, step: FoundStep): FoundStep {
-  if (step.does !== 'pin-ends' && step.does !== 'pin-middle') return step;
+  if (step.does !== 'pin-side') return step;
   return { ...step, moves: step.moves.map((move) => ({ ...move, closes: connections.filter((each) => each.is === 'panel-pin' && move.parts.includes(each.pin)) })) };
 }
 

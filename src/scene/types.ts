@@ -1,8 +1,8 @@
 import type { Mesh, PartKind, Pose, Vec3 } from '../model/index.ts';
 import type { Told } from './told.ts';
 
-/** How a body is shown: as it stands, tinted as new in this step, or pale as a reminder. */
-export type Look = 'present' | 'new' | 'pale';
+/** How a body is shown: as it stands, tinted as new in this step, pale as a reminder, or black as it is drawn on a part. */
+export type Look = 'present' | 'new' | 'pale' | 'drawn';
 
 export interface SceneBody {
   readonly id: string;

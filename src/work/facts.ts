@@ -20,8 +20,7 @@ import { facts as markInside } from './mark-inside/facts.ts';
 import { facts as markNotches } from './mark-notches/facts.ts';
 import { facts as markPosts } from './mark-posts/facts.ts';
 import { facts as pinCorners } from './pin-corners/facts.ts';
-import { facts as pinEnds } from './pin-ends/facts.ts';
-import { facts as pinMiddle } from './pin-middle/facts.ts';
+import { facts as pinSide } from './pin-side/facts.ts';
 import { facts as pinPanel } from './pin-panel/facts.ts';
 import { facts as pinPosts } from './pin-posts/facts.ts';
 import { facts as punchHoles } from './punch-holes/facts.ts';
@@ -57,8 +56,7 @@ const facts = {
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
   'punch-tab': punchTab,
-  'pin-ends': pinEnds,
-  'pin-middle': pinMiddle,
+  'pin-side': pinSide,
   'mark-posts': markPosts,
   'push-posts': pushPosts,
   'slide-on': slideOn,

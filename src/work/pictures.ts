@@ -21,8 +21,7 @@ import { picture as markInside } from './mark-inside/picture.ts';
 import { picture as markNotches } from './mark-notches/picture.ts';
 import { picture as markPosts } from './mark-posts/picture.ts';
 import { picture as pinCorners } from './pin-corners/picture.ts';
-import { picture as pinEnds } from './pin-ends/picture.ts';
-import { picture as pinMiddle } from './pin-middle/picture.ts';
+import { picture as pinSide } from './pin-side/picture.ts';
 import { picture as pinPanel } from './pin-panel/picture.ts';
 import { picture as pinPosts } from './pin-posts/picture.ts';
 import { picture as punchHoles } from './punch-holes/picture.ts';
@@ -57,8 +56,7 @@ export const PICTURES: Readonly<Record<Action, WorkPicture>> = {
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
   'punch-tab': punchTab,
-  'pin-ends': pinEnds,
-  'pin-middle': pinMiddle,
+  'pin-side': pinSide,
   'mark-posts': markPosts,
   'push-posts': pushPosts,
   'slide-on': slideOn,

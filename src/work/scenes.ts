@@ -10,8 +10,7 @@ import { scene as holdPanel } from './hold-panel/scene.ts';
 import { scene as layFrame } from './lay-frame/scene.ts';
 import { scene as layPanel } from './lay-panel/scene.ts';
 import { scene as pinCorners } from './pin-corners/scene.ts';
-import { scene as pinEnds } from './pin-ends/scene.ts';
-import { scene as pinMiddle } from './pin-middle/scene.ts';
+import { scene as pinSide } from './pin-side/scene.ts';
 import { scene as pinPanel } from './pin-panel/scene.ts';
 import { scene as pinPosts } from './pin-posts/scene.ts';
 import { scene as punchTab } from './punch-tab/scene.ts';
@@ -45,8 +44,7 @@ export const SCENES: Readonly<Record<Action, WorkScene | null>> = {
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
   'punch-tab': punchTab,
-  'pin-ends': pinEnds,
-  'pin-middle': pinMiddle,
+  'pin-side': pinSide,
   'mark-posts': null,
   'push-posts': pushPosts,
   'slide-on': slideOn,

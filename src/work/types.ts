@@ -47,7 +47,7 @@ export type Joining =
   | 'lay-frame' | 'lay-panel'
   /** Walls and corner tabs of a box, the pins of its corners, and the frame put over it. */
   | 'turn-up' | 'pin-corners' | 'set-in'
-  | 'wrap' | 'punch-tab' | 'pin-ends' | 'pin-middle'
+  | 'wrap' | 'punch-tab' | 'pin-side'
   | 'drill' | 'pin'
   | 'hang'
   /** A cap, a foot, a hinge, a bracket. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cornerMark, holeMark } from '../../src/draw/flat/hole-marks.ts';
-import { markedFace } from '../../src/draw/flat/marked-face.ts';
+import { faceSign, markedFace, turnedOver } from '../../src/draw/flat/marked-face.ts';
+import { pencil } from '../../src/draw/flat/pencil.ts';
 import { ringedNumeral, type Mark } from '../../src/draw/kit/marks.ts';
 import { earlier, pens, type Pen } from '../../src/draw/kit/pens.ts';
 import { toPicture } from '../../src/draw/kit/svg.ts';
@@ -16,7 +17,13 @@ const signs: Readonly<Record<string, readonly Mark[]>> = {
   'a blind hole from the face that is drawn': holeMark({ depth: 6, face: 'drawn' }, [10, 10], 1.4, pens.motion),
   'a blind hole from the other face': holeMark({ depth: 6, face: 'other' }, [10, 10], 1.4, pens.motion),
   'the round corner of a notch, no hole for a pin': [cornerMark([10, 10])],
-  'the face that carries the marks': markedFace([10, 10]),
+  'the face that carries the marks, in a section': markedFace([10, 10]),
+  'the same face as the far one, in a section': markedFace([10, 10], 'down'),
+  'the face that carries the marks, seen': faceSign([10, 10], 'there'),
+  'the same face seen from behind': faceSign([10, 10], 'behind'),
+  'turn the panel over, off its marked face': turnedOver([0, 0], 'below'),
+  'turn the panel over, back onto its other face': turnedOver([0, 0], 'up'),
+  'here something is marked': pencil([10, 10]),
   'a place in an order': [ringedNumeral(tell.number(1), [10, 10], 4)],
 };
 
@@ -43,7 +50,7 @@ describe('signs of flat drawings', () => {
 const shows: Readonly<Record<PairName, readonly Action[]>> = {
   'half-cut': ['half-cut'], 'frame-centred': ['lay-frame'], 'frame-square': ['close-frame', 'set-in'], 'tab-flat': ['wrap-side', 'punch-tab'], 'tube-home': ['push-tubes', 'fit-end'],
   'nut-tight': ['pin-posts', 'pin-panel'], 'hole-straight': ['drill'], 'deck-level': ['push-posts', 'slide-on'], 'cable-tight': ['brace'], crease: ['crease'],
-  'rack-upright': ['stand-up'], notch: ['cut-notches'], 'pin-home': ['pin-ends', 'pin-middle', 'pin-corners'], 'cut-square': ['cut-tubes'],
+  'rack-upright': ['stand-up'], notch: ['cut-notches'], 'pin-home': ['pin-side', 'pin-corners'], 'cut-square': ['cut-tubes'],
   mark: ['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-panel', 'mark-posts'],
   'panel-flush': ['lay-panel', 'hold-panel', 'fit-hinge', 'fit-bracket'], 'bed-child': [], 'walls-upright': ['turn-up'], 'end-smooth': ['cap-ends'], 'wall-holds': ['fix-to-wall'],
 };

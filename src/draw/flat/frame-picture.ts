@@ -9,7 +9,7 @@ import { area, circle, line, outline, type Mark } from '../kit/marks.ts';
 import { earlier, pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
-import { markedFace } from './marked-face.ts';
+import { pencil } from './pencil.ts';
 import { flapOn } from './panel-lines.ts';
 import type { Hardware } from './section-series.ts';
 
@@ -65,7 +65,7 @@ function section(shown: Shown, box: Box): readonly Mark[] {
     ...[face + pattern.skin * scale, face + high - pattern.skin * scale].map((y) => line(pens.edge, [box.x, y], [box.x + box.width, y])),
     circle(centre, radius, pens.cut, 'ink'), circle(centre, (tube.inside / 2) * scale, pens.cut, 'white'),
     line(pens.newInside, [at, face - radius], [at, face]),
-    ...markedFace([at, face]).slice(0, -1),
+    ...pencil([at, face]),
     ...gapOf(shown, box, box.y + over - 4, [centre[1], face - radius]),
   ];
 }

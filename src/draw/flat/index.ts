@@ -3,7 +3,7 @@ export { endPicture, type TubeEnd } from './end-picture.ts';
 export { framePicture } from './frame-picture.ts';
 export { foldSeries } from './folded/fold-series.ts';
 export { foldedPatternPicture } from './folded/folded-pattern.ts';
-export { foldedPicture } from './folded/folded-stage.ts';
+export { facesOf, foldedPictures } from './folded/folded-stage.ts';
 export { markingPicture, type Marking } from './marking-picture.ts';
 export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';

@@ -4,7 +4,8 @@ import { linearDimension, runningDimension, runningReach } from '../kit/dimensio
 import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
 import { area, arrowhead, circle, figure, line, outline, toldWidth } from '../kit/marks.ts';
-import { holeLegend, holeMark, legendHeight, type HoleKind } from './hole-marks.ts';
+import { holeMark, type HoleKind } from './hole-marks.ts';
+import { faceSign, pennant } from './marked-face.ts';
 import type { PanelArea } from '../../cut/index.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { onStock, orderRoom, stockCuts, stockMarks } from './on-stock.ts';
@@ -125,7 +126,25 @@ function ownMarks({ width, height, holes }: FlatPanel, view: Fit): readonly Mark
       ];
     }),
     outline(pens.cut, ring),
+    ...plateSign({ width, height, holes }, view),
   ];
+}
+
+/** From the edges to the sign of the marked face, mm of paper: drawn small on a small panel. */
+const signAway = 3;
+
+function plateSign({ width, height, holes }: Pick<FlatPanel, 'width' | 'height' | 'holes'>, view: Fit): readonly Mark[] {
+  const size = Math.max(0.6, Math.min(1, (height * view.scale - 2 * signAway) / pennant.mast));
+  const [left, bottom] = onPaper(view, [0, 0]);
+  const right = left + width * view.scale;
+  const foot = (x: number): Vec2 => [x, bottom - signAway];
+  const isClear = (x: number): boolean => holes.every(({ at, diameter }) => {
+    const [hx, hy] = onPaper(view, at);
+    const reach = (diameter / 2) * view.scale + crossReach + 1;
+    return hx < x - reach || hx > x + pennant.out * size + reach || hy < bottom - signAway - pennant.mast * size - reach || hy > bottom - signAway + reach;
+  });
+  const places = Array.from({ length: 12 }, (_, index) => left + signAway + ((right - left - 2 * signAway - pennant.out) * index) / 12);
+  return faceSign(foot(places.find(isClear) ?? left + signAway), 'new', size);
 }
 
 /** The holes from the lower left corner, below and on the left; the sides above and on the right. */
@@ -147,17 +166,12 @@ function dimensions(plate: FlatPanel, view: Fit): readonly Mark[] {
   ];
 }
 
-/** How many holes of which diameter in a panel, with sections where some are blind, and how many panels, each beside its sign. */
-function counts(plate: FlatPanel, count: number | null, box: Box): readonly Mark[] {
-  const kinds = plate.holes.map(kindOf);
-  if (kinds.every(({ depth }) => depth === null)) return signs(holeRow(plate), count, box);
-  const high = legendHeight(kinds, box.width);
-  return [...holeLegend(kinds, plate, box), ...signs([], count, { ...box, y: box.y + high, height: box.height - high })];
-}
+/** How many holes of which diameter in a panel, and how many panels, each beside its sign; blind holes are told by sections of their own. */
+const counts = (plate: FlatPanel, count: number | null, box: Box): readonly Mark[] => signs(plate.holes.some(({ depth }) => depth !== undefined) ? [] : holeRow(plate), count, box);
 
 function signs(holes: readonly Row[], count: number | null, box: Box): readonly Mark[] {
   const rows = [...holes, ...(count === null ? [] : [{ sign: panelSign, size: null, count }])];
-  const pitch = Math.min(12, box.height / rows.length);
+  const pitch = Math.min(12, box.height / Math.max(1, rows.length));
   return rows.flatMap(({ sign, size, count: each }, index) => {
     const times = tell.times(each);
     const y = box.y + (index + 0.5) * pitch;
@@ -177,8 +191,8 @@ interface Row {
   readonly count: number;
 }
 
-/** A hole of a flat panel as its drawing shows it: seen from the upper face, from which a blind one is not made. */
-const kindOf = ({ diameter, depth }: PlateHole): HoleKind => (depth === undefined ? { diameter, depth: null, face: 'drawn' } : { diameter, depth, face: 'other' });
+/** A hole of a flat panel as its drawing shows it: from the marked face, from which a blind one is made. */
+const kindOf = ({ diameter, depth }: PlateHole): HoleKind => ({ diameter, depth: depth ?? null, face: 'drawn' });
 
 /** One row for each diameter. */
 function holeRow({ holes }: FlatPanel): readonly Row[] {

@@ -12,7 +12,7 @@ import { markedFace } from './marked-face.ts';
 import { notchHole } from './panel-lines.ts';
 
 /** Paper of the picture, mm. */
-const height = 62;
+export const punchHeight = 62;
 const cap = capHeights.step;
 const headRow = 11;
 /** Room over the panel for the punch, and under it for its way out. */
@@ -29,15 +29,16 @@ const tape = { wide: 2.6, high: 3 } as const;
  * how deep, what stops the punch there; of the round corners of the notches where they are, from the blank's edges.
  */
 export function punchPicture(pattern: FlatPattern, width: number): DrawnPicture {
-  const paper: Paper = { width, height };
+  const paper: Paper = { width, height: punchHeight };
   return toPicture(paper, punchMarks(pattern, paper));
 }
 
-/** The same of a panel without such corners. */
-export function holesPunched(panel: Punched, width: number): DrawnPicture {
-  const paper: Paper = { width, height };
-  return toPicture(paper, kindMarks(panel, paper, Math.max(FEWEST, holeKinds(panel.holes).length)));
-}
+/** The same of a panel without such corners, from the face that is up: the marked one, or the other. */
+export const holesPunched = (panel: Punched, width: number): DrawnPicture => toPicture({ width, height: punchHeight }, holeSections(panel, width, 'up'));
+
+/** Its marks; the sign stands up from the marked face, or down where that is the far one. */
+export const holeSections = (panel: Punched, width: number, sign: 'up' | 'down'): readonly Mark[] =>
+  kindMarks(panel, { width, height: punchHeight }, Math.max(FEWEST, holeKinds(panel.holes).length), sign);
 
 /** A panel and its holes, mm. */
 interface Punched extends Skinned {
@@ -56,9 +57,9 @@ export function punchMarks(pattern: FlatPattern, paper: Paper): readonly Mark[] 
 
 const cell = ({ width, height: high }: Paper, columns: number, index: number): Box => ({ x: (index * width) / columns, y: 1, width: width / columns, height: high - 2 });
 
-const kindMarks = (panel: Punched, paper: Paper, columns: number): readonly Mark[] => holeKinds(panel.holes).flatMap((kind, index) => {
+const kindMarks = (panel: Punched, paper: Paper, columns: number, sign: 'up' | 'down' = 'up'): readonly Mark[] => holeKinds(panel.holes).flatMap((kind, index) => {
   const box = cell(paper, columns, index);
-  return [...heading(holeMark(kind, signPlace(box), 1.4, pens.motion), kind, kind.count, box), ...punched(kind, panel, box)];
+  return [...heading(holeMark(kind, signPlace(box), 1.4, pens.motion), kind, kind.count, box), ...punched(kind, panel, box, sign)];
 });
 
 const signPlace = ({ x, y }: Box): Vec2 => [x + 6, y + headRow / 2];
@@ -71,8 +72,8 @@ function heading(sign: readonly Mark[], { diameter }: Pick<HoleKind, 'diameter'>
   return [...sign, figure(size, [x + 5 + first / 2, y], cap), figure(times, [x + 8 + first + second / 2, y], capHeights.count, 700)];
 }
 
-/** The panel cut through a hole with the punch in it, from the face that it is made from: that is up, and the pencil tells whether it is the one with the marks. */
-function punched({ depth, diameter, face }: HoleKind, { thickness, skin }: Skinned, box: Box): readonly Mark[] {
+/** The panel cut through a hole with the punch in it, from the face that it is made from: that is up, and the sign tells whether it is the one with the marks. */
+function punched({ depth, diameter }: HoleKind, { thickness, skin }: Skinned, box: Box, sign: 'up' | 'down'): readonly Mark[] {
   const scale = (box.height - headRow - above - below) / thickness;
   const middle = box.x + box.width / 2;
   const top = box.y + headRow + above;
@@ -86,7 +87,7 @@ function punched({ depth, diameter, face }: HoleKind, { thickness, skin }: Skinn
     outline(pens.cut, [[middle - wide, up], [middle + wide, up], [middle + wide, tip], [middle - wide, tip]]),
     line(pens.motion, [middle - wide - 5, up], [middle - wide - 5, top - 6]),
     arrowhead([middle - wide - 5, top - 3.8], [0, 1], 3.5),
-    ...(depth === null || face === 'drawn' ? markedFace([middle + half - 5, top]) : markedFace([middle + half - 5, bottom], 'lower')),
+    ...markedFace([middle + half - 5.5, sign === 'up' ? top : bottom], sign),
     ...(depth === null ? [] : [...stopped(middle, wide, top), ...depths(depth, thickness, { middle, top, bottom, tip })]),
   ];
 }

@@ -8,7 +8,7 @@ import { area, arrowhead, line, outline, ringedNumeral, type Mark } from '../kit
 import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
-import { markedFace } from './marked-face.ts';
+import { pencil } from './pencil.ts';
 
 /** A tube and the socket that takes it, mm. */
 export interface SocketFit {
@@ -43,7 +43,7 @@ export function socketMarks(fit: SocketFit, paper: Paper): readonly Mark[] {
     ...[0, half].map((x, index) => ringedNumeral(tell.number(index + 1), [x + 5, 6], capHeights.order, pens.edge)),
     ...tube(fit, [first, axis], scale), ...mark(fit, [first, axis], scale),
     ...linearDimension({ axis: 'x', told: tell.mm(fit.depth), ends: [first, first + fit.depth * scale], line: over - 4, feature: axis - (fit.tube * scale) / 2, cap }),
-    ...markedFace([first + fit.depth * scale, axis - (fit.tube * scale) / 2]).slice(0, -1),
+    ...pencil([first + fit.depth * scale, axis - (fit.tube * scale) / 2]),
     ...socket(fit, [second, axis], scale), ...tube(fit, [second, axis], scale), ...mark(fit, [second, axis], scale),
     line(pens.motion, [mouth + 24, over - 5], [mouth + 6, over - 5]), arrowhead([mouth + 3, over - 5], [-1, 0], 4),
   ];

@@ -1,7 +1,7 @@
 import type { SceneBody } from '../../scene/index.ts';
 
 /** How a body's visible region is painted and its lines are drawn. */
-export type Paint = 'white' | 'tint' | 'pale' | 'floor';
+export type Paint = 'white' | 'tint' | 'pale' | 'floor' | 'ink';
 export type Paints = ReadonlyMap<string, Paint>;
 
 export function paintsOf(bodies: readonly SceneBody[]): Paints {
@@ -10,6 +10,10 @@ export function paintsOf(bodies: readonly SceneBody[]): Paints {
 
 function paintOf(body: SceneBody): Paint {
   if (body.kind === 'floor') return 'floor';
-  if (body.look === 'new') return 'tint';
-  return body.look === 'pale' ? 'pale' : 'white';
+  switch (body.look) {
+    case 'new': return 'tint';
+    case 'pale': return 'pale';
+    case 'drawn': return 'ink';
+    case 'present': return 'white';
+  }
 }

@@ -64,7 +64,7 @@ export function foldedTemplate(pattern: Pattern): Template {
 /** A flat panel with its holes, from its lower left corner. */
 export function plateTemplate(plate: FlatPanel): Template {
   const { width, height } = plate;
-  const holes = plate.holes.map(({ at, diameter, depth = null }): PanelHole => ({ at, diameter, depth, face: depth === null ? 'drawn' : 'other', punched: 'flat' }));
+  const holes = plate.holes.map(({ at, diameter, depth = null }): PanelHole => ({ at, diameter, depth, face: 'drawn', punched: 'flat' }));
   const edge: readonly Vec2[] = [[0, 0], [width, 0], [width, height], [0, height]];
   return {
     kind: 'plate',

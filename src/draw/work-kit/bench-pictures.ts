@@ -11,7 +11,7 @@ import type { DrawnFlat } from './work-picture.ts';
 
 /** The panel at a stage of marking and cutting. */
 export const markedAt = (stage: Exclude<Marking['stage'], 'blank'>): DrawnFlat =>
-  ({ model, papers }, step) => [markedPanel(model, patternOf(model, step), { stage }, papers.bench)];
+  ({ model, papers }, step) => markedPanel(model, patternOf(model, step), { stage }, papers.bench);
 
 /** Where the panel's holes are, and how each kind is punched. */
 export const punchedPanel: DrawnFlat = (givens, step) =>
@@ -19,7 +19,7 @@ export const punchedPanel: DrawnFlat = (givens, step) =>
 
 /** The blank of the panel on its stock panel. */
 export const blankOnStock: DrawnFlat = ({ model, papers }, step) =>
-  [markedPanel(model, patternOf(model, step), { stage: 'blank', stock: [model.kit.panel.length, model.kit.panel.width] }, papers.bench)];
+  markedPanel(model, patternOf(model, step), { stage: 'blank', stock: [model.kit.panel.length, model.kit.panel.width] }, papers.bench);
 
 /** Beside a drawing, that it is practised on an off-cut first. */
 export const practised = (work: DrawnFlat): DrawnFlat => (givens, step) => [...work(givens, step), practicePicture(givens.papers.bench)];
@@ -64,11 +64,11 @@ function leftFor(model: Model, index: number): LeftOver | null {
   return piece === undefined || place === 0 ? null : { area: piece.from, taken: sheet.slice(0, place) };
 }
 
-/** How the holes of a flat panel are punched, where some are blind: those come from its lower face. */
+/** How the holes of a flat panel are punched, where some are blind. */
 export function platePunched({ plates }: Model, index: number, width: number): readonly DrawnPicture[] {
   const plate = plates[index];
   if (plate === undefined || !plate.holes.some(({ depth }) => depth !== undefined)) return [];
-  const holes = plate.holes.map(({ diameter, depth = null }) => ({ diameter, depth, face: depth === null ? 'drawn' as const : 'other' as const }));
+  const holes = plate.holes.map(({ diameter, depth = null }) => ({ diameter, depth, face: 'drawn' as const }));
   return [holesPunched({ holes, thickness: plate.thickness, skin: plate.skin }, width)];
 }
 

@@ -127,6 +127,7 @@ function build(kernel: ManifoldToplevel, shape: Shape): Manifold {
     case 'fitting': return buildFitting(kernel, shape);
     case 'folded': return buildFolded(kernel, shape);
     case 'strip': return kernel.Manifold.cube([shape.length, shape.width, shape.height], true).translate(0, 0, shape.height / 2);
+    case 'patch': return kernel.Manifold.extrude([shape.outline.map(([x, y]): [number, number] => [x, y])], shape.height);
   }
 }
 

@@ -45,14 +45,18 @@ function fullPattern(item: Item, { panels, bars }: BuiltStructure): Model['patte
   return flatPattern(item.kit, axesOfDeck(bars.flatMap(({ built }) => [built.plan.from, built.plan.to])));
 }
 
-/** Flat panels to cut, alike ones together, measured from their lower left corner. */
+/** Flat panels to cut, alike ones together, measured from the lower left corner of their marked face. */
 export function platesOf({ panels }: BuiltStructure): readonly FlatPanel[] {
   const flat = panels.filter(({ pattern }) => pattern.form === 'flat');
-  return alikePatterns(flat.map(({ pattern, part }) => ({ pattern, partId: part.id }))).map(({ min, max, thickness, skin, holes, partIds }) => ({
-    width: max[0] - min[0], height: max[1] - min[1], thickness, skin,
-    holes: holes.map(({ at, diameter, depth }) => ({ at: [at[0] - min[0], at[1] - min[1]] as Vec2, diameter, ...(depth === null ? {} : { depth }) })),
-    partIds,
-  }));
+  return alikePatterns(flat.map(({ pattern, part }) => ({ pattern, partId: part.id }))).map(({ min, max, thickness, skin, holes, partIds }) => {
+    const marked = holes.some(({ depth }) => depth !== null) ? 'lower' : 'upper';
+    const across = (x: number): number => (marked === 'lower' ? max[0] - x : x - min[0]);
+    return {
+      marked, width: max[0] - min[0], height: max[1] - min[1], thickness, skin,
+      holes: holes.map(({ at, diameter, depth }) => ({ at: [across(at[0]), at[1] - min[1]] as Vec2, diameter, ...(depth === null ? {} : { depth }) })),
+      partIds,
+    };
+  });
 }
 
 /** The room that the finished item takes, over everything that stands out. */

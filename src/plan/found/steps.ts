@@ -123,16 +123,10 @@ function doingOf(ground: Ground, cut: Cut): Doing {
     case 'unfold': return 'wrap';
     case 'unhook': return 'hang';
     case 'unpin': return 'pin';
-    case 'unrow': return cut.leaving.some(({ set }) => isEnds(ground, set)) ? 'pin-ends' : 'pin-middle';
+    case 'unrow': return 'pin-side';
     case 'part': return partingOf(ground, cut);
   }
 }
-
-const isEnds = (ground: Ground, set: Bits): boolean =>
-  indicesOf(set).some((index) => {
-    const unit = ground.units.all[index];
-    return unit?.is === 'row' && unit.row === 'ends';
-  });
 
 function partingOf(ground: Ground, cut: Cut): Doing {
   const kinds = new Set(cut.undoes.map(({ is }) => is));
@@ -156,12 +150,10 @@ function drilledFirst(ground: Ground, cut: Cut, pin: Draft): readonly Draft[] {
   return [{ ...pin, does: 'drill', moves: [], newParts: [], drillsFor: pins, people: 2, costs: [] }, pin];
 }
 
-/** A tab that is punched where it lies gets all its holes before the first of its pins. */
+/** A tab that is punched where it lies gets all its holes before its pins. */
 function punchedFirst(ground: Ground, cut: Cut, pins: Draft): readonly Draft[] {
-  const leaving = rowsOf(ground, cut.leaving.flatMap(({ set }) => indicesOf(set)));
-  const first = leaving.filter((row) => isPunchedThere(ground.units.parts.get(row.panel)?.shape)
-    && !rowsBeside(ground, row).some(({ index }) => hasBit(cut.restBits, index)));
-  const holes = first.flatMap((row) => rowsBeside(ground, row)).flatMap(({ parts }) => parts);
+  const rows = rowsOf(ground, cut.leaving.flatMap(({ set }) => indicesOf(set)));
+  const holes = rows.filter(({ panel }) => isPunchedThere(ground.units.parts.get(panel)?.shape)).flatMap(({ parts }) => parts);
   return holes.length === 0 ? [pins] : [punchDraft(pins, holes), pins];
 }
 
@@ -177,10 +169,6 @@ const rowsOf = (ground: Ground, indices: readonly number[]): readonly Row[] => i
   const unit = ground.units.all[index];
   return unit?.is === 'row' ? [unit] : [];
 });
-
-/** All rows of pins of a row's tab, itself too. */
-const rowsBeside = (ground: Ground, { panel, flap }: Row): readonly Row[] =>
-  rowsOf(ground, ground.units.all.map(({ index }) => index)).filter((row) => row.panel === panel && row.flap === flap);
 
 function turnDraft(ground: Ground, building: Extract<Building, { is: 'turn' }>): Draft {
   const [from, to] = [wayAt(ground, building.from), wayAt(ground, building.up)];

@@ -8,6 +8,7 @@ import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';
 import type { Slide } from './on-the-way.ts';
 import { panelLines } from './panel-lines.ts';
+import { panelSign } from './panel-sign.ts';
 import { propBodies } from './props.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
@@ -81,9 +82,14 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
   };
 }
 
-/** The lines of the flaps that still lie flat, on whichever panels are shown. */
-const linesOnPanels = ({ step, hand }: Sliding, shown: readonly string[]): readonly SceneBody[] =>
-  shown.filter((id) => hand.part(id).kind === 'panel').flatMap((id) => panelLines(hand, id, step.folded));
+/** The lines of the flaps that still lie flat, on whichever panels are shown; the sign of the marked face on flat panels that come. */
+const linesOnPanels = ({ step, hand, offsets, fresh }: Sliding, shown: readonly string[]): readonly SceneBody[] => shown.flatMap((id) => {
+  switch (hand.part(id).kind) {
+    case 'panel': return panelLines(hand, id, step.folded, offsets.get(id));
+    case 'flat-panel': return fresh.includes(id) ? panelSign(hand, id, offsets.get(id), true) : [];
+    default: return [];
+  }
+});
 
 /** What comes too small to be seen is shown once more, enlarged: where it comes farthest out, least stands before it. */
 function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[]): readonly Mark[] {

@@ -9,5 +9,5 @@ export const facts = work({
   minutes: 3,
   waits: 0,
   sizes: ({ kit }) => ({ punch: [kit.panelPin.diameter] }),
-  rules: [firm('punched-before-pinned', 'A pin needs its hole.', 'place', doing('punch-tab'), doing('pin-ends', 'pin-middle', 'pin-corners'))],
+  rules: [firm('punched-before-pinned', 'A pin needs its hole.', 'place', doing('punch-tab'), doing('pin-side', 'pin-corners'))],
 });

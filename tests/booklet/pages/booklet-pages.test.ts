@@ -132,8 +132,8 @@ describe('the edition without words', () => {
     const steps = (html: string): string[] => labelsOf(html).filter((label) => label.startsWith('Step '));
     const { html } = bookletPages(rackInput({ edition: 'pictures' }));
     expect(steps(html)).toEqual(steps(english.html));
-    const ends = rackPlan.steps.findIndex((step) => step.key === 'pin-ends:left');
-    expect(steps(html)[ends]).toBe(`Step ${ends + 1}. Drive 2 pins into the ends of the left side. New parts: 2 panel pins. Do this 4 times.`);
+    const pins = rackPlan.steps.findIndex((step) => step.key === 'pin-side:left');
+    expect(steps(html)[pins]).toBe(`Step ${pins + 1}. Drive 3 pins into the left side, the ends first. New parts: 3 panel pins. Do this 4 times.`);
   });
 
   it('names every chapter and pictogram for those who hear it', () => {

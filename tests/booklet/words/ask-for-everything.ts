@@ -56,7 +56,7 @@ function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): rea
   const lengths = ['width', 'depth', 'height', 'lowest-deck', 'deck-spacing', 'deck-top', 'back-height'];
   const safe: Report['advice'] = { ...report.advice, safeLoadPerDeck: 900, wall: null, mattress: 80 };
   const change: Partial<Model> = {
-    plates: [{ width: 300, height: 160, thickness: 9, skin: 1, holes: [{ at: [40, 32], diameter: 6 }], partIds: ['plate'] }],
+    plates: [{ marked: 'upper', width: 300, height: 160, thickness: 9, skin: 1, holes: [{ at: [40, 32], diameter: 6 }], partIds: ['plate'] }],
     parts: [...model.parts, ...model.parts.slice(0, 1).map((part) => ({ ...part, id: 'plate', kind: 'flat-panel' as const, shape: plateShape }))],
     joinings: [...model.joinings, ...pins.map((pin): Joining => ({ by: 'plate-pin', pin, nut: 'nut', plate: 'plate', tube: 'tube' }))],
     dimensions: lengths.map((name, index) => ({ letter: 'ABCDEFG'.charAt(index), name, value: 100 * index, from: [0, 0, 0], to: [0, 0, 0] })),

@@ -117,7 +117,7 @@ const namesOf = (all: Readonly<Record<string, true>>, under: string, ending = ''
 // The compiler holds these lists complete: a new name in a contract is an error here.
 const actions: Readonly<Record<Action, true>> = {
   'cut-tubes': true, 'cut-blank': true, 'mark-inside': true, 'mark-creases': true, 'mark-notches': true, 'punch-holes': true, 'cut-notches': true, crease: true,
-  'half-cut': true, 'push-tubes': true, 'close-frame': true, 'turn-up': true, 'pin-corners': true, 'set-in': true, 'lay-frame': true, 'wrap-side': true, 'punch-tab': true, 'pin-ends': true, 'pin-middle': true,
+  'half-cut': true, 'push-tubes': true, 'close-frame': true, 'turn-up': true, 'pin-corners': true, 'set-in': true, 'lay-frame': true, 'wrap-side': true, 'punch-tab': true, 'pin-side': true,
   'mark-posts': true, 'push-posts': true, drill: true, 'pin-posts': true, 'turn-item': true, 'stand-up': true, brace: true,
   'cut-panel': true, 'hold-panel': true, 'pin-panel': true,
   'slide-on': true, 'lay-panel': true, 'fit-end': true, 'fit-hinge': true, 'fit-bracket': true, 'cap-ends': true, 'fix-to-wall': true,

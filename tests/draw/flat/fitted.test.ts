@@ -92,6 +92,9 @@ describe('the picture of a wall', () => {
     for (const wall of walls) {
       const picture = wallPicture(bracket, wall, PULL_TEST.mass, paper);
       expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(wallMarks(bracket, wall, PULL_TEST.mass, paper))]).toEqual([[], [], [], []]);
+      // Marked, drilled, where there are plugs those pushed in, screwed on, pulled at; where it comes out it is begun anew.
+      const parts = wall.fixing?.plug === null ? ['1', '2', '3', '4'] : ['1', '2', '3', '4', '5'];
+      if (wall.fixing !== null) expect(texts(picture).filter((told) => told.length === 1).sort()).toEqual([...parts, '1'].sort());
       if (wall.fixing === null) expect(texts(picture)).toEqual([]);
       else expect(texts(picture)).toEqual(expect.arrayContaining([`Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
     }

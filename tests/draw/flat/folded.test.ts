@@ -4,7 +4,7 @@ import { foldedPanels, foldingOf, patternSheet } from '../../../src/draw/folded-
 import { FORMATS, type PageFormat } from '../../../src/draw/formats.ts';
 import { flapKinds } from '../../../src/draw/flat/folded/flap-kinds.ts';
 import { barAxis, bendFrames } from '../../../src/draw/flat/folded/fold-series.ts';
-import { foldedMarks, foldedPicture } from '../../../src/draw/flat/folded/folded-stage.ts';
+import { foldedMarks, foldedPictures } from '../../../src/draw/flat/folded/folded-stage.ts';
 import { holePlaces, outlinePlaces, punchedFlat } from '../../../src/draw/flat/folded/coordinates.ts';
 import { bendLines } from '../../../src/draw/flat/folded/bend-lines.ts';
 import { itemNamed, modelOf } from '../../support/items.ts';
@@ -32,7 +32,7 @@ describe.each(models)('the folded panels of $name, $size', ({ model }) => {
     for (const { index, pattern } of foldedPanels(model)) {
       for (const format of ['page', 'small'] as const satisfies readonly PageFormat[]) {
         const pictures = [
-          ...stages.map((stage) => foldedPicture(pattern, { stage }, FORMATS[format].bench)),
+          ...stages.flatMap((stage) => foldedPictures(pattern, { stage }, FORMATS[format].bench)),
           patternSheet(model, index, FORMATS[format].pattern), foldingOf(model, index, FORMATS[format].sections),
         ];
         for (const picture of pictures) {
@@ -73,7 +73,7 @@ describe('the seat of the bench, on three bars', () => {
     const [kind, ...others] = flapKinds(seat);
     expect(others).toEqual([]);
     expect(kind?.places).toHaveLength(3);
-    const told = texts(foldedPicture(seat, { stage: 'creases' }, FORMATS.page.bench));
+    const told = foldedPictures(seat, { stage: 'creases' }, FORMATS.page.bench).flatMap(texts);
     for (const { at } of seat.flaps[0]?.bends ?? []) expect(told).toContain(String(Math.round(2 * at) / 2));
     expect(told).toContain('×3');
   });

@@ -14,7 +14,7 @@ function plateOf(width: number, height: number, columns: number): FlatPanel {
   const pitch = (width - 80) / (columns - 1);
   const holes = Array.from({ length: columns }, (_, index) => 40 + index * pitch)
     .flatMap((x) => [32, height - 32].map((y) => ({ at: [x, y] as Vec2, diameter: 6 })));
-  return { width, height, thickness: 9, skin: 1, holes, partIds: ['backrest-back'] };
+  return { marked: 'upper', width, height, thickness: 9, skin: 1, holes, partIds: ['backrest-back'] };
 }
 
 const backrest = plateOf(172, 194, 2);

@@ -118,7 +118,7 @@ describe('the tiles of any flat panel', () => {
 
   it('show each of its lines and holes', () => {
     fc.assert(fc.property(any, ({ width, height, holes }) => {
-      const template = plateTemplate({ width, height, thickness: 9, skin: 1, partIds: [], holes: holes.map(({ at: [x, y] }) => ({ at: [x * width, y * height] as const, diameter: 6 })) });
+      const template = plateTemplate({ marked: 'upper', width, height, thickness: 9, skin: 1, partIds: [], holes: holes.map(({ at: [x, y] }) => ({ at: [x * width, y * height] as const, diameter: 6 })) });
       const { tiles } = tiled(template, sheetRoom(papers.a4).window);
       expect(samples(template).filter((point) => !tiles.some((tile) => within(tile.cell, onSheet(tile, point))))).toEqual([]);
       // The edge runs through every sheet of the rim: with fewer sheets it cannot be shown.

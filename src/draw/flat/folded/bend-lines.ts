@@ -33,7 +33,7 @@ export function acrossPatternFlap(flap: PatternFlap, out: number): PanelLine {
 }
 
 /** The middle of the wall that a lug stands out from. */
-function wallMiddle(flap: PatternFlap, lug: Lug): number {
+export function wallMiddle(flap: PatternFlap, lug: Lug): number {
   const [start, end] = reachAt(flap, lug.from);
   return (start + end) / 2;
 }

@@ -4,6 +4,7 @@ import { runningDimension } from '../../kit/dimension.ts';
 import type { Mark } from '../../kit/marks.ts';
 import { onPaper, type Fit } from '../../kit/fit.ts';
 import { tell } from '../../../scene/index.ts';
+import type { PanelFace } from './faces.ts';
 
 /** Straight edges shorter than this belong to round corners, mm. */
 const ROUND = 3;
@@ -19,9 +20,13 @@ export type Coordinates = readonly [readonly number[], readonly number[]];
 const placesFrom = (values: readonly number[]): readonly number[] =>
   [...values].sort((a, b) => a - b).reduce<readonly number[]>((kept, value) => (told(value) === told(kept.at(-1) ?? -Infinity) ? kept : [...kept, value]), []);
 
-/** From the blank's lower left corner, without nought. */
-function fromCorner({ min }: Pattern, points: Coordinates): Coordinates {
-  const own = (axis: 0 | 1): readonly number[] => placesFrom(points[axis].map((at) => at - min[axis])).filter((at) => at > NEAR);
+/** The corner of the blank that all is measured from: the lower left one of the marked face, which is the lower right one when the panel is turned over. */
+const measuredFrom = ({ min, max }: Pattern, face: PanelFace): Vec2 => (face === 'marked' ? min : [max[0], min[1]]);
+
+/** From that corner, without nought. */
+function fromCorner(pattern: Pattern, points: Coordinates, face: PanelFace = 'marked'): Coordinates {
+  const corner = measuredFrom(pattern, face);
+  const own = (axis: 0 | 1): readonly number[] => placesFrom(points[axis].map((at) => Math.abs(at - corner[axis]))).filter((at) => at > NEAR);
   return [own(0), own(1)];
 }
 
@@ -34,12 +39,12 @@ export function outlinePlaces(pattern: Pattern): Coordinates {
   return fromCorner(pattern, [lying(0), lying(1)]);
 }
 
-/** All that is punched in the flat panel: holes for pins, and the round corners of the notches. */
-export const punchedFlat = (pattern: Pattern): readonly PanelHole[] => [...flatHoles(pattern), ...notchHoles(pattern)];
+/** All that is punched in the flat panel from a face: holes for pins, and from the marked one the round corners of the notches. */
+export const punchedFlat = (pattern: Pattern, face: PanelFace = 'marked'): readonly PanelHole[] => [...flatHoles(pattern), ...(face === 'marked' ? notchHoles(pattern) : [])];
 
-export function holePlaces(pattern: Pattern): Coordinates {
-  const holes = punchedFlat(pattern);
-  return fromCorner(pattern, [holes.map(({ at }) => at[0]), holes.map(({ at }) => at[1])]);
+export function holePlaces(pattern: Pattern, face: PanelFace = 'marked'): Coordinates {
+  const holes = punchedFlat(pattern, face);
+  return fromCorner(pattern, [holes.map(({ at }) => at[0]), holes.map(({ at }) => at[1])], face);
 }
 
 /** Where the lines run that flaps are measured from. */
@@ -52,10 +57,12 @@ export function rootPlaces(pattern: Pattern): Coordinates {
 /** From the panel to its dimension lines, mm of paper. */
 export const coordinateGap = 5;
 
-/** Running dimensions below and left of the blank, from its lower left corner. */
-export function coordinateMarks({ min }: Pattern, [xs, ys]: Coordinates, view: Fit, blank: Box, cap: number, bounds: { readonly x: Vec2; readonly y: Vec2 }): readonly Mark[] {
-  const x = (at: number): number => onPaper(view, [at + min[0], 0])[0];
-  const y = (at: number): number => onPaper(view, [0, at + min[1]])[1];
+/** Running dimensions below and left of the blank, from the corner that is measured from. */
+export function coordinateMarks(pattern: Pattern, [xs, ys]: Coordinates, view: Fit, blank: Box, cap: number, bounds: { readonly x: Vec2; readonly y: Vec2 }, face: PanelFace = 'marked'): readonly Mark[] {
+  const corner = measuredFrom(pattern, face);
+  const way = face === 'marked' ? 1 : -1;
+  const x = (at: number): number => onPaper(view, [corner[0] + way * at, 0])[0];
+  const y = (at: number): number => onPaper(view, [0, at + corner[1]])[1];
   const below = blank.y + blank.height;
   return [
     ...(xs.length === 0 ? [] : runningDimension({

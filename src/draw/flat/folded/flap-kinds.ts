@@ -1,6 +1,6 @@
-import type { Bend, Pattern, Vec2 } from '../../../model/index.ts';
-import type { PanelLine } from '../panel-lines.ts';
-import { acrossLug, acrossPatternFlap } from './bend-lines.ts';
+import type { Bend, Lug, Pattern, PatternFlap, Side, Vec2 } from '../../../model/index.ts';
+import { runsAlongX, type PanelLine } from '../panel-lines.ts';
+import { acrossLug, acrossPatternFlap, wallMiddle } from './bend-lines.ts';
 
 /** Flaps or lugs whose lines are alike, told by one strip. Distances from a line that is there when they are measured. */
 export interface FlapKind {
@@ -10,14 +10,12 @@ export interface FlapKind {
   readonly order: readonly number[];
   /** Free edge. */
   readonly edge: number;
-  /** Flaps are measured from their root line; lugs, which have none, from their free edge. */
+  /** Flaps are measured from their root line on the face that bears it; else, and lugs, from the blank's edge: both are there when they are marked. */
   readonly datum: number;
+  readonly of: 'flap' | 'lug';
   /** Where the middle of the free edge of each of them is on the panel, and which way is out there. */
   readonly places: readonly { readonly at: Vec2; readonly outwards: Vec2 }[];
 }
-
-/** Whether a bend is made on the inner face, which bears the marks: a crease is pressed into the face that it turns to, a half-cut opens on the face that it turns away from. */
-export const isMadeInside = ({ is, turn }: Pick<Bend, 'is' | 'turn'>): boolean => (turn > 0) === (is === 'crease');
 
 const middleOf = ([one, other]: PanelLine): Vec2 => [(one[0] + other[0]) / 2, (one[1] + other[1]) / 2];
 
@@ -28,29 +26,48 @@ function placeOf(edge: PanelLine, inside: PanelLine): FlapKind['places'][number]
   return { at, outwards: [(at[0] - from[0]) / far, (at[1] - from[1]) / far] };
 }
 
-/** The kinds of flaps of a pattern in the order they first come, those with a whole flap first. */
-export function flapKinds({ flaps }: Pattern): readonly FlapKind[] {
+/** The kinds of flaps of a pattern in the order they first come, those with a whole flap first; whether the root lines are on the face that is seen. */
+export function flapKinds(pattern: Pattern, areRootsSeen = true): readonly FlapKind[] {
+  const { flaps } = pattern;
   const whole = flaps.map((flap): FlapKind =>
-    ({ bends: flap.bends, order: flap.order, edge: flap.edge, datum: 0, places: [placeOf(acrossPatternFlap(flap, flap.edge), acrossPatternFlap(flap, 0))] }));
+    ({ of: 'flap', bends: flap.bends, order: flap.order, edge: flap.edge, datum: areRootsSeen ? 0 : blankReach(pattern, flap.side) - flap.root, places: [placeOf(acrossPatternFlap(flap, flap.edge), acrossPatternFlap(flap, 0))] }));
   const lugs = flaps.flatMap((flap) => flap.lugs.map((lug): FlapKind =>
-    ({ bends: lug.bends, order: lug.bends.map((_, place) => place), edge: lug.edge, datum: lug.edge, places: [placeOf(acrossLug(flap, lug, lug.edge), acrossLug(flap, lug, 0))] })));
+    ({ of: 'lug', bends: lug.bends, order: lug.bends.map((_, place) => place), edge: lug.edge, datum: blankBesideLug(pattern, flap, lug), places: [placeOf(acrossLug(flap, lug, lug.edge), acrossLug(flap, lug, 0))] })));
   return [...whole, ...lugs].filter(({ bends }) => bends.length > 0).reduce<readonly FlapKind[]>((kinds, each) => {
     const same = kinds.find((kind) => isAlike(kind, each));
     return same === undefined ? [...kinds, each] : kinds.map((kind) => (kind === same ? { ...kind, places: [...kind.places, ...each.places] } : kind));
   }, []);
 }
 
+/** From the middle of a pattern to the edge of its blank on a side, mm. */
+function blankReach({ min, max }: Pattern, side: Side): number {
+  switch (side) {
+    case 'left': return -min[0];
+    case 'right': return max[0];
+    case 'front': return -min[1];
+    case 'back': return max[1];
+  }
+}
+
+/** From the middle of a lug's wall to the edge of the blank that the lug looks at, mm. */
+function blankBesideLug({ min, max }: Pattern, flap: PatternFlap, lug: Lug): number {
+  const along = runsAlongX(flap.side) ? 0 : 1;
+  const middle = wallMiddle(flap, lug);
+  return lug.end > 0 ? max[along] - middle : middle - min[along];
+}
+
 /** Lengths closer than this are marked alike, mm. */
 const ALIKE = 0.005;
 
 const isAlike = (one: FlapKind, other: FlapKind): boolean =>
-  one.bends.length === other.bends.length
+  one.of === other.of
+  && one.bends.length === other.bends.length
   && Math.abs((one.edge - one.datum) - (other.edge - other.datum)) < ALIKE
   && one.bends.every(({ at, is, turn }, place) => {
     const pair = other.bends[place];
     return pair !== undefined && pair.is === is && Math.abs(pair.turn - turn) < 1e-6 && Math.abs((at - one.datum) - (pair.at - other.datum)) < ALIKE;
   });
 
-/** Where a strip of a kind begins, mm: a little inside its root line or, for a lug, its first bend. */
-export const stripStart = ({ bends, datum }: FlapKind): number => (datum === 0 ? 0 : Math.min(...bends.map(({ at }) => at))) - SHOWN;
+/** Where a strip of a kind begins, mm: a little inside its root line or, where that is not seen, its first bend. */
+export const stripStart = ({ bends, datum }: FlapKind): number => Math.min(datum === 0 ? 0 : Infinity, ...bends.map(({ at }) => at)) - SHOWN;
 const SHOWN = 20;

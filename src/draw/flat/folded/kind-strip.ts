@@ -9,7 +9,9 @@ import { fittingScale, onPaper, type Fit } from '../../kit/fit.ts';
 import { cornersOf } from '../../kit/geometry.ts';
 import { spread } from '../../kit/spread.ts';
 import { tell } from '../../../scene/index.ts';
-import { isMadeInside, stripStart, type FlapKind } from './flap-kinds.ts';
+import { stripStart, type FlapKind } from './flap-kinds.ts';
+import type { PanelFace } from './faces.ts';
+import { markedFace, signRoom } from '../marked-face.ts';
 
 /** What is done along the lines of a strip: marked at their distances, creased, or cut half through. */
 export type StripWork = 'mark' | 'crease' | 'half-cut';
@@ -20,7 +22,7 @@ const beyondEdge = 3;
 const gap = 4;
 /** Under a strip: its kind's numeral and how many there are. */
 const foot = 9;
-/** Beside a strip that is worked on: order numerals, arrows, the panel's section, arrows from the other face. */
+/** Beside a strip that is worked on: order numerals, arrows, the panel's section, the sign where the marked face is the far one. */
 const numeralColumn = 5;
 const arrowLength = 5;
 
@@ -28,18 +30,21 @@ const arrowLength = 5;
 export function kindWidth(kind: FlapKind, work: StripWork, thickness: number): number {
   return stripWidth + gap + (work === 'mark'
     ? gap + runningReach(placesOf(kind).map(tell.mm), cap)
-    : numeralColumn + 2 * arrowLength + Math.max(2, thickness * 0.3));
+    : numeralColumn + arrowLength + signRoom + Math.max(2, thickness * 0.3));
 }
+
+/** Where a strip ends while it is worked on: where it is marked, nothing is cut off yet. */
+const stripTop = ({ edge, datum }: FlapKind, work: StripWork): number => (work === 'mark' ? Math.max(edge, datum) : edge);
 
 const placesOf = ({ bends, edge, datum }: FlapKind): readonly number[] => [...bends.map(({ at }) => Math.abs(at - datum)), ...(datum === 0 ? [edge] : [])];
 
 /** The strips of all kinds of flaps side by side at one scale, from the left of a box, each with its numeral and its count. */
-export function kindStrips(kinds: readonly FlapKind[], work: StripWork, thickness: number, box: Box): readonly Mark[] {
-  const tallest = Math.max(...kinds.map((kind) => kind.edge - stripStart(kind)));
+export function kindStrips(kinds: readonly FlapKind[], work: StripWork, thickness: number, box: Box, face: PanelFace = 'marked'): readonly Mark[] {
+  const tallest = Math.max(...kinds.map((kind) => stripTop(kind, work) - stripStart(kind)));
   const scale = fittingScale([0, tallest], [box.width, box.height - foot - beyondEdge]);
   return kinds.flatMap((kind, index) => {
     const x = box.x + kinds.slice(0, index).reduce((sum, before) => sum + kindWidth(before, work, thickness), 0);
-    return oneStrip(kind, index + 1, work, thickness, { scale, x, bottom: box.y + box.height - foot });
+    return oneStrip(kind, index + 1, work, thickness, { scale, x, bottom: box.y + box.height - foot, face });
   });
 }
 
@@ -47,12 +52,15 @@ interface Placed {
   readonly scale: number;
   readonly x: number;
   readonly bottom: number;
+  /** The face that is up. */
+  readonly face: PanelFace;
 }
 
-function oneStrip(kind: FlapKind, number: number, work: StripWork, thickness: number, { scale, x, bottom }: Placed): readonly Mark[] {
+function oneStrip(kind: FlapKind, number: number, work: StripWork, thickness: number, { scale, x, bottom, face }: Placed): readonly Mark[] {
   const start = stripStart(kind);
+  const top = stripTop(kind, work);
   const y = (out: number): number => bottom - (out - start) * scale;
-  const frame: Box = { x, y: y(kind.edge) - beyondEdge, width: stripWidth, height: bottom - y(kind.edge) + beyondEdge };
+  const frame: Box = { x, y: y(top) - beyondEdge, width: stripWidth, height: bottom - y(top) + beyondEdge };
   const across = (pen: Pen, out: number): Mark => line(pen, [x, y(out)], [x + stripWidth, y(out)]);
   const pen = (is: 'crease' | 'half-cut'): Pen => {
     const own = is === 'crease' ? pens.crease : pens.halfCut;
@@ -60,13 +68,13 @@ function oneStrip(kind: FlapKind, number: number, work: StripWork, thickness: nu
   };
   return [
     { mark: 'view', name: `flap-${number}`, scale, marks: [
-      area('panel', cornersOf({ ...frame, y: y(kind.edge), height: bottom - y(kind.edge) })),
-      across(earlier(pens.cut), kind.edge),
+      area('panel', cornersOf({ ...frame, y: y(top), height: bottom - y(top) })),
+      across(earlier(pens.cut), top),
       ...(kind.datum === 0 ? [across(work === 'mark' ? pens.inside : earlier(pens.inside), 0)] : []),
       ...kind.bends.map(({ is, at }) => across(pen(is), at)),
     ] },
     outline(pens.ring, cornersOf(frame)),
-    ...(work === 'mark' ? distances(kind, x + stripWidth, y) : worked(kind, work, thickness * scale, x + stripWidth, y)),
+    ...(work === 'mark' ? distances(kind, x + stripWidth, y) : worked(kind, work, { deep: thickness * scale, right: x + stripWidth, face, y })),
     ...kindFoot(kind, number, [x, bottom]),
   ];
 }
@@ -79,8 +87,8 @@ function distances(kind: FlapKind, right: number, y: (out: number) => number): r
   });
 }
 
-/** The panel's section beside the strip, inner face left, and an arrow onto the face that is creased or cut; creases with their places in the order of bending. */
-function worked(kind: FlapKind, work: 'crease' | 'half-cut', deep: number, right: number, y: (out: number) => number): readonly Mark[] {
+/** The panel's section beside the strip, the face that is up at the left, and arrows onto that; the sign on the marked one; creases with their places in the order of bending. */
+function worked(kind: FlapKind, work: 'crease' | 'half-cut', { deep, right, face: up, y }: { readonly deep: number; readonly right: number; readonly face: PanelFace; readonly y: (out: number) => number }): readonly Mark[] {
   const face = right + numeralColumn + arrowLength;
   const section: readonly Vec2[] = [[face, y(kind.edge)], [face + deep, y(kind.edge)], [face + deep, y(stripStart(kind))], [face, y(stripStart(kind))]];
   return [
@@ -89,13 +97,10 @@ function worked(kind: FlapKind, work: 'crease' | 'half-cut', deep: number, right
     ...(work === 'crease' ? orderFigures(kind, right + numeralColumn / 2, y) : []),
     ...kind.bends.flatMap((bend): readonly Mark[] => {
       if (bend.is !== work) return [];
-      const { at } = bend;
-      const [tip, way] = isMadeInside(bend) ? [face + 0.6, 1] : [face + deep - 0.6, -1];
-      return [
-        line(pens.motion, [tip - way * (arrowLength - 1), y(at)], [tip - way * 2, y(at)]),
-        arrowhead([tip, y(at)], [way, 0], 3),
-      ];
+      const at = y(bend.at);
+      return [line(pens.motion, [face + 1.6 - arrowLength, at], [face - 1.4, at]), arrowhead([face + 0.6, at], [1, 0], 3)];
     }),
+    ...(up === 'marked' ? markedFace([face, y(kind.edge) + 0.5], 'left') : markedFace([face + deep, y(kind.edge) + 0.5], 'right')),
   ];
 }
 
@@ -121,9 +126,9 @@ function kindFoot(kind: FlapKind, number: number, [x, bottom]: Vec2): readonly M
 /** The numeral of its kind on every flap of the whole view, inside its free edge, and beside every lug. */
 export function kindNumerals(kinds: readonly FlapKind[], view: Fit): readonly Mark[] {
   const away = orderRadius(tell.number(1), cap) + 0.5;
-  return kinds.flatMap(({ places, datum }, index) => places.map(({ at, outwards }): Mark => {
+  return kinds.flatMap(({ places, of }, index) => places.map(({ at, outwards }): Mark => {
     const [x, y] = onPaper(view, at);
-    const by = datum === 0 ? -away : away;
+    const by = of === 'flap' ? -away : away;
     return ringedNumeral(tell.number(index + 1), [x + outwards[0] * by, y - outwards[1] * by], cap, pens.edge);
   }));
 }

@@ -13,7 +13,7 @@ import type { Fit } from '../../kit/fit.ts';
 import { fitToScale, onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, mainBox, noRoom } from './layout.ts';
-import { markedFace, pencilRoom } from '../marked-face.ts';
+import { markedFace, signRoom } from '../marked-face.ts';
 import { sideOrder } from './crease.ts';
 import { tell } from '../../../scene/index.ts';
 
@@ -48,14 +48,14 @@ function upright(length: number): number {
   return toldWidth(tell.mm(length), cap, 400) + 2;
 }
 
-/** The knife in the panel with the depth of the cut and what is left below it; a pencil on the face that bears the marks. */
+/** The knife in the panel with the depth of the cut and what is left below it; the sign on the face that bears the marks. */
 export function knifeInPanel(pattern: Skinned, box: Box, marked: 'upper' | 'lower' = 'upper'): readonly Mark[] {
   const { thickness, skin } = pattern;
   const dimensions = 12;
   const knifeRoom = 16;
   const reach = thickness * 0.65;
   const view = fitToScale({ min: [-reach, -thickness], max: [reach, 0] }, {
-    x: box.x + dimensions, y: box.y + knifeRoom, width: box.width - 2 * dimensions, height: box.height - knifeRoom - (marked === 'lower' ? pencilRoom : 2),
+    x: box.x + dimensions, y: box.y + knifeRoom, width: box.width - 2 * dimensions, height: box.height - knifeRoom - (marked === 'lower' ? signRoom : 2),
   }, true);
   const deep = thickness - skin;
   const [left, top] = onPaper(view, [-reach, 0]);
@@ -63,7 +63,7 @@ export function knifeInPanel(pattern: Skinned, box: Box, marked: 'upper' | 'lowe
   const slit = onPaper(view, [0, -deep]);
   return [
     { mark: 'view', name: 'half-cut', scale: view.scale, marks: [...sectionMarks(view, [[-reach, -thickness], [reach, -thickness], [reach, 0], [-reach, 0]]), ...skins(view, reach, pattern)] },
-    ...knife(slit, top), ...depthGauge(slit, top), ...markedFace([right - 2, marked === 'upper' ? top : bottom], marked),
+    ...knife(slit, top), ...depthGauge(slit, top), ...markedFace([right - 5, marked === 'upper' ? top : bottom], marked === 'upper' ? 'up' : 'down'),
     ...linearDimension({ axis: 'y', told: tell.mm(deep), ends: [slit[1], top], line: left - 4, feature: left, cap, upright: true }),
     line(pens.dimension, [left - 5, slit[1]], slit),
     ...linearDimension({ axis: 'y', told: tell.mm(thickness), ends: [bottom, top], line: right + 3 + upright(thickness), feature: right, cap, upright: true }),

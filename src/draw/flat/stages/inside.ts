@@ -31,7 +31,7 @@ export function insideStage(pattern: FlatPattern, paper: Paper): readonly Mark[]
     wholeMarks(pattern, whole, false, [
       ...blankMarks(pattern, view, earlier(pens.cut)),
       ...insideMarks(pattern, view, pens.newInside),
-    ]),
+    ], 'new'),
     ...runningDimension({
       axis: 'x', datum: x(0), line: blank.y + blank.height + dimensionGap, feature: blank.y + blank.height, cap,
       stations: across.map((at) => ({ at: x(at), told: tell.mm(at), feature: y(upwards[0] ?? 0) })),
