@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { chained, moved, placed } from '../../src/model/index.ts';
 import { planItem } from '../../src/plan/index.ts';
 import { closeUpScene, type SceneBody } from '../../src/scene/index.ts';
+import { stageHand } from '../../src/scene/kit/index.ts';
 import { sceneRacks } from '../support/chosen.ts';
 import { partOf, rackModel, solids } from '../support/rack.ts';
 import { alongX, onPanel, outOf, walkedTo } from '../support/walk.ts';
@@ -268,11 +269,14 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
     }
   });
 
-  it('show the panel folded just as far as the step says', () => {
+  it('show the panel folded just as far as the step says, and punched where it has been', () => {
     for (const one of shown.filter(({ step }) => step.run !== null && step.action !== 'wrap-side')) {
       const panel = one.scene.bodies.find((body) => body.id === 'deck-1/panel');
-      const { shape } = partOf(model, 'deck-1/panel');
-      if (panel === undefined || shape.form !== 'panel') continue;
+      if (panel === undefined) continue;
+      const shape = stageHand(model, one.step, solids).panel('deck-1/panel');
+      if (shape.form !== 'panel') throw new Error('a deck has a panel with four flaps');
+      const punched = steps.filter(({ number }) => number < one.step.number).flatMap(({ drillsFor }) => drillsFor).length;
+      expect([one.step.key, shape.pattern.holes.length]).toEqual([one.step.key, 2 * punched]);
       const folded = (side: 'left' | 'right' | 'front' | 'back'): number => (one.step.folded.some(({ panel: id, flap }) => id === panel.partId && flap === side) ? 1 : 0);
       const wanted = solids.mesh({ form: 'panel', pattern: shape.pattern, folding: { left: folded('left'), right: folded('right'), front: folded('front'), back: folded('back') } });
       expect([one.step.key, panel.mesh === wanted]).toEqual([one.step.key, true]);
