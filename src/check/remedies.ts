@@ -16,7 +16,7 @@ export interface Mendable {
   readonly itemWith: (values: Readonly<Record<string, string>>) => Item;
 }
 
-/** Values looked at on each side of the present one, where they are not whole, and halvings between the last that does not pass and the first that does. */
+/** Values looked at on each side of the present one unless told, and halvings between the last that does not pass and the first that does. */
 const LOOKS = 8;
 const HALVINGS = 5;
 
@@ -24,9 +24,10 @@ type Passes = (value: number) => boolean;
 
 /**
  * For each parameter, one after the other, the nearest value in its range that, alone changed, makes a report pass.
- * Yields null for a parameter that has none, so that whoever waits can count.
+ * Yields null for a parameter that has none, so that whoever waits can count. At most `looks` values are tried on each side
+ * of the present one, the ends of the range among them, before those between are halved.
  */
-export function* remediesFor({ item, size, itemWith }: Mendable, isMended: (report: Report) => boolean): Generator<Remedy | null> {
+export function* remediesFor({ item, size, itemWith }: Mendable, isMended: (report: Report) => boolean, looks = LOOKS): Generator<Remedy | null> {
   for (const parameter of item.parameters) {
     const now = item.sizes.find((each) => each.name === size)?.values[parameter.name];
     if (now === undefined) continue;
@@ -34,7 +35,7 @@ export function* remediesFor({ item, size, itemWith }: Mendable, isMended: (repo
       const report = reportWith(size, itemWith, { [parameter.name]: dimensionedText({ ...now, value }) });
       return report !== null && isMended(report);
     };
-    const value = nearest(parameter, now.value, passes);
+    const value = nearest(parameter, now.value, passes, looks);
     yield value === null ? null : { parameter: parameter.name, value: { ...now, value } };
   }
 }
@@ -49,14 +50,14 @@ function reportWith(size: string, itemWith: Mendable['itemWith'], values: Readon
   }
 }
 
-function nearest(parameter: Parameter, now: number, passes: Passes): number | null {
-  const found = [parameter.least.value, parameter.most.value].flatMap((end) => firstTowards(parameter, now, end, passes) ?? []);
+function nearest(parameter: Parameter, now: number, passes: Passes, looks: number): number | null {
+  const found = [parameter.least.value, parameter.most.value].flatMap((end) => firstTowards(parameter, now, end, passes, looks) ?? []);
   return found.reduce<number | null>((best, each) => (best === null || Math.abs(each - now) < Math.abs(best - now) ? each : best), null);
 }
 
 /** The first value that passes on the way to an end of the range. */
-function firstTowards({ whole, least }: Parameter, now: number, end: number, passes: Passes): number | null {
-  const looks = whole ? Math.round(Math.abs(end - now)) : LOOKS;
+function firstTowards({ whole, least }: Parameter, now: number, end: number, passes: Passes, most: number): number | null {
+  const looks = whole ? Math.round(Math.abs(end - now)) : most;
   let before = now;
   for (let look = 1; look <= looks; look += 1) {
     const value = now + ((end - now) * look) / looks;

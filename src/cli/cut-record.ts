@@ -41,7 +41,7 @@ const rectangle = ({ x, y, width, height }: { readonly x: number; readonly y: nu
 const panelRecord = ({ source, times, length, width, grain, defects, cuts, pieces, offCuts }: PanelSheet): object => ({
   source, times, length: rounded(length), width: rounded(width), grain,
   defects: defects.map((defect) => ({ is: defect.is, ...rectangle(defect) })),
-  pieces: pieces.map((piece) => ({ letter: piece.letter, turned: piece.turned, ...rectangle(piece) })),
+  pieces: pieces.map((piece) => ({ letter: piece.letter, pattern: piece.isPattern, turned: piece.turned, ...rectangle(piece) })),
   offCuts: offCuts.map(({ region, clear, serves }) => ({ ...rectangle(region), clear: clear === null ? null : rectangle(clear), serves: servesRecord(serves) })),
   cuts: partRecord(cuts),
 });

@@ -20,7 +20,7 @@ export type PictureOf =
   | { readonly what: 'small-supply'; readonly name: SupplyName }
   /** A part that a step brings, small, as it lies there, where that matters. */
   | { readonly what: 'step-part'; readonly step: number; readonly kind: PartKind }
-  /** The whole tubes and panels to fetch. */
+  /** The whole tubes, panels and cables to fetch. */
   | { readonly what: 'stock' }
   /** The stock tubes to saw, in one piece or several. */
   | { readonly what: 'cut-bars'; readonly piece: number }

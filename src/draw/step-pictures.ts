@@ -63,17 +63,18 @@ function furtherPictures(givens: StepGivens, step: Step, closeUp: Scene | null):
   const { model, solids, draw, format = 'page' } = givens;
   const wayUp = wayUpScenes(model, step, solids);
   return [
-    ...firstOfKind(givens, step),
+    ...flatBeside(givens, step),
     ...(wayUp === null ? [] : [composePair(withCaps(model, solids, wayUp.right), withCaps(model, solids, wayUp.wrong), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
     ...(closeUp === null ? [] : [composePicture(closeUp, FORMATS[format].closeUp, draw)]),
   ];
 }
 
-/** What is drawn flat beside the first step of a kind of work. */
-function firstOfKind(givens: StepGivens, step: Step): readonly DrawnPicture[] {
+/** What is drawn flat beside a step, or beside the first one of its kind of work. */
+function flatBeside(givens: StepGivens, step: Step): readonly DrawnPicture[] {
   const look = PICTURES[step.action];
+  if ('flat' in look) return [];
   const isFirst = step === givens.plan.steps.find(({ action }) => action === step.action);
-  return isFirst && 'once' in look ? look.once?.(flatGivens(givens), step) ?? [] : [];
+  return [...(isFirst ? look.once?.(flatGivens(givens), step) ?? [] : []), ...(look.each?.(flatGivens(givens), step) ?? [])];
 }
 
 /** A step's thumbnail: its scene with the arrows alone; null for work on the bench, which has no scene. */

@@ -14,16 +14,23 @@ const ENDS = {
 export interface CableEnds {
   /** Of the piece that is cut. */
   readonly cut: number;
+  /** From stud to stud: the two stretches that follow. */
+  readonly length: number;
   /** From the inside of the loop at its end to that of the second one. */
   readonly between: number;
-  /** Length that is doubled for the loop at the end. */
+  /** From the second loop to the stud. */
+  readonly before: number;
+  /** Length of its end that is laid back along it for the loop. */
   readonly doubled: number;
+  /** What of the cut length goes into the loop at the end with its knot, and into the second one. */
+  readonly loops: readonly [end: number, second: number];
 }
 
 /** A cable that is to be taut between two studs, `length` mm from stud to stud. */
 export function cableEnds(length: number): CableEnds {
-  const between = Math.round(length - ENDS.before);
-  return { cut: Math.ceil((between + ENDS.loop + ENDS.second + ENDS.tail) / 10) * 10, between, doubled: DOUBLED };
+  const told = Math.round(length);
+  const between = told - ENDS.before;
+  return { cut: Math.ceil((between + ENDS.loop + ENDS.second + ENDS.tail) / 10) * 10, length: told, between, before: ENDS.before, doubled: DOUBLED, loops: [ENDS.loop, ENDS.second] };
 }
 
 /** mm of the cable's end that are laid back along it before the knot. */

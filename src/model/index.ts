@@ -11,6 +11,7 @@ export { foldSection, turnsAt, type Section } from './section.ts';
 export { columnOf } from './pose.ts';
 export { facetPose, lugPinPose, onSection } from './patterns/facets.ts';
 export { chainSection, reachedAt, turnsAt as bendTurnsAt } from './patterns/chain.ts';
+export { flatHoles, notchHoles } from './patterns/notch-holes.ts';
 export { isMadeInside } from './patterns/made-inside.ts';
 export { alongSide, outwards } from './patterns/sides.ts';
 export { loadSolids, type Box3, type Placed, type Solids } from './solids/kernel.ts';

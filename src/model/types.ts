@@ -38,6 +38,8 @@ export interface PanelHole {
   /** How deep it goes in from its face; null where it goes right through. A pin ends in a blind one: the far skin stays whole. */
   readonly depth: number | null;
   readonly face: PunchedFace;
+  /** While the panel lies flat; or through tab and panel where they lie, when its flap is wrapped. */
+  readonly punched: 'flat' | 'wrapped';
 }
 
 /** A hole of a flat panel: a blind one comes from the marked face. */

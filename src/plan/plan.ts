@@ -59,7 +59,7 @@ function fittingMoves(step: FoundStep): FoundStep {
 
 /** The pins of a tab are moved in a row: each is told with what it joins. */
 function pinsNamed({ connections }: Model, step: FoundStep): FoundStep {
-  if (step.does !== 'pin-ends' && step.does !== 'pin-middle') return step;
+  if (step.does !== 'pin-side') return step;
   return { ...step, moves: step.moves.map((move) => ({ ...move, closes: connections.filter((each) => each.is === 'panel-pin' && move.parts.includes(each.pin)) })) };
 }
 
@@ -93,7 +93,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     people: step.people === 2 ? 2 : work.people,
     cautions: work.cautions,
     check: work.check,
-    minutes: work.minutes * (work.shareOf?.(detail) ?? 1) * (1 + (step.times - 1) * (work.traced ?? 1)),
+    minutes: work.minutes * (work.shareOf?.(detail, model) ?? 1) * (1 + (step.times - 1) * (work.traced ?? 1)),
     waits: work.waits,
   };
 }
@@ -181,9 +181,10 @@ function sideOfFlap({ parts }: Model, { panel, flap }: FlapName): Side {
 }
 
 /** A panel may lie any way round: a flap is told by the side that the worker sees it on. Null where no flap is worked on. */
-function sideSeen(model: Model, { does, folds, moves }: FoundStep, { pose }: Standing): Side | null {
+function sideSeen(model: Model, { does, folds, moves, drillsFor }: FoundStep, { pose }: Standing): Side | null {
   if (does === 'turn-up' || does === 'pin-corners') return null;
-  const pinned = moves.flatMap(({ closes }) => closes.flatMap((each) => (each.is === 'panel-pin' ? [each] : [])));
+  const closed = moves.flatMap(({ closes }) => closes);
+  const pinned = [...closed, ...model.connections.filter((each) => each.is === 'panel-pin' && drillsFor.includes(each.pin))].flatMap((each) => (each.is === 'panel-pin' ? [each] : []));
   const flap = folds[0] ?? pinned[0];
   const panel = model.parts.find(({ id }) => id === flap?.panel);
   if (flap === undefined || panel === undefined) return null;

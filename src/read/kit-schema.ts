@@ -54,6 +54,9 @@ export const kitSections = {
     'turn-back': measure('angle', 'The run comes down at this angle and the tab turns back by it.', { upTo: ['90', 'deg'] }),
     tab: measure('length', 'From the half-cut to the edge of the tab.'),
     'pin-edge': measure('length', 'From the edge of the tab to the pins.'),
+    punching: z.enum(['after-wrapping', 'flat'], { error: messages.punching }).default('after-wrapping').meta({
+      description: 'When the holes of the panel pins are punched: after-wrapping, through tab and panel where they lie, so that a millimetre in the fold does not matter (so when left out); or flat, by the pattern.',
+    }),
     'pin-end': measure('length', 'From the end of the tab to its first pin.'),
     'pin-pitch': measure('length', 'Pins stand no further apart than this.'),
     'notch-gap': measure('length', 'Round the corner joint.', { zero: true }),

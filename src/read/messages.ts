@@ -74,6 +74,7 @@ export const messages = {
   sameNameTwice: 'a name not yet used by a parameter',
   purpose: 'a sentence that says what the value sets',
   yesOrNo: 'true or false',
+  punching: 'after-wrapping or flat',
   nameLike: (file: string) => `${file}, as the file or folder is called`,
   noKit: (nearest: string | null, known: readonly string[]) => `the name of a kit file; ${orNearest(nearest)}${oneOf(known)}`,
 

@@ -83,6 +83,7 @@ export interface Kit {
     readonly turnBack: number;
     readonly tab: number;
     readonly pinEdge: number;
+    readonly punching: PunchingPractice;
     readonly pinEnd: number;
     readonly pinPitch: number;
     readonly notchGap: number;
@@ -118,6 +119,9 @@ export interface LocalLimit {
   readonly value: number;
   readonly source: string;
 }
+
+/** When the holes of a tab's pins are punched: in the flat panel, or through tab and panel where they lie. */
+export type PunchingPractice = 'after-wrapping' | 'flat';
 
 /** How the workshop builds. */
 export type Practice = Kit['practice'];

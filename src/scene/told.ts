@@ -4,6 +4,7 @@ export type Told =
   | { readonly as: 'length' | 'measure' | 'diameter' | 'radius'; readonly mm: number }
   | { readonly as: 'angle'; readonly degrees: number }
   | { readonly as: 'mass'; readonly kg: number }
+  | { readonly as: 'volume'; readonly litres: number }
   | { readonly as: 'sides'; readonly mm: readonly number[] }
   | { readonly as: 'times' | 'number'; readonly value: number }
   | { readonly as: 'out-of'; readonly value: number; readonly all: number }
@@ -17,6 +18,7 @@ export const tell = {
   radius: (mm: number): Told => ({ as: 'radius', mm }),
   angle: (rad: number): Told => ({ as: 'angle', degrees: Math.round((rad * 180) / Math.PI) }),
   mass: (kg: number): Told => ({ as: 'mass', kg }),
+  volume: (litres: number): Told => ({ as: 'volume', litres }),
   sides: (...mm: readonly number[]): Told => ({ as: 'sides', mm }),
   times: (value: number): Told => ({ as: 'times', value }),
   number: (value: number): Told => ({ as: 'number', value }),

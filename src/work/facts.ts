@@ -20,11 +20,11 @@ import { facts as markInside } from './mark-inside/facts.ts';
 import { facts as markNotches } from './mark-notches/facts.ts';
 import { facts as markPosts } from './mark-posts/facts.ts';
 import { facts as pinCorners } from './pin-corners/facts.ts';
-import { facts as pinEnds } from './pin-ends/facts.ts';
-import { facts as pinMiddle } from './pin-middle/facts.ts';
+import { facts as pinSide } from './pin-side/facts.ts';
 import { facts as pinPanel } from './pin-panel/facts.ts';
 import { facts as pinPosts } from './pin-posts/facts.ts';
 import { facts as punchHoles } from './punch-holes/facts.ts';
+import { facts as punchTab } from './punch-tab/facts.ts';
 import { facts as pushPosts } from './push-posts/facts.ts';
 import { facts as pushTubes } from './push-tubes/facts.ts';
 import { facts as setIn } from './set-in/facts.ts';
@@ -55,8 +55,8 @@ const facts = {
   'set-in': setIn,
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
-  'pin-ends': pinEnds,
-  'pin-middle': pinMiddle,
+  'punch-tab': punchTab,
+  'pin-side': pinSide,
   'mark-posts': markPosts,
   'push-posts': pushPosts,
   'slide-on': slideOn,

@@ -21,11 +21,11 @@ import { picture as markInside } from './mark-inside/picture.ts';
 import { picture as markNotches } from './mark-notches/picture.ts';
 import { picture as markPosts } from './mark-posts/picture.ts';
 import { picture as pinCorners } from './pin-corners/picture.ts';
-import { picture as pinEnds } from './pin-ends/picture.ts';
-import { picture as pinMiddle } from './pin-middle/picture.ts';
+import { picture as pinSide } from './pin-side/picture.ts';
 import { picture as pinPanel } from './pin-panel/picture.ts';
 import { picture as pinPosts } from './pin-posts/picture.ts';
 import { picture as punchHoles } from './punch-holes/picture.ts';
+import { picture as punchTab } from './punch-tab/picture.ts';
 import { picture as pushPosts } from './push-posts/picture.ts';
 import { picture as pushTubes } from './push-tubes/picture.ts';
 import { picture as setIn } from './set-in/picture.ts';
@@ -55,8 +55,8 @@ export const PICTURES: Readonly<Record<Action, WorkPicture>> = {
   'set-in': setIn,
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
-  'pin-ends': pinEnds,
-  'pin-middle': pinMiddle,
+  'punch-tab': punchTab,
+  'pin-side': pinSide,
   'mark-posts': markPosts,
   'push-posts': pushPosts,
   'slide-on': slideOn,

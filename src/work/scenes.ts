@@ -10,10 +10,10 @@ import { scene as holdPanel } from './hold-panel/scene.ts';
 import { scene as layFrame } from './lay-frame/scene.ts';
 import { scene as layPanel } from './lay-panel/scene.ts';
 import { scene as pinCorners } from './pin-corners/scene.ts';
-import { scene as pinEnds } from './pin-ends/scene.ts';
-import { scene as pinMiddle } from './pin-middle/scene.ts';
+import { scene as pinSide } from './pin-side/scene.ts';
 import { scene as pinPanel } from './pin-panel/scene.ts';
 import { scene as pinPosts } from './pin-posts/scene.ts';
+import { scene as punchTab } from './punch-tab/scene.ts';
 import { scene as pushPosts } from './push-posts/scene.ts';
 import { scene as pushTubes } from './push-tubes/scene.ts';
 import { scene as setIn } from './set-in/scene.ts';
@@ -43,8 +43,8 @@ export const SCENES: Readonly<Record<Action, WorkScene | null>> = {
   'set-in': setIn,
   'lay-frame': layFrame,
   'wrap-side': wrapSide,
-  'pin-ends': pinEnds,
-  'pin-middle': pinMiddle,
+  'punch-tab': punchTab,
+  'pin-side': pinSide,
   'mark-posts': null,
   'push-posts': pushPosts,
   'slide-on': slideOn,

@@ -1,7 +1,7 @@
 import type { Model, PartKind, Shape, Side } from '../model/index.ts';
 import type { WallKind } from '../read/index.ts';
 
-export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'square' | 'plumb-line' | 'clamp' | 'steps' | 'block';
+export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'bottle' | 'square' | 'plumb-line' | 'clamp' | 'steps' | 'block';
 
 export type { WallKind };
 
@@ -47,7 +47,7 @@ export type Joining =
   | 'lay-frame' | 'lay-panel'
   /** Walls and corner tabs of a box, the pins of its corners, and the frame put over it. */
   | 'turn-up' | 'pin-corners' | 'set-in'
-  | 'wrap' | 'pin-ends' | 'pin-middle'
+  | 'wrap' | 'punch-tab' | 'pin-side'
   | 'drill' | 'pin'
   | 'hang'
   /** A cap, a foot, a hinge, a bracket. */
@@ -85,6 +85,7 @@ export interface Rule {
 export interface PanelFeatures {
   readonly creases: boolean;
   readonly halfCuts: boolean;
+  /** Punched in the flat panel, for pins or for the round corners of its notches. */
   readonly holes: boolean;
   /** Its blank is no rectangle: corners are cut out of it. */
   readonly corners: boolean;
@@ -115,7 +116,7 @@ export interface WorkFacts {
   /** For one worker or pair, once. */
   readonly minutes: number;
   /** Share of its minutes that it takes, by what it is done on; all of them when left out. */
-  readonly shareOf?: (detail: StepDetail) => number;
+  readonly shareOf?: (detail: StepDetail, model: Model) => number;
   /** Share of its minutes that each further piece takes, the first being its pattern; all of them when left out. */
   readonly traced?: number;
   /** Minutes that must pass when it is done before the work goes on: until glue is dry. */

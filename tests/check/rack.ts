@@ -23,7 +23,7 @@ export const stallKit: Kit = {
   cable: { diameter: 4, length: 3000, stiffness: 60_000, strength: 2000 },
   catalogue: { joints: [], tubes: [], panels: [], fittings: [] },
   practice: {
-    insideGap: 3, wrapClearance: 0.5, turnBack: 45 * DEG, tab: 45, pinEdge: 15, pinEnd: 25, pinPitch: 300, notchGap: 4,
+    insideGap: 3, wrapClearance: 0.5, turnBack: 45 * DEG, tab: 45, pinEdge: 15, punching: 'flat', pinEnd: 25, pinPitch: 300, notchGap: 4,
     notchRadius: 6, tabCorner: 12, sawKerf: 1, knifeKerf: 0,
   },
 };

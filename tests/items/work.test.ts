@@ -56,15 +56,16 @@ describe.each(workSizes)('the work on the $name', ({ item, size }) => {
     expect([...new Set([...(last?.present ?? []), ...(last === undefined ? [] : [...newIds(last), ...slidingIds(last)])])].sort()).toEqual(model.parts.map((part) => part.id).sort());
   });
 
-  it('tells of every step its tools, one or two people and what to look at, and cautions with knife, saw and drill; it moves something, or is work on the bench or with the drill', () => {
+  it('tells of every step its tools, one or two people and what to look at, and cautions with knife, saw and drill; it moves something, or is work on the bench or with drill or punch', () => {
     for (const step of plan.steps) {
       expect([step.key, step.tools.length > 0, [1, 2].includes(step.people)]).toEqual([step.key, true, true]);
       expect([step.key, step.check?.name ?? 'none']).toEqual([step.key, step.action === 'turn-item' ? 'none' : expect.stringMatching(/^(?!none$)[a-z-]+$/)]);
-      // A plate has fewer holes to drill than the posts.
-      const minutes = WORK[step.action].minutes * (step.action === 'drill' && step.detail.on === 'plate' ? 0.5 : 1);
+      // A plate has fewer holes to drill than the posts; tabs are punched after wrapping.
+      const isLess = (step.action === 'drill' && step.detail.on === 'plate') || step.action === 'punch-holes';
+      const minutes = WORK[step.action].minutes * (isLess ? 0.5 : 1);
       // Of several alike the first is measured, the others are traced from it.
       expect([step.key, step.minutes]).toEqual([step.key, minutes * (1 + (step.times - 1) * (WORK[step.action].traced ?? 1))]);
-      expect([step.key, step.motions.length > 0 || step.standing.name === 'bench' || step.tools.includes('drill')]).toEqual([step.key, true]);
+      expect([step.key, step.motions.length > 0 || step.standing.name === 'bench' || step.tools.includes('drill') || step.tools.includes('punch')]).toEqual([step.key, true]);
       if (step.tools.includes('knife')) expect([step.key, step.cautions]).toEqual([step.key, expect.arrayContaining(['sharp'])]);
       if (step.tools.includes('saw') || step.tools.includes('drill')) expect([step.key, step.cautions]).toEqual([step.key, expect.arrayContaining(['dust', 'eyes'])]);
     }
@@ -118,7 +119,7 @@ describe.each(workSizes)('the work on the $name', ({ item, size }) => {
     const pinned = pinsOf(model).flatMap(({ holds }) => holds.filter((id) => undrilled(partOf(model, id)) !== partOf(model, id).shape));
     expect([...drilledIn.keys()].sort()).toEqual([...new Set(pinned)].sort());
     const pins = plan.steps.flatMap((step) => step.drillsFor);
-    expect([...pins].sort()).toEqual(model.parts.filter((part) => part.kind === 'joint-pin').map((part) => part.id).sort());
+    expect([...pins].sort()).toEqual(plan.steps.flatMap(newIds).filter((id) => ['joint-pin', 'panel-pin'].includes(partOf(model, id).kind)).sort());
   });
 
   it('folds a panel from flat, side by side as they are wrapped, and never back', () => {

@@ -89,7 +89,7 @@ describe('an item written from nothing', () => {
   });
 
   it('may wish for the order of steps', () => {
-    const [first, then] = [plan.steps.findLast(({ action }) => action === 'pin-ends')?.key ?? '', plan.steps.find(({ action }) => action === 'pin-ends')?.key ?? ''];
+    const [first, then] = [plan.steps.findLast(({ action }) => action === 'pin-side')?.key ?? '', plan.steps.find(({ action }) => action === 'pin-side')?.key ?? ''];
     const wish = `\n  - first: ${first}\n    then: ${then}\n    because: The longer one first.`;
     const item = itemFrom(withChanges(layoutText(stand), [{ from: 'order: []', to: `order:${wish}` }]));
     const keys = planItem(modelOf(item), item.order, solids).steps.map((step) => step.key);

@@ -12,8 +12,8 @@ const rounded = (name: string, value: unknown): unknown => {
   return typeof value === 'number' ? Math.round(value * 1e6) / 1e6 + 0 : value;
 };
 
-/** Since then holes tell how deep they go, and flat panels how thick they are; where they are has not changed. */
-const placeAlone = (hole: object): object => Object.fromEntries(Object.entries(hole).filter(([field]) => field !== 'depth' && field !== 'face'));
+/** Since then holes tell how deep they go and when they are punched, and flat panels how thick they are; where they are has not changed. */
+const placeAlone = (hole: object): object => Object.fromEntries(Object.entries(hole).filter(([field]) => field !== 'depth' && field !== 'face' && field !== 'punched'));
 const asBefore = (plates: Model['plates']): readonly object[] => plates.map(({ width, height, holes, partIds }) => ({ width, height, holes, partIds }));
 
 /** Parts with shape and place, patterns, plates, tubes and lettered lengths, in one order; with the letters that lengths had when these were stored. */

@@ -89,7 +89,7 @@ describe('a good kit file', () => {
     expect(kit.jointPin).toEqual({ diameter: 6, length: 58, headDiameter: 14, headHeight: 4, strength: 240, wingSpan: 30, nutHeight: 10 });
     expect(kit.cable).toEqual({ diameter: 4, length: 3000, stiffness: 60_000, strength: 2000 });
     expect(kit.practice).toEqual({
-      insideGap: 3, wrapClearance: 0.5, turnBack: Math.PI / 4, tab: 45, pinEdge: 15, pinEnd: 25, pinPitch: 300,
+      insideGap: 3, wrapClearance: 0.5, turnBack: Math.PI / 4, tab: 45, pinEdge: 15, punching: 'after-wrapping', pinEnd: 25, pinPitch: 300,
       notchGap: 4, notchRadius: 6, tabCorner: 12, sawKerf: 1, knifeKerf: 0,
     });
   });

@@ -8,6 +8,7 @@ import { marginParts } from './margin-parts.ts';
 import { narrowHead, type NarrowHead } from './narrow-head.ts';
 import { pictureSize } from './placed-picture.tsx';
 import { packPages } from './pack.ts';
+import { sizeLineCount } from './part-sizes.ts';
 import { roundOf } from './round.ts';
 import { captionSize, lineHeight, sheets } from './sheet.ts';
 import { stripOf } from './strip.ts';
@@ -23,7 +24,7 @@ export const countHeight = 9;
 /** Height of the row that tells for how many identical decks a step is done, mm. */
 export const timesHeight = 10;
 /** Height of the row that tells which side is folded, mm. */
-export const roundHeight = 9;
+export const roundHeight = 14;
 const runHeight = 24;
 /** What is announced: size of its letters, pt, and the white beside its picture, mm. */
 const announced = { size: 12, how: 'beside' } as const;
@@ -144,7 +145,7 @@ export function picturesOf({ pictures }: Pick<BookletInput, 'pictures'>, { numbe
 
 function newPartsHeight(input: BookletInput, step: Step): number {
   return (step.times > 1 ? timesHeight : 0) + (roundOf(input.plan, step) === null ? 0 : roundHeight) + marginParts(input.model, step).reduce((sum, { picture, counts }) =>
-    sum + smallSize(input, picture).height + counts.reduce((lines, { size }) => lines + countHeight + (size.length === 0 ? 0 : lineHeight), 0), 0);
+    sum + smallSize(input, picture).height + counts.reduce((lines, counted) => lines + countHeight + sizeLineCount(counted) * lineHeight, 0), 0);
 }
 
 /** Size of a part's small picture. Throws where it is wider than the margin column that holds it. */

@@ -16,10 +16,10 @@ export interface MarginPart {
   readonly counts: readonly SizedCount[];
 }
 
-/** The new parts of a step, or those that it has to hand, and what it takes beside. A flat panel is told by its width alone: the margin holds no more. */
+/** The new parts of a step, or those that it has to hand, and what it takes beside. */
 export const marginParts = (model: Model, { number, newParts, toHand, supplies }: Step): readonly MarginPart[] => [
   ...[...toHand, ...newParts].map(({ kind, ids }, index): MarginPart => {
-    const counts = known(countsBySize(model, ids), ids).map((each) => (kind === 'flat-panel' ? { ...each, size: each.size.slice(0, 1) } : each));
+    const counts = known(countsBySize(model, ids), ids);
     const count = counts.reduce((sum, each) => sum + each.count, 0);
     return { kind, said: (words) => words.t(`parts.${kind}.counted`, { count }), picture: liesAs(kind, index >= toHand.length) ? { what: 'step-part', step: number, kind } : smallPicture(model, kind, ids), counts };
   }),

@@ -3,6 +3,7 @@ import { caption } from './captions.ts';
 import { marginParts, type MarginPart } from './margin-parts.ts';
 import { packRows } from './pack.ts';
 import { pictureSize } from './placed-picture.tsx';
+import { sizeLineCount } from './part-sizes.ts';
 import { roundOf } from './round.ts';
 import { saidHeight } from './in-languages.tsx';
 import type { Step } from '../../plan/index.ts';
@@ -13,10 +14,10 @@ export const numeralRoom = 19;
 export const partsGap = 4;
 export const countGap = 1.5;
 
-/** Room of a repetition with its pictogram, of a count in bold figures, and of a length with its unit, mm. */
+/** Room of a repetition with its pictogram, of a count in bold figures, and of a size with its unit, by the lines that it would take in a margin, mm. */
 export const timesWidth = 24;
 const countWidth = 14;
-const lengthWidth = 21;
+const sizeWidths = [0, 21, 30] as const;
 /** Height of a row of parts at the least, mm. */
 const leastRow = 10;
 
@@ -44,6 +45,6 @@ function rowsOf(input: BookletInput, step: Step, room: number): readonly number[
 
 /** Width of a part's small picture with its counts beside it, mm. */
 export function narrowPartWidth(input: BookletInput, { picture, counts }: MarginPart): number {
-  const told = counts.reduce((sum, { size }) => sum + countGap + countWidth + (size.length === 0 ? 0 : lengthWidth), 0);
+  const told = counts.reduce((sum, counted) => sum + countGap + countWidth + (sizeWidths[sizeLineCount(counted)] ?? 0), 0);
   return pictureSize(input, picture).width + told;
 }

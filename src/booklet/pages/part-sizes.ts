@@ -1,9 +1,9 @@
 import { lettersWritten } from '../../draw/index.ts';
 import type { Model } from '../../model/index.ts';
 import { PARTS } from '../../parts/facts.ts';
-import type { Words } from '../words/index.ts';
+import { isolate, type Words } from '../words/index.ts';
 
-/** How many parts there are of one size: the length of a tube or a cable, the two sides of a flat panel, a pin's diameter and length, mm; none for parts that come in one size. */
+/** How many parts there are of one size: the length of a tube, the two sides of a flat panel, diameter and length of a pin or a cable, mm; none for parts that come in one size. */
 export interface SizedCount {
   readonly count: number;
   readonly size: readonly number[];
@@ -34,4 +34,20 @@ export function sizeText(words: Words, { size: [first, ...more], isRound }: Pick
   if (first === undefined) return null;
   if (isRound === true) return words.measures([first, ...more], 'mm', 'Ø');
   return more.length === 0 ? words.measure(first, 'mm', 1) : words.measures([first, ...more], 'mm');
+}
+
+/** A figure from here on has three digits: two figures then stand on two lines of a step's margin, mm. */
+const THREE_DIGITS = 100;
+
+/** How many lines of a step's margin a size takes. */
+export const sizeLineCount = ({ size }: Pick<SizedCount, 'size'>): number => (size.length > 1 && size.some((each) => each >= THREE_DIGITS) ? size.length : Math.min(1, size.length));
+
+/** The same text on as many lines as a step's margin needs: `783 mm`, or `892 ×` over `230 mm`. */
+export function sizeLines(words: Words, counted: Pick<SizedCount, 'size' | 'isRound'>): readonly string[] {
+  const whole = sizeText(words, counted);
+  if (whole === null || sizeLineCount(counted) === 1) return whole === null ? [] : [whole];
+  return counted.size.map((each, index) => {
+    const sign = counted.isRound === true && index === 0 ? 'Ø' : '';
+    return index === counted.size.length - 1 ? words.measures([each], 'mm', sign) : isolate(`${sign}${words.number(each)}\u00a0×`);
+  });
 }

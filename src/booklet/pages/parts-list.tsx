@@ -126,7 +126,8 @@ function PartRow({ input, row }: { readonly input: BookletInput; readonly row: R
   );
 }
 
-const stockAlt = ({ words }: BookletInput): string => words.list([words.t('pack.bring.tube'), words.t('pack.bring.panel')]);
+const stockAlt = ({ words, model }: BookletInput): string =>
+  words.list([words.t('pack.bring.tube'), words.t('pack.bring.panel'), ...(model.parts.some(({ kind }) => kind === 'cable') ? [words.t('parts.cable.name')] : [])]);
 
 function PartEntry({ input, part, told }: { readonly input: BookletInput; readonly part: SizedPart; readonly told: number }): ReactNode {
   return (

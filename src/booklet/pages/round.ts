@@ -17,15 +17,13 @@ export function roundOf({ steps }: Plan, step: Step): Round | null {
   return alike.length > 1 ? { side: step.side, number: alike.indexOf(step) + 1, of: alike.length } : null;
 }
 
-/** A panel from above, its front below, with one side thick. */
-const sided = (d: string): Glyph => ({
-  width: 48,
-  svg: `<path d="M8 12H40V36H8z" fill="${colours.white}" stroke="${colours.ink}" stroke-width="2"/><path d="${d}" fill="none" stroke="${colours.ink}" stroke-width="7"/>`,
-});
+const edges: Readonly<Record<Side, string>> = { left: 'M8 10V38', right: 'M40 10V38', front: 'M6 38H42', back: 'M6 10H42' };
 
-export const sideGlyphs: Readonly<Record<Side, Glyph>> = {
-  left: sided('M8 13V35'),
-  right: sided('M40 13V35'),
-  front: sided('M9 36H39'),
-  back: sided('M9 12H39'),
-};
+/** A panel from above, its front below, the side that is folded thick, and ringed the how-manieth it is, as the sides are numbered where they are creased. */
+export const roundGlyph = (side: Side, number: string): Glyph => ({
+  width: 48,
+  svg: `<path d="M8 10H40V38H8z" fill="${colours.white}" stroke="${colours.ink}" stroke-width="2"/>`
+    + `<path d="${edges[side]}" fill="none" stroke="${colours.ink}" stroke-width="7"/>`
+    + `<circle cx="24" cy="24" r="9.5" fill="${colours.white}" stroke="${colours.ink}" stroke-width="2"/>`
+    + `<text x="24" y="29" font-weight="700" text-anchor="middle" font-size="14">${number}</text>`,
+});

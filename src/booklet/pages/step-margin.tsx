@@ -3,10 +3,10 @@ import type { Step } from '../../plan/index.ts';
 import { roundHeight, smallSize, timesHeight } from './bands.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { marginParts, type MarginPart } from './margin-parts.ts';
-import { countKey, sizeText, type SizedCount } from './part-sizes.ts';
+import { countKey, sizeLines, sizeText, type SizedCount } from './part-sizes.ts';
 import { narrowPartWidth } from './narrow-head.ts';
 import { PlacedPicture } from './placed-picture.tsx';
-import { roundOf, sideGlyphs } from './round.ts';
+import { roundGlyph, roundOf } from './round.ts';
 import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import { isolate } from '../words/index.ts';
@@ -39,8 +39,7 @@ function RoundOf({ input: { words, plan }, step }: { readonly input: BookletInpu
   if (round === null) return null;
   return (
     <li className="round">
-      <GlyphMark glyph={sideGlyphs[round.side]} label={words.t(`actions.sides.${round.side}`)} height={roundHeight - 1} />
-      <Spoken text={isolate(`${words.number(round.number)}/${words.number(round.of)}`)} />
+      <GlyphMark glyph={roundGlyph(round.side, words.number(round.number))} label={`${words.t(`actions.sides.${round.side}`)} ${isolate(`${words.number(round.number)}/${words.number(round.of)}`)}`} height={roundHeight - 1} />
     </li>
   );
 }
@@ -65,14 +64,15 @@ function PartOfStep({ input, part }: { readonly input: BookletInput; readonly pa
   );
 }
 
-/** Tubes of different lengths look alike with their breaks: the length is told. */
+/** Tubes of different lengths look alike with their breaks, and so do flat panels: the size is told. */
 function CountAndLength({ input: { words, paper }, counted }: { readonly input: BookletInput; readonly counted: SizedCount }): ReactNode {
   const { count, letter } = counted;
-  const length = sizeText(words, counted);
+  const { narrow } = sheets[paper];
+  const told = narrow ? [sizeText(words, counted) ?? []].flat() : sizeLines(words, counted);
   return (
     <>
       <b><Spoken text={words.times(count)} /></b>
-      {length !== null && <span className="length">{letter !== undefined && !sheets[paper].narrow && <><b><Spoken text={isolate(letter)} /></b> </>}<Spoken text={length} /></span>}
+      {told.map((line) => <span key={line} className="length">{letter !== undefined && !narrow && <><b><Spoken text={isolate(letter)} /></b> </>}<Spoken text={line} /></span>)}
     </>
   );
 }

@@ -1,4 +1,4 @@
-import type { PartKind } from '../../model/index.ts';
+import { cableEnds, type PartKind } from '../../model/index.ts';
 import type { Kit, Stock } from '../../read/index.ts';
 import { COUNTED_KINDS, PARTS } from '../../parts/facts.ts';
 import type { Counted, KitsNeeded, OrderLine } from './types.ts';
@@ -13,10 +13,10 @@ export function countedParts(lines: readonly OrderLine[], stock: Stock | null): 
   return [...plain, cables(lines, stock)];
 }
 
-/** Every cable wanted takes the shortest one left that reaches: the longest first, so that none is wasted on a short one. */
+/** Every cable wanted takes the shortest one left that reaches with its loops and knots: the longest first, so that none is wasted on a short one. */
 function cables(lines: readonly OrderLine[], stock: Stock | null): Counted {
   const wanted = lines.flatMap(({ model, count }) => model.parts.flatMap(({ shape }) =>
-    (shape.form === 'cable' ? Array.from({ length: count }, () => shape.length) : []))).sort((a, b) => b - a);
+    (shape.form === 'cable' ? Array.from({ length: count }, () => cableEnds(shape.length).cut) : []))).sort((a, b) => b - a);
   if (stock === null) return { kind: 'cable', needed: wanted.length, there: null, short: wanted.length };
   const left = stock.cables.map(({ length, count }) => ({ length, count })).sort((a, b) => a.length - b.length);
   const short = wanted.filter((length) => {

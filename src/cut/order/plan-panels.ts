@@ -22,10 +22,10 @@ export function planPanelPieces(pieces: readonly PanelPiece[], kit: Kit, stock: 
   const staged = inTwoStages(piles, (costs, counts, last) => planSheets(wanted, piles.map((pile, index) => sheetStock(pile, costs[index] ?? 0, counts[index] ?? null)), kit.practice.knifeKerf, solver, { edges, nicest: last }));
   const missing = pieces[staged.missing.findIndex((count) => count > 0)];
   if (missing !== undefined) throw new RangeError(`a piece of ${missing.width.toFixed(1)} × ${missing.height.toFixed(1)} mm does not fit on the panels there are`);
-  const sheets = staged.ways.flatMap((way): PanelSheet[] => {
+  const sheets = withPatterns(staged.ways.flatMap((way): PanelSheet[] => {
     const pile = piles[way.stock];
     return pile === undefined ? [] : [panelSheet(pile, way, pieces, known)];
-  }).sort((a, b) => Number(a.source.from === 'kit') - Number(b.source.from === 'kit') || b.times - a.times);
+  }).sort((a, b) => Number(a.source.from === 'kit') - Number(b.source.from === 'kit') || b.times - a.times), pieces);
   const sum = (of: (sheet: PanelSheet) => number): number => sheets.reduce((total, sheet) => total + sheet.times * of(sheet), 0);
   return {
     sheets,
@@ -37,6 +37,12 @@ export function planPanelPieces(pieces: readonly PanelPiece[], kit: Kit, stock: 
       leastStock: staged.leastStock, proven: staged.proven,
     },
   };
+}
+
+/** Of several pieces alike the first in the order of the sheets is measured, and kept as the pattern of the others (common practice, no source). */
+function withPatterns(sheets: readonly PanelSheet[], pieces: readonly PanelPiece[]): readonly PanelSheet[] {
+  const waiting = new Set(pieces.filter(({ count }) => count > 1).map(({ letter }) => letter));
+  return sheets.map((sheet) => ({ ...sheet, pieces: sheet.pieces.map((piece) => ({ ...piece, isPattern: waiting.delete(piece.letter) })) }));
 }
 
 function panelPiles(kit: Kit, stock: Stock | null): readonly PanelPile[] {
@@ -67,6 +73,6 @@ function panelSheet({ source, length, width, grain, defects }: PanelPile, { cuts
   });
   return {
     source, times, length, width, grain, defects, cuts, offCuts,
-    pieces: piecesOf(cuts).map(({ piece, turned, x, y, width: wide, height: high }) => ({ letter: pieces[piece]?.letter ?? '', turned, x, y, width: wide, height: high })),
+    pieces: piecesOf(cuts).map(({ piece, turned, x, y, width: wide, height: high }) => ({ letter: pieces[piece]?.letter ?? '', isPattern: false, turned, x, y, width: wide, height: high })),
   };
 }

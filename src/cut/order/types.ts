@@ -83,7 +83,8 @@ export interface PanelSheet {
   readonly grain: 'length' | 'width' | null;
   readonly defects: readonly StockDefect[];
   readonly cuts: CutPart;
-  readonly pieces: readonly (Rectangle & { readonly letter: string; readonly turned: boolean })[];
+  /** The first piece of a letter of which there are several is the pattern that the others are traced from. */
+  readonly pieces: readonly (Rectangle & { readonly letter: string; readonly turned: boolean; readonly isPattern: boolean })[];
   readonly offCuts: readonly OffCut[];
 }
 

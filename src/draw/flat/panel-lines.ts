@@ -1,5 +1,5 @@
 import type { Flap, FlatPattern, Side, Vec2 } from '../../model/index.ts';
-import { onSide } from '../../model/index.ts';
+import { flatHoles, onSide } from '../../model/index.ts';
 import type { Mark } from '../kit/marks.ts';
 import { holeMark } from './hole-marks.ts';
 import { line, outline } from '../kit/marks.ts';
@@ -75,9 +75,9 @@ export function outlineMarks(pattern: FlatPattern, view: Fit, pen: Pen): readonl
   return [outline(pen, allOnPaper(view, pattern.outline))];
 }
 
-/** Every pin hole, at least 1 mm wide on paper so that it is seen. */
+/** Every pin hole that is punched in the flat panel, at least 1 mm wide on paper so that it is seen. */
 export function holeMarks(pattern: FlatPattern, view: Fit, pen: Pen): readonly Mark[] {
-  return pattern.holes.flatMap((hole) => holeMark(hole, onPaper(view, hole.at), Math.max(0.5, (hole.diameter / 2) * view.scale), pen));
+  return flatHoles(pattern).flatMap((hole) => holeMark(hole, onPaper(view, hole.at), Math.max(0.5, (hole.diameter / 2) * view.scale), pen));
 }
 
 export function panelLine(view: Fit, pen: Pen, ends: PanelLine): Mark {
@@ -140,12 +140,14 @@ export function notchRing(pattern: FlatPattern, corner: Vec2, steps: number): re
   return [[outer[0], inner[1]], ...round, [inner[0], outer[1]], outer];
 }
 
-/** A hole of the back flap's tab or, under it, of the middle part. Throws a RangeError where there is none. */
-export function backHole(pattern: FlatPattern, place: 'tab' | 'base'): FlatPattern['holes'][number] {
-  const hole = pattern.holes.find((one) => one.side === 'back' && one.in === place);
-  if (!hole) throw new RangeError(`The pattern has no pin hole in the ${place} of its back side.`);
-  return hole;
+/** A hole on its line across a flap, and how far that is outwards from the inside line (below nought in the middle part), mm. */
+export interface HoleLine {
+  readonly hole: FlatPattern['holes'][number];
+  readonly outwards: number;
 }
 
-/** Distance of the holes in the middle part from the inside line, outwards (so negative). */
-export const baseHoles = (pattern: FlatPattern): number => backHole(pattern, 'base').at[1] - pattern.inside[1];
+/** Where pin holes are punched in the flat panel, of the back flap: in its tab, then under that in the middle part. None where they are punched after wrapping. */
+export const holeLines = (pattern: FlatPattern): readonly HoleLine[] => (['tab', 'base'] as const).flatMap((place) => {
+  const hole = flatHoles(pattern).find((one) => one.side === 'back' && one.in === place);
+  return hole === undefined ? [] : [{ hole, outwards: hole.at[1] - pattern.inside[1] }];
+});

@@ -1,11 +1,11 @@
-import type { FlatPattern, Vec2 } from '../../model/index.ts';
+import { flatHoles, type FlatPattern, type Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
 import { linearDimension, runningReach } from '../kit/dimension.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
 import { area, arrowhead, figure, line, toldWidth } from '../kit/marks.ts';
 import type { HoleKind } from './hole-marks.ts';
-import { baseHoles, corners, flapOn, notchHole, notchRing, outlineMarks, rectangle, snips } from './panel-lines.ts';
+import { corners, flapOn, holeLines, notchHole, notchRing, outlineMarks, rectangle, snips } from './panel-lines.ts';
 import { flapPlaces } from './pattern-dimensions.ts';
 import { pens } from '../kit/pens.ts';
 import type { RingDetail } from './ring.ts';
@@ -27,15 +27,15 @@ const sizeShare = 0.62;
 export function flapStrip(pattern: FlatPattern, whole: Whole, box: Box): readonly Mark[] {
   const flap = flapOn(pattern, 'front');
   const places = flapPlaces(pattern, 'front');
-  const holes = [flap.pinLine, baseHoles(pattern)];
+  const holes = holeLines(pattern).map(({ outwards }) => outwards);
   const onLeft = 5 + runningReach(holes.map((at) => tell.mm(flap.edge - at)), cap);
   const span = onLeft + stripSpan(places.map(tell.mm), cap);
-  const strip = placeStrip(flap, { ...box, x: box.x + (box.width - span) / 2 + onLeft, width: span - onLeft }, baseHoles(pattern) - insideShown);
+  const strip = placeStrip(flap, { ...box, x: box.x + (box.width - span) / 2 + onLeft, width: span - onLeft }, Math.min(0, ...holes) - insideShown);
   return [
     ...stripSource(pattern, strip, whole.view, 0.5),
     ...stripMarks(strip, { edge: pens.cut, inside: pens.inside, crease: pens.crease, halfCut: pens.halfCut }, stripHoles(strip, pattern)),
     ...stripDimensions(strip, 0, places, cap),
-    ...stripDimensions(strip, flap.edge, holes, cap, 'left'),
+    ...(holes.length === 0 ? [] : stripDimensions(strip, flap.edge, holes, cap, 'left')),
   ];
 }
 
@@ -82,6 +82,6 @@ function ringAt(name: string, box: Box, at: Vec2, size: number): RingDetail {
   return { name, at, centre: [box.x + box.width / 2, box.y + radius], radius, scale: (radius * sizeShare) / size };
 }
 
-/** Everything that is punched: the pins' holes, and the round corners of the notches. */
+/** Everything that is punched in the flat panel: the pins' holes, and the round corners of the notches. */
 export const punched = (pattern: FlatPattern): readonly HoleKind[] =>
-  [...pattern.holes, ...corners.map((): HoleKind => ({ diameter: 2 * pattern.notchRadius, depth: null, face: 'drawn' }))];
+  [...flatHoles(pattern), ...corners.map((): HoleKind => ({ diameter: 2 * pattern.notchRadius, depth: null, face: 'drawn' }))];

@@ -1,4 +1,4 @@
-import type { FlatPattern, Vec2 } from '../../model/index.ts';
+import { flatHoles, type FlatPattern, type Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
@@ -50,8 +50,9 @@ const FEWEST = 3;
 
 /** The marks of the picture, for the tests. */
 export function punchMarks(pattern: FlatPattern, paper: Paper): readonly Mark[] {
-  const columns = holeKinds(pattern.holes).length + 1;
-  return [...kindMarks(pattern, paper, columns), ...cornerHole(pattern, cell(paper, columns, columns - 1))];
+  const holes = flatHoles(pattern);
+  const columns = holeKinds(holes).length + 1;
+  return [...kindMarks({ ...pattern, holes }, paper, Math.max(FEWEST, columns)), ...cornerHole(pattern, cell(paper, Math.max(FEWEST, columns), columns - 1))];
 }
 
 const cell = ({ width, height: high }: Paper, columns: number, index: number): Box => ({ x: (index * width) / columns, y: 1, width: width / columns, height: high - 2 });

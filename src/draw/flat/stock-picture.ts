@@ -7,33 +7,41 @@ import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } 
 import { band, pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
+import { cord } from './cable/rope.ts';
 
-/** What an item is made from, to be fetched: so many whole tubes and panels, mm. */
+/** What an item is made from, to be fetched: so many whole tubes, panels and cables, mm. */
 export interface StockFetched {
   readonly tube: { readonly length: number; readonly outside: number; readonly inside: number; readonly count: number };
   readonly panel: { readonly sides: Vec2; readonly thickness: number; readonly count: number };
+  /** Each is cut from a whole one. */
+  readonly cable: { readonly length: number; readonly diameter: number; readonly count: number };
 }
 
-const height = 39;
+/** Height of the tubes and panels with the arrow under them, and the cable's place, which the arrow stands beside, mm of paper. */
+const height = { plain: 39, cable: 46 } as const;
+const cableLine = 36.5;
 const cap = capHeights.step;
 /** The tube's width and length, the panel's longer side and the arrow to what becomes of them, mm of paper. */
 const bar = { wide: 4.5, long: 62, end: 6 } as const;
 const panelLong = 36;
-const arrowTop = 28.5;
 
-/** Whole tubes and panels with their sizes and how many, and an arrow to the parts that they become. */
+/** Whole tubes, panels and cables with their sizes and how many, and an arrow to the parts that they become. */
 export function stockPicture(stock: StockFetched, width: number): DrawnPicture {
-  const paper: Paper = { width, height };
+  const paper: Paper = { width, height: heightOf(stock) };
   return toPicture(paper, stockMarks(stock, paper));
 }
 
+const heightOf = ({ cable }: StockFetched): number => (cable.count === 0 ? height.plain : height.cable);
+
 /** The marks of the picture, for the tests. */
-export function stockMarks({ tube, panel }: StockFetched, { width }: Paper): readonly Mark[] {
+export function stockMarks({ tube, panel, cable }: StockFetched, { width, height: foot }: Paper): readonly Mark[] {
   const middle = width / 2;
+  const arrow = cable.count === 0 ? middle : middle + 14;
   return [
     ...(tube.count === 0 ? [] : tubeMarks(tube, 1)),
     ...(panel.count === 0 ? [] : panelMarks(panel, middle + 14)),
-    line(band(1.6), [middle, arrowTop], [middle, arrowTop + 4]), arrowhead([middle, height - 1.5], [0, 1], 6, 6),
+    ...(cable.count === 0 ? [] : cableMarks(cable, [1, cableLine])),
+    line(band(1.6), [arrow, foot - 10.5], [arrow, foot - 6.5]), arrowhead([arrow, foot - 1.5], [0, 1], 6, 6),
   ];
 }
 
@@ -63,5 +71,17 @@ function panelMarks({ sides, thickness, count }: StockFetched['panel'], left: nu
     area('panel', ring), outline(pens.cut, ring),
     figure(times, [left + wide + 6 + toldWidth(times, capHeights.count, 700) / 2, 2 + high / 2], capHeights.count, 700),
     figure(size, [left + toldWidth(size, cap, 400) / 2, 2 + high + 2.5 + cap / 2], cap),
+  ];
+}
+
+/** Its section, the cable from the side with its length, the diameter under the section, how many beside. */
+function cableMarks({ length, diameter, count }: StockFetched['cable'], [left, y]: Vec2): readonly Mark[] {
+  const from = left + 2 * bar.end + 4;
+  const [size, times] = [tell.diameter(diameter), tell.times(count)];
+  return [
+    circle([left + bar.end, y], 1.6, pens.cut, 'core'), ...cord([from, y], [from + bar.long, y]),
+    ...linearDimension({ axis: 'x', told: tell.mm(length), ends: [from, from + bar.long], line: y - 4, feature: y - 1.4, cap }),
+    figure(size, [left + toldWidth(size, cap, 400) / 2 + 1.5, y + 6.5], cap),
+    figure(times, [from + toldWidth(times, capHeights.count, 700) / 2, y + 6.5], capHeights.count, 700),
   ];
 }

@@ -5,7 +5,7 @@ import { runningDimension, runningReach } from '../kit/dimension.ts';
 import type { Mark } from '../kit/marks.ts';
 import { area, line, outline } from '../kit/marks.ts';
 import { holeMark } from './hole-marks.ts';
-import { backHole, baseHoles, onFlap, runsAlongX } from './panel-lines.ts';
+import { holeLines, onFlap, runsAlongX } from './panel-lines.ts';
 import type { Pen } from '../kit/pens.ts';
 import { pens, thick } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
@@ -94,8 +94,7 @@ export function stripMarks(strip: Strip, look: StripPens, more: readonly Mark[] 
 
 /** The pin holes of a flap in the strip's middle, with centre lines: in the tab, and under it in the middle part. */
 export function stripHoles(strip: Strip, pattern: FlatPattern): readonly Mark[] {
-  return ([['tab', strip.flap.pinLine], ['base', baseHoles(pattern)]] as const).flatMap(([place, outwards]) => {
-    const hole = backHole(pattern, place);
+  return holeLines(pattern).flatMap(({ hole, outwards }) => {
     const radius = (hole.diameter / 2) * strip.scale;
     const [x, y] = stripMiddle(strip, outwards);
     const reach = radius + 2;

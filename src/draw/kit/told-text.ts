@@ -9,6 +9,7 @@ export function toldText(told: Told): string {
     case 'radius': return `R${inMillimetres(told.mm)}`;
     case 'angle': return `${told.degrees}°`;
     case 'mass': return `${told.kg} kg`;
+    case 'volume': return `${told.litres} L`;
     case 'sides': return told.mm.map(inMillimetres).join(' × ');
     case 'times': return `×${told.value}`;
     case 'number': return String(told.value);

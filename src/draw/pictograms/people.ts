@@ -8,18 +8,37 @@ const figure = (x: number): Ink => together(
   stroke(`M${x - 2.8} 30L${x - 3.6} 43.5M${x + 2.8} 30L${x + 3.6} 43.5`, 4.2),
 );
 
-/** A child beside a grown-up: as wide in the shoulders as its head. */
-const child = (x: number): Ink => together(
+/** A child before its board: as wide in the shoulders as its head. */
+const pupilAt = (x: number): Ink => together(
   dot(x, 21, 4.6),
   solid(`M${x - 4.6} 27H${x + 4.6}L${x + 3.4} 37H${x - 3.4}z`),
   stroke(`M${x - 4.6} 28L${x - 6.6} 35.5M${x + 4.6} 28L${x + 6.6} 35.5`, 2.8),
   stroke(`M${x - 2} 36L${x - 2.5} 44M${x + 2} 36L${x + 2.5} 44`, 3.2),
 );
 
-const crossed = (x: number): Ink => stroke(`M${x - 9} 12L${x + 8.5} 44.5M${x + 8.5} 12L${x - 9} 44.5`, 6);
+/** Somebody small on paper: head, trunk with its arms, and two legs, whose gaps stay open at 8 mm. Its feet stand at y = `foot`. */
+function outline(x: number, foot: number, height: number, headRadius: number): Ink {
+  const [shoulder, hip, half, leg] = [foot - height + 2 * headRadius + 1.7, foot - height * 0.38, height * 0.18, height * 0.12];
+  const legAt = leg / 2 + 0.9;
+  const at = (dx: number, y: number): string => `${Math.round((x + dx) * 100) / 100} ${Math.round(y * 100) / 100}`;
+  return together(
+    dot(x, foot - height + headRadius, headRadius),
+    solid(`M${at(-half, shoulder + 2)}Q${at(-half, shoulder)} ${at(-half + 2, shoulder)}L${at(half - 2, shoulder)}Q${at(half, shoulder)} ${at(half, shoulder + 2)}L${at(half, hip)}L${at(-half, hip)}z`),
+    solid(`M${at(-legAt - leg / 2, hip - 0.5)}L${at(-legAt + leg / 2, hip - 0.5)}L${at(-legAt + leg / 2, foot)}L${at(-legAt - leg / 2, foot)}z`),
+    solid(`M${at(legAt - leg / 2, hip - 0.5)}L${at(legAt + leg / 2, hip - 0.5)}L${at(legAt + leg / 2, foot)}L${at(legAt - leg / 2, foot)}z`),
+  );
+}
+
+/** A grown-up and a child whose heights are to be compared, of their height in units. */
+export const grownUp = (x: number, foot: number, height: number): Ink => outline(x, foot, height, height * 0.115);
+export const child = (x: number, foot: number, height: number): Ink => outline(x, foot, height, height * 0.16);
+
+/** Tick and cross under those for whom an item is, and is not. */
+const yes = (x: number): Ink => stroke(`M${x - 4.5} 41.5L${x - 1.5} 44.8L${x + 4.5} 36.5`, 3);
+const no = (x: number): Ink => stroke(`M${x - 4} 37L${x + 4} 45M${x + 4} 37L${x - 4} 45`, 3);
 
 /** A pupil before the board of a school. */
-const pupil: Ink = together(body('M5 2.5H43V15H5z', undefined, 3), child(24));
+const pupil: Ink = together(body('M5 2.5H43V15H5z', undefined, 3), pupilAt(24));
 
 /** A post in its joint, a weight hung from it, and nobody has: crossed out. */
 const untestedJoint: Ink = together(
@@ -29,8 +48,8 @@ const untestedJoint: Ink = together(
 export const peoplePictures = {
   'one-person': figure(24),
   'two-people': together(figure(11.4), figure(36.6)),
-  'for-adults': together(figure(13), child(36), crossed(36)),
-  'for-anyone': together(child(11), figure(34)),
+  'for-adults': together(grownUp(13, 34, 31.5), yes(13), child(36, 34, 19), no(36)),
+  'for-anyone': together(child(11, 34, 19), yes(11), grownUp(34, 34, 31.5), yes(34)),
   'for-pupils': pupil,
   'untested-joint': untestedJoint,
 } as const satisfies Readonly<Record<string, Ink>>;

@@ -1,6 +1,6 @@
 /** What the finished item may carry and how it is held. */
 import { arrow } from './arrows.ts';
-import { body, bold, box, stroke, straight, thin, tint, together, type Ink } from './ink.ts';
+import { body, bold, box, solid, stroke, straight, thin, tint, together, white, type Ink } from './ink.ts';
 
 /**
  * A weight on a shelf. Its white face is left empty for a numeral that the caller puts over it, as are those of
@@ -33,13 +33,16 @@ const bedLoad: Ink = together(
 
 const small = { shaft: thin, head: 5 };
 
-/** A mattress on its base under the guard, its thickness marked. */
+/** A soft mattress on its base under the guard, between the two lines that measure it; over it the room for its figure. */
 const mattress: Ink = together(
-  stroke(`${straight(3, 4, 3, 45.5)}${straight(45, 4, 45, 45.5)}${straight(3, 6, 45, 6)}`, bold),
-  stroke(straight(3, 43, 45, 43), bold),
-  body(box(4.5, 18, 39, 22)),
-  arrow(37.5, 28, 37.5, 21.2, small),
-  arrow(37.5, 30, 37.5, 36.8, small),
+  solid(box(17, 5, 26, 20), white),
+  stroke(`${straight(14, 4, 14, 45.5)}${straight(46, 4, 46, 45.5)}`, bold),
+  stroke(straight(14, 43, 46, 43), bold),
+  body('M19 28H41Q43 28 43 30V41H17V30Q17 28 19 28z', tint, thin),
+  stroke('M22 31V38M30 31V38M38 31V38', thin),
+  stroke(`${straight(1.5, 28, 11, 28)}${straight(1.5, 41, 11, 41)}`, thin),
+  arrow(6, 34.5, 6, 28.5, small),
+  arrow(6, 34.5, 6, 40.5, small),
 );
 
 /** Where the numerals may stand, in units. */
@@ -47,7 +50,7 @@ export const loadNumerals = {
   load: { x: 13, y: 15, width: 22, height: 18 },
   'seat-load': { x: 13, y: 10, width: 22, height: 17 },
   'bed-load': { x: 13, y: 12, width: 22, height: 17 },
-  mattress: { x: 9, y: 20, width: 24, height: 18 },
+  mattress: { x: 18, y: 6, width: 24, height: 17 },
 } as const;
 
 /** A bracket from the top of the item to the wall, held by a screw. */

@@ -2,7 +2,7 @@ import type { Model, Vec2 } from '../../model/index.ts';
 import { area, line } from '../kit/marks.ts';
 import type { Mark } from '../kit/marks.ts';
 import { depthFigures, holeSection } from '../flat/hole-marks.ts';
-import { backHole, baseHoles } from '../flat/panel-lines.ts';
+import { holeLines } from '../flat/panel-lines.ts';
 import { pens } from '../kit/pens.ts';
 import type { Fit } from '../kit/fit.ts';
 import { acrossStrip, onStrip, stripHole } from './strip-marks.ts';
@@ -29,7 +29,8 @@ export function creaseStrip({ pattern }: Model): Strip {
   if (flap === undefined || pattern.flaps.some((other) => String(other.creases) !== String(flap.creases) || other.edge !== flap.edge)) {
     throw new RangeError('the flaps of a pattern must have the same lines on all sides: one strip serves them all');
   }
-  const inner = baseHoles(pattern);
+  const holes = holeLines(pattern);
+  const inner = Math.min(0, ...holes.map(({ outwards }) => outwards));
   const face = flap.edge - inner + beyond;
   const turn = face + pattern.thickness;
   const onInner = (outwards: number): number => face - (flap.edge - outwards);
@@ -39,14 +40,13 @@ export function creaseStrip({ pattern }: Model): Strip {
     ...flap.creases.map((outwards) => ({ pen: pens.crease, outwards })),
     { pen: pens.halfCut, outwards: flap.halfCut },
   ];
-  const base = backHole(pattern, 'base');
-  const holes = [{ outwards: inner, hole: base }, { outwards: flap.pinLine, hole: backHole(pattern, 'tab') }];
+  const blind = holes.map(({ hole }) => hole).filter(({ depth }) => depth !== null);
   const cutThrough: Vec2 = [sectionAcross, onInner(inner) + sectionUnder];
   const length = onOuter(0) + beyond;
   const figures: readonly StripFigure[] = [
     ...lines.flatMap(({ outwards }) => [onInner, onOuter].map((onFace) => ({ at: onFace(outwards) - figureOver, across: lineLane, told: tell.mm(outwards) }))),
     ...holes.map(({ outwards }) => ({ at: onInner(outwards), across: holeLane, told: tell.mm(flap.edge - outwards) })),
-    ...depthFigures(base, pattern, cutThrough).map(({ at: [across, at], told }) => ({ at, across, told })),
+    ...blind.flatMap((hole) => depthFigures(hole, pattern, cutThrough)).map(({ at: [across, at], told }) => ({ at, across, told })),
   ];
   return {
     kind: 'creases',
@@ -56,7 +56,7 @@ export function creaseStrip({ pattern }: Model): Strip {
     draw: (view) => [
       ...lines.flatMap(({ pen, outwards }) => [acrossStrip(view, pen, onInner(outwards)), acrossStrip(view, pen, onOuter(outwards))]),
       ...holes.flatMap(({ outwards, hole }) => stripHole(view, onInner(outwards), holeAcross, hole)),
-      ...(base.depth === null ? [] : holeSection(base, pattern, onStrip(view, cutThrough[1], cutThrough[0]))),
+      ...blind.flatMap((hole) => holeSection(hole, pattern, onStrip(view, cutThrough[1], cutThrough[0]))),
       acrossStrip(view, pens.paperFold, face),
       acrossStrip(view, pens.paperFold, turn),
       ...edgeSign(view, face, pattern.thickness),

@@ -1,4 +1,4 @@
-import type { FlatPanel, FlatPattern, PanelHole, Pattern, Vec2 } from '../../model/index.ts';
+import { flatHoles, notchHoles, type FlatPanel, type FlatPattern, type PanelHole, type Pattern, type Vec2 } from '../../model/index.ts';
 import { line, outline } from '../kit/marks.ts';
 import type { Mark } from '../kit/marks.ts';
 import { acrossFlap, corners, creaseMarks, halfCutMarks, insideLineMarks, notchHole, outlineMarks } from '../flat/panel-lines.ts';
@@ -35,11 +35,11 @@ export function panelTemplate(pattern: FlatPattern): Template {
       ...insideLineMarks(pattern, view, pens.inside),
       ...creaseMarks(pattern, view, pens.crease, acrossFlap),
       ...halfCutMarks(pattern, view, pens.halfCut, acrossFlap),
-      ...pattern.holes.flatMap((hole) => trueHole(view, hole, pattern)),
+      ...flatHoles(pattern).flatMap((hole) => trueHole(view, hole, pattern)),
       // The round corner of a notch is punched before the notch is cut: its middle is needed.
       ...corners.flatMap((corner) => middleCross(view, notchHole(pattern, corner), pattern.notchRadius)),
     ],
-    figures: depths(pattern.holes, pattern),
+    figures: depths(flatHoles(pattern), pattern),
   };
 }
 
@@ -54,16 +54,17 @@ export function foldedTemplate(pattern: Pattern): Template {
       ...rootMarks(pattern, view, pens.inside),
       ...bendMarks(pattern, 'crease', view, pens.crease),
       ...bendMarks(pattern, 'half-cut', view, pens.halfCut),
-      ...pattern.holes.flatMap((hole) => trueHole(view, hole, pattern)),
+      ...notchHoles(pattern).flatMap(({ at, diameter }) => middleCross(view, at, diameter / 2)),
+      ...flatHoles(pattern).flatMap((hole) => trueHole(view, hole, pattern)),
     ],
-    figures: depths(pattern.holes, pattern),
+    figures: depths(flatHoles(pattern), pattern),
   };
 }
 
 /** A flat panel with its holes, from its lower left corner. */
 export function plateTemplate(plate: FlatPanel): Template {
   const { width, height } = plate;
-  const holes = plate.holes.map(({ at, diameter, depth = null }): PanelHole => ({ at, diameter, depth, face: 'drawn' }));
+  const holes = plate.holes.map(({ at, diameter, depth = null }): PanelHole => ({ at, diameter, depth, face: 'drawn', punched: 'flat' }));
   const edge: readonly Vec2[] = [[0, 0], [width, 0], [width, height], [0, height]];
   return {
     kind: 'plate',

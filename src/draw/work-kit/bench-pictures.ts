@@ -31,10 +31,11 @@ export const withPattern = (way: TraceWay, first: DrawnFlat): DrawnFlat => (give
 /** The pattern that a step works on: the first where it does not tell. */
 const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pattern' ? detail.index : firstFolded(model));
 
-/** The whole tubes and panels that an item is made from. */
+/** The whole tubes, panels and cables that an item is made from. */
 export const stockSheet = (model: Model, { stock, tubesUsed }: TubeCutPlan, width: number): DrawnPicture => stockPicture({
   tube: { length: stock, ...hardwareOf(model).tube, count: tubesUsed },
   panel: { sides: [model.kit.panel.length, model.kit.panel.width], thickness: model.kit.panel.thickness, count: ownPanels(model).length },
+  cable: { length: model.kit.cable.length, diameter: model.kit.cable.diameter, count: model.parts.filter(({ kind }) => kind === 'cable').length },
 }, width);
 
 /** The stock tubes to saw, in as many pictures as they need; the last one shows the saw. */

@@ -1,6 +1,6 @@
 import { tubeLetter } from '../../cut/index.ts';
 import { cableEnds, cableTest, capFor, cappedLengths, type Model } from '../../model/index.ts';
-import { cableCutPicture, endPicture, hitchPicture, wallPicture, type CableCut, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, endPicture, knotSeries, wallPicture, type CableCut, type WallShown } from '../flat/index.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
 
@@ -19,16 +19,13 @@ export function wallSheet({ kit: { catalogue } }: Model, wall: WallShown, pull: 
   return wallPicture(bracket, wall, pull, paper);
 }
 
-/** How the item's cables are cut and tied, all lengths of them, then how the first is drawn tight and looked at. */
-export function cableSheets(model: Model, paper: Paper): readonly DrawnPicture[] {
-  const cables = cablesOf(model);
-  const [first] = cables;
-  return first === undefined ? [] : [cableCutPicture(cables, paper), hitchPicture(first, paper)];
-}
+/** How the cables of a step are measured, cut, tied, drawn tight and looked at: all of it at each of their lengths, for where the loops come and how far it may give way hang on it. */
+export const cableSheets = (model: Model, ids: readonly string[], paper: Paper): readonly DrawnPicture[] =>
+  cablesOf(model, ids).flatMap((cable) => [cableCutPicture([cable], paper), knotSeries(cable, paper)]);
 
 /** The cables by length, the longest first. */
-function cablesOf({ parts }: Model): readonly CableCut[] {
-  const lengths = parts.flatMap(({ shape }) => (shape.form === 'cable' ? [Math.round(shape.length)] : []));
+function cablesOf({ parts }: Model, ids: readonly string[]): readonly CableCut[] {
+  const lengths = parts.flatMap(({ id, shape }) => (shape.form === 'cable' && ids.includes(id) ? [Math.round(shape.length)] : []));
   return [...new Set(lengths)].sort((a, b) => b - a).map((length): CableCut =>
     ({ count: lengths.filter((each) => each === length).length, ...cableEnds(length), test: cableTest(length) }));
 }

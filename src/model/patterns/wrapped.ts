@@ -68,7 +68,7 @@ function holesOn(kit: Kit, panel: PanelKind, { side, out }: EdgeSide, { from, to
     const folded = out - foldedPinLine(wrapAround(panel, kit.practice, tube), kit.practice.pinEdge);
     return flap.pins.flatMap((along) => [{ ...tabHole(kit, at(along, out + flap.pinLine)), flap: flap.name }, { ...baseHole(kit, panel, at(along, folded), 'drawn'), flap: null }]);
   }
-  return hold === 'pin' ? edgePins(kit, from, to).map((along) => ({ at: at(along, out), diameter: kit.jointPin.diameter, depth: null, face: 'drawn' as const, flap: null })) : [];
+  return hold === 'pin' ? edgePins(kit, from, to).map((along) => ({ at: at(along, out), diameter: kit.jointPin.diameter, depth: null, face: 'drawn' as const, punched: 'flat' as const, flap: null })) : [];
 }
 
 /** How far inside the bar's axis the pins of a folded tab stand. */

@@ -133,6 +133,6 @@ function flatPatternOf({ panel }: PlannedFlat, width: number, height: number, ho
   const outline: readonly Vec2[] = [[-x, -y], [x, -y], [x, y], [-x, y]];
   return {
     form: 'flat', panel: panel.name, thickness: panel.thickness, skin: panel.skin, neutralLayer: panel.neutralLayer,
-    ...boxOf(outline), outline, base: outline, flaps: [], holes: holes.map(({ at, diameter, depth = null }) => ({ at, diameter, depth, face: depth === null ? 'drawn' : 'other', flap: null })),
+    ...boxOf(outline), outline, base: outline, flaps: [], holes: holes.map(({ at, diameter, depth = null }) => ({ at, diameter, depth, face: depth === null ? 'drawn' : 'other', punched: 'flat', flap: null })),
   };
 }

@@ -5,7 +5,8 @@ const KG_PER_MM = 2e-5;
 /** A cable with a loop at either end. */
 export const facts = part(['cable'], {
   mass: ({ length }) => length * KG_PER_MM,
-  size: ({ length }) => [Math.round(length)],
+  size: ({ diameter, length }) => [diameter, Math.round(length)],
+  isRound: true,
   stock: { oneOf: 'cables' },
   scale: { page: 0.1, small: 0.1, head: 0.12 },
   view: { towardsEye: [0.05, -0.4, 1], up: [0, 1, 0] },

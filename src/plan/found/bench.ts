@@ -1,3 +1,4 @@
+import { flatHoles, notchHoles, type PanelHole } from '../../model/index.ts';
 import { ACTIONS, WORK, type BenchWork, type PanelFeatures } from '../../work/facts.ts';
 import type { Ground } from './ground.ts';
 import { poseFor } from './poses.ts';
@@ -39,10 +40,10 @@ function featuresOf(ground: Ground, [first]: readonly Unit[]): PanelFeatures | n
   const shape = ground.units.parts.get(id)?.shape;
   if (shape?.form !== 'panel' && shape?.form !== 'folded') return null;
   const flaps = ground.units.flaps.get(id) ?? [];
-  const { holes, outline } = shape.pattern;
+  const { pattern } = shape;
   return {
     creases: flaps.some(({ creases }) => creases > 0), halfCuts: flaps.some(({ halfCuts }) => halfCuts > 0),
-    holes: holes.length > 0, corners: outline.length > 4,
+    holes: flatHoles<PanelHole>(pattern).length + notchHoles(pattern).length > 0, corners: pattern.outline.length > 4,
   };
 }
 

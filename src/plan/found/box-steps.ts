@@ -2,7 +2,7 @@ import { times } from '../../model/index.ts';
 import { wallsOf } from './box-pieces.ts';
 import type { Box } from './boxes.ts';
 import { poseFor } from './poses.ts';
-import type { Draft } from './steps.ts';
+import { isPunchedThere, punchDraft, type Draft } from './steps.ts';
 import type { Fold, FoldedFlap } from './types.ts';
 import { against, axisOf } from './vectors.ts';
 
@@ -35,5 +35,6 @@ export function boxDrafts(box: Box): readonly Draft[] {
   }));
   if (pins.length === 0) return turned;
   const moves = pins.map((each) => ({ parts: [each.pin], by: times(against(each.out), PIN_TRAVEL), closes: [each] }));
-  return [...turned, { ...common, does: 'pin-corners', folds: [], moves, newParts: pins.map(({ pin }) => pin), present: [part.id], folded: box.folded, foldedAfter: box.folded }];
+  const pinned: Draft = { ...common, does: 'pin-corners', folds: [], moves, newParts: pins.map(({ pin }) => pin), present: [part.id], folded: box.folded, foldedAfter: box.folded };
+  return [...turned, ...(isPunchedThere(part.shape) ? [punchDraft(pinned, pinned.newParts)] : []), pinned];
 }

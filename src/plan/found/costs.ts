@@ -70,8 +70,12 @@ export interface Cost {
 
 export const sumOf = (costs: readonly Cost[]): number => costs.reduce((sum, { value }) => sum + value, 0);
 
-const cost = (name: CostName, times = 1): readonly Cost[] => (times === 0 ? [] : [{ name, value: WEIGHTS[name] * times }]);
-const when = (name: CostName, met: boolean): readonly Cost[] => cost(name, met ? 1 : 0);
+/** One part of a price, as often as told. */
+const cost = (name: CostName, times = 1): readonly Cost[] => (times === 0 ? NONE : times === 1 ? ONCE[name] : [{ name, value: WEIGHTS[name] * times }]);
+const when = (name: CostName, met: boolean): readonly Cost[] => (met ? ONCE[name] : NONE);
+
+const NONE: readonly Cost[] = [];
+const ONCE = Object.fromEntries(Object.entries(WEIGHTS).map(([name, value]) => [name, [{ name: name as CostName, value }]])) as unknown as Readonly<Record<CostName, readonly Cost[]>>;
 
 /** Who and what holds the work during a step. */
 export interface Hands {
@@ -90,21 +94,31 @@ const TABLE = 250;
 /** A prop taller than this is no harder to find, mm. */
 const HIGH = 600;
 
-/** What of a cut is the same in every pose: whether the rest is light enough for a hand, and how many bring what leaves. */
+/** What of a cut is the same in every pose: whether the rest is light enough for a hand, how many bring what leaves, and what it costs in all of them. */
 export interface Carried {
   readonly light: boolean;
   readonly movers: 1 | 2;
+  readonly anyPose: readonly Cost[];
 }
 
 export const carriedIn = (ground: Ground, cut: Cut): Carried => ({
   light: massOf(ground, cut.restBits) < IN_HAND,
   movers: cut.leaving.some(({ set }) => massOf(ground, set) > HEAVY || (mouths(cut, set) > 1 && spanOf(ground, set) > LONG)) ? 2 : 1,
+  anyPose: [...cost('set-in-open', cut.kind === 'part' ? emptySockets(ground, cut) : 0), ...when('wrapped-on-the-posts', isWrappedOn(ground, cut) && onPosts(ground, cut.restBits))],
 });
+
+/** Whether a flap is wrapped, or a panel laid that will be. */
+const isWrappedOn = (ground: Ground, { kind, undoes }: Cut): boolean => kind === 'unfold' || (kind === 'part' && undoes.some(({ is, a }) => is === 'lay' && isWrapped(ground, a)));
+
+/** Nothing would fall: one brings what comes, or two do. */
+const ONE: Hands = { people: 1, held: [], propped: [] };
+const TWO: Hands = { people: 2, held: [], propped: [] };
 
 /** Two people at most, a body each: first what moves, then what would fall; the rest is propped. */
 export function handsFor({ light, movers }: Carried, rest: Rest): Hands {
   const inHand = rest.pieces.length === 1 && light;
-  const loose = inHand ? [] : [...rest.unheld].sort((a, b) => sumOf(propCosts(b)) - sumOf(propCosts(a)));
+  if (inHand || rest.unheld.length === 0) return movers > 1 ? TWO : ONE;
+  const loose = [...rest.unheld].sort((a, b) => sumOf(propCosts(b)) - sumOf(propCosts(a)));
   const held = loose.slice(0, 2 - movers);
   return { people: movers + held.length > 1 ? 2 : 1, held, propped: loose.slice(held.length) };
 }
@@ -142,7 +156,7 @@ export function poseCosts(ground: Ground, cut: Cut, up: number, rest: Rest, carr
     ...hands.propped.flatMap(propCosts),
     ...when('second-person', hands.people === 2),
     ...cost('tall', Math.max(0, heightOf(ground, cut.restBits, up) - TABLE) / 1000),
-    ...kindCosts(ground, cut, up),
+    ...kindCosts(ground, cut, up), ...carried.anyPose,
   ];
 }
 
@@ -169,8 +183,8 @@ function kindCosts(ground: Ground, cut: Cut, pose: number): readonly Cost[] {
     case 'unpin': return [...below, ...cost('drill'), ...cost(cut.undoes.some(({ b }) => ground.blocking.off.has(b)) ? 'panel-drilled-sideways' : 'drilled-sideways', sideways ? cut.leaving.length : 0)];
     case 'unrow': return [...below, ...when('pinned-sideways', sideways)];
     case 'unhook': return when('cable-not-upright', up[2] < 0.9);
-    case 'unfold': return [...foldCosts(ground, cut, pose), ...when('wrapped-on-the-posts', onPosts(ground, cut.restBits))];
-    case 'part': return [...below, ...cost('set-in-open', emptySockets(ground, cut)), ...when('wrapped-on-the-posts', cut.undoes.some(({ is, a }) => is === 'lay' && isWrapped(ground, a)) && onPosts(ground, cut.restBits))];
+    case 'unfold': return foldCosts(ground, cut, pose);
+    case 'part': return below;
   }
 }
 

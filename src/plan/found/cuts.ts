@@ -52,7 +52,7 @@ function byItself(ground: Ground, set: Bits, byWish: boolean): readonly (readonl
   const capped = uncapped(ground, set);
   if (capped.length > 0 && add(capped)) return found;
   const midway = ground.flaps.filter((flap) => isMidway(flap, set));
-  if (midway.length > 0 && add(midway.flatMap((flap) => flapCuts(ground, set, flap, byWish)))) return found;
+  if (midway.length > 0 && add(midway.flatMap((flap) => flapCuts(ground, set, flap)))) return found;
   const laid = platesLaid(ground, set);
   if (laid.length > 0) add(laid);
   return found;
@@ -101,13 +101,13 @@ function faces(ground: Ground, set: Bits, cables: readonly Unit[]): readonly Cut
   return [...usual, ...all.filter(({ restBits }) => !known.has(keyOf(restBits))).map((each) => ({ ...each, breaks: 1 }))];
 }
 
-/** The cuts of a panel's flaps; by wish those of other flaps than practice would take, and of other rows of pins. */
+/** The cuts of a panel's flaps; by wish those of other flaps than practice would take. */
 function flapsCuts(ground: Ground, set: Bits, flaps: readonly FlapFacts[], byWish: boolean): readonly Cut[] {
   const usual = nextFlaps(flaps, set);
   const others = byWish ? [...flaps].reverse().filter((flap) => hasBit(set, flap.folded.index) && !usual.includes(flap)) : [];
   return [
-    ...usual.flatMap((flap) => flapCuts(ground, set, flap, byWish)),
-    ...others.flatMap((flap) => flapCuts(ground, set, flap, byWish)).map((each) => ({ ...each, breaks: each.breaks + 1 })),
+    ...usual.flatMap((flap) => flapCuts(ground, set, flap)),
+    ...others.flatMap((flap) => flapCuts(ground, set, flap)).map((each) => ({ ...each, breaks: each.breaks + 1 })),
   ];
 }
 
@@ -154,20 +154,15 @@ function blockersAt(ground: Ground, way: Vec3, index: number): Bits {
   return ground.blocking.out[at]?.[index] ?? emptyBits(ground.size);
 }
 
-/** A flap that is folded but has not all of its pins: nothing else is done to its panel. */
-const isMidway = (flap: FlapFacts, set: Bits): boolean =>
-  hasBit(set, flap.folded.index) && countOf(common(flap.rowBits, set)) < flap.rows.length;
+/** A flap that is folded but not pinned: nothing else is done to its panel. */
+const isMidway = ({ folded, row }: FlapFacts, set: Bits): boolean => row !== null && hasBit(set, folded.index) && !hasBit(set, row);
 
-/** Pins between before those at the ends, then the flap itself. */
-function flapCuts(ground: Ground, set: Bits, flap: FlapFacts, byWish: boolean): readonly Cut[] {
-  const rows = [...flap.rows].reverse().filter((index) => hasBit(set, index));
+/** Its pins first, then the flap itself. */
+function flapCuts(ground: Ground, set: Bits, flap: FlapFacts): readonly Cut[] {
   const nothing = emptyBits(ground.size);
-  if (rows.length === 0) return meets(ground.foldBlocks.get(flap.folded.index) ?? nothing, set) ? [] : [unfoldCut(ground, set, flap)];
-  return (byWish ? rows : rows.slice(0, 1)).flatMap((row, index): readonly Cut[] => {
-    const unit = ground.units.all[row];
-    if (unit?.is !== 'row' || meets(ground.blocking.own[row] ?? nothing, set)) return [];
-    return [{ ...cut(ground, set, 'unrow', [single(ground, unit, unit.out)], flap), breaks: Math.min(index, 1) }];
-  });
+  const unit = flap.row !== null && hasBit(set, flap.row) ? ground.units.all[flap.row] : undefined;
+  if (unit?.is !== 'row') return meets(ground.foldBlocks.get(flap.folded.index) ?? nothing, set) ? [] : [unfoldCut(ground, set, flap)];
+  return meets(ground.blocking.own[unit.index] ?? nothing, set) ? [] : [cut(ground, set, 'unrow', [single(ground, unit, unit.out)], flap)];
 }
 
 /** What is left has the same flap lying flat. */
@@ -250,9 +245,10 @@ const offWays = (ground: Ground, plate: Unit): readonly Vec3[] =>
 function partings(ground: Ground, set: Bits): readonly Cut[] {
   const found = new Map<string, Cut>();
   const offer = (leaving: readonly Leaving[]): void => {
+    const key = leaving.map(({ set: own, way }) => `${keyOf(own)}${ground.blocking.ways.indexOf(way)}`).join(';');
+    if (found.has(key)) return;
     const made = cut(ground, set, 'part', leaving);
-    const key = leaving.map(({ set: own, way }) => `${keyOf(own)}@${way.join(',')}`).join(';');
-    if (!isEmpty(made.restBits) && !found.has(key)) found.set(key, made);
+    if (!isEmpty(made.restBits)) found.set(key, made);
   };
   const loose = ground.blocking.ways.map((_, way) => loosest(ground, set, way));
   loose.forEach((first, way) => {

@@ -101,7 +101,7 @@ const isOfPanelItself = (folding: FlapUnit, other: Unit): boolean =>
 /** How a unit stands to a panel. */
 function placeKey(units: Units, back: Pose, other: Unit): string {
   const pose = units.parts.get(other.parts[0] ?? '')?.pose ?? [];
-  const side = other.is === 'row' ? other.flap + other.row : other.is === 'folded' || other.is === 'flat' ? other.flap.name : '';
+  const side = other.is === 'row' ? other.flap : other.is === 'folded' || other.is === 'flat' ? other.flap.name : '';
   return side + chained(back, pose).map((value) => Math.round(value * 1000)).join(' ');
 }
 

@@ -15,8 +15,8 @@ export interface FlapFacts {
   readonly panel: number;
   readonly folded: Folded;
   readonly flat: number;
-  /** Its rows of pins, those at both ends first. */
-  readonly rows: readonly number[];
+  /** Its pins, where it has any. */
+  readonly row: number | null;
   readonly rowBits: Bits;
   /** Length of its side, mm. */
   readonly length: number;
@@ -153,10 +153,10 @@ function flapsOf(units: Units, links: readonly Link[], ways: FoldWays, ups: read
     const flat = units.all.find((unit) => unit.is === 'flat' && unit.panel === folded.panel && unit.flap === folded.flap);
     const base = units.of.get(folded.panel);
     if (panel === undefined || flat === undefined || base === undefined) return [];
-    const rows = units.all.filter((unit) => unit.is === 'row' && unit.panel === folded.panel && unit.flap === folded.flap.name).map(({ index }) => index);
+    const row = units.all.find((unit) => unit.is === 'row' && unit.panel === folded.panel && unit.flap === folded.flap.name)?.index ?? null;
     const wrap = links.find((link) => link.is === 'wrap' && link.a === folded.index);
     return [{
-      panel: base.index, folded, flat: flat.index, rows, rowBits: bitsFrom(units.all.length, rows),
+      panel: base.index, folded, flat: flat.index, row, rowBits: bitsFrom(units.all.length, row === null ? [] : [row]),
       length: folded.flap.to - folded.flap.from, along: wrap?.free[0] ?? [1, 0, 0],
       way: wayOf(ways, folded), lows: ups.map((up) => lowestOnWay(wayOf(ways, folded), panel.pose, up)),
     }];
@@ -164,7 +164,7 @@ function flapsOf(units: Units, links: readonly Link[], ways: FoldWays, ups: read
 }
 
 /** A wrapped flap holds by itself once it is pinned. */
-const isPinned = ({ rows, rowBits }: FlapFacts, set: Bits): boolean => rows.length === 0 || meets(rowBits, set);
+const isPinned = ({ row, rowBits }: FlapFacts, set: Bits): boolean => row === null || meets(rowBits, set);
 
 /** The parts of a set that hang together, by all its links or by those that hold; each part once, in order of its first unit. */
 export function piecesIn(ground: Ground, set: Bits, holding: boolean): readonly Bits[] {

@@ -45,6 +45,7 @@ export function piecesOf(shape: Shape, pose: Pose, solids: Solids): readonly Pie
     case 'wing-nut': return [prism(rectangle(-shape.span / 2, shape.span / 2, -shape.bore, shape.bore), 0, shape.height, (u, v, w) => carried(pose, u, v, w))];
     case 'plate': return [prism(rectangle(-shape.width / 2, shape.width / 2, -shape.height / 2, shape.height / 2), 0, shape.thickness, (u, v, w) => carried(pose, u, v, w))];
     case 'cable': return cablePieces(shape, pose);
+    case 'fitting': return [meshPiece(shape, pose, solids, 'plug' in shape.fitting ? 0 : Infinity)];
     default: return [meshPiece(shape, pose, solids)];
   }
 }
@@ -106,10 +107,14 @@ function cablePieces(shape: Extract<Shape, { form: 'cable' }>, pose: Pose): read
   return [bar(0, shape.length, thick), bar(-loop, loop, loop), bar(shape.length - loop, shape.length + loop, loop)];
 }
 
-/** The hull of any other shape's mesh. */
-function meshPiece(shape: Shape, pose: Pose, solids: Solids): Piece {
+const ROUNDING = 1e-6;
+
+/** The hull of any other shape's mesh, up to a height in its own coordinates: the plug of a fitting is inside its bar, and in nobody's way that the bar is not in. */
+function meshPiece(shape: Shape, pose: Pose, solids: Solids, height = Infinity): Piece {
   const { positions } = solids.mesh(shape);
   const points: Vec3[] = [];
-  for (let at = 0; at < positions.length; at += 3) points.push(carried(pose, positions[at] ?? 0, positions[at + 1] ?? 0, positions[at + 2] ?? 0));
+  for (let at = 0; at < positions.length; at += 3) {
+    if ((positions[at + 2] ?? 0) <= height + ROUNDING) points.push(carried(pose, positions[at] ?? 0, positions[at + 1] ?? 0, positions[at + 2] ?? 0));
+  }
   return pieceOf(points, [axisOf(pose, 0), axisOf(pose, 1), axisOf(pose, 2)]);
 }

@@ -142,20 +142,12 @@ function orderedSteps(search: Search, whole: Line, batches: readonly NamedBatch[
       return [...bench(jobs, owning.name, ownerOf(ground, naming, owning.copies)), ...boxSteps(ground, naming, jobs, owning)];
     });
   };
-  // Bars are marked before the first of them goes through a sleeve.
-  const threaded = batches.find(isThreaded);
-  const marks = bench(markJobs(ground), null, null);
-  const made = batches.flatMap((batch, index) => [
-    ...panelsFirst(batch, index),
-    ...(batch === threaded ? marks : []),
-    ...lineSteps(ground, batch, batch, naming),
-  ]);
+  const made = batches.flatMap((batch, index) => [...panelsFirst(batch, index), ...lineSteps(ground, batch, batch, naming)]);
   const left = panels.filter((jobs) => !done.has(jobs)).flatMap((jobs) => [...bench(jobs, null, null), ...boxSteps(ground, naming, jobs, null)]);
-  return [...bench(tubeJobs(ground), null, null), ...left, ...made, ...bench(plateJobs(ground), null, null), ...(threaded === undefined ? marks : []), ...lineSteps(ground, whole, null, naming)];
+  // Bars are marked while they are at hand and bare, right after they are sawn.
+  const tubes = [...tubeJobs(ground), ...markJobs(ground)];
+  return [...bench(tubes, null, null), ...left, ...made, ...bench(plateJobs(ground), null, null), ...lineSteps(ground, whole, null, naming)];
 }
-
-/** Whether bars go through sleeves in it. */
-const isThreaded = ({ buildings }: Line): boolean => buildings.some((building) => building.is === 'cut' && building.cut.undoes.some(({ is }) => is === 'sleeve'));
 
 /** The batch that is the last to take what this one makes. */
 function servedBy(batches: readonly NamedBatch[], index: number): NamedBatch | undefined {

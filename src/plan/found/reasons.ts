@@ -26,13 +26,16 @@ const reason = (first: Told, then: Told, rule: string, parts: readonly string[] 
 
 /** What the later step leaves behind would be in the way of the earlier one. */
 function geometry(ground: Ground, first: Told, then: Told): readonly OrderReason[] {
-  if (first.building?.is !== 'cut' || then.building?.is !== 'cut' || first.step.batch !== then.step.batch || first.step.does === 'drill' || then.step.does === 'drill') return [];
+  if (first.building?.is !== 'cut' || then.building?.is !== 'cut' || first.step.batch !== then.step.batch || makesHoles(first) || makesHoles(then)) return [];
   const later = then.building.cut.leaving.map(({ set }) => set).reduce(union);
   const blockers = blockersOf(ground, first.building);
   const met = indicesOf(later).filter((index) => hasBit(blockers, index) && !hasBit(ownOf(first.building), index));
   const parts = [...new Set(met.flatMap((index) => ground.units.all[index]?.parts ?? []))];
   return parts.length === 0 ? [] : [reason(first, then, 'geometry', parts)];
 }
+
+/** Holes are made where nothing moves: what moves is told of the step that pins. */
+const makesHoles = ({ step: { does } }: Told): boolean => does === 'drill' || does === 'punch-tab';
 
 const ownOf = (building: Building | null): Bits =>
   (building?.is === 'cut' ? building.cut.leaving.map(({ set }) => set).reduce(union) : new Uint32Array());

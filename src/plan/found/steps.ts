@@ -1,9 +1,10 @@
-import { dot, times as stretched, type Side, type Vec3 } from '../../model/index.ts';
+import { dot, times as stretched, type Shape, type Side, type Vec3 } from '../../model/index.ts';
 import { hasBit, indicesOf, without, type Bits } from './bits.ts';
 import type { Cut, Leaving } from './cuts.ts';
 import { SHORT } from './blocking.ts';
 import { isFlatPanel } from './pieces.ts';
 import { isRaw, type Ground } from './ground.ts';
+import type { Unit } from './units.ts';
 import type { Building } from './line.ts';
 import type { Link } from './links.ts';
 import { poseFor, turnBetween } from './poses.ts';
@@ -12,6 +13,8 @@ import { against } from './vectors.ts';
 
 /** A step before it has its number, its name and its batch. */
 export type Draft = Omit<FoundStep, 'number' | 'key' | 'batch' | 'times' | 'drilled'>;
+
+type Row = Extract<Unit, { is: 'row' }>;
 
 /** Travel beyond a socket's depth or past the work that takes a part clear, mm. */
 const CLEAR = 60;
@@ -28,6 +31,7 @@ export function draftsOf(ground: Ground, building: Building): readonly Draft[] {
   switch (cut.kind) {
     case 'unfold': return [{ ...draft, moves: [], folds: foldOf(cut) }];
     case 'unpin': return drilledFirst(ground, cut, draft);
+    case 'unrow': return punchedFirst(ground, cut, draft);
     default: return [draft];
   }
 }
@@ -119,16 +123,10 @@ function doingOf(ground: Ground, cut: Cut): Doing {
     case 'unfold': return 'wrap';
     case 'unhook': return 'hang';
     case 'unpin': return 'pin';
-    case 'unrow': return cut.leaving.some(({ set }) => isEnds(ground, set)) ? 'pin-ends' : 'pin-middle';
+    case 'unrow': return 'pin-side';
     case 'part': return partingOf(ground, cut);
   }
 }
-
-const isEnds = (ground: Ground, set: Bits): boolean =>
-  indicesOf(set).some((index) => {
-    const unit = ground.units.all[index];
-    return unit?.is === 'row' && unit.row === 'ends';
-  });
 
 function partingOf(ground: Ground, cut: Cut): Doing {
   const kinds = new Set(cut.undoes.map(({ is }) => is));
@@ -151,6 +149,26 @@ function drilledFirst(ground: Ground, cut: Cut, pin: Draft): readonly Draft[] {
   }));
   return [{ ...pin, does: 'drill', moves: [], newParts: [], drillsFor: pins, people: 2, costs: [] }, pin];
 }
+
+/** A tab that is punched where it lies gets all its holes before its pins. */
+function punchedFirst(ground: Ground, cut: Cut, pins: Draft): readonly Draft[] {
+  const rows = rowsOf(ground, cut.leaving.flatMap(({ set }) => indicesOf(set)));
+  const holes = rows.filter(({ panel }) => isPunchedThere(ground.units.parts.get(panel)?.shape)).flatMap(({ parts }) => parts);
+  return holes.length === 0 ? [pins] : [punchDraft(pins, holes), pins];
+}
+
+/** Holes punched through tab and panel for pins that come next. */
+export const punchDraft = (pins: Draft, holes: readonly string[]): Draft =>
+  ({ ...pins, does: 'punch-tab', moves: [], newParts: [], drillsFor: [...new Set(holes)], people: 2, costs: [] });
+
+/** Whether the holes of a panel's pins are punched when its flaps lie where they are pinned. */
+export const isPunchedThere = (shape: Shape | undefined): boolean =>
+  (shape?.form === 'panel' || shape?.form === 'folded') && shape.pattern.holes.some(({ punched }) => punched === 'wrapped');
+
+const rowsOf = (ground: Ground, indices: readonly number[]): readonly Row[] => indices.flatMap((index) => {
+  const unit = ground.units.all[index];
+  return unit?.is === 'row' ? [unit] : [];
+});
 
 function turnDraft(ground: Ground, building: Extract<Building, { is: 'turn' }>): Draft {
   const [from, to] = [wayAt(ground, building.from), wayAt(ground, building.up)];

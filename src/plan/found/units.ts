@@ -8,8 +8,8 @@ export type Unit = UnitBase & (
   | { readonly is: 'part' }
   /** A pin with its nut through what it holds. */
   | { readonly is: 'fastener'; readonly connection: Extract<Connection, { is: 'pin' }> }
-  /** The pins of a flap that are put in together: those at both ends, or those between. */
-  | { readonly is: 'row'; readonly panel: string; readonly flap: string; readonly row: 'ends' | 'middle'; readonly out: Vec3 }
+  /** The pins of a flap, which are put in together. */
+  | { readonly is: 'row'; readonly panel: string; readonly flap: string; readonly out: Vec3 }
   /** A flap round its bar, and the same flap still straight: one of the two is there. */
   | { readonly is: 'folded' | 'flat'; readonly panel: string; readonly flap: FlapForm });
 
@@ -106,7 +106,7 @@ function flapDrafts(part: Part, forms: readonly FlapForm[], connections: readonl
   });
 }
 
-/** The pins of each flap, both ends first as the model lists them, then the others. */
+/** The pins of each flap, as the model lists them: both ends first. */
 function rowDrafts(connections: readonly Connection[], find: (id: string) => Part, solids: Solids): readonly Draft[] {
   const pins = connections.filter((each) => each.is === 'panel-pin');
   const flaps = new Map<string, typeof pins>();
@@ -114,17 +114,16 @@ function rowDrafts(connections: readonly Connection[], find: (id: string) => Par
     const key = JSON.stringify([each.panel, each.flap]);
     flaps.set(key, [...(flaps.get(key) ?? []), each]);
   }
-  return [...flaps.values()].flatMap((row) => (['ends', 'middle'] as const).flatMap((name): readonly Draft[] => {
-    const [first, ...more] = name === 'ends' ? row.slice(0, 2) : row.slice(2);
+  return [...flaps.values()].flatMap(([first, ...more]): readonly Draft[] => {
     if (first === undefined) return [];
     const parts = [first, ...more].map(({ pin }) => find(pin));
     return [{
-      is: 'row', panel: first.panel, flap: first.flap, row: name, out: first.out, nut: [],
+      is: 'row', panel: first.panel, flap: first.flap, out: first.out, nut: [],
       parts: parts.map(({ id }) => id), mass: parts.reduce((sum, { mass }) => sum + mass, 0),
-      seen: `${name} ${parts.length} ${lookOf((parts[0] ?? find(first.pin)).shape)}`,
+      seen: `row ${parts.length} ${lookOf((parts[0] ?? find(first.pin)).shape)}`,
       pieces: parts.flatMap(({ shape, pose }) => piecesOf(shape, pose, solids)),
     }];
-  }));
+  });
 }
 
 /** A shape without what is done to it on the way: holes drilled in place, flaps folded. */

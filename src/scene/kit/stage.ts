@@ -9,6 +9,8 @@ export interface StageHand {
   /** A shape of its own, placed in the step's standing: a tool, or what stands for a part or is drawn on it (`id` names it among the part's own). */
   prop(of: { readonly partId: string; readonly id: string } | { readonly tool: string }, shape: Shape, pose: Pose, look: Look): SceneBody;
   part(id: string): Part;
+  /** A panel that is folded, all its flaps flat, with the holes that it has at the step. */
+  panel(id: string): FoldedPanel;
   /** The pose of a part as the step shows it. */
   pose(id: string): Pose;
 }
@@ -24,6 +26,9 @@ export function stageHand(model: Model, step: Step, solids: Solids): StageHand {
   const pose = (id: string): Pose => chained(step.standing.pose, part(id).pose);
   const drilled = new Set(step.drilled);
   const pinsIn = (id: string): readonly Part[] => model.connections.flatMap((each) => (each.is === 'pin' && each.holds.includes(id) ? [part(each.pin)] : []));
+  const there = new Set([...step.drilled, ...step.present, ...step.newParts.flatMap(({ ids }) => ids)]);
+  const isPunched = (panelId: string) => (flap: string): boolean =>
+    model.connections.some((each) => each.is === 'panel-pin' && each.panel === panelId && each.flap === flap && there.has(each.pin));
   const prop: StageHand['prop'] = (of, shape, at, look) => ({
     ...('tool' in of ? { id: of.tool, partId: null } : { id: `${of.partId}#${of.id}`, partId: of.partId }),
     kind: 'tool', mesh: solids.mesh(shape), pose: at, look,
@@ -32,8 +37,13 @@ export function stageHand(model: Model, step: Step, solids: Solids): StageHand {
     part,
     pose,
     prop,
+    panel: (id) => {
+      const shape = punchedShape(part(id).shape, isPunched(id));
+      if (shape.form !== 'panel' && shape.form !== 'folded') throw new RangeError(`step ${step.number} (${step.key}) folds a part that has no flaps: ${id}`);
+      return shape;
+    },
     body: (id, look, offset = [0, 0, 0]) => ({
-      id, partId: id, kind: part(id).kind, mesh: solids.mesh(shapeNow(part(id), step.folded, pinsIn(id), drilled)), pose: chained(moved(offset), pose(id)), look,
+      id, partId: id, kind: part(id).kind, mesh: solids.mesh(shapeNow({ ...part(id), shape: punchedShape(part(id).shape, isPunched(id)) }, step.folded, pinsIn(id), drilled)), pose: chained(moved(offset), pose(id)), look,
     }),
   };
 }
@@ -44,6 +54,19 @@ function shapeNow(part: Part, folded: readonly FoldedFlap[], pins: readonly Part
   const there = pins.filter((pin) => drilled.has(pin.id));
   if (there.length === 0) return PARTS[kind].undrilled(shape);
   return there.length === pins.length || shape.form !== 'tube' ? shape : { ...shape, holes: shape.holes.filter(({ at }) => there.some((pin) => isAt(part, at, pin))) };
+}
+
+/** A panel with the holes that it has so far, of those that are punched where its tabs lie. */
+function punchedShape(shape: Shape, isPunched: (flap: string) => boolean): Shape {
+  if (shape.form === 'panel') {
+    const { pattern } = shape;
+    const isThere = (side: Side): boolean => pattern.holes.every(({ punched }) => punched === 'flat') || isPunched(side);
+    return { ...shape, pattern: { ...pattern, holes: pattern.holes.filter(({ side }) => isThere(side)), flaps: pattern.flaps.map((flap) => (isThere(flap.side) ? flap : { ...flap, pins: [] })) } };
+  }
+  if (shape.form !== 'folded') return shape;
+  // What is punched under a tab is never seen.
+  const holes = shape.pattern.holes.filter(({ punched, flap, depth }) => punched === 'flat' || (flap !== null && depth === null && isPunched(flap)));
+  return { ...shape, pattern: { ...shape.pattern, holes } };
 }
 
 /** Whether a pin goes through a bar so far from its middle, mm. */

@@ -9,5 +9,5 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
-  once: ({ model, papers }) => cableSheets(model, papers.bench),
+  each: ({ model, papers }, { newParts }) => cableSheets(model, newParts.flatMap(({ ids }) => ids), papers.bench),
 };

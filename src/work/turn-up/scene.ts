@@ -16,7 +16,7 @@ function turnedUp({ model, step, solids }: StepGivens, share: number): Scene {
   const folds = step.motions.filter((motion): motion is Fold => motion.kind === 'fold');
   const panel = folds[0]?.panel ?? '';
   const hand = stageHand(model, step, solids);
-  const { shape } = hand.part(panel);
+  const shape = hand.panel(panel);
   if (shape.form !== 'folded') throw new RangeError(`step ${step.number} (${step.key}) turns up a part that has no walls: ${panel}`);
   const pose = hand.pose(panel);
   const done = foldsOf(panel, step.folded);

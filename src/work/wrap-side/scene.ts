@@ -21,8 +21,7 @@ function foldScene({ model, step, solids }: StepGivens, stage: number): Scene {
   const { side, panel, flap, from } = motion;
   const onWay = (share: number): number => from + share * (motion.to - from);
   const hand = stageHand(model, step, solids);
-  const { shape } = hand.part(panel);
-  if (shape.form !== 'panel' && shape.form !== 'folded') throw new RangeError(`step ${step.number} (${step.key}) folds a part that has no flaps: ${panel}`);
+  const shape = hand.panel(panel);
   const pose = hand.pose(panel);
   const before = { ...foldsOf(panel, step.folded), [flap]: from };
   // The rest of the panel is the same at every stage of its flap: built once.

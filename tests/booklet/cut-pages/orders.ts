@@ -30,7 +30,7 @@ export const smallOrder: CutOrder = {
       },
       second: { part: 'off-cut', region: { x: 637, y: 0, width: 863, height: 1000 } },
     },
-    pieces: [{ x: 0, y: 0, width: 637, height: 637, letter: 'B', turned: false }],
+    pieces: [{ x: 0, y: 0, width: 637, height: 637, letter: 'B', turned: false, isPattern: true }],
     offCuts: [{ region: { x: 637, y: 0, width: 863, height: 1000 }, clear: { x: 637, y: 0, width: 863, height: 1000 }, serves: [{ item: 'stool', size: 'low', kind: 'panel', sides: [637, 637] }] }],
   }],
   panelThrift: { ...thrift, leastStock: 3900, proven: false },

@@ -46,7 +46,7 @@ describe('the pages', () => {
     const parts = textOf(english.html).split('Overall dimensions')[0] ?? '';
     for (const row of [['Panel', 4], ['Long tube', 8], ['Short tube', 8], ['Post', 4], ['Corner joint', 16], ['Joint pin', 16], ['Wing nut', 16]]) expect(parts).toContain(`${row[0] ?? ''}\n×${row[1] ?? ''}\n`);
     // The cables are of two lengths, each counted for itself.
-    const cables = /Cable\n((?:×\d+\n[\d.]+\u00a0mm\n)+)/.exec(parts)?.[1] ?? '';
+    const cables = /Cable\n((?:×\d+\nØ4\u00a0×\u00a0[\d.]+\u00a0mm\n)+)/.exec(parts)?.[1] ?? '';
     expect([...cables.matchAll(/×(\d+)/g)].reduce((sum, match) => sum + Number(match[1]), 0)).toBe(6);
   });
 
@@ -132,8 +132,8 @@ describe('the edition without words', () => {
     const steps = (html: string): string[] => labelsOf(html).filter((label) => label.startsWith('Step '));
     const { html } = bookletPages(rackInput({ edition: 'pictures' }));
     expect(steps(html)).toEqual(steps(english.html));
-    const ends = rackPlan.steps.findIndex((step) => step.key === 'pin-ends:left');
-    expect(steps(html)[ends]).toBe(`Step ${ends + 1}. Drive 2 pins into the ends of the left side. New parts: 2 panel pins. Do this 4 times.`);
+    const pins = rackPlan.steps.findIndex((step) => step.key === 'pin-side:left');
+    expect(steps(html)[pins]).toBe(`Step ${pins + 1}. Drive 3 pins into the left side, the ends first. New parts: 3 panel pins. Do this 4 times.`);
   });
 
   it('names every chapter and pictogram for those who hear it', () => {

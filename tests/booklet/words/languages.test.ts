@@ -117,11 +117,11 @@ const namesOf = (all: Readonly<Record<string, true>>, under: string, ending = ''
 // The compiler holds these lists complete: a new name in a contract is an error here.
 const actions: Readonly<Record<Action, true>> = {
   'cut-tubes': true, 'cut-blank': true, 'mark-inside': true, 'mark-creases': true, 'mark-notches': true, 'punch-holes': true, 'cut-notches': true, crease: true,
-  'half-cut': true, 'push-tubes': true, 'close-frame': true, 'turn-up': true, 'pin-corners': true, 'set-in': true, 'lay-frame': true, 'wrap-side': true, 'pin-ends': true, 'pin-middle': true,
+  'half-cut': true, 'push-tubes': true, 'close-frame': true, 'turn-up': true, 'pin-corners': true, 'set-in': true, 'lay-frame': true, 'wrap-side': true, 'punch-tab': true, 'pin-side': true,
   'mark-posts': true, 'push-posts': true, drill: true, 'pin-posts': true, 'turn-item': true, 'stand-up': true, brace: true,
   'cut-panel': true, 'hold-panel': true, 'pin-panel': true,
   'slide-on': true, 'lay-panel': true, 'fit-end': true, 'fit-hinge': true, 'fit-bracket': true, 'cap-ends': true, 'fix-to-wall': true,
 };
-const tools: Readonly<Record<Tool, true>> = { tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, square: true, 'plumb-line': true, clamp: true, steps: true, block: true };
+const tools: Readonly<Record<Tool, true>> = { tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, bottle: true, square: true, 'plumb-line': true, clamp: true, steps: true, block: true };
 const cautions: Readonly<Record<Caution, true>> = { sharp: true, dust: true, eyes: true, gloves: true, crush: true, children: true, climbing: true, tipping: true, manual: true };
 const parts: Readonly<Record<PartKind, true>> = { bar: true, fitting: true, 'long-tube': true, 'short-tube': true, post: true, joint: true, panel: true, 'flat-panel': true, 'panel-pin': true, 'joint-pin': true, 'wing-nut': true, cable: true };

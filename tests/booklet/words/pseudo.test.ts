@@ -66,7 +66,7 @@ const everywhere = (text: string): string => text
   .replaceAll(/(?<!\p{L})(mm|kg|kN|N|h|min|m|MPa|kPa|rad)(?!\p{L})/gu, ' ')
   .replaceAll(/\u2066([A-W]|en|fr|ar)\u2069/g, ' ')
   .replaceAll(/Ø[\d.]+/g, ' ')
-  .replace(/^ and $/, ' ') // between two names that are listed by `Intl`
+  .replace(/^(, )*,? ?and $/, ' ') // between names that are listed by `Intl`
   .replaceAll(/English|Français|( and *)?العربية/g, '');
 
 /** Texts of the pages as they are read, and those that are heard. Isolates are put back for the spans that took their place. */

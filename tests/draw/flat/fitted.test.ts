@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
+import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { traceMarks, tracePicture } from '../../../src/draw/flat/trace-picture.ts';
 import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
-import { cableCutMarks, cableCutPicture, hitchMarks, hitchPicture } from '../../../src/draw/flat/cable/cable-picture.ts';
+import { cableCutMarks, cableCutPicture } from '../../../src/draw/flat/cable/cut-picture.ts';
+import { knotMarks, knotSeries } from '../../../src/draw/flat/cable/knot-series.ts';
 import { cableEnds, cableTest } from '../../../src/model/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-marks.ts';
@@ -27,18 +29,41 @@ describe('the picture of sawn ends', () => {
 
 describe('the pictures of cables', () => {
   const cable = (length: number, count: number) => ({ count, ...cableEnds(length), test: cableTest(length) });
-  const cables = [cable(1680, 2), cable(1426, 4), cable(912, 2)];
+  const cables = [cable(1680, 2), cable(1426, 4), cable(570, 2), cable(240, 2)];
 
-  it.each(papers)('tell how long each is cut and where it is tied, on paper of $width by $height', (paper) => {
+  it.each(papers)('tell how long each is measured and cut, and which stretches make it up from stud to stud, on paper of $width by $height', (paper) => {
     const picture = cableCutPicture(cables, paper);
-    expect(texts(picture)).toEqual(['×2', '2530', '1530', '×4', '2280', '1276', '×2', '1770', '762']);
+    expect(texts(picture)).toEqual([
+      ['×2', '2530', '1530', '150', '1680 mm'], ['×4', '2280', '1276', '150', '1426 mm'], ['×2', '1420', '420', '150', '570 mm'], ['×2', '1090', '90', '150', '240 mm'],
+    ].flatMap(([count = '', cut = '', ...tied]) => [count, cut, '1', '2', '3', ...tied]));
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(cableCutMarks(cables, picture))]).toEqual([[], [], [], []]);
+    for (const { between, before, length, cut, loops } of cables) {
+      expect(between + before).toBe(length);
+      expect(cut).toBeGreaterThan(length + loops[0] + loops[1]);
+    }
   });
 
-  it.each(papers)('show the knot, the tightening and how tight is looked at, on paper of $width by $height', (paper) => {
-    const picture = hitchPicture(cable(1680, 2), paper);
-    expect(texts(picture)).toEqual(['1', '80', '2', '3', '4', '5', '6', '7', '8', '1 kg', '40']);
-    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(hitchMarks(cable(1680, 2), paper))]).toEqual([[], [], [], []]);
+  it.each(papers)('show each knot laid loose and drawn tight, and how tight is looked at, on paper of $width by $height', (paper) => {
+    for (const [each, most] of [[cable(1680, 2), '40'], [cable(570, 2), '10']] as const) {
+      const picture = knotSeries(each, paper);
+      expect(texts(picture)).toEqual(['1', '80', '2', '3', '4', String(each.between), '5', '6', '7', '8', '9', '×2', '10', '11', most, '1 L', '1 kg']);
+      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(knotMarks(each, paper))]).toEqual([[], [], [], []]);
+    }
+  });
+
+  it('hang a mass that a litre of water has: 0.998 kg at 20 °C (M, handbook tables of the density of water)', () => {
+    expect(Math.abs(cableTest(1680).mass - 0.998)).toBeLessThan(0.01);
+  });
+});
+
+describe('the picture of what is fetched', () => {
+  const stock = { tube: { length: 2000, outside: 28, inside: 22, count: 9 }, panel: { sides: [1500, 1000] as const, thickness: 9, count: 4 }, cable: { length: 3000, diameter: 4, count: 6 } };
+
+  it.each(papers)('tells length, thickness and number of tubes, panels and cables, on paper of $width by $height', ({ width }) => {
+    const picture = stockPicture(stock, width);
+    expect(texts(picture)).toEqual(['2000', 'Ø28', '×9', '×4', '1500 × 1000 × 9', '3000', 'Ø4', '×6']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stockMarks(stock, picture))]).toEqual([[], [], [], []]);
+    expect(texts(stockPicture({ ...stock, cable: { ...stock.cable, count: 0 } }, width))).not.toContain('3000');
   });
 });
 

@@ -5,7 +5,7 @@ import { FORMATS, type PageFormat } from '../../../src/draw/formats.ts';
 import { flapKinds } from '../../../src/draw/flat/folded/flap-kinds.ts';
 import { barAxis, bendFrames } from '../../../src/draw/flat/folded/fold-series.ts';
 import { foldedMarks, foldedPictures } from '../../../src/draw/flat/folded/folded-stage.ts';
-import { holePlaces, outlinePlaces } from '../../../src/draw/flat/folded/coordinates.ts';
+import { holePlaces, outlinePlaces, punchedFlat } from '../../../src/draw/flat/folded/coordinates.ts';
 import { bendLines } from '../../../src/draw/flat/folded/bend-lines.ts';
 import { itemNamed, modelOf } from '../../support/items.ts';
 import { structureItem, structureNames } from '../../support/structures.ts';
@@ -83,7 +83,9 @@ describe('the seat of the bench, on three bars', () => {
     expect(Math.max(...xs)).toBeCloseTo(seat.max[0] - seat.min[0], 6);
     expect(Math.max(...ys)).toBeCloseTo(seat.max[1] - seat.min[1], 6);
     const [across, up] = holePlaces(seat);
-    for (const { at } of seat.holes) {
+    // Holes for pins are punched after wrapping; the round corners of the four notches are left.
+    expect(punchedFlat(seat).length).toBe(4);
+    for (const { at } of punchedFlat(seat)) {
       expect(across.some((x) => Math.abs(x - (at[0] - seat.min[0])) < 0.5)).toBe(true);
       expect(up.some((y) => Math.abs(y - (at[1] - seat.min[1])) < 0.5)).toBe(true);
     }

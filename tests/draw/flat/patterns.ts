@@ -20,7 +20,7 @@ export function kitWith({ tube = 28, thickness = 9 }: { readonly tube?: number; 
     cable: { diameter: 4, length: 3000, stiffness: 60000, strength: 2000 },
     catalogue: { joints: [], tubes: [], panels: [], fittings: [] },
     practice: {
-      insideGap: 3, wrapClearance: 0.5, turnBack: Math.PI / 4, tab: 45, pinEdge: 15, pinEnd: 25, pinPitch: 300, notchGap: 4,
+      insideGap: 3, wrapClearance: 0.5, turnBack: Math.PI / 4, tab: 45, pinEdge: 15, punching: 'flat', pinEnd: 25, pinPitch: 300, notchGap: 4,
       notchRadius: 6, tabCorner: 12, sawKerf: 1, knifeKerf: 0,
     },
   };

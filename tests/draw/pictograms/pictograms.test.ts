@@ -5,12 +5,12 @@ import { inkBounds, paint, shapesOf } from './painter.ts';
 import { sheetSvg } from './sheet.ts';
 
 const tools: Record<Tool, true> = {
-  tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, square: true, 'plumb-line': true, clamp: true, steps: true, block: true,
+  tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, bottle: true, square: true, 'plumb-line': true, clamp: true, steps: true, block: true,
 };
 const actions: Record<Action, true> = {
   'cut-tubes': true, 'cut-blank': true, 'mark-inside': true, 'mark-creases': true, 'mark-notches': true, 'punch-holes': true,
   'cut-notches': true, crease: true, 'half-cut': true, 'push-tubes': true, 'close-frame': true, 'turn-up': true, 'pin-corners': true, 'set-in': true, 'lay-frame': true, 'wrap-side': true,
-  'pin-ends': true, 'pin-middle': true, 'mark-posts': true, 'push-posts': true, drill: true,
+  'punch-tab': true, 'pin-side': true, 'mark-posts': true, 'push-posts': true, drill: true,
   'pin-posts': true, 'turn-item': true, 'stand-up': true, 'cut-panel': true, 'hold-panel': true, 'pin-panel': true, brace: true,
   'slide-on': true, 'lay-panel': true, 'fit-end': true, 'fit-hinge': true, 'fit-bracket': true, 'cap-ends': true, 'fix-to-wall': true,
 };
@@ -54,8 +54,8 @@ describe('the registry', () => {
   });
 
   it('lists every name once', () => {
-    // 18 tools, 35 kinds of work, 9 signs, the others, and two pictures for each of 20 pairs.
-    expect(pictogramNames).toHaveLength(18 + 35 + 9 + others.length + 2 * 20);
+    // 19 tools, 35 kinds of work, 9 signs, the others, and two pictures for each of 20 pairs.
+    expect(pictogramNames).toHaveLength(19 + 35 + 9 + others.length + 2 * 20);
     expect(new Set(pictogramNames).size).toBe(pictogramNames.length);
   });
 

@@ -39,8 +39,7 @@ describe.each(planned)('the order found for the $name', ({ model, plan }) => {
     before(plan, 'crease', 'half-cut', inOneBatch);
     before(plan, 'half-cut', 'wrap', inOneBatch);
     before(plan, 'lay-frame', 'wrap', inOneBatch);
-    before(plan, 'wrap', 'pin-ends', onOneSide);
-    before(plan, 'pin-ends', 'pin-middle', onOneSide);
+    before(plan, 'wrap', 'pin-side', onOneSide);
     before(plan, 'mark-posts', 'push-through');
     before(plan, 'drill', 'pin', (one, other) => one.drillsFor.some((pin) => other.newParts.includes(pin)));
     for (const step of at(plan, 'hang')) expect(plan.steps.slice(step.number).every(({ does }) => does === 'hang')).toBe(true);
@@ -105,7 +104,7 @@ describe('the proof', () => {
 
   it('finds what is in the way of a fold done after the pins of its tab', () => {
     const wrap = at(plan, 'wrap')[0] as FoundStep;
-    const pins = at(plan, 'pin-ends').find(({ side }) => side === wrap.side)?.newParts ?? [];
+    const pins = at(plan, 'pin-side').find(({ side }) => side === wrap.side)?.newParts ?? [];
     const faults = faultsOf(model, changed(wrap.key, (step) => ({ ...step, present: [...step.present, ...pins] })), solids);
     expect(faults.filter(({ what }) => what === 'in-the-way')).toEqual([{ key: wrap.key, what: 'in-the-way', parts: pins }]);
   });

@@ -11,8 +11,8 @@ const lockedOut: readonly (readonly [string, string, RegExp])[] = [
   ['push-tubes:long', 'close-frame', /joint-right/],
   ['lay-frame', 'wrap-side:left', /panel$/],
   ['lay-frame', 'wrap-side:back', /panel$/],
-  ['wrap-side:left', 'pin-ends:left', /panel-pin-left/],
-  ['wrap-side:back', 'pin-middle:back', /panel-pin-back/],
+  ['wrap-side:left', 'pin-side:left', /panel-pin-left/],
+  ['wrap-side:back', 'pin-side:back', /panel-pin-back/],
   ['push-posts:front', 'pin-posts:front', /(joint-pin|wing-nut)-(left|right)-front/],
   ['slide-on:deck', 'pin-posts:back', /(joint-pin|wing-nut)-(left|right)-back/],
 ];
@@ -46,7 +46,7 @@ describe('a spoilt model', () => {
   const fatPosts = tubes('post', (tube) => ({ ...tube, outside: tube.outside + 2 }));
 
   it('with a pin in the tube\'s way is caught at the pin', () => {
-    const parts = faultsIn(pinUnderTube).find(([key]) => key === 'pin-ends:left')?.[1] ?? [];
+    const parts = faultsIn(pinUnderTube).find(([key]) => key === 'pin-side:left')?.[1] ?? [];
     expect(parts).toContain('deck-1/short-tube-left');
   });
 

@@ -29,7 +29,7 @@ describe('a wish that does no harm', () => {
   const usual = wishing();
 
   it.each([
-    ['pin-middle:left', 'pin-ends:left'], ['brace:left', 'brace:back'], ['cut-notches', 'punch-holes'], ['pin-posts:back', 'pin-posts:front'],
+    ['brace:left', 'brace:back'], ['cut-notches', 'punch-holes'], ['pin-posts:back', 'pin-posts:front'],
   ])('is kept, and the plan proven anew: %s before %s', (first, then) => {
     const plan = wishing(wish(first, then));
     expect(keys(plan).indexOf(first)).toBeGreaterThanOrEqual(0);
@@ -41,8 +41,8 @@ describe('a wish that does no harm', () => {
 
   it('has long sides wrapped first, opposite ones together, each pinned before the next', () => {
     const work = keys(wishing(wish('wrap-side:front', 'wrap-side:left'), wish('wrap-side:back', 'wrap-side:left')));
-    const sides = work.filter((key) => /^(wrap-side|pin-ends):/.test(key));
-    expect(sides.slice(0, 4)).toEqual(['wrap-side:front', 'pin-ends:front', 'wrap-side:back', 'pin-ends:back']);
+    const sides = work.filter((key) => /^(wrap-side|pin-side):/.test(key));
+    expect(sides.slice(0, 4)).toEqual(['wrap-side:front', 'pin-side:front', 'wrap-side:back', 'pin-side:back']);
   });
 });
 
@@ -51,7 +51,7 @@ describe('a wish that is refused', () => {
     ['wrap-side:front', 'lay-frame', 'deck-1/panel'],
     ['pin-posts:front', 'push-posts:front', 'joint-pin-left-front-2'],
     ['close-frame', 'push-tubes:long', 'deck-1/joint-right-back'],
-    ['pin-ends:left', 'wrap-side:left', 'deck-1/panel-pin-left-1'],
+    ['pin-side:left', 'wrap-side:left', 'deck-1/panel-pin-left-1'],
   ])('%s before %s, for %s would be in the way', (first, then, part) => {
     const { field, found, remedy } = refusal(wish(first, then));
     expect([field, found]).toEqual(['order', `"${first}" before "${then}"`]);
@@ -75,7 +75,7 @@ describe('a wish that is refused', () => {
   });
 
   it('when two wishes make a circle with what geometry asks', () => {
-    expect(refusal(wish('pin-ends:right', 'wrap-side:left'), wish('pin-ends:left', 'wrap-side:right')).remedy).toContain('deck-1/panel-pin-left-1');
+    expect(refusal(wish('pin-side:right', 'wrap-side:left'), wish('pin-side:left', 'wrap-side:right')).remedy).toContain('deck-1/panel-pin-left-1');
   });
 });
 

@@ -39,7 +39,7 @@ function soundCorner({ length, width, defects }: PanelSheet): Datum {
 
 /**
  * How a panel is cut: its pieces with their letters, the cuts from edge to edge numbered in the order they are made,
- * every place counted from one sound corner, off-cuts hatched, damage crossed out.
+ * the letter of a pattern ringed, every place counted from one sound corner, off-cuts hatched, damage crossed out.
  */
 export function panelSheetPicture(sheet: PanelSheet): DrawnPicture {
   const marks = panelSheetMarks(sheet);
@@ -94,12 +94,17 @@ function cutLine({ axis, at, from, to }: NumberedCut, view: Fit, { length, width
     : line(pens.cut, onPaper(view, [from, at]), onPaper(view, [to > length - SAME ? to + past : to, at]));
 }
 
-/** The letter in the middle of each piece, smaller in a small one. */
+/** The ring of a pattern's letter, as a share of the letter's height or width, whichever is more. */
+const ringShare = 1.1;
+
+/** The letter in the middle of each piece, smaller in a small one; ringed where the piece is the pattern of others. */
 function letters({ pieces }: PanelSheet, view: Fit): readonly Mark[] {
-  return pieces.map(({ x, y, width, height, letter }) => {
+  return pieces.flatMap(({ x, y, width, height, letter, isPattern }) => {
     const room = Math.min(width, height) * view.scale;
     const size = Math.max(2.5, Math.min(letterCap, room * 0.5, (letterCap * width * view.scale * 0.8) / toldWidth(tell.letters(letter), letterCap, 700)));
-    return figure(tell.letters(letter), onPaper(view, [x + width / 2, y + height / 2]), size, 700);
+    const at = onPaper(view, [x + width / 2, y + height / 2]);
+    const ring = ringShare * Math.max(size, toldWidth(tell.letters(letter), size, 700));
+    return [...(isPattern ? [circle(at, ring, pens.cut, 'white')] : []), figure(tell.letters(letter), at, size, 700)];
   });
 }
 

@@ -1,4 +1,4 @@
-import { onSide, type Bend, type Lug, type Pattern, type PatternFlap, type Vec2 } from '../../../model/index.ts';
+import { onSide, type Bend, type Lug, type PanelHole, type Pattern, type PatternFlap, type Vec2 } from '../../../model/index.ts';
 import type { Mark } from '../../kit/marks.ts';
 import { outline } from '../../kit/marks.ts';
 import { holeMark } from '../hole-marks.ts';
@@ -62,7 +62,7 @@ export const bendMarks = (pattern: Pattern, is: Bend['is'], view: Fit, pen: Pen)
 export const rootMarks = (pattern: Pattern, view: Fit, pen: Pen): readonly Mark[] => rootLines(pattern).map((ends) => panelLine(view, pen, ends));
 
 /** Every hole, at least 1 mm wide on paper so that it is seen. */
-export const patternHoles = ({ holes }: Pattern, view: Fit, pen: Pen): readonly Mark[] =>
+export const patternHoles = (holes: readonly PanelHole[], view: Fit, pen: Pen): readonly Mark[] =>
   holes.flatMap((hole) => holeMark(hole, onPaper(view, hole.at), Math.max(0.5, (hole.diameter / 2) * view.scale), pen));
 
 export const patternOutline = (pattern: Pattern, view: Fit, pen: Pen): Mark => outline(pen, allOnPaper(view, pattern.outline));

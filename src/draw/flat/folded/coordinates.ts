@@ -1,4 +1,4 @@
-import type { Pattern, Vec2 } from '../../../model/index.ts';
+import { flatHoles, notchHoles, type PanelHole, type Pattern, type Vec2 } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
 import { runningDimension } from '../../kit/dimension.ts';
 import type { Mark } from '../../kit/marks.ts';
@@ -39,8 +39,13 @@ export function outlinePlaces(pattern: Pattern): Coordinates {
   return fromCorner(pattern, [lying(0), lying(1)]);
 }
 
-export const holePlaces = (pattern: Pattern, face: PanelFace = 'marked'): Coordinates =>
-  fromCorner(pattern, [pattern.holes.map(({ at }) => at[0]), pattern.holes.map(({ at }) => at[1])], face);
+/** All that is punched in the flat panel from a face: holes for pins, and from the marked one the round corners of the notches. */
+export const punchedFlat = (pattern: Pattern, face: PanelFace = 'marked'): readonly PanelHole[] => [...flatHoles(pattern), ...(face === 'marked' ? notchHoles(pattern) : [])];
+
+export function holePlaces(pattern: Pattern, face: PanelFace = 'marked'): Coordinates {
+  const holes = punchedFlat(pattern, face);
+  return fromCorner(pattern, [holes.map(({ at }) => at[0]), holes.map(({ at }) => at[1])], face);
+}
 
 /** Where the lines run that flaps are measured from. */
 export function rootPlaces(pattern: Pattern): Coordinates {

@@ -1,4 +1,4 @@
-import type { Pattern } from '../../../model/index.ts';
+import { flatHoles, type Pattern } from '../../../model/index.ts';
 import type { Box, DrawnPicture } from '../../types.ts';
 import { linearDimension, runningReach } from '../../kit/dimension.ts';
 import { allOnPaper, boxOnPaper, fitToScale } from '../../kit/fit.ts';
@@ -9,7 +9,7 @@ import { toPicture, type Paper } from '../../kit/svg.ts';
 import { patternPaper } from '../pattern-picture.ts';
 import { tell } from '../../../scene/index.ts';
 import { bendMarks, blankSides, patternHoles, patternOutline, rootMarks } from './bend-lines.ts';
-import { coordinateGap, coordinateMarks, outlinePlaces } from './coordinates.ts';
+import { coordinateGap, coordinateMarks, outlinePlaces, punchedFlat } from './coordinates.ts';
 import { flapKinds } from './flap-kinds.ts';
 import { holeLegend, legendHeight } from '../hole-marks.ts';
 import { kindNumerals, kindStrips } from './kind-strip.ts';
@@ -38,7 +38,7 @@ export function foldedPatternPicture(pattern: Pattern, paper: Paper = patternPap
 export function foldedPatternMarks(pattern: Pattern, paper: Paper): readonly Mark[] {
   const lower = paper.height * lowerShare;
   const holesWide = (paper.width - 2 * margin) * (snipSign(pattern) ? holesShare : 1);
-  const signsHeight = Math.max(snipHeight, legendHeight(pattern.holes, holesWide) + 1);
+  const signsHeight = Math.max(snipHeight, legendHeight(punchedFlat(pattern), holesWide) + 1);
   const kinds = flapKinds(pattern);
   const extent = { min: pattern.min, max: pattern.max };
   const places = outlinePlaces(pattern);
@@ -49,13 +49,13 @@ export function foldedPatternMarks(pattern: Pattern, paper: Paper): readonly Mar
     { mark: 'view', name: 'whole', scale: view.scale, marks: [
       area('panel', allOnPaper(view, pattern.outline)),
       ...rootMarks(pattern, view, pens.inside), ...bendMarks(pattern, 'crease', view, pens.crease), ...bendMarks(pattern, 'half-cut', view, pens.halfCut),
-      ...patternHoles(pattern, view, pens.hole), patternOutline(pattern, view, pens.cut),
+      ...patternHoles(flatHoles(pattern), view, pens.hole), patternOutline(pattern, view, pens.cut),
     ] },
     ...sides(pattern, blank),
     ...coordinateMarks(pattern, places, view, blank, cap, { x: [0.5, paper.width - 0.5], y: [0.5, paper.height - lower] }),
     ...kindNumerals(kinds, view),
     ...kindStrips(kinds, 'mark', pattern.thickness, { x: margin, y: paper.height - lower + 4, width: paper.width - 2 * margin, height: lower - signsHeight - 6 }),
-    ...holeLegend(pattern.holes, pattern, { x: margin, y: signs + 1, width: holesWide }),
+    ...holeLegend(punchedFlat(pattern), pattern, { x: margin, y: signs + 1, width: holesWide }),
     ...(snipSign(pattern)?.(paper.width * 0.62, signs + 1) ?? []),
   ];
 }

@@ -1,4 +1,4 @@
-import type { Bend, Pattern, Side, Vec2 } from '../../../model/index.ts';
+import { flatHoles, type Bend, type Pattern, type Side, type Vec2 } from '../../../model/index.ts';
 import type { Box, DrawnPicture } from '../../types.ts';
 import { runningReach } from '../../kit/dimension.ts';
 import { allOnPaper, boxOnPaper, fitToScale, type Fit } from '../../kit/fit.ts';
@@ -15,7 +15,7 @@ import { signOnPattern } from '../sign-place.ts';
 import { turnedOver, turnSign, type SignSeen } from '../marked-face.ts';
 import { tell } from '../../../scene/index.ts';
 import { bendMarks, blankRing, blankSides, patternHoles, patternOutline, rootMarks } from './bend-lines.ts';
-import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, rootPlaces, type Coordinates } from './coordinates.ts';
+import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, punchedFlat, rootPlaces, type Coordinates } from './coordinates.ts';
 import { panelFaces, seenFrom, type PanelFace } from './faces.ts';
 import { flapKinds } from './flap-kinds.ts';
 import { holeLegend, legendHeight } from '../hole-marks.ts';
@@ -47,13 +47,14 @@ export const foldedPictures = (pattern: Pattern, marking: Marking, paper: Paper 
 
 /** The faces that a stage works on. */
 export const facesOf = (pattern: Pattern, stage: Marking['stage']): readonly PanelFace[] => panelFaces.filter((face) => {
-  const { flaps, holes } = seenFrom(pattern, face);
+  const seen = seenFrom(pattern, face);
+  const { flaps } = seen;
   const bent = (is: readonly Bend['is'][]): boolean => flaps.some((flap) => [flap, ...flap.lugs].some(({ bends: own }) => own.some((bend) => is.includes(bend.is))));
   switch (stage) {
     case 'creases': return bent(['crease', 'half-cut']);
     case 'crease': return bent(['crease']);
     case 'half-cut': return bent(['half-cut']);
-    case 'holes': return holes.length > 0;
+    case 'holes': return punchedFlat(seen, face).length > 0;
     default: return face === 'marked';
   }
 });
@@ -87,7 +88,7 @@ function onFace(lying: Lying, marking: Marking, paper: Paper): readonly Mark[] {
     case 'inside': return measured(lying, rootPlaces(pattern), paper, (view) => [blankLine(pattern, view), ...rootMarks(pattern, view, pens.newInside)], null, 'new');
     case 'creases': return stripped(lying, 'mark', paper, (view) => [blankLine(pattern, view), ...roots(view), ...bends(pattern, view, 'mark')]);
     case 'notches': return measured(lying, outlinePlaces(pattern), paper, (view) => [blankLine(pattern, view), ...bends(pattern, view, null), patternOutline(pattern, view, pens.cut)], snipOf(pattern));
-    case 'holes': return measured(lying, holePlaces(pattern, face), paper, (view) => [...bends(pattern, view, null), ...marked(lying, view), ...patternHoles(pattern, view, { ...pens.hole, width: 0.5 })], holeSign(lying, paper.width - 2 * signsLeft));
+    case 'holes': return measured(lying, holePlaces(pattern, face), paper, (view) => [...bends(pattern, view, null), ...marked(lying, view), ...patternHoles(punchedFlat(pattern, face), view, { ...pens.hole, width: 0.5 })], holeSign(lying, paper.width - 2 * signsLeft));
     case 'notches-cut': return notched(lying, paper);
     case 'crease': return stripped(lying, 'crease', paper, (view) => cutAndBent(pattern, view, 'crease'));
     case 'half-cut': return stripped(lying, 'half-cut', paper, (view) => cutAndBent(pattern, view, 'half-cut'), { wide: knifeWidth, draw: (box) => knifeInPanel(pattern, box, face === 'marked' ? 'upper' : 'lower') });
@@ -115,12 +116,15 @@ function snipOf(pattern: Pattern): TallSign | null {
   return draw === undefined || draw === null ? null : { height: signsHeight, draw };
 }
 
-const areBlind = ({ holes }: Pattern): boolean => holes.some(({ depth }) => depth !== null);
+const areBlind = (pattern: Pattern): boolean => flatHoles(pattern).some(({ depth }) => depth !== null);
 
 /** What the marks of its holes mean; where some of the panel are blind, how each kind is punched from the face that is up. */
-const holeSign = ({ pattern, face, isSectioned }: Lying, width: number): TallSign => (isSectioned
-  ? { height: punchHeight + 2, draw: (x, y) => [{ mark: 'placed', at: [x, y + 1], marks: holeSections(pattern, width, face === 'marked' ? 'up' : 'down') }] }
-  : { height: legendHeight(pattern.holes, width) + 2, draw: (x, y) => holeLegend(pattern.holes, pattern, { x, y, width }) });
+function holeSign({ pattern, face, isSectioned }: Lying, width: number): TallSign {
+  const holes = punchedFlat(pattern, face);
+  return isSectioned
+    ? { height: punchHeight + 2, draw: (x, y) => [{ mark: 'placed', at: [x, y + 1], marks: holeSections({ ...pattern, holes }, width, face === 'marked' ? 'up' : 'down') }] }
+    : { height: legendHeight(holes, width) + 2, draw: (x, y) => holeLegend(holes, pattern, { x, y, width }) };
+}
 
 const blankLine = (pattern: Pattern, view: Fit): Mark => outline(earlier(pens.cut), allOnPaper(view, blankRing(pattern)));
 
@@ -134,7 +138,7 @@ function bends(pattern: Pattern, view: Fit, work: StripWork | null): readonly Ma
 }
 
 const cutAndBent = (pattern: Pattern, view: Fit, work: StripWork): readonly Mark[] =>
-  [patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(pattern, view, earlier(pens.hole)), ...bends(pattern, view, work)];
+  [patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(flatHoles(pattern), view, earlier(pens.hole)), ...bends(pattern, view, work)];
 
 /** The whole panel on its light ground. */
 const wholeMark = (pattern: Pattern, view: Fit, isNotched: boolean, marks: readonly Mark[]): Mark =>
@@ -177,6 +181,6 @@ function notched(lying: Lying, paper: Paper): readonly Mark[] {
   const view = fitToScale({ min: pattern.min, max: pattern.max }, mainBox(paper, 0, noRoom));
   return [wholeMark(pattern, view, true, [
     blankLine(pattern, view), ...rootMarks(pattern, view, earlier(pens.inside)), ...bends(pattern, view, null),
-    ...patternHoles(pattern, view, earlier(pens.hole)), patternOutline(pattern, view, { ...pens.cut, width: 0.7 }), ...signOf(lying, view),
+    ...patternHoles(flatHoles(pattern), view, earlier(pens.hole)), patternOutline(pattern, view, { ...pens.cut, width: 0.7 }), ...signOf(lying, view),
   ])];
 }

@@ -1,6 +1,7 @@
 /** A flat panel on its tubes, seen from the inner side; a bed and whom it is for. */
 import { body, bold, box, dashes, dot, placed, ring, solid, straight, stroke, thin, tint, together, white, type Ink } from '../ink.ts';
 import { floor, tubeSide } from '../motifs.ts';
+import { child, grownUp } from '../people.ts';
 import type { Pair } from './pair.ts';
 
 const tubes = together(tubeSide(2.5, 69.5, 14, 4), tubeSide(2.5, 69.5, 34, 4));
@@ -18,34 +19,26 @@ const onTubes = (angle: number): Ink => together(
 /** The panel's edges lie along the tubes, its holes over their middles. */
 export const panelFlush: Pair = { right: onTubes(0), wrong: onTubes(10) };
 
-/** A low bed with its guard, at the right of the picture. */
-const lowBed = together(
-  floor(3, 69, 45.5),
-  stroke(`${straight(43, 17, 43, 44.5)}${straight(67.5, 17, 67.5, 44.5)}`, bold),
-  stroke(straight(43, 20, 67, 20), 3),
-  stroke(straight(43, 39.5, 67, 39.5), bold),
-  body(box(46, 31, 18.5, 6), tint, thin),
+/** A low bed with its guard, at the right of the picture, and a grown-up, by whom the child's size is seen. */
+const bedAndGrownUp = together(
+  floor(2, 70, 46.3),
+  stroke(`${straight(48, 27, 48, 45)}${straight(68, 27, 68, 45)}`, bold),
+  stroke(straight(48, 28.5, 68, 28.5), 3),
+  stroke(straight(48, 41.5, 68, 41.5), bold),
+  solid(box(48, 35, 20, 5), tint),
+  grownUp(11, 45, 42),
 );
 
-/** Large head, short legs: a small child on its feet, a hand on the bed. */
-const standingChild = together(
-  dot(22, 8.5, 6),
-  solid('M16 17H28L27 33H17z'),
-  stroke('M27 19L39.5 23.5M17 19L11.5 29', 3.4),
-  stroke('M19.8 32L19 43.5M24.4 32L25.5 43.5', 4.2),
-);
-
-/** On hands and knees, with a napkin. */
+/** On hands and knees, with a napkin, its head towards the bed. */
 const crawlingBaby = together(
-  dot(31, 21, 7),
-  stroke('M10.5 30Q17 25.5 25 29', 9),
-  stroke('M25.5 30L28.5 43M20.5 31L20 43', 3.6),
-  stroke('M10.5 31L14 42.8H4.5', 4.6),
-  body('M4.5 27.5Q8 23 13.5 24.5L15 35Q8 38.5 4.5 33z', white, thin),
+  dot(38.5, 32.5, 4.6),
+  stroke('M26.5 37Q30.5 34.5 34.5 36.5', 5),
+  stroke('M35 37.5V44', 3),
+  stroke('M26.5 38L28.5 44H23.5', 3),
 );
 
-/** A child who stands by the bed, not a baby who crawls. */
+/** A child who walks, not a baby who crawls. */
 export const bedChild: Pair = {
-  right: together(lowBed, standingChild),
-  wrong: together(lowBed, crawlingBaby),
+  right: together(bedAndGrownUp, child(34, 45, 26)),
+  wrong: together(bedAndGrownUp, crawlingBaby),
 };

@@ -1,22 +1,24 @@
 /** The finished item seen from its front. */
-import { body, bold, dot, solid, stroke, straight, thin, tint, together, type Ink } from '../ink.ts';
+import { black, body, bold, box, dot, stroke, straight, thin, tint, together, type Ink } from '../ink.ts';
 import { floor } from '../motifs.ts';
 import type { Pair } from './pair.ts';
 
-const posts = `${straight(14, 3, 14, 45)}${straight(58, 3, 58, 45)}`;
-/** The height that was marked, pointed out on both posts. */
-const deckMarks = solid('M12 28.5L3 23.5V33.5zM60 28.5L69 23.5V33.5z');
+/** Two posts, each with the line that was marked round it. */
+const posts = together(...[12, 60].flatMap((x) => [body(box(x - 4, 2.5, 8, 43)), stroke(straight(x - 10, 34, x + 10, 34), 3)]));
 
-/** A deck whose middle line ends at the two heights. */
-const deck = (left: number, right: number): Ink => body(`M17 ${left - 4.5}L55 ${right - 4.5}V${right + 4.5}L17 ${left + 4.5}z`, tint);
+/** A bar between two joints whose lower rims are at the two heights. */
+const bar = (left: number, right: number): Ink => together(
+  body(`M18 ${left - 10}L54 ${right - 10}V${right - 4}L18 ${left - 4}z`, black),
+  ...[{ x: 12, y: left }, { x: 60, y: right }].map(({ x, y }) => body(box(x - 7, y - 14, 14, 14), tint, 3)),
+);
 
-/** The deck's ends lie on the marks. */
+/** Both joints sit on the lines. */
 export const deckLevel: Pair = {
-  right: together(stroke(posts, 3), deck(24, 24), deckMarks),
-  wrong: together(stroke(posts, 3), deck(15, 32), deckMarks),
+  right: together(posts, bar(31, 31)),
+  wrong: together(posts, bar(19, 44)),
 };
 
-const face = together(stroke(posts, bold), stroke(`${straight(14, 6, 58, 6)}${straight(14, 42, 58, 42)}`, bold));
+const face = together(stroke(`${straight(14, 3, 14, 45)}${straight(58, 3, 58, 45)}`, bold), stroke(`${straight(14, 6, 58, 6)}${straight(14, 42, 58, 42)}`, bold));
 
 /** The cables are straight. */
 export const cableTight: Pair = {

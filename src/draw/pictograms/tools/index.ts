@@ -3,7 +3,7 @@ import type { Ink } from '../ink.ts';
 import { knifePicture, punchPicture, sawPicture } from './cutting.ts';
 import { blockPicture } from './block.ts';
 import { handsPicture } from './hands.ts';
-import { pencilPicture, plumbLinePicture, scalePicture, squarePicture, straightEdgePicture, tapePicture } from './measuring.ts';
+import { bottlePicture, pencilPicture, plumbLinePicture, scalePicture, squarePicture, straightEdgePicture, tapePicture } from './measuring.ts';
 import { clampPicture, creaserPicture, drillPicture, filePicture, malletPicture, screwdriverPicture, stepsPicture } from './shaping.ts';
 
 /** One picture for each tool of the plan. */
@@ -21,6 +21,7 @@ export const toolPictures: Readonly<Record<Tool, Ink>> = {
   file: filePicture,
   screwdriver: screwdriverPicture,
   scale: scalePicture,
+  bottle: bottlePicture,
   square: squarePicture,
   'plumb-line': plumbLinePicture,
   clamp: clampPicture,

@@ -1,4 +1,4 @@
-import { bold, body, box, dot, line, ring, stroke, straight, thin, tint, together, type Ink } from '../ink.ts';
+import { black, bold, body, box, dot, line, ring, stroke, straight, thin, tint, together, type Ink } from '../ink.ts';
 import { pencil } from '../motifs.ts';
 
 const ticks = (from: number, pitch: number, count: number, y: number, length: number): string =>
@@ -41,4 +41,12 @@ export const scalePicture: Ink = together(
   stroke(ticks(19, 3.4, 4, 14, 6), thin),
   stroke(straight(24, 18, 24, 27), bold),
   stroke('M24 32V36A4.4 4.4 0 1 1 19.6 40.4', 3),
+);
+
+/** A bottle full of water on a string: a litre is a kilogram. */
+export const bottlePicture: Ink = together(
+  stroke('M13 4Q24 1.5 35 4M24 3V7', thin),
+  body('M20.5 12V17Q14 20 14 27V46H34V27Q34 20 27.5 17V12z', tint),
+  body(box(19.5, 6.5, 9, 5.5), black),
+  stroke(straight(18, 30, 18, 41), line),
 );

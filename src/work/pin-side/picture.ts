@@ -1,6 +1,6 @@
 import { arrow, panelStrip, pinSide, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
-/** Then the middle ones, between two that sit. */
+/** Those at the ends sit already, the one between them follows. */
 const pictogram: Ink = together(
   panelStrip,
   pinSide(24, 26, 5.5, 11),

@@ -1,12 +1,12 @@
 import { pair, work } from '../rules.ts';
 
-/** The two pins at the ends of a tab. */
+/** The pins of a tab, those at its ends first: they stop it from creeping. */
 export const facts = work({
   tools: ['mallet'],
   people: 2,
   cautions: [],
   check: pair('pin-home'),
-  minutes: 2,
+  minutes: 3,
   waits: 0,
   shownIn: 'creasing',
   counts: ['panel-pin'],

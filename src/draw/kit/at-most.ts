@@ -1,0 +1,21 @@
+import type { Vec2 } from '../../model/index.ts';
+import type { Told } from '../../scene/index.ts';
+import { figure, line, toldWidth, type Mark } from './marks.ts';
+import { thick, type Pen, pens } from './pens.ts';
+
+/** Room of the sign before its figure, and the white between them, as shares of the cap height. */
+const SIGN = { wide: 0.75, gap: 0.45 } as const;
+
+/** Width of a figure with the sign before it, mm. */
+export const atMostWidth = (told: Told, cap: number): number => toldWidth(told, cap, 700) + cap * (SIGN.wide + SIGN.gap);
+
+/** A limit: the sign ≤ before a bold figure, centred on a place. The sign is drawn, the font has none. */
+export function atMost(told: Told, [x, y]: Vec2, cap: number): readonly Mark[] {
+  const left = x - atMostWidth(told, cap) / 2;
+  const [right, foot] = [left + cap * SIGN.wide, y + cap / 2];
+  const pen: Pen = { ...pens.sign, width: thick * 1.2 };
+  return [
+    line(pen, [right, foot - cap], [left, foot - 0.64 * cap], [right, foot - 0.28 * cap]), line(pen, [left, foot], [right, foot]),
+    figure(told, [left + cap * (SIGN.wide + SIGN.gap) + toldWidth(told, cap, 700) / 2, y], cap, 700),
+  ];
+}

@@ -1,1 +1,0 @@
-export { panelPins as scene } from '../../scene/kit/index.ts';

@@ -1,0 +1,13 @@
+import { doing, firm, pair, work } from '../rules.ts';
+
+/** Holes for the pins of a tab, through tab and panel where they lie: the second one presses the tab down. */
+export const facts = work({
+  tools: ['tape', 'pencil', 'punch', 'mallet'],
+  people: 2,
+  cautions: ['eyes', 'crush'],
+  check: pair('tab-flat'),
+  minutes: 3,
+  waits: 0,
+  sizes: ({ kit }) => ({ punch: [kit.panelPin.diameter] }),
+  rules: [firm('punched-before-pinned', 'A pin needs its hole.', 'place', doing('punch-tab'), doing('pin-side', 'pin-corners'))],
+});

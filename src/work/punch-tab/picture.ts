@@ -1,0 +1,19 @@
+import { arrow, black, body, panelStrip, stroke, tabPunchPicture, thin, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+
+/** A punch over a tab that lies on its panel. */
+const pictogram: Ink = together(
+  panelStrip,
+  body('M19.5 5H28.5V22L27.5 32H20.5L19.5 22z', black, thin),
+  body('M17 2.5H31V8H17z', black),
+  stroke('M24 12V20', thin, white),
+  arrow(38, 8, 38, 24),
+);
+
+/** The first time it is done, the section tells how far from the edge and how deep. */
+export const picture: WorkPicture = {
+  pictogram,
+  paper: 'deck',
+  once: ({ model: { kit: { panel, panelPin, practice } }, papers }) => [tabPunchPicture({
+    thickness: panel.thickness, skin: panel.skin, diameter: panelPin.diameter, fromEdge: practice.pinEdge, depth: panelPin.length,
+  }, papers.bench.width)],
+};
