@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, unproppedScene, wayUpScenes, withCaps, type Scene } from '../scene/index.ts';
+import { closeUpScene, isFromBehind, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, unproppedScene, wayUpScenes, withCaps, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetters } from './letters-at-bars.ts';
@@ -37,13 +37,22 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
   const capped = (shown: Scene): Scene => withCaps(model, solids, shown);
   const rolled = rolledSteps(model, plan).get(step.number) ?? [];
-  const told = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)] }));
+  const walk = walkTo(model, plan, step);
+  const told = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)], ...(walk === null ? {} : { walk }) }));
   const [unpropped, propped] = [unproppedScene, proppedScene].map((scene) => [scene(model, plan, step, solids) ?? []].flat());
   const before = [...(unpropped ?? []), ...(propped ?? []), ...rolledScenes(model, step, rolled, solids)].map(capped);
   const closeUp = closeUpScene(model, step, solids);
   const papers = FORMATS[format];
   if (closeUp !== null && before.length === 0) return [composeBeside(told, capped(closeUp), papers[paper], papers.closeUp, draw), ...furtherPictures(givens, step, null)];
   return [composeAfter(before, told, papers[paper], draw), ...furtherPictures(givens, step, closeUp)];
+}
+
+/** Where the worker walks for a step: behind the work for what is hidden from before it, and before it again. */
+function walkTo(model: Model, { steps }: Plan, step: Step): Walk | null {
+  const before = steps[steps.indexOf(step) - 1];
+  const [was, is] = [before !== undefined && before.run === step.run && isFromBehind(model, before), isFromBehind(model, step)];
+  if (is) return was ? 'behind' : 'to-behind';
+  return was ? 'to-front' : null;
 }
 
 /** Height of a pair of scenes, mm of paper. */

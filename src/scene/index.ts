@@ -5,6 +5,7 @@ export { wayUpScenes, type WayUp } from './way-up.ts';
 export { withCaps } from './kit/capped.ts';
 export { FOOT_RINGS } from './kit/bar-marks.ts';
 export { sleeveEnds } from './kit/sleeve-ends.ts';
+export { isFromBehind } from './kit/from-behind.ts';
 export { STANDARD_VIEW } from './kit/views.ts';
 export { finishedScene, letteredScene, partBody, runScene } from './whole.ts';
 export { isAsUsed, poseAfter, rolledSteps, type Rolled } from './rolled/history.ts';

@@ -40,4 +40,8 @@ export interface Scene {
   readonly bodies: readonly SceneBody[];
   readonly marks: readonly Mark[];
   readonly view: View;
+  /** Where the worker goes, where the scene before is seen from another side: behind the work or before it again; or that he is still behind it. */
+  readonly walk?: Walk;
 }
+
+export type Walk = 'to-behind' | 'behind' | 'to-front';

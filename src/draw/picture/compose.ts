@@ -10,6 +10,7 @@ import { heldBack, type LineDrawer } from './line-drawer.ts';
 import { paintsOf } from './looks.ts';
 import { planeOf } from './plane.ts';
 import { pensFor, strokes } from './strokes.ts';
+import { walkMarks, walkSign } from './walk-sign.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, line, movedBox, orderRadius, ringedNumeral, type Mark } from '../kit/marks.ts';
 import { band, pens } from '../kit/pens.ts';
@@ -168,7 +169,19 @@ interface Composed {
   readonly newPartShares: DrawnPicture['newPartShares'];
 }
 
+/** A scene that is seen from another side than the one before has the walk round the work on its left. */
 function composed(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Composed {
+  const { walk, ...still } = scene;
+  if (walk === undefined) return composedStill(scene, paper, lineDrawing);
+  const drawn = composedStill(still, { width: paper.width - walkSign.width, height: paper.height }, lineDrawing);
+  return {
+    ...drawn,
+    marks: [paperGround(paper), { mark: 'placed', at: [walkSign.width, 0], marks: drawn.marks }, { mark: 'placed', at: [0, 0], marks: walkMarks(walk) }],
+    labels: [...drawn.labels.map((box) => movedBox(box, [walkSign.width, 0])), { x: 0, y: 0, ...walkSign }],
+  };
+}
+
+function composedStill(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Composed {
   const plane = planeOf(scene.view);
   const paints = paintsOf(scene.bodies);
   const drawing = lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies));

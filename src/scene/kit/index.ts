@@ -14,5 +14,6 @@ export { foldedShape, foldsOf, pieceOfPanel, stageHand, type FoldedPanel, type S
 export { turnOf, turnWork } from './turn.ts';
 export { propBodies, propCounts, propMarks, propsLeaving, type PropCount } from './props.ts';
 export { wallWork } from './wall.ts';
+export { isFromBehind, viewOf } from './from-behind.ts';
 export { STANDARD_VIEW } from './views.ts';
 export { closeUpName, sceneName, type StepGivens, type WorkScene } from './work-scene.ts';

@@ -30,10 +30,10 @@ export function panelSign(hand: StageHand, panelId: string, offset: Vec3 = [0, 0
   const pose = chained(moved(offset), hand.pose(panelId));
   const isUp = dot(turnedBy(pose, [0, 0, face.looks]), STANDARD_VIEW.towardsEye) > 0;
   if (!isUp && !isSeenThrough) return [];
-  const { half: [x, y], thickness, looks } = face;
+  const { half: [x, y], upper, lower, looks } = face;
   const height = Math.min(HEIGHT.most, Math.max(HEIGHT.least, HEIGHT.share * 2 * Math.min(x, y)));
   const away = Math.min(AWAY, 0.45 * Math.min(x, y));
-  const level = isUp === looks > 0 ? 0 : -thickness - STRIP.height;
+  const level = isUp === looks > 0 ? upper : lower - STRIP.height;
   const place = ([along, up]: Vec2): Vec2 => [looks * (along * height + away - x), up * height + away - y];
   const [foot, top, tip, root] = ([[0, 0], [0, PENNANT.to], [PENNANT.out, PENNANT.tip], [0, PENNANT.from]] as const).map(place) as [Vec2, Vec2, Vec2, Vec2];
   const lines = isUp
@@ -58,11 +58,26 @@ function stripFrom(from: Vec2, to: Vec2, level: number, pose: Pose): [Shape, Pos
   return [{ form: 'strip', length: Math.hypot(dx, dy), ...STRIP }, chained(pose, moved(middle), turned([0, 0, 1], Math.atan2(dy, dx)))];
 }
 
-/** Half the sides of a panel's middle part, and whether its marked face looks up (1) or down (−1) in its own coordinates, where the inner face is at nought and looks up. */
-function markedFaceOf(shape: Shape): { readonly half: Vec2; readonly thickness: number; readonly looks: 1 | -1 } | null {
-  if (shape.form === 'panel') return { half: shape.pattern.inside, thickness: shape.pattern.thickness, looks: 1 };
-  if (shape.form !== 'folded') return null;
-  const { base, thickness, form, holes } = shape.pattern;
-  const half: Vec2 = [Math.max(...base.map(([x]) => x)), Math.max(...base.map(([, y]) => y))];
-  return { half, thickness, looks: form === 'flat' && holes.some(({ depth }) => depth !== null) ? -1 : 1 };
+/** A panel's middle part in its own coordinates, mm. */
+interface MarkedFace {
+  /** Half its sides. */
+  readonly half: Vec2;
+  /** Levels of its faces. */
+  readonly upper: number;
+  readonly lower: number;
+  /** Whether its marked face looks up (1) or down (−1). */
+  readonly looks: 1 | -1;
+}
+
+function markedFaceOf(shape: Shape): MarkedFace | null {
+  const looks = (holes: readonly { readonly depth?: number | null }[]): 1 | -1 => (holes.some(({ depth = null }) => depth !== null) ? -1 : 1);
+  switch (shape.form) {
+    case 'panel': return { half: shape.pattern.inside, upper: 0, lower: -shape.pattern.thickness, looks: 1 };
+    case 'plate': return { half: [shape.width / 2, shape.height / 2], upper: shape.thickness, lower: 0, looks: looks(shape.holes) };
+    case 'folded': {
+      const { base, thickness, form, holes } = shape.pattern;
+      return { half: [Math.max(...base.map(([x]) => x)), Math.max(...base.map(([, y]) => y))], upper: 0, lower: -thickness, looks: form === 'flat' ? looks(holes) : 1 };
+    }
+    default: return null;
+  }
 }

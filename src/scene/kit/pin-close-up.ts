@@ -1,6 +1,7 @@
 import { chained, moved, placed, plus, times, undone, type Model, type Part, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
 import type { Scene, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
+import { isFromBehind, viewOf } from './from-behind.ts';
 import { nearestOf } from './nearest.ts';
 import { drilled, fastened, fromSleeveEnd, type Shown } from './round-a-pin.ts';
 import { sleeveReach } from './sleeve-ends.ts';
@@ -51,20 +52,20 @@ export const pinFastened = (givens: StepGivens): Scene | null =>
 function atPin({ model, step, solids }: StepGivens, ids: readonly string[], shownAt: (pinned: Pinned) => Shown): Scene | null {
   const hand = stageHand(model, { ...step, drilled: model.parts.map((part) => part.id) }, solids);
   const pins = model.connections.flatMap((each) => (each.is === 'pin' && ids.includes(each.pin) ? [each] : []));
-  const nearest = nearestOf(hand, pins.map(({ pin }) => pin));
+  const nearest = nearestOf(hand, pins.map(({ pin }) => pin), viewOf(model, step));
   const connection = pins.find(({ pin }) => pin === nearest);
   if (connection === undefined) return null;
   const pinned: Pinned = { hand, pinId: connection.pin, nutId: connection.nut, held: connection.holds.map((id) => hand.part(id)) };
   const shown = shownAt(pinned);
-  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...shown.bodies], marks: shown.marks, view: viewOf(pinned) };
+  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...shown.bodies], marks: shown.marks, view: besidePin(pinned, isFromBehind(model, step) ? -1 : 1) };
 }
 
-/** From beside the pin, so that both its ends are seen; an upright one from beside the bar as well, which would hide its nut. */
-function viewOf({ hand, pinId, held }: Pinned): Scene['view'] {
+/** From beside the pin, so that both its ends are seen, on the reader's side (1) or that of one who has walked round (−1); an upright one from beside the bar as well, which would hide its nut. */
+function besidePin({ hand, pinId, held }: Pinned, reader: 1 | -1): Scene['view'] {
   const out = turnedBy(hand.pose(pinId), [0, 0, 1]);
   const isUpright = Math.abs(out[2]) > 0.7;
   const bar = held.find(({ shape }) => shape.form === 'tube');
-  const across: Vec3 = isUpright ? besideBar(bar === undefined ? [1, 0, 0] : turnedBy(hand.pose(bar.id), [1, 0, 0])) : sideways(out);
+  const across: Vec3 = isUpright ? besideBar(bar === undefined ? [1, 0, 0] : turnedBy(hand.pose(bar.id), [1, 0, 0])) : times(sideways(out), reader);
   return { towardsEye: plus(plus(times(across, 0.9), times(out, isUpright ? 0.1 * Math.sign(out[2]) : 0.45)), [0, 0, 0.3]), up: [0, 0, 1] };
 }
 

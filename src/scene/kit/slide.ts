@@ -1,8 +1,9 @@
 import { lengthOf, placed, plus, times, unit, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
-import type { Mark, Scene, SceneBody } from '../types.ts';
+import type { Mark, Scene, SceneBody, View } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound } from './extent.ts';
+import { viewOf } from './from-behind.ts';
 import { isTooSmall } from './too-small.ts';
 import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';
@@ -10,7 +11,6 @@ import type { Slide } from './on-the-way.ts';
 import { panelLines } from './panel-lines.ts';
 import { panelSign } from './panel-sign.ts';
 import { stageHand, type StageHand } from './stage.ts';
-import { STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
 import { tell } from '../told.ts';
 
@@ -56,6 +56,7 @@ const isAlong = (one: Slide, other: Slide): boolean => lengthOf(plus(unit(one.by
 /** `off` tells how far off its place a part stands, mm. */
 function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, off: (slide: Slide) => number): Scene {
   const hand = stageHand(model, step, solids);
+  const view = viewOf(model, step);
   const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide');
   // What comes the same way keeps its distances.
   const offOf = (slide: Slide): number => Math.max(...slides.filter((other) => other === slide || isAlong(other, slide)).map(off));
@@ -75,9 +76,9 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
     bodies: [...bodies, ...linesOnPanels(sliding, shown), ...(telling.bodies?.(sliding) ?? [])],
     marks: [
       ...mouths.flat().map(({ path }): Mark => ({ mark: 'arrow', path })),
-      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies),
+      ...(telling.counts ?? countsOf(telling))(sliding), ...(telling.marks?.(sliding) ?? []), ...enlarged(mouths.flat(), bodies, view),
     ],
-    view: STANDARD_VIEW,
+    view,
   };
 }
 
@@ -91,10 +92,10 @@ const linesOnPanels = ({ step, hand, offsets, fresh }: Sliding, shown: readonly 
 });
 
 /** What comes too small to be seen is shown once more, enlarged: where it comes farthest out, least stands before it. */
-function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[]): readonly Mark[] {
+function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[], view: View): readonly Mark[] {
   const { min, max } = boxRound(bodies);
   const middle = times(plus(min, max), 0.5);
-  const outwards = ({ path: [, to] }: Mouth): number => Math.hypot(...acrossView(plus(to, times(middle, -1))));
+  const outwards = ({ path: [, to] }: Mouth): number => Math.hypot(...acrossView(view, plus(to, times(middle, -1))));
   const [outermost] = mouths.filter(({ wide }) => isTooSmall(wide, bodies)).sort((a, b) => outwards(b) - outwards(a));
   if (outermost === undefined) return [];
   const [lead, to] = outermost.path;
@@ -104,15 +105,15 @@ function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[]): reado
 }
 
 /** What is left of a direction when it is seen from the eye. */
-function acrossView(direction: Vec3): Vec3 {
-  const eye = unit(STANDARD_VIEW.towardsEye);
+function acrossView({ towardsEye }: View, direction: Vec3): Vec3 {
+  const eye = unit(towardsEye);
   return plus(direction, times(eye, -(direction[0] * eye[0] + direction[1] * eye[1] + direction[2] * eye[2])));
 }
 
 /** How many there are of each new kind, beside the one nearest to the eye. */
-const countsOf = ({ countPlace }: SlideTelling) => ({ hand, step, offsets }: Sliding): readonly Mark[] =>
+const countsOf = ({ countPlace }: SlideTelling) => ({ model, hand, step, offsets }: Sliding): readonly Mark[] =>
   step.newParts.filter((group) => group.ids.length > 1).flatMap(({ ids }): Mark[] => {
-    const id = nearestOf(hand, ids);
+    const id = nearestOf(hand, ids, viewOf(model, step));
     if (id === undefined) return [];
     const place = plus(placed(hand.pose(id), countPlace?.(hand.part(id)) ?? [0, 0, 0]), offsets.get(id) ?? [0, 0, 0]);
     return [{ mark: 'label', at: place, told: tell.times(ids.length) }];

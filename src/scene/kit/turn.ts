@@ -1,4 +1,4 @@
-import { chained, lengthOf, minus, moved, placed, plus, times, turned, type PartKind, type Pose, type Vec3 } from '../../model/index.ts';
+import { chained, dot, lengthOf, minus, moved, placed, plus, times, turned, type PartKind, type Pose, type Vec3 } from '../../model/index.ts';
 import { tell } from '../told.ts';
 import type { Mark, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
@@ -49,7 +49,7 @@ const BARS: ReadonlySet<SceneBody['kind']> = new Set<PartKind>(['long-tube', 'sh
 /** Bars that reach this near to the outermost lead with it, mm. */
 const LEADS = 3;
 
-/** The longest bars of one side, the upper or the front one; none where all bars are on it. */
+/** The longest bars of one side, the upper or the front one; where all bars are on it, as with a single one, what is at its right end. */
 function leading(before: readonly SceneBody[], [x, y, z]: Vec3): ReadonlySet<string> {
   const bars = before.filter(({ kind }) => BARS.has(kind)).map((body) => {
     const { min, max } = boxRound([body]);
@@ -58,7 +58,21 @@ function leading(before: readonly SceneBody[], [x, y, z]: Vec3): ReadonlySet<str
   const farthest = Math.max(...bars.map(({ out }) => out));
   const outermost = bars.filter(({ out }) => farthest - out < LEADS);
   const longest = Math.max(...outermost.map(({ long }) => long));
-  return new Set(outermost.length === bars.length ? [] : outermost.filter(({ long }) => longest - long < LEADS).map(({ id }) => id));
+  return outermost.length === bars.length ? rightEnd(before) : new Set(outermost.filter(({ long }) => longest - long < LEADS).map(({ id }) => id));
+}
+
+/** The joint farthest to the right, of several there: it is the same one before and after. */
+function rightEnd(before: readonly SceneBody[]): ReadonlySet<string> {
+  const ends = before.filter(({ kind }) => kind === 'joint').map((body) => ({ id: body.id, at: dot(middleOf(body), ACROSS_PAPER) })).sort((a, b) => b.at - a.at);
+  return new Set(ends.length < 2 ? [] : ends.slice(0, 1).map(({ id }) => id));
+}
+
+/** To the right on paper, in space. */
+const ACROSS_PAPER: Vec3 = [0.86, 0.5, 0];
+
+function middleOf(body: SceneBody): Vec3 {
+  const { min, max } = boxRound([body]);
+  return times(plus(min, max), 0.5);
 }
 
 const turnMarks = (path: readonly Vec3[], angle: number): readonly Mark[] => [

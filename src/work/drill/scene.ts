@@ -1,6 +1,6 @@
 import { chained, moved, placed, type Pose, type Shape } from '../../model/index.ts';
 import {
-  movedBy, pinDrilled, sceneName, STANDARD_VIEW, stageHand, turnedBy, tell, type Mark, type Scene, type StepGivens, type WorkScene,
+  movedBy, pinDrilled, sceneName, stageHand, turnedBy, tell, viewOf, type Mark, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** How far over the sleeve the bit is held, mm. */
@@ -36,6 +36,6 @@ function drillScene({ model, step, solids }: StepGivens): Scene {
       ...places.map((pose): Mark => ({ mark: 'arrow', path: [placed(pose, [0, 0, HELD_OVER + BIT_LENGTH + 70]), placed(pose, [0, 0, HELD_OVER + 45])] })),
       { mark: 'label', at: placed(places[places.length - 1] ?? step.standing.pose, [0, 0, 0]), told: tell.times(places.length) },
     ],
-    view: STANDARD_VIEW,
+    view: viewOf(model, step),
   };
 }
