@@ -2,7 +2,7 @@ export type * from './types.ts';
 export { buildModel } from './build.ts';
 export { joinedBy } from './connections.ts';
 export { axesFor } from './deck.ts';
-export { FLAT, WRAPPED } from './folding.ts';
+export { FLAT, WRAPPED, punchedShape } from './folding.ts';
 export { cornersOf } from './short/corners.ts';
 export { flatPattern, onSide } from './pattern.ts';
 export { cross, dot, lengthOf, minus, plus, tidy, times, unit } from './vectors.ts';

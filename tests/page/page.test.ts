@@ -32,7 +32,7 @@ afterAll(async () => {
 async function narrowPicture(): Promise<string> {
   const shop = newWorkshop();
   shop.change(RACK, '  standard:\n    width: 1000 mm', '  standard:\n    width: 900 mm');
-  await shop.run(['draw', 'rack', '--step', '21', '--out', 'narrow.svg']);
+  await shop.run(['draw', 'rack', '--step', '22', '--out', 'narrow.svg']);
   const svg = shop.read('narrow.svg').toString().trim();
   shop.close();
   return svg;
@@ -121,7 +121,7 @@ describe('the side that changes an item', () => {
   it('plays the steps: a flap folds by its facets, a panel of the bench is drawn flat', async () => {
     await hand.until(PLANNED);
     const whole = await lookAt(hand.page, '.turnable');
-    await hand.put('.walk input', '21');
+    await hand.put('.walk input', '22');
     expect(await hand.text('.said')).toContain('Wrap the front side round its tube');
     await hand.until('document.querySelector("section:nth-of-type(6) .paper svg") !== null');
     const shown = await hand.page.$eval('section:nth-of-type(6) .paper', (element) => element.innerHTML);

@@ -1,16 +1,12 @@
 import type { FlatPattern, Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
-import { boxWindow } from '../kit/clip.ts';
-import { clipMarks } from '../kit/clip-marks.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, circle, line, outline, type Mark } from '../kit/marks.ts';
-import { earlier, pens } from '../kit/pens.ts';
+import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
-import { pencil } from './pencil.ts';
-import { flapOn } from './panel-lines.ts';
 import type { Hardware } from './section-series.ts';
 
 const height = 66;
@@ -22,7 +18,7 @@ const inwards = 14;
 const outwards = 12;
 const between = 12;
 
-/** Where the tubes of a frame lie on the panel: beside the inside line and how far from it, in a section and from above. */
+/** Where the tubes of a frame lie on the panel: round the inside line and how far from it, in a section and from above with the whole line. */
 export function framePicture(pattern: FlatPattern, tube: Hardware['tube'], width: number): DrawnPicture {
   const paper: Paper = { width, height };
   return toPicture(paper, frameMarks(pattern, tube, paper));
@@ -65,27 +61,31 @@ function section(shown: Shown, box: Box): readonly Mark[] {
     ...[face + pattern.skin * scale, face + high - pattern.skin * scale].map((y) => line(pens.edge, [box.x, y], [box.x + box.width, y])),
     circle(centre, radius, pens.cut, 'ink'), circle(centre, (tube.inside / 2) * scale, pens.cut, 'white'),
     line(pens.newInside, [at, face - radius], [at, face]),
-    ...pencil([at, face]),
     ...gapOf(shown, box, box.y + over - 4, [centre[1], face - radius]),
   ];
 }
 
-function fromAbove(shown: Shown, box: Box): readonly Mark[] {
-  const { pattern, tube, away, scale } = shown;
-  const at = box.x + inwards * scale;
-  const room: Box = { ...box, y: box.y + over, height: box.height - over };
-  const [top, bottom] = [room.y, room.y + room.height];
-  const upright = (x: number): readonly [Vec2, Vec2] => [[x, top], [x, bottom]];
-  const lies = cornersOf({ x: at + (away - tube.outside / 2) * scale, y: top, width: tube.outside * scale, height: room.height });
+/** Least distance between tubes and inside line on paper, so that it is seen that they lie round it, mm. */
+const apart = 1.9;
+
+/** The middle of the panel with the whole inside line in the ring of the tubes, their distance drawn larger than to scale. */
+function fromAbove({ pattern, tube, away }: Shown, box: Box): readonly Mark[] {
+  const room = insetBox({ ...box, y: box.y + over, height: box.height - over }, 1);
+  const [long, short] = pattern.inside;
+  const wide = away + tube.outside / 2 + outwards;
+  const scale = Math.min(room.width / (2 * (long + wide)), room.height / (2 * (short + wide)));
+  const [x, y] = [room.x + room.width / 2, room.y + room.height / 2];
+  const ring = (by: number): readonly Vec2[] => cornersOf({ x: x - long * scale - by, y: y - short * scale - by, width: 2 * (long * scale + by), height: 2 * (short * scale + by) });
+  const gap = Math.max(apart, (away - tube.outside / 2) * scale);
+  const thick = tube.outside * scale;
+  const [left, top] = [x - long * scale, y - short * scale];
   return [
-    ...clipMarks([
-      area('panel', cornersOf(room)),
-      ...flapOn(pattern, 'right').creases.map((each) => line(earlier(pens.crease), ...upright(at + each * scale))),
-      area('fresh', lies),
-      ...[lies[0], lies[1]].flatMap((corner) => (corner === undefined ? [] : [line(pens.cut, ...upright(corner[0]))])),
-      line(pens.newInside, ...upright(at)),
-    ], boxWindow(room)),
-    outline(pens.ring, cornersOf(room)),
-    ...gapOf(shown, box, box.y + over - 4, top),
+    area('panel', ring(gap + thick + outwards * scale)), outline(pens.ring, ring(gap + thick + outwards * scale)),
+    area('fresh', ring(gap + thick)), outline(pens.cut, ring(gap + thick)),
+    area('panel', ring(gap)), outline(pens.cut, ring(gap)),
+    outline(pens.newInside, ring(0)),
+    ...linearDimension({ axis: 'x', told: tell.mm(away - tube.outside / 2), ends: [left, left - gap], line: box.y + over - 4, feature: top - gap, cap }),
   ];
 }
+
+const insetBox = ({ x, y, width, height }: Box, by: number): Box => ({ x: x + by, y: y + by, width: width - 2 * by, height: height - 2 * by });

@@ -1,9 +1,9 @@
 import type { Vec2 } from '../../model/index.ts';
-import type { DrawnPicture } from '../types.ts';
-import { linearDimension } from '../kit/dimension.ts';
+import type { Box, DrawnPicture } from '../types.ts';
+import { linearDimension, runningDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
@@ -16,30 +16,79 @@ export interface PunchedTab extends Skinned {
   readonly depth: number;
 }
 
-/** Paper of the picture, mm. */
-const height = 62;
+/** The holes of a tab: how far each is from one end of the tab, from the first on, and how long the tab is, mm. */
+interface Row {
+  readonly at: readonly number[];
+  readonly length: number;
+}
+
+/** Height of the section, of the tab from above, and width of the section, mm of paper. */
+const sectionHigh = 50;
+const planHigh = 40;
+const sectionWide = 62;
+/** Beside each other from this width of paper on, else one over the other, mm. */
+const both = 110;
 const cap = capHeights.step;
 /** Room over the tab for the punch and its figures, and under the panel. */
 const above = 20;
 const below = 6;
 /** Of tab and panel left of the hole, and of the panel beyond the tab's edge, mm of paper. */
-const left = 26;
-const beyond = 20;
+const left = 18;
+const beyond = 8;
 /** Tape round the punch that comes to lie on the tab when the hole is deep enough, mm of paper. */
 const tape = { wide: 2.6, high: 3 } as const;
+/** The tab from above, mm of paper: how wide it is drawn, from a hole to its edge, the bar over it and the panel under it. */
+const plan = { wide: 13, edge: 6.5, bar: 5, panel: 6, left: 7, right: 17 } as const;
 
-/** Tab and panel cut through a hole with the punch in it, at a large scale: how far from the tab's edge, how deep through both, what stops the punch there. */
-export function tabPunchPicture(tab: PunchedTab, width: number): DrawnPicture {
-  const paper: Paper = { width, height };
-  return toPicture(paper, tabPunchMarks(tab, paper));
+/**
+ * Where holes are punched through a tab into its panel: the tab from above with its row of holes, measured from one end, where
+ * there is one; and a section at a large scale: how far from the tab's edge, how deep through both, what stops the punch there.
+ */
+export function tabPunchPicture(tab: PunchedTab, row: Row | null, width: number): DrawnPicture {
+  const height = row === null || width >= both ? sectionHigh : planHigh + sectionHigh;
+  return toPicture({ width, height }, tabPunchMarks(tab, row, { width, height }));
 }
 
 /** The marks of the picture, for the tests. */
-export function tabPunchMarks({ thickness, skin, diameter, fromEdge, depth }: PunchedTab, { width }: Paper): readonly Mark[] {
+export function tabPunchMarks(tab: PunchedTab, row: Row | null, { width, height }: Paper): readonly Mark[] {
+  if (row === null) return sectionMarks(tab, { x: 0, y: 0, width, height });
+  const beside = width >= both;
+  const fromAbove: Box = { x: 0, y: beside ? (height - planHigh) / 2 : 0, width: beside ? width - sectionWide : width, height: planHigh };
+  return [
+    ...planMarks(tab, row, fromAbove),
+    ...sectionMarks(tab, { x: beside ? width - sectionWide : 0, y: height - sectionHigh, width: beside ? sectionWide : width, height: sectionHigh }),
+  ];
+}
+
+/** The tab on its panel from above, along it to scale: its bar at the back, its free edge in front. */
+function planMarks({ fromEdge }: PunchedTab, { at, length }: Row, box: Box): readonly Mark[] {
+  const [from, to] = [box.x + plan.left, box.x + box.width - plan.right];
+  const top = box.y + 2 + plan.bar;
+  const edge = top + plan.wide;
+  const y = edge - plan.edge;
+  const x = (along: number): number => from + ((to - from) * along) / length;
+  const panel = cornersOf({ x: from - 4, y: top - plan.bar, width: to - from + 8, height: plan.bar + plan.wide + plan.panel });
+  const tab = cornersOf({ x: from, y: top, width: to - from, height: plan.wide });
+  const front = edge + plan.panel;
+  return [
+    area('panel', panel), line(pens.edge, [from - 4, front], [to + 4, front]),
+    area('fresh', tab), outline(pens.cut, tab),
+    ...[0.3, 0.7].map((share) => line(pens.edge, [from, top - plan.bar * share], [to, top - plan.bar * share])),
+    ...at.map((along) => circle([x(along), y], 1.3, pens.cut, 'white')),
+    ...runningDimension({
+      axis: 'x', datum: from, line: front + 5, feature: edge, cap, bounds: [box.x + 0.5, box.x + box.width - 0.5],
+      stations: at.map((along) => ({ at: x(along), told: tell.mm(along), feature: y })),
+    }),
+    ...linearDimension({ axis: 'y', told: tell.mm(fromEdge), ends: [y, edge], line: to + 6 + toldWidth(tell.mm(fromEdge), cap, 400), feature: to, cap, upright: true }),
+  ];
+}
+
+/** Tab and panel cut through a hole with the punch in it. */
+function sectionMarks({ thickness, skin, diameter, fromEdge, depth }: PunchedTab, { x, y, width, height }: Box): readonly Mark[] {
   const scale = (height - above - below) / (2 * thickness);
-  const hole = width / 2 - (beyond + fromEdge * scale - left) / 2;
+  const hole = x + width / 2 - (beyond + fromEdge * scale - left) / 2 + 4;
   const [edge, start] = [hole + fromEdge * scale, hole - left];
-  const [top, bottom] = [above, above + 2 * thickness * scale];
+  const [top, bottom] = [y + above, y + above + 2 * thickness * scale];
   const seam = (top + bottom) / 2;
   const tip = top + depth * scale;
   const wide = (diameter * scale) / 2;

@@ -1,6 +1,6 @@
 /** What the finished item may carry and how it is held. */
 import { arrow } from './arrows.ts';
-import { body, bold, box, solid, stroke, straight, thin, tint, together, white, type Ink } from './ink.ts';
+import { black, body, bold, box, solid, stroke, straight, thin, tint, together, white, type Ink } from './ink.ts';
 
 /**
  * A weight on a shelf. Its white face is left empty for a numeral that the caller puts over it, as are those of
@@ -53,14 +53,14 @@ export const loadNumerals = {
   mattress: { x: 18, y: 6, width: 24, height: 17 },
 } as const;
 
-/** A bracket from the top of the item to the wall, held by a screw. */
+/** A bracket, screwed to the wall, that holds the item by its post. */
 const wallFix: Ink = together(
   body(box(2.5, 2.5, 11, 43), tint),
-  stroke(`${straight(27, 21, 27, 46)}${straight(43, 21, 43, 46)}${straight(27, 33, 43, 33)}${straight(27, 44, 43, 44)}`, 3),
-  stroke(straight(26.5, 21, 43.5, 21), bold),
-  stroke('M16.5 4.5V17.5H35', bold),
-  stroke(straight(5.5, 10, 21, 10), 3),
-  stroke(straight(23, 6.5, 23, 13.5), bold),
+  stroke(`${straight(29, 3, 29, 46)}${straight(43, 3, 43, 46)}${straight(29, 8, 43, 8)}${straight(29, 26, 43, 26)}${straight(29, 41, 43, 41)}`, 3),
+  body(box(14, 11, 3, 15), black, thin),
+  stroke(straight(17, 18.5, 25, 18.5), 3),
+  body(box(24.5, 14, 9, 9), black, thin),
+  stroke(`${straight(6, 14, 14, 14)}${straight(6, 23, 14, 23)}`, thin),
 );
 
 export const standingPictures = {

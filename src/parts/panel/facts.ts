@@ -1,3 +1,4 @@
+import { punchedShape } from '../../model/folding.ts';
 import { laidFlat, panelMass, sidesOf } from '../panels.ts';
 import { part } from '../part.ts';
 
@@ -5,7 +6,7 @@ import { part } from '../part.ts';
 export const facts = part(['panel', 'folded', 'plate'], {
   mass: panelMass,
   size: sidesOf,
-  delivered: laidFlat,
+  delivered: (shape) => punchedShape(laidFlat(shape), () => false),
   stock: { cutFrom: 'panels' },
   scale: { page: 0.1, small: 0.05, head: 0.017 },
   isWhole: true,

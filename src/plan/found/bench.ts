@@ -21,9 +21,10 @@ const ON_PANEL = ACTIONS.flatMap((action) => {
   return askedByPanel === undefined ? [] : [{ work: action as BenchWork, isAsked: askedByPanel }];
 });
 
-/** Tubes are sawn, and their ends filed and capped, before all else. */
-export const tubeJobs = (ground: Ground): readonly BenchJob[] =>
-  (['cut-tubes', 'cap-ends'] as const).flatMap((work) => jobIf(work, partsOf(ground, 'tube')));
+/** Tubes are sawn, those to be marked are while their ends are bare, and all ends are filed and capped, before all else. */
+export const tubeJobs = (ground: Ground): readonly BenchJob[] => [
+  ...jobIf('cut-tubes', partsOf(ground, 'tube')), ...markJobs(ground), ...jobIf('cap-ends', partsOf(ground, 'tube')),
+];
 
 /** For each kind of wrapped panel its bench work; a feature that it lacks asks for none. */
 export function wrappedJobs(ground: Ground): readonly (readonly BenchJob[])[] {
@@ -60,7 +61,7 @@ const A = 97;
 const isBent = (ground: Ground, unit: Unit | undefined): boolean => (ground.units.flaps.get(unit?.parts[0] ?? '') ?? []).length > 0;
 
 /** Bars that go through sleeves get the places of these marked. */
-export function markJobs(ground: Ground): readonly BenchJob[] {
+function markJobs(ground: Ground): readonly BenchJob[] {
   const bars = new Set(ground.links.filter(({ is }) => is === 'sleeve').map(({ a }) => a));
   return jobIf('mark-posts', [...bars].flatMap((index) => ground.units.all[index]?.parts ?? []));
 }

@@ -1,5 +1,5 @@
 import type { Model, Solids } from '../../model/index.ts';
-import { benchDraft, markJobs, plateJobs, tubeJobs, wrappedJobs, type BenchJob } from './bench.ts';
+import { benchDraft, plateJobs, tubeJobs, wrappedJobs, type BenchJob } from './bench.ts';
 import { hasBit, indicesOf, meets } from './bits.ts';
 import { boxDrafts } from './box-steps.ts';
 import { groundOf, type Ground } from './ground.ts';
@@ -144,9 +144,7 @@ function orderedSteps(search: Search, whole: Line, batches: readonly NamedBatch[
   };
   const made = batches.flatMap((batch, index) => [...panelsFirst(batch, index), ...lineSteps(ground, batch, batch, naming)]);
   const left = panels.filter((jobs) => !done.has(jobs)).flatMap((jobs) => [...bench(jobs, null, null), ...boxSteps(ground, naming, jobs, null)]);
-  // Bars are marked while they are at hand and bare, right after they are sawn.
-  const tubes = [...tubeJobs(ground), ...markJobs(ground)];
-  return [...bench(tubes, null, null), ...left, ...made, ...bench(plateJobs(ground), null, null), ...lineSteps(ground, whole, null, naming)];
+  return [...bench(tubeJobs(ground), null, null), ...left, ...made, ...bench(plateJobs(ground), null, null), ...lineSteps(ground, whole, null, naming)];
 }
 
 /** The batch that is the last to take what this one makes. */

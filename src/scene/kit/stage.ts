@@ -1,4 +1,4 @@
-import { chained, FLAT, moved, placed, undone, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, FLAT, moved, placed, punchedShape, undone, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../../model/index.ts';
 import { PARTS } from '../../parts/facts.ts';
 import type { FoldedFlap, Step } from '../../plan/index.ts';
 import type { Look, SceneBody } from '../types.ts';
@@ -54,19 +54,6 @@ function shapeNow(part: Part, folded: readonly FoldedFlap[], pins: readonly Part
   const there = pins.filter((pin) => drilled.has(pin.id));
   if (there.length === 0) return PARTS[kind].undrilled(shape);
   return there.length === pins.length || shape.form !== 'tube' ? shape : { ...shape, holes: shape.holes.filter(({ at }) => there.some((pin) => isAt(part, at, pin))) };
-}
-
-/** A panel with the holes that it has so far, of those that are punched where its tabs lie. */
-function punchedShape(shape: Shape, isPunched: (flap: string) => boolean): Shape {
-  if (shape.form === 'panel') {
-    const { pattern } = shape;
-    const isThere = (side: Side): boolean => pattern.holes.every(({ punched }) => punched === 'flat') || isPunched(side);
-    return { ...shape, pattern: { ...pattern, holes: pattern.holes.filter(({ side }) => isThere(side)), flaps: pattern.flaps.map((flap) => (isThere(flap.side) ? flap : { ...flap, pins: [] })) } };
-  }
-  if (shape.form !== 'folded') return shape;
-  // What is punched under a tab is never seen.
-  const holes = shape.pattern.holes.filter(({ punched, flap, depth }) => punched === 'flat' || (flap !== null && depth === null && isPunched(flap)));
-  return { ...shape, pattern: { ...shape.pattern, holes } };
 }
 
 /** Whether a pin goes through a bar so far from its middle, mm. */

@@ -14,6 +14,7 @@ export const facts = work({
   supplies: (model) => cappedEnds(model).map(({ count, ...end }) => ({ name: 'tube-cap', shape: { form: 'fitting', fitting: capFor(model.kit, end), ...end }, count, size: [end.outside] })),
   rules: [
     firm('sawn-before-filed', 'An end is filed when it is there.', 'item', doing('cut-tubes'), doing('cap-ends')),
+    rule('marked-before-capped', 'Marks are measured from the bare end.', 'item', doing('mark-posts'), doing('cap-ends')),
     rule('filed-before-pushed', 'Fibres of a rough end cut hands and scrape joints.', 'item', doing('cap-ends'), doing('push', 'push-through')),
   ],
 });

@@ -1,4 +1,5 @@
 import { arrow, black, body, panelStrip, stroke, tabPunchPicture, thin, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { rowOf } from './row.ts';
 
 /** A punch over a tab that lies on its panel. */
 const pictogram: Ink = together(
@@ -9,11 +10,13 @@ const pictogram: Ink = together(
   arrow(38, 8, 38, 24),
 );
 
-/** The first time it is done, the section tells how far from the edge and how deep. */
+/** Wherever it is done: where along the tab, how far from its edge and how deep. */
 export const picture: WorkPicture = {
   pictogram,
   paper: 'deck',
-  once: ({ model: { kit: { panel, panelPin, practice } }, papers }) => [tabPunchPicture({
-    thickness: panel.thickness, skin: panel.skin, diameter: panelPin.diameter, fromEdge: practice.pinEdge, depth: panelPin.length,
-  }, papers.bench.width)],
+  each: ({ model, papers }, step) => {
+    const { panel, panelPin, practice } = model.kit;
+    const tab = { thickness: panel.thickness, skin: panel.skin, diameter: panelPin.diameter, fromEdge: practice.pinEdge, depth: panelPin.length };
+    return [tabPunchPicture(tab, rowOf(model, step), papers.bench.width)];
+  },
 };
