@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
-import { linearDimension, runningDimension } from '../kit/dimension.ts';
+import { linearDimension, runningDimension, runningReach } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
@@ -22,9 +22,8 @@ interface Row {
   readonly length: number;
 }
 
-/** Height of the section, of the tab from above, and width of the section, mm of paper. */
+/** Height and width of the section, mm of paper. */
 const sectionHigh = 50;
-const planHigh = 40;
 const sectionWide = 62;
 /** Beside each other from this width of paper on, else one over the other, mm. */
 const both = 110;
@@ -40,12 +39,18 @@ const tape = { wide: 2.6, high: 3 } as const;
 /** The tab from above, mm of paper: how wide it is drawn, from a hole to its edge, the bar over it and the panel under it. */
 const plan = { wide: 13, edge: 6.5, bar: 5, panel: 6, left: 7, right: 17 } as const;
 
+/** From the panel's front to the line that measures along it, mm of paper. */
+const measured = 5;
+
+/** Height of the tab from above with its figures, mm of paper. */
+const planHigh = ({ at }: Row): number => 2 + plan.bar + plan.wide + plan.panel + measured + runningReach(at.map(tell.mm), cap) + 1;
+
 /**
  * Where holes are punched through a tab into its panel: the tab from above with its row of holes, measured from one end, where
  * there is one; and a section at a large scale: how far from the tab's edge, how deep through both, what stops the punch there.
  */
 export function tabPunchPicture(tab: PunchedTab, row: Row | null, width: number): DrawnPicture {
-  const height = row === null || width >= both ? sectionHigh : planHigh + sectionHigh;
+  const height = row === null ? sectionHigh : width >= both ? Math.max(sectionHigh, planHigh(row)) : planHigh(row) + sectionHigh;
   return toPicture({ width, height }, tabPunchMarks(tab, row, { width, height }));
 }
 
@@ -53,7 +58,7 @@ export function tabPunchPicture(tab: PunchedTab, row: Row | null, width: number)
 export function tabPunchMarks(tab: PunchedTab, row: Row | null, { width, height }: Paper): readonly Mark[] {
   if (row === null) return sectionMarks(tab, { x: 0, y: 0, width, height });
   const beside = width >= both;
-  const fromAbove: Box = { x: 0, y: beside ? (height - planHigh) / 2 : 0, width: beside ? width - sectionWide : width, height: planHigh };
+  const fromAbove: Box = { x: 0, y: beside ? (height - planHigh(row)) / 2 : 0, width: beside ? width - sectionWide : width, height: planHigh(row) };
   return [
     ...planMarks(tab, row, fromAbove),
     ...sectionMarks(tab, { x: beside ? width - sectionWide : 0, y: height - sectionHigh, width: beside ? sectionWide : width, height: sectionHigh }),
@@ -76,7 +81,7 @@ function planMarks({ fromEdge }: PunchedTab, { at, length }: Row, box: Box): rea
     ...[0.3, 0.7].map((share) => line(pens.edge, [from, top - plan.bar * share], [to, top - plan.bar * share])),
     ...at.map((along) => circle([x(along), y], 1.3, pens.cut, 'white')),
     ...runningDimension({
-      axis: 'x', datum: from, line: front + 5, feature: edge, cap, bounds: [box.x + 0.5, box.x + box.width - 0.5],
+      axis: 'x', datum: from, line: front + measured, feature: edge, cap, bounds: [box.x + 0.5, box.x + box.width - 0.5],
       stations: at.map((along) => ({ at: x(along), told: tell.mm(along), feature: y })),
     }),
     ...linearDimension({ axis: 'y', told: tell.mm(fromEdge), ends: [y, edge], line: to + 6 + toldWidth(tell.mm(fromEdge), cap, 400), feature: to, cap, upright: true }),

@@ -1,6 +1,6 @@
 import { chained, moved, placed, type Shape } from '../../model/index.ts';
 import {
-  movedBy, nearestOf, panelLines, propBodies, sceneName, STANDARD_VIEW, stageHand, tell, turnedBy, type Mark, type Scene, type StepGivens, type WorkScene,
+  movedBy, nearestOf, panelLines, sceneName, STANDARD_VIEW, stageHand, tell, turnedBy, type Mark, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** How far over the tab the punch is held and how long it is, mm. */
@@ -29,7 +29,6 @@ function punchScene({ model, step, solids }: StepGivens): Scene {
     bodies: [
       ...step.present.map((id) => hand.body(id, 'present')),
       ...step.present.filter((id) => hand.part(id).kind === 'panel').flatMap((id) => panelLines(hand, id, step.folded)),
-      ...propBodies(hand, step),
       ...pins.map(({ id }, index) => hand.prop({ tool: `punch-${index + 1}` }, punch, chained(hand.pose(id), moved([0, 0, HELD_OVER + PUNCH.length])), 'new')),
     ],
     marks: [

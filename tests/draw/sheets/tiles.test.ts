@@ -37,7 +37,8 @@ function pointsOf(mark: Mark): readonly Vec2[] {
 const onSheet = ({ view }: Tile, [x, y]: Vec2): Vec2 => [view.origin[0] + x * view.scale, view.origin[1] - y * view.scale];
 const inDrawing = ({ view }: Tile, [x, y]: Vec2): Vec2 => [x - view.origin[0], view.origin[1] - y];
 const within = ({ x, y, width, height }: Box, [px, py]: Vec2): boolean => px >= x - 1e-6 && px <= x + width + 1e-6 && py >= y - 1e-6 && py <= y + height + 1e-6;
-const key = ([x, y]: Vec2): string => `${x.toFixed(6)} ${y.toFixed(6)}`;
+/** Nought is written without a sign. */
+const key = (at: Vec2): string => at.map((value) => String(Math.round(value * 1e6) / 1e6 + 0)).join(' ');
 
 describe.each(sizes)('the tiles of $title', ({ item, size, sheet }) => {
   const laid = laidOut(modelOf(item, size), sheet);
