@@ -4,7 +4,7 @@ import { COPIES, openPrinter, PAPERS, type FullPaper } from '../../src/booklet/i
 import { sheetWhite } from '../../src/draw/index.ts';
 import { laidOut, type MarkingSheets } from '../../src/draw/sheets/laid-out.ts';
 import { overlap } from '../../src/draw/sheets/room.ts';
-import { segmentBoxes, segmentView } from '../../src/draw/sheets/segments.ts';
+import { segmentBoxes } from '../../src/draw/sheets/segments.ts';
 import type { Model } from '../../src/model/index.ts';
 import { hasPoppler } from '../booklet/print/poppler.ts';
 import { dictAt, key, readPdf } from '../booklet/print/readPdf.ts';
