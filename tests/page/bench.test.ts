@@ -98,8 +98,8 @@ describe('the order of work', () => {
   it('tells the place of a step and why it comes there', async () => {
     await hand.until(PLANNED);
     const steps = Number(/(\d+)$/.exec(await hand.text('.walk .count'))?.[1]);
-    await hand.put('.walk input', '21');
-    expect(await hand.text('.said .at')).toBe(`21 of ${steps}`);
+    await hand.put('.walk input', '22');
+    expect(await hand.text('.said .at')).toBe(`22 of ${steps}`);
     expect(await hand.text('.why')).toMatch(/After steps [\d, ]+: their parts are needed here\./);
     expect(await hand.text('.why')).toMatch(/Before steps [\d, ]+: these parts would be in the way: /);
   });
