@@ -8,6 +8,7 @@ export const facts = work({
   check: pair('tab-flat'),
   minutes: 3,
   waits: 0,
+  shownIn: 'creasing',
   sizes: ({ kit }) => ({ punch: [kit.panelPin.diameter] }),
   rules: [firm('punched-before-pinned', 'A pin needs its hole.', 'place', doing('punch-tab'), doing('pin-side', 'pin-corners'))],
 });
