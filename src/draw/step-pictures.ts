@@ -39,8 +39,8 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const rolled = rolledSteps(model, plan).get(step.number) ?? [];
   const walk = walkTo(model, plan, step);
   const told = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)], ...(walk === null ? {} : { walk }) }));
-  const [unpropped, propped] = [unproppedScene, proppedScene].map((scene) => [scene(model, plan, step, solids) ?? []].flat());
-  const before = [...(unpropped ?? []), ...(propped ?? []), ...rolledScenes(model, step, rolled, solids)].map(capped);
+  const onBlocks = [unproppedScene, proppedScene].flatMap((sceneOf) => sceneOf(model, plan, step, solids) ?? []);
+  const before = [...onBlocks, ...rolledScenes(model, step, rolled, solids)].map(capped);
   const closeUp = closeUpScene(model, step, solids);
   const papers = FORMATS[format];
   if (closeUp !== null && before.length === 0) return [composeBeside(told, capped(closeUp), papers[paper], papers.closeUp, draw), ...furtherPictures(givens, step, null)];

@@ -7,7 +7,8 @@ export const FLAT: Folding = { left: 0, right: 0, front: 0, back: 0 };
 export function punchedShape(shape: Shape, isPunched: (flap: string) => boolean): Shape {
   if (shape.form === 'panel') {
     const { pattern } = shape;
-    const isThere = (side: Side): boolean => pattern.holes.every(({ punched }) => punched === 'flat') || isPunched(side);
+    const areFlat = pattern.holes.every(({ punched }) => punched === 'flat');
+    const isThere = (side: Side): boolean => areFlat || isPunched(side);
     return { ...shape, pattern: { ...pattern, holes: pattern.holes.filter(({ side }) => isThere(side)), flaps: pattern.flaps.map((flap) => (isThere(flap.side) ? flap : { ...flap, pins: [] })) } };
   }
   if (shape.form !== 'folded') return shape;

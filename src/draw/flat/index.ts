@@ -9,7 +9,7 @@ export { markingPicture, type Marking } from './marking-picture.ts';
 export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';
 export { holesPunched, punchPicture } from './punch-picture.ts';
-export { tabPunchPicture } from './tab-punch.ts';
+export { tabPunchPicture, type TabRow } from './tab-punch.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
 export { socketPicture } from './socket-picture.ts';
 export { spacingPicture } from './spacing-picture.ts';

@@ -1,7 +1,6 @@
 import { flatHoles, type FlatPattern, type Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
-import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { earlier, pens } from '../kit/pens.ts';
@@ -10,6 +9,7 @@ import { tell } from '../../scene/index.ts';
 import { cornerMark, holeKinds, holeMark, type HoleKind, type Skinned } from './hole-marks.ts';
 import { markedFace } from './marked-face.ts';
 import { notchHole } from './panel-lines.ts';
+import { plate, tapeRound } from './punched-section.ts';
 
 /** Paper of the picture, mm. */
 export const punchHeight = 62;
@@ -21,8 +21,6 @@ const below = 9;
 /** Half of the section's width, and of the punch's, mm of paper. */
 const half = 17;
 const rod = 1.9;
-/** Tape round the punch that comes to lie on the face when the hole is deep enough, mm of paper. */
-const tape = { wide: 2.6, high: 3 } as const;
 
 /**
  * How each kind of hole of a panel is punched, beside its sign on the panel's drawing: the section at a large scale,
@@ -88,13 +86,9 @@ function punched({ depth, diameter }: HoleKind, { thickness, skin }: Skinned, bo
     line(pens.motion, [middle - wide - 5, up], [middle - wide - 5, top - 6]),
     arrowhead([middle - wide - 5, top - 3.8], [0, 1], 3.5),
     ...markedFace([middle + half - 5.5, sign === 'up' ? top : bottom], sign),
-    ...(depth === null ? [] : [...stopped(middle, wide, top), ...depths(depth, thickness, { middle, top, bottom, tip })]),
+    ...(depth === null ? [] : [...tapeRound(middle, wide, top), ...depths(depth, thickness, { middle, top, bottom, tip })]),
   ];
 }
-
-/** Tape round the punch on both sides, down on the face. */
-const stopped = (middle: number, wide: number, top: number): readonly Mark[] => [middle - wide - tape.wide, middle + wide].map((x) =>
-  area('ink', cornersOf({ x, y: top - tape.high, width: tape.wide, height: tape.high })));
 
 /** How deep the punch goes, and how thick the panel is. */
 const depths = (depth: number, thickness: number, { middle, top, bottom, tip }: { readonly middle: number; readonly top: number; readonly bottom: number; readonly tip: number }): readonly Mark[] => [
@@ -102,14 +96,6 @@ const depths = (depth: number, thickness: number, { middle, top, bottom, tip }: 
   ...linearDimension({ axis: 'y', told: tell.mm(depth), ends: [tip, top], line: middle - half - 4, feature: middle - half, cap, upright: true }),
   ...linearDimension({ axis: 'y', told: tell.mm(thickness), ends: [bottom, top], line: middle + half + 3 + toldWidth(tell.mm(thickness), cap, 400), feature: middle + half, cap, upright: true }),
 ];
-
-function plate(box: Box, skin: number): readonly Mark[] {
-  const ring = cornersOf(box);
-  return [
-    area('core', ring), outline(pens.cut, ring),
-    ...[box.y + skin, box.y + box.height - skin].map((y) => line(pens.edge, [box.x, y], [box.x + box.width, y])),
-  ];
-}
 
 /** The round corner of a notch, from the nearest edges of the blank. */
 function cornerHole(pattern: FlatPattern, box: Box): readonly Mark[] {

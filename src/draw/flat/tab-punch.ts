@@ -8,6 +8,7 @@ import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
 import type { Skinned } from './hole-marks.ts';
+import { plate, tapeRound } from './punched-section.ts';
 
 /** A tab that is punched where it lies on its panel, mm: how far from its edge, and how deep into both. */
 export interface PunchedTab extends Skinned {
@@ -17,7 +18,7 @@ export interface PunchedTab extends Skinned {
 }
 
 /** The holes of a tab: how far each is from one end of the tab, from the first on, and how long the tab is, mm. */
-interface Row {
+export interface TabRow {
   readonly at: readonly number[];
   readonly length: number;
 }
@@ -34,8 +35,6 @@ const below = 6;
 /** Of tab and panel left of the hole, and of the panel beyond the tab's edge, mm of paper. */
 const left = 18;
 const beyond = 8;
-/** Tape round the punch that comes to lie on the tab when the hole is deep enough, mm of paper. */
-const tape = { wide: 2.6, high: 3 } as const;
 /** The tab from above, mm of paper: how wide it is drawn, from a hole to its edge, the bar over it and the panel under it. */
 const plan = { wide: 13, edge: 6.5, bar: 5, panel: 6, left: 7, right: 17 } as const;
 
@@ -43,19 +42,19 @@ const plan = { wide: 13, edge: 6.5, bar: 5, panel: 6, left: 7, right: 17 } as co
 const measured = 5;
 
 /** Height of the tab from above with its figures, mm of paper. */
-const planHigh = ({ at }: Row): number => 2 + plan.bar + plan.wide + plan.panel + measured + runningReach(at.map(tell.mm), cap) + 1;
+const planHigh = ({ at }: TabRow): number => 2 + plan.bar + plan.wide + plan.panel + measured + runningReach(at.map(tell.mm), cap) + 1;
 
 /**
  * Where holes are punched through a tab into its panel: the tab from above with its row of holes, measured from one end, where
  * there is one; and a section at a large scale: how far from the tab's edge, how deep through both, what stops the punch there.
  */
-export function tabPunchPicture(tab: PunchedTab, row: Row | null, width: number): DrawnPicture {
+export function tabPunchPicture(tab: PunchedTab, row: TabRow | null, width: number): DrawnPicture {
   const height = row === null ? sectionHigh : width >= both ? Math.max(sectionHigh, planHigh(row)) : planHigh(row) + sectionHigh;
   return toPicture({ width, height }, tabPunchMarks(tab, row, { width, height }));
 }
 
 /** The marks of the picture, for the tests. */
-export function tabPunchMarks(tab: PunchedTab, row: Row | null, { width, height }: Paper): readonly Mark[] {
+export function tabPunchMarks(tab: PunchedTab, row: TabRow | null, { width, height }: Paper): readonly Mark[] {
   if (row === null) return sectionMarks(tab, { x: 0, y: 0, width, height });
   const beside = width >= both;
   const fromAbove: Box = { x: 0, y: beside ? (height - planHigh(row)) / 2 : 0, width: beside ? width - sectionWide : width, height: planHigh(row) };
@@ -66,7 +65,7 @@ export function tabPunchMarks(tab: PunchedTab, row: Row | null, { width, height 
 }
 
 /** The tab on its panel from above, along it to scale: its bar at the back, its free edge in front. */
-function planMarks({ fromEdge }: PunchedTab, { at, length }: Row, box: Box): readonly Mark[] {
+function planMarks({ fromEdge }: PunchedTab, { at, length }: TabRow, box: Box): readonly Mark[] {
   const [from, to] = [box.x + plan.left, box.x + box.width - plan.right];
   const top = box.y + 2 + plan.bar;
   const edge = top + plan.wide;
@@ -101,19 +100,14 @@ function sectionMarks({ thickness, skin, diameter, fromEdge, depth }: PunchedTab
   const size = tell.diameter(diameter);
   const shaft: readonly Vec2[] = [[hole - wide, up], [hole + wide, up], [hole + wide, tip], [hole - wide, tip]];
   return [
-    ...plate(start, edge + beyond, seam, bottom, skin * scale),
-    ...plate(start, edge, top, seam, skin * scale),
+    ...plate({ x: start, y: seam, width: edge + beyond - start, height: bottom - seam }, skin * scale),
+    ...plate({ x: start, y: top, width: edge - start, height: seam - top }, skin * scale),
     area('white', shaft), outline(pens.cut, shaft),
-    ...[hole - wide - tape.wide, hole + wide].map((x) => area('ink', cornersOf({ x, y: top - tape.high, width: tape.wide, height: tape.high }))),
+    ...tapeRound(hole, wide, top),
     line(pens.motion, [hole - wide - 7, up], [hole - wide - 7, top - 6]), arrowhead([hole - wide - 7, top - 3.8], [0, 1], 3.5),
     figure(size, [hole - wide - 10 - toldWidth(size, cap, 400) / 2, up + cap / 2], cap),
     ...linearDimension({ axis: 'x', told: tell.mm(fromEdge), ends: [hole, edge], line: top - 5, feature: top, cap }),
     line(pens.dimension, [start - 5, tip], [hole - wide, tip]),
     ...linearDimension({ axis: 'y', told: tell.mm(depth), ends: [tip, top], line: start - 4, feature: start, cap, upright: true }),
   ];
-}
-
-function plate(from: number, to: number, top: number, bottom: number, skin: number): readonly Mark[] {
-  const ring = cornersOf({ x: from, y: top, width: to - from, height: bottom - top });
-  return [area('core', ring), outline(pens.cut, ring), ...[top + skin, bottom - skin].map((y) => line(pens.edge, [from, y], [to, y]))];
 }

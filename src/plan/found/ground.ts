@@ -1,5 +1,5 @@
 import { cross, dot, unit as unitVector, type Connection, type Vec3 } from '../../model/index.ts';
-import { addBit, countOf, emptyBits, hasBit, meets, without, type Bits } from './bits.ts';
+import { addBit, countOf, emptyBits, hasBit, without, type Bits } from './bits.ts';
 import { boxesIn, type Box } from './boxes.ts';
 import { blockingOf, oppositeWay, type Blocking } from './blocking.ts';
 import { reachOf } from './convex.ts';
@@ -164,7 +164,7 @@ function flapsOf(units: Units, links: readonly Link[], ways: FoldWays, ups: read
 }
 
 /** A wrapped flap holds by itself once it is pinned. */
-const isPinned = ({ row, rowBits }: FlapFacts, set: Bits): boolean => row === null || meets(rowBits, set);
+const isPinned = ({ row }: FlapFacts, set: Bits): boolean => row === null || hasBit(set, row);
 
 /** The parts of a set that hang together, by all its links or by those that hold; each part once, in order of its first unit. */
 export function piecesIn(ground: Ground, set: Bits, holding: boolean): readonly Bits[] {

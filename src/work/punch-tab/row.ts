@@ -1,11 +1,6 @@
+import type { TabRow } from '../../draw/work-kit/index.ts';
 import { lengthOf, minus, placed, type Model } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
-
-/** The holes of a tab: how far each is from one end of the tab, from the first on, and how long the tab is, mm. */
-export interface TabRow {
-  readonly at: readonly number[];
-  readonly length: number;
-}
 
 /** The row of holes that a step punches along a side; null where it punches the corners of a box. */
 export function rowOf({ parts, kit: { practice: { pinEnd } } }: Model, { drillsFor, detail }: Step): TabRow | null {
