@@ -69,6 +69,9 @@ export const Walk = memo(function Walk({ steps, before, place, isBusy, told, isP
 /** ms that a motion takes on the screen. */
 const MOTION = 2600;
 
+/** Most of a motion that passes between two frames: a slow machine plays it slower, and leaves nothing out. */
+const LEAP = 0.05;
+
 /** Moves the place on with the clock until the motion is done; one that is done begins anew. */
 function usePlaying(isPlaying: boolean, place: Place, onPlace: WalkProps['onPlace'], onPlay: WalkProps['onPlay']): void {
   const latest = useRef({ place, onPlace, onPlay });
@@ -76,13 +79,14 @@ function usePlaying(isPlaying: boolean, place: Place, onPlace: WalkProps['onPlac
   useEffect(() => {
     if (!isPlaying) return undefined;
     let frame = 0;
-    let before: number | null = null;
+    // What the page shows may lag behind the clock: how far the motion is, is known here.
+    let played: { readonly done: number; readonly at: number } | null = null;
     const turn = (now: number): void => {
       const { place: at, onPlace: put, onPlay: play } = latest.current;
       if (at === null) return;
-      const from = before === null && at.done >= 1 ? 0 : at.done;
-      const done = Math.min(1, from + (before === null ? 0 : (now - before) / MOTION));
-      before = now;
+      const start = at.done >= 1 ? 0 : at.done;
+      const done = played === null ? start : Math.min(1, played.done + Math.min(LEAP, (now - played.at) / MOTION));
+      played = { done, at: now };
       put({ number: at.number, done });
       if (done >= 1) play(false);
       else frame = requestAnimationFrame(turn);
