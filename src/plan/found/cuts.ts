@@ -61,8 +61,12 @@ function byItself(ground: Ground, set: Bits, byWish: boolean): readonly (readonl
 function openCuts(ground: Ground, set: Bits, byWish: boolean): readonly (readonly Cut[])[] {
   const flaps = panelsIn(ground, set).flatMap((own) => flapsCuts(ground, set, own, byWish));
   const parted = partings(ground, set);
-  if (!ground.links.some(({ is, a, b }) => is === 'sleeve' && hasBit(set, a) && hasBit(set, b))) return [[...unpinned(ground, set), ...flaps, ...parted]];
-  return [[...unpinned(ground, set), ...parted.filter(keepsFlat)], [...flaps, ...parted.filter((one) => !keepsFlat(one))]];
+  const inTiers = (first: readonly Cut[], counts: (one: Cut) => boolean): readonly (readonly Cut[])[] => {
+    const [usual, fewer] = [parted.usual.filter(counts), parted.fewer.filter(counts)];
+    return byWish ? [[...first, ...usual, ...fewer]] : [[...first, ...usual], fewer];
+  };
+  if (!ground.links.some(({ is, a, b }) => is === 'sleeve' && hasBit(set, a) && hasBit(set, b))) return inTiers([...unpinned(ground, set), ...flaps], () => true);
+  return [...inTiers(unpinned(ground, set), keepsFlat), ...inTiers(flaps, (one) => !keepsFlat(one))];
 }
 
 /** Frames are closed and wrapped lying flat, before they go on posts. */
@@ -242,20 +246,27 @@ const offWays = (ground: Ground, plate: Unit): readonly Vec3[] =>
   ground.blocking.ways.filter((way) => (ground.linksAt[plate.index] ?? []).some(({ is, a, free }) => is === 'lay' && a === plate.index && free.some((out) => dot(out, way) > 0.999)));
 
 /** Sets that leave along a way with all that blocks them. */
-function partings(ground: Ground, set: Bits): readonly Cut[] {
-  const found = new Map<string, Cut>();
-  const offer = (leaving: readonly Leaving[]): void => {
+interface Partings {
+  readonly usual: readonly Cut[];
+  /** Fewer of some alike ones than a builder would take at once: for sets that come apart in no other way. */
+  readonly fewer: readonly Cut[];
+}
+
+function partings(ground: Ground, set: Bits): Partings {
+  const known = new Set<string>();
+  const cutsFor = (offers: readonly (readonly Leaving[])[]): readonly Cut[] => offers.flatMap((leaving) => {
     const key = leaving.map(({ set: own, way }) => `${keyOf(own)}${ground.blocking.ways.indexOf(way)}`).join(';');
-    if (found.has(key)) return;
+    if (known.has(key)) return [];
+    known.add(key);
     const made = cut(ground, set, 'part', leaving);
-    if (!isEmpty(made.restBits)) found.set(key, made);
-  };
-  const loose = ground.blocking.ways.map((_, way) => loosest(ground, set, way));
-  loose.forEach((first, way) => {
-    for (const group of peeled(ground, set, way, first)) offersOf(ground, group, way).forEach(offer);
+    return isEmpty(made.restBits) ? [] : [made];
   });
-  bothWays(ground, set, loose).forEach(offer);
-  return [...found.values()];
+  const loose = ground.blocking.ways.map((_, way) => loosest(ground, set, way));
+  const groups = loose.flatMap((first, way) => peeled(ground, set, way, first).map((layers) => offersOf(ground, layers, way)));
+  return {
+    usual: cutsFor([...groups.flatMap(({ usual }) => usual), ...bothWays(ground, set, loose)]),
+    fewer: cutsFor(groups.flatMap(({ fewer }) => fewer)),
+  };
 }
 
 /** The smallest sets that leave along a way: each blocked by nothing but itself, and hanging together. */
@@ -288,18 +299,21 @@ function peeled(ground: Ground, set: Bits, way: number, first: readonly Bits[]):
 const lookOf = (ground: Ground, set: Bits): string =>
   indicesOf(set).map((index) => ground.units.all[index]?.look ?? 0).sort((a, b) => a - b).join(' ');
 
-/** All layers, all but the last one, and of one layer those at one side of the item. */
-function offersOf(ground: Ground, layers: Layers, way: number): readonly (readonly Leaving[])[] {
+/** Usual: all layers, and of one layer those at one side of the item; feet stay together. Fewer: all layers but the last one, feet of one side, one alone. */
+function offersOf(ground: Ground, layers: Layers, way: number): Readonly<Record<keyof Partings, readonly (readonly Leaving[])[]>> {
   const direction = ground.blocking.ways[way] ?? [0, 0, 1];
   const leaving = (sets: readonly Bits[]): readonly Leaving[] => sets.map((set) => ({ set, way: direction }));
   const [first = []] = layers;
-  return [
-    leaving(layers.flat()),
-    ...(layers.length > 1 ? [leaving(layers.slice(0, -1).flat())] : []),
-    ...(first.length > 1 ? ground.blocking.ways.flatMap((side, at) => (parallel(side, direction) ? [] : [leaving(outermost(ground, first, at))])) : []),
-    ...first.map((one) => leaving([one])),
-  ];
+  const sides = first.length < 2 ? [] : ground.blocking.ways.flatMap((side, at) => (parallel(side, direction) ? [] : [leaving(outermost(ground, first, at))]));
+  const feet = first.every((one) => isFoot(ground, one));
+  return {
+    usual: [leaving(layers.flat()), ...(feet ? [] : sides)],
+    fewer: [...(layers.length > 1 ? [leaving(layers.slice(0, -1).flat())] : []), ...(feet ? sides : []), ...first.map((one) => leaving([one]))],
+  };
 }
+
+/** Whether a set is but a foot. */
+const isFoot = (ground: Ground, set: Bits): boolean => indicesOf(set).every((index) => (ground.linksAt[index] ?? []).every(({ is, a }) => is === 'foot' && a === index));
 
 /** Those of some sets that stand farthest to a side, told by its way. */
 function outermost({ places }: Ground, sets: readonly Bits[], side: number): readonly Bits[] {
