@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import type { Plan, WorkerCheck } from '../../plan/index.ts';
 import { isolate } from '../words/index.ts';
 import { pageRoom } from './foot.tsx';
@@ -14,6 +14,8 @@ import type { BookletInput } from './types.ts';
 /** Height of a check's pictures, of the numbers of its steps, white between pictures and words and under both, mm. */
 const pictureHeight = 16;
 const stepsHeight = 7;
+/** Width of a letter of these numbers, of the widest figures of our languages, mm. */
+const stepLetter = 3.1;
 export const checkGap = 1;
 const checkWhite = 2.5;
 /** Words' lines and white between checks side by side; the room of the pictures where the words stand beside them, mm. */
@@ -57,8 +59,24 @@ function checkedSteps({ steps }: Plan): readonly Checked[] {
   return [...found.values()];
 }
 
-/** Numbers of steps, an unbroken row as its first and last: `3–5 · 9`. */
-const stepNumbers = ({ words }: BookletInput, numbers: readonly number[]): string => isolate(stepRows(numbers).map((row) => rowText(words, row)).join(' · '));
+const between = ' · ';
+
+/** Lines of numbers of steps, an unbroken row as its first and last: `3–5 · 9`. */
+function stepLines(input: BookletInput, numbers: readonly number[]): readonly string[] {
+  const width = checkWidth(input);
+  return stepRows(numbers).map((row) => rowText(input.words, row)).reduce<readonly string[]>((lines, row) => {
+    const last = lines.at(-1);
+    if (last === undefined) return [row];
+    const longer = `${last}${between}${row}`;
+    return longer.length * stepLetter <= width ? [...lines.slice(0, -1), longer] : [...lines, row];
+  }, []);
+}
+
+/** Room of one check's pictures and numbers, mm. */
+function checkWidth(input: BookletInput): number {
+  const { main } = sheets[input.paper];
+  return wordsBeside(input) ? checkPictures : (main - checkColumnGap) / 2;
+}
 
 function inRows<Entry>(entries: readonly Entry[], wide: number): readonly (readonly Entry[])[] {
   return Array.from({ length: Math.ceil(entries.length / wide) }, (_, index) => entries.slice(wide * index, wide * (index + 1)));
@@ -73,22 +91,24 @@ function wordsBeside(input: BookletInput): boolean {
 
 /** Two checks side by side, their words under the pictures; or one, its words beside them. */
 function rowHeight(input: BookletInput, checks: readonly Checked[]): number {
-  const pictures = pictureHeight + stepsHeight;
+  const pictures = pictureHeight + stepsHeight * Math.max(...checks.map(({ steps }) => stepLines(input, steps).length));
   if (input.edition === 'pictures') return pictures + checkWhite;
-  const { main } = sheets[input.paper];
   const beside = wordsBeside(input);
-  const width = beside ? main - checkPictures : (main - checkColumnGap) / 2;
+  const width = beside ? sheets[input.paper].main - checkPictures : checkWidth(input);
   const words = Math.max(...checks.map(({ check }) => saidHeight(input, checkName(check), width, { size: textSize, leading: checkLine, how: 'beside' })));
   return beside ? Math.max(pictures, words) + checkWhite : pictures + checkGap + words + checkWhite;
 }
 
 function CheckEntry({ input, checked: { check, steps } }: { readonly input: BookletInput; readonly checked: Checked }): ReactNode {
   const { edition } = input;
+  const lines = stepLines(input, steps);
   return (
     <li>
       <div>
         <div className="pair"><CheckPictures input={input} check={check} height={pictureHeight} /></div>
-        <b className="asked-at" style={{ height: `${stepsHeight}mm` }}><Spoken text={stepNumbers(input, steps)} /></b>
+        <b className="asked-at" style={{ height: `${stepsHeight * lines.length}mm` }}>
+          {lines.map((line) => <Fragment key={line}><Spoken text={isolate(line)} /><br /></Fragment>)}
+        </b>
       </div>
       {edition === 'words' && <p><Said input={input} say={checkName(check)} how="beside" /></p>}
     </li>
