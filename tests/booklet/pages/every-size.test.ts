@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { checkModel } from '../../../src/check/index.ts';
 import { declaredFor } from '../../../src/read/index.ts';
 import { planTubes } from '../../../src/cut/index.ts';
@@ -8,6 +8,7 @@ import { planeOf, project } from '../../../src/draw/picture/plane.ts';
 import { placed } from '../../../src/model/index.ts';
 import { planItem } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
+import { openPrinter, picturePlace, type Printer } from '../../../src/booklet/print/index.ts';
 import { overviewPage, wallPages } from '../../../src/booklet/posters/index.ts';
 import { PAPERS } from '../../../src/booklet/papers/index.ts';
 import { laidFor, PUBLICATIONS } from '../../../src/booklet/publications/facts.ts';
@@ -36,6 +37,10 @@ const outlineOnly: LineDrawer = (bodies, view, apart): LineDrawing => {
 const locales = localesOnDisk();
 const words = new Map(languagesIn(locales).map((lang) => [lang, loadWords(locales, lang)]));
 
+let printer: Printer;
+beforeAll(async () => { printer = await openPrinter(); });
+afterAll(() => printer.close());
+
 describe.each(pagedSizes)('every booklet of the $name has room for all it says', ({ name: sizeName, item, size }) => {
   const tried = <Row extends { readonly size: string; readonly paper: string }>(rows: readonly Row[], paper: string): readonly Row[] => rows.filter((row) => row.size === sizeName && row.paper === paper);
   let of: (format: 'page' | 'small' | 'thumb', lang: string) => BookletInput;
@@ -59,6 +64,13 @@ describe.each(pagedSizes)('every booklet of the $name has room for all it says',
       expect([lang, pageCount > 10 && pageCount < 150]).toEqual([lang, true]);
     }
     if (tried(picturePages, paper).length > 0) expect(bookletPages({ ...of(format, 'en'), edition: 'pictures', paper }).pageCount).toBeGreaterThan(10);
+  });
+
+  it('in the browser too: nothing is cut off or reaches over its sheet', async () => {
+    for (const [lang, edition] of [['en', 'pictures'], ['el', 'words']] as const) {
+      const { html, css, dir, title } = bookletPages({ ...of('page', lang), edition, paper: 'a4', placePicture: picturePlace });
+      expect(await printer.measure({ id: `${lang} ${edition}`, html, css, lang, dir, title, paper: 'a4', contentMark: '3f9c1a7e' })).toEqual([]);
+    }
   });
 
   it('as posters', () => {
