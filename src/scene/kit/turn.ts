@@ -115,7 +115,7 @@ function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Tu
   return { pose, marks: turnMarks(path, angle), leads: leading(before, [0, 0, 1]) };
 }
 
-/** Turned on the spot, and drawn to the right of where it lay before; the arrow goes round it, over its top. */
+/** Turned on the spot, and drawn beside where it lay before, on the side to which its front goes; so the arrow round its front leads from before to after. */
 function aboutUpright(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
   const box = boxRound(before);
   const middle = times(plus(box.min, box.max), 0.5);
@@ -123,7 +123,8 @@ function aboutUpright(axis: Vec3, angle: number, before: readonly SceneBody[]): 
   const after = [0, 1].map((way) => Math.abs(Math.cos(angle)) * (halves[way] ?? 0) + Math.abs(Math.sin(angle)) * (halves[1 - way] ?? 0));
   // As far as both reach across the paper, with white between them.
   const reach = seenAcross(halves) + seenAcross(after);
-  const aside: Vec3 = [(reach * (1 + GAP / 2)) / ACROSS[0], 0, 0];
+  const side = Math.sign(axis[2] * angle);
+  const aside: Vec3 = [(side * reach * (1 + GAP / 2)) / ACROSS[0], 0, 0];
   const pose = (share: number): Pose => chained(moved(plus(middle, times(aside, share))), turned(axis, angle * share), moved(times(middle, -1)));
   const centre: Vec3 = [middle[0] + aside[0] / 2, middle[1], box.max[2]];
   const first = -Math.PI / 2 - (axis[2] * angle) / 2;
