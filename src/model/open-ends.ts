@@ -18,18 +18,17 @@ export const cappedEnds = (model: Pick<Model, 'parts' | 'connections' | 'kit'>):
 /** Whether open ends of tubes get caps: what a kit says nothing of is brought as any other supply. */
 export const hasCaps = ({ kit: { caps } }: Pick<Model, 'kit'>): boolean => caps?.tubeEnds !== false;
 
-/** The capped ends by the length of the tube, mm, in the order in which the model has them. */
-export function cappedLengths(model: Pick<Model, 'parts' | 'connections' | 'kit'>): readonly { readonly length: number; readonly count: number }[] {
-  const open = !hasCaps(model) ? [] : openTubes(model).filter(({ count }) => count > 0);
-  const lengths = [...new Set(open.map(({ length }) => length))];
-  return lengths.map((length) => ({ length, count: open.reduce((sum, each) => sum + (each.length === length ? each.count : 0), 0) }));
+/** The ends that the work caps, by tube, in the order in which the model has them. */
+export function cappedTubes(model: Pick<Model, 'parts' | 'connections' | 'kit'>): ReadonlyMap<string, readonly OpenEnd['end'][]> {
+  const open = hasCaps(model) ? openPlaces(model) : [];
+  return new Map([...new Set(open.map(({ tube }) => tube))].map((tube) => [tube, open.filter((each) => each.tube === tube).map(({ end }) => end)]));
 }
 
 /** Every tube with how many of its ends stay open. */
-function openTubes(model: Pick<Model, 'parts' | 'connections'>): readonly { readonly outside: number; readonly inside: number; readonly length: number; readonly count: number }[] {
+function openTubes(model: Pick<Model, 'parts' | 'connections'>): readonly { readonly outside: number; readonly inside: number; readonly count: number }[] {
   const open = openPlaces(model);
   return model.parts.flatMap(({ id, shape }) => (shape.form === 'tube'
-    ? [{ outside: shape.outside, inside: shape.inside, length: Math.round(shape.length * 1e6) / 1e6, count: open.filter(({ tube }) => tube === id).length }] : []));
+    ? [{ outside: shape.outside, inside: shape.inside, count: open.filter(({ tube }) => tube === id).length }] : []));
 }
 
 /** An end of a tube that stays open: the one at −x or +x of the tube's own axis. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { buildModel, cableEnds, cableTest, capFor, cappedEnds, cappedLengths, openEnds, wallPlaces } from '../../src/model/index.ts';
+import { buildModel, cableEnds, cableTest, capFor, cappedEnds, cappedTubes, openEnds, wallPlaces } from '../../src/model/index.ts';
 import { planItem, suppliesOf } from '../../src/plan/index.ts';
 import { everySize, itemNamed, modelOf } from '../support/items.ts';
 import { loadSolids } from '../../src/model/index.ts';
@@ -48,8 +48,9 @@ describe('open ends of tubes', () => {
   it('stay as they are sawn where the kit has no caps', () => {
     const rack = modelOf(itemNamed('rack'), 'standard');
     const bare = { ...rack, kit: { ...rack.kit, caps: { tubeEnds: false, studs: false } } };
-    expect([openEnds(bare).length, cappedEnds(bare), cappedLengths(bare)]).toEqual([1, [], []]);
+    expect([openEnds(bare).length, cappedEnds(bare), cappedTubes(bare).size]).toEqual([1, [], 0]);
     expect(cappedEnds(rack)).toEqual(openEnds(rack));
+    expect([...cappedTubes(rack).values()]).toEqual(Array(4).fill([-1, 1]));
   });
 
   it('are two less for a tube with a cap at both ends', () => {

@@ -30,13 +30,23 @@ const FIBRE = 4;
 const RING = 19;
 const ENLARGED = 4.5;
 const cap = capHeights.step;
-/** How many ends are filed, and of the tubes of each letter how many are capped. */
+/** How many ends are filed, and which tubes are capped. */
 export interface EndCounts {
   readonly filed: number;
-  readonly capped: readonly { readonly letter: string; readonly count: number }[];
+  readonly capped: readonly CappedTubes[];
 }
 
-/** Sections side by side: a rough end filed wet inside and out, its edges enlarged and, where ends are capped, the cap pushed in; under the first and the last how many ends. */
+/** Tubes capped alike: what is written on them, their length and marks, mm from the first end (the foot of a post), and whether that end and the other get a cap. */
+export interface CappedTubes {
+  readonly letter: string;
+  readonly count: number;
+  readonly length: number;
+  readonly marks: readonly number[];
+  readonly first: boolean;
+  readonly last: boolean;
+}
+
+/** Sections side by side: a rough end filed wet inside and out, its edges enlarged and, where ends are capped, the cap pushed in; under the first how many ends, under the last which tubes at which ends. */
 export function endPicture(tube: TubeEnd, own: Cap, ends: EndCounts, paper: Paper): DrawnPicture {
   return toPicture(paper, endMarks(tube, own, ends, paper));
 }
@@ -52,13 +62,39 @@ export function endMarks(tube: TubeEnd, own: Cap, ends: EndCounts, paper: Paper)
     ...filed(tube, [first + 4, y]),
     figure(tell.times(ends.filed), [first + wide / 2, paper.height - 5], capHeights.count, 700),
     ...enlarged(tube, [second + wide / 2, y]),
-    ...(third === undefined ? [] : [...capped(tube, own, [third + 3, y]), ...counted(ends.capped, [third + wide / 2, paper.height - 5], wide)]),
+    ...(third === undefined ? [] : [...capped(tube, own, [third + 3, y]), ...wholeTubes(ends.capped, third + wide, paper.height)]),
   ];
 }
 
-/** The letters that are written on the capped tubes, each with how many of its ends, in a row. */
-const counted = (capped: EndCounts['capped'], [x, y]: Vec2, wide: number): readonly Mark[] => capped.map(({ letter, count }, index): Mark =>
-  figure(tell.letters(`${letter} ×${count}`.trim()), [x + (index - (capped.length - 1) / 2) * Math.min(18, wide / capped.length), y], capHeights.count, 700));
+/** Size of a whole tube drawn small, mm of paper, from row to row, and the room for its letter and count. */
+const SMALL = { long: 26, wide: 3.2, row: 8.5, told: 24 } as const;
+/** Rings near the first end of a marked tube, mm of paper: a sign, to no scale. */
+const RINGS = [1, 2];
+/** A cap drawn small, mm of paper: its head, and how far it stands off the end that it goes into. */
+const SMALL_CAP = { head: 1.2, plug: 2, off: 1.4 } as const;
+
+/** Under each other each kind of capped tube with its marks and its caps at their ends, what is written on it and how many there are. */
+const wholeTubes = (capped: EndCounts['capped'], right: number, height: number): readonly Mark[] => capped.flatMap((kind, index) => {
+  const y = height - 5 - (capped.length - 1 - index) * SMALL.row;
+  const end = right - SMALL.told - SMALL_CAP.off - SMALL_CAP.plug - SMALL_CAP.head;
+  const start = end - SMALL.long;
+  const ring: readonly Vec2[] = [[start, y - SMALL.wide / 2], [end, y - SMALL.wide / 2], [end, y + SMALL.wide / 2], [start, y + SMALL.wide / 2]];
+  const rings = kind.marks.length === 0 ? [] : [...RINGS, ...kind.marks.map((at) => (at / kind.length) * SMALL.long)];
+  return [
+    area('panel', ring), outline(pens.edge, ring),
+    ...rings.map((at) => line(pens.edge, [start + at, y - SMALL.wide / 2], [start + at, y + SMALL.wide / 2])),
+    ...(kind.first ? smallCap([start, y], -1) : []), ...(kind.last ? smallCap([end, y], 1) : []),
+    figure(tell.letters(`${kind.letter} ×${kind.count}`.trim()), [right - SMALL.told / 2, y], capHeights.count, 700),
+  ];
+});
+
+/** A cap on its way into an end, to the left (−1) or to the right of the tube. */
+function smallCap([x, y]: Vec2, side: -1 | 1): readonly Mark[] {
+  const at = (out: number, up: number): Vec2 => [x + side * out, y + up];
+  const { head, plug, off } = SMALL_CAP;
+  const ring = [at(off, -1), at(off + plug, -1), at(off + plug, -2.2), at(off + plug + head, -2.2), at(off + plug + head, 2.2), at(off + plug, 2.2), at(off + plug, 1), at(off, 1)];
+  return [area('fresh', ring), outline(pens.edge, ring)];
+}
 
 /** Both walls of a tube cut lengthwise, from a point on its axis to the right; `broken` mm of paper off the edges of its end. */
 function walls({ outside, inside }: TubeEnd, [x, y]: Vec2, broken: number): readonly Mark[] {

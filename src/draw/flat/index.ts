@@ -1,6 +1,6 @@
 export { blocksPicture } from './blocks-picture.ts';
 export { cutBarsPaper, cutBarsPicture } from './cut-bars.ts';
-export { endPicture, type TubeEnd } from './end-picture.ts';
+export { endPicture, type CappedTubes, type TubeEnd } from './end-picture.ts';
 export { framePicture } from './frame-picture.ts';
 export { foldSeries } from './folded/fold-series.ts';
 export { foldedPatternPicture } from './folded/folded-pattern.ts';

@@ -21,9 +21,11 @@ const bracket = { plate: 80, thickness: 4, reach: 60 };
 
 describe('the picture of sawn ends', () => {
   it.each(papers)('tells how many there are and how much is filed off, on paper of $width by $height', (paper) => {
-    const [cap, ends] = [{ diameter: 28, thickness: 3, plug: 20 }, { filed: 24, capped: [{ letter: 'A', count: 8 }] }];
+    const [cap, ends] = [{ diameter: 28, thickness: 3, plug: 20 }, {
+      filed: 24, capped: [{ letter: 'A', count: 4, length: 1500, marks: [74.5, 514, 954], first: true, last: true }, { letter: 'B2', count: 12, length: 300, marks: [], first: false, last: true }],
+    }];
     const picture = endPicture(tube, cap, ends, paper);
-    expect(texts(picture)).toEqual(expect.arrayContaining(['×24', 'A ×8', '1', '2', '3']));
+    expect(texts(picture)).toEqual(expect.arrayContaining(['×24', 'A ×4', 'B2 ×12', '1', '2', '3']));
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(endMarks(tube, cap, ends, paper))]).toEqual([[], [], [], []]);
   });
 });
