@@ -28,7 +28,7 @@ export function stepPictures(givens: StepGivens, step: Step): readonly Picture[]
   return drawn.map((each, piece) => pictureAs({ what: 'step', step: step.number, piece }, each));
 }
 
-const flatGivens = ({ model, cuts, format = 'page' }: StepGivens): FlatGivens => ({ model, cuts, papers: FORMATS[format] });
+const flatGivens = ({ model, plan, cuts, format = 'page' }: StepGivens): FlatGivens => ({ model, plan, cuts, papers: FORMATS[format] });
 
 /** The step's own scene, beside it what is done before or what is enlarged, and the further pictures. */
 function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' | 'whole'): readonly DrawnPicture[] {

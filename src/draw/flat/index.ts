@@ -16,7 +16,7 @@ export { spacingPicture } from './spacing-picture.ts';
 export { stockPicture } from './stock-picture.ts';
 export { stepPaper } from './step-paper.ts';
 export { cableCutPicture, type CableCut } from './cable/cut-picture.ts';
-export { knotSeries } from './cable/knot-series.ts';
+export { knotReminder, knotSeries } from './cable/knot-series.ts';
 export { practicePicture } from './practice-picture.ts';
 export { tracePicture, type TraceWay } from './trace-picture.ts';
 export { wallPicture, type WallShown } from './wall-picture.ts';

@@ -13,7 +13,8 @@ import { pensFor, strokes } from './strokes.ts';
 import { walkMarks, walkSign } from './walk-sign.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, line, movedBox, orderRadius, ringedNumeral, type Mark } from '../kit/marks.ts';
-import { band, pens } from '../kit/pens.ts';
+import { pens } from '../kit/pens.ts';
+import { crossed, ticked } from '../kit/right-wrong.ts';
 import { roundBox, toPicture, type Paper } from '../kit/svg.ts';
 import { cornersOf } from '../kit/geometry.ts';
 
@@ -116,17 +117,12 @@ export function composePair(right: Scene, wrong: Scene, paper: Paper, lineDrawin
     ...toPicture(paper, [
       paperGround(paper),
       ...parts.map(({ at, drawn }): Mark => ({ mark: 'placed', at, marks: drawn.marks })),
-      ...tick(sign(0)), ...crossed(sign(1)),
+      ...ticked(sign(0)), ...crossed(sign(1)),
     ]),
     labels: [],
     newPartShares: {},
   };
 }
-
-const tick = ([x, y]: Vec2): readonly Mark[] => [line(band(SIGN_LINE), [x - 3, y], [x - 1, y + 2.6], [x + 3.2, y - 3])];
-const crossed = ([x, y]: Vec2): readonly Mark[] => [line(band(SIGN_LINE), [x - 2.6, y - 2.6], [x + 2.6, y + 2.6]), line(band(SIGN_LINE), [x - 2.6, y + 2.6], [x + 2.6, y - 2.6])];
-/** Width of the lines of a sign, mm. */
-const SIGN_LINE = 1.1;
 
 /** Of each part the greater share. */
 const greater = (one: DrawnPicture['newPartShares'], other: DrawnPicture['newPartShares']): DrawnPicture['newPartShares'] =>

@@ -1,8 +1,9 @@
 import { tubeLetter } from '../../cut/index.ts';
 import { cableEnds, cableTest, capFor, cappedLengths, type Model } from '../../model/index.ts';
-import { cableCutPicture, endPicture, knotSeries, wallPicture, type CableCut, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, endPicture, knotReminder, knotSeries, wallPicture, type CableCut, type WallShown } from '../flat/index.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
+import type { DrawnFlat } from './work-picture.ts';
 
 /** Sawn ends filed and capped: the tube as the kit has it, how many ends the item's pieces have, and of which of them how many stay open and are capped. */
 export function endSheet(model: Model, paper: Paper): DrawnPicture {
@@ -19,9 +20,15 @@ export function wallSheet({ kit: { catalogue } }: Model, wall: WallShown, pull: 
   return wallPicture(bracket, wall, pull, paper);
 }
 
-/** How the cables of a step are measured, cut, tied, drawn tight and looked at: all of it at each of their lengths, for where the loops come and how far it may give way hang on it. */
-export const cableSheets = (model: Model, ids: readonly string[], paper: Paper): readonly DrawnPicture[] =>
-  cablesOf(model, ids).flatMap((cable) => [cableCutPicture([cable], paper), knotSeries(cable, paper)]);
+/** How the cables of a step are measured and cut; how they are tied, drawn tight and looked at where cables are tied first, and where that was shown at later steps, with what hangs on their length. */
+export const cableSheets: DrawnFlat = ({ model, plan, papers: { bench } }, step) => {
+  const cables = cablesOf(model, step.newParts.flatMap(({ ids }) => ids));
+  const first = plan.steps.find(({ action }) => action === step.action) ?? step;
+  return cables.flatMap((cable, index) => [
+    cableCutPicture([cable], bench),
+    ...(step === first && index === 0 ? knotSeries(cable, bench) : [knotReminder(cable, first.number, bench)]),
+  ]);
+};
 
 /** The cables by length, the longest first. */
 function cablesOf({ parts }: Model, ids: readonly string[]): readonly CableCut[] {
