@@ -105,6 +105,17 @@ function numbered(scene: Scene, { width, height }: Paper, lineDrawing: LineDrawe
   return { ...drawn, marks, labels: [...drawn.labels.map((box) => movedBox(box, [across, 0])), { x: 0.5, y: 0.5, width: 2 * radius, height: 2 * radius }] };
 }
 
+/** Scenes side by side, each with its number. As `composePicture`. */
+export function composeRow(scenes: readonly Scene[], paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
+  const width = (paper.width - SMALL_GAP * (scenes.length - 1)) / scenes.length;
+  const placed = scenes.map((scene, index) => ({ at: [index * (width + SMALL_GAP), 0] as const, drawn: numbered(scene, { width, height: paper.height }, lineDrawing) }));
+  return {
+    ...toPicture(paper, [paperGround(paper), ...placed.map(({ at, drawn }): Mark => ({ mark: 'placed', at, marks: drawn.marks }))]),
+    labels: placed.flatMap(({ at, drawn }) => drawn.labels.map((box) => roundBox(movedBox(box, at)))),
+    newPartShares: {},
+  };
+}
+
 /** Room beside each scene of a pair for its sign. */
 const SIGN = 12;
 
