@@ -11,6 +11,7 @@ export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';
 export { holesPunched, punchPicture } from './punch-picture.ts';
 export { tabPunchPicture, type TabRow } from './tab-punch.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
+export { farFromEnd, sleeveMarkPicture, type SleeveToDrill } from './sleeve-mark-picture.ts';
 export { socketPicture } from './socket-picture.ts';
 export { spacingPicture } from './spacing-picture.ts';
 export { stockPicture } from './stock-picture.ts';

@@ -1,6 +1,6 @@
 import { tubeLetter } from '../../cut/index.ts';
-import { cableEnds, cableTest, capFor, cappedLengths, type Model } from '../../model/index.ts';
-import { cableCutPicture, endPicture, knotReminder, knotSeries, wallPicture, type CableCut, type WallShown } from '../flat/index.ts';
+import { cableEnds, cableTest, capFor, cappedLengths, jointPorts, type JointPorts, type Model } from '../../model/index.ts';
+import { cableCutPicture, endPicture, knotReminder, knotSeries, sleeveMarkPicture, wallPicture, type CableCut, type WallShown } from '../flat/index.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
 import type { DrawnFlat } from './work-picture.ts';
@@ -19,6 +19,16 @@ export function wallSheet({ kit: { catalogue } }: Model, wall: WallShown, pull: 
   const bracket = catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 80, thickness: 4, reach: 60 };
   return wallPicture(bracket, wall, pull, paper);
 }
+
+/** Where a sleeve is drilled, measured from its end; nothing where a step drills through none. */
+export const sleevesMeasured: DrawnFlat = ({ model, papers: { bench } }, { drillsFor }) => {
+  const held = model.connections.find((each) => each.is === 'pin' && drillsFor.includes(each.pin) && jointHeld(model, each.holds) !== null);
+  const joint = held?.is === 'pin' ? jointHeld(model, held.holds) : null;
+  const sleeve = joint?.ports.find((port) => port.is === 'sleeve');
+  return joint === null || sleeve?.is !== 'sleeve' ? [] : [sleeveMarkPicture({ sleeve, outside: joint.outside, tube: model.kit.tube.outsideDiameter }, bench.width)];
+};
+
+const jointHeld = ({ parts }: Model, held: readonly string[]): JointPorts | null => parts.flatMap(({ id, shape }) => (held.includes(id) ? jointPorts(shape) ?? [] : []))[0] ?? null;
 
 /** How the cables of a step are measured and cut; how they are tied, drawn tight and looked at where cables are tied first, and where that was shown at later steps, with what hangs on their length. */
 export const cableSheets: DrawnFlat = ({ model, plan, papers: { bench } }, step) => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
+import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { traceMarks, tracePicture } from '../../../src/draw/flat/trace-picture.ts';
 import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
@@ -16,7 +17,7 @@ import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-ma
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { defaultLimits } from '../../../src/check/index.ts';
 import { PULL_TEST, WALLS } from '../../../src/work/fix-to-wall/walls.ts';
-import { linesOf, outside, overlaps, pointsOutside, struckFigures, texts } from './inspect.ts';
+import { linesOf, outside, overlaps, pointsOutside, struckFigures, texts, widthAndHeight } from './inspect.ts';
 
 const papers = [FORMATS.page.bench, FORMATS.small.bench];
 const tube = { outside: 28, inside: 22 };
@@ -78,6 +79,23 @@ describe('the pictures of cables', () => {
 
   it('hang a mass that a litre of water has: 0.998 kg at 20 °C (M, handbook tables of the density of water)', () => {
     expect(Math.abs(cableTest(1680).mass - 0.998)).toBeLessThan(0.01);
+  });
+});
+
+describe('the picture of a sleeve to drill', () => {
+  it.each(papers)('measures the hole from the rim that is drawn, the nearer one, on paper of $width by $height', ({ width }) => {
+    const drilled = { sleeve: { is: 'sleeve', axis: [0, 0, 1], above: 22, below: 52, pin: 36 }, outside: 38, tube: 28 } as const;
+    const picture = sleeveMarkPicture(drilled, width);
+    const marks = sleeveMarkMarks(drilled);
+    expect(texts(picture)).toEqual(['16']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks)]).toEqual([[], [], [], []]);
+    const lines = linesOf(marks);
+    const ends = lines.filter(({ pen, points }) => pen === pens.dimension && points[0]?.[0] === points[1]?.[0]).map(({ points: [from] }) => from?.[0] ?? NaN);
+    const [mark] = lines.filter(({ pen }) => pen.width === 0.9).map(({ points: [from] }) => from?.[0] ?? NaN);
+    const sleeve = lines.filter(({ closed, points }) => closed && Math.abs(widthAndHeight(points)[0] - 74 * 0.8) < 1e-6).map(({ points }) => Math.max(...points.map(([x]) => x)));
+    expect(sleeve).toHaveLength(1);
+    expect(ends).toEqual([mark, sleeve[0]]);
+    expect((sleeve[0] ?? 0) - (mark ?? 0)).toBeCloseTo(16 * 0.8, 6);
   });
 });
 
