@@ -96,7 +96,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
       pictureAs({ what: 'pattern', pattern }, patternSheet(model, pattern, FORMATS[format].pattern)),
       pictureAs({ what: 'crease-section', pattern }, foldingOf(model, pattern, FORMATS[format].sections)),
     ])),
-    withThumb((format) => model.plates.map((_, plate) => pictureAs({ what: 'plate', plate }, plateSheet(model, plate, FORMATS[format].bench)))),
+    withThumb((format) => model.plates.map((_, plate) => pictureAs({ what: 'plate', plate }, plateSheet(model, plate, FORMATS[format].bench, true, plan)))),
     ...plan.batches.map((batch) => withThumb((format) => composed({ what: 'run', run: batch.name }, runScene(model, batch, solids, poseAfter(plan, batch.name)), FORMATS[format].run))),
     ...plan.steps.map((step) => withThumb(
       (format) => [...stepPictures({ model, plan, cuts, solids, draw, format }, step), ...stepParts(model, step, solids, draw), ...stepBlocks(model, plan, step, solids)],

@@ -6,6 +6,7 @@ export { foldSeries } from './folded/fold-series.ts';
 export { foldedPatternPicture } from './folded/folded-pattern.ts';
 export { facesOf, foldedPictures } from './folded/folded-stage.ts';
 export { markingPicture, type Marking } from './marking-picture.ts';
+export { WASTE, type Kept, type Use } from './on-stock.ts';
 export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';
 export { holesPunched, punchPicture } from './punch-picture.ts';
