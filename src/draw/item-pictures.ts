@@ -4,7 +4,7 @@ import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
 import { varietiesOf } from '../parts/varieties.ts';
 import type { Plan, Step } from '../plan/index.ts';
 import { blocksPicture } from './flat/index.ts';
-import { blocksFetched, finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withCaps, type Scene } from '../scene/index.ts';
+import { blindEnds, blocksFetched, finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withEnds, type Scene, type SceneBody } from '../scene/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
@@ -83,7 +83,7 @@ export const inOnePiece = <Asked extends Format>(formats: readonly Asked[], grou
 type Maker = (format: Format) => readonly Picture[];
 
 function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer): readonly Maker[] {
-  const composed = (of: PictureOf, scene: Scene, paper: Paper): readonly Picture[] => [pictureAs(of, composePicture(withCaps(model, solids, scene), paper, draw))];
+  const composed = (of: PictureOf, scene: Scene, paper: Paper): readonly Picture[] => [pictureAs(of, composePicture(withEnds(model, solids, scene), paper, draw))];
   const ready = poseAfter(plan, null);
   return [
     withThumb((format) => composed({ what: 'finished' }, finishedScene(model, solids), FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finishedScene(model, solids)), THUMB)),
@@ -96,7 +96,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
       pictureAs({ what: 'pattern', pattern }, patternSheet(model, pattern, FORMATS[format].pattern)),
       pictureAs({ what: 'crease-section', pattern }, foldingOf(model, pattern, FORMATS[format].sections)),
     ])),
-    withThumb((format) => model.plates.map((_, plate) => pictureAs({ what: 'plate', plate }, plateSheet(model, plate, FORMATS[format].bench)))),
+    withThumb((format) => model.plates.map((_, plate) => pictureAs({ what: 'plate', plate }, plateSheet(model, plate, FORMATS[format].bench, true, plan)))),
     ...plan.batches.map((batch) => withThumb((format) => composed({ what: 'run', run: batch.name }, runScene(model, batch, solids, poseAfter(plan, batch.name)), FORMATS[format].run))),
     ...plan.steps.map((step) => withThumb(
       (format) => [...stepPictures({ model, plan, cuts, solids, draw, format }, step), ...stepParts(model, step, solids, draw), ...stepBlocks(model, plan, step, solids)],
@@ -124,11 +124,12 @@ export function cachedDrawer(): LineDrawer {
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */
 export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onPage = PART_SCALE, steps: readonly Step[] = []): readonly Picture[] {
   const kinds = [...new Set(model.parts.map((part) => part.kind))];
+  const closed = closing(model, solids);
   return [...kinds.flatMap((each) => varietiesOf(model, each)).flatMap(({ kind, variety, parts: [{ id }] }) => {
     const body = partBody(model, kind, solids, id, steps);
     if (body === null) return [];
     const { scale: { head }, view = STANDARD_VIEW, isWhole } = PARTS[kind];
-    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, view, scale, draw, isWhole ? Infinity : widest);
+    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, view, scale, draw, isWhole ? Infinity : widest, closed(body));
     return [
       pictureAs({ what: 'part', kind, variety }, at(onPage[kind], WIDEST_PART)),
       pictureAs({ what: 'small-part', kind, plate: variety }, noWider(at, head, SMALL_WIDTH)),
@@ -136,12 +137,16 @@ export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onP
   }), ...furtherPlates(model, solids, draw)];
 }
 
+/** What makes a part's blind openings dark. */
+const closing = ({ parts }: Model, solids: Solids) => (body: SceneBody): readonly SceneBody[] => parts.filter(({ id }) => id === body.partId).flatMap((part) => blindEnds(solids, body, part));
+
 /** Small pictures of the parts that a step brings and that have a way up, as they lie there. */
 const stepParts = (model: Model, step: Step, solids: Solids, draw: LineDrawer): readonly Picture[] =>
   step.newParts.filter(({ kind }) => PARTS[kind].hasWayUp === true).flatMap(({ kind, ids: [id] }): readonly Picture[] => {
     const body = partBody(model, kind, solids, id, [step]);
     if (body === null) return [];
-    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, STANDARD_VIEW, scale, draw, widest);
+    const closed = closing(model, solids)(body);
+    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, STANDARD_VIEW, scale, draw, widest, closed);
     return [pictureAs({ what: 'step-part', step: step.number, kind }, noWider(at, PARTS[kind].scale.head, SMALL_WIDTH))];
   });
 

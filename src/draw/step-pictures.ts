@@ -1,11 +1,11 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, isFromBehind, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, unproppedScene, wayUpScenes, withCaps, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, enteredJoints, isFromBehind, newJoints, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetters } from './letters-at-bars.ts';
-import { composeAfter, composeBeside, composePair, composePicture, type LineDrawer } from './picture/index.ts';
+import { composeAfter, composeBeside, composeJointGuide, composePair, composePicture, composeRow, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
 import type { FlatGivens } from './work-kit/index.ts';
@@ -28,14 +28,14 @@ export function stepPictures(givens: StepGivens, step: Step): readonly Picture[]
   return drawn.map((each, piece) => pictureAs({ what: 'step', step: step.number, piece }, each));
 }
 
-const flatGivens = ({ model, cuts, format = 'page' }: StepGivens): FlatGivens => ({ model, cuts, papers: FORMATS[format] });
+const flatGivens = ({ model, plan, cuts, format = 'page' }: StepGivens): FlatGivens => ({ model, plan, cuts, papers: FORMATS[format] });
 
 /** The step's own scene, beside it what is done before or what is enlarged, and the further pictures. */
 function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' | 'whole'): readonly DrawnPicture[] {
   const { model, plan, solids, draw, format = 'page' } = givens;
   const scene = stepScene(model, step, solids);
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
-  const capped = (shown: Scene): Scene => withCaps(model, solids, shown);
+  const capped = (shown: Scene): Scene => withEnds(model, solids, shown);
   const rolled = rolledSteps(model, plan).get(step.number) ?? [];
   const walk = walkTo(model, plan, step);
   const told = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)], ...(walk === null ? {} : { walk }) }));
@@ -44,7 +44,12 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const closeUp = closeUpScene(model, step, solids);
   const papers = FORMATS[format];
   if (closeUp !== null && before.length === 0) return [composeBeside(told, capped(closeUp), papers[paper], papers.closeUp, draw), ...furtherPictures(givens, step, null)];
-  return [composeAfter(before, told, papers[paper], draw), ...furtherPictures(givens, step, closeUp)];
+  const entered = enteredJoints(model, step, rolled, solids);
+  return [
+    composeAfter(before, told, papers[paper], draw),
+    ...(entered.length === 0 ? [] : [composeRow(entered, { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
+    ...furtherPictures(givens, step, closeUp),
+  ];
 }
 
 /** Where the worker walks for a step: behind the work for what is hidden from before it, and before it again. */
@@ -55,18 +60,26 @@ function walkTo(model: Model, { steps }: Plan, step: Step): Walk | null {
   return was ? 'to-front' : null;
 }
 
-/** Height of a pair of scenes, mm of paper. */
+/** Heights of a pair of scenes, and of joints side by side, mm of paper. */
 const PAIR_HEIGHT = 46;
+const ROW_HEIGHT = 48;
 
 /** Flat drawings beside the first step of a kind, which way up a part goes, or what the scene hides or shows too small where there is no room beside it. */
 function furtherPictures(givens: StepGivens, step: Step, closeUp: Scene | null): readonly DrawnPicture[] {
   const { model, solids, draw, format = 'page' } = givens;
   const wayUp = wayUpScenes(model, step, solids);
   return [
+    ...jointGuides(givens, step),
     ...flatBeside(givens, step),
-    ...(wayUp === null ? [] : [composePair(withCaps(model, solids, wayUp.right), withCaps(model, solids, wayUp.wrong), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
+    ...(wayUp === null ? [] : [composePair(withEnds(model, solids, wayUp.right), withEnds(model, solids, wayUp.wrong), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
     ...(closeUp === null ? [] : [composePicture(closeUp, FORMATS[format].closeUp, draw)]),
   ];
+}
+
+/** The joints that come for the first time: which of their openings let a tube through and in which it ends. */
+function jointGuides({ model, plan, solids, draw }: StepGivens, step: Step): readonly DrawnPicture[] {
+  const hasCord = model.parts.some(({ kind }) => kind === 'cable');
+  return newJoints(model, plan, step, solids).map(({ joint, bodies, view, places }) => composeJointGuide(bodies, view, places, { joint, tube: model.kit.tube.outsideDiameter, hasCord }, draw));
 }
 
 /** What is drawn flat beside a step, or beside the first one of its kind of work. */
@@ -80,7 +93,7 @@ function flatBeside(givens: StepGivens, step: Step): readonly DrawnPicture[] {
 /** A step's thumbnail: its scene with the arrows alone; null for work on the bench, which has no scene. */
 export function stepThumb({ model, solids, draw }: Omit<StepGivens, 'format'>, step: Step): Picture | null {
   const scene = stepScene(model, step, solids);
-  return scene === null ? null : pictureAs({ what: 'step-thumb', step: step.number }, composePicture(withCaps(model, solids, arrowsOnly(scene)), THUMB, draw));
+  return scene === null ? null : pictureAs({ what: 'step-thumb', step: step.number }, composePicture(withEnds(model, solids, arrowsOnly(scene)), THUMB, draw));
 }
 
 /** A scene without what would be too small to read on a thumbnail. */

@@ -2,7 +2,7 @@ import { colours, type Colour } from '../draw/index.ts';
 
 /** The colours of drawings where the page is dark; where it is light they are those of paper. */
 const dark: Readonly<Record<Colour, string>> = {
-  ink: '#f4f4f0', white: '#14171a', faded: '#8c8c8c', fresh: '#4f6273', core: '#343b42', panel: '#22272c', board: '#3c434a', here: '#565e66',
+  ink: '#f4f4f0', white: '#14171a', faded: '#8c8c8c', fresh: '#4f6273', core: '#343b42', panel: '#22272c', board: '#3c434a', here: '#565e66', blind: '#a3a3a3',
 };
 
 const names = Object.keys(dark) as readonly Colour[];

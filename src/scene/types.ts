@@ -12,6 +12,8 @@ export interface SceneBody {
   readonly mesh: Mesh;
   readonly pose: Pose;
   readonly look: Look;
+  /** It closes an opening that ends blind: dark on paper. */
+  readonly closesBlind?: true;
 }
 
 /** What lies over the drawing. Positions in the scene, in mm; marks are never hidden by parts. */

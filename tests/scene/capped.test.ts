@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { openEnds, openPlaces, placed, type Solids } from '../../src/model/index.ts';
-import { finishedScene, withCaps } from '../../src/scene/index.ts';
+import { finishedScene } from '../../src/scene/index.ts';
+import { withCaps } from '../../src/scene/kit/capped.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
 import { sharedSolids } from '../support/kernel.ts';
 

@@ -9,13 +9,14 @@ import { holesStage } from './stages/holes.ts';
 import { insideStage } from './stages/inside.ts';
 import { notchesCutStage } from './stages/notches-cut.ts';
 import { notchesStage } from './stages/notches.ts';
+import type { Kept } from './on-stock.ts';
 import { stepPaper } from './step-paper.ts';
 import type { Paper } from '../kit/svg.ts';
 import { toPicture } from '../kit/svg.ts';
 
 /** A step of marking and cutting the panel, in the order of work; the first one takes the stock panel's sides in mm. */
 export type Marking =
-  | { readonly stage: 'blank'; readonly stock: Vec2 }
+  | { readonly stage: 'blank'; readonly stock: Vec2; readonly kept?: Kept }
   | { readonly stage: 'inside' | 'creases' | 'notches' | 'holes' | 'notches-cut' | 'crease' | 'half-cut' };
 
 /**
@@ -30,7 +31,7 @@ export function markingPicture(pattern: FlatPattern, marking: Marking, paper: Pa
 /** The marks of the picture, for the tests. */
 export function stageMarks(pattern: FlatPattern, marking: Marking, paper: Paper): readonly Mark[] {
   switch (marking.stage) {
-    case 'blank': return blankStage(pattern.blank, marking.stock, paper);
+    case 'blank': return blankStage(pattern.blank, marking.stock, paper, marking.kept);
     case 'inside': return insideStage(pattern, paper);
     case 'creases': return creasesStage(pattern, paper);
     case 'notches': return notchesStage(pattern, paper);

@@ -7,6 +7,7 @@ import type { Fit } from '../kit/fit.ts';
 import { allOnPaper, onPaper } from '../kit/fit.ts';
 import { tell } from '../../scene/index.ts';
 import { hatching } from '../kit/hatching.ts';
+import { keptMarks } from './kept-sign.ts';
 
 /** The cut lines run out past the stock's edge to their order numerals. */
 const pastEdge = 4;
@@ -23,13 +24,26 @@ export function onStock(piece: 'blank' | 'flat panel', sides: Vec2, stock: Vec2)
   throw new RangeError(`The ${piece} of ${sides[0].toFixed(1)} × ${sides[1].toFixed(1)} mm does not fit on the stock panel of ${stock[0]} × ${stock[1]} mm; make the item smaller or take a larger panel.`);
 }
 
-/** The stock panel with a piece in its lower left corner; what is left over is hatched. */
-export function stockMarks(view: Fit, [x, y]: Vec2, stock: Vec2): readonly Mark[] {
-  const right = allOnPaper(view, [[x, 0], [stock[0], 0], stock, [x, stock[1]]]);
-  const top = allOnPaper(view, [[0, y], [x, y], [x, stock[1]], [0, stock[1]]]);
+/** What becomes of something left over: the number of the step that cuts from it, the same step's next piece, or waste. */
+export type Use = number | 'next' | 'waste';
+
+/** What is left over on the right of a piece, and above it. */
+export interface Kept {
+  readonly right: Use;
+  readonly above: Use;
+}
+
+export const WASTE: Kept = { right: 'waste', above: 'waste' };
+
+/** The stock panel with a piece in its lower left corner; of what is left over, waste is hatched, what a later step uses is white with that step's number. */
+export function stockMarks(view: Fit, [x, y]: Vec2, stock: Vec2, { right, above }: Kept = WASTE): readonly Mark[] {
+  const rests = [
+    { ring: allOnPaper(view, [[x, 0], [stock[0], 0], stock, [x, stock[1]]]), use: right },
+    { ring: allOnPaper(view, [[0, y], [x, y], [x, stock[1]], [0, stock[1]]]), use: above },
+  ];
   return [
     area('panel', allOnPaper(view, [[0, 0], [x, 0], [x, y], [0, y]])),
-    ...[right, top].flatMap((ring) => hatching(ring, hatchPitch).map(([from, to]) => line(earlier(pens.edge), from, to))),
+    ...rests.flatMap(({ ring, use }) => (use === 'waste' ? hatching(ring, hatchPitch).map(([from, to]) => line(earlier(pens.edge), from, to)) : keptMarks(ring, use))),
     outline(earlier(pens.cut), allOnPaper(view, [[0, 0], [stock[0], 0], stock, [0, stock[1]]])),
     outline(pens.cut, allOnPaper(view, [[0, 0], [x, 0], [x, y], [0, y]])),
   ];

@@ -8,7 +8,7 @@ import { holeMark, type HoleKind } from './hole-marks.ts';
 import { faceSign, pennant } from './marked-face.ts';
 import type { PanelArea } from '../../cut/index.ts';
 import { cornersOf } from '../kit/geometry.ts';
-import { onStock, orderRoom, stockCuts, stockMarks } from './on-stock.ts';
+import { onStock, orderRoom, stockCuts, stockMarks, WASTE, type Kept } from './on-stock.ts';
 import { earlier, pens } from '../kit/pens.ts';
 import type { Paper } from '../kit/svg.ts';
 import { toPicture } from '../kit/svg.ts';
@@ -47,12 +47,12 @@ const leftFigures = 9;
  * it has and how many such panels there are; on the right the panel itself with its sides and with its holes
  * measured from its lower left corner. Throws a RangeError when it does not fit on the stock or the paper is too small.
  */
-export function platePicture(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper = platePaper, left: LeftOver | null = null): DrawnPicture {
-  return toPicture(paper, plateMarks(plate, stock, count, paper, left));
+export function platePicture(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper = platePaper, left: LeftOver | null = null, kept: Kept = WASTE): DrawnPicture {
+  return toPicture(paper, plateMarks(plate, stock, count, paper, left, kept));
 }
 
 /** The marks of the picture, for the tests. */
-export function plateMarks(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper, left: LeftOver | null = null): readonly Mark[] {
+export function plateMarks(plate: FlatPanel, stock: Vec2, count: number | null, paper: Paper, left: LeftOver | null = null, kept: Kept = WASTE): readonly Mark[] {
   const column: Box = { x: margin, y: margin, width: left === null ? stockColumn : leftColumn, height: paper.height - 2 * margin };
   const x = margin + column.width;
   const view = plateView(plate, { x: x + arrowLength, y: margin, width: paper.width - margin - x - arrowLength, height: column.height });
@@ -61,7 +61,7 @@ export function plateMarks(plate: FlatPanel, stock: Vec2, count: number | null, 
   const low = onPaper(stockView, [0, 0])[1];
   const arrowAt = (low + onPaper(stockView, [0, stock[1]])[1]) / 2 + orderRoom;
   return [
-    ...(left === null ? wholeStock(plate, stock, stockView) : leftOver(plate, stock, left, stockView)),
+    ...(left === null ? wholeStock(plate, stock, stockView, kept) : leftOver(plate, stock, left, stockView, kept)),
     line(pens.motion, [x + 0.5, arrowAt], [x + arrowLength - 3, arrowAt]),
     arrowhead([x + arrowLength - 1, arrowAt], [1, 0], 4),
     ...counts(plate, count, { ...column, y: low + 8 + beside, height: column.y + column.height - low - 8 - beside }),
@@ -70,13 +70,13 @@ export function plateMarks(plate: FlatPanel, stock: Vec2, count: number | null, 
   ];
 }
 
-function wholeStock(plate: FlatPanel, stock: Vec2, view: Fit): readonly Mark[] {
+function wholeStock(plate: FlatPanel, stock: Vec2, view: Fit, kept: Kept): readonly Mark[] {
   const side = onStock('flat panel', [plate.width, plate.height], stock);
-  return [{ mark: 'view', name: 'stock', scale: view.scale, marks: stockMarks(view, side, stock) }, ...stockCuts(view, side, stock)];
+  return [{ mark: 'view', name: 'stock', scale: view.scale, marks: stockMarks(view, side, stock, kept) }, ...stockCuts(view, side, stock)];
 }
 
 /** The stock panel as earlier pieces have left it, what they have taken dashed; the piece in the corner of the off-cut, whose sides are told. */
-function leftOver({ width, height }: FlatPanel, stock: Vec2, { area: { at, sides }, taken }: LeftOver, view: Fit): readonly Mark[] {
+function leftOver({ width, height }: FlatPanel, stock: Vec2, { area: { at, sides }, taken }: LeftOver, view: Fit, kept: Kept): readonly Mark[] {
   const own: Fit = { scale: view.scale, origin: onPaper(view, at) };
   const side = onStock('flat panel', [width, height], sides);
   const box = boxOnPaper(view, { min: at, max: [at[0] + sides[0], at[1] + sides[1]] });
@@ -85,7 +85,7 @@ function leftOver({ width, height }: FlatPanel, stock: Vec2, { area: { at, sides
   return [
     { mark: 'view', name: 'stock', scale: view.scale, marks: [
       ...[{ at: [0, 0] as const, sides: stock }, ...taken].map((piece) => outline(goneLine, cornersOf(boxOnPaper(view, { min: piece.at, max: [piece.at[0] + piece.sides[0], piece.at[1] + piece.sides[1]] })))),
-      ...stockMarks(own, side, sides), outline(pens.cut, cornersOf(box)),
+      ...stockMarks(own, side, sides, kept), outline(pens.cut, cornersOf(box)),
     ] },
     ...stockCuts(own, side, sides),
     ...linearDimension({ axis: 'x', told: tell.mm(sides[0]), ends: [box.x, right], line: sheet.y + sheet.height + leftFigures - 3, feature: bottom, cap }),

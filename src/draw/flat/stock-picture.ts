@@ -7,7 +7,7 @@ import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } 
 import { band, pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
-import { cord } from './cable/rope.ts';
+import { thinCord as cord } from './cable/rope.ts';
 
 /** What an item is made from, to be fetched: so many whole tubes, panels and cables, mm. */
 export interface StockFetched {

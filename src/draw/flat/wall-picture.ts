@@ -4,7 +4,8 @@ import { linearDimension } from '../kit/dimension.ts';
 import { hatching } from '../kit/hatching.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
-import { band, pens } from '../kit/pens.ts';
+import { pens } from '../kit/pens.ts';
+import { crossed, ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { pencil } from './pencil.ts';
 import { tell } from '../../scene/index.ts';
@@ -105,9 +106,6 @@ function bond(box: Box): readonly Mark[] {
     ];
   });
 }
-
-const ticked = ([x, y]: Vec2): readonly Mark[] => [line(band(1.1), [x - 2.6, y], [x - 0.9, y + 2.2], [x + 2.8, y - 2.8])];
-const crossed = ([x, y]: Vec2): readonly Mark[] => [line(band(1.1), [x - 2.4, y - 2.4], [x + 2.4, y + 2.4]), line(band(1.1), [x - 2.4, y + 2.4], [x + 2.4, y - 2.4])];
 
 /** The bracket is held on the wall, and the places of its screws are marked through its plate. */
 const markedThrough = (bracket: Bracket, wall: WallShown): Small => ({ width: 28, draw: ([x, y]) => {

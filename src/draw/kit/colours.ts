@@ -15,6 +15,8 @@ export const colours = {
   panel: '#e9e9e9',
   /** The panel in pictograms: light enough for black lines on it, dark enough to stand out from paper when printed in grey. */
   board: '#d9d9d9',
+  /** Openings that end blind: darker than all grounds, lighter than what is drawn on parts. */
+  blind: '#6e6e6e',
   /** The sheet in hand on the map of a set of sheets. */
   here: '#bdbdbd',
 } as const;

@@ -1,12 +1,14 @@
 import type { Vec2 } from '../../model/index.ts';
-import type { View } from '../../scene/index.ts';
+import type { SceneBody, View } from '../../scene/index.ts';
 import type { Body, DrawnPicture, LineDrawing, Stroke } from '../types.ts';
 import { halfPlaneWindow } from '../kit/clip.ts';
 import { clipDrawing } from './clip.ts';
 import { cornersOf } from './corners.ts';
 import { boundsOf, fitInto } from '../kit/fit.ts';
 import { unit } from '../kit/geometry.ts';
+import { fills } from './fills.ts';
 import type { LineDrawer } from './line-drawer.ts';
+import { paintsOf, type Paints } from './looks.ts';
 import { planeOf, project } from './plane.ts';
 import { plainPens } from '../kit/pens.ts';
 import { toPicture } from '../kit/svg.ts';
@@ -21,16 +23,17 @@ const breakPast = 1.5;
 /**
  * One part alone at `scale` mm of paper to 1 mm, in a picture just large enough. Where it would be
  * wider than `widest` mm of paper, a piece is left out of its middle between two break lines (ISO 128-20:
- * continuous thin line with zigzags); its cross-section keeps its scale.
+ * continuous thin line with zigzags); its cross-section keeps its scale. `closing` are bodies in its openings.
  */
-export function composeAlone(body: Body, view: View, scale: number, lineDrawing: LineDrawer, widest = Infinity): DrawnPicture {
-  const drawing = shortened(lineDrawing([body], view), body, view, scale, widest);
+export function composeAlone(body: Body, view: View, scale: number, lineDrawing: LineDrawer, widest = Infinity, closing: readonly SceneBody[] = []): DrawnPicture {
+  const drawing = shortened(lineDrawing([body, ...closing], view), body, view, scale, widest);
   const { min, max } = boundsOf(drawing.strokes.flatMap((stroke) => stroke.points));
   if (!Number.isFinite(min[0])) throw new Error(`part ${body.id}: it has no visible line to draw`);
   const [width, height] = [(max[0] - min[0]) * scale + 2 * margin, (max[1] - min[1]) * scale + 2 * margin];
   const room = { x: margin, y: margin, width: width - 2 * margin, height: height - 2 * margin };
   const fit = { ...fitInto({ min, max }, room, 1, [0.5, 0.5]), scale };
-  return toPicture({ width, height }, [paperGround({ width, height }), ...strokes(drawing, new Map([[body.id, 'white']]), fit, plainPens)]);
+  const paints: Paints = new Map([[body.id, 'white'], ...paintsOf(closing)]);
+  return toPicture({ width, height }, [paperGround({ width, height }), ...fills(drawing, paints, fit), ...strokes(drawing, paints, fit, plainPens)]);
 }
 
 function shortened(drawing: LineDrawing, body: Body, view: View, scale: number, widest: number): LineDrawing {

@@ -13,7 +13,8 @@ import { pensFor, strokes } from './strokes.ts';
 import { walkMarks, walkSign } from './walk-sign.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, line, movedBox, orderRadius, ringedNumeral, type Mark } from '../kit/marks.ts';
-import { band, pens } from '../kit/pens.ts';
+import { pens } from '../kit/pens.ts';
+import { crossed, ticked } from '../kit/right-wrong.ts';
 import { roundBox, toPicture, type Paper } from '../kit/svg.ts';
 import { cornersOf } from '../kit/geometry.ts';
 
@@ -104,6 +105,17 @@ function numbered(scene: Scene, { width, height }: Paper, lineDrawing: LineDrawe
   return { ...drawn, marks, labels: [...drawn.labels.map((box) => movedBox(box, [across, 0])), { x: 0.5, y: 0.5, width: 2 * radius, height: 2 * radius }] };
 }
 
+/** Scenes side by side, each with its number. As `composePicture`. */
+export function composeRow(scenes: readonly Scene[], paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
+  const width = (paper.width - SMALL_GAP * (scenes.length - 1)) / scenes.length;
+  const placed = scenes.map((scene, index) => ({ at: [index * (width + SMALL_GAP), 0] as const, drawn: numbered(scene, { width, height: paper.height }, lineDrawing) }));
+  return {
+    ...toPicture(paper, [paperGround(paper), ...placed.map(({ at, drawn }): Mark => ({ mark: 'placed', at, marks: drawn.marks }))]),
+    labels: placed.flatMap(({ at, drawn }) => drawn.labels.map((box) => roundBox(movedBox(box, at)))),
+    newPartShares: {},
+  };
+}
+
 /** Room beside each scene of a pair for its sign. */
 const SIGN = 12;
 
@@ -116,17 +128,12 @@ export function composePair(right: Scene, wrong: Scene, paper: Paper, lineDrawin
     ...toPicture(paper, [
       paperGround(paper),
       ...parts.map(({ at, drawn }): Mark => ({ mark: 'placed', at, marks: drawn.marks })),
-      ...tick(sign(0)), ...crossed(sign(1)),
+      ...ticked(sign(0)), ...crossed(sign(1)),
     ]),
     labels: [],
     newPartShares: {},
   };
 }
-
-const tick = ([x, y]: Vec2): readonly Mark[] => [line(band(SIGN_LINE), [x - 3, y], [x - 1, y + 2.6], [x + 3.2, y - 3])];
-const crossed = ([x, y]: Vec2): readonly Mark[] => [line(band(SIGN_LINE), [x - 2.6, y - 2.6], [x + 2.6, y + 2.6]), line(band(SIGN_LINE), [x - 2.6, y + 2.6], [x + 2.6, y - 2.6])];
-/** Width of the lines of a sign, mm. */
-const SIGN_LINE = 1.1;
 
 /** Of each part the greater share. */
 const greater = (one: DrawnPicture['newPartShares'], other: DrawnPicture['newPartShares']): DrawnPicture['newPartShares'] =>

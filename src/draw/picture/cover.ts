@@ -36,7 +36,7 @@ export interface Taken {
 }
 
 const cellsAcross = 320;
-const paintNumber: Record<Paint, number> = { white: 1, tint: 2, pale: 3, floor: 4, ink: 1 };
+const paintNumber: Record<Paint, number> = { white: 1, tint: 2, pale: 3, floor: 4, ink: 1, dark: 1 };
 
 export function coverOf(drawing: LineDrawing, paints: Paints): Cover {
   const { min, max } = drawing.bounds;

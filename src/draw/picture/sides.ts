@@ -51,7 +51,7 @@ function kindOf(from: Vec2, to: Vec2, weight: Stroke['weight'], areas: readonly 
   const length = Math.hypot(dx, dy) || 1;
   const aside = (by: number): Vec2 => [(from[0] + to[0]) / 2 - (dy / length) * by, (from[1] + to[1]) / 2 + (dx / length) * by];
   const sides = [paintAt(aside(probe), areas), paintAt(aside(-probe), areas)];
-  if (sides.includes('white') || sides.includes('tint')) return weight;
+  if (sides.includes('white') || sides.includes('tint') || sides.includes('dark')) return weight;
   if (sides.includes('pale')) return 'pale';
   return sides.includes('floor') ? 'floor' : weight;
 }

@@ -1,12 +1,13 @@
 import { ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import type { Model } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, holesPunched, platePicture, practicePicture, stockPicture, tracePicture, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
-import type { Step } from '../../plan/index.ts';
+import { cutBarsPaper, cutBarsPicture, holesPunched, platePicture, practicePicture, stockPicture, tracePicture, WASTE, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
+import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching } from '../folded-panels.ts';
 import { FORMATS, type Papers } from '../formats.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
+import { keptOf } from './kept-off-cuts.ts';
 import type { DrawnFlat } from './work-picture.ts';
 
 /** The panel at a stage of marking and cutting. */
@@ -18,8 +19,10 @@ export const punchedPanel: DrawnFlat = (givens, step) =>
   [...markedAt('holes')(givens, step), ...punching(givens.model, patternOf(givens.model, step), givens.papers.bench.width)];
 
 /** The blank of the panel on its stock panel. */
-export const blankOnStock: DrawnFlat = ({ model, papers }, step) =>
-  markedPanel(model, patternOf(model, step), { stage: 'blank', stock: [model.kit.panel.length, model.kit.panel.width] }, papers.bench);
+export const blankOnStock: DrawnFlat = ({ model, plan, papers }, step) => {
+  const index = patternOf(model, step);
+  return markedPanel(model, index, { stage: 'blank', stock: [model.kit.panel.length, model.kit.panel.width], kept: keptOf(model, plan, 'blank', index) }, papers.bench);
+};
 
 /** Beside a drawing, that it is practised on an off-cut first. */
 export const practised = (work: DrawnFlat): DrawnFlat => (givens, step) => [...work(givens, step), practicePicture(givens.papers.bench)];
@@ -72,10 +75,10 @@ export function platePunched({ plates }: Model, index: number, width: number): r
   return [holesPunched({ holes, thickness: plate.thickness, skin: plate.skin }, width)];
 }
 
-/** A flat panel to cut from the stock panel, by its place in the model's list, and how many there are, where its step does not tell. */
-export function plateSheet(model: Model, index: number, paper: Paper = FORMATS.page.bench, isCounted = true): DrawnPicture {
+/** A flat panel to cut from the stock panel, by its place in the model's list, and how many there are, where its step does not tell; where a plan is given, what of the rest its later steps use. */
+export function plateSheet(model: Model, index: number, paper: Paper = FORMATS.page.bench, isCounted = true, plan: Plan | null = null): DrawnPicture {
   const { kit, plates } = model;
   const plate = plates[index];
   if (plate === undefined) throw new RangeError(`no flat panel ${index + 1}; there are ${plates.length}`);
-  return platePicture(plate, [kit.panel.length, kit.panel.width], isCounted ? plate.partIds.length : null, paper, leftFor(model, index));
+  return platePicture(plate, [kit.panel.length, kit.panel.width], isCounted ? plate.partIds.length : null, paper, leftFor(model, index), plan === null ? WASTE : keptOf(model, plan, 'plate', index));
 }

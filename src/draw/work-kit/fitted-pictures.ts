@@ -1,9 +1,10 @@
-import { cableEnds, cableTest, capFor, cappedTubes, type Model } from '../../model/index.ts';
+import { cableEnds, cableTest, capFor, cappedTubes, jointPorts, type JointPorts, type Model } from '../../model/index.ts';
 import { sleeveEnds } from '../../scene/index.ts';
-import { cableCutPicture, endPicture, knotSeries, wallPicture, type CableCut, type CappedTubes, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, endPicture, knotReminder, knotSeries, sleeveMarkPicture, wallPicture, type CableCut, type CappedTubes, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
+import type { DrawnFlat } from './work-picture.ts';
 
 /** Sawn ends filed and capped: the tube as the kit has it, how many ends the item's pieces have, and which ends of which pieces are capped. */
 export function endSheet(model: Model, paper: Paper): DrawnPicture {
@@ -33,9 +34,25 @@ export function wallSheet({ kit: { catalogue } }: Model, wall: WallShown, pull: 
   return wallPicture(bracket, wall, pull, paper);
 }
 
-/** How the cables of a step are measured, cut, tied, drawn tight and looked at: all of it at each of their lengths, for where the loops come and how far it may give way hang on it. */
-export const cableSheets = (model: Model, ids: readonly string[], paper: Paper): readonly DrawnPicture[] =>
-  cablesOf(model, ids).flatMap((cable) => [cableCutPicture([cable], paper), knotSeries(cable, paper)]);
+/** Where a sleeve is drilled, measured from its end; nothing where a step drills through none. */
+export const sleevesMeasured: DrawnFlat = ({ model, papers: { bench } }, { drillsFor }) => {
+  const held = model.connections.find((each) => each.is === 'pin' && drillsFor.includes(each.pin) && jointHeld(model, each.holds) !== null);
+  const joint = held?.is === 'pin' ? jointHeld(model, held.holds) : null;
+  const sleeve = joint?.ports.find((port) => port.is === 'sleeve');
+  return joint === null || sleeve?.is !== 'sleeve' ? [] : [sleeveMarkPicture({ sleeve, outside: joint.outside, tube: model.kit.tube.outsideDiameter }, bench.width)];
+};
+
+const jointHeld = ({ parts }: Model, held: readonly string[]): JointPorts | null => parts.flatMap(({ id, shape }) => (held.includes(id) ? jointPorts(shape) ?? [] : []))[0] ?? null;
+
+/** How the cables of a step are measured and cut; how they are tied, drawn tight and looked at where cables are tied first, and where that was shown at later steps, with what hangs on their length. */
+export const cableSheets: DrawnFlat = ({ model, plan, papers: { bench } }, step) => {
+  const cables = cablesOf(model, step.newParts.flatMap(({ ids }) => ids));
+  const first = plan.steps.find(({ action }) => action === step.action) ?? step;
+  return cables.flatMap((cable, index) => [
+    cableCutPicture([cable], bench),
+    ...(step === first && index === 0 ? knotSeries(cable, bench) : [knotReminder(cable, first.number, bench)]),
+  ]);
+};
 
 /** The cables by length, the longest first. */
 function cablesOf({ parts }: Model, ids: readonly string[]): readonly CableCut[] {

@@ -1,6 +1,6 @@
 import type { TubeCutPlan } from '../../cut/index.ts';
 import type { Model } from '../../model/index.ts';
-import type { Step } from '../../plan/index.ts';
+import type { Plan, Step } from '../../plan/index.ts';
 import type { Papers } from '../formats.ts';
 import type { Ink } from '../pictograms/ink.ts';
 import type { DrawnPicture } from '../types.ts';
@@ -8,6 +8,7 @@ import type { DrawnPicture } from '../types.ts';
 /** What a flat drawing is made from. */
 export interface FlatGivens {
   readonly model: Model;
+  readonly plan: Plan;
   readonly cuts: TubeCutPlan;
   readonly papers: Papers;
 }

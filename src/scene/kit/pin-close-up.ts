@@ -3,7 +3,8 @@ import type { Scene, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { isFromBehind, viewOf } from './from-behind.ts';
 import { nearestOf } from './nearest.ts';
-import { drilled, fastened, fromSleeveEnd, type Shown } from './round-a-pin.ts';
+import { drilled, fastened, type Shown } from './round-a-pin.ts';
+import { fromSleeveEnd, type InSleeve } from './sleeve-measured.ts';
 import { sleeveReach } from './sleeve-ends.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { closeUpName, type StepGivens } from './work-scene.ts';
@@ -23,17 +24,19 @@ interface Pinned {
   readonly held: readonly Part[];
 }
 
-/** The hole for one of the pins that a step drills for, right through what the pin will hold. Null where it drills for none. */
+/** The hole for one of the pins that a step drills for, right through what the pin will hold, measured from the end of its sleeve. Null where it drills for none. */
 export const pinDrilled = (givens: StepGivens): Scene | null => atPin(givens, givens.step.drillsFor, (pinned) => {
   const shown = drilled(givens.model, pinned.hand, pinned.hand.pose(pinned.pinId), { through: thicknessOf(pinned), over: BIT_OVER });
-  return { ...shown, marks: [...shown.marks, ...endOfSleeve(givens.model, pinned)] };
+  const place = placeInSleeve(givens.model, pinned);
+  const measured = place === null ? { bodies: [], marks: [] } : fromSleeveEnd(givens.model, pinned.hand, place, besidePin(pinned, isFromBehind(givens.model, givens.step) ? -1 : 1).towardsEye);
+  return { bodies: [...shown.bodies, ...measured.bodies], marks: [...shown.marks, ...measured.marks] };
 });
 
-/** Where a pin goes through a sleeve: how far from the nearer end of that. */
-function endOfSleeve(model: Model, pinned: Pinned): Scene['marks'] {
+/** Where a pin goes through a sleeve, and the end of that which it is nearer to; null where there is no sleeve, or it goes through its end. */
+function placeInSleeve(model: Model, pinned: Pinned): InSleeve | null {
   const { hand, pinId, held } = pinned;
   const sleeve = model.connections.find((each) => each.is === 'sleeve' && [each.bar, each.joint].every((id) => held.some((part) => part.id === id)));
-  if (sleeve?.is !== 'sleeve') return [];
+  if (sleeve?.is !== 'sleeve') return null;
   const [bar, pin, joint] = [hand.pose(sleeve.bar), hand.pose(pinId), { shape: hand.part(sleeve.joint).shape, pose: hand.pose(sleeve.joint) }];
   const along = (point: Vec3): number => placed(undone(bar), point)[0];
   const [middle, hole] = [along(placed(joint.pose, [0, 0, 0])), along(placed(pin, [0, 0, 0]))];
@@ -41,8 +44,9 @@ function endOfSleeve(model: Model, pinned: Pinned): Scene['marks'] {
   const ends = [middle - sleeveReach(joint, way), middle + sleeveReach(joint, times(way, -1))];
   const far = Math.round(Math.min(...ends.map((end) => Math.abs(end - hole))) * 10) / 10;
   const end = ends.find((each) => Math.abs(Math.abs(each - hole) - far) < 0.06) ?? hole;
-  const axis = placed(pin, [0, 0, -thicknessOf(pinned)]);
-  return far === 0 ? [] : [fromSleeveEnd(model, pin, plus(axis, times(way, end - hole)), axis, far)];
+  if (far === 0) return null;
+  const axis = placed(bar, [hole, 0, 0]);
+  return { pin, joint: joint.shape, far, axis, inwards: times(way, Math.sign(hole - end)) };
 }
 
 /** One of the pins that a step puts in, with its nut. Null where none is new. */

@@ -31,10 +31,6 @@ export function drilled({ kit }: Model, hand: StageHand, pose: Pose, { through, 
   };
 }
 
-/** How far a hole is from a sleeve's end, told beside the far side of what is drilled; `pose` is the pin's. */
-export const fromSleeveEnd = ({ kit }: Model, pose: Pose, sleeveEnd: Vec3, axis: Vec3, far: number): Mark =>
-  ({ mark: 'length', from: sleeveEnd, to: axis, away: times(turnedBy(pose, [0, 0, -1]), kit.joint.sleeveDiameter * 1.1), told: tell.mm(far) });
-
 /** Pin first, then the wing nut from the other side, each drawn off by `pulled`, mm. */
 export function fastened({ kit }: Model, hand: StageHand, { pinId, nutId }: { readonly pinId: string; readonly nutId: string }, pulled: { readonly pin: number; readonly nut: number }): Shown {
   const off = (id: string): Vec3 => times(turnedBy(hand.pose(id), [0, 0, 1]), id === pinId ? pulled.pin : pulled.nut);

@@ -42,7 +42,7 @@ export function rolledNumbers({ bodies }: Scene, rolled: readonly Rolled[]): rea
 }
 
 /** Those of one step that are turned alike are one kind. */
-const kindsOf = (rolled: readonly Rolled[]): readonly Rolled[] =>
+export const kindsOf = (rolled: readonly Rolled[]): readonly Rolled[] =>
   rolled.filter(({ turn }, index) => rolled.findIndex((other) => isAlike(other.turn, turn)) === index).slice(0, MOST);
 
 /** A number in the middle of a piece of work. */

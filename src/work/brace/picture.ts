@@ -9,5 +9,5 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
-  each: ({ model, papers }, { newParts }) => cableSheets(model, newParts.flatMap(({ ids }) => ids), papers.bench),
+  each: cableSheets,
 };

@@ -12,5 +12,5 @@ const pictogram: Ink = together(
 
 export const picture: WorkPicture = {
   pictogram,
-  flat: withPattern('round', ({ model, papers }, { detail }) => (detail.on === 'plates' ? [plateSheet(model, detail.index, papers.bench, false), ...platePunched(model, detail.index, papers.bench.width)] : [])),
+  flat: withPattern('round', ({ model, plan, papers }, { detail }) => (detail.on === 'plates' ? [plateSheet(model, detail.index, papers.bench, false, plan), ...platePunched(model, detail.index, papers.bench.width)] : [])),
 };

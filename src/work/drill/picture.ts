@@ -1,4 +1,4 @@
-import { black, body, box, straight, stroke, tint, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { black, body, box, sleevesMeasured, straight, stroke, tint, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** The bit goes through sleeve and post. */
 const pictogram: Ink = together(
@@ -13,4 +13,5 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
+  once: sleevesMeasured,
 };

@@ -2,18 +2,22 @@ import { describe, expect, it } from 'vitest';
 import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
+import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { traceMarks, tracePicture } from '../../../src/draw/flat/trace-picture.ts';
 import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
 import { cableCutMarks, cableCutPicture } from '../../../src/draw/flat/cable/cut-picture.ts';
-import { knotMarks, knotSeries } from '../../../src/draw/flat/cable/knot-series.ts';
+import { FRAMES } from '../../../src/draw/flat/cable/frames.ts';
+import { knotMarks, knotReminder, knotSeries, reminderMarks } from '../../../src/draw/flat/cable/knot-series.ts';
+import { crossingsOf, woven } from '../../../src/draw/flat/cable/woven.ts';
+import { doubled, stands } from '../../../src/draw/flat/cable/rope.ts';
 import { cableEnds, cableTest } from '../../../src/model/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-marks.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { defaultLimits } from '../../../src/check/index.ts';
 import { PULL_TEST, WALLS } from '../../../src/work/fix-to-wall/walls.ts';
-import { linesOf, outside, overlaps, pointsOutside, struckFigures, texts } from './inspect.ts';
+import { linesOf, outside, overlaps, pointsOutside, struckFigures, texts, widthAndHeight } from './inspect.ts';
 
 const papers = [FORMATS.page.bench, FORMATS.small.bench];
 const tube = { outside: 28, inside: 22 };
@@ -30,6 +34,8 @@ describe('the picture of sawn ends', () => {
   });
 });
 
+const never = (): never => { throw new Error('no picture'); };
+
 describe('the pictures of cables', () => {
   const cable = (length: number, count: number) => ({ count, ...cableEnds(length), test: cableTest(length) });
   const cables = [cable(1680, 2), cable(1426, 4), cable(570, 2), cable(240, 2)];
@@ -38,7 +44,7 @@ describe('the pictures of cables', () => {
     const picture = cableCutPicture(cables, paper);
     expect(texts(picture)).toEqual([
       ['×2', '2530', '1530', '150', '1680 mm'], ['×4', '2280', '1276', '150', '1426 mm'], ['×2', '1420', '420', '150', '570 mm'], ['×2', '1090', '90', '150', '240 mm'],
-    ].flatMap(([count = '', cut = '', ...tied]) => [count, cut, '1', '2', '3', ...tied]));
+    ].flatMap(([count = '', cut = '', ...tied]) => [count, cut, '1', '2', '3', String(FRAMES.placed), ...tied]));
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(cableCutMarks(cables, picture))]).toEqual([[], [], [], []]);
     for (const { between, before, length, cut, loops } of cables) {
       expect(between + before).toBe(length);
@@ -48,14 +54,50 @@ describe('the pictures of cables', () => {
 
   it.each(papers)('show each knot laid loose and drawn tight, and how tight is looked at, on paper of $width by $height', (paper) => {
     for (const [each, most] of [[cable(1680, 2), '40'], [cable(570, 2), '10']] as const) {
-      const picture = knotSeries(each, paper);
-      expect(texts(picture)).toEqual(['1', '80', '2', '3', '4', String(each.between), '5', '6', '7', '8', '9', '×2', '10', '11', most, '1 L', '1 kg']);
-      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(knotMarks(each, paper))]).toEqual([[], [], [], []]);
+      const pictures = knotSeries(each, paper);
+      expect(pictures.map(texts)).toEqual([['4', '80', '5', '6', '7', '8', String(each.between), '9'], ['10', '11', '12', '13', '×2', '14', '15', '1', '2', most, '1 L', '1 kg']]);
+      for (const [index, picture] of pictures.entries()) {
+        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(knotMarks(each, paper.width)[index]?.marks ?? [])]).toEqual([[], [], [], []]);
+      }
+      expect([pictures[0], pictures[1]].map((picture) => texts(picture ?? never()).filter((text) => /^\d+$/.test(text)).map(Number)).map((numbers) => [Math.min(...numbers.slice(0, 1)), numbers.includes(FRAMES.placed), numbers.includes(FRAMES.test)]))
+        .toEqual([[FRAMES.first, true, false], [FRAMES.tight, false, true]]);
     }
+  });
+
+  it.each(papers)('tell at a later step where the knots are shown, and its own figures, on paper of $width by $height', (paper) => {
+    const each = cable(1426, 2);
+    const picture = knotReminder(each, 36, paper);
+    expect(texts(picture)).toEqual(['36', '4', '15', '8', String(each.between), '15', '1', '2', String(each.test.most), '1 L', '1 kg']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(reminderMarks(each, 36, paper.width))]).toEqual([[], [], [], []]);
+  });
+
+  it('breaks the lower cord at each crossing, on either side of the upper one, and asks which is which', () => {
+    const cords = [stands([0, 5], [20, 5]), doubled(stands([10, 0], [10, 12], [3, 12], [3, 0]))];
+    expect(crossingsOf(cords).map(({ first, second }) => [first.strand, second.strand])).toEqual([[0, 1], [0, 1]]);
+    const gaps = linesOf(woven(cords, ['o', 'u'])).filter(({ pen }) => pen.name === 'gap');
+    expect(gaps.map(({ points, pen }) => [points.every(([, y]) => y === 5), pen.width])).toEqual([[true, 3.6], [false, 5.4]]);
+    expect(() => woven(cords, ['o'])).toThrow('2 crossings, but 1');
   });
 
   it('hang a mass that a litre of water has: 0.998 kg at 20 °C (M, handbook tables of the density of water)', () => {
     expect(Math.abs(cableTest(1680).mass - 0.998)).toBeLessThan(0.01);
+  });
+});
+
+describe('the picture of a sleeve to drill', () => {
+  it.each(papers)('measures the hole from the rim that is drawn, the nearer one, on paper of $width by $height', ({ width }) => {
+    const drilled = { sleeve: { is: 'sleeve', axis: [0, 0, 1], above: 22, below: 52, pin: 36 }, outside: 38, tube: 28 } as const;
+    const picture = sleeveMarkPicture(drilled, width);
+    const marks = sleeveMarkMarks(drilled);
+    expect(texts(picture)).toEqual(['16']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks)]).toEqual([[], [], [], []]);
+    const lines = linesOf(marks);
+    const ends = lines.filter(({ pen, points }) => pen === pens.dimension && points[0]?.[0] === points[1]?.[0]).map(({ points: [from] }) => from?.[0] ?? NaN);
+    const [mark] = lines.filter(({ pen }) => pen.width === 0.9).map(({ points: [from] }) => from?.[0] ?? NaN);
+    const sleeve = lines.filter(({ closed, points }) => closed && Math.abs(widthAndHeight(points)[0] - 74 * 0.8) < 1e-6).map(({ points }) => Math.max(...points.map(([x]) => x)));
+    expect(sleeve).toHaveLength(1);
+    expect(ends).toEqual([mark, sleeve[0]]);
+    expect((sleeve[0] ?? 0) - (mark ?? 0)).toBeCloseTo(16 * 0.8, 6);
   });
 });
 

@@ -7,7 +7,8 @@ import { area, arrowhead, circle, figure, line, outline, ringedNumeral, type Mar
 import { earlier, pens } from '../../kit/pens.ts';
 import { toPicture, type Paper } from '../../kit/svg.ts';
 import type { DrawnPicture } from '../../types.ts';
-import { cord, round, smooth } from './rope.ts';
+import { FRAMES } from './frames.ts';
+import { round, smooth, thinCord as cord } from './rope.ts';
 
 /** Cables of one length: how many, how they are cut and tied. Lengths in mm. */
 export interface CableCut extends CableEnds {
@@ -22,7 +23,7 @@ const ROW = 62;
 /** Places of a length's straight cord and of the tied one under its upper edge. */
 const LINE = { cut: 19, tied: 40 } as const;
 
-/** Each length measured, marked and cut, the stretches that its two loops take tinted; and under it how much lies between the loops, and between loop and stud. */
+/** Each length measured, marked and cut, the ends told by numbers; and under it how much lies between the loops, and between loop and stud. */
 export function cableCutPicture(cables: readonly CableCut[], { width }: Paper): DrawnPicture {
   const paper = { width, height: ROW * cables.length };
   return toPicture(paper, cableCutMarks(cables, paper));
@@ -47,23 +48,13 @@ function straight(cable: CableCut, y: number, width: number): readonly Mark[] {
   const tape = cornersOf({ x: LEFT, y: y - 4.8, width: mark - LEFT, height: 3.4 });
   const ticks = Array.from({ length: Math.floor((mark - LEFT) / 4) + 1 }, (_, index) => LEFT + 4 * index);
   return [
-    ...cord([LEFT, y], [end, y]), line(earlier(pens.motion), [end + 1, y], [width - 6, y]), ...loopStretches(cable, y, width),
+    ...cord([LEFT, y], [end, y]), line(earlier(pens.motion), [end + 1, y], [width - 6, y]),
     area('white', tape), outline(pens.edge, tape), ...ticks.map((x, index) => line(pens.edge, [x, y - 1.4], [x, y - (index % 5 === 0 ? 3.6 : 2.6)])),
     ...linearDimension({ axis: 'x', told: tell.mm(cable.cut), ends: [LEFT, mark], line: y - 9, feature: y - 4.8, cap }),
     step(1, [LEFT + 12, y - 13]),
     line({ ...pens.motion, width: 0.8 }, [mark, y - 1.2], [mark, y + 1.2]), ...pencilAt([mark, y - 1]), step(2, [mark + 14, y - 11.5]),
     ...knifeAt([mark, y + 1]), step(3, [mark + 18, y + 9]),
   ];
-}
-
-/** What the loops take of the cord, and to which loop each goes. */
-function loopStretches({ cut, between, before, length, loops: [end, second] }: CableCut, y: number, width: number): readonly Mark[] {
-  const at = (mm: number): number => LEFT + (mm / cut) * (width - RIGHT - LEFT);
-  const stretches: readonly Vec2[] = [[at(0), at(end)], [at(end + between), at(end + between + second)]];
-  const loops = [LEFT, loopAt({ before, length }, width - RIGHT)];
-  return stretches.flatMap(([from, to], index) => [
-    area('ink', cornersOf({ x: from, y: y - 0.85, width: to - from, height: 1.7 })), line(pens.edge, [(from + to) / 2, y + 1], [loops[index] ?? 0, y + LINE.tied - LINE.cut - (index === 0 ? 4.6 : 10.4)]),
-  ]);
 }
 
 /** Where the second loop stands on the tied cord. */
@@ -92,6 +83,7 @@ function tied(cable: CableCut, y: number, width: number): readonly Mark[] {
   return [
     ...cord([LEFT, y], [loop, y]), ...endLoop([LEFT, y]),
     ...back([loop, y], to), ...stud([LEFT, y]), ...stud([to, y]), ...secondLoop([loop, y]),
+    step(FRAMES.placed, [LEFT - 5, y + 9.5]),
     ...linearDimension({ axis: 'x', told: tell.mm(cable.between), ends: [LEFT, loop], line: y + 11, feature: [y + 3.6, y + 2], cap }),
     ...linearDimension({ axis: 'x', told: tell.mm(cable.before), ends: [loop, to], line: y + 11, feature: [y + 2, y + 3.6], cap }),
     ...linearDimension({ axis: 'x', told: tell.measure(cable.length), ends: [LEFT, to], line: y + 18.5, feature: y + 12.5, cap }),

@@ -3,54 +3,71 @@ import { tell } from '../../../scene/index.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import { circle, figure, type Mark } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
-import { drawnHome, pull, type Frame } from './knots.ts';
-import { cord, smooth } from './rope.ts';
+import { crossed, ticked } from '../../kit/right-wrong.ts';
+import { about, type Frame } from './knots.ts';
+import { boundEnd, drawnHome, drawnStrand, moves, pull, smooth, stands, type Strand } from './rope.ts';
+import { woven, type Passes } from './woven.ts';
 
-/** The second loop in the cord, over the stud. */
-const standing = ([x, y]: Vec2): readonly Mark[] => [...cord([x - 6, y - 22], [x - 6, y - 8]), ...drawnHome([x - 6, y - 7]), ...cord(...smooth([x - 4, y - 6], [x + 1, y - 8], [x + 4, y - 6], [x + 2, y - 3], [x - 4, y - 6]))];
+const stud = ([x, y]: Vec2): readonly Mark[] => [circle([x, y + 19], 6, pens.cut, 'panel'), circle([x, y + 19], 3, pens.edge, 'core')];
 
-const stud = ([x, y]: Vec2): readonly Mark[] => [circle([x, y + 16], 5, pens.cut, 'panel'), circle([x, y + 16], 2.6, pens.edge, 'core')];
+/** The cord from above to the knot of its second loop, and that loop. */
+const above = (at: Vec2): Strand => stands(...about(at)([-8, -31], [-8, -12]));
+const loop = (at: Vec2): Strand => stands(...smooth(...about(at)([-7, -12], [-1, -16], [7, -16.5], [10.5, -12], [7, -7.5], [-1, -8], [-7, -11])));
+const knot = (at: Vec2): readonly Mark[] => drawnHome(about(at)([-8, -11])[0] ?? at);
 
-/** The end goes down, round the stud and up to the loop. */
-const roundTo = ([x, y]: Vec2, ...up: readonly Vec2[]): readonly Mark[] => cord(...smooth([x - 6, y - 4], [x - 5.8, y + 14], [x - 4, y + 20], [x, y + 22], [x + 4, y + 20], ...up));
+/** The end goes on from the knot, down, round the stud and up. */
+const round = (at: Vec2): Strand => stands(...smooth(...about(at)([-8, -8], [-7.6, 8], [-7.3, 19], [-4.6, 25], [0, 26.6], [4.6, 25], [7.3, 19])));
+const ROUND_END: Vec2 = [7.3, 19];
 
-/** Round the stud. */
+/** Round the stud and up. */
 export const roundStud: Frame = (at) => {
-  const [x, y] = at;
-  return [...stud(at), ...roundTo(at, [x + 5.5, y + 14], [x + 5, y + 2]), ...standing(at), ...pull([x + 11, y + 14], [0, -1], 12)];
+  const p = about(at);
+  const up = moves(...p(ROUND_END, [7.3, 4]));
+  return [...stud(at), ...woven([above(at), round(at), up, loop(at)], []), ...boundEnd(p([7.3, 4])[0] ?? at, [0, -1]), ...knot(at), ...pull(p([13, 15])[0] ?? at, [0, -1], 12)];
 };
 
-/** A point inside the loop: the end goes behind its lower cord and over its upper one. */
-const inside = ([x, y]: Vec2): Vec2 => [x + 0.5, y - 5.4];
+/** From the stud up behind the loop, out over its upper edge and down. */
+const through = (at: Vec2, ...down: readonly Vec2[]): Strand => moves(...smooth(...about(at)(ROUND_END, [6.6, 8], [3.5, -4], [2.6, -11], [4, -20], [9, -23.5], [14, -20], ...down)));
 
-/** Up through the loop and drawn down. */
+/** Up through the loop and drawn down: that tightens it. */
 export const drawnTight: Frame = (at) => {
-  const [x, y] = at;
+  const p = about(at);
   return [
-    ...stud(at), ...roundTo(at, [x + 4, y + 8], inside(at)), ...standing(at), ...cord(...smooth(inside(at), [x + 2.5, y - 9.5], [x + 7, y - 8], [x + 10, y + 1], [x + 11, y + 9])),
-    ...pull([x + 14, y], [0, 1], 13),
+    ...stud(at), ...woven([above(at), round(at), loop(at), through(at, [15.4, -10], [15.4, 6])], ['u', 'o']), ...boundEnd(p([15.4, 6])[0] ?? at, [0, 1]), ...knot(at),
+    ...pull(p([15.4, 11])[0] ?? at, [0, 1], 10), ...ticked(p([-15, 22])[0] ?? at),
   ];
 };
 
-/** All cords under the loop, the end come down to the hitches. */
-const held = (at: Vec2): readonly Mark[] => {
-  const [x, y] = at;
-  return [...stud(at), ...roundTo(at, [x + 3, y + 10], inside(at)), ...standing(at), ...cord(...smooth(inside(at), [x + 3, y - 9.5], [x + 6, y - 6], [x + 5, y - 1]))];
+/** The end drawn down beside the loop, not through it: it slips. */
+export const besideLoop: Frame = (at) => {
+  const p = about(at);
+  const past = moves(...smooth(...p(ROUND_END, [7.5, 10], [9.5, 2], [13, -2], [16, 1], [16.4, 10])));
+  return [...stud(at), ...woven([above(at), round(at), loop(at), past], []), ...boundEnd(p([16.4, 10])[0] ?? at, [0, 1]), ...knot(at), ...crossed(p([-15, 22])[0] ?? at)];
 };
+
+/** All cords under the loop, the end over its upper edge and on its way down. */
+const held = (at: Vec2): readonly Strand[] => [above(at), round(at), loop(at), stands(...smooth(...about(at)(ROUND_END, [6.6, 8], [3.5, -4], [2.6, -11], [4, -20], [9, -22.5], [13, -18], [14, -11])))];
 
 /** A hitch laid loose, one of two: behind all cords, in front of them, and out under itself. */
 export const hitchLoose: Frame = (at) => {
-  const [x, y] = at;
+  const p = about(at);
+  const end = moves(...smooth(...p([14, -11], [13.6, -3], [9.6, 4.4], [0, 7], [-10, 7.4], [-14.4, 4.6], [-11, 1], [0, -0.6], [7, -2.6], [13.6, -6.4], [19, -10])));
   return [
-    ...cord(...smooth([x + 5, y - 1], [x + 3, y + 1], [x - 4, y + 1.5], [x - 11, y + 2], [x - 12.5, y + 5], [x - 10, y + 7.5])), ...held(at),
-    ...cord(...smooth([x - 10, y + 7.5], [x - 3, y + 8.5], [x + 4, y + 6], [x + 8, y + 1.5])), ...cord(...smooth([x + 8, y + 1.5], [x + 9, y - 2], [x + 6.5, y - 3], [x + 5, y - 1])), ...cord([x + 8, y + 1.5], [x + 13, y + 6]),
-    figure(tell.times(2), [x + 11, y + 13], capHeights.count, 700),
+    ...stud(at), ...woven([...held(at), end], HITCH), ...boundEnd(p([19, -10])[0] ?? at, [0.83, -0.55]), ...knot(at),
+    ...pull(p([19.4, -5])[0] ?? at, [0, 1], 4), figure(tell.times(2), p([17, 25])[0] ?? at, capHeights.count, 700),
   ];
 };
 
+/** The cord and the end on its way up lie behind the hitch's front and before its back; the end passes under its own beginning. */
+const HITCH: Passes = ['u', 'o', 'u', 'o', 'o', 'u', 'o'];
+
 /** Two hitches drawn home round all cords. */
 export const hitchesTight: Frame = (at) => {
-  const [x, y] = at;
-  const turn = (low: number): readonly Mark[] => cord(...smooth([x + 5.6, low - 1], [x + 4, low + 1], [x - 6, low + 1.6], [x - 7.6, low + 0.6]));
-  return [...held(at), ...turn(y), ...turn(y + 2.4), ...cord([x + 5, y + 3], [x + 12, y + 8]), ...pull([x + 12.5, y + 11], [0.6, 0.8], 3)];
+  const p = about(at);
+  const turn = (low: number): readonly Mark[] => drawnStrand(moves(...smooth(...p([10.6, low - 1.2], [8, low + 1], [-8, low + 1.6], [-10.6, low + 0.6]))));
+  const down = stands(...p([14, -11], [10.4, -1]));
+  return [
+    ...stud(at), ...woven([...held(at), down], ['u', 'o']), ...knot(at), ...turn(0), ...turn(3.4), ...drawnStrand(moves(...p([8.4, 5], [15, 10]))), ...boundEnd(p([15, 10])[0] ?? at, [0.8, 0.6]),
+    ...pull(p([18, 14.5])[0] ?? at, [0.8, 0.6], 2), ...ticked(p([-15, 22])[0] ?? at),
+  ];
 };

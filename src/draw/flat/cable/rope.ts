@@ -1,29 +1,77 @@
 import type { Vec2 } from '../../../model/index.ts';
-import { line, type Mark } from '../../kit/marks.ts';
+import type { Colour } from '../../kit/colours.ts';
+import { area, arrowhead, line, outline, type Mark } from '../../kit/marks.ts';
 import { pens, type Pen } from '../../kit/pens.ts';
 
-/** Widths on paper of a single cord, and of two that lie side by side, mm. */
-const WIDE = { one: 1.7, two: 3 } as const;
-const EDGE = 0.35;
+/** Widths on paper of a single cord, and of two that lie side by side, mm; the black edge of each, and the white beside one that goes over another. */
+const WIDE = { one: 2.2, two: 4 } as const;
+const EDGE = 0.4;
+export const GAP = 0.7;
 /** Points between two given ones of a curve. */
 const FINE = 12;
 
-const stroke = (width: number, colour: Pen['colour']): Pen => ({ ...pens.motion, width, colour });
+/** A stretch of cord. What stands is white, what the hand moves is tinted as new parts are. */
+export interface Strand {
+  readonly way: readonly Vec2[];
+  readonly cords: 'one' | 'two';
+  readonly does: 'stands' | 'moves';
+}
 
-/** A cord along a way: what is drawn later lies over it. */
-export const cord = (...way: readonly Vec2[]): readonly Mark[] => [line(stroke(WIDE.one, 'ink'), ...way), line(stroke(WIDE.one - 2 * EDGE, 'white'), ...way)];
+export const stands = (...way: readonly Vec2[]): Strand => ({ way, cords: 'one', does: 'stands' });
+export const moves = (...way: readonly Vec2[]): Strand => ({ way, cords: 'one', does: 'moves' });
+/** Two cords side by side. */
+export const doubled = (strand: Strand): Strand => ({ ...strand, cords: 'two' });
 
-/** Two side by side. */
-export const doubled = (...way: readonly Vec2[]): readonly Mark[] =>
-  [line(stroke(WIDE.two, 'ink'), ...way), line(stroke(WIDE.two - 2 * EDGE, 'white'), ...way), line(stroke(EDGE, 'ink'), ...way)];
+export const wideOf = ({ cords }: Strand): number => WIDE[cords];
+
+const stroke = (width: number, colour: Colour): Pen => ({ ...pens.motion, width, colour });
+
+/** A strand along its way: what is drawn later lies over it. Its inside is that of a longer stretch where that is told. */
+export function drawnStrand(strand: Strand, { way } = strand): readonly Mark[] {
+  const wide = wideOf(strand);
+  return [
+    line(stroke(wide, 'ink'), ...strand.way), line(stroke(wide - 2 * EDGE, strand.does === 'moves' ? 'fresh' : 'white'), ...way),
+    ...(strand.cords === 'two' ? [line(stroke(EDGE, 'ink'), ...way)] : []),
+  ];
+}
+
+/** The white under a strand where it goes over another. */
+export const gapUnder = (strand: Strand): Mark => line({ ...stroke(wideOf(strand) + 2 * GAP, 'white'), name: 'gap' }, ...strand.way);
+
+/** A thin cord, as in drawings of whole cables. */
+export const thinCord = (...way: readonly Vec2[]): readonly Mark[] => [line(stroke(1.7, 'ink'), ...way), line(stroke(1, 'white'), ...way)];
+
+/** The end of a cord, bound black, so that it is found again from one picture to the next. */
+export function boundEnd([x, y]: Vec2, [dx, dy]: Vec2): readonly Mark[] {
+  const far = Math.hypot(dx, dy);
+  return [line(stroke(WIDE.one, 'ink'), [x, y], [x + (2.4 * dx) / far, y + (2.4 * dy) / far])];
+}
+
+/** The way something is drawn, the arrow's tip `far` and its head further on. */
+export const pull = ([x, y]: Vec2, [dx, dy]: Vec2, far = 7): readonly Mark[] => [line({ ...pens.motion, width: 0.9 }, [x, y], [x + far * dx, y + far * dy]), arrowhead([x + (far + 4) * dx, y + (far + 4) * dy], [dx, dy], 4.4)];
+
+/** The way an end goes next: a curve with its head, white on both sides where it goes over something. */
+export function goes(...way: readonly Vec2[]): readonly Mark[] {
+  const [before, tip] = way.slice(-2);
+  if (before === undefined || tip === undefined) return [];
+  const pen: Pen = { ...pens.motion, width: 0.7 };
+  return [line({ ...pen, width: 1.7, colour: 'white' }, ...way.slice(0, -1)), line(pen, ...way.slice(0, -1)), arrowhead(tip, [tip[0] - before[0], tip[1] - before[1]], 4)];
+}
+
+/** A knot drawn home. */
+export const drawnHome = ([x, y]: Vec2, radius = 4.4): readonly Mark[] => {
+  const ring: readonly Vec2[] = round([x, y], radius, 0, 2 * Math.PI);
+  return [area('white', ring), outline({ ...pens.cut, width: 0.6 }, ring), ...[-0.41, 0.12].map((by) => line(pens.cut, ...smooth([x + (by - 0.3) * radius, y + 0.82 * radius], [x + by * radius, y], [x + (by + 0.53) * radius, y - 0.82 * radius])))];
+};
 
 /** A smooth way through points (Catmull and Rom). */
 export function smooth(...points: readonly Vec2[]): readonly Vec2[] {
   const at = (index: number): Vec2 => points[Math.min(points.length - 1, Math.max(0, index))] ?? [0, 0];
-  return points.slice(1).flatMap((_, index) => Array.from({ length: FINE + 1 }, (__, step): Vec2 => {
+  const way = points.slice(1).flatMap((_, index) => Array.from({ length: FINE }, (__, step): Vec2 => {
     const [a, b, c, d] = [at(index - 1), at(index), at(index + 1), at(index + 2)];
     return [0, 1].map((axis) => between([a, b, c, d].map((point) => point[axis] ?? 0), step / FINE)) as unknown as Vec2;
   }));
+  return [...way, at(points.length - 1)];
 }
 
 function between([a = 0, b = 0, c = 0, d = 0]: readonly number[], t: number): number {
@@ -36,21 +84,3 @@ export const round = ([x, y]: Vec2, radius: number, from: number, to: number): r
     const angle = from + ((to - from) * step) / (4 * FINE);
     return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
   });
-
-/** How far round its closed curve the open knot goes on either side of where it is cut open, rad. */
-const OPENED = 0.8;
-
-/**
- * A simple knot, loose: a trefoil cut open at its top, the two ends handed on for what follows them. Its ways are cut
- * where it goes over and under, those under drawn first.
- */
-export function knot([x, y]: Vec2, size: number, drawn: typeof cord): { readonly marks: readonly Mark[]; readonly ends: readonly [Vec2, Vec2] } {
-  const at = (t: number): Vec2 => [x + (size / 3) * (Math.sin(t) + 2 * Math.sin(2 * t)), y + (size / 3) * (Math.cos(t) - 2 * Math.cos(2 * t))];
-  const [start, end] = [Math.PI + OPENED, 3 * Math.PI - OPENED];
-  const turns = [start, ...[4, 5, 6, 7, 8].map((third) => (third * Math.PI) / 3).filter((t) => t > start && t < end), end];
-  const ways = turns.slice(1).map((to, index) => {
-    const from = turns[index] ?? start;
-    return { over: -Math.sin((3 * (from + to)) / 2) > 0, way: Array.from({ length: 2 * FINE + 1 }, (_, step) => at(from + ((to - from) * step) / (2 * FINE))) };
-  });
-  return { marks: [...ways.filter(({ over }) => !over), ...ways.filter(({ over }) => over)].flatMap(({ way }) => drawn(...way)), ends: [at(start), at(end)] };
-}

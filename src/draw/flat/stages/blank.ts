@@ -2,7 +2,7 @@ import type { Vec2 } from '../../../model/index.ts';
 import { runningDimension, runningReach, type Station } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
-import { onStock, orderRoom, stockCuts, stockMarks } from '../on-stock.ts';
+import { onStock, orderRoom, stockCuts, stockMarks, WASTE, type Kept } from '../on-stock.ts';
 import type { Paper } from '../../kit/svg.ts';
 import { boxOnPaper, fitToScale, onPaper, type Fit } from '../../kit/fit.ts';
 import { mainBox } from './layout.ts';
@@ -11,8 +11,8 @@ import { tell } from '../../../scene/index.ts';
 const cap = capHeights.step;
 const dimensionGap = 6;
 
-/** The blank's two cuts on the stock panel, measured from its lower left corner, and how large that is; what is left over is hatched. */
-export function blankStage(sides: Vec2, stock: Vec2, paper: Paper): readonly Mark[] {
+/** The blank's two cuts on the stock panel, measured from its lower left corner, and how large that is; of what is left over, waste is hatched. */
+export function blankStage(sides: Vec2, stock: Vec2, paper: Paper, kept: Kept = WASTE): readonly Mark[] {
   const blank = onStock('blank', sides, stock);
   const reach = runningReach([blank, stock].map((each) => tell.mm(each[1])), cap);
   const extent = { min: [0, 0], max: stock } as const;
@@ -21,7 +21,7 @@ export function blankStage(sides: Vec2, stock: Vec2, paper: Paper): readonly Mar
   }));
   const box = boxOnPaper(view, extent);
   return [
-    { mark: 'view', name: 'stock', scale: view.scale, marks: stockMarks(view, blank, stock) },
+    { mark: 'view', name: 'stock', scale: view.scale, marks: stockMarks(view, blank, stock, kept) },
     ...stockCuts(view, blank, stock),
     ...runningDimension({
       axis: 'x', datum: box.x, line: box.y + box.height + dimensionGap, feature: box.y + box.height, cap,

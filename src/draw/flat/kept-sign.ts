@@ -1,0 +1,40 @@
+import type { Vec2 } from '../../model/index.ts';
+import { tell } from '../../scene/index.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { area, arrowhead, figure, line, toldWidth, type Mark } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
+
+/** Side of the box into which something is laid, and the white between it and the number, mm of paper. */
+const BOX = 7;
+const GAP = 1.6;
+const cap = capHeights.count;
+const small = capHeights.step;
+
+/** An off-cut that is kept, as a rectangle on paper: laid into a box, and the number of the step that uses it; the number alone where the box has no room. Just white where the same step goes on with it. */
+export function keptMarks(ring: readonly Vec2[], use: number | 'next'): readonly Mark[] {
+  return [area('white', ring), ...(use === 'next' ? [] : signIn(ring, use))];
+}
+
+function signIn(ring: readonly Vec2[], step: number): readonly Mark[] {
+  const [xs, ys] = [ring.map(([x]) => x), ring.map(([, y]) => y)];
+  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const [wide, high] = [right - left, bottom - top];
+  const [x, y] = [(left + right) / 2, (top + bottom) / 2];
+  const told = tell.number(step);
+  const number = toldWidth(told, cap, 700);
+  if (wide >= BOX + GAP + number + 3 && high >= BOX + 1.5) {
+    const from = x - (BOX + GAP + number) / 2;
+    return [...boxMarks([from + BOX / 2, y]), figure(told, [from + BOX + GAP + number / 2, y], cap, 700)];
+  }
+  if (wide >= Math.max(BOX, number) + 1 && high >= BOX + GAP + cap + 3) return [...boxMarks([x, y - (GAP + cap) / 2]), figure(told, [x, y + (BOX + GAP) / 2], cap, 700)];
+  return wide >= toldWidth(told, small, 700) + 0.6 && high >= small + 0.6 ? [figure(told, [x, y], small, 700)] : [];
+}
+
+/** An open box with an arrow down into it. */
+function boxMarks([x, y]: Vec2): readonly Mark[] {
+  const half = BOX / 2;
+  return [
+    line({ ...pens.motion, width: 0.8 }, [x - half, y - half + 2], [x - half, y + half], [x + half, y + half], [x + half, y - half + 2]),
+    line({ ...pens.motion, width: 0.8 }, [x, y - half], [x, y]), arrowhead([x, y + half - 1], [0, 1], 3.4, 3),
+  ];
+}

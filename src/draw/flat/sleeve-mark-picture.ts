@@ -1,0 +1,85 @@
+import type { JointPorts, Vec2 } from '../../model/index.ts';
+import { tell } from '../../scene/index.ts';
+import { linearDimension } from '../kit/dimension.ts';
+import { cornersOf } from '../kit/geometry.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { area, line, outline, type Mark } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
+import { crossed, ticked } from '../kit/right-wrong.ts';
+import { toPicture } from '../kit/svg.ts';
+import type { DrawnPicture } from '../types.ts';
+import { pencil } from './pencil.ts';
+
+/** A sleeve to be drilled, and the tube in it, mm. */
+export interface SleeveToDrill {
+  readonly sleeve: Extract<JointPorts['ports'][number], { is: 'sleeve' }>;
+  readonly outside: number;
+  readonly tube: number;
+}
+
+const cap = capHeights.step;
+const HEIGHT = 60;
+/** mm of paper to 1 mm: of the right way, and of the wrong one. */
+const SCALE = { right: 0.8, wrong: 0.45 } as const;
+/** How far the tube is seen beyond the sleeve, and the arm that goes off its middle, mm of paper. */
+const BEYOND = { right: 16, wrong: 7 } as const;
+const ARM = { right: 9, wrong: 5 } as const;
+
+/** How far the hole is from the end of its sleeve that it is nearer to, mm. */
+export const farFromEnd = ({ sleeve: { above, below, pin } }: SleeveToDrill): number => Math.min(below - pin, above + pin);
+
+/** The place of the hole measured from the nearer rim: tape hooked on that, pencil at the mark; and under a cross measured from the other. */
+export const sleeveMarkPicture = (drilled: SleeveToDrill, width: number): DrawnPicture => toPicture({ width, height: HEIGHT }, sleeveMarkMarks(drilled));
+
+/** The marks of the picture, for the tests. */
+export function sleeveMarkMarks(drilled: SleeveToDrill): readonly Mark[] {
+  const far = farFromEnd(drilled);
+  const { below, above } = drilled.sleeve;
+  const y = 28;
+  const right: Vec2 = [3 + BEYOND.right + above * SCALE.right, y];
+  const rim = right[0] + below * SCALE.right;
+  const mark = rim - far * SCALE.right;
+  const low = y + (drilled.outside * SCALE.right) / 2;
+  const wrong: Vec2 = [rim + BEYOND.right + 9 + BEYOND.wrong + above * SCALE.wrong, y];
+  const otherRim = wrong[0] - above * SCALE.wrong;
+  return [
+    ...jointFromSide(drilled, right, SCALE.right, BEYOND.right, ARM.right), ...markAcross(drilled, mark, y, SCALE.right), ...tapeFrom(rim, mark - 9, y - (drilled.outside * SCALE.right) / 2),
+    ...pencilUp([mark, low]), ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [mark, rim], line: low + 10, feature: low, cap }), ...ticked([rim + BEYOND.right - 4, y - 18]),
+    ...jointFromSide(drilled, wrong, SCALE.wrong, BEYOND.wrong, ARM.wrong), ...markAcross(drilled, otherRim + far * SCALE.wrong, y, SCALE.wrong),
+    ...tapeFrom(otherRim, otherRim + far * SCALE.wrong + 6, y - (drilled.outside * SCALE.wrong) / 2), ...crossed([wrong[0] + below * SCALE.wrong + BEYOND.wrong - 3, y - 18]),
+  ];
+}
+
+const rectangle = (left: number, top: number, right: number, bottom: number): readonly Vec2[] => cornersOf({ x: left, y: top, width: right - left, height: bottom - top });
+const solid = (ring: readonly Vec2[]): readonly Mark[] => [area('white', ring), outline(pens.cut, ring)];
+
+/** Sleeve level with the tube through it, its longer end to the right; an arm goes down from its middle. */
+function jointFromSide({ sleeve: { above, below }, outside, tube }: SleeveToDrill, [x, y]: Vec2, s: number, beyond: number, arm: number): readonly Mark[] {
+  const [left, right, half] = [x - above * s, x + below * s, (outside * s) / 2];
+  const foot = y + half + arm;
+  return [
+    ...solid(rectangle(left - beyond, y - (tube * s) / 2, right + beyond, y + (tube * s) / 2)),
+    area('white', rectangle(x - half, y, x + half, foot)), line(pens.cut, [x - half, y + half], [x - half, foot]), line(pens.cut, [x + half, y + half], [x + half, foot]),
+    line(pens.edge, [x - half, foot], [x - half / 3, foot - 1.4], [x + half / 3, foot + 1.4], [x + half, foot]),
+    ...solid(rectangle(left, y - half, right, y + half)),
+  ];
+}
+
+const markAcross = ({ outside }: SleeveToDrill, x: number, y: number, s: number): readonly Mark[] =>
+  [line({ ...pens.motion, width: 0.9 }, [x, y - (outside * s) / 2], [x, y + (outside * s) / 2])];
+
+/** A tape on the sleeve, its hook over the rim, from there to a place. */
+function tapeFrom(rim: number, to: number, top: number): readonly Mark[] {
+  const inwards = Math.sign(to - rim);
+  const blade = rectangle(Math.min(rim, to), top - 5, Math.max(rim, to), top);
+  const hook: readonly Vec2[] = [[rim, top - 5.6], [rim - inwards * 1.4, top - 5.6], [rim - inwards * 1.4, top + 3], [rim, top + 3]];
+  const ticks = Array.from({ length: Math.floor(Math.abs(to - rim) / 2) }, (_, index) => rim + inwards * 2 * (index + 1));
+  return [area('panel', blade), outline(pens.edge, blade), ...ticks.map((x, index) => line(pens.edge, [x, top], [x, top - (index % 5 === 4 ? 3.4 : 2)])), area('ink', hook)];
+}
+
+/** A pencil that comes from below on the left, its point at a place. */
+const pencilUp = ([x, y]: Vec2): readonly Mark[] => pencil([x, y]).map((mark) => {
+  const turned = (points: readonly Vec2[]): readonly Vec2[] => points.map(([px, py]): Vec2 => [2 * x - px, 2 * y - py]);
+  if (mark.mark === 'line') return { ...mark, points: turned(mark.points) };
+  return mark.mark === 'area' ? { ...mark, rings: mark.rings.map(turned) } : mark;
+});

@@ -1,0 +1,28 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { planTubes } from '../../src/cut/index.ts';
+import { FRAMES } from '../../src/draw/flat/cable/frames.ts';
+import { FORMATS } from '../../src/draw/formats.ts';
+import { cableSheets } from '../../src/draw/work-kit/index.ts';
+import type { Solids } from '../../src/model/index.ts';
+import { planItem } from '../../src/plan/index.ts';
+import { sharedSolids } from '../support/kernel.ts';
+import { itemNamed, modelOf } from '../support/items.ts';
+import { texts } from './flat/inspect.ts';
+
+let solids: Solids;
+beforeAll(async () => { solids = await sharedSolids(); });
+
+describe.each(['rack', 'bench'])('the knots of the %s', (name) => {
+  it('stand at the step that ties first, once; every later one names that step and tells its own lengths', async () => {
+    const item = itemNamed(name);
+    const model = modelOf(item);
+    const plan = planItem(model, item.order, solids);
+    const cuts = await planTubes(model);
+    const told = plan.steps.filter(({ action }) => action === 'brace').map((step) => ({ step, shown: cableSheets({ model, plan, cuts, papers: FORMATS.page }, step).map(texts) }));
+    const tying = told.filter(({ shown }) => shown.some((figures) => figures.includes(String(FRAMES.tight + 1))));
+    expect(told.length).toBeGreaterThan(1);
+    expect(tying.map(({ step }) => step.number)).toEqual([told[0]?.step.number]);
+    for (const { shown } of told.slice(1)) expect(shown[1]?.slice(0, 3)).toEqual([String(told[0]?.step.number), String(FRAMES.first), String(FRAMES.test)]);
+    for (const { shown } of told) expect(shown.flat()).toContain(String(FRAMES.placed));
+  });
+});
