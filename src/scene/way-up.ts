@@ -7,7 +7,7 @@ import { stageHand, type StageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import type { Scene, SceneBody } from './types.ts';
 
-/** What is put together in a step that could be put together another way round. */
+/** What is put together in a step and could be put together another way round: a joint with the bar that goes into it and what holds the bar's other end, or all that the step brings where that is whole. */
 export interface WayUp {
   readonly right: Scene;
   /** The same with the part nearest to the eye a quarter turn off about its bar; that part is tinted in both. */
@@ -16,7 +16,7 @@ export interface WayUp {
 
 type Socket = Extract<Connection, { is: 'socket' }>;
 
-/** The right way round and a wrong one of joints that a step brings and that its bars leave free to turn; null where there are fewer than two. */
+/** The right way round and a wrong one of the joint nearest to the eye of those that a step brings and that their bars leave free to turn; null where there is none. */
 export function wayUpScenes(model: Model, step: Step, solids: Solids): WayUp | null {
   const hand = stageHand(model, step, solids);
   const fresh = step.newParts.flatMap(({ ids }) => ids);
@@ -24,11 +24,16 @@ export function wayUpScenes(model: Model, step: Step, solids: Solids): WayUp | n
     each.is === 'socket' && fresh.includes(each.joint) && PARTS[hand.part(each.joint).kind].hasWayUp === true);
   const nearest = nearestOf(hand, free.map(({ joint }) => joint));
   const own = free.find(({ joint }) => joint === nearest);
-  if (own === undefined || free.length < 2) return null;
-  const right = fresh.map((id): SceneBody => hand.body(id, id === nearest ? 'new' : 'present'));
+  if (own === undefined) return null;
+  const shown = fresh.includes(own.bar) ? fresh : [own.bar, ...jointsAt(model, own.bar).filter((id) => id === nearest || step.present.includes(id))];
+  const right = shown.map((id): SceneBody => hand.body(id, id === nearest ? 'new' : 'present'));
   const scene = (id: string, bodies: readonly SceneBody[]): Scene => ({ id: `${id}:${step.number}`, bodies, marks: [], view: STANDARD_VIEW });
   return { right: scene('right', right), wrong: scene('wrong', right.map((body) => (body.id === nearest ? quarterOff(hand, own, body) : body))) };
 }
+
+/** The joints that a bar goes into. */
+const jointsAt = ({ connections }: Model, bar: string): readonly string[] =>
+  connections.flatMap((each) => (each.is === 'socket' && each.bar === bar ? [each.joint] : []));
 
 /** A joint turned by a quarter about the bar that goes into it. */
 function quarterOff(hand: StageHand, { bar, joint }: Socket, body: SceneBody): SceneBody {
