@@ -43,25 +43,19 @@ interface Shown {
   readonly scale: number;
 }
 
-/** How far the tube's side is from the inside line. */
-function gapOf({ away, tube, scale }: Shown, { x }: Box, y: number, feature: number | Vec2): readonly Mark[] {
-  const from = x + inwards * scale;
-  const gap = away - tube.outside / 2;
-  return linearDimension({ axis: 'x', told: tell.mm(gap), ends: [from + gap * scale, from], line: y, feature, cap });
-}
-
-function section(shown: Shown, box: Box): readonly Mark[] {
-  const { pattern, tube, away, scale } = shown;
-  const [at, radius, high] = [box.x + inwards * scale, (tube.outside / 2) * scale, pattern.thickness * scale];
+/** The left side cut across, as the view from above shows it: beyond the tube the flap, on this side of it the inside line. */
+function section({ pattern, tube, away, scale }: Shown, box: Box): readonly Mark[] {
+  const [at, radius, high] = [box.x + box.width - inwards * scale, (tube.outside / 2) * scale, pattern.thickness * scale];
   const face = box.y + over + 2 * radius;
-  const centre: Vec2 = [at + away * scale, face - radius];
+  const centre: Vec2 = [at - away * scale, face - radius];
+  const gap = away - tube.outside / 2;
   const plate = cornersOf({ x: box.x, y: face, width: box.width, height: high });
   return [
     area('panel', plate), outline(pens.cut, plate),
     ...[face + pattern.skin * scale, face + high - pattern.skin * scale].map((y) => line(pens.edge, [box.x, y], [box.x + box.width, y])),
     circle(centre, radius, pens.cut, 'ink'), circle(centre, (tube.inside / 2) * scale, pens.cut, 'white'),
     line(pens.newInside, [at, face - radius], [at, face]),
-    ...gapOf(shown, box, box.y + over - 4, [centre[1], face - radius]),
+    ...linearDimension({ axis: 'x', told: tell.mm(gap), ends: [at, at - gap * scale], line: box.y + over - 4, feature: [face - radius, centre[1]], cap }),
   ];
 }
 
