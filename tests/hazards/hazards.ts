@@ -110,6 +110,8 @@ const storing: readonly Hazard[] = [
   { name: 'no word where it stands', ...rack, harm: 'a rack is judged for a place it does not stand in', by: 'our default', swaps: [['place: indoors\n', '']], says: { refused: 'place', remedy: 'indoors' } },
   { name: 'no word who uses it', ...rack, harm: 'children’s checks are silent where children are', by: 'our default', swaps: [['for: adults\n', '']], says: { refused: 'for', remedy: 'who uses it' } },
   { name: 'a mattress on a rack', ...rack, harm: 'somebody sleeps on a rack', by: 'our default', swaps: [['revision: 1', 'mattress: { length: 800 mm, width: 400 mm, thickness: 80 mm }\nrevision: 1']], says: { refused: 'mattress', remedy: 'only a bed has one' } },
+  { name: 'studs at a grown person’s eye', ...rack, harm: 'somebody who bends down beside a rack meets a stud with an eye', by: 'our default: 10 mm', says: ['snag-point', 'caution'] },
+  { name: 'a rack under no code', ...rack, harm: 'a rack is taken for approved', by: 'our default: local codes', says: ['local-codes', 'caution'] },
   { name: 'a rack within children’s reach', ...rack, harm: 'clothes catch on a rack’s studs', by: 'EN 747-1 4.1.1 (R, preview)', swaps: [['for: adults', 'for: anyone']], says: ['snag-point', 'caution'] },
 ];
 

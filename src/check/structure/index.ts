@@ -1,6 +1,7 @@
 import type { Model } from '../../model/index.ts';
 import type { Declared } from '../../read/index.ts';
 import type { Limits } from '../limits.ts';
+import { localCodes } from '../children/local-codes.ts';
 import { holeDepths } from '../fit/hole-depth.ts';
 import { isJointTested } from '../load/joint-test.ts';
 import { findingNames } from '../names.ts';
@@ -16,7 +17,7 @@ import { creases, pinGaps, pinLengths, stockPatterns, tabEdges, tabGaps, tabLeng
 import { lidGaps, lidHolds, lidLifts, lidVents } from './lid.ts';
 import { silentOf } from './needs.ts';
 import { panelCores, panelSags, panelSkins, pinSkins, yearsOfSag } from './panels.ts';
-import { beds, codes, fingerGaps, limbGaps, marks, openEnds, snags } from './reach.ts';
+import { beds, fingerGaps, limbGaps, marks, openEnds, snags } from './reach.ts';
 import { barReach, ringsApart } from './sleeves.ts';
 import { bracings, buckling, cablePulls, frameBending, isScreen, jointTests, pinBearings, pinShears, sways } from './standing.ts';
 import { stockBars, stockCables } from './stock.ts';
@@ -31,7 +32,7 @@ const loadChecks: readonly StructureCheck[] = [
 
 const tipChecks: readonly StructureCheck[] = [slenders, tipEmpties, tipLadens, tipAngles, storageTips, edgeTips, backTips];
 
-const reachChecks: readonly StructureCheck[] = [castorBrakes, lidHolds, lidGaps, lidVents, lidLifts, fingerGaps, limbGaps, snags, openEnds, marks, codes, beds];
+const reachChecks: readonly StructureCheck[] = [castorBrakes, lidHolds, lidGaps, lidVents, lidLifts, fingerGaps, limbGaps, snags, openEnds, marks, localCodes, beds];
 
 /** Checks one size of an item of points, bars and panels: each place by the load of its use, the frame as it is. */
 export function checkStructure(model: Model, declared: Declared, limits: Limits): Report {

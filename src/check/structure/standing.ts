@@ -1,7 +1,7 @@
 import { eulerLoad } from '../formulas/column.ts';
-import { doubleShearResistance, wallBearingResistance } from '../formulas/pin.ts';
 import { judge } from '../judge.ts';
-import { isJointTested } from '../load/joint-test.ts';
+import { pinBearingUnder, pinShearUnder } from '../load/joint-pin.ts';
+import { jointTestAgainst } from '../load/joint-test.ts';
 import { sideForce } from '../load/push.ts';
 import { idsOf } from '../parts.ts';
 import { rulesOf } from '../rules.ts';
@@ -151,34 +151,11 @@ function stretchesOf(given: StructureCase, post: BarLine): readonly Stretch[] {
   }).filter(({ length }) => length > 1);
 }
 
-/** Double shear of a joint pin (see `pin-shear`). */
-export const pinShears: StructureCheck = (given) => {
-  const { model: { kit: { jointPin } }, limits } = given;
-  const ids = idsOf(given.model, 'joint-pin');
-  return ids.length === 0 ? [] : [judge({
-    name: 'pin-shear', figure: pinned(given), limit: doubleShearResistance(jointPin.diameter, jointPin.strength, limits.pinMaterialFactor.value) / limits.pinLoadFactor.value, bound: 'most', unit: 'N',
-    source: `2 · 0.6 A f_up / γ_M2, EN 1993-1-8 Table 3.10 (R), ${limits.pinMaterialFactor.source}; ${limits.pinLoadFactor.source}; ${limits.cornerShare.source}`, parts: ids,
-  })];
-};
+/** Shear of the joint pin that bears most (see `pin-shear`). */
+export const pinShears: StructureCheck = (given) => pinShearUnder(given, pinned(given));
 
-/** A joint pin presses on both walls of its post (see `pin-bearing`). */
-export const pinBearings: StructureCheck = (given) => {
-  const { model: { kit: { jointPin, tube } }, limits, skeleton } = given;
-  const { factor } = rulesOf(given);
-  const ids = idsOf(given.model, 'joint-pin');
-  return ids.length === 0 ? [] : [judge({
-    name: 'pin-bearing', figure: pinned(given), limit: (wallBearingResistance(jointPin.diameter, tube.wall, tube.bearingStrength) * tube.usedStockFactor) / factor.value, bound: 'most', unit: 'N',
-    source: `2 d t f, pin bearing as in EN 13706 (R2); strength of the kit × used-stock factor / ${factor.value}, ${factor.source}; ${limits.cornerShare.source}`,
-    parts: [...postsIn(skeleton).map(({ id }) => id), ...ids],
-  })];
-};
+/** That joint pin presses on both walls of its post (see `pin-bearing`). */
+export const pinBearings: StructureCheck = (given) => pinBearingUnder(given, pinned(given), postsIn(given.skeleton).map(({ id }) => id));
 
 /** The maker's own test of a joint against what the most laden one is asked (see `joint-test`). */
-export const jointTests: StructureCheck = (given) => {
-  const { model, limits: { jointFactor, jointSlip, untestedJoint } } = given;
-  const tested = isJointTested(given);
-  return [judge({
-    name: 'joint-test', figure: tested ? model.kit.jointTest?.load ?? 0 : 0, limit: Math.max(1, jointFactor.value * pinned(given)), bound: 'least', unit: 'N',
-    source: tested ? `joint-test of the kit; ${jointFactor.source}; ${jointSlip.source}` : untestedJoint.source, parts: idsOf(model, 'joint'), otherwise: tested ? 'fail' : 'caution',
-  })];
-};
+export const jointTests: StructureCheck = (given) => jointTestAgainst(given, pinned(given));
