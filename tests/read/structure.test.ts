@@ -57,7 +57,7 @@ describe('an item of points and bars', () => {
   it('says what panels are for, with loads in newtons', () => {
     expect(structureItem('trolley').structures['standard']?.places).toEqual([
       { name: 'serving', use: 'table', panels: ['deck.1'], load: 20 * 9.80665, mattress: null },
-      { name: 'below', use: 'shelf', panels: ['deck.0'], load: 15 * 9.80665, mattress: null },
+      { name: 'below', use: 'shelf', panels: ['deck.0'], load: 10 * 9.80665, mattress: null },
     ]);
   });
 });
