@@ -1,4 +1,4 @@
-import { isToldByPoints, type Model } from '../model/index.ts';
+import { isToldByPoints, placed, type Model } from '../model/index.ts';
 import type { Declared } from '../read/index.ts';
 import { caseOf } from './case.ts';
 import { childrenChecks } from './children/index.ts';
@@ -10,14 +10,14 @@ import { safeLoadOf, type SafeLoad } from './load/safe-load.ts';
 import { useLoad } from './load/use-load.ts';
 import { notAppliedOf } from './needs.ts';
 import { withLocal } from './local-limits.ts';
-import { idsOf } from './parts.ts';
+import { idsOf, partsOf } from './parts.ts';
 import { rulesOf } from './rules.ts';
 import { checkStructure } from './structure/index.ts';
 import { emptyBody } from './tip/body.ts';
 import { boardWalls, wallFor } from './tip/board-wall.ts';
 import { tipChecksFor } from './tip/index.ts';
 import { forceToTip } from './tip/tip-force.ts';
-import type { Advice, Case, Check, Finding, Report } from './types.ts';
+import type { Advice, Case, Check, Finding, PlaceLoad, Report } from './types.ts';
 
 /**
  * Checks one size variant, for the use and the people that its file declares: fit and folding, load on the decks, tipping
@@ -51,8 +51,10 @@ const run = (checks: readonly Check[], given: Case): readonly Finding[] => check
 
 function adviceOf(given: Case, safe: SafeLoad, findings: readonly Finding[], wall: Advice['wall']): Advice {
   const { declared } = given;
+  const load = findings.some((finding) => finding.verdict === 'fail') || wall === 'board' ? null : promised(given, safe);
   return {
-    safeLoadPerDeck: findings.some((finding) => finding.verdict === 'fail') || wall === 'board' ? null : promised(given, safe),
+    safeLoadPerDeck: load,
+    loads: load === null ? [] : decksOf(given.model).map((deck) => ({ ...deck, load })),
     governedBy: safe.governedBy,
     wall,
     tippingForce: Math.floor(forceToTip(emptyBody(given)) * 10) / 10,
@@ -61,6 +63,11 @@ function adviceOf(given: Case, safe: SafeLoad, findings: readonly Finding[], wal
     mattress: declared.mattress?.thickness ?? null,
   };
 }
+
+/** Every deck with its place, from the highest down; they are alike, and bear alike. */
+const decksOf = (model: Model): readonly Omit<PlaceLoad, 'load'>[] => partsOf(model, 'panel').map((panel) => ({
+  place: model.places.find(({ panels }) => panels.includes(panel.id))?.name ?? panel.id, panel: panel.id, height: placed(panel.pose, [0, 0, 0])[2],
+})).toSorted((a, b) => b.height - a.height);
 
 /** Storage is promised what it bears; anything else the use that its test load stands for, and no more. Less where the joints are untested. */
 function promised(given: Case, safe: SafeLoad): number | null {

@@ -4,4 +4,4 @@ export { scant, SCANT, tightest } from './margins.ts';
 export { findingNames, type FindingName } from './names.ts';
 export { findingText } from './text.ts';
 export { remediesFor, type Remedy } from './remedies.ts';
-export type { Advice, Finding, NotApplied, Report, Verdict } from './types.ts';
+export type { Advice, Finding, NotApplied, PlaceLoad, Report, Verdict } from './types.ts';

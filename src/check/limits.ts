@@ -124,9 +124,10 @@ export const defaultLimits = {
   slatLeast: { value: 45, unit: 'mm', source: 'EN 716 (M)' },
   slatMost: { value: 65, unit: 'mm', source: 'EN 716 (M)' },
   snag: { value: 10, unit: 'mm', source: 'what stands out on a high bed, EN 747-1 4.1.1 (R, preview), taken for a low one (our default)' },
+  standsOut: { value: 10, unit: 'mm', source: ours('what stands out within reach catches clothes, and an eye: for grown people a word of care') },
   openEnds: { value: 0, unit: '1', source: 'no open tube ends, EN 747-1 4.1.1 (R, preview), taken for all (our default); the work caps them where the kit does not say that it has no caps' },
   markTolerance: { value: 10, unit: 'mm', source: '± 10 mm, EN 1729-1 (M)' },
-  approvals: { value: 1, unit: '1', source: 'local codes and licensed practice rule for children’s furniture; this report does not replace them (our default)' },
+  approvals: { value: 1, unit: '1', source: 'local codes and licensed practice rule, for children’s furniture above all; this report does not replace them (our default)' },
 } as const satisfies Record<string, Limit>;
 
 /** The table with any values changed; names, and so the checks, stay the same. */

@@ -1,7 +1,7 @@
 import { idsOf } from './parts.ts';
 import { backrestsOf } from './stand/backrest.ts';
 import { findingNames, type FindingName } from './names.ts';
-import { isForChildren, isNearChildren } from './rules.ts';
+import { isNearChildren } from './rules.ts';
 import { openEdges } from './load/edges.ts';
 import { beddingGap } from './children/mattress.ts';
 import { plateGaps, sleeveGaps } from './children/plate-gaps.ts';
@@ -26,7 +26,6 @@ const open: Need = { met: (given) => openEdges(given).length > 0, because: 'a gu
 const cables: Need = { met: ({ model }) => idsOf(model, 'cable').length > 0, because: 'no cables on it' };
 const stands: Need = { met: ({ stance }) => stance.braced !== null, because: 'the frame gives way or its posts are too short, see bracing and post-reach' };
 const near: Need = { met: ({ declared }) => isNearChildren(declared), because: 'for furniture that children use only' };
-const children: Need = { met: ({ declared }) => isForChildren(declared), because: 'for children’s furniture only' };
 const pupils: Need = { met: ({ declared }) => declared.mark !== null, because: 'for school furniture with a size mark only' };
 const between: Need = { met: (given) => beddingGap(given).length > 0, because: 'the mattress has no two sides that face each other' };
 const gaps: Need = { met: ({ model }) => plateGaps(model).some(({ narrow }) => narrow > 0), because: 'no gap round a flat panel' };
@@ -44,7 +43,7 @@ const needs: { readonly [name in FindingName]?: readonly Need[] } = {
   'wall-height': [storage], 'tip-test': [storage], 'tip-scope': [storage], 'tip-edge': [light], 'tip-back': [seat],
   'raised-bed': [bed], 'one-bed': [bed], 'bed-cord': [bed], 'guard-sides': [bed], 'guard-height': [bed, guards], 'guard-end': [bed, guards],
   'guard-opening': [bed, overGuards], 'guard-slat': [bed, overGuards], 'mattress-gap': [bed, between], 'mattress-held': [bed],
-  'finger-gap': [near, anyGap], 'limb-gap': [near, gaps], 'snag-point': [near], 'size-mark': [pupils], 'local-codes': [children],
+  'finger-gap': [near, anyGap], 'limb-gap': [near, gaps], 'size-mark': [pupils],
 };
 
 /** The checks that said nothing, each with its reason. */

@@ -54,5 +54,8 @@ function shortTest({ testFactor, brittleFactor, testDeflectionRatio, testSagRati
 /** Furniture made for children. */
 export const isForChildren = ({ people }: Declared): boolean => people === 'pupils' || people === 'small-children';
 
+/** How far what nothing uses may stand out, mm: where a child reaches it, by what is published; else by our own default. */
+export const standingOut = ({ declared, limits }: Pick<Case, 'declared' | 'limits'>): Limit => (isNearChildren(declared) ? limits.snag : limits.standsOut);
+
 /** Furniture that a child uses or reaches. */
 export const isNearChildren = ({ people }: Declared): boolean => people !== ('adults' satisfies People);

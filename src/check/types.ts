@@ -24,13 +24,26 @@ export interface Finding {
   readonly parts: readonly string[];
 }
 
+/** What is promised of one panel that something stands on, lies in or sits on: the least over all its cases and those of the whole item. */
+export interface PlaceLoad {
+  /** Name of its place in the file. */
+  readonly place: string;
+  readonly panel: string;
+  /** Height of its middle, mm. */
+  readonly height: number;
+  /** N spread over it, while every other place bears its own. */
+  readonly load: number;
+}
+
 /** What the checks support saying in the booklet. */
 export interface Advice {
   /**
-   * N spread over one deck, or null when no load is supported or any finding fails: for a seat, table or bed the load of
+   * N spread over one deck, the one that bears least, or null when no load is supported or any finding fails: for a seat, table or bed the load of
    * its use (the test load, or the largest safe one, over the impact of that use). Less where the joints are untested.
    */
   readonly safeLoadPerDeck: number | null;
+  /** The same for each panel in use, from the highest down, all at once; empty where no load is supported. The least of them is the load above. */
+  readonly loads: readonly PlaceLoad[];
   /** The finding that stops a greater safe load; null when only the cap does. */
   readonly governedBy: string | null;
   /** The wall that it is fixed to, null where it need not be; no load is supported where that is a board. */

@@ -1,4 +1,4 @@
-import { checkModel, findingText, scant, tightest, type Finding, type Report } from '../check/index.ts';
+import { checkModel, findingText, scant, tightest, type Advice, type Finding, type Report } from '../check/index.ts';
 import { wouldHold } from './would-hold.ts';
 import { buildModel } from '../model/index.ts';
 import { declaredFor } from '../read/index.ts';
@@ -21,8 +21,7 @@ export function checkCommand(name: string | undefined, options: { readonly size?
       process.stdout.write(`${item.name} ${size}\n`);
       for (const finding of findings) process.stdout.write(`  ${findingText(finding)}\n`);
       for (const { name, because } of notApplied) process.stdout.write(`  none    ${name}: ${because}\n`);
-      process.stdout.write(`  safe load on each deck: ${advice.safeLoadPerDeck === null ? 'none supported' : `${advice.safeLoadPerDeck} N`}`
-        + `${advice.untestedJoint ? ', untested joint: reduced' : ''}${advice.wall === null ? '' : `; fix to a wall (${advice.wall})`}\n`);
+      for (const line of loadLines(advice)) process.stdout.write(`  ${line}\n`);
       if (advice.safeLoadPerDeck === null) for (const line of wouldHold(item, size, report)) process.stdout.write(`  ${line}\n`);
       failed += findings.filter((finding) => finding.verdict === 'fail').length;
     }
@@ -30,6 +29,16 @@ export function checkCommand(name: string | undefined, options: { readonly size?
   }
   process.stdout.write(`${[...marginTable(margins), LETTERS].join('\n')}\n`);
   if (failed > 0) throw new FailedCheck(`${failed} finding${failed === 1 ? '' : 's'} failed`);
+}
+
+/** What each place bears, from the highest down, in one line where all bear alike; and all of them at once. */
+function loadLines({ safeLoadPerDeck, loads, untestedJoint, wall }: Advice): readonly string[] {
+  const more = `${untestedJoint ? ', untested joint: reduced' : ''}${wall === null ? '' : `; fix to a wall (${wall})`}`;
+  if (safeLoadPerDeck === null) return [`safe load on each deck: none supported${more}`];
+  const alike = loads.every(({ load }) => load === safeLoadPerDeck);
+  const together = loads.length < 2 ? '' : `; on all ${loads.length} at once ${loads.reduce((sum, { load }) => sum + load, 0)} N`;
+  if (alike) return [`safe load on each deck: ${safeLoadPerDeck} N${together}${more}`];
+  return [`safe load by place${together}${more}`, ...loads.map(({ place, panel, load }) => `  ${place} (${panel}): ${load} N`)];
 }
 
 /** A size and what was found of it. */

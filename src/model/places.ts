@@ -1,9 +1,5 @@
-import type { Item, Place, PlaceUse, Use } from '../read/index.ts';
+import { USE_OF_DECKS, USE_OF_PANELS, type Item, type Place } from '../read/index.ts';
 import type { Group, Part } from './types.ts';
-
-/** What the decks and the flat panels of a short form are for, where its file does not say: it follows from the item's use. */
-const DECK_USE: Readonly<Record<Use, PlaceUse>> = { storage: 'shelf', table: 'table', seat: 'seat', bed: 'bed' };
-const PANEL_USE: Readonly<Record<Use, PlaceUse>> = { storage: 'screen', table: 'screen', seat: 'backrest', bed: 'screen' };
 
 /** The places of a short form, each with its parts: told by the file for decks and panels by name, or following from the item's use. */
 export function placesOfShortForm(item: Item, size: string, groups: readonly Group[], parts: readonly Part[], plates: ReadonlyMap<string, readonly string[]>): readonly Place[] {
@@ -12,7 +8,7 @@ export function placesOfShortForm(item: Item, size: string, groups: readonly Gro
   if (told.length > 0) return told.map((place) => ({ ...place, panels: place.panels.flatMap(partsOf) }));
   return item.pieces.flatMap((piece): readonly Place[] => {
     if (piece.is !== 'deck' && piece.is !== 'panel') return [];
-    const use = piece.is === 'deck' ? DECK_USE[item.use] : PANEL_USE[item.use];
+    const use = piece.is === 'deck' ? USE_OF_DECKS[item.use] : USE_OF_PANELS[item.use];
     return [{ name: piece.name, use, panels: partsOf(piece.name), load: null, mattress: null }];
   });
 }

@@ -19,5 +19,6 @@ export { stockTable } from './stock-to-table.ts';
 export { stockFromText } from './stock.ts';
 export { dimensionedText } from './dimensioned-text.ts';
 export { publishedSchemas } from './published-schemas.ts';
+export { USE_OF_DECKS, USE_OF_PANELS } from './structure/places.ts';
 export { FACES } from './structure/scope.ts';
 export { MachineFault } from './machine-fault.ts';

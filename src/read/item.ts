@@ -9,9 +9,9 @@ import { nearestName } from './nearest.ts';
 import { readParameters, readSize } from './parameters.ts';
 import { readExpressions } from './named-expressions.ts';
 import { sizeFaults } from './piece-values.ts';
-import { namesOfKind } from './piece-names.ts';
 import { readPieces } from './pieces.ts';
 import { kitValues } from './structure/kit-names.ts';
+import { shortPieces } from './structure/places.ts';
 import { hasStructure, readStructure } from './structure/read-structure.ts';
 import { declaredFaults, readDeclares } from './use-fields.ts';
 import type { Fault, Item, Kit } from './types.ts';
@@ -58,7 +58,7 @@ function readBody(source: YamlSource, kit: Kit | null, files: ReadFiles): { read
   const sizes = sectionEntries(raw.get('sizes'))
     .map(([name, given]) => ({ name, ...readSize(source, name, given, parameters.parameters, declared) }));
   const structure = kit === null ? { structures: {}, faults: [], texts: [] } : readStructure(source, sizes, {
-    files, kit, known: [...declared, ...named], expressions: expressions.expressions, pieces: namesOfKind(raw.get('pieces'), 'deck', 'panel'),
+    files, kit, known: [...declared, ...named], expressions: expressions.expressions, pieces: shortPieces(raw.get('pieces'), raw.get('use')),
   });
   return {
     texts: structure.texts,

@@ -208,6 +208,7 @@ export const messages = {
     noPanel: 'no panel: only hinges and lid stays hold one',
     loadOfUse: (use: string, laden: readonly string[]) => `no load: a ${use} is tested with the load of its use, whatever its file tells; only a place whose use is ${laden.slice(0, -1).join(', ')} or ${laden.at(-1) ?? ''} carries one`,
     loadOfDecks: 'no load: the checks tell what a deck bears, whatever its file tells; only a place of panels between points and bars carries one',
+    useOfPiece: (piece: string, use: string) => `${use}: it follows from the use of the item, by which ${piece} is checked; an item of several uses is told by points, bars and panels`,
     noPlace: (panel: string) => `${panel} in no place`,
     unplaced: (panel: string) => `a place that says what it is for, for example places: { ${panel}: { panel: ${panel}, use: shelf } }; a panel without one is checked for nothing`,
     loadKind: 'a mass or a force above zero, for example 30 kg or 300 N',

@@ -64,7 +64,9 @@ describe('standard rack, 100 N a deck', () => {
   it('posts bow between the lowest and the top deck, 1320 mm, under the three decks over the lowest', () => {
     const rest = massOf(model, (id) => !id.startsWith('deck-')) * G;
     near(at100(model, 'post-buckling').limit, (Math.PI ** 2 * 11_900 * 16_435.2) / 1320 ** 2 / 3);
-    near(at100(model, 'post-buckling').figure, 0.375 * (3 * (LOAD + deck) + rest));
+    // All of each load in a box at one corner, 126.5 mm inside the tubes: so far off the middle that one post counts for more than a quarter.
+    const share = (1 + Math.hypot(520 - 126.5, 270 - 126.5) / Math.hypot(520, 270)) / 4;
+    near(at100(model, 'post-buckling').figure, share * 3 * LOAD + 0.375 * (3 * deck + rest));
   });
 
   it('pin 6 mm, f_up 240: 6514.4 N over 1.5; tube walls: 2700 N × 0.7 / 3', () => {

@@ -68,7 +68,7 @@ describe('a report', () => {
 describe('advice against tipping', () => {
   it('anything taller than 600 mm is fixed to a wall, and only cautions say so', () => {
     expect(reportOf(rack()).advice.wall).toBe('masonry');
-    expect(namesWith(rack(), 'caution')).toEqual(['joint-test', 'wall-height', 'tip-test', 'tip-scope', 'tip-empty', 'tip-loaded']);
+    expect(namesWith(rack(), 'caution')).toEqual(['joint-test', 'wall-height', 'tip-test', 'tip-scope', 'tip-empty', 'tip-loaded', 'snag-point', 'local-codes']);
     expect(namesWith(rack(), 'fail')).toEqual([]);
   });
 

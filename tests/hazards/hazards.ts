@@ -110,6 +110,8 @@ const storing: readonly Hazard[] = [
   { name: 'no word where it stands', ...rack, harm: 'a rack is judged for a place it does not stand in', by: 'our default', swaps: [['place: indoors\n', '']], says: { refused: 'place', remedy: 'indoors' } },
   { name: 'no word who uses it', ...rack, harm: 'children’s checks are silent where children are', by: 'our default', swaps: [['for: adults\n', '']], says: { refused: 'for', remedy: 'who uses it' } },
   { name: 'a mattress on a rack', ...rack, harm: 'somebody sleeps on a rack', by: 'our default', swaps: [['revision: 1', 'mattress: { length: 800 mm, width: 400 mm, thickness: 80 mm }\nrevision: 1']], says: { refused: 'mattress', remedy: 'only a bed has one' } },
+  { name: 'studs at a grown person’s eye', ...rack, harm: 'somebody who bends down beside a rack meets a stud with an eye', by: 'our default: 10 mm', says: ['snag-point', 'caution'] },
+  { name: 'a rack under no code', ...rack, harm: 'a rack is taken for approved', by: 'our default: local codes', says: ['local-codes', 'caution'] },
   { name: 'a rack within children’s reach', ...rack, harm: 'clothes catch on a rack’s studs', by: 'EN 747-1 4.1.1 (R, preview)', swaps: [['for: adults', 'for: anyone']], says: ['snag-point', 'caution'] },
 ];
 
@@ -130,6 +132,8 @@ const structures: readonly Hazard[] = [
   { name: 'a chest under no code', ...chest, harm: 'a toy chest is taken for approved', by: 'our default: local codes', says: ['local-codes', 'caution'] },
   { name: 'a trolley that rolls away', ...trolley, harm: 'a laden trolley rolls into somebody', by: 'our default: two brakes', swaps: [['fitting: braked-castor', 'fitting: castor']], says: ['castor-brake', 'fail'] },
   { name: 'a castor that breaks', ...trolley, harm: 'a castor breaks and hot food comes down', by: 'load of the castor in the kit', kit: [['load: 300 N', 'load: 100 N']], says: ['castor-load', 'fail'] },
+  { name: 'a heavy pot at a trolley’s corner', ...trolley, harm: 'one castor breaks under a load that stands over it, the deck below laden too', by: 'load of the castor in the kit; statics of four castors (C)', swaps: [['use: shelf, load: 10 kg', 'use: shelf, load: 15 kg']], says: ['castor-load', 'fail'] },
+  { name: 'posts that bow between cables', item: 'two-bay', size: 'tall', harm: 'all posts of a tall shelf bow out together and it falls', by: 'Euler’s load (C)', kit: [['modulus: 23 GPa', 'modulus: 18 GPa']], says: ['post-buckling', 'fail'] },
   { name: 'a wide trolley somebody kneels on', ...trolley, harm: 'the edge of a wide trolley gives way', by: 'our default: 600 N on 300 mm; beam (C)', swaps: [['range: 500 mm to 640 mm', 'range: 500 mm to 900 mm'], ['width: 600 mm', 'width: 800 mm']], says: ['edge-sag', 'fail'] },
   { name: 'a bench with long bays', ...bench, harm: 'a tube breaks under a sitter', by: 'EN 1728 seat load (M); beam (C)', swaps: [['range: 500 mm to 580 mm', 'range: 500 mm to 1000 mm'], ['bay: 570 mm', 'bay: 900 mm']], says: ['tube-deflection', 'fail'] },
   { name: 'two people over one tube', ...bench, harm: 'two people sit side by side over the tube that their seats share, and it breaks', by: 'our default: 400 mm apart; beam (C)', swaps: [['range: 260 mm to 320 mm', 'range: 260 mm to 500 mm'], ['depth: 310 mm', 'depth: 450 mm']], says: ['tube-bending', 'fail'] },
@@ -159,8 +163,9 @@ const structures: readonly Hazard[] = [
   { name: 'a load told of a back', ...leaning, harm: 'a backrest is believed to carry a person who stands on it', by: 'our default', swaps: [['use: backrest', 'use: backrest, load: 80 kg']], says: { refused: 'places.leaning.load', remedy: 'a backrest is tested with the load of its use' } },
   { name: 'a load told of a lid', ...chest, harm: 'somebody stands on a lid that its file calls strong', by: 'our default', swaps: [['panel: lid, use: lid', 'panel: lid, use: lid, load: 100 kg']], says: { refused: 'places.lid.load', remedy: 'a lid is tested with the load of its use' } },
   { name: 'a load told of a screen', ...screen, harm: 'a partition is hung with what it was never reckoned for', by: 'our default', swaps: [['panel: sheet, use: screen', 'panel: sheet, use: screen, load: 20 kg']], says: { refused: 'places.sheet.load', remedy: 'a screen is tested with the load of its use' } },
+  { name: 'a deck told as a bed', ...rack, harm: 'somebody sleeps on a deck that is checked as a shelf', by: 'our default', swaps: [['order: []', 'places:\n  berth: { panel: deck, use: bed }\n\norder: []']], says: { refused: 'places.berth.use', remedy: 'it follows from the use of the item' } },
   { name: 'a load told of a deck', ...rack, harm: 'a rack is believed to carry what its file says, and nothing checks it', by: 'our default', swaps: [['order: []', 'places:\n  shelf: { panel: deck, use: shelf, load: 100 kg }\n\norder: []']], says: { refused: 'places.shelf.load', remedy: 'the checks tell what a deck bears' } },
-  { name: 'a panel in no place', ...trolley, harm: 'something heavy stands on a deck that nothing checks', by: 'our default', swaps: [['  below: { panel: deck.0, use: shelf, load: 15 kg }', '']], says: { refused: 'panels.deck', remedy: 'a panel without one is checked for nothing' } },
+  { name: 'a panel in no place', ...trolley, harm: 'something heavy stands on a deck that nothing checks', by: 'our default', swaps: [['  below: { panel: deck.0, use: shelf, load: 10 kg }', '']], says: { refused: 'panels.deck', remedy: 'a panel without one is checked for nothing' } },
 ];
 
 export const hazards: readonly Hazard[] = [...sleeping, ...sitting, ...working, ...storing, ...structures];

@@ -57,7 +57,7 @@ describe('an item of points and bars', () => {
   it('says what panels are for, with loads in newtons', () => {
     expect(structureItem('trolley').structures['standard']?.places).toEqual([
       { name: 'serving', use: 'table', panels: ['deck.1'], load: 20 * 9.80665, mattress: null },
-      { name: 'below', use: 'shelf', panels: ['deck.0'], load: 15 * 9.80665, mattress: null },
+      { name: 'below', use: 'shelf', panels: ['deck.0'], load: 10 * 9.80665, mattress: null },
     ]);
   });
 });
@@ -166,7 +166,7 @@ const wrong: readonly (readonly [StructureName, Case])[] = [
   ['bench', ['panel: seat, use: seat', 'panel: seat, use: bed, load: 40 kg', ['places.sitting.load', '"40 kg"', 'no load: a bed is tested']]],
   ['chest', ['panel: lid, use: lid', 'panel: lid, use: lid, load: 300 N', ['places.lid.load', '"300 N"', 'no load: a lid is tested']]],
   ['screen', ['panel: sheet, use: screen', 'panel: sheet, use: screen, load: 10 kg', ['places.sheet.load', '"10 kg"', 'no load: a screen is tested']]],
-  ['trolley', ['\n  below: { panel: deck.0, use: shelf, load: 15 kg }', '', ['panels.deck', 'deck.0 in no place', 'a place that says what it is for, for example places: { deck: { panel: deck, use: shelf } }']]],
+  ['trolley', ['\n  below: { panel: deck.0, use: shelf, load: 10 kg }', '', ['panels.deck', 'deck.0 in no place', 'a place that says what it is for, for example places: { deck: { panel: deck, use: shelf } }']]],
   ['leaning-chair', ['  leaning: { panel: backrest, use: backrest }\n', '', ['panels.backrest', 'backrest in no place', 'a panel without one is checked for nothing']]],
   ['trolley', ['panel: deck.1, use', 'panel: dekc.1, use', ['places.serving.panel', '"dekc.1"', 'a panel: deck?']]],
 ];

@@ -1,8 +1,7 @@
 import type { ReactNode } from 'react';
-import type { Model } from '../../model/index.ts';
 import type { Use } from '../../read/index.ts';
 import { GlyphMark } from './glyph-mark.tsx';
-import { loadInKilograms } from './load-in-kilograms.ts';
+import { loadsSaid, printedLoads, type PrintedLoads } from './place-loads.ts';
 import type { Told } from './told-pair.tsx';
 import { toldWidth } from './told.ts';
 import type { BookletInput, Glyph, LoadGlyph } from './types.ts';
@@ -13,6 +12,8 @@ const longNumeralSize = 9.5;
 const unitSize = 7.7;
 /** Room of the sign ≤ before a numeral. */
 const signWidth = 6;
+/** Room of the bracket beside several places and of what they bear together. */
+const sumWidth = 40;
 /** Height of all decks with their loads, the most of one deck, a seat's or a bed's picture and the person beside it, mm. */
 const figureHeight = 112;
 const mostDeck = 28;
@@ -20,54 +21,68 @@ const oneHeight = 44;
 
 const carriers: Readonly<Record<Use, LoadGlyph>> = { storage: 'load', table: 'load', seat: 'seat-load', bed: 'bed-load' };
 
-/** The load that the checks support: on each deck, or on the one seat or bed. A cross where they support none. */
+/** The load that the checks support: on each deck and on all of them, or on each seat or the one bed. A cross where they support none. */
 export function loadTold(input: BookletInput): Told {
-  const { decks, height } = figureOf(input.model);
-  return { name: 'load', say: said, height: height * decks, width: toldWidth(input), picture: <Load input={input} /> };
+  return { name: 'load', say: said, height: figureOf(input).height, width: toldWidth(input), picture: <Load input={input} /> };
 }
 
 function Load({ input }: { readonly input: BookletInput }): ReactNode {
-  const { words, model, glyphs } = input;
-  const kilograms = kilogramsOf(input);
-  const { one, decks, height } = figureOf(model);
-  const svg = withNumeral(input, carriers[model.use], kilograms > 0 ? kilograms : null, 'kg');
+  const { words, model: { use }, glyphs } = input;
+  const figure = figureOf(input);
+  const one = (use === 'seat' || use === 'bed') && figure.printed?.places === 1;
   return (
     <div className="figures">
-      {one && kilograms > 0 && <GlyphMark glyph={glyphs.plain('one-person')} label={words.t('booklet.people', { count: 1 })} height={model.use === 'bed' ? height * 0.6 : height} />}
-      <svg className="glyph" role="img" aria-label={said(input)} direction="ltr" width={`${height}mm`} height={`${height * decks}mm`} viewBox={`0 0 48 ${48 * decks}`}
-        dangerouslySetInnerHTML={{ __html: stacked(svg, decks) }} />
+      {one && <GlyphMark glyph={glyphs.plain('one-person')} label={words.t('booklet.people', { count: 1 })} height={use === 'bed' ? figure.height * 0.6 : figure.height} />}
+      <svg className="glyph" role="img" aria-label={said(input)} direction="ltr" width={`${(figure.height * figure.across) / figure.down}mm`} height={`${figure.height}mm`} viewBox={`0 0 ${figure.across} ${figure.down}`}
+        dangerouslySetInnerHTML={{ __html: figure.svg }} />
     </div>
   );
 }
 
-/** The load on one deck, or on the one seat or bed, without the person beside it; `height` in mm. */
+/** The least load of any place, without the person beside it; `height` in mm. */
 export function LoadSign({ input, height }: { readonly input: BookletInput; readonly height: number }): ReactNode {
-  const kilograms = kilogramsOf(input);
-  return <GlyphMark glyph={{ width: 48, svg: withNumeral(input, carriers[input.model.use], kilograms > 0 ? kilograms : null, 'kg') }} label={said(input)} height={height} />;
+  const printed = printedOf(input);
+  return <GlyphMark glyph={{ width: 48, svg: withNumeral(input, carriers[input.model.use], printed === null ? null : Math.min(...printed.levels), 'kg') }} label={said(input)} height={height} />;
 }
 
-function kilogramsOf({ report: { advice }, despiteFindings }: BookletInput): number {
-  return advice.safeLoadPerDeck === null || despiteFindings ? 0 : loadInKilograms(advice.safeLoadPerDeck);
+const printedOf = ({ report: { advice }, despiteFindings }: BookletInput): PrintedLoads | null => (despiteFindings ? null : printedLoads(advice));
+
+const said = (input: BookletInput): string => loadsSaid(input.words, input.model, printedOf(input));
+
+/** The picture of all places: one over the other, seats side by side, and what they bear together. */
+interface Figure {
+  readonly printed: PrintedLoads | null;
+  readonly svg: string;
+  /** Units of the pictograms' grid. */
+  readonly across: number;
+  readonly down: number;
+  /** mm */
+  readonly height: number;
 }
 
-/** Whether there is one seat or bed; else how many decks, each how high on paper, mm. */
-function figureOf({ use, deckTops }: Model): { readonly one: boolean; readonly decks: number; readonly height: number } {
-  const one = use === 'seat' || use === 'bed';
-  const decks = one ? 1 : Math.max(1, deckTops.length);
-  return { one, decks, height: one ? oneHeight : Math.min(mostDeck, figureHeight / decks) };
-}
-
-function said(input: BookletInput): string {
-  const kilograms = kilogramsOf(input);
-  return kilograms > 0 ? supported(input, input.words.measure(kilograms, 'kg')) : input.words.t('booklet.no-safe-load');
-}
-
-function supported({ words, model }: BookletInput, load: string): string {
-  switch (model.use) {
-    case 'seat': return words.t('booklet.safe-seat', { load });
-    case 'bed': return words.t('booklet.safe-bed', { load });
-    default: return words.t('booklet.safe-load', { load, count: model.deckTops.length });
+function figureOf(input: BookletInput): Figure {
+  const { use, deckTops } = input.model;
+  const printed = printedOf(input);
+  const picture = (kilograms: number | null): string => withNumeral(input, carriers[use], kilograms, 'kg');
+  if (use === 'seat' || use === 'bed') {
+    const [seats, sum] = [printed?.places ?? 1, sumBeside(input, printed, 48)];
+    const across = 48 * seats + (sum === '' ? 0 : sumWidth);
+    const svgs = Array.from({ length: seats }, (_, index) => `<g transform="translate(${48 * index} 0)">${picture(printed?.levels[0] ?? null)}</g>`);
+    return { printed, svg: `${svgs.join('')}<g transform="translate(${48 * seats} 0)">${sum}</g>`, across, down: 48, height: Math.min(oneHeight, (toldWidth(input) * 48) / across) };
   }
+  const levels = printed !== null && printed.levels.length > 1 ? printed.levels : Array.from({ length: Math.max(1, deckTops.length) }, () => printed?.levels[0] ?? null);
+  const [down, sum] = [48 * levels.length, sumBeside(input, printed, 48 * levels.length)];
+  const svgs = levels.map((kilograms, index) => `<g transform="translate(0 ${48 * index})">${picture(kilograms)}</g>`);
+  return { printed, svg: `${svgs.join('')}<g transform="translate(48 0)">${sum}</g>`, across: 48 + (sum === '' ? 0 : sumWidth), down, height: Math.min(mostDeck * levels.length, figureHeight) };
+}
+
+/** A bracket over so many units downwards and, beside it, what all places bear at once; nothing for one place. */
+function sumBeside({ words }: BookletInput, printed: PrintedLoads | null, down: number): string {
+  if (printed?.together == null) return '';
+  const [middle, foot] = [down / 2, down - 4];
+  const text = (size: number, bottom: number, says: string): string => `<text x="24" font-weight="700" text-anchor="middle" y="${bottom}" font-size="${size}">${says}</text>`;
+  return `<path d="M2 4H6V${middle}H10M6 ${middle}V${foot}H2" fill="none" stroke="#000" stroke-width="2" stroke-linejoin="round"/>`
+    + text(printed.together >= 99.5 ? longNumeralSize : numeralSize, middle, words.number(printed.together)) + text(unitSize, middle + unitSize, 'kg');
 }
 
 /** A pictogram with a numeral and its unit on its empty face, at most where `most` says so, or with a cross over it. */
@@ -86,8 +101,4 @@ export function withNumeral({ words, glyphs }: Pick<BookletInput, 'words' | 'gly
 /** The sign ≤, drawn: the bold face has none. `foot` is the numeral's base line. */
 function atMost(x: number, foot: number): string {
   return `<path d="M${x + 5.5} ${foot - 7}L${x + 0.5} ${foot - 4.5}L${x + 5.5} ${foot - 2}M${x + 0.5} ${foot}H${x + 5.5}" fill="none" stroke="#000" stroke-width="1.5" stroke-linejoin="round"/>`;
-}
-
-function stacked(svg: string, count: number): string {
-  return Array.from({ length: count }, (_, index) => `<g transform="translate(0 ${48 * index})">${svg}</g>`).join('');
 }

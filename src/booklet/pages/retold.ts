@@ -12,6 +12,7 @@ export { marginParts, suppliesSaid } from './margin-parts.ts';
 export { itemAndSize, itemName, overall, sizeName } from './names.ts';
 export { partName, partsCounted } from './part-names.ts';
 export { countKey, countsBySize, sizeText } from './part-sizes.ts';
+export { loadsSaid, printedLoads } from './place-loads.ts';
 export { roundGlyph, roundOf } from './round.ts';
 export { useCautions } from './safe-load.tsx';
 export { sizeFronts } from './size-mark.tsx';

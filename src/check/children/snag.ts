@@ -1,7 +1,7 @@
 import { hasCaps, placed, type Part, type Vec3 } from '../../model/index.ts';
 import { judge } from '../judge.ts';
 import { distance, idsOf, partsOf } from '../parts.ts';
-import { isNearChildren } from '../rules.ts';
+import { standingOut } from '../rules.ts';
 import type { Case, Check } from '../types.ts';
 
 /** A cable's loop lies on its stud nearer than this to the stud's end, mm. */
@@ -12,8 +12,8 @@ const ON_STUD = 40;
  * and sockets without a tube. Clothes and cords catch on them.
  */
 export const snagPoint: Check = (given) => {
-  const { model, declared, limits: { snag } } = given;
-  if (!isNearChildren(declared)) return [];
+  const { model } = given;
+  const snag = standingOut(given);
   const { studReach, stop, socketDepth, sleeveDiameter } = model.kit.joint;
   const joints = partsOf(model, 'joint');
   const bare = [

@@ -2,11 +2,12 @@ import { plateMembers, platesOn, tubeStretches, type Stretch } from './sway-plat
 import { refuseUnsoundSway, SAME, type SwayInput, type SwayLevel } from './sway-input.ts';
 import type { Cable, Frame, FrameNode, Member, NodeLoad, Section } from './types.ts';
 
-/** A force in N on a post at a height, x and y. */
+/** A force in N on a post at a height, x and y, and downwards. */
 export interface SwayLoad {
   readonly post: number;
   readonly height: number;
   readonly force: readonly [number, number];
+  readonly down?: number;
 }
 
 /** How much stiffer than a tube a panel's diagonals are: far enough for a stiff plate, near enough for arithmetic. */
@@ -27,7 +28,7 @@ export function frameUnder(input: SwayInput, loads: readonly SwayLoad[]): Frame 
     members: [...postsOf(input, heights), ...stretches.flatMap((stretch) => tubesOf(input, stretch)), ...decksOf(input, heights), ...plateMembers(input, stretches)],
     cables: cablesOf(input, heights),
     supports: heights.map((list, post) => ({ node: nodeName(heights, post, list[0] ?? 0), held: ['ux', 'uy', 'uz'] })),
-    nodeLoads: loads.map(({ post, height, force: [x, y] }): NodeLoad => ({ node: nodeName(heights, post, height), force: [x, y, 0] })),
+    nodeLoads: loads.map(({ post, height, force: [x, y], down = 0 }): NodeLoad => ({ node: nodeName(heights, post, height), force: [x, y, -down] })),
     lineLoads: [],
   };
 }
@@ -56,7 +57,8 @@ export function topLevel({ levels }: SwayInput): { readonly height: number; read
   return { height: top?.height ?? 0, corners: top ? cornersOf(top) : [] };
 }
 
-const cornersOf = ({ tubes }: SwayLevel): readonly number[] => [...new Set(tubes.flat())].toSorted((a, b) => a - b);
+/** The posts at a level's corners. */
+export const cornersOf = ({ tubes }: SwayLevel): readonly number[] => [...new Set(tubes.flat())].toSorted((a, b) => a - b);
 
 function nodeAt({ posts }: SwayInput, heights: Heights, post: number, height: number): FrameNode {
   return { name: nodeName(heights, post, height), at: [posts[post]?.x ?? 0, posts[post]?.y ?? 0, height] };

@@ -1,7 +1,7 @@
 import { MechanismError } from './errors.ts';
 import { solveFrame } from './solve-frame.ts';
-import { frameUnder, heightsOf, nodeName, postStretches, topLevel, type SwayLoad } from './sway-frame.ts';
-import type { SwayInput } from './sway-input.ts';
+import { cornersOf, frameUnder, heightsOf, nodeName, postStretches, topLevel, type SwayLoad } from './sway-frame.ts';
+import type { SwayInput, SwayLevel } from './sway-input.ts';
 import type { FrameResult } from './types.ts';
 
 export type { SwayInput } from './sway-input.ts';
@@ -15,6 +15,8 @@ export interface Drift {
 /** What a push does to a frame that stands. */
 export interface Stand {
   readonly drift: Drift;
+  /** How much further than that for each N on every deck, and on the top one alone, most of it on the half that the push goes towards, mm. */
+  readonly lean: { readonly all: Drift; readonly top: Drift };
   /** Greatest pull in each cable under any of the pushes, N, in the order given. */
   readonly cablePulls: readonly number[];
   /** Greatest bending moment in any post under any of the pushes, N·mm. */
@@ -28,14 +30,17 @@ const DIRECTIONS = ['x', 'y'] as const;
  * along x and along y; the worse way counts. On the safe side: every tube is pinned to the posts;
  * only the posts run on stiffly from foot to top; feet turn freely and do not slide (nor lift: that is the
  * tip-over check's matter); cables only pull and are not stretched beforehand. Not in it: slack in the joints and pins,
- * and the further lean that weight on top adds, which `sway` reckons. Null for a frame that gives way in any push: a mechanism.
+ * and the further lean of weight once it leans, which `sway` reckons. Null for a frame that gives way in any push: a mechanism.
  * Errors: FrameError for input that makes no sense.
  */
 export function standOf(input: SwayInput): Stand | null {
   const pushed = pushEachWay(input);
   if (!pushed) return null;
+  const drift = driftOf(input, pushed);
+  const decks = input.levels.filter(({ stiffened }) => stiffened).toSorted((a, b) => b.height - a.height);
   return {
-    drift: driftOf(input, pushed),
+    drift,
+    lean: { all: leanUnder(input, decks, drift), top: leanUnder(input, decks.slice(0, 1), drift) },
     cablePulls: input.cables.map((_, index) => greatestPull(pushed, index)),
     postMoment: Math.max(...pushed.map(({ result }) => postMomentIn(input, result))),
   };
@@ -57,9 +62,9 @@ interface Pushed {
 }
 
 /** Null where any push finds the frame a mechanism. */
-function pushEachWay(input: SwayInput): readonly Pushed[] | null {
+function pushEachWay(input: SwayInput, more: (push: Push) => readonly SwayLoad[] = () => []): readonly Pushed[] | null {
   const pushes = DIRECTIONS.flatMap((along) => ([1, -1] as const).map((way): Push => ({ along, way })));
-  return orMechanism(() => pushes.map((push) => ({ push, result: solveFrame(frameUnder(input, sharedByTop(input, push))) })));
+  return orMechanism(() => pushes.map((push) => ({ push, result: solveFrame(frameUnder(input, [...sharedByTop(input, push), ...more(push)])) })));
 }
 
 function orMechanism<Answer>(solve: () => Answer): Answer | null {
@@ -90,6 +95,29 @@ function furthest(input: SwayInput, { push, result }: Pushed): number {
   return Math.max(...corners.map((post) => {
     const shift = result.displacements[nodeName(heights, post, height)]?.[push.along === 'x' ? 0 : 1] ?? 0;
     return Math.abs(shift);
+  }));
+}
+
+/** N on each deck for each N of the push: about what a laden rack bears. All grows in proportion, as long as the same cables are taut. */
+const LADEN = 4;
+
+function leanUnder(input: SwayInput, decks: readonly SwayLevel[], drift: Drift): Drift {
+  const laden = pushEachWay(input, (push) => decks.flatMap((deck) => onOneHalf(input, deck, push)));
+  if (laden === null) return { x: 0, y: 0 };
+  const { x, y } = driftOf(input, laden);
+  const perNewton = (with_: number, without: number): number => Math.max(0, with_ - without) / (LADEN * input.force);
+  return { x: perNewton(x, drift.x), y: perNewton(y, drift.y) };
+}
+
+/** Three quarters of a deck's load on the corners that the push goes towards (statics of a load on one half). */
+function onOneHalf({ posts, force }: SwayInput, deck: SwayLevel, { along, way }: Push): readonly SwayLoad[] {
+  const corners = cornersOf(deck);
+  const place = (post: number): number => way * (posts[post]?.[along] ?? 0);
+  const middle = corners.reduce((sum, post) => sum + place(post), 0) / corners.length;
+  const near = corners.filter((post) => place(post) > middle);
+  return corners.map((post): SwayLoad => ({
+    post, height: deck.height, force: [0, 0],
+    down: LADEN * force * (near.includes(post) ? 0.75 / near.length : 0.25 / (corners.length - near.length)),
   }));
 }
 

@@ -37,6 +37,18 @@ export function standingsOf(given: Case): readonly Standing[] {
 /** Share of a load on the nearer of two supports, `inside` mm from it; all of it where it stands outside. */
 export const nearShare = (inside: number, span: number): number => Math.min(1, 1 - inside / span);
 
+/**
+ * Share of a deck's load that counts on each of four posts which stiff decks make give way together: (1 + e / r) / 4, e how far
+ * the load's middle lies off the deck's, r from there to a corner. The greatest of Σ Pᵢ uᵢ² / Σ uᵢ² over all shifts and
+ * turns of a stiff deck (Rayleigh's quotient, (C)); a load on one half counts as in a square far deeper than wide.
+ */
+export function sharedByPosts(given: Case): number {
+  const [x, y] = spansOf(given);
+  const inside = rulesOf(given).padInset - overhangOf(given);
+  const off = (span: number): number => Math.max(0, span / 2 - Math.max(0, inside));
+  return Math.max(given.limits.cornerShare.value, (1 + Math.hypot(off(x), off(y)) / Math.hypot(x / 2, y / 2)) / 4);
+}
+
 /** Share of a deck's load on the corner that bears most: on one half of the deck, or in one place at the corner. */
 export function cornerShare(given: Case): number {
   const [x, y] = spansOf(given);

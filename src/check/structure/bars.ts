@@ -1,5 +1,3 @@
-import type { Vec3 } from '../../model/index.ts';
-import { placed } from '../../model/index.ts';
 import { tubeKinds, type TubeKind } from '../../read/index.ts';
 import { middleLoadDeflection, middleLoadMoment } from '../formulas/beam.ts';
 import { judge } from '../judge.ts';
@@ -53,26 +51,27 @@ function loadsOf(given: StructureCase, bearing: Bearing): readonly BarLoad[] {
   ];
 }
 
-function evenly(given: StructureCase, { load, placed: spot, rules, panel }: Bearing, bar: BarLine): readonly BarLoad[] {
+function evenly(given: StructureCase, { placed: spot, rules, panel }: Bearing, bar: BarLine): readonly BarLoad[] {
   const span = reachUnder(bar, panel);
-  const twice = sharing(given, bar);
+  const load = panelsOn(given, bar).reduce((sum, each) => sum + each.load, 0);
   return [
-    { bar, stands: 'even', force: 0.5 * load * twice, stretch: span, span, sags: true },
-    { bar, stands: 'one-sided', force: given.limits.oneSided.value * load * twice, stretch: span, span, sags: true },
+    { bar, stands: 'even', force: 0.5 * load, stretch: span, span, sags: true },
+    { bar, stands: 'one-sided', force: given.limits.oneSided.value * load, stretch: span, span, sags: true },
     { bar, stands: 'in the middle', force: 0.5 * spot, stretch: rules.pad.value, span, sags: false },
   ];
 }
 
-/** On how many panels in use a bar bears. */
-const sharing = ({ bearings }: StructureCase, bar: BarLine): number =>
-  bearings.filter(({ pairs, lone }) => [...pairs.flatMap(({ bars }) => bars), ...lone].some(({ id }) => id === bar.id)).length;
+/** The panels in use that bear on a bar. */
+const panelsOn = ({ bearings }: StructureCase, bar: BarLine): readonly Bearing[] =>
+  bearings.filter(({ pairs, lone }) => [...pairs.flatMap(({ bars }) => bars), ...lone].some(({ id }) => id === bar.id));
 
 /** One load inside the edge; on a bar that two panels share, two people sit no nearer to each other than their shoulders let them. */
 function edgeForce(given: StructureCase, { placed: spot, rules, place }: Bearing, { strip }: Pair, bar: BarLine, overhang: number): number {
   const share = (inside: number): number => Math.min(1, 1 - inside / strip.span);
-  const alone = spot * share(rules.padInset - (sharing(given, bar) > 1 ? 0 : overhang));
+  const all = panelsOn(given, bar);
+  const alone = spot * share(rules.padInset - (all.length > 1 ? 0 : overhang));
   const apart = place.use === 'seat' ? given.limits.shoulders.value / 2 : rules.padInset;
-  return sharing(given, bar) > 1 ? Math.max(alone, sharing(given, bar) * spot * share(apart)) : alone;
+  return all.length > 1 ? Math.max(alone, all.reduce((sum, each) => sum + each.placed, 0) * share(apart)) : alone;
 }
 
 /** Bending stress of the bar that bends most under what it bears, N/mm²: P (L / 4 − c / 8) / W, hinged at its joints. */
@@ -81,7 +80,7 @@ export const barBending: StructureCheck = (given) => worst(given.bearings.flatMa
   const { factor, pad } = bearing.rules;
   return judge({
     name: 'tube-bending', figure: middleLoadMoment(force, span, Math.min(stretch, span)) / sectionModulus, limit: (kind.bendingStrength * kind.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
-    source: `P (L / 4 − c / 8) / W (C), load ${stands}; ${pad.source}${testSource(bearing.rules, given.share)}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: [bar.id],
+    source: `P (L / 4 − c / 8) / W (C), load ${stands}; ${pad.source}${testSource(bearing.rules, bearing.share)}; strength of the kit × used-stock factor / ${factor.value}, ${factor.source}`, parts: [bar.id],
   });
 })));
 
@@ -104,7 +103,7 @@ export const barDeflection: StructureCheck = (given) => worst(sagsOf(given).map(
 /** Bars of the highest table's or bed's edges, which nothing guards. */
 function openEdges(given: StructureCase): readonly { readonly bearing: Bearing; readonly pair: Pair; readonly bar: BarLine }[] {
   const used = given.bearings.filter(({ place: { use } }) => use === 'table' || use === 'bed');
-  return used.flatMap((bearing) => bearing.pairs.flatMap((pair) => pair.bars.filter((bar) => sharing(given, bar) < 2).map((bar) => ({ bearing, pair, bar }))));
+  return used.flatMap((bearing) => bearing.pairs.flatMap((pair) => pair.bars.filter((bar) => panelsOn(given, bar).length < 2).map((bar) => ({ bearing, pair, bar }))));
 }
 
 /** A child kneels on an edge (see `edge-sag`). */
@@ -135,6 +134,3 @@ export const adultEdges: StructureCheck = (given) => {
     });
   }));
 };
-
-/** Middle of a panel, mm. */
-export const middleOf = ({ panel }: Bearing): Vec3 => placed(panel.pose, [0, 0, 0]);

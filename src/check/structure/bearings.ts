@@ -27,6 +27,8 @@ export interface Bearing {
   /** N on the whole panel, and on one place of it. */
   readonly load: number;
   readonly placed: number;
+  /** Of the load that the place is tested with, how much that is. */
+  readonly share: number;
   /** How far it stands out over the axes of its bars, mm. */
   readonly overhang: number;
 }
@@ -75,7 +77,7 @@ function bearingOf(skeleton: Skeleton, limits: Limits, place: Place, { part, pat
   return {
     place, panel: part, pattern, kind, pairs, rules: rulesAt(skeleton, limits, place),
     lone: under.filter(({ id }) => !pairs.some(({ bars }) => bars.some((bar) => bar.id === id))),
-    ...loadOn(place, limits, longest(pairs)),
+    ...loadOn(place, limits, longest(pairs)), share: 1,
     overhang: pattern.form === 'flat' ? 0 : kind.thickness + skeleton.model.kit.practice.wrapClearance + (under[0]?.outside ?? 0) / 2,
   };
 }
@@ -153,3 +155,6 @@ export const cornersUnder = (skeleton: Skeleton, { pairs, lone }: Bearing): read
 
 /** Where a bar is under a panel's middle, mm. */
 export const underMiddle = (bar: BarLine, panel: Part): Vec3 => onBar(bar, alongLine(bar.from, bar.along, placed(panel.pose, [0, 0, 0])));
+
+/** Middle of a panel in use, mm. */
+export const middleOf = ({ panel }: Bearing): Vec3 => placed(panel.pose, [0, 0, 0]);

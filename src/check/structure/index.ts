@@ -1,22 +1,23 @@
 import type { Model } from '../../model/index.ts';
 import type { Declared } from '../../read/index.ts';
 import type { Limits } from '../limits.ts';
+import { localCodes } from '../children/local-codes.ts';
 import { holeDepths } from '../fit/hole-depth.ts';
 import { isJointTested } from '../load/joint-test.ts';
 import { findingNames } from '../names.ts';
 import { boardWalls, wallFor } from '../tip/board-wall.ts';
-import { rulesOf } from '../rules.ts';
-import type { Advice, Finding, Report } from '../types.ts';
+import type { Advice, Finding, PlaceLoad, Report } from '../types.ts';
 import { backBars, backPanels } from './backrest.ts';
 import { adultEdges, barBending, barDeflection, edgeSags } from './bars.ts';
+import { middleOf } from './bearings.ts';
 import { lastPassing, scarceAt } from '../load/safe-load.ts';
-import { structureCase, withShare, type StructureCase, type StructureCheck } from './case.ts';
+import { structureCase, withShares, type StructureCase, type StructureCheck } from './case.ts';
 import { castorBrakes, castorLoads, wallHolds } from './fittings.ts';
 import { creases, pinGaps, pinLengths, stockPatterns, tabEdges, tabGaps, tabLengths } from './fit.ts';
 import { lidGaps, lidHolds, lidLifts, lidVents } from './lid.ts';
 import { silentOf } from './needs.ts';
 import { panelCores, panelSags, panelSkins, pinSkins, yearsOfSag } from './panels.ts';
-import { beds, codes, fingerGaps, limbGaps, marks, openEnds, snags } from './reach.ts';
+import { beds, fingerGaps, limbGaps, marks, openEnds, snags } from './reach.ts';
 import { barReach, ringsApart } from './sleeves.ts';
 import { bracings, buckling, cablePulls, frameBending, isScreen, jointTests, pinBearings, pinShears, sways } from './standing.ts';
 import { stockBars, stockCables } from './stock.ts';
@@ -31,7 +32,7 @@ const loadChecks: readonly StructureCheck[] = [
 
 const tipChecks: readonly StructureCheck[] = [slenders, tipEmpties, tipLadens, tipAngles, storageTips, edgeTips, backTips];
 
-const reachChecks: readonly StructureCheck[] = [castorBrakes, lidHolds, lidGaps, lidVents, lidLifts, fingerGaps, limbGaps, snags, openEnds, marks, codes, beds];
+const reachChecks: readonly StructureCheck[] = [castorBrakes, lidHolds, lidGaps, lidVents, lidLifts, fingerGaps, limbGaps, snags, openEnds, marks, localCodes, beds];
 
 /** Checks one size of an item of points, bars and panels: each place by the load of its use, the frame as it is. */
 export function checkStructure(model: Model, declared: Declared, limits: Limits): Report {
@@ -52,19 +53,32 @@ const firmChecks: readonly StructureCheck[] = loadChecks.filter((check) => check
 const SHARES = 200;
 const LEAST_SHARE = 0.5;
 
-/** The case with as much of its loads as leaves every check its reserve; all of them where they are not borne at all, or where less would not help. */
+/**
+ * The case with as much of its loads as leaves every check its reserve: of each place as much as it bears alone, then of all
+ * of them as much as the whole bears at once. All of the loads where they are not borne at all, or where less would not help.
+ */
 function reserved(given: StructureCase): StructureCase {
-  const told = (steps: number): readonly Finding[] => firmChecks.flatMap((check) => check(withShare(given, steps / SHARES)));
-  if (told(SHARES).some(({ verdict }) => verdict === 'fail')) return given;
-  const share = lastPassing(scarceAt(told, given.limits.loadReserve.value), SHARES) / SHARES;
-  return share < LEAST_SHARE ? given : withShare(given, share);
+  const told = (shares: readonly number[]): readonly Finding[] => firmChecks.flatMap((check) => check(withShares(given, shares)));
+  const greatest = (shares: (share: number) => readonly number[]): number => {
+    const scarce = scarceAt((steps) => told(shares(steps / SHARES)), given.limits.loadReserve.value);
+    return scarce(SHARES).length === 0 ? 1 : lastPassing(scarce, SHARES) / SHARES;
+  };
+  const full = given.bearings.map(() => 1);
+  if (told(full).some(({ verdict }) => verdict === 'fail')) return given;
+  if (greatest((share) => full.map(() => share)) === 1) return given;
+  const alone = full.map((_, own) => greatest((share) => full.map((_, index) => (index === own ? share : 0))));
+  const whole = greatest((share) => alone.map((each) => share * each));
+  const shares = alone.map((each) => whole * each);
+  return shares.some((share) => share < LEAST_SHARE) ? given : withShares(given, shares);
 }
 
 function adviceOf(given: StructureCase, findings: readonly Finding[], loads: readonly Finding[], wall: Advice['wall']): Advice {
   const { declared } = given;
+  const promises = findings.some(({ verdict }) => verdict === 'fail') || wall === 'board' ? [] : promised(given);
   const [tightest] = loads.filter(({ name, verdict }) => verdict !== 'caution' && name !== 'joint-test' && name !== 'bracing').toSorted((a, b) => a.margin - b.margin);
   return {
-    safeLoadPerDeck: findings.some(({ verdict }) => verdict === 'fail') || wall === 'board' ? null : promised(given),
+    safeLoadPerDeck: promises.length === 0 ? null : Math.min(...promises.map(({ load }) => load)),
+    loads: promises,
     governedBy: tightest?.name ?? null,
     wall,
     tippingForce: Math.floor(pushToTipEmpty(given) * 10) / 10,
@@ -74,13 +88,13 @@ function adviceOf(given: StructureCase, findings: readonly Finding[], loads: rea
   };
 }
 
-/** The least that any place of the item's use is tested with, over the impact of the use; less where joints are untested. Null where nothing is borne. */
-function promised(given: StructureCase): number | null {
+/** What each place is tested with, over the impact of its use, and no more than its file says; less where joints are untested. None where nothing is borne, or one bears too little for a promise. */
+function promised(given: StructureCase): readonly PlaceLoad[] {
   const { limits: { untestedJoint, loadStep, leastSafeLoad }, bearings } = given;
-  const { impact } = rulesOf(given);
-  const borne = bearings.filter(({ place: { use } }) => use !== 'lid').map(({ placed, rules }) => placed / rules.impact.value);
-  if (borne.length === 0) return null;
-  const share = isJointTested(given) ? 1 : untestedJoint.value;
-  const load = Math.floor((share * Math.min(...borne)) / loadStep.value) * loadStep.value;
-  return load < leastSafeLoad.value || impact.value <= 0 ? null : load;
+  const joints = isJointTested(given) ? 1 : untestedJoint.value;
+  const loads = bearings.filter(({ place: { use } }) => use !== 'lid').map((bearing): PlaceLoad => ({
+    place: bearing.place.name, panel: bearing.panel.id, height: middleOf(bearing)[2],
+    load: Math.floor((joints * Math.min(bearing.placed / bearing.rules.impact.value, bearing.place.load ?? Infinity)) / loadStep.value) * loadStep.value,
+  }));
+  return loads.some(({ load }) => load < leastSafeLoad.value) ? [] : loads.toSorted((a, b) => b.height - a.height);
 }

@@ -1,5 +1,5 @@
 import { findingNames, type FindingName } from '../names.ts';
-import { isForChildren, isNearChildren } from '../rules.ts';
+import { isNearChildren } from '../rules.ts';
 import { idsOf } from '../parts.ts';
 import type { Finding, NotApplied } from '../types.ts';
 import type { StructureCase } from './case.ts';
@@ -33,7 +33,6 @@ const lid: Need = { met: used('lid'), because: 'no lid on it' };
 const castors: Need = { met: fitting('castor'), because: 'no castors under it' };
 const brackets: Need = { met: fitting('wall-bracket'), because: 'no wall bracket on it' };
 const near: Need = { met: ({ declared }) => isNearChildren(declared), because: 'for furniture that children use only' };
-const children: Need = { met: ({ declared }) => isForChildren(declared), because: 'for children’s furniture only' };
 const pupils: Need = { met: ({ declared }) => declared.mark !== null, because: 'for school furniture with a size mark only' };
 const gaps: Need = { met: () => false, because: 'no gap within reach' };
 const judged: Need = { met: () => false, because: 'each place is judged at the load of its own use' };
@@ -45,7 +44,7 @@ const needs: { readonly [name in FindingName]?: readonly Need[] } = {
   'post-buckling': [sleeves], 'post-bending': [stands], 'backrest-tube': [back], 'backrest-panel': [back], sway: [stands], 'cable-pull': [cables, stands],
   'edge-sag': [edge], 'adult-edge': [edge], 'use-load': [judged], 'wall-height': [storage], 'tip-test': [storage], 'tip-scope': [storage], slenderness: [partition],
   'tip-loaded': [bears, ground], 'tip-angle': [ground], 'tip-edge': [sat, ground], 'tip-back': [back, ground],
-  'finger-gap': [near, gaps], 'limb-gap': [near, gaps], 'snag-point': [near], 'size-mark': [pupils], 'local-codes': [children],
+  'finger-gap': [near, gaps], 'limb-gap': [near, gaps], 'size-mark': [pupils],
   'castor-load': [castors], 'castor-brake': [castors], 'wall-hold': [brackets], 'lid-holds': [lid], 'lid-gap': [lid], 'lid-vent': [lid], 'lid-lift': [lid],
 };
 

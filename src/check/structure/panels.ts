@@ -54,7 +54,7 @@ export const panelCores: StructureCheck = (given) => worst(given.bearings.filter
   ...spot(given, bearing).flatMap(({ strip, load }) => [coreShear(load, strip), punchingShear(bearing.placed, strip, bearing.rules.pad.value)]),
 ), bearing.kind.coreShearStrength, bearing.rules.factor)));
 
-function strength({ limits, share }: StructureCase, { kind, rules, panel }: Bearing, name: 'panel-skin' | 'panel-core', figure: number, full: number, factor: Limit): Finding {
+function strength({ limits }: StructureCase, { kind, rules, panel, share }: Bearing, name: 'panel-skin' | 'panel-core', figure: number, full: number, factor: Limit): Finding {
   return judge({
     name, figure, limit: (full * kind.usedStockFactor) / factor.value, bound: 'most', unit: 'N/mm²',
     source: `${MODEL}, on one half or in one place; ${rules.pad.source}; ${limits.spread.source}${testSource(rules, share)}; strength of the kit × used-stock factor / ${Math.round(factor.value * 100) / 100}, ${factor.source}`, parts: [panel.id],

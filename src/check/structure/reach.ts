@@ -2,9 +2,8 @@ import { dot, hasCaps, lengthOf, minus, placed, times, unit, type Part, type Vec
 import { judge } from '../judge.ts';
 import { distance, idsOf, partsOf } from '../parts.ts';
 import { markHeights } from '../children/size-mark.ts';
-import { isForChildren, isNearChildren } from '../rules.ts';
-import { middleOf } from './bars.ts';
-import { barsUnder, wayOf } from './bearings.ts';
+import { isNearChildren, standingOut } from '../rules.ts';
+import { barsUnder, middleOf, wayOf } from './bearings.ts';
 import { worst, type StructureCase, type StructureCheck } from './case.ts';
 import { lengthOfBar, onBar, type BarLine } from './skeleton.ts';
 import { ringGaps } from './sleeves.ts';
@@ -109,8 +108,8 @@ const ON_STUD = 40;
 
 /** How far what a joint has and nothing uses stands out of it, mm (see `snag-point`). */
 export const snags: StructureCheck = (given) => {
-  const { model, declared, limits: { snag }, skeleton } = given;
-  if (!isNearChildren(declared)) return [];
+  const { model, skeleton } = given;
+  const snag = standingOut(given);
   const loops = partsOf(model, 'cable').flatMap(({ shape, pose }) => (shape.form === 'cable' ? [placed(pose, [0, 0, 0]), placed(pose, [shape.length, 0, 0])] : []));
   const used = ({ is, at }: Mouth): boolean => (is === 'stud' ? model.kit.caps?.studs === true || loops.some((loop) => distance(loop, at) < ON_STUD) : skeleton.bars.some((bar) => holdsPlace(bar, at)));
   const bare = partsOf(model, 'joint').flatMap((joint) => mouthsOf(joint).filter((mouth) => !used(mouth)).map(({ reach }) => ({ id: joint.id, reach })));
@@ -152,11 +151,6 @@ export const marks: StructureCheck = (given) => {
     source: `${right} mm for mark ${mark}, EN 1729-1 (R2); ${markTolerance.source}`, parts: [bearing.panel.id], otherwise: 'caution',
   })));
 };
-
-/** No approval is known here (see `local-codes`). A lidded box is a box for toys to a child. */
-export const codes: StructureCheck = ({ model, declared, limits }) => (isForChildren(declared) || (isNearChildren(declared) && model.places.some(({ use }) => use === 'lid'))
-  ? [judge({ name: 'local-codes', figure: 0, limit: limits.approvals.value, bound: 'least', unit: '1', source: limits.approvals.source, parts: idsOf(model, 'panel', 'flat-panel'), otherwise: 'caution' })]
-  : []);
 
 /** A bed of points and bars is not judged: guards are measured on decks and frames only. */
 export const beds: StructureCheck = ({ model, limits: { guardSides } }) => (model.places.some(({ use }) => use === 'bed') || model.use === 'bed'

@@ -1,14 +1,15 @@
 import { eulerLoad } from '../formulas/column.ts';
-import { doubleShearResistance, wallBearingResistance } from '../formulas/pin.ts';
 import { judge } from '../judge.ts';
-import { isJointTested } from '../load/joint-test.ts';
+import { pinBearingUnder, pinShearUnder } from '../load/joint-pin.ts';
+import { jointTestAgainst } from '../load/joint-test.ts';
+import { sideForce } from '../load/push.ts';
 import { idsOf } from '../parts.ts';
 import { rulesOf } from '../rules.ts';
-import { middleOf, tubeOf } from './bars.ts';
-import { cornersUnder, type Bearing } from './bearings.ts';
+import { tubeOf } from './bars.ts';
+import { cornersUnder, middleOf, type Bearing } from './bearings.ts';
 import { worst, type StructureCase, type StructureCheck } from './case.ts';
 import { postsIn, standingIds, type BarLine } from './skeleton.ts';
-import { gentlePush, ladenWeight, ownWeight, pushSources, strongPush } from './weights.ts';
+import { ownWeight, pushSources, strongPush } from './weights.ts';
 
 const SOLVED = 'frame in space by the direct stiffness method (C)';
 
@@ -30,19 +31,24 @@ export const bracings: StructureCheck = (given) => {
   })];
 };
 
-/** Drift of the highest joints and what the weight adds once it leans, mm (see `sway`). */
+/** Drift of the highest joints under the push and the loads, each on one half, and what the weight adds once it leans, mm, in the worst of the cases of `ladens` (see `sway`). */
 export const sways: StructureCheck = (given) => {
-  const { standing, limits: { driftRatio, screenDriftRatio, sideForceShare, sideForceLeast, tubeShear }, model } = given;
+  const { standing, ladens, bearings, limits: { driftRatio, screenDriftRatio, sideForceShare, sideForceLeast, tubeShear }, model } = given;
   if (standing === null) return [];
-  const [push, ratio] = [gentlePush(given), isScreen(given) ? screenDriftRatio : driftRatio];
-  const first = standing.drift * push;
-  const lean = (ladenWeight(given) * first) / (push * standing.height);
+  const ratio = isScreen(given) ? screenDriftRatio : driftRatio;
   const parts = idsOf(model, 'cable', 'flat-panel');
-  return [judge({
-    name: 'sway', figure: lean < 1 ? first / (1 - lean) : standing.height, limit: standing.height / ratio.value, bound: 'most', unit: 'mm',
-    source: `${standing.weaker}, the weaker way; sockets ${standing.sockets}, weight leaning with it; ${SOLVED}, ${tubeShear.source}; push ${sideForceShare.source}, ${sideForceLeast.source}; ${ratio.source}`,
-    parts: parts.length > 0 ? parts : standingIds(given.skeleton),
-  })];
+  return worst(ladens.map(({ stands, panels, load: whole, lean, drift }) => {
+    const load = bearings.filter(({ panel }) => panels.includes(panel.id)).reduce((sum, each) => sum + each.load, 0);
+    const weight = ownWeight(given) + load;
+    const push = sideForce(given.limits, weight);
+    const first = drift * push + (whole === 0 ? 0 : (lean * load) / whole);
+    const share = (weight * first) / (push * standing.height);
+    return judge({
+      name: 'sway', figure: share < 1 ? first / (1 - share) : standing.height, limit: standing.height / ratio.value, bound: 'most', unit: 'mm',
+      source: `${standing.weaker}, the weaker way; load on ${stands}, on the half it leans to; sockets ${standing.sockets}, weight leaning with it; ${SOLVED}, ${tubeShear.source}; push ${sideForceShare.source}, ${sideForceLeast.source}; ${ratio.source}`,
+      parts: parts.length > 0 ? parts : standingIds(given.skeleton),
+    });
+  }));
 };
 
 /** Pull in the hardest worked cable under the strong push, N. */
@@ -73,8 +79,11 @@ export const frameBending: StructureCheck = (given) => {
   }));
 };
 
-/** A back pushes with a share of the seat's test load, N. */
-export const backPush = ({ limits, share }: Pick<StructureCase, 'limits' | 'share'>): number => share * limits.backrestShare.value * limits.seatTest.value;
+/** A back pushes with a share of the seat's test load, N, as much of it as is laid on the seat. */
+export function backPush({ limits, bearings }: Pick<StructureCase, 'limits' | 'bearings'>): number {
+  const seats = bearings.filter(({ place: { use } }) => use === 'seat');
+  return Math.max(...(seats.length === 0 ? [1] : seats.map(({ share }) => share))) * limits.backrestShare.value * limits.seatTest.value;
+}
 
 /** N at one corner of a panel: on one half of it, or all of one load near the corner. */
 export function cornerLoad(given: StructureCase, bearing: Bearing): number {
@@ -94,20 +103,42 @@ function jointLoad(given: StructureCase, joint: string): number {
 /** Most laden joint that a pin holds, N. */
 const pinned = (given: StructureCase): number => Math.max(0, ...[...given.skeleton.joints.keys()].map((joint) => jointLoad(given, joint)));
 
-/** Load of a post's stretch, N, against Euler's load; free lengths as in `post-buckling`, all free where only sockets hold it. */
+/** Load of a post's stretch, N, against Euler's load; free lengths as in `post-buckling`, all free where only sockets hold it; and all posts together between levels that cables hold. */
 export const buckling: StructureCheck = (given) => {
   const { factor } = rulesOf(given);
-  return worst(postsIn(given.skeleton).flatMap((post) => stretchesOf(given, post).map(({ length, lengthFactor, force }) => {
+  const posts = postsIn(given.skeleton);
+  const alone = posts.flatMap((post) => stretchesOf(given, post).map((stretch) => ({ ...stretch, post, parts: [post.id] })));
+  const together = posts.slice(0, 1).flatMap((post) => heldStretches(given, posts.length).map((stretch) => ({ ...stretch, post, parts: posts.map(({ id }) => id) })));
+  return worst([...alone, ...together].map(({ length, lengthFactor, force, post, parts }) => {
     const { modulus, second } = tubeOf(given, post);
     return judge({
       name: 'post-buckling', figure: force, limit: eulerLoad(modulus, second, length, lengthFactor) / factor.value, bound: 'most', unit: 'N',
-      source: `π² E I / (K L)² (C) / ${factor.value}, ${factor.source}; ${given.limits.cornerShare.source}`, parts: [post.id],
+      source: `π² E I / (K L)² (C) / ${factor.value}, ${factor.source}; ${given.limits.cornerShare.source}`, parts,
     });
-  })));
+  }));
 };
 
+/** A free length of posts, mm, Euler's factor K for its ends, and what counts there on one post, N. */
+interface Stretch { readonly length: number; readonly lengthFactor: number; readonly force: number }
+
+/** Two joints' heights as near as this are one level, mm. */
+const LEVEL = 5;
+
+/** Between levels that cables hold the posts, which panels tie, give way together: each bears its share of all that is above, on one half (see `sharedByPosts`). */
+function heldStretches(given: StructureCase, posts: number): readonly Stretch[] {
+  const { model, skeleton, standing, bearings, limits: { cornerShare } } = given;
+  if (standing?.sockets !== 'hinged') return [];
+  const ends = model.joinings.flatMap((joining) => (joining.by === 'cable' ? joining.joints.flatMap((joint) => skeleton.joints.get(joint)?.[2] ?? []) : []));
+  const held = ends.toSorted((a, b) => a - b).filter((height, index, all) => index === 0 || height - (all[index - 1] ?? 0) > LEVEL);
+  return held.slice(1).map((to, index): Stretch => {
+    const from = held[index] ?? 0;
+    const above = bearings.filter((bearing) => middleOf(bearing)[2] > from + 2 * bearing.kind.thickness + bearing.overhang).reduce((sum, { load }) => sum + load, 0);
+    return { length: to - from, lengthFactor: 1, force: (4 * cornerShare.value * (above + ownWeight(given))) / posts };
+  });
+}
+
 /** Upright stretches between a post's joints and down to the floor, each with what it carries. */
-function stretchesOf(given: StructureCase, post: BarLine): readonly { readonly length: number; readonly lengthFactor: number; readonly force: number }[] {
+function stretchesOf(given: StructureCase, post: BarLine): readonly Stretch[] {
   const up = post.along[2];
   if (Math.abs(up) < 0.5) return [];
   const holds = up > 0 ? post.holds : post.holds.toReversed();
@@ -120,34 +151,11 @@ function stretchesOf(given: StructureCase, post: BarLine): readonly { readonly l
   }).filter(({ length }) => length > 1);
 }
 
-/** Double shear of a joint pin (see `pin-shear`). */
-export const pinShears: StructureCheck = (given) => {
-  const { model: { kit: { jointPin } }, limits } = given;
-  const ids = idsOf(given.model, 'joint-pin');
-  return ids.length === 0 ? [] : [judge({
-    name: 'pin-shear', figure: pinned(given), limit: doubleShearResistance(jointPin.diameter, jointPin.strength, limits.pinMaterialFactor.value) / limits.pinLoadFactor.value, bound: 'most', unit: 'N',
-    source: `2 · 0.6 A f_up / γ_M2, EN 1993-1-8 Table 3.10 (R), ${limits.pinMaterialFactor.source}; ${limits.pinLoadFactor.source}; ${limits.cornerShare.source}`, parts: ids,
-  })];
-};
+/** Shear of the joint pin that bears most (see `pin-shear`). */
+export const pinShears: StructureCheck = (given) => pinShearUnder(given, pinned(given));
 
-/** A joint pin presses on both walls of its post (see `pin-bearing`). */
-export const pinBearings: StructureCheck = (given) => {
-  const { model: { kit: { jointPin, tube } }, limits, skeleton } = given;
-  const { factor } = rulesOf(given);
-  const ids = idsOf(given.model, 'joint-pin');
-  return ids.length === 0 ? [] : [judge({
-    name: 'pin-bearing', figure: pinned(given), limit: (wallBearingResistance(jointPin.diameter, tube.wall, tube.bearingStrength) * tube.usedStockFactor) / factor.value, bound: 'most', unit: 'N',
-    source: `2 d t f, pin bearing as in EN 13706 (R2); strength of the kit × used-stock factor / ${factor.value}, ${factor.source}; ${limits.cornerShare.source}`,
-    parts: [...postsIn(skeleton).map(({ id }) => id), ...ids],
-  })];
-};
+/** That joint pin presses on both walls of its post (see `pin-bearing`). */
+export const pinBearings: StructureCheck = (given) => pinBearingUnder(given, pinned(given), postsIn(given.skeleton).map(({ id }) => id));
 
 /** The maker's own test of a joint against what the most laden one is asked (see `joint-test`). */
-export const jointTests: StructureCheck = (given) => {
-  const { model, limits: { jointFactor, jointSlip, untestedJoint } } = given;
-  const tested = isJointTested(given);
-  return [judge({
-    name: 'joint-test', figure: tested ? model.kit.jointTest?.load ?? 0 : 0, limit: Math.max(1, jointFactor.value * pinned(given)), bound: 'least', unit: 'N',
-    source: tested ? `joint-test of the kit; ${jointFactor.source}; ${jointSlip.source}` : untestedJoint.source, parts: idsOf(model, 'joint'), otherwise: tested ? 'fail' : 'caution',
-  })];
-};
+export const jointTests: StructureCheck = (given) => jointTestAgainst(given, pinned(given));

@@ -17,8 +17,9 @@ export interface Standing {
   readonly sockets: Sockets;
   /** Height of the highest joints over the floor, mm. */
   readonly height: number;
-  /** Greatest shift of a highest joint, mm, and the way of the push that shifts it so. */
+  /** Greatest shift of a highest joint, mm, and the way of the push that shifts it so; and by each of the four ways. */
   readonly drift: number;
+  readonly ways: readonly { readonly way: Vec3; readonly drift: number }[];
   readonly weaker: 'sideways' | 'front to back';
   readonly bent: Bent;
   /** The hardest worked cable; null without cables. */
@@ -38,7 +39,7 @@ export function standingOf(skeleton: Skeleton, limits: Limits): Standing | null 
 
 function standingWith(skeleton: Skeleton, limits: Limits, sockets: Sockets): Standing | null {
   const top = topJoints(skeleton);
-  const pushed = WAYS.map((way) => solved(skeleton, limits, sockets, top.map((node): NodeLoad => ({ node, force: times(way, 1 / top.length) }))));
+  const pushed = WAYS.map((way) => solved(skeleton, limits, sockets, pushOnTop(skeleton, way)));
   const results = pushed.flatMap((result) => result ?? []);
   if (results.length < WAYS.length) return null;
   const drifts = results.map((result) => furthest(result, top));
@@ -46,18 +47,25 @@ function standingWith(skeleton: Skeleton, limits: Limits, sockets: Sockets): Sta
   const back = backs.length === 0 ? null : solved(skeleton, limits, sockets, backs);
   return {
     sockets, height: Math.max(...top.map((joint) => skeleton.joints.get(joint)?.[2] ?? 0)),
-    drift: Math.max(...drifts), weaker: drifts.indexOf(Math.max(...drifts)) < 2 ? 'sideways' : 'front to back',
+    drift: Math.max(...drifts), ways: WAYS.map((way, index) => ({ way, drift: drifts[index] ?? 0 })), weaker: drifts.indexOf(Math.max(...drifts)) < 2 ? 'sideways' : 'front to back',
     bent: mostBent(skeleton, results), pull: hardest(results), backrest: back === null ? null : mostBent(skeleton, [back]),
   };
 }
 
-function solved(skeleton: Skeleton, limits: Limits, sockets: Sockets, loads: readonly NodeLoad[]): FrameResult | null {
+/** Null where the frame gives way. */
+export function solved(skeleton: Skeleton, limits: Limits, sockets: Sockets, loads: readonly NodeLoad[]): FrameResult | null {
   try {
     return solveFrame(structureFrame(skeleton, limits, sockets, loads));
   } catch (error) {
     if (error instanceof FrameError) return null;
     throw error;
   }
+}
+
+/** A push, N, shared evenly by the highest joints. */
+export function pushOnTop(skeleton: Skeleton, push: Vec3): readonly NodeLoad[] {
+  const top = topJoints(skeleton);
+  return top.map((node): NodeLoad => ({ node, force: times(push, 1 / top.length) }));
 }
 
 export function topJoints({ joints }: Skeleton): readonly string[] {
@@ -80,7 +88,8 @@ function backwards(skeleton: Skeleton, panel: string, face: Vec3): Vec3 {
   return face[0] * away[0] + face[1] * away[1] >= 0 ? face : times(face, -1);
 }
 
-const furthest = ({ displacements }: FrameResult, top: readonly string[]): number =>
+/** Furthest that one of the highest joints shifts, mm. */
+export const furthest = ({ displacements }: FrameResult, top: readonly string[]): number =>
   Math.max(...top.map((joint) => { const [x, y] = displacements[joint] ?? [0, 0]; return Math.hypot(x, y); }));
 
 function mostBent({ bars }: Skeleton, results: readonly FrameResult[]): Bent {

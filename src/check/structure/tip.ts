@@ -4,9 +4,8 @@ import { judge } from '../judge.ts';
 import { heapOf, partHeap, type Heap } from '../middle-of.ts';
 import { markHeights } from '../children/size-mark.ts';
 import type { Finding } from '../types.ts';
-import { middleOf } from './bars.ts';
 import { backsOf } from './backrest.ts';
-import type { Bearing } from './bearings.ts';
+import { middleOf, type Bearing } from './bearings.ts';
 import { worst, type StructureCase, type StructureCheck } from './case.ts';
 import { insideEdge, type Edge } from './ground.ts';
 import { standingIds } from './skeleton.ts';
@@ -20,15 +19,17 @@ export const emptyHeap = ({ model }: StructureCase): Heap => heapOf(model.parts.
 export const topOf = ({ skeleton: { bars }, contacts }: StructureCase): number =>
   Math.max(...bars.flatMap(({ from, to }) => [from[2], to[2]])) - Math.min(...contacts.map(({ low }) => low));
 
-/** A load on the highest laden panel, standing towards an edge (see `topLadenBody`). */
-function ladenHeap(given: StructureCase, { out }: Edge): Heap {
-  const [top] = given.bearings.toSorted((a, b) => middleOf(b)[2] - middleOf(a)[2]);
-  if (top === undefined) return emptyHeap(given);
-  const [x, y, z] = middleOf(top);
-  const places = top.pairs.flatMap(({ bars }) => bars.flatMap(({ from, to }) => [from, to])).map((at) => at[0] * out[0] + at[1] * out[1]);
+/** The load of a panel in use, standing towards an edge (see `topLadenBody`). */
+function loadTowards(given: StructureCase, bearing: Bearing, { out }: Edge): Heap {
+  const [x, y, z] = middleOf(bearing);
+  const places = bearing.pairs.flatMap(({ bars }) => bars.flatMap(({ from, to }) => [from, to])).map((at) => at[0] * out[0] + at[1] * out[1]);
   const off = given.limits.loadForward.value * (places.length === 0 ? 0 : Math.max(...places) - Math.min(...places));
-  return heapOf([emptyHeap(given), { mass: top.load / given.limits.gravity.value, at: [x + off * out[0], y + off * out[1], z] }]);
+  return { mass: bearing.load / given.limits.gravity.value, at: [x + off * out[0], y + off * out[1], z] };
 }
+
+/** Each panel laden alone, and all of them at once: the item with what stands on it, towards an edge. */
+const ladenHeaps = (given: StructureCase, edge: Edge): readonly Heap[] =>
+  [...given.bearings.map((one) => [one]), given.bearings].map((some) => heapOf([emptyHeap(given), ...some.map((bearing) => loadTowards(given, bearing, edge))]));
 
 /** How far the contacts stand apart across and back, mm. */
 export function extentsOf({ contacts }: StructureCase): readonly [number, number] {
@@ -38,13 +39,11 @@ export function extentsOf({ contacts }: StructureCase): readonly [number, number
 
 const ground = ({ contacts }: StructureCase): number => Math.min(...contacts.map(({ low }) => low));
 
-/** The push at the top that tips a heap over the edge it tips over most easily, N. */
-const pushToTip = (given: StructureCase, heap: (edge: Edge) => Heap): number => Math.min(...given.edges.map((edge) => {
-  const { mass, at } = heap(edge);
-  return tippingForce(mass * given.limits.gravity.value, insideEdge(edge, at), topOf(given));
-}));
+/** The least push at the top that tips any heap over the edge it tips over most easily, N. */
+const pushToTip = (given: StructureCase, heaps: (edge: Edge) => readonly Heap[]): number => Math.min(...given.edges.flatMap((edge) =>
+  heaps(edge).map(({ mass, at }) => tippingForce(mass * given.limits.gravity.value, insideEdge(edge, at), topOf(given)))));
 
-export const pushToTipEmpty = (given: StructureCase): number => (given.edges.length === 0 ? 0 : pushToTip(given, () => emptyHeap(given)));
+export const pushToTipEmpty = (given: StructureCase): number => (given.edges.length === 0 ? 0 : pushToTip(given, () => [emptyHeap(given)]));
 
 const isStorage = (given: StructureCase): boolean => given.model.use === 'storage' && !isScreen(given);
 
@@ -60,12 +59,12 @@ const pushes = (given: StructureCase, name: 'tip-empty' | 'tip-loaded', figure: 
 /** What it stands on lies in one line: it falls over by itself. */
 export const tipEmpties: StructureCheck = (given) => [pushes(given, 'tip-empty', pushToTipEmpty(given))];
 
-export const tipLadens: StructureCheck = (given) => (given.bearings.length === 0 || given.edges.length === 0 ? [] : [pushes(given, 'tip-loaded', pushToTip(given, (edge) => ladenHeap(given, edge)))]);
+export const tipLadens: StructureCheck = (given) => (given.bearings.length === 0 || given.edges.length === 0 ? [] : [pushes(given, 'tip-loaded', pushToTip(given, (edge) => ladenHeaps(given, edge)))]);
 
 /** The slope on which it falls by itself, rad, in the worst direction. */
 export const tipAngles: StructureCheck = (given) => {
   if (given.edges.length === 0) return [];
-  const angles = given.edges.map((edge) => { const { at } = ladenHeap(given, edge); return tippingAngle(insideEdge(edge, at), at[2] - ground(given)); });
+  const angles = given.edges.flatMap((edge) => ladenHeaps(given, edge).map(({ at }) => tippingAngle(insideEdge(edge, at), at[2] - ground(given))));
   return [judge({
     name: 'tip-angle', figure: Math.min(...angles), limit: given.limits.tippingAngle.value, bound: 'least', unit: 'rad',
     source: `atan of arm over height of the centre of gravity (C); ${given.limits.tippingAngle.source}`, parts: standingIds(given.skeleton), otherwise: 'caution',

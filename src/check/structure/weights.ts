@@ -1,18 +1,16 @@
+import { sideForce } from '../load/push.ts';
 import type { StructureCase } from './case.ts';
 
 /** Weight of the empty item, N. */
-export const ownWeight = ({ model, limits }: StructureCase): number => model.parts.reduce((sum, { mass }) => sum + mass, 0) * limits.gravity.value;
+export const ownWeight = ({ model, limits }: Pick<StructureCase, 'model' | 'limits'>): number => model.parts.reduce((sum, { mass }) => sum + mass, 0) * limits.gravity.value;
 
 /** Weight with every place laden at once, N. */
-export const ladenWeight = (given: StructureCase): number => ownWeight(given) + given.bearings.reduce((sum, { load }) => sum + load, 0);
-
-/** The push that it must stand without swaying far, N: a share of the whole weight and a little more. */
-export const gentlePush = (given: StructureCase): number => given.limits.sideForceShare.value * ladenWeight(given) + given.limits.sideForceLeast.value;
+export const ladenWeight = (given: Pick<StructureCase, 'model' | 'limits' | 'bearings'>): number => ownWeight(given) + given.bearings.reduce((sum, { load }) => sum + load, 0);
 
 /** The push that must break nothing, N: a person leans on it. */
 export const strongPush = (given: StructureCase): number => {
   const { storagePush, furniturePush } = given.limits;
-  return Math.max(gentlePush(given), given.model.use === 'storage' ? storagePush.value : furniturePush.value);
+  return Math.max(sideForce(given.limits, ladenWeight(given)), given.model.use === 'storage' ? storagePush.value : furniturePush.value);
 };
 
 export const pushSources = ({ model, limits }: StructureCase): string =>

@@ -22,7 +22,7 @@ const schema = z.object({
     newParts: z.array(z.object({ kind, count: z.number() })), tools: z.array(z.enum(toolOrder)), cautions: z.array(z.enum(cautionOrder)),
   })),
   findings: z.array(z.object({ name: z.string(), verdict: z.enum(['pass', 'caution', 'fail']), figure: z.number(), limit: z.number(), unit: z.string(), margin: z.number() })),
-  advice: z.object({ safeLoadPerDeck: z.number().nullable(), wall: z.enum(['masonry', 'timber', 'board']).nullable(), tippingForce: z.number() }),
+  advice: z.object({ safeLoadPerDeck: z.number().nullable(), loads: z.array(z.object({ load: z.number() })).default([]), wall: z.enum(['masonry', 'timber', 'board']).nullable(), tippingForce: z.number() }),
   pictures: z.array(z.object({ id: z.string(), sha256: z.string() })).default([]),
 });
 

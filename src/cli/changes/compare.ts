@@ -22,11 +22,14 @@ const TELL: Readonly<Record<Change['aspect'], Tell>> = {
   step: ({ steps }) => steps.map(({ key, number, times, people, minutes, newParts, tools, cautions }) =>
     ({ name: key, step: number, told: { is: 'work', times, people, minutes: six(minutes), newParts, tools, cautions } })),
   finding: ({ findings }) => numbered(findings.map(({ name, verdict, figure: value, limit, unit }) => ({ name, told: { is: 'judged', verdict, figure: six(value), limit: six(limit), unit } }))),
-  load: ({ advice: { safeLoadPerDeck, tippingForce, wall } }) => [
-    { name: 'safe-load', told: { is: 'figure', value: safeLoadPerDeck === null ? null : six(safeLoadPerDeck), unit: 'N' } }, { name: 'tips', told: figure(tippingForce, 'N') }, { name: 'wall', told: { is: 'wall', wall } },
+  load: ({ advice: { safeLoadPerDeck, loads, tippingForce, wall } }) => [
+    ...numbered(differ(loads) ? loads.map(({ load }) => ({ name: 'safe-load', told: figure(load, 'N') })) : [{ name: 'safe-load', told: { is: 'figure', value: safeLoadPerDeck === null ? null : six(safeLoadPerDeck), unit: 'N' } }]), { name: 'tips', told: figure(tippingForce, 'N') }, { name: 'wall', told: { is: 'wall', wall } },
   ],
   picture: ({ pictures }) => pictures.map(({ id, sha256 }) => ({ name: id, told: { is: 'content', content: sha256 } })),
 };
+
+/** Whether places bear unlike loads. */
+const differ = (loads: readonly { readonly load: number }[]): boolean => loads.some(({ load }) => load !== loads[0]?.load);
 
 /** All that a change did to a size. */
 export const changesBetween = (before: BuildRecord, after: BuildRecord): readonly Change[] =>

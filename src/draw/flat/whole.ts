@@ -28,5 +28,5 @@ function blankExtent({ blank }: FlatPattern): Bounds {
 /** Marks of the whole panel on its light ground: the blank, or its outline once it is notched; and the sign of the marked face. */
 export function wholeMarks(pattern: FlatPattern, { view }: Whole, notched: boolean, marks: readonly Mark[], sign: SignSeen = 'there'): Mark {
   const ground = notched ? pattern.outline : rectangle([pattern.blank[0] / 2, pattern.blank[1] / 2]);
-  return { mark: 'view', name: 'whole', scale: view.scale, marks: [area('panel', allOnPaper(view, ground)), ...marks, ...signOnPattern(pattern.inside, view, sign)] };
+  return { mark: 'view', name: 'whole', scale: view.scale, marks: [area('panel', allOnPaper(view, ground)), ...marks, ...signOnPattern(pattern.inside, view, sign, pattern.holes)] };
 }

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { loadInKilograms, signForWhom, withNumeral } from '../../booklet/index.ts';
+import { loadsSaid, printedLoads, signForWhom, withNumeral } from '../../booklet/index.ts';
 import type { Use } from '../../read/index.ts';
 import type { Glyph } from '../glyph-store.ts';
 import type { Telling } from '../types.ts';
@@ -22,22 +22,17 @@ export function Told({ maker, glyph, label }: { readonly maker: Maker; readonly 
   );
 }
 
-/** The load that the checks support: on each deck, or on the one seat or bed. A cross where they support none. */
+/** The load that the checks support: on each level from the highest down, or on the seat or bed. A cross where they support none. */
 export function Load({ maker }: { readonly maker: Maker }): ReactNode {
   const { base } = maker;
-  const { safeLoadPerDeck } = base.report.advice;
-  const kilograms = safeLoadPerDeck === null || base.despiteFindings ? 0 : loadInKilograms(safeLoadPerDeck);
-  const svg = withNumeral(base, carriers[base.model.use], kilograms > 0 ? kilograms : null, 'kg');
-  return <Told maker={maker} glyph={{ width: 48, svg }} label={(telling) => (kilograms > 0 ? supported(telling, kilograms) : telling.words.t('booklet.no-safe-load'))} />;
-}
-
-function supported({ words, model }: Telling, kilograms: number): string {
-  const load = words.measure(kilograms, 'kg');
-  switch (model.use) {
-    case 'seat': return words.t('booklet.safe-seat', { load });
-    case 'bed': return words.t('booklet.safe-bed', { load });
-    default: return words.t('booklet.safe-load', { load, count: model.deckTops.length });
-  }
+  const printed = base.despiteFindings ? null : printedLoads(base.report.advice);
+  const phrase = maker.say(({ words, model }) => loadsSaid(words, model, printed));
+  return (
+    <div className="told">
+      {(printed?.levels ?? [null]).map((kilograms, index) => <Mark key={index} maker={maker} glyph={{ width: 48, svg: withNumeral(base, carriers[base.model.use], kilograms, 'kg') }} label={phrase} />)}
+      <Said phrase={phrase} />
+    </div>
+  );
 }
 
 /** For whom the item's file says it is, and for whom not. */

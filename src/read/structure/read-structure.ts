@@ -8,7 +8,7 @@ import type { YamlSource } from '../yaml-source.ts';
 import { givenStructure } from './given.ts';
 import { grown, newGrowing } from './growing.ts';
 import { kitNames, kitValues } from './kit-names.ts';
-import { writePlaces } from './places.ts';
+import { writePlaces, type ShortPieces } from './places.ts';
 import { useSchema } from './schema.ts';
 import { newScope, type Telling, type Values } from './scope.ts';
 import type { Structure } from './types.ts';
@@ -22,8 +22,7 @@ export interface StructureGivens {
   /** Parameters and expressions by name. */
   readonly known: readonly string[];
   readonly expressions: readonly NamedExpression[];
-  /** Decks and panels of a short form. */
-  readonly pieces: readonly string[];
+  readonly pieces: ShortPieces;
 }
 
 export interface ReadStructure {

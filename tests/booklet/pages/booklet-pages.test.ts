@@ -93,14 +93,29 @@ describe('the pages', () => {
 });
 
 describe('the safe load', () => {
-  const withLoad = (safeLoadPerDeck: number | null): string => {
+  /** Of decks from the highest down; only the least of them where none is told. */
+  const withLoad = (safeLoadPerDeck: number | null, ...each: readonly number[]): string => {
     const { report } = rackInput();
-    return changed({ report: { ...report, advice: { ...report.advice, safeLoadPerDeck, wall: null } } });
+    const loads = each.map((load, index) => ({ place: 'shelf', panel: `deck ${index}`, height: 1000 - 300 * index, load }));
+    return changed({ report: { ...report, advice: { ...report.advice, safeLoadPerDeck, loads, wall: null } } });
   };
+  const numeralsOf = (html: string): readonly string[] => [...(html.split('class="load main"')[1] ?? '').matchAll(/>(\d+)<\/text>/g)].map(([, numeral = '']) => numeral);
 
   it('stands on the load as a numeral, rounded down', () => {
     expect(labelsOf(withLoad(200))).toContain('At most \u206620\u00a0kg\u2069 on each deck, spread evenly.');
     expect(withLoad(200)).toContain('>20</text>');
+  });
+
+  it('stands on each deck, and in a bracket what all bear at once', () => {
+    const html = withLoad(200, 200, 200, 200, 200);
+    expect(labelsOf(html)).toContain('At most \u206620\u00a0kg\u2069 on each deck, spread evenly. All at once: at most \u206680\u00a0kg\u2069.');
+    expect(numeralsOf(html)).toEqual([...rackInput().model.deckTops.map(() => '20'), '80']);
+  });
+
+  it('is each place’s own from the highest down where they bear unlike loads', () => {
+    const html = withLoad(70, 140, 70);
+    expect(labelsOf(html)).toContain('From the top down, at most \u206610\u00a0kg\u2069 / \u20667\u00a0kg\u2069, spread evenly. All at once: at most \u206617\u00a0kg\u2069.');
+    expect(numeralsOf(html)).toEqual(['10', '7', '17']);
   });
 
   it('is not told where the checks support none', () => {

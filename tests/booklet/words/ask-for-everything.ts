@@ -54,7 +54,8 @@ const plateShape: Shape = { form: 'plate', width: 300, height: 160, thickness: 1
 function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): readonly Partial<BookletInput>[] {
   const pins = plan.steps.flatMap((step) => step.drillsFor);
   const lengths = ['width', 'depth', 'height', 'lowest-deck', 'deck-spacing', 'deck-top', 'back-height'];
-  const safe: Report['advice'] = { ...report.advice, safeLoadPerDeck: 900, wall: null, mattress: 80 };
+  const safe: Report['advice'] = { ...report.advice, safeLoadPerDeck: 900, loads: [], wall: null, mattress: 80 };
+  const bearing = (...loads: readonly number[]): Report['advice'] => ({ ...safe, loads: loads.map((load, index) => ({ place: 'shelf', panel: `deck-${index}`, height: 900 - 400 * index, load })) });
   const change: Partial<Model> = {
     plates: [{ marked: 'upper', width: 300, height: 160, thickness: 9, skin: 1, holes: [{ at: [40, 32], diameter: 6 }], partIds: ['plate'] }],
     parts: [...model.parts, ...model.parts.slice(0, 1).map((part) => ({ ...part, id: 'plate', kind: 'flat-panel' as const, shape: plateShape }))],
@@ -80,7 +81,11 @@ function furnitureOf({ model, report, variants }: BookletInput, plan: Plan): rea
   // A rack of one deck, and one of several, with every named length.
   const racks = [1, 3].map((decks): Partial<BookletInput> =>
     ({ model: { ...model, ...change, deckTops: model.deckTops.slice(0, decks) }, variants, report: { ...report, advice: safe } }));
-  return [...others, ...drafts, ...racks];
+  // Places that bear unlike loads, and several seats.
+  const places: readonly Partial<BookletInput>[] = [
+    { report: { ...report, advice: bearing(900, 500) } }, { model: { ...model, ...change, use: 'seat' }, report: { ...report, advice: bearing(900, 900) } },
+  ];
+  return [...others, ...drafts, ...racks, ...places];
 }
 
 /** The same locale files with another word on who wrote or read them. */

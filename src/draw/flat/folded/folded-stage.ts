@@ -98,7 +98,7 @@ function onFace(lying: Lying, marking: Marking, paper: Paper): readonly Mark[] {
 /** What is drawn of the outline before it is cut: on the marked face alone. */
 const marked = ({ pattern, face }: Lying, view: Fit): readonly Mark[] => [face === 'marked' ? patternOutline(pattern, view, earlier(pens.cut)) : blankLine(pattern, view)];
 
-const signOf = ({ pattern, face }: Lying, view: Fit, sign: SignSeen = 'there'): readonly Mark[] => signOnPattern(middleHalf(pattern), view, face === 'marked' ? sign : 'behind');
+const signOf = ({ pattern, face }: Lying, view: Fit, sign: SignSeen = 'there'): readonly Mark[] => signOnPattern(middleHalf(pattern), view, face === 'marked' ? sign : 'behind', pattern.holes);
 
 /** Half the sides of the middle part, between the root lines. */
 function middleHalf({ flaps, max }: Pattern): Vec2 {

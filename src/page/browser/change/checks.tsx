@@ -72,8 +72,10 @@ function wasOf(before: readonly Finding[], now: readonly NumberedFinding[], { fi
 /** As it is printed, in kg, and as it is reckoned, in N. */
 const loadFigure = (words: Words, newtons: number): string => `${words.measure(loadInKilograms(newtons), 'kg')} (${words.measure(newtons, 'N')})`;
 
-function loadText(words: ReturnType<typeof useWords>, { safeLoadPerDeck, wall }: Advice): string {
-  const load = safeLoadPerDeck === null ? words.t('booklet.no-safe-load') : words.t('page.checks.load', { load: loadFigure(words, safeLoadPerDeck) });
+/** One figure where all places bear alike, else one for each from the highest down. */
+function loadText(words: ReturnType<typeof useWords>, { safeLoadPerDeck, loads, wall }: Advice): string {
+  const told = loads.every(({ load }) => load === safeLoadPerDeck) ? [safeLoadPerDeck ?? 0] : loads.map(({ load }) => load);
+  const load = safeLoadPerDeck === null ? words.t('booklet.no-safe-load') : words.t('page.checks.load', { load: told.map((each) => loadFigure(words, each)).join(' / ') });
   return wall !== null ? `${load} ${words.t('booklet.fix-to-wall')}` : load;
 }
 
