@@ -12,6 +12,8 @@ const longNumeralSize = 9.5;
 const unitSize = 7.7;
 /** Room of the sign ≤ before a numeral. */
 const signWidth = 6;
+/** The person over each of several seats, as a share of the pictogram. */
+const sitter = 0.6;
 /** Room of the bracket beside several places and of what they bear together. */
 const sumWidth = 40;
 /** Height of all decks with their loads, the most of one deck, a seat's or a bed's picture and the person beside it, mm. */
@@ -67,8 +69,13 @@ function figureOf(input: BookletInput): Figure {
   if (use === 'seat' || use === 'bed') {
     const [seats, sum] = [printed?.places ?? 1, sumBeside(input, printed, 48)];
     const across = 48 * seats + (sum === '' ? 0 : sumWidth);
-    const svgs = Array.from({ length: seats }, (_, index) => `<g transform="translate(${48 * index} 0)">${picture(printed?.levels[0] ?? null)}</g>`);
-    return { printed, svg: `${svgs.join('')}<g transform="translate(${48 * seats} 0)">${sum}</g>`, across, down: 48, height: Math.min(oneHeight, (toldWidth(input) * 48) / across) };
+    const over = seats > 1 ? 48 * sitter : 0;
+    const person = over > 0 ? `<g transform="translate(${24 - over / 2} 0) scale(${sitter})">${input.glyphs.plain('one-person').svg}</g>` : '';
+    const svgs = Array.from({ length: seats }, (_, index) => `<g transform="translate(${48 * index} 0)">${person}<g transform="translate(0 ${over})">${picture(printed?.levels[0] ?? null)}</g></g>`);
+    return {
+      printed, svg: `${svgs.join('')}<g transform="translate(${48 * seats} ${over})">${sum}</g>`, across, down: 48 + over,
+      height: Math.min(oneHeight, (toldWidth(input) * (48 + over)) / across),
+    };
   }
   const levels = printed !== null && printed.levels.length > 1 ? printed.levels : Array.from({ length: Math.max(1, deckTops.length) }, () => printed?.levels[0] ?? null);
   const [down, sum] = [48 * levels.length, sumBeside(input, printed, 48 * levels.length)];

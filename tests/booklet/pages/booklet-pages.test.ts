@@ -118,6 +118,14 @@ describe('the safe load', () => {
     expect(numeralsOf(html)).toEqual(['10', '7', '17']);
   });
 
+  it('is one person’s on each of several seats', () => {
+    const { report, model } = rackInput();
+    const loads = [0, 1].map((index) => ({ place: 'sitting', panel: `seat ${index}`, height: 400, load: 750 }));
+    const html = changed({ model: { ...model, use: 'seat' }, report: { ...report, advice: { ...report.advice, safeLoadPerDeck: 750, loads, wall: null } } });
+    expect(labelsOf(html)).toContain('One person on each seat, of at most \u206675\u00a0kg\u2069. All at once: at most \u2066150\u00a0kg\u2069.');
+    expect(numeralsOf(html)).toEqual(['75', '75', '150']);
+  });
+
   it('is not told where the checks support none', () => {
     for (const html of [withLoad(null), withLoad(5)]) {
       expect(labelsOf(html)).toContain('No safe load has been shown. Do not load it before a licensed engineer has checked it.');
