@@ -107,7 +107,7 @@ function walls({ outside, inside }: TubeEnd, [x, y]: Vec2, broken: number): read
 
 const cut = (ring: readonly Vec2[]): readonly Mark[] => [area('core', ring), ...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), outline(pens.cut, ring)];
 
-/** Fibres stand out of the end; the file lies on the edge and goes to and fro, a drop of water over it. */
+/** Fibres stand out of the end; the file lies on the edge and goes to and fro, wetted from a bowl of water. */
 function filed(tube: TubeEnd, [x, y]: Vec2): readonly Mark[] {
   const end = x + SHOWN;
   const top = y - tube.outside / 2;
@@ -121,8 +121,23 @@ function filed(tube: TubeEnd, [x, y]: Vec2): readonly Mark[] {
     ...walls(tube, [x, y], 0), ...fibres,
     area('white', file), outline(pens.cut, file),
     line(pens.motion, along(-9, -6), along(9, -6)), arrowhead(along(-12, -6), [-1, -1], 3.5), arrowhead(along(12, -6), [1, 1], 3.5),
-    ...drop([end - 10, top - 15]),
+    ...water([end - 16, top - 15]),
   ];
+}
+
+/** Half the width and the height of a bowl, mm of paper. */
+const BOWL = { half: 8, high: 7.5 } as const;
+
+/** A bowl of water, a drop over it, and an arrow to what is wetted. */
+function water([x, y]: Vec2): readonly Mark[] {
+  const bowl: readonly Vec2[] = Array.from({ length: 13 }, (_, step): Vec2 => {
+    const angle = (Math.PI * step) / 12;
+    return [x - BOWL.half * Math.cos(angle), y + BOWL.high * Math.sin(angle) ** 0.6];
+  });
+  const level = y + 2;
+  const waves: readonly Vec2[] = Array.from({ length: 25 }, (_, step): Vec2 => [x - BOWL.half + 0.6 + ((2 * BOWL.half - 1.2) * step) / 24, level + 0.7 * Math.sin((step * Math.PI) / 4)]);
+  const filled: readonly Vec2[] = [...waves, ...bowl.filter(([, at]) => at > level).reverse()];
+  return [area('fresh', filled), line(pens.motion, ...waves), line({ ...pens.motion, width: 0.9 }, ...bowl), ...drop([x, y - 7])];
 }
 
 function drop([x, y]: Vec2): readonly Mark[] {

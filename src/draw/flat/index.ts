@@ -7,6 +7,7 @@ export { foldedPatternPicture } from './folded/folded-pattern.ts';
 export { facesOf, foldedPictures } from './folded/folded-stage.ts';
 export { markingPicture, type Marking } from './marking-picture.ts';
 export { WASTE, type Kept, type Use } from './on-stock.ts';
+export { onBarPicture, type OnBar } from './on-bar-picture.ts';
 export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';
 export { holesPunched, punchPicture } from './punch-picture.ts';

@@ -9,4 +9,5 @@ export { lettersWritten, markedAlike, postKinds, type PostKind } from '../post-k
 export type { DrawnPicture } from '../types.ts';
 export { cableSheets, endSheet, sleevesMeasured, wallSheet } from './fitted-pictures.ts';
 export { blankOnStock, cutBars, cutBarsInPieces, markedAt, platePunched, plateSheet, practised, punchedPanel, stockSheet, withPattern } from './bench-pictures.ts';
+export { onBarsMeasured } from './on-bars.ts';
 export type { DrawnFlat, FlatGivens, WorkPicture } from './work-picture.ts';

@@ -1,4 +1,4 @@
-import { chained, hasWallBrackets, moved, placed, turned, wallBracket, wallPlaces, wallReach, type Shape, type Vec3, type WallPlace } from '../../model/index.ts';
+import { chained, hasWallBrackets, moved, placed, turned, wallBracket, wallPlaces, wallReach, type Pose, type Shape, type Vec3, type WallPlace } from '../../model/index.ts';
 import type { Mark, Scene } from '../types.ts';
 import { stageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
@@ -29,10 +29,20 @@ function wallScene({ model, step, solids }: StepGivens, off: number): Scene {
     marks: holds ? [
       ...places.map(({ at: [x, y, z] }): Mark => ({ mark: 'arrow', path: [placed(standing, [x, y - ARROW, z]), placed(standing, [x, y - ARROW / 5, z])] })),
       { mark: 'label', at: placed(standing, places.at(-1)?.at ?? [0, 0, 0]), told: tell.times(places.length) },
+      ...bracketEnlarged(places, standing),
       ...measured(places).map(({ from, to, away, mm }): Mark => ({ mark: 'length', from: placed(standing, from), to: placed(standing, to), away, told: tell.mm(mm) })),
     ] : [],
     view: STANDARD_VIEW,
   };
+}
+
+/** How much round a bracket is enlarged, mm. */
+const RING = 85;
+
+/** The bracket to whose middle the lengths are told. */
+function bracketEnlarged(places: readonly WallPlace[], standing: Pose): readonly Mark[] {
+  const [first] = places.toSorted((a, b) => b.at[0] - a.at[0]);
+  return first === undefined ? [] : [{ mark: 'detail', at: placed(standing, first.at), radius: RING }];
 }
 
 /** How far beside and over the work the lengths stand, mm. */

@@ -1,4 +1,4 @@
-import { arrow, body, box, tint, together, tubeSection, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, body, box, onBarsMeasured, tint, together, tubeSection, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 const bothTubes = together(tubeSection(11.2, 13, 7.5), tubeSection(11.2, 35, 7.5));
 
@@ -13,4 +13,5 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
+  each: onBarsMeasured,
 };

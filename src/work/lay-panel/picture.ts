@@ -1,4 +1,4 @@
-import { arrow, body, box, tint, tubeSection, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, body, box, onBarsMeasured, tint, tubeSection, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** In section: the panel comes down on two tubes. */
 const pictogram: Ink = together(
@@ -12,4 +12,5 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
+  each: onBarsMeasured,
 };

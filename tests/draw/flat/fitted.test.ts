@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
+import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
 import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
@@ -16,6 +17,8 @@ import { FORMATS } from '../../../src/draw/formats.ts';
 import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-marks.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { defaultLimits } from '../../../src/check/index.ts';
+import { measuredOn } from '../../../src/draw/work-kit/on-bars.ts';
+import { itemNamed, modelOf } from '../../support/items.ts';
 import { PULL_TEST, WALLS } from '../../../src/work/fix-to-wall/walls.ts';
 import { linesOf, outside, overlaps, pointsOutside, struckFigures, texts, widthAndHeight } from './inspect.ts';
 
@@ -98,6 +101,28 @@ describe('the picture of a sleeve to drill', () => {
     expect(sleeve).toHaveLength(1);
     expect(ends).toEqual([mark, sleeve[0]]);
     expect((sleeve[0] ?? 0) - (mark ?? 0)).toBeCloseTo(16 * 0.8, 6);
+  });
+});
+
+describe('the picture of what comes on a bar', () => {
+  const bar = { between: 800, tube: 28, socket: 38 };
+
+  it.each(papers)('tells how far it is from the nearer joint, and from both where it comes in the middle, on paper of $width by $height', ({ width }) => {
+    for (const [things, told] of [[[{ from: 4, to: 796 }], ['4', '4']], [[{ from: 380, to: 420 }], ['380', '380']], [[{ from: 20, to: 60 }, { from: 700, to: 740 }], ['20', '60']]] as const) {
+      const picture = onBarPicture({ ...bar, things }, width);
+      expect(texts(picture)).toEqual(told);
+      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(onBarMarks({ ...bar, things }, width))]).toEqual([[], [], [], []]);
+    }
+  });
+
+  it('measures from the mouths of the joints that the bar ends in', () => {
+    const model = modelOf(itemNamed('bed'), 'toddler');
+    const [plate, bar] = model.connections.flatMap((each) => (each.is === 'pin' ? [each.holds.map((id) => model.parts.find((part) => part.id === id))] : [])).find(([thing]) => thing?.kind === 'flat-panel') ?? [];
+    if (plate === undefined || bar?.shape.form !== 'tube' || plate.shape.form !== 'plate') throw new Error('no plate on a bar');
+    const measured = measuredOn(model, { ...bar, shape: bar.shape }, [plate]);
+    const [depth] = model.connections.flatMap((each) => (each.is === 'socket' && each.bar === bar.id ? [each.depth] : []));
+    expect(measured?.between).toBeCloseTo(bar.shape.length - 2 * (depth ?? 0), 6);
+    expect(measured?.things.map(({ from, to }) => to - from)).toEqual([expect.closeTo(plate.shape.width, 6)]);
   });
 });
 
