@@ -20,9 +20,12 @@ import { localesOnDisk, rackInput } from './rack-booklet.ts';
 
 const drawPart = cachedDrawer();
 
-/** Nothing but how far the bodies reach on the view plane: pictures of the right size, quickly. A part alone is drawn. */
+/** A joint with all its blind openings closed has no more bodies. */
+const MOST_OF_A_PART = 5;
+
+/** Nothing but how far the bodies reach on the view plane: pictures of the right size, quickly. A part alone, with what closes its openings, is drawn. */
 const outlineOnly: LineDrawer = (bodies, view, apart): LineDrawing => {
-  if (bodies.length === 1) return drawPart(bodies, view, apart);
+  if (bodies.length <= MOST_OF_A_PART) return drawPart(bodies, view, apart);
   const plane = planeOf(view);
   let [left, low, right, high] = [Infinity, Infinity, -Infinity, -Infinity];
   for (const { mesh: { positions }, pose } of bodies) {
