@@ -79,8 +79,12 @@ function figureOf(input: BookletInput): Figure {
   }
   const levels = printed !== null && printed.levels.length > 1 ? printed.levels : Array.from({ length: Math.max(1, deckTops.length) }, () => printed?.levels[0] ?? null);
   const [down, sum] = [48 * levels.length, sumBeside(input, printed, 48 * levels.length)];
+  const across = 48 + (sum === '' ? 0 : sumWidth);
   const svgs = levels.map((kilograms, index) => `<g transform="translate(0 ${48 * index})">${picture(kilograms)}</g>`);
-  return { printed, svg: `${svgs.join('')}<g transform="translate(48 0)">${sum}</g>`, across: 48 + (sum === '' ? 0 : sumWidth), down, height: Math.min(mostDeck * levels.length, figureHeight) };
+  return {
+    printed, svg: `${svgs.join('')}<g transform="translate(48 0)">${sum}</g>`, across, down,
+    height: Math.min(mostDeck * levels.length, figureHeight, (toldWidth(input) * down) / across),
+  };
 }
 
 /** A bracket over so many units downwards and, beside it, what all places bear at once; nothing for one place. */

@@ -15,6 +15,8 @@ import type { BookletInput } from './types.ts';
 /** Height of the wall fixing's picture, mm; over the pictures of a bed there is less room. */
 const wallHeight = 72;
 const lowWallHeight = 44;
+/** Height of the pictograms' grid, units. */
+const gridHeight = 48;
 
 /** Cautions for the use of the finished item, and where one says something else than at work. */
 interface UseCautions {
@@ -74,10 +76,9 @@ function signTold(input: BookletInput, sign: NonNullable<ReturnType<typeof signF
   return { name: sign, say, height, width: toldWidth(input), picture: <GlyphMark glyph={input.glyphs.plain(sign)} label={say(input)} height={height} /> };
 }
 
+/** The wall that it is fixed to, no wider than its column. */
 function wallTold(input: BookletInput): Told {
-  const height = input.model.use === 'bed' ? lowWallHeight : wallHeight;
-  return {
-    name: 'wall', say: fixing, height, width: toldWidth(input),
-    picture: <GlyphMark glyph={input.glyphs.plain('wall-fix')} label={fixing(input)} height={height} />,
-  };
+  const [glyph, width] = [input.glyphs.plain('wall-fix'), toldWidth(input)];
+  const height = Math.min(input.model.use === 'bed' ? lowWallHeight : wallHeight, (width * gridHeight) / glyph.width);
+  return { name: 'wall', say: fixing, height, width, picture: <GlyphMark glyph={glyph} label={fixing(input)} height={height} /> };
 }
