@@ -88,11 +88,12 @@ const wholeTubes = (capped: EndCounts['capped'], right: number, height: number):
   ];
 });
 
-/** A cap on its way into an end, to the left (−1) or to the right of the tube. */
+/** A cap on its way into an end, to the left (−1) or to the right of the tube; its head is no wider than the tube. */
 function smallCap([x, y]: Vec2, side: -1 | 1): readonly Mark[] {
   const at = (out: number, up: number): Vec2 => [x + side * out, y + up];
   const { head, plug, off } = SMALL_CAP;
-  const ring = [at(off, -1), at(off + plug, -1), at(off + plug, -2.2), at(off + plug + head, -2.2), at(off + plug + head, 2.2), at(off + plug, 2.2), at(off + plug, 1), at(off, 1)];
+  const wide = SMALL.wide / 2;
+  const ring = [at(off, -0.8), at(off + plug, -0.8), at(off + plug, -wide), at(off + plug + head, -wide), at(off + plug + head, wide), at(off + plug, wide), at(off + plug, 0.8), at(off, 0.8)];
   return [area('fresh', ring), outline(pens.edge, ring)];
 }
 

@@ -11,6 +11,7 @@ export { onBarPicture, type OnBar } from './on-bar-picture.ts';
 export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';
 export { holesPunched, punchPicture } from './punch-picture.ts';
+export { stopPicture, type ToolStop } from './stop-picture.ts';
 export { tabPunchPicture, type TabRow } from './tab-punch.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
 export { farFromEnd, sleeveMarkPicture, type SleeveToDrill } from './sleeve-mark-picture.ts';

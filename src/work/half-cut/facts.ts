@@ -2,7 +2,7 @@ import { doing, pair, rule, work } from '../rules.ts';
 
 /** The line on which the tab turns back, cut down to the outer skin. */
 export const facts = work({
-  tools: ['straight-edge', 'clamp', 'knife'],
+  tools: ['tape', 'straight-edge', 'clamp', 'sticky-tape', 'knife'],
   people: 2,
   cautions: ['sharp', 'gloves'],
   check: pair('half-cut'),

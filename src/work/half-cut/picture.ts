@@ -1,4 +1,4 @@
-import { black, body, box, markedAt, practised, solid, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { black, body, box, markedAt, practised, solid, stopPicture, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** In section: the blade goes through the upper skin and the core and leaves the lower skin whole. */
 const pictogram: Ink = together(
@@ -10,7 +10,11 @@ const pictogram: Ink = together(
   body('M16.5 2.5H31.5V13H16.5z', black),
 );
 
+/** Where it is cut and how deep, how the knife gets its stop, and that it is tried on an off-cut. */
 export const picture: WorkPicture = {
   pictogram,
-  flat: practised(markedAt('half-cut')),
+  flat: practised((givens, step) => {
+    const { kit: { panel } } = givens.model;
+    return [...markedAt('half-cut')(givens, step), stopPicture({ tool: 'knife', depth: panel.thickness - panel.skin }, givens.papers.bench)];
+  }),
 };

@@ -2,7 +2,7 @@ import { doing, firm, pair, work } from '../rules.ts';
 
 /** Holes for the pins of a tab, through tab and panel where they lie: the second one presses the tab down. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'punch', 'mallet'],
+  tools: ['tape', 'pencil', 'sticky-tape', 'punch', 'mallet'],
   people: 2,
   cautions: ['eyes', 'crush'],
   check: pair('tab-flat'),

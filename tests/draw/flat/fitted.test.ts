@@ -5,6 +5,7 @@ import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
 import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
+import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
 import { traceMarks, tracePicture } from '../../../src/draw/flat/trace-picture.ts';
 import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
 import { cableCutMarks, cableCutPicture } from '../../../src/draw/flat/cable/cut-picture.ts';
@@ -38,6 +39,16 @@ describe('the picture of sawn ends', () => {
 });
 
 const never = (): never => { throw new Error('no picture'); };
+
+describe('the pictures of stops', () => {
+  it.each([{ tool: 'punch', depth: 15 }, { tool: 'knife', depth: 8 }] as const)('tell how far the tip of the $tool stands out', (stop) => {
+    for (const paper of papers) {
+      const picture = stopPicture(stop, paper);
+      expect(texts(picture)).toEqual([String(stop.depth)]);
+      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stopMarks(stop, paper.width))]).toEqual([[], [], [], []]);
+    }
+  });
+});
 
 describe('the pictures of cables', () => {
   const cable = (length: number, count: number) => ({ count, ...cableEnds(length), test: cableTest(length) });

@@ -4,6 +4,7 @@ import { knifePicture, punchPicture, sawPicture } from './cutting.ts';
 import { blockPicture } from './block.ts';
 import { handsPicture } from './hands.ts';
 import { bottlePicture, pencilPicture, plumbLinePicture, scalePicture, squarePicture, straightEdgePicture, tapePicture } from './measuring.ts';
+import { stickyTapePicture } from './sticky-tape.ts';
 import { clampPicture, creaserPicture, drillPicture, filePicture, malletPicture, screwdriverPicture, stepsPicture } from './shaping.ts';
 
 /** One picture for each tool of the plan. */
@@ -27,4 +28,5 @@ export const toolPictures: Readonly<Record<Tool, Ink>> = {
   clamp: clampPicture,
   steps: stepsPicture,
   block: blockPicture,
+  'sticky-tape': stickyTapePicture,
 };

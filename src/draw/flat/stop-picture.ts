@@ -1,0 +1,103 @@
+import type { Vec2 } from '../../model/index.ts';
+import { tell } from '../../scene/index.ts';
+import { linearDimension } from '../kit/dimension.ts';
+import { cornersOf } from '../kit/geometry.ts';
+import { hatching } from '../kit/hatching.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { area, arrowhead, circle, line, outline, type Mark } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
+import { toPicture, type Paper } from '../kit/svg.ts';
+import type { DrawnPicture } from '../types.ts';
+import { pencil } from './pencil.ts';
+
+/** A tool that is to go so deep and no deeper, mm: tape is wound round a punch, a knife is bound between two off-cuts. */
+export interface ToolStop {
+  readonly tool: 'punch' | 'knife';
+  readonly depth: number;
+}
+
+/** Height of the picture, mm of paper; where the tip of the tool is, and where the tool is cut off above. */
+const HIGH = 46;
+const TIP = HIGH - 3;
+const UP = 3;
+/** The stop drawn so far over the tip, mm of paper: to no scale, its figure tells how far. */
+const STOP = 17;
+/** Half of the tool's width seen from the side, and an off-cut beside a blade, mm of paper. */
+const HALF = { punch: 3.6, knife: 1.3 } as const;
+const OFF_CUT = { wide: 9, high: 15, apart: 3.4 } as const;
+/** Tape wound round: its width along the tool, and how far it stands out. */
+const TAPE = { high: 6, out: 1.4 } as const;
+/** The roll that it comes from. */
+const ROLL = { radius: 6, core: 2.6, away: 17 } as const;
+const cap = capHeights.step;
+
+/** How a tool gets its stop: measured from its tip and marked, or laid between two off-cuts; then tape is wound round. */
+export const stopPicture = (stop: ToolStop, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, stopMarks(stop, width));
+
+/** The marks of the picture, for the tests. */
+export function stopMarks({ tool, depth }: ToolStop, width: number): readonly Mark[] {
+  const [first, second] = [width * 0.24, width * 0.66];
+  const level = TIP - STOP;
+  const between = (first + second) / 2 - 4;
+  return [
+    ...tools[tool](first), ...measured[tool](first, level, depth),
+    line(pens.motion, [between - 4, HIGH / 2], [between + 2, HIGH / 2]), arrowhead([between + 6, HIGH / 2], [1, 0], 4),
+    ...tools[tool](second), ...wound[tool](second, level),
+  ];
+}
+
+const tools: Readonly<Record<ToolStop['tool'], (x: number) => readonly Mark[]>> = {
+  punch: (x) => shaft([[x - HALF.punch, UP], [x + HALF.punch, UP], [x + HALF.punch, TIP - 2], [x + HALF.punch - 1, TIP], [x - HALF.punch + 1, TIP], [x - HALF.punch, TIP - 2]]),
+  knife: (x) => shaft([[x - HALF.knife, UP], [x + HALF.knife, UP], [x + HALF.knife, TIP - 4], [x, TIP], [x - HALF.knife, TIP - 4]]),
+};
+
+const shaft = (ring: readonly Vec2[]): readonly Mark[] => [area('white', ring), outline(pens.cut, ring)];
+
+/** How far the stop is from the tip. */
+const measured: Readonly<Record<ToolStop['tool'], (x: number, level: number, depth: number) => readonly Mark[]>> = {
+  punch: (x, level, depth) => [
+    line(pens.cut, [x - HALF.punch, level], [x + HALF.punch, level]), ...pencil([x + HALF.punch + 0.4, level]), ...depthOf(depth, level, x - HALF.punch),
+  ],
+  knife: (x, level, depth) => [
+    ...([-1, 1] as const).flatMap((side) => [
+      ...offCut(x + side * (HALF.knife + OFF_CUT.apart + OFF_CUT.wide / 2), level),
+      line(pens.motion, [x + side * (HALF.knife + OFF_CUT.apart + OFF_CUT.wide + 8), level - OFF_CUT.high / 2], [x + side * (HALF.knife + OFF_CUT.apart + OFF_CUT.wide + 3), level - OFF_CUT.high / 2]),
+      arrowhead([x + side * (HALF.knife + OFF_CUT.apart + OFF_CUT.wide + 1), level - OFF_CUT.high / 2], [-side, 0], 3.5),
+    ]),
+    ...depthOf(depth, level, x - HALF.knife - OFF_CUT.apart - OFF_CUT.wide),
+  ],
+};
+
+const depthOf = (depth: number, level: number, feature: number): readonly Mark[] =>
+  linearDimension({ axis: 'y', told: tell.mm(depth), ends: [TIP, level], line: feature - 5, feature, cap, upright: true });
+
+/** An off-cut of the panel, its lower edge on a level. */
+function offCut(x: number, level: number): readonly Mark[] {
+  const ring = cornersOf({ x: x - OFF_CUT.wide / 2, y: level - OFF_CUT.high, width: OFF_CUT.wide, height: OFF_CUT.high });
+  return [area('core', ring), ...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), outline(pens.cut, ring)];
+}
+
+/** The tape on its way round the tool, its lower edge on the mark; off-cuts are bound tight to the blade. */
+const wound: Readonly<Record<ToolStop['tool'], (x: number, level: number) => readonly Mark[]>> = {
+  punch: (x, level) => tape(x, HALF.punch + TAPE.out, level),
+  knife: (x, level) => [
+    ...([-1, 1] as const).flatMap((side) => offCut(x + side * (HALF.knife + OFF_CUT.wide / 2), level)),
+    ...tape(x, HALF.knife + OFF_CUT.wide + TAPE.out, level - (OFF_CUT.high - TAPE.high) / 2),
+  ],
+};
+
+function tape(x: number, half: number, low: number): readonly Mark[] {
+  const y = low - TAPE.high / 2;
+  const centre: Vec2 = [x + half + ROLL.away, y];
+  const round = Array.from({ length: 13 }, (_, index): Vec2 => {
+    const angle = -Math.PI * (0.15 + 0.7 * (index / 12));
+    return [x + (half + 3) * Math.cos(angle), low - TAPE.high - 1 + 4.5 * Math.sin(angle)];
+  });
+  const [before, tip] = [11, 12].map((index): Vec2 => round[index] ?? [x, y]);
+  return [
+    area('ink', cornersOf({ x: x - half, y: low - TAPE.high, width: 2 * half, height: TAPE.high })),
+    area('ink', cornersOf({ x: x + half, y: low - TAPE.high, width: ROLL.away - ROLL.radius + 1, height: 1.2 })),
+    circle(centre, ROLL.radius, pens.cut, 'ink'), circle(centre, ROLL.core, pens.cut, 'white'),
+    line(pens.motion, ...round), ...(tip && before ? [arrowhead(tip, [tip[0] - before[0], tip[1] - before[1]], 3.5)] : []),
+  ];
+}
