@@ -15,6 +15,8 @@ export interface SleeveToDrill {
   readonly sleeve: Extract<JointPorts['ports'][number], { is: 'sleeve' }>;
   readonly outside: number;
   readonly tube: number;
+  /** On which side of the picture its longer end lies, as it does in the step. */
+  readonly longEnd: 'left' | 'right';
 }
 
 const cap = capHeights.step;
@@ -40,15 +42,35 @@ export function sleeveMarkMarks(drilled: SleeveToDrill): readonly Mark[] {
   const rim = right[0] + below * SCALE.right;
   const mark = rim - far * SCALE.right;
   const low = y + (drilled.outside * SCALE.right) / 2;
-  const wrong: Vec2 = [rim + BEYOND.right + 9 + BEYOND.wrong + above * SCALE.wrong, y];
+  const end = rim + BEYOND.right;
+  const start = end + 9;
+  const wrong: Vec2 = [start + BEYOND.wrong + above * SCALE.wrong, y];
   const otherRim = wrong[0] - above * SCALE.wrong;
+  const last = wrong[0] + below * SCALE.wrong + BEYOND.wrong;
   return [
-    ...jointFromSide(drilled, right, SCALE.right, BEYOND.right, ARM.right), ...markAcross(drilled, mark, y, SCALE.right), ...tapeFrom(rim, mark - 9, y - (drilled.outside * SCALE.right) / 2),
-    ...pencilUp([mark, low]), ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [mark, rim], line: low + 10, feature: low, cap }), ...ticked([rim + BEYOND.right - 4, y - 18]),
-    ...jointFromSide(drilled, wrong, SCALE.wrong, BEYOND.wrong, ARM.wrong), ...markAcross(drilled, otherRim + far * SCALE.wrong, y, SCALE.wrong),
-    ...tapeFrom(otherRim, otherRim + far * SCALE.wrong + 6, y - (drilled.outside * SCALE.wrong) / 2), ...crossed([wrong[0] + below * SCALE.wrong + BEYOND.wrong - 3, y - 18]),
+    ...turnedTo(drilled.longEnd, 3 + end, [
+      ...jointFromSide(drilled, right, SCALE.right, BEYOND.right, ARM.right), ...markAcross(drilled, mark, y, SCALE.right), ...tapeFrom(rim, mark - 9, y - (drilled.outside * SCALE.right) / 2),
+      ...pencilUp([mark, low]), ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [mark, rim], line: low + 10, feature: low, cap }),
+    ]),
+    ...ticked([drilled.longEnd === 'right' ? end - 4 : 7, y - 18]),
+    ...turnedTo(drilled.longEnd, start + last, [
+      ...jointFromSide(drilled, wrong, SCALE.wrong, BEYOND.wrong, ARM.wrong), ...markAcross(drilled, otherRim + far * SCALE.wrong, y, SCALE.wrong),
+      ...tapeFrom(otherRim, otherRim + far * SCALE.wrong + 6, y - (drilled.outside * SCALE.wrong) / 2),
+    ]),
+    ...crossed([drilled.longEnd === 'right' ? last - 3 : start + 3, y - 18]),
   ];
 }
+
+/** Lines and areas drawn with the longer end to the right, mirrored where it lies to the left; `ends` the sum of the drawing's left and right end, mm of paper. */
+const turnedTo = (longEnd: SleeveToDrill['longEnd'], ends: number, marks: readonly Mark[]): readonly Mark[] => (longEnd === 'right' ? marks : marks.map((mark): Mark => {
+  const over = (points: readonly Vec2[]): readonly Vec2[] => points.map(([x, y]): Vec2 => [ends - x, y]);
+  switch (mark.mark) {
+    case 'line': return { ...mark, points: over(mark.points) };
+    case 'area': return { ...mark, rings: mark.rings.map(over) };
+    case 'figure': return { ...mark, centre: [ends - mark.centre[0], mark.centre[1]] };
+    default: throw new RangeError(`a mark “${mark.mark}” cannot be mirrored here`);
+  }
+}));
 
 const rectangle = (left: number, top: number, right: number, bottom: number): readonly Vec2[] => cornersOf({ x: left, y: top, width: right - left, height: bottom - top });
 const solid = (ring: readonly Vec2[]): readonly Mark[] => [area('white', ring), outline(pens.cut, ring)];

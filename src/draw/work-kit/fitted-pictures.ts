@@ -1,5 +1,5 @@
-import { cableEnds, cableTest, capFor, cappedTubes, jointPorts, type JointPorts, type Model } from '../../model/index.ts';
-import { sleeveEnds } from '../../scene/index.ts';
+import { cableEnds, cableTest, capFor, cappedTubes, jointPorts, type JointPorts, type Model, type Shape } from '../../model/index.ts';
+import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
 import { cableCutPicture, endPicture, knotReminder, knotSeries, sleeveMarkPicture, wallPicture, type CableCut, type CappedTubes, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
@@ -35,14 +35,20 @@ export function wallSheet({ kit: { catalogue } }: Model, wall: WallShown, pull: 
 }
 
 /** Where a sleeve is drilled, measured from its end; nothing where a step drills through none. */
-export const sleevesMeasured: DrawnFlat = ({ model, papers: { bench } }, { drillsFor }) => {
-  const held = model.connections.find((each) => each.is === 'pin' && drillsFor.includes(each.pin) && jointHeld(model, each.holds) !== null);
-  const joint = held?.is === 'pin' ? jointHeld(model, held.holds) : null;
-  const sleeve = joint?.ports.find((port) => port.is === 'sleeve');
-  return joint === null || sleeve?.is !== 'sleeve' ? [] : [sleeveMarkPicture({ sleeve, outside: joint.outside, tube: model.kit.tube.outsideDiameter }, bench.width)];
+export const sleevesMeasured: DrawnFlat = ({ model, papers: { bench } }, { drillsFor, standing }) => {
+  const held = model.connections.flatMap((each) => (each.is === 'pin' && drillsFor.includes(each.pin) ? each.holds : []));
+  const [first] = model.parts.flatMap(({ id, shape, pose }) => (held.includes(id) ? sleevesOf(shape).map((sleeve) => ({ ...sleeve, pose })) : []));
+  if (first === undefined) return [];
+  const [x, y] = turnedBy(standing.pose, turnedBy(first.pose, first.sleeve.axis));
+  const longEnd = x * ACROSS_PAPER[0] + y * ACROSS_PAPER[1] > 0 ? 'left' : 'right';
+  return [sleeveMarkPicture({ sleeve: first.sleeve, outside: first.outside, tube: model.kit.tube.outsideDiameter, longEnd }, bench.width)];
 };
 
-const jointHeld = ({ parts }: Model, held: readonly string[]): JointPorts | null => parts.flatMap(({ id, shape }) => (held.includes(id) ? jointPorts(shape) ?? [] : []))[0] ?? null;
+/** A joint's sleeves; none of what is no joint. */
+function sleevesOf(shape: Shape): readonly { readonly sleeve: Extract<JointPorts['ports'][number], { is: 'sleeve' }>; readonly outside: number }[] {
+  const joint = jointPorts(shape);
+  return joint === null ? [] : joint.ports.flatMap((port) => (port.is === 'sleeve' ? [{ sleeve: port, outside: joint.outside }] : []));
+}
 
 /** How the cables of a step are measured and cut; how they are tied, drawn tight and looked at where cables are tied first, and where that was shown at later steps, with what hangs on their length. */
 export const cableSheets: DrawnFlat = ({ model, plan, papers: { bench } }, step) => {

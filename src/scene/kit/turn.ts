@@ -4,7 +4,7 @@ import type { Mark, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound, type Box } from './extent.ts';
 import { stageHand } from './stage.ts';
-import { STANDARD_VIEW } from './views.ts';
+import { ACROSS_PAPER, STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
 
 const ARROW_STEPS = 28;
@@ -66,9 +66,6 @@ function rightEnd(before: readonly SceneBody[]): ReadonlySet<string> {
   const ends = before.filter(({ kind }) => kind === 'joint').map((body) => ({ id: body.id, at: dot(middleOf(body), ACROSS_PAPER) })).sort((a, b) => b.at - a.at);
   return new Set(ends.length < 2 ? [] : ends.slice(0, 1).map(({ id }) => id));
 }
-
-/** To the right on paper, in space. */
-const ACROSS_PAPER: Vec3 = [0.86, 0.5, 0];
 
 function middleOf(body: SceneBody): Vec3 {
   const { min, max } = boxRound([body]);

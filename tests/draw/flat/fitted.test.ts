@@ -100,7 +100,7 @@ describe('the pictures of cables', () => {
 
 describe('the picture of a sleeve to drill', () => {
   it.each(papers)('measures the hole from the rim that is drawn, the nearer one, on paper of $width by $height', ({ width }) => {
-    const drilled = { sleeve: { is: 'sleeve', axis: [0, 0, 1], above: 22, below: 52, pin: 36 }, outside: 38, tube: 28 } as const;
+    const drilled = { sleeve: { is: 'sleeve', axis: [0, 0, 1], above: 22, below: 52, pin: 36 }, outside: 38, tube: 28, longEnd: 'right' } as const;
     const picture = sleeveMarkPicture(drilled, width);
     const marks = sleeveMarkMarks(drilled);
     expect(texts(picture)).toEqual(['16']);
@@ -112,6 +112,18 @@ describe('the picture of a sleeve to drill', () => {
     expect(sleeve).toHaveLength(1);
     expect(ends).toEqual([mark, sleeve[0]]);
     expect((sleeve[0] ?? 0) - (mark ?? 0)).toBeCloseTo(16 * 0.8, 6);
+  });
+
+  it.each(papers)('lies as the joint lies in the step: mirrored, its figures upright, on paper of $width by $height', ({ width }) => {
+    const drilled = { sleeve: { is: 'sleeve', axis: [0, 0, 1], above: 22, below: 52, pin: 36 }, outside: 38, tube: 28, longEnd: 'left' } as const;
+    const picture = sleeveMarkPicture(drilled, width);
+    const marks = sleeveMarkMarks(drilled);
+    expect(texts(picture)).toEqual(['16']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks)]).toEqual([[], [], [], []]);
+    const lines = linesOf(marks);
+    const [mark] = lines.filter(({ pen }) => pen.width === 0.9).map(({ points: [from] }) => from?.[0] ?? NaN);
+    const [rim] = lines.filter(({ closed, points }) => closed && Math.abs(widthAndHeight(points)[0] - 74 * 0.8) < 1e-6).map(({ points }) => Math.min(...points.map(([x]) => x)));
+    expect((mark ?? 0) - (rim ?? 0)).toBeCloseTo(16 * 0.8, 6);
   });
 });
 
