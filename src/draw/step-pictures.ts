@@ -72,7 +72,7 @@ function furtherPictures(givens: StepGivens, step: Step, closeUp: Scene | null):
     ...jointGuides(givens, step),
     ...flatBeside(givens, step),
     ...(wayUp === null ? [] : [composePair(withEnds(model, solids, wayUp.right), withEnds(model, solids, wayUp.wrong), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
-    ...(closeUp === null ? [] : [composePicture(closeUp, FORMATS[format].closeUp, draw)]),
+    ...(closeUp === null ? [] : [composePicture(withEnds(model, solids, closeUp), FORMATS[format].closeUp, draw)]),
   ];
 }
 

@@ -299,7 +299,7 @@ function peeled(ground: Ground, set: Bits, way: number, first: readonly Bits[]):
 const lookOf = (ground: Ground, set: Bits): string =>
   indicesOf(set).map((index) => ground.units.all[index]?.look ?? 0).sort((a, b) => a - b).join(' ');
 
-/** Usual: all layers, and of one layer those at one side of the item; feet stay together. Fewer: all layers but the last one, feet of one side, one alone. */
+/** Usual: all layers, all but the last one, and of one layer those at one side of the item; feet stay together. Fewer: feet of one side, one alone. */
 function offersOf(ground: Ground, layers: Layers, way: number): Readonly<Record<keyof Partings, readonly (readonly Leaving[])[]>> {
   const direction = ground.blocking.ways[way] ?? [0, 0, 1];
   const leaving = (sets: readonly Bits[]): readonly Leaving[] => sets.map((set) => ({ set, way: direction }));
@@ -307,8 +307,8 @@ function offersOf(ground: Ground, layers: Layers, way: number): Readonly<Record<
   const sides = first.length < 2 ? [] : ground.blocking.ways.flatMap((side, at) => (parallel(side, direction) ? [] : [leaving(outermost(ground, first, at))]));
   const feet = first.every((one) => isFoot(ground, one));
   return {
-    usual: [leaving(layers.flat()), ...(feet ? [] : sides)],
-    fewer: [...(layers.length > 1 ? [leaving(layers.slice(0, -1).flat())] : []), ...(feet ? sides : []), ...first.map((one) => leaving([one]))],
+    usual: [leaving(layers.flat()), ...(layers.length > 1 ? [leaving(layers.slice(0, -1).flat())] : []), ...(feet ? [] : sides)],
+    fewer: [...(feet ? sides : []), ...first.map((one) => leaving([one]))],
   };
 }
 

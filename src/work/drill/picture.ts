@@ -13,5 +13,5 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
-  once: sleevesMeasured,
+  each: sleevesMeasured,
 };
