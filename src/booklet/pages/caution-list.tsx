@@ -59,7 +59,8 @@ export function cautionPages(input: BookletInput, { name, className, over, cauti
     ...rowsOf(cautions, wide).map((row, index) => ({ row, height: rowHeight(input, row, wide, sentences, bare) + (index === 0 ? 2 * cautionsPad : 0) })),
     ...(input.edition === 'words' ? [{ defer: true as const, height: deferHeight(input) }] : []),
   ];
-  return packPages(entries, room, first).map((page, index) => (
+  // Signs that go on on a further page have their white there as well.
+  return packPages(entries, room - 2 * cautionsPad, first).map((page, index) => (
     <div className={`${className} main`} key={`${className} ${index}`}>
       {index === 0 && <ChapterHeading input={input} name={name} />}
       {page.map((entry) => ('node' in entry ? entry.node : null))}

@@ -98,7 +98,7 @@ function furthest(input: SwayInput, { push, result }: Pushed): number {
   }));
 }
 
-/** N on each deck for each N of the push: about what a laden rack bears. All grows in proportion, as long as the same cables are taut. */
+/** N on each deck for each N of the push: about what laden shelves bear. All grows in proportion, as long as the same cables are taut. */
 const LADEN = 4;
 
 function leanUnder(input: SwayInput, decks: readonly SwayLevel[], drift: Drift): Drift {
