@@ -14,7 +14,7 @@ export { holesPunched, punchPicture } from './punch-picture.ts';
 export { stopPicture, type ToolStop } from './stop-picture.ts';
 export { tabPunchPicture, type TabRow } from './tab-punch.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
-export { farFromEnd, sleeveMarkPicture, type SleeveToDrill } from './sleeve-mark-picture.ts';
+export { sleeveMarkPicture, type SleeveToDrill } from './sleeve-mark-picture.ts';
 export { socketPicture } from './socket-picture.ts';
 export { spacingPicture } from './spacing-picture.ts';
 export { stockPicture } from './stock-picture.ts';

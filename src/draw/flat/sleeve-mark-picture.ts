@@ -1,4 +1,4 @@
-import type { JointPorts, Vec2 } from '../../model/index.ts';
+import type { Vec2 } from '../../model/index.ts';
 import { tell } from '../../scene/index.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
@@ -12,11 +12,14 @@ import { pencil } from './pencil.ts';
 
 /** A sleeve to be drilled, and the tube in it, mm. */
 export interface SleeveToDrill {
-  readonly sleeve: Extract<JointPorts['ports'][number], { is: 'sleeve' }>;
+  /** From the middle of the arms to the end that the hole is nearer to, to the other end, and to the hole, towards the nearer end. */
+  readonly near: number;
+  readonly far: number;
+  readonly hole: number;
   readonly outside: number;
   readonly tube: number;
-  /** On which side of the picture its longer end lies, as it does in the step. */
-  readonly longEnd: 'left' | 'right';
+  /** On which side of the picture the nearer end lies, as it does in the step. */
+  readonly nearEnd: 'left' | 'right';
 }
 
 const cap = capHeights.step;
@@ -27,16 +30,13 @@ const SCALE = { right: 0.8, wrong: 0.45 } as const;
 const BEYOND = { right: 16, wrong: 7 } as const;
 const ARM = { right: 9, wrong: 5 } as const;
 
-/** How far the hole is from the end of its sleeve that it is nearer to, mm. */
-export const farFromEnd = ({ sleeve: { above, below, pin } }: SleeveToDrill): number => Math.min(below - pin, above + pin);
-
 /** The place of the hole measured from the nearer rim: tape hooked on that, pencil at the mark; and under a cross measured from the other. */
 export const sleeveMarkPicture = (drilled: SleeveToDrill, width: number): DrawnPicture => toPicture({ width, height: HEIGHT }, sleeveMarkMarks(drilled));
 
 /** The marks of the picture, for the tests. */
 export function sleeveMarkMarks(drilled: SleeveToDrill): readonly Mark[] {
-  const far = farFromEnd(drilled);
-  const { below, above } = drilled.sleeve;
+  const { near: below, far: above, hole } = drilled;
+  const far = below - hole;
   const y = 28;
   const right: Vec2 = [3 + BEYOND.right + above * SCALE.right, y];
   const rim = right[0] + below * SCALE.right;
@@ -48,21 +48,21 @@ export function sleeveMarkMarks(drilled: SleeveToDrill): readonly Mark[] {
   const otherRim = wrong[0] - above * SCALE.wrong;
   const last = wrong[0] + below * SCALE.wrong + BEYOND.wrong;
   return [
-    ...turnedTo(drilled.longEnd, 3 + end, [
+    ...turnedTo(drilled.nearEnd, 3 + end, [
       ...jointFromSide(drilled, right, SCALE.right, BEYOND.right, ARM.right), ...markAcross(drilled, mark, y, SCALE.right), ...tapeFrom(rim, mark - 9, y - (drilled.outside * SCALE.right) / 2),
       ...pencilUp([mark, low]), ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [mark, rim], line: low + 10, feature: low, cap }),
     ]),
-    ...ticked([drilled.longEnd === 'right' ? end - 4 : 7, y - 18]),
-    ...turnedTo(drilled.longEnd, start + last, [
+    ...ticked([drilled.nearEnd === 'right' ? end - 4 : 7, y - 18]),
+    ...turnedTo(drilled.nearEnd, start + last, [
       ...jointFromSide(drilled, wrong, SCALE.wrong, BEYOND.wrong, ARM.wrong), ...markAcross(drilled, otherRim + far * SCALE.wrong, y, SCALE.wrong),
       ...tapeFrom(otherRim, otherRim + far * SCALE.wrong + 6, y - (drilled.outside * SCALE.wrong) / 2),
     ]),
-    ...crossed([drilled.longEnd === 'right' ? last - 3 : start + 3, y - 18]),
+    ...crossed([drilled.nearEnd === 'right' ? last - 3 : start + 3, y - 18]),
   ];
 }
 
-/** Lines and areas drawn with the longer end to the right, mirrored where it lies to the left; `ends` the sum of the drawing's left and right end, mm of paper. */
-const turnedTo = (longEnd: SleeveToDrill['longEnd'], ends: number, marks: readonly Mark[]): readonly Mark[] => (longEnd === 'right' ? marks : marks.map((mark): Mark => {
+/** Lines and areas drawn with the nearer end to the right, mirrored where it lies to the left; `ends` the sum of the drawing's left and right end, mm of paper. */
+const turnedTo = (nearEnd: SleeveToDrill['nearEnd'], ends: number, marks: readonly Mark[]): readonly Mark[] => (nearEnd === 'right' ? marks : marks.map((mark): Mark => {
   const over = (points: readonly Vec2[]): readonly Vec2[] => points.map(([x, y]): Vec2 => [ends - x, y]);
   switch (mark.mark) {
     case 'line': return { ...mark, points: over(mark.points) };
@@ -75,8 +75,8 @@ const turnedTo = (longEnd: SleeveToDrill['longEnd'], ends: number, marks: readon
 const rectangle = (left: number, top: number, right: number, bottom: number): readonly Vec2[] => cornersOf({ x: left, y: top, width: right - left, height: bottom - top });
 const solid = (ring: readonly Vec2[]): readonly Mark[] => [area('white', ring), outline(pens.cut, ring)];
 
-/** Sleeve level with the tube through it, its longer end to the right; an arm goes down from its middle. */
-function jointFromSide({ sleeve: { above, below }, outside, tube }: SleeveToDrill, [x, y]: Vec2, s: number, beyond: number, arm: number): readonly Mark[] {
+/** Sleeve level with the tube through it, the end that is nearer to the hole to the right; an arm goes down from its middle. */
+function jointFromSide({ near: below, far: above, outside, tube }: SleeveToDrill, [x, y]: Vec2, s: number, beyond: number, arm: number): readonly Mark[] {
   const [left, right, half] = [x - above * s, x + below * s, (outside * s) / 2];
   const foot = y + half + arm;
   return [

@@ -34,14 +34,17 @@ export function wallSheet({ kit: { catalogue } }: Model, wall: WallShown, pull: 
   return wallPicture(bracket, wall, pull, paper);
 }
 
-/** Where a sleeve is drilled, measured from its end; nothing where a step drills through none. */
+/** Where a sleeve is drilled, measured from the end that is nearer; nothing where a step drills through none. */
 export const sleevesMeasured: DrawnFlat = ({ model, papers: { bench } }, { drillsFor, standing }) => {
   const held = model.connections.flatMap((each) => (each.is === 'pin' && drillsFor.includes(each.pin) ? each.holds : []));
   const [first] = model.parts.flatMap(({ id, shape, pose }) => (held.includes(id) ? sleevesOf(shape).map((sleeve) => ({ ...sleeve, pose })) : []));
   if (first === undefined) return [];
-  const [x, y] = turnedBy(standing.pose, turnedBy(first.pose, first.sleeve.axis));
-  const longEnd = x * ACROSS_PAPER[0] + y * ACROSS_PAPER[1] > 0 ? 'left' : 'right';
-  return [sleeveMarkPicture({ sleeve: first.sleeve, outside: first.outside, tube: model.kit.tube.outsideDiameter, longEnd }, bench.width)];
+  const { axis, above, below, pin } = first.sleeve;
+  const isNearBelow = below - pin <= above + pin;
+  const ends = isNearBelow ? { near: below, far: above, hole: pin } : { near: above, far: below, hole: -pin };
+  const [x, y] = turnedBy(standing.pose, turnedBy(first.pose, axis));
+  const nearEnd = (x * ACROSS_PAPER[0] + y * ACROSS_PAPER[1] > 0) === isNearBelow ? 'left' : 'right';
+  return [sleeveMarkPicture({ ...ends, outside: first.outside, tube: model.kit.tube.outsideDiameter, nearEnd }, bench.width)];
 };
 
 /** A joint's sleeves; none of what is no joint. */

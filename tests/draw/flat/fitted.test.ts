@@ -100,7 +100,7 @@ describe('the pictures of cables', () => {
 
 describe('the picture of a sleeve to drill', () => {
   it.each(papers)('measures the hole from the rim that is drawn, the nearer one, on paper of $width by $height', ({ width }) => {
-    const drilled = { sleeve: { is: 'sleeve', axis: [0, 0, 1], above: 22, below: 52, pin: 36 }, outside: 38, tube: 28, longEnd: 'right' } as const;
+    const drilled = { near: 52, far: 22, hole: 36, outside: 38, tube: 28, nearEnd: 'right' } as const;
     const picture = sleeveMarkPicture(drilled, width);
     const marks = sleeveMarkMarks(drilled);
     expect(texts(picture)).toEqual(['16']);
@@ -115,7 +115,7 @@ describe('the picture of a sleeve to drill', () => {
   });
 
   it.each(papers)('lies as the joint lies in the step: mirrored, its figures upright, on paper of $width by $height', ({ width }) => {
-    const drilled = { sleeve: { is: 'sleeve', axis: [0, 0, 1], above: 22, below: 52, pin: 36 }, outside: 38, tube: 28, longEnd: 'left' } as const;
+    const drilled = { near: 52, far: 22, hole: 36, outside: 38, tube: 28, nearEnd: 'left' } as const;
     const picture = sleeveMarkPicture(drilled, width);
     const marks = sleeveMarkMarks(drilled);
     expect(texts(picture)).toEqual(['16']);
