@@ -16,3 +16,6 @@ export function punchedShape(shape: Shape, isPunched: (flap: string) => boolean)
   const holes = shape.pattern.holes.filter(({ punched, flap, depth }) => punched === 'flat' || (flap !== null && depth === null && isPunched(flap)));
   return { ...shape, pattern: { ...shape.pattern, holes } };
 }
+
+/** How deep a half-cut goes, mm: down to the outer skin, which stays as the hinge. */
+export const halfCutDepth = ({ thickness, skin }: { readonly thickness: number; readonly skin: number }): number => thickness - skin;

@@ -3,7 +3,7 @@ export { buildModel } from './build.ts';
 export { joinedBy } from './connections.ts';
 export { axesFor } from './deck.ts';
 export { jointPorts, type JointPorts } from './joint-ports.ts';
-export { FLAT, WRAPPED, punchedShape } from './folding.ts';
+export { FLAT, WRAPPED, halfCutDepth, punchedShape } from './folding.ts';
 export { cornersOf } from './short/corners.ts';
 export { flatPattern, onSide } from './pattern.ts';
 export { cross, dot, lengthOf, minus, plus, squareTo, tidy, times, unit } from './vectors.ts';

@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
-import { hatching } from '../kit/hatching.ts';
+import { cutFace } from '../kit/cut-face.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, ringedNumeral, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
@@ -100,13 +100,11 @@ function smallCap([x, y]: Vec2, side: -1 | 1): readonly Mark[] {
 /** Both walls of a tube cut lengthwise, from a point on its axis to the right; `broken` mm of paper off the edges of its end. */
 function walls({ outside, inside }: TubeEnd, [x, y]: Vec2, broken: number): readonly Mark[] {
   const end = x + SHOWN;
-  return [-1, 1].flatMap((side) => cut([
+  return [-1, 1].flatMap((side) => cutFace([
     [x, y + (side * outside) / 2], [end - broken, y + (side * outside) / 2], [end, y + side * (outside / 2 - broken)],
     [end, y + side * (inside / 2 + broken)], [end - broken, y + (side * inside) / 2], [x, y + (side * inside) / 2],
   ]));
 }
-
-const cut = (ring: readonly Vec2[]): readonly Mark[] => [area('core', ring), ...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), outline(pens.cut, ring)];
 
 /** Fibres stand out of the end; the file lies on the edge and goes to and fro, wetted from a bowl of water. */
 function filed(tube: TubeEnd, [x, y]: Vec2): readonly Mark[] {
@@ -158,7 +156,7 @@ function enlarged({ outside, inside }: TubeEnd, [x, y]: Vec2): readonly Mark[] {
   const left = x - Math.sqrt(RING ** 2 - half ** 2);
   const ring: readonly Vec2[] = [[left, y - half], [end - off, y - half], [end, y - half + off], [end, y + half - off], [end - off, y + half], [left, y + half]];
   return [
-    ...cut(ring),
+    ...cutFace(ring),
     circle([x, y], RING, pens.ring),
     ...linearDimension({ axis: 'x', told: tell.mm(BROKEN), ends: [end - off, end], line: y - RING - 4, feature: y - half, cap }),
   ];

@@ -1,4 +1,4 @@
-import type { FlatPattern, Vec2 } from '../../model/index.ts';
+import { halfCutDepth, type FlatPattern, type Vec2 } from '../../model/index.ts';
 import type { Mark } from '../kit/marks.ts';
 import { area, line, outline } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
@@ -34,9 +34,10 @@ export function creasedSection({ thickness, neutralLayer }: PanelSize, reach: nu
 }
 
 /** A half-cut panel, tab turned back by `angle` (rad): the outer skin stays as the hinge. */
-export function halfCutSection({ thickness, skin }: PanelSize, reach: number, angle: number): readonly Vec2[] {
+export function halfCutSection(panel: PanelSize, reach: number, angle: number): readonly Vec2[] {
+  const { thickness } = panel;
   const hinge: Vec2 = [0, -thickness];
-  const slit = -(thickness - skin);
+  const slit = -halfCutDepth(panel);
   return [
     [-reach, -thickness], hinge,
     turn([reach, -thickness], hinge, -angle), turn([reach, 0], hinge, -angle), turn([0, 0], hinge, -angle), turn([0, slit], hinge, -angle),

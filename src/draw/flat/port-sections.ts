@@ -1,6 +1,6 @@
 import type { JointPorts, Vec2 } from '../../model/index.ts';
 import { cornersOf } from '../kit/geometry.ts';
-import { hatching } from '../kit/hatching.ts';
+import { cutFace } from '../kit/cut-face.ts';
 import { area, arrowhead, circle, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { ticked } from '../kit/right-wrong.ts';
@@ -38,8 +38,6 @@ const mouth = ([x, y]: Vec2, isBlind: boolean): readonly Mark[] => [circle([x, y
 
 const rectangle = (from: Vec2, to: Vec2): readonly Vec2[] => cornersOf({ x: Math.min(from[0], to[0]), y: Math.min(from[1], to[1]), width: Math.abs(to[0] - from[0]), height: Math.abs(to[1] - from[1]) });
 
-const cutFace = (ring: readonly Vec2[]): readonly Mark[] => [area('core', ring), ...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), outline(pens.cut, ring)];
-
 /** A tube from one place of the axis to another, and the way it goes. */
 function tube(from: number, to: number, y: number, wide: number): readonly Mark[] {
   const ring = rectangle([from, y - wide / 2], [to, y + wide / 2]);
@@ -63,7 +61,7 @@ function intoSocket(port: PortOf<'socket'>, { joint, tube: wide }: Fitted, [x, y
   const [inner, outer] = [(wide * s) / 2, (joint.outside * s) / 2];
   const wall: readonly Vec2[] = [[end, y - inner], [end, y - outer], [bottom - BOTTOM, y - outer], [bottom - BOTTOM, y + outer], [end, y + outer], [end, y + inner], [bottom, y + inner], [bottom, y - inner]];
   return [
-    ...tube(bottom, end + OUT + 12, y, wide * s), area('core', wall), ...hatching(wall, 1.8).map(([from, to]) => line(pens.edge, from, to)), outline(pens.cut, wall),
+    ...tube(bottom, end + OUT + 12, y, wide * s), ...cutFace(wall),
     ...way([end + OUT + 10, y], [bottom + 1.4, y]), line({ ...pens.motion, width: 1.4 }, [bottom + 0.7, y - inner + 1], [bottom + 0.7, y + inner - 1]),
   ];
 }

@@ -2,7 +2,7 @@ import type { Vec2 } from '../../model/index.ts';
 import type { DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
-import { hatching } from '../kit/hatching.ts';
+import { cutFace } from '../kit/cut-face.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, line, outline, ringedNumeral, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
@@ -62,6 +62,5 @@ const mark = ({ tube: wide, depth }: SocketFit, [x, y]: Vec2, scale: number): re
 /** The socket cut lengthwise: both walls, and the bottom that the tube meets. */
 function socket({ tube: wide, depth }: SocketFit, [x, y]: Vec2, scale: number): readonly Mark[] {
   const outer = (wide / 2 + wall) * scale;
-  const ring: readonly Vec2[] = [[x - bottom * scale, y - outer], [x + depth * scale, y - outer], [x + depth * scale, y + outer], [x - bottom * scale, y + outer]];
-  return [area('core', ring), ...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), outline(pens.cut, ring)];
+  return cutFace([[x - bottom * scale, y - outer], [x + depth * scale, y - outer], [x + depth * scale, y + outer], [x - bottom * scale, y + outer]]);
 }

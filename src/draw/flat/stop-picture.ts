@@ -1,8 +1,8 @@
 import type { Vec2 } from '../../model/index.ts';
 import { tell } from '../../scene/index.ts';
+import { cutFace } from '../kit/cut-face.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
-import { hatching } from '../kit/hatching.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
@@ -72,10 +72,8 @@ const depthOf = (depth: number, level: number, feature: number): readonly Mark[]
   linearDimension({ axis: 'y', told: tell.mm(depth), ends: [TIP, level], line: feature - 5, feature, cap, upright: true });
 
 /** An off-cut of the panel, its lower edge on a level. */
-function offCut(x: number, level: number): readonly Mark[] {
-  const ring = cornersOf({ x: x - OFF_CUT.wide / 2, y: level - OFF_CUT.high, width: OFF_CUT.wide, height: OFF_CUT.high });
-  return [area('core', ring), ...hatching(ring, 1.8).map(([from, to]) => line(pens.edge, from, to)), outline(pens.cut, ring)];
-}
+const offCut = (x: number, level: number): readonly Mark[] =>
+  cutFace(cornersOf({ x: x - OFF_CUT.wide / 2, y: level - OFF_CUT.high, width: OFF_CUT.wide, height: OFF_CUT.high }));
 
 /** The tape on its way round the tool, its lower edge on the mark; off-cuts are bound tight to the blade. */
 const wound: Readonly<Record<ToolStop['tool'], (x: number, level: number) => readonly Mark[]>> = {

@@ -1,3 +1,4 @@
+import { halfCutDepth } from '../../model/index.ts';
 import { black, body, box, markedAt, practised, solid, stopPicture, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** In section: the blade goes through the upper skin and the core and leaves the lower skin whole. */
@@ -13,8 +14,5 @@ const pictogram: Ink = together(
 /** Where it is cut and how deep, how the knife gets its stop, and that it is tried on an off-cut. */
 export const picture: WorkPicture = {
   pictogram,
-  flat: practised((givens, step) => {
-    const { kit: { panel } } = givens.model;
-    return [...markedAt('half-cut')(givens, step), stopPicture({ tool: 'knife', depth: panel.thickness - panel.skin }, givens.papers.bench)];
-  }),
+  flat: practised((givens, step) => [...markedAt('half-cut')(givens, step), stopPicture({ tool: 'knife', depth: halfCutDepth(givens.model.kit.panel) }, givens.papers.bench)]),
 };

@@ -1,4 +1,4 @@
-import type { FlatPattern, Vec2 } from '../../../model/index.ts';
+import { halfCutDepth, type FlatPattern, type Vec2 } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
 import { linearDimension } from '../../kit/dimension.ts';
 import { halfCutSection, sectionMarks } from '../glyphs.ts';
@@ -50,14 +50,14 @@ function upright(length: number): number {
 
 /** The knife in the panel with the depth of the cut and what is left below it; the sign on the face that bears the marks. */
 export function knifeInPanel(pattern: Skinned, box: Box, marked: 'upper' | 'lower' = 'upper'): readonly Mark[] {
-  const { thickness, skin } = pattern;
+  const { thickness } = pattern;
   const dimensions = 12;
   const knifeRoom = 16;
   const reach = thickness * 0.65;
   const view = fitToScale({ min: [-reach, -thickness], max: [reach, 0] }, {
     x: box.x + dimensions, y: box.y + knifeRoom, width: box.width - 2 * dimensions, height: box.height - knifeRoom - (marked === 'lower' ? signRoom : 2),
   }, true);
-  const deep = thickness - skin;
+  const deep = halfCutDepth(pattern);
   const [left, top] = onPaper(view, [-reach, 0]);
   const [right, bottom] = onPaper(view, [reach, -thickness]);
   const slit = onPaper(view, [0, -deep]);
