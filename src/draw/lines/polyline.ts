@@ -16,7 +16,8 @@ export function dropStraight(points: readonly Vec2[], closed: boolean, tolerance
 }
 
 function keepCorners(points: readonly Vec2[], tolerance: number): readonly Vec2[] {
-  const keep = new Set([0, points.length - 1]);
+  const keep = new Uint8Array(points.length);
+  keep[0] = keep[points.length - 1] = 1;
   const open: [number, number][] = [[0, points.length - 1]];
   for (let span = open.pop(); span; span = open.pop()) {
     const [from, to] = span;
@@ -26,10 +27,10 @@ function keepCorners(points: readonly Vec2[], tolerance: number): readonly Vec2[
       if (off > most) [worst, most] = [p, off];
     }
     if (worst < 0) continue;
-    keep.add(worst);
+    keep[worst] = 1;
     open.push([from, worst], [worst, to]);
   }
-  return points.filter((_, p) => keep.has(p));
+  return points.filter((_, p) => keep[p] === 1);
 }
 
 /** Distance of a point from the straight piece between two others. */
