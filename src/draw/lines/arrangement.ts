@@ -113,7 +113,7 @@ function enterSpan(grid: OpenGrid, entered: Int32Array, walk: Walk, { x: { value
   const y0 = real(y, a);
   const x1 = real(x, b);
   const y1 = real(y, b);
-  const scale = snap / (Math.hypot(x1 - x0, y1 - y0) || 1);
+  const scale = snap / (Math.sqrt((x1 - x0) ** 2 + (y1 - y0) ** 2) || 1);
   const ux = (x1 - x0) * scale;
   const uy = (y1 - y0) * scale;
   for (let side = -1; side <= 1; side++) {
