@@ -33,15 +33,28 @@ const enough = 80;
 export function onGround(places: readonly Place[], ground: Ground): Place[] {
   const inOrder = places.map((place, i) => ({ place, i })).sort((a, b) => a.place.cost - b.place.cost || a.i - b.i);
   const found: Place[] = [];
+  const cheapest: number[] = [];
   for (const { place } of inOrder) {
-    if (found.length >= enough && found.filter((one) => one.cost <= place.cost).length >= enough) break;
-    if (allowed(place, ground)) found.push({ ...place, cost: place.cost + groundCost(place, ground) });
+    if ((cheapest[enough - 1] ?? Infinity) <= place.cost) break;
+    if (!allowed(place, ground)) continue;
+    const cost = place.cost + groundCost(place, ground);
+    found.push({ ...place, cost });
+    keepCheapest(cheapest, cost);
   }
   return found
     .map((place, i) => ({ place, i }))
     .sort((a, b) => a.place.cost - b.place.cost || a.i - b.i)
     .slice(0, enough)
     .map(({ place }) => place);
+}
+
+/** Puts a cost in its place among the cheapest, ascending. */
+function keepCheapest(cheapest: number[], cost: number): void {
+  if ((cheapest[enough - 1] ?? Infinity) <= cost) return;
+  let place = cheapest.length;
+  while (place > 0 && (cheapest[place - 1] ?? 0) > cost) place--;
+  cheapest.splice(place, 0, cost);
+  cheapest.length = Math.min(cheapest.length, enough);
 }
 
 function allowed({ box, lines }: Place, { paper, discs }: Ground): boolean {
