@@ -53,6 +53,8 @@ export interface Ground {
   /** Panels that are folded to boxes before they are hung. */
   readonly boxes: readonly Box[];
   readonly foldBlocks: ReadonlyMap<number, Bits>;
+  /** Those that are hooked on. */
+  readonly cables: Bits;
   /** The flat lives of flaps: no units of their own beside their panel. */
   readonly flats: Bits;
   /** The finished item: all units but the flat lives of folded flaps. */
@@ -87,6 +89,7 @@ export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Conn
     flaps,
     boxes: boxesIn(units, connections),
     foldBlocks: foldBlocking(units, ways),
+    cables: bitsFrom(size, links.filter(({ is }) => is === 'hook').map(({ a }) => a)),
     flats: bitsFrom(size, units.all.filter(({ is }) => is === 'flat').map(({ index }) => index)),
     finished: bitsFrom(size, units.all.filter(({ is }) => is !== 'flat').map(({ index }) => index)),
     finishedLooks: looksOf(units.all.filter(({ is }) => is !== 'flat'), size),
