@@ -1,4 +1,4 @@
-import mathjs from 'mathjs/lib/browser/math.js';
+import { Decimal } from 'decimal.js';
 import type { Dimension } from './types.ts';
 
 /** Everything a number with a unit can measure in the files. */
@@ -9,31 +9,25 @@ export const isInExpressions = (measured: Measured): measured is Exclude<Measure
   measured !== 'area' && measured !== 'stress' && measured !== 'density';
 
 /** Decimal arithmetic, so that a factor such as 25.4 comes out exact. */
-const decimal = mathjs.create({ number: 'BigNumber' });
+const Exact = Decimal.clone({ precision: 64, defaults: true });
 
-/** The unit every value is turned into, as mathjs writes it. */
-const baseUnits: Readonly<Record<Measured, string>> = {
-  length: 'mm',
-  angle: 'rad',
-  force: 'N',
-  mass: 'kg',
-  area: 'mm^2',
-  stress: 'N/mm^2',
-  density: 'kg/mm^3',
-};
+/** How many mm, rad, N, kg, mm², N/mm² or kg/mm³ one of a unit is: a decimal figure, or the ratio of two. */
+type Factor = string | readonly [string, string];
 
-/**
- * Units that may stand in a file, the usual one first, and how mathjs writes them.
- * `psi` is spelt out because the one of mathjs 15.2 is off in the tenth figure.
- */
-const fileUnits: Readonly<Record<Measured, Readonly<Record<string, string>>>> = {
-  length: { mm: 'mm', cm: 'cm', m: 'm', in: 'in', inch: 'in', ft: 'ft' },
-  angle: { deg: 'deg', '°': 'deg', rad: 'rad' },
-  force: { N: 'N', kN: 'kN', lbf: 'lbf', kgf: 'kgf' },
-  mass: { kg: 'kg', g: 'g', lb: 'lb', oz: 'oz' },
-  area: { 'mm^2': 'mm^2', 'cm^2': 'cm^2' },
-  stress: { MPa: 'MPa', GPa: 'GPa', kPa: 'kPa', Pa: 'Pa', 'N/mm^2': 'N/mm^2', psi: 'lbf/in^2' },
-  density: { 'kg/m^3': 'kg/m^3', 'g/cm^3': 'g/cm^3', 'kg/mm^3': 'kg/mm^3', 'lb/ft^3': 'lb/ft^3' },
+/** mm of an inch and of a foot, kg of a pound (international yard and pound agreement of 1959), m/s² of standard gravity (CGPM 1901): exact by definition. */
+const [INCH, FOOT, POUND, GRAVITY] = ['25.4', '304.8', '0.45359237', '9.80665'] as const;
+const POUND_FORCE = new Exact(POUND).times(GRAVITY).toString();
+const cubed = (length: string): string => new Exact(length).pow(3).toString();
+
+/** Units that may stand in a file, the usual one first, each by how many base units it is. */
+const fileUnits: Readonly<Record<Measured, Readonly<Record<string, Factor>>>> = {
+  length: { mm: '1', cm: '10', m: '1000', in: INCH, inch: INCH, ft: FOOT },
+  angle: { deg: [Exact.acos(-1).toString(), '180'], '°': [Exact.acos(-1).toString(), '180'], rad: '1' },
+  force: { N: '1', kN: '1000', lbf: POUND_FORCE, kgf: GRAVITY },
+  mass: { kg: '1', g: '0.001', lb: POUND, oz: [POUND, '16'] },
+  area: { 'mm^2': '1', 'cm^2': '100' },
+  stress: { MPa: '1', GPa: '1000', kPa: '0.001', Pa: '1e-6', 'N/mm^2': '1', psi: [POUND_FORCE, new Exact(INCH).pow(2).toString()] },
+  density: { 'kg/m^3': '1e-9', 'g/cm^3': '1e-6', 'kg/mm^3': '1', 'lb/ft^3': [POUND, cubed(FOOT)] },
 };
 
 const allMeasured = Object.keys(fileUnits) as Measured[];
@@ -48,15 +42,11 @@ export function measuredBy(unit: string): Measured | null {
   return allMeasured.find((measured) => Object.hasOwn(fileUnits[measured], plainUnit(unit))) ?? null;
 }
 
-/** How many base units one of each unit is, worked out once by mathjs in decimal figures. */
-const factors = new Map(allMeasured.flatMap((measured) => Object.values(fileUnits[measured]).map((spelt) =>
-  [spelt, decimal.bignumber(String(decimal.unit(decimal.bignumber(1), spelt).toNumeric(baseUnits[measured])))] as const)));
-
 /** `figure` (a decimal number as text) of `unit` in the base unit of what it measures; the unit must be known. */
 export function inBaseUnit(figure: string, unit: string, measured: Measured): number {
-  const factor = factors.get(fileUnits[measured][plainUnit(unit)] ?? '');
+  const factor = fileUnits[measured][plainUnit(unit)];
   if (factor === undefined) throw new RangeError(`no unit of ${measured}: ${unit}`);
-  return decimal.bignumber(figure).times(factor).toNumber();
+  return new Exact(figure).times(typeof factor === 'string' ? factor : new Exact(factor[0]).div(factor[1])).toNumber();
 }
 
 /** The unit as the table above spells it. */

@@ -3,8 +3,10 @@
 // Source (R): definitions file of the pint unit library, hgrecco/pint `pint/default_en.txt`: foot = yard/3, ounce = pound/16,
 // force_pound = g_0 · pound, pound_force_per_square_inch = force_pound / inch².
 // Standard gravity 9.80665 m/s² exactly (R2 as 1 kgf = 9.80665 N in the same table; 3rd CGPM 1901, M).
+import { all, create } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { kitFromText } from '../../src/read/index.ts';
+import { inBaseUnit, unitsFor, type Measured } from '../../src/read/units.ts';
 import { changed, kitFile } from '../read/samples.ts';
 
 /** One unit of each kind, read from a kit file in a field that takes it. */
@@ -47,5 +49,18 @@ describe('units in files', () => {
     ['angle', '1 rad', 1, 'C'],
   ])('%s: %s is exactly %d (%s)', (kind, text, value) => {
     expect(read[kind](text)).toBe(value);
+  });
+});
+
+/** Reference: the unit tables of the library mathjs, in decimals; `psi` spelt out, its own is off in the tenth figure (mathjs 15.2). */
+describe('units beside those of mathjs', () => {
+  const decimal = create(all, { number: 'BigNumber' });
+  const bases: Readonly<Record<Measured, string>> = { length: 'mm', angle: 'rad', force: 'N', mass: 'kg', area: 'mm^2', stress: 'N/mm^2', density: 'kg/mm^3' };
+  const spelt = (unit: string): string => ({ '°': 'deg', psi: 'lbf/in^2' })[unit] ?? unit;
+  const known = (Object.keys(bases) as Measured[]).flatMap((measured) => unitsFor(measured).map((unit) => [measured, unit] as const));
+
+  it.each(known)('%s in %s', (measured, unit) => {
+    const figure = decimal.unit(decimal.bignumber('7.3'), spelt(unit)).toNumeric(bases[measured]);
+    expect(inBaseUnit('7.3', unit, measured)).toBe(Number(String(figure)));
   });
 });

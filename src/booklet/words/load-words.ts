@@ -70,7 +70,12 @@ function symbol(unit: string): string {
 }
 
 function numberFormat(tag: string): Words['number'] {
-  return (value, decimals = 0) => new Intl.NumberFormat(tag, { useGrouping: false, maximumFractionDigits: decimals }).format(value);
+  const formats = new Map<number, Intl.NumberFormat>();
+  return (value, decimals = 0) => {
+    const format = formats.get(decimals) ?? new Intl.NumberFormat(tag, { useGrouping: false, maximumFractionDigits: decimals });
+    formats.set(decimals, format);
+    return format.format(value);
+  };
 }
 
 /** With the language's own "and" where Unicode knows it; the tag for numbers may be that of another language. */
