@@ -284,6 +284,9 @@ describe('the side that makes booklets', () => {
     await hand.page.click('.pack-button');
     await hand.until('document.querySelector(".making p").textContent.startsWith("The workshop pack is made")');
     expect(await hand.texts('.made a')).toEqual(['stool-low-x3-fr.pdf']);
+    // What was made before can still be taken along.
+    expect(await hand.text('.earlier summary')).toBe('Made earlier: 2');
+    expect(await hand.texts('.earlier a')).toEqual(['stool-low.html', 'stool-low-pictures.pdf']);
     const address = await hand.page.$eval('.made a', (element) => element.getAttribute('href') ?? '');
     const bytes = Buffer.from(await (await fetch(new URL(address, served.url))).arrayBuffer());
     expect(await served.shop.run(['pack', 'stool:low=3', '--learners', '6', '--lang', 'fr', '--start', '07:15', '--paper', 'a4', '--out', 'by-command'])).toMatchObject({ code: 0, told: '' });
@@ -295,6 +298,9 @@ describe('the side that makes booklets', () => {
     await hand.page.click('.stop-button');
     await hand.until('document.querySelector(".making p").textContent === "Stopped. Packs that were ready: 0"');
     expect(served.shop.files().filter((path) => path.includes('unfinished') || path.includes('stool-low-x4'))).toEqual([]);
+    await hand.page.reload();
+    await hand.until('document.querySelectorAll(".earlier a").length > 0');
+    expect(await hand.texts('.earlier a')).toEqual(['stool-low.html', 'stool-low-pictures.pdf', 'stool-low-x3-fr.pdf']);
     expect(hand.troubles).toEqual([]);
   });
 });
