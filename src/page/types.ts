@@ -69,12 +69,12 @@ export interface BookletOrder {
   readonly despiteFindings: boolean;
 }
 
-/** The workshop pack of pieces to build. */
+/** The workshop pack of pieces to build, one in each language. */
 export interface PackOrder {
   readonly what: 'pack';
   readonly pieces: readonly { readonly item: string; readonly size: string; readonly count: number }[];
   readonly learners: number;
-  readonly lang: string;
+  readonly langs: readonly string[];
   /** When each day begins: `08:30`. */
   readonly start: string;
   readonly papers: readonly string[];

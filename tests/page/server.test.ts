@@ -104,8 +104,8 @@ describe('the page\'s server', () => {
     const own = { ...json, origin: origin() };
     expect((await ask(page.url, '/make', own, '{"what":"booklets","items":[{"item":"../x","sizes":["low"]}],"langs":["en"],"editions":["words"],"papers":["a4"],"stitched":false,"despiteFindings":false}')).status).toBe(400);
     const booklets = { what: 'booklets', items: [{ item: 'rack', sizes: ['low'] }], langs: ['en'], editions: ['words'], papers: ['a4'], stitched: false, despiteFindings: false };
-    const pack = { what: 'pack', pieces: [{ item: 'rack', size: 'low', count: 2 }], learners: 4, lang: 'en', start: '08:30', papers: ['a4'] };
-    for (const wrong of [{ ...booklets, langs: [] }, { ...pack, learners: 0 }, { ...pack, start: '--out' }, { ...pack, pieces: [] }, { ...pack, lang: '--out' }, { ...pack, pieces: [{ item: 'rack', size: 'low', count: 1.5 }] }]) {
+    const pack = { what: 'pack', pieces: [{ item: 'rack', size: 'low', count: 2 }], learners: 4, langs: ['en'], start: '08:30', papers: ['a4'] };
+    for (const wrong of [{ ...booklets, langs: [] }, { ...pack, learners: 0 }, { ...pack, start: '--out' }, { ...pack, pieces: [] }, { ...pack, langs: [] }, { ...pack, langs: ['--out'] }, { ...pack, pieces: [{ item: 'rack', size: 'low', count: 1.5 }] }]) {
       expect((await ask(page.url, '/make', own, JSON.stringify(wrong))).status, JSON.stringify(wrong)).toBe(400);
     }
     expect((await ask(page.url, '/save', own, 'no json')).status).toBe(400);

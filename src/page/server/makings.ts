@@ -68,7 +68,7 @@ export function newMakings(workshop: Workshop): Makings {
 }
 
 function begun(order: MakeOrder, workshop: Workshop, earlier: readonly MadeFile[]): MakeNews {
-  if (order.what === 'pack') return { news: 'begun', what: 'pack', sizes: 1, booklets: order.papers.length, earlier };
+  if (order.what === 'pack') return { news: 'begun', what: 'pack', sizes: order.langs.length, booklets: order.langs.length * order.papers.length, earlier };
   const sizes = order.items.reduce((sum, item) => sum + item.sizes.length, 0);
   return { news: 'begun', what: 'booklets', sizes: sizes * runsOfItem(order).length, booklets: sizes * bookletsOfSize(order, directionsOf(workshop.texts().locales, order.langs)), earlier };
 }
