@@ -15,7 +15,7 @@ interface Run {
 }
 
 /** The runs of the command that an order of the page asks for, one after the other. */
-const runsOf = (order: MakeOrder): readonly Run[] => (order.what === 'pack' ? [packRun(order)] : bookletRuns(order));
+const runsOf = (order: MakeOrder): readonly Run[] => (order.what === 'pack' ? packRuns(order) : bookletRuns(order));
 
 function bookletRuns(order: BookletOrder): readonly Run[] {
   const { items, langs, despiteFindings } = order;
@@ -28,9 +28,9 @@ function bookletRuns(order: BookletOrder): readonly Run[] {
   })));
 }
 
-function packRun({ pieces, learners, lang, start, papers }: PackOrder): Run {
+function packRuns({ pieces, learners, langs, start, papers }: PackOrder): readonly Run[] {
   const order = pieces.map(({ item, size, count }) => `${item}:${size}=${count}`);
-  return { item: pieces[0]?.item ?? '', args: ['pack', ...order, '--learners', String(learners), '--lang', lang, '--start', start, '--paper', ...papers] };
+  return langs.map((lang) => ({ item: pieces[0]?.item ?? '', args: ['pack', ...order, '--learners', String(learners), '--lang', lang, '--start', start, '--paper', ...papers] }));
 }
 
 /** Runs the command itself in a process of its own, so that the page goes on answering, and tells how it goes. */

@@ -69,28 +69,33 @@ export interface BookletOrder {
   readonly despiteFindings: boolean;
 }
 
-/** The workshop pack of pieces to build. */
+/** The workshop pack of pieces to build, one in each language. */
 export interface PackOrder {
   readonly what: 'pack';
   readonly pieces: readonly { readonly item: string; readonly size: string; readonly count: number }[];
   readonly learners: number;
-  readonly lang: string;
+  readonly langs: readonly string[];
   /** When each day begins: `08:30`. */
   readonly start: string;
   readonly papers: readonly string[];
 }
 
+/** A file that stands there whole. */
+export interface MadeFile {
+  readonly path: string;
+  readonly bytes: number;
+}
+
 /** How a making goes, told as it goes. */
 export type MakeNews =
-  /** It begins: so many sizes are drawn, and so many booklets or packs come of it. */
-  | { readonly news: 'begun'; readonly what: MakeOrder['what']; readonly sizes: number; readonly booklets: number }
+  /** It begins: so many sizes are drawn, and so many booklets or packs come of it. Beside it, what was made before. */
+  | { readonly news: 'begun'; readonly what: MakeOrder['what']; readonly sizes: number; readonly booklets: number; readonly earlier: readonly MadeFile[] }
   /** An item is begun: its checks and the order of its steps are worked out first. */
   | { readonly news: 'item'; readonly item: string }
   /** One size is begun: so many pictures and booklets, about. */
   | { readonly news: 'size'; readonly total: number }
   /** One picture or booklet of the size is done. */
   | { readonly news: 'done' }
-  /** A file stands there whole. */
-  | { readonly news: 'file'; readonly path: string; readonly bytes: number }
+  | ({ readonly news: 'file' } & MadeFile)
   | { readonly news: 'end'; readonly how: 'made' | 'stopped' }
   | { readonly news: 'end'; readonly how: 'failed'; readonly told: string };

@@ -200,6 +200,7 @@ describe('the model', () => {
   const picture = async (page: Phone['page']): Promise<Buffer> => Buffer.from(await page.screenshot());
   /** The picture once nothing moves any more. */
   const still = async (page: Phone['page']): Promise<Buffer> => {
+    await page.waitForSelector('#stage canvas[aria-busy="false"]');
     for (let last: Buffer = Buffer.alloc(0); ;) {
       const now = await picture(page);
       if (now.equals(last)) return now;

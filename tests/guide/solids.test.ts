@@ -4,7 +4,7 @@ import { packSolids } from '../../src/guide/solids/pack-solids.ts';
 import { stepPageId } from '../../src/guide/pages/steps.tsx';
 import { axesOf, enlarged, eyeAt, turned } from '../../src/guide/browser/model/eye.ts';
 import { facesAndLines } from '../../src/guide/browser/model/lines.ts';
-import { standingAt } from '../../src/guide/browser/model/moments.ts';
+import { playedAt, standingAt } from '../../src/guide/browser/model/moments.ts';
 import { chained as chainedInPhone, placed as placedInPhone, turnedBack } from '../../src/guide/browser/model/pose.ts';
 import { unpackMesh } from '../../src/guide/browser/model/unpack.ts';
 import { zoomed, WHOLE } from '../../src/guide/browser/zoom.ts';
@@ -89,6 +89,27 @@ describe('the models of the steps', () => {
     const [begin = [], half = [], end = []] = places.map((pose) => [pose[3] ?? 0, pose[7] ?? 0, pose[11] ?? 0]);
     expect(distance(begin, end)).toBeGreaterThan(300);
     expect(distance(begin, half)).toBeCloseTo(distance(half, end), 1);
+  });
+});
+
+describe('a motion on the phone', () => {
+  const before = Array.from({ length: 10 }, () => ({}));
+  const shares = Array.from({ length: 4000 }, (_, index) => playedAt({ before }, 5 * index));
+
+  it('is shown three times, then slower, each time from beginning to end, and rests', () => {
+    const begins = shares.flatMap(({ share }, index) => (index === 0 || (share < 0.5 && (shares[index - 1]?.share ?? 0) === 1) ? [index] : []));
+    expect(begins).toHaveLength(3);
+    const runs = begins.map((begin) => shares.slice(begin).findIndex(({ share }) => share === 1));
+    expect(runs[1]).toBeGreaterThan(1.5 * (runs[0] ?? Infinity));
+    expect(runs[2]).toBe(runs[1]);
+    begins.forEach((begin, time) => {
+      const run = shares.slice(begin, begin + (runs[time] ?? 0)).map(({ share }) => share);
+      expect(run[0]).toBeLessThan(0.01);
+      expect(run).toEqual([...run].sort((one, other) => one - other));
+    });
+    const over = shares.findIndex(({ isOver }) => isOver);
+    expect(over).toBe((begins[2] ?? 0) + (runs[2] ?? 0));
+    expect(shares.slice(over).every(({ share, isOver }) => share === 1 && isOver)).toBe(true);
   });
 });
 

@@ -266,7 +266,7 @@ describe('the side that makes booklets', () => {
     await hand.page.click('.all-languages');
     expect(await hand.text('.makings .main-button')).toBe('Make the booklets: 1');
     await tick('words');
-    const languages = await hand.page.$$eval('fieldset input[value="am"], fieldset label.tick span[lang]', (all) => all.filter((element) => element.tagName === 'SPAN').length);
+    const languages = await hand.page.$eval('fieldset.long', (element) => element.querySelectorAll('label.tick span[lang]').length);
     expect(languages).toBeGreaterThan(15);
     expect(await hand.text('.makings .main-button')).toBe(`Make the booklets: ${languages + 1}`);
     expect(await stitchOff()).toBe(true);
@@ -279,12 +279,16 @@ describe('the side that makes booklets', () => {
   it('makes the workshop pack, the same bytes as the command, and stops one when told to', async () => {
     await hand.put('.pack input[name="stool/low"]', '3');
     await hand.put('.pack input[type=time]', '07:15');
-    await hand.choose('.pack select', 'fr');
+    await hand.page.$eval('.pack input[value="fr"]', (element) => { (element as HTMLInputElement).click(); });
     await hand.put('fieldset:last-child > input[type=number]', '6');
     await hand.page.click('.pack-button');
     await hand.until('document.querySelector(".making p").textContent.startsWith("The workshop pack is made")');
-    expect(await hand.texts('.made a')).toEqual(['stool-low-x3-fr.pdf']);
-    const address = await hand.page.$eval('.made a', (element) => element.getAttribute('href') ?? '');
+    expect(await hand.text('.making p')).toBe('The workshop pack is made. Files: 2');
+    expect(await hand.texts('.made a')).toEqual(['stool-low-x3-en.pdf', 'stool-low-x3-fr.pdf']);
+    // What was made before can still be taken along.
+    expect(await hand.text('.earlier summary')).toBe('Made earlier: 2');
+    expect(await hand.texts('.earlier a')).toEqual(['stool-low.html', 'stool-low-pictures.pdf']);
+    const address = await hand.page.$eval('.made a[href$="fr.pdf"]', (element) => element.getAttribute('href') ?? '');
     const bytes = Buffer.from(await (await fetch(new URL(address, served.url))).arrayBuffer());
     expect(await served.shop.run(['pack', 'stool:low=3', '--learners', '6', '--lang', 'fr', '--start', '07:15', '--paper', 'a4', '--out', 'by-command'])).toMatchObject({ code: 0, told: '' });
     expect(bytes.equals(served.shop.read('by-command/packs/stool-low-x3-fr.pdf'))).toBe(true);
@@ -295,6 +299,9 @@ describe('the side that makes booklets', () => {
     await hand.page.click('.stop-button');
     await hand.until('document.querySelector(".making p").textContent === "Stopped. Packs that were ready: 0"');
     expect(served.shop.files().filter((path) => path.includes('unfinished') || path.includes('stool-low-x4'))).toEqual([]);
+    await hand.page.reload();
+    await hand.until('document.querySelectorAll(".earlier a").length > 0');
+    expect(await hand.texts('.earlier a')).toEqual(['stool-low.html', 'stool-low-pictures.pdf', 'stool-low-x3-en.pdf', 'stool-low-x3-fr.pdf']);
     expect(hand.troubles).toEqual([]);
   });
 });

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { gunzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { namesOf } from '../../src/page/server/addresses.ts';
 import { newGuard } from '../../src/page/server/guard.ts';
@@ -34,6 +35,26 @@ describe('the page\'s server', () => {
     const { body } = await ask(page.url, '/fonts.css');
     const [font = ''] = /\/fonts\/[0-9a-f]+\.woff2/.exec(body) ?? [];
     expect((await ask(page.url, font)).body.slice(0, 4)).toBe('wOF2');
+  });
+
+  // RFC 9110, 8.8.3 and 13.1.2 (ETag, If-None-Match, 304), 8.6 and 12.5.3 (lengths, Accept-Encoding); RFC 1952 by zlib.
+  it('sends scripts packed to a browser that takes that, and not again to one that has them', async () => {
+    for (const path of ['/page.js', '/manifold.wasm', '/texts']) {
+      const plain = await ask(page.url, path);
+      const packed = await ask(page.url, path, { 'accept-encoding': 'br, gzip;q=0.8' });
+      expect([path, plain.headers['content-encoding'], packed.headers['content-encoding'], packed.headers['vary']]).toEqual([path, undefined, 'gzip', 'Accept-Encoding']);
+      expect(gunzipSync(packed.bytes).equals(plain.bytes)).toBe(true);
+      expect(packed.bytes.length).toBeLessThan(plain.bytes.length / 2);
+    }
+    expect((await ask(page.url, '/page.js', { 'accept-encoding': 'gzip;q=0, br' })).headers['content-encoding']).toBeUndefined();
+    const { headers } = await ask(page.url, '/page.js');
+    const tag = String(headers['etag']);
+    expect([tag.startsWith('W/"'), headers['cache-control']]).toEqual([true, 'private, no-cache']);
+    const again = await ask(page.url, '/page.js', { 'if-none-match': `"other", ${tag}` });
+    expect([again.status, again.bytes.length, again.headers['content-length'], again.headers['etag']]).toEqual([304, 0, undefined, tag]);
+    expect((await ask(page.url, '/page.js', { 'if-none-match': '"other"' })).status).toBe(200);
+    const texts = await ask(page.url, '/texts');
+    expect([texts.headers['etag'], texts.headers['cache-control']]).toEqual([undefined, 'no-store']);
   });
 
   it('tells the browser to run scripts from here alone and to let nobody frame the page', async () => {
@@ -83,8 +104,8 @@ describe('the page\'s server', () => {
     const own = { ...json, origin: origin() };
     expect((await ask(page.url, '/make', own, '{"what":"booklets","items":[{"item":"../x","sizes":["low"]}],"langs":["en"],"editions":["words"],"papers":["a4"],"stitched":false,"despiteFindings":false}')).status).toBe(400);
     const booklets = { what: 'booklets', items: [{ item: 'rack', sizes: ['low'] }], langs: ['en'], editions: ['words'], papers: ['a4'], stitched: false, despiteFindings: false };
-    const pack = { what: 'pack', pieces: [{ item: 'rack', size: 'low', count: 2 }], learners: 4, lang: 'en', start: '08:30', papers: ['a4'] };
-    for (const wrong of [{ ...booklets, langs: [] }, { ...pack, learners: 0 }, { ...pack, start: '--out' }, { ...pack, pieces: [] }, { ...pack, lang: '--out' }, { ...pack, pieces: [{ item: 'rack', size: 'low', count: 1.5 }] }]) {
+    const pack = { what: 'pack', pieces: [{ item: 'rack', size: 'low', count: 2 }], learners: 4, langs: ['en'], start: '08:30', papers: ['a4'] };
+    for (const wrong of [{ ...booklets, langs: [] }, { ...pack, learners: 0 }, { ...pack, start: '--out' }, { ...pack, pieces: [] }, { ...pack, langs: [] }, { ...pack, langs: ['--out'] }, { ...pack, pieces: [{ item: 'rack', size: 'low', count: 1.5 }] }]) {
       expect((await ask(page.url, '/make', own, JSON.stringify(wrong))).status, JSON.stringify(wrong)).toBe(400);
     }
     expect((await ask(page.url, '/save', own, 'no json')).status).toBe(400);

@@ -126,11 +126,14 @@ describe('a page that is shared with a network', () => {
     expect(JSON.parse((await ask(changed.url, '/alive', changed.known)).body)).toMatchObject({ begun: 1 });
     const news = ask(changed.url, '/news', changed.known);
     await ask(changed.url, '/stop', changed.known, '{}');
-    const heard = (await news).body.split('\n').filter((line) => line !== '').map((line) => (JSON.parse(line.slice('data: '.length)) as MakeNews).news);
-    expect(heard).toEqual(['begun', 'file', 'end']);
+    const heardOf = (body: string): readonly MakeNews[] => body.split('\n').filter((line) => line !== '').map((line) => JSON.parse(line.slice('data: '.length)) as MakeNews);
+    const heard = heardOf((await news).body);
+    expect(heard.map((one) => one.news)).toEqual(['begun', 'file', 'end']);
+    expect(heard[0]).toMatchObject({ earlier: [] });
     expect(changed.orders).toEqual(['booklets']);
     expect(await begun()).toEqual({ begun: true });
     await ask(changed.url, '/stop', changed.known, '{}');
+    expect(heardOf((await ask(changed.url, '/news', changed.known)).body)[0]).toMatchObject({ news: 'begun', earlier: [{ path: 'booklets/rack/low/rack-low.pdf', bytes: 4 }] });
   });
 });
 

@@ -58,6 +58,7 @@ export interface Answered {
   readonly status: number;
   readonly headers: Readonly<Record<string, string | readonly string[] | undefined>>;
   readonly body: string;
+  readonly bytes: Buffer;
 }
 
 /** Asks as any program may, with whichever headers. */
@@ -67,7 +68,10 @@ export function ask(url: string, path: string, headers: Readonly<Record<string, 
     const asked = request({ hostname, port, path, headers, method: post === undefined ? 'GET' : 'POST' }, (response) => {
       const pieces: Buffer[] = [];
       response.on('data', (piece: Buffer) => { pieces.push(piece); });
-      response.on('end', () => { resolve({ status: response.statusCode ?? 0, headers: response.headers, body: Buffer.concat(pieces).toString() }); });
+      response.on('end', () => {
+        const bytes = Buffer.concat(pieces);
+        resolve({ status: response.statusCode ?? 0, headers: response.headers, body: bytes.toString(), bytes });
+      });
     });
     asked.on('error', reject);
     asked.end(post);

@@ -2,7 +2,7 @@ import type { PackedSolids, PackedStand } from '../data.ts';
 import type { Finger } from './fingers.ts';
 import { axesOf, enlarged, eyeAt, turned, type Eye } from './model/eye.ts';
 import { extent, facesAndLines, type Drawn } from './model/lines.ts';
-import { duration, standingAt, type Standing } from './model/moments.ts';
+import { playedAt, standingAt, type Standing } from './model/moments.ts';
 import { newPainter, type Paints } from './model/painter.ts';
 import { placed, type Vec } from './model/pose.ts';
 import { unpackMesh } from './model/unpack.ts';
@@ -41,6 +41,7 @@ export function modelView(solids: PackedSolids, dark: () => boolean, lost: () =>
 
   const show = (stand: PackedStand, stage: HTMLElement, label: string): NearView => {
     canvas.setAttribute('aria-label', label);
+    canvas.setAttribute('aria-busy', 'false');
     const { middle, radius } = reach(standingAt(solids, stand, 1), drawnOf);
     const whole = stand.before.some((moment) => moment.whole !== undefined);
     const first = eyeAt(stand.towardsEye);
@@ -51,8 +52,11 @@ export function modelView(solids: PackedSolids, dark: () => boolean, lost: () =>
 
     const paint = (now: number): void => {
       asked = 0;
-      if (begun > 0) share = (now - begun) / duration(stand);
-      if (share >= 1) [share, begun] = [1, 0];
+      if (begun > 0) {
+        const played = playedAt(stand, now - begun);
+        share = played.share;
+        if (played.isOver) rest();
+      }
       fillStage(canvas, stage);
       const standing = standingAt(solids, stand, share);
       const bodies = standing.map(({ mesh, pose, fresh }) => ({ drawn: drawnOf(mesh), pose, fresh }));
@@ -60,6 +64,10 @@ export function modelView(solids: PackedSolids, dark: () => boolean, lost: () =>
       const shown = share < 1 && whole ? reach(standing, drawnOf).middle : middle;
       painter.paint(bodies, { eye, axes: axesOf(eye), middle: shown, radius, paints: dark() ? DARK : LIGHT });
       if (begun > 0) again();
+    };
+    const rest = (): void => {
+      begun = 0;
+      canvas.setAttribute('aria-busy', 'false');
     };
     const again = (): void => {
       if (asked === 0) asked = requestAnimationFrame(paint);
@@ -78,8 +86,15 @@ export function modelView(solids: PackedSolids, dark: () => boolean, lost: () =>
       begin: () => { look(first); },
       settle: () => undefined,
       reset: () => { look(first); },
-      play: stand.before.length === 0 ? null : () => { begun = performance.now(); again(); },
-      leave: () => { cancelAnimationFrame(asked); },
+      play: stand.before.length === 0 ? null : () => {
+        begun = performance.now();
+        canvas.setAttribute('aria-busy', 'true');
+        again();
+      },
+      leave: () => {
+        cancelAnimationFrame(asked);
+        rest();
+      },
     };
   };
   return { show };

@@ -1,17 +1,19 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { Alive, ProjectTexts } from '../types.ts';
+import type { FixedAnswers } from './fixed-answers.ts';
 import { growItem, readGrowOrder } from './grow.ts';
 import type { Guard } from './guard.ts';
 import type { Key } from './key.ts';
 import type { Makings } from './makings.ts';
 import { readMakeOrder, readSaveOrder } from './orders.ts';
-import { jsonOf, Refused, send, sendJson, sendLine, type Answer } from './respond.ts';
+import { packed, takesGzip } from './packing.ts';
+import { jsonAnswer, jsonOf, Refused, send, sendJson, sendLine } from './respond.ts';
 import { markOf, saveValues } from './save.ts';
 import type { Workshop } from './workshop.ts';
 
 /** What answers are made from. */
 export interface Service {
-  readonly fixed: ReadonlyMap<string, Answer>;
+  readonly fixed: FixedAnswers;
   readonly guard: Guard;
   /** Null where only this computer reaches the page. */
   readonly key: Key | null;
@@ -37,7 +39,7 @@ export async function answer(service: Service, request: IncomingMessage, respons
 async function answerKnown(service: Service, request: IncomingMessage, response: ServerResponse): Promise<void> {
   try {
     if (request.method === 'POST') await done(service, request, response);
-    else if (request.method === 'GET' || request.method === 'HEAD') given(service, request, response);
+    else if (request.method === 'GET' || request.method === 'HEAD') await given(service, request, response);
     else throw new Refused(405, `${request.method ?? ''}: would be right: GET, HEAD or POST`);
   } catch (error) {
     if (response.headersSent) response.end();
@@ -47,11 +49,10 @@ async function answerKnown(service: Service, request: IncomingMessage, response:
 }
 
 /** What the page only reads. */
-function given({ fixed, makings, mayChange, workshop }: Service, { url = '/' }: IncomingMessage, response: ServerResponse): void {
-  const path = decodeURIComponent(url.split('?')[0] ?? '/');
-  const known = fixed.get(path);
-  if (known !== undefined) send(response, known);
-  else if (path === '/texts') sendJson(response, { ...marked(workshop.texts()), mayChange } satisfies ProjectTexts);
+async function given({ fixed, makings, mayChange, workshop }: Service, request: IncomingMessage, response: ServerResponse): Promise<void> {
+  const path = decodeURIComponent((request.url ?? '/').split('?')[0] ?? '/');
+  if (await fixed.give(path, request, response)) return;
+  if (path === '/texts') await sendTexts({ ...marked(workshop.texts()), mayChange }, request, response);
   else if (path === '/alive') sendJson(response, { marks: marksOf(workshop.texts().files), begun: makings.begun() } satisfies Alive);
   else if (path === '/news') makings.follow(response);
   else if (path.startsWith('/made/') && makings.isMade(path.slice('/made/'.length))) sendMade(workshop, path.slice('/made/'.length), response);
@@ -84,6 +85,11 @@ const marked = ({ files, locales }: Pick<ProjectTexts, 'files' | 'locales'>): Om
   ({ files, locales, marks: marksOf(files) });
 
 const marksOf = (files: ProjectTexts['files']): ProjectTexts['marks'] => Object.fromEntries(Object.entries(files).map(([path, text]) => [path, markOf(text)]));
+
+async function sendTexts(texts: ProjectTexts, request: IncomingMessage, response: ServerResponse): Promise<void> {
+  const answer = { ...jsonAnswer(texts), headers: { Vary: 'Accept-Encoding' } };
+  send(response, takesGzip(request) ? await packed(answer) : answer);
+}
 
 function sendMade(workshop: Workshop, path: string, response: ServerResponse): void {
   const name = path.split('/').at(-1) ?? 'booklet.pdf';

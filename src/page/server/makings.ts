@@ -1,6 +1,6 @@
 import type { ServerResponse } from 'node:http';
 import { bookletsOfSize, directionsOf, runsOfItem } from '../paper-groups.ts';
-import type { MakeNews, MakeOrder } from '../types.ts';
+import type { MadeFile, MakeNews, MakeOrder } from '../types.ts';
 import { LIMITS } from './limits.ts';
 import { openEvents, Refused } from './respond.ts';
 import type { Making, Workshop } from './workshop.ts';
@@ -21,14 +21,14 @@ export interface Makings {
 }
 
 export function newMakings(workshop: Workshop): Makings {
-  const made = new Set<string>();
+  const made = new Map<string, MadeFile>();
   const followers = new Map<ServerResponse, (news: MakeNews) => void>();
   let count = 0;
   let news: MakeNews[] = [];
   let going: Making | null = null;
 
   const tell = (one: MakeNews): void => {
-    if (one.news === 'file') made.add(one.path);
+    if (one.news === 'file') made.set(one.path, { path: one.path, bytes: one.bytes });
     if (one.news === 'end') going = null;
     news.push(one);
     for (const [follower, say] of followers) {
@@ -40,7 +40,7 @@ export function newMakings(workshop: Workshop): Makings {
   return {
     begin: (order) => {
       if (going !== null) return false;
-      news = [begun(order, workshop)];
+      news = [begun(order, workshop, [...made.values()])];
       count += 1;
       going = workshop.make(order, tell);
       return true;
@@ -67,8 +67,8 @@ export function newMakings(workshop: Workshop): Makings {
   };
 }
 
-function begun(order: MakeOrder, workshop: Workshop): MakeNews {
-  if (order.what === 'pack') return { news: 'begun', what: 'pack', sizes: 1, booklets: order.papers.length };
+function begun(order: MakeOrder, workshop: Workshop, earlier: readonly MadeFile[]): MakeNews {
+  if (order.what === 'pack') return { news: 'begun', what: 'pack', sizes: order.langs.length, booklets: order.langs.length * order.papers.length, earlier };
   const sizes = order.items.reduce((sum, item) => sum + item.sizes.length, 0);
-  return { news: 'begun', what: 'booklets', sizes: sizes * runsOfItem(order).length, booklets: sizes * bookletsOfSize(order, directionsOf(workshop.texts().locales, order.langs)) };
+  return { news: 'begun', what: 'booklets', sizes: sizes * runsOfItem(order).length, booklets: sizes * bookletsOfSize(order, directionsOf(workshop.texts().locales, order.langs)), earlier };
 }

@@ -3,6 +3,7 @@ import { languagesIn } from '../../booklet/index.ts';
 import { inUrl, isLoopback, namesOf } from './addresses.ts';
 import { answer, type Service } from './answers.ts';
 import { bundledAnswers } from './bundle.ts';
+import { newFixedAnswers } from './fixed-answers.ts';
 import { fontAnswers } from './fonts.ts';
 import { newGuard } from './guard.ts';
 import { newKey } from './key.ts';
@@ -40,11 +41,11 @@ export async function openPage({ port, host, allowChanges, workshop }: PageOptio
   const begun = new Promise<Service>((begin) => { server.once('ready', begin); });
   server.on('request', (request: IncomingMessage, response: ServerResponse) => { void begun.then((service) => answer(service, request, response)); });
   const taken = await listening(server, port, host);
-  const fixed = new Map<string, Answer>([
+  const fixed = newFixedAnswers(new Map<string, Answer>([
     ['/', { type: 'text/html; charset=utf-8', body: shell }],
     ...await bundledAnswers(),
     ...fontAnswers(languagesIn(workshop.texts().locales)),
-  ]);
+  ]));
   const isShared = !isLoopback(host);
   const key = isShared ? newKey(taken) : null;
   const makings = newMakings(workshop);

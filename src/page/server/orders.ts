@@ -27,7 +27,7 @@ const packOrder = z.strictObject({
   what: z.literal('pack'),
   pieces: z.array(z.strictObject({ item: name, size: name, count: z.int().min(1).max(1000) })).min(1).max(100),
   learners: z.int().min(1).max(200),
-  lang: name,
+  langs: z.array(name).min(1).max(100),
   start: z.string().regex(/^\d\d:\d\d$/),
   papers: z.array(name).min(1).max(10),
 });

@@ -31,11 +31,14 @@ export interface Answer {
 }
 
 export function send(response: ServerResponse, { status = 200, type, body, headers = {} }: Answer): void {
-  response.writeHead(status, { ...HEADERS, 'Content-Type': type, 'Content-Length': Buffer.byteLength(body), ...headers });
+  // The length of an answer that the browser has already would be that of the whole one (RFC 9110, 8.6).
+  response.writeHead(status, { ...HEADERS, 'Content-Type': type, ...(status === 304 ? {} : { 'Content-Length': Buffer.byteLength(body) }), ...headers });
   response.end(body);
 }
 
-export const sendJson = (response: ServerResponse, value: unknown, status = 200): void => { send(response, { status, type: 'application/json', body: JSON.stringify(value) }); };
+export const jsonAnswer = (value: unknown): Answer => ({ type: 'application/json', body: JSON.stringify(value) });
+
+export const sendJson = (response: ServerResponse, value: unknown): void => { send(response, jsonAnswer(value)); };
 
 /** A plain line: why a request is refused or failed. */
 export const sendLine = (response: ServerResponse, status: number, line: string): void => { send(response, { status, type: 'text/plain; charset=utf-8', body: `${line}\n` }); };

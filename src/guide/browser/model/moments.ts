@@ -11,9 +11,32 @@ export interface Standing {
 /** How long the way from one moment to the next is shown, and a motion at the least, ms. */
 const MOMENT = 300;
 const LEAST = 1400;
+/** A motion is shown so often, from the second time on slower: who has missed it sees it again. Then the phone rests. */
+const TIMES = 3;
+const SLOWER = 1.6;
+/** So long what is done stands still before it is shown again, ms. */
+const PAUSE = 900;
 
-/** How long a step's motion is shown, ms; 0 where nothing moves. */
-export const duration = ({ before }: PackedStand): number => (before.length === 0 ? 0 : Math.max(LEAST, MOMENT * before.length));
+/** Where a motion is that is being shown. */
+export interface Played {
+  /** 0 as the step begins to 1 when it is done. */
+  readonly share: number;
+  /** It has been shown often enough. */
+  readonly isOver: boolean;
+}
+
+/** Where a step's motion is so long after it was begun to be shown, ms. */
+export function playedAt({ before }: Pick<PackedStand, 'before'>, elapsed: number): Played {
+  const once = Math.max(LEAST, MOMENT * before.length);
+  let left = elapsed;
+  for (let time = 0; time < TIMES; time += 1) {
+    const takes = time === 0 ? once : SLOWER * once;
+    if (left < takes) return { share: left / takes, isOver: false };
+    left -= takes + PAUSE;
+    if (left < 0) return { share: 1, isOver: time === TIMES - 1 };
+  }
+  return { share: 1, isOver: true };
+}
 
 /** All bodies at a share of the way, 0 as the step begins to 1 when it is done. */
 export function standingAt({ poses }: PackedSolids, stand: PackedStand, share: number): readonly Standing[] {

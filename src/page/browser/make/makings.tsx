@@ -11,7 +11,7 @@ import { itemName, sizeName, useWords } from '../words.tsx';
 import { Pack } from './pack.tsx';
 import { Progress } from './progress.tsx';
 import { keptWish, keepWish, type Wish } from './kept-wish.ts';
-import { Ticks } from './ticks.tsx';
+import { Ticks, toggled } from './ticks.tsx';
 import { UnsavedFirst } from './unsaved-first.tsx';
 import { useMaking } from './use-making.ts';
 
@@ -102,9 +102,6 @@ function Learners({ learners, onLearners, onRefused }: LearnersProps): ReactNode
     </fieldset>
   );
 }
-
-const toggled = (names: ReadonlySet<string>, name: string): ReadonlySet<string> =>
-  (names.has(name) ? new Set([...names].filter((other) => other !== name)) : new Set([...names, name]));
 
 /** Items whose files can be read, with their sizes. */
 function sizesByItem({ files }: ProjectTexts): readonly { readonly item: string; readonly sizes: readonly string[] }[] {

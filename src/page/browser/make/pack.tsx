@@ -3,6 +3,7 @@ import { PUBLICATIONS, Spoken } from '../../../booklet/index.ts';
 import type { PackOrder } from '../../types.ts';
 import { Figure } from '../change/figure.tsx';
 import { itemName, sizeName, useWords } from '../words.tsx';
+import { Ticks, toggled } from './ticks.tsx';
 
 /** A size that is ticked. */
 interface TickedSize {
@@ -27,11 +28,11 @@ const A_TEAM = 2;
 /** More at one piece stand and look on: common practice, no source. */
 const MOST_IN_A_TEAM = 4;
 
-/** The workshop pack: how many of each ticked size are built, in which language, from when. */
+/** The workshop pack: how many of each ticked size are built, in which languages, from when. */
 export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: PackProps): ReactNode {
   const words = useWords();
   const [counts, setCounts] = useState<Readonly<Record<string, number>>>({});
-  const [lang, setLang] = useState(words.lang);
+  const [langs, setLangs] = useState<ReadonlySet<string>>(() => new Set([words.lang]));
   const [start, setStart] = useState('08:30');
   const id = useId();
   /** Pieces of a size until a number is put in: so many that pairs build them. */
@@ -41,7 +42,7 @@ export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: Pa
   const countOf = ({ item, size }: TickedSize): number => counts[`${item}/${size}`] ?? proposed;
   const whole = PUBLICATIONS['workshop-pack'].papers.filter((paper) => papers.has(paper));
   const order: PackOrder = {
-    what: 'pack', learners, lang, start,
+    what: 'pack', learners, start, langs: [...langs],
     pieces: sizes.map((each) => ({ ...each, count: countOf(each) })),
     papers: whole.length > 0 ? whole : ['a4'],
   };
@@ -62,12 +63,7 @@ export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: Pa
             </label>
           ))}
         </fieldset>
-        <div className="field">
-          <label htmlFor={`${id}-lang`}><b>{words.t('page.printed.language')}</b></label>
-          <select id={`${id}-lang`} value={lang} onChange={({ target }) => { setLang(target.value); }}>
-            {languages.map((each) => <option key={each.lang} value={each.lang} lang={each.lang}>{each.name}</option>)}
-          </select>
-        </div>
+        <Ticks legend={words.t('page.make.languages')} isLong ticked={langs} onTick={(lang) => { setLangs((before) => toggled(before, lang)); }} choices={languages.map(({ lang, name }) => ({ value: lang, text: name, lang }))} />
         <div className="field">
           <label htmlFor={`${id}-start`}><b>{words.t('pack.facts.start')}</b></label>
           <input id={`${id}-start`} type="time" value={start} onChange={({ target }) => { setStart(target.value); }} />
@@ -75,7 +71,7 @@ export function Pack({ sizes, learners, papers, languages, isGoing, onMake }: Pa
       </div>
       {inATeam > MOST_IN_A_TEAM && <p className="reminder" role="alert"><Spoken text={words.t('page.pack.large', { learners: words.number(learners), pieces: words.number(all), people: words.number(inATeam), wanted: words.number(Math.ceil(learners / A_TEAM)) })} /></p>}
       <p className="buttons">
-        <button type="button" className="pack-button" disabled={sizes.length === 0 || refused.size > 0 || start === '' || isGoing} onClick={() => { onMake(order); }}>{words.t('page.pack.make')}</button>
+        <button type="button" className="pack-button" disabled={sizes.length === 0 || langs.size === 0 || refused.size > 0 || start === '' || isGoing} onClick={() => { onMake(order); }}>{words.t('page.pack.make')}</button>
       </p>
     </section>
   );

@@ -23,3 +23,7 @@ export function Ticks({ legend, choices, ticked, onTick, isLong = false, childre
     </fieldset>
   );
 }
+
+/** With a name that was not among them, or without one that was. */
+export const toggled = (names: ReadonlySet<string>, name: string): ReadonlySet<string> =>
+  (names.has(name) ? new Set([...names].filter((other) => other !== name)) : new Set([...names, name]));

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { MakeNews, MakeOrder } from '../../types.ts';
+import type { MadeFile, MakeNews, MakeOrder } from '../../types.ts';
 import { askMake, askStop } from '../asking.ts';
 import type { Aliveness } from '../use-alive.ts';
 
@@ -14,7 +14,9 @@ export interface Making {
   /** Sizes begun, and how far the last of them is, 0 to 1. */
   readonly begun: number;
   readonly share: number;
-  readonly files: readonly { readonly path: string; readonly bytes: number }[];
+  readonly files: readonly MadeFile[];
+  /** Those of the makings before, since the program was started. */
+  readonly earlier: readonly MadeFile[];
   readonly end: Extract<MakeNews, { news: 'end' }> | null;
 }
 
@@ -28,7 +30,7 @@ interface Counted extends Making {
   readonly total: number;
 }
 
-const NOTHING: Counted = { isGoing: false, isTaken: false, asked: { what: 'booklets', sizes: 0, booklets: 0 }, item: null, begun: 0, share: 0, files: [], end: null, done: 0, total: 0 };
+const NOTHING: Counted = { isGoing: false, isTaken: false, asked: { what: 'booklets', sizes: 0, booklets: 0 }, item: null, begun: 0, share: 0, files: [], earlier: [], end: null, done: 0, total: 0 };
 
 /**
  * Makes booklets on the server and hears how it goes; from the beginning also of one that somebody else began (`begun`
@@ -71,12 +73,15 @@ export function useMaking({ returns, begun }: Pick<Aliveness, 'returns' | 'begun
 
 function after(before: Counted, news: MakeNews): Counted {
   switch (news.news) {
-    case 'begun': return { ...NOTHING, isGoing: true, isTaken: before.isGoing && before.isTaken, asked: { what: news.what, sizes: news.sizes, booklets: news.booklets } };
+    case 'begun': return { ...NOTHING, isGoing: true, isTaken: before.isGoing && before.isTaken, asked: { what: news.what, sizes: news.sizes, booklets: news.booklets }, earlier: news.earlier };
     case 'item': return { ...before, item: news.item, share: 0 };
     case 'size': return { ...before, begun: before.begun + 1, done: 0, total: news.total, share: 0 };
     case 'done': return { ...before, done: before.done + 1, share: Math.min(1, (before.done + 1) / Math.max(1, before.total)) };
-    // A file that a second run wrote again is told once.
-    case 'file': return { ...before, files: [...before.files.filter(({ path }) => path !== news.path), { path: news.path, bytes: news.bytes }] };
+    // A file that a second run wrote again is told once, as the newest.
+    case 'file': {
+      const others = (files: readonly MadeFile[]): readonly MadeFile[] => files.filter(({ path }) => path !== news.path);
+      return { ...before, files: [...others(before.files), { path: news.path, bytes: news.bytes }], earlier: others(before.earlier) };
+    }
     case 'end': return { ...before, isGoing: false, isTaken: false, end: news };
   }
 }
