@@ -54,7 +54,7 @@ describe('units in files', () => {
 
 /** Reference: the unit tables of the library mathjs, in decimals; `psi` spelt out, its own is off in the tenth figure (mathjs 15.2). */
 describe('units beside those of mathjs', () => {
-  const decimal = create(all, { number: 'BigNumber' });
+  const decimal = create(all ?? {}, { number: 'BigNumber' });
   const bases: Readonly<Record<Measured, string>> = { length: 'mm', angle: 'rad', force: 'N', mass: 'kg', area: 'mm^2', stress: 'N/mm^2', density: 'kg/mm^3' };
   const spelt = (unit: string): string => ({ '°': 'deg', psi: 'lbf/in^2' })[unit] ?? unit;
   const known = (Object.keys(bases) as Measured[]).flatMap((measured) => unitsFor(measured).map((unit) => [measured, unit] as const));
