@@ -223,7 +223,7 @@ export const messages = {
     profile: 'round or square',
     port: 'is: socket, is: sleeve or is: stud',
     ports: 'a list of one to twelve sockets, sleeves and studs',
-    fitting: 'is: foot-plate, is: castor, is: end-cap, is: wall-bracket, is: hinge or is: lid-stay',
+    fitting: (kinds: readonly string[]) => `${kinds.slice(0, -1).map((kind) => `is: ${kind}`).join(', ')} or is: ${kinds.at(-1) ?? ''}`,
     cornerTaken: 'another name: corner is the joint of the section joint',
     usualTaken: 'another name: usual is the kind told in a section of its own',
     tiltTowards: 'tilt and towards together, or neither',

@@ -1,4 +1,5 @@
 import { placed, undone, type Model, type Part, type Vec3 } from '../../model/index.ts';
+import { isClip } from '../../read/index.ts';
 import { onBarPicture, type OnBar } from '../flat/index.ts';
 import type { DrawnFlat } from './work-picture.ts';
 
@@ -54,5 +55,5 @@ function spanOn(bar: Part, { shape, pose }: Part): { readonly from: number; read
 function sidesOf(shape: Part['shape']): readonly [number, number] {
   if (shape.form === 'plate') return [shape.width, shape.height];
   if (shape.form !== 'fitting') return [0, 0];
-  return shape.fitting.is === 'hinge' || shape.fitting.is === 'lid-stay' ? [shape.fitting.width, 0] : [0, 0];
+  return isClip(shape.fitting) ? [shape.fitting.width, 0] : [0, 0];
 }

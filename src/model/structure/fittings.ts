@@ -1,4 +1,4 @@
-import { dimensionedText, type Fault, type FittingKind, type Kit } from '../../read/index.ts';
+import { dimensionedText, isClip, type Fault, type FittingKind, type Kit } from '../../read/index.ts';
 import { PARTS } from '../../parts/facts.ts';
 import { plugFits } from '../open-ends.ts';
 import { facing } from '../pose.ts';
@@ -25,7 +25,7 @@ const placedOn = (kit: Kit, fittings: readonly PlannedFitting[], bars: readonly 
 /** The hinges and stays of a panel, as its builder needs them. */
 export function hingesOf(kit: Kit, panel: PlannedPanel, fittings: readonly PlannedFitting[], bars: readonly BuiltBar[]): readonly PanelHinge[] {
   return placedOn(kit, fittings, bars).flatMap(({ plan, kind, bar }) => {
-    if (plan.panel !== panel.id || (kind.is !== 'hinge' && kind.is !== 'lid-stay')) return [];
+    if (plan.panel !== panel.id || !isClip(kind)) return [];
     const leafWay = wayOfLeaf(panel, bar, bars);
     const barbs = BARBS.map((share) => ({
       at: plus(plus(plus(plan.at, times(bar.axis, (share * kind.width) / 2)), times(leafWay, kind.leaf - BARB.fromEnd)), times(panel.face, kind.reach)),

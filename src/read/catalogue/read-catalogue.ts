@@ -3,8 +3,9 @@ import { messages } from '../messages.ts';
 import type { Fault } from '../types.ts';
 import { goodEntries, sectionEntries } from '../validate.ts';
 import type { YamlSource } from '../yaml-source.ts';
+import { fittingSchema } from './fittings.ts';
 import { jointFaults, jointOf, USUAL } from './joints.ts';
-import { fittingSchema, jointSchema, panelSchema, tubeSchema } from './schema.ts';
+import { jointSchema, panelSchema, tubeSchema } from './schema.ts';
 import type { Catalogue } from './types.ts';
 
 /** The further kinds of parts that can be read, and what is wrong between their fields. */

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { fileName, measure, oneWord, section, share, shareAboveZero } from '../fields.ts';
 import { limits } from '../limits.ts';
 import { messages } from '../messages.ts';
+import { fittingSchema } from './fittings.ts';
 
 const say = messages.catalogue;
 
@@ -81,45 +82,6 @@ export const tubeFields = {
 } as const;
 
 export const tubeSchema = section({ profile, outside: measure('length', 'Outside diameter, or from face to face.'), ...tubeFields }, 'A tube.');
-
-const plug = measure('length', 'How far its plug goes into the tube.');
-const bore = measure('length', 'Inside diameter of the tube that its plug is for; that of the usual tube when left out.').optional();
-const mass = measure('mass', 'Mass of one.');
-const thickness = (of: string) => measure('length', `Thickness of the ${of}.`);
-
-const clip = {
-  width: measure('length', 'Width of the clip along the tube.'),
-  thickness: thickness('clip and the leaf'),
-  leaf: measure('length', 'From the axis of the tube to the end of the leaf.'),
-  reach: measure('length', 'From the axis of the tube to the face of the panel.'),
-  mass,
-} as const;
-
-export const fittingSchema = z.discriminatedUnion('is', [
-  section({ is: oneWord('foot-plate', say.fitting, 'A plug with a plate, for a tube that stands on the floor.'), diameter: measure('length', 'Diameter of the plate.'), thickness: thickness('plate'), plug, bore, mass }, 'A foot plate.'),
-  section({
-    is: oneWord('castor', say.fitting, 'A plug with a fork and a wheel.'),
-    wheel: measure('length', 'Diameter of the wheel.'),
-    width: measure('length', 'Width of the wheel.'),
-    height: measure('length', 'From the floor to the end of the tube.'),
-    trail: measure('length', 'From the axis of the plug to that of the wheel, seen from above.', { zero: true }),
-    brake: z.boolean({ error: messages.yesOrNo }).default(false).meta({ description: 'True when it has a brake.' }),
-    load: measure('force', 'What one castor carries.'),
-    plug, bore, mass,
-  }, 'A castor.'),
-  section({ is: oneWord('end-cap', say.fitting, 'A plug that closes a tube.'), diameter: measure('length', 'Diameter of the cap.'), thickness: thickness('cap'), plug, bore, mass }, 'An end cap.'),
-  section({
-    is: oneWord('wall-bracket', say.fitting, 'A plate on a wall with a clip round a tube.'),
-    plate: measure('length', 'Side of the square plate.'),
-    thickness: thickness('plate and the clip'),
-    reach: measure('length', 'From the wall to the axis of the tube.'),
-    width: measure('length', 'Width of the clip along the tube.'),
-    load: measure('force', 'Pull that one bracket holds.'),
-    mass,
-  }, 'A wall bracket.'),
-  section({ is: oneWord('hinge', say.fitting, 'A clip that turns on a tube, with a leaf pinned to a panel.'), ...clip }, 'A hinge.'),
-  section({ is: oneWord('lid-stay', say.fitting, 'A clip that turns stiffly on a tube, with a leaf pinned to a lid.'), ...clip, grip: measure('force', 'Force at the end of the leaf that turns it.') }, 'A lid stay.'),
-], { error: say.fitting });
 
 export const panelSchema = section(panelFields, 'A panel.');
 

@@ -1,5 +1,5 @@
 import { jointKinds, panelKinds, tubeKinds } from '../catalogue/joints.ts';
-import type { FittingKind } from '../catalogue/types.ts';
+import { heightOf, type FittingKind } from '../catalogue/fittings.ts';
 import type { Kit, Quantity } from '../types.ts';
 
 /** What an item may call of its kit: its usual kind of tube and panel come first. */
@@ -36,16 +36,4 @@ export function kitValues(kit: Kit): Readonly<Record<string, Quantity>> {
     ...kit.catalogue.fittings.map((fitting) => [`kit_${fitting.name.replaceAll('-', '_')}`, heightOf(fitting)] as const),
   ];
   return Object.fromEntries(lengths.map(([name, value]) => [name, { value, dimension: 'length' } as const]));
-}
-
-/** How far a fitting stands from the end or the axis of its bar, mm. */
-function heightOf(fitting: FittingKind): number {
-  switch (fitting.is) {
-    case 'foot-plate':
-    case 'end-cap': return fitting.thickness;
-    case 'castor': return fitting.height;
-    case 'wall-bracket':
-    case 'hinge':
-    case 'lid-stay': return fitting.reach;
-  }
 }

@@ -1,3 +1,4 @@
+import { FITTINGS } from '../catalogue/fittings.ts';
 import { messages } from '../messages.ts';
 import { dimensionedText } from '../dimensioned-text.ts';
 import { quoted, type FieldPath } from '../yaml-source.ts';
@@ -35,18 +36,23 @@ export function writeFitting(scope: Scope, growing: Growing, name: string, given
 const placeOn = (given: SkeletonPoint | number | null): Where | null =>
   (given === null ? null : typeof given === 'number' ? { along: given } : { point: given.name });
 
-const isPlug = (scope: Scope, fitting: string): boolean => ['foot-plate', 'castor', 'end-cap'].includes(scope.kit.fittings.get(fitting) ?? '');
+/** What is told of a fitting's kind; null for none of the kit. */
+function factsOf(scope: Scope, fitting: string): Pick<(typeof FITTINGS)['hinge'], 'isPlug' | 'holdsPanel' | 'hasFace'> | null {
+  const is = scope.kit.fittings.get(fitting);
+  return is === undefined ? null : FITTINGS[is];
+}
+
+const isPlug = (scope: Scope, fitting: string): boolean => factsOf(scope, fitting)?.isPlug === true;
 
 /** The fields that this kind of fitting needs, and none that it has no use for. */
 function fieldsFit(scope: Scope, at: (field: string) => FieldPath, fitting: string, given: Given): boolean {
-  const is = scope.kit.fittings.get(fitting);
-  const holdsPanel = is === 'hinge' || is === 'lid-stay';
+  const { holdsPanel = false, hasFace = false } = factsOf(scope, fitting) ?? {};
   const say = messages.structure;
   const odd: readonly (readonly [string, string])[] = [
     ...((given.at === undefined) === (given.along === undefined) ? [[given.at === undefined ? 'at' : 'along', say.atOrAlong] as const] : []),
     ...(holdsPanel && given.panel === undefined ? [['panel', say.needsPanel] as const] : []),
     ...(!holdsPanel && given.panel !== undefined ? [['panel', say.noPanel] as const] : []),
-    ...(is === 'wall-bracket' && given.face === undefined ? [['face', say.needsFace] as const] : []),
+    ...(hasFace && given.face === undefined ? [['face', say.needsFace] as const] : []),
     ...(isPlug(scope, fitting) && given.along !== undefined ? [['along', say.atEnd(given.on)] as const] : []),
   ];
   for (const [field, remedy] of odd) scope.tell(at(field), remedy);
