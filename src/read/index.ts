@@ -1,6 +1,6 @@
 export type * from './types.ts';
 export type * from './catalogue/types.ts';
-export { isClip, type FittingKind } from './catalogue/fittings.ts';
+export { isClip } from './catalogue/fittings.ts';
 export type * from './structure/types.ts';
 export { CORNER, jointKinds, panelKinds, tubeKinds, USUAL } from './catalogue/joints.ts';
 export { filesInMemory, listItems, type ReadFiles } from './files.ts';

@@ -1,5 +1,3 @@
-import type { FittingKind } from './fittings.ts';
-
 /** A direction in a part's own coordinates, of length 1. */
 export type Axis = readonly [number, number, number];
 
@@ -61,6 +59,22 @@ export interface PanelKind {
   readonly coreShearStrength: number;
   readonly usedStockFactor: number;
 }
+
+/** One kind of small part of a kit. Lengths in mm, `load` in N, `mass` in kg; `bore` is the inside of the tube that a plug is for, left out for that of the usual one. */
+export type FittingKind = { readonly name: string; readonly mass: number } & (
+  /** A plug in the end of a tube with a round plate under it. */
+  | { readonly is: 'foot-plate'; readonly diameter: number; readonly thickness: number; readonly plug: number; readonly bore?: number | undefined }
+  /** A plug in the end of a tube, a fork and a wheel; `height` from the floor to the tube's end, `trail` from the plug's axis to the wheel's. */
+  | { readonly is: 'castor'; readonly wheel: number; readonly width: number; readonly height: number; readonly trail: number; readonly plug: number; readonly bore?: number | undefined; readonly brake: boolean; readonly load: number }
+  /** A plug that closes the end of a tube; its cap is `diameter` wide. */
+  | { readonly is: 'end-cap'; readonly diameter: number; readonly thickness: number; readonly plug: number; readonly bore?: number | undefined }
+  /** A square plate on a wall, and a ring round a tube whose axis runs `reach` before the wall. */
+  | { readonly is: 'wall-bracket'; readonly plate: number; readonly thickness: number; readonly reach: number; readonly width: number; readonly load: number }
+  /** A clip round a tube and a leaf pinned to a panel's face, `reach` from the tube's axis; panel and leaf turn about the axis. */
+  | { readonly is: 'hinge'; readonly width: number; readonly thickness: number; readonly leaf: number; readonly reach: number }
+  /** A clip like a hinge's that turns stiffly, so that the lid stays where it is put: a force of `grip` at the leaf's end turns it. */
+  | { readonly is: 'lid-stay'; readonly width: number; readonly thickness: number; readonly leaf: number; readonly reach: number; readonly grip: number }
+);
 
 /** What a kit has besides its corner joint, its tube and its panel. */
 export interface Catalogue {

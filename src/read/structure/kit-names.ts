@@ -1,5 +1,6 @@
 import { jointKinds, panelKinds, tubeKinds } from '../catalogue/joints.ts';
-import { heightOf, type FittingKind } from '../catalogue/fittings.ts';
+import { heightOf } from '../catalogue/fittings.ts';
+import type { FittingKind } from '../catalogue/types.ts';
 import type { Kit, Quantity } from '../types.ts';
 
 /** What an item may call of its kit: its usual kind of tube and panel come first. */
