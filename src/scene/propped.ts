@@ -59,6 +59,12 @@ export function unproppedScene(model: Model, plan: Plan, step: Step, solids: Sol
 export const blocksFetched = (model: Model, plan: Plan, step: Step, solids: Solids): readonly PropCount[] =>
   (doBlocksCome(plan, step) ? propCounts(stageHand(model, step, solids), step) : []);
 
+/** How many blocks to have at hand for all of a plan, of each height, mm, the lowest first: as many as any step needs. */
+export function allBlocks(model: Model, plan: Plan, solids: Solids): readonly PropCount[] {
+  const needed = plan.steps.filter((step) => step.props.length > 0).flatMap((step) => propCounts(stageHand(model, step, solids), step));
+  return [...new Set(needed.map(({ high }) => high))].sort((a, b) => a - b).map((high) => ({ high, count: Math.max(...needed.filter((each) => each.high === high).map(({ count }) => count)) }));
+}
+
 /** A block is drawn so far off its place, and the arrow of its way is so long, as shares of how wide the whole picture is; and the white between them, mm. */
 const OFF = 0.05;
 const ARROW = 0.14;

@@ -1,4 +1,5 @@
 export { blocksPicture } from './blocks-picture.ts';
+export { fetchedBlocksPicture } from './fetched-blocks.ts';
 export { cutBarsPaper, cutBarsPicture } from './cut-bars.ts';
 export { endPicture, type CappedTubes, type TubeEnd } from './end-picture.ts';
 export { framePicture } from './frame-picture.ts';
