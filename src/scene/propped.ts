@@ -145,16 +145,18 @@ const leavingScene = (id: string, hand: StageHand, bodies: readonly SceneBody[],
 /** Work that stays, and each block off its place with the arrow of its way. */
 function offScene(id: string, hand: StageHand, bodies: readonly SceneBody[], blocks: readonly NamedBlock[], goes: 'in' | 'out'): Scene {
   const extent = extentOf(bodies);
-  const off = Math.max(2 * WHITE, OFF * extent);
+  const farOff = Math.max(2 * WHITE, OFF * extent);
+  // What is lifted out is drawn clear of the work that it stood between.
+  const offOf = ({ out, shape }: NamedBlock): number => farOff + out[2] * shape.thickness;
   const arrow = ARROW * extent;
   const arrows = blocks.map((block): Mark => {
-    const begins = off + halfOut(block) + WHITE;
+    const begins = offOf(block) + halfOut(block) + WHITE;
     const path = [outOf(block, begins), outOf(block, begins + arrow)];
     return { mark: 'arrow', path: goes === 'out' ? path : path.toReversed() };
   });
   const [nearest] = nearestFirst(blocks);
-  const count: readonly Mark[] = nearest === undefined ? [] : [{ mark: 'label', at: outOf(nearest, off), told: tell.times(blocks.length) }];
-  return { id, bodies: [...bodies, ...blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, off)))], marks: [...arrows, ...count], view: STANDARD_VIEW };
+  const count: readonly Mark[] = nearest === undefined ? [] : [{ mark: 'label', at: outOf(nearest, offOf(nearest)), told: tell.times(blocks.length) }];
+  return { id, bodies: [...bodies, ...blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block))))], marks: [...arrows, ...count], view: STANDARD_VIEW };
 }
 
 /** A step with flaps as they are before it. */

@@ -128,6 +128,14 @@ describe.each(everySize)('blocks of the $name', ({ item, size }) => {
       const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts.map((id) => ({ id, by: turnedBy(step.standing.pose, motion.by) })) : []));
       for (const block of blocksOf(hand, step).filter(({ leavesEarly }) => !leavesEarly)) {
         const box = boxOfBlock(block);
+        for (const id of [...step.present, ...step.props.flat()].filter((each) => !moving.some((other) => other.id === each))) {
+          const { min, max } = boxRound([hand.body(id, 'present')]);
+          expect([step.key, id, ([0, 1, 2] as const).every((axis) => min[axis] < box.max[axis] - 1 && max[axis] > box.min[axis] + 1)]).toEqual([step.key, id, false]);
+        }
+        for (const other of blocksOf(hand, step).map(boxOfBlock)) {
+          const meets = ([0, 1, 2] as const).every((axis) => other.min[axis] < box.max[axis] - 1 && other.max[axis] > box.min[axis] + 1);
+          expect([step.key, meets]).toEqual([step.key, other.min.join() === box.min.join()]);
+        }
         for (const { id, by } of moving.filter((each) => hand.part(each.id).kind !== 'joint-pin' && hand.part(each.id).kind !== 'wing-nut')) {
           for (const share of [0, 0.25, 0.5, 0.75, 1]) {
             const { min, max } = boxRound([hand.body(id, 'new', [-by[0] * share, -by[1] * share, -by[2] * share])]);

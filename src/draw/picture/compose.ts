@@ -71,16 +71,18 @@ interface Sheet extends Pick<DrawnPicture, 'labels' | 'newPartShares' | 'enlarge
 
 const pictureFrom = ({ paper, marks, labels, ...rest }: Sheet): DrawnPicture => ({ ...toPicture(paper, marks), labels: labels.map(roundBox), ...rest });
 
-/** Room of a scene in the row over a picture, mm of paper. */
+/** Room of a scene in the row over a picture, mm of paper, and of one that stands there alone over a picture as wide as its page. */
 const FIRST: Paper = { width: 110, height: 52 };
+const ALONE: Paper & { readonly from: number } = { width: 140, height: 66, from: 160 };
 
 /** A sheet under a row of scenes, with a line between. */
 function underRow(scenes: readonly Scene[], sheet: Sheet, lineDrawing: LineDrawer): Sheet {
   if (scenes.length === 0) return sheet;
-  const width = Math.min(FIRST.width, (sheet.paper.width - SMALL_GAP * (scenes.length - 1)) / scenes.length);
-  const down = FIRST.height + SMALL_GAP;
+  const room = scenes.length === 1 && sheet.paper.width >= ALONE.from ? ALONE : FIRST;
+  const width = Math.min(room.width, (sheet.paper.width - SMALL_GAP * (scenes.length - 1)) / scenes.length);
+  const down = room.height + SMALL_GAP;
   const level = down - SMALL_GAP / 2;
-  const row = scenes.map((scene, index) => ({ at: [index * (width + SMALL_GAP), 0] as const, drawn: composed(scene, { width, height: FIRST.height }, lineDrawing) }));
+  const row = scenes.map((scene, index) => ({ at: [index * (width + SMALL_GAP), 0] as const, drawn: composed(scene, { width, height: room.height }, lineDrawing) }));
   return {
     ...sheet,
     paper: { width: sheet.paper.width, height: sheet.paper.height + down },

@@ -43,4 +43,4 @@ export const topOf = ({ at, shape }: Block): Vec3 => plus(at, [0, 0, shape.thick
 export const outOf = ({ at, out, shape }: Block, far: number): Vec3 => plus(plus(at, times(out, far)), [0, 0, shape.thickness / 2]);
 
 /** From a block's middle to its side on its way out, mm. */
-export const halfOut = ({ out, shape }: Block): number => (Math.abs(out[0]) > 0.5 ? shape.width : shape.height) / 2;
+export const halfOut = ({ out: [x, , z], shape }: Block): number => (Math.abs(z) > 0.5 ? shape.thickness : Math.abs(x) > 0.5 ? shape.width : shape.height) / 2;
