@@ -1,6 +1,11 @@
 import { Matrix4, Vector3 } from 'three';
 import type { Pose, Vec3 } from './types.ts';
 
+/** Used again by every call below, which is done with them before it ends: poses are told by the hundred thousand. */
+const [product, factor, vector] = [new Matrix4(), new Matrix4(), new Vector3()];
+
+const read = (pose: Pose): Matrix4 => factor.fromArray(pose as number[]);
+
 export const standstill: Pose = new Matrix4().toArray();
 
 export const moved = (by: Vec3): Pose => new Matrix4().makeTranslation(...by).toArray();
@@ -10,17 +15,19 @@ export const turned = (axis: Vec3, angle: number): Pose =>
   new Matrix4().makeRotationAxis(new Vector3(...axis).normalize(), angle).toArray();
 
 /** Applies the poses from the last to the first: `chained(a, b)` does b, then a. */
-export const chained = (...poses: readonly Pose[]): Pose =>
-  poses.reduce((left, right) => asMatrix(left).multiply(asMatrix(right)).toArray(), standstill);
+export const chained = (...poses: readonly Pose[]): Pose => {
+  product.identity();
+  for (const pose of poses) product.multiply(read(pose));
+  return product.toArray();
+};
 
-export const undone = (pose: Pose): Pose => asMatrix(pose).invert().toArray();
+export const undone = (pose: Pose): Pose => read(pose).invert().toArray();
 
-export const placed = (pose: Pose, point: Vec3): Vec3 =>
-  new Vector3(...point).applyMatrix4(asMatrix(pose)).toArray();
+export const placed = (pose: Pose, [x, y, z]: Vec3): Vec3 => vector.set(x, y, z).applyMatrix4(read(pose)).toArray();
 
 /** A direction turned with a pose. */
-export const pointed = (pose: Pose, direction: Vec3): Vec3 => {
-  const [x, y, z] = new Vector3(...direction).transformDirection(asMatrix(pose)).toArray();
+export const pointed = (pose: Pose, [towardsX, towardsY, towardsZ]: Vec3): Vec3 => {
+  const [x, y, z] = vector.set(towardsX, towardsY, towardsZ).transformDirection(read(pose)).toArray();
   return [rounded(x), rounded(y), rounded(z)];
 };
 
@@ -36,4 +43,4 @@ export function facing(at: Vec3, x: Vec3, y: Vec3, z: Vec3): Pose {
   return matrix.setPosition(...at).toArray();
 }
 
-export const asMatrix = (pose: Pose): Matrix4 => new Matrix4().fromArray([...pose]);
+export const asMatrix = (pose: Pose): Matrix4 => new Matrix4().fromArray(pose as number[]);

@@ -82,18 +82,20 @@ function stroke({ name, type, width, colour, round }: Pen, length: number): stri
  * round to nothing are left out.
  */
 export function pathData(points: readonly Vec2[], closed = false): string {
-  const corners = points.map(([x, y]) => [inHundredths(x), inHundredths(y)] as const);
-  const first = corners[0];
+  const [first] = points;
   if (!first) return '';
-  let [x, y] = first;
+  const [startX, startY] = [inHundredths(first[0]), inHundredths(first[1])];
+  let [x, y] = [startX, startY];
   let steps = '';
-  for (const [nextX, nextY] of corners.slice(1)) {
+  for (let p = 1; p < points.length; p++) {
+    const [toX, toY] = points[p] ?? first;
+    const [nextX, nextY] = [inHundredths(toX), inHundredths(toY)];
     if (nextX === x && nextY === y) continue;
-    steps += `${steps ? ' ' : 'l'}${written(nextX - x)} ${written(nextY - y)}`;
+    const [across, down] = [nextX - x, nextY - y];
+    steps += `${steps === '' ? 'l' : across < 0 ? '' : ' '}${written(across)}${down < 0 ? '' : ' '}${written(down)}`;
     [x, y] = [nextX, nextY];
   }
-  if (!steps) return '';
-  return `M${written(first[0])} ${written(first[1])}${steps.replaceAll(' -', '-')}${closed ? 'z' : ''}`;
+  return steps === '' ? '' : `M${written(startX)} ${written(startY)}${steps}${closed ? 'z' : ''}`;
 }
 
 function lengthOf(points: readonly Vec2[], closed: boolean): number {
@@ -120,7 +122,15 @@ function inHundredths(value: number): number {
   return Math.round(value * 100);
 }
 
-const written = (hundredths: number): string => String(hundredths / 100 || 0).replace(/^(-?)0\./, '$1.');
+function written(hundredths: number): string {
+  const size = Math.abs(hundredths);
+  const whole = Math.floor(size / 100);
+  const rest = size - 100 * whole;
+  const sign = hundredths < 0 ? '-' : '';
+  if (rest === 0) return whole === 0 ? '0' : `${sign}${whole}`;
+  const figures = rest % 10 === 0 ? `${rest / 10}` : rest < 10 ? `0${rest}` : `${rest}`;
+  return `${sign}${whole === 0 ? '' : whole}.${figures}`;
+}
 
 /** Dots of a thin line are 0.125 mm long, so dashes keep a third decimal. */
 const fine = (value: number): string => String(Number(value.toFixed(3)));

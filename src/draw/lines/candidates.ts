@@ -1,4 +1,4 @@
-import { flag, real, whole } from './arrays.ts';
+import { Reals, flag, real, whole } from './arrays.ts';
 import type { Crossings } from './crossings.ts';
 import type { Stage } from './stage.ts';
 
@@ -19,7 +19,7 @@ export interface Lines {
 
 /** The lines worth drawing. An inside corner with one face seen is always hidden by its other face. */
 export function candidateLines(stage: Stage, crossings: readonly Crossings[]): Lines {
-  const ends: number[] = [];
+  const ends = new Reals();
   const kinds: number[] = [];
   stage.topologies.forEach((topology, b) => {
     const [point, triangle] = [whole(stage.firstPoint, b), whole(stage.firstTriangle, b)];
@@ -34,15 +34,15 @@ export function candidateLines(stage: Stage, crossings: readonly Crossings[]): L
     }
   });
   for (const meeting of crossings) pushCrossings(ends, kinds, stage, meeting);
-  return { ends: Float64Array.from(ends), kinds: Uint8Array.from(kinds) };
+  return { ends: ends.done(), kinds: Uint8Array.from(kinds) };
 }
 
-function pushPoint(ends: number[], points: Float64Array, p: number): void {
-  ends.push(real(points, 3 * p), real(points, 3 * p + 1), real(points, 3 * p + 2));
+function pushPoint(ends: Reals, points: Float64Array, p: number): void {
+  for (let k = 3 * p; k < 3 * p + 3; k++) ends.push(real(points, k));
 }
 
 /** A crossing is an inside corner, so it is seen only where both faces are. */
-function pushCrossings(ends: number[], kinds: number[], stage: Stage, { first, second, segments }: Crossings): void {
+function pushCrossings(ends: Reals, kinds: number[], stage: Stage, { first, second, segments }: Crossings): void {
   const m = stage.matrices[first]?.elements ?? [];
   for (let s = 0; s < segments.length; s += 8) {
     const one = flag(stage.front, whole(stage.firstTriangle, first) + real(segments, s + 6));
@@ -50,9 +50,8 @@ function pushCrossings(ends: number[], kinds: number[], stage: Stage, { first, s
     if (one + other < 2) continue;
     kinds.push(crossing);
     for (let end = s; end < s + 6; end += 3) {
-      for (let k = 0; k < 3; k++) {
-        ends.push([0, 1, 2].reduce((sum, j) => sum + (m[4 * j + k] as number) * real(segments, end + j), m[12 + k] as number));
-      }
+      const [x, y, z] = [real(segments, end), real(segments, end + 1), real(segments, end + 2)];
+      for (let k = 0; k < 3; k++) ends.push((m[12 + k] as number) + (m[k] as number) * x + (m[4 + k] as number) * y + (m[8 + k] as number) * z);
     }
   }
 }

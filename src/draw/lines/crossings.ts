@@ -18,16 +18,12 @@ export interface Crossings {
 
 /** Finds where bodies enter each other, whatever the view. Bodies that only touch have no crossings. */
 export function crossingsOf(bodies: readonly Body[], topologies: readonly Topology[], caches: LineCaches): readonly Crossings[] {
-  const boxes = bodies.map((body, b) => [0, 1, 2].map((k) => extentAlong(item(topologies, b).box, body.pose, k)));
+  const boxes = boxesOf(bodies, topologies);
   const found: Crossings[] = [];
   bodies.forEach((one, first) => {
     for (let second = first + 1; second < bodies.length; second++) {
       const other = item(bodies, second);
-      const meets = item(boxes, first).every(([low, high], k) => {
-        const [otherLow, otherHigh] = item(item(boxes, second), k);
-        return low < otherHigh && otherLow < high;
-      });
-      if (!meets) continue;
+      if (!enter(boxes, 6 * first, 6 * second)) continue;
       const relative = new Matrix4().fromArray(one.pose).invert().multiply(new Matrix4().fromArray(other.pose)).elements;
       const ofFirst = remembered(caches.crossings, one.mesh, () => new WeakMap<typeof one.mesh, Map<string, Float64Array>>());
       const ofPair = remembered(ofFirst, other.mesh, () => new Map<string, Float64Array>());
@@ -36,6 +32,26 @@ export function crossingsOf(bodies: readonly Body[], topologies: readonly Topolo
     }
   });
   return found;
+}
+
+/** Least x y z and greatest x y z of the box round each body. */
+function boxesOf(bodies: readonly Body[], topologies: readonly Topology[]): Float64Array {
+  const boxes = new Float64Array(6 * bodies.length);
+  bodies.forEach(({ pose }, b) => {
+    for (let k = 0; k < 3; k++) {
+      const [low, high] = extentAlong(item(topologies, b).box, pose, k);
+      boxes[6 * b + k] = low;
+      boxes[6 * b + k + 3] = high;
+    }
+  });
+  return boxes;
+}
+
+/** Whether two boxes share more than a side. */
+function enter(boxes: Float64Array, one: number, other: number): boolean {
+  return real(boxes, one) < real(boxes, other + 3) && real(boxes, other) < real(boxes, one + 3)
+    && real(boxes, one + 1) < real(boxes, other + 4) && real(boxes, other + 1) < real(boxes, one + 4)
+    && real(boxes, one + 2) < real(boxes, other + 5) && real(boxes, other + 2) < real(boxes, one + 5);
 }
 
 /** Triangles of one body near the other, with their boxes, all in the first body's coordinates. */

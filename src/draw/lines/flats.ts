@@ -33,18 +33,24 @@ function facetsOf({ points, triangles }: Welded, leastHeight: number): Facets {
   const areas = new Float64Array(count);
   const sliver = new Uint8Array(count);
   for (let t = 0; t < count; t++) {
-    const [a, b, c] = [0, 1, 2].map((k) => 3 * whole(triangles, 3 * t + k)) as [number, number, number];
-    const [ux, uy, uz] = [0, 1, 2].map((k) => real(points, b + k) - real(points, a + k)) as [number, number, number];
-    const [vx, vy, vz] = [0, 1, 2].map((k) => real(points, c + k) - real(points, a + k)) as [number, number, number];
-    const n = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
-    const twice = Math.hypot(...n);
-    const longest = Math.max(Math.hypot(ux, uy, uz), Math.hypot(vx, vy, vz), Math.hypot(ux - vx, uy - vy, uz - vz));
-    normals.set(n.map((value) => (twice > 0 ? value / twice : 0)), 3 * t);
+    const [a, b, c] = [3 * whole(triangles, 3 * t), 3 * whole(triangles, 3 * t + 1), 3 * whole(triangles, 3 * t + 2)];
+    const [ux, uy, uz] = [real(points, b) - real(points, a), real(points, b + 1) - real(points, a + 1), real(points, b + 2) - real(points, a + 2)];
+    const [vx, vy, vz] = [real(points, c) - real(points, a), real(points, c + 1) - real(points, a + 1), real(points, c + 2) - real(points, a + 2)];
+    const [nx, ny, nz] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+    const twice = length(nx, ny, nz);
+    const longest = Math.max(length(ux, uy, uz), length(vx, vy, vz), length(ux - vx, uy - vy, uz - vz));
+    if (twice > 0) {
+      normals[3 * t] = nx / twice;
+      normals[3 * t + 1] = ny / twice;
+      normals[3 * t + 2] = nz / twice;
+    }
     areas[t] = twice / 2;
     sliver[t] = twice < leastHeight * longest ? 1 : 0;
   }
   return { normals, areas, sliver };
 }
+
+const length = (x: number, y: number, z: number): number => Math.sqrt(x * x + y * y + z * z);
 
 /** A sliver lies along its longest side, so it takes the direction of the triangle across that side. */
 function settledDirections(welded: Welded, neighbours: Int32Array, facets: Facets): Float64Array {

@@ -67,7 +67,12 @@ export function coverTriangle(grid: OpenGrid, member: number, points: Float64Arr
   const by = real(points, b + 1);
   const cy = real(points, c + 1);
   const top = slot(Math.max(ay, by, cy) - y, cell, rows);
-  for (let row = slot(Math.min(ay, by, cy) - y, cell, rows); row <= top; row++) {
+  const bottom = slot(Math.min(ay, by, cy) - y, cell, rows);
+  if (bottom === top) {
+    enterRow(grid, member, top, Math.min(ax, bx, cx), Math.max(ax, bx, cx));
+    return;
+  }
+  for (let row = bottom; row <= top; row++) {
     const low = y + (row - 1e-6) * cell;
     const high = y + (row + 1 + 1e-6) * cell;
     const left = Math.min(leftWithin(ax, ay, bx, by, low, high), leftWithin(bx, by, cx, cy, low, high), leftWithin(cx, cy, ax, ay, low, high));
@@ -112,11 +117,23 @@ export function sealGrid({ entries, count, ...grid }: OpenGrid): Grid {
   return { ...grid, starts, members };
 }
 
-/**
- * Calls `visit` with every cell that a straight line may touch and the shares of the line, 0…1,
- * between which it can be there; stops when `visit` returns true.
- */
-export function alongLine(grid: Grid | OpenGrid, x0: number, y0: number, x1: number, y1: number, visit: (cell: number, from: number, to: number) => boolean): void {
+/** The cells along a line, as `walkAlong` leaves them; one walk serves line after line. */
+export interface Walk {
+  /** As many of the following as count. */
+  count: number;
+  cells: Int32Array;
+  /** Shares of the line, 0…1, between which it can be in each cell. */
+  from: Float64Array;
+  to: Float64Array;
+}
+
+/** A walk to be used again and again. */
+export function newWalk(): Walk {
+  return { count: 0, cells: new Int32Array(256), from: new Float64Array(256), to: new Float64Array(256) };
+}
+
+/** Finds every cell that a straight line may touch. */
+export function walkAlong(walk: Walk, grid: Grid | OpenGrid, x0: number, y0: number, x1: number, y1: number): void {
   const dx = x1 - x0;
   const dy = y1 - y0;
   const flat = Math.abs(dx) >= Math.abs(dy);
@@ -128,6 +145,7 @@ export function alongLine(grid: Grid | OpenGrid, x0: number, y0: number, x1: num
   const sideSlots = flat ? grid.rows : grid.columns;
   const margin = 1e-6 * grid.cell;
   const last = slot(Math.max(start, start + run) + margin, grid.cell, slots);
+  walk.count = 0;
   for (let k = slot(Math.min(start, start + run) - margin, grid.cell, slots); k <= last; k++) {
     const one = run === 0 ? 0 : (k * grid.cell - margin - start) / run;
     const other = run === 0 ? 1 : ((k + 1) * grid.cell + margin - start) / run;
@@ -137,8 +155,24 @@ export function alongLine(grid: Grid | OpenGrid, x0: number, y0: number, x1: num
     const p = side + from * slope;
     const q = side + to * slope;
     const end = slot(Math.max(p, q) + margin, grid.cell, sideSlots);
-    for (let j = slot(Math.min(p, q) - margin, grid.cell, sideSlots); j <= end; j++) {
-      if (visit(flat ? j * grid.columns + k : k * grid.columns + j, from, to)) return;
-    }
+    for (let j = slot(Math.min(p, q) - margin, grid.cell, sideSlots); j <= end; j++) noteCell(walk, flat ? j * grid.columns + k : k * grid.columns + j, from, to);
   }
+}
+
+function noteCell(walk: Walk, cell: number, from: number, to: number): void {
+  if (walk.count === walk.cells.length) lengthen(walk);
+  walk.cells[walk.count] = cell;
+  walk.from[walk.count] = from;
+  walk.to[walk.count] = to;
+  walk.count++;
+}
+
+function lengthen(walk: Walk): void {
+  const { cells, from, to } = walk;
+  walk.cells = new Int32Array(2 * cells.length);
+  walk.from = new Float64Array(2 * cells.length);
+  walk.to = new Float64Array(2 * cells.length);
+  walk.cells.set(cells);
+  walk.from.set(from);
+  walk.to.set(to);
 }

@@ -3,7 +3,7 @@ import type { Vec2 } from '../../model/index.ts';
 import type { View } from '../../scene/index.ts';
 import type { Body, LineDrawing, Region, Stroke } from '../types.ts';
 import { networkOf } from './arrangement.ts';
-import { item, real } from './arrays.ts';
+import { Wholes, item, real, whole } from './arrays.ts';
 import type { LineCaches } from './caches.ts';
 import { cachedTopology, newLineCaches, numbersKey, remembered } from './caches.ts';
 import { candidateLines } from './candidates.ts';
@@ -21,7 +21,7 @@ import type { Tolerances } from './tolerances.ts';
 import { viewMatrix } from './viewMatrix.ts';
 import { visiblePieces } from './visible.ts';
 import { weighLinks } from './weights.ts';
-import type { WeightedLink } from './weights.ts';
+import type { WeightedLinks } from './weights.ts';
 
 /**
  * Draws closed bodies as lines with what is hidden left out, in mm of the scene on the view plane.
@@ -47,33 +47,38 @@ export function lineDrawing(bodies: readonly Body[], view: View, options: { read
 }
 
 /** Strokes of all bodies together, and of each body that is wanted apart (`apart` has its id at its place, null else). */
-function strokesOf(nodes: Nodes, links: readonly WeightedLink[], tolerances: Tolerances, apart: readonly (string | null)[]): readonly Stroke[] {
-  const chained = (weight: Stroke['weight'], own: readonly WeightedLink[]): Stroke[] => chainLinks(nodes, own)
+function strokesOf(nodes: Nodes, links: WeightedLinks, tolerances: Tolerances, apart: readonly (string | null)[]): readonly Stroke[] {
+  const firstAt = new Int32Array(nodes.x.count).fill(-1);
+  const chained = (weight: Stroke['weight'], chosen: Int32Array): Stroke[] => chainLinks(nodes, links, chosen, firstAt)
     .map((chain) => ({ weight, points: finish(nodes, chain.nodes, chain.closed, tolerances), closed: chain.closed }))
     .filter(({ points }) => points.length > 1);
   return (['outline', 'edge'] as const).flatMap((weight) => {
     const { together, byOwner } = sortedOut(links, weight, apart);
-    const byBody = apart.flatMap((body, index) => (body === null ? [] :
-      chained(weight, byOwner.get(index) ?? []).map((stroke) => ({ ...stroke, body }))));
-    return [...chained(weight, together), ...byBody];
+    const byBody = apart.flatMap((body, index) => {
+      const own = byOwner.get(index);
+      return body === null || own === undefined ? [] : chained(weight, own.done()).map((stroke) => ({ ...stroke, body }));
+    });
+    return [...chained(weight, together.done()), ...byBody];
   });
 }
 
 /** Links of a weight: those of bodies that are drawn together, and those of each other body, all found in one pass. */
-function sortedOut(links: readonly WeightedLink[], weight: Stroke['weight'], apart: readonly (string | null)[]): { readonly together: readonly WeightedLink[]; readonly byOwner: ReadonlyMap<number, readonly WeightedLink[]> } {
-  const together: WeightedLink[] = [];
-  const byOwner = new Map<number, WeightedLink[]>();
-  for (const link of links) {
-    if (link.weight !== weight) continue;
-    if ((apart[link.owner] ?? null) === null) together.push(link);
-    else if (!byOwner.get(link.owner)?.push(link)) byOwner.set(link.owner, [link]);
+function sortedOut(links: WeightedLinks, weight: Stroke['weight'], apart: readonly (string | null)[]): { readonly together: Wholes; readonly byOwner: ReadonlyMap<number, Wholes> } {
+  const together = new Wholes();
+  const byOwner = new Map<number, Wholes>();
+  const wanted = weight === 'outline' ? 1 : 0;
+  for (let l = 0; l < links.count; l++) {
+    if (whole(links.outline, l) !== wanted) continue;
+    const owner = whole(links.owner, l);
+    if ((apart[owner] ?? null) === null) together.push(l);
+    else remembered(byOwner, owner, () => new Wholes()).push(l);
   }
   return { together, byOwner };
 }
 
 /** Nodes as points: straight runs without points between, rounded. */
 function finish(nodes: Nodes, chain: readonly number[], closed: boolean, tolerances: Tolerances): readonly Vec2[] {
-  const points = chain.map((n): Vec2 => [item(nodes.x, n), item(nodes.y, n)]);
+  const points = chain.map((n): Vec2 => [real(nodes.x.values, n), real(nodes.y.values, n)]);
   return roundPoints(dropStraight(points, closed, tolerances.straight), closed, tolerances.rounding);
 }
 
@@ -98,13 +103,15 @@ function ownOutlineArea(caches: LineCaches, mesh: Body['mesh'], topology: Stage[
 }
 
 function boundsOf(strokes: readonly Stroke[]): LineDrawing['bounds'] {
-  const points = Float64Array.from(strokes.flatMap((stroke) => stroke.points.flat()));
-  if (points.length === 0) return { min: [0, 0], max: [0, 0] };
-  const box = [Infinity, Infinity, -Infinity, -Infinity] as [number, number, number, number];
-  for (let p = 0; p < points.length; p++) {
-    const k = p % 2;
-    box[k] = Math.min(box[k] as number, real(points, p));
-    box[k + 2] = Math.max(box[k + 2] as number, real(points, p));
+  if (strokes.length === 0) return { min: [0, 0], max: [0, 0] };
+  const [min, max]: [[number, number], [number, number]] = [[Infinity, Infinity], [-Infinity, -Infinity]];
+  for (const { points } of strokes) {
+    for (const [x, y] of points) {
+      min[0] = Math.min(min[0], x);
+      min[1] = Math.min(min[1], y);
+      max[0] = Math.max(max[0], x);
+      max[1] = Math.max(max[1], y);
+    }
   }
-  return { min: [box[0], box[1]], max: [box[2], box[3]] };
+  return { min, max };
 }

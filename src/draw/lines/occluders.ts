@@ -1,6 +1,7 @@
-import { flag, real, whole } from './arrays.ts';
+import { Reals, Wholes, flag, real, whole } from './arrays.ts';
 import type { Grid } from './grid.ts';
 import { coverTriangle, gridOver, sealGrid } from './grid.ts';
+import { greatestFirst } from './nearestOrder.ts';
 import type { Stage } from './stage.ts';
 import type { Tolerances } from './tolerances.ts';
 
@@ -44,19 +45,18 @@ export function occludersOf(stage: Stage, tolerances: Tolerances): Occluders {
 }
 
 /** Triangles seen, by their nearest point; those without any area on the view plane hide nothing. */
-function nearestFirst(stage: Stage): Int32Array {
-  const found: number[] = [];
-  const nearest = new Float64Array(stage.front.length);
-  for (let t = 0; t < stage.front.length; t++) {
-    if (flag(stage.front, t) === 0) continue;
-    const a = 3 * whole(stage.triangles, 3 * t);
-    const b = 3 * whole(stage.triangles, 3 * t + 1);
-    const c = 3 * whole(stage.triangles, 3 * t + 2);
-    if (!(doubleArea(stage.points, a, b, c) > 1e-18 * stage.diagonal * stage.diagonal)) continue;
-    nearest[t] = Math.max(real(stage.points, a + 2), real(stage.points, b + 2), real(stage.points, c + 2));
+function nearestFirst({ front, triangles, points, diagonal }: Stage): Int32Array {
+  const [found, nearest] = [new Wholes(), new Reals()];
+  for (let t = 0; t < front.length; t++) {
+    if (flag(front, t) === 0) continue;
+    const a = 3 * whole(triangles, 3 * t);
+    const b = 3 * whole(triangles, 3 * t + 1);
+    const c = 3 * whole(triangles, 3 * t + 2);
+    if (!(doubleArea(points, a, b, c) > 1e-18 * diagonal * diagonal)) continue;
     found.push(t);
+    nearest.push(Math.max(real(points, a + 2), real(points, b + 2), real(points, c + 2)));
   }
-  return Int32Array.from(found).sort((t, u) => real(nearest, u) - real(nearest, t) || t - u);
+  return greatestFirst(nearest.done()).map((place) => whole(found.values, place));
 }
 
 function doubleArea(p: Float64Array, a: number, b: number, c: number): number {

@@ -29,7 +29,7 @@ export function outlineArea(topology: Topology, matrix: readonly number[]): numb
   for (let k = 1; k < levels.length; k++) {
     const middle = (item(levels, k) + item(levels, k - 1)) / 2;
     for (; next < sides.length && item(sides, next).y0 < middle; next++) open.push(item(sides, next));
-    open = open.filter((side) => side.y1 > middle);
+    if (open.some((side) => side.y1 <= middle)) open = open.filter((side) => side.y1 > middle);
     area += coveredWidth(open, middle) * (item(levels, k) - item(levels, k - 1));
   }
   return area;
@@ -64,13 +64,23 @@ function levelsOf(sides: readonly Side[]): readonly number[] {
 
 /** Width covered at a height: where at least one face seen lies over the paper. */
 function coveredWidth(sides: readonly Side[], y: number): number {
-  const crossings = sides
-    .map(({ x0, y0, x1, y1, step }) => ({ x: x0 + ((y - y0) / (y1 - y0)) * (x1 - x0), step }))
-    .sort((p, q) => p.x - q.x);
-  let [layers, width] = [0, 0];
-  crossings.forEach(({ x, step }, k) => {
-    if (layers > 0) width += x - item(crossings, k - 1).x;
-    layers += step;
+  const places = new Float64Array(sides.length);
+  const steps = new Int32Array(sides.length);
+  sides.forEach(({ x0, y0, x1, y1, step }, k) => {
+    const x = x0 + ((y - y0) / (y1 - y0)) * (x1 - x0);
+    // Few sides cross one height, so each is put in its place.
+    let place = k;
+    for (; place > 0 && real(places, place - 1) > x; place--) {
+      places[place] = real(places, place - 1);
+      steps[place] = whole(steps, place - 1);
+    }
+    places[place] = x;
+    steps[place] = step;
   });
+  let [layers, width] = [0, 0];
+  for (let k = 0; k < sides.length; k++) {
+    if (layers > 0) width += real(places, k) - real(places, k - 1);
+    layers += whole(steps, k);
+  }
   return width;
 }

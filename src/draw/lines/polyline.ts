@@ -16,7 +16,8 @@ export function dropStraight(points: readonly Vec2[], closed: boolean, tolerance
 }
 
 function keepCorners(points: readonly Vec2[], tolerance: number): readonly Vec2[] {
-  const keep = new Set([0, points.length - 1]);
+  const keep = new Uint8Array(points.length);
+  keep[0] = keep[points.length - 1] = 1;
   const open: [number, number][] = [[0, points.length - 1]];
   for (let span = open.pop(); span; span = open.pop()) {
     const [from, to] = span;
@@ -26,10 +27,10 @@ function keepCorners(points: readonly Vec2[], tolerance: number): readonly Vec2[
       if (off > most) [worst, most] = [p, off];
     }
     if (worst < 0) continue;
-    keep.add(worst);
+    keep[worst] = 1;
     open.push([from, worst], [worst, to]);
   }
-  return points.filter((_, p) => keep.has(p));
+  return points.filter((_, p) => keep[p] === 1);
 }
 
 /** Distance of a point from the straight piece between two others. */
@@ -42,18 +43,31 @@ function offLine(point: Vec2, from: Vec2, to: Vec2): number {
   const dy = to[1] - ay;
   const square = dx * dx + dy * dy;
   const share = square > 0 ? Math.min(1, Math.max(0, ((px - ax) * dx + (py - ay) * dy) / square)) : 0;
-  return Math.hypot(px - ax - share * dx, py - ay - share * dy);
+  const offX = px - ax - share * dx;
+  const offY = py - ay - share * dy;
+  return Math.sqrt(offX * offX + offY * offY);
 }
 
 /** The point of a closed line at which it turns most: a good place to begin. */
 function sharpest(points: readonly Vec2[]): number {
-  const fold = (p: number): number => {
-    const [x, y] = item(points, p);
-    const [ax, ay] = item(points, (p + points.length - 1) % points.length);
-    const [bx, by] = item(points, (p + 1) % points.length);
-    return ((ax - x) * (bx - x) + (ay - y) * (by - y)) / (Math.hypot(ax - x, ay - y) * Math.hypot(bx - x, by - y) || 1);
-  };
-  return points.reduce((best, _, p) => (fold(p) > fold(best) + 1e-9 ? p : best), 0);
+  let best = 0;
+  let most = foldAt(points, 0);
+  for (let p = 1; p < points.length; p++) {
+    const fold = foldAt(points, p);
+    if (fold <= most + 1e-9) continue;
+    best = p;
+    most = fold;
+  }
+  return best;
+}
+
+/** Cosine of the angle between the two ways from a point of a closed line: 1 where it turns back, −1 where it goes on. */
+function foldAt(points: readonly Vec2[], p: number): number {
+  const [x, y] = item(points, p);
+  const before = item(points, p === 0 ? points.length - 1 : p - 1);
+  const after = item(points, p === points.length - 1 ? 0 : p + 1);
+  const [ax, ay, bx, by] = [before[0] - x, before[1] - y, after[0] - x, after[1] - y];
+  return (ax * bx + ay * by) / (Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by)) || 1);
 }
 
 function farthest(points: readonly Vec2[]): number {

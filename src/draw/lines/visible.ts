@@ -1,67 +1,81 @@
-import { real, whole } from './arrays.ts';
+import { Reals, Wholes, real, whole } from './arrays.ts';
 import type { Lines } from './candidates.ts';
-import { alongLine } from './grid.ts';
+import { newWalk, walkAlong } from './grid.ts';
+import type { Walk } from './grid.ts';
 import type { Occluders } from './occluders.ts';
 import { greatestZ, planeAt, stride } from './occluders.ts';
 import type { Tolerances } from './tolerances.ts';
 
-/** A straight piece of a line that nothing hides. */
-export interface Piece {
-  /** Place of the line in the list of lines. */
-  readonly line: number;
-  /** Shares of the line, 0…1, at which the piece begins and ends. */
-  readonly from: number;
-  readonly to: number;
+/** Straight pieces of lines that nothing hides. */
+export interface Pieces {
+  /** Place of each piece's line in the list of lines. */
+  readonly line: Int32Array;
+  /** Shares of the line, 0…1, at which each piece begins and ends. */
+  readonly from: Float64Array;
+  readonly to: Float64Array;
+}
+
+/** The stretches of one line that are hidden, as shares of it: in order and apart from each other. */
+interface Hidden {
+  count: number;
+  from: Float64Array;
+  to: Float64Array;
 }
 
 /** Cuts every line into the pieces that are seen. */
-export function visiblePieces(lines: Lines, occluders: Occluders, tolerances: Tolerances): readonly Piece[] {
+export function visiblePieces(lines: Lines, occluders: Occluders, tolerances: Tolerances): Pieces {
   const tested = new Int32Array(occluders.triangles.length).fill(-1);
-  const pieces: Piece[] = [];
-  for (let line = 0; line < lines.kinds.length; line++) {
-    const length = Math.hypot(real(lines.ends, 6 * line + 3) - real(lines.ends, 6 * line), real(lines.ends, 6 * line + 4) - real(lines.ends, 6 * line + 1));
+  const hidden: Hidden = { count: 0, from: new Float64Array(64), to: new Float64Array(64) };
+  const walk = newWalk();
+  const [line, from, to] = [new Wholes(), new Reals(), new Reals()];
+  for (let l = 0; l < lines.kinds.length; l++) {
+    const dx = real(lines.ends, 6 * l + 3) - real(lines.ends, 6 * l);
+    const dy = real(lines.ends, 6 * l + 4) - real(lines.ends, 6 * l + 1);
+    const length = Math.sqrt(dx * dx + dy * dy);
     if (length < tolerances.sliver) continue;
-    const hidden = hiddenSpans(lines.ends, line, occluders, tested, tolerances.behind);
-    let from = 0;
-    for (const [start, end] of hidden) {
-      if ((start - from) * length > tolerances.sliver) pieces.push({ line, from, to: start });
-      if (end > from) from = end;
+    findHidden(hidden, lines.ends, l, occluders, tested, tolerances.behind, walk);
+    let start = 0;
+    for (let h = 0; h <= hidden.count; h++) {
+      const end = h < hidden.count ? real(hidden.from, h) : 1;
+      if ((end - start) * length > tolerances.sliver) {
+        line.push(l);
+        from.push(start);
+        to.push(end);
+      }
+      if (h < hidden.count) start = real(hidden.to, h);
     }
-    if ((1 - from) * length > tolerances.sliver) pieces.push({ line, from, to: 1 });
   }
-  return pieces;
+  return { line: line.done(), from: from.done(), to: to.done() };
 }
 
-/** Spans of a line (shares, sorted by their start) that lie behind a face. */
-function hiddenSpans(ends: Float64Array, line: number, occluders: Occluders, tested: Int32Array, behind: number): readonly (readonly [number, number])[] {
+/** Gathers the stretches of a line that lie behind a face. */
+function findHidden(hidden: Hidden, ends: Float64Array, line: number, occluders: Occluders, tested: Int32Array, behind: number, walk: Walk): void {
   const x0 = real(ends, 6 * line);
   const y0 = real(ends, 6 * line + 1);
   const z0 = real(ends, 6 * line + 2);
   const x1 = real(ends, 6 * line + 3);
   const y1 = real(ends, 6 * line + 4);
   const z1 = real(ends, 6 * line + 5);
-  const { grid, numbers } = occluders;
-  const spans: [number, number][] = [];
-  alongLine(grid, x0, y0, x1, y1, (cell, from, to) => {
-    const farthest = Math.min(z0 + from * (z1 - z0), z0 + to * (z1 - z0));
-    const end = whole(grid.starts, cell + 1);
-    for (let m = whole(grid.starts, cell); m < end; m++) {
-      const face = whole(grid.members, m);
+  const { grid: { starts, members }, numbers } = occluders;
+  hidden.count = 0;
+  walkAlong(walk, occluders.grid, x0, y0, x1, y1);
+  for (let w = 0; w < walk.count; w++) {
+    const cell = whole(walk.cells, w);
+    const farthest = Math.min(z0 + real(walk.from, w) * (z1 - z0), z0 + real(walk.to, w) * (z1 - z0));
+    const end = whole(starts, cell + 1);
+    for (let m = whole(starts, cell); m < end; m++) {
+      const face = whole(members, m);
       if (real(numbers, stride * face + greatestZ) <= farthest) break;
       if (whole(tested, face) === line) continue;
       tested[face] = line;
-      const span = hiddenBy(numbers, stride * face, x0, y0, z0, x1, y1, z1, behind);
-      if (!span) continue;
-      spans.push(span);
-      if (span[0] <= 0 && span[1] >= 1) return true;
+      hide(hidden, numbers, stride * face, x0, y0, z0, x1, y1, z1, behind);
+      if (hidden.count === 1 && real(hidden.from, 0) <= 0 && real(hidden.to, 0) >= 1) return;
     }
-    return false;
-  });
-  return spans.length < 2 ? spans : spans.sort((p, q) => p[0] - q[0] || p[1] - q[1]);
+  }
 }
 
-/** The one span of a line behind a face: within its three sides and deeper than `behind` under its plane. */
-function hiddenBy(f: Float64Array, at: number, x0: number, y0: number, z0: number, x1: number, y1: number, z1: number, behind: number): [number, number] | null {
+/** Adds the one stretch of a line behind a face: within its three sides and deeper than `behind` under its plane. */
+function hide(hidden: Hidden, f: Float64Array, at: number, x0: number, y0: number, z0: number, x1: number, y1: number, z1: number, behind: number): void {
   let from = 0;
   let to = 1;
   for (let side = at; side < at + planeAt; side += 3) {
@@ -70,10 +84,11 @@ function hiddenBy(f: Float64Array, at: number, x0: number, y0: number, z0: numbe
     const c = real(f, side + 2);
     const p = a * x0 + b * y0 - c;
     const q = a * x1 + b * y1 - c;
-    if (p < 0 && q < 0) return null;
-    if (p < 0) from = Math.max(from, p / (p - q));
-    else if (q < 0) to = Math.min(to, p / (p - q));
-    if (from >= to) return null;
+    if (p < 0) {
+      if (q < 0) return;
+      from = Math.max(from, p / (p - q));
+    } else if (q < 0) to = Math.min(to, p / (p - q));
+    if (from >= to) return;
   }
   const plane = at + planeAt;
   const nx = real(f, plane);
@@ -82,14 +97,45 @@ function hiddenBy(f: Float64Array, at: number, x0: number, y0: number, z0: numbe
   const d = real(f, plane + 3) - behind;
   const p = d - (nx * x0 + ny * y0 + nz * z0);
   const q = d - (nx * x1 + ny * y1 + nz * z1);
-  if (p <= 0 && q <= 0) return null;
-  if (p <= 0) from = Math.max(from, p / (p - q));
-  else if (q <= 0) to = Math.min(to, p / (p - q));
-  return from < to ? [from, to] : null;
+  if (p <= 0) {
+    if (q <= 0) return;
+    from = Math.max(from, p / (p - q));
+  } else if (q <= 0) to = Math.min(to, p / (p - q));
+  if (from < to) addStretch(hidden, from, to);
 }
 
-/** Point of a line at a share of its length: x y z in view coordinates. */
-export function pointOnLine(lines: Lines, line: number, share: number): readonly [number, number, number] {
-  const at = (k: number): number => real(lines.ends, 6 * line + k) + share * (real(lines.ends, 6 * line + 3 + k) - real(lines.ends, 6 * line + k));
-  return [at(0), at(1), at(2)];
+/** Joins a stretch with those that it meets. */
+function addStretch(hidden: Hidden, from: number, to: number): void {
+  let first = 0;
+  while (first < hidden.count && real(hidden.to, first) < from) first++;
+  let last = first;
+  while (last < hidden.count && real(hidden.from, last) <= to) last++;
+  if (first < last) {
+    hidden.from[first] = Math.min(from, real(hidden.from, first));
+    hidden.to[first] = Math.max(to, real(hidden.to, last - 1));
+    hidden.from.copyWithin(first + 1, last, hidden.count);
+    hidden.to.copyWithin(first + 1, last, hidden.count);
+    hidden.count -= last - first - 1;
+    return;
+  }
+  if (hidden.count === hidden.from.length) makeRoom(hidden);
+  hidden.from.copyWithin(first + 1, first, hidden.count);
+  hidden.to.copyWithin(first + 1, first, hidden.count);
+  hidden.from[first] = from;
+  hidden.to[first] = to;
+  hidden.count++;
+}
+
+function makeRoom(hidden: Hidden): void {
+  const { from, to } = hidden;
+  hidden.from = new Float64Array(2 * from.length);
+  hidden.to = new Float64Array(2 * to.length);
+  hidden.from.set(from);
+  hidden.to.set(to);
+}
+
+/** Coordinate k (x y z) of the point of a line at a share of its length, in view coordinates. */
+export function onLine(lines: Lines, line: number, share: number, k: 0 | 1 | 2): number {
+  const start = real(lines.ends, 6 * line + k);
+  return start + share * (real(lines.ends, 6 * line + 3 + k) - start);
 }

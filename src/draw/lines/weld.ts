@@ -1,5 +1,6 @@
 import type { Mesh } from '../../model/index.ts';
-import { item, real } from './arrays.ts';
+import { Reals, Wholes, real, whole } from './arrays.ts';
+import { hashOf } from './nodes.ts';
 
 /** Points and triangles of a mesh in which every place is one point and every triangle has three. */
 export interface Welded {
@@ -7,42 +8,69 @@ export interface Welded {
   readonly triangles: Int32Array;
 }
 
+/** Places that are kept, in cells of eight tolerances by a hash of column, row and layer. */
+interface Kept {
+  readonly points: Reals;
+  /** The first place of each hash and the next with the same, or −1. */
+  readonly buckets: Int32Array;
+  readonly next: Wholes;
+  readonly tolerance: number;
+}
+
 /** Joins points nearer than `tolerance` (mm) and drops the triangles that vanish by it. */
 export function weld(mesh: Mesh, tolerance: number): Welded {
-  const kept: number[] = [];
-  const cell = tolerance * 8;
-  const buckets = new Map<string, number[]>();
   const names = new Int32Array(mesh.positions.length / 3);
+  const kept = { points: new Reals(), buckets: new Int32Array(2 ** Math.ceil(Math.log2(2 * names.length + 2))).fill(-1), next: new Wholes(), tolerance };
   for (let p = 0; p < names.length; p++) {
-    const at = [0, 1, 2].map((k) => real(mesh.positions, 3 * p + k)) as [number, number, number];
-    const near = nearKeys(at, cell, tolerance).flatMap((key) => buckets.get(key) ?? [])
-      .find((q) => distance(kept, q, at) <= tolerance);
-    names[p] = near ?? kept.length / 3;
-    if (near !== undefined) continue;
-    const key = at.map((v) => Math.floor(v / cell)).join();
-    const bucket = buckets.get(key);
-    if (bucket) bucket.push(kept.length / 3);
-    else buckets.set(key, [kept.length / 3]);
-    kept.push(...at);
+    const [x, y, z] = [real(mesh.positions, 3 * p), real(mesh.positions, 3 * p + 1), real(mesh.positions, 3 * p + 2)];
+    const near = keptNear(kept, x, y, z);
+    names[p] = near < 0 ? keep(kept, x, y, z) : near;
   }
-  return { points: Float64Array.from(kept), triangles: renamed(mesh.triangles, names) };
+  return { points: kept.points.done(), triangles: renamed(mesh.triangles, names) };
 }
+
+/** A place kept within the tolerance, or −1: looked for in the cells that a ball of that radius reaches. */
+function keptNear(kept: Kept, x: number, y: number, z: number): number {
+  const { tolerance } = kept;
+  const [lastI, lastJ, lastK] = [cellOf(kept, x + tolerance), cellOf(kept, y + tolerance), cellOf(kept, z + tolerance)];
+  for (let i = cellOf(kept, x - tolerance); i <= lastI; i++) {
+    for (let j = cellOf(kept, y - tolerance); j <= lastJ; j++) {
+      for (let k = cellOf(kept, z - tolerance); k <= lastK; k++) {
+        const found = keptIn(kept, bucketOf(kept, i, j, k), x, y, z);
+        if (found >= 0) return found;
+      }
+    }
+  }
+  return -1;
+}
+
+function keptIn({ points: { values }, buckets, next, tolerance }: Kept, bucket: number, x: number, y: number, z: number): number {
+  for (let q = whole(buckets, bucket); q >= 0; q = whole(next.values, q)) {
+    const [dx, dy, dz] = [real(values, 3 * q) - x, real(values, 3 * q + 1) - y, real(values, 3 * q + 2) - z];
+    if (dx * dx + dy * dy + dz * dz <= tolerance * tolerance) return q;
+  }
+  return -1;
+}
+
+function keep(kept: Kept, x: number, y: number, z: number): number {
+  const made = kept.next.count;
+  const bucket = bucketOf(kept, cellOf(kept, x), cellOf(kept, y), cellOf(kept, z));
+  for (const value of [x, y, z]) kept.points.push(value);
+  kept.next.push(whole(kept.buckets, bucket));
+  kept.buckets[bucket] = made;
+  return made;
+}
+
+const cellOf = ({ tolerance }: Kept, value: number): number => Math.floor(value / (8 * tolerance));
+
+const bucketOf = ({ buckets }: Kept, i: number, j: number, k: number): number => hashOf(Math.imul(i, 31) + j, k, buckets.length);
 
 function renamed(triangles: Uint32Array, names: Int32Array): Int32Array {
-  const kept: number[] = [];
+  const kept = new Wholes();
   for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [0, 1, 2].map((k) => names[triangles[t + k] as number]) as [number, number, number];
-    if (a !== b && b !== c && c !== a) kept.push(a, b, c);
+    const [a, b, c] = [whole(names, triangles[t] as number), whole(names, triangles[t + 1] as number), whole(names, triangles[t + 2] as number)];
+    if (a === b || b === c || c === a) continue;
+    for (const corner of [a, b, c]) kept.push(corner);
   }
-  return Int32Array.from(kept);
-}
-
-/** The cells that a ball of the tolerance's radius reaches: one, but for points near a cell's side. */
-function nearKeys(at: readonly number[], cell: number, tolerance: number): readonly string[] {
-  const spans = at.map((v) => [...new Set([Math.floor((v - tolerance) / cell), Math.floor((v + tolerance) / cell)])]);
-  return item(spans, 0).flatMap((x) => item(spans, 1).flatMap((y) => item(spans, 2).map((z) => `${x},${y},${z}`)));
-}
-
-function distance(points: readonly number[], p: number, at: readonly [number, number, number]): number {
-  return Math.hypot(item(points, 3 * p) - at[0], item(points, 3 * p + 1) - at[1], item(points, 3 * p + 2) - at[2]);
+  return kept.done();
 }

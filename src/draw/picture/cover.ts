@@ -51,19 +51,19 @@ export function coverOf(drawing: LineDrawing, paints: Paints): Cover {
     cell,
     columns,
     rows,
-    fresh: summed(cells, (i) => cells.paint[i] === paintNumber.tint),
-    body: summed(cells, (i) => cells.paint[i] === paintNumber.white),
-    lines: summed(cells, (i) => cells.lines[i] === 1),
+    fresh: summed(cells, cells.paint, paintNumber.tint),
+    body: summed(cells, cells.paint, paintNumber.white),
+    lines: summed(cells, cells.lines, 1),
   };
 }
 
-function summed({ columns, rows }: Grid, covered: (cell: number) => boolean): Int32Array {
+function summed({ columns, rows }: Grid, cells: Uint8Array, covered: number): Int32Array {
   const wide = columns + 1;
   const table = new Int32Array(wide * (rows + 1));
   for (let row = 0; row < rows; row++) {
     let inRow = 0;
     for (let column = 0; column < columns; column++) {
-      if (covered(row * columns + column)) inRow += 1;
+      if (cells[row * columns + column] === covered) inRow += 1;
       table[(row + 1) * wide + column + 1] = (table[row * wide + column + 1] ?? 0) + inRow;
     }
   }
@@ -159,9 +159,14 @@ export function takenByDisc(cover: Cover, fit: Fit, centre: Vec2, radius: number
 export function takenAlong(cover: Cover, fit: Fit, from: Vec2, to: Vec2): Taken {
   const steps = Math.max(1, Math.round(apart(from, to) / 1.5));
   const way = minus(to, from);
-  const spots: Taken[] = [];
-  for (let i = 0; i < steps; i++) spots.push(takenBy(cover, fit, boxRound(plus(from, way, (i + 0.5) / steps), 0.5, 0.5)));
-  return mean(spots);
+  let [fresh, body, lines] = [0, 0, 0];
+  for (let i = 0; i < steps; i++) {
+    const taken = takenBy(cover, fit, boxRound(plus(from, way, (i + 0.5) / steps), 0.5, 0.5));
+    fresh += taken.fresh / steps;
+    body += taken.body / steps;
+    lines += taken.lines / steps;
+  }
+  return { fresh, body, lines };
 }
 
 function mean(all: readonly Taken[]): Taken {

@@ -1,3 +1,4 @@
+import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
 import { arrowReach, type Arrow } from './arrows.ts';
 import { takenAlong, takenBy, type Cover } from './cover.ts';
@@ -32,16 +33,30 @@ const enough = 80;
  */
 export function onGround(places: readonly Place[], ground: Ground): Place[] {
   const inOrder = places.map((place, i) => ({ place, i })).sort((a, b) => a.place.cost - b.place.cost || a.i - b.i);
+  const shafts = ground.arrows.map(shaftOf);
   const found: Place[] = [];
+  const cheapest: number[] = [];
   for (const { place } of inOrder) {
-    if (found.length >= enough && found.filter((one) => one.cost <= place.cost).length >= enough) break;
-    if (allowed(place, ground)) found.push({ ...place, cost: place.cost + groundCost(place, ground) });
+    if ((cheapest[enough - 1] ?? Infinity) <= place.cost) break;
+    if (!allowed(place, ground)) continue;
+    const cost = place.cost + groundCost(place, ground, shafts);
+    found.push({ ...place, cost });
+    keepCheapest(cheapest, cost);
   }
   return found
     .map((place, i) => ({ place, i }))
     .sort((a, b) => a.place.cost - b.place.cost || a.i - b.i)
     .slice(0, enough)
     .map(({ place }) => place);
+}
+
+/** Puts a cost in its place among the cheapest, ascending. */
+function keepCheapest(cheapest: number[], cost: number): void {
+  if ((cheapest[enough - 1] ?? Infinity) <= cost) return;
+  let place = cheapest.length;
+  while (place > 0 && (cheapest[place - 1] ?? 0) > cost) place--;
+  cheapest.splice(place, 0, cost);
+  cheapest.length = Math.min(cheapest.length, enough);
 }
 
 function allowed({ box, lines }: Place, { paper, discs }: Ground): boolean {
@@ -63,13 +78,12 @@ function discMeetsBox({ centre, radius }: Disc, box: Box): boolean {
   return Math.hypot(x - centre[0], y - centre[1]) < radius + 0.5;
 }
 
-function groundCost({ box, lines }: Place, ground: Ground): number {
+function groundCost({ box, lines }: Place, ground: Ground, shafts: readonly Shaft[]): number {
   const taken = takenBy(ground.cover, ground.fit, box);
   let cost = taken.fresh * costs.fresh + taken.body * costs.body + taken.lines * costs.lines;
-  for (const one of ground.arrows) {
-    if (arrowMeetsBox(one, box)) cost += costs.textOnArrow;
-    const shaft = segmentsOf(one.path);
-    cost += costs.lineOverArrow * lines.filter((s) => shaft.some((t) => segmentsCross(s, t))).length;
+  for (const shaft of shafts) {
+    if (shaftMeetsBox(shaft, box)) cost += costs.textOnArrow;
+    cost += costs.lineOverArrow * lines.filter((s) => shaft.segments.some((t) => segmentsCross(s, t))).length;
   }
   cost += costs.textOnLine * ground.lines.filter((s) => segmentInBox(s, box)).length;
   for (const s of lines) {
@@ -80,10 +94,17 @@ function groundCost({ box, lines }: Place, ground: Ground): number {
   return cost + costs.linesCross * lines.filter((s) => ground.lines.some((t) => segmentsCross(s, t))).length;
 }
 
-function arrowMeetsBox(one: Arrow, box: Box): boolean {
-  const reach = arrowReach(one);
+/** An arrow as what a text must keep off: its line, and how far it reaches to the sides of it. */
+interface Shaft {
+  readonly segments: readonly Segment[];
+  /** Where an arrow of one point stands. */
+  readonly alone: Vec2 | null;
+  readonly reach: number;
+}
+
+const shaftOf = (one: Arrow): Shaft => ({ segments: segmentsOf(one.path), alone: one.path.length === 1 ? one.path[0] ?? null : null, reach: arrowReach(one) });
+
+function shaftMeetsBox({ segments, alone, reach }: Shaft, box: Box): boolean {
   const grown = { x: box.x - reach, y: box.y - reach, width: box.width + 2 * reach, height: box.height + 2 * reach };
-  const [first] = one.path;
-  if (one.path.length === 1 && first) return boxesOverlap(grown, boxOf([first], 0.01));
-  return segmentsOf(one.path).some((s) => segmentInBox(s, grown));
+  return alone !== null ? boxesOverlap(grown, boxOf([alone], 0.01)) : segments.some((s) => segmentInBox(s, grown));
 }

@@ -28,16 +28,25 @@ const flatness = 0.02;
 
 /** The line without corners that cannot be seen (Douglas and Peucker's method). */
 function straightened(points: readonly Vec2[]): Vec2[] {
-  const first = points[0];
-  const last = points[points.length - 1];
-  if (!first || !last || points.length < 3) return [...points];
-  let [farthest, most] = [0, flatness];
-  points.forEach((p, i) => {
-    const off = offLine(p, first, last);
+  const kept = new Uint8Array(points.length);
+  kept[0] = 1;
+  if (points.length > 1) keepBetween(points, 0, points.length - 1, kept);
+  return points.filter((_, i) => kept[i] === 1);
+}
+
+/** Marks the corners to be kept after one and up to another. */
+function keepBetween(points: readonly Vec2[], from: number, to: number, kept: Uint8Array): void {
+  const [first, last] = [points[from], points[to]];
+  if (first === undefined || last === undefined) return;
+  let [farthest, most] = [from, flatness];
+  for (let i = from + 1; i < to; i++) {
+    const off = offLine(points[i] ?? first, first, last);
     if (off > most) [farthest, most] = [i, off];
-  });
-  if (farthest === 0) return [first, last];
-  return [...straightened(points.slice(0, farthest + 1)).slice(0, -1), ...straightened(points.slice(farthest))];
+  }
+  kept[to] = 1;
+  if (farthest === from) return;
+  keepBetween(points, from, farthest, kept);
+  keepBetween(points, farthest, to, kept);
 }
 
 function offLine(p: Vec2, from: Vec2, to: Vec2): number {

@@ -26,7 +26,7 @@ export const boxFolded = (pattern: Pattern): Folded =>
 export function wallPieces(pattern: Pattern, wall: PatternFlap, folded: Folded): readonly Piece[] {
   const stage = folded[wall.name] ?? 0;
   return [
-    ...chainPieces(pattern, wall, stage, wall.strips.slice(0, 1)),
+    ...chainPieces(pattern, wall, wall.strips.slice(0, 1))(stage),
     ...wall.lugs.flatMap((lug) => lugPieces(pattern, wall, lug, stage, folded[lug.name] ?? 0)),
   ];
 }

@@ -6,13 +6,29 @@ import { prism } from './prisms.ts';
 /** A facet begins and ends this far from its bends, so that it has their mitres, mm. */
 const HAIR = 0.01;
 
-/** Strips of a flap as convex bodies at a stage: each from bend to bend, the tab with snipped corners. In panel coordinates. */
-export function chainPieces(pattern: Pattern, flap: PatternFlap, stage: number, strips: readonly Strip[]): readonly Piece[] {
-  const turns = bendTurnsAt(flap.bends, flap.order, stage);
-  return strips.flatMap((strip) => facetsBetween(flap.bends, strip.from, strip.to).map(([from, to]) =>
-    (strip === flap.strips.at(-1) && to === strip.to && flap.corner > 0
-      ? tabPiece(pattern, flap, strip, turns, from)
-      : prism(hullOf(chainSection(pattern, flap.bends, turns, from, to)), strip.start, strip.end, placing(flap)))));
+/**
+ * Strips of a flap as convex bodies at each stage that is asked for: from bend to bend, the tab with snipped corners. In
+ * panel coordinates. A facet that stands as it stood at the stage asked for before is the same body.
+ */
+export function chainPieces(pattern: Pattern, flap: PatternFlap, strips: readonly Strip[]): (stage: number) => readonly Piece[] {
+  const facets = strips.flatMap((strip) => facetsBetween(flap.bends, strip.from, strip.to).map(([from, to]) => facetPlaces(pattern, flap, strip, from, to)));
+  return (stage) => {
+    const turns = bendTurnsAt(flap.bends, flap.order, stage);
+    return facets.map((place) => place(turns));
+  };
+}
+
+function facetPlaces(pattern: Pattern, flap: PatternFlap, strip: Strip, from: number, to: number): (turns: readonly number[]) => Piece {
+  const isTab = strip === flap.strips.at(-1) && to === strip.to && flap.corner > 0;
+  const before = flap.bends.map(({ at }) => at <= to);
+  let last: { readonly turns: readonly number[]; readonly piece: Piece } | null = null;
+  return (turns) => {
+    if (last?.turns.every((turn, bend) => turn === turns[bend] || before[bend] === false) === true) return last.piece;
+    const piece = isTab ? tabPiece(pattern, flap, strip, turns, from)
+      : prism(hullOf(chainSection(pattern, flap.bends, turns, from, to)), strip.start, strip.end, placing(flap));
+    last = { turns, piece };
+    return piece;
+  };
 }
 
 /** The stretches between bends from one distance to another; a half-cut belongs to neither of its two. */

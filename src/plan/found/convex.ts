@@ -15,16 +15,30 @@ const MOST_ROUNDS = 48;
 const SMALL = 1e-9;
 
 export function pieceOf(points: readonly Vec3[], normals: readonly Vec3[]): Piece {
-  const min = [Infinity, Infinity, Infinity];
-  const max = [-Infinity, -Infinity, -Infinity];
-  for (const point of points) {
-    for (let axis = 0; axis < 3; axis++) {
-      min[axis] = Math.min(min[axis] ?? 0, point[axis] ?? 0);
-      max[axis] = Math.max(max[axis] ?? 0, point[axis] ?? 0);
+  const corners = new Float64Array(3 * points.length);
+  points.forEach(([x, y, z], index) => {
+    corners[3 * index] = x;
+    corners[3 * index + 1] = y;
+    corners[3 * index + 2] = z;
+  });
+  return pieceAt(corners, normals);
+}
+
+/** A convex body by its corners, x y z by turns, which it keeps. */
+export function pieceAt(points: Float64Array, normals: readonly Vec3[]): Piece {
+  const min: [number, number, number] = [Infinity, Infinity, Infinity];
+  const max: [number, number, number] = [-Infinity, -Infinity, -Infinity];
+  for (let at = 0; at < points.length; at += 3) {
+    for (const axis of AXES) {
+      const value = points[at + axis] ?? 0;
+      if (value < min[axis]) min[axis] = value;
+      if (value > max[axis]) max[axis] = value;
     }
   }
-  return { points: Float64Array.from(points.flat()), normals, min: min as unknown as Vec3, max: max as unknown as Vec3 };
+  return { points, normals, min, max };
 }
+
+const AXES = [0, 1, 2] as const;
 
 /** The box round some bodies, itself a body. */
 export function boxRound(pieces: readonly Piece[]): Piece {

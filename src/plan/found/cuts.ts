@@ -47,7 +47,7 @@ const against = (one: Cut): Cut => ({ ...one, breaks: one.breaks + 1 });
 function byItself(ground: Ground, set: Bits, byWish: boolean): readonly (readonly Cut[])[] {
   const found: (readonly Cut[])[] = [];
   const add = (cuts: readonly Cut[]): boolean => found.push(found.length === 0 ? cuts : cuts.map(against)) > 0 && !byWish;
-  const cables = unitsIn(ground, set, isCable);
+  const cables = unitsIn(ground, common(set, ground.cables), () => true);
   if (cables.length > 0 && add(byWish ? faces(ground, set, cables) : unhooked(ground, set, cables))) return found;
   const capped = uncapped(ground, set);
   if (capped.length > 0 && add(capped)) return found;
@@ -74,8 +74,6 @@ const keepsFlat = ({ undoes }: Cut): boolean => !undoes.some(({ is }) => is === 
 
 const unitsIn = (ground: Ground, set: Bits, wanted: (ground: Ground, unit: Unit) => boolean): readonly Unit[] =>
   indicesOf(set).flatMap((index) => ground.units.all[index] ?? []).filter((unit) => wanted(ground, unit));
-
-const isCable = (ground: Ground, unit: Unit): boolean => (ground.linksAt[unit.index] ?? []).some(({ is, a }) => is === 'hook' && a === unit.index);
 
 function undone(ground: Ground, set: Bits, out: Bits): readonly Link[] {
   const found: Link[] = [];
@@ -137,8 +135,9 @@ function unhooked(ground: Ground, set: Bits, cables: readonly Unit[]): readonly 
 /** Caps go before all else but cables: put on last, they are in nobody's way. All that are free at once, alone or with what stands in other ends. */
 function uncapped(ground: Ground, set: Bits): readonly Cut[] {
   const free = (is: 'cap' | 'foot'): readonly Leaving[] => ground.links.flatMap((link): readonly Leaving[] => {
+    if (link.is !== is || !hasBit(set, link.a) || !hasBit(set, link.b)) return [];
     const [unit, way] = [ground.units.all[link.a], ground.blocking.ways.find((each) => link.free.some((own) => sameWay(own, each)))];
-    if (link.is !== is || unit === undefined || way === undefined || !hasBit(set, link.a) || !hasBit(set, link.b)) return [];
+    if (unit === undefined || way === undefined) return [];
     return meets(blockersAt(ground, way, link.a), set) ? [] : [single(ground, unit, way)];
   });
   const [caps, feet] = [free('cap'), free('foot')];

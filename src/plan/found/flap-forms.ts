@@ -37,7 +37,7 @@ export function flapForms(shape: Shape): readonly FlapForm[] {
       return {
         name: flap.name, side: flap.side, from: first?.start ?? 0, to: first?.end ?? 0, family: flap.name,
         creases: flap.bends.filter(({ is }) => is === 'crease').length, halfCuts: flap.bends.filter(({ is }) => is === 'half-cut').length,
-        raised: raisedAt(flap), stages: chainStages(flap, BULGE), piecesAt: (stage) => chainPieces(shape.pattern, flap, stage, flap.strips.slice(flap.wall > 0 ? 1 : 0)),
+        raised: raisedAt(flap), stages: chainStages(flap, BULGE), piecesAt: chainPieces(shape.pattern, flap, flap.strips.slice(flap.wall > 0 ? 1 : 0)),
       };
     });
     default: return [];

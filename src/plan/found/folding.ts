@@ -1,6 +1,6 @@
 import { chained, dot, undone, type Pose, type Vec3 } from '../../model/index.ts';
 import { addBit, emptyBits, type Bits } from './bits.ts';
-import { boxRound, pieceOf, reachOf, staysOut, type Piece } from './convex.ts';
+import { boxRound, pieceAt, reachOf, staysOut, type Piece } from './convex.ts';
 import type { FlapForm } from './flap-forms.ts';
 import { seenFrom } from './pieces.ts';
 import { against, carried, turnedBy } from './vectors.ts';
@@ -58,12 +58,11 @@ export function foldWay(flap: FlapForm): FoldWay {
 
 /** A facet that lies still between two stages takes no room of its own but at its place. */
 export function hullBetween(before: Piece | undefined, after: Piece): readonly Piece[] {
-  if (before === undefined || after.points.every((value, index) => Math.abs(value - (before.points[index] ?? 0)) < 1e-9)) return [];
-  const points: Vec3[] = [];
-  for (const { points: own } of [before, after]) {
-    for (let at = 0; at < own.length; at += 3) points.push([own[at] ?? 0, own[at + 1] ?? 0, own[at + 2] ?? 0]);
-  }
-  return [pieceOf(points, [...before.normals, ...after.normals])];
+  if (before === undefined || before === after || after.points.every((value, index) => Math.abs(value - (before.points[index] ?? 0)) < 1e-9)) return [];
+  const points = new Float64Array(before.points.length + after.points.length);
+  points.set(before.points);
+  points.set(after.points, before.points.length);
+  return [pieceAt(points, [...before.normals, ...after.normals])];
 }
 
 /** Whether bodies that stand in the panel's coordinates are in a flap's way. */

@@ -53,6 +53,8 @@ export interface Ground {
   /** Panels that are folded to boxes before they are hung. */
   readonly boxes: readonly Box[];
   readonly foldBlocks: ReadonlyMap<number, Bits>;
+  /** Those that are hooked on. */
+  readonly cables: Bits;
   /** The flat lives of flaps: no units of their own beside their panel. */
   readonly flats: Bits;
   /** The finished item: all units but the flat lives of folded flaps. */
@@ -87,6 +89,7 @@ export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Conn
     flaps,
     boxes: boxesIn(units, connections),
     foldBlocks: foldBlocking(units, ways),
+    cables: bitsFrom(size, links.filter(({ is }) => is === 'hook').map(({ a }) => a)),
     flats: bitsFrom(size, units.all.filter(({ is }) => is === 'flat').map(({ index }) => index)),
     finished: bitsFrom(size, units.all.filter(({ is }) => is !== 'flat').map(({ index }) => index)),
     finishedLooks: looksOf(units.all.filter(({ is }) => is !== 'flat'), size),
@@ -130,8 +133,15 @@ const placeAlong = ({ pieces }: Unit, way: Vec3): number =>
 
 function cornersOf({ pieces }: Unit, up: Vec3): Float64Array {
   const [east, north] = levelled(up);
-  return Float64Array.from(pieces.flatMap(({ points }) => Array.from({ length: points.length / 3 }, (_, at): Vec3 => [points[at * 3] ?? 0, points[at * 3 + 1] ?? 0, points[at * 3 + 2] ?? 0])
-    .flatMap((point) => [dot(point, east), dot(point, north), dot(point, up)])));
+  const corners = new Float64Array(pieces.reduce((sum, { points }) => sum + points.length, 0));
+  let to = 0;
+  for (const { points } of pieces) {
+    for (let at = 0; at < points.length; at += 3) {
+      const point: Vec3 = [points[at] ?? 0, points[at + 1] ?? 0, points[at + 2] ?? 0];
+      for (const way of [east, north, up]) corners[to++] = dot(point, way);
+    }
+  }
+  return corners;
 }
 
 /** Height of the lowest place of a set, with the direction up that a way's number tells, mm. */

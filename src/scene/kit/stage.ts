@@ -25,7 +25,7 @@ export function stageHand(model: Model, step: Step, solids: Solids): StageHand {
   };
   const pose = (id: string): Pose => chained(step.standing.pose, part(id).pose);
   const drilled = new Set(step.drilled);
-  const pinsIn = (id: string): readonly Part[] => model.connections.flatMap((each) => (each.is === 'pin' && each.holds.includes(id) ? [part(each.pin)] : []));
+  const pinsIn = pinsByPart(model, part);
   const there = new Set([...step.drilled, ...step.present, ...step.newParts.flatMap(({ ids }) => ids)]);
   const isPunched = (panelId: string) => (flap: string): boolean =>
     model.connections.some((each) => each.is === 'panel-pin' && each.panel === panelId && each.flap === flap && there.has(each.pin));
@@ -43,9 +43,19 @@ export function stageHand(model: Model, step: Step, solids: Solids): StageHand {
       return shape;
     },
     body: (id, look, offset = [0, 0, 0]) => ({
-      id, partId: id, kind: part(id).kind, mesh: solids.mesh(shapeNow({ ...part(id), shape: punchedShape(part(id).shape, isPunched(id)) }, step.folded, pinsIn(id), drilled)), pose: chained(moved(offset), pose(id)), look,
+      id, partId: id, kind: part(id).kind, mesh: solids.mesh(shapeNow({ ...part(id), shape: punchedShape(part(id).shape, isPunched(id)) }, step.folded, pinsIn.get(id) ?? [], drilled)), pose: chained(moved(offset), pose(id)), look,
     }),
   };
+}
+
+/** The pins that go through each part. */
+function pinsByPart(model: Model, part: (id: string) => Part): ReadonlyMap<string, readonly Part[]> {
+  const pins = new Map<string, Part[]>();
+  for (const each of model.connections) {
+    if (each.is !== 'pin') continue;
+    for (const id of new Set(each.holds)) pins.set(id, [...(pins.get(id) ?? []), part(each.pin)]);
+  }
+  return pins;
 }
 
 function shapeNow(part: Part, folded: readonly FoldedFlap[], pins: readonly Part[], drilled: ReadonlySet<string>): Shape {

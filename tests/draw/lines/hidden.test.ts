@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Tolerances } from '../../../src/draw/lines/tolerances.ts';
-import { pointOnLine } from '../../../src/draw/lines/visible.ts';
 import type { Lines } from '../../../src/draw/lines/candidates.ts';
-import type { Piece } from '../../../src/draw/lines/visible.ts';
 import type { Vec3 } from '../../../src/model/index.ts';
 import type { View } from '../../../src/scene/index.ts';
 import { isHidden, isSeen, raysOf } from './rays.ts';
-import { keptPieces, removedPieces, samples } from './stages.ts';
+import { keptPieces, pointOnLine, removedPieces, samples } from './stages.ts';
+import type { Piece } from './stages.ts';
 import { testRack } from './testRack.ts';
 import { fromAbove, fromFront, isometric, scatteredViews, towards } from './views.ts';
 

@@ -7,11 +7,20 @@ import { stageOf } from '../../../src/draw/lines/stage.ts';
 import { tolerancesFor } from '../../../src/draw/lines/tolerances.ts';
 import type { Tolerances } from '../../../src/draw/lines/tolerances.ts';
 import { viewMatrix } from '../../../src/draw/lines/viewMatrix.ts';
-import { pointOnLine, visiblePieces } from '../../../src/draw/lines/visible.ts';
-import type { Piece } from '../../../src/draw/lines/visible.ts';
+import { onLine, visiblePieces } from '../../../src/draw/lines/visible.ts';
 import type { Body } from '../../../src/draw/types.ts';
 import type { Vec3 } from '../../../src/model/index.ts';
 import type { View } from '../../../src/scene/index.ts';
+
+/** A straight piece of a line that nothing hides, between two shares of the line. */
+export interface Piece {
+  readonly line: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Point of a line at a share of its length, in view coordinates. */
+export const pointOnLine = (lines: Lines, line: number, share: number): Vec3 => [onLine(lines, line, share, 0), onLine(lines, line, share, 1), onLine(lines, line, share, 2)];
 
 /** The drawing's first half: lines and the pieces kept, with tolerances that a test may spoil. */
 export function keptPieces(bodies: readonly Body[], view: View, spoilt: Partial<Tolerances> = {}): { readonly lines: Lines; readonly pieces: readonly Piece[] } {
@@ -20,7 +29,8 @@ export function keptPieces(bodies: readonly Body[], view: View, spoilt: Partial<
   const stage = stageOf(bodies, topologies, viewMatrix(view));
   const tolerances = { ...tolerancesFor(stage.diagonal), ...spoilt };
   const lines = candidateLines(stage, crossingsOf(bodies, topologies, caches));
-  return { lines, pieces: visiblePieces(lines, occludersOf(stage, tolerances), tolerances) };
+  const { line, from, to } = visiblePieces(lines, occludersOf(stage, tolerances), tolerances);
+  return { lines, pieces: Array.from(line, (own, p) => ({ line: own, from: from[p] ?? 0, to: to[p] ?? 0 })) };
 }
 
 /** Points on pieces, a few mm apart but never within 0.05 mm of a piece's end. */
