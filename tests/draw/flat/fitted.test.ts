@@ -45,7 +45,8 @@ describe('the pictures of stops', () => {
   it.each([{ tool: 'punch', depth: 15 }, { tool: 'knife', depth: 8 }] as const)('tell how far the tip of the $tool stands out', (stop) => {
     for (const paper of papers) {
       const picture = stopPicture(stop, paper);
-      expect(texts(picture)).toEqual([String(stop.depth)]);
+      // A knife's off-cuts are sawn first: how many, how long, how high.
+      expect(texts(picture)).toEqual([...(stop.tool === 'knife' ? ['×2', '100', '40'] : []), String(stop.depth)]);
       expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stopMarks(stop, paper.width))]).toEqual([[], [], [], []]);
     }
   });
