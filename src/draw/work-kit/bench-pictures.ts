@@ -1,5 +1,5 @@
-import { ownPanels, type TubeCutPlan } from '../../cut/index.ts';
-import type { Model } from '../../model/index.ts';
+import { cordsFor, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
+import { cableEnds, type Model } from '../../model/index.ts';
 import { cutBarsPaper, cutBarsPicture, holesPunched, platePicture, practicePicture, stockPicture, tracePicture, WASTE, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
@@ -38,7 +38,7 @@ const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pa
 export const stockSheet = (model: Model, { stock, tubesUsed }: TubeCutPlan, width: number): DrawnPicture => stockPicture({
   tube: { length: stock, ...hardwareOf(model).tube, count: tubesUsed },
   panel: { sides: [model.kit.panel.length, model.kit.panel.width], thickness: model.kit.panel.thickness, count: ownPanels(model).length },
-  cable: { length: model.kit.cable.length, diameter: model.kit.cable.diameter, count: model.parts.filter(({ kind }) => kind === 'cable').length },
+  cable: { length: model.kit.cable.length, diameter: model.kit.cable.diameter, count: cordsFor(model.parts.flatMap(({ shape }) => (shape.form === 'cable' ? [cableEnds(shape.length).cut] : [])), model.kit.cable.length) },
 }, width);
 
 /** The stock tubes to saw, in as many pictures as they need; the last one shows the saw. */
