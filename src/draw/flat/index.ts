@@ -13,6 +13,7 @@ export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';
 export { holesPunched, punchPicture } from './punch-picture.ts';
 export { stopPicture, type ToolStop } from './stop-picture.ts';
+export type { CornerRow } from './corner-tab.ts';
 export { tabPunchPicture, type TabRow } from './tab-punch.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
 export { sleeveMarkPicture, type SleeveToDrill } from './sleeve-mark-picture.ts';
