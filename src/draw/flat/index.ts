@@ -1,7 +1,8 @@
 export { blocksPicture } from './blocks-picture.ts';
 export { fetchedBlocksPicture } from './fetched-blocks.ts';
-export { cutBarsPaper, cutBarsPicture } from './cut-bars.ts';
+export { cutBarsPaper, cutBarsPicture, partsTold } from './cut-bars.ts';
 export { endPicture, type CappedTubes, type TubeEnd } from './end-picture.ts';
+export { stringPicture } from './halved-string.ts';
 export { framePicture } from './frame-picture.ts';
 export { foldSeries } from './folded/fold-series.ts';
 export { foldedPatternPicture } from './folded/folded-pattern.ts';
