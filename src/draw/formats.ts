@@ -33,6 +33,8 @@ export interface Papers {
   readonly frame: Paper;
   readonly deck: Paper;
   readonly whole: Paper;
+  /** Most height of a scene that has its blocks over it. */
+  readonly underBlocks: number;
   /** What is enlarged beside the whole item: its room there. */
   readonly closeUp: Paper;
 }
@@ -60,6 +62,7 @@ export const FORMATS: Readonly<Record<PageFormat, Papers>> = {
     frame: { width: COLUMN, height: 96 },
     deck: { width: COLUMN, height: 107 },
     whole: { width: COLUMN, height: 98 },
+    underBlocks: 107,
     closeUp: { width: 62, height: 96 },
   },
   small: {
@@ -75,6 +78,7 @@ export const FORMATS: Readonly<Record<PageFormat, Papers>> = {
     frame: { width: SMALL_COLUMN, height: 110 },
     deck: { width: SMALL_COLUMN, height: 107 },
     whole: { width: SMALL_COLUMN, height: 128 },
+    underBlocks: 88,
     closeUp: { width: 58, height: 110 },
   },
 };

@@ -3,8 +3,8 @@ import type { Model, PartKind, Solids } from '../model/index.ts';
 import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
 import { varietiesOf } from '../parts/varieties.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { blocksPicture } from './flat/index.ts';
-import { blindEnds, blocksFetched, finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withEnds, type Scene, type SceneBody } from '../scene/index.ts';
+import { blocksPicture, fetchedBlocksPicture } from './flat/index.ts';
+import { allBlocks, blindEnds, blocksFetched, finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withEnds, type Scene, type SceneBody } from '../scene/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
@@ -89,7 +89,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
     withThumb((format) => composed({ what: 'finished' }, finishedScene(model, solids), FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finishedScene(model, solids)), THUMB)),
     ...(isAsUsed(ready) ? [] : [withThumb((format) => composed({ what: 'ready' }, finishedScene(model, solids, ready), FORMATS[format].full))]),
     withThumb((format) => composed({ what: 'lettered' }, letteredScene(model, solids), trimmed(letteredScene(model, solids), FORMATS[format].lettered, draw))),
-    withThumb((format) => [...partPictures(model, solids, draw, partScale(format), plan.steps), ...supplyPictures(plan, solids, draw)]),
+    withThumb((format) => [...partPictures(model, solids, draw, partScale(format), plan.steps), ...supplyPictures(plan, solids, draw), ...fetchedBlocks(model, plan, solids)]),
     withThumb((format) => [pictureAs({ what: 'stock' }, stockSheet(model, cuts, FORMATS[format].bench.width))]),
     withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),
     ...foldedPanels(model).map(({ index: pattern }) => withThumb((format) => [
@@ -154,6 +154,12 @@ const stepParts = (model: Model, step: Step, solids: Solids, draw: LineDrawer): 
 function stepBlocks(model: Model, plan: Plan, step: Step, solids: Solids): readonly Picture[] {
   const blocks = blocksFetched(model, plan, step, solids);
   return blocks.length === 0 ? [] : [pictureAs({ what: 'step-blocks', step: step.number }, blocksPicture(blocks))];
+}
+
+/** All the blocks to fetch, where any step is propped. */
+function fetchedBlocks(model: Model, plan: Plan, solids: Solids): readonly Picture[] {
+  const blocks = allBlocks(model, plan, solids);
+  return blocks.length === 0 ? [] : [pictureAs({ what: 'blocks' }, fetchedBlocksPicture(blocks))];
 }
 
 /** Small pictures of the kinds of flat panels after the first. */

@@ -22,6 +22,8 @@ export type PictureOf =
   | { readonly what: 'step-part'; readonly step: number; readonly kind: PartKind }
   /** The blocks that a step puts under, small, with how many and how high. */
   | { readonly what: 'step-blocks'; readonly step: number }
+  /** All the blocks to fetch, and what will do for one. */
+  | { readonly what: 'blocks' }
   /** The whole tubes, panels and cables to fetch. */
   | { readonly what: 'stock' }
   /** The stock tubes to saw, in one piece or several. */

@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, enteredJoints, isFromBehind, newJoints, proppedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, enteredJoints, isFromBehind, newJoints, proppedScenes, freedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetters } from './letters-at-bars.ts';
@@ -39,14 +39,15 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const rolled = rolledSteps(model, plan).get(step.number) ?? [];
   const walk = walkTo(model, plan, step);
   const told = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)], ...(walk === null ? {} : { walk }) }));
-  const onBlocks = [unproppedScene, proppedScene].flatMap((sceneOf) => sceneOf(model, plan, step, solids) ?? []);
-  const before = [...onBlocks, ...rolledScenes(model, step, rolled, solids)].map(capped);
+  const onBlocks = [...[unproppedScene(model, plan, step, solids) ?? []].flat(), ...proppedScenes(model, plan, step, solids)].map(capped);
+  const before = [...rolledScenes(model, step, rolled, solids), ...[freedScene(model, step, solids) ?? []].flat()].map(capped);
   const closeUp = closeUpScene(model, step, solids);
   const papers = FORMATS[format];
-  if (closeUp !== null && before.length === 0) return [composeBeside(told, capped(closeUp), papers[paper], papers.closeUp, draw), ...furtherPictures(givens, step, null)];
+  const own = onBlocks.length === 0 ? papers[paper] : { ...papers[paper], height: Math.min(papers[paper].height, papers.underBlocks) };
+  if (closeUp !== null && before.length === 0) return [composeBeside(onBlocks, told, capped(closeUp), own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
   const entered = enteredJoints(model, step, rolled, solids);
   return [
-    composeAfter(before, told, papers[paper], draw),
+    composeAfter(onBlocks, before, told, own, draw),
     ...(entered.length === 0 ? [] : [composeRow(entered, { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
     ...furtherPictures(givens, step, closeUp),
   ];

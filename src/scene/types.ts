@@ -24,8 +24,8 @@ export type Mark =
   | { readonly mark: 'label'; readonly at: Vec3; readonly told: Told }
   /** A ringed numeral that tells the order of places, as close to the place as it fits. */
   | { readonly mark: 'order'; readonly at: Vec3; readonly told: Told }
-  /** A dimension line between two places, moved off by `away` (mm). */
-  | { readonly mark: 'length'; readonly from: Vec3; readonly to: Vec3; readonly away: Vec3; readonly told: Told }
+  /** A dimension line between two places, moved off by `away` (mm); `dots` on places that lie on no edge. */
+  | { readonly mark: 'length'; readonly from: Vec3; readonly to: Vec3; readonly away: Vec3; readonly told: Told; readonly dots?: true }
   /** A ring of `radius` mm round a place, shown enlarged in a bigger ring joined by a leader. */
   | { readonly mark: 'detail'; readonly at: Vec3; readonly radius: number };
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { loadSolver, planOrder, type CutOrder, type OrderLine, type Solver } from '../../src/cut/index.ts';
+import { cordsFor, loadSolver, planOrder, type CutOrder, type OrderLine, type Solver } from '../../src/cut/index.ts';
+import { cableEnds } from '../../src/model/index.ts';
 import { letterOf } from '../../src/cut/order/needs.ts';
 import { servesPanel, servesTube } from '../../src/cut/order/serves.ts';
 import { stockFromText, type Stock } from '../../src/read/index.ts';
@@ -109,9 +110,11 @@ describe('the demo order over the counted stock', () => {
   it('tells what is short', () => {
     const joints = sum(plan.lines.map(({ model, count }) => count * model.parts.filter(({ kind }) => kind === 'joint').length));
     expect(plan.counted.find(({ kind }) => kind === 'joint')).toEqual({ kind: 'joint', needed: joints, there: counted.joints, short: joints - counted.joints });
-    const cables = sum(plan.lines.map(({ model, count }) => count * model.parts.filter(({ kind }) => kind === 'cable').length));
-    // Cut for its loops and knots, none is as short as the pile of short ones.
-    expect(plan.counted.find(({ kind }) => kind === 'cable')?.short).toBe(cables - (counted.cables.find(({ name }) => name === 'long')?.count ?? NaN));
+    // Cut for its loops and knots, none is as short as the pile of short ones; what the long ones do not give comes from further whole ones.
+    const cables = plan.counted.find(({ kind }) => kind === 'cable');
+    expect(cables?.there).toBe(sum(counted.cables.map(({ count }) => count)));
+    expect(cables?.short).toBe(Math.max(0, (cables?.needed ?? NaN) - (counted.cables.find(({ name }) => name === 'long')?.count ?? NaN)));
+    expect(cables?.needed).toBe(cordsFor(plan.lines.flatMap(({ model, count }) => model.parts.flatMap(({ shape }) => (shape.form === 'cable' ? Array.from({ length: count }, () => cableEnds(shape.length).cut) : []))), 3000));
     expect(plan.kits.parts.find(({ kind }) => kind === 'tube')?.needed).toBe(plan.tubeThrift.fromKits);
   });
 });
@@ -123,10 +126,13 @@ describe('a stock that lacks', () => {
     expect(panelThrift).toMatchObject({ used: 2, fromKits: 2, fewestFromKits: 2 });
   });
 
-  it('gives a cable to each that needs one, short ones first', () => {
+  it('cuts several pieces from a cable that is long enough, from short ones first', () => {
     const two = { ...counted, cables: [{ name: 'short', count: 5, length: 500 }, { name: 'long', count: 1, length: 3000 }] };
-    expect(order({ stool: 1 }, two).counted.find(({ kind }) => kind === 'cable')).toEqual({ kind: 'cable', needed: 8, there: 6, short: 7 });
-    expect(order({ desk: 1 }, two).counted.find(({ kind }) => kind === 'cable')?.short).toBe(5);
+    expect(order({ stool: 1 }, two).counted.find(({ kind }) => kind === 'cable')).toEqual({ kind: 'cable', needed: 4, there: 6, short: 3 });
+    expect(order({ desk: 1 }, two).counted.find(({ kind }) => kind === 'cable')).toEqual({ kind: 'cable', needed: 4, there: 6, short: 3 });
+    // Without a stock as many whole ones as hold the pieces: a rack's are too long for two.
+    expect(order({ stool: 1 }).counted.find(({ kind }) => kind === 'cable')).toEqual({ kind: 'cable', needed: 4, there: null, short: 4 });
+    expect(order({ rack: 1 }).counted.find(({ kind }) => kind === 'cable')?.needed).toBe(6);
   });
 });
 

@@ -4,7 +4,7 @@ import { findPicture, pictureId, pictureOf, piecesOf, type PictureOf } from '../
 const step = (number: number, piece: number): PictureOf => ({ what: 'step', step: number, piece });
 const every: readonly PictureOf[] = [
   { what: 'finished' }, { what: 'finished-thumb' }, { what: 'lettered' }, { what: 'ordered', place: 0 }, { what: 'part', kind: 'joint' },
-  { what: 'small-part', kind: 'flat-panel', plate: 0 }, { what: 'small-part', kind: 'flat-panel', plate: 1 }, { what: 'step-part', step: 3, kind: 'joint' }, { what: 'step-blocks', step: 3 }, { what: 'stock' }, { what: 'cut-bars', piece: 0 }, { what: 'cut-bars', piece: 1 },
+  { what: 'small-part', kind: 'flat-panel', plate: 0 }, { what: 'small-part', kind: 'flat-panel', plate: 1 }, { what: 'step-part', step: 3, kind: 'joint' }, { what: 'step-blocks', step: 3 }, { what: 'blocks' }, { what: 'stock' }, { what: 'cut-bars', piece: 0 }, { what: 'cut-bars', piece: 1 },
   { what: 'pattern', pattern: 0 }, { what: 'pattern', pattern: 1 }, { what: 'crease-section', pattern: 0 }, { what: 'crease-section', pattern: 1 }, { what: 'plate', plate: 0 }, { what: 'run', run: 'deck' }, step(1, 0), step(1, 1), step(1, 27), step(11, 0),
   { what: 'step-thumb', step: 1 }, { what: 'tube-sheet', place: 0 }, { what: 'panel-sheet', place: 0 }, { what: 'marking-sheet', place: 0 },
 ];

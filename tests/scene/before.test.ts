@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { lineDrawing } from '../../src/draw/index.ts';
 import { planItem, type Step } from '../../src/plan/index.ts';
-import { blocksFetched, proppedScene, sleeveEnds, stepScene, unproppedScene, wayUpScenes } from '../../src/scene/index.ts';
+import { blocksFetched, freedScene, proppedScenes, sleeveEnds, stepScene, unproppedScene, wayUpScenes } from '../../src/scene/index.ts';
 import type { Scene } from '../../src/scene/index.ts';
+import { blocksOf, boxOfBlock } from '../../src/scene/kit/blocks.ts';
+import { boxRound } from '../../src/scene/kit/extent.ts';
+import { stageHand, turnedBy } from '../../src/scene/kit/index.ts';
 import { everySize, modelOf } from '../support/items.ts';
 import { rackModel, solids } from '../support/rack.ts';
 import { asTurn, between } from './poses.ts';
@@ -38,29 +41,47 @@ describe('joints on a tube', () => {
 });
 
 describe('posts on blocks', () => {
-  it('are shown by themselves, so that each block is seen', () => {
-    const scene = proppedScene(model, plan, first('slide-on'), solids);
-    if (scene === null) throw new Error('nothing is propped');
+  it('are shown by themselves first, so that each block is seen, how high it is and how far from the others', () => {
+    const [scene] = proppedScenes(model, plan, first('slide-on'), solids);
+    if (scene === undefined) throw new Error('nothing is propped');
     const { visibleShare } = lineDrawing(scene.bodies, scene.view);
-    const blocks = scene.bodies.filter(({ kind }) => kind === 'tool');
-    expect(blocks).toHaveLength(4);
-    for (const { id } of blocks) expect(visibleShare[id]).toBeGreaterThan(0.2);
+    expect(scene.bodies.map(({ kind, look }) => [kind, look])).toEqual(Array.from({ length: 4 }, () => ['tool', 'new']));
+    for (const { id } of scene.bodies) expect(visibleShare[id]).toBeGreaterThan(0.2);
     expect(scene.marks.flatMap((mark) => (mark.mark === 'label' ? [mark.told] : []))).toEqual([{ as: 'times', value: 4 }]);
+    // Their height, then from middle to middle: along the bars, and across from bar to bar.
+    const lengths = scene.marks.flatMap((mark) => (mark.mark === 'length' && mark.told.as === 'length' ? [mark.told.mm] : []));
+    const apart = (first('slide-on').props.flat()).map((id) => model.parts.find((part) => part.id === id)?.pose[12] ?? 0);
+    expect(lengths).toEqual([model.kit.tube.outsideDiameter, expect.any(Number), Math.abs((apart[0] ?? 0) - (apart[1] ?? 0))]);
   });
 
-  it('are told how many and how high at the step that puts them under, and how they leave before the next', () => {
+  it('have the bars laid down on them next, and it is told how far in from the bars\' ends they stand', () => {
+    const [, scene] = proppedScenes(model, plan, first('slide-on'), solids);
+    const bars = scene?.bodies.filter(({ kind }) => kind !== 'tool') ?? [];
+    expect(bars.map(({ id }) => id)).toEqual(first('slide-on').props.flat());
+    const arrows = scene?.marks.flatMap((mark) => (mark.mark === 'arrow' ? [mark.path] : [])) ?? [];
+    expect(arrows).toHaveLength(2);
+    for (const [from, to] of arrows) expect((from?.[2] ?? 0) - (to?.[2] ?? 0)).toBeGreaterThan(50);
+    expect(scene?.marks.filter(({ mark }) => mark === 'length')).toHaveLength(1);
+  });
+
+  it('are told how many and how high at the step that puts them under; those in the way of the joints leave in it, the others before the next', () => {
     const step = first('slide-on');
     const next = steps.find(({ number }) => number === step.number + 1) ?? step;
     expect(blocksFetched(model, plan, step, solids)).toEqual([{ high: model.kit.tube.outsideDiameter, count: 4 }]);
     expect(blocksFetched(model, plan, next, solids)).toEqual([]);
     expect(unproppedScene(model, plan, step, solids)).toBeNull();
-    const left = unproppedScene(model, plan, next, solids);
-    expect(left?.bodies.filter(({ kind }) => kind === 'tool')).toHaveLength(4);
-    expect(left?.marks.filter(({ mark }) => mark === 'arrow')).toHaveLength(4);
+    for (const left of [freedScene(model, step, solids), unproppedScene(model, plan, next, solids)]) {
+      expect(left?.bodies.filter(({ kind, look }) => kind === 'tool' && look === 'new')).toHaveLength(2);
+      expect(left?.marks.filter(({ mark }) => mark === 'arrow')).toHaveLength(2);
+      expect(left?.marks.flatMap((mark) => (mark.mark === 'label' ? [mark.told] : []))).toEqual([{ as: 'times', value: 2 }]);
+    }
+    // The whole work stays.
+    const shown = unproppedScene(model, plan, next, solids)?.bodies.flatMap(({ partId }) => partId ?? []) ?? [];
+    expect(new Set(shown)).toEqual(new Set(next.present));
   });
 
   it('stay clear of where the first joint stops', () => {
-    expect(proppedScene(model, plan, first('drill'), solids)).toBeNull();
+    expect(proppedScenes(model, plan, first('drill'), solids)).toEqual([]);
     const [stop] = sleeveEnds(model, first('slide-on').props.flat()[0] ?? '');
     // A block is 70 mm long and stands flush with the foot.
     expect(stop).toBeGreaterThanOrEqual(70);
@@ -78,22 +99,51 @@ describe('work that is pushed over posts', () => {
 });
 
 describe.each(everySize)('blocks of the $name', ({ item, size }) => {
-  it('stand in the picture of every step that is propped, are fetched once, and leave before work that stands on none', () => {
-    const own = modelOf(item, size);
-    const made = planItem(own, item.order, solids);
-    const blocks = (scene: Scene | null): number => scene?.bodies.filter(({ kind, id }) => kind === 'tool' && id.startsWith('block-')).length ?? 0;
+  const own = modelOf(item, size);
+  const made = planItem(own, item.order, solids);
+  const blocks = (scene: Scene | null | undefined): number => scene?.bodies.filter(({ kind, id }) => kind === 'tool' && id.startsWith('block-')).length ?? 0;
+  const leaving = (scene: Scene | null): number => scene?.marks.filter(({ mark }) => mark === 'arrow').length ?? 0;
+
+  it('stand in the picture of every step that is propped, are fetched once, and leave in it or before work that stands on none', () => {
     let there = 0;
     for (const step of made.steps) {
       const fetched = blocksFetched(own, made, step, solids).reduce((sum, { count }) => sum + count, 0);
-      const left = blocks(unproppedScene(own, made, step, solids));
+      const left = leaving(unproppedScene(own, made, step, solids));
       if (left > 0) expect([step.key, left]).toEqual([step.key, there]);
+      const freed = leaving(freedScene(own, step, solids));
       there = left > 0 ? fetched : Math.max(there, fetched);
-      expect([step.key, blocks(stepScene(own, step, solids))]).toEqual([step.key, step.props.length === 0 ? 0 : there]);
-      expect([step.key, blocks(proppedScene(own, made, step, solids))]).toEqual([step.key, fetched]);
+      expect([step.key, blocks(stepScene(own, step, solids))]).toEqual([step.key, step.props.length === 0 ? 0 : there - freed]);
+      const [alone, coming] = proppedScenes(own, made, step, solids);
+      expect([step.key, blocks(alone), alone?.bodies.length ?? 0, blocks(coming)]).toEqual([step.key, fetched, fetched, fetched]);
       expect([step.key, step.tools.includes('block')]).toEqual([step.key, step.props.length > 0]);
-      if (step.props.length === 0) there = 0;
+      there = step.props.length === 0 ? 0 : there - freed;
     }
     // None stands on blocks when it is done.
     expect(made.steps.at(-1)?.props).toEqual([]);
+  });
+
+  it('stand in nothing, and in the way of nothing that moves', () => {
+    for (const step of made.steps.filter(({ props }) => props.length > 0)) {
+      const hand = stageHand(own, step, solids);
+      const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts.map((id) => ({ id, by: turnedBy(step.standing.pose, motion.by) })) : []));
+      for (const block of blocksOf(hand, step).filter(({ leavesEarly }) => !leavesEarly)) {
+        const box = boxOfBlock(block);
+        for (const id of [...step.present, ...step.props.flat()].filter((each) => !moving.some((other) => other.id === each))) {
+          const { min, max } = boxRound([hand.body(id, 'present')]);
+          expect([step.key, id, ([0, 1, 2] as const).every((axis) => min[axis] < box.max[axis] - 1 && max[axis] > box.min[axis] + 1)]).toEqual([step.key, id, false]);
+        }
+        for (const other of blocksOf(hand, step).map(boxOfBlock)) {
+          const meets = ([0, 1, 2] as const).every((axis) => other.min[axis] < box.max[axis] - 1 && other.max[axis] > box.min[axis] + 1);
+          expect([step.key, meets]).toEqual([step.key, other.min.join() === box.min.join()]);
+        }
+        for (const { id, by } of moving.filter((each) => hand.part(each.id).kind !== 'joint-pin' && hand.part(each.id).kind !== 'wing-nut')) {
+          for (const share of [0, 0.25, 0.5, 0.75, 1]) {
+            const { min, max } = boxRound([hand.body(id, 'new', [-by[0] * share, -by[1] * share, -by[2] * share])]);
+            const meets = ([0, 1, 2] as const).every((axis) => min[axis] < box.max[axis] && max[axis] > box.min[axis]);
+            expect([step.key, id, share, meets]).toEqual([step.key, id, share, false]);
+          }
+        }
+      }
+    }
   });
 });

@@ -83,6 +83,7 @@ export function saidPicture(input: ChangePagesInput, of: PictureOf): string {
       return step === undefined ? stepSaid(input, of.step) : words.t('booklet.alt.step', { number: of.step, caption: caption(input, step) });
     }
     case 'part': case 'small-part': return words.t(`parts.${of.kind}.counted`, { count: 1 });
+    case 'blocks': return words.t('booklet.tools.block');
     case 'supply': case 'small-supply': return words.t(`parts.${of.name}.name`);
     case 'lettered': return words.t('booklet.chapters.dimensions');
     case 'stock': return words.t('booklet.chapters.before');

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { PictureOf } from '../../draw/index.ts';
+import { findPicture, type PictureOf } from '../../draw/index.ts';
 import { suppliesOf } from '../../plan/index.ts';
 import { PART_KINDS } from '../../parts/facts.ts';
 import { varietiesOf, type Variety } from '../../parts/varieties.ts';
@@ -27,11 +27,12 @@ const leastWidths = [30, 36, 50] as const;
 /** The bar of a group's scale, and the white round it. */
 const barHeight = 16;
 
-/** A row of parts, the bar under all parts of one scale, or the stock that they are made from. */
+/** A row of parts, the bar under all parts of one scale, the stock that they are made from, or the blocks to put under. */
 type Row = { readonly height: number; readonly leads: boolean } & (
   | { readonly parts: readonly SizedPart[]; readonly told: number }
   | { readonly scale: number }
   | { readonly stock: PictureOf }
+  | { readonly blocks: PictureOf }
 );
 
 /** A variety of part, or a thing that the steps take beside the parts. */
@@ -72,13 +73,23 @@ function rowsOf(input: BookletInput): readonly Row[] {
   return [stockRow(input), ...scales.flatMap((scale) => {
     const rows = packRows(sized.filter((each) => each.scale === scale), sheets[input.paper].main, gap);
     return [...rows.map((parts, index) => partRow(input, parts, index === rows.length - 1)), { scale, leads: false, height: barHeight }];
-  })];
+  }), ...blocksRow(input)];
 }
 
 /** What is fetched first: it stands with the parts that are made of it. */
 function stockRow(input: BookletInput): Row {
   const stock: PictureOf = { what: 'stock' };
   return { stock, leads: true, height: pictureSize(input, stock).height + under };
+}
+
+const blocksSaid: Say = ({ words }) => words.t('booklet.tools.block');
+
+/** What is put under while the work goes on stands last: it is no part. */
+function blocksRow(input: BookletInput): readonly Row[] {
+  const found = findPicture(input.pictures, { what: 'blocks' });
+  if (found === undefined) return [];
+  const told = input.edition === 'words' ? saidHeight(input, blocksSaid, sheets[input.paper].main, { size: captionSize }) : 0;
+  return [{ blocks: found.of, leads: false, height: over + pictureSize(input, found.of).height + told + under }];
 }
 
 function partListed(input: BookletInput, { kind, variety, parts }: Variety): Listed {
@@ -118,11 +129,21 @@ function toldHeight(input: BookletInput, { name, counts, width }: SizedPart): nu
 
 function PartRow({ input, row }: { readonly input: BookletInput; readonly row: Row }): ReactNode {
   if ('stock' in row) return <div style={{ height: `${row.height}mm` }}><PlacedPicture input={input} of={row.stock} alt={stockAlt(input)} /></div>;
+  if ('blocks' in row) return <Blocks input={input} of={row.blocks} height={row.height} />;
   if ('scale' in row) return <div className="part-scale" style={{ height: `${row.height}mm` }}><ScaleBar input={input} scale={row.scale} /></div>;
   return (
     <ul className="part-row" style={{ height: `${row.height}mm`, gap: `${gap}mm` }}>
       {row.parts.map((part) => <PartEntry key={part.key} input={input} part={part} told={row.told} />)}
     </ul>
+  );
+}
+
+function Blocks({ input, of, height }: { readonly input: BookletInput; readonly of: PictureOf; readonly height: number }): ReactNode {
+  return (
+    <div className="told" style={{ height: `${height}mm` }}>
+      <PlacedPicture input={input} of={of} alt={blocksSaid(input)} />
+      {input.edition === 'words' && <p><Said input={input} say={blocksSaid} /></p>}
+    </div>
   );
 }
 

@@ -1,9 +1,10 @@
 import { cableEnds, type PartKind } from '../../model/index.ts';
 import type { Kit, Stock } from '../../read/index.ts';
 import { COUNTED_KINDS, PARTS } from '../../parts/facts.ts';
+import { cordsFor } from '../cords.ts';
 import type { Counted, KitsNeeded, OrderLine } from './types.ts';
 
-/** Joints, pins, nuts and cables of an order against what was counted. A cable is used whole, as it was delivered. */
+/** Joints, pins, nuts and cables of an order against what was counted. Of a cable as it was delivered several pieces are cut where it is long enough. */
 export function countedParts(lines: readonly OrderLine[], stock: Stock | null): readonly Counted[] {
   const plain = COUNTED_KINDS.map(({ kind, counted }): Counted => {
     const needed = lines.reduce((sum, { model, count }) => sum + count * model.parts.filter((part) => part.kind === kind).length, 0);
@@ -13,18 +14,25 @@ export function countedParts(lines: readonly OrderLine[], stock: Stock | null): 
   return [...plain, cables(lines, stock)];
 }
 
-/** Every cable wanted takes the shortest one left that reaches with its loops and knots: the longest first, so that none is wasted on a short one. */
+/**
+ * Whole cables: every piece wanted is cut from the shortest cable or rest that reaches with its loops and knots, the longest
+ * first, so that none is wasted on a short one. What nothing reaches for comes from further cables as a kit has them.
+ */
 function cables(lines: readonly OrderLine[], stock: Stock | null): Counted {
   const wanted = lines.flatMap(({ model, count }) => model.parts.flatMap(({ shape }) =>
     (shape.form === 'cable' ? Array.from({ length: count }, () => cableEnds(shape.length).cut) : []))).sort((a, b) => b - a);
-  if (stock === null) return { kind: 'cable', needed: wanted.length, there: null, short: wanted.length };
-  const left = stock.cables.map(({ length, count }) => ({ length, count })).sort((a, b) => a.length - b.length);
-  const short = wanted.filter((length) => {
-    const taken = left.find((each) => each.count > 0 && each.length >= length);
-    if (taken !== undefined) taken.count -= 1;
-    return taken === undefined;
-  }).length;
-  return { kind: 'cable', needed: wanted.length, there: stock.cables.reduce((sum, { count }) => sum + count, 0), short };
+  const whole = Math.max(0, ...lines.map(({ model }) => model.kit.cable.length));
+  if (stock === null) return { kind: 'cable', needed: cordsFor(wanted, whole), there: null, short: cordsFor(wanted, whole) };
+  const left = stock.cables.flatMap(({ length, count }) => Array.from({ length: count }, () => ({ rest: length, isTaken: false })));
+  const unserved = wanted.filter((length) => {
+    const [taken] = left.filter(({ rest }) => rest >= length).sort((a, b) => a.rest - b.rest);
+    if (taken === undefined) return true;
+    taken.rest -= length;
+    taken.isTaken = true;
+    return false;
+  });
+  const short = cordsFor(unserved, whole);
+  return { kind: 'cable', needed: left.filter(({ isTaken }) => isTaken).length + short, there: left.length, short };
 }
 
 /** Whole kits that make up for what is short: as many as the part that runs out first asks for. */

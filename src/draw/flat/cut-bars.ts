@@ -72,6 +72,12 @@ export function cutBarsMarks(cuts: TubeCuts, paper: Paper): readonly Mark[] {
   return cuts.saw === undefined ? bars : [...bars, ...sawMarks(cuts.saw, [margin + 4, margin + cuts.patterns.length * rowHeight], paper.width - 2 * margin - 4)];
 }
 
+/** Into how many parts a tube is divided where a plain share of it is told, the fewest first. */
+export function partsTold({ patterns, stock, kerf }: TubeCuts): readonly number[] {
+  const shares = patterns.flatMap(({ pieces }) => pieces.flatMap(({ length }) => plainShare(length, stock, kerf)?.denominator ?? []));
+  return [...new Set(shares.filter((parts) => parts > 1))].sort((one, other) => one - other);
+}
+
 function barMarks(cuts: TubeCuts, pattern: CutPattern, [left, top]: Vec2, scale: number): readonly Mark[] {
   const ends = pieceEnds(cuts, pattern);
   const x = (at: number) => left + at * scale;

@@ -1,6 +1,8 @@
 export { blocksPicture } from './blocks-picture.ts';
-export { cutBarsPaper, cutBarsPicture } from './cut-bars.ts';
+export { fetchedBlocksPicture } from './fetched-blocks.ts';
+export { cutBarsPaper, cutBarsPicture, partsTold } from './cut-bars.ts';
 export { endPicture, type CappedTubes, type TubeEnd } from './end-picture.ts';
+export { stringPicture } from './halved-string.ts';
 export { framePicture } from './frame-picture.ts';
 export { foldSeries } from './folded/fold-series.ts';
 export { foldedPatternPicture } from './folded/folded-pattern.ts';
@@ -12,6 +14,7 @@ export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';
 export { holesPunched, punchPicture } from './punch-picture.ts';
 export { stopPicture, type ToolStop } from './stop-picture.ts';
+export type { CornerRow } from './corner-tab.ts';
 export { tabPunchPicture, type TabRow } from './tab-punch.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
 export { sleeveMarkPicture, type SleeveToDrill } from './sleeve-mark-picture.ts';

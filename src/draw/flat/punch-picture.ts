@@ -1,6 +1,7 @@
 import { flatHoles, type FlatPattern, type Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
+import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { earlier, pens } from '../kit/pens.ts';
@@ -50,7 +51,12 @@ const FEWEST = 3;
 export function punchMarks(pattern: FlatPattern, paper: Paper): readonly Mark[] {
   const holes = flatHoles(pattern);
   const columns = holeKinds(holes).length + 1;
-  return [...kindMarks({ ...pattern, holes }, paper, Math.max(FEWEST, columns)), ...cornerHole(pattern, cell(paper, Math.max(FEWEST, columns), columns - 1))];
+  const wide = Math.max(FEWEST, columns);
+  return [
+    ...kindMarks({ ...pattern, holes }, paper, wide), ...cornerHole(pattern, cell(paper, wide, columns - 1)),
+    // Where no other hole tells it, that the corners too are punched right through, on a board.
+    ...(columns < wide && !holes.some(({ depth }) => depth === null) ? punched({ depth: null, diameter: 2 * pattern.notchRadius }, pattern, cell(paper, wide, columns), 'up') : []),
+  ];
 }
 
 const cell = ({ width, height: high }: Paper, columns: number, index: number): Box => ({ x: (index * width) / columns, y: 1, width: width / columns, height: high - 2 });
@@ -71,7 +77,7 @@ function heading(sign: readonly Mark[], { diameter }: Pick<HoleKind, 'diameter'>
 }
 
 /** The panel cut through a hole with the punch in it, from the face that it is made from: that is up, and the sign tells whether it is the one with the marks. */
-function punched({ depth, diameter }: HoleKind, { thickness, skin }: Skinned, box: Box, sign: 'up' | 'down'): readonly Mark[] {
+function punched({ depth, diameter }: Pick<HoleKind, 'depth' | 'diameter'>, { thickness, skin }: Skinned, box: Box, sign: 'up' | 'down'): readonly Mark[] {
   const scale = (box.height - headRow - above - below) / thickness;
   const middle = box.x + box.width / 2;
   const top = box.y + headRow + above;
@@ -80,6 +86,7 @@ function punched({ depth, diameter }: HoleKind, { thickness, skin }: Skinned, bo
   const up = top - above + 4;
   const wide = Math.max(rod, Math.min((diameter * scale) / 2, half / 2));
   return [
+    ...(depth === null ? board({ x: middle - half - 2, y: bottom, width: 2 * half + 4, height: below - 2 }) : []),
     ...plate({ x: middle - half, y: top, width: 2 * half, height: bottom - top }, skin * scale),
     area('white', [[middle - wide, up], [middle + wide, up], [middle + wide, tip], [middle - wide, tip]]),
     outline(pens.cut, [[middle - wide, up], [middle + wide, up], [middle + wide, tip], [middle - wide, tip]]),
@@ -89,6 +96,12 @@ function punched({ depth, diameter }: HoleKind, { thickness, skin }: Skinned, bo
     ...(depth === null ? [] : [...tapeRound(middle, wide, top), ...depths(depth, thickness, { middle, top, bottom, tip })]),
   ];
 }
+
+/** A board of wood under what is punched right through, along its grain. */
+const board = ({ x, y, width, height }: Box): readonly Mark[] => [
+  outline(pens.cut, cornersOf({ x, y, width, height })),
+  ...[0.3, 0.62].flatMap((share, row) => [0, 0.5].map((from) => line(pens.edge, [x + width * (from + 0.04 + 0.05 * row), y + height * share], [x + width * (from + 0.38 + 0.05 * row), y + height * share]))),
+];
 
 /** How deep the punch goes, and how thick the panel is. */
 const depths = (depth: number, thickness: number, { middle, top, bottom, tip }: { readonly middle: number; readonly top: number; readonly bottom: number; readonly tip: number }): readonly Mark[] => [

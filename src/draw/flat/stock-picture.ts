@@ -13,7 +13,7 @@ import { thinCord as cord } from './cable/rope.ts';
 export interface StockFetched {
   readonly tube: { readonly length: number; readonly outside: number; readonly inside: number; readonly count: number };
   readonly panel: { readonly sides: Vec2; readonly thickness: number; readonly count: number };
-  /** Each is cut from a whole one. */
+  /** As many pieces as it holds are cut from a whole one. */
   readonly cable: { readonly length: number; readonly diameter: number; readonly count: number };
 }
 

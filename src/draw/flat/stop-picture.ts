@@ -3,9 +3,10 @@ import { tell } from '../../scene/index.ts';
 import { cutFace } from '../kit/cut-face.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
+import { hatching } from '../kit/hatching.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, circle, line, outline, type Mark } from '../kit/marks.ts';
-import { pens } from '../kit/pens.ts';
+import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
+import { earlier, pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
 import { pencil } from './pencil.ts';
@@ -36,15 +37,42 @@ export const stopPicture = (stop: ToolStop, { width }: Pick<Paper, 'width'>): Dr
 
 /** The marks of the picture, for the tests. */
 export function stopMarks({ tool, depth }: ToolStop, width: number): readonly Mark[] {
-  const [first, second] = [width * 0.24, width * 0.66];
+  const [first, second] = tool === 'knife' ? [width * 0.46, width * 0.76] : [width * 0.24, width * 0.66];
   const level = TIP - STOP;
   const between = (first + second) / 2 - 4;
   return [
-    ...tools[tool](first), ...measured[tool](first, level, depth),
+    ...(tool === 'knife' ? stripsCut([4, (HIGH - PIECE.side) / 2 + 2], first) : []), ...tools[tool](first), ...measured[tool](first, level, depth),
     line(pens.motion, [between - 4, HIGH / 2], [between + 2, HIGH / 2]), arrowhead([between + 6, HIGH / 2], [1, 0], 4),
     ...tools[tool](second), ...wound[tool](second, level),
   ];
 }
+
+/** The strips that are bound to a blade, mm: as long as a hand is wide and high enough to hold (common practice, no source). */
+const STRIP = { long: 100, high: 40, count: 2 } as const;
+/** The off-cut that they come from, mm of paper. */
+const PIECE = { side: 29, hatch: 2.2 } as const;
+
+/** An off-cut of the panel, hatched as it was when it was cut off, with the strips that are cut from it: how long, how high, how many; and the way to the blade. */
+function stripsCut([left, top]: Vec2, blade: number): readonly Mark[] {
+  const piece = cornersOf({ x: left, y: top, width: PIECE.side, height: PIECE.side });
+  const [long, high] = [STRIP.long * STRIP_SCALE, STRIP.high * STRIP_SCALE];
+  const right = left + long;
+  const foot = top + PIECE.side;
+  const strips = [1, 2].map((place) => cornersOf({ x: left, y: foot - place * high, width: long, height: high }));
+  const told = tell.times(STRIP.count);
+  const way = left + PIECE.side + 3;
+  return [
+    area('panel', piece), ...hatching(piece, PIECE.hatch).map(([from, to]) => line(earlier(pens.edge), from, to)), outline(earlier(pens.cut), piece),
+    ...strips.flatMap((ring) => [area('panel', ring), outline(pens.cut, ring)]),
+    figure(told, [way + 5, HIGH / 2 - 15], capHeights.count, 700),
+    ...linearDimension({ axis: 'x', told: tell.mm(STRIP.long), ends: [left, right], line: top - 4, feature: foot - 2 * high, cap }),
+    ...linearDimension({ axis: 'y', told: tell.mm(STRIP.high), ends: [foot, foot - high], line: left + PIECE.side + 3 + toldWidth(tell.mm(STRIP.high), cap, 400), feature: right, cap, upright: true }),
+    ...(way + 8 < blade ? [line(pens.motion, [way + 1, HIGH / 2 - 8], [way + 5, HIGH / 2 - 8]), arrowhead([way + 9, HIGH / 2 - 8], [1, 0], 4)] : []),
+  ];
+}
+
+/** mm of paper for one mm of a strip. */
+const STRIP_SCALE = 0.24;
 
 const tools: Readonly<Record<ToolStop['tool'], (x: number) => readonly Mark[]>> = {
   punch: (x) => shaft([[x - HALF.punch, UP], [x + HALF.punch, UP], [x + HALF.punch, TIP - 2], [x + HALF.punch - 1, TIP], [x - HALF.punch + 1, TIP], [x - HALF.punch, TIP - 2]]),

@@ -8,6 +8,7 @@ import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
 import type { Skinned } from './hole-marks.ts';
+import { cornerMarks, type CornerRow } from './corner-tab.ts';
 import { plate, tapeRound } from './punched-section.ts';
 
 /** A tab that is punched where it lies on its panel, mm: how far from its edge, and how deep into both. */
@@ -19,6 +20,7 @@ export interface PunchedTab extends Skinned {
 
 /** The holes of a tab: how far each is from one end of the tab, from the first on, and how long the tab is, mm. */
 export interface TabRow {
+  readonly stands: false;
   readonly at: readonly number[];
   readonly length: number;
 }
@@ -44,22 +46,25 @@ const measured = 5;
 /** Height of the tab from above with its figures, mm of paper. */
 const planHigh = ({ at }: TabRow): number => 2 + plan.bar + plan.wide + plan.panel + measured + runningReach(at.map(tell.mm), cap) + 1;
 
+/** Height of the drawing of where the holes are. */
+const rowHigh = (row: TabRow | CornerRow): number => (row.stands ? sectionHigh : planHigh(row));
+
 /**
- * Where holes are punched through a tab into its panel: the tab from above with its row of holes, measured from one end, where
- * there is one; and a section at a large scale: how far from the tab's edge, how deep through both, what stops the punch there.
+ * Where holes are punched through a tab into its panel: the tab from above with its row of holes, measured from one end, or
+ * the corner of a box from within, measured from its floor; and a section at a large scale: how far from the tab's edge, how deep through both, what stops the punch there.
  */
-export function tabPunchPicture(tab: PunchedTab, row: TabRow | null, width: number): DrawnPicture {
-  const height = row === null ? sectionHigh : width >= both ? Math.max(sectionHigh, planHigh(row)) : planHigh(row) + sectionHigh;
+export function tabPunchPicture(tab: PunchedTab, row: TabRow | CornerRow | null, width: number): DrawnPicture {
+  const height = row === null ? sectionHigh : width >= both ? Math.max(sectionHigh, rowHigh(row)) : rowHigh(row) + sectionHigh;
   return toPicture({ width, height }, tabPunchMarks(tab, row, { width, height }));
 }
 
 /** The marks of the picture, for the tests. */
-export function tabPunchMarks(tab: PunchedTab, row: TabRow | null, { width, height }: Paper): readonly Mark[] {
+export function tabPunchMarks(tab: PunchedTab, row: TabRow | CornerRow | null, { width, height }: Paper): readonly Mark[] {
   if (row === null) return sectionMarks(tab, { x: 0, y: 0, width, height });
   const beside = width >= both;
-  const fromAbove: Box = { x: 0, y: beside ? (height - planHigh(row)) / 2 : 0, width: beside ? width - sectionWide : width, height: planHigh(row) };
+  const ofRow: Box = { x: 0, y: beside ? (height - rowHigh(row)) / 2 : 0, width: beside ? width - sectionWide : width, height: rowHigh(row) };
   return [
-    ...planMarks(tab, row, fromAbove),
+    ...(row.stands ? cornerMarks(tab.fromEdge, row, ofRow) : planMarks(tab, row, ofRow)),
     ...sectionMarks(tab, { x: beside ? width - sectionWide : 0, y: height - sectionHigh, width: beside ? sectionWide : width, height: sectionHigh }),
   ];
 }

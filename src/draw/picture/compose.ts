@@ -57,10 +57,46 @@ interface Arrangement {
 
 /**
  * A scene's picture after small ones: what is done before it. They stand beside it in a column, from above, or over a
- * wide drawing in a row, from the left. As `composePicture`.
+ * wide drawing in a row, from the left; over all of it, in a row of their own, scenes that come before these. As `composePicture`.
  */
-export function composeAfter(smalls: readonly Scene[], scene: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
-  if (smalls.length === 0) return composePicture(scene, paper, lineDrawing);
+export const composeAfter = (first: readonly Scene[], smalls: readonly Scene[], scene: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture =>
+  pictureFrom(underRow(first, afterSmalls(smalls, scene, paper, lineDrawing), lineDrawing));
+
+/** Marks on a paper, before they are a picture. */
+interface Sheet extends Pick<DrawnPicture, 'labels' | 'newPartShares' | 'enlargedShares'> {
+  readonly paper: Paper;
+  readonly marks: readonly Mark[];
+  readonly scale: number;
+}
+
+const pictureFrom = ({ paper, marks, labels, ...rest }: Sheet): DrawnPicture => ({ ...toPicture(paper, marks), labels: labels.map(roundBox), ...rest });
+
+/** Room of a scene in the row over a picture, mm of paper, and of one that stands there alone over a picture as wide as its page. */
+const FIRST: Paper = { width: 110, height: 52 };
+const ALONE: Paper & { readonly from: number } = { width: 140, height: 66, from: 160 };
+
+/** A sheet under a row of scenes, with a line between. */
+function underRow(scenes: readonly Scene[], sheet: Sheet, lineDrawing: LineDrawer): Sheet {
+  if (scenes.length === 0) return sheet;
+  const room = scenes.length === 1 && sheet.paper.width >= ALONE.from ? ALONE : FIRST;
+  const width = Math.min(room.width, (sheet.paper.width - SMALL_GAP * (scenes.length - 1)) / scenes.length);
+  const down = room.height + SMALL_GAP;
+  const level = down - SMALL_GAP / 2;
+  const row = scenes.map((scene, index) => ({ at: [index * (width + SMALL_GAP), 0] as const, drawn: composed(scene, { width, height: room.height }, lineDrawing) }));
+  return {
+    ...sheet,
+    paper: { width: sheet.paper.width, height: sheet.paper.height + down },
+    marks: [
+      ...row.map(({ at, drawn }): Mark => ({ mark: 'placed', at, marks: drawn.marks })),
+      { mark: 'placed', at: [0, down], marks: sheet.marks }, line(pens.dimension, [0, level], [sheet.paper.width, level]),
+    ],
+    labels: [...row.flatMap(({ at, drawn }) => drawn.labels.map((box) => movedBox(box, at))), ...sheet.labels.map((box) => movedBox(box, [0, down]))],
+    newPartShares: row.reduce((best, { drawn }) => greater(best, drawn.newPartShares), sheet.newPartShares),
+  };
+}
+
+function afterSmalls(smalls: readonly Scene[], scene: Scene, paper: Paper, lineDrawing: LineDrawer): Sheet {
+  if (smalls.length === 0) return { paper, ...composed(scene, paper, lineDrawing) };
   const arranged = aspectOf(scene, lineDrawing) > WIDE ? inRow(smalls.length, paper) : inColumn(smalls.length, paper);
   const main = composed(scene, arranged.main, lineDrawing);
   const placed = [{ at: arranged.main, drawn: main }, ...smalls.flatMap((small, index) => {
@@ -68,29 +104,34 @@ export function composeAfter(smalls: readonly Scene[], scene: Scene, paper: Pape
     return box === undefined ? [] : [{ at: box, drawn: numbered(small, box, lineDrawing) }];
   })];
   return {
-    ...toPicture(arranged.whole, [
+    paper: arranged.whole,
+    marks: [
       paperGround(arranged.whole),
       ...placed.map(({ at: { x, y }, drawn }): Mark => ({ mark: 'placed', at: [x, y], marks: drawn.marks })),
       line(pens.dimension, ...arranged.between),
-    ]),
-    labels: placed.flatMap(({ at: { x, y }, drawn }) => drawn.labels.map((box) => roundBox(movedBox(box, [x, y])))),
+    ],
+    labels: placed.flatMap(({ at: { x, y }, drawn }) => drawn.labels.map((box) => movedBox(box, [x, y]))),
     scale: main.scale,
     newPartShares: placed.reduce<DrawnPicture['newPartShares']>((best, { drawn }) => greater(best, drawn.newPartShares), {}),
   };
 }
 
-/** A scene with what it hides or shows too small enlarged on its right, in a room of its own. As `composePicture`. */
-export function composeBeside(scene: Scene, closeUp: Scene, paper: Paper, room: Paper, lineDrawing: LineDrawer): DrawnPicture {
+/** A scene with what it hides or shows too small enlarged on its right, in a room of its own, and over both scenes that come before. As `composePicture`. */
+export const composeBeside = (first: readonly Scene[], scene: Scene, closeUp: Scene, paper: Paper, room: Paper, lineDrawing: LineDrawer): DrawnPicture =>
+  pictureFrom(underRow(first, beside(scene, closeUp, paper, room, lineDrawing), lineDrawing));
+
+function beside(scene: Scene, closeUp: Scene, paper: Paper, room: Paper, lineDrawing: LineDrawer): Sheet {
   const main = composed(scene, { width: paper.width - room.width - SMALL_GAP, height: paper.height }, lineDrawing);
   const height = Math.min(room.height, paper.height);
-  const beside = composed(closeUp, { width: room.width, height }, lineDrawing);
+  const enlarged = composed(closeUp, { width: room.width, height }, lineDrawing);
   const at: Vec2 = [paper.width - room.width, (paper.height - height) / 2];
   return {
-    ...toPicture(paper, [paperGround(paper), { mark: 'placed', at: [0, 0], marks: main.marks }, { mark: 'placed', at, marks: beside.marks }]),
-    labels: [...main.labels, ...beside.labels.map((box) => movedBox(box, at))].map(roundBox),
+    paper,
+    marks: [paperGround(paper), { mark: 'placed', at: [0, 0], marks: main.marks }, { mark: 'placed', at, marks: enlarged.marks }],
+    labels: [...main.labels, ...enlarged.labels.map((box) => movedBox(box, at))],
     scale: main.scale,
     newPartShares: main.newPartShares,
-    enlargedShares: beside.newPartShares,
+    enlargedShares: enlarged.newPartShares,
   };
 }
 

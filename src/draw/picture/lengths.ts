@@ -5,11 +5,11 @@ import { onPaper, type Fit } from '../kit/fit.ts';
 import type { Place } from './placement.ts';
 import { project, type Plane } from './plane.ts';
 import { capHeights, groundBox, textRoom } from '../kit/lettering.ts';
-import { arrowhead, figureOnGround, line, upwards, type Mark as Drawn } from '../kit/marks.ts';
+import { arrowhead, circle, figureOnGround, line, upwards, type Mark as Drawn } from '../kit/marks.ts';
 import { haloOf, pens } from '../kit/pens.ts';
 import type { Told } from '../../scene/index.ts';
 import { toldText } from '../kit/told-text.ts';
-import { lengthLine } from './sizes.ts';
+import { leaderDot, lengthLine } from './sizes.ts';
 
 const cap = capHeights.scene;
 
@@ -39,7 +39,7 @@ export function lengthPlaces(mark: LengthMark, plane: Plane, fit: Fit): Place[] 
   const beyond = (wide / 2 + 0.5 + (long < lengthLine.headsOutside ? lengthLine.outsideTail : 0)) / Math.max(long, 1);
   const places = wide <= long ? spots : [1 + beyond, -beyond, 0.5];
   return waysOff(mark, plane, fit, minus(to, from)).flatMap((away) =>
-    moves.flatMap((move) => places.map((spot, i) => lengthPlace(told, { from, to, away }, move, spot, 8 * (move - 1) + 4 * i))),
+    moves.flatMap((move) => places.map((spot, i) => lengthPlace(mark, { from, to, away }, move, spot, 8 * (move - 1) + 4 * i))),
   );
 }
 
@@ -54,7 +54,7 @@ function waysOff(mark: LengthMark, plane: Plane, fit: Fit, along: Vec2): Vec2[] 
   return [[-span[1] * reach, span[0] * reach], [span[1] * reach, -span[0] * reach]];
 }
 
-function lengthPlace(told: Told, span: Span, move: number, spot: number, cost: number): Place {
+function lengthPlace({ told, dots }: LengthMark, span: Span, move: number, spot: number, cost: number): Place {
   const [from, to] = [plus(span.from, span.away, move), plus(span.to, span.away, move)];
   const reading = readingDirection(minus(to, from));
   const above: Vec2 = [reading[1], -reading[0]];
@@ -66,7 +66,7 @@ function lengthPlace(told: Told, span: Span, move: number, spot: number, cost: n
     box: groundBox(toldText(told), centre, cap, turn),
     lines,
     cost,
-    draw: () => [...drawLines(lines), ...heads(from, to), figureOnGround(told, centre, cap, turn)],
+    draw: () => [...drawLines(lines), ...(dots === true ? [span.from, span.to].map(dotAt) : []), ...heads(from, to), figureOnGround(told, centre, cap, turn)],
   };
 }
 
@@ -108,6 +108,9 @@ function extensionLine(place: Vec2, end: Vec2): Segment {
 
 const drawLines = (lines: readonly Segment[]): readonly Drawn[] =>
   [haloOf(pens.leader.width), pens.leader].flatMap((pen) => lines.map(({ from, to }) => line(pen, from, to)));
+
+/** A measured place that lies on no edge. */
+const dotAt = (place: Vec2): Drawn => circle(place, leaderDot + 0.1, null, 'ink');
 
 /** Filled narrow arrowheads with their tips on the extension lines; turned round when the span is short. */
 function heads(from: Vec2, to: Vec2): readonly Drawn[] {

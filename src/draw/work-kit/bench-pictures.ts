@@ -1,6 +1,6 @@
-import { ownPanels, type TubeCutPlan } from '../../cut/index.ts';
-import type { Model } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, holesPunched, platePicture, practicePicture, stockPicture, tracePicture, WASTE, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
+import { cordsFor, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
+import { cableEnds, type Model } from '../../model/index.ts';
+import { cutBarsPaper, cutBarsPicture, holesPunched, partsTold, platePicture, practicePicture, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching } from '../folded-panels.ts';
@@ -38,14 +38,16 @@ const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pa
 export const stockSheet = (model: Model, { stock, tubesUsed }: TubeCutPlan, width: number): DrawnPicture => stockPicture({
   tube: { length: stock, ...hardwareOf(model).tube, count: tubesUsed },
   panel: { sides: [model.kit.panel.length, model.kit.panel.width], thickness: model.kit.panel.thickness, count: ownPanels(model).length },
-  cable: { length: model.kit.cable.length, diameter: model.kit.cable.diameter, count: model.parts.filter(({ kind }) => kind === 'cable').length },
+  cable: { length: model.kit.cable.length, diameter: model.kit.cable.diameter, count: cordsFor(model.parts.flatMap(({ shape }) => (shape.form === 'cable' ? [cableEnds(shape.length).cut] : [])), model.kit.cable.length) },
 }, width);
 
-/** The stock tubes to saw, in as many pictures as they need; the last one shows the saw. */
+/** The stock tubes to saw, in as many pictures as they need; the last of these shows the saw. Where plain shares of a tube are told, one more shows how they are found. */
 export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): readonly DrawnPicture[] {
   const count = Math.max(1, Math.ceil(cuts.patterns.length / bars));
   const each = Math.ceil(cuts.patterns.length / count);
-  return Array.from({ length: count }, (_, index) => barsDrawn(cuts, cuts.patterns.slice(index * each, (index + 1) * each), bench.width, index === count - 1));
+  const drawn = Array.from({ length: count }, (_, index) => barsDrawn(cuts, cuts.patterns.slice(index * each, (index + 1) * each), bench.width, index === count - 1));
+  const parts = partsTold({ ...cuts, kerf: 0 });
+  return parts.length === 0 ? drawn : [...drawn, stringPicture(parts, bench)];
 }
 
 /** The stock tubes to saw. */

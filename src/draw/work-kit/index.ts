@@ -1,5 +1,5 @@
 /** What the pictures of work are made with. */
-export { framePicture, sectionSeries, stopPicture, tabPunchPicture, type TabRow, socketPicture, spacingPicture } from '../flat/index.ts';
+export { framePicture, sectionSeries, stopPicture, tabPunchPicture, type CornerRow, type TabRow, socketPicture, spacingPicture } from '../flat/index.ts';
 export { hardwareOf } from '../hardware.ts';
 export { arcArrow, arrow } from '../pictograms/arrows.ts';
 export * from '../pictograms/ink.ts';

@@ -16,10 +16,20 @@ export const FOOT_RINGS: readonly [number, number] = [6, 12];
 export function barMarks({ model, hand, offsets }: Sliding, barId: string): readonly SceneBody[] {
   const { shape } = hand.part(barId);
   if (shape.form !== 'tube') return [];
-  const band = (height: number): Shape => ({ form: 'tube', length: FOOT_RINGS.includes(height) ? MARK.ring : MARK.width, outside: shape.outside + 2 * MARK.thickness, inside: shape.outside, holes: [] });
-  return [...FOOT_RINGS, ...sleeveEnds(model, barId)].map((height, index) =>
-    hand.prop({ partId: barId, id: `mark-${index + 1}` }, band(height), chained(moved(offsets.get(barId) ?? [0, 0, 0]), hand.pose(barId), moved([height - shape.length / 2, 0, 0])), 'present'));
+  const band = (length: number): Shape => ({ form: 'tube', length, outside: shape.outside + 2 * MARK.thickness, inside: shape.outside, holes: [] });
+  const ends = sleeveEnds(model, barId);
+  const larger = ringsLarger(shape.length, ends[0] ?? shape.length);
+  const rings = FOOT_RINGS.map((height) => ({ height: height * larger, mark: band(MARK.ring * larger), look: 'drawn' as const }));
+  return [...rings, ...ends.map((height) => ({ height, mark: band(MARK.width), look: 'present' as const }))].map(({ height, mark, look }, index) =>
+    hand.prop({ partId: barId, id: `mark-${index + 1}` }, mark, chained(moved(offsets.get(barId) ?? [0, 0, 0]), hand.pose(barId), moved([height - shape.length / 2, 0, 0])), look));
 }
+
+/** The rings of a long bar are drawn larger and farther apart, so that both are seen, but never as far as its first sleeve. */
+const ringsLarger = (long: number, free: number): number => Math.max(1, Math.min(long / SEEN_UP_TO, (RINGS_TAKE * free) / FOOT_RINGS[1]));
+
+/** A bar so long, mm, is drawn with its rings as they are; they take this share of what is free at its foot at most. */
+const SEEN_UP_TO = 500;
+const RINGS_TAKE = 0.6;
 
 /** The mark on a bar that stands at a joint when it is pushed home, mm from its foot: of the joints that it goes through in this step the one nearest its foot. Null where that is at its end. */
 export function markReached({ model, step }: Sliding, barId: string): number | null {
@@ -39,7 +49,7 @@ export function footMark(sliding: Sliding, barIds: readonly string[]): readonly 
 export function fromFoot(hand: StageHand, bar: string, places: readonly number[]): readonly Mark[] {
   const half = halfOf(hand.part(bar));
   const at = (height: number): Vec3 => placed(hand.pose(bar), [height - half, 0, 0]);
-  return places.filter((place) => place > 0).map((place, index): Mark => ({ mark: 'length', from: at(0), to: at(place), away: [0, 0, FOOT_AWAY.first + FOOT_AWAY.next * index], told: tell.mm(place) }));
+  return places.filter((place) => place > 0).map((place, index): Mark => ({ mark: 'length', from: at(0), to: at(place), away: [0, 0, FOOT_AWAY.first + FOOT_AWAY.next * index], told: tell.mm(place), dots: true }));
 }
 
 /** How far off the bar such a length is told, and each further one off that, mm. */

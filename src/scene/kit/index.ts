@@ -12,7 +12,6 @@ export { sleeveEnds } from './sleeve-ends.ts';
 export { atMost, slideWork, type Sliding } from './slide.ts';
 export { foldedShape, foldsOf, pieceOfPanel, stageHand, type FoldedPanel, type StageHand } from './stage.ts';
 export { turnOf, turnWork } from './turn.ts';
-export { propBodies, propCounts, propMarks, propsLeaving, type PropCount } from './props.ts';
 export { wallWork } from './wall.ts';
 export { isFromBehind, viewOf } from './from-behind.ts';
 export { STANDARD_VIEW } from './views.ts';

@@ -1,11 +1,29 @@
-import type { TabRow } from '../../draw/work-kit/index.ts';
-import { lengthOf, minus, placed, type Model } from '../../model/index.ts';
+import type { CornerRow, TabRow } from '../../draw/work-kit/index.ts';
+import { lengthOf, minus, placed, undone, type Model } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 
-/** The row of holes that a step punches along a side; null where it punches the corners of a box. */
-export function rowOf({ parts, kit: { practice: { pinEnd } } }: Model, { drillsFor, detail }: Step): TabRow | null {
-  const [first, ...more] = parts.filter(({ id }) => drillsFor.includes(id)).map(({ pose }) => placed(pose, [0, 0, 0]));
-  if (detail.on !== 'side' || first === undefined) return null;
-  const at = [0, ...more.map((point) => lengthOf(minus(point, first)))].sort((a, b) => a - b).map((far) => Math.round(2 * (pinEnd + far)) / 2);
-  return { at, length: (at.at(-1) ?? 0) + pinEnd };
+/** The row of holes that a step punches along a side, or those in each corner of a box; null where it punches others. */
+export function rowOf(model: Model, step: Step): TabRow | CornerRow | null {
+  return step.detail.on === 'side' ? alongSide(model, step) : inCorners(model, step);
 }
+
+function alongSide({ parts, kit: { practice: { pinEnd } } }: Model, { drillsFor }: Step): TabRow | null {
+  const [first, ...more] = parts.filter(({ id }) => drillsFor.includes(id)).map(({ pose }) => placed(pose, [0, 0, 0]));
+  if (first === undefined) return null;
+  const at = [0, ...more.map((point) => lengthOf(minus(point, first)))].sort((a, b) => a - b).map((far) => rounded(pinEnd + far));
+  return { stands: false, at, length: (at.at(-1) ?? 0) + pinEnd };
+}
+
+/** Over the floor of the box, its inner face, in the first of the corners, which are all alike. */
+function inCorners({ parts, connections }: Model, { drillsFor }: Step): CornerRow | null {
+  const held = connections.flatMap((each) => (each.is === 'panel-pin' && drillsFor.includes(each.pin) ? [each] : []));
+  const corners = [...new Set(held.map(({ panel, flap }) => `${panel} ${flap}`))];
+  const [first] = held;
+  const box = parts.find(({ id }) => id === first?.panel);
+  if (first === undefined || box === undefined) return null;
+  const own = held.filter(({ panel, flap }) => panel === first.panel && flap === first.flap).map(({ pin }) => pin);
+  const at = parts.filter(({ id }) => own.includes(id)).map(({ pose }) => rounded(placed(undone(box.pose), placed(pose, [0, 0, 0]))[2])).sort((a, b) => a - b);
+  return { stands: true, at, corners: corners.length };
+}
+
+const rounded = (mm: number): number => Math.round(2 * mm) / 2;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
+import { fetchedBlocksMarks, fetchedBlocksPicture } from '../../../src/draw/flat/fetched-blocks.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
 import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
@@ -44,7 +45,8 @@ describe('the pictures of stops', () => {
   it.each([{ tool: 'punch', depth: 15 }, { tool: 'knife', depth: 8 }] as const)('tell how far the tip of the $tool stands out', (stop) => {
     for (const paper of papers) {
       const picture = stopPicture(stop, paper);
-      expect(texts(picture)).toEqual([String(stop.depth)]);
+      // A knife's off-cuts are sawn first: how many, how long, how high.
+      expect(texts(picture)).toEqual([...(stop.tool === 'knife' ? ['×2', '100', '40'] : []), String(stop.depth)]);
       expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stopMarks(stop, paper.width))]).toEqual([[], [], [], []]);
     }
   });
@@ -166,6 +168,14 @@ describe('the picture of blocks', () => {
     const picture = blocksPicture(blocks);
     expect(texts(picture)).toEqual(['28', '×4', '132', '×12']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(blocksMarks(blocks))]).toEqual([[], [], [], []]);
+  });
+
+  it('tells of all to fetch how many there are of each height, which those of wood and brick have too, and fits on small pages', () => {
+    const blocks = [{ high: 28, count: 4 }, { high: 132, count: 12 }];
+    const picture = fetchedBlocksPicture(blocks);
+    expect(texts(picture)).toEqual(['28', '×4', '28', '132', '×12', '132']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(fetchedBlocksMarks(blocks))]).toEqual([[], [], [], []]);
+    expect(picture.width).toBeLessThanOrEqual(FORMATS.small.bench.width);
   });
 });
 

@@ -84,11 +84,16 @@ function tied(cable: CableCut, y: number, width: number): readonly Mark[] {
     ...cord([LEFT, y], [loop, y]), ...endLoop([LEFT, y]),
     ...back([loop, y], to), ...stud([LEFT, y]), ...stud([to, y]), ...secondLoop([loop, y]),
     step(FRAMES.placed, [LEFT - 5, y + 9.5]),
-    ...linearDimension({ axis: 'x', told: tell.mm(cable.between), ends: [LEFT, loop], line: y + 11, feature: [y + 3.6, y + 2], cap }),
-    ...linearDimension({ axis: 'x', told: tell.mm(cable.before), ends: [loop, to], line: y + 11, feature: [y + 2, y + 3.6], cap }),
+    ...linearDimension({ axis: 'x', told: tell.mm(cable.between), ends: [LEFT, loop], line: y + 11, feature: [y, y - TIP], cap }),
+    ...linearDimension({ axis: 'x', told: tell.mm(cable.before), ends: [loop, to], line: y + 11, feature: [y - TIP, y], cap }),
     ...linearDimension({ axis: 'x', told: tell.measure(cable.length), ends: [LEFT, to], line: y + 18.5, feature: y + 12.5, cap }),
+    ...([[LEFT, y], [loop, y - TIP], [to, y]] as const).map((at) => circle(at, MEASURED, null, 'ink')),
   ];
 }
+
+/** The inside of the second loop's tip over the cord, and the radius of the dot on a measured place, mm of paper. */
+const TIP = 6;
+const MEASURED = 0.7;
 
 const stud = (at: Vec2): readonly Mark[] => [circle(at, 2.6, pens.cut, 'panel'), circle(at, 1.3, pens.edge, 'core')];
 

@@ -2,7 +2,7 @@ import type { Vec2 } from '../../../model/index.ts';
 import { tell } from '../../../scene/index.ts';
 import { linearDimension } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import { area, line, outline, type Mark } from '../../kit/marks.ts';
+import { area, circle, line, outline, type Mark } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
 import { crossed, ticked } from '../../kit/right-wrong.ts';
 import { boundEnd, doubled, drawnHome, drawnStrand, goes, moves, pull, round, smooth, stands } from './rope.ts';
@@ -81,8 +81,11 @@ function loopAt([x, y]: Vec2, tail: number): readonly Mark[] {
 export const placed = (far: number): Frame => ([x, y]) => [
   ...drawnStrand(stands([x - 14, y - 1], [x + 25, y - 1])), ...drawnStrand(stands(...round([x - 20, y - 1], 4, 0, 2 * Math.PI))), ...drawnHome([x - 13, y - 1], 2.8),
   line({ ...pens.motion, width: 1.1 }, [x + 15, y - 3], [x + 15, y + 1]), ...pencilAt([x + 15, y - 3]),
-  ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [x - 22.9, x + 15], line: y + 13, feature: [y + 4, y + 2], cap }),
+  ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [x - 22.9, x + 15], line: y + 13, feature: y - 1, cap }), circle([x - 22.9, y - 1], MEASURED, null, 'ink'), circle([x + 15, y - 1], MEASURED, null, 'ink'),
 ];
+
+/** Radius of the dot on a measured place, mm. */
+const MEASURED = 0.8;
 
 /** A pencil whose point is on a place, leaning to the right. */
 function pencilAt([x, y]: Vec2): readonly Mark[] {
@@ -104,5 +107,5 @@ export const secondLoose: Frame = (at) => {
 export const secondTight: Frame = ([x, y]) => [
   ...drawnStrand(stands([x - 23, y - 8], [x + 23, y - 8])),
   ...drawnStrand(moves(...smooth([x - 1.4, y - 6], [x - 6, y + 2], [x - 5, y + 9], [x, y + 12], [x + 5, y + 9], [x + 6, y + 2], [x + 1.4, y - 6]))),
-  ...drawnHome([x, y - 7.4]), ...pull([x, y + 15], [0, 1], 2), ...pull([x - 14, y - 14], [-1, 0], 4), ...pull([x + 14, y - 14], [1, 0], 4),
+  line({ ...pens.motion, width: 1.1 }, [x, y + 9.6], [x, y + 14.4]), ...drawnHome([x, y - 7.4]), ...pull([x, y + 16.5], [0, 1], 2), ...pull([x - 14, y - 14], [-1, 0], 4), ...pull([x + 14, y - 14], [1, 0], 4),
 ];

@@ -1,8 +1,9 @@
 import type { FlatPattern, Vec2 } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
+import { linearDimension } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
-import { area, arrowhead, figure, line, orderRadius, outline, ringedNumeral } from '../../kit/marks.ts';
+import { area, arrowhead, figure, line, orderRadius, outline, ringedNumeral, toldWidth } from '../../kit/marks.ts';
 import { acrossFlap, creaseMarks, halfCutMarks, holeMarks, insideLineMarks, onFlap, outlineMarks, sidesInOrder } from '../panel-lines.ts';
 import { markedFace } from '../marked-face.ts';
 import { earlier, pens } from '../../kit/pens.ts';
@@ -18,7 +19,7 @@ import { tell } from '../../../scene/index.ts';
 const insideShown = 20;
 /** Paper between the strip and the section beside it, and for that. */
 const sectionGap = 2;
-const pressedColumn = 38;
+const pressedColumn = 48;
 const numeralColumn = 8;
 
 /** Which side comes when, and the creases of a side pressed from the inside outwards, with a section beside it. */
@@ -64,14 +65,22 @@ const rim = 1.6;
 /** The wheel pressed in from the marked face: that skin is dented, the other one stays whole; and the panel afterwards, still flat. */
 function pressed(pattern: FlatPattern, box: Box): readonly Mark[] {
   const high = box.height * 0.62;
-  const wide = box.width - 4;
+  const wide = box.width - 2 * FIGURES;
   const scale = Math.min((high - wheelRoom) / pattern.thickness, wide / (2.4 * pattern.thickness));
   const middle = box.x + box.width / 2;
   const top = box.y + wheelRoom;
-  const flat = box.width / (2.4 * pattern.thickness * flatShare);
+  const flat = wide / (2.4 * pattern.thickness * flatShare);
+  const bottom = top + pattern.thickness * scale;
+  const [left, right] = [middle - wide / 2, middle + wide / 2];
+  const dent = top + dentOf(pattern) * scale;
+  const often = tell.times(PASSES);
   return [
     ...dented(pattern, { at: [middle, top], scale, half: wide / 2, dents: [0] }),
-    ...wheel([middle, top + dentOf(pattern) * scale]),
+    ...wheel([middle, dent]),
+    figure(often, [middle - rim - 8 - toldWidth(often, capHeights.count, 700) / 2, top - wheelRoom + 7], capHeights.count, 700),
+    line(pens.dimension, [left - 5, dent], [middle, dent]),
+    ...linearDimension({ axis: 'y', told: tell.mm(dentOf(pattern)), ends: [dent, top], line: left - 4, feature: left, cap: capHeights.step, upright: true }),
+    ...linearDimension({ axis: 'y', told: tell.mm(pattern.thickness), ends: [bottom, top], line: right + 3 + toldWidth(tell.mm(pattern.thickness), capHeights.step, 400) + 2, feature: right, cap: capHeights.step, upright: true }),
     ...markedFace([middle + wide / 2 - 6, top]),
     ...dented(pattern, { at: [middle, box.y + high + 8], scale: flat, half: wide / 2, dents: [-1, 0, 1].map((place) => place * pattern.thickness * 0.9) }),
   ];
@@ -80,8 +89,13 @@ function pressed(pattern: FlatPattern, box: Box): readonly Mark[] {
 /** The panel afterwards is drawn so much smaller. */
 const flatShare = 2.2;
 
-/** Depth of the dent: well into the core, and far from the other skin, as the drawing shows it; the kit tells no figure, mm. */
-const dentOf = ({ thickness }: Pick<FlatPattern, 'thickness'>): number => thickness * 0.35;
+/** Room beside the section for figures, mm of paper. */
+const FIGURES = 12;
+/** A line is rolled so often: lightly along the rule, then home (common practice, no source). */
+const PASSES = 2;
+
+/** Depth of the dent, mm: about a third of the panel, well into the core, and far from the other skin (common practice, no source; the kit tells no figure). */
+export const dentOf = ({ thickness }: Pick<FlatPattern, 'thickness'>): number => Math.max(0.5, Math.round((2 * thickness) / 3) / 2);
 
 interface Dented {
   /** Paper place of the middle of the marked face. */
