@@ -3,6 +3,7 @@ import {
   chapterGlyph, checksOf, countKey, countsBySize, finishedAlt, itemName, overall, partName, partsCounted, sizeName, sizeText, suppliesSaid, toolSizesText, totalMinutes, toolOrder, workCautions,
   type ChapterName,
 } from '../../booklet/index.ts';
+import { findPicture } from '../../draw/index.ts';
 import { PART_KINDS } from '../../parts/facts.ts';
 import { varietiesOf } from '../../parts/varieties.ts';
 import { suppliesOf, toolSizesOf } from '../../plan/index.ts';
@@ -116,8 +117,11 @@ function Tools({ maker }: { readonly maker: Maker }): ReactNode {
 
 /** Every kind of part with its counts, by size where it comes in several, and what is taken beside the parts. */
 export function partsPage(maker: Maker): GuidePage {
-  const { base: { model, plan, words }, say } = maker;
+  const { base: { model, plan, words }, say, pictures } = maker;
+  const blocks = findPicture(pictures, { what: 'blocks' });
+  const block = say((telling) => telling.words.t('booklet.tools.block'));
   return chapter(maker, 'parts', 'before', (
+    <>
     <ul className="parts">
       {PART_KINDS.flatMap((kind) => varietiesOf(model, kind)).map(({ kind, variety, parts }) => (
         <li key={`${kind} ${variety}`}>
@@ -140,6 +144,8 @@ export function partsPage(maker: Maker): GuidePage {
         </li>
       ))}
     </ul>
+    {blocks !== undefined && <div className="blocks"><Said as="p" phrase={block} /><Drawing maker={maker} of={blocks.of} label={block} /></div>}
+    </>
   ));
 }
 
