@@ -65,10 +65,16 @@ export const keptPlan = (keep: Keep, { item: { order }, model, report: { advice:
   keptLater(keep, keep.key('plan', model, order, wall), () => plan({ model, order, wall }));
 
 async function planOf({ item, model, report, part }: Draft, turn: number, crew: Crew, keep: Keep): Promise<Planned> {
-  const planned = await keptPlan(keep, { item, model, report }, (given) => crew.run('plan', given, turn));
+  const planned = await keptPlan(keep, { item, model, report }, (given) => {
+    const made = crew.run('plan', given, turn);
+    crew.offer('ready', { of: nameOf({ item, model }), model });
+    return made;
+  });
   part.done('its order of work', COST.plan);
   return planned;
 }
+
+const nameOf = ({ item, model }: Pick<Draft, 'item' | 'model'>): string => `${item.name} ${model.size}`;
 
 /** Groups of pictures that are drawn at once in one thread. */
 const GROUPS_AT_ONCE = 4;
@@ -81,7 +87,7 @@ export async function drawnSets({ item, model }: Pick<Draft, 'item' | 'model'>, 
     const count = pictureGroupCount(model, plan);
     const starts = Array.from({ length: Math.ceil(count / GROUPS_AT_ONCE) }, (_, index) => index * GROUPS_AT_ONCE);
     const groups = await Promise.all(starts.map(async (from) => {
-      const given = { of: `${item.name} ${model.size}`, model, plan, cuts, formats, from, to: Math.min(count, from + GROUPS_AT_ONCE) };
+      const given = { of: nameOf({ item, model }), model, plan, cuts, formats, from, to: Math.min(count, from + GROUPS_AT_ONCE) };
       const made = await by.crew.run('draw', given, by.turn);
       by.drawn(made.flatMap(({ page }) => page.map(({ id }) => id)));
       return made;

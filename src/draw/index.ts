@@ -1,6 +1,7 @@
 export type * from './types.ts';
 export { findPicture, pictureId, pictureOf, piecesOf, type InPieces, type OfPicture, type PictureOf } from './picture-of.ts';
 export { cachedDrawer, inOnePiece, itemPictures, PART_SCALE, partPictures, partScale, pictureGroupCount, pictureGroups, picturesExpected, picturesFor, type Drawable, type PictureGroups } from './item-pictures.ts';
+export type { LineDrawer } from './picture/index.ts';
 export { lettersWritten } from './post-kinds.ts';
 export { finishedPicture } from './finished-picture.ts';
 export type { Format, PageFormat } from './formats.ts';

@@ -10,6 +10,8 @@ export interface Crew {
    * that fails in its thread is done again in this one, so that its fault comes as if it had been done here.
    */
   readonly run: <Kind extends Work>(work: Kind, given: Works[Kind]['given'], turn: number) => Promise<Works[Kind]['made']>;
+  /** Has a job done that is of use later, where a thread has nothing else to do; else not. What comes of it, a fault too, is told nobody. */
+  readonly offer: <Kind extends Work>(work: Kind, given: Works[Kind]['given']) => void;
   /** Ends all threads, whatever they do. */
   readonly close: () => Promise<void>;
 }
@@ -41,12 +43,19 @@ export function openCrew(threads = Math.min(MOST_THREADS, availableParallelism()
     settle(done);
     void done.then(() => { next(thread); }, () => { next(thread); });
   };
+  const free = (): Worker | undefined => idle.pop() ?? (all.length < threads ? newThread(all) : undefined);
   return {
     run: (work, given, turn) => new Promise((resolve) => {
       waiting.push({ job: { work, given }, turn, settle: (made) => { resolve(made.catch(() => inThisThread(work, given)) as never); } });
-      const thread = idle.pop() ?? (all.length < threads ? newThread(all) : undefined);
+      const thread = free();
       if (thread !== undefined) next(thread);
     }),
+    offer: (work, given) => {
+      const thread = free();
+      if (thread === undefined) return;
+      const done = answerOf(thread, { work, given });
+      void done.then(() => { next(thread); }, () => { next(thread); });
+    },
     close: async () => { await Promise.all(all.map((thread) => thread.terminate())); },
   };
 }

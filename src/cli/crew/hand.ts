@@ -1,8 +1,9 @@
 import { planTubes } from '../../cut/index.ts';
-import { pictureGroups, type Format, type PictureGroups } from '../../draw/index.ts';
-import { loadSolids } from '../../model/index.ts';
+import { cachedDrawer, pictureGroups, type Format, type LineDrawer, type PictureGroups } from '../../draw/index.ts';
+import { loadSolids, type Solids } from '../../model/index.ts';
 import { planItem } from '../../plan/index.ts';
-import type { Drawing, PictureSets, Work, Works } from './types.ts';
+import { finishedScene } from '../../scene/index.ts';
+import type { PictureSets, Work, Works } from './types.ts';
 
 /** Does one job after another. */
 export type Hand = <Kind extends Work>(work: Kind, given: Works[Kind]['given']) => Promise<Works[Kind]['made']>;
@@ -11,7 +12,7 @@ type Doing = { readonly [Kind in Work]: (given: Works[Kind]['given']) => Promise
 
 /** A hand keeps what it found out of the size it draws, and the languages it has read. */
 export function newHand(): Hand {
-  const doing: Doing = { plan: planned, draw: drawer(), guide: guideWriter() };
+  const doing: Doing = { plan: planned, ...drawer(), guide: guideWriter() };
   return (work, given) => doing[work](given);
 }
 
@@ -20,20 +21,37 @@ async function planned({ model, order, wall }: Works['plan']['given']): Promise<
   return { plan: planItem(model, order, await loadSolids(), wall), cuts: await planTubes(model) };
 }
 
-function drawer(): Doing['draw'] {
-  let last: { readonly of: string; readonly groups: PictureGroups<Format> } | null = null;
-  return async ({ from, to, ...drawing }) => {
-    const groups = last?.of === drawing.of ? last.groups : await groupsOf(drawing);
-    last = { of: drawing.of, groups };
-    return Array.from({ length: to - from }, (_, index) => allSets(groups.draw(from + index)));
+/** What is kept of the size that is drawn. */
+interface Bench {
+  readonly of: string;
+  readonly solids: Solids;
+  readonly draw: LineDrawer;
+  groups: PictureGroups<Format> | null;
+}
+
+function drawer(): Pick<Doing, 'ready' | 'draw'> {
+  let last: Bench | null = null;
+  const benchOf = async (of: string): Promise<Bench> => {
+    if (last?.of !== of) last = { of, solids: await loadSolids(), draw: cachedDrawer(), groups: null };
+    return last;
+  };
+  return {
+    ready: async ({ of, model }) => {
+      const { solids, draw } = await benchOf(of);
+      const { bodies, view } = finishedScene(model, solids);
+      draw(bodies, view);
+      return null;
+    },
+    draw: async ({ of, from, to, model, plan, cuts, formats }) => {
+      const bench = await benchOf(of);
+      const groups = bench.groups ??= pictureGroups({ model, plan, cuts, solids: bench.solids }, formats, bench.draw);
+      return Array.from({ length: to - from }, (_, index) => allSets(groups.draw(from + index)));
+    },
   };
 }
 
 /** A set that was not asked for is empty. */
 const allSets = ({ page = [], small = [], thumb = [] }: Partial<PictureSets>): PictureSets => ({ page, small, thumb });
-
-const groupsOf = async ({ model, plan, cuts, formats }: Drawing): Promise<PictureGroups<Format>> =>
-  pictureGroups({ model, plan, cuts, solids: await loadSolids() }, formats);
 
 /** What writes guides is loaded with the first of them: it brings all pages and words along. */
 function guideWriter(): Doing['guide'] {

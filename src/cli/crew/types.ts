@@ -9,6 +9,8 @@ import type { Item, WallKind } from '../../read/index.ts';
 export interface Works {
   /** The order of the steps, each motion proven, and how the tubes are sawn. */
   readonly plan: { readonly given: { readonly model: Model; readonly order: Item['order']; readonly wall: WallKind | null }; readonly made: { readonly plan: Plan; readonly cuts: TubeCutPlan } };
+  /** What a size's pictures need and its model alone tells: its solids, and the lines of the finished item. */
+  readonly ready: { readonly given: Pick<Drawing, 'of' | 'model'>; readonly made: null };
   /** Some groups of a size's pictures, from the first to before the end (see `pictureGroups`). */
   readonly draw: { readonly given: Drawing & { readonly from: number; readonly to: number }; readonly made: readonly PictureSets[] };
   /** The phone guide of a size, as text. */
