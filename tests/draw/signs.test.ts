@@ -48,7 +48,7 @@ describe('signs of flat drawings', () => {
 
 /** The kinds of work that each right/wrong pair shows the outcome of; none where it belongs to no step. */
 const shows: Readonly<Record<PairName, readonly Action[]>> = {
-  'half-cut': ['half-cut'], 'frame-centred': ['lay-frame'], 'frame-square': ['close-frame', 'set-in'], 'tab-flat': ['wrap-side', 'punch-tab'], 'tube-home': ['push-tubes', 'fit-end'],
+  'half-cut': ['half-cut'], 'frame-centred': ['lay-frame'], 'frame-square': ['close-frame', 'set-in'], 'tab-flat': ['wrap-side'], 'tab-pressed': ['punch-tab'], 'tube-home': ['push-tubes', 'fit-end'],
   'nut-tight': ['pin-posts', 'pin-panel'], 'hole-straight': ['drill'], 'deck-level': ['push-posts', 'slide-on'], 'cable-tight': ['brace'], crease: ['crease'],
   'rack-upright': ['stand-up'], notch: ['cut-notches'], 'pin-home': ['pin-side', 'pin-corners'], 'cut-square': ['cut-tubes'],
   mark: ['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-panel', 'mark-posts'],

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { buildModel, dot, lengthOf, type Vec3 } from '../../src/model/index.ts';
+import { buildModel, dot, lengthOf, placed, type Vec3 } from '../../src/model/index.ts';
 import { planItem } from '../../src/plan/index.ts';
-import { isFromBehind, stepScene, STANDARD_VIEW, type Scene } from '../../src/scene/index.ts';
+import { isFromBehind, stepScene, STANDARD_VIEW, type Scene, type SceneBody } from '../../src/scene/index.ts';
+import { stageHand } from '../../src/scene/kit/index.ts';
 import { solids } from '../support/rack.ts';
 import { structureItem } from '../support/structures.ts';
 
@@ -51,5 +52,35 @@ describe('the sign of the marked face in scenes', () => {
   it('is dashed on the lid as it is laid: its marked face is the lower one', () => {
     const lid = plan.steps.find(({ newParts }) => newParts.some(({ kind }) => kind === 'flat-panel'));
     expect(lid && signs(sceneOf(lid))).toBeGreaterThan(5);
+  });
+});
+
+describe('the corners of a box that are worked on from within', () => {
+  const corners = plan.steps.filter(({ action, detail }) => action === 'pin-corners' || (action === 'punch-tab' && detail.on !== 'side'));
+  const points = (bodies: readonly SceneBody[]): readonly Vec3[] => bodies.flatMap(({ mesh: { positions }, pose }) =>
+    Array.from({ length: positions.length / 3 }, (_, index) => placed(pose, [positions[3 * index] ?? 0, positions[3 * index + 1] ?? 0, positions[3 * index + 2] ?? 0])));
+  const reach = (all: readonly Vec3[], axis: 0 | 1 | 2): readonly [number, number] => [Math.min(...all.map((point) => point[axis])), Math.max(...all.map((point) => point[axis]))];
+
+  it('are seen over the walls towards the eye, of which only the outlines are left, as wide and high as the walls', () => {
+    expect(corners.map(({ action }) => action)).toEqual(['punch-tab', 'pin-corners']);
+    for (const step of corners) {
+      const bodies = sceneOf(step)?.bodies ?? [];
+      const box = model.parts.find(({ id, shape }) => step.present.includes(id) && shape.form === 'folded')?.id ?? '';
+      const whole = points([stageHand(model, step, solids).body(box, 'present')]);
+      const left = points(bodies.filter(({ id }) => id === box));
+      const outlines = points(bodies.filter(({ partId, look }) => partId === box && look === 'pale'));
+      const [front] = reach(whole, 1);
+      const inFront = (all: readonly Vec3[]): readonly Vec3[] => all.filter(([x, y]) => y < front + 25 && Math.abs(x) < 235);
+      const thickness = model.kit.panel.thickness;
+      expect(reach(inFront(left), 2)[1] - reach(left, 2)[0]).toBeLessThan(thickness + 1);
+      expect(reach(inFront(whole), 2)[1] - reach(whole, 2)[0]).toBeGreaterThan(200);
+      expect(Math.abs(reach(inFront(outlines), 2)[1] - reach(inFront(whole), 2)[1])).toBeLessThan(1.5);
+      for (const axis of [0, 1] as const) expect(Math.abs(axis === 0 ? reach(outlines, 0)[1] - reach(whole, 0)[1] : reach(outlines, 1)[0] - front)).toBeLessThan(1.5);
+      const tabs = bodies.filter(({ partId, look }) => partId === box && look === 'new');
+      expect(tabs).toHaveLength(1);
+      // Each tab beside a corner: all four of them.
+      const quarters = new Set(points(tabs).map(([x, y]) => `${Math.sign(x)} ${Math.sign(y)}`));
+      expect(quarters.size).toBe(4);
+    }
   });
 });

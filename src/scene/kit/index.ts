@@ -5,8 +5,9 @@ export { barMarks, footMark, fromFoot, halfOf, markReached, throughBars } from '
 export { turnedBy } from './directions.ts';
 export { nearestOf } from './nearest.ts';
 export { movedBy, onTheWay } from './on-the-way.ts';
+export { openBox } from './open-box.ts';
 export { panelLines } from './panel-lines.ts';
-export { panelPins } from './panel-pins.ts';
+export { cornerPins, panelPins } from './panel-pins.ts';
 export { pinDrilled, pinFastened } from './pin-close-up.ts';
 export { sleeveEnds } from './sleeve-ends.ts';
 export { atMost, slideWork, type Sliding } from './slide.ts';

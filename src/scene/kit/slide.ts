@@ -34,6 +34,8 @@ export interface SlideTelling {
   readonly countPlace?: (part: Part) => Vec3;
   /** Marks in the place of the counts. */
   readonly counts?: (sliding: Sliding) => readonly Mark[];
+  /** A part that only stands there, where it is shown in another way; as it is when left out or null. */
+  readonly standing?: (hand: StageHand, step: Step, id: string, view: View) => readonly SceneBody[] | null;
   /** What else is shown and pointed out. */
   readonly bodies?: (sliding: Sliding) => readonly SceneBody[];
   readonly marks?: (sliding: Sliding) => readonly Mark[];
@@ -69,7 +71,8 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
   const sliding: Sliding = { model, step, hand, offsets, fresh, moving };
   const shown = [...new Set([...step.present, ...fresh, ...moving])];
   const isNew = (id: string): boolean => fresh.includes(id) || moving.includes(id);
-  const bodies = shown.map((id) => hand.body(id, isNew(id) ? 'new' : 'present', offsets.get(id)));
+  const stands = (id: string): readonly SceneBody[] => telling.standing?.(hand, step, id, view) ?? [hand.body(id, 'present', offsets.get(id))];
+  const bodies = shown.flatMap((id) => (isNew(id) ? [hand.body(id, 'new', offsets.get(id))] : stands(id)));
   const mouths = slides.map((slide) => mouthsOf({ hand, slide, way: unit(wayOf(step, slide)), off: offOf(slide) }));
   return {
     id: sceneName(step),

@@ -1,1 +1,1 @@
-export { panelPins as scene } from '../../scene/kit/index.ts';
+export { cornerPins as scene } from '../../scene/kit/index.ts';

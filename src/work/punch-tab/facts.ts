@@ -5,7 +5,7 @@ export const facts = work({
   tools: ['tape', 'pencil', 'sticky-tape', 'punch', 'mallet'],
   people: 2,
   cautions: ['eyes', 'crush'],
-  check: pair('tab-flat'),
+  check: pair('tab-pressed'),
   minutes: 3,
   waits: 0,
   shownIn: 'creasing',

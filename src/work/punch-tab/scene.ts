@@ -1,6 +1,6 @@
 import { chained, moved, placed, type Shape } from '../../model/index.ts';
 import {
-  movedBy, nearestOf, panelLines, sceneName, STANDARD_VIEW, stageHand, tell, turnedBy, type Mark, type Scene, type StepGivens, type WorkScene,
+  movedBy, nearestOf, openBox, panelLines, sceneName, STANDARD_VIEW, stageHand, tell, turnedBy, type Mark, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** How far over the tab the punch is held and how long it is, mm. */
@@ -27,7 +27,7 @@ function punchScene({ model, step, solids }: StepGivens): Scene {
   return {
     id: sceneName(step),
     bodies: [
-      ...step.present.map((id) => hand.body(id, 'present')),
+      ...step.present.flatMap((id) => (step.detail.on === 'side' ? null : openBox(hand, step, id, STANDARD_VIEW)) ?? [hand.body(id, 'present')]),
       ...step.present.filter((id) => hand.part(id).kind === 'panel').flatMap((id) => panelLines(hand, id, step.folded)),
       ...pins.map(({ id }, index) => hand.prop({ tool: `punch-${index + 1}` }, punch, chained(hand.pose(id), moved([0, 0, HELD_OVER + PUNCH.length])), 'new')),
     ],

@@ -1,6 +1,6 @@
 import { wallsUpright } from './box.ts';
 import { frameCentred, frameSquare } from './frame.ts';
-import { holeStraight, nutTight, pinHome, tubeHome } from './joints.ts';
+import { holeStraight, nutTight, pinHome, tabPressed, tubeHome } from './joints.ts';
 import { crease, halfCut, notch, tabFlat } from './panel.ts';
 import { bedChild, panelFlush } from './plates.ts';
 import type { Pair } from './pair.ts';
@@ -14,6 +14,7 @@ export const pairPictures = {
   'frame-centred': frameCentred,
   'frame-square': frameSquare,
   'tab-flat': tabFlat,
+  'tab-pressed': tabPressed,
   'tube-home': tubeHome,
   'nut-tight': nutTight,
   'hole-straight': holeStraight,

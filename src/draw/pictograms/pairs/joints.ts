@@ -40,3 +40,13 @@ const pinned = (head: number): Ink => together(
 
 /** The pin's head lies on the panel. */
 export const pinHome: Pair = { right: pinned(17), wrong: pinned(9.5) };
+
+/** A punch through a tab into its panel; `lifted` is by how much the tab's edge stands off, degrees. */
+const punched = (lifted: number): Ink => together(
+  body(box(3, 32, 66, 13), tint),
+  placed(5, 31, -lifted, body(box(0, -12.5, 58, 12), tint)),
+  body('M30 2.5H42V8H40V36L36 40L32 36V8H30z', black, thin, white),
+);
+
+/** Tab and panel lie close together under the punch. */
+export const tabPressed: Pair = { right: punched(0), wrong: punched(13) };
