@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, enteredJoints, isFromBehind, newJoints, proppedScenes, freedScene, rolledNumbers, rolledScenes, rolledSteps, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, enteredJoints, isFromBehind, newJoints, proppedScenes, freedScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetters } from './letters-at-bars.ts';
@@ -68,7 +68,7 @@ const ROW_HEIGHT = 48;
 /** Flat drawings beside the first step of a kind, which way up a part goes, or what the scene hides or shows too small where there is no room beside it. */
 function furtherPictures(givens: StepGivens, step: Step, closeUp: Scene | null): readonly DrawnPicture[] {
   const { model, solids, draw, format = 'page' } = givens;
-  const wayUp = wayUpScenes(model, step, solids);
+  const wayUp = wayUpScenes(model, step, solids) ?? sleeveWayScenes(model, step, solids);
   return [
     ...jointGuides(givens, step),
     ...flatBeside(givens, step),

@@ -20,7 +20,8 @@ const MOST = 3;
 
 /**
  * Before a step: the work as it was shown last, an arrow, and as the step shows it; one scene for each turn by hand, in
- * their order. What is turned alike is shown once, with how many there are.
+ * their order. What is turned alike is shown once, with how many there are. Several turns of one piece are numbered in
+ * their order; where pieces are turned in ways of their own, each scene has the number of its piece.
  */
 export function rolledScenes(model: Model, step: Step, rolled: readonly Rolled[], solids: Solids): readonly Scene[] {
   const kinds = kindsOf(rolled);
@@ -29,7 +30,7 @@ export function rolledScenes(model: Model, step: Step, rolled: readonly Rolled[]
     return scenesOf(model, step, each, solids).map((scene, stage, all): Scene => ({
       ...scene,
       id: `${scene.id}:${place}:${stage}`,
-      ...(kinds.length > 1 ? { number: place + 1 } : {}),
+      ...(kinds.length > 1 ? { number: place + 1 } : all.length > 1 ? { number: stage + 1 } : {}),
       marks: stage === all.length - 1 && alike > 1 ? [...scene.marks, countOf(scene, alike)] : scene.marks,
     }));
   });
