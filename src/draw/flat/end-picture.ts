@@ -127,7 +127,7 @@ function filed(tube: TubeEnd, [x, y]: Vec2): readonly Mark[] {
 /** Half the width and the height of a bowl, mm of paper. */
 const BOWL = { half: 8, high: 7.5 } as const;
 
-/** A bowl of water, a drop over it, and an arrow to what is wetted. */
+/** A bowl of water under a tap that drips: no oil, no glue. */
 function water([x, y]: Vec2): readonly Mark[] {
   const bowl: readonly Vec2[] = Array.from({ length: 13 }, (_, step): Vec2 => {
     const angle = (Math.PI * step) / 12;
@@ -136,15 +136,24 @@ function water([x, y]: Vec2): readonly Mark[] {
   const level = y + 2;
   const waves: readonly Vec2[] = Array.from({ length: 25 }, (_, step): Vec2 => [x - BOWL.half + 0.6 + ((2 * BOWL.half - 1.2) * step) / 24, level + 0.7 * Math.sin((step * Math.PI) / 4)]);
   const filled: readonly Vec2[] = [...waves, ...bowl.filter(([, at]) => at > level).reverse()];
-  return [area('fresh', filled), line(pens.motion, ...waves), line({ ...pens.motion, width: 0.9 }, ...bowl), ...drop([x, y - 7])];
+  return [area('fresh', filled), line(pens.motion, ...waves), line({ ...pens.motion, width: 0.9 }, ...bowl), ...drop([x, y - 3.4]), ...tap([x, y - 8.6])];
+}
+
+/** A tap from the left, its mouth over a place: pipe, spout and handle. */
+function tap([x, y]: Vec2): readonly Mark[] {
+  const pipe: readonly Vec2[] = [[x - 1.6, y], [x - 1.6, y - 3.2], [x - 8.6, y - 3.2], [x - 8.6, y - 6.4], [x + 0.4, y - 6.4], [x + 1.6, y - 5.2], [x + 1.6, y]];
+  return [
+    area('white', pipe), outline(pens.cut, pipe),
+    line({ ...pens.motion, width: 1.2 }, [x - 4.2, y - 6.4], [x - 4.2, y - 8.4]), line({ ...pens.motion, width: 1.6 }, [x - 7.1, y - 8.6], [x - 1.3, y - 8.6]),
+  ];
 }
 
 function drop([x, y]: Vec2): readonly Mark[] {
   const sides = Array.from({ length: 17 }, (_, index): Vec2 => {
     const angle = (Math.PI / 4) + (index / 16) * (1.5 * Math.PI) - Math.PI / 2;
-    return [x + 2.4 * Math.cos(angle), y + 2.4 * Math.sin(angle)];
+    return [x + 1.5 * Math.cos(angle), y + 1.5 * Math.sin(angle)];
   });
-  const ring: readonly Vec2[] = [[x, y - 5], ...sides];
+  const ring: readonly Vec2[] = [[x, y - 3.2], ...sides];
   return [area('white', ring), outline(pens.motion, ring)];
 }
 

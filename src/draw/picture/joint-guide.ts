@@ -22,6 +22,9 @@ export interface PortPlace {
 /** Room of the joint, and the white between it and the sections, mm of paper. */
 const JOINT = { width: 52, gap: 12 } as const;
 
+/** A stud's section has no mouth before it: its line goes on to it so far, mm of paper. */
+const STUD_SECTION = 18;
+
 /** A joint as it lies, and beside it each sort of its openings cut lengthwise, joined to where it is: which lets a tube through, in which it ends, and what its studs are for. */
 export function composeJointGuide(bodies: readonly SceneBody[], view: View, places: readonly PortPlace[], fitted: Fitted, lineDrawing: LineDrawer): DrawnPicture {
   const drawing = lineDrawing(bodies, view);
@@ -33,7 +36,7 @@ export function composeJointGuide(bodies: readonly SceneBody[], view: View, plac
   const left = JOINT.width + JOINT.gap;
   const rows = onSheet.map(({ port, from }, row): { readonly from: Vec2; readonly to: Vec2; readonly marks: readonly Mark[] } => {
     const middle: Vec2 = [left + 5, (row + 0.5) * SECTION.high];
-    return { from, to: [left - (port.is === 'stud' ? -4 : 1), middle[1]], marks: portSection(port, fitted, middle) };
+    return { from, to: [port.is === 'stud' ? left + STUD_SECTION : left - 1, middle[1]], marks: portSection(port, fitted, middle) };
   });
   const paper = { width: left + 10 + SECTION.wide, height };
   return toPicture(paper, [

@@ -24,8 +24,8 @@ export const blankOnStock: DrawnFlat = ({ model, plan, papers }, step) => {
   return markedPanel(model, index, { stage: 'blank', stock: [model.kit.panel.length, model.kit.panel.width], kept: keptOf(model, plan, 'blank', index) }, papers.bench);
 };
 
-/** Beside a drawing, that it is practised on an off-cut first. */
-export const practised = (work: DrawnFlat): DrawnFlat => (givens, step) => [...work(givens, step), practicePicture(givens.papers.bench)];
+/** What is made ready, and that it is practised on an off-cut, before the work itself. */
+export const afterPractice = (ready: DrawnFlat, work: DrawnFlat): DrawnFlat => (givens, step) => [...ready(givens, step), practicePicture(givens.papers.bench), ...work(givens, step)];
 
 /** Beside a drawing of the first piece, how it is a pattern for the others, where there are several alike. */
 export const withPattern = (way: TraceWay, first: DrawnFlat): DrawnFlat => (givens, step) =>

@@ -1,5 +1,5 @@
 import { halfCutDepth } from '../../model/index.ts';
-import { black, body, box, markedAt, practised, solid, stopPicture, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { afterPractice, black, body, box, markedAt, solid, stopPicture, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** In section: the blade goes through the upper skin and the core and leaves the lower skin whole. */
 const pictogram: Ink = together(
@@ -11,8 +11,8 @@ const pictogram: Ink = together(
   body('M16.5 2.5H31.5V13H16.5z', black),
 );
 
-/** Where it is cut and how deep, how the knife gets its stop, and that it is tried on an off-cut. */
+/** How the knife gets its stop, a trial on an off-cut, then where it is cut and how deep. */
 export const picture: WorkPicture = {
   pictogram,
-  flat: practised((givens, step) => [...markedAt('half-cut')(givens, step), stopPicture({ tool: 'knife', depth: halfCutDepth(givens.model.kit.panel) }, givens.papers.bench)]),
+  flat: afterPractice((givens) => [stopPicture({ tool: 'knife', depth: halfCutDepth(givens.model.kit.panel) }, givens.papers.bench)], markedAt('half-cut')),
 };
