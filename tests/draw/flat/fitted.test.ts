@@ -11,10 +11,11 @@ import { traceMarks, tracePicture } from '../../../src/draw/flat/trace-picture.t
 import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
 import { cableCutMarks, cableCutPicture } from '../../../src/draw/flat/cable/cut-picture.ts';
 import { FRAMES } from '../../../src/draw/flat/cable/frames.ts';
+import { hitchesTight, hitchLoose, roundStud } from '../../../src/draw/flat/cable/hitches.ts';
 import { knotMarks, knotReminder, knotSeries, reminderMarks } from '../../../src/draw/flat/cable/knot-series.ts';
 import { crossingsOf, woven } from '../../../src/draw/flat/cable/woven.ts';
 import { doubled, stands } from '../../../src/draw/flat/cable/rope.ts';
-import { cableEnds, cableTest } from '../../../src/model/index.ts';
+import { cableEnds, cableTest, type Vec2 } from '../../../src/model/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-marks.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
@@ -85,6 +86,22 @@ describe('the pictures of cables', () => {
     const picture = knotReminder(each, 36, paper);
     expect(texts(picture)).toEqual(['36', '4', '15', '8', String(each.between), '15', '1', '2', String(each.test.most), '1 L', '1 kg']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(reminderMarks(each, 36, paper.width))]).toEqual([[], [], [], []]);
+  });
+
+  it.each([['laid loose', hitchLoose], ['drawn home', hitchesTight]])('pull the end of a hitch %s along itself, and draw it larger than the frames before', (_, frame) => {
+    const marks = frame([0, 0]);
+    const lines = linesOf(marks);
+    const tail = lines.filter(({ pen }) => pen.colour === 'fresh').map(({ points }) => points).toSorted((one, other) => (other.at(-1)?.[0] ?? 0) - (one.at(-1)?.[0] ?? 0))[0] ?? [];
+    const [before, end] = tail.slice(-2);
+    const pulled = lines.find(({ pen, points }) => pen.width === 0.9 && points.length === 2)?.points;
+    if (before === undefined || end === undefined || pulled?.[0] === undefined || pulled[1] === undefined) throw new Error('nothing is pulled');
+    const angle = ([x, y]: Vec2, [tox, toy]: Vec2): number => Math.atan2(toy - y, tox - x);
+    expect(Math.abs(angle(before, end) - angle(pulled[0], pulled[1]))).toBeLessThan(0.12);
+    // On from the end, no farther off than the end bound black is long, and its white.
+    expect(Math.abs(angle(end, pulled[0]) - angle(before, end))).toBeLessThan(0.3);
+    expect(Math.hypot(pulled[0][0] - end[0], pulled[0][1] - end[1])).toBeLessThan(5);
+    const high = (of: typeof frame): number => { const ys = linesOf(of([0, 0])).flatMap(({ points }) => points.map(([, y]) => y)); return Math.max(...ys) - Math.min(...ys); };
+    expect(high(frame) / high(roundStud)).toBeGreaterThan(1.2);
   });
 
   it('breaks the lower cord at each crossing, on either side of the upper one, and asks which is which', () => {

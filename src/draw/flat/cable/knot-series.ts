@@ -33,7 +33,7 @@ const loops = ({ doubled, between }: CableCut): readonly Row[] => [
 /** The second loop drawn home, the end made fast at the stud, and how tight is looked at. */
 const hitches = ({ test }: CableCut): readonly Row[] => [
   { height: 68, frames: [{ frame: secondTight, wide: 1.25 }, { frame: roundStud }, { frame: drawnTight }, { frame: besideLoop, isWrong: true }] },
-  { height: 68, frames: [{ frame: hitchLoose }, { frame: hitchesTight }, { frame: hungMass(test), wide: 2 }] },
+  { height: 82, frames: [{ frame: hitchLoose, wide: 1.25 }, { frame: hitchesTight, wide: 1.25 }, { frame: hungMass(test), wide: 1.9 }] },
 ];
 
 /** Marks with the height that they take, mm. */

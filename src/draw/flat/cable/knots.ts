@@ -13,8 +13,8 @@ const cap = capHeights.step;
 /** A frame of a series, drawn round its middle. */
 export type Frame = (at: Vec2) => readonly Mark[];
 
-/** Points of a frame round its middle. */
-export const about = ([x, y]: Vec2) => (...points: readonly Vec2[]): readonly Vec2[] => points.map(([dx, dy]): Vec2 => [x + dx, y + dy]);
+/** Points of a frame round its middle, drawn larger by so much. */
+export const about = ([x, y]: Vec2, by = 1) => (...points: readonly Vec2[]): readonly Vec2[] => points.map(([dx, dy]): Vec2 => [x + by * dx, y + by * dy]);
 
 /** The end laid back along the cord, so far, mm. */
 export const laidBack = (far: number): Frame => (at) => {
