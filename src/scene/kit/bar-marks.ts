@@ -1,6 +1,6 @@
-import { chained, moved, placed, type Part, type Shape, type Vec3 } from '../../model/index.ts';
+import { chained, moved, placed, type Model, type Part, type Shape, type Vec3 } from '../../model/index.ts';
 import { tell } from '../told.ts';
-import type { Mark, SceneBody } from '../types.ts';
+import type { Look, Mark, SceneBody } from '../types.ts';
 import { nearestOf } from './nearest.ts';
 import { sleeveEnds } from './sleeve-ends.ts';
 import type { Sliding } from './slide.ts';
@@ -13,16 +13,40 @@ const MARK = { width: 4, ring: 2.4, thickness: 0.4 };
 export const FOOT_RINGS: readonly [number, number] = [6, 12];
 
 /** The pencil marks of a bar: its foot, and the near ends of the sleeves, moved with the bar. */
-export function barMarks({ model, hand, offsets }: Sliding, barId: string): readonly SceneBody[] {
+export function barMarks(sliding: Sliding, barId: string): readonly SceneBody[] {
+  const { model, hand, offsets } = sliding;
   const { shape } = hand.part(barId);
   if (shape.form !== 'tube') return [];
-  const band = (length: number): Shape => ({ form: 'tube', length, outside: shape.outside + 2 * MARK.thickness, inside: shape.outside, holes: [] });
-  const ends = sleeveEnds(model, barId);
-  const larger = ringsLarger(shape.length, ends[0] ?? shape.length);
-  const rings = FOOT_RINGS.map((height) => ({ height: height * larger, mark: band(MARK.ring * larger), look: 'drawn' as const }));
-  return [...rings, ...ends.map((height) => ({ height, mark: band(MARK.width), look: 'present' as const }))].map(({ height, mark, look }, index) =>
-    hand.prop({ partId: barId, id: `mark-${index + 1}` }, mark, chained(moved(offsets.get(barId) ?? [0, 0, 0]), hand.pose(barId), moved([height - shape.length / 2, 0, 0])), look));
+  const offset = offsets.get(barId) ?? [0, 0, 0];
+  const ends = sleeveEnds(model, barId).map((height): BarMark => ({ height, mark: bandOn(shape, MARK.width), look: 'present' }));
+  return [...ringsOf(model, barId, shape), ...ends].map((mark, index) => onBar(hand, barId, mark, `mark-${index + 1}`, offset));
 }
+
+/** The rings at a bar's foot where it will stand, up to so many mm from its end. */
+export function footRingsHome({ model, hand }: Sliding, barId: string, upTo: number): readonly SceneBody[] {
+  const { shape } = hand.part(barId);
+  if (shape.form !== 'tube') return [];
+  return ringsOf(model, barId, shape).filter(({ height }) => height < upTo).map((mark, index) => onBar(hand, barId, mark, `home-ring-${index + 1}`, [0, 0, 0]));
+}
+
+type Tube = Extract<Shape, { form: 'tube' }>;
+
+/** A band round a bar, so far from its foot, mm. */
+interface BarMark {
+  readonly height: number;
+  readonly mark: Shape;
+  readonly look: Look;
+}
+
+function ringsOf(model: Model, barId: string, shape: Tube): readonly BarMark[] {
+  const larger = ringsLarger(shape.length, sleeveEnds(model, barId)[0] ?? shape.length);
+  return FOOT_RINGS.map((height) => ({ height: height * larger, mark: bandOn(shape, MARK.ring * larger), look: 'drawn' }));
+}
+
+const bandOn = ({ outside }: Tube, length: number): Shape => ({ form: 'tube', length, outside: outside + 2 * MARK.thickness, inside: outside, holes: [] });
+
+const onBar = (hand: StageHand, barId: string, { height, mark, look }: BarMark, id: string, offset: Vec3): SceneBody =>
+  hand.prop({ partId: barId, id }, mark, chained(moved(offset), hand.pose(barId), moved([height - halfOf(hand.part(barId)), 0, 0])), look);
 
 /** The rings of a long bar are drawn larger and farther apart, so that both are seen, but never as far as its first sleeve. */
 const ringsLarger = (long: number, free: number): number => Math.max(1, Math.min(long / SEEN_UP_TO, (RINGS_TAKE * free) / FOOT_RINGS[1]));

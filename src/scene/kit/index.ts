@@ -1,7 +1,7 @@
 /** What the scenes of work are made with. */
 export { tell, type Told } from '../told.ts';
 export type * from '../types.ts';
-export { barMarks, footMark, fromFoot, halfOf, markReached, throughBars } from './bar-marks.ts';
+export { barMarks, footMark, footRingsHome, fromFoot, halfOf, markReached, throughBars } from './bar-marks.ts';
 export { turnedBy } from './directions.ts';
 export { nearestOf } from './nearest.ts';
 export { movedBy, onTheWay } from './on-the-way.ts';

@@ -1,5 +1,5 @@
 import { chained, lengthOf, moved } from '../../model/index.ts';
-import { barMarks, footMark, halfOf, markReached, slideWork, type SceneBody, type Sliding, type WorkScene } from '../../scene/kit/index.ts';
+import { barMarks, footMark, footRingsHome, halfOf, markReached, slideWork, type SceneBody, type Sliding, type WorkScene } from '../../scene/kit/index.ts';
 
 /** Share of the way that posts are drawn off. */
 const OFF_SHARE = 0.34;
@@ -7,7 +7,7 @@ const drawnOff = (way: number): number => way * OFF_SHARE;
 /** The count stands on the upper half, at this share of it. */
 const COUNT_SHARE = 0.4;
 
-/** Posts with their pencil marks, and pale how far their feet will stand out of the joint that the mark of this step is for. */
+/** Posts with their pencil marks, and pale, with their rings, how far their feet will stand out of the joint that the mark of this step is for. */
 export const scene: WorkScene = slideWork({
   drawnOff,
   countPlace: (part) => [halfOf(part) * COUNT_SHARE, 0, 0],
@@ -28,5 +28,8 @@ function footStub(sliding: Sliding, postId: string): readonly SceneBody[] {
   const off = drawnOff(Math.max(0, ...step.motions.flatMap((motion) => (motion.kind === 'slide' && motion.parts.includes(postId) ? [lengthOf(motion.by)] : []))));
   const first = Math.min(mark, off - WHITE);
   if (first <= 0) return [];
-  return [hand.prop({ partId: postId, id: 'foot' }, { ...shape, length: first, holes: [] }, chained(hand.pose(postId), moved([(first - shape.length) / 2, 0, 0])), 'pale')];
+  return [
+    hand.prop({ partId: postId, id: 'foot' }, { ...shape, length: first, holes: [] }, chained(hand.pose(postId), moved([(first - shape.length) / 2, 0, 0])), 'pale'),
+    ...footRingsHome(sliding, postId, first),
+  ];
 }
