@@ -38,10 +38,13 @@ export function openCrew(threads = Math.min(MOST_THREADS, availableParallelism()
     const first = waiting.reduce<Waiting | null>((least, one) => (least === null || one.turn < least.turn ? one : least), null);
     if (first === null) { idle.push(thread); return; }
     waiting.splice(waiting.indexOf(first), 1);
-    const { job, settle } = first;
+    first.settle(give(thread, first.job));
+  };
+  /** Has a thread do a job, and then the next that waits. */
+  const give = (thread: Worker, job: Job): Promise<unknown> => {
     const done = answerOf(thread, job);
-    settle(done);
     void done.then(() => { next(thread); }, () => { next(thread); });
+    return done;
   };
   const free = (): Worker | undefined => idle.pop() ?? (all.length < threads ? newThread(all) : undefined);
   return {
@@ -52,9 +55,7 @@ export function openCrew(threads = Math.min(MOST_THREADS, availableParallelism()
     }),
     offer: (work, given) => {
       const thread = free();
-      if (thread === undefined) return;
-      const done = answerOf(thread, { work, given });
-      void done.then(() => { next(thread); }, () => { next(thread); });
+      if (thread !== undefined) void give(thread, { work, given });
     },
     close: async () => { await Promise.all(all.map((thread) => thread.terminate())); },
   };

@@ -1,5 +1,5 @@
 import { Reals, Wholes, real, whole } from './arrays.ts';
-import { hashOf } from './nodes.ts';
+import { hashOf } from './hash.ts';
 
 /** Straight links between two nodes that nothing crosses, one for each two nodes, in the order of their first coming. */
 export class Links {

@@ -1,4 +1,5 @@
 import { Reals, Wholes, real, whole } from './arrays.ts';
+import { hashOf } from './hash.ts';
 
 /** Points of the drawing's network; ends that nearly meet share one. */
 export interface Nodes {
@@ -64,10 +65,4 @@ function chain({ x, y, snap, buckets, next }: Nodes, n: number): void {
 function spreadOut(nodes: Nodes): void {
   nodes.buckets = new Int32Array(2 * nodes.buckets.length).fill(-1);
   for (let n = 0; n < nodes.x.count; n++) chain(nodes, n);
-}
-
-/** A place among `size` (a power of two) for a pair of whole numbers. */
-export function hashOf(one: number, other: number, size: number): number {
-  const mixed = Math.imul(one, 0x9e3779b1) ^ Math.imul(other, 0x85ebca77);
-  return (mixed ^ (mixed >>> 15)) & (size - 1);
 }

@@ -1,6 +1,6 @@
 import type { Mesh } from '../../model/index.ts';
 import { Reals, Wholes, real, whole } from './arrays.ts';
-import { hashOf } from './nodes.ts';
+import { hashOf } from './hash.ts';
 
 /** Points and triangles of a mesh in which every place is one point and every triangle has three. */
 export interface Welded {
