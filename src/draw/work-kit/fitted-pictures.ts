@@ -1,6 +1,6 @@
-import { cableEnds, cableTest, capFor, cappedTubes, jointPorts, type JointPorts, type Model, type Shape } from '../../model/index.ts';
+import { cableEnds, cableLoop, cableTest, capFor, cappedTubes, jointPorts, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, endPicture, knotReminder, knotSeries, sleeveMarkPicture, wallPicture, type CableCut, type CappedTubes, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, endPicture, loopReminder, loopSeries, sleeveMarkPicture, tyingReminder, tyingSeries, wallPicture, wholeCordPicture, type CableCut, type CappedTubes, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
@@ -53,19 +53,25 @@ function sleevesOf(shape: Shape): readonly { readonly sleeve: Extract<JointPorts
   return joint === null ? [] : joint.ports.flatMap((port) => (port.is === 'sleeve' ? [{ sleeve: port, outside: joint.outside }] : []));
 }
 
-/** How the cables of a step are measured and cut; how they are tied, drawn tight and looked at where cables are tied first, and where that was shown at later steps, with what hangs on their length. */
+/** How the cables of a step are measured, cut, hung up and marked; how they are tied, drawn tight and looked at where cables are tied first, and where that was shown at later steps, with how far these give way. */
 export const cableSheets: DrawnFlat = ({ model, plan, papers: { bench } }, step) => {
   const cables = cablesOf(model, step.newParts.flatMap(({ ids }) => ids));
   const first = plan.steps.find(({ action }) => action === step.action) ?? step;
-  return cables.flatMap((cable, index) => [
-    cableCutPicture([cable], bench),
-    ...(step === first && index === 0 ? knotSeries(cable, bench) : [knotReminder(cable, first.number, bench)]),
-  ]);
+  return cables.flatMap((cable, index) => {
+    const isShown = step === first && index === 0;
+    return [
+      cableCutPicture(cable, bench),
+      ...(isShown ? loopSeries(cable, bench) : [loopReminder(first.number, bench)]),
+      wholeCordPicture(cable, bench),
+      ...(isShown ? tyingSeries(cable, bench) : [tyingReminder(cable, first.number, bench)]),
+    ];
+  });
 };
 
 /** The cables by length, the longest first. */
-function cablesOf({ parts }: Model, ids: readonly string[]): readonly CableCut[] {
-  const lengths = parts.flatMap(({ id, shape }) => (shape.form === 'cable' && ids.includes(id) ? [Math.round(shape.length)] : []));
+function cablesOf(model: Model, ids: readonly string[]): readonly CableCut[] {
+  const lengths = model.parts.flatMap(({ id, shape }) => (shape.form === 'cable' && ids.includes(id) ? [Math.round(shape.length)] : []));
+  const loop = cableLoop(model);
   return [...new Set(lengths)].sort((a, b) => b - a).map((length): CableCut =>
-    ({ count: lengths.filter((each) => each === length).length, ...cableEnds(length), test: cableTest(length) }));
+    ({ count: lengths.filter((each) => each === length).length, ...cableEnds(length), loop, test: cableTest(length) }));
 }
