@@ -20,6 +20,7 @@ export { creaseCount, creaseSpacing, runToHalfCut, runToInnerFace, wrapAngle } f
 export { isToldByPoints } from './told-by-points.ts';
 export { endsOfTube, tubeSection } from './tube.ts';
 export { hasWallBrackets, screwsOut, wallBracket, wallPlaces, wallReach, type WallPlace } from './wall-places.ts';
-export { cableEnds, cableLoop, cableTest, type CableEnds, type CableLoop } from './cable-ends.ts';
+export { cableEnds, cableTest, type CableEnds } from './cable-ends.ts';
+export { cableLoop, type CableLoop } from './cable-loop.ts';
 export { capFor, cappedEnds, cappedTubes, hasCaps, openEnds, openPlaces, type OpenEnd } from './open-ends.ts';
 export { creasePlaces, halfCutPlace, patternWrap, wrapOf, type Wrap } from './wrap.ts';

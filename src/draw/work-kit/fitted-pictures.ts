@@ -1,6 +1,6 @@
-import { cableEnds, cableLoop, cableTest, capFor, cappedTubes, jointPorts, type JointPorts, type Model, type Shape } from '../../model/index.ts';
+import { cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, endPicture, loopReminder, loopSeries, sleeveMarkPicture, tyingReminder, tyingSeries, wallPicture, wholeCordPicture, type CableCut, type CappedTubes, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, endPicture, loopReminder, loopSeries, sleeveMarkPicture, tyingReminder, tyingSeries, wallPicture, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
@@ -29,9 +29,17 @@ function cappedKinds(model: Model): readonly CappedTubes[] {
 }
 
 /** A bracket on its wall, and pulled at with so many kilograms; the bracket as the kit has it, a plain plate where it has none. */
-export function wallSheet({ kit: { catalogue } }: Model, wall: WallShown, pull: number, paper: Paper): DrawnPicture {
-  const bracket = catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 80, thickness: 4, reach: 60 };
-  return wallPicture(bracket, wall, pull, paper);
+export function wallSheet(model: Model, wall: WallShown, pull: number, paper: Paper): DrawnPicture {
+  const bracket = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 80, thickness: 4, reach: 60 };
+  return wallPicture({ bracket, wall, pull, holes: holesIn(model, bracket) }, paper);
+}
+
+/** Where the screws of the brackets go: all are as high as the first. */
+function holesIn(model: Model, bracket: { readonly plate: number }): WallHoles {
+  const places = wallPlaces(model);
+  const high = places[0]?.at[2] ?? 0;
+  const xs = places.map(({ at }) => at[0]).toSorted((a, b) => a - b);
+  return { heights: [high + screwsOut(bracket), high - screwsOut(bracket)], apart: xs.slice(1).map((x, index) => x - (xs[index] ?? x)), areOnPosts: hasWallBrackets(model) };
 }
 
 /** Where a sleeve is drilled, measured from the end that is nearer; nothing where a step drills through none. */

@@ -8,7 +8,8 @@ import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleev
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
 import { traceMarks, tracePicture } from '../../../src/draw/flat/trace-picture.ts';
-import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
+import { wallMarks, wallPicture } from '../../../src/draw/flat/wall-picture.ts';
+import type { WallShown } from '../../../src/draw/flat/wall-pieces.ts';
 import { cableCutMarks, cableCutPicture } from '../../../src/draw/flat/cable/cut-picture.ts';
 import { FRAMES } from '../../../src/draw/flat/cable/frames.ts';
 import { hitchesTight, hitchLoose, roundStud, secondHitch } from '../../../src/draw/flat/cable/hitches.ts';
@@ -16,13 +17,14 @@ import { loopMarks, loopReminder, loopReminderMarks, loopSeries, tyingMarks, tyi
 import { wholeCordMarks, wholeCordPicture } from '../../../src/draw/flat/cable/whole-cord.ts';
 import { crossingsOf, woven } from '../../../src/draw/flat/cable/woven.ts';
 import { doubled, stands } from '../../../src/draw/flat/cable/rope.ts';
-import { cableEnds, cableLoop, cableTest, type Vec2 } from '../../../src/model/index.ts';
+import { cableEnds, cableLoop, cableTest, wallPlaces, type Vec2 } from '../../../src/model/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
 import type { DrawnPicture } from '../../../src/draw/index.ts';
 import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-marks.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { defaultLimits } from '../../../src/check/index.ts';
+import { wallSheet } from '../../../src/draw/work-kit/index.ts';
 import { measuredOn } from '../../../src/draw/work-kit/on-bars.ts';
 import { itemNamed, modelOf } from '../../support/items.ts';
 import { PULL_TEST, WALLS } from '../../../src/work/fix-to-wall/walls.ts';
@@ -206,13 +208,13 @@ describe('the picture of what comes on a bar', () => {
 });
 
 describe('the picture of what is fetched', () => {
-  const stock = { tube: { length: 2000, outside: 28, inside: 22, count: 9 }, panel: { sides: [1500, 1000] as const, thickness: 9, count: 4 }, cable: { length: 3000, diameter: 4, count: 6 } };
+  const stock = { tube: { length: 2000, outside: 28, inside: 22, count: 9 }, panel: { sides: [1500, 1000] as const, thickness: 9, count: 4 }, cable: { length: 3000, diameter: 4, patterns: [{ count: 2, pieces: [2530] }, { count: 1, pieces: [1420, 1420] }] } };
 
   it.each(papers)('tells length, thickness and number of tubes, panels and cables, on paper of $width by $height', ({ width }) => {
     const picture = stockPicture(stock, width);
-    expect(texts(picture)).toEqual(['2000', 'Ø28', '×9', '×4', '1500 × 1000 × 9', '3000', 'Ø4', '×6']);
+    expect(texts(picture)).toEqual(['2000', 'Ø28', '×9', '×4', '1500 × 1000 × 9', '3000', 'Ø4', '×3', '2530', '×2', '1420', '1420', '×1']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stockMarks(stock, picture))]).toEqual([[], [], [], []]);
-    expect(texts(stockPicture({ ...stock, cable: { ...stock.cable, count: 0 } }, width))).not.toContain('3000');
+    expect(texts(stockPicture({ ...stock, cable: { ...stock.cable, patterns: [] } }, width))).not.toContain('3000');
   });
 });
 
@@ -256,16 +258,31 @@ describe('the picture of the first piece as a pattern', () => {
 describe('the picture of a wall', () => {
   const walls = (['masonry', 'timber', 'board'] as const).map((kind): WallShown => ({ kind, fixing: WALLS[kind] }));
 
-  it.each(papers)('tells hole, screw and pull where it holds, on paper of $width by $height', (paper) => {
+  it.each(papers)('tells holes over the floor and between brackets, hole, screw and pull where it holds, and when the item comes, on paper of $width by $height', (paper) => {
     for (const wall of walls) {
-      const picture = wallPicture(bracket, wall, PULL_TEST.mass, paper);
-      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(wallMarks(bracket, wall, PULL_TEST.mass, paper))]).toEqual([[], [], [], []]);
-      // Marked, drilled, where there are plugs those pushed in, screwed on, pulled at; where it comes out it is begun anew.
-      const parts = wall.fixing?.plug === null ? ['1', '2', '3', '4'] : ['1', '2', '3', '4', '5'];
-      if (wall.fixing !== null) expect(texts(picture).filter((told) => told.length === 1).sort()).toEqual([...parts, '1'].sort());
-      if (wall.fixing === null) expect(texts(picture)).toEqual([]);
-      else expect(texts(picture)).toEqual(expect.arrayContaining([`Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
+      for (const [apart, areOnPosts] of [[[1040], false], [[640, 640], true], [[], true]] as const) {
+        const fixed = { bracket, wall, pull: PULL_TEST.mass, holes: { heights: [1394, 1346], apart, areOnPosts } } as const;
+        const picture = wallPicture(fixed, paper);
+        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(wallMarks(fixed, paper))]).toEqual([[], [], [], []]);
+        if (wall.fixing === null) expect(texts(picture)).toEqual([]);
+        else {
+          // Measured, drilled, where there are plugs those pushed in, screwed on, pulled at, the item pushed in or to the wall; where it comes out it is begun anew.
+          const parts = ['1', '2', '3', '4', '5', ...(wall.fixing.plug === null ? [] : ['6'])];
+          expect(texts(picture).filter((told) => told.length === 1).sort()).toEqual([...parts, '1'].sort());
+          expect(texts(picture)).toEqual(expect.arrayContaining(['1394', '1346', ...apart.map(String), `Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
+        }
+      }
     }
+  });
+
+  it('measures to the two holes of each plate, from the floor that the item stands on', () => {
+    const model = modelOf(itemNamed('rack'), 'standard');
+    const { plate } = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 0 };
+    const [place] = wallPlaces(model);
+    const told = texts(wallSheet(model, { kind: 'masonry', fixing: WALLS.masonry }, PULL_TEST.mass, FORMATS.page.bench)).map(Number);
+    const heights = told.filter((each) => Math.abs(each - (place?.at[2] ?? NaN)) < plate / 2);
+    expect(heights).toHaveLength(2);
+    expect((Math.max(...heights) + Math.min(...heights)) / 2).toBeCloseTo(place?.at[2] ?? NaN, 0);
   });
 
   it('shows no way to fix it to a board', () => {
