@@ -90,7 +90,7 @@ const ARM = 1.6;
 /** The bare wall seen from before over its floor, nothing in front of it: where each hole is. */
 const measuredOut = (wall: WallShown, { heights: [upper, lower], apart }: WallHoles): Small => ({ width: 62, draw: ([x, y]) => {
   const [top, floor] = [y - (HIGH * SCALE) / 2, y + (HIGH * SCALE) / 2];
-  const [left, right] = [x + INDENT, x + INDENT + 38];
+  const [left, right] = [x + INDENT + 2, x + INDENT + 38];
   const [first, last] = [left + 4, right - 7];
   const whole = apart.reduce((sum, each) => sum + each, 0);
   const columns = apart.length === 0 ? [last] : [first, ...apart.map((_, index) => first + ((last - first) * apart.slice(0, index + 1).reduce((sum, each) => sum + each, 0)) / whole)];
