@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../../model/index.ts';
 import { tell, type Told } from '../../../scene/index.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import { area, arrowhead, circle, figure, line, ringedNumeral, type Mark } from '../../kit/marks.ts';
+import { area, arrowhead, circle, figure, line, ringedNumeral, toldWidth, type Mark } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
 import { toPicture, type Paper } from '../../kit/svg.ts';
 import type { DrawnPicture } from '../../types.ts';
@@ -66,15 +66,20 @@ function loopRound([x, y]: Vec2, [dx, dy]: Vec2): readonly Mark[] {
   return [...drawnStrand(stands(...smooth(at, ...ring.filter((_, index) => index % 6 === 0), at))), ...drawnStrand(stands([at[0] + dx, at[1] + dy - 2], tail)), ...cutEnd(tail, [1, 0]), ...drawnHome(at, 2.8)];
 }
 
-/** A length between two places, its line so far beside them, its figure over the line and turned with it. */
+/** White between a figure and its line's ends, mm of paper. */
+const CLEAR = 1.2;
+
+/** A length between two places, its line so far beside them, broken for its figure, which stands level. */
 function slantedDimension(from: Vec2, to: Vec2, off: number, told: Told): readonly Mark[] {
   const far = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const along: Vec2 = [(to[0] - from[0]) / far, (to[1] - from[1]) / far];
   const moved = ([x, y]: Vec2, by: number): Vec2 => [x - by * along[1], y + by * along[0]];
-  const middle: Vec2 = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+  const middle = moved([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2], off);
+  const half = toldWidth(told, cap, 400) / 2 + CLEAR;
+  const broken = (way: 1 | -1): Vec2 => [middle[0] + way * half, middle[1] + (way * half * along[1]) / along[0]];
   return [
-    ...[from, to].map((at) => line(pens.dimension, moved(at, 0), moved(at, off + 1))), line(pens.dimension, moved(from, off), moved(to, off)),
+    ...[from, to].map((at) => line(pens.dimension, moved(at, 0), moved(at, off + 1))), line(pens.dimension, moved(from, off), broken(-1)), line(pens.dimension, broken(1), moved(to, off)),
     arrowhead(moved(from, off), [-along[0], -along[1]]), arrowhead(moved(to, off), along),
-    figure(told, moved(middle, off - 1.1 - cap / 2), cap, 400, (Math.atan2(along[1], along[0]) * 180) / Math.PI),
+    figure(told, middle, cap),
   ];
 }
