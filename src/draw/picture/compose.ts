@@ -75,14 +75,26 @@ const pictureFrom = ({ paper, marks, labels, ...rest }: Sheet): DrawnPicture => 
 const FIRST: Paper = { width: 110, height: 52 };
 const ALONE: Paper & { readonly from: number } = { width: 140, height: 66, from: 160 };
 
-/** A sheet under a row of scenes, with a line between. */
+/** A scene that is so much wider than it is high has a row of its own, so high at most. */
+const FLAT: { readonly from: number; readonly height: number } = { from: 4, height: 34 };
+
+/** A sheet under the scenes that come before it: side by side, and under these each by itself that is flat; with a line between. */
 function underRow(scenes: readonly Scene[], sheet: Sheet, lineDrawing: LineDrawer): Sheet {
-  if (scenes.length === 0) return sheet;
-  const room = scenes.length === 1 && sheet.paper.width >= ALONE.from ? ALONE : FIRST;
+  const isFlat = (scene: Scene): boolean => aspectOf(scene, lineDrawing) > FLAT.from;
+  const rows = [scenes.filter((scene) => !isFlat(scene)), ...scenes.filter(isFlat).map((scene) => [scene])].filter((row) => row.length > 0);
+  return rows.toReversed().reduce((under, row) => underOneRow(row, roomFor(row, isFlat, sheet.paper), under, lineDrawing), sheet);
+}
+
+function roomFor(row: readonly Scene[], isFlat: (scene: Scene) => boolean, { width }: Paper): Paper {
+  if (row.every(isFlat)) return { width, height: FLAT.height };
+  return row.length === 1 && width >= ALONE.from ? ALONE : FIRST;
+}
+
+function underOneRow(scenes: readonly Scene[], room: Paper, sheet: Sheet, lineDrawing: LineDrawer): Sheet {
   const width = Math.min(room.width, (sheet.paper.width - SMALL_GAP * (scenes.length - 1)) / scenes.length);
   const down = room.height + SMALL_GAP;
   const level = down - SMALL_GAP / 2;
-  const row = scenes.map((scene, index) => ({ at: [index * (width + SMALL_GAP), 0] as const, drawn: composed(scene, { width, height: room.height }, lineDrawing) }));
+  const row = scenes.map((scene, index) => ({ at: [index * (width + SMALL_GAP), 0] as const, drawn: numbered(scene, { width, height: room.height }, lineDrawing) }));
   return {
     ...sheet,
     paper: { width: sheet.paper.width, height: sheet.paper.height + down },
@@ -174,6 +186,15 @@ export function composePair(right: Scene, wrong: Scene, paper: Paper, lineDrawin
     labels: [],
     newPartShares: {},
   };
+}
+
+/** What a step has made, ticked; no higher than it needs to be. As `composePicture`. */
+export function composeDone(scene: Scene, { width, height }: Paper, lineDrawing: LineDrawer): DrawnPicture {
+  const room = trimmed(scene, { width: width - SIGN, height }, lineDrawing);
+  const { marks, labels, scale } = composed(scene, room, lineDrawing);
+  const whole: Paper = { width, height: room.height };
+  const drawn = toPicture(whole, [paperGround(whole), { mark: 'placed', at: [0, 0], marks }, ...ticked([width - SIGN / 2, room.height - SIGN / 2])]);
+  return { ...drawn, labels: labels.map(roundBox), scale, newPartShares: {} };
 }
 
 /** Of each part the greater share. */
