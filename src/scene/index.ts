@@ -1,6 +1,7 @@
 export { tell, type Told } from './told.ts';
 export type * from './types.ts';
 export { closeUpScene, momentScene, stepScene } from './step-scene.ts';
+export { acrossScene } from './across.ts';
 export { homeScene } from './home.ts';
 export { sleeveWayScenes } from './sleeve-way.ts';
 export { wayUpScenes, type WayUp } from './way-up.ts';

@@ -1,6 +1,6 @@
 import { cableEnds, cableTest, capFor, cappedTubes, jointPorts, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, endPicture, knotReminder, knotSeries, sleeveMarkPicture, wallPicture, type CableCut, type CappedTubes, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, endPicture, knotReminder, knotSeries, sleeveMarkPicture, socketPicture, wallPicture, type CableCut, type CappedTubes, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
@@ -33,6 +33,12 @@ export function wallSheet({ kit: { catalogue } }: Model, wall: WallShown, pull: 
   const bracket = catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 80, thickness: 4, reach: 60 };
   return wallPicture(bracket, wall, pull, paper);
 }
+
+/** How deep the ends of tubes go into the sockets that a step pushes them into; nothing where it does not. */
+export const socketsFitted: DrawnFlat = ({ model, papers }, { motions }) => {
+  const socket = motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).find((each) => each.is === 'socket');
+  return socket?.is === 'socket' ? [socketPicture({ tube: model.kit.tube.outsideDiameter, depth: socket.depth }, papers.bench.width)] : [];
+};
 
 /** Where a sleeve is drilled, measured from the end that is nearer; nothing where a step drills through none. */
 export const sleevesMeasured: DrawnFlat = ({ model, papers: { bench } }, { drillsFor, standing }) => {

@@ -1,4 +1,4 @@
-import { lengthOf, placed, plus, times, unit, type Model, type Part, type Vec3 } from '../../model/index.ts';
+import { dot, lengthOf, placed, plus, times, unit, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
 import { turnedBy } from './directions.ts';
@@ -94,12 +94,12 @@ const linesOnPanels = ({ step, hand, offsets, fresh }: Sliding, shown: readonly 
   }
 });
 
-/** What comes too small to be seen is shown once more, enlarged: where it comes farthest out, least stands before it. */
+/** What comes too small to be seen is shown once more, enlarged: where it comes farthest out, least stands before it; a mouth that a bar's end goes into only where one sees into it. */
 function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[], view: View): readonly Mark[] {
   const { min, max } = boxRound(bodies);
   const middle = times(plus(min, max), 0.5);
   const outwards = ({ path: [, to] }: Mouth): number => Math.hypot(...acrossView(view, plus(to, times(middle, -1))));
-  const [outermost] = mouths.filter(({ wide }) => isTooSmall(wide, bodies)).sort((a, b) => outwards(b) - outwards(a));
+  const [outermost] = mouths.filter(({ wide, opens }) => isTooSmall(wide, bodies) && (opens === undefined || dot(opens, view.towardsEye) > 0)).sort((a, b) => outwards(b) - outwards(a));
   if (outermost === undefined) return [];
   const [lead, to] = outermost.path;
   const way = plus(to, times(lead, -1));
