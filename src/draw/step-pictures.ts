@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { acrossScene, closeUpScene, doBlocksComeToWork, enteredJoints, isFromBehind, newJoints, proppedScenes, freedScene, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, isFromBehind, newJoints, proppedScenes, freedScene, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetters } from './letters-at-bars.ts';
@@ -67,21 +67,17 @@ function walkTo(model: Model, { steps }: Plan, step: Step): Walk | null {
 /** Heights of a pair of scenes, and of joints side by side, mm of paper. */
 const PAIR_HEIGHT = 46;
 const ROW_HEIGHT = 48;
-/** Most height of a panel across its bars. */
-const ACROSS_HEIGHT = 62;
-/** Most height of work that has come to its marks. */
-const HOME_HEIGHT = 92;
+/** Most height of work that has come home. */
+const HOME_HEIGHT = 84;
 
 /** Flat drawings beside the first step of a kind, which way up a part goes, or what the scene hides or shows too small where there is no room beside it. */
 function furtherPictures(givens: StepGivens, step: Step, closeUp: Scene | null): readonly DrawnPicture[] {
   const { model, solids, draw, format = 'page' } = givens;
-  const across = acrossScene(model, step, solids);
   const home = homeScene(model, step, solids);
   const wayUp = wayUpScenes(model, step, solids) ?? sleeveWayScenes(model, step, solids);
   return [
     ...jointGuides(givens, step),
     ...flatBeside(givens, step),
-    ...(across === null ? [] : [composeDone(across, { width: FORMATS[format].bench.width, height: ACROSS_HEIGHT }, draw)]),
     ...(home === null ? [] : [composeDone(withEnds(model, solids, home), { width: FORMATS[format].bench.width, height: HOME_HEIGHT }, draw)]),
     ...(wayUp === null ? [] : [composePair(withEnds(model, solids, wayUp.right), withEnds(model, solids, wayUp.wrong), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
     ...(closeUp === null ? [] : [composePicture(withEnds(model, solids, closeUp), FORMATS[format].closeUp, draw)]),

@@ -1,8 +1,6 @@
 export { tell, type Told } from './told.ts';
 export type * from './types.ts';
-export { closeUpScene, momentScene, stepScene } from './step-scene.ts';
-export { acrossScene } from './across.ts';
-export { homeScene } from './home.ts';
+export { closeUpScene, homeScene, momentScene, stepScene } from './step-scene.ts';
 export { sleeveWayScenes } from './sleeve-way.ts';
 export { wayUpScenes, type WayUp } from './way-up.ts';
 export { blindEnds } from './kit/blind-ends.ts';

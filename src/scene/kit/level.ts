@@ -1,7 +1,7 @@
 import { moved, plus, times, type Vec3 } from '../../model/index.ts';
 import { tell } from '../told.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
-import { boxOfBlock } from './blocks.ts';
+import { boxOfBlock, level, type Level } from './blocks.ts';
 import { boxRound, type Box } from './extent.ts';
 import { blockBody, type NamedBlock } from './props.ts';
 import type { StageHand } from './stage.ts';
@@ -27,18 +27,14 @@ export function levelScene(id: string, hand: StageHand, shown: readonly string[]
   const across = acrossOf(view);
   const box = boxRound(bodies);
   const wide = box.max[across] - box.min[across];
-  return { id, view, bodies: [...bodies, floorUnder(hand, box, across, wide)], marks: [...heightMarks(blocks, across, wide), ...fromEnds(hand, blocks, across, wide)] };
+  return { id, view, bodies: [...bodies, floorUnder(hand, box, across, wide)], marks: [...heightMarks(blocks, box, across, wide), ...fromEnds(hand, blocks, across, wide)] };
 }
 
-type Level = 0 | 1;
 const acrossOf = ({ towardsEye }: View): Level => (towardsEye[0] === 0 ? 0 : 1);
 
-/** From beside what the blocks come out along, on the reader's side. */
-function levelView(blocks: readonly NamedBlock[]): View {
-  const out = blocks.find(({ out: [, , up] }) => Math.abs(up) < 0.5)?.out ?? [0, 1, 0];
-  const isAlongX = Math.abs(out[0]) > Math.abs(out[1]);
-  return { towardsEye: isAlongX ? [0, Math.sign(STANDARD_VIEW.towardsEye[1]), 0] : [Math.sign(STANDARD_VIEW.towardsEye[0]), 0, 0], up: [0, 0, 1] };
-}
+/** On the reader's side. */
+const levelView = ([first]: readonly NamedBlock[]): View =>
+  ({ towardsEye: first?.seenAlong === 1 ? [0, Math.sign(STANDARD_VIEW.towardsEye[1]), 0] : [Math.sign(STANDARD_VIEW.towardsEye[0]), 0, 0], up: [0, 0, 1] });
 
 const nearest = (blocks: readonly NamedBlock[], [ex, ey]: Vec3): NamedBlock | undefined =>
   blocks.toSorted((a, b) => (b.at[0] - a.at[0]) * ex + (b.at[1] - a.at[1]) * ey)[0];
@@ -51,19 +47,25 @@ function floorUnder(hand: StageHand, { min, max }: Box, across: Level, wide: num
   return hand.prop({ tool: 'floor' }, { form: 'plate', width: width ?? 0, height: height ?? 0, thickness, holes: [] }, moved(at), 'drawn');
 }
 
-/** The height of the block that stands farthest to the left, and how many there are. */
-function heightMarks(blocks: readonly NamedBlock[], across: Level, wide: number): readonly Mark[] {
-  const [first] = blocks.toSorted((a, b) => a.at[across] - b.at[across]);
+/** The height of the block that stands nearest to the left or right end of the picture, told beyond that end; and how many there are. */
+function heightMarks(blocks: readonly NamedBlock[], box: Box, across: Level, wide: number): readonly Mark[] {
+  const ends = blocks.flatMap((block) => ([-1, 1] as const).map((side) => ({ block, side, inwards: inwardsOf(block, box, across, side) }))).toSorted((a, b) => a.inwards - b.inwards);
+  const [first] = ends;
   if (first === undefined) return [];
-  const { min, max } = boxOfBlock(first);
-  const side = (high: number): Vec3 => (across === 0 ? [min[0], min[1], high] : [max[0], min[1], high]);
+  const { min, max } = boxOfBlock(first.block);
+  const edge = (high: number): Vec3 => level(across, (first.side < 0 ? min : max)[across], min[across === 0 ? 1 : 0], high);
+  const middle = [0, 1, 2].map((axis) => ((min[axis] ?? 0) + (max[axis] ?? 0)) / 2) as unknown as Vec3;
   return [
-    { mark: 'length', from: side(min[2]), to: side(max[2]), away: along(across, -OFF * wide), told: tell.mm(Math.round(max[2] - min[2])) },
-    { mark: 'label', at: [0, 1, 2].map((axis) => ((min[axis] ?? 0) + (max[axis] ?? 0)) / 2) as unknown as Vec3, told: tell.times(blocks.length) },
+    { mark: 'length', from: edge(min[2]), to: edge(max[2]), away: level(across, first.side * (first.inwards + OFF * wide), 0), told: tell.mm(Math.round(max[2] - min[2])) },
+    { mark: 'label', at: middle, told: tell.times(blocks.length) },
   ];
 }
 
-const along = (across: Level, far: number): Vec3 => (across === 0 ? [far, 0, 0] : [0, far, 0]);
+/** From the end of the picture on one side to that side of a block, mm. */
+function inwardsOf(block: NamedBlock, { min, max }: Box, across: Level, side: -1 | 1): number {
+  const own = boxOfBlock(block);
+  return side < 0 ? own.min[across] - min[across] : max[across] - own.max[across];
+}
 
 /** How far in from a bar's end the blocks stand that stand at no end of it. */
 function fromEnds(hand: StageHand, blocks: readonly NamedBlock[], across: Level, wide: number): readonly Mark[] {

@@ -1,10 +1,10 @@
-import { cross, dot, minus, placed, plus, times, unit, undone, type Connection, type Model, type Part, type Shape, type Solids, type Vec3 } from '../model/index.ts';
-import type { Step } from '../plan/index.ts';
-import { turnedBy } from './kit/directions.ts';
-import { stageHand, type StageHand } from './kit/stage.ts';
-import { STANDARD_VIEW } from './kit/views.ts';
-import { tell } from './told.ts';
-import type { Mark, Scene, View } from './types.ts';
+import { cross, dot, minus, placed, plus, times, unit, undone, type Connection, type Part, type Shape, type Vec3 } from '../../model/index.ts';
+import { tell } from '../told.ts';
+import type { Mark, Scene, View } from '../types.ts';
+import { turnedBy } from './directions.ts';
+import { stageHand, type StageHand } from './stage.ts';
+import { STANDARD_VIEW } from './views.ts';
+import { homeName, type StepGivens } from './work-scene.ts';
 
 type Pin = Extract<Connection, { readonly is: 'pin' }>;
 type Tube = Extract<Shape, { readonly form: 'tube' }>;
@@ -21,7 +21,7 @@ const UPRIGHT = 0.7;
  * A flat panel on the bars that it will be pinned to, cut through a hole, seen along the bars: the hole stands over the bar's
  * middle, and the panel's edges so far past the bars. Null where a step brings no such panel.
  */
-export function acrossScene(model: Model, step: Step, solids: Solids): Scene | null {
+export function homeAcrossBars({ model, step, solids }: StepGivens): Scene | null {
   const fresh = new Set(step.newParts.flatMap(({ ids }) => ids));
   const hand = stageHand(model, step, solids);
   const pins = model.connections.filter((each): each is Pin => each.is === 'pin');
@@ -34,7 +34,7 @@ export function acrossScene(model: Model, step: Step, solids: Solids): Scene | n
   const view = alongBars(turnedBy(hand.pose(first), [1, 0, 0]));
   const plane = { at: placed(hand.pose(pin.pin), [0, 0, 0]), towardsEye: view.towardsEye };
   const bodies = [...bars.flatMap((id) => hand.bodyBehind(id, 'present', plane) ?? []), ...[hand.bodyBehind(panel, 'new', plane) ?? []].flat()];
-  return { id: `across:${step.number}`, bodies, view, marks: pastBars(hand, hand.part(panel), bars, view, plane.at) };
+  return { id: homeName(step), bodies, view, marks: pastBars(hand, hand.part(panel), bars, view, plane.at) };
 }
 
 function alongBars(bar: Vec3): View {

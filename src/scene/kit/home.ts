@@ -1,13 +1,14 @@
-import { placed, plus, times, type Connection, type Model, type Solids, type Vec3 } from '../model/index.ts';
-import type { Motion, Step } from '../plan/index.ts';
-import { barMarks, halfOf } from './kit/bar-marks.ts';
-import { turnedBy } from './kit/directions.ts';
-import { boxRound } from './kit/extent.ts';
-import { nearestOf } from './kit/nearest.ts';
-import { sleeveEnds } from './kit/sleeve-ends.ts';
-import { stageHand, type StageHand } from './kit/stage.ts';
-import { tell } from './told.ts';
-import type { Mark, Scene, View } from './types.ts';
+import { placed, plus, times, type Connection, type Vec3 } from '../../model/index.ts';
+import type { Motion } from '../../plan/index.ts';
+import { tell } from '../told.ts';
+import type { Mark, Scene, View } from '../types.ts';
+import { barMarks, halfOf } from './bar-marks.ts';
+import { turnedBy } from './directions.ts';
+import { boxRound } from './extent.ts';
+import { nearestOf } from './nearest.ts';
+import { sleeveEnds } from './sleeve-ends.ts';
+import { stageHand, type StageHand } from './stage.ts';
+import { homeName, type StepGivens } from './work-scene.ts';
 
 type Sleeve = Extract<Connection, { readonly is: 'sleeve' }>;
 type Slide = Extract<Motion, { readonly kind: 'slide' }>;
@@ -21,7 +22,7 @@ const LEVEL = 0.3;
  * How the work stands when joints have been pushed over level bars, or bars through joints, as far as their marks: seen level from
  * beside the bars, each mark of the nearest told from its foot. Null where nothing of that kind is done.
  */
-export function homeScene(model: Model, step: Step, solids: Solids): Scene | null {
+export function homeOnBars({ model, step, solids }: StepGivens): Scene | null {
   const hand = stageHand(model, step, solids);
   const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide');
   const sleeves = slides.flatMap(({ closes }) => closes.filter((each): each is Sleeve => each.is === 'sleeve'));
@@ -34,7 +35,7 @@ export function homeScene(model: Model, step: Step, solids: Solids): Scene | nul
   const moved = new Set(slides.flatMap(({ parts }) => parts));
   const bars = [...new Set(model.connections.flatMap((each) => (each.is === 'sleeve' && shown.includes(each.bar) && shown.includes(each.joint) ? [each.bar] : [])))];
   const bodies = [...shown.map((id) => hand.body(id, moved.has(id) ? 'new' : 'present')), ...bars.flatMap((id) => barMarks({ model, hand, offsets: new Map() }, id))];
-  return { id: `home:${step.number}`, bodies, view, marks: lengthsFromFoot(hand, bar, sleeveEnds(model, bar, sleeves.filter((each) => each.bar === bar).map(({ joint }) => joint)), boxRound(bodies).min[2]) };
+  return { id: homeName(step), bodies, view, marks: lengthsFromFoot(hand, bar, sleeveEnds(model, bar, sleeves.filter((each) => each.bar === bar).map(({ joint }) => joint)), boxRound(bodies).min[2]) };
 }
 
 /** Level, square to a level bar, from the reader's side; null where the bar stands. */
