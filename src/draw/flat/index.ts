@@ -13,6 +13,7 @@ export { onBarPicture, type OnBar } from './on-bar-picture.ts';
 export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';
 export { holesPunched, punchPicture } from './punch-picture.ts';
+export { guidePicture, type Led } from './guide-picture.ts';
 export { stopPicture, type ToolStop } from './stop-picture.ts';
 export type { CornerRow } from './corner-tab.ts';
 export { tabPunchPicture, type TabRow } from './tab-punch.ts';

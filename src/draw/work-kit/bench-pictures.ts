@@ -1,5 +1,5 @@
 import { cordsFor, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
-import { cableEnds, type Model } from '../../model/index.ts';
+import { cableEnds, type CutPattern, type Model } from '../../model/index.ts';
 import { cutBarsPaper, cutBarsPicture, holesPunched, partsTold, platePicture, practicePicture, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
@@ -8,7 +8,7 @@ import { FORMATS, type Papers } from '../formats.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
 import { keptOf } from './kept-off-cuts.ts';
-import type { DrawnFlat } from './work-picture.ts';
+import type { DrawnFlat, FlatGivens } from './work-picture.ts';
 
 /** The panel at a stage of marking and cutting. */
 export const markedAt = (stage: Exclude<Marking['stage'], 'blank'>): DrawnFlat =>
@@ -24,8 +24,16 @@ export const blankOnStock: DrawnFlat = ({ model, plan, papers }, step) => {
   return markedPanel(model, index, { stage: 'blank', stock: [model.kit.panel.length, model.kit.panel.width], kept: keptOf(model, plan, 'blank', index) }, papers.bench);
 };
 
-/** What is made ready, and that it is practised on an off-cut, before the work itself. */
-export const afterPractice = (ready: DrawnFlat, work: DrawnFlat): DrawnFlat => (givens, step) => [...ready(givens, step), practicePicture(givens.papers.bench), ...work(givens, step)];
+/** The panel of a step as it is cut out of its blank. */
+export const cutOutAt = ({ model }: FlatGivens, step: Step): CutPattern => {
+  const index = patternOf(model, step);
+  const pattern = model.patterns[index];
+  if (pattern === undefined) throw new RangeError(`no panel ${index + 1} to fold; there are ${model.patterns.length}`);
+  return pattern;
+};
+
+/** A half-cut is tried on waste. */
+export const halfCutTried: DrawnFlat = (givens, step) => [practicePicture(cutOutAt(givens, step), givens.papers.bench)];
 
 /** Beside a drawing of the first piece, how it is a pattern for the others, where there are several alike. */
 export const withPattern = (way: TraceWay, first: DrawnFlat): DrawnFlat => (givens, step) =>

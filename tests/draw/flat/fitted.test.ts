@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
 import { fetchedBlocksMarks, fetchedBlocksPicture } from '../../../src/draw/flat/fetched-blocks.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
+import { guideMarks, guidePicture } from '../../../src/draw/flat/guide-picture.ts';
+import type { CutOut } from '../../../src/draw/flat/waste.ts';
 import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
 import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
@@ -42,8 +44,11 @@ describe('the picture of sawn ends', () => {
 
 const never = (): never => { throw new Error('no picture'); };
 
+/** A panel whose four corners are cut out of its blank. */
+const crossShaped: CutOut = { min: [-3, -2], max: [3, 2], outline: [[-3, -1], [-2, -1], [-2, -2], [2, -2], [2, -1], [3, -1], [3, 1], [2, 1], [2, 2], [-2, 2], [-2, 1], [-3, 1]] };
+
 describe('the pictures of stops', () => {
-  it.each([{ tool: 'punch', depth: 15 }, { tool: 'knife', depth: 8 }] as const)('tell how far the tip of the $tool stands out', (stop) => {
+  it.each([{ tool: 'punch', depth: 15 }, { tool: 'knife', depth: 8, from: crossShaped }] as const)('tell how far the tip of the $tool stands out', (stop) => {
     for (const paper of papers) {
       const picture = stopPicture(stop, paper);
       // A knife's off-cuts are sawn first: how many, how long, how high.
@@ -196,11 +201,24 @@ describe('the picture of blocks', () => {
   });
 });
 
-describe('the picture of a half-cut tried on an off-cut', () => {
-  it.each(papers)('stays on its paper of $width by $height', (paper) => {
-    const picture = practicePicture(paper);
-    expect(texts(picture)).toEqual(['1', '2']);
-    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(practiceMarks(paper.width))]).toEqual([[], [], [], []]);
+describe('the picture of a half-cut tried on waste', () => {
+  it.each(papers)('stays on its paper of $width by $height, and has no numerals: those are the flaps’', (paper) => {
+    const picture = practicePicture(crossShaped, paper);
+    expect(texts(picture)).toEqual([]);
+    expect([outside(picture), pointsOutside(picture)]).toEqual([[], []]);
+    // Well tried, the panel comes next; badly, another piece of waste, hatched like the first.
+    const hatched = linesOf(practiceMarks(crossShaped, paper.width)).filter(({ pen }) => pen.colour === 'faded').map(({ points: [from] }) => from?.[0] ?? NaN);
+    expect([Math.min(...hatched) < 31, Math.max(...hatched) > paper.width * 0.8, hatched.some((x) => x > 40 && x < paper.width * 0.8)]).toEqual([true, true, false]);
+  });
+});
+
+describe('the picture of how a knife is led', () => {
+  it.each(papers)('tells how far beside the line the straight-edge lies where pads run along it, on paper of $width by $height', (paper) => {
+    for (const [led, told] of [[{ pads: 9 }, ['9']], [{ pads: null }, []]] as const) {
+      const picture = guidePicture(led, paper);
+      expect(texts(picture)).toEqual(told);
+      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(guideMarks(led, paper.width))]).toEqual([[], [], [], []]);
+    }
   });
 });
 

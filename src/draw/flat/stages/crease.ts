@@ -1,10 +1,10 @@
-import type { FlatPattern, Vec2 } from '../../../model/index.ts';
+import type { FlatPattern, Side, Vec2 } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
 import { linearDimension } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
 import { area, arrowhead, figure, line, orderRadius, outline, ringedNumeral, toldWidth } from '../../kit/marks.ts';
-import { acrossFlap, creaseMarks, halfCutMarks, holeMarks, insideLineMarks, onFlap, outlineMarks, sidesInOrder } from '../panel-lines.ts';
+import { acrossFlap, creaseMarks, halfCutMarks, holeMarks, insideLineMarks, onFlap, outlineMarks, runsAlongX, sidesInOrder } from '../panel-lines.ts';
 import { markedFace } from '../marked-face.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import type { Strip } from '../strip.ts';
@@ -43,12 +43,16 @@ export function creaseStage(pattern: FlatPattern, paper: Paper): readonly Mark[]
   ];
 }
 
+/** The numerals of the left and right flaps stand this share of half the panel over its middle: the sign of the face is below. */
+const OFF_SIGN = 0.3;
+
 /** A ringed numeral on the panel beside each flap: shorter sides first, a side before its opposite. */
 export function sideOrder(pattern: FlatPattern, view: Fit): readonly Mark[] {
   const radius = orderRadius(tell.number(1), capHeights.order);
   const room = Math.min(...pattern.inside) * view.scale - radius - 0.4;
   const inwards = Math.min(capHeights.order + 2.5, room) / view.scale;
-  return sidesInOrder(pattern).map((side, index): Mark => ringedNumeral(tell.number(index + 1), onPaper(view, onFlap(pattern, side, 0, -inwards)), capHeights.order, pens.edge));
+  const along = (side: Side): number => (runsAlongX(side) ? 0 : pattern.inside[1] * OFF_SIGN);
+  return sidesInOrder(pattern).map((side, index): Mark => ringedNumeral(tell.number(index + 1), onPaper(view, onFlap(pattern, side, along(side), -inwards)), capHeights.order, pens.edge));
 }
 
 /** 1, 2, 3 … beside the strip's creases, from the inside line outwards. */
