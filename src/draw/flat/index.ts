@@ -17,6 +17,7 @@ export { guidePicture, type Led } from './guide-picture.ts';
 export { stopPicture, type ToolStop } from './stop-picture.ts';
 export type { CornerRow } from './corner-tab.ts';
 export { tabPunchPicture, type TabRow } from './tab-punch.ts';
+export { rolledTrial } from './rolled-trial.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
 export { sleeveMarkPicture, type SleeveToDrill } from './sleeve-mark-picture.ts';
 export { socketPicture } from './socket-picture.ts';

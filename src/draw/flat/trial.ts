@@ -5,7 +5,7 @@ import { pens } from '../kit/pens.ts';
 import { cutOutMarks, wasteMarks, type CutOut } from './waste.ts';
 
 /** A row of pictures of a trial on waste, mm of paper: its height, the piece of waste at its left with the line tried on it, the middle of the sections, and what follows under them. */
-export const TRIAL = { high: 42, waste: { x: 3, y: 7, width: 28, height: 28 }, line: 20, section: 21, verdict: 36 } as const;
+export const TRIAL = { high: 42, waste: { x: 1, y: 7, width: 28, height: 28 }, line: 20, section: 21, verdict: 36 } as const;
 
 /** Sides of what is taken next, mm of paper. */
 const NEXT = { width: 15, height: 10 } as const;

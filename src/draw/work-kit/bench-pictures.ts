@@ -1,6 +1,6 @@
 import { cordsFor, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import { cableEnds, type CutPattern, type Model } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, holesPunched, partsTold, platePicture, practicePicture, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, holesPunched, partsTold, platePicture, practicePicture, rolledTrial, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching } from '../folded-panels.ts';
@@ -34,6 +34,12 @@ export const cutOutAt = ({ model }: FlatGivens, step: Step): CutPattern => {
 
 /** A half-cut is tried on waste. */
 export const halfCutTried: DrawnFlat = (givens, step) => [practicePicture(cutOutAt(givens, step), givens.papers.bench)];
+
+/** A crease is tried on waste. */
+export const creaseTried: DrawnFlat = (givens, step) => {
+  const { thickness, skin } = givens.model.kit.panel;
+  return [rolledTrial({ ...cutOutAt(givens, step), thickness, skin }, givens.papers.bench)];
+};
 
 /** Beside a drawing of the first piece, how it is a pattern for the others, where there are several alike. */
 export const withPattern = (way: TraceWay, first: DrawnFlat): DrawnFlat => (givens, step) =>
