@@ -1,4 +1,4 @@
-import { blankOnStock, body, box, knife, tint, together, white, withPattern, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { blankTraced, blankOnStock, body, box, knife, tint, together, white, withPattern, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** One sheet parted from another. */
 const pictogram: Ink = together(
@@ -9,5 +9,5 @@ const pictogram: Ink = together(
 
 export const picture: WorkPicture = {
   pictogram,
-  flat: withPattern('round', blankOnStock),
+  flat: withPattern('round', blankOnStock, blankTraced('none')),
 };

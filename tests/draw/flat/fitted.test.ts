@@ -11,7 +11,7 @@ import { rolledMarks, rolledTrial } from '../../../src/draw/flat/rolled-trial.ts
 import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
-import { traceMarks, tracePicture } from '../../../src/draw/flat/trace-picture.ts';
+import { traceMarks, tracePicture, type Traced } from '../../../src/draw/flat/trace-picture.ts';
 import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
 import { cableCutMarks, cableCutPicture } from '../../../src/draw/flat/cable/cut-picture.ts';
 import { FRAMES } from '../../../src/draw/flat/cable/frames.ts';
@@ -234,14 +234,31 @@ describe('the picture of how a knife is led', () => {
 });
 
 describe('the picture of the first piece as a pattern', () => {
-  it.each(['round', 'edges'] as const)('numbers the others after it, so that the last is how many there are in all: %s', (way) => {
+  const sides = [1387, 887] as const;
+  const pieces = {
+    bare: { sides, places: [[], []], holes: [] },
+    lines: { sides, places: [[190.5, 1196.5], [190.5, 696.5]], holes: [] },
+    holes: { sides, places: [[242.5, 1144.5], [242.5, 644.5]], holes: [[242.5, 242.5], [1144.5, 242.5], [1144.5, 644.5], [242.5, 644.5]] },
+  } as const satisfies Record<string, Traced>;
+
+  it.each([['round', 'bare', '1'], ['round', 'holes', '1'], ['edges', 'lines', ''], ['edges', 'holes', '']] as const)('numbers the others after it, so that the last is how many there are in all, and tells where marks are carried down a stack: %s, %s', (way, kind, again) => {
+    const piece = pieces[kind];
+    const figures = way === 'round' ? [again] : [piece.places[0][0], piece.places[0][1], piece.places[1][0], piece.places[1][1]].map(String);
     for (const paper of papers) {
-      for (const [others, numbered] of [[1, ['2']], [3, ['2', '4']], [11, ['2', '12']]] as const) {
-        const picture = tracePicture(way, others, paper);
-        expect(texts(picture)).toEqual(['1', '1', ...numbered]);
-        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(traceMarks(way, others, paper.width))]).toEqual([[], [], [], []]);
+      for (const [others, last] of [[1, ['2']], [3, ['2', '4']], [11, ['2', '12']]] as const) {
+        const picture = tracePicture(way, piece, others, paper);
+        expect(texts(picture)).toEqual(way === 'round' ? ['1', ...figures, ...last] : ['1', '1', ...figures, ...last]);
+        // An order is ringed; what is written on a piece is not.
+        expect(traceMarks(way, piece, others, paper.width).filter(({ mark }) => mark === 'order')).toEqual([]);
+        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(traceMarks(way, piece, others, paper.width))]).toEqual([[], [], [], []]);
       }
     }
+  });
+
+  it('draws the holes of a piece on it and on the others, and lines where it has none', () => {
+    const rings = (kind: 'lines' | 'holes'): number => traceMarks('edges', pieces[kind], 3, 165).filter(({ mark }) => mark === 'circle').length;
+    const dotted = (kind: 'lines' | 'holes'): number => linesOf(traceMarks('edges', pieces[kind], 3, 165)).filter(({ pen }) => pen.type === 'dotted').length;
+    expect([rings('lines'), rings('holes'), dotted('lines'), dotted('holes')]).toEqual([0, 4, 4, 0]);
   });
 });
 
