@@ -21,13 +21,13 @@ export function paddedKnife([x, face]: Vec2, deep: number, up: number): readonly
 /** How far pads reach along the blade seen from above, mm of paper. */
 const LONG = 11;
 
-/** The same from above, along a level line: the blade between its pads, or bare. */
+/** The same from above, along a level line: the blade between its pads, or in its handle. */
 export function knifeFromAbove([x, y]: Vec2, pad: number | null): readonly Mark[] {
   const blade = cornersOf({ x: x - LONG / 2 - 2, y: y - 0.6, width: LONG + 4, height: 1.2 });
   const pads = pad === null ? [] : [-1, 1].map((side) => cornersOf({ x: x - LONG / 2, y: side < 0 ? y - 0.6 - pad : y + 0.6, width: LONG, height: pad }));
   return [
     ...pads.flatMap((ring) => [area('core', ring), outline(pens.cut, ring)]), area('white', blade), outline(pens.cut, blade),
-    ...(pad === null ? [] : [area('ink', cornersOf({ x: x - 2, y: y - pad - 1.4, width: 4, height: 2 * pad + 2.8 }))]),
+    ...(pad === null ? [area('ink', cornersOf({ x: x - LONG / 2 - 2, y: y - 1.3, width: LONG * 0.7, height: 2.6 }))] : [area('ink', cornersOf({ x: x - 2, y: y - pad - 1.4, width: 4, height: 2 * pad + 2.8 }))]),
   ];
 }
 

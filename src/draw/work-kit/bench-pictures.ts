@@ -78,7 +78,7 @@ export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): rea
   const each = Math.ceil(cuts.patterns.length / count);
   const drawn = Array.from({ length: count }, (_, index) => barsDrawn(cuts, cuts.patterns.slice(index * each, (index + 1) * each), bench.width, index === count - 1));
   const parts = partsTold({ ...cuts, kerf: 0 });
-  return parts.length === 0 ? drawn : [...drawn, stringPicture(parts, bench)];
+  return parts.length === 0 ? drawn : [...drawn, stringPicture(cuts.stock, parts, bench)];
 }
 
 /** The stock tubes to saw. */
