@@ -6,12 +6,12 @@ import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
 import type { DrawnFlat } from './work-picture.ts';
 
-/** Sawn ends filed and capped: the tube as the kit has it, how many ends the item's pieces have, and which ends of which pieces are capped. */
+/** Sawn ends filed and capped: the tube as the kit has it, how many pieces the item has, and which ends of which pieces are capped. */
 export function endSheet(model: Model, paper: Paper): DrawnPicture {
   const { kit: { tube }, tubes } = model;
-  const ends = 2 * tubes.reduce((sum, { count }) => sum + count, 0);
+  const filed = tubes.reduce((sum, { count }) => sum + count, 0);
   const end = { outside: tube.outsideDiameter, inside: tube.outsideDiameter - 2 * tube.wall };
-  return endPicture(end, capFor(model.kit, end), { filed: ends, capped: cappedKinds(model) }, paper);
+  return endPicture(end, capFor(model.kit, end), { filed, capped: cappedKinds(model) }, paper);
 }
 
 /** The tubes that get caps: those with the same letter, marks and capped ends are one kind. */
