@@ -1,5 +1,5 @@
 import { flatPattern, type CutPattern, type FlatPattern, type Model } from '../model/index.ts';
-import { foldedPatternPicture, foldedPictures, foldSeries, markingPicture, patternPicture, punchPicture, sectionSeries, type Marking } from './flat/index.ts';
+import { insidePlaces, rootPlaces, type Coordinates, foldedPatternPicture, foldedPictures, foldSeries, markingPicture, patternPicture, punchPicture, sectionSeries, type Marking } from './flat/index.ts';
 import { sidesInOrder } from './flat/panel-lines.ts';
 import { hardwareOf } from './hardware.ts';
 import type { Paper } from './picture/index.ts';
@@ -52,6 +52,12 @@ export function patternSheet(model: Model, index: number, paper?: Paper): DrawnP
 export function markedPanel(model: Model, index: number, marking: Marking, paper?: Paper): readonly DrawnPicture[] {
   const { full, pattern } = foldedPanel(model, index);
   return full === null ? foldedPictures(pattern, marking, paper) : [markingPicture(full, marking, paper)];
+}
+
+/** Where the lines lie that are marked on its blank first, from the left and the lower edge, mm. */
+export function rootsMarked(model: Model, index: number): Coordinates {
+  const { full, pattern } = foldedPanel(model, index);
+  return full === null ? rootPlaces(pattern) : insidePlaces(full);
 }
 
 /** How its holes are punched, at a large scale, where its drawing does not tell it beside itself. */

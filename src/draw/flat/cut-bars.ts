@@ -4,7 +4,7 @@ import { runningDimension } from '../kit/dimension.ts';
 import { plainShare } from './fractions.ts';
 import { capHeights } from '../kit/lettering.ts';
 import type { Mark } from '../kit/marks.ts';
-import { area, figure, fractionSize, line, outline, toldWidth, upwards } from '../kit/marks.ts';
+import { area, arrowhead, figure, fractionSize, line, outline, toldWidth, upwards } from '../kit/marks.ts';
 import { earlier, pens } from '../kit/pens.ts';
 import { stepPaper } from './step-paper.ts';
 import type { Paper } from '../kit/svg.ts';
@@ -31,7 +31,7 @@ export interface TubeCuts {
 const cap = capHeights.step;
 const margin = 2;
 const barHeight = 8;
-const fractionRoom = fractionSize(1, 2, cap)[1] + 4;
+const fractionRoom = fractionSize(1, 2, cap)[1] + 6;
 const dimensionGap = 4;
 /** As wide a length as a tube has. */
 const longest = tell.mm(1000.5);
@@ -126,8 +126,12 @@ function pieceMarks({ stock, kerf }: TubeCuts, { length, letter }: { readonly le
     turned
       ? figure(told, [middle, top - 3 - width / 2], cap, 400, upwards)
       : figure(told, [middle + sign / 2, level], cap),
-    ...(share && size && !turned
-      ? [{ mark: 'fraction' as const, numerator: share.numerator, denominator: share.denominator, centre: [middle, top - 1.2 - size[1] / 2] as const, cap, pen: pens.edge }]
-      : []),
+    ...(share && size && !turned ? [
+      ...bracket(middle - room / 2, middle + room / 2, top - 2.4),
+      { mark: 'fraction' as const, numerator: share.numerator, denominator: share.denominator, centre: [middle, top - 4.2 - size[1] / 2] as const, cap, pen: pens.edge },
+    ] : []),
   ];
 }
+
+/** Over a piece from end to end: the share is of the whole piece, no mark in it. */
+const bracket = (from: number, to: number, y: number): readonly Mark[] => [line(pens.dimension, [from + 0.6, y], [to - 0.6, y]), arrowhead([from + 0.6, y], [-1, 0], 2), arrowhead([to - 0.6, y], [1, 0], 2)];

@@ -3,7 +3,7 @@ import type { DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cutFace } from '../kit/cut-face.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, circle, figure, line, outline, ringedNumeral, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, circle, figure, line, outline, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
@@ -24,13 +24,13 @@ interface Cap {
 /** How much of an edge the file takes off, mm. */
 const BROKEN = 1;
 /** Length of tube shown, and of the fibres that stand out of a rough end, mm of paper. */
-const SHOWN = 30;
+const SHOWN = 22;
 const FIBRE = 4;
 /** Radius of the ring with the wall enlarged, mm of paper, and how many times it is enlarged. */
-const RING = 19;
+const RING = 18;
 const ENLARGED = 4.5;
 const cap = capHeights.step;
-/** How many ends are filed, and which tubes are capped. */
+/** How many tubes are filed at both ends, and which are capped. */
 export interface EndCounts {
   readonly filed: number;
   readonly capped: readonly CappedTubes[];
@@ -46,28 +46,40 @@ export interface CappedTubes {
   readonly last: boolean;
 }
 
-/** Sections side by side: a rough end filed wet inside and out, its edges enlarged and, where ends are capped, the cap pushed in; under the first how many ends, under the last which tubes at which ends. */
+/** Side by side: the file dipped into water, a rough end filed with it inside and out, its edges enlarged and, where ends are capped, the cap pushed in; under the file how many tubes at both ends, under the last which tubes at which ends. */
 export function endPicture(tube: TubeEnd, own: Cap, ends: EndCounts, paper: Paper): DrawnPicture {
   return toPicture(paper, endMarks(tube, own, ends, paper));
 }
 
 /** The marks of the picture, for the tests. */
 export function endMarks(tube: TubeEnd, own: Cap, ends: EndCounts, paper: Paper): readonly Mark[] {
-  const columns = ends.capped.length > 0 ? 3 : 2;
-  const wide = paper.width / columns;
-  const y = paper.height / 2;
-  const [first = 0, second = 0, third] = Array.from({ length: columns }, (_, column) => column * wide);
+  const y = paper.height / 2 - 4;
+  const isCapped = ends.capped.length > 0;
+  const [dip, file, ring, cover] = isCapped ? [0, 0.18, 0.47, 0.735].map((share) => share * paper.width) : [0, 0.25, 0.65, 0.65].map((share) => share * paper.width);
+  const columns = [dip, file, ring, ...(isCapped ? [cover] : [])];
+  const low = paper.height - 5;
   return [
-    ...[first, second, ...(third === undefined ? [] : [third])].map((x, index) => ringedNumeral(tell.number(index + 1), [x + 5, 6], capHeights.order, pens.edge)),
-    ...filed(tube, [first + 4, y]),
-    figure(tell.times(ends.filed), [first + wide / 2, paper.height - 5], capHeights.count, 700),
-    ...enlarged(tube, [second + wide / 2, y]),
-    ...(third === undefined ? [] : [...capped(tube, own, [third + 3, y]), ...wholeTubes(ends.capped, third + wide, paper.height)]),
+    ...columns.map((x, index) => ringedNumeral(tell.number(index + 1), [(x ?? 0) + 5, 6], capHeights.order, pens.edge)),
+    ...dipped([(dip ?? 0) + 17, y + 2]), ...filed(tube, [(file ?? 0) + 4, y]), ...bothEnds(ends.filed, [(file ?? 0) + 4, low]),
+    ...enlarged(tube, [(ring ?? 0) + RING + 2, y]),
+    ...(isCapped ? [...capped(tube, own, [(cover ?? 0) + 1, y]), ...wholeTubes(ends.capped, paper.width, paper.height)] : []),
+  ];
+}
+
+/** A whole tube drawn small, a ring round each of its ends, and how many there are. */
+function bothEnds(count: number, [x, y]: Vec2): readonly Mark[] {
+  const start = x + 4;
+  const end = start + SMALL.long - 6;
+  const told = tell.times(count);
+  const bar: readonly Vec2[] = [[start, y - SMALL.wide / 2], [end, y - SMALL.wide / 2], [end, y + SMALL.wide / 2], [start, y + SMALL.wide / 2]];
+  return [
+    area('panel', bar), outline(pens.edge, bar), ...[start, end].map((at) => circle([at, y], 3.4, pens.motion)),
+    figure(told, [end + 7 + toldWidth(told, capHeights.count, 700) / 2, y], capHeights.count, 700),
   ];
 }
 
 /** Size of a whole tube drawn small, mm of paper, from row to row, and the room for its letter and count. */
-const SMALL = { long: 26, wide: 3.2, row: 8.5, told: 24 } as const;
+const SMALL = { long: 26, wide: 3.2, row: 8.5, told: 26 } as const;
 /** Rings near the first end of a marked tube, mm of paper: a sign, to no scale. */
 const RINGS = [1, 2];
 /** A cap drawn small, mm of paper: its head, and how far it stands off the end that it goes into. */
@@ -98,34 +110,51 @@ function smallCap([x, y]: Vec2, side: -1 | 1): readonly Mark[] {
 }
 
 /** Both walls of a tube cut lengthwise, from a point on its axis to the right; `broken` mm of paper off the edges of its end. */
-function walls({ outside, inside }: TubeEnd, [x, y]: Vec2, broken: number): readonly Mark[] {
-  const end = x + SHOWN;
+function walls({ outside, inside }: TubeEnd, [x, y]: Vec2, broken: number, shown = SHOWN): readonly Mark[] {
+  const end = x + shown;
   return [-1, 1].flatMap((side) => cutFace([
     [x, y + (side * outside) / 2], [end - broken, y + (side * outside) / 2], [end, y + side * (outside / 2 - broken)],
     [end, y + side * (inside / 2 + broken)], [end - broken, y + (side * inside) / 2], [x, y + (side * inside) / 2],
   ]));
 }
 
-/** Fibres stand out of the end; the file lies on the edge and goes to and fro, wetted from a bowl of water. */
+/** Fibres stand out of the end where it is not filed; the wet file lies on the other edge and goes to and fro. */
 function filed(tube: TubeEnd, [x, y]: Vec2): readonly Mark[] {
-  const end = x + SHOWN;
+  const end = x + FILED;
   const top = y - tube.outside / 2;
-  const fibres = [-1, 1].flatMap((side) => [0.2, 0.5, 0.8].map((share): Mark => {
-    const at = y + side * (tube.inside / 2 + share * (tube.outside - tube.inside) / 2);
-    return line(pens.edge, [end, at], [end + FIBRE, at + side * (share - 0.5) * 4]);
-  }));
+  const fibres = [0.2, 0.5, 0.8].map((share): Mark => {
+    const at = y + tube.inside / 2 + share * (tube.outside - tube.inside) / 2;
+    return line(pens.edge, [end, at], [end + FIBRE, at + (share - 0.5) * 4]);
+  });
   const along = (by: number, over: number): Vec2 => [end + (by - over) * Math.SQRT1_2 - 0.8, top + (by + over) * Math.SQRT1_2 + 0.8];
-  const file = [along(-15, 0), along(15, 0), along(15, -3), along(-15, -3)];
   return [
-    ...walls(tube, [x, y], 0), ...fibres,
-    area('white', file), outline(pens.cut, file),
-    line(pens.motion, along(-9, -6), along(9, -6)), arrowhead(along(-12, -6), [-1, -1], 3.5), arrowhead(along(12, -6), [1, 1], 3.5),
-    ...water([end - 16, top - 15]),
+    ...walls(tube, [x, y], 0, FILED), ...fibres, ...fileMarks((by, over) => along(11 - by, over - FILE.thick)), ...drop(along(5, -8)),
+    line(pens.motion, along(-12, -7), along(0, -7)), arrowhead(along(-15, -7), [-1, -1], 3.5), arrowhead(along(3, -7), [1, 1], 3.5),
   ];
 }
 
+/** Length of tube shown where it is filed, mm of paper. */
+const FILED = 24;
+/** A file, mm of paper: blade, handle, thickness, and from line to line of its teeth. */
+const FILE = { blade: 22, handle: 10, thick: 3.4, grip: 0.8, pitch: 2.2 } as const;
+
+/** A file as among the tools: a white blade with its teeth, a black handle; `at` gives the place so far from its tip along it and across. */
+function fileMarks(at: (along: number, across: number) => Vec2): readonly Mark[] {
+  const { blade, handle, thick, grip, pitch } = FILE;
+  const ring = [at(0, 0), at(blade, 0), at(blade, thick), at(0, thick)];
+  const held = [at(blade, -grip), at(blade + handle, -grip), at(blade + handle, thick + grip), at(blade, thick + grip)];
+  const teeth = Array.from({ length: Math.floor((blade - 2) / pitch) }, (_, index) => line(pens.edge, at(1 + index * pitch, 0), at(1 + index * pitch + 1.4, thick)));
+  return [area('white', ring), ...teeth, outline(pens.cut, ring), area('ink', held)];
+}
+
+/** The file is dipped into a bowl of water from a tap. */
+const dipped = ([x, y]: Vec2): readonly Mark[] => [
+  ...water([x - 3, y]), ...fileMarks((along, across) => [x + 1.5 + across + (along - 5) * 0.18, y + 4.5 - along]),
+  line(pens.motion, [x + 12, y - 16], [x + 10.6, y - 8]), arrowhead([x + 10, y - 5], [-0.17, 1], 4),
+];
+
 /** Half the width and the height of a bowl, mm of paper. */
-const BOWL = { half: 8, high: 7.5 } as const;
+const BOWL = { half: 10, high: 9 } as const;
 
 /** A bowl of water under a tap that drips: no oil, no glue. */
 function water([x, y]: Vec2): readonly Mark[] {
@@ -136,7 +165,7 @@ function water([x, y]: Vec2): readonly Mark[] {
   const level = y + 2;
   const waves: readonly Vec2[] = Array.from({ length: 25 }, (_, step): Vec2 => [x - BOWL.half + 0.6 + ((2 * BOWL.half - 1.2) * step) / 24, level + 0.7 * Math.sin((step * Math.PI) / 4)]);
   const filled: readonly Vec2[] = [...waves, ...bowl.filter(([, at]) => at > level).reverse()];
-  return [area('fresh', filled), line(pens.motion, ...waves), line({ ...pens.motion, width: 0.9 }, ...bowl), ...drop([x, y - 3.4]), ...tap([x, y - 8.6])];
+  return [area('fresh', filled), line(pens.motion, ...waves), line({ ...pens.motion, width: 0.9 }, ...bowl), ...drop([x - 4, y - 3.4]), ...tap([x - 4, y - 8.6])];
 }
 
 /** A tap from the left, its mouth over a place: pipe, spout and handle. */
@@ -174,7 +203,7 @@ function enlarged({ outside, inside }: TubeEnd, [x, y]: Vec2): readonly Mark[] {
 /** The cap on its way into the filed end. */
 function capped(tube: TubeEnd, { diameter, thickness, plug }: Cap, [x, y]: Vec2): readonly Mark[] {
   const shown = { ...tube };
-  const from = x + SHOWN - plug / 2 + 4;
+  const from = x + SHOWN - plug / 2 + 2;
   const ring: readonly Vec2[] = [
     [from, y - tube.inside / 2 + 0.3], [from + plug, y - tube.inside / 2 + 0.3], [from + plug, y - diameter / 2], [from + plug + thickness, y - diameter / 2],
     [from + plug + thickness, y + diameter / 2], [from + plug, y + diameter / 2], [from + plug, y + tube.inside / 2 - 0.3], [from, y + tube.inside / 2 - 0.3],

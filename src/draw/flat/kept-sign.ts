@@ -1,7 +1,8 @@
 import type { Vec2 } from '../../model/index.ts';
 import { tell } from '../../scene/index.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, figure, line, toldWidth, type Mark } from '../kit/marks.ts';
+import { cornersOf } from '../kit/geometry.ts';
+import { area, arrowhead, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 
 /** Side of the box into which something is laid, and the white between it and the number, mm of paper. */
@@ -21,12 +22,12 @@ function signIn(ring: readonly Vec2[], step: number): readonly Mark[] {
   const [wide, high] = [right - left, bottom - top];
   const [x, y] = [(left + right) / 2, (top + bottom) / 2];
   const told = tell.number(step);
-  const number = toldWidth(told, cap, 700);
-  if (wide >= BOX + GAP + number + 3 && high >= BOX + 1.5) {
+  const number = toldWidth(told, cap, 700) + 2 * PAGE.aside;
+  if (wide >= BOX + GAP + number + 3 && high >= Math.max(BOX, cap + 2 * PAGE.above) + 1.5) {
     const from = x - (BOX + GAP + number) / 2;
-    return [...boxMarks([from + BOX / 2, y]), figure(told, [from + BOX + GAP + number / 2, y], cap, 700)];
+    return [...boxMarks([from + BOX / 2, y]), ...pageMarks(step, [from + BOX + GAP + number / 2, y])];
   }
-  if (wide >= Math.max(BOX, number) + 1 && high >= BOX + GAP + cap + 3) return [...boxMarks([x, y - (GAP + cap) / 2]), figure(told, [x, y + (BOX + GAP) / 2], cap, 700)];
+  if (wide >= Math.max(BOX, number) + 1 && high >= BOX + GAP + cap + 2 * PAGE.above + 3) return [...boxMarks([x, y - (GAP + cap) / 2 - PAGE.above]), ...pageMarks(step, [x, y + (BOX + GAP + PAGE.above) / 2])];
   return wide >= toldWidth(told, small, 700) + 0.6 && high >= small + 0.6 ? [figure(told, [x, y], small, 700)] : [];
 }
 
@@ -37,4 +38,15 @@ function boxMarks([x, y]: Vec2): readonly Mark[] {
     line({ ...pens.motion, width: 0.8 }, [x - half, y - half + 2], [x - half, y + half], [x + half, y + half], [x + half, y - half + 2]),
     line({ ...pens.motion, width: 0.8 }, [x, y - half], [x, y]), arrowhead([x, y + half - 1], [0, 1], 3.4, 3),
   ];
+}
+
+/** White round the number of a step on its page, mm of paper. */
+const PAGE = { aside: 1.2, above: 1.6 } as const;
+
+/** The number of a step under the line that steps have over them, on a page of a booklet: no length. */
+function pageMarks(step: number, [x, y]: Vec2): readonly Mark[] {
+  const told = tell.number(step);
+  const [width, height] = [toldWidth(told, cap, 700) + 2 * PAGE.aside, cap + 2 * PAGE.above];
+  const page = cornersOf({ x: x - width / 2, y: y - height / 2, width, height });
+  return [area('white', page), outline(pens.edge, page), line({ ...pens.motion, width: 1 }, [x - width / 2, y - height / 2], [x + width / 2, y - height / 2]), figure(told, [x, y], cap, 700)];
 }

@@ -9,7 +9,7 @@ import { tell } from '../../scene/index.ts';
 import { hatching } from '../kit/hatching.ts';
 import { keptMarks } from './kept-sign.ts';
 
-/** The cut lines run out past the stock's edge to their order numerals. */
+/** The first cut's line runs out past the stock's edge to its order numeral. */
 const pastEdge = 4;
 /** Room beyond the stock's right and upper edges for the order numerals, mm of paper. */
 export const orderRoom = pastEdge + 2 * capHeights.order + 1;
@@ -49,19 +49,20 @@ export function stockMarks(view: Fit, [x, y]: Vec2, stock: Vec2, { right, above 
   ];
 }
 
+/** The second cut has its numeral on it, this share of its length from its beginning: beyond its end the first has taken all off. */
+const SECOND = 0.22;
+
 /** First right across the stock, then along what is left: each cut runs from edge to edge. */
 export function stockCuts(view: Fit, [x, y]: Vec2, stock: Vec2): readonly Mark[] {
   const order = (number: number, centre: Vec2): Mark => ringedNumeral(tell.number(number), centre, capHeights.order, pens.edge);
   const top = onPaper(view, [x, stock[1]]);
   const corner = onPaper(view, [x, y]);
-  const right = onPaper(view, [stock[0], y]);
   const left = onPaper(view, [0, y]);
   const radius = capHeights.order * 0.95;
   return [
     line(pens.cut, onPaper(view, [x, 0]), [top[0], top[1] - pastEdge]),
     order(1, [top[0], top[1] - pastEdge - radius]),
     line(pens.cut, left, corner),
-    line(pens.edge, corner, [right[0] + pastEdge, right[1]]),
-    order(2, [right[0] + pastEdge + radius, right[1]]),
+    order(2, [left[0] + (corner[0] - left[0]) * SECOND, corner[1]]),
   ];
 }

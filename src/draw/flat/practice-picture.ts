@@ -1,32 +1,34 @@
 import type { Vec2 } from '../../model/index.ts';
-import { tell } from '../../scene/index.ts';
-import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, line, outline, ringedNumeral, type Mark } from '../kit/marks.ts';
+import { cornersOf } from '../kit/geometry.ts';
+import { area, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
+import { knifeFromAbove, paddedKnife } from './padded-knife.ts';
+import { crossMark, onwards, passed, TRIAL, tickMark, triedAnew } from './trial.ts';
+import { wasteMarks, type CutOut } from './waste.ts';
 
-/** Height of the strip, mm of paper. */
-const HIGH = 38;
 /** A panel's section, enlarged: its thickness and that of a skin, half the length of an off-cut, mm of paper. */
-const DEEP = 10;
-const SKIN = 1.6;
-const HALF = 17;
+const DEEP = 9;
+const SKIN = 1.5;
+const HALF = 15;
 /** How far the tried off-cut is bent, rad. */
 const BENT = 0.6;
 
-/** First on an off-cut: cut, bent, its outer skin whole; crossed out with the skin cut through; then the panel. */
-export const practicePicture = ({ width }: Paper): DrawnPicture => toPicture({ width, height: HIGH }, practiceMarks(width));
+/** First on waste: cut, bent, its outer skin whole, then the panel; with the skin cut through, waste once more. */
+export const practicePicture = (panel: CutOut, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: TRIAL.high }, practiceMarks(panel, width));
 
 /** The marks of the picture, for the tests. */
-export function practiceMarks(width: number): readonly Mark[] {
-  const at = (share: number): Vec2 => [width * share, HIGH / 2 + 2];
-  const arrow = (share: number): readonly Mark[] => [line(pens.motion, [width * share - 4, HIGH / 2], [width * share + 2, HIGH / 2]), arrowhead([width * share + 6, HIGH / 2], [1, 0], 4)];
+export function practiceMarks(panel: CutOut, width: number): readonly Mark[] {
+  const at = (share: number): Vec2 => [width * share, TRIAL.section];
+  const [cut, well, badly] = [at(0.335), at(0.6), at(0.86)];
   return [
-    ...[0.02, 0.38].map((share, index) => ringedNumeral(tell.number(index + 1), [width * share + 3, 6], capHeights.order, pens.edge)),
-    ...section(at(0.15), 0, false), ...blade(at(0.15)), ...arrow(0.31),
-    ...section(at(0.5), BENT, false), ...tick([width * 0.5, HIGH - 5]),
-    ...section(at(0.83), BENT, true), ...cross([width * 0.83, HIGH - 5]),
+    ...wasteMarks(cornersOf(TRIAL.waste)), line(pens.halfCut, [TRIAL.waste.x, TRIAL.line], [TRIAL.waste.x + TRIAL.waste.width, TRIAL.line]),
+    ...knifeFromAbove([TRIAL.waste.x + 10, TRIAL.line], 4.4), ...onwards([TRIAL.waste.x + 17, TRIAL.line + 2.6]),
+    ...onwards([width * 0.335 - HALF - 9, TRIAL.section]), ...section(cut, 0, false), ...paddedKnife([cut[0], cut[1] - DEEP / 2], DEEP - SKIN, 15),
+    ...onwards([width * 0.335 + HALF + 3, TRIAL.section]),
+    ...section(well, BENT, false), ...tickMark([well[0] - 12, TRIAL.verdict]), ...passed([well[0] - 6, TRIAL.verdict], panel),
+    ...section(badly, BENT, true), ...crossMark([badly[0] - 12, TRIAL.verdict]), ...triedAnew([badly[0] - 6, TRIAL.verdict]),
   ];
 }
 
@@ -46,14 +48,3 @@ function section([x, y]: Vec2, bent: number, isThrough: boolean): readonly Mark[
     ];
   });
 }
-
-/** A knife's blade in the cut, its point on the outer skin. */
-function blade([x, y]: Vec2): readonly Mark[] {
-  const tip = y + DEEP / 2 - SKIN;
-  const ring: readonly Vec2[] = [[x, tip], [x - 1.2, tip - 4], [x - 1.2, tip - 20], [x + 1.2, tip - 20], [x + 1.2, tip - 4]];
-  return [area('white', ring), outline(pens.cut, ring)];
-}
-
-const tick = ([x, y]: Vec2): readonly Mark[] => [line({ ...pens.motion, width: 1.2 }, [x - 3, y], [x - 1, y + 2.4], [x + 3.4, y - 3])];
-
-const cross = ([x, y]: Vec2): readonly Mark[] => [line({ ...pens.motion, width: 1.2 }, [x - 2.6, y - 2.6], [x + 2.6, y + 2.6]), line({ ...pens.motion, width: 1.2 }, [x - 2.6, y + 2.6], [x + 2.6, y - 2.6])];

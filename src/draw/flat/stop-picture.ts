@@ -3,19 +3,17 @@ import { tell } from '../../scene/index.ts';
 import { cutFace } from '../kit/cut-face.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
-import { hatching } from '../kit/hatching.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
-import { earlier, pens } from '../kit/pens.ts';
+import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
-import type { DrawnPicture } from '../types.ts';
+import type { Box, DrawnPicture } from '../types.ts';
 import { pencil } from './pencil.ts';
+import { onwards } from './trial.ts';
+import { cutOutMarks, wasteMarks, type CutOut } from './waste.ts';
 
-/** A tool that is to go so deep and no deeper, mm: tape is wound round a punch, a knife is bound between two off-cuts. */
-export interface ToolStop {
-  readonly tool: 'punch' | 'knife';
-  readonly depth: number;
-}
+/** A tool that is to go so deep and no deeper, mm: tape is wound round a punch, a knife is bound between two strips of what is cut off a panel. */
+export type ToolStop = { readonly depth: number } & ({ readonly tool: 'punch' } | { readonly tool: 'knife'; readonly from: CutOut });
 
 /** Height of the picture, mm of paper; where the tip of the tool is, and where the tool is cut off above. */
 const HIGH = 46;
@@ -29,19 +27,20 @@ const OFF_CUT = { wide: 9, high: 15, apart: 3.4 } as const;
 /** Tape wound round: its width along the tool, and how far it stands out. */
 const TAPE = { high: 6, out: 1.4 } as const;
 /** The roll that it comes from. */
-const ROLL = { radius: 6, core: 2.6, away: 17 } as const;
+const ROLL = { radius: 6, core: 2.6, away: 16 } as const;
 const cap = capHeights.step;
 
 /** How a tool gets its stop: measured from its tip and marked, or laid between two off-cuts; then tape is wound round. */
 export const stopPicture = (stop: ToolStop, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, stopMarks(stop, width));
 
 /** The marks of the picture, for the tests. */
-export function stopMarks({ tool, depth }: ToolStop, width: number): readonly Mark[] {
-  const [first, second] = tool === 'knife' ? [width * 0.46, width * 0.76] : [width * 0.24, width * 0.66];
+export function stopMarks(stop: ToolStop, width: number): readonly Mark[] {
+  const { tool, depth } = stop;
+  const [first, second] = tool === 'knife' ? [width * 0.52, width * 0.785] : [width * 0.24, width * 0.66];
   const level = TIP - STOP;
-  const between = (first + second) / 2 - 4;
+  const between = (first + second) / 2 - (tool === 'knife' ? -1 : 4);
   return [
-    ...(tool === 'knife' ? stripsCut([4, (HIGH - PIECE.side) / 2 + 2], first) : []), ...tools[tool](first), ...measured[tool](first, level, depth),
+    ...(stop.tool === 'knife' ? stripsCut(stop.from) : []), ...tools[tool](first), ...measured[tool](first, level, depth),
     line(pens.motion, [between - 4, HIGH / 2], [between + 2, HIGH / 2]), arrowhead([between + 6, HIGH / 2], [1, 0], 4),
     ...tools[tool](second), ...wound[tool](second, level),
   ];
@@ -49,30 +48,27 @@ export function stopMarks({ tool, depth }: ToolStop, width: number): readonly Ma
 
 /** The strips that are bound to a blade, mm: as long as a hand is wide and high enough to hold (common practice, no source). */
 const STRIP = { long: 100, high: 40, count: 2 } as const;
-/** The off-cut that they come from, mm of paper. */
-const PIECE = { side: 29, hatch: 2.2 } as const;
+/** mm of paper for one mm of a strip. */
+const STRIP_SCALE = 0.19;
+/** The panel in what is cut off it, and a piece of that, mm of paper. */
+const PANEL: Box = { x: 1, y: 12, width: 18, height: 24 };
+const PIECE: Box = { x: 22.5, y: 13, width: 23, height: 23 };
 
-/** An off-cut of the panel, hatched as it was when it was cut off, with the strips that are cut from it: how long, how high, how many; and the way to the blade. */
-function stripsCut([left, top]: Vec2, blade: number): readonly Mark[] {
-  const piece = cornersOf({ x: left, y: top, width: PIECE.side, height: PIECE.side });
+/** The panel in its waste, a piece of that with the strips that are cut from it: how long, how high, how many; and the way to the blade. */
+function stripsCut(from: CutOut): readonly Mark[] {
   const [long, high] = [STRIP.long * STRIP_SCALE, STRIP.high * STRIP_SCALE];
-  const right = left + long;
-  const foot = top + PIECE.side;
-  const strips = [1, 2].map((place) => cornersOf({ x: left, y: foot - place * high, width: long, height: high }));
-  const told = tell.times(STRIP.count);
-  const way = left + PIECE.side + 3;
+  const foot = PIECE.y + PIECE.height;
+  const strips = [1, 2].map((place) => cornersOf({ x: PIECE.x, y: foot - place * high, width: long, height: high }));
+  const end = PIECE.x + PIECE.width;
   return [
-    area('panel', piece), ...hatching(piece, PIECE.hatch).map(([from, to]) => line(earlier(pens.edge), from, to)), outline(earlier(pens.cut), piece),
+    ...cutOutMarks(from, PANEL, true), ...onwards([PIECE.x - 8, PIECE.y + 1]), ...wasteMarks(cornersOf(PIECE)),
     ...strips.flatMap((ring) => [area('panel', ring), outline(pens.cut, ring)]),
-    figure(told, [way + 5, HIGH / 2 - 15], capHeights.count, 700),
-    ...linearDimension({ axis: 'x', told: tell.mm(STRIP.long), ends: [left, right], line: top - 4, feature: foot - 2 * high, cap }),
-    ...linearDimension({ axis: 'y', told: tell.mm(STRIP.high), ends: [foot, foot - high], line: left + PIECE.side + 3 + toldWidth(tell.mm(STRIP.high), cap, 400), feature: right, cap, upright: true }),
-    ...(way + 8 < blade ? [line(pens.motion, [way + 1, HIGH / 2 - 8], [way + 5, HIGH / 2 - 8]), arrowhead([way + 9, HIGH / 2 - 8], [1, 0], 4)] : []),
+    figure(tell.times(STRIP.count), [end + 5, PIECE.y - 6], capHeights.count, 700),
+    ...linearDimension({ axis: 'x', told: tell.mm(STRIP.long), ends: [PIECE.x, PIECE.x + long], line: PIECE.y - 4, feature: foot - 2 * high, cap }),
+    ...linearDimension({ axis: 'y', told: tell.mm(STRIP.high), ends: [foot, foot - high], line: end + 2.5 + toldWidth(tell.mm(STRIP.high), cap, 400), feature: PIECE.x + long, cap, upright: true }),
+    ...onwards([end + 2, PIECE.y + 3]),
   ];
 }
-
-/** mm of paper for one mm of a strip. */
-const STRIP_SCALE = 0.24;
 
 const tools: Readonly<Record<ToolStop['tool'], (x: number) => readonly Mark[]>> = {
   punch: (x) => shaft([[x - HALF.punch, UP], [x + HALF.punch, UP], [x + HALF.punch, TIP - 2], [x + HALF.punch - 1, TIP], [x - HALF.punch + 1, TIP], [x - HALF.punch, TIP - 2]]),
@@ -89,7 +85,7 @@ const measured: Readonly<Record<ToolStop['tool'], (x: number, level: number, dep
   knife: (x, level, depth) => [
     ...([-1, 1] as const).flatMap((side) => [
       ...offCut(x + side * (HALF.knife + OFF_CUT.apart + OFF_CUT.wide / 2), level),
-      line(pens.motion, [x + side * (HALF.knife + OFF_CUT.apart + OFF_CUT.wide + 8), level - OFF_CUT.high / 2], [x + side * (HALF.knife + OFF_CUT.apart + OFF_CUT.wide + 3), level - OFF_CUT.high / 2]),
+      line(pens.motion, [x + side * (HALF.knife + OFF_CUT.apart + OFF_CUT.wide + 7), level - OFF_CUT.high / 2], [x + side * (HALF.knife + OFF_CUT.apart + OFF_CUT.wide + 3), level - OFF_CUT.high / 2]),
       arrowhead([x + side * (HALF.knife + OFF_CUT.apart + OFF_CUT.wide + 1), level - OFF_CUT.high / 2], [-side, 0], 3.5),
     ]),
     ...depthOf(depth, level, x - HALF.knife - OFF_CUT.apart - OFF_CUT.wide),

@@ -1,56 +1,49 @@
 import type { Vec2 } from '../../model/index.ts';
 import { tell } from '../../scene/index.ts';
+import { cornersOf } from '../kit/geometry.ts';
 import { hatching } from '../kit/hatching.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, line, outline, ringedNumeral, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 
-/** How the first piece is a pattern for the others: drawn round, or its marks carried over the edges of a stack; holes that end in the core cannot be punched through it. */
+/** How the first piece is a pattern for the others: drawn round, its holes too where it has any that go through; or its marks carried over the edges of a stack, then drawn across each, lines or the middles of holes. */
 export type TraceWay = 'round' | 'edges';
 
-/** Height of the strip, mm of paper. */
-const HIGH = 46;
-/** Thickness of a panel seen from its edge, and how far it is long, mm of paper. */
-const SHEET = 5;
-const LONG = 78;
-
-/** The first piece, measured, and how it is laid on the others, so many of them. */
-export function tracePicture(way: TraceWay, others: number, { width }: Paper): DrawnPicture {
-  return toPicture({ width, height: HIGH }, traceMarks(way, others, width));
+/** A piece and what is marked on it, mm from its lower left corner: its sides, where its marks lie along them, and the middles of its holes, none where lines are drawn. */
+export interface Traced {
+  readonly sides: Vec2;
+  readonly places: readonly [readonly number[], readonly number[]];
+  readonly holes: readonly Vec2[];
 }
+
+/** Height of the strip, mm of paper. */
+const HIGH = 44;
+/** Most sides of a sheet in plan and from its corner, mm of paper. */
+const PLAN = { width: 40, height: 27 } as const;
+/** The same where the stack stands between them. */
+const SMALL = { width: 28, height: 27 } as const;
+const STACK = { width: 36, height: 13, slant: 10, sheet: 3 } as const;
+const cap = capHeights.step;
+
+/** The first piece, and how it is laid on the others, so many of them. */
+export const tracePicture = (way: TraceWay, piece: Traced, others: number, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, traceMarks(way, piece, others, width));
 
 /** The marks of the picture, for the tests. */
-export function traceMarks(way: TraceWay, others: number, width: number): readonly Mark[] {
-  const [left, right]: readonly [Vec2, Vec2] = [[12, HIGH / 2], [width / 2 + 4, HIGH / 2]];
-  return [
-    ...measured(left), line(pens.motion, [width / 2 - 14, HIGH / 2], [width / 2 - 6, HIGH / 2]), arrowhead([width / 2 - 2, HIGH / 2], [1, 0], 5),
-    ...(way === 'round' ? drawnRound(right, others) : carried(right, others)),
-    ...othersNumbered(others, [right[0] + LONG - 9, HIGH - 9]),
-  ];
-}
+export const traceMarks = (way: TraceWay, piece: Traced, others: number, width: number): readonly Mark[] =>
+  (way === 'round' ? roundMarks(piece, others, width) : edgesMarks(piece, others, width));
 
-/** The numbers of the others under each other, the last at a place: all are counted with the first, as the step counts them. */
-function othersNumbered(others: number, [x, y]: Vec2): readonly Mark[] {
-  const last = ringed(others + 1, [x, y]);
-  return others === 1 ? [last] : [ringed(2, [x, y - 16]), line(pens.motion, [x, y - 10], [x, y - 6]), last];
-}
+/** The number of a piece, as it is written on it: an order is ringed. */
+const numbered = (place: number, at: Vec2): Mark => figure(tell.number(place), at, capHeights.count, 700);
 
-const ringed = (place: number, at: Vec2): Mark => ringedNumeral(tell.number(place), at, capHeights.order, pens.edge);
+/** Beside a stack, the numbers of the others under each other: all are counted with the first, as the step counts them. */
+const othersNumbered = (others: number, [x, y]: Vec2): readonly Mark[] =>
+  (others === 1 ? [numbered(2, [x, y])] : [numbered(2, [x, y - 8]), line(pens.motion, [x, y - 3], [x, y + 3]), numbered(others + 1, [x, y + 8])]);
 
-const ringOf = ({ x, y, width, height }: Box): readonly Vec2[] => [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
+const sheet = (box: Box, fill: 'panel' | 'white'): readonly Mark[] => [area(fill, cornersOf(box)), outline(pens.cut, cornersOf(box))];
 
-const sheet = (box: Box, fill: 'panel' | 'white'): readonly Mark[] => [area(fill, ringOf(box)), outline(pens.cut, ringOf(box))];
-
-const first = (at: Vec2): Mark => ringed(1, at);
-
-/** The first piece between the arrows of a measure. */
-const measured = ([x, y]: Vec2): readonly Mark[] => [
-  ...sheet({ x, y: y - 11, width: 46, height: 26 }, 'panel'), first([x + 23, y + 2]),
-  line(pens.dimension, [x, y - 16], [x + 46, y - 16]), arrowhead([x, y - 16], [-1, 0]), arrowhead([x + 46, y - 16], [1, 0]),
-  line(pens.dimension, [x - 5, y - 11], [x - 5, y + 15]), arrowhead([x - 5, y - 11], [0, -1]), arrowhead([x - 5, y + 15], [0, 1]),
-];
+const onwardsFrom = ([x, y]: Vec2): readonly Mark[] => [line(pens.motion, [x, y], [x + 5, y]), arrowhead([x + 9, y], [1, 0], 5)];
 
 /** A pencil whose point is on a place, leaning to the right. */
 function pencilAt([x, y]: Vec2): readonly Mark[] {
@@ -58,31 +51,106 @@ function pencilAt([x, y]: Vec2): readonly Mark[] {
   return [area('white', ring), outline(pens.cut, ring), area('ink', [[x, y], [x + 0.5, y - 1.8], [x + 1.6, y - 1.1]])];
 }
 
+/** A piece in plan, as large as it fits round a place. */
+function planBox({ sides }: Traced, [x, y]: Vec2, most: typeof PLAN | typeof SMALL): Box {
+  const scale = Math.min(most.width / sides[0], most.height / sides[1]);
+  const [width, height] = [sides[0] * scale, sides[1] * scale];
+  return { x: x - width / 2, y: y - height / 2, width, height };
+}
+
+/** The paper place of a place of the piece in its box. */
+const inBox = ({ sides }: Traced, box: Box, [x, y]: Vec2): Vec2 => [box.x + (x / sides[0]) * box.width, box.y + box.height - (y / sides[1]) * box.height];
+
+const holesIn = (piece: Traced, box: Box): readonly Mark[] => piece.holes.map((at) => circle(inBox(piece, box, at), 1, pens.edge, 'white'));
+
 /** How far a sheet of a stack looks out behind the one before it, mm of paper. */
 const BEHIND = 1.6;
 
-/** The first lies on the stock panel, a corner in its corner, those that follow in a stack behind; the pencil goes round its two free edges. */
-function drawnRound([x, y]: Vec2, others: number): readonly Mark[] {
-  const stock: Box = { x: x + 4, y: y - 12, width: 60, height: 32 };
-  const [right, low] = [stock.x + 46, stock.y + 26];
-  const stack = Array.from({ length: Math.min(others, 3) - 1 }, (_, index) => (Math.min(others, 3) - 1 - index) * BEHIND);
+/** The first between the arrows of a measure; then on the stock panel, a corner in its corner, those that follow in a stack behind; the pencil goes round its two free edges and into its holes. */
+function roundMarks(piece: Traced, others: number, width: number): readonly Mark[] {
+  const y = HIGH / 2 + 2;
+  const first = planBox(piece, [31, y], PLAN);
+  const second = planBox(piece, [width / 2 + 30, y], PLAN);
+  const { x, y: top } = second;
+  const [right, low] = [x + second.width, top + second.height];
+  const stock: Box = { x, y: top - 6, width: second.width + 14, height: second.height + 6 };
+  const left: readonly Vec2[] = [[x, stock.y], [stock.x + stock.width, stock.y], [stock.x + stock.width, low], [right, low], [right, top], [x, top]];
+  const behind = Math.min(others, 3) - 1;
+  const [hole] = piece.holes.map((at) => inBox(piece, second, at)).toSorted(([one], [other]) => one - other);
   return [
-    ...stack.flatMap((by) => sheet({ ...stock, x: stock.x - by, y: stock.y - by }, 'white')), ...sheet(stock, 'white'), ...hatching(ringOf(stock), 2.2).map(([from, to]) => line(pens.edge, from, to)),
-    ...sheet({ x: stock.x, y: stock.y, width: 46, height: 26 }, 'panel'), first([stock.x + 20, stock.y + 14]),
-    line({ ...pens.motion, width: 0.9 }, [stock.x, low], [right, low], [right, stock.y + 12]), ...pencilAt([right, stock.y + 12]),
+    ...sheet(first, 'panel'), ...holesIn(piece, first), numbered(1, [first.x + first.width / 2, y]),
+    line(pens.dimension, [first.x, first.y - 5], [first.x + first.width, first.y - 5]), arrowhead([first.x, first.y - 5], [-1, 0]), arrowhead([first.x + first.width, first.y - 5], [1, 0]),
+    line(pens.dimension, [first.x - 5, first.y], [first.x - 5, first.y + first.height]), arrowhead([first.x - 5, first.y], [0, -1]), arrowhead([first.x - 5, first.y + first.height], [0, 1]),
+    ...onwardsFrom([width / 2 - 14, y]),
+    ...Array.from({ length: behind }, (_, index) => (behind - index) * BEHIND).flatMap((by) => sheet({ ...stock, x: stock.x - by, y: stock.y - by }, 'white')),
+    ...sheet(stock, 'white'), ...hatching(left, 2.2).map(([from, to]) => line(pens.edge, from, to)),
+    ...sheet(second, 'panel'), ...holesIn(piece, second), numbered(1, [x + second.width / 2, top + second.height / 2]),
+    line({ ...pens.motion, width: 0.9 }, [x, top], [right, top], [right, low]), ...pencilAt([right, top + second.height * 0.7]), ...(hole === undefined ? [] : pencilAt(hole)),
+    ...othersNumbered(others, [width - 8, y]),
   ];
 }
 
-/** A stack seen from its edge, the first on top, held by a clamp; its marks go straight down over all edges. */
-function carried([x, y]: Vec2, others: number): readonly Mark[] {
-  const shown = Math.min(others, 3);
-  const top = y - 4;
-  const sheets = Array.from({ length: shown + 1 }, (_, index) => sheet({ x, y: top + index * SHEET, width: LONG - 14, height: SHEET }, index === 0 ? 'panel' : 'white')).flat();
-  const low = top + (shown + 1) * SHEET;
-  const marked = [10, 16, 48].map((by) => line({ ...pens.motion, width: 0.7 }, [x + by, top], [x + by, low]));
+/** The marks of the first at its edges; carried down over the edges of a stack, with how far they are; then drawn across each of the others. */
+function edgesMarks(piece: Traced, others: number, width: number): readonly Mark[] {
+  const y = HIGH / 2;
+  const first = planBox(piece, [15, y], SMALL);
+  const last = planBox(piece, [width - 26, y], SMALL);
   return [
-    ...sheets, ...marked, ...pencilAt([x + 48, low]),
-    line(pens.motion, [x + 45, top], [x + 45, low - 3]), arrowhead([x + 45, low], [0, 1], 3),
-    first([x + 30, top - 6]), line(pens.edge, [x + 30, top - 2.6], [x + 30, top + 1]),
+    ...sheet(first, 'panel'), ...ticks(piece, first), numbered(1, [first.x + first.width / 2, y]), ...onwardsFrom([30, y]),
+    ...stackMarks(piece, Math.min(others, 3) + 1, [40, y]), ...onwardsFrom([width - 51, y]),
+    ...sheet(last, 'white'), ...ticks(piece, last), ...(piece.holes.length === 0 ? across(piece, last) : holesIn(piece, last)), ...pencilAt(inBox(piece, last, piece.holes.at(-1) ?? [piece.places[0].at(-1) ?? 0, piece.places[1].at(-1) ?? 0])),
+    ...othersNumbered(others, [width - 6, y]),
   ];
 }
+
+const TICK = 2.5;
+
+/** Short lines at the edges of a piece, at the places of its marks. */
+const ticks = (piece: Traced, box: Box): readonly Mark[] => [
+  ...piece.places[0].map((at) => inBox(piece, box, [at, 0])[0]).flatMap((x) => [[box.y, box.y + TICK], [box.y + box.height, box.y + box.height - TICK]].map(([from = 0, to = 0]) => line({ ...pens.motion, width: 0.9 }, [x, from], [x, to]))),
+  ...piece.places[1].map((at) => inBox(piece, box, [0, at])[1]).flatMap((y) => [[box.x, box.x + TICK], [box.x + box.width, box.x + box.width - TICK]].map(([from = 0, to = 0]) => line({ ...pens.motion, width: 0.9 }, [from, y], [to, y]))),
+];
+
+/** Between the first and the last marks that lie opposite each other, the lines that join them. */
+function across(piece: Traced, box: Box): readonly Mark[] {
+  const [xs, ys] = piece.places;
+  const ends = (all: readonly number[], side: number): Vec2 => (all.length < 2 ? [0, side] : [all[0] ?? 0, all.at(-1) ?? side]);
+  const [[left, right], [low, high]] = [ends(xs, piece.sides[0]), ends(ys, piece.sides[1])];
+  return [
+    ...xs.map((x) => line(pens.newInside, inBox(piece, box, [x, low]), inBox(piece, box, [x, high]))),
+    ...ys.map((y) => line(pens.newInside, inBox(piece, box, [left, y]), inBox(piece, box, [right, y]))),
+  ];
+}
+
+/** So many sheets on each other, seen from a corner, the first on top; the marks go straight down over their edges, in front and at the right, and the outer ones have their figures. */
+function stackMarks(piece: Traced, count: number, [left, y]: Vec2): readonly Mark[] {
+  const { width, height, slant, sheet: thick } = STACK;
+  const top = y - 2;
+  const low = top + count * thick;
+  const front = (share: number, level: number): Vec2 => [left + share * width, level];
+  const side = (share: number, level: number): Vec2 => [left + width + share * slant, level - share * height];
+  const bands = Array.from({ length: count }, (_, index) => top + index * thick).flatMap((level, index): readonly Mark[] => {
+    const fill = index === 0 ? 'panel' : 'white';
+    return [[front, 'f'] as const, [side, 's'] as const].flatMap(([at]) => {
+      const ring = [at(0, level), at(1, level), at(1, level + thick), at(0, level + thick)];
+      return [area(fill, ring), outline(pens.edge, ring)];
+    });
+  });
+  const face: readonly Vec2[] = [front(0, top), front(1, top), side(1, top), [left + slant, top - height]];
+  const hull: readonly Vec2[] = [front(0, low), front(1, low), side(1, low), side(1, top), [left + slant, top - height], front(0, top)];
+  const pen = { ...pens.motion, width: 0.9 };
+  const [xs, ys] = piece.places.map((each, axis) => each.map((at) => ({ at, share: at / piece.sides[axis === 0 ? 0 : 1] })));
+  const outer = (all: readonly { readonly at: number; readonly share: number }[]) => all.filter((_, index) => index === 0 || index === all.length - 1);
+  const beside = left + width + slant + 2;
+  return [
+    area('panel', face), outline(pens.edge, face), ...bands, outline(pens.cut, hull),
+    numbered(1, [left + (width + slant) / 2, top - height / 2]),
+    ...(xs ?? []).flatMap(({ share }) => [line(pen, front(share, top), front(share, low)), line(pen, front(share, top), [front(share, top)[0] + slant * 0.16, top - height * 0.16])]),
+    ...(ys ?? []).flatMap(({ share }) => [line(pen, side(share, top), side(share, low)), line(pen, side(share, top), [side(share, top)[0] - 3, side(share, top)[1]])]),
+    ...outer(xs ?? []).map(({ at, share }, index, all) => told(at, [front(share, low)[0] + (all.length > 1 && index === 1 ? 2 : -1), low + 2.5 + cap / 2])),
+    ...outer(ys ?? []).flatMap(({ at, share }) => [line(pens.dimension, side(share, low), [beside - 1, side(share, low)[1]]), told(at, [beside + toldWidth(tell.mm(at), cap, 400) / 2, side(share, low)[1]])]),
+    ...pencilAt(front((xs ?? [])[0]?.share ?? 0.5, low - 1)),
+  ];
+}
+
+const told = (at: number, centre: Vec2): Mark => figure(tell.mm(at), centre, cap);

@@ -1,14 +1,14 @@
 import { cordPatterns, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
-import { cableEnds, type Model } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, holesPunched, partsTold, platePicture, practicePicture, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type TraceWay } from '../flat/index.ts';
+import { cableEnds, type CutPattern, type Model, type Vec2 } from '../../model/index.ts';
+import { cutBarsPaper, cutBarsPicture, holePlaces, holesPunched, partsTold, platePicture, practicePicture, punchedFlat, rolledTrial, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type Traced, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
-import { firstFolded, markedPanel, punching } from '../folded-panels.ts';
+import { firstFolded, markedPanel, punching, rootsMarked } from '../folded-panels.ts';
 import { FORMATS, type Papers } from '../formats.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
 import { keptOf } from './kept-off-cuts.ts';
-import type { DrawnFlat } from './work-picture.ts';
+import type { DrawnFlat, FlatGivens } from './work-picture.ts';
 
 /** The panel at a stage of marking and cutting. */
 export const markedAt = (stage: Exclude<Marking['stage'], 'blank'>): DrawnFlat =>
@@ -24,12 +24,43 @@ export const blankOnStock: DrawnFlat = ({ model, plan, papers }, step) => {
   return markedPanel(model, index, { stage: 'blank', stock: [model.kit.panel.length, model.kit.panel.width], kept: keptOf(model, plan, 'blank', index) }, papers.bench);
 };
 
-/** What is made ready, and that it is practised on an off-cut, before the work itself. */
-export const afterPractice = (ready: DrawnFlat, work: DrawnFlat): DrawnFlat => (givens, step) => [...ready(givens, step), practicePicture(givens.papers.bench), ...work(givens, step)];
+/** The panel of a step as it is cut out of its blank. */
+export const cutOutAt = ({ model }: FlatGivens, step: Step): CutPattern => {
+  const index = patternOf(model, step);
+  const pattern = model.patterns[index];
+  if (pattern === undefined) throw new RangeError(`no panel ${index + 1} to fold; there are ${model.patterns.length}`);
+  return pattern;
+};
+
+/** A half-cut is tried on waste. */
+export const halfCutTried: DrawnFlat = (givens, step) => [practicePicture(cutOutAt(givens, step), givens.papers.bench)];
+
+/** A crease is tried on waste. */
+export const creaseTried: DrawnFlat = (givens, step) => {
+  const { thickness, skin } = givens.model.kit.panel;
+  return [rolledTrial({ ...cutOutAt(givens, step), thickness, skin }, givens.papers.bench)];
+};
 
 /** Beside a drawing of the first piece, how it is a pattern for the others, where there are several alike. */
-export const withPattern = (way: TraceWay, first: DrawnFlat): DrawnFlat => (givens, step) =>
-  [...first(givens, step), ...(step.times > 1 ? [tracePicture(way, step.times - 1, givens.papers.bench)] : [])];
+export const withPattern = (way: TraceWay, first: DrawnFlat, traced: (givens: FlatGivens, step: Step) => Traced | null): DrawnFlat => (givens, step) => {
+  const piece = step.times > 1 ? traced(givens, step) : null;
+  return [...first(givens, step), ...(piece === null ? [] : [tracePicture(way, piece, step.times - 1, givens.papers.bench)])];
+};
+
+/** A folded panel's blank, with nothing on it, with the lines that its flaps are measured from, or with all that is punched in it flat. */
+export const blankTraced = (marks: 'none' | 'roots' | 'holes') => (givens: FlatGivens, step: Step): Traced => {
+  const pattern = cutOutAt(givens, step);
+  const sides: Vec2 = [pattern.max[0] - pattern.min[0], pattern.max[1] - pattern.min[1]];
+  const holes = marks === 'holes' ? punchedFlat(pattern).map(({ at: [x, y] }): Vec2 => [x - pattern.min[0], y - pattern.min[1]]) : [];
+  return { sides, places: marks === 'none' ? [[], []] : marks === 'roots' ? rootsMarked(givens.model, patternOf(givens.model, step)) : holePlaces(pattern), holes };
+};
+
+/** A flat panel with those of its holes that go through, for a pencil. */
+export const plateTraced = ({ model }: FlatGivens, { detail }: Step): Traced | null => {
+  const plate = detail.on === 'plates' ? model.plates[detail.index] : undefined;
+  if (plate === undefined) return null;
+  return { sides: [plate.width, plate.height], places: [[], []], holes: plate.holes.flatMap(({ at: [x, y], depth }): Vec2[] => (depth === undefined ? [[x, y]] : [])) };
+};
 
 /** The pattern that a step works on: the first where it does not tell. */
 const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pattern' ? detail.index : firstFolded(model));
@@ -47,7 +78,7 @@ export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): rea
   const each = Math.ceil(cuts.patterns.length / count);
   const drawn = Array.from({ length: count }, (_, index) => barsDrawn(cuts, cuts.patterns.slice(index * each, (index + 1) * each), bench.width, index === count - 1));
   const parts = partsTold({ ...cuts, kerf: 0 });
-  return parts.length === 0 ? drawn : [...drawn, stringPicture(parts, bench)];
+  return parts.length === 0 ? drawn : [...drawn, stringPicture(cuts.stock, parts, bench)];
 }
 
 /** The stock tubes to saw. */

@@ -1,17 +1,17 @@
 import { cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, endPicture, loopReminder, loopSeries, sleeveMarkPicture, tyingReminder, tyingSeries, wallPicture, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, endPicture, loopReminder, loopSeries, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPicture, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
 import type { DrawnFlat } from './work-picture.ts';
 
-/** Sawn ends filed and capped: the tube as the kit has it, how many ends the item's pieces have, and which ends of which pieces are capped. */
+/** Sawn ends filed and capped: the tube as the kit has it, how many pieces the item has, and which ends of which pieces are capped. */
 export function endSheet(model: Model, paper: Paper): DrawnPicture {
   const { kit: { tube }, tubes } = model;
-  const ends = 2 * tubes.reduce((sum, { count }) => sum + count, 0);
+  const filed = tubes.reduce((sum, { count }) => sum + count, 0);
   const end = { outside: tube.outsideDiameter, inside: tube.outsideDiameter - 2 * tube.wall };
-  return endPicture(end, capFor(model.kit, end), { filed: ends, capped: cappedKinds(model) }, paper);
+  return endPicture(end, capFor(model.kit, end), { filed, capped: cappedKinds(model) }, paper);
 }
 
 /** The tubes that get caps: those with the same letter, marks and capped ends are one kind. */
@@ -41,6 +41,12 @@ function holesIn(model: Model, bracket: { readonly plate: number }): WallHoles {
   const xs = places.map(({ at }) => at[0]).toSorted((a, b) => a - b);
   return { heights: [high + screwsOut(bracket), high - screwsOut(bracket)], apart: xs.slice(1).map((x, index) => x - (xs[index] ?? x)), areOnPosts: hasWallBrackets(model) };
 }
+
+/** How deep the ends of tubes go into the sockets that a step pushes them into; nothing where it does not. */
+export const socketsFitted: DrawnFlat = ({ model, papers }, { motions }) => {
+  const socket = motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).find((each) => each.is === 'socket');
+  return socket?.is === 'socket' ? [socketPicture({ tube: model.kit.tube.outsideDiameter, depth: socket.depth }, papers.bench.width)] : [];
+};
 
 /** Where a sleeve is drilled, measured from the end that is nearer; nothing where a step drills through none. */
 export const sleevesMeasured: DrawnFlat = ({ model, papers: { bench } }, { drillsFor, standing }) => {

@@ -1,5 +1,5 @@
 import {
-  arrow, black, body, bold, dot, markedAt, placed, ring, straight, stroke, tint, together, type Ink, type WorkPicture,
+  arrow, black, body, bold, creaseTried, dot, markedAt, placed, ring, straight, stroke, tint, together, type Ink, type WorkPicture,
 } from '../../draw/work-kit/index.ts';
 
 /** A wheel rolled along a line presses it into the sheet. */
@@ -13,7 +13,8 @@ const pictogram: Ink = together(
   arrow(3, 15, 18, 15),
 );
 
+/** A trial on waste, then where it is creased. */
 export const picture: WorkPicture = {
   pictogram,
-  flat: markedAt('crease'),
+  flat: (givens, step) => [...creaseTried(givens, step), ...markedAt('crease')(givens, step)],
 };

@@ -1,5 +1,5 @@
 import { halfCutDepth } from '../../model/index.ts';
-import { afterPractice, black, body, box, markedAt, solid, stopPicture, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { black, body, box, cutOutAt, guidePicture, halfCutTried, markedAt, solid, stopPicture, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** In section: the blade goes through the upper skin and the core and leaves the lower skin whole. */
 const pictogram: Ink = together(
@@ -11,8 +11,14 @@ const pictogram: Ink = together(
   body('M16.5 2.5H31.5V13H16.5z', black),
 );
 
-/** How the knife gets its stop, a trial on an off-cut, then where it is cut and how deep. */
+/** How the knife gets its stop and is led, a trial on waste, then where it is cut and how deep. */
 export const picture: WorkPicture = {
   pictogram,
-  flat: afterPractice((givens) => [stopPicture({ tool: 'knife', depth: halfCutDepth(givens.model.kit.panel) }, givens.papers.bench)], markedAt('half-cut')),
+  flat: (givens, step) => {
+    const { model: { kit: { panel } }, papers: { bench } } = givens;
+    return [
+      stopPicture({ tool: 'knife', depth: halfCutDepth(panel), from: cutOutAt(givens, step) }, bench), guidePicture({ pads: panel.thickness }, bench),
+      ...halfCutTried(givens, step), ...markedAt('half-cut')(givens, step),
+    ];
+  },
 };

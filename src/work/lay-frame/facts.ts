@@ -2,7 +2,7 @@ import { doing, firm, pair, rule, work } from '../rules.ts';
 
 /** The frame laid on its panel. */
 export const facts = work({
-  tools: ['hands'],
+  tools: ['tape', 'hands'],
   people: 2,
   cautions: [],
   check: pair('frame-centred'),

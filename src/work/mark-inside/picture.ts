@@ -1,4 +1,4 @@
-import { markedAt, panelPlan, pencil, stroke, together, withPattern, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { blankTraced, markedAt, panelPlan, pencil, stroke, together, withPattern, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** The inside rectangle, first line on the panel. */
 const pictogram: Ink = together(
@@ -9,5 +9,5 @@ const pictogram: Ink = together(
 
 export const picture: WorkPicture = {
   pictogram,
-  flat: withPattern('edges', markedAt('inside')),
+  flat: withPattern('edges', markedAt('inside'), blankTraced('roots')),
 };

@@ -2,7 +2,7 @@ import { pair, work } from '../rules.ts';
 
 /** The square corners that come out. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'straight-edge'],
+  tools: ['tape', 'pencil', 'square', 'straight-edge'],
   people: 1,
   cautions: [],
   check: pair('mark'),

@@ -1,4 +1,4 @@
-import { arrow, black, body, punchedPanel, solid, stroke, thin, tint, together, white, withPattern, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { blankTraced, arrow, black, body, punchedPanel, solid, stroke, thin, tint, together, white, withPattern, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** A punch over the row of holes along an edge. */
 const pictogram: Ink = together(
@@ -12,5 +12,5 @@ const pictogram: Ink = together(
 
 export const picture: WorkPicture = {
   pictogram,
-  flat: withPattern('edges', punchedPanel),
+  flat: withPattern('edges', punchedPanel, blankTraced('holes')),
 };

@@ -2,12 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
 import { fetchedBlocksMarks, fetchedBlocksPicture } from '../../../src/draw/flat/fetched-blocks.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
+import { guideMarks, guidePicture } from '../../../src/draw/flat/guide-picture.ts';
+import type { CutOut } from '../../../src/draw/flat/waste.ts';
 import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
+import { dentOf } from '../../../src/draw/flat/dent.ts';
+import { rolledMarks, rolledTrial } from '../../../src/draw/flat/rolled-trial.ts';
 import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
-import { traceMarks, tracePicture } from '../../../src/draw/flat/trace-picture.ts';
+import { traceMarks, tracePicture, type Traced } from '../../../src/draw/flat/trace-picture.ts';
 import { wallMarks, wallPicture } from '../../../src/draw/flat/wall-picture.ts';
 import type { WallShown } from '../../../src/draw/flat/wall-pieces.ts';
 import { cableCutMarks, cableCutPicture } from '../../../src/draw/flat/cable/cut-picture.ts';
@@ -40,13 +44,17 @@ describe('the picture of sawn ends', () => {
       filed: 24, capped: [{ letter: 'A', count: 4, length: 1500, marks: [74.5, 514, 954], first: true, last: true }, { letter: 'B2', count: 12, length: 300, marks: [], first: false, last: true }],
     }];
     const picture = endPicture(tube, cap, ends, paper);
-    expect(texts(picture)).toEqual(expect.arrayContaining(['×24', 'A ×4', 'B2 ×12', '1', '2', '3']));
+    expect(texts(picture)).toEqual(expect.arrayContaining(['×24', 'A ×4', 'B2 ×12', '1', '2', '3', '4']));
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(endMarks(tube, cap, ends, paper))]).toEqual([[], [], [], []]);
   });
 });
 
+
+/** A panel whose four corners are cut out of its blank. */
+const crossShaped: CutOut = { min: [-3, -2], max: [3, 2], outline: [[-3, -1], [-2, -1], [-2, -2], [2, -2], [2, -1], [3, -1], [3, 1], [2, 1], [2, 2], [-2, 2], [-2, 1], [-3, 1]] };
+
 describe('the pictures of stops', () => {
-  it.each([{ tool: 'punch', depth: 15 }, { tool: 'knife', depth: 8 }] as const)('tell how far the tip of the $tool stands out', (stop) => {
+  it.each([{ tool: 'punch', depth: 15 }, { tool: 'knife', depth: 8, from: crossShaped }] as const)('tell how far the tip of the $tool stands out', (stop) => {
     for (const paper of papers) {
       const picture = stopPicture(stop, paper);
       // A knife's off-cuts are sawn first: how many, how long, how high.
@@ -224,23 +232,62 @@ describe('the picture of blocks', () => {
   });
 });
 
-describe('the picture of a half-cut tried on an off-cut', () => {
-  it.each(papers)('stays on its paper of $width by $height', (paper) => {
-    const picture = practicePicture(paper);
-    expect(texts(picture)).toEqual(['1', '2']);
-    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(practiceMarks(paper.width))]).toEqual([[], [], [], []]);
+describe('the picture of a half-cut tried on waste', () => {
+  it.each(papers)('stays on its paper of $width by $height, and has no numerals: those are the flaps’', (paper) => {
+    const picture = practicePicture(crossShaped, paper);
+    expect(texts(picture)).toEqual([]);
+    expect([outside(picture), pointsOutside(picture)]).toEqual([[], []]);
+    // Well tried, the panel comes next; badly, another piece of waste, hatched like the first.
+    const hatched = linesOf(practiceMarks(crossShaped, paper.width)).filter(({ pen }) => pen.colour === 'faded').map(({ points: [from] }) => from?.[0] ?? NaN);
+    expect([Math.min(...hatched) < 31, Math.max(...hatched) > paper.width * 0.8, hatched.some((x) => x > 40 && x < paper.width * 0.8)]).toEqual([true, true, false]);
+  });
+});
+
+describe('the picture of a crease tried on waste', () => {
+  it.each(papers)('tells how deep it is to be, by a rule at its end, on paper of $width by $height', (paper) => {
+    const panel = { ...crossShaped, thickness: 9, skin: 1 };
+    const picture = rolledTrial(panel, paper);
+    expect(texts(picture)).toEqual([String(dentOf(panel))]);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(rolledMarks(panel, paper.width))]).toEqual([[], [], [], []]);
+  });
+});
+
+describe('the picture of how a knife is led', () => {
+  it.each(papers)('tells how far beside the line the straight-edge lies where pads run along it, on paper of $width by $height', (paper) => {
+    for (const [led, told] of [[{ pads: 9 }, ['9']], [{ pads: null }, []]] as const) {
+      const picture = guidePicture(led, paper);
+      expect(texts(picture)).toEqual(told);
+      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(guideMarks(led, paper.width))]).toEqual([[], [], [], []]);
+    }
   });
 });
 
 describe('the picture of the first piece as a pattern', () => {
-  it.each(['round', 'edges'] as const)('numbers the others after it, so that the last is how many there are in all: %s', (way) => {
+  const sides = [1387, 887] as const;
+  const pieces = {
+    bare: { sides, places: [[], []], holes: [] },
+    lines: { sides, places: [[190.5, 1196.5], [190.5, 696.5]], holes: [] },
+    holes: { sides, places: [[242.5, 1144.5], [242.5, 644.5]], holes: [[242.5, 242.5], [1144.5, 242.5], [1144.5, 644.5], [242.5, 644.5]] },
+  } as const satisfies Record<string, Traced>;
+
+  it.each([['round', 'bare', '1'], ['round', 'holes', '1'], ['edges', 'lines', ''], ['edges', 'holes', '']] as const)('numbers the others after it, so that the last is how many there are in all, and tells where marks are carried down a stack: %s, %s', (way, kind, again) => {
+    const piece = pieces[kind];
+    const figures = way === 'round' ? [again] : [piece.places[0][0], piece.places[0][1], piece.places[1][0], piece.places[1][1]].map(String);
     for (const paper of papers) {
-      for (const [others, numbered] of [[1, ['2']], [3, ['2', '4']], [11, ['2', '12']]] as const) {
-        const picture = tracePicture(way, others, paper);
-        expect(texts(picture)).toEqual(['1', '1', ...numbered]);
-        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(traceMarks(way, others, paper.width))]).toEqual([[], [], [], []]);
+      for (const [others, last] of [[1, ['2']], [3, ['2', '4']], [11, ['2', '12']]] as const) {
+        const picture = tracePicture(way, piece, others, paper);
+        expect(texts(picture)).toEqual(way === 'round' ? ['1', ...figures, ...last] : ['1', '1', ...figures, ...last]);
+        // An order is ringed; what is written on a piece is not.
+        expect(traceMarks(way, piece, others, paper.width).filter(({ mark }) => mark === 'order')).toEqual([]);
+        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(traceMarks(way, piece, others, paper.width))]).toEqual([[], [], [], []]);
       }
     }
+  });
+
+  it('draws the holes of a piece on it and on the others, and lines where it has none', () => {
+    const rings = (kind: 'lines' | 'holes'): number => traceMarks('edges', pieces[kind], 3, 165).filter(({ mark }) => mark === 'circle').length;
+    const dotted = (kind: 'lines' | 'holes'): number => linesOf(traceMarks('edges', pieces[kind], 3, 165)).filter(({ pen }) => pen.type === 'dotted').length;
+    expect([rings('lines'), rings('holes'), dotted('lines'), dotted('holes')]).toEqual([0, 4, 4, 0]);
   });
 });
 

@@ -41,7 +41,7 @@ describe('a string laid on a tube', () => {
   });
 
   it('lies to and fro as often as the tube has parts, each time as long as one, and is no longer than the tube', () => {
-    const strings = stringMarks([2, 4]).flatMap((mark) => (mark.mark === 'line' && !mark.closed && mark.pen.name === 'motion' && mark.points.length % 2 === 0 && mark.points[0]?.[1] === mark.points[1]?.[1] ? [mark.points] : []));
+    const strings = stringMarks(2000, [2, 4]).flatMap((mark) => (mark.mark === 'line' && !mark.closed && mark.pen.name === 'motion' && mark.points.length % 2 === 0 && mark.points[0]?.[1] === mark.points[1]?.[1] ? [mark.points] : []));
     const level = strings.filter((points) => points[0]?.[1] === strings[0]?.[0]?.[1]);
     const runs = (points: readonly Vec2[]): readonly number[] => points.flatMap(([x, y], index) => (index % 2 === 0 ? [Math.abs((points[index + 1]?.[0] ?? x) - x) + Math.abs((points[index + 1]?.[1] ?? y) - y)] : []));
     expect(level.map((points) => points.length / 2)).toEqual([1, 2, 4]);
@@ -49,7 +49,7 @@ describe('a string laid on a tube', () => {
   });
 
   it.each([FORMATS.page.bench, FORMATS.small.bench])('stays on its paper of $width', (paper) => {
-    const picture = stringPicture([2, 3, 4], paper);
+    const picture = stringPicture(2000, [2, 3, 4], paper);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture)]).toEqual([[], [], []]);
   });
 });

@@ -1,10 +1,11 @@
-import type { FlatPattern, Vec2 } from '../../../model/index.ts';
+import type { FlatPattern, Side } from '../../../model/index.ts';
 import type { Box } from '../../types.ts';
 import { linearDimension } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
-import { area, arrowhead, figure, line, orderRadius, outline, ringedNumeral, toldWidth } from '../../kit/marks.ts';
-import { acrossFlap, creaseMarks, halfCutMarks, holeMarks, insideLineMarks, onFlap, outlineMarks, sidesInOrder } from '../panel-lines.ts';
+import { arrowhead, figure, line, orderRadius, ringedNumeral, toldWidth } from '../../kit/marks.ts';
+import { acrossFlap, creaseMarks, flapOn, halfCutMarks, holeMarks, insideLineMarks, onFlap, outlineMarks, runsAlongX, sidesInOrder } from '../panel-lines.ts';
+import { dented, dentOf, wheelMarks } from '../dent.ts';
 import { markedFace } from '../marked-face.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import type { Strip } from '../strip.ts';
@@ -43,12 +44,16 @@ export function creaseStage(pattern: FlatPattern, paper: Paper): readonly Mark[]
   ];
 }
 
+/** The numerals of the left and right flaps stand this share of half the panel over its middle: the sign of the face is below. */
+const OFF_SIGN = 0.3;
+
 /** A ringed numeral on the panel beside each flap: shorter sides first, a side before its opposite. */
 export function sideOrder(pattern: FlatPattern, view: Fit): readonly Mark[] {
   const radius = orderRadius(tell.number(1), capHeights.order);
   const room = Math.min(...pattern.inside) * view.scale - radius - 0.4;
   const inwards = Math.min(capHeights.order + 2.5, room) / view.scale;
-  return sidesInOrder(pattern).map((side, index): Mark => ringedNumeral(tell.number(index + 1), onPaper(view, onFlap(pattern, side, 0, -inwards)), capHeights.order, pens.edge));
+  const along = (side: Side): number => (runsAlongX(side) ? 0 : pattern.inside[1] * OFF_SIGN);
+  return sidesInOrder(pattern).map((side, index): Mark => ringedNumeral(tell.number(index + 1), onPaper(view, onFlap(pattern, side, along(side), -inwards)), capHeights.order, pens.edge));
 }
 
 /** 1, 2, 3 … beside the strip's creases, from the inside line outwards. */
@@ -57,80 +62,37 @@ function creaseNumbers(strip: Strip): readonly Mark[] {
   return strip.flap.creases.map((at, index) => figure(tell.number(index + 1), [x, stripY(strip, at)], capHeights.step, 700));
 }
 
-/** Room over the panel for the wheel, and how far the section reaches to either side of the crease, mm of paper. */
-const wheelRoom = 24;
-/** Half of the wheel's rim, mm of paper. */
-const rim = 1.6;
+/** Room over the panel for the wheel, mm of paper. */
+const wheelRoom = 18;
 
-/** The wheel pressed in from the marked face: that skin is dented, the other one stays whole; and the panel afterwards, still flat. */
+/** The wheel pressed in from the marked face, at first lightly, then home: that skin is dented, the other one stays whole; and the panel afterwards with all creases of a flap, still flat. */
 function pressed(pattern: FlatPattern, box: Box): readonly Mark[] {
-  const high = box.height * 0.62;
   const wide = box.width - 2 * FIGURES;
-  const scale = Math.min((high - wheelRoom) / pattern.thickness, wide / (2.4 * pattern.thickness));
+  const room = (box.height - 2 * wheelRoom - 2 * ROW_GAP) / 2.5;
+  const scale = Math.min(room / pattern.thickness, wide / (2.4 * pattern.thickness));
   const middle = box.x + box.width / 2;
-  const top = box.y + wheelRoom;
-  const flat = wide / (2.4 * pattern.thickness * flatShare);
-  const bottom = top + pattern.thickness * scale;
+  const high = pattern.thickness * scale;
+  const light = box.y + wheelRoom;
+  const top = light + high + ROW_GAP + wheelRoom;
+  const bottom = top + high;
   const [left, right] = [middle - wide / 2, middle + wide / 2];
-  const dent = top + dentOf(pattern) * scale;
-  const often = tell.times(PASSES);
+  const deep = dentOf(pattern);
+  const dent = top + deep * scale;
+  const flap = flapOn(pattern, 'back');
+  const [first = 0, last = 0] = [flap.creases[0], flap.creases.at(-1)];
+  const flat = (box.width - 4) / (last - first + 4 * deep);
   return [
-    ...dented(pattern, { at: [middle, top], scale, half: wide / 2, dents: [0] }),
-    ...wheel([middle, dent]),
-    figure(often, [middle - rim - 8 - toldWidth(often, capHeights.count, 700) / 2, top - wheelRoom + 7], capHeights.count, 700),
+    ...dented(pattern, { at: [middle, light], scale, half: wide / 2, dents: [0], deep: deep / 2 }), ...wheelMarks([middle, light + (deep * scale) / 2], wheelRoom - 2, 'light'),
+    ...markedFace([right - 6, light]), line(pens.motion, [middle, light + high + 1.5], [middle, light + high + 3.5]), arrowhead([middle, light + high + 6], [0, 1], 3),
+    ...dented(pattern, { at: [middle, top], scale, half: wide / 2, dents: [0] }), ...wheelMarks([middle, dent], wheelRoom - 2, 'home'),
     line(pens.dimension, [left - 5, dent], [middle, dent]),
-    ...linearDimension({ axis: 'y', told: tell.mm(dentOf(pattern)), ends: [dent, top], line: left - 4, feature: left, cap: capHeights.step, upright: true }),
+    ...linearDimension({ axis: 'y', told: tell.mm(deep), ends: [dent, top], line: left - 4, feature: left, cap: capHeights.step, upright: true }),
     ...linearDimension({ axis: 'y', told: tell.mm(pattern.thickness), ends: [bottom, top], line: right + 3 + toldWidth(tell.mm(pattern.thickness), capHeights.step, 400) + 2, feature: right, cap: capHeights.step, upright: true }),
-    ...markedFace([middle + wide / 2 - 6, top]),
-    ...dented(pattern, { at: [middle, box.y + high + 8], scale: flat, half: wide / 2, dents: [-1, 0, 1].map((place) => place * pattern.thickness * 0.9) }),
+    ...markedFace([right - 6, top]),
+    ...dented(pattern, { at: [middle, bottom + ROW_GAP], scale: flat, half: box.width / 2, dents: flap.creases.map((at) => at - (first + last) / 2) }),
   ];
 }
 
-/** The panel afterwards is drawn so much smaller. */
-const flatShare = 2.2;
-
-/** Room beside the section for figures, mm of paper. */
+/** Room beside the section for figures, mm of paper, and between a section and what is under it. */
 const FIGURES = 12;
-/** A line is rolled so often: lightly along the rule, then home (common practice, no source). */
-const PASSES = 2;
-
-/** Depth of the dent, mm: about a third of the panel, well into the core, and far from the other skin (common practice, no source; the kit tells no figure). */
-export const dentOf = ({ thickness }: Pick<FlatPattern, 'thickness'>): number => Math.max(0.5, Math.round((2 * thickness) / 3) / 2);
-
-interface Dented {
-  /** Paper place of the middle of the marked face. */
-  readonly at: Vec2;
-  readonly scale: number;
-  /** Half of the width, mm of paper. */
-  readonly half: number;
-  /** Places of the dents along the face from the middle, mm of panel. */
-  readonly dents: readonly number[];
-}
-
-/** A flat panel's section, the marked face up and dented; its skins are lines. */
-function dented(pattern: FlatPattern, { at: [x, y], scale, half, dents }: Dented): readonly Mark[] {
-  const deep = dentOf(pattern) * scale;
-  const bottom = y + pattern.thickness * scale;
-  const face = (under: number): readonly Vec2[] => [
-    [x - half, y + under],
-    ...dents.flatMap((place): Vec2[] => [[x + place * scale - deep, y + under], [x + place * scale, y + deep + under], [x + place * scale + deep, y + under]]),
-    [x + half, y + under],
-  ];
-  const ring: readonly Vec2[] = [...face(0), [x + half, bottom], [x - half, bottom]];
-  const skin = pattern.skin * scale;
-  return [
-    area('core', ring), outline(pens.cut, ring), line(pens.edge, ...face(skin)),
-    line(pens.edge, [x - half, bottom - skin], [x + half, bottom - skin]),
-  ];
-}
-
-/** The rim of the creasing wheel, seen along the crease, its point in the dent, and the way it is pressed. */
-function wheel([x, y]: Vec2): readonly Mark[] {
-  const up = y - wheelRoom + 2;
-  const ring: readonly Vec2[] = [[x, y], [x + rim, y - 2.6], [x + rim, up], [x - rim, up], [x - rim, y - 2.6]];
-  return [
-    area('white', ring), outline(pens.cut, ring),
-    line(pens.motion, [x - rim - 5, up], [x - rim - 5, y - 9]),
-    arrowhead([x - rim - 5, y - 6.5], [0, 1], 3.5),
-  ];
-}
+const ROW_GAP = 8;

@@ -13,12 +13,10 @@ import type { Fit } from '../../kit/fit.ts';
 import { fitToScale, onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, mainBox, noRoom } from './layout.ts';
+import type { Skinned } from '../hole-marks.ts';
 import { markedFace, signRoom } from '../marked-face.ts';
 import { sideOrder } from './crease.ts';
 import { tell } from '../../../scene/index.ts';
-
-/** The thickness of a panel and of its skins, mm. */
-type Skinned = Pick<FlatPattern, 'thickness' | 'skin'>;
 
 const column = 60;
 const cap = capHeights.step;

@@ -13,11 +13,16 @@ import { tell } from '../../../scene/index.ts';
 const cap = capHeights.step;
 const dimensionGap = 6;
 
+/** Where its lines lie along the blank's sides, mm from its left and its lower edge. */
+export const insidePlaces = (pattern: FlatPattern): readonly [readonly number[], readonly number[]] => [
+  [flapOn(pattern, 'left').edge, pattern.blank[0] - flapOn(pattern, 'right').edge],
+  [flapOn(pattern, 'front').edge, pattern.blank[1] - flapOn(pattern, 'back').edge],
+];
+
 /** The inside rectangle, marked from the blank's left and lower edges. */
 export function insideStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
   const [width, depth] = pattern.blank;
-  const across = [flapOn(pattern, 'left').edge, width - flapOn(pattern, 'right').edge];
-  const upwards = [flapOn(pattern, 'front').edge, depth - flapOn(pattern, 'back').edge];
+  const [across, upwards] = insidePlaces(pattern);
   const room = {
     ...noRoom,
     left: dimensionGap + runningReach(upwards.map(tell.mm), cap),
