@@ -22,7 +22,7 @@ export const laidBack = (far: number): Frame => (at) => {
   const bend = smooth(...p([6, -9], [14, -8.4], [19, -5.4], [20.5, -2], [19, 1.4], [14, 4.4], [6, 5], [-10, 5]));
   const [[left, y], [right]] = p([-10.4, 5], [21.6, 0]) as [Vec2, Vec2];
   return [
-    ...woven([stands(...p([-26, -9], [6, -9])), moves(...bend)], []), ...cutEnd([left + 0.4, y], [-1, 0]), ...goes(...smooth(...p([23.6, -8], [25.6, -2], [23.6, 4], [20.5, 7]))),
+    ...woven([stands(...p([-24.6, -9], [6, -9])), moves(...bend)], []), ...cutEnd([left + 0.4, y], [-1, 0]), ...goes(...smooth(...p([22.6, -8], [24.4, -2], [22.6, 4], [19.6, 7]))),
     ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [left, right], line: y + 12, feature: [y + 2, y - 6], cap }),
   ];
 };
@@ -49,7 +49,7 @@ const OVERLAP = 0.4;
 /** Where a doubled cord begins: the cord comes from the left, its own end lies under it. */
 function begins(at: Vec2, [x, y]: Vec2, end = 4): readonly Mark[] {
   const p = about(at);
-  const [cord, tail] = [beside(p([-27, y - 1], [x - 4, y - 0.4], [x + OVERLAP, y]), -1), beside(p([x - end, y], [x + OVERLAP, y]), 1)];
+  const [cord, tail] = [beside(p([-24.6, y - 1], [x - 4, y - 0.4], [x + OVERLAP, y]), -1), beside(p([x - end, y], [x + OVERLAP, y]), 1)];
   return [...drawnStrand(stands(...cord)), ...drawnStrand(stands(...tail)), ...cutEnd(tail[0] ?? at, [-1, 0])];
 }
 
@@ -120,8 +120,8 @@ export const loopTight = (loop: CableLoop): Frame => ([x, y]) => {
 export const loopWrong = (loop: CableLoop): Frame => ([x, y]) => {
   const head = (loop.head / 2) * scaleOf(loop);
   return [
-    ...loopAt([x - 3, y - 11], 0.55 * head, 0.55 * head, 6), ...peg([x + 15, y - 11], head), ...crossed([x - 17, y - 18]),
-    ...loopAt([x - 3, y + 11], loop.inside * scaleOf(loop), head + 1.4, 0), ...crossed([x - 17, y + 4]),
+    ...loopAt([x - 4.6, y - 11], 0.55 * head, 0.55 * head, 6), ...peg([x + 15, y - 11], head), ...crossed([x - 17, y - 18]),
+    ...loopAt([x - 4.6, y + 11], loop.inside * scaleOf(loop), head + 1.4, 0), ...crossed([x - 17, y + 4]),
   ];
 };
 
@@ -132,7 +132,7 @@ const markAt = (from: Vec2, to: Vec2): Mark => line({ ...pens.motion, width: 1.1
 export const foldedAtMark: Frame = (at) => {
   const p = about(at);
   return [
-    ...drawnStrand(stands(...smooth(...p([-27, -10], [-12, -10], [-5, -8.4])))), ...drawnStrand(stands(...smooth(...p([27, -10], [12, -10], [5, -8.4])))),
+    ...drawnStrand(stands(...smooth(...p([-24.6, -10], [-12, -10], [-5, -8.4])))), ...drawnStrand(stands(...smooth(...p([24.6, -10], [12, -10], [5, -8.4])))),
     ...drawnStrand(moves(...smooth(...p([-5, -8.4], [-2.6, -4], [-1.6, 2], [-1.6, 10])))), ...drawnStrand(moves(...smooth(...p([5, -8.4], [2.6, -4], [1.6, 2], [1.6, 10])))),
     ...bight(p([0, 10])[0] ?? at, [0, 1]), markAt(...p([0, 9.4], [0, 14.4]) as [Vec2, Vec2]), ...pull(p([0, 16])[0] ?? at, [0, 1], 1),
   ];
@@ -143,7 +143,7 @@ export const secondLoose: Frame = (at) => {
   const p = about(at);
   const [x, y] = FINISHED[0] ?? [0, 0];
   return [
-    ...drawnStrand(stands(...beside(smooth(...p([-27, y - 9], [-23, y - 5], [x - 3, y - 0.8], [x + OVERLAP, y])), -1))), ...drawnStrand(stands(...beside(smooth(...p([27, 20], [8, 21.4], [-8, 20], [-17, 15], [-21, 9], [x + OVERLAP, y])), 1))),
+    ...drawnStrand(stands(...beside(smooth(...p([-24.6, y - 9], [-22, y - 5], [x - 3, y - 0.8], [x + OVERLAP, y])), -1))), ...drawnStrand(stands(...beside(smooth(...p([24.6, 20], [8, 21.4], [-8, 20], [-17, 15], [-21, 9], [x + OVERLAP, y])), 1))),
     ...knotted(at, FINISHED, 0.55, PASSES.finished), ...bight(p([17, -19])[0] ?? at, [0.7, -0.72]), markAt(...p([16.8, -22.6], [20.4, -18.8]) as [Vec2, Vec2]),
   ];
 };
