@@ -35,6 +35,8 @@ export interface Papers {
   readonly whole: Paper;
   /** Most height of a scene that has its blocks over it. */
   readonly underBlocks: number;
+  /** Most height of a scene with all that stands over it. */
+  readonly most: number;
   /** What is enlarged beside the whole item: its room there. */
   readonly closeUp: Paper;
 }
@@ -63,6 +65,7 @@ export const FORMATS: Readonly<Record<PageFormat, Papers>> = {
     deck: { width: COLUMN, height: 107 },
     whole: { width: COLUMN, height: 98 },
     underBlocks: 107,
+    most: 211,
     closeUp: { width: 62, height: 96 },
   },
   small: {
@@ -79,6 +82,7 @@ export const FORMATS: Readonly<Record<PageFormat, Papers>> = {
     deck: { width: SMALL_COLUMN, height: 107 },
     whole: { width: SMALL_COLUMN, height: 128 },
     underBlocks: 88,
+    most: 178,
     closeUp: { width: 58, height: 110 },
   },
 };

@@ -50,7 +50,7 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   if (closeUp !== null && before.length === 0) return [composeBeside(onBlocks, told, capped(closeUp), own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
   const entered = enteredJoints(model, step, rolled, solids);
   return [
-    composeAfter(onBlocks, before, told, own, draw),
+    composeAfter(onBlocks, before, told, { ...own, most: papers.most }, draw),
     ...(entered.length === 0 ? [] : [composeRow(entered, { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
     ...furtherPictures(givens, step, closeUp),
   ];

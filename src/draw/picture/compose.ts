@@ -58,10 +58,18 @@ interface Arrangement {
 
 /**
  * A scene's picture after small ones: what is done before it. They stand beside it in a column, from above, or over a
- * wide drawing in a row, from the left; over all of it, in a row of their own, scenes that come before these. As `composePicture`.
+ * wide drawing in a row, from the left; over all of it, in rows of their own, scenes that come before these; no higher than `most` together. As `composePicture`.
  */
-export const composeAfter = (first: readonly Scene[], smalls: readonly Scene[], scene: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture =>
-  pictureFrom(underRow(first, afterSmalls(smalls, scene, paper, first.length === 0, lineDrawing), lineDrawing));
+export function composeAfter(first: readonly Scene[], smalls: readonly Scene[], scene: Scene, { width, height, most }: Paper & { readonly most: number }, lineDrawing: LineDrawer): DrawnPicture {
+  const rows = rowsOf(first, width, lineDrawing);
+  const over = rows.reduce((sum, { room }) => sum + room.height + SMALL_GAP, 0);
+  const small = smalls.length === 0 ? 0 : SMALL.height + SMALL_GAP;
+  const paper: Paper = { width, height: Math.min(height, Math.max(LEAST, most - over - small)) };
+  return pictureFrom(underRows(rows, afterSmalls(smalls, scene, paper, first.length === 0, lineDrawing), lineDrawing));
+}
+
+/** A scene with pictures over it has so much height at least, mm of paper. */
+const LEAST = 60;
 
 /** Marks on a paper, before they are a picture. */
 interface Sheet extends Pick<DrawnPicture, 'labels' | 'newPartShares' | 'enlargedShares'> {
@@ -79,19 +87,29 @@ const ALONE: Paper = { width: 140, height: 66 };
 /** A scene that is so much wider than it is high has a row of its own, so high at most. */
 const FLAT: { readonly from: number; readonly height: number } = { from: 4, height: 34 };
 
-/** A sheet under the scenes that come before it: side by side, and under these each by itself that is flat; with a line between. */
-function underRow(scenes: readonly Scene[], sheet: Sheet, lineDrawing: LineDrawer): Sheet {
-  const isFlat = (scene: Scene): boolean => aspectOf(scene, lineDrawing) > FLAT.from;
-  const rows = [scenes.filter((scene) => !isFlat(scene)), ...scenes.filter(isFlat).map((scene) => [scene])].filter((row) => row.length > 0);
-  return rows.toReversed().reduce((under, row) => underOneRow(row, roomFor(row, isFlat, sheet.paper), under, lineDrawing), sheet);
+/** Scenes that stand side by side, each in a room. */
+interface SceneRow {
+  readonly scenes: readonly Scene[];
+  readonly room: Paper;
 }
 
-function roomFor(row: readonly Scene[], isFlat: (scene: Scene) => boolean, { width }: Paper): Paper {
+/** Side by side, and under these each by itself that is flat. */
+function rowsOf(scenes: readonly Scene[], width: number, lineDrawing: LineDrawer): readonly SceneRow[] {
+  const isFlat = (scene: Scene): boolean => aspectOf(scene, lineDrawing) > FLAT.from;
+  const rows = [scenes.filter((scene) => !isFlat(scene)), ...scenes.filter(isFlat).map((scene) => [scene])].filter((row) => row.length > 0);
+  return rows.map((row) => ({ scenes: row, room: roomFor(row, isFlat, width) }));
+}
+
+/** A sheet under rows of scenes that come before it. */
+const underRows = (rows: readonly SceneRow[], sheet: Sheet, lineDrawing: LineDrawer): Sheet =>
+  rows.toReversed().reduce((under, row) => underOneRow(row, under, lineDrawing), sheet);
+
+function roomFor(row: readonly Scene[], isFlat: (scene: Scene) => boolean, width: number): Paper {
   if (row.every(isFlat)) return { width, height: FLAT.height };
   return row.length === 1 && width >= ON_PAGE.from ? ALONE : FIRST;
 }
 
-function underOneRow(scenes: readonly Scene[], room: Paper, sheet: Sheet, lineDrawing: LineDrawer): Sheet {
+function underOneRow({ scenes, room }: SceneRow, sheet: Sheet, lineDrawing: LineDrawer): Sheet {
   const width = Math.min(room.width, (sheet.paper.width - SMALL_GAP * (scenes.length - 1)) / scenes.length);
   const down = room.height + SMALL_GAP;
   const level = down - SMALL_GAP / 2;
@@ -132,7 +150,7 @@ function afterSmalls(smalls: readonly Scene[], scene: Scene, paper: Paper, isFir
 
 /** A scene with what it hides or shows too small enlarged on its right, in a room of its own, and over both scenes that come before. As `composePicture`. */
 export const composeBeside = (first: readonly Scene[], scene: Scene, closeUp: Scene, paper: Paper, room: Paper, lineDrawing: LineDrawer): DrawnPicture =>
-  pictureFrom(underRow(first, beside(scene, closeUp, paper, room, lineDrawing), lineDrawing));
+  pictureFrom(underRows(rowsOf(first, paper.width, lineDrawing), beside(scene, closeUp, paper, room, lineDrawing), lineDrawing));
 
 function beside(scene: Scene, closeUp: Scene, paper: Paper, room: Paper, lineDrawing: LineDrawer): Sheet {
   const main = composed(scene, { width: paper.width - room.width - SMALL_GAP, height: paper.height }, lineDrawing);
