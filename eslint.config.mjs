@@ -44,10 +44,10 @@ const partFiles = {
       patterns: [{
         group: [
           ...[...Object.keys(rooms), 'cli', 'work'].map((room) => `**/../${room}/**`),
-          '!**/../read/index.ts', '!**/../model/types.ts', '!**/../model/folding.ts', '!**/../model/profiles', '**/../model/profiles/*', '!**/../model/profiles/profiles.ts',
+          '!**/../read/index.ts', '!**/../model/types.ts', '!**/../model/folding.ts', '!**/../model/cable-ends.ts', '!**/../model/profiles', '**/../model/profiles/*', '!**/../model/profiles/profiles.ts',
           '!**/../model/patterns', '**/../model/patterns/*', '!**/../model/patterns/outline.ts',
         ],
-        message: 'only read, and of model its types, the folding and the profiles may be known here',
+        message: 'only read, and of model its types, the folding, the cut of cables and the profiles may be known here',
       }],
     }],
   },

@@ -3,7 +3,7 @@ import type { Model, PartKind, Solids } from '../model/index.ts';
 import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
 import { varietiesOf } from '../parts/varieties.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { blocksPicture, fetchedBlocksPicture } from './flat/index.ts';
+import { blocksPicture, coilPicture, fetchedBlocksPicture } from './flat/index.ts';
 import { allBlocks, blindEnds, blocksFetched, finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withEnds, type Scene, type SceneBody } from '../scene/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
@@ -28,6 +28,9 @@ export const partScale = (format: PageFormat): typeof PART_SCALE => (format === 
 /** A long part is shown with a break beyond this width of paper, mm. */
 const WIDEST_PART = 72;
 const SMALL_WIDTH = 23.5;
+
+/** How much larger than at the head of a step a coil is drawn on the page of parts. */
+const COIL_ON_PAGE = 1.2;
 
 /** Tells which picture has been drawn, for a progress bar. */
 export type Drawn = (id: string) => void;
@@ -128,7 +131,8 @@ export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onP
   return [...kinds.flatMap((each) => varietiesOf(model, each)).flatMap(({ kind, variety, parts: [{ id }] }) => {
     const body = partBody(model, kind, solids, id, steps);
     if (body === null) return [];
-    const { scale: { head }, view = STANDARD_VIEW, isWhole } = PARTS[kind];
+    const { scale: { head }, view = STANDARD_VIEW, isWhole, isLimp } = PARTS[kind];
+    if (isLimp) return [pictureAs({ what: 'part', kind, variety }, coilPicture(COIL_ON_PAGE)), pictureAs({ what: 'small-part', kind, plate: variety }, coilPicture())];
     const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, view, scale, draw, isWhole ? Infinity : widest, closed(body));
     return [
       pictureAs({ what: 'part', kind, variety }, at(onPage[kind], WIDEST_PART)),

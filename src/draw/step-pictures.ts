@@ -1,11 +1,11 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, enteredJoints, isFromBehind, newJoints, proppedScenes, freedScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, isFromBehind, newJoints, proppedScenes, freedScene, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetters } from './letters-at-bars.ts';
-import { composeAfter, composeBeside, composeJointGuide, composePair, composePicture, composeRow, type LineDrawer } from './picture/index.ts';
+import { composeAfter, composeBeside, composeDone, composeJointGuide, composePair, composePicture, composeRow, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
 import type { FlatGivens } from './work-kit/index.ts';
@@ -39,8 +39,11 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const rolled = rolledSteps(model, plan).get(step.number) ?? [];
   const walk = walkTo(model, plan, step);
   const told = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)], ...(walk === null ? {} : { walk }) }));
-  const onBlocks = [...[unproppedScene(model, plan, step, solids) ?? []].flat(), ...proppedScenes(model, plan, step, solids)].map(capped);
-  const before = [...rolledScenes(model, step, rolled, solids), ...[freedScene(model, step, solids) ?? []].flat()].map(capped);
+  // Work that blocks come to is turned before; bars are laid on theirs first.
+  const turns = rolledScenes(model, step, rolled, solids);
+  const isTurnedFirst = doBlocksComeToWork(model, plan, step, solids);
+  const onBlocks = [...[unproppedScene(model, plan, step, solids) ?? []].flat(), ...(isTurnedFirst ? turns : []), ...proppedScenes(model, plan, step, solids)].map(capped);
+  const before = [...(isTurnedFirst ? [] : turns), ...[freedScene(model, step, solids) ?? []].flat()].map(capped);
   const closeUp = closeUpScene(model, step, solids);
   const papers = FORMATS[format];
   const own = onBlocks.length === 0 ? papers[paper] : { ...papers[paper], height: Math.min(papers[paper].height, papers.underBlocks) };
@@ -64,23 +67,27 @@ function walkTo(model: Model, { steps }: Plan, step: Step): Walk | null {
 /** Heights of a pair of scenes, and of joints side by side, mm of paper. */
 const PAIR_HEIGHT = 46;
 const ROW_HEIGHT = 48;
+/** Most height of work that has come home. */
+const HOME_HEIGHT = 84;
 
 /** Flat drawings beside the first step of a kind, which way up a part goes, or what the scene hides or shows too small where there is no room beside it. */
 function furtherPictures(givens: StepGivens, step: Step, closeUp: Scene | null): readonly DrawnPicture[] {
   const { model, solids, draw, format = 'page' } = givens;
+  const home = homeScene(model, step, solids);
   const wayUp = wayUpScenes(model, step, solids) ?? sleeveWayScenes(model, step, solids);
   return [
     ...jointGuides(givens, step),
     ...flatBeside(givens, step),
+    ...(home === null ? [] : [composeDone(withEnds(model, solids, home), { width: FORMATS[format].bench.width, height: HOME_HEIGHT }, draw)]),
     ...(wayUp === null ? [] : [composePair(withEnds(model, solids, wayUp.right), withEnds(model, solids, wayUp.wrong), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
     ...(closeUp === null ? [] : [composePicture(withEnds(model, solids, closeUp), FORMATS[format].closeUp, draw)]),
   ];
 }
 
-/** The joints that come for the first time: which of their openings let a tube through and in which it ends. */
+/** The joints that come for the first time: which of their openings let a tube through and in which it ends; and their studs, where the item has cords. */
 function jointGuides({ model, plan, solids, draw }: StepGivens, step: Step): readonly DrawnPicture[] {
   const hasCord = model.parts.some(({ kind }) => kind === 'cable');
-  return newJoints(model, plan, step, solids).map(({ joint, bodies, view, places }) => composeJointGuide(bodies, view, places, { joint, tube: model.kit.tube.outsideDiameter, hasCord }, draw));
+  return newJoints(model, plan, step, solids).map(({ joint, bodies, view, places }) => composeJointGuide(bodies, view, places.filter(({ port }) => hasCord || port.is !== 'stud'), { joint, tube: model.kit.tube.outsideDiameter }, draw));
 }
 
 /** What is drawn flat beside a step, or beside the first one of its kind of work. */

@@ -1,6 +1,7 @@
 import { standstill, type Solids } from '../model/index.ts';
 import { suppliesOf, type Plan, type Supply } from '../plan/index.ts';
 import { STANDARD_VIEW } from '../scene/index.ts';
+import { screwPicture } from './flat/index.ts';
 import { composeAlone, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { Picture } from './types.ts';
@@ -12,7 +13,8 @@ export const SUPPLY_SCALE = { page: 0.5, head: 0.22 } as const;
 export function supplyPictures(plan: Pick<Plan, 'steps'>, solids: Solids, draw: LineDrawer): readonly Picture[] {
   const all = suppliesOf(plan);
   return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index).flatMap((supply) => {
-    const at = (scale: number) => composeAlone(bodyOf(supply, solids), STANDARD_VIEW, scale, draw, Infinity);
+    const { shape, isThreaded } = supply;
+    const at = (scale: number) => (isThreaded && shape.form === 'pin' ? screwPicture(shape, scale) : composeAlone(bodyOf(supply, solids), STANDARD_VIEW, scale, draw, Infinity));
     return [pictureAs({ what: 'supply', name: supply.name }, at(SUPPLY_SCALE.page)), pictureAs({ what: 'small-supply', name: supply.name }, at(SUPPLY_SCALE.head))];
   });
 }

@@ -1,9 +1,9 @@
 /** What a cable is cut longer for and where its second loop is tied, mm: lengths of a thin cord, common practice, no source. */
 const ENDS = {
   /** Doubled for the loop at its end, with the knot. */
-  loop: 220,
+  loop: 205,
   /** Doubled for the loop in its middle, with the knot. */
-  second: 180,
+  second: 195,
   /** From that loop to the stud. */
   before: 150,
   /** From that loop round the stud and back through it, two hitches and a hand's hold. */
@@ -20,8 +20,6 @@ export interface CableEnds {
   readonly between: number;
   /** From the second loop to the stud. */
   readonly before: number;
-  /** Length of its end that is laid back along it for the loop. */
-  readonly doubled: number;
   /** What of the cut length goes into the loop at the end with its knot, and into the second one. */
   readonly loops: readonly [end: number, second: number];
 }
@@ -30,11 +28,8 @@ export interface CableEnds {
 export function cableEnds(length: number): CableEnds {
   const told = Math.round(length);
   const between = told - ENDS.before;
-  return { cut: Math.ceil((between + ENDS.loop + ENDS.second + ENDS.tail) / 10) * 10, length: told, between, before: ENDS.before, doubled: DOUBLED, loops: [ENDS.loop, ENDS.second] };
+  return { cut: Math.ceil((between + ENDS.loop + ENDS.second + ENDS.tail) / 10) * 10, length: told, between, before: ENDS.before, loops: [ENDS.loop, ENDS.second] };
 }
-
-/** mm of the cable's end that are laid back along it before the knot. */
-const DOUBLED = 80;
 
 /** kg hung on the middle of a taut cable, and N that it then pulls with at the least: our default, all knots drawn home. */
 const PULL = { hung: 1, taut: 100 } as const;

@@ -27,6 +27,8 @@ export interface PartFacts {
   readonly stock: { readonly cutFrom: 'tubes' | 'panels' } | { readonly oneOf: 'cables' } | { readonly untold: true } | { readonly counted: CountedAs };
   /** mm of paper for one mm of part: on a page of parts, on such a small page, and at the head of a step. */
   readonly scale: { readonly page: number; readonly small: number; readonly head: number };
+  /** It is limp: alone it is shown in a coil, whatever its length. */
+  readonly isLimp?: true;
   /** It is shown whole, however long: a break would leave out what matters. */
   readonly isWhole?: true;
   /** It is shown as it lies while it is worked on, not as its own axes lie. */

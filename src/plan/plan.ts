@@ -43,8 +43,11 @@ function toldSteps(model: Model, found: FoundPlan): readonly Step[] {
   const runs = new Set(batchesOf(found).map(({ name }) => name));
   const steps = found.steps.map((each) => pinsNamed(model, fittingMoves(each)));
   const standings = standingsOf(steps);
-  return steps.map((step, index) => toldStep(model, step, step.batch !== null && runs.has(step.batch) ? step.batch : null, standings[index] ?? BENCH));
+  return steps.map((step, index) => toldStep(model, step, step.batch !== null && runs.has(step.batch) ? step.batch : null, standings[index] ?? BENCH, losesBlocks(steps[index - 1], step)));
 }
+
+/** What blocks have held is held by the second person when they are taken away. */
+const losesBlocks = (before: FoundStep | undefined, { props }: FoundStep): boolean => (before?.props.length ?? 0) > props.length;
 
 /** Small parts are brought to the work, whichever of the two the plan has moved. */
 function fittingMoves(step: FoundStep): FoundStep {
@@ -73,7 +76,7 @@ function fittingOf(connection: Connection): readonly string[] {
   }
 }
 
-function toldStep(model: Model, step: FoundStep, run: string | null, standing: Standing): Step {
+function toldStep(model: Model, step: FoundStep, run: string | null, standing: Standing, isHeldByHand: boolean): Step {
   const detail = detailOf(model, step);
   const action = actionOf(step, detail);
   const work = WORK[action];
@@ -90,7 +93,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     standing,
     tools: toolsFor(model, step, standing, work.tools),
     sizes: work.sizes?.(model, detail) ?? {},
-    people: step.people === 2 ? 2 : work.people,
+    people: step.people === 2 || isHeldByHand ? 2 : work.people,
     cautions: work.cautions,
     check: work.check,
     minutes: work.minutes * (work.shareOf?.(detail, model) ?? 1) * (1 + (step.times - 1) * (work.traced ?? 1)),

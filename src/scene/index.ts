@@ -1,6 +1,6 @@
 export { tell, type Told } from './told.ts';
 export type * from './types.ts';
-export { closeUpScene, momentScene, stepScene } from './step-scene.ts';
+export { closeUpScene, homeScene, momentScene, stepScene } from './step-scene.ts';
 export { sleeveWayScenes } from './sleeve-way.ts';
 export { wayUpScenes, type WayUp } from './way-up.ts';
 export { blindEnds } from './kit/blind-ends.ts';
@@ -15,5 +15,5 @@ export { turnedBy } from './kit/directions.ts';
 export { finishedScene, letteredScene, partBody, runScene } from './whole.ts';
 export { isAsUsed, poseAfter, rolledSteps, type Rolled } from './rolled/history.ts';
 export { rolledNumbers, rolledScenes } from './rolled/rolled-scenes.ts';
-export { allBlocks, blocksFetched, freedScene, proppedScenes, unproppedScene } from './propped.ts';
+export { allBlocks, blocksFetched, doBlocksComeToWork, freedScene, proppedScenes, unproppedScene } from './propped.ts';
 export type { PropCount } from './kit/props.ts';

@@ -4,6 +4,7 @@ import { boxOfBlock } from './kit/blocks.ts';
 import { turnedBy } from './kit/directions.ts';
 import { boxRound, type Box } from './kit/extent.ts';
 import type { Slide } from './kit/on-the-way.ts';
+import { levelScene } from './kit/level.ts';
 import { blockBody, halfOut, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
@@ -11,8 +12,8 @@ import { tell } from './told.ts';
 import type { Look, Mark, Scene, SceneBody } from './types.ts';
 
 /**
- * Before a step that is propped: its blocks by themselves, how many, how high and how far apart; then what is laid down on
- * them, or how they come to work that lies there. None where nothing is propped, or the same as in the step before.
+ * Before a step that is propped: what is laid down on its blocks, or how they come to work that lies there; then the work on
+ * them, seen level: how many, how high, and where they stand. None where nothing is propped, or the same as in the step before.
  */
 export function proppedScenes(model: Model, plan: Plan, step: Step, solids: Solids): readonly Scene[] {
   if (!doBlocksCome(plan, step)) return [];
@@ -22,8 +23,8 @@ export function proppedScenes(model: Model, plan: Plan, step: Step, solids: Soli
   const stood = before === undefined || before.standing.name !== step.standing.name ? [] : before.props.flat();
   const isThere = ({ holds }: NamedBlock): boolean => holds.some((id) => stood.includes(id));
   return [
-    { id: `blocks:${step.number}`, bodies: blocks.map((block) => blockBody(hand, block, isThere(block) ? 'present' : 'new')), marks: aloneMarks(blocks), view: STANDARD_VIEW },
     comingScene(hand, step, blocks, isThere),
+    levelScene(`level:${step.number}`, hand, heldOrThere(step, blocks), blocks, step.newParts.flatMap(({ ids }) => ids)),
   ];
 }
 
@@ -55,6 +56,10 @@ export function unproppedScene(model: Model, plan: Plan, step: Step, solids: Sol
   return leavingScene(`unpropped:${step.number}`, hand, shownIn(before).map((id) => hand.body(id, 'present')), namedBlocks(hand, before).filter(({ leavesEarly }) => !leavesEarly));
 }
 
+/** Whether the blocks of a step are pushed to work that lies or stands there, after it has been turned. */
+export const doBlocksComeToWork = (model: Model, plan: Plan, step: Step, solids: Solids): boolean =>
+  doBlocksCome(plan, step) && namedBlocks(stageHand(model, step, solids), step).some(({ comes }) => comes === 'to-work');
+
 /** How many blocks to fetch for a step, of each height, mm; none where it needs none or they are there. */
 export const blocksFetched = (model: Model, plan: Plan, step: Step, solids: Solids): readonly PropCount[] =>
   (doBlocksCome(plan, step) ? propCounts(stageHand(model, step, solids), step) : []);
@@ -73,13 +78,8 @@ const WHITE = 12;
 const OVER = 0.12;
 /** Between what comes and the block in its way, mm. */
 const TOUCH = 10;
-/** How far off a block its height is told, and off its top how far it stands from another, mm. */
-const LEFT = 45;
+/** How far off a block's top it is told how far it stands from another, mm. */
 const AWAY = 110;
-/** Of no more blocks than these the distances are told; more stand as their work shows. */
-const FEW = 4;
-/** What is nearer to the work's end than this stands at it, mm. */
-const AT_END = 5;
 
 /** How far a box reaches in a direction. */
 const reachOf = ({ min, max }: Box, way: Vec3): number => dot(way, [way[0] > 0 ? max[0] : min[0], way[1] > 0 ? max[1] : min[1], way[2] > 0 ? max[2] : min[2]]);
@@ -89,21 +89,11 @@ const extentOf = (bodies: readonly SceneBody[]): number => {
   return lengthOf(plus(max, times(min, -1)));
 };
 
-/** The height of the nearest block, how many there are, and from the middle of its top to those beside it. */
-function aloneMarks(blocks: readonly NamedBlock[]): readonly Mark[] {
-  const [nearest] = nearestFirst(blocks);
-  if (nearest === undefined) return [];
-  const others = blocks.length > FEW || nearest.comes !== 'before' ? [] : blocks.filter((block) => block !== nearest);
-  const besideAlong = (axis: 0 | 1): readonly Mark[] => others.filter((other) => Math.abs(other.at[1 - axis as 0 | 1] - nearest.at[1 - axis as 0 | 1]) < 1).slice(0, 1).map((other): Mark => ({
-    mark: 'length', from: topOf(nearest), to: topOf(other), away: axis === 0 ? [0, -AWAY, 0] : [AWAY, 0, 0], told: tell.mm(Math.abs(other.at[axis] - nearest.at[axis])), dots: true,
-  }));
-  return [...heightMarks(nearest), { mark: 'label', at: outOf(nearest, 0), told: tell.times(blocks.length) }, ...besideAlong(0), ...besideAlong(1)];
-}
-
-/** The height of a block, on the side of it that faces left. */
-function heightMarks({ at: [x, y, z], shape: { width, height, thickness } }: NamedBlock): readonly Mark[] {
-  const foot: Vec3 = [x - width / 2, y - height / 2, z];
-  return [{ mark: 'length', from: foot, to: [foot[0], foot[1], z + thickness], away: [-LEFT, -LEFT / 2, 0], told: tell.mm(Math.round(thickness)) }];
+/** What stands on blocks by itself; where these come to work, all that is there. */
+function heldOrThere(step: Step, blocks: readonly NamedBlock[]): readonly string[] {
+  if (blocks.every(({ comes }) => comes === 'before')) return [...new Set(blocks.flatMap(({ holds }) => holds))];
+  const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
+  return [...new Set([...step.present, ...step.props.flat()])].filter((each) => !moving.includes(each));
 }
 
 /** Work on its way down to its blocks, or blocks on their way to work that lies there. */
@@ -111,7 +101,7 @@ function comingScene(hand: StageHand, step: Step, blocks: readonly NamedBlock[],
   const id = `propped:${step.number}`;
   const fresh = step.newParts.flatMap(({ ids }) => ids);
   if (blocks.every(({ comes }) => comes === 'before')) {
-    const held = [...new Set(blocks.flatMap(({ holds }) => holds))];
+    const held = heldOrThere(step, blocks);
     const lift = OVER * extentOf(held.map((each) => hand.body(each, 'new')));
     const arrows = held.map((each): Mark => {
       const { min, max } = boxRound([hand.body(each, 'new')]);
@@ -119,25 +109,21 @@ function comingScene(hand: StageHand, step: Step, blocks: readonly NamedBlock[],
       return { mark: 'arrow', path: [plus(at, [0, 0, lift - WHITE]), at] };
     });
     return {
-      id, view: STANDARD_VIEW, marks: [...arrows, ...fromEnds(hand, blocks)],
+      id, view: STANDARD_VIEW, marks: [...arrows, ...apart(blocks)],
       bodies: [...held.map((each) => hand.body(each, fresh.includes(each) ? 'new' : 'present', [0, 0, lift])), ...blocks.map((block) => blockBody(hand, block, 'present'))],
     };
   }
-  const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
-  const bodies = [...new Set([...step.present, ...step.props.flat()])].filter((each) => !moving.includes(each)).map((each) => hand.body(each, 'present'));
+  const bodies = heldOrThere(step, blocks).map((each) => hand.body(each, 'present'));
   return offScene(id, hand, [...bodies, ...blocks.filter(isThere).map((block) => blockBody(hand, block, 'present'))], blocks.filter((block) => !isThere(block)), 'in');
 }
 
-/** How far in from a bar's end the blocks stand that stand at no end of it, told at the nearest. */
-function fromEnds(hand: StageHand, blocks: readonly NamedBlock[]): readonly Mark[] {
-  const [nearest] = nearestFirst(blocks.filter(({ leavesEarly }) => leavesEarly));
-  if (nearest === undefined) return [];
-  const [bar, own] = [boxRound(nearest.holds.map((id) => hand.body(id, 'present'))), boxOfBlock(nearest)];
-  const axis = bar.max[0] - bar.min[0] > bar.max[1] - bar.min[1] ? 0 : 1;
-  const [low, high] = [own.min[axis] - bar.min[axis], bar.max[axis] - own.max[axis]];
-  const [from, to] = low < high ? [bar.min[axis], own.min[axis]] : [own.max[axis], bar.max[axis]];
-  const at = (along: number): Vec3 => (axis === 0 ? [along, own.min[1], own.min[2]] : [own.max[0], along, own.min[2]]);
-  return to - from < AT_END ? [] : [{ mark: 'length', from: at(from), to: at(to), away: axis === 0 ? [0, -LEFT, 0] : [LEFT, 0, 0], told: tell.mm(Math.round(to - from)) }];
+/** From the middle of the top of the nearest block to that under another bar. */
+function apart(blocks: readonly NamedBlock[]): readonly Mark[] {
+  const [nearest] = nearestFirst(blocks);
+  const other = blocks.find((block) => block !== nearest && block.holds.every((id) => nearest?.holds.includes(id) === false) && ([0, 1] as const).some((axis) => Math.abs(block.at[axis] - (nearest?.at[axis] ?? 0)) < 1));
+  if (nearest === undefined || other === undefined) return [];
+  const axis = Math.abs(other.at[0] - nearest.at[0]) < 1 ? 1 : 0;
+  return [{ mark: 'length', from: topOf(nearest), to: topOf(other), away: axis === 0 ? [0, -AWAY, 0] : [AWAY, 0, 0], told: tell.mm(Math.round(Math.abs(other.at[axis] - nearest.at[axis]) * 10) / 10), dots: true }];
 }
 
 const leavingScene = (id: string, hand: StageHand, bodies: readonly SceneBody[], blocks: readonly NamedBlock[]): Scene => offScene(id, hand, bodies, blocks, 'out');

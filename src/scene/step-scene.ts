@@ -18,6 +18,10 @@ function onBlocks(model: Model, step: Step, solids: Solids, scene: Scene | null)
 export const closeUpScene = (model: Model, step: Step, solids: Solids): Scene | null =>
   SCENES[step.action]?.closeUp?.({ model, step, solids }) ?? null;
 
+/** How the work stands when a step is done, seen level; null where its scene tells it. */
+export const homeScene = (model: Model, step: Step, solids: Solids): Scene | null =>
+  SCENES[step.action]?.home?.({ model, step, solids }) ?? null;
+
 /** A step on its way, for a screen: `done` 0 as it begins to 1 as it ends. Null for work on the bench. */
 export const momentScene = (model: Model, step: Step, solids: Solids, done: number): Scene | null =>
   onBlocks(model, step, solids, SCENES[step.action]?.moment({ model, step, solids }, done) ?? null);

@@ -99,6 +99,8 @@ export interface Supply {
   readonly name: SupplyName;
   readonly shape: Shape;
   readonly count: number;
+  /** It has a thread: drawn as a wood screw. */
+  readonly isThreaded?: true;
   /** What pages tell of its size, mm: a diameter, or a diameter and a length; none where it comes in one size. */
   readonly size: readonly number[];
 }

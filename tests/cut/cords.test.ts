@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cordsFor } from '../../src/cut/index.ts';
+import { cordPatterns, cordsFor } from '../../src/cut/index.ts';
 
 const sum = (values: readonly number[]): number => values.reduce((all, each) => all + each, 0);
 
@@ -19,6 +19,10 @@ describe('whole cords for pieces', () => {
     // The rest of a long one gives a short one.
     expect(cordsFor([1560, 1430, 1560, 1430, 1430, 1430], 3000)).toBe(3);
     expect(cordsFor([], 3000)).toBe(0);
+  });
+
+  it('are told alike ones together, each with its pieces', () => {
+    expect(cordPatterns([2280, 2530, 2280, 420, 2530], 3000)).toEqual([{ count: 1, pieces: [2530, 420] }, { count: 1, pieces: [2530] }, { count: 2, pieces: [2280] }]);
   });
 
   it('are the fewest for pieces as long as those of furniture, and never fewer than their length asks for', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { buildModel, cableEnds, cableTest, capFor, cappedEnds, cappedTubes, openEnds, wallPlaces } from '../../src/model/index.ts';
+import { buildModel, cableEnds, cableLoop, cableTest, capFor, cappedEnds, cappedTubes, openEnds, wallPlaces } from '../../src/model/index.ts';
 import { planItem, suppliesOf } from '../../src/plan/index.ts';
 import { everySize, itemNamed, modelOf } from '../support/items.ts';
 import { loadSolids } from '../../src/model/index.ts';
@@ -13,6 +13,21 @@ describe('the ends of a cable', () => {
     const { cut, between } = cableEnds(1680);
     expect([cut, between]).toEqual([2530, 1530]);
     expect(cut - between).toBeGreaterThanOrEqual(1000);
+  });
+
+  it('make a loop that goes over the head of every peg, out of what is cut for it: a ring is π times as long as it is wide (C)', () => {
+    for (const { item, size } of everySize) {
+      const model = modelOf(item, size);
+      const cables = model.parts.flatMap(({ shape }) => (shape.form === 'cable' ? [shape.length] : []));
+      if (cables.length === 0) continue;
+      const { cord, head, inside, tail, doubled, knot } = cableLoop(model);
+      expect(2 * inside).toBeGreaterThan(Math.PI * head + cord);
+      expect(doubled).toBeGreaterThanOrEqual(inside + knot + tail);
+      for (const { loops: [end, second] } of cables.map((length) => cableEnds(length))) {
+        expect(end).toBeGreaterThanOrEqual(doubled + knot);
+        expect(second).toBeGreaterThanOrEqual(2 * (inside + knot));
+      }
+    }
   });
 
   it('give way under 1 kg by what a string pulled with 100 N does: m g L / 4 T (C)', () => {

@@ -3,17 +3,15 @@ import { cornersOf } from '../kit/geometry.ts';
 import { cutFace } from '../kit/cut-face.ts';
 import { area, arrowhead, circle, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
-import { ticked } from '../kit/right-wrong.ts';
 import { drawnHome, drawnStrand, moves, round } from './cable/rope.ts';
 
 type Port = JointPorts['ports'][number];
 type PortOf<Is extends Port['is']> = Extract<Port, { is: Is }>;
 
-/** What a port is drawn with: its own joint, the tube that it takes, and whether a cord comes on its stud, mm. */
+/** What a port is drawn with: its own joint and the tube that it takes, mm. */
 export interface Fitted {
   readonly joint: JointPorts;
   readonly tube: number;
-  readonly hasCord: boolean;
 }
 
 /** Heights and the width of a row, and the room of the mouth before it, mm of paper. */
@@ -66,8 +64,8 @@ function intoSocket(port: PortOf<'socket'>, { joint, tube: wide }: Fitted, [x, y
   ];
 }
 
-/** A stud from the side and from before; a cord's loop lies on its neck, or nothing at all. */
-function onStud(port: PortOf<'stud'>, { joint, hasCord }: Fitted, [x, y]: Vec2): readonly Mark[] {
+/** A stud from the side and from before, a cord's loop on its neck. */
+function onStud(port: PortOf<'stud'>, { joint }: Fitted, [x, y]: Vec2): readonly Mark[] {
   const s = SCALE.stud;
   const [wall, root] = [x + 6, x + 12];
   const head = root + Math.max(6, (port.reach - joint.outside / 2) * s);
@@ -76,9 +74,8 @@ function onStud(port: PortOf<'stud'>, { joint, hasCord }: Fitted, [x, y]: Vec2):
   const before: Vec2 = [head + 24, y];
   return [
     ...cutFace(rectangle([wall, y - rim - 2], [root, y + rim + 2])), area('white', side), outline(pens.cut, side),
-    ...(hasCord ? [-1, 1].map((up) => circle([(root + head - port.head * s) / 2 + 1, y + up * (neck + 1.2)], 1.2, pens.cut, 'fresh')) : []),
-    ...(hasCord ? loopRound(before, neck + 1.4) : []), circle(before, rim, pens.cut, 'white'), circle(before, neck, pens.edge, null),
-    ...(hasCord ? [] : ticked([before[0] + rim + 6, y])),
+    ...[-1, 1].map((up) => circle([(root + head - port.head * s) / 2 + 1, y + up * (neck + 1.2)], 1.2, pens.cut, 'fresh')),
+    ...loopRound(before, neck + 1.4), circle(before, rim, pens.cut, 'white'), circle(before, neck, pens.edge, null),
   ];
 }
 

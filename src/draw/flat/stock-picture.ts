@@ -13,12 +13,12 @@ import { thinCord as cord } from './cable/rope.ts';
 export interface StockFetched {
   readonly tube: { readonly length: number; readonly outside: number; readonly inside: number; readonly count: number };
   readonly panel: { readonly sides: Vec2; readonly thickness: number; readonly count: number };
-  /** As many pieces as it holds are cut from a whole one. */
-  readonly cable: { readonly length: number; readonly diameter: number; readonly count: number };
+  /** So many whole ones are each cut into these pieces, mm. */
+  readonly cable: { readonly length: number; readonly diameter: number; readonly patterns: readonly { readonly count: number; readonly pieces: readonly number[] }[] };
 }
 
-/** Height of the tubes and panels with the arrow under them, and the cable's place, which the arrow stands beside, mm of paper. */
-const height = { plain: 39, cable: 46 } as const;
+/** Height of the tubes and panels with the arrow under them; the cable's place, which the arrow stands beside, and the ways under it in which whole cables are cut, mm of paper. */
+const height = { plain: 39, cable: 45, way: 11 } as const;
 const cableLine = 36.5;
 const cap = capHeights.step;
 /** The tube's width and length, the panel's longer side and the arrow to what becomes of them, mm of paper. */
@@ -31,16 +31,16 @@ export function stockPicture(stock: StockFetched, width: number): DrawnPicture {
   return toPicture(paper, stockMarks(stock, paper));
 }
 
-const heightOf = ({ cable }: StockFetched): number => (cable.count === 0 ? height.plain : height.cable);
+const heightOf = ({ cable: { patterns } }: StockFetched): number => (patterns.length === 0 ? height.plain : height.cable + height.way * patterns.length + 4);
 
 /** The marks of the picture, for the tests. */
 export function stockMarks({ tube, panel, cable }: StockFetched, { width, height: foot }: Paper): readonly Mark[] {
   const middle = width / 2;
-  const arrow = cable.count === 0 ? middle : middle + 14;
+  const arrow = cable.patterns.length === 0 ? middle : middle + 14;
   return [
     ...(tube.count === 0 ? [] : tubeMarks(tube, 1)),
     ...(panel.count === 0 ? [] : panelMarks(panel, middle + 14)),
-    ...(cable.count === 0 ? [] : cableMarks(cable, [1, cableLine])),
+    ...(cable.patterns.length === 0 ? [] : cableMarks(cable, [1, cableLine])),
     line(band(1.6), [arrow, foot - 10.5], [arrow, foot - 6.5]), arrowhead([arrow, foot - 1.5], [0, 1], 6, 6),
   ];
 }
@@ -74,14 +74,27 @@ function panelMarks({ sides, thickness, count }: StockFetched['panel'], left: nu
   ];
 }
 
-/** Its section, the cable from the side with its length, the diameter under the section, how many beside. */
-function cableMarks({ length, diameter, count }: StockFetched['cable'], [left, y]: Vec2): readonly Mark[] {
+/** Its section, the cable from the side with its length, the diameter under the section, how many beside; under it how many are cut into which pieces. */
+function cableMarks({ length, diameter, patterns }: StockFetched['cable'], [left, y]: Vec2): readonly Mark[] {
   const from = left + 2 * bar.end + 4;
-  const [size, times] = [tell.diameter(diameter), tell.times(count)];
+  const [size, times] = [tell.diameter(diameter), tell.times(patterns.reduce((sum, { count }) => sum + count, 0))];
   return [
     circle([left + bar.end, y], 1.6, pens.cut, 'core'), ...cord([from, y], [from + bar.long, y]),
     ...linearDimension({ axis: 'x', told: tell.mm(length), ends: [from, from + bar.long], line: y - 4, feature: y - 1.4, cap }),
     figure(size, [left + toldWidth(size, cap, 400) / 2 + 1.5, y + 6.5], cap),
     figure(times, [from + toldWidth(times, capHeights.count, 700) / 2, y + 6.5], capHeights.count, 700),
+    ...patterns.flatMap((pattern, index) => cutInto(pattern, length, [from, y + 8 + height.way * (index + 1)])),
+  ];
+}
+
+/** So many whole cables, each cut into these pieces from its left end. */
+function cutInto({ count, pieces }: StockFetched['cable']['patterns'][number], length: number, [left, y]: Vec2): readonly Mark[] {
+  const scale = bar.long / Math.max(length, pieces.reduce((sum, piece) => sum + piece, 0));
+  const ends = pieces.map((_, index) => left + scale * pieces.slice(0, index + 1).reduce((sum, piece) => sum + piece, 0));
+  const times = tell.times(count);
+  return [
+    ...cord([left, y], [left + bar.long, y]), ...ends.map((x) => line(pens.motion, [x, y - 2.6], [x, y + 2.6])),
+    ...pieces.map((piece, index) => figure(tell.mm(piece), [((ends[index - 1] ?? left) + (ends[index] ?? left)) / 2, y - 2.4 - cap / 2], cap)),
+    figure(times, [left - 3 - toldWidth(times, capHeights.count, 700) / 2, y - 1], capHeights.count, 700),
   ];
 }

@@ -53,14 +53,14 @@ export const loadNumerals = {
   mattress: { x: 18, y: 6, width: 24, height: 17 },
 } as const;
 
-/** A bracket, screwed to the wall, that holds the item by its post. */
+/** A bracket, screwed to the wall, that holds the item by its post close under its top. */
 const wallFix: Ink = together(
   body(box(2.5, 2.5, 11, 43), tint),
-  stroke(`${straight(29, 3, 29, 46)}${straight(43, 3, 43, 46)}${straight(29, 8, 43, 8)}${straight(29, 26, 43, 26)}${straight(29, 41, 43, 41)}`, 3),
-  body(box(14, 11, 3, 15), black, thin),
-  stroke(straight(17, 18.5, 25, 18.5), 3),
-  body(box(24.5, 14, 9, 9), black, thin),
-  stroke(`${straight(6, 14, 14, 14)}${straight(6, 23, 14, 23)}`, thin),
+  stroke(`${straight(29, 3, 29, 46)}${straight(43, 3, 43, 46)}${straight(29, 5, 43, 5)}${straight(29, 24, 43, 24)}${straight(29, 41, 43, 41)}`, 3),
+  body(box(14, 6.5, 3, 14), black, thin),
+  stroke(straight(17, 13.5, 25, 13.5), 3),
+  body(box(24.5, 9.5, 9, 8), black, thin),
+  stroke(`${straight(6, 9.5, 14, 9.5)}${straight(6, 17.5, 14, 17.5)}`, thin),
 );
 
 export const standingPictures = {

@@ -38,12 +38,13 @@ const TRIM = 6;
 export const trimmed = (scene: Scene, { width, height }: Paper, lineDrawing: LineDrawer): Paper =>
   ({ width, height: Math.min(height, Math.ceil(width / aspectOf(scene, lineDrawing)) + TRIM) });
 
-/** White between a picture and the small ones before it, mm, and the largest room of a small one. */
+/** White between a picture and the small ones before it, mm, and the largest room of a small one; more on paper as wide as a page, where nothing else stands over the picture. */
 const SMALL_GAP = 3;
 const SMALL: Paper = { width: 81, height: 46 };
+const ON_PAGE = { from: 160, height: 56 } as const;
 /** Width of a column of small ones. */
 const COLUMN = 52;
-/** A drawing that is wider than this for its height, as a share, has the small ones over it, not beside it. */
+/** A drawing that is wider than this for its height, as a share, has the small ones over it on any paper. */
 const WIDE = 1.5;
 
 /** Where the small pictures and the main one stand on the whole paper. */
@@ -60,7 +61,7 @@ interface Arrangement {
  * wide drawing in a row, from the left; over all of it, in a row of their own, scenes that come before these. As `composePicture`.
  */
 export const composeAfter = (first: readonly Scene[], smalls: readonly Scene[], scene: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture =>
-  pictureFrom(underRow(first, afterSmalls(smalls, scene, paper, lineDrawing), lineDrawing));
+  pictureFrom(underRow(first, afterSmalls(smalls, scene, paper, first.length === 0, lineDrawing), lineDrawing));
 
 /** Marks on a paper, before they are a picture. */
 interface Sheet extends Pick<DrawnPicture, 'labels' | 'newPartShares' | 'enlargedShares'> {
@@ -73,16 +74,28 @@ const pictureFrom = ({ paper, marks, labels, ...rest }: Sheet): DrawnPicture => 
 
 /** Room of a scene in the row over a picture, mm of paper, and of one that stands there alone over a picture as wide as its page. */
 const FIRST: Paper = { width: 110, height: 52 };
-const ALONE: Paper & { readonly from: number } = { width: 140, height: 66, from: 160 };
+const ALONE: Paper = { width: 140, height: 66 };
 
-/** A sheet under a row of scenes, with a line between. */
+/** A scene that is so much wider than it is high has a row of its own, so high at most. */
+const FLAT: { readonly from: number; readonly height: number } = { from: 4, height: 34 };
+
+/** A sheet under the scenes that come before it: side by side, and under these each by itself that is flat; with a line between. */
 function underRow(scenes: readonly Scene[], sheet: Sheet, lineDrawing: LineDrawer): Sheet {
-  if (scenes.length === 0) return sheet;
-  const room = scenes.length === 1 && sheet.paper.width >= ALONE.from ? ALONE : FIRST;
+  const isFlat = (scene: Scene): boolean => aspectOf(scene, lineDrawing) > FLAT.from;
+  const rows = [scenes.filter((scene) => !isFlat(scene)), ...scenes.filter(isFlat).map((scene) => [scene])].filter((row) => row.length > 0);
+  return rows.toReversed().reduce((under, row) => underOneRow(row, roomFor(row, isFlat, sheet.paper), under, lineDrawing), sheet);
+}
+
+function roomFor(row: readonly Scene[], isFlat: (scene: Scene) => boolean, { width }: Paper): Paper {
+  if (row.every(isFlat)) return { width, height: FLAT.height };
+  return row.length === 1 && width >= ON_PAGE.from ? ALONE : FIRST;
+}
+
+function underOneRow(scenes: readonly Scene[], room: Paper, sheet: Sheet, lineDrawing: LineDrawer): Sheet {
   const width = Math.min(room.width, (sheet.paper.width - SMALL_GAP * (scenes.length - 1)) / scenes.length);
   const down = room.height + SMALL_GAP;
   const level = down - SMALL_GAP / 2;
-  const row = scenes.map((scene, index) => ({ at: [index * (width + SMALL_GAP), 0] as const, drawn: composed(scene, { width, height: room.height }, lineDrawing) }));
+  const row = scenes.map((scene, index) => ({ at: [index * (width + SMALL_GAP), 0] as const, drawn: numbered(scene, { width, height: room.height }, lineDrawing) }));
   return {
     ...sheet,
     paper: { width: sheet.paper.width, height: sheet.paper.height + down },
@@ -95,9 +108,10 @@ function underRow(scenes: readonly Scene[], sheet: Sheet, lineDrawing: LineDrawe
   };
 }
 
-function afterSmalls(smalls: readonly Scene[], scene: Scene, paper: Paper, lineDrawing: LineDrawer): Sheet {
+function afterSmalls(smalls: readonly Scene[], scene: Scene, paper: Paper, isFirst: boolean, lineDrawing: LineDrawer): Sheet {
   if (smalls.length === 0) return { paper, ...composed(scene, paper, lineDrawing) };
-  const arranged = aspectOf(scene, lineDrawing) > WIDE ? inRow(smalls.length, paper) : inColumn(smalls.length, paper);
+  const isLarge = isFirst && paper.width >= ON_PAGE.from;
+  const arranged = isLarge || aspectOf(scene, lineDrawing) > WIDE ? inRow(smalls.length, paper, isLarge ? ON_PAGE.height : SMALL.height) : inColumn(smalls.length, paper);
   const main = composed(scene, arranged.main, lineDrawing);
   const placed = [{ at: arranged.main, drawn: main }, ...smalls.flatMap((small, index) => {
     const box = arranged.smalls[index];
@@ -176,6 +190,15 @@ export function composePair(right: Scene, wrong: Scene, paper: Paper, lineDrawin
   };
 }
 
+/** What a step has made, ticked; no higher than it needs to be. As `composePicture`. */
+export function composeDone(scene: Scene, { width, height }: Paper, lineDrawing: LineDrawer): DrawnPicture {
+  const room = trimmed(scene, { width: width - SIGN, height }, lineDrawing);
+  const { marks, labels, scale } = composed(scene, room, lineDrawing);
+  const whole: Paper = { width, height: room.height };
+  const drawn = toPicture(whole, [paperGround(whole), { mark: 'placed', at: [0, 0], marks }, ...ticked([width - SIGN / 2, room.height - SIGN / 2])]);
+  return { ...drawn, labels: labels.map(roundBox), scale, newPartShares: {} };
+}
+
 /** Of each part the greater share. */
 const greater = (one: DrawnPicture['newPartShares'], other: DrawnPicture['newPartShares']): DrawnPicture['newPartShares'] =>
   ({ ...one, ...Object.fromEntries(Object.entries(other).map(([id, share]) => [id, Math.max(share, one[id] ?? 0)])) });
@@ -186,14 +209,14 @@ function aspectOf(scene: Scene, lineDrawing: LineDrawer): number {
   return (max[0] - min[0]) / (max[1] - min[1]);
 }
 
-function inRow(count: number, paper: Paper): Arrangement {
+function inRow(count: number, paper: Paper, high: number): Arrangement {
   const width = Math.min(SMALL.width, (paper.width - SMALL_GAP * (count - 1)) / count);
-  const down = SMALL.height + SMALL_GAP;
+  const down = high + SMALL_GAP;
   const level = down - SMALL_GAP / 2;
   return {
     whole: { width: paper.width, height: paper.height + down },
     main: { ...paper, x: 0, y: down },
-    smalls: Array.from({ length: count }, (_, index): Box => ({ x: index * (width + SMALL_GAP), y: 0, width, height: SMALL.height })),
+    smalls: Array.from({ length: count }, (_, index): Box => ({ x: index * (width + SMALL_GAP), y: 0, width, height: high })),
     between: [[0, level], [count * (width + SMALL_GAP) - SMALL_GAP, level]],
   };
 }

@@ -1,4 +1,4 @@
-import { cordsFor, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
+import { cordPatterns, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import { cableEnds, type CutPattern, type Model, type Vec2 } from '../../model/index.ts';
 import { cutBarsPaper, cutBarsPicture, holePlaces, holesPunched, partsTold, platePicture, practicePicture, punchedFlat, rolledTrial, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type Traced, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
@@ -69,7 +69,7 @@ const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pa
 export const stockSheet = (model: Model, { stock, tubesUsed }: TubeCutPlan, width: number): DrawnPicture => stockPicture({
   tube: { length: stock, ...hardwareOf(model).tube, count: tubesUsed },
   panel: { sides: [model.kit.panel.length, model.kit.panel.width], thickness: model.kit.panel.thickness, count: ownPanels(model).length },
-  cable: { length: model.kit.cable.length, diameter: model.kit.cable.diameter, count: cordsFor(model.parts.flatMap(({ shape }) => (shape.form === 'cable' ? [cableEnds(shape.length).cut] : [])), model.kit.cable.length) },
+  cable: { length: model.kit.cable.length, diameter: model.kit.cable.diameter, patterns: cordPatterns(model.parts.flatMap(({ shape }) => (shape.form === 'cable' ? [cableEnds(shape.length).cut] : [])), model.kit.cable.length) },
 }, width);
 
 /** The stock tubes to saw, in as many pictures as they need; the last of these shows the saw. Where plain shares of a tube are told, one more shows how they are found. */

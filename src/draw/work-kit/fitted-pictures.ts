@@ -1,6 +1,6 @@
-import { cableEnds, cableTest, capFor, cappedTubes, jointPorts, type JointPorts, type Model, type Shape } from '../../model/index.ts';
+import { cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, endPicture, knotReminder, knotSeries, sleeveMarkPicture, wallPicture, type CableCut, type CappedTubes, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, endPicture, loopReminder, loopSeries, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPicture, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
@@ -29,10 +29,24 @@ function cappedKinds(model: Model): readonly CappedTubes[] {
 }
 
 /** A bracket on its wall, and pulled at with so many kilograms; the bracket as the kit has it, a plain plate where it has none. */
-export function wallSheet({ kit: { catalogue } }: Model, wall: WallShown, pull: number, paper: Paper): DrawnPicture {
-  const bracket = catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 80, thickness: 4, reach: 60 };
-  return wallPicture(bracket, wall, pull, paper);
+export function wallSheet(model: Model, wall: WallShown, pull: number, paper: Paper): DrawnPicture {
+  const bracket = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 80, thickness: 4, reach: 60 };
+  return wallPicture({ bracket, wall, pull, holes: holesIn(model, bracket) }, paper);
 }
+
+/** Where the screws of the brackets go: all are as high as the first. */
+function holesIn(model: Model, bracket: { readonly plate: number }): WallHoles {
+  const places = wallPlaces(model);
+  const high = places[0]?.at[2] ?? 0;
+  const xs = places.map(({ at }) => at[0]).toSorted((a, b) => a - b);
+  return { heights: [high + screwsOut(bracket), high - screwsOut(bracket)], apart: xs.slice(1).map((x, index) => x - (xs[index] ?? x)), areOnPosts: hasWallBrackets(model) };
+}
+
+/** How deep the ends of tubes go into the sockets that a step pushes them into; nothing where it does not. */
+export const socketsFitted: DrawnFlat = ({ model, papers }, { motions }) => {
+  const socket = motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).find((each) => each.is === 'socket');
+  return socket?.is === 'socket' ? [socketPicture({ tube: model.kit.tube.outsideDiameter, depth: socket.depth }, papers.bench.width)] : [];
+};
 
 /** Where a sleeve is drilled, measured from the end that is nearer; nothing where a step drills through none. */
 export const sleevesMeasured: DrawnFlat = ({ model, papers: { bench } }, { drillsFor, standing }) => {
@@ -53,19 +67,25 @@ function sleevesOf(shape: Shape): readonly { readonly sleeve: Extract<JointPorts
   return joint === null ? [] : joint.ports.flatMap((port) => (port.is === 'sleeve' ? [{ sleeve: port, outside: joint.outside }] : []));
 }
 
-/** How the cables of a step are measured and cut; how they are tied, drawn tight and looked at where cables are tied first, and where that was shown at later steps, with what hangs on their length. */
+/** How the cables of a step are measured, cut, hung up and marked; how they are tied, drawn tight and looked at where cables are tied first, and where that was shown at later steps, with how far these give way. */
 export const cableSheets: DrawnFlat = ({ model, plan, papers: { bench } }, step) => {
   const cables = cablesOf(model, step.newParts.flatMap(({ ids }) => ids));
   const first = plan.steps.find(({ action }) => action === step.action) ?? step;
-  return cables.flatMap((cable, index) => [
-    cableCutPicture([cable], bench),
-    ...(step === first && index === 0 ? knotSeries(cable, bench) : [knotReminder(cable, first.number, bench)]),
-  ]);
+  return cables.flatMap((cable, index) => {
+    const isShown = step === first && index === 0;
+    return [
+      cableCutPicture(cable, bench),
+      ...(isShown ? loopSeries(cable, bench) : [loopReminder(first.number, bench)]),
+      wholeCordPicture(cable, bench),
+      ...(isShown ? tyingSeries(cable, bench) : [tyingReminder(cable, first.number, bench)]),
+    ];
+  });
 };
 
 /** The cables by length, the longest first. */
-function cablesOf({ parts }: Model, ids: readonly string[]): readonly CableCut[] {
-  const lengths = parts.flatMap(({ id, shape }) => (shape.form === 'cable' && ids.includes(id) ? [Math.round(shape.length)] : []));
+function cablesOf(model: Model, ids: readonly string[]): readonly CableCut[] {
+  const lengths = model.parts.flatMap(({ id, shape }) => (shape.form === 'cable' && ids.includes(id) ? [Math.round(shape.length)] : []));
+  const loop = cableLoop(model);
   return [...new Set(lengths)].sort((a, b) => b - a).map((length): CableCut =>
-    ({ count: lengths.filter((each) => each === length).length, ...cableEnds(length), test: cableTest(length) }));
+    ({ count: lengths.filter((each) => each === length).length, ...cableEnds(length), loop, test: cableTest(length) }));
 }

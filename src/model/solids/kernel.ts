@@ -29,6 +29,8 @@ export interface Box3 {
 export interface Solids {
   /** Closed mesh of a shape in its own coordinates, mm. The same object for an equal shape. */
   mesh(shape: Shape): Mesh;
+  /** What of a shape lies on one side of a plane, in its own coordinates, mm: where the share along `normal` (a unit vector) is more than `from`; null where nothing does. */
+  cut(shape: Shape, normal: Vec3, from: number): Mesh | null;
   /** mm³. */
   volume(shape: Shape): number;
   /** Volume that two standing shapes share, mm³. */
@@ -86,6 +88,12 @@ export async function loadSolids(): Promise<Solids> {
       const known = meshes.get(key) ?? meshOf(solid(shape));
       meshes.set(key, known);
       return known;
+    },
+    cut: (shape, normal, from) => {
+      const kept = solid(shape).trimByPlane([...normal], from);
+      const mesh = kept.isEmpty() ? null : meshOf(kept);
+      kept.delete();
+      return mesh;
     },
     volume: (shape) => solid(shape).volume(),
     overlap: (one, other) => {

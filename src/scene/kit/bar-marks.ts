@@ -13,7 +13,7 @@ const MARK = { width: 4, ring: 2.4, thickness: 0.4 };
 export const FOOT_RINGS: readonly [number, number] = [6, 12];
 
 /** The pencil marks of a bar: its foot, and the near ends of the sleeves, moved with the bar. */
-export function barMarks(sliding: Sliding, barId: string): readonly SceneBody[] {
+export function barMarks(sliding: Pick<Sliding, 'model' | 'hand' | 'offsets'>, barId: string): readonly SceneBody[] {
   const { model, hand, offsets } = sliding;
   const { shape } = hand.part(barId);
   if (shape.form !== 'tube') return [];

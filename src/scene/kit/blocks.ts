@@ -17,6 +17,8 @@ export interface Block {
   readonly comes: 'before' | 'to-work';
   /** It leaves in the step itself, when the first part that slides over the work comes to it. */
   readonly leavesEarly: boolean;
+  /** Along which level axis (0 for x, 1 for y) one looks to see how it holds its work. */
+  readonly seenAlong: Level;
   /** What it holds. */
   readonly holds: readonly string[];
 }
@@ -111,8 +113,8 @@ const each = (value: (axis: Axis) => number): Vec3 => [value(0), value(1), value
 const middleOf = ({ min, max }: Box): Vec3 => each((axis) => (min[axis] + max[axis]) / 2);
 
 /** Level ways, told along an axis and across it. */
-type Level = 0 | 1;
-const level = (axis: Level, along: number, across: number, high = 0): Vec3 => (axis === 0 ? [along, across, high] : [across, along, high]);
+export type Level = 0 | 1;
+export const level = (axis: Level, along: number, across: number, high = 0): Vec3 => (axis === 0 ? [along, across, high] : [across, along, high]);
 const acrossTo = (axis: Level): Level => (axis === 0 ? 1 : 0);
 
 /** A block of that height, the length of it along an axis. */
@@ -141,8 +143,8 @@ function underBar(hand: StageHand, step: Step, { bodies, bench, holds }: Work, o
   const aside = across < middle[acrossTo(axis)] ? -1 : 1;
   const high = box.min[2] - bench;
   return [
-    { ...blockAt(axis, long, high, level(axis, far - (sign * long) / 2, across, bench)), out: level(axis, sign, 0), comes: 'before', leavesEarly: false, holds },
-    { ...blockAt(axis, BLOCK.along, high, level(axis, near + sign * (inwards + BLOCK.along / 2), across, bench)), out: level(axis, 0, aside), comes: 'before', leavesEarly: true, holds },
+    { ...blockAt(axis, long, high, level(axis, far - (sign * long) / 2, across, bench)), out: level(axis, sign, 0), comes: 'before', leavesEarly: false, seenAlong: acrossTo(axis), holds },
+    { ...blockAt(axis, BLOCK.along, high, level(axis, near + sign * (inwards + BLOCK.along / 2), across, bench)), out: level(axis, 0, aside), comes: 'before', leavesEarly: true, seenAlong: acrossTo(axis), holds },
   ];
 }
 
@@ -155,7 +157,7 @@ function under({ bodies, bench, holds, isFree }: Work): readonly Block[] {
   const places = isShort ? [(min[0] + max[0]) / 2] : [min[0] + BLOCK.along / 2, max[0] - BLOCK.along / 2];
   return places.flatMap((x, index): readonly Block[] => {
     const out: Vec3 = isShort ? [0, -1, 0] : [index === 0 ? -1 : 1, 0, 0];
-    const tried = aside.map((off): Block => ({ ...blockAt(0, BLOCK.along, min[2] - bench, [x, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, holds }));
+    const tried = aside.map((off): Block => ({ ...blockAt(0, BLOCK.along, min[2] - bench, [x, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, seenAlong: isShort ? 1 : 0, holds }));
     return tried.filter((block) => isFree(boxOfBlock(block))).concat(tried).slice(0, 1);
   });
 }
@@ -179,7 +181,7 @@ function beside({ bodies, bench, holds, isFree }: Work): readonly Block[] {
     const [low, high] = sidesAt(bodies, axis, along, bench) ?? [box.min[acrossTo(axis)], box.max[acrossTo(axis)]];
     return ([-1, 1] as const).map((side) => THIN.map((thin): Block => ({
       ...blockAt(axis, BLOCK.along, BLOCK.high, level(axis, along, (side < 0 ? low : high) + (side * thin) / 2, bench), thin),
-      out: thin === BLOCK.across ? level(axis, 0, side) : [0, 0, 1], comes: 'to-work', leavesEarly: false, holds,
+      out: thin === BLOCK.across ? level(axis, 0, side) : [0, 0, 1], comes: 'to-work', leavesEarly: false, seenAlong: axis, holds,
     })));
   };
   const free = (along: number): readonly Block[] => pairAt(along).flatMap((blocks) => blocks.find((block) => isFree(boxOfBlock(block))) ?? []);

@@ -2,6 +2,10 @@
 export { tell, type Told } from '../told.ts';
 export type * from '../types.ts';
 export { barMarks, footMark, footRingsHome, fromFoot, halfOf, markReached, throughBars } from './bar-marks.ts';
+export { homeAcrossBars } from './across.ts';
+export { homeOnBars } from './home.ts';
+export { seenThrough } from './seen-through.ts';
+export { homeInSection } from './section.ts';
 export { turnedBy } from './directions.ts';
 export { nearestOf } from './nearest.ts';
 export { movedBy, onTheWay } from './on-the-way.ts';

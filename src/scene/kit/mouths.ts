@@ -18,6 +18,8 @@ export interface Mouth {
   readonly wide: number;
   /** How far what comes reaches back from the leading place, mm; not told where it is large. */
   readonly back?: number;
+  /** Where a mouth that takes a bar's end opens to (a unit vector). */
+  readonly opens?: Vec3;
 }
 
 /** White between an arrow and what it comes from or goes to, mm. */
@@ -99,8 +101,8 @@ function socketMouth(going: Going, { bar, joint, depth }: Extract<Connection, { 
   // Both the end and the mouth lie on the way: what comes is drawn off by `off`, and reaches the mouth `depth` before its place.
   const mouth = plus(end, times(way, slide.parts.includes(bar) ? -depth : depth));
   return slide.parts.includes(bar)
-    ? [{ path: [plus(end, times(way, GAP - off)), plus(mouth, times(way, -GAP))], wide }]
-    : [{ path: [plus(mouth, times(way, GAP - off)), plus(end, times(way, -GAP))], wide }];
+    ? [{ path: [plus(end, times(way, GAP - off)), plus(mouth, times(way, -GAP))], wide, opens: times(way, -1) }]
+    : [{ path: [plus(mouth, times(way, GAP - off)), plus(end, times(way, -GAP))], wide, opens: way }];
 }
 
 /** An arrow beside a bar, not on it, mm. */

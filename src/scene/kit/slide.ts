@@ -1,4 +1,4 @@
-import { lengthOf, placed, plus, times, unit, type Model, type Part, type Vec3 } from '../../model/index.ts';
+import { dot, lengthOf, placed, plus, times, unit, type Model, type Part, type Vec3 } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
 import { turnedBy } from './directions.ts';
@@ -10,6 +10,7 @@ import { nearestOf } from './nearest.ts';
 import type { Slide } from './on-the-way.ts';
 import { panelLines } from './panel-lines.ts';
 import { panelSign } from './panel-sign.ts';
+import { seenThrough } from './seen-through.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
 import { tell } from '../told.ts';
@@ -71,9 +72,12 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
   const sliding: Sliding = { model, step, hand, offsets, fresh, moving };
   const shown = [...new Set([...step.present, ...fresh, ...moving])];
   const isNew = (id: string): boolean => fresh.includes(id) || moving.includes(id);
-  const stands = (id: string): readonly SceneBody[] => telling.standing?.(hand, step, id, view) ?? [hand.body(id, 'present', offsets.get(id))];
-  const bodies = shown.flatMap((id) => (isNew(id) ? [hand.body(id, 'new', offsets.get(id))] : stands(id)));
   const mouths = slides.map((slide) => mouthsOf({ hand, slide, way: unit(wayOf(step, slide)), off: offOf(slide) }));
+  const joined = new Set(slides.flatMap(({ closes }) => closes.flatMap((each) => (each.is === 'pin' ? each.holds : []))));
+  const places = mouths.flat().map(({ path: [, to] }) => to);
+  const through = (id: string): readonly SceneBody[] | null => (joined.has(id) ? null : seenThrough(hand, id, places, view));
+  const stands = (id: string): readonly SceneBody[] => telling.standing?.(hand, step, id, view) ?? through(id) ?? [hand.body(id, 'present', offsets.get(id))];
+  const bodies = shown.flatMap((id) => (isNew(id) ? [hand.body(id, 'new', offsets.get(id))] : stands(id)));
   return {
     id: sceneName(step),
     bodies: [...bodies, ...linesOnPanels(sliding, shown), ...(telling.bodies?.(sliding) ?? [])],
@@ -94,12 +98,12 @@ const linesOnPanels = ({ step, hand, offsets, fresh }: Sliding, shown: readonly 
   }
 });
 
-/** What comes too small to be seen is shown once more, enlarged: where it comes farthest out, least stands before it. */
+/** What comes too small to be seen is shown once more, enlarged: where it comes farthest out, least stands before it; a mouth that a bar's end goes into only where one sees into it. */
 function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[], view: View): readonly Mark[] {
   const { min, max } = boxRound(bodies);
   const middle = times(plus(min, max), 0.5);
   const outwards = ({ path: [, to] }: Mouth): number => Math.hypot(...acrossView(view, plus(to, times(middle, -1))));
-  const [outermost] = mouths.filter(({ wide }) => isTooSmall(wide, bodies)).sort((a, b) => outwards(b) - outwards(a));
+  const [outermost] = mouths.filter(({ wide, opens }) => isTooSmall(wide, bodies) && (opens === undefined || dot(opens, view.towardsEye) > 0)).sort((a, b) => outwards(b) - outwards(a));
   if (outermost === undefined) return [];
   const [lead, to] = outermost.path;
   const way = plus(to, times(lead, -1));

@@ -1,11 +1,14 @@
-import { chained, FLAT, moved, placed, punchedShape, undone, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, dot, FLAT, moved, placed, punchedShape, times, undone, type Model, type Part, type Pose, type Shape, type Side, type Solids, type Vec3 } from '../../model/index.ts';
 import { PARTS } from '../../parts/facts.ts';
 import type { FoldedFlap, Step } from '../../plan/index.ts';
 import type { Look, SceneBody } from '../types.ts';
+import { turnedBy } from './directions.ts';
 
 /** Makes bodies of the model's parts as they are at a step. */
 export interface StageHand {
   body(id: string, look: Look, offset?: Vec3): SceneBody;
+  /** What of a part lies behind a plane; null where nothing does. */
+  bodyBehind(id: string, look: Look, plane: CutPlane): SceneBody | null;
   /** A shape of its own, placed in the step's standing: a tool, or what stands for a part or is drawn on it (`id` names it among the part's own). */
   prop(of: { readonly partId: string; readonly id: string } | { readonly tool: string }, shape: Shape, pose: Pose, look: Look): SceneBody;
   part(id: string): Part;
@@ -13,6 +16,12 @@ export interface StageHand {
   panel(id: string): FoldedPanel;
   /** The pose of a part as the step shows it. */
   pose(id: string): Pose;
+}
+
+/** A plane through a place, and the direction from it to the eye: what lies on that side is left out. */
+export interface CutPlane {
+  readonly at: Vec3;
+  readonly towardsEye: Vec3;
 }
 
 /** Parts as the step finds them: undrilled before drilling, the flaps of panels folded that the step has folded. */
@@ -33,6 +42,7 @@ export function stageHand(model: Model, step: Step, solids: Solids): StageHand {
     ...('tool' in of ? { id: of.tool, partId: null } : { id: `${of.partId}#${of.id}`, partId: of.partId }),
     kind: 'tool', mesh: solids.mesh(shape), pose: at, look,
   });
+  const shown = (id: string): Shape => shapeNow({ ...part(id), shape: punchedShape(part(id).shape, isPunched(id)) }, step.folded, pinsIn.get(id) ?? [], drilled);
   return {
     part,
     pose,
@@ -42,9 +52,13 @@ export function stageHand(model: Model, step: Step, solids: Solids): StageHand {
       if (shape.form !== 'panel' && shape.form !== 'folded') throw new RangeError(`step ${step.number} (${step.key}) folds a part that has no flaps: ${id}`);
       return shape;
     },
-    body: (id, look, offset = [0, 0, 0]) => ({
-      id, partId: id, kind: part(id).kind, mesh: solids.mesh(shapeNow({ ...part(id), shape: punchedShape(part(id).shape, isPunched(id)) }, step.folded, pinsIn.get(id) ?? [], drilled)), pose: chained(moved(offset), pose(id)), look,
-    }),
+    body: (id, look, offset = [0, 0, 0]) => ({ id, partId: id, kind: part(id).kind, mesh: solids.mesh(shown(id)), pose: chained(moved(offset), pose(id)), look }),
+    bodyBehind: (id, look, { at, towardsEye }) => {
+      const own = undone(pose(id));
+      const normal = turnedBy(own, times(towardsEye, -1));
+      const mesh = solids.cut(shown(id), normal, dot(normal, placed(own, at)));
+      return mesh === null ? null : { id, partId: id, kind: part(id).kind, mesh, pose: pose(id), look };
+    },
   };
 }
 

@@ -1,4 +1,4 @@
-import { chained, hasWallBrackets, moved, placed, turned, wallBracket, wallPlaces, wallReach, type Pose, type Shape, type Vec3, type WallPlace } from '../../model/index.ts';
+import { chained, hasWallBrackets, moved, placed, turned, wallBracket, wallPlaces, wallReach, type Pose, type Shape, type WallPlace } from '../../model/index.ts';
 import type { Mark, Scene } from '../types.ts';
 import { stageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
@@ -30,7 +30,6 @@ function wallScene({ model, step, solids }: StepGivens, off: number): Scene {
       ...places.map(({ at: [x, y, z] }): Mark => ({ mark: 'arrow', path: [placed(standing, [x, y - ARROW, z]), placed(standing, [x, y - ARROW / 5, z])] })),
       { mark: 'label', at: placed(standing, places.at(-1)?.at ?? [0, 0, 0]), told: tell.times(places.length) },
       ...bracketEnlarged(places, standing),
-      ...measured(places).map(({ from, to, away, mm }): Mark => ({ mark: 'length', from: placed(standing, from), to: placed(standing, to), away, told: tell.mm(mm) })),
     ] : [],
     view: STANDARD_VIEW,
   };
@@ -39,23 +38,10 @@ function wallScene({ model, step, solids }: StepGivens, off: number): Scene {
 /** How much round a bracket is enlarged, mm. */
 const RING = 85;
 
-/** The bracket to whose middle the lengths are told. */
+/** One of the brackets. */
 function bracketEnlarged(places: readonly WallPlace[], standing: Pose): readonly Mark[] {
   const [first] = places.toSorted((a, b) => b.at[0] - a.at[0]);
   return first === undefined ? [] : [{ mark: 'detail', at: placed(standing, first.at), radius: RING }];
-}
-
-/** How far beside and over the work the lengths stand, mm. */
-const AWAY = 160;
-
-/** Where the brackets are on the wall: their height over the floor, and how far apart they are. */
-function measured(places: readonly WallPlace[]): readonly { readonly from: Vec3; readonly to: Vec3; readonly away: Vec3; readonly mm: number }[] {
-  const [first, ...others] = places.toSorted((a, b) => b.at[0] - a.at[0]);
-  const last = others.at(-1);
-  if (first === undefined) return [];
-  const [x, y, z] = first.at;
-  const high = { from: [x, y, 0] as Vec3, to: first.at, away: [AWAY, 0, 0] as Vec3, mm: Math.round(z) };
-  return last === undefined ? [high] : [high, { from: last.at, to: [x, y, last.at[2]], away: [0, 0, AWAY], mm: Math.round(x - last.at[0]) }];
 }
 
 /** A plate on edge behind the brackets. */

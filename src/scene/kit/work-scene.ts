@@ -16,7 +16,10 @@ export interface WorkScene {
   readonly moment: (givens: StepGivens, done: number) => Scene;
   /** What the scene hides or shows too small; none when left out. */
   readonly closeUp?: (givens: StepGivens) => Scene | null;
+  /** How the work stands when the step is done, where its place is read better from a side; none when left out. */
+  readonly home?: (givens: StepGivens) => Scene | null;
 }
 
 export const sceneName = ({ number }: Step): string => `step:${number}`;
 export const closeUpName = ({ number }: Step): string => `step:${number}:a`;
+export const homeName = ({ number }: Step): string => `step:${number}:home`;

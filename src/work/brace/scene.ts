@@ -1,25 +1,20 @@
 import { placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
-import { onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type SceneBody, type StageHand, type StepGivens, type WorkScene, tell } from '../../scene/kit/index.ts';
+import { onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type SceneBody, type StageHand, type StepGivens, type WorkScene } from '../../scene/kit/index.ts';
 
 /** Each cable hung on the studs. */
 export const scene: WorkScene = { scene: braceScene, moment: (givens, done) => onTheWay(braceScene(givens), givens.step, done) };
 
-/** Crossed cables hung on the studs of a face; ringed numerals at the four ends, first cable 1 and 1, second 2 and 2. */
+/** Crossed cables hung on the studs of a face: each by its loop on its upper stud, one of them enlarged. */
 function braceScene({ model, step, solids }: StepGivens): Scene {
   const hand = stageHand(model, step, solids);
   const cables = step.newParts.flatMap((group) => group.ids);
-  const ends = (id: string): readonly Vec3[] => {
-    const { shape } = hand.part(id);
-    const length = shape.form === 'cable' ? shape.length : 0;
-    return [placed(hand.pose(id), [0, 0, 0]), placed(hand.pose(id), [length, 0, 0])];
-  };
+  const upperEnd = (id: string): Vec3 => placed(hand.pose(id), [lengthOf(hand, id), 0, 0]);
   return {
     id: sceneName(step),
     bodies: [...step.present.map((id) => hand.body(id, hand.part(id).kind === 'cable' ? 'pale' : 'present')), ...cables.map((id) => drawnThick(model, hand, solids, id))],
     marks: [
-      ...cables.flatMap((id, index) => ends(id).map((at): Mark => ({ mark: 'order', at, told: tell.number(index + 1) }))),
-      slipOn(hand, cables[0] ?? ''),
-      { mark: 'detail', at: ends(cables[0] ?? '')[1] ?? [0, 0, 0], radius: 75 },
+      ...cables.map((id) => slipOn(hand, id)),
+      { mark: 'detail', at: upperEnd(cables[0] ?? ''), radius: 75 },
     ],
     view: STANDARD_VIEW,
   };
@@ -30,9 +25,13 @@ const OUT = 95;
 
 /** The upper loop of a cable on its way over the stud's head. */
 function slipOn(hand: StageHand, id: string): Mark {
-  const { shape } = hand.part(id);
-  const length = shape.form === 'cable' ? shape.length : 0;
+  const length = lengthOf(hand, id);
   return { mark: 'arrow', path: [placed(hand.pose(id), [length, 0, OUT]), placed(hand.pose(id), [length, 0, 18])] };
+}
+
+function lengthOf(hand: StageHand, id: string): number {
+  const { shape } = hand.part(id);
+  return shape.form === 'cable' ? shape.length : 0;
 }
 
 /** A cable is thinner on paper than a line; a new one is drawn as thick as this share of the item's height, so that it is told from the old ones. */

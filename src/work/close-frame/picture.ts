@@ -1,4 +1,4 @@
-import { arrow, black, body, box, straight, stroke, thin, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, black, body, box, socketsFitted, straight, stroke, thin, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** Corner joint seen from above: a ring for the post and two arms. */
 const joint = (x: number, y: number): Ink => body(box(x - 5, y - 5, 10, 10), black, thin);
@@ -12,7 +12,9 @@ const pictogram: Ink = together(
   arrow(18, 12, 18, 32), arrow(30, 12, 30, 32),
 );
 
+/** The first time it is done, a section shows which goes into which. */
 export const picture: WorkPicture = {
   pictogram,
   paper: 'frame',
+  once: socketsFitted,
 };

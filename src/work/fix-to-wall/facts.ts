@@ -26,7 +26,7 @@ function fixingsFor(model: Model, wall: WallKind): readonly Supply[] {
   const screws = SCREWS_EACH * places.length;
   return [
     ...(hasWallBrackets(model) ? [] : [{ name: 'wall-bracket', shape: wallBracket(model.kit, places[0]?.outside ?? model.kit.tube.outsideDiameter), count: places.length, size: [] } as const]),
-    { name: 'wall-screw', shape: { form: 'pin', diameter: screw.diameter, length: screw.length, headDiameter: 2 * screw.diameter, headHeight: screw.diameter / 2 }, count: screws, size: [screw.diameter, screw.length] },
+    { name: 'wall-screw', shape: { form: 'pin', diameter: screw.diameter, length: screw.length, headDiameter: 2 * screw.diameter, headHeight: screw.diameter / 2 }, count: screws, size: [screw.diameter, screw.length], isThreaded: true },
     ...(plug === null ? [] : [{ name: 'wall-plug', shape: { form: 'tube', outside: hole.diameter, inside: hole.diameter / 2, length: plug, holes: [] }, count: screws, size: [hole.diameter, plug] } as const]),
   ];
 }

@@ -1,4 +1,4 @@
-import { arrow, black, body, box, socketPicture, thin, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, black, body, box, socketsFitted, thin, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** A tube goes into the arm of a corner joint. */
 const pictogram: Ink = together(
@@ -11,8 +11,5 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'frame',
-  once: ({ model, papers }, { motions }) => {
-    const socket = motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).find((each) => each.is === 'socket');
-    return socket?.is === 'socket' ? [socketPicture({ tube: model.kit.tube.outsideDiameter, depth: socket.depth }, papers.bench.width)] : [];
-  },
+  once: socketsFitted,
 };

@@ -1,8 +1,8 @@
 import { placed, plus } from '../../model/index.ts';
-import { atMost, nearestOf, slideWork, type Mark, type Sliding, type WorkScene } from '../../scene/kit/index.ts';
+import { atMost, homeInSection, nearestOf, slideWork, type Mark, type Sliding, type WorkScene } from '../../scene/kit/index.ts';
 
 /** So far off that the box is seen to go inside the bars; an arrow to the two of them that are nearest. */
-export const scene: WorkScene = slideWork({ drawnOff: atMost(260), marks: toBars });
+export const scene: WorkScene = { ...slideWork({ drawnOff: atMost(260), marks: toBars }), home: homeInSection };
 
 function toBars({ model, hand, step, moving, offsets }: Sliding): readonly Mark[] {
   const there = new Set([...step.present, ...moving]);

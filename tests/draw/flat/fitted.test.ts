@@ -12,18 +12,23 @@ import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleev
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
 import { traceMarks, tracePicture, type Traced } from '../../../src/draw/flat/trace-picture.ts';
-import { wallMarks, wallPicture, type WallShown } from '../../../src/draw/flat/wall-picture.ts';
+import { wallMarks, wallPicture } from '../../../src/draw/flat/wall-picture.ts';
+import type { WallShown } from '../../../src/draw/flat/wall-pieces.ts';
 import { cableCutMarks, cableCutPicture } from '../../../src/draw/flat/cable/cut-picture.ts';
 import { FRAMES } from '../../../src/draw/flat/cable/frames.ts';
-import { hitchesTight, hitchLoose, roundStud } from '../../../src/draw/flat/cable/hitches.ts';
-import { knotMarks, knotReminder, knotSeries, reminderMarks } from '../../../src/draw/flat/cable/knot-series.ts';
+import { hitchesTight, hitchLoose, roundStud, secondHitch } from '../../../src/draw/flat/cable/hitches.ts';
+import { loopMarks, loopReminder, loopReminderMarks, loopSeries, tyingMarks, tyingReminder, tyingReminderMarks, tyingSeries } from '../../../src/draw/flat/cable/knot-series.ts';
+import { wholeCordMarks, wholeCordPicture } from '../../../src/draw/flat/cable/whole-cord.ts';
 import { crossingsOf, woven } from '../../../src/draw/flat/cable/woven.ts';
 import { doubled, stands } from '../../../src/draw/flat/cable/rope.ts';
-import { cableEnds, cableTest, type Vec2 } from '../../../src/model/index.ts';
+import { cableEnds, cableLoop, cableTest, wallPlaces, type Vec2 } from '../../../src/model/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
+import type { Mark } from '../../../src/draw/kit/marks.ts';
+import type { DrawnPicture } from '../../../src/draw/index.ts';
 import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-marks.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { defaultLimits } from '../../../src/check/index.ts';
+import { wallSheet } from '../../../src/draw/work-kit/index.ts';
 import { measuredOn } from '../../../src/draw/work-kit/on-bars.ts';
 import { itemNamed, modelOf } from '../../support/items.ts';
 import { PULL_TEST, WALLS } from '../../../src/work/fix-to-wall/walls.ts';
@@ -44,7 +49,6 @@ describe('the picture of sawn ends', () => {
   });
 });
 
-const never = (): never => { throw new Error('no picture'); };
 
 /** A panel whose four corners are cut out of its blank. */
 const crossShaped: CutOut = { min: [-3, -2], max: [3, 2], outline: [[-3, -1], [-2, -1], [-2, -2], [2, -2], [2, -1], [3, -1], [3, 1], [2, 1], [2, 2], [-2, 2], [-2, 1], [-3, 1]] };
@@ -60,42 +64,78 @@ describe('the pictures of stops', () => {
   });
 });
 
-describe('the pictures of cables', () => {
-  const cable = (length: number, count: number) => ({ count, ...cableEnds(length), test: cableTest(length) });
-  const cables = [cable(1680, 2), cable(1426, 4), cable(570, 2), cable(240, 2)];
+/** Marks turned back by the slant of their turned figures, so that these stand upright. */
+function levelled(marks: readonly Mark[]): readonly Mark[] {
+  const slant = marks.flatMap((mark) => (mark.mark === 'figure' && mark.turn !== 0 ? [(mark.turn * Math.PI) / 180] : []))[0] ?? 0;
+  const [c, s] = [Math.cos(slant), Math.sin(slant)];
+  const back = ([x, y]: Vec2): Vec2 => [c * x + s * y, c * y - s * x];
+  return marks.flatMap((mark): readonly Mark[] => {
+    if (mark.mark === 'line') return [{ ...mark, points: mark.points.map(back) }];
+    return mark.mark === 'figure' ? [{ ...mark, centre: back(mark.centre), turn: 0 }] : [];
+  });
+}
 
-  it.each(papers)('tell how long each is measured and cut, and which stretches make it up from stud to stud, on paper of $width by $height', (paper) => {
-    const picture = cableCutPicture(cables, paper);
-    expect(texts(picture)).toEqual([
-      ['×2', '2530', '1530', '150', '1680 mm'], ['×4', '2280', '1276', '150', '1426 mm'], ['×2', '1420', '420', '150', '570 mm'], ['×2', '1090', '90', '150', '240 mm'],
-    ].flatMap(([count = '', cut = '', ...tied]) => [count, cut, '1', '2', '3', String(FRAMES.placed), ...tied]));
-    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(cableCutMarks(cables, picture))]).toEqual([[], [], [], []]);
-    for (const { between, before, length, cut, loops } of cables) {
-      expect(between + before).toBe(length);
-      expect(cut).toBeGreaterThan(length + loops[0] + loops[1]);
+describe('the pictures of cables', () => {
+  const loop = cableLoop(modelOf(itemNamed('rack'), 'standard'));
+  const cable = (length: number, count: number) => ({ count, ...cableEnds(length), loop, test: cableTest(length) });
+  const cables = [cable(1680, 2), cable(1426, 4), cable(570, 2), cable(240, 2)];
+  const isClean = (picture: DrawnPicture, marks: readonly Mark[]) => expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks)]).toEqual([[], [], [], []]);
+
+  it.each(papers)('tell how long each is measured and cut, on paper of $width by $height', (paper) => {
+    for (const [each, cut] of [[cables[0], '2530'], [cables[1], '2280'], [cables[2], '1420'], [cables[3], '1090']] as const) {
+      if (each === undefined) throw new Error('no cable');
+      const picture = cableCutPicture(each, paper);
+      expect(texts(picture)).toEqual([`×${each.count}`, cut, '1', '2', '3']);
+      isClean(picture, cableCutMarks(each, paper.width));
+      expect(each.cut).toBeGreaterThan(each.length + each.loops[0] + each.loops[1]);
     }
   });
 
-  it.each(papers)('show each knot laid loose and drawn tight, and how tight is looked at, on paper of $width by $height', (paper) => {
+  it.each(papers)('hang each on its upper peg and mark it: the stretches make up what is from peg to peg, all measured from a peg’s middle, on paper of $width by $height', (paper) => {
+    for (const each of cables) {
+      const picture = wholeCordPicture(each, paper);
+      expect(texts(picture)).toEqual([String(each.between), String(each.before), `${each.length} mm`, String(FRAMES.hung), String(FRAMES.marked)]);
+      isClean(picture, levelled(wholeCordMarks(each, paper.width)));
+      expect(each.between + each.before).toBe(each.length);
+      const circles = wholeCordMarks(each, paper.width).flatMap((mark) => (mark.mark === 'circle' ? [mark] : []));
+      const measured = circles.filter(({ fill }) => fill === 'ink').map(({ centre }) => String(centre));
+      const heads = circles.filter(({ fill }) => fill === 'panel').map(({ centre }) => String(centre));
+      expect([measured[0], measured[2]]).toEqual([...new Set(heads)]);
+    }
+  });
+
+  it.each(papers)('show each move of both loops, how the end is made fast, and how tight is looked at; every number once and in order, on paper of $width by $height', (paper) => {
     for (const [each, most] of [[cable(1680, 2), '40'], [cable(570, 2), '10']] as const) {
-      const pictures = knotSeries(each, paper);
-      expect(pictures.map(texts)).toEqual([['4', '80', '5', '6', '7', '8', String(each.between), '9'], ['10', '11', '12', '13', '×2', '14', '15', '1', '2', most, '1 L', '1 kg']]);
-      for (const [index, picture] of pictures.entries()) {
-        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(knotMarks(each, paper.width)[index]?.marks ?? [])]).toEqual([[], [], [], []]);
-      }
-      expect([pictures[0], pictures[1]].map((picture) => texts(picture ?? never()).filter((text) => /^\d+$/.test(text)).map(Number)).map((numbers) => [Math.min(...numbers.slice(0, 1)), numbers.includes(FRAMES.placed), numbers.includes(FRAMES.test)]))
-        .toEqual([[FRAMES.first, true, false], [FRAMES.tight, false, true]]);
+      const loops = loopSeries(each, paper);
+      const tying = tyingSeries(each, paper);
+      const inside = String(loop.inside);
+      expect(loops.map(texts)).toEqual([['4', String(loop.doubled), '5', '6'], ['7', '8', inside, String(loop.tail)]]);
+      expect(tying.map(texts)).toEqual([['11', '12', '13', inside], ['14', '15', '16'], ['17', '18', '19', most, '1 L', '1 kg', `×${each.count}`]]);
+      for (const [index, picture] of loops.entries()) isClean(picture, loopMarks(each, paper.width)[index]?.marks ?? []);
+      for (const [index, picture] of tying.entries()) isClean(picture, tyingMarks(each, paper.width)[index]?.marks ?? []);
+      const orders = [cableCutMarks(each, paper.width), ...loopMarks(each, paper.width).map(({ marks }) => marks), wholeCordMarks(each, paper.width), ...tyingMarks(each, paper.width).map(({ marks }) => marks)]
+        .flatMap((marks) => marks.flatMap((mark) => (mark.mark === 'order' && mark.told.as === 'number' ? [mark.told.value] : [])));
+      expect(orders).toEqual(Array.from({ length: FRAMES.test }, (_, index) => index + 1));
     }
   });
 
   it.each(papers)('tell at a later step where the knots are shown, and its own figures, on paper of $width by $height', (paper) => {
     const each = cable(1426, 2);
-    const picture = knotReminder(each, 36, paper);
-    expect(texts(picture)).toEqual(['36', '4', '15', '8', String(each.between), '15', '1', '2', String(each.test.most), '1 L', '1 kg']);
-    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(reminderMarks(each, 36, paper.width))]).toEqual([[], [], [], []]);
+    const [first, rest] = [loopReminder(36, paper), tyingReminder(each, 36, paper)];
+    expect([texts(first), texts(rest)]).toEqual([['36', '4', '8'], ['36', '11', '18', '19', String(each.test.most), '1 L', '1 kg', '×2']]);
+    isClean(first, loopReminderMarks(36));
+    isClean(rest, tyingReminderMarks(each, 36, paper.width));
   });
 
-  it.each([['laid loose', hitchLoose], ['drawn home', hitchesTight]])('pull the end of a hitch %s along itself, and draw it larger than the frames before', (_, frame) => {
+  it('draw two cords side by side with white between them, as far apart as neither touches the other', () => {
+    const [edges, fill, inner, white] = linesOf(woven([doubled(stands([0, 0], [10, 0]))], [])).map(({ pen }) => pen);
+    expect([edges?.colour, fill?.colour, inner?.colour, white?.colour]).toEqual(['ink', 'white', 'ink', 'white']);
+    expect(white?.width).toBeGreaterThanOrEqual(1);
+    const single = linesOf(woven([stands([0, 0], [10, 0])], []))[0]?.pen.width ?? NaN;
+    expect((edges?.width ?? NaN) - (white?.width ?? NaN)).toBeCloseTo(2 * single, 6);
+  });
+
+  it.each([['laid loose', hitchLoose], ['laid loose under another', secondHitch], ['drawn home', hitchesTight]])('pull the end of a hitch %s along itself, and draw it larger than the frames before', (_, frame) => {
     const marks = frame([0, 0]);
     const lines = linesOf(marks);
     const tail = lines.filter(({ pen }) => pen.colour === 'fresh').map(({ points }) => points).toSorted((one, other) => (other.at(-1)?.[0] ?? 0) - (one.at(-1)?.[0] ?? 0))[0] ?? [];
@@ -115,7 +155,7 @@ describe('the pictures of cables', () => {
     const cords = [stands([0, 5], [20, 5]), doubled(stands([10, 0], [10, 12], [3, 12], [3, 0]))];
     expect(crossingsOf(cords).map(({ first, second }) => [first.strand, second.strand])).toEqual([[0, 1], [0, 1]]);
     const gaps = linesOf(woven(cords, ['o', 'u'])).filter(({ pen }) => pen.name === 'gap');
-    expect(gaps.map(({ points, pen }) => [points.every(([, y]) => y === 5), pen.width])).toEqual([[true, 3.6], [false, 5.4]]);
+    expect(gaps.map(({ points, pen }) => [points.every(([, y]) => y === 5), pen.width])).toEqual([[true, expect.closeTo(3.6, 6)], [false, expect.closeTo(6.8, 6)]]);
     expect(() => woven(cords, ['o'])).toThrow('2 crossings, but 1');
   });
 
@@ -176,13 +216,13 @@ describe('the picture of what comes on a bar', () => {
 });
 
 describe('the picture of what is fetched', () => {
-  const stock = { tube: { length: 2000, outside: 28, inside: 22, count: 9 }, panel: { sides: [1500, 1000] as const, thickness: 9, count: 4 }, cable: { length: 3000, diameter: 4, count: 6 } };
+  const stock = { tube: { length: 2000, outside: 28, inside: 22, count: 9 }, panel: { sides: [1500, 1000] as const, thickness: 9, count: 4 }, cable: { length: 3000, diameter: 4, patterns: [{ count: 2, pieces: [2530] }, { count: 1, pieces: [1420, 1420] }] } };
 
   it.each(papers)('tells length, thickness and number of tubes, panels and cables, on paper of $width by $height', ({ width }) => {
     const picture = stockPicture(stock, width);
-    expect(texts(picture)).toEqual(['2000', 'Ø28', '×9', '×4', '1500 × 1000 × 9', '3000', 'Ø4', '×6']);
+    expect(texts(picture)).toEqual(['2000', 'Ø28', '×9', '×4', '1500 × 1000 × 9', '3000', 'Ø4', '×3', '2530', '×2', '1420', '1420', '×1']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stockMarks(stock, picture))]).toEqual([[], [], [], []]);
-    expect(texts(stockPicture({ ...stock, cable: { ...stock.cable, count: 0 } }, width))).not.toContain('3000');
+    expect(texts(stockPicture({ ...stock, cable: { ...stock.cable, patterns: [] } }, width))).not.toContain('3000');
   });
 });
 
@@ -265,16 +305,31 @@ describe('the picture of the first piece as a pattern', () => {
 describe('the picture of a wall', () => {
   const walls = (['masonry', 'timber', 'board'] as const).map((kind): WallShown => ({ kind, fixing: WALLS[kind] }));
 
-  it.each(papers)('tells hole, screw and pull where it holds, on paper of $width by $height', (paper) => {
+  it.each(papers)('tells holes over the floor and between brackets, hole, screw and pull where it holds, and when the item comes, on paper of $width by $height', (paper) => {
     for (const wall of walls) {
-      const picture = wallPicture(bracket, wall, PULL_TEST.mass, paper);
-      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(wallMarks(bracket, wall, PULL_TEST.mass, paper))]).toEqual([[], [], [], []]);
-      // Marked, drilled, where there are plugs those pushed in, screwed on, pulled at; where it comes out it is begun anew.
-      const parts = wall.fixing?.plug === null ? ['1', '2', '3', '4'] : ['1', '2', '3', '4', '5'];
-      if (wall.fixing !== null) expect(texts(picture).filter((told) => told.length === 1).sort()).toEqual([...parts, '1'].sort());
-      if (wall.fixing === null) expect(texts(picture)).toEqual([]);
-      else expect(texts(picture)).toEqual(expect.arrayContaining([`Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
+      for (const [apart, areOnPosts] of [[[1040], false], [[640, 640], true], [[], true]] as const) {
+        const fixed = { bracket, wall, pull: PULL_TEST.mass, holes: { heights: [1394, 1346], apart, areOnPosts } } as const;
+        const picture = wallPicture(fixed, paper);
+        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(wallMarks(fixed, paper))]).toEqual([[], [], [], []]);
+        if (wall.fixing === null) expect(texts(picture)).toEqual([]);
+        else {
+          // Measured, drilled, where there are plugs those pushed in, screwed on, pulled at, the item pushed in or to the wall; where it comes out it is begun anew.
+          const parts = ['1', '2', '3', '4', '5', ...(wall.fixing.plug === null ? [] : ['6'])];
+          expect(texts(picture).filter((told) => told.length === 1).sort()).toEqual([...parts, '1'].sort());
+          expect(texts(picture)).toEqual(expect.arrayContaining(['1394', '1346', ...apart.map(String), `Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
+        }
+      }
     }
+  });
+
+  it('measures to the two holes of each plate, from the floor that the item stands on', () => {
+    const model = modelOf(itemNamed('rack'), 'standard');
+    const { plate } = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 0 };
+    const [place] = wallPlaces(model);
+    const told = texts(wallSheet(model, { kind: 'masonry', fixing: WALLS.masonry }, PULL_TEST.mass, FORMATS.page.bench)).map(Number);
+    const heights = told.filter((each) => Math.abs(each - (place?.at[2] ?? NaN)) < plate / 2);
+    expect(heights).toHaveLength(2);
+    expect((Math.max(...heights) + Math.min(...heights)) / 2).toBeCloseTo(place?.at[2] ?? NaN, 0);
   });
 
   it('shows no way to fix it to a board', () => {

@@ -1,5 +1,5 @@
-/** How many numbered pieces of work the picture of measuring and cutting shows; the series of knots goes on counting. */
+/** How many numbered pieces of work the picture of measuring and cutting shows; the others go on counting. */
 const CUT = 3;
 
-/** Numbers of the series' first frame, of that at which the second loop is placed, of that where it is drawn home and of the last, by which other pictures name them. */
-export const FRAMES = { first: CUT + 1, placed: CUT + 5, tight: CUT + 7, test: CUT + 12 } as const;
+/** Numbers by which other pictures name what is done: the first and the last move of the loop at the end; the cord hung up and marked; the first move after that, the last, and the look at how tight it is. */
+export const FRAMES = { first: CUT + 1, looped: CUT + 5, hung: CUT + 6, marked: CUT + 7, second: CUT + 8, around: CUT + 11, hitches: CUT + 13, last: CUT + 15, test: CUT + 16 } as const;

@@ -3,44 +3,47 @@ import { tell } from '../../../scene/index.ts';
 import { atMost, atMostWidth } from '../../kit/at-most.ts';
 import { cornersOf } from '../../kit/geometry.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import { area, arrowhead, circle, figure, line, outline, ringedNumeral, toldWidth, type Mark } from '../../kit/marks.ts';
-import { earlier, pens } from '../../kit/pens.ts';
+import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../../kit/marks.ts';
+import { pens } from '../../kit/pens.ts';
 import type { Frame } from './knots.ts';
-import { drawnStrand, smooth, stands, wideOf } from './rope.ts';
+import { drawnStrand, gapUnder, moves, smooth, stands, wideOf } from './rope.ts';
 
 const cap = capHeights.step;
-/** From the middle of the cord to a stud, mm of paper: to the side and up. */
-const HALF: Vec2 = [28, 18.5];
+/** From the middle of the face to its pegs, mm of paper: to the side and up. */
+const HALF: Vec2 = [26, 20.5];
 /** How far the cord of the picture gives way, mm of paper. */
 const SAG = 12;
+const HEAD = 2.8;
 
-/** What is hung, and how far the cord may give way. */
+/** What is hung on each of how many cords, and how far the cord may give way. */
 interface Test {
   readonly mass: number;
   readonly most: number;
+  readonly count: number;
 }
 
 /**
- * A full bottle hung on the middle of a slanting cord, by a string laid twice round it so that it does not slide; how far
- * straight down the cord is from the straight line between its studs. First the one cord of a face, then the other.
+ * A face with its crossed cords on four pegs. A full bottle hung on the middle of one, by a string laid twice round it so that
+ * it does not slide; how far straight down the cord is from the straight line between its pegs. So with each cord.
  */
-export const hungMass = ({ mass, most }: Test): Frame => ([x, y]) => {
-  const top: Vec2 = [x - 5, y - 13];
+export const hungMass = ({ mass, most, count }: Test): Frame => ([x, y]) => {
+  const top: Vec2 = [x - 5, y - 12];
   const low: Vec2 = [top[0], top[1] + SAG];
-  const studs: readonly Vec2[] = [[top[0] - HALF[0], top[1] + HALF[1]], [top[0] + HALF[0], top[1] - HALF[1]]];
-  const [left = top, right = top] = studs;
+  const [left, right]: readonly [Vec2, Vec2] = [[top[0] - HALF[0], top[1] + HALF[1]], [top[0] + HALF[0], top[1] - HALF[1]]];
+  const other: readonly Vec2[] = [[left[0], right[1]], [right[0], left[1]]];
   const told = tell.mm(most);
-  const ruler = top[0] + 9;
+  const ruler = top[0] + 10;
+  const foot = low[1] + wideOf(stands()) / 2;
   return [
-    line(earlier(pens.motion), [top[0] - HALF[0] * 0.9, top[1] - HALF[1] * 0.9], [top[0] + HALF[0] * 0.9, top[1] + HALF[1] * 0.9]),
+    ...drawnStrand(stands(...other)), ...other.map((at) => circle(at, HEAD, pens.cut, 'panel')),
     line({ ...pens.halfCut, width: 0.4 }, left, right),
-    ...drawnStrand(stands(left, low, right)), ...studs.map((at) => circle(at, 2.8, pens.cut, 'panel')),
-    ringedNumeral(tell.number(1), [right[0] + 6, right[1] + 2], capHeights.order, pens.edge), ringedNumeral(tell.number(2), [top[0] + HALF[0] * 0.9 + 4, top[1] + HALF[1] * 0.9 + 3], capHeights.order, pens.edge),
+    gapUnder(stands(left, low, right)), ...drawnStrand(moves(left, low, right)), ...[left, right].map((at) => circle(at, HEAD, pens.cut, 'panel')),
     // The ruler stands upright at the place where the bottle hangs.
-    line(pens.dimension, [top[0], top[1]], [ruler + 9, top[1]]), line(pens.dimension, [low[0] + 1, low[1] + wideOf(stands()) / 2], [ruler + 9, low[1] + wideOf(stands()) / 2]),
-    ...upright(ruler + 7, top[1], low[1] + 1.1), ...atMost(told, [ruler + 9.5 + atMostWidth(told, cap) / 2, (top[1] + low[1]) / 2 + 0.5], cap),
+    line(pens.dimension, [top[0], top[1]], [ruler + 9, top[1]]), line(pens.dimension, [low[0] + 1, foot], [ruler + 9, foot]),
+    ...upright(ruler + 7, top[1], foot), ...atMost(told, [ruler + 9.5 + atMostWidth(told, cap) / 2, (top[1] + low[1]) / 2 + 0.5], cap),
     ...turns(low), ...bottle([low[0], low[1] + 8]),
-    figure(tell.volume(mass), [low[0] + 7 + toldWidth(tell.volume(mass), cap, 700) / 2, low[1] + 25], cap, 700), figure(tell.mass(mass), [low[0] + 7 + toldWidth(tell.mass(mass), cap, 700) / 2, low[1] + 31], cap, 700),
+    figure(tell.volume(mass), [low[0] - 7 - toldWidth(tell.volume(mass), cap, 700) / 2, low[1] + 25], cap, 700), figure(tell.mass(mass), [low[0] - 7 - toldWidth(tell.mass(mass), cap, 700) / 2, low[1] + 31], cap, 700),
+    figure(tell.times(count), [right[0] - 2, low[1] + 29], capHeights.count, 700),
   ];
 };
 

@@ -8,33 +8,25 @@ import type { DrawnPicture } from '../../types.ts';
 import { eye } from '../eye.ts';
 import type { CableCut } from './cut-picture.ts';
 import { FRAMES } from './frames.ts';
-import { besideLoop, drawnTight, hitchesTight, hitchLoose, roundStud } from './hitches.ts';
+import { besideLoop, drawnTight, hitchesTight, hitchLoose, roundStud, secondHitch } from './hitches.ts';
 import { hungMass } from './hung-mass.ts';
-import { knotBegun, knottedLoose, laidBack, loopTight, placed, secondLoose, secondTight, type Frame } from './knots.ts';
+import { foldedAtMark, knotBegun, knotDrawn, knottedLoose, laidBack, loopTight, loopWrong, secondLoose, secondTight, type Frame } from './knots.ts';
 
 /** A frame with its share of its row's width; one that is the wrong way of the one before it has no number. */
 interface Shown {
   readonly frame: Frame;
   readonly wide?: number;
   readonly isWrong?: boolean;
+  /** From the frame's left edge to the middle of its number, mm of paper. */
+  readonly numberAt?: number;
 }
 
+/** Frames beside each other: the number of the first, and the height that they take, mm of paper. */
 interface Row {
+  readonly first: number;
   readonly height: number;
   readonly frames: readonly Shown[];
 }
-
-/** The loop at the end, and the second loop at its place. */
-const loops = ({ doubled, between }: CableCut): readonly Row[] => [
-  { height: 52, frames: [{ frame: laidBack(doubled) }, { frame: knotBegun }, { frame: knottedLoose }] },
-  { height: 54, frames: [{ frame: loopTight }, { frame: placed(between) }, { frame: secondLoose }] },
-];
-
-/** The second loop drawn home, the end made fast at the stud, and how tight is looked at. */
-const hitches = ({ test }: CableCut): readonly Row[] => [
-  { height: 68, frames: [{ frame: secondTight, wide: 1.25 }, { frame: roundStud }, { frame: drawnTight }, { frame: besideLoop, isWrong: true }] },
-  { height: 82, frames: [{ frame: hitchLoose, wide: 1.25 }, { frame: hitchesTight, wide: 1.25 }, { frame: hungMass(test), wide: 1.9 }] },
-];
 
 /** Marks with the height that they take, mm. */
 interface Drawn {
@@ -42,47 +34,62 @@ interface Drawn {
   readonly height: number;
 }
 
-/** How the loops of a cord are tied, and how its end is made fast and looked at: two pictures, one after the other. */
-export const knotSeries = (cable: CableCut, { width }: Paper): readonly DrawnPicture[] =>
-  knotMarks(cable, width).map(({ marks, height }) => toPicture({ width, height }, marks));
+/** The loop at the cord's end, from the end laid back to the loop that goes over its peg. */
+const loopRows = ({ loop }: CableCut): readonly Row[] => [
+  { first: FRAMES.first, height: 48, frames: [{ frame: laidBack(loop.doubled) }, { frame: knotBegun }, { frame: knottedLoose }] },
+  { first: FRAMES.first + 3, height: 48, frames: [{ frame: knotDrawn }, { frame: loopTight(loop), wide: 1.1 }, { frame: loopWrong(loop), isWrong: true, wide: 0.9 }] },
+];
+
+/** The second loop at its mark; the end round the lower peg, up through that loop, made fast and looked at. */
+const tyingRows = ({ loop, test, count }: CableCut): readonly Row[] => [
+  { first: FRAMES.second, height: 52, frames: [{ frame: foldedAtMark }, { frame: secondLoose }, { frame: secondTight(loop) }] },
+  { first: FRAMES.around, height: 72, frames: [{ frame: roundStud, wide: 0.8 }, { frame: drawnTight }, { frame: besideLoop, isWrong: true, wide: 0.9 }, { frame: hitchLoose, wide: 1.35 }] },
+  { first: FRAMES.hitches + 1, height: 72, frames: [{ frame: secondHitch }, { frame: hitchesTight }, { frame: hungMass({ ...test, count }), wide: 1.35, numberAt: 24 }] },
+];
+
+/** How the loop at a cord's end is tied, a picture a row. */
+export const loopSeries = (cable: CableCut, { width }: Paper): readonly DrawnPicture[] => drawn(loopMarks(cable, width), width);
+
+/** How its second loop is tied, and how its end is made fast and looked at, a picture a row. */
+export const tyingSeries = (cable: CableCut, { width }: Paper): readonly DrawnPicture[] => drawn(tyingMarks(cable, width), width);
 
 /** The marks of the pictures, for the tests. */
-export const knotMarks = (cable: CableCut, width: number): readonly Drawn[] =>
-  [inRows(loops(cable), FRAMES.first, width), inRows(hitches(cable), FRAMES.tight, width)];
+export const loopMarks = (cable: CableCut, width: number): readonly Drawn[] => loopRows(cable).map((row) => inRow(row, width));
+export const tyingMarks = (cable: CableCut, width: number): readonly Drawn[] => tyingRows(cable).map((row) => inRow(row, width));
 
-function inRows(rows: readonly Row[], first: number, width: number): Drawn {
-  const heights = rows.map(({ height }) => height);
+const drawn = (rows: readonly Drawn[], width: number): readonly DrawnPicture[] => rows.map(({ marks, height }) => toPicture({ width, height }, marks));
+
+const ring = (number: number, at: Vec2): Mark => ringedNumeral(tell.number(number), at, capHeights.order, pens.edge);
+
+function inRow({ first, height, frames }: Row, width: number): Drawn {
   const sum = (values: readonly number[]): number => values.reduce((all, each) => all + each, 0);
-  let number = first;
-  const marks = rows.flatMap(({ frames, height }, row) => {
-    const unit = width / sum(frames.map(({ wide = 1 }) => wide));
-    const top = sum(heights.slice(0, row));
-    return frames.flatMap(({ frame, wide = 1, isWrong = false }, place): readonly Mark[] => {
-      const left = unit * sum(frames.slice(0, place).map((before) => before.wide ?? 1));
-      const numbered: readonly Mark[] = isWrong ? [] : [ringedNumeral(tell.number(number), [left + 4.5, top + 5.5], capHeights.order, pens.edge)];
-      if (!isWrong) number += 1;
-      return [...numbered, ...frame([left + (wide * unit) / 2 + 1, top + height / 2 + 1])];
-    });
+  const unit = width / sum(frames.map(({ wide = 1 }) => wide));
+  const marks = frames.flatMap(({ frame, wide = 1, isWrong = false, numberAt = 4.5 }, place): readonly Mark[] => {
+    const before = frames.slice(0, place);
+    const left = unit * sum(before.map((each) => each.wide ?? 1));
+    const number = first + before.filter((each) => each.isWrong !== true).length;
+    return [...(isWrong ? [] : [ring(number, [left + numberAt, 5.5])]), ...frame([left + (wide * unit) / 2 + 1, height / 2 + 1])];
   });
-  return { marks, height: sum(heights) };
+  return { marks, height };
 }
 
-/** Height of a reminder, mm of paper. */
-const REMINDER = 70;
+/** Heights of the reminders, mm of paper. */
+const REMINDER = { loop: 13, test: 72 } as const;
 
-/** Where the series was shown, and what is this cord's own in it: where its second loop comes, and how far it may give way. */
-export const knotReminder = (cable: CableCut, step: number, { width }: Paper): DrawnPicture =>
-  toPicture({ width, height: REMINDER }, reminderMarks(cable, step, width));
+/** Where the loop at the end was shown: the step, and the numbers there. */
+export const loopReminder = (step: number, { width }: Paper): DrawnPicture => toPicture({ width, height: REMINDER.loop }, loopReminderMarks(step));
 
-/** The marks of the picture, for the tests. */
-export function reminderMarks(cable: CableCut, step: number, width: number): readonly Mark[] {
-  const unit = width / 6;
-  const [first, middle] = [unit * 0.5 + 1, REMINDER / 2];
-  const ring = (number: number, at: Vec2): Mark => ringedNumeral(tell.number(number), at, capHeights.order, pens.edge);
-  return [
-    ...eye([first, middle - 15], 16), figure(tell.number(step), [first, middle - 2], capHeights.count * 1.5, 700),
-    ring(FRAMES.first, [first - 8.5, middle + 10]), line(pens.motion, [first - 3.2, middle + 10], [first + 3, middle + 10]), ring(FRAMES.test, [first + 8.5, middle + 10]),
-    ring(FRAMES.placed, [unit * 1.2 + 4.5, 5.5]), ...placed(cable.between)([unit * 2.2 + 1, middle]),
-    ring(FRAMES.test, [unit * 3.25 + 4.5, 5.5]), ...hungMass(cable.test)([unit * 4.66, middle + 0.5]),
-  ];
-}
+/** Where the rest was shown, and how far these cords may give way. */
+export const tyingReminder = (cable: CableCut, step: number, { width }: Paper): DrawnPicture => toPicture({ width, height: REMINDER.test }, tyingReminderMarks(cable, step, width));
+
+/** The marks of the pictures, for the tests. */
+export const loopReminderMarks = (step: number): readonly Mark[] => lookAt(step, [FRAMES.first, FRAMES.looped], [10, REMINDER.loop / 2]);
+export const tyingReminderMarks = ({ test, count }: CableCut, step: number, width: number): readonly Mark[] => [
+  ...lookAt(step, [FRAMES.second, FRAMES.last], [10, REMINDER.test / 2]), ring(FRAMES.test, [width * 0.76 - 10, 5.5]), ...hungMass({ ...test, count })([width * 0.76, REMINDER.test / 2 + 0.5]),
+];
+
+/** Look at a step, from a number there to another. */
+const lookAt = (step: number, [from, to]: Vec2, [x, y]: Vec2): readonly Mark[] => [
+  ...eye([x, y], 16), figure(tell.number(step), [x + 18, y], capHeights.count * 1.5, 700),
+  ring(from, [x + 34, y]), line(pens.motion, [x + 40.5, y], [x + 47, y]), ring(to, [x + 53.5, y]),
+];

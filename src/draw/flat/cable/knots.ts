@@ -1,11 +1,11 @@
-import type { Vec2 } from '../../../model/index.ts';
+import type { CableLoop, Vec2 } from '../../../model/index.ts';
 import { tell } from '../../../scene/index.ts';
 import { linearDimension } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import { area, circle, line, outline, type Mark } from '../../kit/marks.ts';
+import { circle, line, type Mark } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
 import { crossed, ticked } from '../../kit/right-wrong.ts';
-import { boundEnd, doubled, drawnHome, drawnStrand, goes, moves, pull, round, smooth, stands } from './rope.ts';
+import { ASIDE, cutEnd, doubled, drawnHome, drawnStrand, goes, moves, pull, round, smooth, stands } from './rope.ts';
 import { woven, type Passes } from './woven.ts';
 
 const cap = capHeights.step;
@@ -19,18 +19,22 @@ export const about = ([x, y]: Vec2, by = 1) => (...points: readonly Vec2[]): rea
 /** The end laid back along the cord, so far, mm. */
 export const laidBack = (far: number): Frame => (at) => {
   const p = about(at);
-  const bend = smooth(...p([4, -7], [13, -6.4], [18, -4], [19.5, 0], [18, 4], [13, 6.4], [6, 7], [-8, 7]));
-  const [[left, y], [right]] = p([-10.4, 7], [20.6, 0]) as [Vec2, Vec2];
+  const bend = smooth(...p([6, -9], [14, -8.4], [19, -5.4], [20.5, -2], [19, 1.4], [14, 4.4], [6, 5], [-10, 5]));
+  const [[left, y], [right]] = p([-10.4, 5], [21.6, 0]) as [Vec2, Vec2];
   return [
-    ...woven([stands(...p([-26, -7], [4, -7])), moves(...bend)], []), ...boundEnd([left + 2.4, y], [-1, 0]), ...goes(...smooth(...p([24, -6], [25.5, 0], [24, 6], [21, 9]))),
-    ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [left, right], line: y + 12, feature: [y + 2, y - 4], cap }),
+    ...woven([stands(...p([-26, -9], [6, -9])), moves(...bend)], []), ...cutEnd([left + 0.4, y], [-1, 0]), ...goes(...smooth(...p([23.6, -8], [25.6, -2], [23.6, 4], [20.5, 7]))),
+    ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [left, right], line: y + 12, feature: [y + 2, y - 6], cap }),
   ];
 };
 
-/** The way of a knot in a doubled cord: to its right, round over itself, behind its own beginning and out through the round. */
-const begun: readonly Vec2[] = [[-26, 6], [-12, 7.5], [0, 7.5], [11, 5], [15.5, -3], [10, -11.5], [0, -12], [-6.5, -5], [-7.5, 6], [-6.5, 14]];
-const finished: readonly Vec2[] = [...begun.slice(0, -1), [-4, 14.5], [2, 16], [6, 9], [6.5, 0], [8.5, -10], [15, -17]];
+/** The ways of a knot in a doubled cord from where it is double: to its right, round over itself; behind its own beginning and out through the round; the same with little slack. */
+const BEGUN: readonly Vec2[] = [[-17, 6.6], [-9, 7.6], [0, 7.6], [11, 5], [16.5, -3], [11, -12.5], [0, -13.5], [-7.5, -6], [-8.5, 6], [-7.5, 15]];
+const FINISHED: readonly Vec2[] = [...BEGUN.slice(0, -1), [-5.4, 14.5], [2, 16.6], [6.6, 9.6], [7.2, 0], [9.4, -11], [17, -19]];
+const DRAWN: readonly Vec2[] = [[-15, 3.4], [-8, 4.2], [0, 4.4], [6, 3], [8.8, -2.6], [5.6, -8], [-1, -8.6], [-6.2, -4], [-7, 3.6], [-4.6, 9.4], [0.4, 9.4], [2.2, 4], [2.6, -2], [5.4, -9.4], [13, -13.4], [22, -15]];
 const PASSES: { readonly begun: Passes; readonly finished: Passes } = { begun: ['u'], finished: ['u', 'o', 'u'] };
+
+/** A cord beside the middle of a doubled one: above it, or under it. */
+const beside = (points: readonly Vec2[], side: 1 | -1): readonly Vec2[] => points.map(([x, y]): Vec2 => [x, y + side * ASIDE]);
 
 /** Two strands of the doubled cord: what stands, and from the share of it told the end that moves. */
 function knotted(at: Vec2, way: readonly Vec2[], still: number, passes: Passes): readonly Mark[] {
@@ -39,73 +43,120 @@ function knotted(at: Vec2, way: readonly Vec2[], still: number, passes: Passes):
   return woven([doubled(stands(...points.slice(0, cut + 1))), doubled(moves(...points.slice(cut)))], passes);
 }
 
+/** How far single cords reach under the doubled one that they become, mm of paper. */
+const OVERLAP = 0.4;
+
+/** Where a doubled cord begins: the cord comes from the left, its own end lies under it. */
+function begins(at: Vec2, [x, y]: Vec2, end = 4): readonly Mark[] {
+  const p = about(at);
+  const [cord, tail] = [beside(p([-27, y - 1], [x - 4, y - 0.4], [x + OVERLAP, y]), -1), beside(p([x - end, y], [x + OVERLAP, y]), 1)];
+  return [...drawnStrand(stands(...cord)), ...drawnStrand(stands(...tail)), ...cutEnd(tail[0] ?? at, [-1, 0])];
+}
+
 /** The rounded end of two cords side by side. */
-function bight([x, y]: Vec2, [dx, dy]: Vec2): readonly Mark[] {
+export function bight([x, y]: Vec2, [dx, dy]: Vec2): readonly Mark[] {
   const angle = Math.atan2(dy, dx);
-  return drawnStrand(moves(...round([x, y], 0.95, angle - Math.PI / 2, angle + Math.PI / 2)));
+  return drawnStrand(moves(...round([x, y], ASIDE, angle - Math.PI / 2, angle + Math.PI / 2)));
 }
 
 /** The doubled end laid in a round over itself; the way it goes on. */
 export const knotBegun: Frame = (at) => {
   const p = about(at);
   return [
-    ...goes(...smooth(...p([-6.3, 18], [-3, 20.5], [3, 19], [6, 10.5]))),
-    ...knotted(at, begun, 0.55, PASSES.begun), ...bight(p([-6.5, 14])[0] ?? at, [0.1, 1]),
-    ...goes(...smooth(...p([6.3, 4.5], [6.5, -1], [8, -8], [11, -14], [15, -18]))),
+    ...begins(at, BEGUN[0] ?? [0, 0]), ...knotted(at, BEGUN, 0.5, PASSES.begun), ...bight(p([-7.5, 15])[0] ?? at, [0.15, 1]),
+    ...goes(...smooth(...p([-4, 19.4], [0, 20.4], [4, 18], [6.2, 13]))), ...goes(...smooth(...p([6.8, 2.5], [7, -3], [8.6, -10], [12, -16.5], [16, -20.5]))),
   ];
 };
 
 /** The doubled end in a loose knot, its bight standing out. */
 export const knottedLoose: Frame = (at) => {
   const p = about(at);
-  return [...knotted(at, finished, 0.55, PASSES.finished), ...bight(p([15, -17])[0] ?? at, [0.7, -0.75]), ...pull(p([18, -17])[0] ?? at, [0.7, -0.7], 3)];
+  return [...begins(at, FINISHED[0] ?? [0, 0]), ...knotted(at, FINISHED, 0.55, PASSES.finished), ...bight(p([17, -19])[0] ?? at, [0.7, -0.72]), ...pull(p([20, -21])[0] ?? at, [0.7, -0.7], 0.6)];
 };
 
-/** That knot drawn home by its loop, with a tail that stands out; under a cross one whose tail is drawn in, so that it opens. */
-export const loopTight: Frame = ([x, y]) => [
-  ...loopAt([x - 2, y - 9], 1), ...pull([x + 15, y - 9], [1, 0], 4), ...ticked([x - 14, y - 17]),
-  ...loopAt([x - 2, y + 12], 0), ...crossed([x - 14, y + 5]),
-];
-
-/** A loop at the end of a cord, its tail standing out so far as told: 1 as it should, 0 not at all. */
-function loopAt([x, y]: Vec2, tail: number): readonly Mark[] {
-  const end: Vec2 = [x - 6 - 9 * tail, y + 3.4];
+/** The same knot half drawn home: loop and cord are pulled apart. */
+export const knotDrawn: Frame = (at) => {
+  const p = about(at);
   return [
-    ...drawnStrand(stands(...smooth([x - 24, y - 1], [x - 3, y - 1]))),
-    ...(tail > 0 ? [...drawnStrand(moves([x - 4, y + 1.6], end)), ...boundEnd(end, [-1, 0.02])] : []),
-    ...drawnStrand(moves(...smooth([x, y - 1.4], [x + 6, y - 5.4], [x + 13, y - 4.6], [x + 16, y], [x + 13, y + 4.6], [x + 6, y + 5.4], [x, y + 1.4]))), ...drawnHome([x - 1.5, y]),
+    ...begins(at, DRAWN[0] ?? [0, 0], 5), ...knotted(at, DRAWN, 0.5, PASSES.finished), ...bight(p([22, -15])[0] ?? at, [1, -0.17]),
+    ...pull(p([14, -20])[0] ?? at, [1, -0.1], 5), ...pull(p([-15, -3])[0] ?? at, [-1, 0], 5),
+  ];
+};
+
+/** mm of paper to 1 mm in frames with sizes: a cord is as thick as told. */
+const scaleOf = ({ cord }: CableLoop): number => 2.2 / cord;
+
+/** A loop at the end of a cord, from the middle of its knot: so long inside, and with a tail so long, mm of paper. */
+function loopAt([x, y]: Vec2, long: number, wide: number, tail: number): readonly Mark[] {
+  const tip = x + KNOT_WIDE + long;
+  const end: Vec2 = [x - KNOT_WIDE - tail, y + 4];
+  return [
+    ...drawnStrand(stands([x - 24, y - 1], [x - 3, y - 1])),
+    ...(tail > 0 ? [...drawnStrand(moves([x - 3, y + 1.8], end)), ...cutEnd(end, [-1, 0.1])] : []),
+    ...drawnStrand(moves(...smooth([x, y - 1.2], [x + 0.35 * (long + KNOT_WIDE), y - wide], [x + 0.75 * (long + KNOT_WIDE), y - 0.9 * wide], [tip + 1.1, y], [x + 0.75 * (long + KNOT_WIDE), y + 0.9 * wide], [x + 0.35 * (long + KNOT_WIDE), y + wide], [x, y + 1.2]))),
+    ...drawnHome([x, y], KNOT_WIDE),
   ];
 }
 
-/** Where the second loop comes: so far from the inside of the first, mm, the pencil there. */
-export const placed = (far: number): Frame => ([x, y]) => [
-  ...drawnStrand(stands([x - 14, y - 1], [x + 25, y - 1])), ...drawnStrand(stands(...round([x - 20, y - 1], 4, 0, 2 * Math.PI))), ...drawnHome([x - 13, y - 1], 2.8),
-  line({ ...pens.motion, width: 1.1 }, [x + 15, y - 3], [x + 15, y + 1]), ...pencilAt([x + 15, y - 3]),
-  ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [x - 22.9, x + 15], line: y + 13, feature: y - 1, cap }), circle([x - 22.9, y - 1], MEASURED, null, 'ink'), circle([x + 15, y - 1], MEASURED, null, 'ink'),
-];
+const KNOT_WIDE = 4.4;
 
-/** Radius of the dot on a measured place, mm. */
-const MEASURED = 0.8;
+/** A peg seen along it: its head, and the stem that the cord lies round. */
+export const peg = (at: Vec2, radius: number): readonly Mark[] => [circle(at, radius, pens.cut, 'panel'), circle(at, radius * 0.5, pens.edge, 'core')];
 
-/** A pencil whose point is on a place, leaning to the right. */
-function pencilAt([x, y]: Vec2): readonly Mark[] {
-  const ring: readonly Vec2[] = [[x, y], [x + 0.9, y - 3], [x + 4.4, y - 9], [x + 6.4, y - 7.9], [x + 2.8, y - 1.9]];
-  return [area('white', ring), outline(pens.cut, ring), area('ink', [[x, y], [x + 0.4, y - 1.3], [x + 1.2, y - 0.8]])];
-}
+/** The knot drawn home: how long its loop and its tail are, the loop beside the head of the peg that it goes over. */
+export const loopTight = (loop: CableLoop): Frame => ([x, y]) => {
+  const scale = scaleOf(loop);
+  const [long, tail, head] = [loop.inside * scale, loop.tail * scale, (loop.head / 2) * scale];
+  const [left, inside] = [x - 4 + KNOT_WIDE, x - 4 + KNOT_WIDE + long];
+  return [
+    ...loopAt([x - 4, y], long, head + 2.4, tail), ...peg([inside - head - 1.4, y], head),
+    ...linearDimension({ axis: 'x', told: tell.mm(loop.inside), ends: [left, inside], line: y + head + 12.5, feature: y + 1.5, cap }),
+    ...linearDimension({ axis: 'x', told: tell.mm(loop.tail), ends: [left - 2 * KNOT_WIDE - tail, left - 2 * KNOT_WIDE], line: y + head + 12.5, feature: [y + 5.6, y + 2.5], cap }),
+    ...ticked([x - 16, y - 9]),
+  ];
+};
 
-/** The cord laid double at its mark, and the double in the same knot; both cords go on. */
+/** Wrong: a loop that does not go over the head; a knot whose tail is drawn in, so that it opens. */
+export const loopWrong = (loop: CableLoop): Frame => ([x, y]) => {
+  const head = (loop.head / 2) * scaleOf(loop);
+  return [
+    ...loopAt([x - 3, y - 11], 0.55 * head, 0.55 * head, 6), ...peg([x + 15, y - 11], head), ...crossed([x - 17, y - 18]),
+    ...loopAt([x - 3, y + 11], loop.inside * scaleOf(loop), head + 1.4, 0), ...crossed([x - 17, y + 4]),
+  ];
+};
+
+/** The mark on a cord. */
+const markAt = (from: Vec2, to: Vec2): Mark => line({ ...pens.motion, width: 1.1 }, from, to);
+
+/** The cord folded at its mark: the mark is the tip, both cords go on. */
+export const foldedAtMark: Frame = (at) => {
+  const p = about(at);
+  return [
+    ...drawnStrand(stands(...smooth(...p([-27, -10], [-12, -10], [-5, -8.4])))), ...drawnStrand(stands(...smooth(...p([27, -10], [12, -10], [5, -8.4])))),
+    ...drawnStrand(moves(...smooth(...p([-5, -8.4], [-2.6, -4], [-1.6, 2], [-1.6, 10])))), ...drawnStrand(moves(...smooth(...p([5, -8.4], [2.6, -4], [1.6, 2], [1.6, 10])))),
+    ...bight(p([0, 10])[0] ?? at, [0, 1]), markAt(...p([0, 9.4], [0, 14.4]) as [Vec2, Vec2]), ...pull(p([0, 16])[0] ?? at, [0, 1], 1),
+  ];
+};
+
+/** The double in the same knot, the mark at its tip; both cords go on. */
 export const secondLoose: Frame = (at) => {
   const p = about(at);
-  const way: readonly Vec2[] = [[-19, 6.4], ...finished.slice(1)];
+  const [x, y] = FINISHED[0] ?? [0, 0];
   return [
-    ...drawnStrand(stands(...smooth(...p([-27, -1], [-22, 1], [-18.4, 5.5])))), ...drawnStrand(stands(...smooth(...p([25, 21.5], [0, 21.5], [-16, 19], [-21.5, 13], [-18.8, 7.4])))),
-    ...knotted(at, way, 0.5, PASSES.finished), ...bight(p([15, -17])[0] ?? at, [0.7, -0.75]), line({ ...pens.motion, width: 1.1 }, ...p([14.4, -20], [18, -16.4])), ...pull(p([19.5, -21])[0] ?? at, [0.7, -0.7], 0.5),
+    ...drawnStrand(stands(...beside(smooth(...p([-27, y - 9], [-23, y - 5], [x - 3, y - 0.8], [x + OVERLAP, y])), -1))), ...drawnStrand(stands(...beside(smooth(...p([27, 20], [8, 21.4], [-8, 20], [-17, 15], [-21, 9], [x + OVERLAP, y])), 1))),
+    ...knotted(at, FINISHED, 0.55, PASSES.finished), ...bight(p([17, -19])[0] ?? at, [0.7, -0.72]), markAt(...p([16.8, -22.6], [20.4, -18.8]) as [Vec2, Vec2]),
   ];
 };
 
 /** That knot drawn home by the loop, while both cords are held apart. */
-export const secondTight: Frame = ([x, y]) => [
-  ...drawnStrand(stands([x - 23, y - 8], [x + 23, y - 8])),
-  ...drawnStrand(moves(...smooth([x - 1.4, y - 6], [x - 6, y + 2], [x - 5, y + 9], [x, y + 12], [x + 5, y + 9], [x + 6, y + 2], [x + 1.4, y - 6]))),
-  line({ ...pens.motion, width: 1.1 }, [x, y + 9.6], [x, y + 14.4]), ...drawnHome([x, y - 7.4]), ...pull([x, y + 16.5], [0, 1], 2), ...pull([x - 14, y - 14], [-1, 0], 4), ...pull([x + 14, y - 14], [1, 0], 4),
-];
+export const secondTight = (loop: CableLoop): Frame => ([x, y]) => {
+  const long = loop.inside * scaleOf(loop);
+  const [top, tip] = [y - 13, y - 13 + KNOT_WIDE + long];
+  return [
+    ...drawnStrand(stands([x - 25, top - 1], [x + 25, top - 1])),
+    ...drawnStrand(moves(...smooth([x - 1.2, top], [x - 6.6, top + 0.4 * long], [x - 5.6, top + 0.8 * long], [x, tip + 1.1], [x + 5.6, top + 0.8 * long], [x + 6.6, top + 0.4 * long], [x + 1.2, top]))),
+    markAt([x, tip - 0.8], [x, tip + 3.2]), ...drawnHome([x, top], KNOT_WIDE),
+    ...linearDimension({ axis: 'y', told: tell.mm(loop.inside), ends: [top + KNOT_WIDE, tip], line: x + 16, feature: [x + 3.4, x + 1.6], cap, upright: true }),
+    ...pull([x, tip + 5], [0, 1], 2), ...pull([x - 7, top - 6], [-1, 0], 4), ...pull([x + 7, top - 6], [1, 0], 4),
+  ];
+};

@@ -3,9 +3,13 @@ import type { Colour } from '../../kit/colours.ts';
 import { area, arrowhead, line, outline, type Mark } from '../../kit/marks.ts';
 import { pens, type Pen } from '../../kit/pens.ts';
 
-/** Widths on paper of a single cord, and of two that lie side by side, mm; the black edge of each, and the white beside one that goes over another. */
-const WIDE = { one: 2.2, two: 4 } as const;
+/** Widths on paper of a single cord and of the white between two that lie side by side, mm; the black edge of each, and the white beside one that goes over another. */
+const CORD = 2.2;
+const BETWEEN = 1;
+const WIDE = { one: CORD, two: 2 * CORD + BETWEEN } as const;
 const EDGE = 0.4;
+/** From the middle of two cords side by side to that of each, mm of paper. */
+export const ASIDE = (CORD + BETWEEN) / 2;
 export const GAP = 0.7;
 /** Points between two given ones of a curve. */
 const FINE = 12;
@@ -31,7 +35,7 @@ export function drawnStrand(strand: Strand, { way } = strand): readonly Mark[] {
   const wide = wideOf(strand);
   return [
     line(stroke(wide, 'ink'), ...strand.way), line(stroke(wide - 2 * EDGE, strand.does === 'moves' ? 'fresh' : 'white'), ...way),
-    ...(strand.cords === 'two' ? [line(stroke(EDGE, 'ink'), ...way)] : []),
+    ...(strand.cords === 'two' ? [line(stroke(BETWEEN + 2 * EDGE, 'ink'), ...way), line(stroke(BETWEEN, 'white'), ...way)] : []),
   ];
 }
 
@@ -41,11 +45,20 @@ export const gapUnder = (strand: Strand): Mark => line({ ...stroke(wideOf(strand
 /** A thin cord, as in drawings of whole cables. */
 export const thinCord = (...way: readonly Vec2[]): readonly Mark[] => [line(stroke(1.7, 'ink'), ...way), line(stroke(1, 'white'), ...way)];
 
-/** The end of a cord, bound black, so that it is found again from one picture to the next. */
-export function boundEnd([x, y]: Vec2, [dx, dy]: Vec2): readonly Mark[] {
+/** The end of a cord: the face that it is cut to, seen aslant. */
+export function cutEnd([x, y]: Vec2, [dx, dy]: Vec2): readonly Mark[] {
   const far = Math.hypot(dx, dy);
-  return [line(stroke(WIDE.one, 'ink'), [x, y], [x + (2.4 * dx) / far, y + (2.4 * dy) / far])];
+  const [along, across]: readonly [Vec2, Vec2] = [[(dx / far) * 0.6, (dy / far) * 0.6], [(-dy / far) * (CORD / 2 - EDGE / 2), (dx / far) * (CORD / 2 - EDGE / 2)]];
+  const face = round([0, 0], 1, 0, 2 * Math.PI).map(([u, v]): Vec2 => [x + u * along[0] + v * across[0], y + u * along[1] + v * across[1]]);
+  return [area('core', face), outline(stroke(EDGE, 'ink'), face)];
 }
+
+/** A limp cord laid in a coil, as it comes to hand: its turns and the band round them. */
+export const coil = ([x, y]: Vec2, size = 1): readonly Mark[] => [
+  ...[[0, 0], [0.9, 0.5], [-0.5, 0.9]].flatMap(([dx = 0, dy = 0], turn) => thinCord(...round([0, 0], 1, 0, 2 * Math.PI).map(([u, v]): Vec2 => [x + size * (dx + (7.4 - 0.5 * turn) * u), y + size * (dy + (5.4 - 0.4 * turn) * v)]))),
+  area('white', [[x - 1.2 * size, y + 3 * size], [x + 1.2 * size, y + 3 * size], [x + 1.2 * size, y + 7.6 * size], [x - 1.2 * size, y + 7.6 * size]]),
+  outline(stroke(EDGE, 'ink'), [[x - 1.2 * size, y + 3 * size], [x + 1.2 * size, y + 3 * size], [x + 1.2 * size, y + 7.6 * size], [x - 1.2 * size, y + 7.6 * size]]),
+];
 
 /** The way something is drawn, the arrow's tip `far` and its head further on. */
 export const pull = ([x, y]: Vec2, [dx, dy]: Vec2, far = 7): readonly Mark[] => [line({ ...pens.motion, width: 0.9 }, [x, y], [x + far * dx, y + far * dy]), arrowhead([x + (far + 4) * dx, y + (far + 4) * dy], [dx, dy], 4.4)];
