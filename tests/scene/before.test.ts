@@ -7,6 +7,7 @@ import { blocksOf, boxOfBlock } from '../../src/scene/kit/blocks.ts';
 import { boxRound } from '../../src/scene/kit/extent.ts';
 import { stageHand, turnedBy } from '../../src/scene/kit/index.ts';
 import { everySize, modelOf } from '../support/items.ts';
+import { WORK } from '../../src/work/facts.ts';
 import { rackModel, solids } from '../support/rack.ts';
 import { asTurn, between } from './poses.ts';
 
@@ -41,27 +42,33 @@ describe('joints on a tube', () => {
 });
 
 describe('posts on blocks', () => {
-  it('are shown by themselves first, so that each block is seen, how high it is and how far from the others', () => {
-    const [scene] = proppedScenes(model, plan, first('slide-on'), solids);
-    if (scene === undefined) throw new Error('nothing is propped');
-    const { visibleShare } = lineDrawing(scene.bodies, scene.view);
-    expect(scene.bodies.map(({ kind, look }) => [kind, look])).toEqual(Array.from({ length: 4 }, () => ['tool', 'new']));
-    for (const { id } of scene.bodies) expect(visibleShare[id]).toBeGreaterThan(0.2);
-    expect(scene.marks.flatMap((mark) => (mark.mark === 'label' ? [mark.told] : []))).toEqual([{ as: 'times', value: 4 }]);
-    // Their height, then from middle to middle: along the bars, and across from bar to bar.
-    const lengths = scene.marks.flatMap((mark) => (mark.mark === 'length' && mark.told.as === 'length' ? [mark.told.mm] : []));
-    const apart = (first('slide-on').props.flat()).map((id) => model.parts.find((part) => part.id === id)?.pose[12] ?? 0);
-    expect(lengths).toEqual([model.kit.tube.outsideDiameter, expect.any(Number), Math.abs((apart[0] ?? 0) - (apart[1] ?? 0))]);
-  });
+  const step = first('slide-on');
+  const [coming, level] = proppedScenes(model, plan, step, solids);
+  const bars = step.props.flat();
 
-  it('have the bars laid down on them next, and it is told how far in from the bars\' ends they stand', () => {
-    const [, scene] = proppedScenes(model, plan, first('slide-on'), solids);
-    const bars = scene?.bodies.filter(({ kind }) => kind !== 'tool') ?? [];
-    expect(bars.map(({ id }) => id)).toEqual(first('slide-on').props.flat());
-    const arrows = scene?.marks.flatMap((mark) => (mark.mark === 'arrow' ? [mark.path] : [])) ?? [];
+  it('are laid down on them, and it is told how far one is from the other', () => {
+    expect(coming?.bodies.filter(({ kind }) => kind !== 'tool').map(({ id }) => id)).toEqual(bars);
+    const arrows = coming?.marks.flatMap((mark) => (mark.mark === 'arrow' ? [mark.path] : [])) ?? [];
     expect(arrows).toHaveLength(2);
     for (const [from, to] of arrows) expect((from?.[2] ?? 0) - (to?.[2] ?? 0)).toBeGreaterThan(50);
-    expect(scene?.marks.filter(({ mark }) => mark === 'length')).toHaveLength(1);
+    const [one = 0, other = 0] = bars.map((id) => model.parts.find((part) => part.id === id)?.pose[12] ?? 0);
+    expect(coming?.marks.flatMap((mark) => (mark.mark === 'length' ? [mark.told] : []))).toEqual([{ as: 'length', mm: Math.abs(one - other) }]);
+  });
+
+  it('are seen level on them: the floor, how high they stand, how many blocks there are, and how far in from the bars\' ends', () => {
+    if (level === undefined) throw new Error('nothing is propped');
+    expect(level.view).toEqual({ towardsEye: [0, -1, 0], up: [0, 0, 1] });
+    const hand = stageHand(model, step, solids);
+    const blocks = blocksOf(hand, step).map(boxOfBlock);
+    const [floor] = level.bodies.filter(({ id }) => id === 'floor').map((body) => boxRound([body]));
+    expect(floor?.max[2]).toBeCloseTo(Math.min(...blocks.map(({ min }) => min[2])), 6);
+    const box = boxRound(bars.map((id) => hand.body(id, 'present')));
+    const inner = Math.max(...blocks.map(({ max }) => max[0]));
+    const lengths = level.marks.flatMap((mark) => (mark.mark === 'length' && mark.told.as === 'length' ? [mark.told.mm] : []));
+    expect(lengths).toEqual([model.kit.tube.outsideDiameter, Math.round(box.max[0] - inner)]);
+    expect(level.marks.flatMap((mark) => (mark.mark === 'label' ? [mark.told] : []))).toEqual([{ as: 'times', value: 4 }]);
+    const { visibleShare } = lineDrawing(level.bodies, level.view);
+    expect(level.bodies.filter(({ id }) => id.startsWith('block-') && (visibleShare[id] ?? 0) > 0.2)).toHaveLength(2);
   });
 
   it('are told how many and how high at the step that puts them under; those in the way of the joints leave in it, the others before the next', () => {
@@ -113,9 +120,9 @@ describe.each(everySize)('blocks of the $name', ({ item, size }) => {
       const freed = leaving(freedScene(own, step, solids));
       there = left > 0 ? fetched : Math.max(there, fetched);
       expect([step.key, blocks(stepScene(own, step, solids))]).toEqual([step.key, step.props.length === 0 ? 0 : there - freed]);
-      const [alone, coming] = proppedScenes(own, made, step, solids);
-      expect([step.key, blocks(alone), alone?.bodies.length ?? 0, blocks(coming)]).toEqual([step.key, fetched, fetched, fetched]);
-      expect([step.key, step.tools.includes('block')]).toEqual([step.key, step.props.length > 0]);
+      const [coming, level] = proppedScenes(own, made, step, solids);
+      expect([step.key, blocks(coming), blocks(level)]).toEqual([step.key, fetched, fetched]);
+      expect([step.key, step.tools.includes('block')]).toEqual([step.key, step.props.length > 0 || WORK[step.action].tools.includes('block')]);
       there = step.props.length === 0 ? 0 : there - freed;
     }
     // None stands on blocks when it is done.
