@@ -50,7 +50,7 @@ export function stockMarks(view: Fit, [x, y]: Vec2, stock: Vec2, { right, above 
 }
 
 /** The second cut has its numeral on it, this share of its length from its beginning: beyond its end the first has taken all off. */
-const SECOND = 0.22;
+const SECOND = 0.4;
 
 /** First right across the stock, then along what is left: each cut runs from edge to edge. */
 export function stockCuts(view: Fit, [x, y]: Vec2, stock: Vec2): readonly Mark[] {

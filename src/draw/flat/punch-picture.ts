@@ -1,7 +1,6 @@
 import { flatHoles, type FlatPattern, type Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
-import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { earlier, pens } from '../kit/pens.ts';
@@ -10,7 +9,7 @@ import { tell } from '../../scene/index.ts';
 import { cornerMark, holeKinds, holeMark, type HoleKind, type Skinned } from './hole-marks.ts';
 import { markedFace } from './marked-face.ts';
 import { notchHole } from './panel-lines.ts';
-import { plate, tapeRound } from './punched-section.ts';
+import { plate, tapeRound, woodMarks } from './punched-section.ts';
 
 /** Paper of the picture, mm. */
 export const punchHeight = 62;
@@ -86,7 +85,7 @@ function punched({ depth, diameter }: Pick<HoleKind, 'depth' | 'diameter'>, { th
   const up = top - above + 4;
   const wide = Math.max(rod, Math.min((diameter * scale) / 2, half / 2));
   return [
-    ...(depth === null ? board({ x: middle - half - 2, y: bottom, width: 2 * half + 4, height: below - 2 }) : []),
+    ...(depth === null ? woodMarks({ x: middle - half - 2, y: bottom, width: 2 * half + 4, height: below - 2 }) : []),
     ...plate({ x: middle - half, y: top, width: 2 * half, height: bottom - top }, skin * scale),
     area('white', [[middle - wide, up], [middle + wide, up], [middle + wide, tip], [middle - wide, tip]]),
     outline(pens.cut, [[middle - wide, up], [middle + wide, up], [middle + wide, tip], [middle - wide, tip]]),
@@ -96,12 +95,6 @@ function punched({ depth, diameter }: Pick<HoleKind, 'depth' | 'diameter'>, { th
     ...(depth === null ? [] : [...tapeRound(middle, wide, top), ...depths(depth, thickness, { middle, top, bottom, tip })]),
   ];
 }
-
-/** A board of wood under what is punched right through, along its grain. */
-const board = ({ x, y, width, height }: Box): readonly Mark[] => [
-  outline(pens.cut, cornersOf({ x, y, width, height })),
-  ...[0.3, 0.62].flatMap((share, row) => [0, 0.5].map((from) => line(pens.edge, [x + width * (from + 0.04 + 0.05 * row), y + height * share], [x + width * (from + 0.38 + 0.05 * row), y + height * share]))),
-];
 
 /** How deep the punch goes, and how thick the panel is. */
 const depths = (depth: number, thickness: number, { middle, top, bottom, tip }: { readonly middle: number; readonly top: number; readonly bottom: number; readonly tip: number }): readonly Mark[] => [

@@ -18,3 +18,9 @@ export function plate(box: Box, skin: number): readonly Mark[] {
     ...[box.y + skin, box.y + box.height - skin].map((y) => line(pens.edge, [box.x, y], [box.x + box.width, y])),
   ];
 }
+
+/** A board of wood under what is punched, along its grain. */
+export const woodMarks = ({ x, y, width, height }: Box): readonly Mark[] => [
+  outline(pens.cut, cornersOf({ x, y, width, height })),
+  ...[0.3, 0.62].flatMap((share, row) => [0, 0.5].map((from) => line(pens.edge, [x + width * (from + 0.04 + 0.05 * row), y + height * share], [x + width * (from + 0.38 + 0.05 * row), y + height * share]))),
+];

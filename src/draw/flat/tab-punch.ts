@@ -9,7 +9,7 @@ import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
 import type { Skinned } from './hole-marks.ts';
 import { cornerMarks, type CornerRow } from './corner-tab.ts';
-import { plate, tapeRound } from './punched-section.ts';
+import { plate, tapeRound, woodMarks } from './punched-section.ts';
 
 /** A tab that is punched where it lies on its panel, mm: how far from its edge, and how deep into both. */
 export interface PunchedTab extends Skinned {
@@ -65,7 +65,7 @@ export function tabPunchMarks(tab: PunchedTab, row: TabRow | CornerRow | null, {
   const ofRow: Box = { x: 0, y: beside ? (height - rowHigh(row)) / 2 : 0, width: beside ? width - sectionWide : width, height: rowHigh(row) };
   return [
     ...(row.stands ? cornerMarks(tab.fromEdge, row, ofRow) : planMarks(tab, row, ofRow)),
-    ...sectionMarks(tab, { x: beside ? width - sectionWide : 0, y: height - sectionHigh, width: beside ? sectionWide : width, height: sectionHigh }),
+    ...sectionMarks(tab, { x: beside ? width - sectionWide : 0, y: height - sectionHigh, width: beside ? sectionWide : width, height: sectionHigh }, row.stands),
   ];
 }
 
@@ -92,8 +92,8 @@ function planMarks({ fromEdge }: PunchedTab, { at, length }: TabRow, box: Box): 
   ];
 }
 
-/** Tab and panel cut through a hole with the punch in it. */
-function sectionMarks({ thickness, skin, diameter, fromEdge, depth }: PunchedTab, { x, y, width, height }: Box): readonly Mark[] {
+/** Tab and panel cut through a hole with the punch in it; a wall that stands is backed by a block of wood held behind it. */
+function sectionMarks({ thickness, skin, diameter, fromEdge, depth }: PunchedTab, { x, y, width, height }: Box, isBacked = false): readonly Mark[] {
   const scale = (height - above - below) / (2 * thickness);
   const hole = x + width / 2 - (beyond + fromEdge * scale - left) / 2 + 4;
   const [edge, start] = [hole + fromEdge * scale, hole - left];
@@ -105,6 +105,7 @@ function sectionMarks({ thickness, skin, diameter, fromEdge, depth }: PunchedTab
   const size = tell.diameter(diameter);
   const shaft: readonly Vec2[] = [[hole - wide, up], [hole + wide, up], [hole + wide, tip], [hole - wide, tip]];
   return [
+    ...(isBacked ? woodMarks({ x: start - 3, y: bottom, width: edge + beyond - start + 6, height: below - 0.5 }) : []),
     ...plate({ x: start, y: seam, width: edge + beyond - start, height: bottom - seam }, skin * scale),
     ...plate({ x: start, y: top, width: edge - start, height: seam - top }, skin * scale),
     area('white', shaft), outline(pens.cut, shaft),

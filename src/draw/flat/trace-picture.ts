@@ -5,6 +5,7 @@ import { hatching } from '../kit/hatching.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
+import { spread } from '../kit/spread.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 
@@ -141,14 +142,19 @@ function stackMarks(piece: Traced, count: number, [left, y]: Vec2): readonly Mar
   const pen = { ...pens.motion, width: 0.9 };
   const [xs, ys] = piece.places.map((each, axis) => each.map((at) => ({ at, share: at / piece.sides[axis === 0 ? 0 : 1] })));
   const outer = (all: readonly { readonly at: number; readonly share: number }[]) => all.filter((_, index) => index === 0 || index === all.length - 1);
-  const beside = left + width + slant + 2;
+  const beside = left + width + slant + 3;
+  const right = outer(ys ?? []).toSorted((one, other) => other.share - one.share);
+  const levels = spread(right.map(({ share }) => side(share, low)[1]), right.map(() => cap + 1));
   return [
     area('panel', face), outline(pens.edge, face), ...bands, outline(pens.cut, hull),
     numbered(1, [left + (width + slant) / 2, top - height / 2]),
     ...(xs ?? []).flatMap(({ share }) => [line(pen, front(share, top), front(share, low)), line(pen, front(share, top), [front(share, top)[0] + slant * 0.16, top - height * 0.16])]),
     ...(ys ?? []).flatMap(({ share }) => [line(pen, side(share, top), side(share, low)), line(pen, side(share, top), [side(share, top)[0] - 3, side(share, top)[1]])]),
     ...outer(xs ?? []).map(({ at, share }, index, all) => told(at, [front(share, low)[0] + (all.length > 1 && index === 1 ? 2 : -1), low + 2.5 + cap / 2])),
-    ...outer(ys ?? []).flatMap(({ at, share }) => [line(pens.dimension, side(share, low), [beside - 1, side(share, low)[1]]), told(at, [beside + toldWidth(tell.mm(at), cap, 400) / 2, side(share, low)[1]])]),
+    ...right.flatMap(({ at, share }, index) => {
+      const level = levels[index] ?? 0;
+      return [line(pens.dimension, side(share, low), [beside - 1, level]), told(at, [beside + toldWidth(tell.mm(at), cap, 400) / 2, level])];
+    }),
     ...pencilAt(front((xs ?? [])[0]?.share ?? 0.5, low - 1)),
   ];
 }

@@ -1,5 +1,5 @@
 import type { CornerRow, TabRow } from '../../draw/work-kit/index.ts';
-import { lengthOf, minus, placed, undone, type Model } from '../../model/index.ts';
+import { lengthOf, minus, placed, undone, type Model, type Pattern, type PatternFlap } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 
 /** The row of holes that a step punches along a side, or those in each corner of a box; null where it punches others. */
@@ -23,7 +23,13 @@ function inCorners({ parts, connections }: Model, { drillsFor }: Step): CornerRo
   if (first === undefined || box === undefined) return null;
   const own = held.filter(({ panel, flap }) => panel === first.panel && flap === first.flap).map(({ pin }) => pin);
   const at = parts.filter(({ id }) => own.includes(id)).map(({ pose }) => rounded(placed(undone(box.pose), placed(pose, [0, 0, 0]))[2])).sort((a, b) => a - b);
-  return { stands: true, at, corners: corners.length };
+  const tab = box.shape.form === 'folded' ? tabOf(box.shape.pattern, first.flap) : null;
+  const [lowest = 0] = at;
+  const [below, above] = tab === null ? [lowest, lowest] : [(tab.pins[0] ?? 0) - tab.from, tab.to - (tab.pins[0] ?? 0)];
+  return { stands: true, at, tab: [rounded(lowest - below), rounded(lowest + above)], corners: corners.length };
 }
+
+/** A corner tab by its name. */
+const tabOf = ({ flaps }: Pattern, name: string): PatternFlap['lugs'][number] | null => flaps.flatMap(({ lugs }) => lugs).find((lug) => lug.name === name) ?? null;
 
 const rounded = (mm: number): number => Math.round(2 * mm) / 2;

@@ -268,11 +268,12 @@ describe('the picture of the first piece as a pattern', () => {
     bare: { sides, places: [[], []], holes: [] },
     lines: { sides, places: [[190.5, 1196.5], [190.5, 696.5]], holes: [] },
     holes: { sides, places: [[242.5, 1144.5], [242.5, 644.5]], holes: [[242.5, 242.5], [1144.5, 242.5], [1144.5, 644.5], [242.5, 644.5]] },
+    close: { sides, places: [[242.5, 1144.5], [420, 467]], holes: [[242.5, 420], [1144.5, 467]] },
   } as const satisfies Record<string, Traced>;
 
-  it.each([['round', 'bare', '1'], ['round', 'holes', '1'], ['edges', 'lines', ''], ['edges', 'holes', '']] as const)('numbers the others after it, so that the last is how many there are in all, and tells where marks are carried down a stack: %s, %s', (way, kind, again) => {
+  it.each([['round', 'bare', '1'], ['round', 'holes', '1'], ['edges', 'lines', ''], ['edges', 'holes', ''], ['edges', 'close', '']] as const)('numbers the others after it, so that the last is how many there are in all, and tells where marks are carried down a stack: %s, %s', (way, kind, again) => {
     const piece = pieces[kind];
-    const figures = way === 'round' ? [again] : [piece.places[0][0], piece.places[0][1], piece.places[1][0], piece.places[1][1]].map(String);
+    const figures = way === 'round' ? [again] : [piece.places[0][0], piece.places[0][1], piece.places[1][1], piece.places[1][0]].map(String);
     for (const paper of papers) {
       for (const [others, last] of [[1, ['2']], [3, ['2', '4']], [11, ['2', '12']]] as const) {
         const picture = tracePicture(way, piece, others, paper);

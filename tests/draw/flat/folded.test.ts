@@ -80,14 +80,24 @@ describe('the seat of the bench, on three bars', () => {
 
   it('measures its edges and holes from the corner of the blank', () => {
     const [xs, ys] = outlinePlaces(seat);
-    expect(Math.max(...xs)).toBeCloseTo(seat.max[0] - seat.min[0], 6);
-    expect(Math.max(...ys)).toBeCloseTo(seat.max[1] - seat.min[1], 6);
+    const toldSides = [0, 1].map((axis) => Math.round(2 * ((seat.max[axis] ?? 0) - (seat.min[axis] ?? 0))) / 2);
+    expect([Math.max(...xs), Math.max(...ys)]).toEqual(toldSides);
     const [across, up] = holePlaces(seat);
     // Holes for pins are punched after wrapping; the round corners of the four notches are left.
     expect(punchedFlat(seat).length).toBe(4);
     for (const { at } of punchedFlat(seat)) {
       expect(across.some((x) => Math.abs(x - (at[0] - seat.min[0])) < 0.5)).toBe(true);
       expect(up.some((y) => Math.abs(y - (at[1] - seat.min[1])) < 0.5)).toBe(true);
+    }
+  });
+});
+
+describe('figures of a panel whose sides are alike', () => {
+  it.each(['small', 'standard', 'large'])('mirror each other as they are told: chest %s', (size) => {
+    for (const pattern of modelOf(itemNamed('chest'), size).patterns.filter(({ form }) => form === 'tray')) {
+      const [xs] = outlinePlaces(pattern);
+      const whole = Math.max(...xs);
+      expect(xs.filter((x) => x < whole).map((x) => whole - x).toSorted((a, b) => a - b)).toEqual(xs.filter((x) => x < whole));
     }
   });
 });

@@ -20,13 +20,16 @@ export type Coordinates = readonly [readonly number[], readonly number[]];
 const placesFrom = (values: readonly number[]): readonly number[] =>
   [...values].sort((a, b) => a - b).reduce<readonly number[]>((kept, value) => (told(value) === told(kept.at(-1) ?? -Infinity) ? kept : [...kept, value]), []);
 
+/** A place as its figure tells it: beyond the middle what is left to the far edge is rounded, so that figures of alike sides are alike. */
+const mirroring = (at: number, whole: number): number => (2 * at > whole ? told(whole) - told(whole - at) : told(at));
+
 /** The corner of the blank that all is measured from: the lower left one of the marked face, which is the lower right one when the panel is turned over. */
 const measuredFrom = ({ min, max }: Pattern, face: PanelFace): Vec2 => (face === 'marked' ? min : [max[0], min[1]]);
 
 /** From that corner, without nought. */
 function fromCorner(pattern: Pattern, points: Coordinates, face: PanelFace = 'marked'): Coordinates {
   const corner = measuredFrom(pattern, face);
-  const own = (axis: 0 | 1): readonly number[] => placesFrom(points[axis].map((at) => Math.abs(at - corner[axis]))).filter((at) => at > NEAR);
+  const own = (axis: 0 | 1): readonly number[] => placesFrom(points[axis].map((at) => mirroring(Math.abs(at - corner[axis]), pattern.max[axis] - pattern.min[axis]))).filter((at) => at > NEAR);
   return [own(0), own(1)];
 }
 

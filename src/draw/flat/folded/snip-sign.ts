@@ -7,12 +7,12 @@ import type { Sign } from './sign.ts';
 
 const size = 6;
 
-/** The corner that is snipped off every tab, and how long each of its legs is; nothing where no flap has a tab. */
+/** The corner that is snipped off every tab, how long both of its legs are; nothing where no flap has a tab. */
 export function snipSign({ flaps }: Pattern): Sign | undefined {
   const corners = [...new Set(flaps.map(({ corner }) => corner).filter((corner) => corner > 0))].sort((a, b) => a - b);
   if (corners.length === 0) return undefined;
   return (x, y) => corners.flatMap((corner, index) => {
-    const told = tell.mm(corner);
+    const told = tell.sides(corner, corner);
     const left = x + index * 40;
     return [
       area('panel', [[left, y], [left + size - 3, y], [left + size, y + 3], [left + size, y + size], [left, y + size]]),
