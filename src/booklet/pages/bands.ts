@@ -111,7 +111,8 @@ function stepBands(input: BookletInput, step: Step, over: number): readonly Band
   const [head, further] = [headOf(input, step, false), headOf(input, step, true)];
   const room = (taken: number): number => (pageRoom(input) - taken - stripOf(step, sheets[input.paper]).height - rowGap - 2 * bandPad - 0.5) / leastScale;
   // Where what is said in several languages leaves no room for a picture, the first page is left without one.
-  const pages = packPages(shown.map((of) => ({ of, height: pictureSize(input, of).height + rowGap })), room(further.parts), room(over + head.caption + head.parts));
+  // The white between pictures stays as wide when they are set smaller.
+  const pages = packPages(shown.map((of) => ({ of, height: pictureSize(input, of).height + rowGap / leastScale })), room(further.parts), room(over + head.caption + head.parts));
   return pages.map((page, index) => stepBand(input, step, page.map(({ of }) => of), index < pages.length - 1, index > 0));
 }
 
