@@ -46,11 +46,11 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const before = [...(isTurnedFirst ? [] : turns), ...[freedScene(model, step, solids) ?? []].flat()].map(capped);
   const closeUp = closeUpScene(model, step, solids);
   const papers = FORMATS[format];
-  const own = onBlocks.length === 0 ? papers[paper] : { ...papers[paper], height: Math.min(papers[paper].height, papers.underBlocks) };
+  const own = { ...papers[paper], height: onBlocks.length === 0 ? papers[paper].height : Math.min(papers[paper].height, papers.underBlocks), most: papers.most };
   if (closeUp !== null && before.length === 0) return [composeBeside(onBlocks, told, capped(closeUp), own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
   const entered = enteredJoints(model, step, rolled, solids);
   return [
-    composeAfter(onBlocks, before, told, { ...own, most: papers.most }, draw),
+    composeAfter(onBlocks, before, told, own, draw),
     ...(entered.length === 0 ? [] : [composeRow(entered, { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
     ...furtherPictures(givens, step, closeUp),
   ];

@@ -60,16 +60,25 @@ interface Arrangement {
  * A scene's picture after small ones: what is done before it. They stand beside it in a column, from above, or over a
  * wide drawing in a row, from the left; over all of it, in rows of their own, scenes that come before these; no higher than `most` together. As `composePicture`.
  */
-export function composeAfter(first: readonly Scene[], smalls: readonly Scene[], scene: Scene, { width, height, most }: Paper & { readonly most: number }, lineDrawing: LineDrawer): DrawnPicture {
-  const rows = rowsOf(first, width, lineDrawing);
-  const over = rows.reduce((sum, { room }) => sum + room.height + SMALL_GAP, 0);
-  const small = smalls.length === 0 ? 0 : SMALL.height + SMALL_GAP;
-  const paper: Paper = { width, height: Math.min(height, Math.max(LEAST, most - over - small)) };
-  return pictureFrom(underRows(rows, afterSmalls(smalls, scene, paper, first.length === 0, lineDrawing), lineDrawing));
+export function composeAfter(first: readonly Scene[], smalls: readonly Scene[], scene: Scene, paper: PaperUnder, lineDrawing: LineDrawer): DrawnPicture {
+  const rows = rowsOf(first, paper.width, lineDrawing);
+  const left = leftUnder(rows, smalls.length === 0 ? 0 : SMALL.height + SMALL_GAP, paper);
+  return pictureFrom(underRows(rows, afterSmalls(smalls, scene, left, first.length === 0, lineDrawing), lineDrawing));
+}
+
+/** Paper of a scene, and how high it may be with all that stands over it, mm. */
+export interface PaperUnder extends Paper {
+  readonly most: number;
 }
 
 /** A scene with pictures over it has so much height at least, mm of paper. */
-const LEAST = 60;
+const LEAST = 54;
+
+/** What is left of a scene's paper under rows of others. */
+function leftUnder(rows: readonly SceneRow[], small: number, { width, height, most }: PaperUnder): Paper {
+  const over = rows.reduce((sum, { room }) => sum + room.height + SMALL_GAP, small);
+  return { width, height: Math.min(height, Math.max(LEAST, most - over)) };
+}
 
 /** Marks on a paper, before they are a picture. */
 interface Sheet extends Pick<DrawnPicture, 'labels' | 'newPartShares' | 'enlargedShares'> {
@@ -85,7 +94,7 @@ const FIRST: Paper = { width: 110, height: 52 };
 const ALONE: Paper = { width: 140, height: 66 };
 
 /** A scene that is so much wider than it is high has a row of its own, so high at most. */
-const FLAT: { readonly from: number; readonly height: number } = { from: 4, height: 34 };
+const FLAT: { readonly from: number; readonly height: number } = { from: 4, height: 30 };
 
 /** Scenes that stand side by side, each in a room. */
 interface SceneRow {
@@ -149,8 +158,10 @@ function afterSmalls(smalls: readonly Scene[], scene: Scene, paper: Paper, isFir
 }
 
 /** A scene with what it hides or shows too small enlarged on its right, in a room of its own, and over both scenes that come before. As `composePicture`. */
-export const composeBeside = (first: readonly Scene[], scene: Scene, closeUp: Scene, paper: Paper, room: Paper, lineDrawing: LineDrawer): DrawnPicture =>
-  pictureFrom(underRows(rowsOf(first, paper.width, lineDrawing), beside(scene, closeUp, paper, room, lineDrawing), lineDrawing));
+export function composeBeside(first: readonly Scene[], scene: Scene, closeUp: Scene, paper: PaperUnder, room: Paper, lineDrawing: LineDrawer): DrawnPicture {
+  const rows = rowsOf(first, paper.width, lineDrawing);
+  return pictureFrom(underRows(rows, beside(scene, closeUp, leftUnder(rows, 0, paper), room, lineDrawing), lineDrawing));
+}
 
 function beside(scene: Scene, closeUp: Scene, paper: Paper, room: Paper, lineDrawing: LineDrawer): Sheet {
   const main = composed(scene, { width: paper.width - room.width - SMALL_GAP, height: paper.height }, lineDrawing);
