@@ -65,7 +65,7 @@ export const FORMATS: Readonly<Record<PageFormat, Papers>> = {
     deck: { width: COLUMN, height: 107 },
     whole: { width: COLUMN, height: 98 },
     underBlocks: 107,
-    most: 211,
+    most: 228,
     closeUp: { width: 62, height: 96 },
   },
   small: {

@@ -7,7 +7,7 @@ import { pageRoom } from './foot.tsx';
 import { marginParts } from './margin-parts.ts';
 import { narrowHead, type NarrowHead } from './narrow-head.ts';
 import { pictureSize } from './placed-picture.tsx';
-import { packPages } from './pack.ts';
+import { packPages, type Tall } from './pack.ts';
 import { sizeLineCount } from './part-sizes.ts';
 import { roundOf } from './round.ts';
 import { captionSize, lineHeight, sheets } from './sheet.ts';
@@ -113,8 +113,19 @@ function stepBands(input: BookletInput, step: Step, over: number): readonly Band
   // Where what is said in several languages leaves no room for a picture, the first page is left without one.
   // The white between pictures stays as wide when they are set smaller.
   const pages = packPages(shown.map((of) => ({ of, height: pictureSize(input, of).height + rowGap / leastScale })), room(further.parts), room(over + head.caption + head.parts));
-  return pages.map((page, index) => stepBand(input, step, page.map(({ of }) => of), index < pages.length - 1, index > 0));
+  return lastBalanced(pages).map((page, index) => stepBand(input, step, page.map(({ of }) => of), index < pages.length - 1, index > 0));
 }
+
+/** Pictures on pages, of which the last is not left with little while the one before it is full: as many move on as keep that the higher. */
+function lastBalanced<Some extends Tall>(pages: readonly (readonly Some[])[]): readonly (readonly Some[])[] {
+  const [before, last] = [pages.at(-2), pages.at(-1)];
+  const moved = before?.at(-1);
+  if (before === undefined || last === undefined || moved === undefined) return pages;
+  const [left, taken] = [before.slice(0, -1), [moved, ...last]];
+  return heightOf(left) < heightOf(taken) ? pages : lastBalanced([...pages.slice(0, -2), left, taken]);
+}
+
+const heightOf = (page: readonly Tall[]): number => page.reduce((sum, { height }) => sum + height, 0);
 
 function stepBand(input: BookletInput, step: Step, shown: readonly PictureOf[], goesOn: boolean, comes: boolean): Band {
   const { narrow, leastScale } = sheets[input.paper];
