@@ -111,6 +111,8 @@ export type ToolSizes = Partial<Readonly<Record<Tool, readonly number[]>>>;
 /** All that is known of a kind of work but for its pictures. What is left out does not hold of it. */
 export interface WorkFacts {
   readonly tools: readonly Tool[];
+  /** Tools that it does not take, by what it is done on; none when left out. */
+  readonly without?: (detail: StepDetail) => readonly Tool[];
   readonly people: 1 | 2;
   readonly cautions: readonly Caution[];
   /** None where there is nothing to be done wrong that one could see. */

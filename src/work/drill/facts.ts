@@ -3,6 +3,8 @@ import { doing, firm, pair, work } from '../rules.ts';
 /** Holes for pins, through sleeves and posts or through a flat panel and its tubes. */
 export const facts = work({
   tools: ['tape', 'pencil', 'drill'],
+  // The panel's holes lead the bit.
+  without: ({ on }) => (on === 'plate' ? ['tape', 'pencil'] : []),
   people: 2,
   cautions: ['eyes', 'dust'],
   check: pair('hole-straight'),
