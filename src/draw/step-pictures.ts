@@ -84,10 +84,10 @@ function furtherPictures(givens: StepGivens, step: Step, closeUp: Scene | null):
   ];
 }
 
-/** The joints that come for the first time: which of their openings let a tube through and in which it ends; and their studs, where the item has cords. */
+/** The joints that come for the first time: which of their openings let a tube through and in which it ends; what their studs are for. */
 function jointGuides({ model, plan, solids, draw }: StepGivens, step: Step): readonly DrawnPicture[] {
   const hasCord = model.parts.some(({ kind }) => kind === 'cable');
-  return newJoints(model, plan, step, solids).map(({ joint, bodies, view, places }) => composeJointGuide(bodies, view, places.filter(({ port }) => hasCord || port.is !== 'stud'), { joint, tube: model.kit.tube.outsideDiameter }, draw));
+  return newJoints(model, plan, step, solids).map(({ joint, bodies, view, places }) => composeJointGuide(bodies, view, places, { joint, tube: model.kit.tube.outsideDiameter, hasCord }, draw));
 }
 
 /** What is drawn flat beside a step, or beside the first one of its kind of work. */
