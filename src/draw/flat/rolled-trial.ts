@@ -9,7 +9,7 @@ import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
 import { dented, dentOf, wheelMarks } from './dent.ts';
 import type { Skinned } from './hole-marks.ts';
-import { crossMark, onwards, passed, TRIAL, tickMark } from './trial.ts';
+import { crossMark, onwards, passed, TRIAL, tickMark, triedAnew } from './trial.ts';
 import { wasteMarks, type CutOut } from './waste.ts';
 
 /** Half of a section's width, and how high the wheel is drawn over its point, mm of paper. */
@@ -20,7 +20,7 @@ const THICK = 9;
 /** A rule: its width and length, mm of paper. */
 const RULE = { wide: 4.5, long: 13 } as const;
 
-/** First on waste: rolled lightly, then home; as deep as it is to be when a rule is held at its end, then the panel; too shallow; the skin torn. */
+/** First on waste: rolled lightly, then home; as deep as it is to be when a rule is held at its end, then the panel; too shallow, and rolled again; the skin torn, and tried anew. */
 export const rolledTrial = (panel: CutOut & Skinned, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: TRIAL.high }, rolledMarks(panel, width));
 
 /** The marks of the picture, for the tests. */
@@ -29,7 +29,7 @@ export function rolledMarks(panel: CutOut & Skinned, width: number): readonly Ma
   const face = TRIAL.section - THICK / 2;
   const deep = dentOf(panel);
   const at = (share: number): Vec2 => [width * share, face];
-  const [light, home, well, shallow, torn] = [at(0.297), at(0.473), at(0.697), at(0.824), at(0.943)];
+  const [light, home, well, shallow, torn] = [at(0.285), at(0.445), at(0.635), at(0.76), at(0.89)];
   const dent = (place: Vec2, how: number): readonly Mark[] => dented(panel, { at: place, scale, half: HALF, dents: [0], deep: how });
   const [right, line0] = [TRIAL.waste.x + TRIAL.waste.width, TRIAL.line];
   return [
@@ -38,9 +38,9 @@ export function rolledMarks(panel: CutOut & Skinned, width: number): readonly Ma
     ...onwards([light[0] + HALF + 1, TRIAL.section]), ...dent(home, deep), ...wheelMarks([home[0], face + deep * scale], WHEEL + 1, 'home'),
     ...onwards([home[0] + HALF + 1, TRIAL.section]), ...dent(well, deep), ...ruleMarks([well[0], face + deep * scale], scale),
     ...linearDimension({ axis: 'y', told: tell.mm(deep), ends: [face + deep * scale, face], line: well[0] - HALF - 2.5, feature: [well[0], well[0] - HALF], cap: capHeights.step, upright: true }),
-    ...tickMark([well[0] - 16, TRIAL.verdict]), ...passed([well[0] - 11, TRIAL.verdict], panel),
-    ...dent(shallow, deep / 4), ...crossMark([shallow[0], TRIAL.verdict]),
-    ...dent(torn, deep), ...tear([torn[0], face + deep * scale], scale), ...crossMark([torn[0], TRIAL.verdict]),
+    ...tickMark([well[0] - 20, TRIAL.verdict]), ...passed([well[0] - 15, TRIAL.verdict], panel),
+    ...dent(shallow, deep / 4), ...crossMark([shallow[0] - 8, TRIAL.verdict]), ...onwards([shallow[0] - 5, TRIAL.verdict]), ...wheelMarks([shallow[0] + 9.5, TRIAL.verdict + 5], WHEEL - 4, 'home'),
+    ...dent(torn, deep), ...tear([torn[0], face + deep * scale], scale), ...crossMark([torn[0] - 6, TRIAL.verdict]), ...triedAnew([torn[0] - 3, TRIAL.verdict]),
   ];
 }
 

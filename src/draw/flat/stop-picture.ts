@@ -6,6 +6,7 @@ import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
+import { ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { pencil } from './pencil.ts';
@@ -30,19 +31,64 @@ const TAPE = { high: 6, out: 1.4 } as const;
 const ROLL = { radius: 6, core: 2.6, away: 16 } as const;
 const cap = capHeights.step;
 
-/** How a tool gets its stop: measured from its tip and marked, or laid between two off-cuts; then tape is wound round. */
-export const stopPicture = (stop: ToolStop, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, stopMarks(stop, width));
+/** Height of the row that shows a knife between its strips from the side, mm of paper. */
+const SIDE = 58;
+
+/** How a tool gets its stop: measured from its tip and marked, or laid between two off-cuts; then tape is wound round. A punch pulled out again with its core; a knife at work, from the side. */
+export const stopPicture = (stop: ToolStop, { width }: Pick<Paper, 'width'>): DrawnPicture =>
+  toPicture({ width, height: HIGH + (stop.tool === 'knife' ? SIDE : 0) }, stopMarks(stop, width));
 
 /** The marks of the picture, for the tests. */
 export function stopMarks(stop: ToolStop, width: number): readonly Mark[] {
   const { tool, depth } = stop;
-  const [first, second] = tool === 'knife' ? [width * 0.52, width * 0.785] : [width * 0.24, width * 0.66];
+  const [first, second] = tool === 'knife' ? [width * 0.52, width * 0.785] : [width * 0.14, width * 0.44];
   const level = TIP - STOP;
   const between = (first + second) / 2 - (tool === 'knife' ? -1 : 4);
   return [
     ...(stop.tool === 'knife' ? stripsCut(stop.from) : []), ...tools[tool](first), ...measured[tool](first, level, depth),
     line(pens.motion, [between - 4, HIGH / 2], [between + 2, HIGH / 2]), arrowhead([between + 6, HIGH / 2], [1, 0], 4),
     ...tools[tool](second), ...wound[tool](second, level),
+    ...(tool === 'knife' ? besideStrip([width / 2, HIGH], depth) : pulledOut(width * 0.84)),
+  ];
+}
+
+/** A panel that was punched, mm of paper: half its width, its thickness, and how deep the hole is; and how far the punch is over it. */
+const PUNCHED = { half: 17, thick: 11, deep: 8.5, over: 7 } as const;
+
+/** The punch pulled out of its hole with the core in it: the hole is empty to its bottom. */
+function pulledOut(x: number): readonly Mark[] {
+  const [face, tip] = [TIP - PUNCHED.thick, TIP - PUNCHED.thick - PUNCHED.over];
+  const core = cornersOf({ x: x - HALF.punch + 1.2, y: tip - PUNCHED.deep, width: 2 * HALF.punch - 2.4, height: PUNCHED.deep });
+  const hole = cornersOf({ x: x - HALF.punch, y: face, width: 2 * HALF.punch, height: PUNCHED.deep });
+  return [
+    line(pens.motion, [x - PUNCHED.half - 10, HIGH / 2], [x - PUNCHED.half - 6, HIGH / 2]), arrowhead([x - PUNCHED.half - 2, HIGH / 2], [1, 0], 4),
+    ...cutFace(cornersOf({ x: x - PUNCHED.half, y: face, width: 2 * PUNCHED.half, height: PUNCHED.thick })), area('white', hole), line(pens.cut, [x - HALF.punch, face], [x - HALF.punch, face + PUNCHED.deep], [x + HALF.punch, face + PUNCHED.deep], [x + HALF.punch, face]),
+    ...shaft(cornersOf({ x: x - HALF.punch, y: UP, width: 2 * HALF.punch, height: tip - UP })), ...cutFace(core),
+    line(pens.motion, [x + HALF.punch + 6, face - 3], [x + HALF.punch + 6, face - 11]), arrowhead([x + HALF.punch + 6, face - 14], [0, -1], 3.5),
+    ...ticked([x + PUNCHED.half + 4, TIP - 2]),
+  ];
+}
+
+/** mm of paper for one mm of the strip from the side; the panel under it, and how far the knife reaches over the strip, mm of paper. */
+const FROM_SIDE = { scale: 0.66, panel: 8, up: 11, blade: 6, handle: 9, tape: 8 } as const;
+
+/** A strip with the knife behind it from the side, standing on the panel: its long side along the cut, the tip as deep as is told; and the way it goes. */
+function besideStrip([x, top]: Vec2, depth: number): readonly Mark[] {
+  const [long, high, deep] = [STRIP.long, STRIP.high, depth].map((each) => each * FROM_SIDE.scale) as [number, number, number];
+  const [up, face] = [top + FROM_SIDE.up, top + FROM_SIDE.up + high];
+  const [left, right] = [x - long / 2, x + long / 2];
+  const tip = face + deep;
+  const blade: readonly Vec2[] = [[x - FROM_SIDE.blade / 2, face], [x + FROM_SIDE.blade / 2, face], [x + FROM_SIDE.blade / 2, tip - 1], [x - FROM_SIDE.blade / 2, tip]];
+  return [
+    ...shaft(cornersOf({ x: x - FROM_SIDE.handle / 2, y: top + 1, width: FROM_SIDE.handle, height: FROM_SIDE.up })),
+    ...shaft(cornersOf({ x: left, y: up, width: long, height: high })),
+    area('ink', cornersOf({ x: x - FROM_SIDE.tape / 2, y: up, width: FROM_SIDE.tape, height: high })),
+    ...cutFace(cornersOf({ x: left - 16, y: face, width: long + 32, height: FROM_SIDE.panel })), ...shaft(blade),
+    ...linearDimension({ axis: 'x', told: tell.mm(STRIP.long), ends: [left, right], line: face + FROM_SIDE.panel + 7, feature: face + FROM_SIDE.panel, cap }),
+    ...linearDimension({ axis: 'y', told: tell.mm(STRIP.high), ends: [face, up], line: right + 5 + toldWidth(tell.mm(STRIP.high), cap, 400), feature: right, cap, upright: true }),
+    ...linearDimension({ axis: 'y', told: tell.mm(depth), ends: [tip, face], line: left - 20, feature: left - 16, cap, upright: true }),
+    line(pens.dimension, [left - 22, tip], [x - FROM_SIDE.blade / 2, tip]),
+    line(pens.motion, [left - 6, up + high / 2], [left - 18, up + high / 2]), arrowhead([left - 22, up + high / 2], [-1, 0], 4),
   ];
 }
 

@@ -4,6 +4,7 @@ import type { SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound, type Box } from './extent.ts';
 import type { Slide } from './on-the-way.ts';
+import { restsOn } from './resting.ts';
 import type { StageHand } from './stage.ts';
 
 /** A block that holds work. */
@@ -148,19 +149,30 @@ function underBar(hand: StageHand, step: Step, { bodies, bench, holds }: Work, o
   ];
 }
 
-/** Under what hangs over the bench: at both ends of what is lowest, or in the middle of what is short, as near to the middle of its depth as there is room. */
+/**
+ * Under what hangs over the bench: as near to both ends of what is lowest as it rests on them there, or to the middle of what is
+ * short, and as near to the middle of its depth as there is room.
+ */
 function under({ bodies, bench, holds, isFree }: Work): readonly Block[] {
   const { min, max } = lowerEdge(bodies);
-  const isShort = max[0] - min[0] <= SHORT * BLOCK.along;
-  const depth = (max[1] - min[1] - BLOCK.across) / 2;
-  const aside = [0, ...Array.from({ length: Math.max(0, Math.floor(depth / ROUND)) }, (_, index) => ROUND * (index + 1)).flatMap((off) => [off, -off])];
-  const places = isShort ? [(min[0] + max[0]) / 2] : [min[0] + BLOCK.along / 2, max[0] - BLOCK.along / 2];
-  return places.flatMap((x, index): readonly Block[] => {
-    const out: Vec3 = isShort ? [0, -1, 0] : [index === 0 ? -1 : 1, 0, 0];
-    const tried = aside.map((off): Block => ({ ...blockAt(0, BLOCK.along, min[2] - bench, [x, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, seenAlong: isShort ? 1 : 0, holds }));
-    return tried.filter((block) => isFree(boxOfBlock(block))).concat(tried).slice(0, 1);
+  const [isShort, middle] = [max[0] - min[0] <= SHORT * BLOCK.along, (min[0] + max[0]) / 2];
+  const depth = Math.max(0, (max[1] - min[1] - BLOCK.across) / 2);
+  const aside = [0, ...steps(depth).flatMap((off) => [off, -off])];
+  const places = isShort ? [0] : [-1, 1];
+  return places.flatMap((end): readonly Block[] => {
+    const outermost = end === 0 ? middle : middle + end * ((max[0] - min[0] - BLOCK.along) / 2);
+    const inwards = end === 0 ? [0] : [0, ...steps(Math.abs(outermost - middle))];
+    const out: Vec3 = end === 0 ? [0, -1, 0] : [end, 0, 0];
+    const tried = inwards.flatMap((inward) => aside.map((off): Block => ({
+      ...blockAt(0, BLOCK.along, min[2] - bench, [outermost - end * inward, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, seenAlong: isShort ? 1 : 0, holds,
+    })));
+    const free = tried.filter((block) => isFree(boxOfBlock(block)));
+    return [...free.filter((block) => restsOn(bodies, boxOfBlock(block))).slice(0, 1), ...free, ...tried].slice(0, 1);
   });
 }
+
+/** Round distances up to one, mm. */
+const steps = (upTo: number): readonly number[] => Array.from({ length: Math.floor(upTo / ROUND) }, (_, index) => ROUND * (index + 1));
 
 /** The box round what of some bodies is lowest. */
 function lowerEdge(bodies: readonly SceneBody[]): Box {

@@ -3,8 +3,10 @@ import { tell } from '../../../scene/index.ts';
 import { atMost, atMostWidth } from '../../kit/at-most.ts';
 import { cornersOf } from '../../kit/geometry.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../../kit/marks.ts';
+import { area, arrowhead, circle, figure, line, outline, ringedNumeral, toldWidth, type Mark } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
+import { crossed } from '../../kit/right-wrong.ts';
+import { FRAMES } from './frames.ts';
 import type { Frame } from './knots.ts';
 import { drawnStrand, gapUnder, moves, smooth, stands, wideOf } from './rope.ts';
 
@@ -44,8 +46,14 @@ export const hungMass = ({ mass, most, count }: Test): Frame => ([x, y]) => {
     ...turns(low), ...bottle([low[0], low[1] + 8]),
     figure(tell.volume(mass), [low[0] - 7 - toldWidth(tell.volume(mass), cap, 700) / 2, low[1] + 25], cap, 700), figure(tell.mass(mass), [low[0] - 7 - toldWidth(tell.mass(mass), cap, 700) / 2, low[1] + 31], cap, 700),
     figure(tell.times(count), [right[0] - 2, low[1] + 29], capHeights.count, 700),
+    ...again([top[0] + 12, low[1] + 18]),
   ];
 };
+
+/** Where it gives way more: its end is tied again, from the move round the lower peg on. */
+const again = ([x, y]: Vec2): readonly Mark[] => [
+  ...crossed([x, y]), line(pens.motion, [x + 3.4, y], [x + 5, y]), arrowhead([x + 8, y], [1, 0], 3), ringedNumeral(tell.number(FRAMES.around), [x + 13, y], capHeights.order, pens.edge),
+];
 
 /** An upright dimension line between two heights, its heads outside where there is no room. */
 const upright = (x: number, from: number, to: number): readonly Mark[] => [line(pens.dimension, [x, from], [x, to]), arrowhead([x, from], [0, -1]), arrowhead([x, to], [0, 1])];
