@@ -180,12 +180,17 @@ function frameMarks(frame: FoldFrame, view: Fit, { tube, pin }: Hardware, around
   ];
 }
 
+/** White between the head of a way and the end that has gone it, mm of paper. */
+const SHORT_OF = 5;
+
 /** The free end's way as an arrow that stops short of the end, so that the head stands clear of the panel. */
 function wayMarks(way: readonly Vec2[]): readonly Mark[] {
-  const tip = way.at(-2);
-  const before = way.at(-3);
-  if (!tip || !before) return [];
-  return [line(pens.edge, ...way.slice(0, -2)), arrowhead(tip, [tip[0] - before[0], tip[1] - before[1]], 3)];
+  const end = way.at(-1);
+  if (end === undefined) return [];
+  const clear = way.filter(([x, y], index) => index < way.length - 1 && Math.hypot(x - end[0], y - end[1]) > SHORT_OF);
+  const [before, tip] = clear.slice(-2);
+  if (tip === undefined || before === undefined) return [];
+  return [line(pens.edge, ...clear), arrowhead(tip, [tip[0] - before[0], tip[1] - before[1]], 3)];
 }
 
 /** The pin through tab and panel, head on the tab, and an arrow down on it. */
