@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../../model/index.ts';
+import { dropStraight } from '../../lines/polyline.ts';
 import type { Colour } from '../../kit/colours.ts';
 import { area, arrowhead, line, outline, type Mark } from '../../kit/marks.ts';
 import { pens, type Pen } from '../../kit/pens.ts';
@@ -34,16 +35,20 @@ const stroke = (width: number, colour: Colour): Pen => ({ ...pens.motion, width,
 export function drawnStrand(strand: Strand, { way } = strand): readonly Mark[] {
   const wide = wideOf(strand);
   return [
-    line(stroke(wide, 'ink'), ...strand.way), line(stroke(wide - 2 * EDGE, strand.does === 'moves' ? 'fresh' : 'white'), ...way),
-    ...(strand.cords === 'two' ? [line(stroke(BETWEEN + 2 * EDGE, 'ink'), ...way), line(stroke(BETWEEN, 'white'), ...way)] : []),
+    line(stroke(wide, 'ink'), ...bends(strand.way)), line(stroke(wide - 2 * EDGE, strand.does === 'moves' ? 'fresh' : 'white'), ...bends(way)),
+    ...(strand.cords === 'two' ? [line(stroke(BETWEEN + 2 * EDGE, 'ink'), ...bends(way)), line(stroke(BETWEEN, 'white'), ...bends(way))] : []),
   ];
 }
 
 /** The white under a strand where it goes over another. */
-export const gapUnder = (strand: Strand): Mark => line({ ...stroke(wideOf(strand) + 2 * GAP, 'white'), name: 'gap' }, ...strand.way);
+export const gapUnder = (strand: Strand): Mark => line({ ...stroke(wideOf(strand) + 2 * GAP, 'white'), name: 'gap' }, ...bends(strand.way));
+
+/** A way without the points that nobody sees: nearer than this to a straight line, mm of paper. */
+const UNSEEN = 0.08;
+const bends = (way: readonly Vec2[]): readonly Vec2[] => dropStraight(way, false, UNSEEN);
 
 /** A thin cord, as in drawings of whole cables. */
-export const thinCord = (...way: readonly Vec2[]): readonly Mark[] => [line(stroke(1.7, 'ink'), ...way), line(stroke(1, 'white'), ...way)];
+export const thinCord = (...way: readonly Vec2[]): readonly Mark[] => [line(stroke(1.7, 'ink'), ...bends(way)), line(stroke(1, 'white'), ...bends(way))];
 
 /** The end of a cord: the face that it is cut to, seen aslant. */
 export function cutEnd([x, y]: Vec2, [dx, dy]: Vec2): readonly Mark[] {
