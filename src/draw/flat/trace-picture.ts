@@ -143,6 +143,8 @@ function stackMarks(piece: Traced, count: number, [left, y]: Vec2): readonly Mar
   const [xs, ys] = piece.places.map((each, axis) => each.map((at) => ({ at, share: at / piece.sides[axis === 0 ? 0 : 1] })));
   const outer = (all: readonly { readonly at: number; readonly share: number }[]) => all.filter((_, index) => index === 0 || index === all.length - 1);
   const beside = left + width + slant + 3;
+  const ahead = outer(xs ?? []);
+  const middles = spread(ahead.map(({ share }, index) => front(share, low)[0] + (ahead.length > 1 && index === 1 ? 2 : -1)), ahead.map(({ at }, index) => (toldWidth(tell.mm(at), cap, 400) + toldWidth(tell.mm(ahead[index - 1]?.at ?? at), cap, 400)) / 2 + 1));
   const right = outer(ys ?? []).toSorted((one, other) => other.share - one.share);
   const levels = spread(right.map(({ share }) => side(share, low)[1]), right.map(() => cap + 1));
   return [
@@ -150,7 +152,7 @@ function stackMarks(piece: Traced, count: number, [left, y]: Vec2): readonly Mar
     numbered(1, [left + (width + slant) / 2, top - height / 2]),
     ...(xs ?? []).flatMap(({ share }) => [line(pen, front(share, top), front(share, low)), line(pen, front(share, top), [front(share, top)[0] + slant * 0.16, top - height * 0.16])]),
     ...(ys ?? []).flatMap(({ share }) => [line(pen, side(share, top), side(share, low)), line(pen, side(share, top), [side(share, top)[0] - 3, side(share, top)[1]])]),
-    ...outer(xs ?? []).map(({ at, share }, index, all) => told(at, [front(share, low)[0] + (all.length > 1 && index === 1 ? 2 : -1), low + 2.5 + cap / 2])),
+    ...ahead.map(({ at }, index) => told(at, [middles[index] ?? 0, low + 2.5 + cap / 2])),
     ...right.flatMap(({ at, share }, index) => {
       const level = levels[index] ?? 0;
       return [line(pens.dimension, side(share, low), [beside - 1, level]), told(at, [beside + toldWidth(tell.mm(at), cap, 400) / 2, level])];
