@@ -3,9 +3,10 @@ import type { Step } from '../plan/index.ts';
 import { blindEnds } from './kit/blind-ends.ts';
 import { turnedBy } from './kit/directions.ts';
 import { nearestOf } from './kit/nearest.ts';
+import { partsShown } from './kit/parts-shown.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
-import { partsShown, type Rolled } from './rolled/history.ts';
+import type { Rolled } from './rolled/history.ts';
 import { kindsOf } from './rolled/rolled-scenes.ts';
 import type { Mark, Scene, SceneBody } from './types.ts';
 

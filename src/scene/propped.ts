@@ -5,6 +5,7 @@ import { turnedBy } from './kit/directions.ts';
 import { boxRound, type Box } from './kit/extent.ts';
 import type { Slide } from './kit/on-the-way.ts';
 import { levelScene } from './kit/level.ts';
+import { partsShown } from './kit/parts-shown.ts';
 import { blockBody, halfOut, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
@@ -53,7 +54,7 @@ export function unproppedScene(model: Model, plan: Plan, step: Step, solids: Sol
   const before = stepBefore(plan, step);
   if (before === undefined || before.props.length === 0 || isPropped(before, step)) return null;
   const hand = stageHand(model, before, solids);
-  return leavingScene(`unpropped:${step.number}`, hand, shownIn(before).map((id) => hand.body(id, 'present')), namedBlocks(hand, before).filter(({ leavesEarly }) => !leavesEarly));
+  return leavingScene(`unpropped:${step.number}`, hand, partsShown(before).map((id) => hand.body(id, 'present')), namedBlocks(hand, before).filter(({ leavesEarly }) => !leavesEarly));
 }
 
 /** Whether the blocks of a step are pushed to work that lies or stands there, after it has been turned. */
@@ -153,10 +154,6 @@ const atItsBeginning = (step: Step): Step => ({
     return fold?.kind === 'fold' ? { ...flap, stage: fold.from } : flap;
   }),
 });
-
-/** All that is there when a step is done. */
-const shownIn = ({ present, newParts, motions }: Step): readonly string[] =>
-  [...new Set([...present, ...newParts.flatMap(({ ids }) => ids), ...motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []))])];
 
 function doBlocksCome(plan: Plan, step: Step): boolean {
   const before = stepBefore(plan, step);

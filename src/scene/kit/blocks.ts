@@ -167,7 +167,7 @@ function under({ bodies, bench, holds, isFree }: Work): readonly Block[] {
       ...blockAt(0, BLOCK.along, min[2] - bench, [outermost - end * inward, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, seenAlong: isShort ? 1 : 0, holds,
     })));
     const free = tried.filter((block) => isFree(boxOfBlock(block)));
-    return [...free.filter((block) => restsOn(bodies, boxOfBlock(block))).slice(0, 1), ...free, ...tried].slice(0, 1);
+    return [free.find((block) => restsOn(bodies, boxOfBlock(block))) ?? free[0] ?? tried[0] ?? []].flat();
   });
 }
 

@@ -6,6 +6,7 @@ import { barMarks, halfOf } from './bar-marks.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound } from './extent.ts';
 import { nearestOf } from './nearest.ts';
+import { partsShown } from './parts-shown.ts';
 import { sleeveEnds } from './sleeve-ends.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { homeName, type StepGivens } from './work-scene.ts';
@@ -31,7 +32,7 @@ export function homeOnBars({ model, step, solids }: StepGivens): Scene | null {
   const way = turnedBy(hand.pose(bar), [1, 0, 0]);
   const view = besideBar(way);
   if (view === null) return null;
-  const shown = [...new Set([...step.present, ...step.newParts.flatMap(({ ids }) => ids), ...slides.flatMap(({ parts }) => parts)])];
+  const shown = partsShown(step);
   const moved = new Set(slides.flatMap(({ parts }) => parts));
   const bars = [...new Set(model.connections.flatMap((each) => (each.is === 'sleeve' && shown.includes(each.bar) && shown.includes(each.joint) ? [each.bar] : [])))];
   const bodies = [...shown.map((id) => hand.body(id, moved.has(id) ? 'new' : 'present')), ...bars.flatMap((id) => barMarks({ model, hand, offsets: new Map() }, id))];

@@ -1,9 +1,9 @@
-import { moved, plus, times, type Vec3 } from '../../model/index.ts';
+import { moved, type Vec3 } from '../../model/index.ts';
 import { tell } from '../told.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
 import { boxOfBlock, level, type Level } from './blocks.ts';
 import { boxRound, type Box } from './extent.ts';
-import { blockBody, type NamedBlock } from './props.ts';
+import { blockBody, outOf, type NamedBlock } from './props.ts';
 import type { StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
 
@@ -54,10 +54,9 @@ function heightMarks(blocks: readonly NamedBlock[], box: Box, across: Level, wid
   if (first === undefined) return [];
   const { min, max } = boxOfBlock(first.block);
   const edge = (high: number): Vec3 => level(across, (first.side < 0 ? min : max)[across], min[across === 0 ? 1 : 0], high);
-  const middle = [0, 1, 2].map((axis) => ((min[axis] ?? 0) + (max[axis] ?? 0)) / 2) as unknown as Vec3;
   return [
     { mark: 'length', from: edge(min[2]), to: edge(max[2]), away: level(across, first.side * (first.inwards + OFF * wide), 0), told: tell.mm(Math.round(max[2] - min[2])) },
-    { mark: 'label', at: middle, told: tell.times(blocks.length) },
+    { mark: 'label', at: outOf(first.block, 0), told: tell.times(blocks.length) },
   ];
 }
 
@@ -74,6 +73,6 @@ function fromEnds(hand: StageHand, blocks: readonly NamedBlock[], across: Level,
   const [bar, own] = [boxRound(inner.holds.map((id) => hand.body(id, 'present'))), boxOfBlock(inner)];
   const [low, high] = [own.min[across] - bar.min[across], bar.max[across] - own.max[across]];
   const [from, to] = low < high ? [bar.min[across], own.min[across]] : [own.max[across], bar.max[across]];
-  const at = (place: number): Vec3 => plus(times(own.min, 0), [across === 0 ? place : own.min[0], across === 0 ? own.min[1] : place, bar.min[2]]);
+  const at = (place: number): Vec3 => level(across, place, own.min[across === 0 ? 1 : 0], bar.min[2]);
   return to - from < AT_END ? [] : [{ mark: 'length', from: at(from), to: at(to), away: [0, 0, -OFF * wide], told: tell.mm(Math.round(to - from)) }];
 }

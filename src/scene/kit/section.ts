@@ -1,5 +1,6 @@
 import type { Scene, View } from '../types.ts';
 import { boxRound } from './extent.ts';
+import { partsShown } from './parts-shown.ts';
 import { stageHand } from './stage.ts';
 import { homeName, type StepGivens } from './work-scene.ts';
 
@@ -12,6 +13,5 @@ export function homeInSection({ model, step, solids }: StepGivens): Scene {
   const moving = new Set(step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : [])));
   const { min, max } = boxRound([...moving].map((id) => hand.body(id, 'new')));
   const plane = { at: [(min[0] + max[0]) / 2, min[1], min[2]] as const, towardsEye: FROM_RIGHT.towardsEye };
-  const shown = [...new Set([...step.present, ...step.newParts.flatMap(({ ids }) => ids), ...moving])];
-  return { id: homeName(step), view: FROM_RIGHT, marks: [], bodies: shown.flatMap((id) => hand.bodyBehind(id, moving.has(id) ? 'new' : 'present', plane) ?? []) };
+  return { id: homeName(step), view: FROM_RIGHT, marks: [], bodies: partsShown(step).flatMap((id) => hand.bodyBehind(id, moving.has(id) ? 'new' : 'present', plane) ?? []) };
 }

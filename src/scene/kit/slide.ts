@@ -10,6 +10,7 @@ import { nearestOf } from './nearest.ts';
 import type { Slide } from './on-the-way.ts';
 import { panelLines } from './panel-lines.ts';
 import { panelSign } from './panel-sign.ts';
+import { partsShown } from './parts-shown.ts';
 import { seenThrough } from './seen-through.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
@@ -40,6 +41,8 @@ export interface SlideTelling {
   /** What else is shown and pointed out. */
   readonly bodies?: (sliding: Sliding) => readonly SceneBody[];
   readonly marks?: (sliding: Sliding) => readonly Mark[];
+  /** How the work stands when it has slid home, where that is read better from a side. */
+  readonly home?: WorkScene['home'];
 }
 
 /** Drawn off by so many mm, or by the whole way where that is shorter. */
@@ -49,6 +52,7 @@ export const atMost = (off: number) => (way: number): number => Math.min(way, of
 export const slideWork = (telling: SlideTelling): WorkScene => ({
   scene: (givens) => slideScene(telling, givens, (slide) => telling.drawnOff(lengthOf(slide.by), givens.step)),
   moment: (givens, done) => slideScene(telling, givens, (slide) => lengthOf(slide.by) * (1 - done)),
+  ...(telling.home === undefined ? {} : { home: telling.home }),
 });
 
 const wayOf = (step: Step, slide: Slide): Vec3 => turnedBy(step.standing.pose, slide.by);
@@ -70,7 +74,7 @@ function slideScene(telling: SlideTelling, { model, step, solids }: StepGivens, 
   const fresh = step.newParts.flatMap((group) => group.ids);
   const moving = slides.flatMap((slide) => slide.parts);
   const sliding: Sliding = { model, step, hand, offsets, fresh, moving };
-  const shown = [...new Set([...step.present, ...fresh, ...moving])];
+  const shown = partsShown(step);
   const isNew = (id: string): boolean => fresh.includes(id) || moving.includes(id);
   const mouths = slides.map((slide) => mouthsOf({ hand, slide, way: unit(wayOf(step, slide)), off: offOf(slide) }));
   const joined = new Set(slides.flatMap(({ closes }) => closes.flatMap((each) => (each.is === 'pin' ? each.holds : []))));

@@ -2,6 +2,7 @@ import { chained, dot, standstill, undone, type Model, type Pose, type Vec3 } fr
 import { afterTurn, type Plan, type Step } from '../../plan/index.ts';
 import { turnedBy } from '../kit/directions.ts';
 import { motionsOnto } from './copies.ts';
+import { partsShown } from '../kit/parts-shown.ts';
 
 /** Work that a step shows another way round than it was shown last. */
 export interface Rolled {
@@ -33,10 +34,6 @@ export function rolledSteps(model: Model, plan: Plan): ReadonlyMap<number, reado
   });
   return rolled;
 }
-
-/** All parts that a step's picture shows. */
-export const partsShown = ({ present, newParts, motions }: Step): readonly string[] =>
-  [...new Set([...present, ...newParts.flatMap(({ ids }) => ids), ...motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []))])];
 
 /** How the work lies when a step is done. */
 function turnedBySteps({ standing, motions }: Step): Pose {

@@ -8,12 +8,13 @@ const drawnOff = (way: number): number => way * OFF_SHARE;
 const COUNT_SHARE = 0.4;
 
 /** Posts with their pencil marks, and pale, with their rings, how far their feet will stand out of the joint that the mark of this step is for. */
-export const scene: WorkScene = { home: homeOnBars, ...slideWork({
+export const scene: WorkScene = slideWork({
+  home: homeOnBars,
   drawnOff,
   countPlace: (part) => [halfOf(part) * COUNT_SHARE, 0, 0],
   bodies: (sliding) => [...sliding.fresh.flatMap((id) => barMarks(sliding, id)), ...sliding.fresh.flatMap((id) => footStub(sliding, id))],
   marks: (sliding) => footMark(sliding, sliding.fresh),
-}) };
+});
 
 /** White between a post and its pale foot, mm. */
 const WHITE = 2;

@@ -2,7 +2,7 @@ import { placed, plus } from '../../model/index.ts';
 import { atMost, homeInSection, nearestOf, slideWork, type Mark, type Sliding, type WorkScene } from '../../scene/kit/index.ts';
 
 /** So far off that the box is seen to go inside the bars; an arrow to the two of them that are nearest. */
-export const scene: WorkScene = { ...slideWork({ drawnOff: atMost(260), marks: toBars }), home: homeInSection };
+export const scene: WorkScene = slideWork({ drawnOff: atMost(260), marks: toBars, home: homeInSection });
 
 function toBars({ model, hand, step, moving, offsets }: Sliding): readonly Mark[] {
   const there = new Set([...step.present, ...moving]);

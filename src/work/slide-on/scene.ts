@@ -1,9 +1,11 @@
 import { placed, type Vec3 } from '../../model/index.ts';
-import { atMost, homeOnBars, barMarks, fromFoot, halfOf, nearestOf, sleeveEnds, slideWork, throughBars, type Mark, type SceneBody, type Sliding, type WorkScene,
+import {
+  atMost, barMarks, fromFoot, halfOf, homeOnBars, nearestOf, sleeveEnds, slideWork, throughBars, type Mark, type SceneBody, type Sliding, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** So far off that the bars' ends are seen, and the pencil marks to which each is pushed. */
-export const scene: WorkScene = { home: homeOnBars, ...slideWork({
+export const scene: WorkScene = slideWork({
+  home: homeOnBars,
   drawnOff: atMost(600),
   // Bars that come with it are counted in the margin: over them lie the ways of the joints.
   counts: () => [],
@@ -12,7 +14,7 @@ export const scene: WorkScene = { home: homeOnBars, ...slideWork({
     const lengths = stopLengths(sliding);
     return lengths.length > 1 ? lengths : [...lengths, ...stopEnlarged(sliding)];
   },
-}) };
+});
 
 /** Where a joint that moves comes to stand on a bar: with its near edge so far from the bar's foot, mm. */
 interface Stop {
