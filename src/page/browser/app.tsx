@@ -42,7 +42,7 @@ function Sides({ texts, onTexts, onRead }: SidesProps): ReactNode {
   const words = useMemo(() => loadWords(texts.locales, lang), [texts, lang]);
   const side = useSyncExternalStore(onHash, () => (location.hash === '#make' ? 'make' : 'change'));
   const [changes, order] = useChanges();
-  const aliveness = useAlive();
+  const aliveness = useAlive(texts.marks);
   const saved = useCallback((place: Place) => { order({ order: 'saved', place }); }, [order]);
   const saving = useSaving({ texts, changes, onTexts, onSaved: saved });
   useEffect(() => {

@@ -1,11 +1,11 @@
 import type { ReactNode } from 'react';
 import { useWords } from './words.tsx';
-import type { Aliveness } from './use-alive.ts';
+import type { Aliveness, Marks } from './use-alive.ts';
 
 interface ServerNewsProps {
   readonly aliveness: Aliveness;
   /** The marks of the files as this page has read them. */
-  readonly marks: Readonly<Record<string, string>>;
+  readonly marks: Marks;
   /** The page is only to be looked at where it may not. */
   readonly mayChange: boolean;
   readonly onRead: () => Promise<void>;
