@@ -1,5 +1,5 @@
 import { flatPattern, type CutPattern, type FlatPattern, type Model } from '../model/index.ts';
-import { insidePlaces, rootPlaces, type Coordinates, foldedPatternPicture, foldedPictures, foldSeries, markingPicture, patternPicture, punchPicture, sectionSeries, type Marking } from './flat/index.ts';
+import { insidePlaces, firstPlaces, type Coordinates, foldedPatternPicture, foldedPictures, foldSeries, markingPicture, patternPicture, punchPicture, sectionSeries, type Marking } from './flat/index.ts';
 import { sidesInOrder } from './flat/panel-lines.ts';
 import { hardwareOf } from './hardware.ts';
 import type { Paper } from './picture/index.ts';
@@ -57,7 +57,7 @@ export function markedPanel(model: Model, index: number, marking: Marking, paper
 /** Where the lines lie that are marked on its blank first, from the left and the lower edge, mm. */
 export function rootsMarked(model: Model, index: number): Coordinates {
   const { full, pattern } = foldedPanel(model, index);
-  return full === null ? rootPlaces(pattern) : insidePlaces(full);
+  return full === null ? firstPlaces(pattern) : insidePlaces(full);
 }
 
 /** How its holes are punched, at a large scale, where its drawing does not tell it beside itself. */

@@ -137,6 +137,8 @@ export interface PatternFlap {
   readonly side: Side;
   /** From the middle of the panel to the root line: the axis of the bar it goes round, or the line where a wall begins. */
   readonly root: number;
+  /** From the root line to the line that is marked first, and that all lines of the flap are measured from: inwards, below nought, where a bar lies on the root line. */
+  readonly line: number;
   /** Outwards. Those before `wall` turn up a tray's wall; the others go round a bar. */
   readonly bends: readonly Bend[];
   readonly wall: number;

@@ -12,7 +12,7 @@ const solids = await sharedSolids();
 function openBox(): Pattern {
   const [wide, deep, high] = [400, 300, 200];
   const wall = (side: Side, root: number, length: number): PatternFlap => ({
-    name: side, side, root, wall: 1, bends: [{ at: 0, turn: Math.PI / 2, is: 'crease' }], order: [0], edge: high, corner: 0, pins: [], pinLine: 0, lugs: [], widestGap: 0,
+    name: side, side, root, line: 0, wall: 1, bends: [{ at: 0, turn: Math.PI / 2, is: 'crease' }], order: [0], edge: high, corner: 0, pins: [], pinLine: 0, lugs: [], widestGap: 0,
     strips: [{ from: 0, to: high, start: -length / 2, end: length / 2 }],
   });
   const ring: readonly Vec2[] = [[-wide / 2, -deep / 2], [wide / 2, -deep / 2], [wide / 2, deep / 2], [-wide / 2, deep / 2]];

@@ -1,4 +1,4 @@
-import type { FlatPattern, Vec2 } from '../../model/index.ts';
+import type { Pattern, Side, Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
@@ -18,27 +18,31 @@ const inwards = 14;
 const outwards = 12;
 const between = 12;
 
-/** Where the tubes of a frame lie on the panel: round the inside line and how far from it, in a section and from above with the whole line. */
-export function framePicture(pattern: FlatPattern, tube: Hardware['tube'], width: number): DrawnPicture {
+/** Where the tubes of a frame lie on a panel that is folded round some of them: beside the lines marked first and how far from them, in a section and from above. */
+export function framePicture(pattern: Pattern, tube: Hardware['tube'], width: number): DrawnPicture {
   const paper: Paper = { width, height };
   return toPicture(paper, frameMarks(pattern, tube, paper));
 }
 
-/** The marks of the picture, for the tests. */
-export function frameMarks(pattern: FlatPattern, tube: Hardware['tube'], paper: Paper): readonly Mark[] {
-  const away = pattern.axes[0] - pattern.inside[0];
+/** The marks of the picture, for the tests. Throws a RangeError where no side of the panel is folded. */
+export function frameMarks(pattern: Pattern, tube: Hardware['tube'], paper: Paper): readonly Mark[] {
+  const [first] = pattern.flaps;
+  if (first === undefined) throw new RangeError('found a panel without flaps; would be right: one that is folded round a bar');
+  const away = -first.line;
   const reach = inwards + away + tube.outside / 2 + outwards;
   const wide = (paper.width - between) / 2;
   const scale = Math.min((wide - 4) / reach, (paper.height - over - 2) / (tube.outside + pattern.thickness));
   const shown: Shown = { pattern, tube, away, scale };
-  const [first, second] = [0, wide + between].map((x): Box => ({ x: x + (wide - reach * scale) / 2, y: 1, width: reach * scale, height: paper.height - 2 }));
-  return first === undefined || second === undefined ? [] : [...section(shown, first), ...fromAbove(shown, second)];
+  return [
+    ...section(shown, { x: (wide - reach * scale) / 2, y: 1, width: reach * scale, height: paper.height - 2 }),
+    ...fromAbove(shown, { x: wide + between, y: 1, width: wide, height: paper.height - 2 }),
+  ];
 }
 
 interface Shown {
-  readonly pattern: FlatPattern;
+  readonly pattern: Pattern;
   readonly tube: Hardware['tube'];
-  /** From the inside line to the tube's axis, mm. */
+  /** From the line marked first to the tube's axis, mm. */
   readonly away: number;
   readonly scale: number;
 }
@@ -59,27 +63,68 @@ function section({ pattern, tube, away, scale }: Shown, box: Box): readonly Mark
   ];
 }
 
-/** Least distance between tubes and inside line on paper, so that it is seen that they lie round it, mm. */
+/** Between tubes and lines, and between two panels that share a tube, so that it is seen, mm of paper. */
 const apart = 1.9;
+/** Panel shown beyond the tubes from above, mm of paper. */
+const beyond = 4;
 
-/** The middle of the panel with the whole inside line in the ring of the tubes, their distance drawn larger than to scale. */
+/** The middle of the panel in the ring of the tubes, with the lines beside those that it is folded round, their distance drawn larger than to scale. Under a tube that it shares another panel begins. */
 function fromAbove({ pattern, tube, away }: Shown, box: Box): readonly Mark[] {
   const room = insetBox({ ...box, y: box.y + over, height: box.height - over }, 1);
-  const [long, short] = pattern.inside;
-  const wide = away + tube.outside / 2 + outwards;
-  const scale = Math.min(room.width / (2 * (long + wide)), room.height / (2 * (short + wide)));
+  const [long, short] = [lineOut(pattern, 'left'), lineOut(pattern, 'back')];
+  const scale = Math.min((room.width / 2 - apart - beyond) / (long + tube.outside), (room.height / 2 - apart - beyond) / (short + tube.outside));
   const [x, y] = [room.x + room.width / 2, room.y + room.height / 2];
-  const ring = (by: number): readonly Vec2[] => cornersOf({ x: x - long * scale - by, y: y - short * scale - by, width: 2 * (long * scale + by), height: 2 * (short * scale + by) });
-  const gap = Math.max(apart, (away - tube.outside / 2) * scale);
+  const gap = apart;
   const thick = tube.outside * scale;
-  const [left, top] = [x - long * scale, y - short * scale];
+  const ring = (by: number): readonly Vec2[] => cornersOf({ x: x - long * scale - by, y: y - short * scale - by, width: 2 * (long * scale + by), height: 2 * (short * scale + by) });
+  const out = gap + thick + beyond;
+  const shared = SIDES.filter((side) => isShared(pattern, side));
+  const [left, right, top, bottom] = [x - long * scale, x + long * scale, y - short * scale, y + short * scale];
+  const lines: Readonly<Record<Side, readonly [Vec2, Vec2]>> = {
+    left: [[left, bottom], [left, top]], right: [[right, bottom], [right, top]], front: [[left, bottom], [right, bottom]], back: [[left, top], [right, top]],
+  };
+  const folded = SIDES.filter((side) => pattern.flaps.some((flap) => flap.side === side));
+  const measured = folded.includes('left') || !folded.includes('right') ? { line: left, way: -1 } : { line: right, way: 1 };
   return [
-    area('panel', ring(gap + thick + outwards * scale)), outline(pens.ring, ring(gap + thick + outwards * scale)),
+    area('panel', ring(out)), outline(pens.ring, ring(out)),
     area('fresh', ring(gap + thick)), outline(pens.cut, ring(gap + thick)),
     area('panel', ring(gap)), outline(pens.cut, ring(gap)),
-    outline(pens.newInside, ring(0)),
-    ...linearDimension({ axis: 'x', told: tell.mm(away - tube.outside / 2), ends: [left, left - gap], line: box.y + over - 4, feature: top - gap, cap }),
+    ...shared.flatMap((side) => betweenPanels(side, [x, y], { axis: [long * scale + gap + thick / 2, short * scale + gap + thick / 2], from: [long * scale + gap + thick, short * scale + gap + thick], to: [long * scale + out, short * scale + out] })),
+    ...folded.map((side) => line(pens.newInside, ...lines[side])),
+    ...linearDimension({ axis: 'x', told: tell.mm(away - tube.outside / 2), ends: [measured.line, measured.line + measured.way * gap], line: box.y + over - 4, feature: top - gap, cap }),
   ];
+}
+
+const SIDES: readonly Side[] = ['left', 'right', 'front', 'back'];
+const ACROSS: Readonly<Record<Side, Side>> = { left: 'right', right: 'left', front: 'back', back: 'front' };
+
+/** From the middle of a panel to the line marked on a side, or where it would be on one that is not folded; bars of opposite sides lie alike. */
+function lineOut({ flaps, max }: Pattern, side: Side): number {
+  const flap = flaps.find((each) => each.side === side) ?? flaps.find((each) => each.side === ACROSS[side]);
+  return flap === undefined ? max[side === 'left' || side === 'right' ? 0 : 1] : flap.root + flap.line;
+}
+
+/** Whether a panel ends under the middle of a bar of that side, where another one begins. */
+function isShared({ flaps, min, max }: Pattern, side: Side): boolean {
+  const across = flaps.find((each) => each.side === ACROSS[side]);
+  if (across === undefined || flaps.some((each) => each.side === side)) return false;
+  return { left: -min[0], right: max[0], front: -min[1], back: max[1] }[side] < across.root;
+}
+
+/** Half sides, mm of paper: to the axes of the tubes, to their far edges, to the edge of what is shown. */
+interface Halves {
+  readonly axis: Vec2;
+  readonly from: Vec2;
+  readonly to: Vec2;
+}
+
+/** The gap between two panels as it is seen beyond the ends of the tube that lies on it. */
+function betweenPanels(side: Side, [x, y]: Vec2, { axis, from, to }: Halves): readonly Mark[] {
+  const isUpright = side === 'left' || side === 'right';
+  const way = side === 'right' || side === 'front' ? 1 : -1;
+  return [-apart / 2, apart / 2].flatMap((by) => ([-1, 1] as const).map((end) => (isUpright
+    ? line(pens.ring, [x + way * axis[0] + by, y + end * from[1]], [x + way * axis[0] + by, y + end * to[1]])
+    : line(pens.ring, [x + end * from[0], y + way * axis[1] + by], [x + end * to[0], y + way * axis[1] + by]))));
 }
 
 const insetBox = ({ x, y, width, height }: Box, by: number): Box => ({ x: x + by, y: y + by, width: width - 2 * by, height: height - 2 * by });

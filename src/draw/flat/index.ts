@@ -10,7 +10,7 @@ export { facesOf, foldedPictures } from './folded/folded-stage.ts';
 export { markingPicture, type Marking } from './marking-picture.ts';
 export { WASTE, type Kept, type Use } from './on-stock.ts';
 export { onBarPicture, type OnBar } from './on-bar-picture.ts';
-export { holePlaces, punchedFlat, rootPlaces, type Coordinates } from './folded/coordinates.ts';
+export { holePlaces, punchedFlat, firstPlaces, type Coordinates } from './folded/coordinates.ts';
 export { insidePlaces } from './stages/inside.ts';
 export { patternPaper, patternPicture } from './pattern-picture.ts';
 export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';

@@ -3,7 +3,7 @@ import { line, outline } from '../kit/marks.ts';
 import type { Mark } from '../kit/marks.ts';
 import { acrossFlap, corners, creaseMarks, halfCutMarks, insideLineMarks, notchHole, outlineMarks } from '../flat/panel-lines.ts';
 import { depthFigures, holeMark, holeSection, section, type Skinned } from '../flat/hole-marks.ts';
-import { bendMarks, patternOutline, rootMarks } from '../flat/folded/bend-lines.ts';
+import { bendMarks, patternOutline, firstMarks } from '../flat/folded/bend-lines.ts';
 import { pens } from '../kit/pens.ts';
 import type { Bounds, Fit } from '../kit/fit.ts';
 import { allOnPaper, onPaper } from '../kit/fit.ts';
@@ -51,7 +51,7 @@ export function foldedTemplate(pattern: Pattern): Template {
     edge: pattern.outline,
     draw: (view) => [
       patternOutline(pattern, view, pens.cut),
-      ...rootMarks(pattern, view, pens.inside),
+      ...firstMarks(pattern, view, pens.inside),
       ...bendMarks(pattern, 'crease', view, pens.crease),
       ...bendMarks(pattern, 'half-cut', view, pens.halfCut),
       ...notchHoles(pattern).flatMap(({ at, diameter }) => middleCross(view, at, diameter / 2)),

@@ -122,6 +122,7 @@ function wallOf(kit: Kit, panel: PanelKind, side: TraySide, { root }: WallPlace,
   const edge = rim === undefined ? cornerTop : tangent + halfCutPlace(wrap) + wrap.tab;
   return {
     name: side.wall, side: side.side, root, bends, edge,
+    line: 0,
     wall: turnUp.bends.length,
     order: [...turnUp.bends.keys(), ...(rim === undefined ? [] : wrapOrder(turnUp.bends.length, wrap.creases))],
     strips: rim === undefined ? [wall] : [wall, { from: cornerTop, to: edge, start: rim.from, end: rim.to }],

@@ -24,13 +24,13 @@ export function pinPlaces(from: number, to: number, practice: Practice): readonl
 export const snipOf = (wrap: Wrap, practice: Practice, reach: number): number =>
   Math.max(practice.tabCorner, wrap.path.hingeInside + wrap.tab - reach + practice.notchGap / Math.SQRT2);
 
-/** A flap that is folded round a bar and pinned to the panel it comes from. `root` is the bar's axis. */
+/** A flap that is folded round a bar and pinned to the panel it comes from. `root` is the bar's axis; its line stays clear of the bar, to be seen beside it. */
 export function wrapFlap(panel: PanelKind, practice: Practice, tube: number, where: { readonly name: string; readonly side: Side; readonly root: number; readonly from: number; readonly to: number; readonly reach: number }): PatternFlap {
   const wrap = wrapAround(panel, practice, tube);
   const edge = halfCutPlace(wrap) + wrap.tab;
   const { name, side, root, from, to, reach } = where;
   return {
-    name, side, root, edge, wall: 0,
+    name, side, root, line: -(tube / 2 + practice.insideGap), edge, wall: 0,
     bends: wrapBends(wrap, 0, 1),
     order: wrapOrder(0, wrap.creases),
     strips: [{ from: 0, to: edge, start: from, end: to }],

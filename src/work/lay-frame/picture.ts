@@ -11,5 +11,6 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'deck',
-  once: ({ model, papers }) => (model.patterns.some(({ form }) => form === 'wrapped') ? [framePicture(model.pattern, hardwareOf(model).tube, papers.bench.width)] : []),
+  once: ({ model, papers }) => model.patterns.filter(({ form, flaps }) => form === 'wrapped' && flaps.length > 0).slice(0, 1)
+    .map((pattern) => framePicture(pattern, hardwareOf(model).tube, papers.bench.width)),
 };

@@ -110,14 +110,22 @@ describe('the sign of the marked face', () => {
 });
 
 describe('distances of lines on a panel', () => {
-  it('count from a line that is there when they are marked: a root line of the marked face, else the blank’s edge', () => {
+  it('count from a line that is there when they are marked: the first one of the marked face, else the blank’s edge', () => {
     for (const pattern of patterns) {
       for (const face of panelFaces) {
         const seen = seenFrom(pattern, face);
-        for (const { of, datum, edge } of flapKinds(seen, face === 'marked')) {
-          if (face === 'marked' && of === 'flap') expect(datum).toBe(0);
-          else expect(datum).toBeGreaterThanOrEqual(edge - 1e-9);
+        for (const { of, measuredFrom, datum, edge } of flapKinds(seen, face === 'marked')) {
+          expect(measuredFrom).toBe(face === 'marked' && of === 'flap' ? 'line' : 'edge');
+          if (measuredFrom === 'edge') expect(datum).toBeGreaterThanOrEqual(edge - 1e-9);
         }
+      }
+    }
+  });
+
+  it('count from a line that is seen beside the bar that is laid on, as far from it as the kit tells', () => {
+    for (const { model: { kit, patterns: own } } of models) {
+      for (const { line } of own.flatMap(({ form, flaps }) => (form === 'wrapped' ? flaps : []))) {
+        expect(-line - kit.tube.outsideDiameter / 2).toBeCloseTo(kit.practice.insideGap, 9);
       }
     }
   });

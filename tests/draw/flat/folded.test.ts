@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { buildModel, type Model, type Pattern } from '../../../src/model/index.ts';
+import { buildModel, flatPattern, type Model, type Pattern } from '../../../src/model/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from '../../../src/draw/folded-panels.ts';
 import { FORMATS, type PageFormat } from '../../../src/draw/formats.ts';
 import { flapKinds } from '../../../src/draw/flat/folded/flap-kinds.ts';
@@ -74,7 +74,10 @@ describe('the seat of the bench, on three bars', () => {
     expect(others).toEqual([]);
     expect(kind?.places).toHaveLength(3);
     const told = foldedPictures(seat, { stage: 'creases' }, FORMATS.page.bench).flatMap(texts);
-    for (const { at } of seat.flaps[0]?.bends ?? []) expect(told).toContain(String(Math.round(2 * at) / 2));
+    // As on a panel that is folded round all four sides, worked out apart: from a line 3 mm inside a tube of 28 mm.
+    const full = flatPattern(of('bench').kit, [300, 200]).flaps[0];
+    expect(seat.flaps[0]?.bends.map(({ at }) => at + 17)).toEqual([...full?.creases ?? [], full?.halfCut].map((at) => expect.closeTo(at ?? NaN, 6)));
+    for (const { at } of seat.flaps[0]?.bends ?? []) expect(told).toContain(String(Math.round(2 * (at + 17)) / 2));
     expect(told).toContain('×3');
   });
 

@@ -44,8 +44,8 @@ export function acrossLug(flap: PatternFlap, lug: Lug, away: number): PanelLine 
   return [onPatternFlap(flap, along, lug.from), onPatternFlap(flap, along, lug.to)];
 }
 
-/** The lines that flaps are measured from: the middles of their bars, or where their walls begin. */
-export const rootLines = ({ flaps }: Pattern): readonly PanelLine[] => flaps.map((flap) => acrossPatternFlap(flap, 0));
+/** The lines that flaps are measured from: inside their bars, or where their walls begin. */
+export const firstLines = ({ flaps }: Pattern): readonly PanelLine[] => flaps.map((flap) => acrossPatternFlap(flap, flap.line));
 
 /** All lines that a panel bends along, of its flaps and of their lugs. */
 export function bendLines({ flaps }: Pattern): readonly BendLine[] {
@@ -59,7 +59,7 @@ export function bendLines({ flaps }: Pattern): readonly BendLine[] {
 export const bendMarks = (pattern: Pattern, is: Bend['is'], view: Fit, pen: Pen): readonly Mark[] =>
   bendLines(pattern).filter((bend) => bend.is === is).map(({ ends }) => panelLine(view, pen, ends));
 
-export const rootMarks = (pattern: Pattern, view: Fit, pen: Pen): readonly Mark[] => rootLines(pattern).map((ends) => panelLine(view, pen, ends));
+export const firstMarks = (pattern: Pattern, view: Fit, pen: Pen): readonly Mark[] => firstLines(pattern).map((ends) => panelLine(view, pen, ends));
 
 /** Every hole, at least 1 mm wide on paper so that it is seen. */
 export const patternHoles = (holes: readonly PanelHole[], view: Fit, pen: Pen): readonly Mark[] =>

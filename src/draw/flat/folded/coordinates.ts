@@ -51,9 +51,9 @@ export function holePlaces(pattern: Pattern, face: PanelFace = 'marked'): Coordi
 }
 
 /** Where the lines run that flaps are measured from. */
-export function rootPlaces(pattern: Pattern): Coordinates {
+export function firstPlaces(pattern: Pattern): Coordinates {
   const of = (one: string, other: string): readonly number[] =>
-    pattern.flaps.flatMap(({ side, root }) => (side === one ? [-root] : side === other ? [root] : []));
+    pattern.flaps.flatMap(({ side, root, line }) => (side === one ? [-root - line] : side === other ? [root + line] : []));
   return fromCorner(pattern, [of('left', 'right'), of('front', 'back')]);
 }
 

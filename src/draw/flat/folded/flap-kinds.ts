@@ -10,7 +10,9 @@ export interface FlapKind {
   readonly order: readonly number[];
   /** Free edge. */
   readonly edge: number;
-  /** Flaps are measured from their root line on the face that bears it; else, and lugs, from the blank's edge: both are there when they are marked. */
+  /** Flaps are measured from the line that is marked first, on the face that bears it; else, and lugs, from the blank's edge: both are there when they are marked. */
+  readonly measuredFrom: 'line' | 'edge';
+  /** Where that is, from the root line or a lug's middle, outwards. */
   readonly datum: number;
   readonly of: 'flap' | 'lug';
   /** Where the middle of the free edge of each of them is on the panel, and which way is out there. */
@@ -26,13 +28,13 @@ function placeOf(edge: PanelLine, inside: PanelLine): FlapKind['places'][number]
   return { at, outwards: [(at[0] - from[0]) / far, (at[1] - from[1]) / far] };
 }
 
-/** The kinds of flaps of a pattern in the order they first come, those with a whole flap first; whether the root lines are on the face that is seen. */
-export function flapKinds(pattern: Pattern, areRootsSeen = true): readonly FlapKind[] {
+/** The kinds of flaps of a pattern in the order they first come, those with a whole flap first; whether the lines that are marked first are on the face that is seen. */
+export function flapKinds(pattern: Pattern, areLinesSeen = true): readonly FlapKind[] {
   const { flaps } = pattern;
   const whole = flaps.map((flap): FlapKind =>
-    ({ of: 'flap', bends: flap.bends, order: flap.order, edge: flap.edge, datum: areRootsSeen ? 0 : blankReach(pattern, flap.side) - flap.root, places: [placeOf(acrossPatternFlap(flap, flap.edge), acrossPatternFlap(flap, 0))] }));
+    ({ of: 'flap', bends: flap.bends, order: flap.order, edge: flap.edge, ...(areLinesSeen ? { measuredFrom: 'line', datum: flap.line } : { measuredFrom: 'edge', datum: blankReach(pattern, flap.side) - flap.root }), places: [placeOf(acrossPatternFlap(flap, flap.edge), acrossPatternFlap(flap, 0))] }));
   const lugs = flaps.flatMap((flap) => flap.lugs.map((lug): FlapKind =>
-    ({ of: 'lug', bends: lug.bends, order: lug.bends.map((_, place) => place), edge: lug.edge, datum: blankBesideLug(pattern, flap, lug), places: [placeOf(acrossLug(flap, lug, lug.edge), acrossLug(flap, lug, 0))] })));
+    ({ of: 'lug', bends: lug.bends, order: lug.bends.map((_, place) => place), edge: lug.edge, measuredFrom: 'edge', datum: blankBesideLug(pattern, flap, lug), places: [placeOf(acrossLug(flap, lug, lug.edge), acrossLug(flap, lug, 0))] })));
   return [...whole, ...lugs].filter(({ bends }) => bends.length > 0).reduce<readonly FlapKind[]>((kinds, each) => {
     const same = kinds.find((kind) => isAlike(kind, each));
     return same === undefined ? [...kinds, each] : kinds.map((kind) => (kind === same ? { ...kind, places: [...kind.places, ...each.places] } : kind));
@@ -61,6 +63,7 @@ const ALIKE = 0.005;
 
 const isAlike = (one: FlapKind, other: FlapKind): boolean =>
   one.of === other.of
+  && one.measuredFrom === other.measuredFrom
   && one.bends.length === other.bends.length
   && Math.abs((one.edge - one.datum) - (other.edge - other.datum)) < ALIKE
   && one.bends.every(({ at, is, turn }, place) => {
@@ -68,6 +71,6 @@ const isAlike = (one: FlapKind, other: FlapKind): boolean =>
     return pair !== undefined && pair.is === is && Math.abs(pair.turn - turn) < 1e-6 && Math.abs((at - one.datum) - (pair.at - other.datum)) < ALIKE;
   });
 
-/** Where a strip of a kind begins, mm: a little inside its root line or, where that is not seen, its first bend. */
-export const stripStart = ({ bends, datum }: FlapKind): number => Math.min(datum === 0 ? 0 : Infinity, ...bends.map(({ at }) => at)) - SHOWN;
+/** Where a strip of a kind begins, mm: a little inside the line it is measured from or, where that is not seen, its first bend. */
+export const stripStart = ({ bends, measuredFrom, datum }: FlapKind): number => Math.min(measuredFrom === 'line' ? datum : Infinity, ...bends.map(({ at }) => at)) - SHOWN;
 const SHOWN = 20;

@@ -8,7 +8,7 @@ import { pens } from '../../kit/pens.ts';
 import { toPicture, type Paper } from '../../kit/svg.ts';
 import { patternPaper } from '../pattern-picture.ts';
 import { tell } from '../../../scene/index.ts';
-import { bendMarks, blankSides, patternHoles, patternOutline, rootMarks } from './bend-lines.ts';
+import { bendMarks, blankSides, patternHoles, patternOutline, firstMarks } from './bend-lines.ts';
 import { coordinateGap, coordinateMarks, outlinePlaces, punchedFlat } from './coordinates.ts';
 import { flapKinds } from './flap-kinds.ts';
 import { holeLegend, legendHeight } from '../hole-marks.ts';
@@ -48,7 +48,7 @@ export function foldedPatternMarks(pattern: Pattern, paper: Paper): readonly Mar
   return [
     { mark: 'view', name: 'whole', scale: view.scale, marks: [
       area('panel', allOnPaper(view, pattern.outline)),
-      ...rootMarks(pattern, view, pens.inside), ...bendMarks(pattern, 'crease', view, pens.crease), ...bendMarks(pattern, 'half-cut', view, pens.halfCut),
+      ...firstMarks(pattern, view, pens.inside), ...bendMarks(pattern, 'crease', view, pens.crease), ...bendMarks(pattern, 'half-cut', view, pens.halfCut),
       ...patternHoles(flatHoles(pattern), view, pens.hole), patternOutline(pattern, view, pens.cut),
     ] },
     ...sides(pattern, blank),

@@ -14,8 +14,8 @@ import { stepPaper } from '../step-paper.ts';
 import { signOnPattern } from '../sign-place.ts';
 import { turnedOver, turnSign, type SignSeen } from '../marked-face.ts';
 import { tell } from '../../../scene/index.ts';
-import { bendMarks, blankRing, blankSides, patternHoles, patternOutline, rootMarks } from './bend-lines.ts';
-import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, punchedFlat, rootPlaces, type Coordinates } from './coordinates.ts';
+import { bendMarks, blankRing, blankSides, patternHoles, patternOutline, firstMarks } from './bend-lines.ts';
+import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, punchedFlat, firstPlaces, type Coordinates } from './coordinates.ts';
 import { panelFaces, seenFrom, type PanelFace } from './faces.ts';
 import { flapKinds } from './flap-kinds.ts';
 import { holeLegend, legendHeight } from '../hole-marks.ts';
@@ -82,10 +82,10 @@ interface Lying {
 
 function onFace(lying: Lying, marking: Marking, paper: Paper): readonly Mark[] {
   const { pattern, face } = lying;
-  const roots = (view: Fit): readonly Mark[] => (face === 'marked' ? rootMarks(pattern, view, earlier(pens.inside)) : []);
+  const roots = (view: Fit): readonly Mark[] => (face === 'marked' ? firstMarks(pattern, view, earlier(pens.inside)) : []);
   switch (marking.stage) {
     case 'blank': return blankStage(blankSides(pattern), marking.stock, paper, marking.kept);
-    case 'inside': return measured(lying, rootPlaces(pattern), paper, (view) => [blankLine(pattern, view), ...rootMarks(pattern, view, pens.newInside)], null, 'new');
+    case 'inside': return measured(lying, firstPlaces(pattern), paper, (view) => [blankLine(pattern, view), ...firstMarks(pattern, view, pens.newInside)], null, 'new');
     case 'creases': return stripped(lying, 'mark', paper, (view) => [blankLine(pattern, view), ...roots(view), ...bends(pattern, view, 'mark')]);
     case 'notches': return measured(lying, outlinePlaces(pattern), paper, (view) => [blankLine(pattern, view), ...bends(pattern, view, null), patternOutline(pattern, view, pens.cut)], snipOf(pattern));
     case 'holes': return measured(lying, holePlaces(pattern, face), paper, (view) => [...bends(pattern, view, null), ...marked(lying, view), ...patternHoles(punchedFlat(pattern, face), view, { ...pens.hole, width: 0.5 })], holeSign(lying, paper.width - 2 * signsLeft));
@@ -100,9 +100,9 @@ const marked = ({ pattern, face }: Lying, view: Fit): readonly Mark[] => [face =
 
 const signOf = ({ pattern, face }: Lying, view: Fit, sign: SignSeen = 'there'): readonly Mark[] => signOnPattern(middleHalf(pattern), view, face === 'marked' ? sign : 'behind', pattern.holes);
 
-/** Half the sides of the middle part, between the root lines. */
+/** Half the sides of the middle part, between the lines that are marked first. */
 function middleHalf({ flaps, max }: Pattern): Vec2 {
-  const least = (sides: readonly Side[], whole: number): number => Math.min(whole, ...flaps.flatMap(({ side, root }) => (sides.includes(side) ? [root] : [])));
+  const least = (sides: readonly Side[], whole: number): number => Math.min(whole, ...flaps.flatMap(({ side, root, line }) => (sides.includes(side) ? [root + line] : [])));
   return [least(['left', 'right'], max[0]), least(['front', 'back'], max[1])];
 }
 
@@ -180,7 +180,7 @@ function notched(lying: Lying, paper: Paper): readonly Mark[] {
   const { pattern } = lying;
   const view = fitToScale({ min: pattern.min, max: pattern.max }, mainBox(paper, 0, noRoom));
   return [wholeMark(pattern, view, true, [
-    blankLine(pattern, view), ...rootMarks(pattern, view, earlier(pens.inside)), ...bends(pattern, view, null),
+    blankLine(pattern, view), ...firstMarks(pattern, view, earlier(pens.inside)), ...bends(pattern, view, null),
     ...patternHoles(flatHoles(pattern), view, earlier(pens.hole)), patternOutline(pattern, view, { ...pens.cut, width: 0.7 }), ...signOf(lying, view),
   ])];
 }

@@ -36,7 +36,10 @@ export function kindWidth(kind: FlapKind, work: StripWork, thickness: number): n
 /** Where a strip ends while it is worked on: where it is marked, nothing is cut off yet. */
 const stripTop = ({ edge, datum }: FlapKind, work: StripWork): number => (work === 'mark' ? Math.max(edge, datum) : edge);
 
-const placesOf = ({ bends, edge, datum }: FlapKind): readonly number[] => [...bends.map(({ at }) => Math.abs(at - datum)), ...(datum === 0 ? [edge] : [])];
+/** What of a kind is measured, from its root line: its bends and, from the line, its free edge too. */
+const measuredOf = ({ bends, edge, measuredFrom }: FlapKind): readonly number[] => [...bends.map(({ at }) => at), ...(measuredFrom === 'line' ? [edge] : [])];
+
+const placesOf = (kind: FlapKind): readonly number[] => measuredOf(kind).map((at) => Math.abs(at - kind.datum));
 
 /** The strips of all kinds of flaps side by side at one scale, from the left of a box, each with its numeral and its count. */
 export function kindStrips(kinds: readonly FlapKind[], work: StripWork, thickness: number, box: Box, face: PanelFace = 'marked'): readonly Mark[] {
@@ -70,7 +73,7 @@ function oneStrip(kind: FlapKind, number: number, work: StripWork, thickness: nu
     { mark: 'view', name: `flap-${number}`, scale, marks: [
       area('panel', cornersOf({ ...frame, y: y(top), height: bottom - y(top) })),
       across(earlier(pens.cut), top),
-      ...(kind.datum === 0 ? [across(work === 'mark' ? pens.inside : earlier(pens.inside), 0)] : []),
+      ...(kind.measuredFrom === 'line' ? [across(work === 'mark' ? pens.inside : earlier(pens.inside), kind.datum)] : []),
       ...kind.bends.map(({ is, at }) => across(pen(is), at)),
     ] },
     outline(pens.ring, cornersOf(frame)),
@@ -80,10 +83,9 @@ function oneStrip(kind: FlapKind, number: number, work: StripWork, thickness: nu
 }
 
 function distances(kind: FlapKind, right: number, y: (out: number) => number): readonly Mark[] {
-  const stations = [...kind.bends.map(({ at }) => at), ...(kind.datum === 0 ? [kind.edge] : [])];
   return runningDimension({
     axis: 'y', datum: y(kind.datum), line: right + gap, feature: right, cap,
-    stations: stations.map((at) => ({ at: y(at), told: tell.mm(Math.abs(at - kind.datum)) })),
+    stations: measuredOf(kind).map((at) => ({ at: y(at), told: tell.mm(Math.abs(at - kind.datum)) })),
   });
 }
 
