@@ -5,7 +5,7 @@ import { closeUpScene, doBlocksComeToWork, enteredJoints, isFromBehind, newJoint
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetters } from './letters-at-bars.ts';
-import { composeAfter, composeBeside, composeDone, composeJointGuide, composePair, composePicture, composeRow, type LineDrawer } from './picture/index.ts';
+import { composeAfter, composeBeside, composeDone, composeJointGuide, composeRightWrong, composePicture, composeRow, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
 import type { FlatGivens } from './work-kit/index.ts';
@@ -64,8 +64,8 @@ function walkTo(model: Model, { steps }: Plan, step: Step): Walk | null {
   return was ? 'to-front' : null;
 }
 
-/** Heights of a pair of scenes, and of joints side by side, mm of paper. */
-const PAIR_HEIGHT = 46;
+/** Heights of right and wrong scenes, and of joints side by side, mm of paper. */
+const PAIR_HEIGHT = 52;
 const ROW_HEIGHT = 48;
 /** Most height of work that has come home. */
 const HOME_HEIGHT = 84;
@@ -79,7 +79,7 @@ function furtherPictures(givens: StepGivens, step: Step, closeUp: Scene | null):
     ...jointGuides(givens, step),
     ...flatBeside(givens, step),
     ...(home === null ? [] : [composeDone(withEnds(model, solids, home), { width: FORMATS[format].bench.width, height: HOME_HEIGHT }, draw)]),
-    ...(wayUp === null ? [] : [composePair(withEnds(model, solids, wayUp.right), withEnds(model, solids, wayUp.wrong), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
+    ...(wayUp === null ? [] : [composeRightWrong(withEnds(model, solids, wayUp.right), wayUp.wrong.map((scene) => withEnds(model, solids, scene)), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
     ...(closeUp === null ? [] : [composePicture(withEnds(model, solids, closeUp), FORMATS[format].closeUp, draw)]),
   ];
 }

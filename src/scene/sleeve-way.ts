@@ -2,7 +2,7 @@ import { chained, dot, lengthOf, minus, moved, placed, plus, times, turned, unit
 import type { Motion, Step } from '../plan/index.ts';
 import { turnedBy } from './kit/directions.ts';
 import { nearestOf } from './kit/nearest.ts';
-import { sleeveEnds, sleeveReach } from './kit/sleeve-ends.ts';
+import { longEnd, longEndTold, sleeveEnds, sleeveReach } from './kit/sleeve-ends.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import type { Mark, Scene, SceneBody, View } from './types.ts';
@@ -11,14 +11,14 @@ import type { WayUp } from './way-up.ts';
 type Slide = Extract<Motion, { readonly kind: 'slide' }>;
 type Sleeve = Extract<Connection, { readonly is: 'sleeve' }>;
 
-/** Ends of a sleeve that are so alike need not be told apart, mm. */
-const ALIKE = 8;
 /** Joints change places where one comes so near to the other, mm. */
 const NEAR = 1.5;
 /** A way so steep (the sine) is up or down: what is slid on upside down is seen as it is. */
 const STEEP = 0.7;
 /** Before its mark the joint is drawn so far, mm; of the bar so much is shown before and behind the mark, and so much of what the joint holds. */
-const SHOWN = { off: 46, behind: 74, before: 176, held: 74 } as const;
+const SHOWN = { off: 36, behind: 74, before: 166, held: 74 } as const;
+/** To the dimension of the long end. */
+const ABOVE: Vec3 = [0, 0, 36];
 /** The pencil mark: its width and thickness, mm. */
 const MARK = { width: 4, thickness: 0.4 } as const;
 
@@ -33,16 +33,19 @@ export function sleeveWayScenes(model: Model, step: Step, solids: Solids): WayUp
   const own = all.find(({ sleeve }) => sleeve.joint === nearest);
   if (own === undefined) return null;
   const way = unit(turnedBy(step.standing.pose, own.slide.by));
-  if (Math.abs(way[2]) > STEEP || Math.abs(reachAt(hand, own.sleeve.joint, way) - reachAt(hand, own.sleeve.joint, times(way, -1))) < ALIKE) return null;
+  if (Math.abs(way[2]) > STEEP || longEnd({ shape: hand.part(own.sleeve.joint).shape, pose: hand.pose(own.sleeve.joint) }) === null) return null;
   const other = swapped(model, hand, own.slide, own.sleeve.joint);
   if (other === null) return null;
   const scene = (id: string, joint: string, turn: Pose): Scene => ({
     id: `${id}:${step.number}`,
     bodies: [...barRound(model, hand, own.sleeve), ...jointWith(model, hand, own.slide, joint, chained(moved(times(way, -SHOWN.off)), turn))],
-    marks: [arrowAlong(placed(hand.pose(own.sleeve.joint), [0, 0, 0]), way, reachAt(hand, joint, turnedBy(turn, way)))],
+    marks: [
+      arrowAlong(placed(hand.pose(own.sleeve.joint), [0, 0, 0]), way, reachAt(hand, joint, turnedBy(turn, way))),
+      ...longEndTold({ shape: hand.part(joint).shape, pose: chained(moved(times(way, -SHOWN.off)), turn, hand.pose(joint)) }, ABOVE),
+    ],
     view: besideBar(hand, own.slide, own.sleeve, way),
   });
-  return { right: scene('right', own.sleeve.joint, moved([0, 0, 0])), wrong: scene('wrong', other.joint, other.turn) };
+  return { right: scene('right', own.sleeve.joint, moved([0, 0, 0])), wrong: [scene('wrong', other.joint, other.turn)] };
 }
 
 const sleevesOf = ({ closes, parts }: Slide): readonly Sleeve[] =>

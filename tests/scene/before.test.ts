@@ -24,15 +24,23 @@ describe('joints on a tube', () => {
   const step = first('push-tubes');
   const told = wayUpScenes(model, step, solids);
 
-  it('are shown as they must be, and with one a quarter turn off', () => {
-    const off = told?.right.bodies.flatMap((body) => {
-      const other = told.wrong.bodies.find(({ id }) => id === body.id);
+  it('are shown as they must be, with one a quarter turn off, and with it on with its other socket', () => {
+    const off = told?.wrong.map((wrong) => told.right.bodies.flatMap((body) => {
+      const other = wrong.bodies.find(({ id }) => id === body.id);
       const { angle } = asTurn(between(body.pose, other?.pose ?? []));
       return angle < 1e-6 ? [] : [{ id: body.id, angle }];
-    }) ?? [];
-    expect(off).toHaveLength(1);
-    expect(off[0]?.angle).toBeCloseTo(Math.PI / 2, 6);
-    expect(told?.right.bodies.filter(({ look }) => look === 'new').map(({ id }) => id)).toEqual([off[0]?.id]);
+    })) ?? [];
+    expect(off.map((own) => own.map(({ angle }) => Math.round((180 * angle) / Math.PI)))).toEqual([[90], [180]]);
+    expect(told?.right.bodies.filter(({ look }) => look === 'new').map(({ id }) => id)).toEqual([off[0]?.[0]?.id]);
+    expect(off[1]?.[0]?.id).toBe(off[0]?.[0]?.id);
+  });
+
+  it('have the long end of their sleeve told where it must be, and where it must not', () => {
+    const [, swapped] = told?.wrong ?? [];
+    const lengths = [told?.right, swapped].map((scene) => scene?.marks.flatMap((mark) => (mark.mark === 'length' ? [mark] : [])) ?? []);
+    expect(lengths.map((own) => own.map(({ told: figure }) => figure))).toEqual([[{ as: 'length', mm: model.kit.joint.sleeveBelow }], [{ as: 'length', mm: model.kit.joint.sleeveBelow }]]);
+    const [up, down] = lengths.map(([own]) => Math.sign((own?.to[2] ?? 0) - (own?.from[2] ?? 0)));
+    expect([up, down]).toEqual([1, -1]);
   });
 
   it('are told so only where a step brings several', () => {

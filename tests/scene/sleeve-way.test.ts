@@ -32,7 +32,8 @@ describe('a joint slid onto a level bar', () => {
     for (const step of slid) {
       const told = sleeveWayScenes(model, step, solids);
       if (told === null) throw new Error(`${step.key} does not tell it`);
-      const [right, wrong] = [sleeveOf(told.right), sleeveOf(told.wrong)];
+      const [right, wrong] = [told.right, ...told.wrong].map(sleeveOf);
+      if (right === undefined || wrong === undefined) throw new Error(`${step.key} does not tell it both ways`);
       expect([right.ahead, right.behind].map(Math.round).sort()).toEqual([long, short].sort());
       expect(wrong.ahead).toBeCloseTo(right.behind, 1);
       expect(wrong.behind).toBeCloseTo(right.ahead, 1);

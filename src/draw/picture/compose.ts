@@ -200,21 +200,27 @@ export function composeRow(scenes: readonly Scene[], paper: Paper, lineDrawing: 
   };
 }
 
-/** Room beside each scene of a pair for its sign. */
+/** Room beside each of such scenes for its sign. */
 const SIGN = 12;
 
-/** Two scenes side by side, the first ticked, the second crossed. As `composePicture`. */
-export function composePair(right: Scene, wrong: Scene, paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
-  const half = paper.width / 2;
-  const parts = [right, wrong].map((scene, index) => ({ at: [index * half, 0] as const, drawn: composed(scene, { width: half - SIGN, height: paper.height }, lineDrawing) }));
-  const sign = (index: number): Vec2 => [(index + 1) * half - SIGN / 2, paper.height - SIGN / 2];
+/** Scenes side by side at one scale, the first ticked, the others crossed. As `composePicture`. */
+export function composeRightWrong(right: Scene, wrong: readonly Scene[], paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
+  const share = paper.width / (wrong.length + 1);
+  const room: Paper = { width: share - SIGN, height: paper.height };
+  const largest = [right, ...wrong].map((scene) => ({ scene, scale: composed(scene, room, lineDrawing).scale }));
+  const scale = Math.min(...largest.map((each) => each.scale));
+  const parts = largest.map(({ scene, scale: own }, index) => {
+    const [width, height] = [(room.width * scale) / own, (room.height * scale) / own];
+    return { at: [index * share + (room.width - width) / 2, (room.height - height) / 2] as const, drawn: composed(scene, { width, height }, lineDrawing) };
+  });
+  const sign = (index: number): Vec2 => [(index + 1) * share - SIGN / 2, paper.height - SIGN / 2];
   return {
     ...toPicture(paper, [
       paperGround(paper),
       ...parts.map(({ at, drawn }): Mark => ({ mark: 'placed', at, marks: drawn.marks })),
-      ...ticked(sign(0)), ...crossed(sign(1)),
+      ...ticked(sign(0)), ...wrong.flatMap((_, index) => crossed(sign(index + 1))),
     ]),
-    labels: [],
+    labels: parts.flatMap(({ at, drawn }) => drawn.labels.map((box) => roundBox(movedBox(box, at)))),
     newPartShares: {},
   };
 }
