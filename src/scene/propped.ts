@@ -6,7 +6,7 @@ import { boxRound, type Box } from './kit/extent.ts';
 import type { Slide } from './kit/on-the-way.ts';
 import { levelScene } from './kit/level.ts';
 import { partsShown } from './kit/parts-shown.ts';
-import { blockBody, halfOut, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
+import { blockBody, byKind, halfOut, isSameKind, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import { tell } from './told.ts';
@@ -61,14 +61,15 @@ export function unproppedScene(model: Model, plan: Plan, step: Step, solids: Sol
 export const doBlocksComeToWork = (model: Model, plan: Plan, step: Step, solids: Solids): boolean =>
   doBlocksCome(plan, step) && namedBlocks(stageHand(model, step, solids), step).some(({ comes }) => comes === 'to-work');
 
-/** How many blocks to fetch for a step, of each height, mm; none where it needs none or they are there. */
+/** How many blocks to fetch for a step, of each kind; none where it needs none or they are there. */
 export const blocksFetched = (model: Model, plan: Plan, step: Step, solids: Solids): readonly PropCount[] =>
   (doBlocksCome(plan, step) ? propCounts(stageHand(model, step, solids), step) : []);
 
-/** How many blocks to have at hand for all of a plan, of each height, mm, the lowest first: as many as any step needs. */
+/** How many blocks to have at hand for all of a plan, of each kind, the lowest first: as many as any step needs. */
 export function allBlocks(model: Model, plan: Plan, solids: Solids): readonly PropCount[] {
   const needed = plan.steps.filter((step) => step.props.length > 0).flatMap((step) => propCounts(stageHand(model, step, solids), step));
-  return [...new Set(needed.map(({ high }) => high))].sort((a, b) => a - b).map((high) => ({ high, count: Math.max(...needed.filter((each) => each.high === high).map(({ count }) => count)) }));
+  return needed.filter((kind, index) => needed.findIndex((other) => isSameKind(kind, other)) === index)
+    .map((kind) => ({ ...kind, count: Math.max(...needed.filter((other) => isSameKind(kind, other)).map(({ count }) => count)) })).sort(byKind);
 }
 
 /** A block is drawn so far off its place, and the arrow of its way is so long, as shares of how wide the whole picture is; and the white between them, mm. */

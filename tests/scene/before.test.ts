@@ -82,7 +82,7 @@ describe('posts on blocks', () => {
   it('are told how many and how high at the step that puts them under; those in the way of the joints leave in it, the others before the next', () => {
     const step = first('slide-on');
     const next = steps.find(({ number }) => number === step.number + 1) ?? step;
-    expect(blocksFetched(model, plan, step, solids)).toEqual([{ high: model.kit.tube.outsideDiameter, count: 4 }]);
+    expect(blocksFetched(model, plan, step, solids)).toEqual([{ high: model.kit.tube.outsideDiameter, most: null, count: 4 }]);
     expect(blocksFetched(model, plan, next, solids)).toEqual([]);
     expect(unproppedScene(model, plan, step, solids)).toBeNull();
     for (const left of [freedScene(model, step, solids), unproppedScene(model, plan, next, solids)]) {

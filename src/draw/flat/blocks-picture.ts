@@ -1,26 +1,34 @@
 import type { Vec2 } from '../../model/index.ts';
-import { tell, type PropCount } from '../../scene/index.ts';
+import { tell, type PropCount, type Told } from '../../scene/index.ts';
+import { atMost } from '../kit/at-most.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, figure, outline, toldWidth, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { toPicture } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
 
-/** Width of the small picture, and height of the row of one height of block, mm of paper. */
+/** Width of the small picture, and height of the row of one kind of block, mm of paper. */
 const WIDE = 23.5;
 const ROW = 21;
+/** More, where a thickness is told. */
+const LIMIT = 6;
 const cap = capHeights.scene;
 /** A block's front, and how far its top and side go back, mm of paper. */
 const FRONT = { wide: 6.8, high: 7 } as const;
 const BACK: Vec2 = [3, -2.4];
 
-/** The blocks to put under, one row for each height: how many, and how high, mm. */
-export const blocksPicture = (blocks: readonly PropCount[]): DrawnPicture => toPicture({ width: WIDE, height: ROW * blocks.length }, blocksMarks(blocks));
+/** The blocks to put under, one row for each kind: how many, how high, and how thick at most where that matters, mm. */
+export const blocksPicture = (blocks: readonly PropCount[]): DrawnPicture => toPicture({ width: WIDE, height: rowsHigh(blocks) }, blocksMarks(blocks));
+
+const rowHigh = ({ most }: PropCount): number => (most === null ? ROW : ROW + LIMIT);
+const rowsHigh = (blocks: readonly PropCount[]): number => blocks.reduce((sum, block) => sum + rowHigh(block), 0);
 
 /** The marks of the picture, for the tests. */
-export const blocksMarks = (blocks: readonly PropCount[]): readonly Mark[] => blocks.flatMap(({ count, high }, index) => {
-  const [left, top] = [13.4, ROW * index + 4];
+export const blocksMarks = (blocks: readonly PropCount[]): readonly Mark[] => blocks.flatMap((block, index) => {
+  const { count, high, most } = block;
+  const down = rowsHigh(blocks.slice(0, index));
+  const [left, top] = [13.4, down + 4];
   const [right, foot] = [left + FRONT.wide, top + FRONT.high];
   const back = ([x, y]: Vec2): Vec2 => [x + BACK[0], y + BACK[1]];
   const [front, lid, side]: readonly (readonly Vec2[])[] = [
@@ -30,6 +38,17 @@ export const blocksMarks = (blocks: readonly PropCount[]): readonly Mark[] => bl
   return [
     ...[front ?? [], lid ?? [], side ?? []].flatMap((ring) => [area('panel', ring), outline(pens.cut, ring)]),
     ...linearDimension({ axis: 'y', told: tell.mm(high), ends: [top, foot], line: left - 3, feature: left - 0.6, cap, upright: true }),
-    figure(told, [toldWidth(told, capHeights.count, 700) / 2, ROW * (index + 1) - 4.5], capHeights.count, 700),
+    ...(most === null ? [] : thickness(tell.mm(most), [left, right], foot, cap)),
+    figure(told, [toldWidth(told, capHeights.count, 700) / 2, down + rowHigh(block) - 4.5], capHeights.count, 700),
   ];
 });
+
+/** How thick a block may be at most: from one side of its front to the other, under it. */
+export function thickness(told: Told, [left, right]: Vec2, foot: number, high: number): readonly Mark[] {
+  const y = foot + 2;
+  return [
+    ...[left, right].map((x) => line(pens.dimension, [x, foot + 0.6], [x, y + 1])),
+    line(pens.dimension, [left, y], [right, y]), arrowhead([left, y], [-1, 0], 1.6), arrowhead([right, y], [1, 0], 1.6),
+    ...atMost(told, [(left + right) / 2, y + 2 + high / 2], high),
+  ];
+}

@@ -7,10 +7,13 @@ import { pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { toPicture } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
+import { thickness } from './blocks-picture.ts';
 
-/** Width of the picture, and height of the row of one height of block, mm of paper. */
+/** Width of the picture, and height of the row of one kind of block, mm of paper. */
 const WIDE = 154;
 const ROW = 34;
+/** More, where a thickness is told. */
+const LIMIT = 5;
 const cap = capHeights.scene;
 /** What is put under is drawn so high, whatever its height, and so far down in its row; the bar on it is so thick. */
 const HIGH = 15;
@@ -20,13 +23,15 @@ const BAR = 4;
 const FRONT = { left: 16, wide: 14 } as const;
 const BACK: Vec2 = [5, -4];
 
-/** All blocks to fetch, one row for each height: how many, how high, that wood or brick will do, and nothing soft. */
-export const fetchedBlocksPicture = (blocks: readonly PropCount[]): DrawnPicture => toPicture({ width: WIDE, height: ROW * blocks.length }, fetchedBlocksMarks(blocks));
+/** All blocks to fetch, one row for each kind: how many, how high, how thick at most, that wood or brick will do, and nothing soft. */
+export const fetchedBlocksPicture = (blocks: readonly PropCount[]): DrawnPicture => toPicture({ width: WIDE, height: rowsHigh(blocks) }, fetchedBlocksMarks(blocks));
+
+const rowsHigh = (blocks: readonly PropCount[]): number => blocks.reduce((sum, { most }) => sum + (most === null ? ROW : ROW + LIMIT), 0);
 
 /** The marks of the picture, for the tests. */
-export const fetchedBlocksMarks = (blocks: readonly PropCount[]): readonly Mark[] => blocks.flatMap(({ count, high }, index): readonly Mark[] => {
-  const down = ROW * index + TOP;
-  return [...counted(count, high, down), ...firm(high, down), ...soft(down)];
+export const fetchedBlocksMarks = (blocks: readonly PropCount[]): readonly Mark[] => blocks.flatMap(({ count, high, most }, index): readonly Mark[] => {
+  const down = rowsHigh(blocks.slice(0, index)) + TOP;
+  return [...counted(count, high, down), ...(most === null ? [] : thickness(tell.mm(most), [FRONT.left, FRONT.left + FRONT.wide], down + HIGH, cap)), ...firm(high, down), ...soft(down)];
 });
 
 const rectangle = (left: number, top: number, wide: number, high: number): readonly Vec2[] => [[left, top], [left + wide, top], [left + wide, top + high], [left, top + high]];

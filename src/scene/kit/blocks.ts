@@ -22,6 +22,8 @@ export interface Block {
   readonly seenAlong: Level;
   /** What it holds. */
   readonly holds: readonly string[];
+  /** It may be no thicker than this, where there is less room than for a usual one, mm. */
+  readonly most: number | null;
 }
 
 /** What no work rests on. */
@@ -82,6 +84,7 @@ function between(one: Block, other: Block): Block {
   return {
     ...one, out: [0, 0, 1], holds: [...one.holds, ...other.holds], at: [(x[0] + x[1]) / 2, (y[0] + y[1]) / 2, one.at[2]],
     shape: { ...one.shape, width: Math.abs(x[1] - x[0]), height: Math.abs(y[1] - y[0]) },
+    most: Math.floor(one.out[0] === 0 ? Math.abs(y[1] - y[0]) : Math.abs(x[1] - x[0])),
   };
 }
 
@@ -144,8 +147,8 @@ function underBar(hand: StageHand, step: Step, { bodies, bench, holds }: Work, o
   const aside = across < middle[acrossTo(axis)] ? -1 : 1;
   const high = box.min[2] - bench;
   return [
-    { ...blockAt(axis, long, high, level(axis, far - (sign * long) / 2, across, bench)), out: level(axis, sign, 0), comes: 'before', leavesEarly: false, seenAlong: acrossTo(axis), holds },
-    { ...blockAt(axis, BLOCK.along, high, level(axis, near + sign * (inwards + BLOCK.along / 2), across, bench)), out: level(axis, 0, aside), comes: 'before', leavesEarly: true, seenAlong: acrossTo(axis), holds },
+    { ...blockAt(axis, long, high, level(axis, far - (sign * long) / 2, across, bench)), out: level(axis, sign, 0), comes: 'before', leavesEarly: false, seenAlong: acrossTo(axis), holds, most: null },
+    { ...blockAt(axis, BLOCK.along, high, level(axis, near + sign * (inwards + BLOCK.along / 2), across, bench)), out: level(axis, 0, aside), comes: 'before', leavesEarly: true, seenAlong: acrossTo(axis), holds, most: null },
   ];
 }
 
@@ -164,7 +167,7 @@ function under({ bodies, bench, holds, isFree }: Work): readonly Block[] {
     const inwards = end === 0 ? [0] : [0, ...steps(Math.abs(outermost - middle))];
     const out: Vec3 = end === 0 ? [0, -1, 0] : [end, 0, 0];
     const tried = inwards.flatMap((inward) => aside.map((off): Block => ({
-      ...blockAt(0, BLOCK.along, min[2] - bench, [outermost - end * inward, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, seenAlong: isShort ? 1 : 0, holds,
+      ...blockAt(0, BLOCK.along, min[2] - bench, [outermost - end * inward, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, seenAlong: isShort ? 1 : 0, holds, most: null,
     })));
     const free = tried.filter((block) => isFree(boxOfBlock(block)));
     return [free.find((block) => restsOn(bodies, boxOfBlock(block))) ?? free[0] ?? tried[0] ?? []].flat();
@@ -194,6 +197,7 @@ function beside({ bodies, bench, holds, isFree }: Work): readonly Block[] {
     return ([-1, 1] as const).map((side) => THIN.map((thin): Block => ({
       ...blockAt(axis, BLOCK.along, BLOCK.high, level(axis, along, (side < 0 ? low : high) + (side * thin) / 2, bench), thin),
       out: thin === BLOCK.across ? level(axis, 0, side) : [0, 0, 1], comes: 'to-work', leavesEarly: false, seenAlong: axis, holds,
+      most: thin === BLOCK.across ? null : thin,
     })));
   };
   const free = (along: number): readonly Block[] => pairAt(along).flatMap((blocks) => blocks.find((block) => isFree(boxOfBlock(block))) ?? []);

@@ -19,16 +19,23 @@ export const blockBody = (hand: StageHand, { name, shape, at }: NamedBlock, look
 export const propBodies = (hand: StageHand, step: Step): readonly SceneBody[] =>
   namedBlocks(hand, step).filter(({ leavesEarly }) => !leavesEarly).map((block) => blockBody(hand, block, 'present'));
 
-/** How many blocks there are of each height, mm, the lowest first. */
-export function propCounts(hand: StageHand, step: Step): readonly PropCount[] {
-  const heights = blocksOf(hand, step).map(({ shape }) => Math.round(shape.thickness));
-  return [...new Set(heights)].sort((a, b) => a - b).map((high) => ({ high, count: heights.filter((each) => each === high).length }));
-}
-
+/** So many blocks of a height, mm; no thicker than `most`, mm, where there is little room. */
 export interface PropCount {
   readonly high: number;
+  readonly most: number | null;
   readonly count: number;
 }
+
+/** How many blocks a step has of each kind, the lowest first, and of a height those that may be as thick as one likes. */
+export function propCounts(hand: StageHand, step: Step): readonly PropCount[] {
+  const kinds = blocksOf(hand, step).map(({ shape, most }) => ({ high: Math.round(shape.thickness), most }));
+  return kinds.filter((kind, index) => kinds.findIndex((other) => isSameKind(kind, other)) === index)
+    .map((kind) => ({ ...kind, count: kinds.filter((other) => isSameKind(kind, other)).length })).sort(byKind);
+}
+
+export const isSameKind = (one: Omit<PropCount, 'count'>, other: Omit<PropCount, 'count'>): boolean => one.high === other.high && one.most === other.most;
+
+export const byKind = (one: PropCount, other: PropCount): number => one.high - other.high || (other.most ?? Infinity) - (one.most ?? Infinity);
 
 /** Those nearest to the eye first. */
 export function nearestFirst<Some extends Block>(blocks: readonly Some[]): readonly Some[] {

@@ -217,17 +217,17 @@ describe('the picture of what is fetched', () => {
 });
 
 describe('the picture of blocks', () => {
-  it('tells how many there are of each height', () => {
-    const blocks = [{ high: 28, count: 4 }, { high: 132, count: 12 }];
+  it('tells how many there are of each height, and how thick they may be where there is little room', () => {
+    const blocks = [{ high: 28, most: null, count: 4 }, { high: 132, most: 40, count: 12 }];
     const picture = blocksPicture(blocks);
-    expect(texts(picture)).toEqual(['28', '×4', '132', '×12']);
+    expect(texts(picture)).toEqual(['28', '×4', '132', '40', '×12']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(blocksMarks(blocks))]).toEqual([[], [], [], []]);
   });
 
   it('tells of all to fetch how many there are of each height, which those of wood and brick have too, and fits on small pages', () => {
-    const blocks = [{ high: 28, count: 4 }, { high: 132, count: 12 }];
+    const blocks = [{ high: 28, most: null, count: 4 }, { high: 132, most: 40, count: 12 }];
     const picture = fetchedBlocksPicture(blocks);
-    expect(texts(picture)).toEqual(['28', '×4', '28', '132', '×12', '132']);
+    expect(texts(picture)).toEqual(['28', '×4', '28', '132', '×12', '40', '132']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(fetchedBlocksMarks(blocks))]).toEqual([[], [], [], []]);
     expect(picture.width).toBeLessThanOrEqual(FORMATS.small.bench.width);
   });
