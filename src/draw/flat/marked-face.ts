@@ -48,17 +48,23 @@ const dashed = (pen: Pen, ...places: readonly Vec2[]): readonly Mark[] => places
 /** Which way a face of a section looks on paper. */
 export type Facing = 'up' | 'down' | 'left' | 'right';
 
-/** Beside a section of the panel: the sign stands on the face that bears the marks. */
+/** From a face to the nearest of the sign that stands beside it, mm. */
+const beside = 2.5;
+
+/** By a section of the panel: the sign belongs to the face that bears the marks. It always stands upright, as it is drawn: on an upper face, under a lower one, beside an upright one, that the foot of its mast leads to. */
 export function markedFace([x, y]: Vec2, facing: Facing = 'up'): readonly Mark[] {
-  const ways: Readonly<Record<Facing, Placed>> = {
-    up: (up, out) => [x + out, y - up], down: (up, out) => [x + out, y + up],
-    left: (up, out) => [x - up, y + out], right: (up, out) => [x + up, y + out],
-  };
-  const at = ways[facing];
-  return [line(pens.motion, at(0, 0), at(pennant.mast, 0)), area('ink', flag(at))];
+  const foot = feet[facing]([x, y]);
+  const at: Placed = (up, out) => [foot[0] + out, foot[1] - up];
+  return [line(pens.motion, [x, y], foot, at(pennant.mast, 0)), area('ink', flag(at))];
 }
 
-/** Room that the sign takes over the face, mm. */
+/** Where its mast stands, by the way that the face looks: from the place where it begins on the face. */
+const feet: Readonly<Record<Facing, (at: Vec2) => Vec2>> = {
+  up: (at) => at, down: ([x, y]) => [x, y + pennant.mast + 1],
+  left: ([x, y]) => [x - beside - pennant.out, y], right: ([x, y]) => [x + beside, y],
+};
+
+/** Room that the sign takes over or under the face, or beside it, mm. */
 export const signRoom = pennant.mast + 1;
 
 /** A panel seen from one face, and turned over to be seen from the other: an arrow goes round the upright between them. */

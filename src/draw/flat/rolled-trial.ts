@@ -3,53 +3,80 @@ import { tell } from '../../scene/index.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, circle, line, outline, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
+import { crossed, ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
-import { dented, dentOf, wheelMarks } from './dent.ts';
+import { dented, dentOf } from './dent.ts';
 import type { Skinned } from './hole-marks.ts';
-import { crossMark, onwards, passed, TRIAL, tickMark, triedAnew } from './trial.ts';
-import { wasteMarks, type CutOut } from './waste.ts';
+import { onwards } from './trial.ts';
+import { cutOutMarks, wasteMarks, type CutOut } from './waste.ts';
+import { wheelFromAbove, wheelMarks } from './wheel.ts';
 
-/** Half of a section's width, and how high the wheel is drawn over its point, mm of paper. */
-const HALF = 8.5;
-const WHEEL = 14;
-/** The panel's section has this thickness on paper. */
+/** Height of the picture, mm of paper. */
+const HIGH = 68;
+/** The piece of waste at its left, the line tried on it, and the middle of the sections beside it. */
+const WASTE = { x: 1, y: 21, width: 25, height: 25 } as const;
+const LINE = WASTE.y + WASTE.height / 2;
+/** Half of a section's width, the panel's thickness in it, and how high the wheel is drawn over its rim, mm of paper. */
+const HALF = 6.5;
 const THICK = 9;
+const WHEEL = 17;
+/** The middles of the two ways of rolling, and where the columns of what comes of them begin, mm of paper. */
+const ROLLED = [44, 67] as const;
+const COLUMNS = 84;
+/** In a column: the face of the section, the verdict under it, the way on, the face of what is done then. */
+const COLUMN = { face: 15, verdict: 31, way: 37, next: 57 } as const;
 /** A rule: its width and length, mm of paper. */
 const RULE = { wide: 4.5, long: 13 } as const;
+/** The panel, and another piece of waste. */
+const PANEL = { width: 20, height: 15 } as const;
+const ANEW = { width: 7.5, height: 12 } as const;
 
-/** First on waste: rolled lightly, then home; as deep as it is to be when a rule is held at its end, then the panel; too shallow, and rolled again; the skin torn, and tried anew. */
-export const rolledTrial = (panel: CutOut & Skinned, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: TRIAL.high }, rolledMarks(panel, width));
+/**
+ * First on waste: rolled lightly, then home. Three columns tell what comes of it: as deep as it is to be when a rule is held
+ * at its end, then the panel; too shallow, then the same again, pressed more; the skin torn, then on other waste, pressed less.
+ */
+export const rolledTrial = (panel: CutOut & Skinned, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, rolledMarks(panel, width));
 
 /** The marks of the picture, for the tests. */
 export function rolledMarks(panel: CutOut & Skinned, width: number): readonly Mark[] {
   const scale = THICK / panel.thickness;
-  const face = TRIAL.section - THICK / 2;
   const deep = dentOf(panel);
-  const at = (share: number): Vec2 => [width * share, face];
-  const [light, home, well, shallow, torn] = [at(0.285), at(0.445), at(0.635), at(0.76), at(0.89)];
-  const dent = (place: Vec2, how: number): readonly Mark[] => dented(panel, { at: place, scale, half: HALF, dents: [0], deep: how });
-  const [right, line0] = [TRIAL.waste.x + TRIAL.waste.width, TRIAL.line];
+  const section = ([x, y]: Vec2, how: number | null): readonly Mark[] => dented(panel, { at: [x, y], scale, half: HALF, dents: how === null ? [] : [0], deep: how ?? deep });
+  const rolled = ([x, y]: Vec2, how: number, pressed: 'light' | 'home' | 'more', high = WHEEL): readonly Mark[] => [...section([x, y], how), ...wheelMarks([x, y + how * scale], high, pressed, scale)];
+  const face = LINE - THICK / 2;
+  const [light, home] = ROLLED;
+  const column = (width - COLUMNS) / 3;
+  const [well, shallow, torn] = [0.5, 1.5, 2.5].map((place) => COLUMNS + place * column) as [number, number, number];
+  const [ok, more, less, anew] = [well + 2, shallow + 3, torn + 5, torn - column / 2 + 1.2 + ANEW.width / 2];
   return [
-    ...wasteMarks(cornersOf(TRIAL.waste)), line(pens.crease, [TRIAL.waste.x, line0], [right, line0]), ...wheelFromAbove([TRIAL.waste.x + 9, line0]), ...onwards([TRIAL.waste.x + 17, line0 + 3]),
-    ...onwards([light[0] - HALF - 8, TRIAL.section]), ...dent(light, deep / 2), ...wheelMarks([light[0], face + (deep * scale) / 2], WHEEL, 'light'),
-    ...onwards([light[0] + HALF + 1, TRIAL.section]), ...dent(home, deep), ...wheelMarks([home[0], face + deep * scale], WHEEL + 1, 'home'),
-    ...onwards([home[0] + HALF + 1, TRIAL.section]), ...dent(well, deep), ...ruleMarks([well[0], face + deep * scale], scale),
-    ...linearDimension({ axis: 'y', told: tell.mm(deep), ends: [face + deep * scale, face], line: well[0] - HALF - 2.5, feature: [well[0], well[0] - HALF], cap: capHeights.step, upright: true }),
-    ...tickMark([well[0] - 20, TRIAL.verdict]), ...passed([well[0] - 15, TRIAL.verdict], panel),
-    ...dent(shallow, deep / 4), ...crossMark([shallow[0] - 8, TRIAL.verdict]), ...onwards([shallow[0] - 5, TRIAL.verdict]), ...wheelMarks([shallow[0] + 9.5, TRIAL.verdict + 5], WHEEL - 4, 'home'),
-    ...dent(torn, deep), ...tear([torn[0], face + deep * scale], scale), ...crossMark([torn[0] - 6, TRIAL.verdict]), ...triedAnew([torn[0] - 3, TRIAL.verdict]),
+    ...wasteMarks(cornersOf(WASTE)), line(pens.crease, [WASTE.x, LINE], [WASTE.x + WASTE.width, LINE]),
+    ...wheelFromAbove([WASTE.x + 15, LINE]), ...ahead([WASTE.x + 15, LINE - 6.5]),
+    ...onwards([light - HALF - 9, LINE]), ...rolled([light, face], deep / 2, 'light'),
+    ...onwards([light + HALF + 1.2, LINE]), ...rolled([home, face], deep, 'home'),
+    ...onwards([home + HALF + 1, LINE]),
+    ...[0, 1, 2].map((place) => line(pens.edge, [COLUMNS + place * column, 1], [COLUMNS + place * column, HIGH - 1])),
+    ...section([ok, COLUMN.face], deep), ...ruleMarks([ok, COLUMN.face + deep * scale], scale),
+    ...linearDimension({ axis: 'y', told: tell.mm(deep), ends: [COLUMN.face + deep * scale, COLUMN.face], line: ok - HALF - 2, feature: [ok, ok - HALF], cap: capHeights.step, upright: true }),
+    ...ticked([well, COLUMN.verdict], VERDICT), ...down([well, COLUMN.way]),
+    ...cutOutMarks(panel, { x: well - PANEL.width / 2, y: COLUMN.next - 7, ...PANEL }, false),
+    ...section([shallow, COLUMN.face], deep / 4), ...crossed([shallow, COLUMN.verdict], VERDICT), ...down([shallow - 4, COLUMN.way]),
+    ...rolled([more, COLUMN.next], deep, 'more', 14),
+    ...section([torn, COLUMN.face], deep), ...tear([torn, COLUMN.face + deep * scale], scale), ...crossed([torn, COLUMN.verdict], VERDICT), ...down([anew, COLUMN.way]),
+    ...wasteMarks(cornersOf({ x: anew - ANEW.width / 2, y: COLUMN.next - 3, ...ANEW })), ...rolled([less, COLUMN.next], deep / 2, 'light', 14),
   ];
 }
 
-/** The wheel from above, on a level line, its handle behind it. */
-function wheelFromAbove([x, y]: Vec2): readonly Mark[] {
-  const disc = cornersOf({ x: x - 5, y: y - 0.9, width: 10, height: 1.8 });
-  const handle: readonly Vec2[] = [[x - 1, y - 0.9], [x - 1, y - 3.6], [x + 1, y - 3.6], [x + 1, y - 0.9]];
-  return [area('ink', handle), area('white', disc), outline(pens.cut, disc), circle([x, y], 0.7, null, 'ink')];
-}
+/** How large a verdict is. */
+const VERDICT = 1.5;
+
+/** The way that the wheel is rolled. */
+const ahead = ([x, y]: Vec2): readonly Mark[] => [line(pens.motion, [x - 4, y], [x + 3, y]), arrowhead([x + 7, y], [1, 0], 4)];
+
+/** On to what is done then. */
+const down = ([x, y]: Vec2): readonly Mark[] => [line(pens.motion, [x, y], [x, y + 3.5]), arrowhead([x, y + 7], [0, 1], 4)];
 
 /** A rule held against the edge where the crease ends, its nought in the dent, a line for each mm. */
 function ruleMarks([x, y]: Vec2, scale: number): readonly Mark[] {

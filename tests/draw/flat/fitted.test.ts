@@ -6,8 +6,6 @@ import { guideMarks, guidePicture } from '../../../src/draw/flat/guide-picture.t
 import type { CutOut } from '../../../src/draw/flat/waste.ts';
 import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
-import { dentOf } from '../../../src/draw/flat/dent.ts';
-import { rolledMarks, rolledTrial } from '../../../src/draw/flat/rolled-trial.ts';
 import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
@@ -241,15 +239,6 @@ describe('the picture of a half-cut tried on waste', () => {
     // Well tried, the panel comes next; badly, another piece of waste, hatched like the first.
     const hatched = linesOf(practiceMarks(crossShaped, paper.width)).filter(({ pen }) => pen.colour === 'faded').map(({ points: [from] }) => from?.[0] ?? NaN);
     expect([Math.min(...hatched) < 31, Math.max(...hatched) > paper.width * 0.8, hatched.some((x) => x > 40 && x < paper.width * 0.8)]).toEqual([true, true, false]);
-  });
-});
-
-describe('the picture of a crease tried on waste', () => {
-  it.each(papers)('tells how deep it is to be, by a rule at its end, on paper of $width by $height', (paper) => {
-    const panel = { ...crossShaped, thickness: 9, skin: 1 };
-    const picture = rolledTrial(panel, paper);
-    expect(texts(picture)).toEqual([String(dentOf(panel))]);
-    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(rolledMarks(panel, paper.width))]).toEqual([[], [], [], []]);
   });
 });
 

@@ -102,7 +102,7 @@ function worked(kind: FlapKind, work: 'crease' | 'half-cut', { deep, right, face
       const at = y(bend.at);
       return [line(pens.motion, [face + 1.6 - arrowLength, at], [face - 1.4, at]), arrowhead([face + 0.6, at], [1, 0], 3)];
     }),
-    ...(up === 'marked' ? markedFace([face, y(kind.edge) + 0.5], 'left') : markedFace([face + deep, y(kind.edge) + 0.5], 'right')),
+    ...(up === 'marked' ? markedFace([face, y(kind.edge) + 3.5], 'left') : markedFace([face + deep, y(kind.edge) + 3.5], 'right')),
   ];
 }
 

@@ -5,7 +5,8 @@ import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
 import { arrowhead, figure, line, orderRadius, ringedNumeral, toldWidth } from '../../kit/marks.ts';
 import { acrossFlap, creaseMarks, flapOn, halfCutMarks, holeMarks, insideLineMarks, onFlap, outlineMarks, runsAlongX, sidesInOrder } from '../panel-lines.ts';
-import { dented, dentOf, wheelMarks } from '../dent.ts';
+import { dented, dentOf } from '../dent.ts';
+import { wheelMarks } from '../wheel.ts';
 import { markedFace } from '../marked-face.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import type { Strip } from '../strip.ts';
@@ -82,9 +83,9 @@ function pressed(pattern: FlatPattern, box: Box): readonly Mark[] {
   const [first = 0, last = 0] = [flap.creases[0], flap.creases.at(-1)];
   const flat = (box.width - 4) / (last - first + 4 * deep);
   return [
-    ...dented(pattern, { at: [middle, light], scale, half: wide / 2, dents: [0], deep: deep / 2 }), ...wheelMarks([middle, light + (deep * scale) / 2], wheelRoom - 2, 'light'),
+    ...dented(pattern, { at: [middle, light], scale, half: wide / 2, dents: [0], deep: deep / 2 }), ...wheelMarks([middle, light + (deep * scale) / 2], wheelRoom - 2, 'light', scale),
     ...markedFace([right - 6, light]), line(pens.motion, [middle, light + high + 1.5], [middle, light + high + 3.5]), arrowhead([middle, light + high + 6], [0, 1], 3),
-    ...dented(pattern, { at: [middle, top], scale, half: wide / 2, dents: [0] }), ...wheelMarks([middle, dent], wheelRoom - 2, 'home'),
+    ...dented(pattern, { at: [middle, top], scale, half: wide / 2, dents: [0] }), ...wheelMarks([middle, dent], wheelRoom - 2, 'home', scale),
     line(pens.dimension, [left - 5, dent], [middle, dent]),
     ...linearDimension({ axis: 'y', told: tell.mm(deep), ends: [dent, top], line: left - 4, feature: left, cap: capHeights.step, upright: true }),
     ...linearDimension({ axis: 'y', told: tell.mm(pattern.thickness), ends: [bottom, top], line: right + 3 + toldWidth(tell.mm(pattern.thickness), capHeights.step, 400) + 2, feature: right, cap: capHeights.step, upright: true }),
