@@ -31,6 +31,7 @@ export { loopReminder, loopSeries, tyingReminder, tyingSeries } from './cable/kn
 export { coilPicture } from './cable/coil-picture.ts';
 export { wholeCordPicture } from './cable/whole-cord.ts';
 export { practicePicture } from './practice-picture.ts';
+export { pullPicture } from './pull-picture.ts';
 export { tracePicture, type Traced, type TraceWay } from './trace-picture.ts';
 export { screwPicture } from './screw-picture.ts';
 export type { WallShown } from './wall-pieces.ts';

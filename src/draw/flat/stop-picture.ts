@@ -10,7 +10,8 @@ import { ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { pencil } from './pencil.ts';
-import { onwards } from './trial.ts';
+import { STRIP } from './padded-knife.ts';
+import { numbered, onwards } from './trial.ts';
 import { cutOutMarks, wasteMarks, type CutOut } from './waste.ts';
 
 /** A tool that is to go so deep and no deeper, mm: tape is wound round a punch, a knife is bound between two strips of what is cut off a panel. */
@@ -31,12 +32,9 @@ const TAPE = { high: 6, out: 1.4 } as const;
 const ROLL = { radius: 6, core: 2.6, away: 16 } as const;
 const cap = capHeights.step;
 
-/** Height of the row that shows a knife between its strips from the side, mm of paper. */
-const SIDE = 58;
-
-/** How a tool gets its stop: measured from its tip and marked, or laid between two off-cuts; then tape is wound round. A punch pulled out again with its core; a knife at work, from the side. */
+/** How a tool gets its stop: measured from its tip and marked, or laid between two off-cuts; then tape is wound round. A punch pulled out again with its core. */
 export const stopPicture = (stop: ToolStop, { width }: Pick<Paper, 'width'>): DrawnPicture =>
-  toPicture({ width, height: HIGH + (stop.tool === 'knife' ? SIDE : 0) }, stopMarks(stop, width));
+  toPicture({ width, height: HIGH }, stopMarks(stop, width));
 
 /** The marks of the picture, for the tests. */
 export function stopMarks(stop: ToolStop, width: number): readonly Mark[] {
@@ -48,7 +46,7 @@ export function stopMarks(stop: ToolStop, width: number): readonly Mark[] {
     ...(stop.tool === 'knife' ? stripsCut(stop.from) : []), ...tools[tool](first), ...measured[tool](first, level, depth),
     line(pens.motion, [between - 4, HIGH / 2], [between + 2, HIGH / 2]), arrowhead([between + 6, HIGH / 2], [1, 0], 4),
     ...tools[tool](second), ...wound[tool](second, level),
-    ...(tool === 'knife' ? besideStrip([width / 2, HIGH], depth) : pulledOut(width * 0.84)),
+    ...(tool === 'knife' ? numbered([[4.5, 4.6], [first - 17, 4.6], [second - 17, 4.6]]) : pulledOut(width * 0.84)),
   ];
 }
 
@@ -69,31 +67,6 @@ function pulledOut(x: number): readonly Mark[] {
   ];
 }
 
-/** mm of paper for one mm of the strip from the side; the panel under it, and how far the knife reaches over the strip, mm of paper. */
-const FROM_SIDE = { scale: 0.66, panel: 8, up: 11, blade: 6, handle: 9, tape: 8 } as const;
-
-/** A strip with the knife behind it from the side, standing on the panel: its long side along the cut, the tip as deep as is told; and the way it goes. */
-function besideStrip([x, top]: Vec2, depth: number): readonly Mark[] {
-  const [long, high, deep] = [STRIP.long, STRIP.high, depth].map((each) => each * FROM_SIDE.scale) as [number, number, number];
-  const [up, face] = [top + FROM_SIDE.up, top + FROM_SIDE.up + high];
-  const [left, right] = [x - long / 2, x + long / 2];
-  const tip = face + deep;
-  const blade: readonly Vec2[] = [[x - FROM_SIDE.blade / 2, face], [x + FROM_SIDE.blade / 2, face], [x + FROM_SIDE.blade / 2, tip - 1], [x - FROM_SIDE.blade / 2, tip]];
-  return [
-    ...shaft(cornersOf({ x: x - FROM_SIDE.handle / 2, y: top + 1, width: FROM_SIDE.handle, height: FROM_SIDE.up })),
-    ...shaft(cornersOf({ x: left, y: up, width: long, height: high })),
-    area('ink', cornersOf({ x: x - FROM_SIDE.tape / 2, y: up, width: FROM_SIDE.tape, height: high })),
-    ...cutFace(cornersOf({ x: left - 16, y: face, width: long + 32, height: FROM_SIDE.panel })), ...shaft(blade),
-    ...linearDimension({ axis: 'x', told: tell.mm(STRIP.long), ends: [left, right], line: face + FROM_SIDE.panel + 7, feature: face + FROM_SIDE.panel, cap }),
-    ...linearDimension({ axis: 'y', told: tell.mm(STRIP.high), ends: [face, up], line: right + 5 + toldWidth(tell.mm(STRIP.high), cap, 400), feature: right, cap, upright: true }),
-    ...linearDimension({ axis: 'y', told: tell.mm(depth), ends: [tip, face], line: left - 20, feature: left - 16, cap, upright: true }),
-    line(pens.dimension, [left - 22, tip], [x - FROM_SIDE.blade / 2, tip]),
-    line(pens.motion, [left - 6, up + high / 2], [left - 18, up + high / 2]), arrowhead([left - 22, up + high / 2], [-1, 0], 4),
-  ];
-}
-
-/** The strips that are bound to a blade, mm: as long as a hand is wide and high enough to hold (common practice, no source). */
-const STRIP = { long: 100, high: 40, count: 2 } as const;
 /** mm of paper for one mm of a strip. */
 const STRIP_SCALE = 0.19;
 /** The panel in what is cut off it, and a piece of that, mm of paper. */

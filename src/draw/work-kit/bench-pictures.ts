@@ -1,6 +1,6 @@
 import { cordPatterns, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
-import { cableEnds, type CutPattern, type Model, type Vec2 } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, holePlaces, holesPunched, partsTold, platePicture, practicePicture, punchedFlat, rolledTrial, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type Traced, type TraceWay } from '../flat/index.ts';
+import { cableEnds, halfCutDepth, type CutPattern, type Model, type Vec2 } from '../../model/index.ts';
+import { cutBarsPaper, cutBarsPicture, guidePicture, holePlaces, holesPunched, partsTold, platePicture, practicePicture, pullPicture, punchedFlat, rolledTrial, stockPicture, stopPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type Traced, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching, rootsMarked } from '../folded-panels.ts';
@@ -25,15 +25,22 @@ export const blankOnStock: DrawnFlat = ({ model, plan, papers }, step) => {
 };
 
 /** The panel of a step as it is cut out of its blank. */
-export const cutOutAt = ({ model }: FlatGivens, step: Step): CutPattern => {
+const cutOutAt = ({ model }: FlatGivens, step: Step): CutPattern => {
   const index = patternOf(model, step);
   const pattern = model.patterns[index];
   if (pattern === undefined) throw new RangeError(`no panel ${index + 1} to fold; there are ${model.patterns.length}`);
   return pattern;
 };
 
-/** A half-cut is tried on waste. */
-export const halfCutTried: DrawnFlat = (givens, step) => [practicePicture(cutOutAt(givens, step), givens.papers.bench)];
+/** A half-cut is tried on waste, in this order: how the knife gets its stop, is led, is pulled, how what it cut is looked at. */
+export const halfCutTried: DrawnFlat = (givens, step) => {
+  const { model: { kit: { panel } }, papers: { bench } } = givens;
+  const [depth, from] = [halfCutDepth(panel), cutOutAt(givens, step)];
+  return [
+    stopPicture({ tool: 'knife', depth, from }, bench), guidePicture({ pads: panel.thickness, number: 4 }, bench),
+    pullPicture({ depth, thickness: panel.thickness, skin: panel.skin }, 5, bench), practicePicture(from, { own: 6, again: [4, 5] }, bench),
+  ];
+};
 
 /** A crease is tried on waste. */
 export const creaseTried: DrawnFlat = (givens, step) => {

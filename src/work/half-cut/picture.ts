@@ -1,5 +1,4 @@
-import { halfCutDepth } from '../../model/index.ts';
-import { black, body, box, cutOutAt, guidePicture, halfCutTried, markedAt, solid, stopPicture, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { black, body, box, halfCutTried, markedAt, solid, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** In section: the blade goes through the upper skin and the core and leaves the lower skin whole. */
 const pictogram: Ink = together(
@@ -11,14 +10,8 @@ const pictogram: Ink = together(
   body('M16.5 2.5H31.5V13H16.5z', black),
 );
 
-/** How the knife gets its stop and is led, a trial on waste, then where it is cut and how deep. */
+/** A trial on waste, then where it is cut and how deep. */
 export const picture: WorkPicture = {
   pictogram,
-  flat: (givens, step) => {
-    const { model: { kit: { panel } }, papers: { bench } } = givens;
-    return [
-      stopPicture({ tool: 'knife', depth: halfCutDepth(panel), from: cutOutAt(givens, step) }, bench), guidePicture({ pads: panel.thickness }, bench),
-      ...halfCutTried(givens, step), ...markedAt('half-cut')(givens, step),
-    ];
-  },
+  flat: (givens, step) => [...halfCutTried(givens, step), ...markedAt('half-cut')(givens, step)],
 };

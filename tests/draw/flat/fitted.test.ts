@@ -2,13 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
 import { fetchedBlocksMarks, fetchedBlocksPicture } from '../../../src/draw/flat/fetched-blocks.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
-import { guideMarks, guidePicture } from '../../../src/draw/flat/guide-picture.ts';
-import type { CutOut } from '../../../src/draw/flat/waste.ts';
 import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.ts';
-import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
 import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
-import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
 import { traceMarks, tracePicture, type Traced } from '../../../src/draw/flat/trace-picture.ts';
 import { wallMarks, wallPicture } from '../../../src/draw/flat/wall-picture.ts';
 import type { WallShown } from '../../../src/draw/flat/wall-pieces.ts';
@@ -47,20 +43,6 @@ describe('the picture of sawn ends', () => {
   });
 });
 
-
-/** A panel whose four corners are cut out of its blank. */
-const crossShaped: CutOut = { min: [-3, -2], max: [3, 2], outline: [[-3, -1], [-2, -1], [-2, -2], [2, -2], [2, -1], [3, -1], [3, 1], [2, 1], [2, 2], [-2, 2], [-2, 1], [-3, 1]] };
-
-describe('the pictures of stops', () => {
-  it.each([{ tool: 'punch', depth: 15 }, { tool: 'knife', depth: 8, from: crossShaped }] as const)('tell how far the tip of the $tool stands out', (stop) => {
-    for (const paper of papers) {
-      const picture = stopPicture(stop, paper);
-      // A knife's off-cuts are sawn first: how many, how long, how high; bound to it they are seen from the side.
-      expect(texts(picture)).toEqual(stop.tool === 'knife' ? ['×2', '100', '40', '8', '100', '40', '8'] : ['15']);
-      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stopMarks(stop, paper.width))]).toEqual([[], [], [], []]);
-    }
-  });
-});
 
 describe('the pictures of cables', () => {
   const loop = cableLoop(modelOf(itemNamed('rack'), 'standard'));
@@ -228,27 +210,6 @@ describe('the picture of blocks', () => {
     expect(texts(picture)).toEqual(['28', '×4', '28', '132', '×12', '40', '132']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(fetchedBlocksMarks(blocks))]).toEqual([[], [], [], []]);
     expect(picture.width).toBeLessThanOrEqual(FORMATS.small.bench.width);
-  });
-});
-
-describe('the picture of a half-cut tried on waste', () => {
-  it.each(papers)('stays on its paper of $width by $height, and has no numerals: those are the flaps’', (paper) => {
-    const picture = practicePicture(crossShaped, paper);
-    expect(texts(picture)).toEqual([]);
-    expect([outside(picture), pointsOutside(picture)]).toEqual([[], []]);
-    // Well tried, the panel comes next; badly, another piece of waste, hatched like the first.
-    const hatched = linesOf(practiceMarks(crossShaped, paper.width)).filter(({ pen }) => pen.colour === 'faded').map(({ points: [from] }) => from?.[0] ?? NaN);
-    expect([Math.min(...hatched) < 31, Math.max(...hatched) > paper.width * 0.8, hatched.some((x) => x > 40 && x < paper.width * 0.8)]).toEqual([true, true, false]);
-  });
-});
-
-describe('the picture of how a knife is led', () => {
-  it.each(papers)('tells how far beside the line the straight-edge lies where pads run along it, on paper of $width by $height', (paper) => {
-    for (const [led, told] of [[{ pads: 9 }, ['9']], [{ pads: null }, []]] as const) {
-      const picture = guidePicture(led, paper);
-      expect(texts(picture)).toEqual(told);
-      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(guideMarks(led, paper.width))]).toEqual([[], [], [], []]);
-    }
   });
 });
 

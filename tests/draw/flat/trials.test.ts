@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { dented, dentOf, RIM } from '../../../src/draw/flat/dent.ts';
+import { guideMarks, guidePicture } from '../../../src/draw/flat/guide-picture.ts';
 import { faceSign, markedFace } from '../../../src/draw/flat/marked-face.ts';
+import { STRIP } from '../../../src/draw/flat/padded-knife.ts';
+import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
+import { pullMarks, pullPicture } from '../../../src/draw/flat/pull-picture.ts';
 import { rolledMarks, rolledTrial } from '../../../src/draw/flat/rolled-trial.ts';
+import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
 import type { CutOut } from '../../../src/draw/flat/waste.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
@@ -61,5 +66,83 @@ describe('the sign of the marked face beside a section', () => {
     const shape = (ring: readonly Vec2[] | undefined): readonly Vec2[] => (ring ?? []).map(([x, y]): Vec2 => [Math.round(1e6 * (x - (ring?.[0]?.[0] ?? 0))) / 1e6, Math.round(1e6 * (y - (ring?.[0]?.[1] ?? 0))) / 1e6]);
     expect(shape(mast?.[0])).toEqual(shape(pennant?.[0]));
     expect(linesOf(markedFace([50, 50], facing))[0]?.points[0]).toEqual([50, 50]);
+  });
+});
+
+/** The widths and heights of closed lines of a pen, mm of paper. */
+const closedSizes = (marks: Parameters<typeof linesOf>[0]): readonly Vec2[] => linesOf(marks).filter(({ closed }) => closed).map(({ points }): Vec2 => {
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  return [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+});
+
+describe('the pictures of stops', () => {
+  it.each([{ tool: 'punch', depth: 15 }, { tool: 'knife', depth: 8, from: crossShaped }] as const)('tell how far the tip of the $tool stands out', (stop) => {
+    for (const paper of papers) {
+      const picture = stopPicture(stop, paper);
+      // A knife's off-cuts are sawn first: how many, how long, how high; then laid to the blade, then bound.
+      expect(texts(picture)).toEqual(stop.tool === 'knife' ? ['×2', '100', '40', '8', '1', '2', '3'] : ['15']);
+      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stopMarks(stop, paper.width))]).toEqual([[], [], [], []]);
+    }
+  });
+});
+
+describe('the picture of how a knife is led', () => {
+  it.each(papers)('tells how far beside the line the straight-edge lies where strips run along it, on paper of $width by $height', (paper) => {
+    for (const [led, told] of [[{ pads: 9, number: 4 }, ['4', '9']], [{ pads: null }, []]] as const) {
+      const picture = guidePicture(led, paper);
+      expect(texts(picture)).toEqual(told);
+      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(guideMarks(led, paper.width))]).toEqual([[], [], [], []]);
+    }
+  });
+
+  it.each([9, 6])('draws the strips from above as long as they are, for their thickness of %s mm', (pads) => {
+    const ratio = STRIP.long / pads;
+    const strips = closedSizes(guideMarks({ pads, number: 4 }, 165)).filter(([long, thick]) => Math.abs(long / thick - ratio) < 1e-6);
+    expect(strips).toHaveLength(STRIP.count);
+  });
+});
+
+describe('the picture of a knife that is pulled', () => {
+  const pulled = { depth: 8, thickness: 9, skin: 1 };
+
+  it.each(papers)('tells the strip and the depth, and stays on paper of $width by $height', (paper) => {
+    const picture = pullPicture(pulled, 5, paper);
+    expect(texts(picture)).toEqual(['5', '100', '40', '8']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(pullMarks(pulled, 5, paper.width))]).toEqual([[], [], [], []]);
+  });
+
+  it('leans the way it is pulled, its bevel on that side, its tip the lowest and as deep as told', () => {
+    const [blade] = linesOf(pullMarks(pulled, 5, 165)).filter(({ closed, points }) => closed && points.length === 4 && new Set(points.map(([x]) => x)).size === 4).map(({ points }) => points);
+    const [tip, heel, spine, edge] = blade ?? [];
+    if (tip === undefined || heel === undefined || spine === undefined || edge === undefined) throw new Error('no blade');
+    expect(Math.max(...[heel, spine, edge].map(([, y]) => y))).toBeLessThan(tip[1]);
+    // To the right is ahead, as the arrow tells; the bevel runs along the side that is ahead.
+    expect([edge[0] > tip[0], edge[0] > spine[0], tip[0] > heel[0]]).toEqual([true, true, true]);
+    const bevel = linesOf(pullMarks(pulled, 5, 165)).filter(({ pen, closed, points: [from, to] }) => {
+      const [across, up] = [(to?.[0] ?? 0) - (from?.[0] ?? 0), (to?.[1] ?? 0) - (from?.[1] ?? 0)];
+      return pen.name === 'edge' && !closed && across > 5 && Math.abs(up / across - (edge[1] - tip[1]) / (edge[0] - tip[0])) < 0.1;
+    });
+    expect(bevel).toHaveLength(1);
+    const [from] = bevel[0]?.points ?? [];
+    expect(from?.[0] ?? NaN).toBeGreaterThan((tip[0] + heel[0]) / 2);
+  });
+
+  it('goes deeper with each pull', () => {
+    const tips = linesOf(pullMarks(pulled, 5, 165)).filter(({ closed, points }) => closed && points.length === 5).map(({ points: [tip] }) => tip?.[1] ?? NaN);
+    expect(tips).toHaveLength(3);
+    expect(tips).toEqual([...tips].sort((a, b) => a - b));
+    expect(new Set(tips).size).toBe(3);
+  });
+});
+
+describe('the picture of a half-cut tried on waste', () => {
+  it.each(papers)('tells what is done once more, and stays on its paper of $width by $height', (paper) => {
+    const numbers = { own: 6, again: [4, 5] } as const;
+    const picture = practicePicture(crossShaped, numbers, paper);
+    expect(texts(picture)).toEqual(['6', '4', '5', '4', '5']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture)]).toEqual([[], [], []]);
+    // Well tried, the panel comes next; badly, another piece of waste.
+    const hatched = linesOf(practiceMarks(crossShaped, numbers, paper.width)).filter(({ pen }) => pen.colour === 'faded').map(({ points: [from] }) => from?.[0] ?? NaN);
+    expect(Math.min(...hatched)).toBeGreaterThan(paper.width / 2);
   });
 });
