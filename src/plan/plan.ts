@@ -91,7 +91,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
     supplies: work.supplies?.(model, detail) ?? [],
     standing,
-    tools: toolsFor(model, step, standing, work.tools.filter((tool) => work.without?.(detail).includes(tool) !== true)),
+    tools: toolsFor(model, step, standing, work.tools.filter((tool) => work.without?.(detail, model).includes(tool) !== true)),
     sizes: work.sizes?.(model, detail) ?? {},
     people: step.people === 2 || isHeldByHand ? 2 : work.people,
     cautions: work.cautions,

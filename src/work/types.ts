@@ -1,7 +1,7 @@
 import type { Model, PartKind, Shape, Side } from '../model/index.ts';
 import type { WallKind } from '../read/index.ts';
 
-export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'bottle' | 'square' | 'plumb-line' | 'clamp' | 'steps' | 'block' | 'sticky-tape';
+export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'bottle' | 'square' | 'plumb-line' | 'clamp' | 'steps' | 'block' | 'board' | 'water' | 'sticky-tape';
 
 export type { WallKind };
 
@@ -112,7 +112,7 @@ export type ToolSizes = Partial<Readonly<Record<Tool, readonly number[]>>>;
 export interface WorkFacts {
   readonly tools: readonly Tool[];
   /** Tools that it does not take, by what it is done on; none when left out. */
-  readonly without?: (detail: StepDetail) => readonly Tool[];
+  readonly without?: (detail: StepDetail, model: Model) => readonly Tool[];
   readonly people: 1 | 2;
   readonly cautions: readonly Caution[];
   /** None where there is nothing to be done wrong that one could see. */

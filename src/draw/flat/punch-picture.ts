@@ -2,14 +2,19 @@ import { flatHoles, type FlatPattern, type Vec2 } from '../../model/index.ts';
 import type { Box, DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { capHeights } from '../kit/lettering.ts';
+import { cornersOf } from '../kit/geometry.ts';
+import { hatching } from '../kit/hatching.ts';
 import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { earlier, pens } from '../kit/pens.ts';
+import { ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
 import { cornerMark, holeKinds, holeMark, type HoleKind, type Skinned } from './hole-marks.ts';
 import { markedFace } from './marked-face.ts';
 import { notchHole } from './panel-lines.ts';
 import { plate, tapeRound, woodMarks } from './punched-section.ts';
+import { punchTool } from './punch-tool.ts';
+import { ringMarks } from './ring.ts';
 
 /** Paper of the picture, mm. */
 export const punchHeight = 62;
@@ -49,10 +54,10 @@ const FEWEST = 3;
 /** The marks of the picture, for the tests. */
 export function punchMarks(pattern: FlatPattern, paper: Paper): readonly Mark[] {
   const holes = flatHoles(pattern);
-  const columns = holeKinds(holes).length + 1;
+  const columns = holeKinds(holes).length + 2;
   const wide = Math.max(FEWEST, columns);
   return [
-    ...kindMarks({ ...pattern, holes }, paper, wide), ...cornerHole(pattern, cell(paper, wide, columns - 1)),
+    ...kindMarks({ ...pattern, holes }, paper, wide), ...cornerHole(pattern, cell(paper, wide, columns - 2), cell(paper, wide, columns - 1)),
     // Where no other hole tells it, that the corners too are punched right through, on a board.
     ...(columns < wide && !holes.some(({ depth }) => depth === null) ? punched({ depth: null, diameter: 2 * pattern.notchRadius }, pattern, cell(paper, wide, columns), 'up') : []),
   ];
@@ -87,10 +92,9 @@ function punched({ depth, diameter }: Pick<HoleKind, 'depth' | 'diameter'>, { th
   return [
     ...(depth === null ? woodMarks({ x: middle - half - 2, y: bottom, width: 2 * half + 4, height: below - 2 }) : []),
     ...plate({ x: middle - half, y: top, width: 2 * half, height: bottom - top }, skin * scale),
-    area('white', [[middle - wide, up], [middle + wide, up], [middle + wide, tip], [middle - wide, tip]]),
-    outline(pens.cut, [[middle - wide, up], [middle + wide, up], [middle + wide, tip], [middle - wide, tip]]),
-    line(pens.motion, [middle - wide - 5, up], [middle - wide - 5, top - 6]),
-    arrowhead([middle - wide - 5, top - 3.8], [0, 1], 3.5),
+    ...punchTool([middle, tip], wide, top),
+    line(pens.motion, [middle - wide - 6, up], [middle - wide - 6, top - 6]),
+    arrowhead([middle - wide - 6, top - 3.8], [0, 1], 3.5),
     ...markedFace([middle + half - 5.5, sign === 'up' ? top : bottom], sign),
     ...(depth === null ? [] : [...tapeRound(middle, wide, top), ...depths(depth, thickness, { middle, top, bottom, tip })]),
   ];
@@ -103,22 +107,44 @@ const depths = (depth: number, thickness: number, { middle, top, bottom, tip }: 
   ...linearDimension({ axis: 'y', told: tell.mm(thickness), ends: [bottom, top], line: middle + half + 3 + toldWidth(tell.mm(thickness), cap, 400), feature: middle + half, cap, upright: true }),
 ];
 
-/** The round corner of a notch, from the nearest edges of the blank. */
-function cornerHole(pattern: FlatPattern, box: Box): readonly Mark[] {
+/** The round corner of a notch, from the nearest edges of the blank; enlarged beside that, how the cuts come to touch it: it lies in what falls off. */
+function cornerHole(pattern: FlatPattern, box: Box, beside: Box): readonly Mark[] {
   const [x, y] = notchHole(pattern, [-1, -1]);
+  const radius = pattern.notchRadius;
   const [across, up] = [x + pattern.blank[0] / 2, y + pattern.blank[1] / 2];
   const left = box.x + 15;
   const bottom = box.y + box.height - 11;
   const scale = Math.min((box.width - 22) / across, (box.height - headRow - 16) / up);
   const at: Vec2 = [left + across * scale, bottom - up * scale];
   const [right, top] = [at[0] + 5, at[1] - 5];
+  const waste = cornersOf({ x: left, y: at[1] - radius * scale, width: (across + radius) * scale, height: (up + radius) * scale });
+  const ring = { radius: Math.min(RING.radius, beside.width / 2 - 3), at: [beside.x + beside.width / 2, beside.y + headRow + RING.radius + 4] as Vec2 };
   return [
-    ...heading([cornerMark(signPlace(box))], { diameter: 2 * pattern.notchRadius }, 4, box),
-    area('panel', [[left, bottom], [right, bottom], [right, top], [left, top]]),
+    ...heading([cornerMark(signPlace(box))], { diameter: 2 * radius }, 4, box),
+    area('panel', [[left, bottom], [right, bottom], [right, top], [left, top]]), ...hatched(waste), outline(earlier(pens.cut), waste),
     line(pens.cut, [left, top], [left, bottom], [right, bottom]),
-    line(earlier(pens.cut), [at[0], bottom], [at[0], top]), line(earlier(pens.cut), [left, at[1]], [right, at[1]]),
     circle(at, 2, pens.edge, 'white'), cornerMark(at),
     ...linearDimension({ axis: 'x', told: tell.mm(across), ends: [left, at[0]], line: bottom + 7, feature: bottom, cap }),
     ...linearDimension({ axis: 'y', told: tell.mm(up), ends: [bottom, at[1]], line: left - 3, feature: left, cap }),
+    ...ringMarks({ name: 'notch-corner', at: [0, 0], centre: ring.at, radius: ring.radius, scale: ring.radius / (RING.shown * radius) }, { scale, origin: at }, ({ scale: by, origin: [cx, cy] }) => touched([cx, cy], radius * by, ring.radius)),
+    ...ticked([ring.at[0] + ring.radius - 1, ring.at[1] + ring.radius + 1], 1.2),
   ];
 }
+
+/** The ring round the enlarged corner, mm of paper, and how many radii of the hole it shows from the middle. */
+const RING = { radius: 17, shown: 2.4 } as const;
+
+/** The hole in what falls off, its sides on the lines of the two cuts, which end there; a far edge of the ring is so far. */
+function touched([x, y]: Vec2, radius: number, far: number): readonly Mark[] {
+  const quarter = Array.from({ length: 9 }, (_, step): Vec2 => [x + radius * Math.cos((Math.PI * step) / 16), y - radius * Math.sin((Math.PI * step) / 16)]);
+  const [from, to] = [[x + radius, y + far] as Vec2, [x - far, y - radius] as Vec2];
+  const waste: readonly Vec2[] = [from, ...quarter, to, [x - far, y + far]];
+  return [
+    area('panel', cornersOf({ x: x - far, y: y - far, width: 2 * far, height: 2 * far })), ...hatched(waste), circle([x, y], radius, pens.edge, 'white'),
+    line({ ...pens.cut, width: 0.8 }, from, ...quarter, to),
+  ];
+}
+
+/** What falls off. */
+const hatched = (ring: readonly Vec2[]): readonly Mark[] => [area('white', ring), ...hatching(ring, PITCH).map(([from, to]) => line(earlier(pens.edge), from, to))];
+const PITCH = 2.2;

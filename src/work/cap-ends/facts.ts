@@ -3,7 +3,7 @@ import { doing, firm, pair, rule, work } from '../rules.ts';
 
 /** Sawn ends filed wet, and those that stay open capped; all of the item's tubes at once. */
 export const facts = work({
-  tools: ['file', 'hands'],
+  tools: ['file', 'water', 'hands'],
   people: 1,
   cautions: ['dust', 'eyes', 'gloves'],
   check: pair('end-smooth'),

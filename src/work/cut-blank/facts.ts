@@ -2,7 +2,7 @@ import { doing, firm, pair, work } from '../rules.ts';
 
 /** A rectangle cut from the stock panel. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'square', 'straight-edge', 'clamp', 'knife'],
+  tools: ['tape', 'pencil', 'square', 'straight-edge', 'clamp', 'board', 'knife'],
   people: 2,
   cautions: ['sharp', 'gloves'],
   check: pair('mark'),

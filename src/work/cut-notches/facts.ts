@@ -2,7 +2,7 @@ import { doing, pair, rule, work } from '../rules.ts';
 
 /** The square corners cut out. */
 export const facts = work({
-  tools: ['straight-edge', 'knife'],
+  tools: ['straight-edge', 'board', 'knife'],
   people: 1,
   cautions: ['sharp', 'gloves'],
   check: pair('notch'),

@@ -2,7 +2,7 @@ import { doing, firm, pair, rule, work } from '../rules.ts';
 
 /** A flat panel cut and punched. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'square', 'straight-edge', 'knife', 'punch', 'mallet'],
+  tools: ['tape', 'pencil', 'square', 'straight-edge', 'board', 'knife', 'punch', 'mallet'],
   people: 2,
   cautions: ['sharp', 'eyes', 'gloves'],
   check: pair('mark'),

@@ -3,7 +3,7 @@ import { pair, work } from '../rules.ts';
 
 /** Holes that are punched in the flat panel: for the panel pins, where they are not punched after wrapping, and in the corners of the notches. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'straight-edge', 'block', 'punch', 'mallet'],
+  tools: ['tape', 'pencil', 'straight-edge', 'board', 'punch', 'mallet'],
   people: 1,
   cautions: ['eyes'],
   check: pair('mark'),

@@ -2,7 +2,9 @@ import { doing, firm, pair, work } from '../rules.ts';
 
 /** Holes for the pins of a tab, through tab and panel where they lie: the second one presses the tab down. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'sticky-tape', 'punch', 'mallet'],
+  tools: ['tape', 'pencil', 'sticky-tape', 'board', 'punch', 'mallet'],
+  // A tab that lies on its panel on the bench is hit against the bench; the wall of a box has nothing behind it.
+  without: (_, { patterns }) => (patterns.some(({ form }) => form === 'tray') ? [] : ['board']),
   people: 2,
   cautions: ['eyes', 'crush'],
   check: pair('tab-pressed'),

@@ -1,5 +1,5 @@
 import type { CornerRow, TabRow } from '../../draw/work-kit/index.ts';
-import { lengthOf, minus, placed, undone, type Model, type Pattern, type PatternFlap } from '../../model/index.ts';
+import { lengthOf, minus, placed, undone, type Model, type Pattern, type PatternFlap, type Shape } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
 
 /** The row of holes that a step punches along a side, or those in each corner of a box; null where it punches others. */
@@ -7,11 +7,24 @@ export function rowOf(model: Model, step: Step): TabRow | CornerRow | null {
   return step.detail.on === 'side' ? alongSide(model, step) : inCorners(model, step);
 }
 
-function alongSide({ parts, kit: { practice: { pinEnd } } }: Model, { drillsFor }: Step): TabRow | null {
+function alongSide({ parts, connections, kit: { practice: { pinEnd } } }: Model, { drillsFor, detail }: Step): TabRow | null {
   const [first, ...more] = parts.filter(({ id }) => drillsFor.includes(id)).map(({ pose }) => placed(pose, [0, 0, 0]));
-  if (first === undefined) return null;
+  const held = connections.find((each) => each.is === 'panel-pin' && drillsFor.includes(each.pin));
+  const panel = held?.is === 'panel-pin' ? parts.find(({ id }) => id === held.panel) : undefined;
+  if (first === undefined || held?.is !== 'panel-pin' || panel === undefined) return null;
   const at = [0, ...more.map((point) => lengthOf(minus(point, first)))].sort((a, b) => a - b).map((far) => rounded(pinEnd + far));
-  return { stands: false, at, length: (at.at(-1) ?? 0) + pinEnd };
+  return { stands: false, at, length: (at.at(-1) ?? 0) + pinEnd, ...endOf(panel.shape, held.flap, detail) };
+}
+
+/** The tab at the end of a flap: how deep it is, its corners, and whether it lies on a box's wall. */
+function endOf(shape: Shape, name: string, detail: Step['detail']): Pick<TabRow, 'deep' | 'corner' | 'onWall'> {
+  if (shape.form === 'panel') {
+    const flap = shape.pattern.flaps.find(({ side }) => detail.on === 'side' && side === detail.side) ?? shape.pattern.flaps[0];
+    return { deep: (flap?.edge ?? 0) - (flap?.halfCut ?? 0), corner: flap?.corner ?? 0, onWall: false };
+  }
+  if (shape.form !== 'folded') throw new RangeError(`a ${shape.form} has no tab to punch`);
+  const flap = shape.pattern.flaps.find((each) => each.name === name);
+  return { deep: (flap?.edge ?? 0) - (flap?.bends.at(-1)?.at ?? 0), corner: flap?.corner ?? 0, onWall: shape.pattern.form === 'tray' };
 }
 
 /** Over the floor of the box, its inner face, in the first of the corners, which are all alike. */

@@ -5,10 +5,11 @@ import { planItem } from '../../../src/plan/index.ts';
 import { declaredFor } from '../../../src/read/index.ts';
 import { rowOf } from '../../../src/work/punch-tab/row.ts';
 import { everySize, itemNamed, modelOf } from '../../support/items.ts';
-import { tabPunchPicture } from '../../../src/draw/flat/tab-punch.ts';
-import { outside, overlaps, pointsOutside } from './inspect.ts';
+import { tabPunchMarks, tabPunchPicture } from '../../../src/draw/flat/tab-punch.ts';
+import { linesOf, outside, overlaps, pointsOutside } from './inspect.ts';
 
 const solids = await loadSolids();
+const tab9 = { thickness: 9, skin: 1, diameter: 5, fromEdge: 15, depth: 15 };
 const wrapped = everySize.filter(({ item, size }) => item.sizes[0]?.name === size && modelOf(item, size).patterns.some(({ form }) => form === 'wrapped'));
 
 describe.each(wrapped)('the holes of the tabs of the $name', ({ item, size }) => {
@@ -22,6 +23,20 @@ describe.each(wrapped)('the holes of the tabs of the $name', ({ item, size }) =>
       expect(wanted.map(({ at }) => at)).toContainEqual(row?.at);
       expect(wanted.some(({ length }) => row?.stands === false && Math.abs(length - row.length) <= 0.5)).toBe(true);
     }
+  });
+
+  it('are drawn on the tab as it is: its corners cut off by the same as its depth is drawn, nothing behind a panel that lies on the bench', () => {
+    const model = modelOf(item, size);
+    const [flap] = model.pattern.flaps;
+    const steps = planItem(model, item.order, solids, checkModel(model, declaredFor(item, size)).advice.wall).steps.filter(({ action, detail }) => action === 'punch-tab' && detail.on === 'side');
+    const row = steps[0] === undefined ? null : rowOf(model, steps[0]);
+    if (row === null || row.stands) throw new Error('no row of holes');
+    expect([row.deep, row.corner, row.onWall]).toEqual([(flap?.edge ?? 0) - (flap?.halfCut ?? 0), flap?.corner, false]);
+    expect(steps[0]?.tools).not.toContain('board');
+    const [tab] = linesOf(tabPunchMarks(tab9, row, { width: 165, height: 60 })).filter(({ closed, points }) => closed && points.length === 6).map(({ points }) => points);
+    const [a, , c, d] = tab ?? [];
+    expect(((d?.[1] ?? NaN) - (c?.[1] ?? NaN)) / ((d?.[1] ?? NaN) - (a?.[1] ?? NaN))).toBeCloseTo(row.corner / row.deep, 9);
+    expect((c?.[0] ?? NaN) - (d?.[0] ?? NaN)).toBeCloseTo((d?.[1] ?? NaN) - (c?.[1] ?? NaN), 9);
   });
 });
 
@@ -41,8 +56,23 @@ describe.each(chest.sizes)('the holes in the corners of the box of the chest, $n
     // No hole stands lower than half a panel over the floor, none over another.
     expect(row?.at.length).toBe(lugs[0]?.length);
     for (const [index, high] of (row?.at ?? []).entries()) expect(high).toBeGreaterThan(index === 0 ? model.kit.panel.thickness / 2 : row?.at[index - 1] ?? 0);
-    const picture = tabPunchPicture({ thickness: 9, skin: 1, diameter: 5, fromEdge: 15, depth: 15 }, row, 165);
+    const picture = tabPunchPicture(tab9, row, 165);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture)]).toEqual([[], [], []]);
     for (const high of row?.at ?? []) expect(picture.svg).toContain(`>${high}<`);
+  });
+
+  it('and in its rims, which lie on its walls, are punched against a block of wood that is held behind the wall', () => {
+    const model = modelOf(chest, name);
+    const steps = planItem(model, chest.order, solids, checkModel(model, declaredFor(chest, name)).advice.wall).steps.filter(({ action }) => action === 'punch-tab');
+    expect(steps.length).toBeGreaterThan(1);
+    for (const step of steps) {
+      const row = rowOf(model, step);
+      expect([step.tools.includes('board'), row !== null && (row.stands || row.onWall)]).toEqual([true, true]);
+      const picture = tabPunchPicture(tab9, row, 165);
+      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture)]).toEqual([[], [], []]);
+      // The wood is there when the same without a wall has none: as many grain lines more.
+      const grain = (shown: typeof row): number => linesOf(tabPunchMarks(tab9, shown, picture)).filter(({ pen, closed, points }) => pen.name === 'edge' && !closed && points.length === 2).length;
+      expect(grain(row) - grain(row?.stands === false ? { ...row, onWall: false } : null)).toBeGreaterThanOrEqual(4);
+    }
   });
 });

@@ -5,7 +5,7 @@ import { inkBounds, paint, shapesOf } from './painter.ts';
 import { sheetSvg } from './sheet.ts';
 
 const tools: Record<Tool, true> = {
-  tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, bottle: true, square: true, 'plumb-line': true, clamp: true, steps: true, block: true, 'sticky-tape': true,
+  tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, bottle: true, square: true, 'plumb-line': true, clamp: true, steps: true, block: true, board: true, water: true, 'sticky-tape': true,
 };
 const actions: Record<Action, true> = {
   'cut-tubes': true, 'cut-blank': true, 'mark-inside': true, 'mark-creases': true, 'mark-notches': true, 'punch-holes': true,
@@ -54,8 +54,8 @@ describe('the registry', () => {
   });
 
   it('lists every name once', () => {
-    // 20 tools, 35 kinds of work, 9 signs, the others, and two pictures for each of 21 pairs.
-    expect(pictogramNames).toHaveLength(20 + 35 + 9 + others.length + 2 * 21);
+    // 22 tools, 35 kinds of work, 9 signs, the others, and two pictures for each of 21 pairs.
+    expect(pictogramNames).toHaveLength(22 + 35 + 9 + others.length + 2 * 21);
     expect(new Set(pictogramNames).size).toBe(pictogramNames.length);
   });
 

@@ -2,6 +2,7 @@ import type { Tool } from '../../../plan/index.ts';
 import type { Ink } from '../ink.ts';
 import { knifePicture, punchPicture, sawPicture } from './cutting.ts';
 import { blockPicture } from './block.ts';
+import { boardPicture, waterPicture } from './board.ts';
 import { handsPicture } from './hands.ts';
 import { bottlePicture, pencilPicture, plumbLinePicture, scalePicture, squarePicture, straightEdgePicture, tapePicture } from './measuring.ts';
 import { stickyTapePicture } from './sticky-tape.ts';
@@ -28,5 +29,7 @@ export const toolPictures: Readonly<Record<Tool, Ink>> = {
   clamp: clampPicture,
   steps: stepsPicture,
   block: blockPicture,
+  board: boardPicture,
+  water: waterPicture,
   'sticky-tape': stickyTapePicture,
 };
