@@ -95,7 +95,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     sizes: work.sizes?.(model, detail) ?? {},
     people: step.people === 2 || isHeldByHand ? 2 : work.people,
     cautions: work.cautions,
-    check: work.check,
+    check: work.checkOf?.(detail, model) ?? work.check,
     minutes: work.minutes * (work.shareOf?.(detail, model) ?? 1) * (1 + (step.times - 1) * (work.traced ?? 1)),
     waits: work.waits,
   };

@@ -117,6 +117,8 @@ export interface WorkFacts {
   readonly cautions: readonly Caution[];
   /** None where there is nothing to be done wrong that one could see. */
   readonly check: WorkerCheck | null;
+  /** The check by what it is done on; the same for all when left out. */
+  readonly checkOf?: (detail: StepDetail, model: Model) => WorkerCheck;
   /** For one worker or pair, once. */
   readonly minutes: number;
   /** Share of its minutes that it takes, by what it is done on; all of them when left out. */

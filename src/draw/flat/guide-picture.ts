@@ -62,9 +62,10 @@ function across({ pads }: Led, x: number): readonly Mark[] {
   ];
 }
 
-function bareKnife([x, face]: Vec2, deep: number): readonly Mark[] {
+/** A blade alone in section, so deep under a face and so high over it, mm of paper. */
+export function bareKnife([x, face]: Vec2, deep: number, up = 20): readonly Mark[] {
   const { half } = PADDED;
-  const ring: readonly Vec2[] = [[x, face + deep], [x - half, face + deep - 3.4], [x - half, face - 20], [x + half, face - 20], [x + half, face + deep - 3.4]];
+  const ring: readonly Vec2[] = [[x, face + deep], [x - half, face + deep - 3.4], [x - half, face - up], [x + half, face - up], [x + half, face + deep - 3.4]];
   return [area('white', ring), outline(pens.cut, ring)];
 }
 

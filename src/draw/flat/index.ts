@@ -1,5 +1,6 @@
 export { blocksPicture } from './blocks-picture.ts';
 export { fetchedBlocksPicture } from './fetched-blocks.ts';
+export { cutOnBoardPicture } from './cut-on-board.ts';
 export { cutBarsPaper, cutBarsPicture, partsTold } from './cut-bars.ts';
 export { endPicture, type CappedTubes, type TubeEnd } from './end-picture.ts';
 export { stringPicture } from './halved-string.ts';

@@ -4,6 +4,7 @@ import { capHeights } from '../kit/lettering.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { area, arrowhead, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
+import type { Box } from '../types.ts';
 
 /** Side of the box into which something is laid, and the white between it and the number, mm of paper. */
 const BOX = 7;
@@ -14,6 +15,14 @@ const small = capHeights.step;
 /** An off-cut that is kept, as a rectangle on paper: laid into a box, and the number of the step that uses it; the number alone where the box has no room. Just white where the same step goes on with it. */
 export function keptMarks(ring: readonly Vec2[], use: number | 'next'): readonly Mark[] {
   return [area('white', ring), ...(use === 'next' ? [] : signIn(ring, use))];
+}
+
+/** The sign in the middle of a box, on white, where something of it is kept and the rest is waste. */
+export function keptSign(box: Box, step: number): readonly Mark[] {
+  const wide = BOX + GAP + toldWidth(tell.number(step), cap, 700) + 2 * PAGE.aside + 3.2;
+  const high = Math.max(BOX, cap + 2 * PAGE.above) + 1.8;
+  const ring = cornersOf({ x: box.x + (box.width - wide) / 2, y: box.y + (box.height - high) / 2, width: wide, height: high });
+  return wide > box.width || high > box.height ? [] : [area('white', ring), ...signIn(ring, step)];
 }
 
 function signIn(ring: readonly Vec2[], step: number): readonly Mark[] {

@@ -17,7 +17,9 @@ import { toPicture } from '../kit/svg.ts';
 /** A step of marking and cutting the panel, in the order of work; the first one takes the stock panel's sides in mm. */
 export type Marking =
   | { readonly stage: 'blank'; readonly stock: Vec2; readonly kept?: Kept }
-  | { readonly stage: 'inside' | 'creases' | 'notches' | 'holes' | 'notches-cut' | 'crease' | 'half-cut' };
+  /** What falls off is kept for a later step, by its number. */
+  | { readonly stage: 'notches-cut'; readonly keptFor?: number }
+  | { readonly stage: 'inside' | 'creases' | 'notches' | 'holes' | 'crease' | 'half-cut' };
 
 /**
  * One step of marking or cutting the flat panel, inner face up. What is new is black and dimensioned, what
@@ -36,7 +38,7 @@ export function stageMarks(pattern: FlatPattern, marking: Marking, paper: Paper)
     case 'creases': return creasesStage(pattern, paper);
     case 'notches': return notchesStage(pattern, paper);
     case 'holes': return holesStage(pattern, paper);
-    case 'notches-cut': return notchesCutStage(pattern, paper);
+    case 'notches-cut': return notchesCutStage(pattern, paper, marking.keptFor);
     case 'crease': return creaseStage(pattern, paper);
     case 'half-cut': return halfCutStage(pattern, paper);
   }

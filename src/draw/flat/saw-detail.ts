@@ -26,7 +26,7 @@ const dash = 4;
 
 export const sawHeight = ({ pieces }: SawnPieces): number => Math.max(leastHeight, Math.ceil(pieces.length / columns) * rowPitch + 6);
 
-/** The blade stands with its middle on the pencil mark, enlarged; beside it the lengths between which every piece then measures. */
+/** The blade has gone through with its middle on the pencil mark, enlarged: between two faces what it took is gone; beside it the lengths between which every piece then measures. */
 export function sawMarks(sawn: SawnPieces, [left, top]: Vec2, width: number): readonly Mark[] {
   return [...bladeOnMark(sawn.kerf, [left, top]), ...measures(sawn, [left + detailWidth + 6, top], width - detailWidth - 6)];
 }
@@ -36,15 +36,15 @@ function bladeOnMark(kerf: number, [left, top]: Vec2): readonly Mark[] {
   const half = (kerf * enlarged) / 2;
   const bar = top + 18;
   const box = (from: number, to: number, low = bar, high = bar + barHeight): readonly Vec2[] => [[from, low], [to, low], [to, high], [from, high]];
-  const deep = bar + barHeight * 0.55;
+  const tip = bar - 1.2;
+  const teeth: readonly Vec2[] = [[middle - half, tip], [middle - half / 2, tip - 1.6], [middle, tip], [middle + half / 2, tip - 1.6], [middle + half, tip]];
+  const blade: readonly Vec2[] = [...teeth, [middle + half, bar - bladeOver], [middle - half, bar - bladeOver]];
   return [
     { mark: 'view', name: 'saw', scale: enlarged, marks: [
-      area('panel', box(left, left + detailWidth)),
-      outline(pens.cut, box(left, left + detailWidth)),
-      area('white', box(middle - half, middle + half, bar - bladeOver, deep)),
-      outline(pens.cut, box(middle - half, middle + half, bar - bladeOver, deep)),
-      line(earlier(pens.edge), [middle, bar - bladeOver], [middle, deep]),
-      line(pens.edge, [middle, deep], [middle, bar + barHeight + 3]),
+      ...[box(left, middle - half), box(middle + half, left + detailWidth)].flatMap((piece) => [area('panel', piece), outline(pens.cut, piece)]),
+      area('white', blade), outline(pens.cut, blade),
+      line(earlier(pens.edge), [middle, bar - bladeOver], [middle, tip]),
+      line(pens.edge, [middle, bar], [middle, bar + barHeight + 3]),
     ] },
     ...linearDimension({ axis: 'x', told: tell.mm(kerf), ends: [middle - half, middle + half], line: bar - bladeOver - 3.5, feature: bar - bladeOver, cap }),
   ];

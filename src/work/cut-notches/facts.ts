@@ -6,6 +6,8 @@ export const facts = work({
   people: 1,
   cautions: ['sharp', 'gloves'],
   check: pair('notch'),
+  // The corners of a tray have no round hole: they are sharp.
+  checkOf: (detail, { patterns }) => pair(detail.on === 'pattern' && patterns[detail.index]?.form === 'tray' ? 'notch-sharp' : 'notch'),
   minutes: 5,
   waits: 0,
   askedByPanel: ({ corners }) => corners,

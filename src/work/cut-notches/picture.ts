@@ -1,4 +1,4 @@
-import { body, knife, markedAt, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { body, cornersCut, knife, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** A square piece lifted out of the corner; the inside corner stays round. */
 const pictogram: Ink = together(
@@ -9,5 +9,5 @@ const pictogram: Ink = together(
 
 export const picture: WorkPicture = {
   pictogram,
-  flat: markedAt('notches-cut'),
+  flat: cornersCut,
 };

@@ -1,4 +1,4 @@
-import { body, bold, box, knife, platePunched, plateSheet, plateTraced, ring, thin, tint, together, white, withPattern, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { body, bold, box, cutOnBoardPicture, knife, platePunched, plateSheet, plateTraced, ring, thin, tint, together, white, withPattern, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 const hole = (x: number, y: number): Ink => ring(x, y, 2.2, thin, white);
 
@@ -12,5 +12,5 @@ const pictogram: Ink = together(
 
 export const picture: WorkPicture = {
   pictogram,
-  flat: withPattern('round', ({ model, plan, papers }, { detail }) => (detail.on === 'plates' ? [plateSheet(model, detail.index, papers.bench, false, plan), ...platePunched(model, detail.index, papers.bench.width)] : []), plateTraced),
+  flat: withPattern('round', ({ model, plan, papers }, { detail }) => (detail.on === 'plates' ? [plateSheet(model, detail.index, papers.bench, false, plan), cutOnBoardPicture(papers.bench), ...platePunched(model, detail.index, papers.bench.width)] : []), plateTraced),
 };

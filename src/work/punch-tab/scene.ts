@@ -3,9 +3,9 @@ import {
   movedBy, nearestOf, openBox, panelLines, sceneName, STANDARD_VIEW, stageHand, tell, turnedBy, type Mark, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
 
-/** How far over the tab the punch is held and how long it is, mm. */
+/** How far over the tab the punch is held; its shaft, the body over that and the cap that is hit, mm. */
 const HELD_OVER = 34;
-const PUNCH = { length: 60, head: 18, headHeight: 16 } as const;
+const PUNCH = { length: 44, body: 18, bodyHeight: 32, cap: 28, capHeight: 9 } as const;
 
 /** The punch over each place of a tab that lies where it is pinned; on a screen it goes down. */
 export const scene: WorkScene = {
@@ -21,15 +21,20 @@ function punchScene({ model, step, solids }: StepGivens): Scene {
   const hand = stageHand(model, step, solids);
   const pins = model.parts.filter(({ id }) => step.drillsFor.includes(id));
   const { diameter } = model.kit.panelPin;
-  const punch: Shape = { form: 'pin', diameter, length: PUNCH.length, headDiameter: PUNCH.head, headHeight: PUNCH.headHeight };
-  const top = HELD_OVER + PUNCH.length + PUNCH.headHeight;
+  const punch: Shape = { form: 'pin', diameter, length: PUNCH.length, headDiameter: PUNCH.body, headHeight: PUNCH.bodyHeight };
+  const cap: Shape = { form: 'pin', diameter: PUNCH.body, length: 1, headDiameter: PUNCH.cap, headHeight: PUNCH.capHeight };
+  const overBody = HELD_OVER + PUNCH.length + PUNCH.bodyHeight;
+  const top = overBody + PUNCH.capHeight;
   const nearest = nearestOf(hand, pins.map(({ id }) => id));
   return {
     id: sceneName(step),
     bodies: [
       ...step.present.flatMap((id) => (step.detail.on === 'side' ? null : openBox(hand, step, id, STANDARD_VIEW)) ?? [hand.body(id, 'present')]),
       ...step.present.filter((id) => hand.part(id).kind === 'panel').flatMap((id) => panelLines(hand, id, step.folded)),
-      ...pins.map(({ id }, index) => hand.prop({ tool: `punch-${index + 1}` }, punch, chained(hand.pose(id), moved([0, 0, HELD_OVER + PUNCH.length])), 'new')),
+      ...pins.flatMap(({ id }, index) => [
+        hand.prop({ tool: `punch-${index + 1}` }, punch, chained(hand.pose(id), moved([0, 0, HELD_OVER + PUNCH.length])), 'new'),
+        hand.prop({ tool: `punch-cap-${index + 1}` }, cap, chained(hand.pose(id), moved([0, 0, overBody])), 'new'),
+      ]),
     ],
     marks: [
       ...pins.map(({ id }): Mark => ({ mark: 'arrow', path: [placed(hand.pose(id), [0, 0, top + 60]), placed(hand.pose(id), [0, 0, top + 6])] })),

@@ -9,6 +9,10 @@ import { toPicture, type Paper } from '../../kit/svg.ts';
 import type { Marking } from '../marking-picture.ts';
 import { blankStage } from '../stages/blank.ts';
 import { knifeInPanel } from '../stages/half-cut.ts';
+import { cornersOf } from '../../kit/geometry.ts';
+import { cutOnBoard, ON_BOARD } from '../cut-on-board.ts';
+import { keptSign } from '../kept-sign.ts';
+import { wasteMarks } from '../waste.ts';
 import { columnBox, mainBox, noRoom } from '../stages/layout.ts';
 import { stepPaper } from '../step-paper.ts';
 import { signOnPattern } from '../sign-place.ts';
@@ -89,7 +93,7 @@ function onFace(lying: Lying, marking: Marking, paper: Paper): readonly Mark[] {
     case 'creases': return stripped(lying, 'mark', paper, (view) => [blankLine(pattern, view), ...roots(view), ...bends(pattern, view, 'mark')]);
     case 'notches': return measured(lying, outlinePlaces(pattern), paper, (view) => [blankLine(pattern, view), ...bends(pattern, view, null), patternOutline(pattern, view, pens.cut)], snipOf(pattern));
     case 'holes': return measured(lying, holePlaces(pattern, face), paper, (view) => [...bends(pattern, view, null), ...marked(lying, view), ...patternHoles(punchedFlat(pattern, face), view, { ...pens.hole, width: 0.5 })], holeSign(lying, paper.width - 2 * signsLeft));
-    case 'notches-cut': return notched(lying, paper);
+    case 'notches-cut': return notched(lying, paper, marking.keptFor);
     case 'crease': return stripped(lying, 'crease', paper, (view) => cutAndBent(pattern, view, 'crease'));
     case 'half-cut': return stripped(lying, 'half-cut', paper, (view) => cutAndBent(pattern, view, 'half-cut'), { wide: knifeWidth, draw: (box) => knifeInPanel(pattern, box, face === 'marked' ? 'upper' : 'lower') });
   }
@@ -175,11 +179,13 @@ function stripped(lying: Lying, work: StripWork, paper: Paper, draw: (view: Fit)
   ];
 }
 
-/** The notches and snips cut out, what falls off left white. */
-function notched(lying: Lying, paper: Paper): readonly Mark[] {
+/** The notches and snips cut out, what falls off left white; on a board; beside that the sign of the step that needs some of what falls off. */
+function notched(lying: Lying, paper: Paper, keptFor?: number): readonly Mark[] {
   const { pattern } = lying;
-  const view = fitToScale({ min: pattern.min, max: pattern.max }, mainBox(paper, 0, noRoom));
-  return [wholeMark(pattern, view, true, [
+  const view = fitToScale({ min: pattern.min, max: pattern.max }, mainBox(paper, 0, { ...noRoom, bottom: ON_BOARD.height + 3 }));
+  const low = paper.height - ON_BOARD.height - 1;
+  const kept = { x: signsLeft + ON_BOARD.width + 6, y: low, width: 34, height: ON_BOARD.height };
+  return [...cutOnBoard([signsLeft, low]), ...(keptFor === undefined ? [] : [...wasteMarks(cornersOf(kept)), ...keptSign(kept, keptFor)]), wholeMark(pattern, view, true, [
     blankLine(pattern, view), ...firstMarks(pattern, view, earlier(pens.inside)), ...bends(pattern, view, null),
     ...patternHoles(flatHoles(pattern), view, earlier(pens.hole)), patternOutline(pattern, view, { ...pens.cut, width: 0.7 }), ...signOf(lying, view),
   ])];

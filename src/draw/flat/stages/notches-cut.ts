@@ -15,6 +15,8 @@ import { boxWindow } from '../../kit/clip.ts';
 import { clipMarks } from '../../kit/clip-marks.ts';
 import { hatching } from '../../kit/hatching.ts';
 import { cornersOf } from '../../kit/geometry.ts';
+import { boardUnder } from '../cut-on-board.ts';
+import { keptSign } from '../kept-sign.ts';
 
 const column = 62;
 /** How far the waste is moved away from its place, mm of paper. */
@@ -23,8 +25,8 @@ const apart = 5;
 const sourceRoom = 4;
 const hatchPitch = 2.2;
 
-/** The waste of the four corners taken off, and the knife's paths in their order at one corner, enlarged. */
-export function notchesCutStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
+/** The waste of the four corners taken off, and the knife's paths in their order at one corner, enlarged; the sign of the step that needs what falls off, where one does. */
+export function notchesCutStage(pattern: FlatPattern, paper: Paper, keptFor?: number): readonly Mark[] {
   const whole = placeWhole(pattern, mainBox(paper, column, { ...noRoom, left: apart, right: apart, top: apart + sourceRoom, bottom: apart }));
   const frame = cornerFrame(columnBox(paper, column));
   const corner = cornerView(pattern, frame);
@@ -38,9 +40,10 @@ export function notchesCutStage(pattern: FlatPattern, paper: Paper): readonly Ma
       ...corners.flatMap((at) => wasteMarks(pattern, whole.view, at)),
     ]),
     ...source(whole.view, corner, frame),
+    ...clipMarks(underCorner(pattern, corner, frame), boxWindow(frame)),
     { mark: 'view', name: 'corner', scale: corner.scale, marks: clipMarks(cornerMarks(pattern, corner), boxWindow(frame)) },
     outline(pens.ring, cornersOf(frame)),
-    ...paths(pattern, corner),
+    ...paths(pattern, corner), ...(keptFor === undefined ? [] : keptSign(wasteOnPaper(pattern, corner), keptFor)),
     countMark(corners.length, frame.x + frame.width / 2, frame.y + frame.height + 3 + capHeights.count / 2),
   ];
 }
@@ -54,11 +57,26 @@ function cornerFrame(box: Box): Box {
 function cornerView(pattern: FlatPattern, frame: Box): Fit {
   const [x, y] = notchInner(pattern, detailCorner);
   const inside = pattern.notch[0] * 0.24;
-  const outside = pattern.notch[0] * 0.08;
+  const outside = pattern.notch[0] * 0.13;
   return fitToScale({
     min: [x - inside, y - inside],
     max: [pattern.blank[0] / 2 + outside, pattern.blank[1] / 2 + outside],
   }, frame);
+}
+
+/** The enlarged waste: past the cuts, up to the blank's corner. */
+function wasteOnPaper(pattern: FlatPattern, view: Fit): Box {
+  const [[x, low], [right, top]] = [onPaper(view, notchInner(pattern, detailCorner)), onPaper(view, [pattern.blank[0] / 2, pattern.blank[1] / 2])];
+  return { x: x + AT_PATHS, y: top, width: right - x - AT_PATHS, height: low - top - AT_PATHS };
+}
+
+/** The knife's ways and their numbers take so much beside the cuts, mm of paper. */
+const AT_PATHS = 9;
+
+/** A board under the cuts, past the blank's edges. */
+function underCorner(pattern: FlatPattern, view: Fit, frame: Box): readonly Mark[] {
+  const [x, y] = onPaper(view, notchInner(pattern, detailCorner));
+  return boardUnder({ x: x - 4, y: frame.y + 1.4, width: frame.x + frame.width - 1.4 - x + 4, height: y + 4 - frame.y - 1.4 });
 }
 
 function wasteMarks(pattern: FlatPattern, view: Fit, corner: Vec2): readonly Mark[] {

@@ -1,7 +1,7 @@
 import { wallsUpright } from './box.ts';
 import { frameCentred, frameSquare } from './frame.ts';
 import { holeStraight, nutTight, pinHome, tabPressed, tubeHome } from './joints.ts';
-import { crease, halfCut, notch, tabFlat } from './panel.ts';
+import { crease, halfCut, notch, notchSharp, tabFlat } from './panel.ts';
 import { bedChild, panelFlush } from './plates.ts';
 import type { Pair } from './pair.ts';
 import { cableTight, deckLevel, rackUpright } from './rack.ts';
@@ -23,6 +23,7 @@ export const pairPictures = {
   crease,
   'rack-upright': rackUpright,
   notch,
+  'notch-sharp': notchSharp,
   'pin-home': pinHome,
   'cut-square': cutSquare,
   mark,

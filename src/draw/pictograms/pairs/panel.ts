@@ -43,6 +43,15 @@ export const notch: Pair = {
   ),
 };
 
+/** The same where it is cut sharp: both cuts end in the corner. */
+export const notchSharp: Pair = {
+  right: together(
+    solid('M3 3H69V21H33V45H3z', tint),
+    stroke('M69 21H33V45', bold),
+  ),
+  wrong: notch.wrong,
+};
+
 const tubeAndFlap = (end: string): Ink => together(
   ring(19, 25, 8.5, 3),
   stroke(`M68 41.5H19A14 14 0 0 1 19 11Q25 11 29 15L45 ${end}`, bold),
