@@ -61,7 +61,6 @@ export const toolGap = { rows: 5.5, columns: 3, name: 1.5 } as const;
 export const toolSize = 11;
 export const toolLine = 5;
 const toolGlyph = 20;
-const bareToolGlyph = 25;
 /** The diameters of bits and punches, under the tool. */
 const toolSizeLine = toolGap.name + toolLine;
 
@@ -78,7 +77,7 @@ function toolRows(input: BookletInput): readonly Block[] {
 
 function toolsHeight(input: BookletInput, row: readonly Tool[]): number {
   const sizes = row.some((tool) => toolSizesOf(input.plan, tool).length > 0) ? toolSizeLine : 0;
-  if (input.edition === 'pictures') return bareToolGlyph + sizes;
+  if (input.edition === 'pictures') return toolGlyph + sizes;
   return sizes + toolGlyph + toolGap.name + Math.max(...row.map((tool) => saidHeight(input, ({ words }) => words.t(`booklet.tools.${tool}`), toolWidth, { size: toolSize, leading: toolLine })));
 }
 
@@ -120,7 +119,7 @@ function Tools({ input, tools, isLast }: { readonly input: BookletInput; readonl
     <ul className={isLast ? 'tools last' : 'tools'}>
       {tools.map((tool) => (
         <li key={tool}>
-          <GlyphMark glyph={glyphs.tool(tool)} label={words.t(`booklet.tools.${tool}`)} height={edition === 'words' ? toolGlyph : bareToolGlyph} />
+          <GlyphMark glyph={glyphs.tool(tool)} label={words.t(`booklet.tools.${tool}`)} height={toolGlyph} />
           {edition === 'words' && <span><Said input={input} say={(each) => each.words.t(`booklet.tools.${tool}`)} /></span>}
           <ToolSizes words={words} sizes={toolSizesOf(input.plan, tool)} />
         </li>

@@ -22,7 +22,7 @@ const column = 62;
 /** How far the waste is moved away from its place, mm of paper. */
 const apart = 5;
 /** The enlarged corner's frame on the whole view rises this far over the waste. */
-const sourceRoom = 4;
+const sourceRoom = 6.5;
 const hatchPitch = 2.2;
 
 /** The waste of the four corners taken off, and the knife's paths in their order at one corner, enlarged; the sign of the step that needs what falls off, where one does. */
