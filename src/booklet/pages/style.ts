@@ -89,8 +89,8 @@ const beforeStyle = `
 .crew { display: flex; gap: ${crewGap.wide}mm; padding-bottom: ${crewWhite}mm; }
 .crew div { font-size: calc(12pt * var(--text-scale)); display: flex; align-items: center; gap: 4mm; }
 .crew .time p { font-weight: 700; }
-ul.tools { display: flex; column-gap: ${toolGap.columns}mm; border-top: ${hair}mm solid; padding-top: ${toolGap.rows}mm; }
-ul.tools + ul.tools { border-top: 0; }
+ul.tools { display: flex; column-gap: ${toolGap.columns}mm; border-top: ${hair}mm solid; padding-top: ${toolGap.rows - hair}mm; }
+ul.tools + ul.tools { border-top: 0; padding-top: ${toolGap.rows}mm; }
 ul.tools.last { padding-bottom: ${toolGap.rows}mm; }
 ul.tools li { width: ${toolWidth}mm; font-size: calc(${toolSize}pt * var(--text-scale)); display: flex; flex-direction: column; align-items: center; gap: ${toolGap.name}mm; text-align: center; --leading: ${toolLine}mm; }
 ul.cautions { border-top: ${hair}mm solid; padding: ${cautionsPad}mm 0; }
