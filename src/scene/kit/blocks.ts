@@ -170,8 +170,20 @@ function under({ bodies, bench, holds, isFree }: Work): readonly Block[] {
       ...blockAt(0, BLOCK.along, min[2] - bench, [outermost - end * inward, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, seenAlong: isShort ? 1 : 0, holds, most: null,
     })));
     const free = tried.filter((block) => isFree(boxOfBlock(block)));
-    return [free.find((block) => restsOn(bodies, boxOfBlock(block))) ?? free[0] ?? tried[0] ?? []].flat();
+    const underTube = free.flatMap((block) => upToTube(bodies, block) ?? []).find((block) => isFree(boxOfBlock(block)));
+    return [free.find((block) => restsOn(bodies, boxOfBlock(block))) ?? underTube ?? free[0] ?? tried[0] ?? []].flat();
   });
+}
+
+/** A block made as high as the lowest level bar over its middle; null where there is none, or something else is lower over it. */
+function upToTube(bodies: readonly SceneBody[], block: Block): Block | null {
+  const { min, max } = boxOfBlock(block);
+  const over = bodies.map((body) => boxRound([body])).filter((box) => ([0, 1] as const).every((axis) => box.min[axis] < max[axis] && box.max[axis] > min[axis]));
+  const [lowest] = over.toSorted((a, b) => a.min[2] - b.min[2]);
+  const isBar = lowest !== undefined && lowest.max[2] - lowest.min[2] < LOW + BLOCK.across / 2
+    && ([0, 1] as const).every((axis) => lowest.min[axis] <= block.at[axis] && lowest.max[axis] >= block.at[axis])
+    && ([0, 1] as const).some((axis) => lowest.min[axis] <= min[axis] && lowest.max[axis] >= max[axis]);
+  return isBar ? { ...block, shape: { ...block.shape, thickness: lowest.min[2] - block.at[2] } } : null;
 }
 
 /** Round distances up to one, mm. */
