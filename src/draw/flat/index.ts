@@ -34,6 +34,7 @@ export { practicePicture } from './practice-picture.ts';
 export { tracePicture, type Traced, type TraceWay } from './trace-picture.ts';
 export { screwPicture } from './screw-picture.ts';
 export type { WallShown } from './wall-pieces.ts';
-export { wallPicture, type WallHoles } from './wall-picture.ts';
+export type { WallHoles } from './bare-wall.ts';
+export { wallPictures } from './wall-picture.ts';
 export { panelSheetPicture } from './cut-plan/panel-sheet.ts';
 export { tubeSheetPicture } from './cut-plan/tube-sheet.ts';

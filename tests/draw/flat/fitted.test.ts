@@ -12,14 +12,14 @@ import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleev
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
 import { traceMarks, tracePicture, type Traced } from '../../../src/draw/flat/trace-picture.ts';
-import { wallMarks, wallPicture } from '../../../src/draw/flat/wall-picture.ts';
+import { wallMarks, wallPictures } from '../../../src/draw/flat/wall-picture.ts';
 import type { WallShown } from '../../../src/draw/flat/wall-pieces.ts';
-import { wallPlaces } from '../../../src/model/index.ts';
+import { wallPlaces, type Vec2 } from '../../../src/model/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-marks.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { defaultLimits } from '../../../src/check/index.ts';
-import { wallSheet } from '../../../src/draw/work-kit/index.ts';
+import { wallSheets } from '../../../src/draw/work-kit/index.ts';
 import { measuredOn } from '../../../src/draw/work-kit/on-bars.ts';
 import { itemNamed, modelOf } from '../../support/items.ts';
 import { PULL_TEST, WALLS } from '../../../src/work/fix-to-wall/walls.ts';
@@ -200,16 +200,45 @@ describe('the picture of a wall', () => {
   it.each(papers)('tells holes over the floor and between brackets, hole, screw and pull where it holds, and when the item comes, on paper of $width by $height', (paper) => {
     for (const wall of walls) {
       for (const [apart, areOnPosts] of [[[1040], false], [[640, 640], true], [[], true]] as const) {
-        const fixed = { bracket, wall, pull: PULL_TEST.mass, holes: { heights: [1394, 1346], apart, areOnPosts } } as const;
-        const picture = wallPicture(fixed, paper);
-        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(wallMarks(fixed, paper))]).toEqual([[], [], [], []]);
-        if (wall.fixing === null) expect(texts(picture)).toEqual([]);
+        const fixed = { bracket, wall, pull: PULL_TEST.mass, holes: { heights: [1394, 1346], apart, areOnPosts, moved: PULL_TEST.moved } } as const;
+        const [pictures, marks] = [wallPictures(fixed, paper), wallMarks(fixed, paper)];
+        for (const [index, picture] of pictures.entries()) expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks[index]?.marks ?? [])]).toEqual([[], [], [], []]);
+        if (wall.fixing === null) expect(pictures.map(texts)).toEqual([[]]);
         else {
-          // Measured, drilled, where there are plugs those pushed in, screwed on, pulled at, the item pushed in or to the wall; where it comes out it is begun anew.
+          // Measured, drilled, where there are plugs those pushed in, screwed on, pulled at, the item pushed in or to the wall.
           const parts = ['1', '2', '3', '4', '5', ...(wall.fixing.plug === null ? [] : ['6'])];
-          expect(texts(picture).filter((told) => told.length === 1).sort()).toEqual([...parts, '1'].sort());
-          expect(texts(picture)).toEqual(expect.arrayContaining(['1394', '1346', ...apart.map(String), `Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
+          const [shown, cameOut] = pictures.map(texts);
+          expect(shown?.filter((told) => told.length === 1).sort()).toEqual(parts);
+          expect(shown).toEqual(expect.arrayContaining(['1394', '1346', ...apart.map(String), `Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
+          // Where it is pulled out all holes are moved aside, and it goes on with drilling.
+          const pulledAt = parts.length - (areOnPosts ? 0 : 1);
+          expect(cameOut).toEqual([String(pulledAt), '100', '2']);
         }
+      }
+    }
+  });
+
+  it.each(papers)('moves every hole as far aside as the item, none up or down, and crosses out the old ones, on paper of $width by $height', (paper) => {
+    const holes = { heights: [1394, 1346], apart: [1040], areOnPosts: false, moved: PULL_TEST.moved } as const;
+    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, holes }, paper)[1]?.marks ?? [];
+    const old = marks.flatMap((mark) => (mark.mark === 'circle' && mark.fill === 'core' ? [mark.centre] : []));
+    const level = linesOf(marks).filter(({ pen, points: [from, to] }) => pen.width === 0.8 && from?.[1] === to?.[1] && Math.abs((to?.[0] ?? 0) - (from?.[0] ?? 0)) < 5);
+    const anew = level.map(({ points: [from, to] }): Vec2 => [((from?.[0] ?? 0) + (to?.[0] ?? 0)) / 2, from?.[1] ?? 0]);
+    expect(old).toHaveLength(4);
+    const steps = old.map(([x, y], index) => [(anew[index]?.[0] ?? NaN) - x, (anew[index]?.[1] ?? NaN) - y]);
+    for (const [dx, dy] of steps) expect([dx, dy]).toEqual([expect.closeTo(steps[0]?.[0] ?? NaN, 6), expect.closeTo(0, 6)]);
+    const left = (points: readonly Vec2[]): number => Math.min(...points.map(([x]) => x));
+    const before = linesOf(marks).filter(({ pen }) => pen.name === 'half-cut').map(({ points }) => left(points));
+    const posts = linesOf(marks).filter(({ points, closed }) => closed && Math.abs(widthAndHeight(points)[0] - 3) < 1e-6).map(({ points }) => left(points));
+    expect([before, posts].map(({ length }) => length)).toEqual([1, 2]);
+    expect(Math.min(...posts) - (before[0] ?? NaN)).toBeCloseTo(steps[0]?.[0] ?? NaN, 6);
+  });
+
+  it('moves no hole to where another was: all are clear of each other by more than a screw is long', () => {
+    for (const name of ['rack', 'chest']) {
+      for (const size of itemNamed(name).sizes.map((each) => each.name)) {
+        const xs = wallPlaces(modelOf(itemNamed(name), size)).map(({ at }) => at[0]);
+        for (const one of xs) for (const other of xs) expect(Math.abs(one + PULL_TEST.moved - other)).toBeGreaterThan(WALLS.masonry?.screw.length ?? NaN);
       }
     }
   });
@@ -218,7 +247,7 @@ describe('the picture of a wall', () => {
     const model = modelOf(itemNamed('rack'), 'standard');
     const { plate } = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 0 };
     const [place] = wallPlaces(model);
-    const told = texts(wallSheet(model, { kind: 'masonry', fixing: WALLS.masonry }, PULL_TEST.mass, FORMATS.page.bench)).map(Number);
+    const told = wallSheets(model, { kind: 'masonry', fixing: WALLS.masonry }, PULL_TEST, FORMATS.page.bench).flatMap(texts).map(Number);
     const heights = told.filter((each) => Math.abs(each - (place?.at[2] ?? NaN)) < plate / 2);
     expect(heights).toHaveLength(2);
     expect((Math.max(...heights) + Math.min(...heights)) / 2).toBeCloseTo(place?.at[2] ?? NaN, 0);
