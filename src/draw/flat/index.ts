@@ -24,7 +24,7 @@ export { sectionSeries, type Hardware } from './section-series.ts';
 export { sleeveMarkPicture, type SleeveToDrill } from './sleeve-mark-picture.ts';
 export { socketPicture } from './socket-picture.ts';
 export { spacingPicture } from './spacing-picture.ts';
-export { stockPicture } from './stock-picture.ts';
+export { stockPicture, type StockFetched } from './stock-picture.ts';
 export { stepPaper } from './step-paper.ts';
 export { cableCutPicture, type CableCut } from './cable/cut-picture.ts';
 export { loopReminder, loopSeries, tyingReminder, tyingSeries } from './cable/knot-series.ts';
