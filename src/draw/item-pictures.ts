@@ -93,7 +93,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
     ...(isAsUsed(ready) ? [] : [withThumb((format) => composed({ what: 'ready' }, finishedScene(model, solids, ready), FORMATS[format].full))]),
     withThumb((format) => composed({ what: 'lettered' }, letteredScene(model, solids), trimmed(letteredScene(model, solids), FORMATS[format].lettered, draw))),
     withThumb((format) => [...partPictures(model, solids, draw, partScale(format), plan.steps), ...supplyPictures(plan, solids, draw), ...fetchedBlocks(model, plan, solids)]),
-    withThumb((format) => [pictureAs({ what: 'stock' }, stockSheet(model, cuts, FORMATS[format].bench.width))]),
+    withThumb((format) => [pictureAs({ what: 'stock' }, stockSheet({ model, plan, cuts }, FORMATS[format].bench.width))]),
     withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),
     ...foldedPanels(model).map(({ index: pattern }) => withThumb((format) => [
       pictureAs({ what: 'pattern', pattern }, patternSheet(model, pattern, FORMATS[format].pattern)),

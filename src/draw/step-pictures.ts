@@ -43,7 +43,7 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const turns = rolledScenes(model, step, rolled, solids);
   const isTurnedFirst = doBlocksComeToWork(model, plan, step, solids);
   const onBlocks = [...[unproppedScene(model, plan, step, solids) ?? []].flat(), ...(isTurnedFirst ? turns : []), ...proppedScenes(model, plan, step, solids)].map(capped);
-  const before = [...(isTurnedFirst ? [] : turns), ...[freedScene(model, step, solids) ?? []].flat()].map(capped);
+  const before = [...(isTurnedFirst ? [] : turns), ...[freedScene(model, step, solids) ?? []].flat().map((scene) => numberedAfter(turns, scene))].map(capped);
   const closeUp = closeUpScene(model, step, solids);
   const papers = FORMATS[format];
   const own = { ...papers[paper], height: onBlocks.length === 0 ? papers[paper].height : Math.min(papers[paper].height, papers.underBlocks), most: papers.most };
@@ -54,6 +54,12 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
     ...(entered.length === 0 ? [] : [composeRow(entered, { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
     ...furtherPictures(givens, step, closeUp),
   ];
+}
+
+/** A scene with the next number, where those before it are numbered. */
+function numberedAfter(scenes: readonly Scene[], scene: Scene): Scene {
+  const last = scenes.at(-1)?.number;
+  return last === undefined ? scene : { ...scene, number: last + 1 };
 }
 
 /** Where the worker walks for a step: behind the work for what is hidden from before it, and before it again. */

@@ -3,6 +3,7 @@ import type { Plan, Step } from '../plan/index.ts';
 import { boxOfBlock } from './kit/blocks.ts';
 import { turnedBy } from './kit/directions.ts';
 import { boxRound, type Box } from './kit/extent.ts';
+import { inSight } from './kit/in-sight.ts';
 import type { Slide } from './kit/on-the-way.ts';
 import { levelScene } from './kit/level.ts';
 import { partsShown } from './kit/parts-shown.ts';
@@ -144,7 +145,7 @@ function offScene(id: string, hand: StageHand, bodies: readonly SceneBody[], blo
   });
   const [nearest] = nearestFirst(blocks);
   const count: readonly Mark[] = nearest === undefined ? [] : [{ mark: 'label', at: outOf(nearest, offOf(nearest)), told: tell.times(blocks.length) }];
-  return { id, bodies: [...bodies, ...blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block))))], marks: [...arrows, ...count], view: STANDARD_VIEW };
+  return { id, bodies: [...bodies, ...blocks.map((block) => inSight(blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block))), bodies, STANDARD_VIEW))], marks: [...arrows, ...count], view: STANDARD_VIEW };
 }
 
 /** A step with flaps as they are before it. */

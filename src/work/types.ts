@@ -133,6 +133,8 @@ export interface WorkFacts {
   readonly prepared?: 'all' | 'sample';
   /** The chapter before the steps that shows it, to be looked at. */
   readonly shownIn?: 'lengths' | 'pattern' | 'creasing' | 'plates';
+  /** What it has done springs back until that is done too: of several alike, one is taken so far before the next is begun. */
+  readonly springsBackUntil?: Joining;
   /** Whose number its caption tells. */
   readonly counts?: readonly PartKind[];
   /** Which of its captions is said, by what it is done on: the last part of the key under `actions.<action>`. */

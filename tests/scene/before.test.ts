@@ -6,6 +6,7 @@ import type { Scene } from '../../src/scene/index.ts';
 import { blocksOf, boxOfBlock } from '../../src/scene/kit/blocks.ts';
 import { boxRound } from '../../src/scene/kit/extent.ts';
 import { stageHand, turnedBy } from '../../src/scene/kit/index.ts';
+import { restsOn } from '../../src/scene/kit/resting.ts';
 import { everySize, modelOf } from '../support/items.ts';
 import { WORK } from '../../src/work/facts.ts';
 import { rackModel, solids } from '../support/rack.ts';
@@ -86,10 +87,12 @@ describe('posts on blocks', () => {
     expect(blocksFetched(model, plan, next, solids)).toEqual([]);
     expect(unproppedScene(model, plan, step, solids)).toBeNull();
     for (const left of [freedScene(model, step, solids), unproppedScene(model, plan, next, solids)]) {
-      expect(left?.bodies.filter(({ kind, look }) => kind === 'tool' && look === 'new')).toHaveLength(2);
+      expect(left?.bodies.filter(({ kind, look }) => kind === 'tool' && look !== 'present')).toHaveLength(2);
       expect(left?.marks.filter(({ mark }) => mark === 'arrow')).toHaveLength(2);
       expect(left?.marks.flatMap((mark) => (mark.mark === 'label' ? [mark.told] : []))).toEqual([{ as: 'times', value: 2 }]);
     }
+    // The one behind the decks is seen through them.
+    expect(unproppedScene(model, plan, next, solids)?.bodies.flatMap(({ kind, look }) => (kind === 'tool' ? [look] : [])).sort()).toEqual(['new', 'pale']);
     // The whole work stays.
     const shown = unproppedScene(model, plan, next, solids)?.bodies.flatMap(({ partId }) => partId ?? []) ?? [];
     expect(new Set(shown)).toEqual(new Set(next.present));
@@ -135,6 +138,20 @@ describe.each(everySize)('blocks of the $name', ({ item, size }) => {
     }
     // None stands on blocks when it is done.
     expect(made.steps.at(-1)?.props).toEqual([]);
+  });
+
+  it('have work on their tops or against a side: none carries nothing', () => {
+    for (const step of made.steps.filter(({ props }) => props.length > 0)) {
+      const hand = stageHand(own, step, solids);
+      for (const block of blocksOf(hand, step)) {
+        const box = boxOfBlock(block);
+        const bodies = block.holds.map((id) => hand.body(id, 'present'));
+        const isAgainst = bodies.map((body) => boxRound([body])).some(({ min, max }) => ([0, 1] as const).every((axis) => min[axis] <= box.max[axis] + 1 && max[axis] >= box.min[axis] - 1) && min[2] < box.max[2] - 5);
+        // A round tube lies on a block along a line.
+        const isUnderTube = bodies.some((body) => hand.part(body.id).shape.form === 'tube' && Math.abs(boxRound([body]).min[2] - box.max[2]) < 1);
+        expect([step.key, isAgainst || isUnderTube || restsOn(bodies, box)]).toEqual([step.key, true]);
+      }
+    }
   });
 
   it('stand in nothing, and in the way of nothing that moves', () => {

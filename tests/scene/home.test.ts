@@ -117,3 +117,24 @@ describe('a solid cut by a plane', () => {
     expect(solids.cut(plate, normal, 51)).toBeNull();
   });
 });
+
+describe('a box in its frame', () => {
+  const { model, plan } = planned('chest', 'standard');
+
+  it('is told by what is left free of the legs below its floor', () => {
+    const [step] = stepsOf(plan, 'set-in');
+    if (step === undefined) throw new Error('no box is set in');
+    const lengthsTold = lengths(homeScene(model, step, solids));
+    expect(lengthsTold).toHaveLength(1);
+    const height = (part: { readonly id: string }): { readonly low: number; readonly high: number } => {
+      const own = model.parts.find(({ id }) => id === part.id);
+      if (own === undefined) throw new Error(part.id);
+      const { min, max } = solids.box(own);
+      return { low: min[2], high: max[2] };
+    };
+    const legs = model.parts.filter(({ shape, pose }) => shape.form === 'tube' && Math.abs(pose[2] ?? 0) > 0.99);
+    const box = model.parts.find(({ shape }) => shape.form === 'folded');
+    if (box === undefined) throw new Error('no box');
+    expect(lengthsTold[0]).toBeCloseTo(height(box).low - Math.min(...legs.map((leg) => height(leg).low)), 0);
+  });
+});

@@ -9,6 +9,7 @@ import { narrowHead, type NarrowHead } from './narrow-head.ts';
 import { pictureSize } from './placed-picture.tsx';
 import { packPages, type Tall } from './pack.ts';
 import { sizeLineCount } from './part-sizes.ts';
+import { oneAtATime } from './one-at-a-time.ts';
 import { roundOf } from './round.ts';
 import { captionSize, lineHeight, sheets } from './sheet.ts';
 import { stripOf } from './strip.ts';
@@ -156,7 +157,7 @@ export function picturesOf({ pictures }: Pick<BookletInput, 'pictures'>, { numbe
 }
 
 function newPartsHeight(input: BookletInput, step: Step): number {
-  return (step.times > 1 ? timesHeight : 0) + (roundOf(input.plan, step) === null ? 0 : roundHeight) + marginParts(input, step).reduce((sum, { picture, counts }) =>
+  return (step.times > 1 ? timesHeight : 0) + (oneAtATime(input.plan, step) === null ? 0 : timesHeight) + (roundOf(input.plan, step) === null ? 0 : roundHeight) + marginParts(input, step).reduce((sum, { picture, counts }) =>
     sum + smallSize(input, picture).height + counts.reduce((lines, counted) => lines + countHeight + sizeLineCount(counted) * lineHeight, 0), 0);
 }
 

@@ -4,6 +4,7 @@ import { marginParts, type MarginPart } from './margin-parts.ts';
 import { packRows } from './pack.ts';
 import { pictureSize } from './placed-picture.tsx';
 import { sizeLineCount } from './part-sizes.ts';
+import { oneAtATime } from './one-at-a-time.ts';
 import { roundOf } from './round.ts';
 import { saidHeight } from './in-languages.tsx';
 import type { Step } from '../../plan/index.ts';
@@ -38,7 +39,7 @@ export function narrowHead(input: BookletInput, step: Step, least: number): Narr
 /** Heights of the rows of a step's repetition and parts. */
 function rowsOf(input: BookletInput, step: Step, room: number): readonly number[] {
   const parts = marginParts(input, step).map((part) => ({ width: narrowPartWidth(input, part), height: pictureSize(input, part.picture).height }));
-  const times = step.times > 1 ? [{ width: timesWidth, height: 0 }] : [];
+  const times = [...(step.times > 1 ? [{ width: timesWidth, height: 0 }] : []), ...(oneAtATime(input.plan, step) === null ? [] : [{ width: timesWidth, height: 0 }])];
   const round = roundOf(input.plan, step) === null ? [] : [{ width: timesWidth, height: 0 }];
   return packRows([...round, ...times, ...parts], room, partsGap).map((row) => Math.max(leastRow, ...row.map(({ height }) => height)));
 }

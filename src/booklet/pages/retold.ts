@@ -10,6 +10,7 @@ export { withNumeral } from './load-figures.tsx';
 export { loadInKilograms } from './load-in-kilograms.ts';
 export { marginParts, suppliesSaid } from './margin-parts.ts';
 export { itemAndSize, itemName, overall, sizeName } from './names.ts';
+export { oneAtATime, toldSpan } from './one-at-a-time.ts';
 export { partName, partsCounted } from './part-names.ts';
 export { countKey, countsBySize, sizeText } from './part-sizes.ts';
 export { loadsSaid, printedLoads } from './place-loads.ts';

@@ -16,7 +16,7 @@ interface StepBandProps {
   readonly fit: Fit;
 }
 
-/** One step: numeral and new parts in the margin; caption, pictures and the strip of pictograms in the column. */
+/** One step: numeral and new parts in the margin; caption, pictures and the strip of pictograms in the column. Of a step of several pages the first and the last have the strip: nobody begins without seeing what to take and to wear. */
 export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
   const { words, edition } = input;
   const { step, headHeight, partsHeight, goesOn, comes } = band;
@@ -32,7 +32,7 @@ export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
       {comes ? <div style={{ height: `${partsHeight}mm` }} /> : <StepMargin input={input} step={step} headHeight={headHeight} partsHeight={partsHeight} />}
       {band.pictures.length > 0 && <div className="work" style={{ gap, paddingTop: gap }}>
         {band.pictures.map((of) => <PlacedPicture key={pictureId(of)} input={input} of={of} alt={stepAlt(input, step)} scale={pictureScale(input, of, fit)} />)}
-        {!goesOn && <StepStrip input={input} step={step} />}
+        {(!comes || !goesOn) && <StepStrip input={input} step={step} isEnd={!goesOn} />}
       </div>}
     </article>
   );

@@ -5,6 +5,7 @@ import { GlyphMark } from './glyph-mark.tsx';
 import { marginParts, type MarginPart } from './margin-parts.ts';
 import { countKey, sizeLines, sizeText, type SizedCount } from './part-sizes.ts';
 import { narrowPartWidth } from './narrow-head.ts';
+import { oneAtATime, toldSpan } from './one-at-a-time.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { roundGlyph, roundOf } from './round.ts';
 import { sheets } from './sheet.ts';
@@ -28,6 +29,7 @@ export function StepMargin({ input, step, headHeight, partsHeight }: StepMarginP
     <ul className="new-parts" style={narrow ? { height: `${partsHeight}mm` } : { marginTop: `-${headHeight}mm` }}>
       <RoundOf input={input} step={step} />
       {step.times > 1 && <Times input={input} step={step} />}
+      <Span input={input} step={step} />
       {marginParts(input, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} />)}
     </ul>
   );
@@ -51,6 +53,12 @@ function Times({ input: { words, glyphs }, step }: { readonly input: BookletInpu
       <Spoken text={words.times(step.times)} />
     </li>
   );
+}
+
+/** The steps that one of several pieces is taken through before the next is begun. */
+function Span({ input: { words, plan }, step }: { readonly input: BookletInput; readonly step: Step }): ReactNode {
+  const span = oneAtATime(plan, step);
+  return span !== null && <li className="times"><Spoken text={isolate(toldSpan(words, span))} /></li>;
 }
 
 function PartOfStep({ input, part }: { readonly input: BookletInput; readonly part: MarginPart }): ReactNode {

@@ -10,10 +10,12 @@ import { Wait } from './wait.tsx';
 interface StepStripProps {
   readonly input: BookletInput;
   readonly step: Step;
+  /** Whether it stands under the last of the step's pictures: how long to wait and what to look at come when all is done. */
+  readonly isEnd: boolean;
 }
 
 /** Under a step's picture: action, tools, people, cautions, how long to wait; at the far end, or in a row of its own, what to look at. */
-export function StepStrip({ input, step }: StepStripProps): ReactNode {
+export function StepStrip({ input, step, isEnd }: StepStripProps): ReactNode {
   const { words, glyphs } = input;
   const { glyph: height, gap, isParted, height: whole } = stripOf(step, sheets[input.paper]);
   return (
@@ -32,8 +34,8 @@ export function StepStrip({ input, step }: StepStripProps): ReactNode {
           {step.cautions.map((caution) => <GlyphMark key={caution} glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={height} />)}
         </li>
       )}
-      <Wait input={input} step={step} height={height} />
-      {step.check && <li className="check"><CheckPictures input={input} check={step.check} height={height} /></li>}
+      {isEnd && <Wait input={input} step={step} height={height} />}
+      {isEnd && step.check && <li className="check"><CheckPictures input={input} check={step.check} height={height} /></li>}
     </ul>
   );
 }

@@ -8,13 +8,14 @@ import { band, pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
 import { thinCord as cord } from './cable/rope.ts';
+import { eye } from './eye.ts';
 
 /** What an item is made from, to be fetched: so many whole tubes, panels and cables, mm. */
 export interface StockFetched {
   readonly tube: { readonly length: number; readonly outside: number; readonly inside: number; readonly count: number };
   readonly panel: { readonly sides: Vec2; readonly thickness: number; readonly count: number };
-  /** So many whole ones are each cut into these pieces, mm. */
-  readonly cable: { readonly length: number; readonly diameter: number; readonly patterns: readonly { readonly count: number; readonly pieces: readonly number[] }[] };
+  /** So many whole ones are each cut into these pieces, mm, in the steps of these numbers. */
+  readonly cable: { readonly length: number; readonly diameter: number; readonly patterns: readonly { readonly count: number; readonly pieces: readonly number[]; readonly steps: readonly number[] }[] };
 }
 
 /** Height of the tubes and panels with the arrow under them; the cable's place, which the arrow stands beside, and the ways under it in which whole cables are cut, mm of paper. */
@@ -36,7 +37,7 @@ const heightOf = ({ cable: { patterns } }: StockFetched): number => (patterns.le
 /** The marks of the picture, for the tests. */
 export function stockMarks({ tube, panel, cable }: StockFetched, { width, height: foot }: Paper): readonly Mark[] {
   const middle = width / 2;
-  const arrow = cable.patterns.length === 0 ? middle : middle + 14;
+  const arrow = cable.patterns.length === 0 ? middle : width - 20;
   return [
     ...(tube.count === 0 ? [] : tubeMarks(tube, 1)),
     ...(panel.count === 0 ? [] : panelMarks(panel, middle + 14)),
@@ -74,7 +75,7 @@ function panelMarks({ sides, thickness, count }: StockFetched['panel'], left: nu
   ];
 }
 
-/** Its section, the cable from the side with its length, the diameter under the section, how many beside; under it how many are cut into which pieces. */
+/** Its section, the cable from the side with its length, the diameter under the section, how many beside; under it how many are cut into which pieces, and when. */
 function cableMarks({ length, diameter, patterns }: StockFetched['cable'], [left, y]: Vec2): readonly Mark[] {
   const from = left + 2 * bar.end + 4;
   const [size, times] = [tell.diameter(diameter), tell.times(patterns.reduce((sum, { count }) => sum + count, 0))];
@@ -87,8 +88,8 @@ function cableMarks({ length, diameter, patterns }: StockFetched['cable'], [left
   ];
 }
 
-/** So many whole cables, each cut into these pieces from its left end. */
-function cutInto({ count, pieces }: StockFetched['cable']['patterns'][number], length: number, [left, y]: Vec2): readonly Mark[] {
+/** So many whole cables, each cut into these pieces from its left end: not now but in the steps told. */
+function cutInto({ count, pieces, steps }: StockFetched['cable']['patterns'][number], length: number, [left, y]: Vec2): readonly Mark[] {
   const scale = bar.long / Math.max(length, pieces.reduce((sum, piece) => sum + piece, 0));
   const ends = pieces.map((_, index) => left + scale * pieces.slice(0, index + 1).reduce((sum, piece) => sum + piece, 0));
   const times = tell.times(count);
@@ -96,5 +97,10 @@ function cutInto({ count, pieces }: StockFetched['cable']['patterns'][number], l
     ...cord([left, y], [left + bar.long, y]), ...ends.map((x) => line(pens.motion, [x, y - 2.6], [x, y + 2.6])),
     ...pieces.map((piece, index) => figure(tell.mm(piece), [((ends[index - 1] ?? left) + (ends[index] ?? left)) / 2, y - 2.4 - cap / 2], cap)),
     figure(times, [left - 3 - toldWidth(times, capHeights.count, 700) / 2, y - 1], capHeights.count, 700),
+    ...eye([left + bar.long + 8, y - 1], EYE), ...steps.map((step, index) => figure(tell.number(step), [left + bar.long + 8 + EYE / 2 + 6 + STEP * index, y - 1], capHeights.count, 700)),
   ];
 }
+
+/** Width of the eye that looks at a step, and from one step's number to the next, mm of paper. */
+const EYE = 9;
+const STEP = 10;

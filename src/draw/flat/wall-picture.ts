@@ -1,22 +1,18 @@
 import type { Vec2 } from '../../model/index.ts';
-import type { Box, DrawnPicture } from '../types.ts';
+import type { DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { hatching } from '../kit/hatching.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
-import { crossed, ticked } from '../kit/right-wrong.ts';
+import { ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { pencil } from './pencil.ts';
-import { BOARD, bond, bore, grain, HIGH, plateOn, plugIn, RING, ringOf, ringOn, SCALE, screw, screwPlaces, wallSection, type Bracket, type Fixing, type WallShown } from './wall-pieces.ts';
+import { bareWall, crossAt, type WallHoles } from './bare-wall.ts';
+import { CAME_OUT, CAME_OUT_MIDDLE, cameOut } from './came-out.ts';
+import { KIND_WIDTH, kindOfWall } from './wall-kind.ts';
+import { BOARD, bore, HIGH, plateOn, plugIn, RING, ringOf, ringOn, SCALE, screw, screwPlaces, wallSection, type Bracket, type Fixing, type WallShown } from './wall-pieces.ts';
 import { tell } from '../../scene/index.ts';
-
-/** Where the screws go, mm: how far their holes are over the floor, the upper one first, and from each bracket to the next; and whether the brackets are on the item's posts before they are screwed to the wall. */
-export interface WallHoles {
-  readonly heights: readonly [number, number];
-  readonly apart: readonly number[];
-  readonly areOnPosts: boolean;
-}
 
 const cap = capHeights.step;
 /** Thickness of wall shown where it is drilled and where it is not, mm. */
@@ -35,89 +31,56 @@ export interface Fixed {
 }
 
 /**
- * A bracket fixed to a wall in small pictures one after the other: the kind of wall that holds and the one that does not, the holes
- * measured on the bare wall, drilled, plugged, screwed on, pulled at, what it looks like where it comes out: there it is begun
- * anew; and the item pushed into its brackets. Brackets that are on its posts are pushed to the wall with it before they are
- * screwed on. A board, which holds nothing, under a cross.
+ * A bracket fixed to a wall in small pictures one after the other: not a hollow wall but one that is full, the holes measured on the
+ * bare wall, drilled, plugged, screwed on, pulled at, and the item pushed into its brackets. Brackets that are on its posts are pushed to
+ * the wall with it before they are screwed on. Then, in a picture of its own, what is done where it comes out. A board, which holds
+ * nothing, under a cross.
  */
-export function wallPicture(fixed: Fixed, paper: Paper): DrawnPicture {
-  return toPicture(paper, wallMarks(fixed, paper));
+export function wallPictures(fixed: Fixed, paper: Paper): readonly DrawnPicture[] {
+  return wallMarks(fixed, paper).map(({ marks, height }) => toPicture({ ...paper, height }, marks));
 }
 
-/** One of the small pictures: its width on paper and its marks, from its left edge and the middle of its row; what goes wrong at the one before it has no number. */
+/** One of the small pictures: its width on paper and its marks, from its left edge and the middle of its row. */
 interface Small {
   readonly width: number;
-  readonly isWrong?: true;
   readonly draw: (at: Vec2) => readonly Mark[];
 }
 
-/** The marks of the picture, for the tests. */
-export function wallMarks({ bracket, wall, pull, holes }: Fixed, paper: Paper): readonly Mark[] {
+/** The marks of the pictures and the heights that they take, for the tests. */
+export function wallMarks({ bracket, wall, pull, holes }: Fixed, paper: Paper): readonly { readonly marks: readonly Mark[]; readonly height: number }[] {
   const { fixing } = wall;
-  if (fixing === null) return refused(bracket, [paper.width / 2, paper.height / 2]);
+  if (fixing === null) return [{ marks: refused(bracket, [paper.width / 2, paper.height / 2]), height: paper.height }];
   const upper = [measuredOut(wall, holes), drilledInto(bracket, wall, fixing), ...(fixing.plug === null ? [] : [plugged(bracket, wall, fixing)])];
-  const [screws, pulled, out, pushed] = [screwedOn(bracket, wall, fixing), pulledOut(bracket, wall, pull), cameOut(bracket, wall), pushedIn(bracket, wall, holes)];
-  const lower = holes.areOnPosts ? [pushed, screws, pulled, out] : [screws, pulled, out, pushed];
+  const [screws, pulled, pushed] = [screwedOn(bracket, wall, fixing), pulledOut(bracket, wall, pull), pushedIn(bracket, wall, holes)];
+  const lower = holes.areOnPosts ? [pushed, screws, pulled] : [screws, pulled, pushed];
   const [high, low] = ROWS.map((share) => share * paper.height) as [number, number];
-  return [...kindOfWall(wall, [INDENT / 2, high]), ...inRow(upper, 1, [KIND_WIDTH, high]), ...inRow(lower, 1 + upper.length, [0, low])];
+  const pullAt = 1 + upper.length + lower.indexOf(pulled);
+  return [
+    { marks: [...kindOfWall(wall, [INDENT / 2, high]), ...inRow(upper, 1, [KIND_WIDTH, high]), ...inRow(lower, 1 + upper.length, [KIND_WIDTH - INDENT, low])], height: paper.height },
+    { marks: cameOut({ bracket, wall, holes, pullAt, drillAt: 2 }, [KIND_WIDTH - INDENT, CAME_OUT_MIDDLE]), height: CAME_OUT },
+  ];
 }
 
 /** Small pictures beside each other, numbered from `first`. */
-const inRow = (smalls: readonly Small[], first: number, [left, y]: Vec2): readonly Mark[] => smalls.flatMap(({ draw, isWrong }, index) => {
+const inRow = (smalls: readonly Small[], first: number, [left, y]: Vec2): readonly Mark[] => smalls.flatMap(({ draw }, index) => {
   const before = smalls.slice(0, index);
   const x = left + before.reduce((sum, { width }) => sum + width, 0);
-  const number = first + before.filter((each) => each.isWrong !== true).length;
-  return [...(isWrong ? [] : [ringedNumeral(tell.number(number), [x + 4.5, y - (HIGH * SCALE) / 2 - 5], capHeights.order, pens.edge)]), ...draw([x, y])];
+  return [ringedNumeral(tell.number(first + index), [x + 4.5, y - (HIGH * SCALE) / 2 - 5], capHeights.order, pens.edge), ...draw([x, y])];
 });
 
-const KIND_WIDTH = 21;
-const SWATCH = { wide: 11.5, high: 13 } as const;
-
-/** The wall seen from before with a tick; a board on its studs, which holds nothing, with a cross. */
-function kindOfWall({ kind }: WallShown, [x, y]: Vec2): readonly Mark[] {
-  const [upper, lower]: readonly [Box, Box] = [{ x, y: y - SWATCH.high - 2, width: SWATCH.wide, height: SWATCH.high }, { x, y: y + 3, width: SWATCH.wide, height: SWATCH.high }];
-  const right = x + SWATCH.wide + 3.6;
-  return [
-    area('panel', ringOf(upper)), ...(kind === 'masonry' ? bond(upper) : grain(upper)), outline(pens.cut, ringOf(upper)), ...ticked([right, upper.y + upper.height / 2]),
-    area('white', ringOf(lower)), ...[0.2, 0.8].map((share) => area('panel', ringOf({ x: x + share * lower.width - 1.1, y: lower.y, width: 2.2, height: lower.height }))),
-    outline(pens.cut, ringOf(lower)), ...crossed([right, lower.y + lower.height / 2]),
-  ];
-}
-
-/** Half the arm of a cross that marks a hole, mm of paper. */
-const ARM = 1.6;
-
-/** The bare wall seen from before over its floor, nothing in front of it: where each hole is. */
+/** The bare wall, nothing in front of it: where each hole is. */
 const measuredOut = (wall: WallShown, { heights: [upper, lower], apart }: WallHoles): Small => ({ width: 62, draw: ([x, y]) => {
-  const [top, floor] = [y - (HIGH * SCALE) / 2, y + (HIGH * SCALE) / 2];
-  const [left, right] = [x + INDENT + 2, x + INDENT + 38];
-  const [first, last] = [left + 4, right - 7];
-  const whole = apart.reduce((sum, each) => sum + each, 0);
-  const columns = apart.length === 0 ? [last] : [first, ...apart.map((_, index) => first + ((last - first) * apart.slice(0, index + 1).reduce((sum, each) => sum + each, 0)) / whole)];
-  const rows = [top + 6, top + 6 + (upper - lower) * SCALE] as const;
-  const box: Box = { x: left, y: top, width: right - left, height: floor - top };
-  const broken = floor - 7;
+  const bare = bareWall(wall, { heights: [upper, lower], apart }, { left: x + INDENT + 2, wide: 36, y, beyond: 17 });
+  const { right, top, floor, columns, rows } = bare;
+  const last = columns.at(-1) ?? right;
   return [
-    area('panel', ringOf(box)), ...(wall.kind === 'masonry' ? bond(box) : grain(box)), line(pens.edge, [left, floor], [left, top], [right, top], [right, floor]),
-    // A stretch of the wall is left out over the floor.
-    area('white', ringOf({ x: left - 1, y: broken - 1.2, width: right - left + 2, height: 2.4 })), ...[broken - 1.2, broken + 1.2].map((at) => line(pens.edge, ...Array.from({ length: 5 }, (_, index): Vec2 => [left - 1 + (index * (right - left + 2)) / 4, at + (index % 2 === 0 ? 0.5 : -0.5)]))),
-    line({ ...pens.motion, width: 0.8 }, [left - 3, floor], [right + 17, floor]), ...floorUnder(left - 3, right + 17, floor),
-    ...columns.flatMap((column) => rows.flatMap((row) => crossAt([column, row]))),
-    ...apart.flatMap((each, index) => linearDimension({ axis: 'x', told: tell.mm(each), ends: [columns[index] ?? left, columns[index + 1] ?? right], line: top - 3.5, feature: top + 3, cap })),
+    ...bare.marks, ...columns.flatMap((column) => rows.flatMap((row) => crossAt([column, row]))),
+    ...apart.flatMap((each, index) => linearDimension({ axis: 'x', told: tell.mm(each), ends: [columns[index] ?? right, columns[index + 1] ?? right], line: top - 3.5, feature: top + 3, cap })),
     ...linearDimension({ axis: 'y', told: tell.mm(lower), ends: [floor, rows[1]], line: right + 7.2, feature: [right, last + 2.5], cap }),
     ...linearDimension({ axis: 'y', told: tell.mm(upper), ends: [floor, rows[0]], line: right + 14.4, feature: [right + 8.4, last + 2.5], cap }),
-    ...pencil([(columns.at(-1) ?? right) + 0.2, rows[1]]),
+    ...pencil([last + 0.2, rows[1]]),
   ];
 } });
-
-/** The place of a hole. */
-const crossAt = ([x, y]: Vec2): readonly Mark[] => {
-  const pen = { ...pens.motion, width: 0.8 };
-  return [circle([x, y], ARM + 0.8, null, 'white'), line(pen, [x - ARM, y], [x + ARM, y]), line(pen, [x, y - ARM], [x, y + ARM])];
-};
-
-/** The ground under a floor's line. */
-const floorUnder = (from: number, to: number, y: number): readonly Mark[] => Array.from({ length: Math.floor((to - from) / 3) }, (_, index) => line(pens.edge, [from + 3 * (index + 1), y], [from + 3 * index + 1, y + 2]));
 
 /** The bit in the upper hole, as deep as it goes; the lower one is drilled. */
 const drilledInto = (bracket: Bracket, wall: WallShown, fixing: Fixing): Small => ({ width: 44, draw: ([x, y]) => {
@@ -161,26 +124,6 @@ const screwedOn = (bracket: Bracket, wall: WallShown, fixing: Fixing): Small => 
 const pulledOut = (bracket: Bracket, wall: WallShown, pull: number): Small => ({ width: 57, draw: ([x, y]) => {
   const face: Vec2 = [x + INDENT + THIN * SCALE, y];
   return [...wallSection(wall, face, THIN), ...plateOn(bracket, face), ...ringOn(bracket, face), ...pulledAt(bracket, pull, face), ...ticked([face[0] + 6, y + (HIGH * SCALE) / 2 + 5])];
-} });
-
-/** How far a bracket that does not hold has come out, mm. */
-const OUT = 26;
-
-/** The plate has come off the wall with its screws, which is crossed: begun anew, from the first of the small pictures. */
-const cameOut = (bracket: Bracket, wall: WallShown): Small => ({ width: 24, isWrong: true, draw: ([x, y]) => {
-  const face: Vec2 = [x + INDENT + THIN * SCALE, y];
-  const off: Vec2 = [face[0] + OUT * SCALE, y];
-  const at = y + (HIGH * SCALE) / 2 + 5;
-  return [
-    ...wallSection(wall, face, THIN),
-    ...screwPlaces(bracket, face).flatMap(([px, py]) => [
-      area('white', [[px, py - 3.4], [px - 5, py - 1], [px - 5, py + 1], [px, py + 3.4]]), line(pens.cut, [px, py - 3.4], [px - 5, py - 1], [px - 5, py + 1], [px, py + 3.4]),
-      area('ink', [[px - 2, py], [off[0], py - 0.9], [off[0] + bracket.thickness * SCALE, py - 0.9], [off[0] + bracket.thickness * SCALE, py + 0.9], [off[0], py + 0.9]]),
-    ]),
-    ...plateOn(bracket, off),
-    ...crossed([x + 3.4, at]), line(pens.motion, [x + 7, at], [x + 10, at]), arrowhead([x + 13.4, at], [1, 0], 4),
-    ringedNumeral(tell.number(1), [x + 18.2, at], capHeights.order, pens.edge),
-  ];
 } });
 
 /** Seen from above: the post is pushed into its bracket until it clicks; or the bracket that is on the post is pushed to the wall with it, over its holes. */

@@ -1,6 +1,6 @@
 import { cordPatterns, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import { cableEnds, halfCutDepth, type CutPattern, type Model, type Vec2 } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, guidePicture, holePlaces, holesPunched, partsTold, platePicture, practicePicture, pullPicture, punchedFlat, rolledTrial, stockPicture, stopPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type Traced, type TraceWay } from '../flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, guidePicture, holePlaces, holesPunched, partsTold, platePicture, practicePicture, pullPicture, punchedFlat, rolledTrial, stockPicture, stopPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type StockFetched, type Traced, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching, rootsMarked } from '../folded-panels.ts';
@@ -80,11 +80,20 @@ export const plateTraced = ({ model }: FlatGivens, { detail }: Step): Traced | n
 const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pattern' ? detail.index : firstFolded(model));
 
 /** The whole tubes, panels and cables that an item is made from. */
-export const stockSheet = (model: Model, { stock, tubesUsed }: TubeCutPlan, width: number): DrawnPicture => stockPicture({
+export const stockSheet = ({ model, plan, cuts: { stock, tubesUsed } }: Pick<FlatGivens, 'model' | 'plan' | 'cuts'>, width: number): DrawnPicture => stockPicture({
   tube: { length: stock, ...hardwareOf(model).tube, count: tubesUsed },
   panel: { sides: [model.kit.panel.length, model.kit.panel.width], thickness: model.kit.panel.thickness, count: ownPanels(model).length },
-  cable: { length: model.kit.cable.length, diameter: model.kit.cable.diameter, patterns: cordPatterns(model.parts.flatMap(({ shape }) => (shape.form === 'cable' ? [cableEnds(shape.length).cut] : [])), model.kit.cable.length) },
+  cable: { length: model.kit.cable.length, diameter: model.kit.cable.diameter, patterns: cablePatterns({ model, plan }) },
 }, width);
+
+/** How whole cables are cut, and in which steps: each is cut by the step that hangs it. */
+function cablePatterns({ model, plan }: Pick<FlatGivens, 'model' | 'plan'>): StockFetched['cable']['patterns'] {
+  const cut = model.parts.flatMap(({ id, shape }) => (shape.form === 'cable' ? [{ long: cableEnds(shape.length).cut, step: plan.steps.find(({ newParts }) => newParts.some(({ ids }) => ids.includes(id)))?.number }] : []));
+  return cordPatterns(cut.map(({ long }) => long), model.kit.cable.length).map((pattern) => {
+    const steps = cut.flatMap(({ long, step }) => (step !== undefined && pattern.pieces.includes(long) ? [step] : []));
+    return { ...pattern, steps: [...new Set(steps)].sort((a, b) => a - b) };
+  });
+}
 
 /** The stock tubes to saw, in as many pictures as they need; the last of these shows the saw. Where plain shares of a tube are told, one more shows how they are found. */
 export function cutBarsInPieces(cuts: TubeCutPlan, { bench, bars }: Papers): readonly DrawnPicture[] {

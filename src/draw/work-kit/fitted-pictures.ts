@@ -1,6 +1,6 @@
 import { cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, endPicture, loopReminder, loopSeries, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPicture, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, endPicture, loopReminder, loopSeries, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
@@ -28,14 +28,20 @@ function cappedKinds(model: Model): readonly CappedTubes[] {
   return [...kinds.values()];
 }
 
-/** A bracket on its wall, and pulled at with so many kilograms; the bracket as the kit has it, a plain plate where it has none. */
-export function wallSheet(model: Model, wall: WallShown, pull: number, paper: Paper): DrawnPicture {
+/** What a bracket is tried with: the pull, kg, and how far aside new holes are marked where it has come out, mm. */
+export interface WallTest {
+  readonly mass: number;
+  readonly moved: number;
+}
+
+/** A bracket on its wall, pulled at, and what is done where it comes out; the bracket as the kit has it, a plain plate where it has none. */
+export function wallSheets(model: Model, wall: WallShown, { mass, moved }: WallTest, paper: Paper): readonly DrawnPicture[] {
   const bracket = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 80, thickness: 4, reach: 60 };
-  return wallPicture({ bracket, wall, pull, holes: holesIn(model, bracket) }, paper);
+  return wallPictures({ bracket, wall, pull: mass, holes: { ...holesIn(model, bracket), moved } }, paper);
 }
 
 /** Where the screws of the brackets go: all are as high as the first. */
-function holesIn(model: Model, bracket: { readonly plate: number }): WallHoles {
+function holesIn(model: Model, bracket: { readonly plate: number }): Omit<WallHoles, 'moved'> {
   const places = wallPlaces(model);
   const high = places[0]?.at[2] ?? 0;
   const xs = places.map(({ at }) => at[0]).toSorted((a, b) => a - b);

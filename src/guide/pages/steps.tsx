@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { caption, countKey, marginParts, picturesOf, roundGlyph, roundOf, sizeText, stepAlt } from '../../booklet/index.ts';
+import { caption, countKey, marginParts, oneAtATime, picturesOf, roundGlyph, roundOf, sizeText, stepAlt, toldSpan } from '../../booklet/index.ts';
 import { pictureId } from '../../draw/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { controlGlyphs } from './control-glyphs.ts';
@@ -79,12 +79,14 @@ function RoundOf({ maker, step }: { readonly maker: Maker; readonly step: Step }
   const { base: { plan, glyphs, words }, say } = maker;
   const { times } = step;
   const round = roundOf(plan, step);
+  const span = oneAtATime(plan, step);
   if (round === null && times === 1) return null;
   return (
     <div className="row round">
       {round !== null && <Mark maker={maker} glyph={roundGlyph(round.side, words.number(round.number))} label={say((telling) => telling.words.t(`actions.sides.${round.side}`))} />}
       {times > 1 && <Mark maker={maker} glyph={glyphs.plain('again')} label={say((telling) => telling.words.t('booklet.alt.times', { count: times }))} />}
       {times > 1 && <b><Figure text={words.times(times)} /></b>}
+      {span !== null && <b><Figure text={toldSpan(words, span)} /></b>}
     </div>
   );
 }

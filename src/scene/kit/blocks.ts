@@ -170,8 +170,28 @@ function under({ bodies, bench, holds, isFree }: Work): readonly Block[] {
       ...blockAt(0, BLOCK.along, min[2] - bench, [outermost - end * inward, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, seenAlong: isShort ? 1 : 0, holds, most: null,
     })));
     const free = tried.filter((block) => isFree(boxOfBlock(block)));
-    return [free.find((block) => restsOn(bodies, boxOfBlock(block))) ?? free[0] ?? tried[0] ?? []].flat();
+    const barred = free.flatMap((block) => upToBar(bodies, block) ?? []).find((block) => isFree(boxOfBlock(block)));
+    return [free.find((block) => restsOn(bodies, boxOfBlock(block))) ?? barred ?? free[0] ?? tried[0] ?? []].flat();
   });
+}
+
+/** A bar is so much longer than it is wide and high. */
+const SLENDER = 3;
+
+/** A block moved to the middle of the lowest level bar over it and made as high as that; null where there is none, or something else is lower over it then. */
+function upToBar(bodies: readonly SceneBody[], block: Block): Block | null {
+  const over = ({ min, max }: Box): readonly Box[] => bodies.map((body) => boxRound([body])).filter((box) => ([0, 1] as const).every((axis) => box.min[axis] < max[axis] && box.max[axis] > min[axis]));
+  const lowest = (boxes: readonly Box[]): Box | undefined => boxes.toSorted((one, other) => one.min[2] - other.min[2])[0];
+  const bars = over(boxOfBlock(block)).flatMap((box) => {
+    const [x, y, z] = each((axis) => box.max[axis] - box.min[axis]);
+    return x > SLENDER * Math.max(y, z) ? [{ box, along: 0 as Level }] : y > SLENDER * Math.max(x, z) ? [{ box, along: 1 as Level }] : [];
+  });
+  const bar = bars.toSorted((one, other) => one.box.min[2] - other.box.min[2])[0];
+  if (bar === undefined) return null;
+  const across = acrossTo(bar.along);
+  const at = each((axis) => (axis === across ? middleOf(bar.box)[axis] : block.at[axis]));
+  const fitted: Block = { ...block, at, shape: { ...block.shape, thickness: bar.box.min[2] - block.at[2] } };
+  return lowest(over(boxOfBlock(fitted)))?.min[2] === bar.box.min[2] ? fitted : null;
 }
 
 /** Round distances up to one, mm. */

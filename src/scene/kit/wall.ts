@@ -1,4 +1,4 @@
-import { chained, hasWallBrackets, moved, placed, turned, wallBracket, wallPlaces, wallReach, type Pose, type Shape, type WallPlace } from '../../model/index.ts';
+import { chained, hasWallBrackets, moved, placed, turned, wallBracket, wallPlaces, wallReach, type Model, type Pose, type Shape, type WallPlace } from '../../model/index.ts';
 import type { Mark, Scene } from '../types.ts';
 import { stageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
@@ -27,12 +27,28 @@ function wallScene({ model, step, solids }: StepGivens, off: number): Scene {
       ...(holds && !own ? places.map((place, index) => hand.prop({ tool: `bracket-${index + 1}` }, bracketOf(place), chained(standing, moved([place.at[0], place.at[1] - off, place.at[2]]), ...(kind === undefined ? [turned([1, 0, 0], -Math.PI / 2)] : [])), 'new')) : []),
     ],
     marks: holds ? [
-      ...places.map(({ at: [x, y, z] }): Mark => ({ mark: 'arrow', path: [placed(standing, [x, y - ARROW, z]), placed(standing, [x, y - ARROW / 5, z])] })),
+      ...pushed(model, places, standing),
       { mark: 'label', at: placed(standing, places.at(-1)?.at ?? [0, 0, 0]), told: tell.times(places.length) },
       ...bracketEnlarged(places, standing),
     ] : [],
     view: STANDARD_VIEW,
   };
+}
+
+/** How far beside the item the arrow lies on the floor, and from where to where, as shares of the item's depth before its rear posts. */
+const BESIDE = 130;
+const PUSHED = [0.8, 0.15] as const;
+
+/** The item is pushed to the wall: an arrow on the floor beside it, and one onto the bracket that is enlarged; the others stand behind the item. */
+function pushed({ dimensions }: Model, places: readonly WallPlace[], standing: Pose): readonly Mark[] {
+  const depth = dimensions.find(({ name }) => name === 'depth')?.value ?? ARROW;
+  const [seen] = places.toSorted((a, b) => b.at[0] - a.at[0]);
+  if (seen === undefined) return [];
+  const [x, y, z] = seen.at;
+  return [
+    { mark: 'arrow', path: PUSHED.map((share) => placed(standing, [x + BESIDE, y - share * depth, 0])) },
+    { mark: 'arrow', path: [placed(standing, [x, y - ARROW, z]), placed(standing, [x, y - ARROW / 5, z])] },
+  ];
 }
 
 /** How much round a bracket is enlarged, mm. */

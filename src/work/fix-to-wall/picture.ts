@@ -1,4 +1,4 @@
-import { arrow, black, body, box, stroke, straight, thin, tint, together, wallSheet, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, black, body, box, stroke, straight, thin, tint, together, wallSheets, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 import { PULL_TEST, WALLS } from './walls.ts';
 
 /** A screw goes through a bracket's plate into a wall. */
@@ -17,6 +17,6 @@ export const picture: WorkPicture = {
   paper: 'whole',
   once: ({ model, papers }, { detail }) => {
     const wall = detail.on === 'wall' ? detail.wall : 'masonry';
-    return [wallSheet(model, { kind: wall, fixing: WALLS[wall] }, PULL_TEST.mass, papers.bench)];
+    return wallSheets(model, { kind: wall, fixing: WALLS[wall] }, PULL_TEST, papers.bench);
   },
 };

@@ -19,5 +19,8 @@ export const WALLS: Readonly<Record<WallKind, WallFixing | null>> = {
 /** Screws through the plate of one bracket, over and under its web. */
 export const SCREWS_EACH = 2;
 
-/** What each bracket is pulled with straight out of the wall once it is screwed on, kg: twice the pull at the top that nothing may tip at. */
-export const PULL_TEST = { mass: 20 } as const;
+/**
+ * What each bracket is pulled with straight out of the wall once it is screwed on, kg: twice the pull at the top that nothing may tip at;
+ * and how far aside all holes are marked anew where one comes out, mm: clear of what the screws have torn (common practice, no source).
+ */
+export const PULL_TEST = { mass: 20, moved: 100 } as const;

@@ -9,5 +9,6 @@ export const facts = work({
   minutes: 3,
   waits: 0,
   shownIn: 'creasing',
+  springsBackUntil: 'pin-side',
   rules: [rule('short-before-long', 'Short sides first; opposite sides before neighbours keep the frame centred.', 'batch', doing('wrap'), doing('wrap'))],
 });

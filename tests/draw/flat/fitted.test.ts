@@ -6,23 +6,14 @@ import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.
 import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { traceMarks, tracePicture, type Traced } from '../../../src/draw/flat/trace-picture.ts';
-import { wallMarks, wallPicture } from '../../../src/draw/flat/wall-picture.ts';
+import { wallMarks, wallPictures } from '../../../src/draw/flat/wall-picture.ts';
 import type { WallShown } from '../../../src/draw/flat/wall-pieces.ts';
-import { cableCutMarks, cableCutPicture } from '../../../src/draw/flat/cable/cut-picture.ts';
-import { FRAMES } from '../../../src/draw/flat/cable/frames.ts';
-import { hitchesTight, hitchLoose, roundStud, secondHitch } from '../../../src/draw/flat/cable/hitches.ts';
-import { loopMarks, loopReminder, loopReminderMarks, loopSeries, tyingMarks, tyingReminder, tyingReminderMarks, tyingSeries } from '../../../src/draw/flat/cable/knot-series.ts';
-import { wholeCordMarks, wholeCordPicture } from '../../../src/draw/flat/cable/whole-cord.ts';
-import { crossingsOf, woven } from '../../../src/draw/flat/cable/woven.ts';
-import { doubled, stands } from '../../../src/draw/flat/cable/rope.ts';
-import { cableEnds, cableLoop, cableTest, wallPlaces, type Vec2 } from '../../../src/model/index.ts';
+import { wallPlaces, type Vec2 } from '../../../src/model/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
-import type { Mark } from '../../../src/draw/kit/marks.ts';
-import type { DrawnPicture } from '../../../src/draw/index.ts';
 import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-marks.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { defaultLimits } from '../../../src/check/index.ts';
-import { wallSheet } from '../../../src/draw/work-kit/index.ts';
+import { wallSheets } from '../../../src/draw/work-kit/index.ts';
 import { measuredOn } from '../../../src/draw/work-kit/on-bars.ts';
 import { itemNamed, modelOf } from '../../support/items.ts';
 import { PULL_TEST, WALLS } from '../../../src/work/fix-to-wall/walls.ts';
@@ -44,95 +35,6 @@ describe('the picture of sawn ends', () => {
 });
 
 
-describe('the pictures of cables', () => {
-  const loop = cableLoop(modelOf(itemNamed('rack'), 'standard'));
-  const cable = (length: number, count: number) => ({ count, ...cableEnds(length), loop, test: cableTest(length) });
-  const cables = [cable(1680, 2), cable(1426, 4), cable(570, 2), cable(240, 2)];
-  const isClean = (picture: DrawnPicture, marks: readonly Mark[]) => expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks)]).toEqual([[], [], [], []]);
-
-  it.each(papers)('tell how long each is measured and cut, on paper of $width by $height', (paper) => {
-    for (const [each, cut] of [[cables[0], '2530'], [cables[1], '2280'], [cables[2], '1420'], [cables[3], '1090']] as const) {
-      if (each === undefined) throw new Error('no cable');
-      const picture = cableCutPicture(each, paper);
-      expect(texts(picture)).toEqual([`×${each.count}`, cut, '1', '2', '3']);
-      isClean(picture, cableCutMarks(each, paper.width));
-      expect(each.cut).toBeGreaterThan(each.length + each.loops[0] + each.loops[1]);
-    }
-  });
-
-  it.each(papers)('hang each on its upper peg and mark it: the stretches make up what is from peg to peg, all measured from a peg’s middle, on paper of $width by $height', (paper) => {
-    for (const each of cables) {
-      const picture = wholeCordPicture(each, paper);
-      expect(texts(picture)).toEqual([String(each.between), String(each.before), `${each.length} mm`, String(FRAMES.hung), String(FRAMES.marked)]);
-      isClean(picture, wholeCordMarks(each, paper.width));
-      expect(each.between + each.before).toBe(each.length);
-      const circles = wholeCordMarks(each, paper.width).flatMap((mark) => (mark.mark === 'circle' ? [mark] : []));
-      const measured = circles.filter(({ fill }) => fill === 'ink').map(({ centre }) => String(centre));
-      const heads = circles.filter(({ fill }) => fill === 'panel').map(({ centre }) => String(centre));
-      expect([measured[0], measured[2]]).toEqual([...new Set(heads)]);
-    }
-  });
-
-  it.each(papers)('show each move of both loops, how the end is made fast, and how tight is looked at; every number once and in order, on paper of $width by $height', (paper) => {
-    for (const [each, most] of [[cable(1680, 2), '40'], [cable(570, 2), '10']] as const) {
-      const loops = loopSeries(each, paper);
-      const tying = tyingSeries(each, paper);
-      const inside = String(loop.inside);
-      expect(loops.map(texts)).toEqual([['4', String(loop.doubled), '5', '6'], ['7', '8', inside, String(loop.tail)]]);
-      expect(tying.map(texts)).toEqual([['11', '12', '13', inside], ['14', '15', '16'], ['17', '18', '19', most, '1 L', '1 kg', `×${each.count}`, String(FRAMES.around)]]);
-      for (const [index, picture] of loops.entries()) isClean(picture, loopMarks(each, paper.width)[index]?.marks ?? []);
-      for (const [index, picture] of tying.entries()) isClean(picture, tyingMarks(each, paper.width)[index]?.marks ?? []);
-      const orders = [cableCutMarks(each, paper.width), ...loopMarks(each, paper.width).map(({ marks }) => marks), wholeCordMarks(each, paper.width), ...tyingMarks(each, paper.width).map(({ marks }) => marks)]
-        .flatMap((marks) => marks.flatMap((mark) => (mark.mark === 'order' && mark.told.as === 'number' ? [mark.told.value] : [])));
-      // Where a cord gives way more, its end is tied again.
-      expect(orders).toEqual([...Array.from({ length: FRAMES.test }, (_, index) => index + 1), FRAMES.around]);
-    }
-  });
-
-  it.each(papers)('tell at a later step where the knots are shown, and its own figures, on paper of $width by $height', (paper) => {
-    const each = cable(1426, 2);
-    const [first, rest] = [loopReminder(36, paper), tyingReminder(each, 36, paper)];
-    expect([texts(first), texts(rest)]).toEqual([['36', '4', '8'], ['36', '11', '18', '19', String(each.test.most), '1 L', '1 kg', '×2', String(FRAMES.around)]]);
-    isClean(first, loopReminderMarks(36));
-    isClean(rest, tyingReminderMarks(each, 36, paper.width));
-  });
-
-  it('draw two cords side by side with white between them, as far apart as neither touches the other', () => {
-    const [edges, fill, inner, white] = linesOf(woven([doubled(stands([0, 0], [10, 0]))], [])).map(({ pen }) => pen);
-    expect([edges?.colour, fill?.colour, inner?.colour, white?.colour]).toEqual(['ink', 'white', 'ink', 'white']);
-    expect(white?.width).toBeGreaterThanOrEqual(1);
-    const single = linesOf(woven([stands([0, 0], [10, 0])], []))[0]?.pen.width ?? NaN;
-    expect((edges?.width ?? NaN) - (white?.width ?? NaN)).toBeCloseTo(2 * single, 6);
-  });
-
-  it.each([['laid loose', hitchLoose], ['laid loose under another', secondHitch], ['drawn home', hitchesTight]])('pull the end of a hitch %s along itself, and draw it larger than the frames before', (_, frame) => {
-    const marks = frame([0, 0]);
-    const lines = linesOf(marks);
-    const tail = lines.filter(({ pen }) => pen.colour === 'fresh').map(({ points }) => points).toSorted((one, other) => (other.at(-1)?.[0] ?? 0) - (one.at(-1)?.[0] ?? 0))[0] ?? [];
-    const [before, end] = tail.slice(-2);
-    const pulled = lines.find(({ pen, points }) => pen.width === 0.9 && points.length === 2)?.points;
-    if (before === undefined || end === undefined || pulled?.[0] === undefined || pulled[1] === undefined) throw new Error('nothing is pulled');
-    const angle = ([x, y]: Vec2, [tox, toy]: Vec2): number => Math.atan2(toy - y, tox - x);
-    expect(Math.abs(angle(before, end) - angle(pulled[0], pulled[1]))).toBeLessThan(0.12);
-    // On from the end, no farther off than the end bound black is long, and its white.
-    expect(Math.abs(angle(end, pulled[0]) - angle(before, end))).toBeLessThan(0.3);
-    expect(Math.hypot(pulled[0][0] - end[0], pulled[0][1] - end[1])).toBeLessThan(5);
-    const high = (of: typeof frame): number => { const ys = linesOf(of([0, 0])).flatMap(({ points }) => points.map(([, y]) => y)); return Math.max(...ys) - Math.min(...ys); };
-    expect(high(frame) / high(roundStud)).toBeGreaterThan(1.2);
-  });
-
-  it('breaks the lower cord at each crossing, on either side of the upper one, and asks which is which', () => {
-    const cords = [stands([0, 5], [20, 5]), doubled(stands([10, 0], [10, 12], [3, 12], [3, 0]))];
-    expect(crossingsOf(cords).map(({ first, second }) => [first.strand, second.strand])).toEqual([[0, 1], [0, 1]]);
-    const gaps = linesOf(woven(cords, ['o', 'u'])).filter(({ pen }) => pen.name === 'gap');
-    expect(gaps.map(({ points, pen }) => [points.every(([, y]) => y === 5), pen.width])).toEqual([[true, expect.closeTo(3.6, 6)], [false, expect.closeTo(6.8, 6)]]);
-    expect(() => woven(cords, ['o'])).toThrow('2 crossings, but 1');
-  });
-
-  it('hang a mass that a litre of water has: 0.998 kg at 20 °C (M, handbook tables of the density of water)', () => {
-    expect(Math.abs(cableTest(1680).mass - 0.998)).toBeLessThan(0.01);
-  });
-});
 
 describe('the picture of a sleeve to drill', () => {
   it.each(papers)('measures the hole from the rim that is drawn, the nearer one, on paper of $width by $height', ({ width }) => {
@@ -186,11 +88,11 @@ describe('the picture of what comes on a bar', () => {
 });
 
 describe('the picture of what is fetched', () => {
-  const stock = { tube: { length: 2000, outside: 28, inside: 22, count: 9 }, panel: { sides: [1500, 1000] as const, thickness: 9, count: 4 }, cable: { length: 3000, diameter: 4, patterns: [{ count: 2, pieces: [2530] }, { count: 1, pieces: [1420, 1420] }] } };
+  const stock = { tube: { length: 2000, outside: 28, inside: 22, count: 9 }, panel: { sides: [1500, 1000] as const, thickness: 9, count: 4 }, cable: { length: 3000, diameter: 4, patterns: [{ count: 2, pieces: [2530], steps: [36] }, { count: 1, pieces: [1420, 1230], steps: [37, 38] }] } };
 
   it.each(papers)('tells length, thickness and number of tubes, panels and cables, on paper of $width by $height', ({ width }) => {
     const picture = stockPicture(stock, width);
-    expect(texts(picture)).toEqual(['2000', 'Ø28', '×9', '×4', '1500 × 1000 × 9', '3000', 'Ø4', '×3', '2530', '×2', '1420', '1420', '×1']);
+    expect(texts(picture)).toEqual(['2000', 'Ø28', '×9', '×4', '1500 × 1000 × 9', '3000', 'Ø4', '×3', '2530', '×2', '36', '1420', '1230', '×1', '37', '38']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stockMarks(stock, picture))]).toEqual([[], [], [], []]);
     expect(texts(stockPicture({ ...stock, cable: { ...stock.cable, patterns: [] } }, width))).not.toContain('3000');
   });
@@ -249,16 +151,45 @@ describe('the picture of a wall', () => {
   it.each(papers)('tells holes over the floor and between brackets, hole, screw and pull where it holds, and when the item comes, on paper of $width by $height', (paper) => {
     for (const wall of walls) {
       for (const [apart, areOnPosts] of [[[1040], false], [[640, 640], true], [[], true]] as const) {
-        const fixed = { bracket, wall, pull: PULL_TEST.mass, holes: { heights: [1394, 1346], apart, areOnPosts } } as const;
-        const picture = wallPicture(fixed, paper);
-        expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(wallMarks(fixed, paper))]).toEqual([[], [], [], []]);
-        if (wall.fixing === null) expect(texts(picture)).toEqual([]);
+        const fixed = { bracket, wall, pull: PULL_TEST.mass, holes: { heights: [1394, 1346], apart, areOnPosts, moved: PULL_TEST.moved } } as const;
+        const [pictures, marks] = [wallPictures(fixed, paper), wallMarks(fixed, paper)];
+        for (const [index, picture] of pictures.entries()) expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks[index]?.marks ?? [])]).toEqual([[], [], [], []]);
+        if (wall.fixing === null) expect(pictures.map(texts)).toEqual([[]]);
         else {
-          // Measured, drilled, where there are plugs those pushed in, screwed on, pulled at, the item pushed in or to the wall; where it comes out it is begun anew.
+          // Measured, drilled, where there are plugs those pushed in, screwed on, pulled at, the item pushed in or to the wall.
           const parts = ['1', '2', '3', '4', '5', ...(wall.fixing.plug === null ? [] : ['6'])];
-          expect(texts(picture).filter((told) => told.length === 1).sort()).toEqual([...parts, '1'].sort());
-          expect(texts(picture)).toEqual(expect.arrayContaining(['1394', '1346', ...apart.map(String), `Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
+          const [shown, cameOut] = pictures.map(texts);
+          expect(shown?.filter((told) => told.length === 1).sort()).toEqual(parts);
+          expect(shown).toEqual(expect.arrayContaining(['1394', '1346', ...apart.map(String), `Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
+          // Where it is pulled out all holes are moved aside, and it goes on with drilling.
+          const pulledAt = parts.length - (areOnPosts ? 0 : 1);
+          expect(cameOut).toEqual([String(pulledAt), '100', '2']);
         }
+      }
+    }
+  });
+
+  it.each(papers)('moves every hole as far aside as the item, none up or down, and crosses out the old ones, on paper of $width by $height', (paper) => {
+    const holes = { heights: [1394, 1346], apart: [1040], areOnPosts: false, moved: PULL_TEST.moved } as const;
+    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, holes }, paper)[1]?.marks ?? [];
+    const old = marks.flatMap((mark) => (mark.mark === 'circle' && mark.fill === 'core' ? [mark.centre] : []));
+    const level = linesOf(marks).filter(({ pen, points: [from, to] }) => pen.width === 0.8 && from?.[1] === to?.[1] && Math.abs((to?.[0] ?? 0) - (from?.[0] ?? 0)) < 5);
+    const anew = level.map(({ points: [from, to] }): Vec2 => [((from?.[0] ?? 0) + (to?.[0] ?? 0)) / 2, from?.[1] ?? 0]);
+    expect(old).toHaveLength(4);
+    const steps = old.map(([x, y], index) => [(anew[index]?.[0] ?? NaN) - x, (anew[index]?.[1] ?? NaN) - y]);
+    for (const [dx, dy] of steps) expect([dx, dy]).toEqual([expect.closeTo(steps[0]?.[0] ?? NaN, 6), expect.closeTo(0, 6)]);
+    const left = (points: readonly Vec2[]): number => Math.min(...points.map(([x]) => x));
+    const before = linesOf(marks).filter(({ pen }) => pen.name === 'half-cut').map(({ points }) => left(points));
+    const posts = linesOf(marks).filter(({ points, closed }) => closed && Math.abs(widthAndHeight(points)[0] - 3) < 1e-6).map(({ points }) => left(points));
+    expect([before, posts].map(({ length }) => length)).toEqual([1, 2]);
+    expect(Math.min(...posts) - (before[0] ?? NaN)).toBeCloseTo(steps[0]?.[0] ?? NaN, 6);
+  });
+
+  it('moves no hole to where another was: all are clear of each other by more than a screw is long', () => {
+    for (const name of ['rack', 'chest']) {
+      for (const size of itemNamed(name).sizes.map((each) => each.name)) {
+        const xs = wallPlaces(modelOf(itemNamed(name), size)).map(({ at }) => at[0]);
+        for (const one of xs) for (const other of xs) expect(Math.abs(one + PULL_TEST.moved - other)).toBeGreaterThan(WALLS.masonry?.screw.length ?? NaN);
       }
     }
   });
@@ -267,7 +198,7 @@ describe('the picture of a wall', () => {
     const model = modelOf(itemNamed('rack'), 'standard');
     const { plate } = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 0 };
     const [place] = wallPlaces(model);
-    const told = texts(wallSheet(model, { kind: 'masonry', fixing: WALLS.masonry }, PULL_TEST.mass, FORMATS.page.bench)).map(Number);
+    const told = wallSheets(model, { kind: 'masonry', fixing: WALLS.masonry }, PULL_TEST, FORMATS.page.bench).flatMap(texts).map(Number);
     const heights = told.filter((each) => Math.abs(each - (place?.at[2] ?? NaN)) < plate / 2);
     expect(heights).toHaveLength(2);
     expect((Math.max(...heights) + Math.min(...heights)) / 2).toBeCloseTo(place?.at[2] ?? NaN, 0);

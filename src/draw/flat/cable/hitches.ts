@@ -1,91 +1,106 @@
 import type { Vec2 } from '../../../model/index.ts';
-import type { Mark } from '../../kit/marks.ts';
 import { crossed, ticked } from '../../kit/right-wrong.ts';
 import { about, peg, type Frame } from './knots.ts';
-import { cutEnd, drawnHome, moves, pull, smooth, stands, type Strand } from './rope.ts';
+import { pinch } from './pinch.ts';
+import { cutEnd, drawnHome, moves, pull, smooth, stands, thick, type Strand } from './rope.ts';
 import { woven, type Passes } from './woven.ts';
 
-/** The frames of the hitches are drawn larger by so much than those before: what goes under what is seen. */
-const LARGER = 1.25;
+/** These frames are drawn twice as large as those before: so many times as thick are their cords, and so bold their arrows. */
+const THICK = 1.8;
+const BOLD = 1.7;
 
-const stud = (at: Vec2, by = 1): readonly Mark[] => peg(about(at, by)([0, 19])[0] ?? at, 6 * by);
+/** What holds, from the frame's middle, mm of paper: the knot of the second loop, the lower peg. */
+const KNOT: Vec2 = [-6, -26];
+const PEG: Vec2 = [0, 26];
 
-/** The cord from above to the knot of its second loop, and that loop. */
-const above = (at: Vec2, by = 1): Strand => stands(...about(at, by)([-8, -28], [-8, -12]));
-const loop = (at: Vec2, by = 1): Strand => stands(...smooth(...about(at, by)([-7, -12], [-1, -16], [7, -16.5], [10.5, -12], [7, -7.5], [-1, -8], [-7, -11])));
-const knot = (at: Vec2, by = 1): readonly Mark[] => drawnHome(about(at, by)([-8, -11])[0] ?? at, 4.4 * by);
+/** The loop, and the end's way up behind it and out over its upper edge; from there on the end moves. */
+const LOOP: readonly Vec2[] = [[-5, -28], [2, -32.6], [12, -33], [17, -27.5], [12, -22], [2, -21.5], [-5, -25]];
+const OUT_OF_LOOP: readonly Vec2[] = [[5.4, -20], [6, -30], [9, -35.6], [14.6, -36]];
+const ROUND_PEG: readonly Vec2[] = [[-8.2, 21], [-8.2, 26], [-5.8, 31.8], [0, 34.2], [5.8, 31.8], [8.2, 26], [8.2, 21]];
 
-/** The end goes on from the knot, down, round the stud and up. */
-const round = (at: Vec2, by = 1): Strand => stands(...smooth(...about(at, by)([-8, -8], [-7.6, 8], [-7.3, 19], [-4.6, 25], [0, 26.6], [4.6, 25], [7.3, 19])));
-const ROUND_END: Vec2 = [7.3, 19];
+/** Both standing cords side by side between knot and peg: the one that comes down, and the one that goes up to the loop. */
+interface Standing {
+  readonly down: readonly Vec2[];
+  readonly up: readonly Vec2[];
+}
 
-/** Round the stud and up. */
-export const roundStud: Frame = (at) => {
+/** Held apart; the first farther from the second, so that an end goes between them; drawn together. */
+const APART: Standing = { down: [[-6, -21], [-5, -12], [-5, 8], [-5.6, 14]], up: [[5.6, 14], [5, 8], [5, -8]] };
+const WIDE_APART: Standing = { down: [[-6.4, -21], [-9, -12], [-10, 0], [-9.4, 12]], up: [[5.6, 14], [5, 8], [5, -8]] };
+const TOGETHER: Standing = { down: [[-6, -21], [-4, -14], [-3.1, -8], [-3.1, 12], [-4.4, 15.4]], up: [[4.4, 15.4], [3.1, 12], [3.1, -8], [4, -14]] };
+
+/** The end from the loop: down on the right, behind both cords to the left; before both to the right; under its own beginning and out. */
+const FROM_LOOP: readonly Vec2[] = [[20, -31.4], [22.6, -22], [23.6, -12], [21, -2], [14, 5]];
+const BEHIND: readonly Vec2[] = [...FROM_LOOP, [5, 7], [-5, 7], [-13, 6.6], [-19, 5.6]];
+const BEFORE: readonly Vec2[] = [...BEHIND.slice(0, -1), [-19, 4], [-20, -1], [-16, -5], [-9, -6], [5, -6], [8.6, -6.2]];
+const UNDER: readonly Vec2[] = [...BEFORE, [16, -7], [23.6, -8.6], [30, -10]];
+
+/** The end between both cords, behind one and before it: it holds one alone. */
+const ROUND_ONE: readonly Vec2[] = [...FROM_LOOP, [5, 6.6], [0.6, 5], [-1.4, 0.4], [0.6, -4.4], [5, -6], [9, -6.2], [16, -7], [23.6, -8.6], [30, -10]];
+
+/** The first hitch drawn home; the second laid loose under it, and drawn home. */
+const HOME: readonly Vec2[] = [[20, -31.4], [22.4, -22], [21, -13.4], [15, -6.4], [8, -2.4], [3.1, -1.4], [-3.1, -1.4], [-7, -2], [-8.8, -4.9], [-7, -7.8], [-3.1, -8.4], [3.1, -8.4], [10, -8.6], [18.6, -9], [25, -9.4]];
+const SECOND: readonly Vec2[] = [...HOME, [31, -7.4], [33, -1.4], [29.4, 5.6], [20, 10.6], [9, 12], [-3, 12], [-11, 11.8], [-17, 10.4], [-18.4, 7], [-15, 4.2], [-8, 3.6], [3, 3.6], [13, 3.2], [22, 2.4], [32, 0.8], [38, -0.4]];
+const BOTH_HOME: readonly Vec2[] = [...HOME, [31, -7.4], [33, -2.4], [28.4, 4], [15, 9], [3.1, 10.8], [-3.1, 10.8], [-7, 10.2], [-8.8, 7.3], [-7, 4.4], [-3.1, 3.8], [3.1, 3.8], [10, 3.6], [21, 3], [30, 1.6], [34.6, 0.8]];
+
+/**
+ * What a frame shows, its middle moved so far to the right, mm of paper: what stands, the end's way, whether a hand holds the pull at
+ * the loop; and which cord goes over at the crossings, met along the cord down, round the peg, up and through the loop, and then along
+ * the end: over and under take turns along the end, else the hitch slips open.
+ */
+export interface Hitch {
+  readonly aside: number;
+  readonly standing: Standing;
+  readonly end: readonly Vec2[];
+  readonly passes: Passes;
+  readonly isHeld: boolean;
+}
+
+/** The first hitch, move by move; a wrong one round one cord alone; the first drawn home and the second loose under it; both drawn home. */
+export const HITCHES = {
+  behind: { aside: -1, standing: APART, end: BEHIND, passes: ['o', 'o', 'u', 'o'], isHeld: true },
+  before: { aside: -1, standing: APART, end: BEFORE, passes: ['u', 'o', 'o', 'u', 'u', 'o'], isHeld: true },
+  under: { aside: -1, standing: APART, end: UNDER, passes: ['u', 'o', 'o', 'u', 'u', 'o', 'o'], isHeld: true },
+  one: { aside: -4, standing: WIDE_APART, end: ROUND_ONE, passes: ['o', 'u', 'u', 'o', 'o'], isHeld: false },
+  second: { aside: -8, standing: TOGETHER, end: SECOND, passes: ['u', 'o', 'u', 'o', 'o', 'u', 'o', 'u', 'u', 'o', 'o', 'o'], isHeld: false },
+  home: { aside: -8, standing: TOGETHER, end: BOTH_HOME, passes: ['u', 'o', 'u', 'o', 'o', 'u', 'o', 'u', 'u', 'o', 'o', 'o'], isHeld: false },
+} as const satisfies Readonly<Record<string, Hitch>>;
+
+/** The cords from a frame's middle: from above to the knot; down from it, round the peg, up and out of the loop; the loop; the end. */
+export function hitchCords(at: Vec2, { standing, end }: Hitch): readonly Strand[] {
   const p = about(at);
-  const up = moves(...p(ROUND_END, [7.3, 4]));
-  return [...stud(at), ...woven([above(at), round(at), up, loop(at)], []), ...cutEnd(p([7.3, 4])[0] ?? at, [0, -1]), ...knot(at), ...pull(p([12, 15])[0] ?? at, [0, -1], 12)];
-};
+  const held = [...standing.down, ...ROUND_PEG, ...standing.up, ...OUT_OF_LOOP];
+  const whole = smooth(...p(...held, ...end));
+  const from = Math.round(((held.length - 1) * (whole.length - 1)) / (held.length + end.length - 1));
+  return [stands(...p([KNOT[0], -39.5], KNOT)), stands(...whole.slice(0, from + 1)), stands(...smooth(...p(...LOOP))), moves(...whole.slice(from))].map((strand) => thick(strand, THICK));
+}
 
-/** From the stud up behind the loop, out over its upper edge and down. */
-const through = (at: Vec2, ...down: readonly Vec2[]): Strand => moves(...smooth(...about(at)(ROUND_END, [6.6, 8], [3.5, -4], [2.6, -11], [4, -20], [9, -23.5], [14, -20], ...down)));
+/** Where the hand holds the end at the loop. */
+const PINCHED: Vec2 = [17, -30];
 
-/** Up through the loop and drawn down: that tightens it. */
-export const drawnTight: Frame = (at) => {
-  const p = about(at);
+/** The cords, what they are tied to, the hand, and the way in which the end is drawn on. */
+const hitch = (shown: Hitch): Frame => ([x, y]) => {
+  const { aside, end, passes, isHeld } = shown;
+  const middle: Vec2 = [x + aside, y];
+  const at = (point: Vec2): Vec2 => [middle[0] + point[0], middle[1] + point[1]];
+  const [[x0, y0], [x1, y1]] = end.slice(-2) as unknown as readonly [Vec2, Vec2];
+  const far = Math.hypot(x1 - x0, y1 - y0);
+  const along: Vec2 = [(x1 - x0) / far, (y1 - y0) / far];
+  const hand = isHeld ? pinch(at(PINCHED)) : { behind: [], before: [] };
   return [
-    ...stud(at), ...woven([above(at), round(at), loop(at), through(at, [15.4, -10], [15.4, 6])], ['u', 'o']), ...cutEnd(p([15.4, 6])[0] ?? at, [0, 1]), ...knot(at),
-    ...pull(p([15.4, 11])[0] ?? at, [0, 1], 10), ...ticked(p([-13, 22])[0] ?? at),
+    ...hand.behind, ...peg(at(PEG), 6), ...woven(hitchCords(middle, shown), passes), ...cutEnd(at([x1, y1]), along, THICK), ...drawnHome(at(KNOT), 6), ...hand.before,
+    ...pull(at([x1 + 1.8 * along[0], y1 + 1.8 * along[1]]), along, 1.8, BOLD),
   ];
 };
 
-/** The end drawn down beside the loop, not through it: it slips. */
-export const besideLoop: Frame = (at) => {
-  const p = about(at);
-  const past = moves(...smooth(...p(ROUND_END, [7.5, 10], [9.5, 2], [13, -2], [16, 1], [16.4, 10])));
-  return [...stud(at), ...woven([above(at), round(at), loop(at), past], []), ...cutEnd(p([16.4, 10])[0] ?? at, [0, 1]), ...knot(at), ...crossed(p([-13, 22])[0] ?? at)];
-};
+/** The end behind both cords to the left; before both to the right; under its own beginning and out. */
+export const endBehind = hitch(HITCHES.behind);
+export const endBefore = hitch(HITCHES.before);
+export const endUnder = hitch(HITCHES.under);
 
-/** All cords under the loop, the end over its upper edge and on its way down. */
-const held = (at: Vec2): readonly Strand[] => [above(at, LARGER), round(at, LARGER), loop(at, LARGER), stands(...smooth(...about(at, LARGER)(ROUND_END, [6.6, 8], [3.5, -4], [2.6, -11], [4, -20], [9, -22.5], [13, -18], [14, -11])))];
+/** Wrong: round one cord alone. */
+export const roundOne: Frame = (at) => [...hitch(HITCHES.one)(at), ...crossed(about(at)([-24, 26])[0] ?? at, 2)];
 
-/** The same with both cords under the loop drawn together by hitches. */
-const bound = (at: Vec2): readonly Strand[] => [
-  above(at, LARGER), stands(...smooth(...about(at, LARGER)([-8, -8], [-6, -4], [-1.3, 0], [-1.3, 8], [-5.8, 14], [-7.3, 19], [-4.6, 25], [0, 26.6], [4.6, 25], [7.3, 19]))),
-  loop(at, LARGER), stands(...smooth(...about(at, LARGER)(ROUND_END, [5.8, 14], [1.3, 8], [1.3, 0], [2.2, -5], [2.6, -11], [4, -20], [9, -22.5], [13, -18], [14, -11]))),
-];
-
-/** The first hitch laid loose: from its beginning behind both cords, before them, and out under its own beginning. */
-const LOOSE: readonly Vec2[] = [[14, -11], [13.6, -3], [9.6, 4.4], [0, 7], [-10, 7.4], [-14.4, 4.6], [-11, 1], [0, -0.6], [7, -2.6], [13.6, -6.4], [18, -9.4]];
-/** The first hitch drawn home; the second laid loose under it, and drawn home. */
-const HOME: readonly Vec2[] = [[14, -11], [11.4, -5], [7, 0.6], [1.3, 2.4], [-2.4, 2.4], [-4.6, 1], [-2.4, -0.6], [1.3, -0.8], [8, -1.4], [14, -1.6]];
-const SECOND_LOOSE: readonly Vec2[] = [[18, 0.6], [17, 5], [10, 11.4], [0, 12.6], [-9, 12.4], [-12.6, 9.8], [-9, 6.8], [0, 6.2], [9, 6.2], [16, 8.4], [20, 10.6]];
-const SECOND_HOME: readonly Vec2[] = [[16.6, 0], [15, 3.2], [8, 6.6], [1.3, 7.6], [-2.4, 7.6], [-4.6, 6.2], [-2.4, 4.6], [1.3, 4.4], [9, 3.8], [15, 5.6], [19, 8]];
-
-/** The cord and the end on its way up lie behind a hitch's front and before its back; the end passes under its own beginning. */
-const HITCH: Passes = ['u', 'o', 'u', 'o', 'o', 'u', 'o'];
-
-/** The same of two hitches, one under the other. */
-const HITCHES: Passes = ['u', 'o', 'u', 'o', 'u', 'o', 'o', 'u', 'o', 'u', 'o', 'o'];
-
-/** The end comes out on the right: what it is tied to stands so far left of the frame's middle, mm of paper. */
-const LEFT = 5;
-
-/** The end's way, and the direction in which it is pulled on. */
-function hitch(middle: Vec2, under: (at: Vec2) => readonly Strand[], way: readonly Vec2[], passes: Passes): readonly Mark[] {
-  const at: Vec2 = [middle[0] - LEFT, middle[1]];
-  const p = about(at, LARGER);
-  const end = moves(...smooth(...p(...way)));
-  const [[x0, y0], [x1, y1]] = way.slice(-2) as unknown as readonly [Vec2, Vec2];
-  const far = Math.hypot(x1 - x0, y1 - y0);
-  const along: Vec2 = [(x1 - x0) / far, (y1 - y0) / far];
-  return [...stud(at, LARGER), ...woven([...under(at), end], passes), ...cutEnd(p([x1, y1])[0] ?? at, along), ...knot(at, LARGER), ...pull(p([x1 + 2.4 * along[0], y1 + 2.4 * along[1]])[0] ?? at, along, 1)];
-}
-
-/** The first hitch, loose. */
-export const hitchLoose: Frame = (at) => hitch(at, held, LOOSE, HITCH);
-
-/** The first hitch drawn home, the second loose under it. */
-export const secondHitch: Frame = (at) => hitch(at, bound, [...HOME, ...SECOND_LOOSE], HITCHES);
-
-/** Both drawn home: the end stands out from under the lower one's beginning. */
-export const hitchesTight: Frame = (at) => [...hitch(at, bound, [...HOME, ...SECOND_HOME], HITCHES), ...ticked(about(at, LARGER)([13, 22])[0] ?? at)];
+/** The first drawn home, the second loose under it; both drawn home. */
+export const secondHitch = hitch(HITCHES.second);
+export const hitchesTight: Frame = (at) => [...hitch(HITCHES.home)(at), ...ticked(about(at)([22, 26])[0] ?? at, 2)];

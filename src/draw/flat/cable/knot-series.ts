@@ -8,9 +8,10 @@ import type { DrawnPicture } from '../../types.ts';
 import { eye } from '../eye.ts';
 import type { CableCut } from './cut-picture.ts';
 import { FRAMES } from './frames.ts';
-import { besideLoop, drawnTight, hitchesTight, hitchLoose, roundStud, secondHitch } from './hitches.ts';
+import { endBefore, endBehind, endUnder, hitchesTight, roundOne, secondHitch } from './hitches.ts';
 import { hungMass } from './hung-mass.ts';
-import { foldedAtMark, knotBegun, knotDrawn, knottedLoose, laidBack, loopTight, loopWrong, secondLoose, secondTight, type Frame } from './knots.ts';
+import { foldedAtMark, knotBegun, knotDrawn, knottedLoose, laidBack, loopTight, loopWrong, secondBegun, secondLoose, secondTight, type Frame } from './knots.ts';
+import { besideLoop, drawnTight, roundStud } from './round-peg.ts';
 
 /** A frame with its share of its row's width; one that is the wrong way of the one before it has no number. */
 interface Shown {
@@ -40,11 +41,17 @@ const loopRows = ({ loop }: CableCut): readonly Row[] => [
   { first: FRAMES.first + 3, height: 48, frames: [{ frame: knotDrawn }, { frame: loopTight(loop), wide: 1.1 }, { frame: loopWrong(loop), isWrong: true, wide: 0.9 }] },
 ];
 
+/** The second hitch is tied as the first is. */
+const againBelow: Frame = ([x, y]) => [...secondHitch([x, y]), ...numbers([FRAMES.hitch, FRAMES.hitched], [x + 8, y + 30])];
+
 /** The second loop at its mark; the end round the lower peg, up through that loop, made fast and looked at. */
 const tyingRows = ({ loop, test, count }: CableCut): readonly Row[] => [
-  { first: FRAMES.second, height: 52, frames: [{ frame: foldedAtMark }, { frame: secondLoose }, { frame: secondTight(loop) }] },
-  { first: FRAMES.around, height: 72, frames: [{ frame: roundStud, wide: 0.8 }, { frame: drawnTight }, { frame: besideLoop, isWrong: true, wide: 0.9 }, { frame: hitchLoose, wide: 1.35 }] },
-  { first: FRAMES.hitches + 1, height: 72, frames: [{ frame: secondHitch }, { frame: hitchesTight }, { frame: hungMass({ ...test, count }), wide: 1.35, numberAt: 24 }] },
+  { first: FRAMES.second, height: 52, frames: [{ frame: foldedAtMark }, { frame: secondBegun }, { frame: secondLoose }] },
+  { first: FRAMES.second + 3, height: 72, frames: [{ frame: secondTight(loop), wide: 1.25 }, { frame: roundStud, wide: 0.8 }, { frame: drawnTight }, { frame: besideLoop, isWrong: true, wide: 1.05 }] },
+  { first: FRAMES.hitch, height: 80, frames: [{ frame: endBehind }, { frame: endBefore }] },
+  { first: FRAMES.hitched, height: 80, frames: [{ frame: endUnder }, { frame: roundOne, isWrong: true }] },
+  { first: FRAMES.hitched + 1, height: 80, frames: [{ frame: againBelow }, { frame: hitchesTight }] },
+  { first: FRAMES.test, height: 72, frames: [{ frame: hungMass({ ...test, count }), numberAt: 24 }] },
 ];
 
 /** How the loop at a cord's end is tied, a picture a row. */
@@ -91,5 +98,8 @@ export const tyingReminderMarks = ({ test, count }: CableCut, step: number, widt
 /** Look at a step, from a number there to another. */
 const lookAt = (step: number, [from, to]: Vec2, [x, y]: Vec2): readonly Mark[] => [
   ...eye([x, y], 16), figure(tell.number(step), [x + 18, y], capHeights.count * 1.5, 700),
-  ring(from, [x + 34, y]), line(pens.motion, [x + 40.5, y], [x + 47, y]), ring(to, [x + 53.5, y]),
+  ...numbers([from, to], [x + 34, y]),
 ];
+
+/** From a number to another. */
+const numbers = ([from, to]: Vec2, [x, y]: Vec2): readonly Mark[] => [ring(from, [x, y]), line(pens.motion, [x + 6.5, y], [x + 13, y]), ring(to, [x + 19.5, y])];

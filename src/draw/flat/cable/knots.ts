@@ -59,14 +59,17 @@ export function bight([x, y]: Vec2, [dx, dy]: Vec2): readonly Mark[] {
   return drawnStrand(moves(...round([x, y], ASIDE, angle - Math.PI / 2, angle + Math.PI / 2)));
 }
 
-/** The doubled end laid in a round over itself; the way it goes on. */
-export const knotBegun: Frame = (at) => {
+/** A double laid in a round over itself; the way it goes on. */
+const roundLaid = (at: Vec2): readonly Mark[] => {
   const p = about(at);
   return [
-    ...begins(at, BEGUN[0] ?? [0, 0]), ...knotted(at, BEGUN, 0.5, PASSES.begun), ...bight(p([-7.5, 15])[0] ?? at, [0.15, 1]),
+    ...knotted(at, BEGUN, 0.5, PASSES.begun), ...bight(p([-7.5, 15])[0] ?? at, [0.15, 1]),
     ...goes(...smooth(...p([-4, 19.4], [0, 20.4], [4, 18], [6.2, 13]))), ...goes(...smooth(...p([6.8, 2.5], [7, -3], [8.6, -10], [12, -16.5], [16, -20.5]))),
   ];
 };
+
+/** The doubled end laid so. */
+export const knotBegun: Frame = (at) => [...begins(at, BEGUN[0] ?? [0, 0]), ...roundLaid(at)];
 
 /** The doubled end in a loose knot, its bight standing out. */
 export const knottedLoose: Frame = (at) => {
@@ -128,35 +131,63 @@ export const loopWrong = (loop: CableLoop): Frame => ([x, y]) => {
 /** The mark on a cord. */
 const markAt = (from: Vec2, to: Vec2): Mark => line({ ...pens.motion, width: 1.1 }, from, to);
 
-/** The cord folded at its mark: the mark is the tip, both cords go on. */
-export const foldedAtMark: Frame = (at) => {
-  const p = about(at);
-  return [
-    ...drawnStrand(stands(...smooth(...p([-24.6, -10], [-12, -10], [-5, -8.4])))), ...drawnStrand(stands(...smooth(...p([24.6, -10], [12, -10], [5, -8.4])))),
-    ...drawnStrand(moves(...smooth(...p([-5, -8.4], [-2.6, -4], [-1.6, 2], [-1.6, 10])))), ...drawnStrand(moves(...smooth(...p([5, -8.4], [2.6, -4], [1.6, 2], [1.6, 10])))),
-    ...bight(p([0, 10])[0] ?? at, [0, 1]), markAt(...p([0, 9.4], [0, 14.4]) as [Vec2, Vec2]), ...pull(p([0, 16])[0] ?? at, [0, 1], 1),
-  ];
-};
+/** Radius of the small peg at the end of the cord that leads to the upper peg, mm of paper. */
+const SMALL = 2.6;
 
-/** The double in the same knot, the mark at its tip; both cords go on. */
-export const secondLoose: Frame = (at) => {
+/** The cord from the upper peg, its loop round it, to where its way begins. */
+function fromPeg(peg0: Vec2, ...way: readonly Vec2[]): readonly Mark[] {
+  const [next] = way;
+  const angle = next === undefined ? 0 : Math.atan2(next[1] - peg0[1], next[0] - peg0[0]);
+  const far = SMALL + 4.6;
+  const joined: Vec2 = [peg0[0] + far * Math.cos(angle), peg0[1] + far * Math.sin(angle)];
+  const ring = round(peg0, SMALL + 1.2, angle + 0.6, angle + 2 * Math.PI - 0.6).filter((_, index) => index % 6 === 0);
+  return [...drawnStrand(stands(...smooth(joined, ...way))), ...peg(peg0, SMALL), ...drawnStrand(stands(...smooth(joined, ...ring, joined))), circle(peg0, SMALL * 0.5, pens.edge, 'core'), ...drawnHome(joined, 1.9)];
+}
+
+/** Where the upper peg stands in the frames of the second loop, and the way of the free end from where the cord is double. */
+const UP: Vec2 = [-21.6, -8];
+const freeEnd = (at: Vec2): readonly Mark[] => {
   const p = about(at);
   const [x, y] = FINISHED[0] ?? [0, 0];
+  const way = smooth(...beside(p([22, 21], [8, 21.4], [-8, 20], [-17, 15.6], [-20.6, 10.6], [x - 1.6, y], [x + OVERLAP, y]), 1));
+  return [...drawnStrand(stands(...way)), ...cutEnd(way[0] ?? at, [1, 0])];
+};
+
+/** Where the cord is double in the frames of the second loop: one cord comes from the upper peg, the other is the free end. */
+const beginsTwice = (at: Vec2): readonly Mark[] => {
+  const p = about(at);
+  const [x, y] = FINISHED[0] ?? [0, 0];
+  return [...fromPeg(p(UP)[0] ?? at, ...beside(p([-20.6, 2.6], [x - 2.4, y - 0.8], [x + OVERLAP, y]), -1)), ...freeEnd(at)];
+};
+
+/** The cord folded at its mark: the mark is the tip, one cord comes from the upper peg, the other is the free end. */
+export const foldedAtMark: Frame = (at) => {
+  const p = about(at);
+  const [x, y] = FINISHED[0] ?? [0, 0];
+  return [...beginsTwice(at), ...drawnStrand(doubled(moves(...p([x, y], [14, y])))), ...bight(p([14, y])[0] ?? at, [1, 0]), markAt(...p([13.6, y], [18.6, y]) as [Vec2, Vec2])];
+};
+
+/** The double laid in a round over itself, as at the cord's end. */
+export const secondBegun: Frame = (at) => [...beginsTwice(at), ...roundLaid(at), markAt(...about(at)([-7.6, 13.8], [-7, 18.8]) as [Vec2, Vec2])];
+
+/** The double in the same knot, the mark at its tip. */
+export const secondLoose: Frame = (at) => {
+  const p = about(at);
   return [
-    ...drawnStrand(stands(...beside(smooth(...p([-24.6, y - 9], [-22, y - 5], [x - 3, y - 0.8], [x + OVERLAP, y])), -1))), ...drawnStrand(stands(...beside(smooth(...p([24.6, 20], [8, 21.4], [-8, 20], [-17, 15], [-21, 9], [x + OVERLAP, y])), 1))),
-    ...knotted(at, FINISHED, 0.55, PASSES.finished), ...bight(p([17, -19])[0] ?? at, [0.7, -0.72]), markAt(...p([16.8, -22.6], [20.4, -18.8]) as [Vec2, Vec2]),
+    ...beginsTwice(at), ...knotted(at, FINISHED, 0.55, PASSES.finished), ...bight(p([17, -19])[0] ?? at, [0.7, -0.72]), markAt(...p([16.8, -22.6], [20.4, -18.8]) as [Vec2, Vec2]),
   ];
 };
 
-/** That knot drawn home by the loop, while both cords are held apart. */
+/** That knot drawn home by the loop, while both cords are held apart; as it is used: the upper peg above, the free end below. */
 export const secondTight = (loop: CableLoop): Frame => ([x, y]) => {
   const long = loop.inside * scaleOf(loop);
-  const [top, tip] = [y - 13, y - 13 + KNOT_WIDE + long];
+  const [left, tip] = [x - 10, x - 10 + KNOT_WIDE + long];
+  const middle = y - 4;
   return [
-    ...drawnStrand(stands([x - 25, top - 1], [x + 25, top - 1])),
-    ...drawnStrand(moves(...smooth([x - 1.2, top], [x - 6.6, top + 0.4 * long], [x - 5.6, top + 0.8 * long], [x, tip + 1.1], [x + 5.6, top + 0.8 * long], [x + 6.6, top + 0.4 * long], [x + 1.2, top]))),
-    markAt([x, tip - 0.8], [x, tip + 3.2]), ...drawnHome([x, top], KNOT_WIDE),
-    ...linearDimension({ axis: 'y', told: tell.mm(loop.inside), ends: [top + KNOT_WIDE, tip], line: x + 16, feature: [x + 3.4, x + 1.6], cap, upright: true }),
-    ...pull([x, tip + 5], [0, 1], 2), ...pull([x - 7, top - 6], [-1, 0], 4), ...pull([x + 7, top - 6], [1, 0], 4),
+    ...fromPeg([left, y - 29], [left, middle]), ...drawnStrand(stands([left, middle], [left, y + 27])), ...cutEnd([left, y + 27], [0, 1]),
+    ...drawnStrand(moves(...smooth([left, middle - 1.2], [left + 0.35 * long + 2, middle - 6.6], [left + 0.75 * long + 2, middle - 5.6], [tip + 1.1, middle], [left + 0.75 * long + 2, middle + 5.6], [left + 0.35 * long + 2, middle + 6.6], [left, middle + 1.2]))),
+    markAt([tip - 0.8, middle], [tip + 3.2, middle]), ...drawnHome([left, middle], KNOT_WIDE),
+    ...linearDimension({ axis: 'x', told: tell.mm(loop.inside), ends: [left + KNOT_WIDE, tip], line: middle + 16, feature: [middle + 3, middle + 1.6], cap }),
+    ...pull([tip + 5, middle], [1, 0], 2), ...pull([left - 5, middle - 8], [0, -1], 4), ...pull([left - 5, middle + 8], [0, 1], 4),
   ];
 };

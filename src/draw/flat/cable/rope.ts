@@ -11,7 +11,7 @@ const WIDE = { one: CORD, two: 2 * CORD + BETWEEN } as const;
 const EDGE = 0.4;
 /** From the middle of two cords side by side to that of each, mm of paper. */
 export const ASIDE = (CORD + BETWEEN) / 2;
-export const GAP = 0.7;
+const GAP = 0.7;
 /** Points between two given ones of a curve. */
 const FINE = 12;
 
@@ -20,6 +20,8 @@ export interface Strand {
   readonly way: readonly Vec2[];
   readonly cords: 'one' | 'two';
   readonly does: 'stands' | 'moves';
+  /** How many times as thick as usual it is drawn; its gaps are as much wider, its black edges by the root of that. */
+  readonly by?: number;
 }
 
 export const stands = (...way: readonly Vec2[]): Strand => ({ way, cords: 'one', does: 'stands' });
@@ -27,21 +29,27 @@ export const moves = (...way: readonly Vec2[]): Strand => ({ way, cords: 'one', 
 /** Two cords side by side. */
 export const doubled = (strand: Strand): Strand => ({ ...strand, cords: 'two' });
 
-export const wideOf = ({ cords }: Strand): number => WIDE[cords];
+/** The same so many times as thick. */
+export const thick = (strand: Strand, by: number): Strand => ({ ...strand, by });
+
+/** Widths on paper of a strand, of its black edge and of the white beside it where it goes over another, mm. */
+export const wideOf = ({ cords, by = 1 }: Strand): number => by * WIDE[cords];
+const edgeOf = ({ by = 1 }: Strand): number => EDGE * Math.sqrt(by);
+export const gapOf = ({ by = 1 }: Strand): number => GAP * by;
 
 const stroke = (width: number, colour: Colour): Pen => ({ ...pens.motion, width, colour });
 
 /** A strand along its way: what is drawn later lies over it. Its inside is that of a longer stretch where that is told. */
 export function drawnStrand(strand: Strand, { way } = strand): readonly Mark[] {
-  const wide = wideOf(strand);
+  const [wide, edge, between] = [wideOf(strand), edgeOf(strand), BETWEEN * (strand.by ?? 1)];
   return [
-    line(stroke(wide, 'ink'), ...bends(strand.way)), line(stroke(wide - 2 * EDGE, strand.does === 'moves' ? 'fresh' : 'white'), ...bends(way)),
-    ...(strand.cords === 'two' ? [line(stroke(BETWEEN + 2 * EDGE, 'ink'), ...bends(way)), line(stroke(BETWEEN, 'white'), ...bends(way))] : []),
+    line(stroke(wide, 'ink'), ...bends(strand.way)), line(stroke(wide - 2 * edge, strand.does === 'moves' ? 'fresh' : 'white'), ...bends(way)),
+    ...(strand.cords === 'two' ? [line(stroke(between + 2 * edge, 'ink'), ...bends(way)), line(stroke(between, 'white'), ...bends(way))] : []),
   ];
 }
 
 /** The white under a strand where it goes over another. */
-export const gapUnder = (strand: Strand): Mark => line({ ...stroke(wideOf(strand) + 2 * GAP, 'white'), name: 'gap' }, ...bends(strand.way));
+export const gapUnder = (strand: Strand): Mark => line({ ...stroke(wideOf(strand) + 2 * gapOf(strand), 'white'), name: 'gap' }, ...bends(strand.way));
 
 /** A way without the points that nobody sees: nearer than this to a straight line, mm of paper. */
 const UNSEEN = 0.08;
@@ -50,12 +58,13 @@ const bends = (way: readonly Vec2[]): readonly Vec2[] => dropStraight(way, false
 /** A thin cord, as in drawings of whole cables. */
 export const thinCord = (...way: readonly Vec2[]): readonly Mark[] => [line(stroke(1.7, 'ink'), ...bends(way)), line(stroke(1, 'white'), ...bends(way))];
 
-/** The end of a cord: the face that it is cut to, seen aslant. */
-export function cutEnd([x, y]: Vec2, [dx, dy]: Vec2): readonly Mark[] {
+/** The end of a cord, so many times as thick as usual: the face that it is cut to, seen aslant. */
+export function cutEnd([x, y]: Vec2, [dx, dy]: Vec2, by = 1): readonly Mark[] {
   const far = Math.hypot(dx, dy);
-  const [along, across]: readonly [Vec2, Vec2] = [[(dx / far) * 0.6, (dy / far) * 0.6], [(-dy / far) * (CORD / 2 - EDGE / 2), (dx / far) * (CORD / 2 - EDGE / 2)]];
+  const [deep, half, edge] = [0.6 * by, (by * CORD - EDGE * Math.sqrt(by)) / 2, EDGE * Math.sqrt(by)];
+  const [along, across]: readonly [Vec2, Vec2] = [[(dx / far) * deep, (dy / far) * deep], [(-dy / far) * half, (dx / far) * half]];
   const face = round([0, 0], 1, 0, 2 * Math.PI).map(([u, v]): Vec2 => [x + u * along[0] + v * across[0], y + u * along[1] + v * across[1]]);
-  return [area('core', face), outline(stroke(EDGE, 'ink'), face)];
+  return [area('core', face), outline(stroke(edge, 'ink'), face)];
 }
 
 /** A limp cord laid in a coil, as it comes to hand: its turns and the band round them. */
@@ -65,8 +74,8 @@ export const coil = ([x, y]: Vec2, size = 1): readonly Mark[] => [
   outline(stroke(EDGE, 'ink'), [[x - 1.2 * size, y + 3 * size], [x + 1.2 * size, y + 3 * size], [x + 1.2 * size, y + 7.6 * size], [x - 1.2 * size, y + 7.6 * size]]),
 ];
 
-/** The way something is drawn, the arrow's tip `far` and its head further on. */
-export const pull = ([x, y]: Vec2, [dx, dy]: Vec2, far = 7): readonly Mark[] => [line({ ...pens.motion, width: 0.9 }, [x, y], [x + far * dx, y + far * dy]), arrowhead([x + (far + 4) * dx, y + (far + 4) * dy], [dx, dy], 4.4)];
+/** The way something is drawn, the arrow's shaft `far` long and its head further on, so many times as bold as usual. */
+export const pull = ([x, y]: Vec2, [dx, dy]: Vec2, far = 7, by = 1): readonly Mark[] => [line({ ...pens.motion, width: 0.9 * by }, [x, y], [x + far * dx, y + far * dy]), arrowhead([x + (far + 4 * by) * dx, y + (far + 4 * by) * dy], [dx, dy], 4.4 * by)];
 
 /** The way an end goes next: a curve with its head, white on both sides where it goes over something. */
 export function goes(...way: readonly Vec2[]): readonly Mark[] {
@@ -79,7 +88,7 @@ export function goes(...way: readonly Vec2[]): readonly Mark[] {
 /** A knot drawn home. */
 export const drawnHome = ([x, y]: Vec2, radius = 4.4): readonly Mark[] => {
   const ring: readonly Vec2[] = round([x, y], radius, 0, 2 * Math.PI);
-  return [area('white', ring), outline({ ...pens.cut, width: 0.6 }, ring), ...[-0.41, 0.12].map((by) => line(pens.cut, ...smooth([x + (by - 0.3) * radius, y + 0.82 * radius], [x + by * radius, y], [x + (by + 0.53) * radius, y - 0.82 * radius])))];
+  return [area('white', ring), outline({ ...pens.cut, width: 0.6 }, ring), ...[-0.41, 0.12].map((by) => line(pens.cut, ...smooth([x + (by - 0.24) * radius, y + 0.7 * radius], [x + by * radius, y], [x + (by + 0.44) * radius, y - 0.7 * radius])))];
 };
 
 /** A smooth way through points (Catmull and Rom). */

@@ -36,7 +36,7 @@ export function wholeCordMarks(cable: CableCut, width: number): readonly Mark[] 
     ...drawnStrand(stands(on(9), end)), ...cutEnd(end, along), ...pull(on(far + 21, 4), along, 1),
     ...[from, to].flatMap((at) => peg(at, HEAD)), ...loopRound(from, along), ...peg(from, HEAD),
     line({ ...pens.motion, width: 1.1 }, on(mark, -2), on(mark, 2)), ...pencilAt(on(mark, -1.8)),
-    ...slanted([0, mark], 9, tell.mm(cable.between)), ...slanted([mark, far], 9, tell.mm(cable.before)), ...slanted([0, far], 17, tell.measure(cable.length)),
+    ...slanted([0, mark], 9, tell.mm(cable.between)), ...slanted([mark, far], 9, tell.mm(cable.before)), ...slanted([0, far], 17, tell.mm(cable.length)),
     ...[0, mark, far].map((at) => circle(on(at), MEASURED, null, 'ink')),
     ringedNumeral(tell.number(FRAMES.hung), [from[0] - 16, from[1] - 5], capHeights.order, pens.edge), ringedNumeral(tell.number(FRAMES.marked), [on(mark)[0] - 8, on(mark)[1] - 11], capHeights.order, pens.edge),
     // The loop comes over the head from before it.

@@ -1,6 +1,6 @@
 import type { Vec2 } from '../../../model/index.ts';
 import type { Mark } from '../../kit/marks.ts';
-import { drawnStrand, GAP, gapUnder, wideOf, type Strand } from './rope.ts';
+import { drawnStrand, gapOf, gapUnder, wideOf, type Strand } from './rope.ts';
 
 /** Whether the stretch that comes first along the strands goes over (`o`) or under (`u`) at a crossing. */
 export type Passes = readonly ('o' | 'u')[];
@@ -53,7 +53,7 @@ export function woven(strands: readonly Strand[], passes: Passes): readonly Mark
     ...over.flatMap(([upper, lower]) => {
       const [strand, under] = [strands[upper.strand], strands[lower.strand]];
       if (strand === undefined || under === undefined) return [];
-      const far = 0.75 * wideOf(under) + GAP;
+      const far = 0.75 * wideOf(under) + gapOf(strand);
       const stretch = (reach: number): Strand => ({ ...strand, way: stretchRound(strand.way, upper.along, reach) });
       return [gapUnder(stretch(far)), ...drawnStrand(stretch(far), stretch(far + SEAM))];
     }),
