@@ -13,7 +13,7 @@ import { eye } from './eye.ts';
 /** What an item is made from, to be fetched: so many whole tubes, panels and cables, mm. */
 export interface StockFetched {
   readonly tube: { readonly length: number; readonly outside: number; readonly inside: number; readonly count: number };
-  readonly panel: { readonly sides: Vec2; readonly thickness: number; readonly count: number };
+  readonly panel: { readonly sides: Vec2; readonly thickness: number; readonly skin: number; readonly count: number };
   /** So many whole ones are each cut into these pieces, mm, in the steps of these numbers. */
   readonly cable: { readonly length: number; readonly diameter: number; readonly patterns: readonly { readonly count: number; readonly pieces: readonly number[]; readonly steps: readonly number[] }[] };
 }
@@ -22,9 +22,12 @@ export interface StockFetched {
 const height = { plain: 39, cable: 45, way: 11 } as const;
 const cableLine = 36.5;
 const cap = capHeights.step;
-/** The tube's width and length, the panel's longer side and the arrow to what becomes of them, mm of paper. */
-const bar = { wide: 4.5, long: 62, end: 6 } as const;
+/** The tube's width and length and the room of its section, the panel's longer side, and its section enlarged, mm of paper. */
+const bar = { wide: 4.5, long: 56, end: 9.5 } as const;
 const panelLong = 36;
+const SECTION = { wide: 18, high: 8 } as const;
+/** From the panel's left to the edge of the paper: its own width, its section and that one's figure. */
+const PANEL_ROOM = 71;
 
 /** Whole tubes, panels and cables with their sizes and how many, and an arrow to the parts that they become. */
 export function stockPicture(stock: StockFetched, width: number): DrawnPicture {
@@ -40,13 +43,13 @@ export function stockMarks({ tube, panel, cable }: StockFetched, { width, height
   const arrow = cable.patterns.length === 0 ? middle : width - 20;
   return [
     ...(tube.count === 0 ? [] : tubeMarks(tube, 1)),
-    ...(panel.count === 0 ? [] : panelMarks(panel, middle + 14)),
+    ...(panel.count === 0 ? [] : panelMarks(panel, width - PANEL_ROOM)),
     ...(cable.patterns.length === 0 ? [] : cableMarks(cable, [1, cableLine])),
     line(band(1.6), [arrow, foot - 10.5], [arrow, foot - 6.5]), arrowhead([arrow, foot - 1.5], [0, 1], 6, 6),
   ];
 }
 
-/** Its section, the tube from the side with its length, the diameter beside the section, how many under it. */
+/** Its section with the diameter of its bore, the tube from the side with its length, the diameter under the section, how many under it. */
 function tubeMarks({ length, outside, inside, count }: StockFetched['tube'], left: number): readonly Mark[] {
   const y = 14;
   const end: Vec2 = [left + bar.end, y];
@@ -54,26 +57,46 @@ function tubeMarks({ length, outside, inside, count }: StockFetched['tube'], lef
   const ring = cornersOf({ x: from, y: y - bar.wide / 2, width: bar.long, height: bar.wide });
   const [size, times] = [tell.diameter(outside), tell.times(count)];
   return [
-    circle(end, bar.end - 1, pens.cut, 'core'), circle(end, ((bar.end - 1) * inside) / outside, pens.cut, 'white'),
+    circle(end, bar.end - 1, pens.cut, 'core'), circle(end, ((bar.end - 1) * inside) / outside, pens.cut, 'white'), figure(tell.diameter(inside), end, cap),
     area('panel', ring), outline(pens.cut, ring),
     ...linearDimension({ axis: 'x', told: tell.mm(length), ends: [from, from + bar.long], line: y - 6, feature: y - bar.wide / 2, cap }),
-    figure(size, [left + toldWidth(size, cap, 400) / 2, y + bar.end + 4], cap),
-    figure(times, [from + toldWidth(times, capHeights.count, 700) / 2, y + bar.end + 4], capHeights.count, 700),
+    figure(size, [end[0], y + bar.end + 2.5], cap),
+    figure(times, [from + toldWidth(times, capHeights.count, 700) / 2, y + 9], capHeights.count, 700),
   ];
 }
 
-/** The panel with its sides and thickness, and how many. */
-function panelMarks({ sides, thickness, count }: StockFetched['panel'], left: number): readonly Mark[] {
+/** The panel with its sides and thickness, how many, and enlarged what it is made of. */
+function panelMarks({ sides, thickness, skin, count }: StockFetched['panel'], left: number): readonly Mark[] {
   const scale = panelLong / Math.max(...sides);
   const [wide, high] = [sides[0] * scale, sides[1] * scale];
   const ring = cornersOf({ x: left, y: 2, width: wide, height: high });
   const [size, times] = [tell.sides(...sides, thickness), tell.times(count)];
   return [
     area('panel', ring), outline(pens.cut, ring),
-    figure(times, [left + wide + 6 + toldWidth(times, capHeights.count, 700) / 2, 2 + high / 2], capHeights.count, 700),
+    figure(times, [left + wide + 6 + toldWidth(times, capHeights.count, 700) / 2, 2 + high / 4], capHeights.count, 700),
+    ...panelSection([left + wide + 5, 2 + high - SECTION.high], thickness, skin),
+    line(pens.edge, [left + wide, 2 + high], [left + wide + 5, 2 + high]),
     figure(size, [left + toldWidth(size, cap, 400) / 2, 2 + high + 2.5 + cap / 2], cap),
   ];
 }
+
+/** A piece of a panel cut across, torn off at its right: two thin skins and light foam between them, how thick it is beside it. */
+function panelSection([left, top]: Vec2, thickness: number, skin: number): readonly Mark[] {
+  const [right, foot] = [left + SECTION.wide, top + SECTION.high];
+  const thin = (SECTION.high * skin) / thickness;
+  const torn: readonly Vec2[] = [[right, top], [right - 1.4, top + SECTION.high * 0.3], [right + 0.6, top + SECTION.high * 0.6], [right - 0.8, foot]];
+  const ring: readonly Vec2[] = [[left, top], ...torn, [left, foot]];
+  return [
+    area('core', ring),
+    ...[[left, top, right - 0.4], [left, foot - thin, right - 0.9]].flatMap(([x = 0, y = 0, to = 0]) => [area('white', [[x, y], [to, y], [to, y + thin], [x, y + thin]]), outline(pens.edge, [[x, y], [to, y], [to, y + thin], [x, y + thin]])]),
+    ...FOAM.map(([x, y]) => circle([left + x * SECTION.wide, top + y * SECTION.high], 0.55, pens.edge, 'white')),
+    outline(pens.cut, ring),
+    ...linearDimension({ axis: 'y', told: tell.mm(thickness), ends: [top, foot], line: right + 5.6, feature: right + 1, cap, upright: true }),
+  ];
+}
+
+/** Where bubbles of the foam are drawn, as shares of the section. */
+const FOAM: readonly Vec2[] = [[0.06, 0.35], [0.15, 0.66], [0.24, 0.4], [0.33, 0.62], [0.42, 0.3], [0.51, 0.58], [0.6, 0.36], [0.69, 0.68], [0.78, 0.42], [0.87, 0.62]];
 
 /** Its section, the cable from the side with its length, the diameter under the section, how many beside; under it how many are cut into which pieces, and when. */
 function cableMarks({ length, diameter, patterns }: StockFetched['cable'], [left, y]: Vec2): readonly Mark[] {

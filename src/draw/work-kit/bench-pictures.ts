@@ -82,7 +82,7 @@ const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pa
 /** The whole tubes, panels and cables that an item is made from. */
 export const stockSheet = ({ model, plan, cuts: { stock, tubesUsed } }: Pick<FlatGivens, 'model' | 'plan' | 'cuts'>, width: number): DrawnPicture => stockPicture({
   tube: { length: stock, ...hardwareOf(model).tube, count: tubesUsed },
-  panel: { sides: [model.kit.panel.length, model.kit.panel.width], thickness: model.kit.panel.thickness, count: ownPanels(model).length },
+  panel: { sides: [model.kit.panel.length, model.kit.panel.width], thickness: model.kit.panel.thickness, skin: model.kit.panel.skin, count: ownPanels(model).length },
   cable: { length: model.kit.cable.length, diameter: model.kit.cable.diameter, patterns: cablePatterns({ model, plan }) },
 }, width);
 

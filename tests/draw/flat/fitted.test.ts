@@ -88,11 +88,11 @@ describe('the picture of what comes on a bar', () => {
 });
 
 describe('the picture of what is fetched', () => {
-  const stock = { tube: { length: 2000, outside: 28, inside: 22, count: 9 }, panel: { sides: [1500, 1000] as const, thickness: 9, count: 4 }, cable: { length: 3000, diameter: 4, patterns: [{ count: 2, pieces: [2530], steps: [36] }, { count: 1, pieces: [1420, 1230], steps: [37, 38] }] } };
+  const stock = { tube: { length: 2000, outside: 28, inside: 22, count: 9 }, panel: { sides: [1500, 1000] as const, thickness: 9, skin: 1, count: 4 }, cable: { length: 3000, diameter: 4, patterns: [{ count: 2, pieces: [2530], steps: [36] }, { count: 1, pieces: [1420, 1230], steps: [37, 38] }] } };
 
-  it.each(papers)('tells length, thickness and number of tubes, panels and cables, on paper of $width by $height', ({ width }) => {
+  it.each(papers)('tells length, thickness and number of tubes, panels and cables, the bore of a tube and what a panel is made of, on paper of $width by $height', ({ width }) => {
     const picture = stockPicture(stock, width);
-    expect(texts(picture)).toEqual(['2000', 'Ø28', '×9', '×4', '1500 × 1000 × 9', '3000', 'Ø4', '×3', '2530', '×2', '36', '1420', '1230', '×1', '37', '38']);
+    expect(texts(picture)).toEqual(['Ø22', '2000', 'Ø28', '×9', '×4', '9', '1500 × 1000 × 9', '3000', 'Ø4', '×3', '2530', '×2', '36', '1420', '1230', '×1', '37', '38']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stockMarks(stock, picture))]).toEqual([[], [], [], []]);
     expect(texts(stockPicture({ ...stock, cable: { ...stock.cable, patterns: [] } }, width))).not.toContain('3000');
   });
