@@ -2,7 +2,8 @@ import { doing, firm, pair, rule, work } from '../rules.ts';
 
 /** A flat panel cut and punched. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'square', 'straight-edge', 'board', 'knife', 'punch', 'mallet'],
+  tools: ['tape', 'pencil', 'square', 'straight-edge', 'board', 'knife', 'sticky-tape', 'punch', 'mallet'],
+  without: (detail, { plates }) => (detail.on === 'plates' && plates[detail.index]?.holes.some(({ depth }) => depth !== undefined) === true ? [] : ['sticky-tape']),
   people: 2,
   cautions: ['sharp', 'eyes', 'gloves'],
   check: pair('mark'),
