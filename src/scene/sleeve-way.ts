@@ -18,7 +18,7 @@ const STEEP = 0.7;
 /** Before its mark the joint is drawn so far, mm; of the bar so much is shown before and behind the mark, and so much of what the joint holds. */
 const SHOWN = { off: 36, behind: 74, before: 166, held: 74 } as const;
 /** To the dimension of the long end. */
-const ABOVE: Vec3 = [0, 0, 36];
+const ABOVE: Vec3 = [0, 0, 64];
 /** The pencil mark: its width and thickness, mm. */
 const MARK = { width: 4, thickness: 0.4 } as const;
 

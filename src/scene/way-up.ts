@@ -21,7 +21,7 @@ type Socket = Extract<Connection, { is: 'socket' }>;
 /** A bar is shown so long, so that joints are seen large, mm. */
 const SHORT = 150;
 /** From a joint's middle to the dimension of its long end, mm. */
-const AWAY = 34;
+const AWAY = 62;
 
 /**
  * The right way round and wrong ones of the joint nearest to the eye of those that a step brings and that their bars leave free to
