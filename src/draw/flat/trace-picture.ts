@@ -17,6 +17,8 @@ export interface Traced {
   readonly sides: Vec2;
   readonly places: readonly [readonly number[], readonly number[]];
   readonly holes: readonly Vec2[];
+  /** What the second is cut from is as wide as it. */
+  readonly isFromStrip?: true;
 }
 
 /** Height of the strip, mm of paper. */
@@ -67,14 +69,15 @@ const holesIn = (piece: Traced, box: Box): readonly Mark[] => piece.holes.map((a
 /** How far a sheet of a stack looks out behind the one before it, mm of paper. */
 const BEHIND = 1.6;
 
-/** The first between the arrows of a measure; then on the stock panel, a corner in its corner, those that follow in a stack behind; the pencil goes round its two free edges and into its holes. */
+/** The first between the arrows of a measure; then on the stock panel, a corner in its corner, those that follow in a stack behind; the pencil goes round its two free edges, or along the one of a strip, and into its holes. */
 function roundMarks(piece: Traced, others: number, width: number): readonly Mark[] {
   const y = HIGH / 2 + 2;
   const first = planBox(piece, [31, y], PLAN);
   const second = planBox(piece, [width / 2 + 30, y], PLAN);
   const { x, y: top } = second;
   const [right, low] = [x + second.width, top + second.height];
-  const stock: Box = { x, y: top - 6, width: second.width + 14, height: second.height + 6 };
+  const isStrip = piece.isFromStrip === true;
+  const stock: Box = { x, y: top - 6, width: second.width + (isStrip ? 0 : 14), height: second.height + 6 };
   const left: readonly Vec2[] = [[x, stock.y], [stock.x + stock.width, stock.y], [stock.x + stock.width, low], [right, low], [right, top], [x, top]];
   const behind = Math.min(others, 3) - 1;
   const [hole] = piece.holes.map((at) => inBox(piece, second, at)).toSorted(([one], [other]) => one - other);
@@ -86,7 +89,7 @@ function roundMarks(piece: Traced, others: number, width: number): readonly Mark
     ...Array.from({ length: behind }, (_, index) => (behind - index) * BEHIND).flatMap((by) => sheet({ ...stock, x: stock.x - by, y: stock.y - by }, 'white')),
     ...sheet(stock, 'white'), ...hatching(left, 2.2).map(([from, to]) => line(pens.edge, from, to)),
     ...sheet(second, 'panel'), ...holesIn(piece, second), numbered(1, [x + second.width / 2, top + second.height / 2]),
-    line({ ...pens.motion, width: 0.9 }, [x, top], [right, top], [right, low]), ...pencilAt([right, top + second.height * 0.7]), ...(hole === undefined ? [] : pencilAt(hole)),
+    line({ ...pens.motion, width: 0.9 }, [x, top], [right, top], ...(isStrip ? [] : [[right, low] as const])), ...pencilAt(isStrip ? [x + second.width * 0.72, top] : [right, top + second.height * 0.7]), ...(hole === undefined ? [] : pencilAt(hole)),
     ...othersNumbered(others, [width - 8, y]),
   ];
 }

@@ -71,10 +71,16 @@ export const blankTraced = (marks: 'none' | 'roots' | 'holes') => (givens: FlatG
 
 /** A flat panel with those of its holes that go through, for a pencil. */
 export const plateTraced = ({ model }: FlatGivens, { detail }: Step): Traced | null => {
-  const plate = detail.on === 'plates' ? model.plates[detail.index] : undefined;
+  if (detail.on !== 'plates') return null;
+  const plate = model.plates[detail.index];
   if (plate === undefined) return null;
-  return { sides: [plate.width, plate.height], places: [[], []], holes: plate.holes.flatMap(({ at: [x, y], depth }): Vec2[] => (depth === undefined ? [[x, y]] : [])) };
+  const [, second] = ownPanels(model).flat().filter((piece) => piece.is === 'plate' && piece.index === detail.index);
+  const isFromStrip = second !== undefined && Math.abs(second.from.sides[0] - plate.width) < ALIKE;
+  return { sides: [plate.width, plate.height], places: [[], []], holes: plate.holes.flatMap(({ at: [x, y], depth }): Vec2[] => (depth === undefined ? [[x, y]] : [])), ...(isFromStrip ? { isFromStrip } : {}) };
 };
+
+/** Sides closer than this are alike, mm. */
+const ALIKE = 0.5;
 
 /** The pattern that a step works on: the first where it does not tell. */
 const patternOf = (model: Model, { detail }: Step): number => (detail.on === 'pattern' ? detail.index : firstFolded(model));
