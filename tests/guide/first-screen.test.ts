@@ -67,7 +67,7 @@ describe('the first screen of a page', () => {
     await goTo(page, WRAP);
     const number = variant.plan.steps.find((each) => stepPageId(each) === WRAP)?.number ?? 0;
     expect(await readable(page, `#${WRAP} .numeral`)).toEqual([`${number} / ${variant.plan.steps.length}`]);
-    expect(await readable(page, `#${WRAP} .round b`)).toEqual(['×2']);
+    expect(await readable(page, `#${WRAP} .round b`)).toEqual(['×2', `${number}–${number + 2}`]);
     expect(await page.$eval(`#${WRAP} .round .mark`, (mark) => mark.getAttribute('aria-label'))).toMatch(/\S/);
     expect((await readable(page, '#tick .say')).join()).toBe('Done');
   });
