@@ -9,8 +9,8 @@ const leastGap = 2.4;
 const stripRowGap = 3;
 /** Room of the minutes to wait beside their pictogram, mm. */
 const waitText = 17;
-/** Heights of the pictograms that are tried, mm; at 8 mm they can still be told apart. */
-const heights = [glyphHeight, 10, 9, 8];
+/** Heights of the pictograms that are tried, mm; at the least they can still be told apart. */
+const heights = [glyphHeight, 10, 9, 8, 7.5];
 
 type Row = Pick<Step, 'tools' | 'cautions' | 'waits' | 'check'>;
 
