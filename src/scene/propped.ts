@@ -1,13 +1,13 @@
-import { dot, lengthOf, plus, times, unit, type Model, type Solids, type Vec3 } from '../model/index.ts';
+import { lengthOf, plus, times, unit, type Model, type Solids, type Vec3 } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
 import { boxOfBlock } from './kit/blocks.ts';
 import { turnedBy } from './kit/directions.ts';
-import { boxRound, type Box } from './kit/extent.ts';
+import { boxRound, reachOf } from './kit/extent.ts';
 import { inSight } from './kit/in-sight.ts';
 import type { Slide } from './kit/on-the-way.ts';
 import { levelScene } from './kit/level.ts';
 import { partsShown } from './kit/parts-shown.ts';
-import { blockBody, byKind, halfOut, isSameKind, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
+import { blockBody, countedByKind, halfOut, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import { tell } from './told.ts';
@@ -69,8 +69,7 @@ export const blocksFetched = (model: Model, plan: Plan, step: Step, solids: Soli
 /** How many blocks to have at hand for all of a plan, of each kind, the lowest first: as many as any step needs. */
 export function allBlocks(model: Model, plan: Plan, solids: Solids): readonly PropCount[] {
   const needed = plan.steps.filter((step) => step.props.length > 0).flatMap((step) => propCounts(stageHand(model, step, solids), step));
-  return needed.filter((kind, index) => needed.findIndex((other) => isSameKind(kind, other)) === index)
-    .map((kind) => ({ ...kind, count: Math.max(...needed.filter((other) => isSameKind(kind, other)).map(({ count }) => count)) })).sort(byKind);
+  return countedByKind(needed, (counts) => Math.max(...counts));
 }
 
 /** A block is drawn so far off its place, and the arrow of its way is so long, as shares of how wide the whole picture is; and the white between them, mm. */
@@ -83,9 +82,6 @@ const OVER = 0.12;
 const TOUCH = 10;
 /** How far off a block's top it is told how far it stands from another, mm. */
 const AWAY = 110;
-
-/** How far a box reaches in a direction. */
-const reachOf = ({ min, max }: Box, way: Vec3): number => dot(way, [way[0] > 0 ? max[0] : min[0], way[1] > 0 ? max[1] : min[1], way[2] > 0 ? max[2] : min[2]]);
 
 const extentOf = (bodies: readonly SceneBody[]): number => {
   const { min, max } = boxRound(bodies);
@@ -145,7 +141,7 @@ function offScene(id: string, hand: StageHand, bodies: readonly SceneBody[], blo
   });
   const [nearest] = nearestFirst(blocks);
   const count: readonly Mark[] = nearest === undefined ? [] : [{ mark: 'label', at: outOf(nearest, offOf(nearest)), told: tell.times(blocks.length) }];
-  return { id, bodies: [...bodies, ...blocks.map((block) => inSight(blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block))), bodies, STANDARD_VIEW))], marks: [...arrows, ...count], view: STANDARD_VIEW };
+  return { id, bodies: [...bodies, ...inSight(blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block)))), bodies, STANDARD_VIEW)], marks: [...arrows, ...count], view: STANDARD_VIEW };
 }
 
 /** A step with flaps as they are before it. */

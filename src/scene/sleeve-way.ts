@@ -1,14 +1,14 @@
 import { chained, dot, lengthOf, minus, moved, placed, plus, times, turned, unit, type Connection, type Model, type Pose, type Shape, type Solids, type Vec3 } from '../model/index.ts';
-import type { Motion, Step } from '../plan/index.ts';
+import type { Step } from '../plan/index.ts';
 import { turnedBy } from './kit/directions.ts';
 import { nearestOf } from './kit/nearest.ts';
+import type { Slide } from './kit/on-the-way.ts';
 import { longEnd, longEndTold, sleeveEnds, sleeveReach } from './kit/sleeve-ends.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import type { Mark, Scene, SceneBody, View } from './types.ts';
 import type { WayUp } from './way-up.ts';
 
-type Slide = Extract<Motion, { readonly kind: 'slide' }>;
 type Sleeve = Extract<Connection, { readonly is: 'sleeve' }>;
 
 /** Joints change places where one comes so near to the other, mm. */

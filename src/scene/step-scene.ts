@@ -8,11 +8,11 @@ import type { Scene, SceneBody } from './types.ts';
 
 /** The scene of a step, on its blocks where it is propped, or null when the step is told by a flat drawing (work on the bench). */
 export const stepScene = (model: Model, step: Step, solids: Solids): Scene | null =>
-  onBlocks(model, step, solids, SCENES[step.action]?.scene({ model, step, solids }) ?? null, (block, { bodies, view }) => inSight(block, bodies, view));
+  onBlocks(model, step, solids, SCENES[step.action]?.scene({ model, step, solids }) ?? null, (blocks, { bodies, view }) => inSight(blocks, bodies, view));
 
-function onBlocks(model: Model, step: Step, solids: Solids, scene: Scene | null, shown: (block: SceneBody, scene: Scene) => SceneBody = (block) => block): Scene | null {
+function onBlocks(model: Model, step: Step, solids: Solids, scene: Scene | null, shown: (blocks: readonly SceneBody[], scene: Scene) => readonly SceneBody[] = (blocks) => blocks): Scene | null {
   if (scene === null || step.props.length === 0) return scene;
-  return { ...scene, bodies: [...scene.bodies, ...propBodies(stageHand(model, step, solids), step).map((block) => shown(block, scene))] };
+  return { ...scene, bodies: [...scene.bodies, ...shown(propBodies(stageHand(model, step, solids), step), scene)] };
 }
 
 /** What the whole view of a step hides or shows too small: drilling through, pin and wing nut. Null where there is nothing of the kind. */

@@ -4,7 +4,7 @@ import { cornersOf } from '../kit/geometry.ts';
 import { area, arrowhead, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
-import type { DrawnPicture } from '../types.ts';
+import type { Box, DrawnPicture } from '../types.ts';
 import { bareKnife } from './guide-picture.ts';
 import { woodMarks } from './punched-section.ts';
 import { wasteMarks } from './waste.ts';
@@ -33,7 +33,7 @@ export function cutOnBoard([left, top]: Vec2): readonly Mark[] {
 export const cutOnBoardPicture = ({ width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: ON_BOARD.height + 2 }, cutOnBoard([2, 1]));
 
 /** A board of wood under a corner of a panel, as far as it is seen: its grain runs from left to right, mm of paper. */
-export function boardUnder(box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number }): readonly Mark[] {
+export function boardUnder(box: Box): readonly Mark[] {
   const ring = cornersOf(box);
   const rows = Math.floor(box.height / GRAIN.pitch);
   return [

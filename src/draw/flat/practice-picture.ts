@@ -22,22 +22,22 @@ const PLACES = { bent: 20.5, verdict: 40.5, way: 44.5, next: 52.5, numbers: 70.4
 const NEXT = { width: 14, height: 11 } as const;
 const VERDICT = 1.4;
 
-/** Numbers of the pictures that this one belongs to: its own, and those of what is done once more. */
+/** Numbers of the pictures that this one belongs to: its own, and that of the first of the two that are done once more. */
 export interface Numbers {
   readonly own: number;
-  readonly again: readonly [number, number];
+  readonly again: number;
 }
 
 /** What was cut on waste is bent: with its outer skin whole, then the panel; with the skin cut through, other waste; by the same steps. */
 export const practicePicture = (panel: CutOut, numbers: Numbers, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, practiceMarks(panel, numbers, width));
 
 /** The marks of the picture, for the tests. */
-export function practiceMarks(panel: CutOut, { own, again: [first] }: Numbers, width: number): readonly Mark[] {
+export function practiceMarks(panel: CutOut, { own, again }: Numbers, width: number): readonly Mark[] {
   const [well, badly] = [0, width / 2];
   const next = (from: number) => ({ x: from + PLACES.next, y: MIDDLE - NEXT.height / 2, ...NEXT });
   const outcome = (from: number, isThrough: boolean): readonly Mark[] => [
     ...bentPiece([from + PLACES.bent, MIDDLE], isThrough), ...(isThrough ? crossed : ticked)([from + PLACES.verdict, MIDDLE], VERDICT), ...onwards([from + PLACES.way, MIDDLE]),
-    ...numbered([[from + PLACES.numbers, MIDDLE - 4], [from + PLACES.numbers, MIDDLE + 4]], first),
+    ...numbered([[from + PLACES.numbers, MIDDLE - 4], [from + PLACES.numbers, MIDDLE + 4]], again),
   ];
   return [
     ...numbered([[4.5, 4.6]], own), ...outcome(well, false), ...cutOutMarks(panel, next(well), false),

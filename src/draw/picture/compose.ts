@@ -207,11 +207,11 @@ const SIGN = 12;
 export function composeRightWrong(right: Scene, wrong: readonly Scene[], paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
   const share = paper.width / (wrong.length + 1);
   const room: Paper = { width: share - SIGN, height: paper.height };
-  const largest = [right, ...wrong].map((scene) => ({ scene, scale: composed(scene, room, lineDrawing).scale }));
-  const scale = Math.min(...largest.map((each) => each.scale));
-  const parts = largest.map(({ scene, scale: own }, index) => {
-    const [width, height] = [(room.width * scale) / own, (room.height * scale) / own];
-    return { at: [index * share + (room.width - width) / 2, (room.height - height) / 2] as const, drawn: composed(scene, { width, height }, lineDrawing) };
+  const largest = [right, ...wrong].map((scene) => ({ scene, drawn: composed(scene, room, lineDrawing) }));
+  const scale = Math.min(...largest.map(({ drawn }) => drawn.scale));
+  const parts = largest.map(({ scene, drawn }, index) => {
+    const [width, height] = [(room.width * scale) / drawn.scale, (room.height * scale) / drawn.scale];
+    return { at: [index * share + (room.width - width) / 2, (room.height - height) / 2] as const, drawn: drawn.scale === scale ? drawn : composed(scene, { width, height }, lineDrawing) };
   });
   const sign = (index: number): Vec2 => [(index + 1) * share - SIGN / 2, paper.height - SIGN / 2];
   return {

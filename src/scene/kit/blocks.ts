@@ -158,6 +158,7 @@ function underBar(hand: StageHand, step: Step, { bodies, bench, holds }: Work, o
  */
 function under({ bodies, bench, holds, isFree }: Work): readonly Block[] {
   const { min, max } = lowerEdge(bodies);
+  const boxes = bodies.map((body) => boxRound([body]));
   const [isShort, middle] = [max[0] - min[0] <= SHORT * BLOCK.along, (min[0] + max[0]) / 2];
   const depth = Math.max(0, (max[1] - min[1] - BLOCK.across) / 2);
   const aside = [0, ...steps(depth).flatMap((off) => [off, -off])];
@@ -170,8 +171,8 @@ function under({ bodies, bench, holds, isFree }: Work): readonly Block[] {
       ...blockAt(0, BLOCK.along, min[2] - bench, [outermost - end * inward, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, seenAlong: isShort ? 1 : 0, holds, most: null,
     })));
     const free = tried.filter((block) => isFree(boxOfBlock(block)));
-    const barred = free.flatMap((block) => upToBar(bodies, block) ?? []).find((block) => isFree(boxOfBlock(block)));
-    return [free.find((block) => restsOn(bodies, boxOfBlock(block))) ?? barred ?? free[0] ?? tried[0] ?? []].flat();
+    const upToBars = (): Block | undefined => free.flatMap((block) => upToBar(boxes, block) ?? []).find((block) => isFree(boxOfBlock(block)));
+    return [free.find((block) => restsOn(bodies, boxOfBlock(block))) ?? upToBars() ?? free[0] ?? tried[0] ?? []].flat();
   });
 }
 
@@ -179,9 +180,8 @@ function under({ bodies, bench, holds, isFree }: Work): readonly Block[] {
 const SLENDER = 3;
 
 /** A block moved to the middle of the lowest level bar over it and made as high as that; null where there is none, or something else is lower over it then. */
-function upToBar(bodies: readonly SceneBody[], block: Block): Block | null {
-  const over = ({ min, max }: Box): readonly Box[] => bodies.map((body) => boxRound([body])).filter((box) => ([0, 1] as const).every((axis) => box.min[axis] < max[axis] && box.max[axis] > min[axis]));
-  const lowest = (boxes: readonly Box[]): Box | undefined => boxes.toSorted((one, other) => one.min[2] - other.min[2])[0];
+function upToBar(boxes: readonly Box[], block: Block): Block | null {
+  const over = ({ min, max }: Box): readonly Box[] => boxes.filter((box) => ([0, 1] as const).every((axis) => box.min[axis] < max[axis] && box.max[axis] > min[axis]));
   const bars = over(boxOfBlock(block)).flatMap((box) => {
     const [x, y, z] = each((axis) => box.max[axis] - box.min[axis]);
     return x > SLENDER * Math.max(y, z) ? [{ box, along: 0 as Level }] : y > SLENDER * Math.max(x, z) ? [{ box, along: 1 as Level }] : [];
@@ -191,7 +191,7 @@ function upToBar(bodies: readonly SceneBody[], block: Block): Block | null {
   const across = acrossTo(bar.along);
   const at = each((axis) => (axis === across ? middleOf(bar.box)[axis] : block.at[axis]));
   const fitted: Block = { ...block, at, shape: { ...block.shape, thickness: bar.box.min[2] - block.at[2] } };
-  return lowest(over(boxOfBlock(fitted)))?.min[2] === bar.box.min[2] ? fitted : null;
+  return over(boxOfBlock(fitted)).every(({ min }) => min[2] >= bar.box.min[2]) ? fitted : null;
 }
 
 /** Round distances up to one, mm. */

@@ -1,18 +1,17 @@
 import { placed, plus, times, type Connection, type Vec3 } from '../../model/index.ts';
-import type { Motion } from '../../plan/index.ts';
 import { tell } from '../told.ts';
 import type { Mark, Scene, View } from '../types.ts';
 import { barMarks, halfOf } from './bar-marks.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound } from './extent.ts';
 import { nearestOf } from './nearest.ts';
+import type { Slide } from './on-the-way.ts';
 import { partsShown } from './parts-shown.ts';
 import { sleeveEnds } from './sleeve-ends.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { homeName, type StepGivens } from './work-scene.ts';
 
 type Sleeve = Extract<Connection, { readonly is: 'sleeve' }>;
-type Slide = Extract<Motion, { readonly kind: 'slide' }>;
 
 /** Lengths stand off the work, and off each other, by these shares of how long the bars are. */
 const OFF = { first: 0.07, next: 0.075 } as const;

@@ -9,12 +9,14 @@ const NEARER = 20000;
 /** What is no farther before a place than this is at it, mm. */
 const AT = 1;
 
-/** A prop as it is seen; behind other bodies pale, as if these were glass. */
-export function inSight(prop: SceneBody, bodies: readonly SceneBody[], { towardsEye }: View): SceneBody {
+/** Props as they are seen; those behind other bodies pale, as if these were glass. */
+export function inSight(props: readonly SceneBody[], bodies: readonly SceneBody[], { towardsEye }: View): readonly SceneBody[] {
   const eye = unit(towardsEye);
   const boxes = bodies.filter(({ kind }) => kind !== 'tool').map((body) => boxRound([body]));
-  const shown = upperSide(boxRound([prop])).filter((place) => !boxes.some((box) => isBefore(box, place, eye)));
-  return shown.length > FEW ? prop : { ...prop, look: 'pale', pose: chained(moved(times(eye, NEARER)), prop.pose) };
+  return props.map((prop) => {
+    const shown = upperSide(boxRound([prop])).filter((place) => !boxes.some((box) => isBefore(box, place, eye)));
+    return shown.length > FEW ? prop : { ...prop, look: 'pale', pose: chained(moved(times(eye, NEARER)), prop.pose) };
+  });
 }
 
 const upperSide = ({ min, max }: Box): readonly Vec3[] =>

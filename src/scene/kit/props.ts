@@ -26,16 +26,17 @@ export interface PropCount {
   readonly count: number;
 }
 
-/** How many blocks a step has of each kind, the lowest first, and of a height those that may be as thick as one likes. */
-export function propCounts(hand: StageHand, step: Step): readonly PropCount[] {
-  const kinds = blocksOf(hand, step).map(({ shape, most }) => ({ high: Math.round(shape.thickness), most }));
-  return kinds.filter((kind, index) => kinds.findIndex((other) => isSameKind(kind, other)) === index)
-    .map((kind) => ({ ...kind, count: kinds.filter((other) => isSameKind(kind, other)).length })).sort(byKind);
-}
+/** How many blocks a step has of each kind, as `countedByKind` has them. */
+export const propCounts = (hand: StageHand, step: Step): readonly PropCount[] =>
+  countedByKind(blocksOf(hand, step).map(({ shape, most }) => ({ high: Math.round(shape.thickness), most, count: 1 })), (counts) => counts.length);
 
-export const isSameKind = (one: Omit<PropCount, 'count'>, other: Omit<PropCount, 'count'>): boolean => one.high === other.high && one.most === other.most;
+/** Each kind once, its counts made one: the lowest first, and of a height those that may be as thick as one likes. */
+export const countedByKind = (all: readonly PropCount[], count: (counts: readonly number[]) => number): readonly PropCount[] =>
+  all.filter((kind, index) => all.findIndex((other) => isSameKind(kind, other)) === index)
+    .map((kind) => ({ ...kind, count: count(all.filter((other) => isSameKind(kind, other)).map((other) => other.count)) }))
+    .sort((one, other) => one.high - other.high || (other.most ?? Infinity) - (one.most ?? Infinity));
 
-export const byKind = (one: PropCount, other: PropCount): number => one.high - other.high || (other.most ?? Infinity) - (one.most ?? Infinity);
+const isSameKind = (one: PropCount, other: PropCount): boolean => one.high === other.high && one.most === other.most;
 
 /** Those nearest to the eye first. */
 export function nearestFirst<Some extends Block>(blocks: readonly Some[]): readonly Some[] {

@@ -1,17 +1,15 @@
-import { dot, plus, times, unit, type Vec3 } from '../../model/index.ts';
-import type { Motion } from '../../plan/index.ts';
+import { plus, times, unit, type Vec3 } from '../../model/index.ts';
 import { tell } from '../told.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
 import { turnedBy } from './directions.ts';
-import { boxRound, type Box } from './extent.ts';
+import { boxRound, reachOf, type Box } from './extent.ts';
+import type { Slide } from './on-the-way.ts';
 import { partsShown } from './parts-shown.ts';
 import { stageHand } from './stage.ts';
 import { homeName, type StepGivens } from './work-scene.ts';
 
 /** Level, from the right. */
 const FROM_RIGHT: View = { towardsEye: [1, 0, 0], up: [0, 0, 1] };
-
-type Slide = Extract<Motion, { readonly kind: 'slide' }>;
 
 /** How far under the work its lengths are told, mm. */
 const UNDER = 34;
@@ -31,12 +29,9 @@ export function homeInSection({ model, step, solids }: StepGivens): Scene {
 /** From the free ends of what stands there to the end of what has come that went in last. */
 function leftFree(bodies: readonly SceneBody[], moving: ReadonlySet<string>, come: Box, way: Vec3): readonly Mark[] {
   const back = times(way, -1);
-  const [own, other] = [reach(come, back), reach(boxRound(bodies.filter(({ id }) => !moving.has(id))), back)];
+  const [own, other] = [reachOf(come, back), reachOf(boxRound(bodies.filter(({ id }) => !moving.has(id))), back)];
   if (other - own < 1) return [];
   const low = boxRound(bodies).min[2];
   const at = (far: number): Vec3 => plus(times(back, far), [0, 0, low]);
   return [{ mark: 'length', from: at(other), to: at(own), away: [0, 0, -UNDER], told: tell.mm(Math.round(2 * (other - own)) / 2) }];
 }
-
-/** How far a box reaches in a level direction along an axis. */
-const reach = ({ min, max }: Box, way: Vec3): number => dot(way, [way[0] > 0 ? max[0] : min[0], way[1] > 0 ? max[1] : min[1], way[2] > 0 ? max[2] : min[2]]);
