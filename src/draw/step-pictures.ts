@@ -1,11 +1,11 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, doBlocksComeToWork, enteredJoints, isFromBehind, newJoints, proppedScenes, freedScene, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, isFromBehind, newJoints, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetters } from './letters-at-bars.ts';
-import { composeAfter, composeBeside, composeDone, composeJointGuide, composeRightWrong, composePicture, composeRow, type LineDrawer } from './picture/index.ts';
+import { composeAfter, composeBeside, composeDone, composeJointGuide, composeRightWrong, composePicture, composeRow, composeRows, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
 import type { FlatGivens } from './work-kit/index.ts';
@@ -43,24 +43,24 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const turns = rolledScenes(model, step, rolled, solids);
   const isTurnedFirst = doBlocksComeToWork(model, plan, step, solids);
   const onBlocks = [...[unproppedScene(model, plan, step, solids) ?? []].flat(), ...(isTurnedFirst ? turns : []), ...proppedScenes(model, plan, step, solids)].map(capped);
-  const before = [...(isTurnedFirst ? [] : turns), ...[freedScene(model, step, solids) ?? []].flat().map((scene) => numberedAfter(turns, scene))].map(capped);
+  const before = (isTurnedFirst ? [] : turns).map(capped);
+  const freed = freedScenes(model, step, solids).map((scene, index) => capped(numberedAfter(turns, index, scene)));
   const closeUp = closeUpScene(model, step, solids);
   const papers = FORMATS[format];
   const own = { ...papers[paper], height: onBlocks.length === 0 ? papers[paper].height : Math.min(papers[paper].height, papers.underBlocks), most: papers.most };
   if (closeUp !== null && before.length === 0) return [composeBeside(onBlocks, told, capped(closeUp), own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
   const entered = enteredJoints(model, step, rolled, solids);
   return [
-    composeAfter(onBlocks, before, told, own, draw),
+    ...(freed.length === 0
+      ? [composeAfter(onBlocks, before, told, own, draw)]
+      : [composeRows(onBlocks, [before, freed], own, draw), composePicture(told, papers[paper], draw)]),
     ...(entered.length === 0 ? [] : [composeRow(entered, { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
     ...furtherPictures(givens, step, closeUp),
   ];
 }
 
-/** A scene with the next number, where those before it are numbered. */
-function numberedAfter(scenes: readonly Scene[], scene: Scene): Scene {
-  const last = scenes.at(-1)?.number;
-  return last === undefined ? scene : { ...scene, number: last + 1 };
-}
+/** A scene of a series with its number, counted on from scenes before them where those are numbered. */
+const numberedAfter = (scenes: readonly Scene[], index: number, scene: Scene): Scene => ({ ...scene, number: (scenes.at(-1)?.number ?? 0) + index + 1 });
 
 /** Where the worker walks for a step: behind the work for what is hidden from before it, and before it again. */
 function walkTo(model: Model, { steps }: Plan, step: Step): Walk | null {

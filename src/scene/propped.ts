@@ -1,4 +1,4 @@
-import { lengthOf, plus, times, unit, type Model, type Solids, type Vec3 } from '../model/index.ts';
+import { dot, lengthOf, plus, times, unit, type Model, type Solids, type Vec3 } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
 import { boxOfBlock } from './kit/blocks.ts';
 import { turnedBy } from './kit/directions.ts';
@@ -30,24 +30,39 @@ export function proppedScenes(model: Model, plan: Plan, step: Step, solids: Soli
   ];
 }
 
-/** In a step: the first of what is pushed over propped bars has come to the blocks that are in its way, and these leave; null where there are none. */
-export function freedScene(model: Model, step: Step, solids: Solids): Scene | null {
+/**
+ * In a step: the first of what is pushed over propped bars has come to the blocks that are in its way, and these leave; then the
+ * second at the same place, where the first carries the bars and no blocks are. None where no blocks are in the way.
+ */
+export function freedScenes(model: Model, step: Step, solids: Solids): readonly Scene[] {
   const hand = stageHand(model, step, solids);
   const blocks = namedBlocks(hand, step);
   const early = blocks.filter(({ leavesEarly }) => leavesEarly);
   const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide');
-  const [first] = slides.toSorted((a, b) => lengthOf(b.by) - lengthOf(a.by));
-  if (first === undefined || early.length === 0) return null;
+  const [first, second] = slides.toSorted((a, b) => lengthOf(b.by) - lengthOf(a.by));
+  if (first === undefined || early.length === 0) return [];
   const way = unit(turnedBy(step.standing.pose, first.by));
-  const work = boxRound(first.parts.map((id) => hand.body(id, 'new')));
   const stop = Math.min(...early.map((block) => -reachOf(boxOfBlock(block), times(way, -1)))) - TOUCH;
-  const back = times(way, stop - reachOf(work, way));
   const fresh = step.newParts.flatMap(({ ids }) => ids);
-  const bodies = [
-    ...step.props.flat().map((id) => hand.body(id, fresh.includes(id) ? 'new' : 'present')), ...first.parts.map((id) => hand.body(id, 'new', back)),
+  const stays = [
+    ...step.props.flat().map((id) => hand.body(id, fresh.includes(id) ? 'new' : 'present')),
     ...blocks.filter(({ leavesEarly }) => !leavesEarly).map((block) => blockBody(hand, block, 'present')),
   ];
-  return leavingScene(`freed:${step.number}`, hand, bodies, early);
+  const atBlocks = ({ parts }: Slide): readonly SceneBody[] => {
+    const back = times(way, stop - reachOf(boxRound(parts.map((id) => hand.body(id, 'new'))), way));
+    return parts.map((id) => hand.body(id, 'new', back));
+  };
+  const freed = leavingScene(`freed:${step.number}`, hand, [...stays, ...atBlocks(first)], early);
+  return second === undefined ? [freed] : [freed, followingScene(`following:${step.number}`, [...stays, ...first.parts.map((id) => hand.body(id, 'present'))], atBlocks(second), way)];
+}
+
+/** What comes after the first, with the arrow of its way. */
+function followingScene(id: string, bodies: readonly SceneBody[], coming: readonly SceneBody[], way: Vec3): Scene {
+  const { min, max } = boxRound(coming);
+  const extent = extentOf([...bodies, ...coming]);
+  const middle: Vec3 = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2];
+  const begins = plus(middle, times(way, reachOf({ min, max }, way) - dot(middle, way) + WHITE));
+  return { id, view: STANDARD_VIEW, bodies: [...bodies, ...coming], marks: [{ mark: 'arrow', path: [begins, plus(begins, times(way, ARROW * extent))] }] };
 }
 
 /** Before a step: the whole work as the step before has left it, and what that had propped it on its way out; null where that stood on no blocks, or stands on them still. */

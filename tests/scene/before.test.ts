@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lineDrawing } from '../../src/draw/index.ts';
 import { planItem, type Step } from '../../src/plan/index.ts';
-import { blocksFetched, freedScene, proppedScenes, sleeveEnds, stepScene, unproppedScene, wayUpScenes } from '../../src/scene/index.ts';
+import { blocksFetched, freedScenes, proppedScenes, sleeveEnds, stepScene, unproppedScene, wayUpScenes } from '../../src/scene/index.ts';
 import type { Scene } from '../../src/scene/index.ts';
 import { blocksOf, boxOfBlock } from '../../src/scene/kit/blocks.ts';
 import { boxRound } from '../../src/scene/kit/extent.ts';
@@ -86,11 +86,15 @@ describe('posts on blocks', () => {
     expect(blocksFetched(model, plan, step, solids)).toEqual([{ high: model.kit.tube.outsideDiameter, most: null, count: 4 }]);
     expect(blocksFetched(model, plan, next, solids)).toEqual([]);
     expect(unproppedScene(model, plan, step, solids)).toBeNull();
-    for (const left of [freedScene(model, step, solids), unproppedScene(model, plan, next, solids)]) {
+    const [freed, following] = freedScenes(model, step, solids);
+    for (const left of [freed, unproppedScene(model, plan, next, solids)]) {
       expect(left?.bodies.filter(({ kind, look }) => kind === 'tool' && look !== 'present')).toHaveLength(2);
       expect(left?.marks.filter(({ mark }) => mark === 'arrow')).toHaveLength(2);
       expect(left?.marks.flatMap((mark) => (mark.mark === 'label' ? [mark.told] : []))).toEqual([{ as: 'times', value: 2 }]);
     }
+    // The next one comes to bars that stand on the first, without blocks there.
+    expect(following?.bodies.filter(({ kind }) => kind === 'tool')).toHaveLength(2);
+    expect(following?.bodies.filter(({ look }) => look === 'new').map(({ partId }) => partId)).not.toEqual(freed?.bodies.filter(({ look, kind }) => look === 'new' && kind !== 'tool').map(({ partId }) => partId));
     // The one behind the decks is seen through them.
     expect(unproppedScene(model, plan, next, solids)?.bodies.flatMap(({ kind, look }) => (kind === 'tool' ? [look] : [])).sort()).toEqual(['new', 'pale']);
     // The whole work stays.
@@ -128,7 +132,7 @@ describe.each(everySize)('blocks of the $name', ({ item, size }) => {
       const fetched = blocksFetched(own, made, step, solids).reduce((sum, { count }) => sum + count, 0);
       const left = leaving(unproppedScene(own, made, step, solids));
       if (left > 0) expect([step.key, left]).toEqual([step.key, there]);
-      const freed = leaving(freedScene(own, step, solids));
+      const freed = leaving(freedScenes(own, step, solids)[0] ?? null);
       there = left > 0 ? fetched : Math.max(there, fetched);
       expect([step.key, blocks(stepScene(own, step, solids))]).toEqual([step.key, step.props.length === 0 ? 0 : there - freed]);
       const [coming, level] = proppedScenes(own, made, step, solids);

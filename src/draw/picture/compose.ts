@@ -66,6 +66,13 @@ export function composeAfter(first: readonly Scene[], smalls: readonly Scene[], 
   return pictureFrom(underRows(rows, afterSmalls(smalls, scene, left, first.length === 0, lineDrawing), lineDrawing));
 }
 
+/** Rows of scenes that come before a picture of its own: each scene of the first with the room that it has over one, the others side by side, the last the highest. As `composePicture`. */
+export function composeRows(first: readonly Scene[], others: readonly (readonly Scene[])[], { width }: Paper, lineDrawing: LineDrawer): DrawnPicture {
+  const filled = others.filter((row) => row.length > 0);
+  const rows = [...rowsOf(first, width, lineDrawing), ...filled.slice(0, -1).map((scenes): SceneRow => ({ scenes, room: SMALL }))];
+  return pictureFrom(underRows(rows, rowSheet(filled.at(-1) ?? [], { width, height: FIRST.height }, lineDrawing), lineDrawing));
+}
+
 /** Paper of a scene, and how high it may be with all that stands over it, mm. */
 export interface PaperUnder extends Paper {
   readonly most: number;
@@ -190,12 +197,16 @@ function numbered(scene: Scene, { width, height }: Paper, lineDrawing: LineDrawe
 }
 
 /** Scenes side by side, each with its number. As `composePicture`. */
-export function composeRow(scenes: readonly Scene[], paper: Paper, lineDrawing: LineDrawer): DrawnPicture {
+export const composeRow = (scenes: readonly Scene[], paper: Paper, lineDrawing: LineDrawer): DrawnPicture => pictureFrom(rowSheet(scenes, paper, lineDrawing));
+
+function rowSheet(scenes: readonly Scene[], paper: Paper, lineDrawing: LineDrawer): Sheet {
   const width = (paper.width - SMALL_GAP * (scenes.length - 1)) / scenes.length;
   const placed = scenes.map((scene, index) => ({ at: [index * (width + SMALL_GAP), 0] as const, drawn: numbered(scene, { width, height: paper.height }, lineDrawing) }));
   return {
-    ...toPicture(paper, [paperGround(paper), ...placed.map(({ at, drawn }): Mark => ({ mark: 'placed', at, marks: drawn.marks }))]),
-    labels: placed.flatMap(({ at, drawn }) => drawn.labels.map((box) => roundBox(movedBox(box, at)))),
+    paper,
+    marks: [paperGround(paper), ...placed.map(({ at, drawn }): Mark => ({ mark: 'placed', at, marks: drawn.marks }))],
+    labels: placed.flatMap(({ at, drawn }) => drawn.labels.map((box) => movedBox(box, at))),
+    scale: Math.min(...placed.map(({ drawn }) => drawn.scale)),
     newPartShares: {},
   };
 }
