@@ -4,60 +4,80 @@ import { area, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
-import type { DrawnPicture } from '../types.ts';
+import type { Box, DrawnPicture } from '../types.ts';
 import { numbered, onwards } from './trial.ts';
 import { cutOutMarks, wasteMarks, type CutOut } from './waste.ts';
 
-/** Height of the picture, and the middle of the bent pieces in it, mm of paper. */
-const HIGH = 27;
-const MIDDLE = 13;
+/** Height of the picture, mm of paper. */
+const HIGH = 33;
 /** A panel's section, enlarged: its thickness and that of a skin, half the length of an off-cut, mm of paper. */
 const DEEP = 9;
 const SKIN = 1.5;
 const HALF = 12;
 /** How far the tried off-cut is bent, rad. */
 const BENT = 0.6;
-/** Of either outcome, mm of paper from its left: the bent piece, the verdict, the way on, what is taken next and the numbers of what is done with it. */
-const PLACES = { bent: 20.5, verdict: 40.5, way: 44.5, next: 52.5, numbers: 70.4 } as const;
-const NEXT = { width: 14, height: 11 } as const;
+/** Of an outcome, mm of paper from its left and top: the tried piece, the verdict; under them the way on, what is taken next and the numbers of what is done with it. */
+const PLACES = { tried: [24, 11], verdict: [44, 11], way: [5, 26], next: [15, 20.5], numbers: 31, apart: 8 } as const;
+const NEXT = { width: 11, height: 11 } as const;
 const VERDICT = 1.4;
 
-/** Numbers of the pictures that this one belongs to: its own, and that of the first of the two that are done once more. */
+/** Numbers of the pictures that this one belongs to: its own; the one in which the blade gets its stop; and the two that are done once more, held and pulled. */
 export interface Numbers {
   readonly own: number;
-  readonly again: number;
+  readonly stop: number;
+  readonly held: number;
+  readonly pulled: number;
 }
 
-/** What was cut on waste is bent: with its outer skin whole, then the panel; with the skin cut through, other waste; by the same steps. */
+/** How the piece that was tried turns out: its outer skin whole, so that it bends; not cut down to that skin, so that it does not; cut through. */
+type Outcome = 'bends' | 'stiff' | 'through';
+
+/**
+ * What was cut on waste is bent. With its outer skin whole: then the panel, by the same steps. Too stiff to bend: pulled once more.
+ * With the skin cut through: the blade's stop once more, then other waste.
+ */
 export const practicePicture = (panel: CutOut, numbers: Numbers, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, practiceMarks(panel, numbers, width));
 
 /** The marks of the picture, for the tests. */
-export function practiceMarks(panel: CutOut, { own, again }: Numbers, width: number): readonly Mark[] {
-  const [well, badly] = [0, width / 2];
-  const next = (from: number) => ({ x: from + PLACES.next, y: MIDDLE - NEXT.height / 2, ...NEXT });
-  const outcome = (from: number, isThrough: boolean): readonly Mark[] => [
-    ...bentPiece([from + PLACES.bent, MIDDLE], isThrough), ...(isThrough ? crossed : ticked)([from + PLACES.verdict, MIDDLE], VERDICT), ...onwards([from + PLACES.way, MIDDLE]),
-    ...numbered([[from + PLACES.numbers, MIDDLE - 4], [from + PLACES.numbers, MIDDLE + 4]], again),
-  ];
+export function practiceMarks(panel: CutOut, { own, stop, held, pulled }: Numbers, width: number): readonly Mark[] {
+  const column = width / 3;
+  const outcome = (place: number, how: Outcome, next: (box: Box) => readonly Mark[], then: readonly number[]): readonly Mark[] => {
+    const at = ([x, y]: Vec2): Vec2 => [place * column + x, y];
+    const [left, top] = at(PLACES.next);
+    return [
+      ...(place === 0 ? [] : [line(pens.edge, at([0, 1]), at([0, HIGH - 1]))]),
+      ...triedPiece(at(PLACES.tried), how), ...(how === 'bends' ? ticked : crossed)(at(PLACES.verdict), VERDICT),
+      ...onwards(at(PLACES.way)), ...next({ x: left, y: top, ...NEXT }),
+      ...then.flatMap((number, index) => numbered([at([PLACES.numbers + index * PLACES.apart, PLACES.way[1]])], number)),
+    ];
+  };
   return [
-    ...numbered([[4.5, 4.6]], own), ...outcome(well, false), ...cutOutMarks(panel, next(well), false),
-    line(pens.edge, [badly, 1], [badly, HIGH - 1]), ...outcome(badly - 1, true), ...wasteMarks(cornersOf(next(badly - 1))),
+    ...numbered([[4.5, 4.6]], own),
+    ...outcome(0, 'bends', (box) => cutOutMarks(panel, box, false), [held, pulled]),
+    ...outcome(1, 'stiff', ({ x, y }) => triedPiece([x + 5, y + 5.5], 'stiff', 0.55), [pulled]),
+    ...outcome(2, 'through', (box) => wasteMarks(cornersOf(box)), [stop, held, pulled]),
   ];
 }
 
-/** An off-cut cut down to its outer skin, which lies below, and bent up; or cut through. */
-function bentPiece([x, y]: Vec2, isThrough: boolean): readonly Mark[] {
+/** Share of the core that is left where a blade did not go deep enough. */
+const LEFT = 0.45;
+
+/** An off-cut with its outer skin below, drawn larger by so much: cut down to that skin and bent up; not so deep, and straight; or cut through. */
+function triedPiece([x, y]: Vec2, how: Outcome, by = 1): readonly Mark[] {
+  const bent = how === 'stiff' ? 0 : BENT;
+  const gap = how === 'through' ? 1.6 : 0;
   return ([-1, 1] as const).flatMap((side) => {
-    const gap = isThrough ? 1.6 : 0;
     const turned = (along: number, up: number): Vec2 => {
       const [a, u] = [along + gap, up];
-      return [x + side * (a * Math.cos(BENT / 2) + u * Math.sin(BENT / 2)), y + DEEP / 2 + a * Math.sin(BENT / 2) - u * Math.cos(BENT / 2)];
+      return [x + by * side * (a * Math.cos(bent / 2) + u * Math.sin(bent / 2)), y + by * (DEEP / 2 + a * Math.sin(bent / 2) - u * Math.cos(bent / 2))];
     };
     const strip = (low: number, high: number, from: number): readonly Vec2[] => [turned(from, low), turned(HALF, low), turned(HALF, high), turned(from, high)];
     const cut = 0.5;
+    const [core, bottom] = [DEEP - 2 * SKIN, how === 'stiff' ? SKIN + LEFT * (DEEP - 2 * SKIN) : SKIN];
     return [
-      area('core', strip(SKIN, DEEP - SKIN, cut)), ...[strip(0, SKIN, 0), strip(DEEP - SKIN, DEEP, cut)].flatMap((ring) => [area('panel', ring), outline(pens.cut, ring)]),
-      line(pens.cut, turned(cut, SKIN), turned(cut, DEEP)),
+      area('core', strip(SKIN, DEEP - SKIN, how === 'stiff' ? 0 : cut)), ...[strip(0, SKIN, 0), strip(DEEP - SKIN, DEEP, cut)].flatMap((ring) => [area('panel', ring), outline(pens.cut, ring)]),
+      ...(how === 'stiff' ? [area('white', strip(bottom, SKIN + core, 0).map((point, index) => (index === 1 || index === 2 ? turned(cut, index === 1 ? bottom : SKIN + core) : point)))] : []),
+      line(pens.cut, turned(cut, bottom), turned(cut, DEEP)),
     ];
   });
 }

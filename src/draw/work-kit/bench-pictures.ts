@@ -45,7 +45,7 @@ export const halfCutTried: DrawnFlat = (givens, step) => {
   const [depth, from] = [halfCutDepth(panel), cutOutAt(givens, step)];
   return [
     stopPicture({ tool: 'knife', depth, from }, bench), guidePicture({ pads: panel.thickness, number: 4 }, bench),
-    pullPicture({ depth, thickness: panel.thickness, skin: panel.skin }, 5, bench), practicePicture(from, { own: 6, again: 4 }, bench),
+    pullPicture({ depth, thickness: panel.thickness, skin: panel.skin }, 5, bench), practicePicture(from, { own: 6, stop: 2, held: 4, pulled: 5 }, bench),
   ];
 };
 

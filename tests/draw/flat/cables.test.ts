@@ -3,7 +3,7 @@ import { cableCutMarks, cableCutPicture } from '../../../src/draw/flat/cable/cut
 import { FRAMES } from '../../../src/draw/flat/cable/frames.ts';
 import { endBefore, endBehind, endUnder, HITCHES, hitchCords, hitchesTight, roundOne, secondHitch } from '../../../src/draw/flat/cable/hitches.ts';
 import { loopMarks, loopReminder, loopReminderMarks, loopSeries, tyingMarks, tyingReminder, tyingReminderMarks, tyingSeries } from '../../../src/draw/flat/cable/knot-series.ts';
-import { roundStud } from '../../../src/draw/flat/cable/round-peg.ts';
+import { laidBack } from '../../../src/draw/flat/cable/knots.ts';
 import { wholeCordMarks, wholeCordPicture } from '../../../src/draw/flat/cable/whole-cord.ts';
 import { crossingsOf, woven } from '../../../src/draw/flat/cable/woven.ts';
 import { doubled, stands } from '../../../src/draw/flat/cable/rope.ts';
@@ -51,7 +51,7 @@ describe('the pictures of cables', () => {
       const tying = tyingSeries(each, paper);
       const inside = String(loop.inside);
       expect(loops.map(texts)).toEqual([['4', String(loop.doubled), '5', '6'], ['7', '8', inside, String(loop.tail)]]);
-      expect(tying.map(texts)).toEqual([['11', '12', '13'], ['14', inside, '15', '16'], ['17', '18'], ['19'], ['20', '17', '19', '21'], ['22', most, '1 L', '1 kg', `×${each.count}`, String(FRAMES.around)]]);
+      expect(tying.map(texts)).toEqual([['11', String(each.loop.doubled), '12', '13'], ['14', inside, '15', '16'], ['17', '18'], ['19'], ['20', '17', '19', '21'], ['22', most, '1 L', '1 kg', `×${each.count}`, String(FRAMES.around)]]);
       for (const [index, picture] of loops.entries()) isClean(picture, loopMarks(each, paper.width)[index]?.marks ?? []);
       for (const [index, picture] of tying.entries()) isClean(picture, tyingMarks(each, paper.width)[index]?.marks ?? []);
       const orders = [cableCutMarks(each, paper.width), ...loopMarks(each, paper.width).map(({ marks }) => marks), wholeCordMarks(each, paper.width), ...tyingMarks(each, paper.width).map(({ marks }) => marks)]
@@ -94,7 +94,7 @@ describe('the pictures of cables', () => {
     expect(turned(angle(end, pulled[0]), angle(before, end))).toBeLessThan(0.3);
     expect(Math.hypot(pulled[0][0] - end[0], pulled[0][1] - end[1])).toBeLessThan(5);
     const wide = (of: typeof frame): number => Math.max(...linesOf(of([0, 0])).filter(({ pen }) => pen.colour === 'fresh').map(({ pen }) => pen.width));
-    expect(wide(frame) / wide(roundStud)).toBeGreaterThan(1.8);
+    expect(wide(frame) / wide(laidBack(100))).toBeGreaterThan(1.8);
   });
 
   // A diagram whose crossings alternate, and that has none to spare, cannot be laid down with fewer: Kauffman, Murasugi and Thistlethwaite 1987 (M). A turn that does not alternate comes off by itself.

@@ -46,8 +46,8 @@ const againBelow: Frame = ([x, y]) => [...secondHitch([x, y]), ...numbers([FRAME
 
 /** The second loop at its mark; the end round the lower peg, up through that loop, made fast and looked at. */
 const tyingRows = ({ loop, test, count }: CableCut): readonly Row[] => [
-  { first: FRAMES.second, height: 52, frames: [{ frame: foldedAtMark }, { frame: secondBegun }, { frame: secondLoose }] },
-  { first: FRAMES.second + 3, height: 72, frames: [{ frame: secondTight(loop), wide: 1.25 }, { frame: roundStud, wide: 0.8 }, { frame: drawnTight }, { frame: besideLoop, isWrong: true, wide: 1.05 }] },
+  { first: FRAMES.second, height: 52, frames: [{ frame: foldedAtMark(loop.doubled) }, { frame: secondBegun }, { frame: secondLoose }] },
+  { first: FRAMES.second + 3, height: 72, frames: [{ frame: secondTight(loop), wide: 1.25 }, { frame: roundStud, wide: 0.925, numberAt: 4 }, { frame: drawnTight }, { frame: besideLoop, isWrong: true, wide: 0.95 }] },
   { first: FRAMES.hitch, height: 80, frames: [{ frame: endBehind }, { frame: endBefore }] },
   { first: FRAMES.hitched, height: 80, frames: [{ frame: endUnder }, { frame: roundOne, isWrong: true }] },
   { first: FRAMES.hitched + 1, height: 80, frames: [{ frame: againBelow }, { frame: hitchesTight }] },

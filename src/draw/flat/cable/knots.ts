@@ -160,11 +160,15 @@ const beginsTwice = (at: Vec2): readonly Mark[] => {
   return [...fromPeg(p(UP)[0] ?? at, ...beside(p([-20.6, 2.6], [x - 2.4, y - 0.8], [x + OVERLAP, y]), -1)), ...freeEnd(at)];
 };
 
-/** The cord folded at its mark: the mark is the tip, one cord comes from the upper peg, the other is the free end. */
-export const foldedAtMark: Frame = (at) => {
+/** The cord folded at its mark, as long as the end was laid back, mm: the mark is the tip, one cord comes from the upper peg, the other is the free end. */
+export const foldedAtMark = (far: number): Frame => (at) => {
   const p = about(at);
   const [x, y] = FINISHED[0] ?? [0, 0];
-  return [...beginsTwice(at), ...drawnStrand(doubled(moves(...p([x, y], [14, y])))), ...bight(p([14, y])[0] ?? at, [1, 0]), markAt(...p([13.6, y], [18.6, y]) as [Vec2, Vec2])];
+  const [[left, middle], [tip]] = p([x, y], [15.4, y]) as [Vec2, Vec2];
+  return [
+    ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [left, tip], line: middle - 9, feature: [middle - 3, middle - 3], cap }),
+    ...beginsTwice(at), ...drawnStrand(doubled(moves(...p([x, y], [14, y])))), ...bight(p([14, y])[0] ?? at, [1, 0]), markAt(...p([13.6, y], [18.6, y]) as [Vec2, Vec2]),
+  ];
 };
 
 /** The double laid in a round over itself, as at the cord's end. */
