@@ -3,6 +3,7 @@ import { CheckPictures } from './check-pictures.tsx';
 import { signForWhom } from './for-whom.ts';
 import { GlyphMark } from './glyph-mark.tsx';
 import { LoadSign } from './load-figures.tsx';
+import { useCautions } from './safe-load.tsx';
 import type { BookletInput } from './types.ts';
 
 interface CarriesProps {
@@ -11,7 +12,7 @@ interface CarriesProps {
   readonly height: number;
 }
 
-/** What the item may carry, and for whom it is and for whom not, as signs: the page on safe use says it in words. */
+/** What the item may carry, for whom it is and for whom not, and that it is no seat where a top could be taken for one, as signs: the page on safe use says it in words. */
 export function Carries({ input, height }: CarriesProps): ReactNode {
   const { glyphs, words, report: { advice: { people } } } = input;
   const sign = signForWhom(people);
@@ -21,6 +22,7 @@ export function Carries({ input, height }: CarriesProps): ReactNode {
       {sign === null
         ? <CheckPictures input={input} check={{ kind: 'pair', name: 'bed-child' }} height={height} />
         : <GlyphMark glyph={glyphs.plain(sign)} label={words.t(`booklet.${sign}`)} height={height} />}
+      {useCautions(input).cautions.includes('sitting') && <GlyphMark glyph={glyphs.caution('sitting')} label={words.t('cautions.sitting.says')} height={height} />}
     </div>
   );
 }

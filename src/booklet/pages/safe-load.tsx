@@ -26,8 +26,8 @@ interface UseCautions {
 
 /** A seat is there to be sat on, and a child's bed for a child: their cautions say what is not to be done there. */
 const cautionsOf: Readonly<Record<Use, UseCautions>> = {
-  storage: { cautions: ['climbing', 'children'], sentences: {} },
-  table: { cautions: ['climbing', 'children'], sentences: {} },
+  storage: { cautions: ['climbing', 'sitting', 'children'], sentences: {} },
+  table: { cautions: ['climbing', 'sitting', 'children'], sentences: {} },
   seat: { cautions: ['climbing'], sentences: { climbing: 'seat' } },
   bed: { cautions: ['climbing', 'children'], sentences: { climbing: 'bed', children: 'bed' } },
 };

@@ -55,7 +55,7 @@ describe('the registry', () => {
 
   it('lists every name once', () => {
     // 22 tools, 35 kinds of work, 9 signs, the others, and two pictures for each of 22 pairs.
-    expect(pictogramNames).toHaveLength(22 + 35 + 9 + others.length + 2 * 22);
+    expect(pictogramNames).toHaveLength(22 + 35 + 10 + others.length + 2 * 22);
     expect(new Set(pictogramNames).size).toBe(pictogramNames.length);
   });
 
@@ -106,8 +106,8 @@ describe('at 8 mm', () => {
   it('no two square pictures look alike', () => {
     const squares = pictogramNames.filter((name) => pictogram(name).width === 48).map((name) => [name, inked(name)] as const);
     const alike = squares.flatMap(([one, a], i) => squares.slice(i + 1).filter(([, b]) => difference(a, b) < 0.35).map(([other]) => `${one} ${other}`));
-    // The mandatory signs share their disc, the warnings their triangle: they are told apart by the symbol, above.
-    expect(alike.filter((pair) => !/^([MW])\d{3} \1\d{3}$/.test(pair))).toEqual([]);
+    // The mandatory signs share their disc, the warnings their triangle, the prohibitions their ring and bar: they are told apart by the symbol, above.
+    expect(alike.filter((pair) => !/^([MPW])\d{3} \1\d{3}$/.test(pair))).toEqual([]);
   });
 
   it('right and wrong differ in at least a tenth of their ink', () => {

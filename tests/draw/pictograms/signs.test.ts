@@ -8,7 +8,7 @@ import { paint, shapesOf } from './painter.ts';
 const kinds = {
   warning: ['W022', 'W024'],
   mandatory: ['M002', 'M004', 'M009', 'M016', 'M055', 'M071'],
-  prohibition: ['P009'],
+  prohibition: ['P009', 'P018'],
 } as const satisfies Record<string, readonly SignName[]>;
 
 const share = (name: SignName, colour: string): number => {
@@ -40,7 +40,7 @@ describe('safety signs', () => {
     // ISO 7010 meanings (R, CHECKS "Drawings and signs").
     const expected: Record<Caution, SignName> = {
       sharp: 'W022', dust: 'M016', eyes: 'M004', gloves: 'M009', crush: 'W024',
-      children: 'M055', climbing: 'P009', tipping: 'M071', manual: 'M002',
+      children: 'M055', climbing: 'P009', sitting: 'P018', tipping: 'M071', manual: 'M002',
     };
     expect(signOfCaution).toEqual(expected);
     for (const [caution, name] of Object.entries(expected)) expect(signFor(caution as Caution)).toEqual(pictogram(name));

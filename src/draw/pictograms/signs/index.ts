@@ -1,7 +1,7 @@
 import type { Caution } from '../../../plan/index.ts';
 import type { Ink } from '../ink.ts';
 import { antiTip, eyeProtection, keepFromChildren, mask, protectiveGloves, referToManual } from './mandatory.ts';
-import { noClimbing } from './prohibitions.ts';
+import { noClimbing, noSitting } from './prohibitions.ts';
 import { crushedHands, sharpElement } from './warnings.ts';
 
 export { safetyColours, signGrounds } from './shapes.ts';
@@ -15,6 +15,7 @@ export const signPictures = {
   M055: keepFromChildren,
   M071: antiTip,
   P009: noClimbing,
+  P018: noSitting,
   W022: sharpElement,
   W024: crushedHands,
 } as const satisfies Readonly<Record<string, Ink>>;
@@ -29,6 +30,7 @@ export const signOfCaution: Readonly<Record<Caution, SignName>> = {
   crush: 'W024',
   children: 'M055',
   climbing: 'P009',
+  sitting: 'P018',
   tipping: 'M071',
   manual: 'M002',
 };
