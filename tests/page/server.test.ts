@@ -7,6 +7,7 @@ import { saveValues } from '../../src/page/server/save.ts';
 import type { Workshop } from '../../src/page/index.ts';
 import { withSizeValues } from '../../src/read/index.ts';
 import { files } from '../support/items.ts';
+import { SLOWEST } from '../support/waiting.ts';
 import { ask, servePage, type ServedPage } from './shop.ts';
 
 const RACK = 'steps/rack/item.yaml';
@@ -105,7 +106,13 @@ describe('the page\'s server', () => {
     expect((await ask(page.url, '/make', own, '{"what":"booklets","items":[{"item":"../x","sizes":["low"]}],"langs":["en"],"editions":["words"],"papers":["a4"],"stitched":false,"despiteFindings":false}')).status).toBe(400);
     const booklets = { what: 'booklets', items: [{ item: 'rack', sizes: ['low'] }], langs: ['en'], editions: ['words'], papers: ['a4'], stitched: false, despiteFindings: false };
     const pack = { what: 'pack', pieces: [{ item: 'rack', size: 'low', count: 2 }], learners: 4, langs: ['en'], start: '08:30', papers: ['a4'] };
-    for (const wrong of [{ ...booklets, langs: [] }, { ...pack, learners: 0 }, { ...pack, start: '--out' }, { ...pack, pieces: [] }, { ...pack, langs: [] }, { ...pack, langs: ['--out'] }, { ...pack, pieces: [{ item: 'rack', size: 'low', count: 1.5 }] }]) {
+    const [option, named] = ['--out', { item: 'rack', sizes: ['low'] }];
+    // What begins with a dash would be an option of the command that makes.
+    const asOptions = [
+      ...[[option], ['en', option, 'elsewhere'], [`en+${option}`], ['-x']].map((langs) => ({ ...booklets, langs })), { ...booklets, editions: [option] }, { ...booklets, papers: [option] },
+      { ...booklets, items: [{ ...named, item: option }] }, { ...booklets, items: [{ ...named, sizes: ['low', option] }] }, { ...pack, papers: [option] }, { ...pack, pieces: [{ item: 'rack', size: option, count: 2 }] }, { ...pack, pieces: [{ item: option, size: 'low', count: 2 }] },
+    ];
+    for (const wrong of [...asOptions, { ...booklets, langs: [] }, { ...pack, learners: 0 }, { ...pack, start: '--out' }, { ...pack, pieces: [] }, { ...pack, langs: [] }, { ...pack, langs: ['--out'] }, { ...pack, pieces: [{ item: 'rack', size: 'low', count: 1.5 }] }]) {
       expect((await ask(page.url, '/make', own, JSON.stringify(wrong))).status, JSON.stringify(wrong)).toBe(400);
     }
     expect((await ask(page.url, '/save', own, 'no json')).status).toBe(400);
@@ -116,7 +123,7 @@ describe('the page\'s server', () => {
     for (const [option, told] of [['--host=0.0.0.0', 'look at the items; with --allow-changes also change them'], ['--allow-changes', 'can now change items and make booklets']] as const) {
       const shared = await servePage(['--host', '0.0.0.0', option]);
       try {
-        await expect.poll(() => shared.told()).toContain(told);
+        await expect.poll(() => shared.told(), { timeout: SLOWEST }).toContain(told);
         expect(shared.url).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/\?key=[\w-]{32}$/);
         expect(shared.told()).not.toContain(new URL(shared.url).searchParams.get('key'));
         expect((await ask(shared.url, '/texts')).status).toBe(403);

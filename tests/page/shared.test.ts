@@ -11,6 +11,7 @@ import { LIMITS } from '../../src/page/server/limits.ts';
 import { newKey } from '../../src/page/server/key.ts';
 import type { MakeNews } from '../../src/page/types.ts';
 import { files } from '../support/items.ts';
+import { SLOWEST } from '../support/waiting.ts';
 import { ask } from './shop.ts';
 
 const RACK = 'steps/rack/item.yaml';
@@ -178,7 +179,7 @@ describe('what one who asks may take', () => {
       const { status, end } = await streamOf(changed);
       end();
       return status;
-    }).toBe(200);
+    }, { timeout: SLOWEST }).toBe(200);
     await ask(changed.url, '/stop', changed.known, '{}');
   });
 });

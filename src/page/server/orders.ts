@@ -3,6 +3,7 @@ import { EDITIONS } from '../../booklet/index.ts';
 import { hasWords } from '../paper-groups.ts';
 import type { MakeOrder, SaveOrder } from '../types.ts';
 
+/** None begins with a dash: in the call of the command it would be an option. */
 const name = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N}_-]*$/u).max(60);
 
 const saveOrder = z.strictObject({
@@ -16,7 +17,7 @@ const bookletOrder = z.strictObject({
   what: z.literal('booklets'),
   items: z.array(z.strictObject({ item: name, sizes: z.array(name).min(1).max(100) })).min(1).max(100),
   // One by one, or two or three side by side.
-  langs: z.array(z.string().regex(/^[a-zA-Z-]+(\+[a-zA-Z-]+){0,2}$/).max(60)).max(100),
+  langs: z.array(z.string().regex(/^[a-zA-Z]+(-[a-zA-Z]+)*(\+[a-zA-Z]+(-[a-zA-Z]+)*){0,2}$/).max(60)).max(100),
   editions: z.array(name).min(1).max(10),
   papers: z.array(name).min(1).max(10),
   stitched: z.boolean(),
