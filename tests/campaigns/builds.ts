@@ -5,7 +5,7 @@ import { existsSync, mkdirSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { processesUnder } from '../support/browsers.ts';
-import { newWorkshop, type Workshop } from '../cli/workshop.ts';
+import { complaintsIn, newWorkshop, type Workshop } from '../cli/workshop.ts';
 
 const program = fileURLToPath(new URL('../../src/cli/foldwright.mjs', import.meta.url));
 const ITEM = 'steps/stool/item.yaml';
@@ -16,7 +16,7 @@ const MAKE = ['make', 'stool', '--size', SIZE, '--lang', 'en', '--edition', 'wor
 export type State = 'old' | 'new';
 const REVISION: Readonly<Record<State, string>> = { old: 'revision: 101', new: 'revision: 102' };
 
-/** How a build ended. */
+/** How a build ended, and what it complained of. */
 export interface Ended {
   readonly code: number | null;
   readonly told: string;
@@ -65,7 +65,7 @@ export function newBuilds(kept: string | null = null): Builds {
 function going(child: ChildProcess): Going {
   let told = '';
   child.stderr?.on('data', (piece: Buffer) => { told += piece.toString('utf8'); });
-  return { child, ended: once(child, 'close').then(([code]) => ({ code: code as number | null, told })) };
+  return { child, ended: once(child, 'close').then(([code]) => ({ code: code as number | null, told: complaintsIn(told) })) };
 }
 
 function filesOf(folder: string): readonly (readonly [name: string, bytes: Buffer])[] {

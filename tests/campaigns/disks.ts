@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { newBuilds, type Builds, type Ended } from './builds.ts';
 
@@ -29,7 +29,7 @@ export function canMount(): boolean {
 
 interface Disk {
   readonly disk: string;
-  readonly of: 'outputs' | 'temporary';
+  readonly of: 'outputs' | 'temporary' | 'kept';
   readonly options: string;
   readonly then: 'read-only' | 'filled' | 'as it is';
 }
@@ -41,6 +41,13 @@ const DISKS: readonly Disk[] = [
   { disk: 'outputs, room for a part', of: 'outputs', options: 'size=700k', then: 'as it is' },
   { disk: 'temporary files, read-only', of: 'temporary', options: 'size=1m', then: 'read-only' },
   { disk: 'temporary files, no room', of: 'temporary', options: 'size=1m', then: 'filled' },
+];
+
+/** Disks for results that are kept: a build that cannot keep any succeeds all the same, and says nothing of it. */
+const KEPT: readonly Disk[] = [
+  { disk: 'kept results, read-only', of: 'kept', options: 'size=32m', then: 'read-only' },
+  { disk: 'kept results, no room', of: 'kept', options: 'size=1m', then: 'filled' },
+  { disk: 'kept results, room for a part', of: 'kept', options: 'size=300k', then: 'as it is' },
 ];
 
 /** Builds onto small disks, with the old outputs there where they fit; then onto one with room. */
@@ -56,8 +63,36 @@ export async function diskCampaign(_count = 0, _seed = 0, tell: (line: string) =
     }
     builds.put('new');
     await mustBuild(builds);
+    for (const disk of KEPT) {
+      disks.push(await keptOn(disk, builds.hashes()));
+      tell(JSON.stringify(disks.at(-1)));
+    }
     return { disks, faults: disks.flatMap(({ disk, faults }) => faults.map((fault) => `${disk}: ${fault}`)) };
   } finally {
+    builds.shop.close();
+  }
+}
+
+/** A build whose kept results go to a disk that will not take them; `known` is what comes of it elsewhere. */
+async function keptOn({ disk, options, then }: Disk, known: Readonly<Record<string, string>>): Promise<DiskFigures> {
+  const builds = newBuilds('kept');
+  const place = join(builds.shop.folder, 'kept');
+  mkdirSync(place);
+  mount(place, options);
+  try {
+    if (then === 'filled') fill(place);
+    if (then === 'read-only') execFileSync('mount', ['-o', 'remount,ro', place]);
+    builds.put('new');
+    const ended = await builds.start().ended;
+    const now = builds.hashes();
+    return { disk, ...ended, faults: [
+      ...(ended.code === 0 && ended.told === '' ? [] : [`ended with ${String(ended.code)}: ${ended.told}`]),
+      ...Object.keys(known).filter((name) => known[name] !== now[name]).map((name) => `${name} is another`),
+      ...readdirSync(place, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.unfinished')).map((name) => `${name} is left`),
+      ...builds.leftovers().map((name) => `${name} is left`),
+    ] };
+  } finally {
+    unmount(place);
     builds.shop.close();
   }
 }

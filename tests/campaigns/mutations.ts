@@ -1,5 +1,6 @@
 import { FaultError, type Fault } from '../../src/read/index.ts';
 import { damaged } from './damage.ts';
+import { oddNumber } from './figures.ts';
 import { oneOf, randomOf } from './random.ts';
 import { subjects, type Subject, type Thorough } from './subjects.ts';
 
@@ -80,17 +81,3 @@ const place = (error: Error): string => /\(?(?:file:\/\/)?\S*\/(src\/[^\s)]+)/.e
 
 const isPlain = ({ position: { line, column }, found, remedy }: Fault): boolean =>
   line >= 1 && column >= 1 && found !== '' && remedy !== '' && !/[\n\r]/.test(`${found}${remedy}`);
-
-/** The first number in plain data that is not finite, with its place; null when all are. */
-function oddNumber(data: unknown, at: string): string | null {
-  const left: [at: string, data: unknown][] = [[at, data]];
-  const seen = new Set<unknown>();
-  for (let next = left.pop(); next !== undefined; next = left.pop()) {
-    const [where, value] = next;
-    if (typeof value === 'number' && !Number.isFinite(value)) return `${where} = ${value}`;
-    if (typeof value !== 'object' || value === null || seen.has(value)) continue;
-    seen.add(value);
-    for (const [name, inner] of Object.entries(value)) left.push([`${where}.${name}`, inner]);
-  }
-  return null;
-}

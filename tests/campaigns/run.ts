@@ -2,11 +2,13 @@ import { cacheCampaign } from './cache.ts';
 import { diskCampaign } from './disks.ts';
 import { killCampaign } from './kills.ts';
 import { mutationCampaign } from './mutations.ts';
+import { workCampaign } from './works.ts';
 
 // npm run campaign -- <name> [count] [seed]: tells the figures and what was found; ends with 1 when something was.
 const campaigns: Readonly<Record<string, (count: number, seed: number, tell: (line: string) => void) => Promise<{ readonly faults: readonly string[] }>>> = {
   kills: killCampaign,
   mutations: mutationCampaign,
+  works: workCampaign,
   disks: diskCampaign,
   cache: cacheCampaign,
 };

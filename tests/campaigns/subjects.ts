@@ -8,6 +8,7 @@ import { checkModel } from '../../src/check/index.ts';
 import { buildModel } from '../../src/model/index.ts';
 import { declaredFor, filesInMemory, kitFromText, readItem, stockFromTable, stockFromText, stockTable, type Item } from '../../src/read/index.ts';
 import { files } from '../support/items.ts';
+import { negativeLength } from './figures.ts';
 
 /** A file of the demo that can be damaged, and what reads it. */
 export interface Subject {
@@ -39,23 +40,14 @@ function workedSize(item: Item, size: string): unknown {
 const NO_PLAN = { steps: [], batches: [], reasons: [] } as const;
 const NO_CUTS = { stock: 0, kerf: 0, tubesUsed: 0, fewest: 0, shortest: 0, patterns: [] } as const;
 
-/** The first length of a thing that is below nought in what a build tells, by its place; places and slopes may be. */
-function negativeLength(data: unknown, at = ''): string | null {
-  if (typeof data !== 'object' || data === null) return null;
-  for (const [name, value] of Object.entries(data as Readonly<Record<string, unknown>>)) {
-    const isLength = /^(length|mass|value|offCut|notchRadius|halfCut|widestGap|count)$/.test(name) || /^\.(flatPattern)\.(blank|inside|notch)$/.test(at);
-    const found = typeof value === 'number' ? (isLength && value < 0 && !at.startsWith('.parameters') ? `${at}.${name} = ${value}` : null) : at === '' && /^(findings|advice|source)$/.test(name) ? null : negativeLength(value, `${at}.${name}`);
-    if (found !== null) return found;
-  }
-  return null;
-}
-
 function worked(item: Item, thorough: Thorough): unknown {
   const sizes = thorough === 'every size' ? item.sizes : item.sizes.slice(-1);
   return sizes.map(({ name }) => workedSize(item, name));
 }
 
-const itemSubject = (path: string, thorough: Thorough): Subject => ({ path, text: must(path), read: (text) => worked(readItem(filesInMemory({ [path]: text, [KIT]: must(KIT) }), path), thorough) });
+const itemFrom = (path: string, text: string): Item => readItem(filesInMemory({ [path]: text, [KIT]: must(KIT) }), path);
+
+const itemSubject = (path: string, thorough: Thorough): Subject => ({ path, text: must(path), read: (text) => worked(itemFrom(path, text), thorough) });
 
 function foldersOf(folder: string): readonly string[] {
   return readdirSync(`${root}${folder}`, { withFileTypes: true }).filter((entry) => entry.isDirectory()).map(({ name }) => `${folder}/${name}`);
@@ -107,3 +99,13 @@ function notesSubjects(): readonly Subject[] {
 export function subjects(thorough: Thorough = 'every size'): readonly Subject[] {
   return [...itemPaths().map((path) => itemSubject(path, thorough)), kitSubject(thorough), ...stockSubjects(), ...wordSubjects(), exchangeSubject(), ...notesSubjects()];
 }
+
+/** An item file that can be damaged, and the item that it then is. */
+export interface ItemSubject {
+  readonly path: string;
+  readonly text: string;
+  /** @throws FaultError where the text is refused. */
+  readonly item: (text: string) => Item;
+}
+
+export const damagedItems = (): readonly ItemSubject[] => itemPaths().map((path) => ({ path, text: must(path), item: (text) => itemFrom(path, text) }));

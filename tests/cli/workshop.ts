@@ -20,6 +20,9 @@ export interface Outcome {
 
 const PROGRESS = /^foldwright: \d+ % .*\n/gm;
 
+/** What the command complained of: all that it told but how far it was. How often that comes hangs on the machine. */
+export const complaintsIn = (told: string): string => told.replaceAll(PROGRESS, '');
+
 /** A temporary folder with its own steps/ and locales/, in which the command is run as a user runs it. */
 export interface Workshop {
   /** Its path on the disk. */
@@ -53,7 +56,7 @@ export function newWorkshop(): Workshop {
     folder,
     run: (args, env = {}) => new Promise((resolve) => {
       execFile(process.execPath, [program, ...args], { cwd: folder, env: { ...process.env, ...env } }, (error, out, told) => {
-        resolve({ code: error === null ? 0 : Number(error.code ?? 1), out, told: told.replaceAll(PROGRESS, ''), progress: told.match(PROGRESS) ?? [] });
+        resolve({ code: error === null ? 0 : Number(error.code ?? 1), out, told: complaintsIn(told), progress: told.match(PROGRESS) ?? [] });
       });
     }),
     read: (path) => readFileSync(at(path)),
