@@ -14,6 +14,8 @@ import type { ChosenBrowser } from './types.ts';
 
 const TRIES = 3;
 const PAUSE_MS = 500;
+/** Each try may take so many times longer than the last, should it be the machine that is slow. */
+const LONGER = 2;
 
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
@@ -25,19 +27,20 @@ export interface RunningBrowser {
 }
 
 /**
- * Starts the chosen browser, trying again when a busy machine lets it down.
+ * Starts the chosen browser, trying again when a busy machine lets it down. `timeout` is the longest wait of the first
+ * try for one answer, ms, and of what is asked of the browser later; one that took longer to start may take that long.
  * @throws one message that says what is missing, when it cannot start at all.
  */
 export async function launch(chosen: ChosenBrowser, timeout: number): Promise<RunningBrowser> {
   let args = chosen.args;
-  for (let left = TRIES - 1; ; left--) {
+  for (let tries = 1; ; tries++) {
     try {
-      return await start(chosen, args, timeout);
+      return await start(chosen, args, timeout * LONGER ** (tries - 1));
     } catch (error) {
       const reason = String(error instanceof Error ? error.message : error);
       // Ubuntu from 23.10 on lets no ordinary program build a sandbox. Ours shows only our own pages, without scripts or network.
       if (/no usable sandbox/i.test(reason) && !args.includes('--no-sandbox')) args = ['--no-sandbox', ...args];
-      else if (left === 0 || missingLibrary(reason) !== undefined) throw new MachineFault(explain(chosen, reason), { cause: error });
+      else if (tries === TRIES || missingLibrary(reason) !== undefined) throw new MachineFault(explain(chosen, reason), { cause: error });
       await pause(PAUSE_MS);
     }
   }

@@ -5,7 +5,6 @@ import { MachineFault } from '../../read/machine-fault.ts';
 const POLL_MS = 100;
 /** A lock this old without a sign of life was left by a run that was killed. */
 const STALE_MS = 30_000;
-const GIVE_UP_MS = 180_000;
 
 /**
  * Runs `work` while no other process runs work under the same lock.
@@ -22,8 +21,9 @@ export async function withLock(folder: string, work: () => Promise<void>): Promi
   }
 }
 
+/** Waits as long as whoever has it shows that it lives, however slow. @throws MachineFault where one that was left cannot be taken away. */
 async function take(folder: string): Promise<void> {
-  for (let waited = 0; waited < GIVE_UP_MS; waited += POLL_MS) {
+  for (;;) {
     try {
       await mkdir(folder);
       return;
@@ -31,8 +31,17 @@ async function take(folder: string): Promise<void> {
       if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
     }
     const made = await stat(folder).catch(() => undefined);
-    if (made && Date.now() - made.mtimeMs > STALE_MS) await rmdir(folder).catch(() => undefined);
+    if (made && Date.now() - made.mtimeMs > STALE_MS) await takeAway(folder);
     await pause(POLL_MS);
   }
-  throw new MachineFault(`another run has been unpacking the browser for ${GIVE_UP_MS / 1000} s; if none is running, delete ${folder}`);
+}
+
+async function takeAway(folder: string): Promise<void> {
+  try {
+    await rmdir(folder);
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    // Another that waits was faster.
+    if (code !== 'ENOENT') throw new MachineFault(`${folder}: left by a run that was killed, and cannot be taken away (${code ?? ''}); would help: to delete it`, { cause: error });
+  }
 }

@@ -54,8 +54,9 @@ export async function openPress(chosen: ChosenBrowser, langs: readonly string[],
   };
 }
 
-async function openSession(chosen: ChosenBrowser, langs: readonly string[], timeout: number): Promise<Session> {
+async function openSession(chosen: ChosenBrowser, langs: readonly string[], first: number): Promise<Session> {
   for (let tries = 1; ; tries++) {
+    const timeout = first * LONGER ** (tries - 1);
     const running = await launch(chosen, timeout);
     try {
       const tab = await running.browser.newPage();

@@ -1,11 +1,12 @@
 import { constants, createReadStream, createWriteStream } from 'node:fs';
-import { access, chmod, mkdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { access, chmod, mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { homedir, tmpdir } from 'node:os';
 import { basename, dirname, join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import { brotliDecompressSync, createBrotliDecompress } from 'node:zlib';
 import { withLock } from './lock.ts';
+import { isAlive } from './processes.ts';
 import { readTar } from './readTar.ts';
 import { MachineFault } from '../../read/machine-fault.ts';
 
@@ -49,17 +50,31 @@ async function cacheFolder(env: Readonly<Record<string, string | undefined>>): P
   throw new MachineFault(`the browser cannot be unpacked: neither ${wishes.join(' nor ')} is yours to write; set XDG_CACHE_HOME to a folder that is`);
 }
 
-/** Unpacks beside the folder and renames: whoever sees the folder sees all of it. */
+/** Unpacks beside the folder and renames: whoever sees the folder sees all of it. Where another was faster, its copy stays. */
 async function unpackInto(folder: string, parcels: string): Promise<void> {
+  await sweepUnpackings(folder);
   const work = `${folder}.${process.pid}`;
-  await rm(work, { recursive: true, force: true });
   await mkdir(join(work, 'lib'), { recursive: true });
   await mkdir(join(work, 'fonts'));
   await unpackProgram(join(parcels, 'chromium.br'), join(work, 'chromium'));
   await unpackFiles(join(parcels, 'al2023.tar.br'), join(work, 'lib'));
   await unpackFiles(join(parcels, 'fonts.tar.br'), join(work, 'fonts'));
   await writeFile(join(work, 'fonts.conf'), fontConfiguration(folder));
-  await rename(work, folder);
+  try {
+    await rename(work, folder);
+  } catch (error) {
+    await rm(work, { recursive: true, force: true });
+    if (!await exists(folder)) throw error;
+  }
+}
+
+/** Takes away what this process, and those that are gone, have half unpacked. */
+async function sweepUnpackings(folder: string): Promise<void> {
+  const start = `${basename(folder)}.`;
+  for (const name of await readdir(dirname(folder))) {
+    const id = name.startsWith(start) ? Number(name.slice(start.length)) : NaN;
+    if (Number.isInteger(id) && (id === process.pid || !isAlive(id))) await rm(join(dirname(folder), name), { recursive: true, force: true });
+  }
 }
 
 async function unpackProgram(parcel: string, program: string): Promise<void> {

@@ -1,15 +1,18 @@
 import { execFileSync } from 'node:child_process';
+import { watch } from 'node:fs';
 import { mkdir, mkdtemp, readFile, readdir, rm, utimes, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { brotliDecompressSync } from 'node:zlib';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import puppeteer from 'puppeteer';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { launch } from '../../../src/booklet/print/launch.ts';
 import { withLock } from '../../../src/booklet/print/lock.ts';
 import { readTar } from '../../../src/booklet/print/readTar.ts';
 import { unpackBrowser } from '../../../src/booklet/print/unpackBrowser.ts';
+import { SLOWEST } from '../../support/waiting.ts';
 
 let folder = '';
 beforeAll(async () => { folder = await mkdtemp(join(tmpdir(), 'unpack-test-')); });
@@ -23,6 +26,35 @@ describe('unpacking the packaged browser', () => {
     expect(execFileSync(one.path, ['--version'], { encoding: 'utf8' })).toMatch(/ 147\./);
     expect(await readdir(join(folder, 'foldwright'))).toEqual(['chromium-147.0.0']);
     expect(await readFile(one.fontConfig, 'utf8')).toContain(`<dir>${folder}/foldwright/chromium-147.0.0/fonts</dir>`);
+  });
+});
+
+describe('an unpacking that was killed', () => {
+  // 300 MB each time, which nobody would ever find.
+  it('is swept by the next one; what others that live unpack stays', async () => {
+    const env = { XDG_CACHE_HOME: join(folder, 'again') };
+    const home = join(folder, 'again/foldwright');
+    for (const id of [999_999_999, process.ppid]) await mkdir(join(home, `chromium-147.0.0.${id}/lib`), { recursive: true });
+    await unpackBrowser(env);
+    expect((await readdir(home)).sort()).toEqual(['chromium-147.0.0', `chromium-147.0.0.${process.ppid}`]);
+  });
+
+  it('that another overtakes is no fault: the one that is there first is taken', async () => {
+    const env = { XDG_CACHE_HOME: join(folder, 'overtaken') };
+    const home = join(folder, 'overtaken/foldwright');
+    const unpacked = join(home, 'chromium-147.0.0');
+    await mkdir(home, { recursive: true });
+    const seen = watch(home);
+    const works = new Promise<void>((begun) => { seen.on('change', (_, name) => { if (String(name).endsWith(`.${process.pid}`)) begun(); }); });
+    const working = unpackBrowser(env);
+    await works;
+    seen.close();
+    // Once it works, the other's copy stands in its place.
+    await mkdir(unpacked);
+    await writeFile(join(unpacked, 'chromium'), 'first');
+    expect((await working).path).toBe(join(unpacked, 'chromium'));
+    expect(await readFile(join(unpacked, 'chromium'), 'utf8')).toBe('first');
+    expect(await readdir(home)).toEqual(['chromium-147.0.0']);
   });
 });
 
@@ -59,6 +91,14 @@ describe('the lock', () => {
     await withLock(lock, () => { done = true; return Promise.resolve(); });
     expect(done).toBe(true);
   });
+
+  it('says what to delete where one that was left cannot be taken away', async () => {
+    const lock = join(folder, 'full.lock');
+    await mkdir(join(lock, 'something'), { recursive: true });
+    const longAgo = new Date(Date.now() - 3_600_000);
+    await utimes(lock, longAgo, longAgo);
+    await expect(withLock(lock, () => Promise.resolve())).rejects.toThrow(`${lock}: left by a run that was killed, and cannot be taken away (ENOTEMPTY); would help: to delete it`);
+  });
 });
 
 describe('a browser that does not start', () => {
@@ -71,19 +111,29 @@ describe('a browser that does not start', () => {
 
   it('names the missing library', async () => {
     const path = await fakeBrowser('no-library', 'echo "$0: error while loading shared libraries: libnss3.so: cannot open shared object file" >&2; exit 127');
-    await expect(launch({ path, how: 'system', args: [], env }, 10_000))
+    await expect(launch({ path, how: 'system', args: [], env }, SLOWEST))
       .rejects.toThrow(`the browser ${path} (system) does not start: the system's library libnss3.so is missing`);
   });
 
   it('is tried three times', async () => {
     const path = await fakeBrowser('always-dies', `echo x >> ${folder}/tries; exit 1`);
-    await expect(launch({ path, how: 'named', args: [], env }, 10_000)).rejects.toThrow(/does not start.*FOLDWRIGHT_BROWSER/);
+    await expect(launch({ path, how: 'named', args: [], env }, SLOWEST)).rejects.toThrow(/does not start.*FOLDWRIGHT_BROWSER/);
     expect(await readFile(join(folder, 'tries'), 'utf8')).toBe('x\nx\nx\n');
+  });
+
+  it('may take longer with every try, for it may be the machine that is slow', async () => {
+    const starts = vi.spyOn(puppeteer, 'launch').mockRejectedValue(new Error('it did not answer'));
+    try {
+      await expect(launch({ path: '/bin/false', how: 'named', args: [], env }, 100)).rejects.toThrow(/does not start: it did not answer/);
+      expect(starts.mock.calls.map(([options]) => [options?.timeout, options?.protocolTimeout])).toEqual([[100, 100], [200, 200], [400, 400]]);
+    } finally {
+      starts.mockRestore();
+    }
   });
 
   it('is tried without a sandbox where the system allows none', async () => {
     const path = await fakeBrowser('no-sandbox', `case "$*" in *--no-sandbox*) echo without >> ${folder}/boxes;; *) echo with >> ${folder}/boxes; echo "FATAL: No usable sandbox!" >&2;; esac; exit 1`);
-    await expect(launch({ path, how: 'named', args: [], env }, 10_000)).rejects.toThrow(/does not start/);
+    await expect(launch({ path, how: 'named', args: [], env }, SLOWEST)).rejects.toThrow(/does not start/);
     expect((await readFile(join(folder, 'boxes'), 'utf8')).split('\n').slice(0, 2)).toEqual(['with', 'without']);
   });
 });
