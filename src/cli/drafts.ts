@@ -9,7 +9,7 @@ import type { Plan } from '../plan/index.ts';
 import type { Item } from '../read/index.ts';
 import type { Crew, PictureSets, Works } from './crew/index.ts';
 import type { Part, Progress } from './progress.ts';
-import { checkedSize, soundSize } from './sound.ts';
+import { drawableSize, soundSize } from './sound.ts';
 import { COST } from './costs.ts';
 
 /** A size that is checked, before it is planned and drawn, and the folder its files go to. */
@@ -41,9 +41,9 @@ const picturesGuessed = ({ parts }: Model): number => 26 + parts.length / 3;
 /** The work that a size will be, before its steps are known, in units of the progress. */
 export const expectedWork = (model: Model, copies: number): number => Math.round(COST.plan + picturesGuessed(model) + COST.guide + copies * COST.copy);
 
-/** Throws when a check fails, unless it is to be printed all the same. */
+/** Throws when a check fails, unless it is to be printed all the same and can be. */
 export function checkedDraft(item: Item, size: string, { despiteFindings, out, copies }: DraftOptions, told: Pick<Progress, 'part'>): Draft {
-  const { model, report } = despiteFindings === true ? checkedSize(item, size) : soundSize(item, size, ', or print it stamped with --despite-findings');
+  const { model, report } = despiteFindings === true ? drawableSize(item, size) : soundSize(item, size, ', or print it stamped with --despite-findings');
   const part = told.part(`${item.name} ${size}`, expectedWork(model, copies));
   return { folder: join(out, item.name, size), item, model, report, part };
 }

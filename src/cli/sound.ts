@@ -1,4 +1,4 @@
-import { checkModel, type Report } from '../check/index.ts';
+import { checkModel, type FindingName, type Report } from '../check/index.ts';
 import { buildModel, type Model } from '../model/index.ts';
 import { declaredFor, type Item } from '../read/index.ts';
 import { FailedCheck } from './failed-check.ts';
@@ -9,13 +9,28 @@ export interface Sound {
   readonly report: Report;
 }
 
-/** Builds and checks a size. Throws when one of its checks fails; `orElse` is what could be done besides. */
+/** What is larger than any piece of its kit can be cut from none, so that there is no plan of its cuts to draw. */
+const CUT_FROM_NOTHING: readonly FindingName[] = ['stock-panel', 'stock-plate', 'stock-tube'];
+
+/** Builds and checks a size. Throws when one of its checks fails; `orElse` is what could be done besides, where it can be drawn. */
 export function soundSize(item: Item, size: string, orElse = ''): Sound {
   const checked = checkedSize(item, size);
-  const failed = checked.report.findings.filter((finding) => finding.verdict === 'fail');
+  const failed = failedChecks(checked);
   if (failed.length === 0) return checked;
-  throw new FailedCheck(`${item.source.file}: ${item.name} ${size} fails ${failed.map((finding) => finding.name).join(', ')}; see foldwright check ${item.name}${orElse}`);
+  throw new FailedCheck(`${failing(item, size, failed)}${failed.some((name) => CUT_FROM_NOTHING.includes(name)) ? '' : orElse}`);
 }
+
+/** Builds and checks a size that is drawn whatever its checks say. Throws where it cannot be. */
+export function drawableSize(item: Item, size: string): Sound {
+  const checked = checkedSize(item, size);
+  const undrawn = failedChecks(checked).filter((name) => CUT_FROM_NOTHING.includes(name));
+  if (undrawn.length === 0) return checked;
+  throw new FailedCheck(`${failing(item, size, undrawn)}: what no piece of its kit is large enough for is not drawn`);
+}
+
+const failedChecks = ({ report }: Sound): readonly FindingName[] => report.findings.filter(({ verdict }) => verdict === 'fail').map(({ name }) => name);
+
+const failing = (item: Item, size: string, checks: readonly FindingName[]): string => `${item.source.file}: ${item.name} ${size} fails ${checks.join(', ')}; see foldwright check ${item.name}`;
 
 /** The same whatever its checks say. */
 export function checkedSize(item: Item, size: string): Sound {

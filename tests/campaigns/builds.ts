@@ -4,7 +4,7 @@ import { once } from 'node:events';
 import { existsSync, mkdirSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { processesUnder } from '../support/browsers.ts';
+import { browsersIn, processesUnder } from '../support/browsers.ts';
 import { complaintsIn, newWorkshop, type Workshop } from '../cli/workshop.ts';
 
 const program = fileURLToPath(new URL('../../src/cli/foldwright.mjs', import.meta.url));
@@ -40,6 +40,8 @@ export interface Builds {
   hashes(out?: string): Readonly<Record<string, string>>;
   /** Programs that builds have started and that still run (Linux). */
   running(): readonly number[];
+  /** The browsers among them, by their first process. */
+  browsers(): readonly number[];
   /** What lies among temporary files. */
   leftovers(): readonly string[];
 }
@@ -58,6 +60,7 @@ export function newBuilds(kept: string | null = null): Builds {
     start: (where = out) => going(spawn(process.execPath, [program, ...MAKE, ...(kept === null ? ['--no-cache'] : ['--cache', kept]), '--out', where], { cwd: shop.folder, env: { ...process.env, TMPDIR: temporary }, stdio: ['ignore', 'ignore', 'pipe'] })),
     hashes: (where = out) => Object.fromEntries(filesOf(join(where, 'stool', SIZE)).map(([name, bytes]) => [name, createHash('sha256').update(bytes).digest('hex')])),
     running: () => processesUnder(temporary),
+    browsers: () => browsersIn(temporary),
     leftovers: () => readdirSync(temporary, { recursive: true, withFileTypes: true }).filter((entry) => entry.name.startsWith('profile-')).map(({ name }) => name),
   };
 }

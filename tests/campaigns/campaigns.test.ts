@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { everything } from '../support/samples.ts';
+import { browserCampaign } from './browsers.ts';
 import { canMount, diskCampaign } from './disks.ts';
 import { killCampaign } from './kills.ts';
 import { mutationCampaign } from './mutations.ts';
+import { workCampaign } from './works.ts';
 
 // Short samples of the campaigns, by fixed seeds; the long ones are run by hand or at night: npm run campaign. Those that
 // build again and again take minutes: `npm run test:all` has them.
@@ -13,6 +15,23 @@ describe('files damaged at random', () => {
     // That the damage damages, and that some of it is let through, so that what is accepted is tried too.
     expect(figures.refused).toBeGreaterThan(figures.tried / 3);
     expect(figures.accepted).toBeGreaterThan(figures.tried / 5);
+  });
+});
+
+describe('items that were damaged and are let through', () => {
+  it('come to an order, cuts, a record and pictures of figures that can be, or are refused with a reason', async () => {
+    const { tried, drawn, faults } = await workCampaign(everything ? 40 : 4, 5);
+    expect(faults).toEqual([]);
+    expect(drawn).toBeGreaterThan(tried / 3);
+  });
+});
+
+describe.runIf(process.platform === 'linux')('a build whose browser is killed', () => {
+  it('finishes its book with another, the same byte for byte', async () => {
+    const { builds, killed, tooLate, faults } = await browserCampaign(everything ? 6 : 1, 2);
+    expect(faults).toEqual([]);
+    expect(killed + tooLate).toBe(builds);
+    expect(killed).toBeGreaterThan(0);
   });
 });
 

@@ -1,11 +1,12 @@
+import { FailedCheck } from '../../src/cli/failed-check.ts';
 import { buildRecord } from '../../src/cli/record.ts';
-import { checkModel } from '../../src/check/index.ts';
+import { checkedSize, drawableSize } from '../../src/cli/sound.ts';
 import { planTubes } from '../../src/cut/index.ts';
 import { cachedDrawer, pictureGroups } from '../../src/draw/index.ts';
 import { buildModel, loadSolids } from '../../src/model/index.ts';
 import { planItem } from '../../src/plan/index.ts';
 import { NoOrder } from '../../src/plan/no-order.ts';
-import { declaredFor, FaultError, type Item } from '../../src/read/index.ts';
+import { FaultError, type Item } from '../../src/read/index.ts';
 import { damaged } from './damage.ts';
 import { negativeLength, oddNumber } from './figures.ts';
 import { oneOf, randomOf } from './random.ts';
@@ -16,13 +17,13 @@ export interface WorkFigures {
   readonly tried: number;
   /** Of these, those that a check refuses; worked all the same, as `--despite-findings` would. */
   readonly failing: number;
-  /** Those that are told to have no order, or a wish that cannot be. */
-  readonly withoutOrder: number;
+  /** Those that are told to be larger than all there is to cut them from, to have no order, or a wish that cannot be. */
+  readonly refused: number;
   readonly drawn: number;
   readonly faults: readonly string[];
 }
 
-type Worked = { readonly failing: boolean; readonly how: 'drawn' | 'no order' | 'escaped'; readonly why: string };
+type Worked = { readonly failing: boolean; readonly how: 'drawn' | 'refused' | 'escaped'; readonly why: string };
 
 /**
  * Damages items at random, and makes of those that are let through all that a booklet is printed from: order, cuts, the
@@ -45,7 +46,7 @@ export async function workCampaign(count: number, seed: number, tell: (line: str
   }
   const of = (is: (one: Worked) => boolean): number => all.filter(is).length;
   return {
-    tried: count, failing: of(({ failing }) => failing), withoutOrder: of(({ how }) => how === 'no order'), drawn: of(({ how }) => how === 'drawn'),
+    tried: count, failing: of(({ failing }) => failing), refused: of(({ how }) => how === 'refused'), drawn: of(({ how }) => how === 'drawn'),
     faults: [...new Set(all.filter(({ how }) => how === 'escaped').map(({ why }) => why))],
   };
 }
@@ -66,10 +67,9 @@ function accepted(subject: ItemSubject, text: string): Item | null {
 
 async function workedOut(item: Item): Promise<Worked> {
   const size = lastSize(item);
-  const model = buildModel(item, size);
-  const report = checkModel(model, declaredFor(item, size));
-  const failing = report.findings.some(({ verdict }) => verdict === 'fail');
+  const failing = checkedSize(item, size).report.findings.some(({ verdict }) => verdict === 'fail');
   try {
+    const { model, report } = drawableSize(item, size);
     const solids = await loadSolids();
     const plan = planItem(model, item.order, solids, report.advice.wall);
     const cuts = await planTubes(model);
@@ -79,7 +79,7 @@ async function workedOut(item: Item): Promise<Worked> {
     const odd = oddNumber({ plan, cuts, record }, '') ?? (failing ? null : negativeLength(record)) ?? oddPicture(pictures);
     return { failing, how: odd === null ? 'drawn' : 'escaped', why: odd ?? '' };
   } catch (error) {
-    if (error instanceof FaultError || error instanceof NoOrder) return { failing, how: 'no order', why: error.message };
+    if (error instanceof FaultError || error instanceof NoOrder || error instanceof FailedCheck) return { failing, how: 'refused', why: error.message };
     return { failing, how: 'escaped', why: error instanceof Error ? `${error.name}: ${error.message.slice(0, 200)} ${/\/(src\/[^\s)]+)/.exec(error.stack ?? '')?.[1] ?? ''}` : String(error) };
   }
 }

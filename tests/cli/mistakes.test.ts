@@ -21,14 +21,19 @@ interface Mistake {
 
 const inFile = (name: string, spoil: (shop: Workshop) => void, ...told: readonly RegExp[]): Mistake => ({ name, spoil, told });
 const width = (name: string, value: string, ...told: readonly RegExp[]): Mistake =>
-  inFile(name, (shop) => { shop.change(ITEM, LOW_WIDTH, `  low:\n    width: ${value}`); }, /^steps\/rack\/item\.yaml:35:12 sizes\.low\.width: /, ...told);
+  inFile(name, (shop) => { shop.change(ITEM, LOW_WIDTH, `  low:\n    width: ${value}`); }, /^steps\/rack\/item\.yaml:37:12 sizes\.low\.width: /, ...told);
 /** What the disk will not do. */
 const disk = (name: string, args: readonly string[], ...told: readonly RegExp[]): Mistake => ({ name, args, told, code: 3 });
 const asked = (name: string, args: readonly string[], ...told: readonly RegExp[]): Mistake => ({ name, args, told });
 
+const tooWide = (shop: Workshop): void => {
+  shop.change(ITEM, 'range: 500 mm to 1100 mm', 'range: 500 mm to 1900 mm');
+  shop.change(ITEM, LOW_WIDTH, '  low:\n    width: 1900 mm');
+};
+
 const mistakes: readonly Mistake[] = [
-  asked('an unknown item', ['make', 'rick'], /^foldwright: steps\/rick\/item\.yaml: no such item; would be right: one of bed, chair, desk, rack, stool$/),
-  asked('an item outside steps/', ['make', '../rack'], /no such item; would be right: one of bed, chair, desk, rack, stool$/),
+  asked('an unknown item', ['make', 'rick'], /^foldwright: steps\/rick\/item\.yaml: no such item; would be right: one of bed, bench, chair, chest, desk, leaning-chair, rack, screen, stool, trolley, two-bay$/),
+  asked('an item outside steps/', ['make', '../rack'], /no such item; would be right: one of bed, bench, chair, chest, desk, leaning-chair, rack, screen, stool, trolley, two-bay$/),
   asked('an unknown size', ['make', 'rack', '--size', 'huge'], /--size huge: not known; would be right: one of low, standard, tall$/),
   asked('an unknown language', ['make', 'rack', '--lang', 'xx'], /--lang xx: not known; would be right: one of .*en, .*, or two or three joined by \+$/),
   asked('an unknown language beside another', ['make', 'rack', '--lang', 'en', 'ar+xx'], /--lang ar\+xx: xx is not known; would be right: one of .*en/),
@@ -53,7 +58,7 @@ const mistakes: readonly Mistake[] = [
   width('a width out of its range', '1200 mm', /found "1200 mm", would be right: a value within 500 mm to 1100 mm$/),
   width('a width that is a force', '8 kN', /found "8 kN", would be right: a length, for example 1000 mm, not a force$/),
   inFile('an unknown parameter', (shop) => { shop.change(ITEM, LOW_WIDTH, '  low:\n    widht: 800 mm'); },
-    /^steps\/rack\/item\.yaml:35:5 sizes\.low\.widht: found .*, would be right: a parameter of this item: width\?/m),
+    /^steps\/rack\/item\.yaml:37:5 sizes\.low\.widht: found .*, would be right: a parameter of this item: width\?/m),
   inFile('an expression that reaches for the machine', (shop) => { shop.change(ITEM, '(decks - 1)', '(decks - 1) + process.exit(0)'); },
     /^steps\/rack\/item\.yaml:33:12 expressions\.spacing: found .*process.*, would be right: /),
   inFile('an expression that defines a function', (shop) => { shop.change(ITEM, 'top: lowest +', 'top: (f(x) = f(x)) +'); },
@@ -72,10 +77,14 @@ const mistakes: readonly Mistake[] = [
   inFile('a wish for a step that is not there', (shop) => {
     shop.change(ITEM, 'order: []', 'order:\n  - first: paint\n    then: lay-frame\n    because: We like it so.');
   }, /^steps\/rack\/item\.yaml:\d+:\d+ order\.first: found "paint", would be right: the key of a step, one of /),
-  { name: 'a width no panel can give', code: 1, spoil: (shop) => {
-    shop.change(ITEM, 'range: 500 mm to 1100 mm', 'range: 500 mm to 1900 mm');
-    shop.change(ITEM, LOW_WIDTH, '  low:\n    width: 1900 mm');
-  }, told: [/steps\/rack\/item\.yaml: rack low fails .*stock-panel.*; see foldwright check rack, or print it stamped with --despite-findings$/] },
+  { name: 'a width no panel can give', code: 1, spoil: tooWide, told: [/steps\/rack\/item\.yaml: rack low fails .*stock-panel.*; see foldwright check rack$/] },
+  // No plan of its cuts can be drawn, whatever is asked for.
+  ...[[...MAKE, '--despite-findings'], ['draw', 'rack', '--size', 'low', '--step', '1'], ['guide', 'rack', '--size', 'low', '--despite-findings']].map((args): Mistake => ({
+    name: `a width no panel can give, all the same: ${args[0] ?? ''}`, args, code: 1, spoil: tooWide,
+    told: [/^foldwright: steps\/rack\/item\.yaml: rack low fails stock-panel; see foldwright check rack: what no piece of its kit is large enough for is not drawn$/],
+  })),
+  { name: 'tubes that are too weak', code: 1, spoil: (shop) => { shop.change(KIT, '  bending-strength: 240 MPa', '  bending-strength: 2 MPa'); },
+    told: [/steps\/rack\/item\.yaml: rack low fails [^;]*; see foldwright check rack, or print it stamped with --despite-findings$/] },
   inFile('a locale file that is no JSON', (shop) => { shop.write('locales/en/actions.json', '{\n  "crease": \n'); },
     /locales\/en\/actions\.json:\d+:\d+ found a fault in the JSON text; /),
   inFile('a locale file that is missing', (shop) => { shop.remove('locales/fr/parts.json'); },
