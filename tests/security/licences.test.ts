@@ -32,7 +32,12 @@ const { packages } = readJson('package-lock.json') as { readonly packages: Reado
 /** All packages that somebody who uses the program has: those that it asks for, and those that these ask for. */
 const used = Object.entries(packages).filter(([path, { dev, link }]) => path !== '' && dev !== true && link !== true).map(([path]) => path);
 /** Some are for other machines than this one, and not there. */
-const there = used.filter((path) => existsSync(join(project, path, 'package.json')));
+const isThere = (path: string): boolean => existsSync(join(project, path, 'package.json'));
+const there = used.filter(isThere);
+/** What only tests and lint need: it goes into nothing that is given away. */
+const forTests = Object.entries(packages).filter(([path, { dev }]) => path !== '' && dev === true && isThere(path)).map(([path]) => path);
+/** Licences that ask for more, of packages that tests alone use. */
+const FOR_TESTS = ['MPL-2.0', 'LGPL-2.1-only'];
 
 interface Manifest {
   readonly name: string;
@@ -85,5 +90,14 @@ describe('licences', () => {
     const told = readFileSync(join(project, 'DEVELOPERS.md'), 'utf8');
     const all = [...new Set(there.map(licenceOf))].flatMap((licence) => licence.replaceAll(/[()]/g, '').split(/ (?:OR|AND) /)).filter((licence) => [...ALLOWED, FONTS].includes(licence));
     expect([...new Set(all)].filter((licence) => !told.includes(licence))).toEqual([]);
+  });
+
+  it('of what tests alone use are told too, by name where they ask for more', () => {
+    expect(forTests.length).toBeGreaterThan(60);
+    expect(forTests.filter((path) => !isAllowed(licenceOf(path), [...ALLOWED, ...FOR_TESTS])).map((path) => `${path}: ${licenceOf(path)}`)).toEqual([]);
+    const [, told = ''] = /^All are under (.*)$/m.exec(readFileSync(join(project, 'DEVELOPERS.md'), 'utf8')) ?? [];
+    const more = forTests.filter((path) => !isAllowed(licenceOf(path), ALLOWED) && packages[path]?.optional !== true);
+    expect(more.length).toBeGreaterThan(0);
+    expect(more.filter((path) => !told.includes(`\`${path.replace(/^.*node_modules\//, '')}\``))).toEqual([]);
   });
 });
