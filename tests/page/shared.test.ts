@@ -28,6 +28,8 @@ interface Shared {
   readonly url: string;
   readonly written: string[];
   readonly orders: string[];
+  /** Tells news of the making that goes on. */
+  readonly say: (news: MakeNews) => void;
   /** The headers of a browser that was let in. */
   readonly known: Readonly<Record<string, string>>;
 }
@@ -35,12 +37,14 @@ interface Shared {
 async function share(allowChanges: boolean): Promise<Shared> {
   const written: string[] = [];
   const orders: string[] = [];
+  let say: (news: MakeNews) => void = () => undefined;
   const workshop: Workshop = {
     texts: () => ({ files: { [RACK]: text, 'steps/kits/stall-kit.yaml': files.text('steps/kits/stall-kit.yaml') ?? '' }, locales }),
     write: (path) => { written.push(path); },
     read: () => Buffer.from('made'),
     make: (order, tell) => {
       orders.push(order.what);
+      say = tell;
       tell({ news: 'file', path: 'booklets/rack/low/rack-low.pdf', bytes: 4 });
       let end = (): void => undefined;
       const ended = new Promise<void>((resolve) => { end = resolve; });
@@ -52,7 +56,7 @@ async function share(allowChanges: boolean): Promise<Shared> {
   const entered = await ask(address, new URL(address).pathname + new URL(address).search);
   const cookie = String(entered.headers['set-cookie']?.[0]).split(';')[0] ?? '';
   const url = `${new URL(address).origin}/`;
-  return { page, url, written, orders, known: { cookie, origin: url.slice(0, -1), ...json } };
+  return { page, url, written, orders, say: (news) => { say(news); }, known: { cookie, origin: url.slice(0, -1), ...json } };
 }
 
 let looked: Shared;
@@ -181,6 +185,31 @@ describe('what one who asks may take', () => {
       return status;
     }, { timeout: SLOWEST }).toBe(200);
     await ask(changed.url, '/stop', changed.known, '{}');
+  });
+});
+
+describe('one who does not read the news', () => {
+  it('is left before they fill the memory; those who read hear all of them', async () => {
+    await ask(changed.url, '/make', changed.known, making);
+    const { hostname, port } = new URL(changed.url);
+    const deaf = connect(Number(port), hostname);
+    deaf.on('error', () => undefined);
+    deaf.write(`GET /news HTTP/1.1\r\nHost: ${new URL(changed.url).host}\r\nCookie: ${changed.known['cookie'] ?? ''}\r\n\r\n`);
+    await once(deaf, 'readable');
+    const left = once(deaf, 'close');
+    const heard = ask(changed.url, '/news', changed.known);
+    await ask(changed.url, '/alive', changed.known);
+    // More than a system keeps for one who does not read, a piece at a time, so that the other one can.
+    const [piece, pieces] = ['x'.repeat(100_000), 400];
+    for (let count = 0; count < pieces; count++) {
+      changed.say({ news: 'item', item: piece });
+      await ask(changed.url, '/alive', changed.known);
+    }
+    await ask(changed.url, '/stop', changed.known, '{}');
+    deaf.resume();
+    await left;
+    expect(deaf.bytesRead).toBeLessThan(piece.length * pieces);
+    expect((await heard).body.split('\n').filter((line) => line.startsWith('data: {"news":"item"'))).toHaveLength(pieces);
   });
 });
 
