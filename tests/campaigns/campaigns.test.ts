@@ -18,9 +18,9 @@ describe('files damaged at random', () => {
   });
 });
 
-describe('items that were damaged and are let through', () => {
+describe.runIf(everything)('items that were damaged and are let through', () => {
   it('come to an order, cuts, a record and pictures of figures that can be, or are refused with a reason', async () => {
-    const { tried, drawn, faults } = await workCampaign(everything ? 40 : 4, 5);
+    const { tried, drawn, faults } = await workCampaign(20, 5);
     expect(faults).toEqual([]);
     expect(drawn).toBeGreaterThan(tried / 3);
   });

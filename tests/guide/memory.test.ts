@@ -8,7 +8,7 @@ let html: string;
 let browser: GlBrowser;
 const phones = openedPhones();
 beforeAll(async () => {
-  html = await guideOf(await rackVariant('tall'));
+  html = await guideOf(await rackVariant('low'));
   browser = await openGlBrowser();
 });
 afterEach(phones.close);
