@@ -14,7 +14,7 @@ let shop: Workshop;
 beforeAll(async () => {
   shop = newWorkshop();
   if (hasGit) for (const args of [['init', '-q'], ['add', 'steps'], ['commit', '-q', '-m', 'as it was']]) git(...args);
-  expect((await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'before', '--cache', 'kept'])).code).toBe(0);
+  expect((await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'before'])).code).toBe(0);
 });
 afterAll(() => { shop.close(); });
 
@@ -22,7 +22,7 @@ afterAll(() => { shop.close(); });
 const textIn = ({ text, children }: StructureNode): string => [text, ...children.map(textIn)].join(' ');
 const altsIn = ({ alt, children }: StructureNode): readonly string[] => [...(alt === undefined ? [] : [alt]), ...children.flatMap(altsIn)];
 
-const changes = (...more: readonly string[]): ReturnType<Workshop['run']> => shop.run(['changes', 'stool', '--since', 'before', '--cache', 'kept', ...more]);
+const changes = (...more: readonly string[]): ReturnType<Workshop['run']> => shop.run(['changes', 'stool', '--since', 'before', ...more]);
 
 describe('what a change did', () => {
   it('is nothing as long as nothing is changed, and tells sizes that were not made', async () => {
@@ -52,7 +52,7 @@ describe('what a change did', () => {
     expect({ code, files: out.match(/^sheets.*$/gm) }).toEqual({ code: 0, files: ['sheets/stool-low-changes-en.pdf'] });
     const marks = /^\{\n {2}"mark": "([0-9a-f]{8})"/;
     const [, before = ''] = marks.exec(shop.read('before/stool/low/build.json').toString()) ?? [];
-    expect((await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', 'after', '--cache', 'kept'])).code).toBe(0);
+    expect((await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', 'after'])).code).toBe(0);
     const [, after = ''] = marks.exec(shop.read('after/stool/low/build.json').toString()) ?? [];
     // One after the other: what reads them holds one at a time.
     const sheets = await readAgain(Uint8Array.from(shop.read('sheets/stool-low-changes-en.pdf')));

@@ -13,7 +13,7 @@ let [out, told] = ['', ''];
 let heard: () => void = () => undefined;
 beforeAll(() => {
   shop = newWorkshop();
-  watching = spawn(process.execPath, [program, 'watch', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'out', '--cache', 'kept'], { cwd: shop.folder, stdio: ['ignore', 'pipe', 'pipe'] });
+  watching = spawn(process.execPath, [program, 'watch', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'out'], { cwd: shop.folder, stdio: ['ignore', 'pipe', 'pipe'] });
   watching.stdout?.on('data', (piece: Buffer) => { out += piece.toString(); heard(); });
   watching.stderr?.on('data', (piece: Buffer) => { told += piece.toString(); heard(); });
 });

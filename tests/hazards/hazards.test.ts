@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkModel, type Report } from '../../src/check/index.ts';
-import { buildModel, loadSolids } from '../../src/model/index.ts';
+import { buildModel } from '../../src/model/index.ts';
 import { planItem } from '../../src/plan/index.ts';
 import { FaultError, declaredFor, filesInMemory, readItem } from '../../src/read/index.ts';
 import { WORK } from '../../src/work/facts.ts';
+import { sharedSolids } from '../support/kernel.ts';
 import { once } from '../support/once.ts';
 import { hazards, type Hazard, type Swap } from './hazards.ts';
 
@@ -22,7 +23,7 @@ function swapped(text: string, swaps: readonly Swap[]): string {
   }, text);
 }
 
-const solids = await loadSolids();
+const solids = await sharedSolids();
 /** The kinds of work in the plan of a shipped item. */
 const workOf = once((named: string): ReadonlySet<string> => {
   const [item = '', size = ''] = named.split(' ');
@@ -31,8 +32,10 @@ const workOf = once((named: string): ReadonlySet<string> => {
   return new Set(planItem(buildModel(read, size), [], solids, null).steps.map(({ action }) => action));
 });
 
-/** What the tool says of a hazard's item: its report, or the faults of its file. */
-function toldOf({ item, size, swaps = [], kit = [] }: Hazard): Report | FaultError {
+/** What the tool says of a hazard's item: its report, or the faults of its file; found once for each hazard, by its own name. */
+const toldOf = ({ name, ...hazard }: Hazard): Report | FaultError => toldBy(name, hazard);
+
+const toldBy = once((_name: string, { item, size, swaps = [], kit = [] }: Omit<Hazard, 'name'>): Report | FaultError => {
   const file = `steps/${item}/item.yaml`;
   const files = filesInMemory({
     [file]: swapped(textOf(fileOf(item)), swaps),
@@ -45,7 +48,7 @@ function toldOf({ item, size, swaps = [], kit = [] }: Hazard): Report | FaultErr
     if (error instanceof FaultError) return error;
     throw error;
   }
-}
+});
 
 describe('the table of hazards', () => {
   it('has at least forty, each by its own name and with its harm and source', () => {

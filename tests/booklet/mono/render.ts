@@ -2,7 +2,6 @@ import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { PNG } from 'pngjs';
 
 /** A page as a mono printer gets it: grey levels row by row, 0 black … 255 white. */
 export interface MonoPage {
@@ -16,12 +15,35 @@ export function monoPage(pdf: Uint8Array, page: number, how: 'gray' | 'mono'): M
   const folder = mkdtempSync(join(tmpdir(), 'mono-'));
   try {
     writeFileSync(join(folder, 'in.pdf'), pdf);
-    execFileSync('pdftoppm', ['-r', '300', `-${how}`, '-png', '-f', String(page), '-l', String(page), '-singlefile', join(folder, 'in.pdf'), join(folder, 'out')]);
-    const { width, height, data } = PNG.sync.read(readFileSync(join(folder, 'out.png')));
-    return { width, height, levels: Uint8Array.from({ length: width * height }, (_, index) => data[4 * index] ?? 255) };
+    execFileSync('pdftoppm', ['-r', '300', `-${how}`, '-f', String(page), '-l', String(page), '-singlefile', join(folder, 'in.pdf'), join(folder, 'out')]);
+    return how === 'gray' ? readGrey(readFileSync(join(folder, 'out.pgm'))) : readDots(readFileSync(join(folder, 'out.pbm')));
   } finally {
     rmSync(folder, { recursive: true });
   }
+}
+
+/** A raw portable graymap of 8 bits: netpbm's pgm(5), from memory. */
+function readGrey(file: Buffer): MonoPage {
+  const [head, width, height] = headOf(file, /^P5\s+(\d+)\s+(\d+)\s+255\s/);
+  return { width, height, levels: new Uint8Array(file.subarray(head, head + width * height)) };
+}
+
+/** A raw portable bitmap, rows filled up to whole bytes, 1 is black: netpbm's pbm(5), from memory. */
+function readDots(file: Buffer): MonoPage {
+  const [head, width, height] = headOf(file, /^P4\s+(\d+)\s+(\d+)\s/);
+  const row = Math.ceil(width / 8);
+  const levels = new Uint8Array(width * height);
+  for (let y = 0; y < height; y += 1) {
+    for (let x = 0; x < width; x += 1) levels[y * width + x] = ((file[head + y * row + (x >> 3)] ?? 0) >> (7 - (x & 7))) & 1 ? 0 : 255;
+  }
+  return { width, height, levels };
+}
+
+/** Length of a file's head, bytes, then width and height, pixels. */
+function headOf(file: Buffer, form: RegExp): readonly [number, number, number] {
+  const found = form.exec(file.subarray(0, 64).toString('latin1'));
+  if (!found) throw new Error('not the picture that was asked of pdftoppm');
+  return [found[0].length, Number(found[1]), Number(found[2])];
 }
 
 /** Grey levels that fill areas of a page: those of at least `least` pixels whose four neighbours are of the same level, rising. */
