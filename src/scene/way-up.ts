@@ -25,8 +25,8 @@ const AWAY = 62;
 
 /**
  * The right way round and wrong ones of the joint nearest to the eye of those that a step brings and that their bars leave free to
- * turn: a quarter turn off, and on with its other socket, so that the long end of its sleeve comes where the short one must be. Null
- * where there is none.
+ * turn: a quarter turn off; and on with its other socket, or half turned where it has none, so that the long end of its sleeve comes
+ * where the short one must be. Null where there is none.
  */
 export function wayUpScenes(model: Model, step: Step, solids: Solids): WayUp | null {
   const hand = stageHand(model, step, solids);
@@ -44,7 +44,7 @@ export function wayUpScenes(model: Model, step: Step, solids: Solids): WayUp | n
     bodies: right.map((body) => (body.id === nearest ? { ...body, pose } : body)),
     marks: isMeasured ? longEndTold({ shape: hand.part(own.joint).shape, pose }, away) : [],
   });
-  const swapped = endsSwapped(hand, own);
+  const swapped = endsSwapped(hand, own) ?? halfTurned(hand, own);
   return {
     right: scene('right', hand.pose(own.joint), swapped !== null),
     wrong: [scene('wrong', quarterOff(hand, own), false), ...(swapped === null ? [] : [scene('swapped', swapped, true)])],
@@ -76,10 +76,20 @@ function shortened(model: Model, hand: StageHand, { joint }: Socket, shown: read
 }
 
 /** Where a joint stands turned by a quarter about the bar that goes into it. */
-function quarterOff(hand: StageHand, { bar, joint }: Socket): Pose {
+const quarterOff = (hand: StageHand, own: Socket): Pose => turnedAbout(hand, own, Math.PI / 2);
+
+/** Where a joint stands turned by a half about its bar, so that the long end of a sleeve across that bar comes where the short one must be; null where its ends are alike, or the sleeve lies along the bar. */
+function halfTurned(hand: StageHand, own: Socket): Pose | null {
+  const pose = hand.pose(own.joint);
+  const long = longEnd({ shape: hand.part(own.joint).shape, pose });
+  const along = turnedBy(hand.pose(own.bar), [1, 0, 0]);
+  return long === null || Math.abs(dot(unit(minus(long.rim, long.middle)), along)) > SQUARE ? null : turnedAbout(hand, own, Math.PI);
+}
+
+function turnedAbout(hand: StageHand, { bar, joint }: Socket, angle: number): Pose {
   const along: Vec3 = turnedBy(hand.pose(bar), [1, 0, 0]);
   const at = placed(hand.pose(joint), [0, 0, 0]);
-  return chained(moved(at), turned(along, Math.PI / 2), moved(times(at, -1)), hand.pose(joint));
+  return chained(moved(at), turned(along, angle), moved(times(at, -1)), hand.pose(joint));
 }
 
 /** Where a joint stands that has its bar in another socket of the same depth, the one that is left over where that one was; null where it has none, or the ends of its sleeve are alike. */

@@ -7,7 +7,7 @@ import type { Skinned } from './hole-marks.ts';
 export const dentOf = ({ thickness }: Pick<FlatPattern, 'thickness'>): number => Math.max(0.5, Math.round((2 * thickness) / 3) / 2);
 
 /** Radius of the wheel's rim across the crease, mm: blunt, so that it presses and does not cut (common practice, no source). */
-export const RIM = 1.6;
+export const RIM = 1.5;
 
 export interface Dented {
   /** Paper place of the middle of the marked face. */

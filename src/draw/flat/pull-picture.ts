@@ -31,15 +31,17 @@ const BLADE = { wide: 4.6, bevel: 1.5, handle: 6.4 } as const;
 /** Half of a section, and the panel's thickness in it, mm of paper. */
 const HALF = 8.6;
 const THICK = 9;
-/** A strip in section, and the arrow of a light pull beside it from the blade, mm of paper. */
+/** A strip in section, and the middle of the arrow beside it from the blade, mm of paper. */
 const PAD = 5.2;
-const PRESS = 9;
+const PRESS = 9.6;
+/** The arrow of each pull, mm of paper: its shaft, the length and width of its head. */
+const PRESSED = [{ shaft: 0.4, long: 2.8, wide: 1.8 }, { shaft: 1.1, long: 3.6, wide: 3 }, { shaft: 1.9, long: 4.6, wide: 4.4 }] as const;
 /** Shares of the depth that the pulls reach, one after the other. */
 const PULLS = [1 / 3, 2 / 3, 1] as const;
 
 /**
  * From the side the knife between its strips on the panel: it leans the way it is pulled, its sharp edge ahead, the strips along the cut;
- * and across the cut how it goes deeper with each light pull, until the strips stand on the face.
+ * and across the cut how it goes deeper with each pull, a light one, then harder ones, until the strips stand on the face.
  */
 export const pullPicture = (pulled: Pulled, number: number, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, pullMarks(pulled, number, width));
 
@@ -82,10 +84,12 @@ function deeper({ depth, thickness, skin }: Pulled, width: number): readonly Mar
     const x = from + index * each;
     const deep = depth * share * scale;
     const off = (depth * scale) - deep;
+    const { shaft, long, wide } = PRESSED[index] ?? PRESSED[0];
+    const tip = face - off - 3.5;
     return [
       ...(index === 0 ? [] : onwards([x - each / 2 - 3.5, face + THICK / 2])),
       ...plate({ x: x - HALF, y: face, width: 2 * HALF, height: THICK }, skin * scale), ...paddedKnife([x, face - off], depth * scale, 18, PAD),
-      line(pens.edge, [x - PRESS, face - off - 12], [x - PRESS, face - off - 6]), arrowhead([x - PRESS, face - off - 3.5], [0, 1], 2.8, 1.8),
+      line(band(shaft), [x - PRESS, face - off - 13], [x - PRESS, tip - long + 0.2]), arrowhead([x - PRESS, tip], [0, 1], long, wide),
     ];
   });
 }

@@ -3,12 +3,12 @@ import { tell } from '../../scene/index.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, line, outline, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, figure, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
-import { dented, dentOf } from './dent.ts';
+import { dented, dentOf, RIM } from './dent.ts';
 import type { Skinned } from './hole-marks.ts';
 import { onwards } from './trial.ts';
 import { cutOutMarks, wasteMarks, type CutOut } from './waste.ts';
@@ -53,9 +53,9 @@ export function rolledMarks(panel: CutOut & Skinned, width: number): readonly Ma
   const [ok, more, less, anew] = [well + 2, shallow + 3, torn + 5, torn - column / 2 + 1.2 + ANEW.width / 2];
   return [
     ...wasteMarks(cornersOf(WASTE)), line(pens.crease, [WASTE.x, LINE], [WASTE.x + WASTE.width, LINE]),
-    ...wheelFromAbove([WASTE.x + 15, LINE]), ...ahead([WASTE.x + 15, LINE - 6.5]),
+    ...straightedge(), ...wheelFromAbove([WASTE.x + 15, LINE]), ...ahead([WASTE.x + 15, LINE - 6.5]),
     ...onwards([light - HALF - 9, LINE]), ...rolled([light, face], deep / 2, 'light'),
-    ...onwards([light + HALF + 1.2, LINE]), ...rolled([home, face], deep, 'home'),
+    ...onwards([light + HALF + 1.2, LINE]), ...rolled([home, face], deep, 'home'), ...rimTold([home, face + deep * scale], scale),
     ...onwards([home + HALF + 1, LINE]),
     ...[0, 1, 2].map((place) => line(pens.edge, [COLUMNS + place * column, 1], [COLUMNS + place * column, HIGH - 1])),
     ...section([ok, COLUMN.face], deep), ...ruleMarks([ok, COLUMN.face + deep * scale], scale),
@@ -74,6 +74,21 @@ const VERDICT = 1.5;
 
 /** The way that the wheel is rolled. */
 const ahead = ([x, y]: Vec2): readonly Mark[] => [line(pens.motion, [x - 4, y], [x + 3, y]), arrowhead([x + 7, y], [1, 0], 4)];
+
+/** Along the line, beside the wheel's fork. */
+function straightedge(): readonly Mark[] {
+  const { x, width } = WASTE;
+  const [top, wide] = [LINE + 2.6, 4];
+  const ring = cornersOf({ x, y: top, width, height: wide });
+  return [area('white', ring), outline(pens.cut, ring), ...Array.from({ length: Math.floor(width / 2) }, (_, index) => line(pens.edge, [x + 1 + 2 * index, top], [x + 1 + 2 * index, top + (index % 5 === 4 ? 2.4 : 1.4)]))];
+}
+
+/** How round the rim is, mm of the wheel, told beside it. */
+function rimTold([x, y]: Vec2, scale: number): readonly Mark[] {
+  const rim = RIM * scale;
+  const told: Vec2 = [x + 9.6, y - WHEEL + 3.2];
+  return [line(pens.dimension, [x + 0.5 * rim, y - 0.134 * rim], [told[0] - 3, told[1] + 2.6]), figure(tell.radius(RIM), told, capHeights.step)];
+}
 
 /** On to what is done then. */
 const down = ([x, y]: Vec2): readonly Mark[] => [line(pens.motion, [x, y], [x, y + 3.5]), arrowhead([x, y + 7], [0, 1], 4)];

@@ -3,7 +3,7 @@ import { tell } from '../../scene/index.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, line, outline, type Mark } from '../kit/marks.ts';
+import { area, circle, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { toPicture } from '../kit/svg.ts';
@@ -25,12 +25,20 @@ export interface SleeveToDrill {
 const cap = capHeights.step;
 const HEIGHT = 60;
 /** mm of paper to 1 mm: of the right way, and of the wrong one. */
-const SCALE = { right: 0.8, wrong: 0.45 } as const;
+const SCALE = { right: 0.7, wrong: 0.4 } as const;
 /** How far the tube is seen beyond the sleeve, and the arm that goes off its middle, mm of paper. */
-const BEYOND = { right: 16, wrong: 7 } as const;
-const ARM = { right: 9, wrong: 5 } as const;
+const BEYOND = { right: 8, wrong: 5 } as const;
+const ARM = { right: 8, wrong: 5 } as const;
 
-/** The place of the hole measured from the nearer rim: tape hooked on that, pencil at the mark; and under a cross measured from the other. */
+/** Along the tube: mm of paper to 1 mm; from the middle of the right one to that of the wrong one, as shares of the sleeve's width; how far off its middle the bit stands there. */
+const ALONG = { scale: 0.42, apart: 1.3, off: 0.28 } as const;
+/** Half of a bit's width, and how far it is seen over the sleeve and under it, mm of paper. */
+const BIT = { half: 1.5, over: 8, under: 3 } as const;
+
+/**
+ * The place of the hole measured from the nearer rim: tape hooked on that, pencil at the mark; and under a cross measured from the
+ * other. Then seen along the tube: the bit over its middle, and under a cross beside it.
+ */
 export const sleeveMarkPicture = (drilled: SleeveToDrill, width: number): DrawnPicture => toPicture({ width, height: HEIGHT }, sleeveMarkMarks(drilled));
 
 /** The marks of the picture, for the tests. */
@@ -43,7 +51,7 @@ export function sleeveMarkMarks(drilled: SleeveToDrill): readonly Mark[] {
   const mark = rim - far * SCALE.right;
   const low = y + (drilled.outside * SCALE.right) / 2;
   const end = rim + BEYOND.right;
-  const start = end + 9;
+  const start = end + 6;
   const wrong: Vec2 = [start + BEYOND.wrong + above * SCALE.wrong, y];
   const otherRim = wrong[0] - above * SCALE.wrong;
   const last = wrong[0] + below * SCALE.wrong + BEYOND.wrong;
@@ -58,7 +66,24 @@ export function sleeveMarkMarks(drilled: SleeveToDrill): readonly Mark[] {
       ...tapeFrom(otherRim, otherRim + far * SCALE.wrong + 6, y - (drilled.outside * SCALE.wrong) / 2),
     ]),
     ...crossed([drilled.nearEnd === 'right' ? last - 3 : start + 3, y - 18]),
+    ...alongTube(drilled, [last + 2 + (drilled.outside * ALONG.scale) / 2, y]),
   ];
+}
+
+/** Round sleeve and tube with a bit from above through their middle, and once more beside it. */
+function alongTube({ outside, tube }: SleeveToDrill, [x, y]: Vec2): readonly Mark[] {
+  const [rim, own] = [(outside * ALONG.scale) / 2, (tube * ALONG.scale) / 2];
+  const drilledAt = (middle: number, bit: number): readonly Mark[] => {
+    const left = bit - BIT.half;
+    const long: readonly Vec2[] = [[left, y - rim - BIT.over], [left, y + rim + BIT.under], [bit, y + rim + BIT.under + 1.2], [left + 2 * BIT.half, y + rim + BIT.under], [left + 2 * BIT.half, y - rim - BIT.over]];
+    return [
+      circle([middle, y], rim, pens.cut, 'white'), circle([middle, y], own, pens.cut, 'panel'), area('white', long), outline(pens.edge, long),
+      ...[0.25, 0.5, 0.75].map((share) => line(pens.edge, [left, y - rim - BIT.over * share + 1], [left + 2 * BIT.half, y - rim - BIT.over * share - 1])),
+    ];
+  };
+  const wrong = x + ALONG.apart * 2 * rim;
+  const sign = y + rim + 11;
+  return [...drilledAt(x, x), ...ticked([x, sign]), ...drilledAt(wrong, wrong + ALONG.off * 2 * rim), ...crossed([wrong, sign])];
 }
 
 /** Lines and areas drawn with the nearer end to the right, mirrored where it lies to the left; `ends` the sum of the drawing's left and right end, mm of paper. */

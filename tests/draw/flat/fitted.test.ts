@@ -46,10 +46,18 @@ describe('the picture of a sleeve to drill', () => {
     const lines = linesOf(marks);
     const ends = lines.filter(({ pen, points }) => pen === pens.dimension && points[0]?.[0] === points[1]?.[0]).map(({ points: [from] }) => from?.[0] ?? NaN);
     const [mark] = lines.filter(({ pen }) => pen.width === 0.9).map(({ points: [from] }) => from?.[0] ?? NaN);
-    const sleeve = lines.filter(({ closed, points }) => closed && Math.abs(widthAndHeight(points)[0] - 74 * 0.8) < 1e-6).map(({ points }) => Math.max(...points.map(([x]) => x)));
+    const sleeve = lines.filter(({ closed, points }) => closed && Math.abs(widthAndHeight(points)[0] - 74 * 0.7) < 1e-6).map(({ points }) => Math.max(...points.map(([x]) => x)));
     expect(sleeve).toHaveLength(1);
     expect(ends).toEqual([mark, sleeve[0]]);
-    expect((sleeve[0] ?? 0) - (mark ?? 0)).toBeCloseTo(16 * 0.8, 6);
+    expect((sleeve[0] ?? 0) - (mark ?? 0)).toBeCloseTo(16 * 0.7, 6);
+  });
+
+  it('shows along the tube the bit over the middle, and under the cross beside it', () => {
+    const marks = sleeveMarkMarks({ near: 52, far: 22, hole: 36, outside: 38, tube: 28, nearEnd: 'right' });
+    const middles = [...new Set(marks.flatMap((mark) => (mark.mark === 'circle' ? [mark.centre[0]] : [])))];
+    const bits = linesOf(marks).filter(({ closed, points }) => closed && points.length === 5).map(({ points }) => points[2]?.[0] ?? NaN);
+    expect(middles).toHaveLength(2);
+    expect(bits.map((bit, index) => Math.round(Math.abs(bit - (middles[index] ?? NaN)) * 10) / 10)).toEqual([0, expect.toSatisfy((off: number) => off > 3)]);
   });
 
   it.each(papers)('lies as the joint lies in the step: mirrored, its figures upright, on paper of $width by $height', ({ width }) => {
@@ -60,8 +68,8 @@ describe('the picture of a sleeve to drill', () => {
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks)]).toEqual([[], [], [], []]);
     const lines = linesOf(marks);
     const [mark] = lines.filter(({ pen }) => pen.width === 0.9).map(({ points: [from] }) => from?.[0] ?? NaN);
-    const [rim] = lines.filter(({ closed, points }) => closed && Math.abs(widthAndHeight(points)[0] - 74 * 0.8) < 1e-6).map(({ points }) => Math.min(...points.map(([x]) => x)));
-    expect((mark ?? 0) - (rim ?? 0)).toBeCloseTo(16 * 0.8, 6);
+    const [rim] = lines.filter(({ closed, points }) => closed && Math.abs(widthAndHeight(points)[0] - 74 * 0.7) < 1e-6).map(({ points }) => Math.min(...points.map(([x]) => x)));
+    expect((mark ?? 0) - (rim ?? 0)).toBeCloseTo(16 * 0.7, 6);
   });
 });
 

@@ -23,7 +23,7 @@ describe('the picture of a crease tried on waste', () => {
   it.each(papers)('tells how deep it is to be, by a rule at its end, on paper of $width by $height', (paper) => {
     const panel = { ...crossShaped, thickness: 9, skin: 1 };
     const picture = rolledTrial(panel, paper);
-    expect(texts(picture)).toEqual([String(dentOf(panel))]);
+    expect(texts(picture)).toEqual([`R${RIM}`, String(dentOf(panel))]);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(rolledMarks(panel, paper.width))]).toEqual([[], [], [], []]);
   });
 

@@ -2,7 +2,7 @@ import type { CableLoop, Vec2 } from '../../../model/index.ts';
 import { tell } from '../../../scene/index.ts';
 import { linearDimension } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import { circle, line, type Mark } from '../../kit/marks.ts';
+import { area, circle, line, type Mark } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
 import { crossed, ticked } from '../../kit/right-wrong.ts';
 import { ASIDE, cutEnd, doubled, drawnHome, drawnStrand, goes, moves, pull, round, smooth, stands } from './rope.ts';
@@ -145,7 +145,7 @@ function fromPeg(peg0: Vec2, ...way: readonly Vec2[]): readonly Mark[] {
 }
 
 /** Where the upper peg stands in the frames of the second loop, and the way of the free end from where the cord is double. */
-const UP: Vec2 = [-21.6, -8];
+const UP: Vec2 = [-21.6, -10.4];
 const freeEnd = (at: Vec2): readonly Mark[] => {
   const p = about(at);
   const [x, y] = FINISHED[0] ?? [0, 0];
@@ -160,6 +160,12 @@ const beginsTwice = (at: Vec2): readonly Mark[] => {
   return [...fromPeg(p(UP)[0] ?? at, ...beside(p([-20.6, 2.6], [x - 2.4, y - 0.8], [x + OVERLAP, y]), -1)), ...freeEnd(at)];
 };
 
+/** Much of a cord that goes down is left out at a place: white between two short waves across it. */
+function shortened([x, y]: Vec2): readonly Mark[] {
+  const wave = (high: number): readonly Vec2[] => smooth([x - 2.6, high + 0.8], [x - 1, high - 0.7], [x + 1, high + 0.7], [x + 2.6, high - 0.8]);
+  return [area('white', [...wave(y - 0.9), ...wave(y + 0.9).toReversed()]), line(pens.cut, ...wave(y - 0.9)), line(pens.cut, ...wave(y + 0.9))];
+}
+
 /** The cord folded at its mark, as long as the end was laid back, mm: the mark is the tip, one cord comes from the upper peg, the other is the free end. */
 export const foldedAtMark = (far: number): Frame => (at) => {
   const p = about(at);
@@ -167,7 +173,7 @@ export const foldedAtMark = (far: number): Frame => (at) => {
   const [[left, middle], [tip]] = p([x, y], [15.4, y]) as [Vec2, Vec2];
   return [
     ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [left, tip], line: middle - 9, feature: [middle - 3, middle - 3], cap }),
-    ...beginsTwice(at), ...drawnStrand(doubled(moves(...p([x, y], [14, y])))), ...bight(p([14, y])[0] ?? at, [1, 0]), markAt(...p([13.6, y], [18.6, y]) as [Vec2, Vec2]),
+    ...beginsTwice(at), ...shortened(p([-21.3, -0.6])[0] ?? at), ...drawnStrand(doubled(moves(...p([x, y], [14, y])))), ...bight(p([14, y])[0] ?? at, [1, 0]), markAt(...p([13.6, y], [18.6, y]) as [Vec2, Vec2]),
   ];
 };
 
