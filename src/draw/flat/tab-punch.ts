@@ -81,7 +81,7 @@ export function tabPunchMarks(tab: PunchedTab, row: TabRow | CornerRow | null, {
   ];
 }
 
-/** The tab on its panel from above, along it to scale, its corners cut off as they are: its bar at the back, its free edge in front. */
+/** The tab on its panel from above, each way to scale, its cut corners too, so that no hole seems to lie on them: its bar at the back, its free edge in front. */
 function planMarks({ fromEdge }: PunchedTab, { at, length, deep, corner }: TabRow, box: Box): readonly Mark[] {
   const [from, to] = [box.x + plan.left, box.x + box.width - plan.right];
   const top = box.y + 2 + plan.bar;
@@ -91,7 +91,7 @@ function planMarks({ fromEdge }: PunchedTab, { at, length, deep, corner }: TabRo
   const x = (along: number): number => from + ((to - from) * along) / length;
   const panel = cornersOf({ x: from - 4, y: top - plan.bar, width: to - from + 8, height: plan.bar + deep * across + plan.panel });
   const off = corner * across;
-  const tab: readonly Vec2[] = [[from, top], [to, top], [to, edge - off], [to - off, edge], [from + off, edge], [from, edge - off]];
+  const tab: readonly Vec2[] = [[from, top], [to, top], [to, edge - off], [x(length - corner), edge], [x(corner), edge], [from, edge - off]];
   const front = edge + plan.panel;
   return [
     area('panel', panel), line(pens.edge, [from - 4, front], [to + 4, front]),

@@ -25,7 +25,7 @@ describe.each(wrapped)('the holes of the tabs of the $name', ({ item, size }) =>
     }
   });
 
-  it('are drawn on the tab as it is: its corners cut off by the same as its depth is drawn, nothing behind a panel that lies on the bench', () => {
+  it('are drawn on the tab as it is: its corners cut off to the scale that it is drawn to each way, nothing behind a panel that lies on the bench', () => {
     const model = modelOf(item, size);
     const [flap] = model.pattern.flaps;
     const steps = planItem(model, item.order, solids, checkModel(model, declaredFor(item, size)).advice.wall).steps.filter(({ action, detail }) => action === 'punch-tab' && detail.on === 'side');
@@ -34,9 +34,9 @@ describe.each(wrapped)('the holes of the tabs of the $name', ({ item, size }) =>
     expect([row.deep, row.corner, row.onWall]).toEqual([(flap?.edge ?? 0) - (flap?.halfCut ?? 0), flap?.corner, false]);
     expect(steps[0]?.tools).not.toContain('board');
     const [tab] = linesOf(tabPunchMarks(tab9, row, { width: 165, height: 60 })).filter(({ closed, points }) => closed && points.length === 6).map(({ points }) => points);
-    const [a, , c, d] = tab ?? [];
+    const [a, b, c, d] = tab ?? [];
     expect(((d?.[1] ?? NaN) - (c?.[1] ?? NaN)) / ((d?.[1] ?? NaN) - (a?.[1] ?? NaN))).toBeCloseTo(row.corner / row.deep, 9);
-    expect((c?.[0] ?? NaN) - (d?.[0] ?? NaN)).toBeCloseTo((d?.[1] ?? NaN) - (c?.[1] ?? NaN), 9);
+    expect(((c?.[0] ?? NaN) - (d?.[0] ?? NaN)) / ((b?.[0] ?? NaN) - (a?.[0] ?? NaN))).toBeCloseTo(row.corner / row.length, 9);
   });
 });
 
