@@ -132,6 +132,14 @@ describe('safe use', () => {
     expect([shows(usePage(safe('bed')), 'M055'), shows(usePage(safe('bed')), 'P009'), shows(usePage(safe('chair')), 'M055')]).toEqual([true, true, false]);
   });
 
+  // ISO 7010 P018, no sitting (from memory).
+  it('forbids on its page and on the cover to sit on what is no seat, and on nothing that is one', () => {
+    const forbidden = (input: BookletInput): readonly boolean[] => [pagesOf(input)[0] ?? '', usePage(input)].map((page) => shows(page, 'P018'));
+    expect([safe('desk'), rackInput()].map(forbidden)).toEqual([[true, true], [true, true]]);
+    expect([safe('chair'), safe('stool'), safe('bed')].map(forbidden)).toEqual([[false, false], [false, false], [false, false]]);
+    expect(textOf(usePage(safe('desk')))).toContain('It is not a seat: do not sit on it.');
+  });
+
   it('of a bed tells for whom it is and how thick the mattress may be', () => {
     const bed = safe('bed');
     const page = usePage(bed);

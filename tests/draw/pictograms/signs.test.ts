@@ -37,7 +37,7 @@ describe('the colour arithmetic', () => {
 
 describe('safety signs', () => {
   it('have a sign for every caution', () => {
-    // ISO 7010 meanings (R, CHECKS "Drawings and signs").
+    // ISO 7010 meanings (R, CHECKS "Drawings and signs"; P018 from memory).
     const expected: Record<Caution, SignName> = {
       sharp: 'W022', dust: 'M016', eyes: 'M004', gloves: 'M009', crush: 'W024',
       children: 'M055', climbing: 'P009', sitting: 'P018', tipping: 'M071', manual: 'M002',

@@ -10,7 +10,7 @@ export const noClimbing: Ink = prohibition(
   stroke('M17 30L22.5 30.5L26.5 35.5M16.5 30L13.5 38', 3),
 );
 
-/** P018: someone sits on a top. */
+/** P018 (from memory): someone sits on a top. */
 export const noSitting: Ink = prohibition(
   dot(29, 12.5, 3.6),
   stroke('M29.5 19L29.5 27', 5.4),
