@@ -48,7 +48,7 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const closeUp = closeUpScene(model, step, solids);
   const papers = FORMATS[format];
   const own = { ...papers[paper], height: onBlocks.length === 0 ? papers[paper].height : Math.min(papers[paper].height, papers.underBlocks), most: papers.most };
-  if (closeUp !== null && before.length === 0) return [composeBeside(onBlocks, told, capped(closeUp), own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
+  if (closeUp !== null && before.length === 0 && freed.length === 0) return [composeBeside(onBlocks, told, capped(closeUp), own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
   const entered = enteredJoints(model, step, rolled, solids);
   return [
     ...(freed.length === 0

@@ -2,7 +2,7 @@ import { dot, lengthOf, plus, times, unit, type Model, type Solids, type Vec3 } 
 import type { Plan, Step } from '../plan/index.ts';
 import { boxOfBlock } from './kit/blocks.ts';
 import { turnedBy } from './kit/directions.ts';
-import { boxRound, reachOf } from './kit/extent.ts';
+import { boxRound, middleOf, reachOf } from './kit/extent.ts';
 import { inSight } from './kit/in-sight.ts';
 import type { Slide } from './kit/on-the-way.ts';
 import { levelScene } from './kit/level.ts';
@@ -58,10 +58,10 @@ export function freedScenes(model: Model, step: Step, solids: Solids): readonly 
 
 /** What comes after the first, with the arrow of its way. */
 function followingScene(id: string, bodies: readonly SceneBody[], coming: readonly SceneBody[], way: Vec3): Scene {
-  const { min, max } = boxRound(coming);
+  const box = boxRound(coming);
   const extent = extentOf([...bodies, ...coming]);
-  const middle: Vec3 = [(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, (min[2] + max[2]) / 2];
-  const begins = plus(middle, times(way, reachOf({ min, max }, way) - dot(middle, way) + WHITE));
+  const middle = middleOf(box);
+  const begins = plus(middle, times(way, reachOf(box, way) - dot(middle, way) + WHITE));
   return { id, view: STANDARD_VIEW, bodies: [...bodies, ...coming], marks: [{ mark: 'arrow', path: [begins, plus(begins, times(way, ARROW * extent))] }] };
 }
 

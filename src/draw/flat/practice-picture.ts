@@ -71,12 +71,12 @@ function triedPiece([x, y]: Vec2, how: Outcome, by = 1): readonly Mark[] {
       const [a, u] = [along + gap, up];
       return [x + by * side * (a * Math.cos(bent / 2) + u * Math.sin(bent / 2)), y + by * (DEEP / 2 + a * Math.sin(bent / 2) - u * Math.cos(bent / 2))];
     };
-    const strip = (low: number, high: number, from: number): readonly Vec2[] => [turned(from, low), turned(HALF, low), turned(HALF, high), turned(from, high)];
+    const strip = (low: number, high: number, from: number, to = HALF): readonly Vec2[] => [turned(from, low), turned(to, low), turned(to, high), turned(from, high)];
     const cut = 0.5;
-    const [core, bottom] = [DEEP - 2 * SKIN, how === 'stiff' ? SKIN + LEFT * (DEEP - 2 * SKIN) : SKIN];
+    const bottom = how === 'stiff' ? SKIN + LEFT * (DEEP - 2 * SKIN) : SKIN;
     return [
       area('core', strip(SKIN, DEEP - SKIN, how === 'stiff' ? 0 : cut)), ...[strip(0, SKIN, 0), strip(DEEP - SKIN, DEEP, cut)].flatMap((ring) => [area('panel', ring), outline(pens.cut, ring)]),
-      ...(how === 'stiff' ? [area('white', strip(bottom, SKIN + core, 0).map((point, index) => (index === 1 || index === 2 ? turned(cut, index === 1 ? bottom : SKIN + core) : point)))] : []),
+      ...(how === 'stiff' ? [area('white', strip(bottom, DEEP - SKIN, 0, cut))] : []),
       line(pens.cut, turned(cut, bottom), turned(cut, DEEP)),
     ];
   });

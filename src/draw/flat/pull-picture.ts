@@ -10,7 +10,7 @@ import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
 import { paddedKnife, STRIP } from './padded-knife.ts';
 import { plate } from './punched-section.ts';
-import { numbered, onwards } from './trial.ts';
+import { numbered, onwards, pressedDown, type Firmness } from './trial.ts';
 
 /** A knife between its strips is pulled along a line until it is so deep in a panel, mm. */
 export interface Pulled {
@@ -34,10 +34,10 @@ const THICK = 9;
 /** A strip in section, and the middle of the arrow beside it from the blade, mm of paper. */
 const PAD = 5.2;
 const PRESS = 9.6;
-/** The arrow of each pull, mm of paper: its shaft, the length and width of its head. */
-const PRESSED = [{ shaft: 0.4, long: 2.8, wide: 1.8 }, { shaft: 1.1, long: 3.6, wide: 3 }, { shaft: 1.9, long: 4.6, wide: 4.4 }] as const;
-/** Shares of the depth that the pulls reach, one after the other. */
-const PULLS = [1 / 3, 2 / 3, 1] as const;
+/** Shares of the depth that the pulls reach, one after the other, and the arrow of each: firmer from pull to pull. */
+const PULLS: readonly { readonly share: number; readonly pressed: Firmness }[] = [
+  { share: 1 / 3, pressed: { shaft: 0.4, long: 2.8, wide: 1.8 } }, { share: 2 / 3, pressed: { shaft: 1.1, long: 3.6, wide: 3 } }, { share: 1, pressed: { shaft: 1.9, long: 4.6, wide: 4.4 } },
+];
 
 /**
  * From the side the knife between its strips on the panel: it leans the way it is pulled, its sharp edge ahead, the strips along the cut;
@@ -80,16 +80,14 @@ function deeper({ depth, thickness, skin }: Pulled, width: number): readonly Mar
   const from = 99;
   const each = (width - from - HALF - 1) / (PULLS.length - 1);
   const face = SIDE.face - THICK / 2;
-  return PULLS.flatMap((share, index): readonly Mark[] => {
+  return PULLS.flatMap(({ share, pressed }, index): readonly Mark[] => {
     const x = from + index * each;
     const deep = depth * share * scale;
     const off = (depth * scale) - deep;
-    const { shaft, long, wide } = PRESSED[index] ?? PRESSED[0];
-    const tip = face - off - 3.5;
     return [
       ...(index === 0 ? [] : onwards([x - each / 2 - 3.5, face + THICK / 2])),
       ...plate({ x: x - HALF, y: face, width: 2 * HALF, height: THICK }, skin * scale), ...paddedKnife([x, face - off], depth * scale, 18, PAD),
-      line(band(shaft), [x - PRESS, face - off - 13], [x - PRESS, tip - long + 0.2]), arrowhead([x - PRESS, tip], [0, 1], long, wide),
+      ...pressedDown([x - PRESS, face - off - 13], face - off - 3.5, pressed),
     ];
   });
 }

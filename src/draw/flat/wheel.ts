@@ -1,8 +1,9 @@
 import type { Vec2 } from '../../model/index.ts';
 import { cornersOf } from '../kit/geometry.ts';
-import { area, arrowhead, circle, line, outline, type Mark } from '../kit/marks.ts';
-import { band, pens } from '../kit/pens.ts';
+import { area, circle, outline, type Mark } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
 import { RIM } from './dent.ts';
+import { pressedDown, type Firmness } from './trial.ts';
 
 /** How the wheel is pressed: lightly, or home; more than that where it was too little. */
 export type Pressed = 'light' | 'home' | 'more';
@@ -18,8 +19,8 @@ const FINE = 8;
 /** How far the fork reaches to either side, mm of paper. */
 const reach = (scale: number): number => RIM * scale + ARM.clear + ARM.wide;
 
-/** The arrow beside the wheel by how it is pressed, mm of paper: its shaft, the length and width of its head. */
-const ARROWS: Readonly<Record<Pressed, { readonly shaft: number; readonly long: number; readonly wide: number }>> = {
+/** The arrow beside the wheel by how it is pressed. */
+const ARROWS: Readonly<Record<Pressed, Firmness>> = {
   light: { shaft: 0.4, long: 2.8, wide: 1.6 }, home: { shaft: 1.6, long: 4.6, wide: 4.4 }, more: { shaft: 3, long: 6, wide: 7 },
 };
 
@@ -37,7 +38,7 @@ export function wheelMarks([x, y]: Vec2, high: number, pressed: Pressed, scale: 
     area('white', wheel), outline(pens.cut, wheel),
     ...arms.map((arm) => area('ink', arm)), area('ink', cornersOf({ x: x - out, y: fork - 0.4, width: 2 * out, height: 1.3 })), area('ink', pin),
     area('ink', cornersOf({ x: x - HANDLE, y: y - high, width: 2 * HANDLE, height: high - (y - fork) })),
-    ...pressedBy([x - out - 1.4 - ARROWS[pressed].wide / 2, y - high], axle + 1, pressed),
+    ...pressedDown([x - out - 1.4 - ARROWS[pressed].wide / 2, y - high], axle + 1, ARROWS[pressed]),
   ];
 }
 
@@ -46,11 +47,6 @@ const half = ([x, y]: Vec2, radius: number, way: 1 | -1): readonly Vec2[] => Arr
   const angle = (Math.PI * step) / FINE;
   return [x + way * radius * Math.cos(angle), y + way * radius * Math.sin(angle)];
 });
-
-function pressedBy([x, top]: Vec2, tip: number, pressed: Pressed): readonly Mark[] {
-  const { shaft, long, wide } = ARROWS[pressed];
-  return [line(band(shaft), [x, top], [x, tip - long + 0.2]), arrowhead([x, tip], [0, 1], long, wide)];
-}
 
 /** The wheel from above on a level line, its fork and handle behind it, mm of paper: the place is the wheel's middle. */
 export function wheelFromAbove([x, y]: Vec2): readonly Mark[] {

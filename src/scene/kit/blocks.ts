@@ -2,7 +2,7 @@ import { dot, lengthOf, plus, times, type Connection, type PartKind, type Shape,
 import type { Step } from '../../plan/index.ts';
 import type { SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
-import { boxRound, type Box } from './extent.ts';
+import { boxRound, middleOf, type Box } from './extent.ts';
 import type { Slide } from './on-the-way.ts';
 import { restsOn } from './resting.ts';
 import type { StageHand } from './stage.ts';
@@ -114,7 +114,6 @@ function waysOf(hand: StageHand, step: Step, { parts, by }: Slide): readonly Box
 
 type Axis = 0 | 1 | 2;
 const each = (value: (axis: Axis) => number): Vec3 => [value(0), value(1), value(2)];
-const middleOf = ({ min, max }: Box): Vec3 => each((axis) => (min[axis] + max[axis]) / 2);
 
 /** Level ways, told along an axis and across it. */
 export type Level = 0 | 1;

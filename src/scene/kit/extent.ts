@@ -1,5 +1,5 @@
 import { Box3, Vector3 } from 'three';
-import { asMatrix, dot, type Vec3 } from '../../model/index.ts';
+import { asMatrix, dot, plus, times, type Vec3 } from '../../model/index.ts';
 import type { SceneBody } from '../types.ts';
 
 /** A box along the axes, mm. */
@@ -18,6 +18,9 @@ export function boxRound(bodies: readonly Pick<SceneBody, 'mesh' | 'pose'>[]): B
   }
   return { min: box.min.toArray(), max: box.max.toArray() };
 }
+
+/** The middle of a box. */
+export const middleOf = ({ min, max }: Box): Vec3 => times(plus(min, max), 0.5);
 
 /** How far a box reaches in a direction. */
 export const reachOf = ({ min, max }: Box, way: Vec3): number => dot(way, [way[0] > 0 ? max[0] : min[0], way[1] > 0 ? max[1] : min[1], way[2] > 0 ? max[2] : min[2]]);

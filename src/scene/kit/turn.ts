@@ -2,7 +2,7 @@ import { chained, dot, lengthOf, minus, moved, placed, plus, times, turned, type
 import { tell } from '../told.ts';
 import type { Mark, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
-import { boxRound, type Box } from './extent.ts';
+import { boxRound, middleOf, type Box } from './extent.ts';
 import { stageHand } from './stage.ts';
 import { ACROSS_PAPER, STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
@@ -63,13 +63,8 @@ function leading(before: readonly SceneBody[], [x, y, z]: Vec3): ReadonlySet<str
 
 /** The joint farthest to the right, of several there: it is the same one before and after. */
 function rightEnd(before: readonly SceneBody[]): ReadonlySet<string> {
-  const ends = before.filter(({ kind }) => kind === 'joint').map((body) => ({ id: body.id, at: dot(middleOf(body), ACROSS_PAPER) })).sort((a, b) => b.at - a.at);
+  const ends = before.filter(({ kind }) => kind === 'joint').map((body) => ({ id: body.id, at: dot(middleOf(boxRound([body])), ACROSS_PAPER) })).sort((a, b) => b.at - a.at);
   return new Set(ends.length < 2 ? [] : ends.slice(0, 1).map(({ id }) => id));
-}
-
-function middleOf(body: SceneBody): Vec3 {
-  const { min, max } = boxRound([body]);
-  return times(plus(min, max), 0.5);
 }
 
 const turnMarks = (path: readonly Vec3[], angle: number): readonly Mark[] => [
@@ -98,7 +93,7 @@ const GAP = 0.28;
 
 function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
   const box = boxRound(before);
-  const middle: Vec3 = times(plus(box.min, box.max), 0.5);
+  const middle = middleOf(box);
   // The way its top goes.
   const way: Vec3 = [axis[1], -axis[0], 0];
   const rolls = angle > ROLLS;
@@ -115,7 +110,7 @@ function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Tu
 /** Turned on the spot, and drawn beside where it lay before, on the side to which its front goes; so the arrow round its front leads from before to after. */
 function aboutUpright(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
   const box = boxRound(before);
-  const middle = times(plus(box.min, box.max), 0.5);
+  const middle = middleOf(box);
   const halves = [halfAlong(box, [1, 0, 0]), halfAlong(box, [0, 1, 0])] as const;
   const after = [0, 1].map((way) => Math.abs(Math.cos(angle)) * (halves[way] ?? 0) + Math.abs(Math.sin(angle)) * (halves[1 - way] ?? 0));
   // As far as both reach across the paper, with white between them.
