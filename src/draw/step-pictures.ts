@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, doBlocksComeToWork, enteredJoints, isFromBehind, newJoints, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetters } from './letters-at-bars.ts';
@@ -62,12 +62,12 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
 /** A scene of a series with its number, counted on from scenes before them where those are numbered. */
 const numberedAfter = (scenes: readonly Scene[], index: number, scene: Scene): Scene => ({ ...scene, number: (scenes.at(-1)?.number ?? 0) + index + 1 });
 
-/** Where the worker walks for a step: behind the work for what is hidden from before it, and before it again. */
+/** Where the worker walks for a step, from where the one before was done; null where that and this are done before the work. */
 function walkTo(model: Model, { steps }: Plan, step: Step): Walk | null {
   const before = steps[steps.indexOf(step) - 1];
-  const [was, is] = [before !== undefined && before.run === step.run && isFromBehind(model, before), isFromBehind(model, step)];
-  if (is) return was ? 'behind' : 'to-behind';
-  return was ? 'to-front' : null;
+  const was = before !== undefined && before.run === step.run ? standOf(model, before) : 'front';
+  const is = standOf(model, step);
+  return was === 'front' && is === 'front' ? null : { was, is };
 }
 
 /** Heights of right and wrong scenes, and of joints side by side, mm of paper. */

@@ -9,7 +9,7 @@ export { enteredJoints } from './entered.ts';
 export { withEnds } from './kit/ends.ts';
 export { FOOT_RINGS } from './kit/bar-marks.ts';
 export { sleeveEnds } from './kit/sleeve-ends.ts';
-export { isFromBehind } from './kit/from-behind.ts';
+export { standOf } from './kit/stand.ts';
 export { ACROSS_PAPER, STANDARD_VIEW } from './kit/views.ts';
 export { turnedBy } from './kit/directions.ts';
 export { finishedScene, letteredScene, partBody, runScene } from './whole.ts';

@@ -1,8 +1,8 @@
 import type { Mesh, PartKind, Pose, Vec3 } from '../model/index.ts';
 import type { Told } from './told.ts';
 
-/** How a body is shown: as it stands, tinted as new in this step, pale as a reminder, or black as it is drawn on a part. */
-export type Look = 'present' | 'new' | 'pale' | 'drawn';
+/** How a body is shown: as it stands, tinted as new in this step, pale as a reminder, black as it is drawn on a part, or by its edges alone where others hide it. */
+export type Look = 'present' | 'new' | 'pale' | 'drawn' | 'hidden';
 
 export interface SceneBody {
   readonly id: string;
@@ -42,8 +42,14 @@ export interface Scene {
   readonly bodies: readonly SceneBody[];
   readonly marks: readonly Mark[];
   readonly view: View;
-  /** Where the worker goes, where the scene before is seen from another side: behind the work or before it again; or that he is still behind it. */
+  /** Where the worker goes, where the scene before is seen from another side, or that he still stands there. Left out where he stands before the work as ever. */
   readonly walk?: Walk;
 }
 
-export type Walk = 'to-behind' | 'behind' | 'to-front';
+/** Where the worker stands: before the work, a little to the right as in most pictures, or at its left, or behind it. */
+export type Stand = 'front' | 'left' | 'behind';
+
+export interface Walk {
+  readonly was: Stand;
+  readonly is: Stand;
+}

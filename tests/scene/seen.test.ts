@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildModel, dot, lengthOf, placed, type Vec3 } from '../../src/model/index.ts';
 import { planItem } from '../../src/plan/index.ts';
-import { isFromBehind, stepScene, STANDARD_VIEW, type Scene, type SceneBody } from '../../src/scene/index.ts';
+import { standOf, stepScene, STANDARD_VIEW, type Scene, type SceneBody } from '../../src/scene/index.ts';
 import { stageHand } from '../../src/scene/kit/index.ts';
 import { solids } from '../support/rack.ts';
 import { structureItem } from '../support/structures.ts';
@@ -14,13 +14,13 @@ describe('from where a step is seen', () => {
   const pinned = plan.steps.filter(({ action }) => action === 'drill' || action === 'pin-posts');
 
   it('is from behind where all that it drills or pins is put in from there, and from before it else', () => {
-    const behind = pinned.filter((step) => isFromBehind(model, step));
+    const behind = pinned.filter((step) => standOf(model, step) === 'behind');
     expect(behind.length).toBeGreaterThan(0);
     expect(behind.length).toBeLessThan(pinned.length);
     for (const step of plan.steps) {
       const scene = sceneOf(step);
       if (scene === null) continue;
-      expect([step.key, dot(scene.view.towardsEye, [0, -1, 0]) > 0]).toEqual([step.key, !isFromBehind(model, step)]);
+      expect([step.key, dot(scene.view.towardsEye, [0, -1, 0]) > 0]).toEqual([step.key, standOf(model, step) !== 'behind']);
     }
   });
 
@@ -82,5 +82,13 @@ describe('the corners of a box that are worked on from within', () => {
       const quarters = new Set(points(tabs).map(([x, y]) => `${Math.sign(x)} ${Math.sign(y)}`));
       expect(quarters.size).toBe(4);
     }
+  });
+});
+
+describe('work on the sides of a panel that stands', () => {
+  it.each([['left', 'left'], ['right', 'front']] as const)('is seen, on its %s, from where one stands: %s', (side, stand) => {
+    const steps = plan.steps.filter((step) => step.detail.on === 'side' && step.detail.side === side && ['wrap-side', 'punch-tab', 'pin-side'].includes(step.action));
+    expect(steps.map(({ action }) => action)).toEqual(['wrap-side', 'punch-tab', 'pin-side']);
+    expect(steps.map((step) => standOf(model, step))).toEqual([stand, stand, stand]);
   });
 });

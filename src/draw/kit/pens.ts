@@ -67,6 +67,8 @@ export const pens = {
   detail: { ...pen('detail', 'continuous', 0.35), round: true },
   enlarged: { ...pen('enlarged', 'continuous', thick), round: true },
   numeral: pen('numeral', 'continuous', 0.35),
+  /** Edges of what stands behind other bodies. */
+  hidden: pen('hidden', 'dashed', 0.18),
   sign: { ...pen('motion', 'continuous', thick), round: true },
 } as const satisfies Readonly<Record<string, Pen>>;
 

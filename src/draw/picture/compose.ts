@@ -9,7 +9,7 @@ import { contentBounds, layOut, type Content, type Layout } from './layout.ts';
 import { heldBack, type LineDrawer } from './line-drawer.ts';
 import { paintsOf } from './looks.ts';
 import { planeOf } from './plane.ts';
-import { pensFor, strokes } from './strokes.ts';
+import { hiddenStrokes, pensFor, strokes } from './strokes.ts';
 import { walkMarks, walkSign } from './walk-sign.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, line, movedBox, orderRadius, ringedNumeral, type Mark } from '../kit/marks.ts';
@@ -251,7 +251,7 @@ const greater = (one: DrawnPicture['newPartShares'], other: DrawnPicture['newPar
 
 /** Width of a scene's drawing over its height. */
 function aspectOf(scene: Scene, lineDrawing: LineDrawer): number {
-  const { min, max } = contentBounds(lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies)), scene.marks, planeOf(scene.view));
+  const { min, max } = contentBounds([lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies))], scene.marks, planeOf(scene.view));
   return (max[0] - min[0]) / (max[1] - min[1]);
 }
 
@@ -298,11 +298,13 @@ function composed(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Composed
   };
 }
 
-function composedStill(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Composed {
+function composedStill({ bodies, ...rest }: Scene, paper: Paper, lineDrawing: LineDrawer): Composed {
+  const [scene, behind] = [{ ...rest, bodies: bodies.filter(({ look }) => look !== 'hidden') }, bodies.filter(({ look }) => look === 'hidden')];
   const plane = planeOf(scene.view);
   const paints = paintsOf(scene.bodies);
   const drawing = lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies));
-  const bounds = contentBounds(drawing, scene.marks, plane);
+  const hidden = behind.length === 0 ? null : lineDrawing(behind, scene.view);
+  const bounds = contentBounds([drawing, ...(hidden === null ? [] : [hidden])], scene.marks, plane);
   if (!Number.isFinite(bounds.min[0])) throw new Error(`scene ${scene.id}: no body or mark to draw; a picture needs at least one`);
   const spots = spotsOf(scene, plane, lineDrawing);
   const content = { plane, bounds, marks: scene.marks, spots, cover: coverOf(drawing, paints) };
@@ -312,6 +314,7 @@ function composedStill(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Com
     paperGround(paper),
     ...fills(drawing, paints, fit),
     ...strokes(drawing, paints, fit, pensFor(drawing, paints, fit)),
+    ...(hidden === null ? [] : hiddenStrokes(hidden, fit)),
     ...arrows.flatMap(drawArrow),
     ...rings.flatMap((one) => drawRings(one, scene.marks, plane, paints)),
     ...setting.places.flatMap((place) => place.draw()),

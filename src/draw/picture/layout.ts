@@ -104,9 +104,8 @@ function choicesFor(mark: TextMark, plane: Plane, ground: Ground): Place[] {
 }
 
 /** Bounds of the lines and of every place a mark names, on the view plane. */
-export function contentBounds(drawing: LineDrawing, marks: readonly Mark[], plane: Plane): Bounds {
-  const { min, max } = drawing.bounds;
-  const lines = [min, max].filter(([x, y]) => Number.isFinite(x) && Number.isFinite(y));
+export function contentBounds(drawings: readonly LineDrawing[], marks: readonly Mark[], plane: Plane): Bounds {
+  const lines = drawings.flatMap(({ bounds: { min, max } }) => [min, max]).filter(([x, y]) => Number.isFinite(x) && Number.isFinite(y));
   return boundsOf([...lines, ...marks.flatMap(placesOf).map((place) => project(plane, place)), ...marks.flatMap((mark) => ringEnds(mark, plane))]);
 }
 

@@ -15,6 +15,7 @@ function paintOf(body: SceneBody): Paint {
     case 'new': return 'tint';
     case 'pale': return 'pale';
     case 'drawn': return 'ink';
-    case 'present': return 'white';
+    case 'present':
+    case 'hidden': return 'white';
   }
 }

@@ -1,21 +1,19 @@
-import { chained, moved, times, unit, type Vec3 } from '../../model/index.ts';
+import { unit, type Vec3 } from '../../model/index.ts';
 import type { SceneBody, View } from '../types.ts';
 import { boxRound, type Box } from './extent.ts';
 
 /** Of the middle and the corners of its upper side a prop shows so few that it is hidden. */
 const FEW = 1;
-/** Drawn so far nearer to the eye, which changes nothing in a parallel view, it stands before all, mm. */
-const NEARER = 20000;
 /** What is no farther before a place than this is at it, mm. */
 const AT = 1;
 
-/** Props as they are seen; those behind other bodies pale, as if these were glass. */
+/** Props as they are seen; those behind other bodies as hidden ones. */
 export function inSight(props: readonly SceneBody[], bodies: readonly SceneBody[], { towardsEye }: View): readonly SceneBody[] {
   const eye = unit(towardsEye);
   const boxes = bodies.filter(({ kind }) => kind !== 'tool').map((body) => boxRound([body]));
   return props.map((prop) => {
     const shown = upperSide(boxRound([prop])).filter((place) => !boxes.some((box) => isBefore(box, place, eye)));
-    return shown.length > FEW ? prop : { ...prop, look: 'pale', pose: chained(moved(times(eye, NEARER)), prop.pose) };
+    return shown.length > FEW ? prop : { ...prop, look: 'hidden' };
   });
 }
 

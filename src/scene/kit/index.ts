@@ -18,6 +18,6 @@ export { atMost, slideWork, type Sliding } from './slide.ts';
 export { foldedShape, foldsOf, pieceOfPanel, stageHand, type FoldedPanel, type StageHand } from './stage.ts';
 export { turnOf, turnWork } from './turn.ts';
 export { wallWork } from './wall.ts';
-export { isFromBehind, viewOf } from './from-behind.ts';
+export { viewOf } from './stand.ts';
 export { STANDARD_VIEW } from './views.ts';
 export { closeUpName, sceneName, type StepGivens, type WorkScene } from './work-scene.ts';

@@ -4,7 +4,7 @@ import { turnedBy } from './directions.ts';
 import { nearestOf } from './nearest.ts';
 import { openBox } from './open-box.ts';
 import { atMost, slideWork, type Sliding } from './slide.ts';
-import { STANDARD_VIEW } from './views.ts';
+import { viewOf } from './stand.ts';
 import type { WorkScene } from './work-scene.ts';
 import { tell } from '../told.ts';
 
@@ -16,9 +16,10 @@ const pinOrder = ({ hand, fresh, offsets }: Sliding): readonly Mark[] => fresh.m
 });
 
 /** One pin once more, enlarged: of those whose heads are seen, where any are. */
-function enlargedPin({ hand, fresh, offsets }: Sliding): readonly Mark[] {
-  const seen = fresh.filter((pin) => dot(turnedBy(hand.pose(pin), [0, 0, 1]), STANDARD_VIEW.towardsEye) > 0);
-  const id = nearestOf(hand, seen.length === 0 ? fresh : seen);
+function enlargedPin({ model, step, hand, fresh, offsets }: Sliding): readonly Mark[] {
+  const view = viewOf(model, step);
+  const seen = fresh.filter((pin) => dot(turnedBy(hand.pose(pin), [0, 0, 1]), view.towardsEye) > 0);
+  const id = nearestOf(hand, seen.length === 0 ? fresh : seen, view);
   if (id === undefined) return [];
   return [{ mark: 'detail', at: plus(placed(hand.pose(id), [0, 0, 0]), times(offsets.get(id) ?? [0, 0, 0], 0.5)), radius: 60 }];
 }

@@ -1,7 +1,7 @@
 import { chained, moved, placed, plus, times, undone, type Model, type Part, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
 import type { Scene, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
-import { isFromBehind, viewOf } from './from-behind.ts';
+import { standOf, viewOf } from './stand.ts';
 import { nearestOf } from './nearest.ts';
 import { drilled, fastened, type Shown } from './round-a-pin.ts';
 import { fromSleeveEnd, type InSleeve } from './sleeve-measured.ts';
@@ -28,7 +28,7 @@ interface Pinned {
 export const pinDrilled = (givens: StepGivens): Scene | null => atPin(givens, givens.step.drillsFor, (pinned) => {
   const shown = drilled(givens.model, pinned.hand, pinned.hand.pose(pinned.pinId), { through: thicknessOf(pinned), over: BIT_OVER });
   const place = placeInSleeve(givens.model, pinned);
-  const measured = place === null ? { bodies: [], marks: [] } : fromSleeveEnd(givens.model, pinned.hand, place, besidePin(pinned, isFromBehind(givens.model, givens.step) ? -1 : 1).towardsEye);
+  const measured = place === null ? { bodies: [], marks: [] } : fromSleeveEnd(givens.model, pinned.hand, place, besidePin(pinned, standOf(givens.model, givens.step) === 'behind' ? -1 : 1).towardsEye);
   return { bodies: [...shown.bodies, ...measured.bodies], marks: [...shown.marks, ...measured.marks] };
 });
 
@@ -61,7 +61,7 @@ function atPin({ model, step, solids }: StepGivens, ids: readonly string[], show
   if (connection === undefined) return null;
   const pinned: Pinned = { hand, pinId: connection.pin, nutId: connection.nut, held: connection.holds.map((id) => hand.part(id)) };
   const shown = shownAt(pinned);
-  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...shown.bodies], marks: shown.marks, view: besidePin(pinned, isFromBehind(model, step) ? -1 : 1) };
+  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...shown.bodies], marks: shown.marks, view: besidePin(pinned, standOf(model, step) === 'behind' ? -1 : 1) };
 }
 
 /** From beside the pin, so that both its ends are seen, on the reader's side (1) or that of one who has walked round (−1); an upright one from beside the bar as well, which would hide its nut. */

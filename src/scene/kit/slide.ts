@@ -3,7 +3,6 @@ import type { Step } from '../../plan/index.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound } from './extent.ts';
-import { viewOf } from './from-behind.ts';
 import { isTooSmall } from './too-small.ts';
 import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';
@@ -13,6 +12,7 @@ import { panelSign } from './panel-sign.ts';
 import { partsShown } from './parts-shown.ts';
 import { seenThrough } from './seen-through.ts';
 import { stageHand, type StageHand } from './stage.ts';
+import { viewOf } from './stand.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
 import { tell } from '../told.ts';
 

@@ -1,6 +1,6 @@
 import { chained, moved, placed, type Shape } from '../../model/index.ts';
 import {
-  movedBy, nearestOf, openBox, panelLines, sceneName, STANDARD_VIEW, stageHand, tell, turnedBy, type Mark, type Scene, type StepGivens, type WorkScene,
+  movedBy, nearestOf, openBox, panelLines, sceneName, stageHand, tell, turnedBy, viewOf, type Mark, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** How far over the tab the punch is held; its shaft, the body over that and the cap that is hit, mm. */
@@ -19,17 +19,18 @@ export const scene: WorkScene = {
 
 function punchScene({ model, step, solids }: StepGivens): Scene {
   const hand = stageHand(model, step, solids);
+  const view = viewOf(model, step);
   const pins = model.parts.filter(({ id }) => step.drillsFor.includes(id));
   const { diameter } = model.kit.panelPin;
   const punch: Shape = { form: 'pin', diameter, length: PUNCH.length, headDiameter: PUNCH.body, headHeight: PUNCH.bodyHeight };
   const cap: Shape = { form: 'pin', diameter: PUNCH.body, length: 1, headDiameter: PUNCH.cap, headHeight: PUNCH.capHeight };
   const overBody = HELD_OVER + PUNCH.length + PUNCH.bodyHeight;
   const top = overBody + PUNCH.capHeight;
-  const nearest = nearestOf(hand, pins.map(({ id }) => id));
+  const nearest = nearestOf(hand, pins.map(({ id }) => id), view);
   return {
     id: sceneName(step),
     bodies: [
-      ...step.present.flatMap((id) => (step.detail.on === 'side' ? null : openBox(hand, step, id, STANDARD_VIEW)) ?? [hand.body(id, 'present')]),
+      ...step.present.flatMap((id) => (step.detail.on === 'side' ? null : openBox(hand, step, id, view)) ?? [hand.body(id, 'present')]),
       ...step.present.filter((id) => hand.part(id).kind === 'panel').flatMap((id) => panelLines(hand, id, step.folded)),
       ...pins.flatMap(({ id }, index) => [
         hand.prop({ tool: `punch-${index + 1}` }, punch, chained(hand.pose(id), moved([0, 0, HELD_OVER + PUNCH.length])), 'new'),
@@ -40,6 +41,6 @@ function punchScene({ model, step, solids }: StepGivens): Scene {
       ...pins.map(({ id }): Mark => ({ mark: 'arrow', path: [placed(hand.pose(id), [0, 0, top + 60]), placed(hand.pose(id), [0, 0, top + 6])] })),
       ...(nearest === undefined ? [] : [{ mark: 'label' as const, at: placed(hand.pose(nearest), [0, 0, HELD_OVER + PUNCH.length]), told: tell.times(pins.length) }]),
     ],
-    view: STANDARD_VIEW,
+    view,
   };
 }

@@ -1,6 +1,6 @@
 import { bendTurnsAt, chained, foldSection, onSection, patternWrap, placed, reachedAt, turned, type Flap, type FlatPattern, type Pattern, type PatternFlap, type Vec3 } from '../../model/index.ts';
 import {
-  foldedShape, foldsOf, panelLines, pieceOfPanel, sceneName, STANDARD_VIEW, stageHand, type FoldedPanel, type Scene, type StepGivens, type WorkScene,
+  foldedShape, foldsOf, panelLines, pieceOfPanel, sceneName, stageHand, viewOf, type FoldedPanel, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** How far the flap is drawn folded: over the tube, the tab still up. */
@@ -31,7 +31,7 @@ function foldScene({ model, step, solids }: StepGivens, stage: number): Scene {
     id: sceneName(step),
     bodies: [...step.present.filter((id) => id !== panel).map((id) => hand.body(id, 'present')), piece('rest'), piece('flap'), ...panelLines(hand, panel, step.folded)],
     marks: [{ mark: 'arrow', path: edgeWay(shape, flap, ARROW_STAGES.map(onWay)).map((point) => placed(pose, point)) }],
-    view: STANDARD_VIEW,
+    view: viewOf(model, step),
   };
 }
 
