@@ -51,13 +51,21 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   if (closeUp !== null && before.length === 0 && freed.length === 0) return [composeBeside(onBlocks, told, capped(closeUp), own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
   const entered = enteredJoints(model, step, rolled, solids);
   return [
-    ...(freed.length === 0
-      ? [composeAfter(onBlocks, before, told, own, draw)]
-      : [composeRows(onBlocks, [before, freed], own, draw), composePicture(told, papers[paper], draw)]),
+    ...(freed.length > 0
+      ? [composeRows(onBlocks, [before, freed], own, draw), composePicture(told, papers[paper], draw)]
+      : onBlocks.length > BESIDE_EACH_OTHER
+        ? [composeRows([], inRows(onBlocks), own, draw), composeAfter([], before, told, { ...papers[paper], most: papers.most }, draw)]
+        : [composeAfter(onBlocks, before, told, own, draw)]),
     ...(entered.length === 0 ? [] : [composeRow(entered, { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
     ...furtherPictures(givens, step, closeUp),
   ];
 }
+
+/** More scenes than these before a step's picture have rows of their own, two in each. */
+const BESIDE_EACH_OTHER = 2;
+
+const inRows = (scenes: readonly Scene[]): readonly (readonly Scene[])[] =>
+  Array.from({ length: Math.ceil(scenes.length / 2) }, (_, row) => scenes.slice(2 * row, 2 * row + 2));
 
 /** A scene of a series with its number, counted on from scenes before them where those are numbered. */
 const numberedAfter = (scenes: readonly Scene[], index: number, scene: Scene): Scene => ({ ...scene, number: (scenes.at(-1)?.number ?? 0) + index + 1 });

@@ -156,7 +156,8 @@ function offScene(id: string, hand: StageHand, bodies: readonly SceneBody[], blo
   });
   const [nearest] = nearestFirst(blocks);
   const count: readonly Mark[] = nearest === undefined ? [] : [{ mark: 'label', at: outOf(nearest, offOf(nearest)), told: tell.times(blocks.length) }];
-  return { id, bodies: [...bodies, ...inSight(blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block)))), bodies, STANDARD_VIEW)], marks: [...arrows, ...count], view: STANDARD_VIEW };
+  const limits = blocks.flatMap((block): readonly Mark[] => (block.most === null || goes === 'out' ? [] : [{ mark: 'label', at: outOf(block, offOf(block)), told: tell.atMost(block.most) }]));
+  return { id, bodies: [...bodies, ...inSight(blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block)))), bodies, STANDARD_VIEW)], marks: [...arrows, ...count, ...limits], view: STANDARD_VIEW };
 }
 
 /** A step with flaps as they are before it. */

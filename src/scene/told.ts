@@ -1,7 +1,7 @@
 /** What a figure on a drawing tells: a number with its unit or meaning. It becomes a text where it is drawn, by `toldText`. */
 export type Told =
   /** A length; its unit is understood, or printed beside it. */
-  | { readonly as: 'length' | 'measure' | 'diameter' | 'radius'; readonly mm: number }
+  | { readonly as: 'length' | 'measure' | 'diameter' | 'radius' | 'at-most'; readonly mm: number }
   | { readonly as: 'angle'; readonly degrees: number }
   | { readonly as: 'mass'; readonly kg: number }
   | { readonly as: 'volume'; readonly litres: number }
@@ -16,6 +16,8 @@ export const tell = {
   measure: (mm: number): Told => ({ as: 'measure', mm }),
   diameter: (mm: number): Told => ({ as: 'diameter', mm }),
   radius: (mm: number): Told => ({ as: 'radius', mm }),
+  /** A limit, beside a place. */
+  atMost: (mm: number): Told => ({ as: 'at-most', mm }),
   angle: (rad: number): Told => ({ as: 'angle', degrees: Math.round((rad * 180) / Math.PI) }),
   mass: (kg: number): Told => ({ as: 'mass', kg }),
   volume: (litres: number): Told => ({ as: 'volume', litres }),

@@ -6,6 +6,7 @@ export function toldText(told: Told): string {
     case 'length': return inMillimetres(told.mm);
     case 'measure': return `${inMillimetres(told.mm)} mm`;
     case 'diameter': return `Ø${inMillimetres(told.mm)}`;
+    case 'at-most': return `≤ ${inMillimetres(told.mm)}`;
     case 'radius': return `R${inMillimetres(told.mm)}`;
     case 'angle': return `${told.degrees}°`;
     case 'mass': return `${told.kg} kg`;

@@ -1,11 +1,12 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
-import { apart, boxRound, minus, plus, unit } from '../kit/geometry.ts';
+import { atMost, atMostWidth } from '../kit/at-most.ts';
+import { apart, boxRound, cornersOf, minus, plus, unit } from '../kit/geometry.ts';
 import type { Place } from './placement.ts';
 import { capHeights, textRoom } from '../kit/lettering.ts';
-import { circle, figureOnGround, line, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
+import { area, circle, figureOnGround, line, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
 import { haloOf, haloWidth, pens } from '../kit/pens.ts';
-import type { Told } from '../../scene/index.ts';
+import { tell, type Told } from '../../scene/index.ts';
 import { toldText } from '../kit/told-text.ts';
 import { leaderDot, orderPadding } from './sizes.ts';
 
@@ -17,12 +18,22 @@ const orderDistances = [1.2, 2, 3, 4, 5.5, 7, 9, 11, 14, 17, 21, 26, 32, 40, 50]
 
 /** Places for a text beside `at`, with a leader that ends in a dot on the part. */
 export function labelPlaces(at: Vec2, told: Told): Place[] {
-  const room = textRoom(toldText(told), cap);
+  const room = labelRoom(told);
   return roundabout(at, room.width, room.height, labelDistances).map(({ centre, box, distance }) => {
     const end = middleOfNearestSide(box, at);
-    return { box, lines: [{ from: at, to: end }], cost: distance, draw: () => [...leader(at, end), figureOnGround(told, centre, cap)] };
+    return { box, lines: [{ from: at, to: end }], cost: distance, draw: () => [...leader(at, end), ...labelAt(told, centre, box)] };
   });
 }
+
+/** The sign of a limit is drawn, the font has none. */
+function labelRoom(told: Told): { readonly width: number; readonly height: number } {
+  if (told.as !== 'at-most') return textRoom(toldText(told), cap);
+  const { width, height } = textRoom(toldText(tell.mm(told.mm)), cap);
+  return { width: width + atMostWidth(tell.mm(told.mm), cap) - toldWidth(tell.mm(told.mm), cap, 700), height };
+}
+
+const labelAt = (told: Told, centre: Vec2, box: Box): readonly Mark[] =>
+  (told.as === 'at-most' ? [area('white', cornersOf(box)), ...atMost(tell.mm(told.mm), centre, cap)] : [figureOnGround(told, centre, cap)]);
 
 /** Places for a ringed numeral: as close to `at` as it fits, with a line to it. */
 export function orderPlaces(at: Vec2, told: Told): Place[] {

@@ -33,7 +33,8 @@ function doneBy(model: Model, step: Step): Done {
   const outOf = (ids: readonly string[]): readonly Vec3[] => model.parts.filter(({ id }) => ids.includes(id)).map(({ pose }) => turnedBy(chained(step.standing.pose, pose), [0, 0, 1]));
   const pins = model.connections.flatMap((each) => (each.is === 'pin' && fresh.includes(each.pin) ? [each.pin] : []));
   if (pins.length > 0) return { ways: outOf(pins), hidden: PIN_HIDDEN };
-  return { ways: step.detail.on === 'side' ? [...outOf(fresh), ...foldedUpright(model, step)] : [], hidden: SIDE_HIDDEN };
+  const panelPins = model.parts.flatMap(({ id, kind }) => (kind === 'panel-pin' && fresh.includes(id) ? [id] : []));
+  return { ways: step.detail.on === 'side' ? [...outOf(panelPins), ...foldedUpright(model, step)] : [], hidden: SIDE_HIDDEN };
 }
 
 /** The sides of standing panels that flaps are turned round; on a panel that lies one looks down from anywhere. */

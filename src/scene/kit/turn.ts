@@ -88,8 +88,9 @@ function axisSeen([x, y]: Vec3, angle: number): Vec3 {
 
 const whole = (value: number): number => (Math.abs(value - Math.round(value)) < 1e-9 ? Math.round(value) + 0 : value);
 
-/** Share of the work's depth that is left between before and after. */
+/** Share of the work's depth that is left between before and after; of a thin bar's length where it is tipped up. */
 const GAP = 0.28;
+const GAP_ALONG = 0.22;
 
 function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Turn {
   const box = boxRound(before);
@@ -100,7 +101,7 @@ function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Tu
   const gap = GAP * 2 * halfAlong(box, rolls ? way : axis);
   const edge = plus(middle, times(way, halfAlong(box, way) + (rolls ? gap : 0)));
   const pivot: Vec3 = [edge[0], edge[1], rolls ? middle[2] : box.min[2]];
-  const aside = times(way, rolls ? 0 : gap);
+  const aside = times(way, rolls ? 0 : Math.max(gap, GAP_ALONG * 2 * halfAlong(box, way)));
   const pose = (share: number): Pose => chained(moved(plus(pivot, times(aside, share))), turned(axis, angle * share), moved(times(pivot, -1)));
   const start = plus([middle[0], middle[1], box.max[2]], times(way, rolls ? 0 : -halfAlong(box, way)));
   const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index) => placed(pose(0.08 + (0.84 * index) / ARROW_STEPS), start));

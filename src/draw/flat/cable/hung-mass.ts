@@ -7,6 +7,7 @@ import { area, arrowhead, circle, figure, line, outline, ringedNumeral, toldWidt
 import { pens } from '../../kit/pens.ts';
 import { crossed } from '../../kit/right-wrong.ts';
 import { FRAMES } from './frames.ts';
+import { pencil } from '../pencil.ts';
 import type { Frame } from './knots.ts';
 import { drawnStrand, gapUnder, moves, smooth, stands, wideOf } from './rope.ts';
 
@@ -24,31 +25,65 @@ interface Test {
   readonly count: number;
 }
 
-/**
- * A face with its crossed cords on four pegs. A full bottle hung on the middle of one, by a string laid twice round it so that
- * it does not slide; how far straight down the cord is from the straight line between its pegs. So with each cord.
- */
-export const hungMass = ({ mass, most, count }: Test): Frame => ([x, y]) => {
-  const top: Vec2 = [x - 5, y - 12];
-  const low: Vec2 = [top[0], top[1] + SAG];
+/** A lath that stands on the floor before the middle of the face: half its width, how far it reaches over the cords, and the floor under them, mm of paper. */
+const LATH = { half: 3.2, over: 9, floor: 48 } as const;
+/** A pencil's mark on the lath reaches out of it. */
+const MARK = 1.6;
+
+/** The cords' middle, and the pegs of the one that is looked at. */
+const faceAt = ([x, y]: Vec2) => {
+  const top: Vec2 = [x - 3, y - 12];
   const [left, right]: readonly [Vec2, Vec2] = [[top[0] - HALF[0], top[1] + HALF[1]], [top[0] + HALF[0], top[1] - HALF[1]]];
-  const other: readonly Vec2[] = [[left[0], right[1]], [right[0], left[1]]];
-  const told = tell.mm(most);
-  const ruler = top[0] + 10;
-  const foot = low[1] + wideOf(stands()) / 2;
+  return { top, left, right, other: [[left[0], right[1]], [right[0], left[1]]] as readonly Vec2[] };
+};
+
+/** Where the cord crosses the lath before anything hangs on it: its lower edge is marked there. */
+export const markedStraight: Frame = (place) => {
+  const { top, left, right, other } = faceAt(place);
+  const edge = top[1] + wideOf(stands()) / 2;
   return [
-    ...drawnStrand(stands(...other)), ...other.map((at) => circle(at, HEAD, pens.cut, 'panel')),
-    line({ ...pens.halfCut, width: 0.4 }, left, right),
-    gapUnder(stands(left, low, right)), ...drawnStrand(moves(left, low, right)), ...[left, right].map((at) => circle(at, HEAD, pens.cut, 'panel')),
-    // The ruler stands upright at the place where the bottle hangs.
-    line(pens.dimension, [top[0], top[1]], [ruler + 9, top[1]]), line(pens.dimension, [low[0] + 1, foot], [ruler + 9, foot]),
-    ...upright(ruler + 7, top[1], foot), ...atMost(told, [ruler + 9.5 + atMostWidth(told, cap) / 2, (top[1] + low[1]) / 2 + 0.5], cap),
-    ...turns(low), ...bottle([low[0], low[1] + 8]),
-    figure(tell.volume(mass), [low[0] - 7 - toldWidth(tell.volume(mass), cap, 700) / 2, low[1] + 25], cap, 700), figure(tell.mass(mass), [low[0] - 7 - toldWidth(tell.mass(mass), cap, 700) / 2, low[1] + 31], cap, 700),
-    figure(tell.times(count), [right[0] - 2, low[1] + 29], capHeights.count, 700),
+    ...drawnStrand(stands(...other)), ...drawnStrand(moves(left, right)), ...pegs([left, right, ...other]),
+    ...lath(top), ...pencilMark([top[0], edge]), ...pencil([top[0] + LATH.half + MARK, edge]),
+  ];
+};
+
+/**
+ * A face with its crossed cords on four pegs. A full bottle hung beside the lath on one of them, by a string laid twice round it
+ * so that it does not slide; how far the cord has come down from the mark. So with each cord.
+ */
+export const hungMass = ({ mass, most, count }: Test): Frame => (place) => {
+  const { top, left, right, other } = faceAt(place);
+  const low: Vec2 = [top[0], top[1] + SAG];
+  const half = wideOf(stands()) / 2;
+  const told = tell.mm(most);
+  const [marked, came] = [top[1] + half, low[1] + half];
+  const out = top[0] + LATH.half + 8;
+  const hung: Vec2 = [low[0] - LATH.half - 6.2, low[1] + 2.8];
+  return [
+    ...drawnStrand(stands(...other)), gapUnder(stands(left, low, right)), ...drawnStrand(moves(left, low, right)), ...pegs([left, right, ...other]),
+    ...lath(top), ...pencilMark([top[0], marked]), ...pencilMark([top[0], came]),
+    line(pens.dimension, [top[0] + LATH.half, marked], [out + 2, marked]), line(pens.dimension, [top[0] + LATH.half, came], [out + 2, came]),
+    ...upright(out, marked, came), ...atMost(told, [out + 2.5 + atMostWidth(told, cap) / 2, (marked + came) / 2 + 0.5], cap),
+    ...turns(hung), ...bottle([hung[0], hung[1] + 5.4]),
+    figure(tell.volume(mass), [hung[0] - 7 - toldWidth(tell.volume(mass), cap, 700) / 2, hung[1] + 21], cap, 700), figure(tell.mass(mass), [hung[0] - 7 - toldWidth(tell.mass(mass), cap, 700) / 2, hung[1] + 27], cap, 700),
+    figure(tell.times(count), [right[0] - 4, low[1] + 29], capHeights.count, 700),
     ...again([top[0] + 12, low[1] + 18]),
   ];
 };
+
+const pegs = (places: readonly Vec2[]): readonly Mark[] => places.map((at) => circle(at, HEAD, pens.cut, 'panel'));
+
+/** The lath on the floor, along its grain. */
+function lath([x, y]: Vec2): readonly Mark[] {
+  const [top, floor] = [y - LATH.over, y + LATH.floor];
+  const box = cornersOf({ x: x - LATH.half, y: top, width: 2 * LATH.half, height: floor - top });
+  return [
+    area('panel', box), ...[-1.2, 1].map((by) => line(pens.edge, [x + by, top + 3], [x + by, floor - 3])), outline(pens.cut, box),
+    line({ ...pens.cut, width: 0.5 }, [x - 22, floor], [x + 22, floor]),
+  ];
+}
+
+const pencilMark = ([x, y]: Vec2): readonly Mark[] => [line({ ...pens.cut, width: 0.5 }, [x - LATH.half, y], [x + LATH.half + MARK, y])];
 
 /** Where it gives way more: its end is tied again, from the move round the lower peg on. */
 const again = ([x, y]: Vec2): readonly Mark[] => [

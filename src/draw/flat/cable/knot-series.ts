@@ -9,7 +9,7 @@ import { eye } from '../eye.ts';
 import type { CableCut } from './cut-picture.ts';
 import { FRAMES } from './frames.ts';
 import { endBefore, endBehind, endUnder, hitchesTight, roundOne, secondHitch } from './hitches.ts';
-import { hungMass } from './hung-mass.ts';
+import { hungMass, markedStraight } from './hung-mass.ts';
 import { foldedAtMark, knotBegun, knotDrawn, knottedLoose, laidBack, loopTight, loopWrong, secondBegun, secondLoose, secondTight, type Frame } from './knots.ts';
 import { besideLoop, drawnTight, roundStud } from './round-peg.ts';
 
@@ -51,7 +51,7 @@ const tyingRows = ({ loop, test, count }: CableCut): readonly Row[] => [
   { first: FRAMES.hitch, height: 80, frames: [{ frame: endBehind }, { frame: endBefore }] },
   { first: FRAMES.hitched, height: 80, frames: [{ frame: endUnder }, { frame: roundOne, isWrong: true }] },
   { first: FRAMES.hitched + 1, height: 80, frames: [{ frame: againBelow }, { frame: hitchesTight }] },
-  { first: FRAMES.test, height: 72, frames: [{ frame: hungMass({ ...test, count }), numberAt: 24 }] },
+  { first: FRAMES.test, height: 76, frames: [{ frame: markedStraight }, { frame: hungMass({ ...test, count }) }] },
 ];
 
 /** How the loop at a cord's end is tied, a picture a row. */
@@ -81,7 +81,7 @@ function inRow({ first, height, frames }: Row, width: number): Drawn {
 }
 
 /** Heights of the reminders, mm of paper. */
-const REMINDER = { loop: 13, test: 72 } as const;
+const REMINDER = { loop: 13, test: 76 } as const;
 
 /** Where the loop at the end was shown: the step, and the numbers there. */
 export const loopReminder = (step: number, { width }: Paper): DrawnPicture => toPicture({ width, height: REMINDER.loop }, loopReminderMarks(step));
@@ -92,7 +92,7 @@ export const tyingReminder = (cable: CableCut, step: number, { width }: Paper): 
 /** The marks of the pictures, for the tests. */
 export const loopReminderMarks = (step: number): readonly Mark[] => lookAt(step, [FRAMES.first, FRAMES.looped], [10, REMINDER.loop / 2]);
 export const tyingReminderMarks = ({ test, count }: CableCut, step: number, width: number): readonly Mark[] => [
-  ...lookAt(step, [FRAMES.second, FRAMES.last], [10, REMINDER.test / 2]), ring(FRAMES.test, [width * 0.76 - 10, 5.5]), ...hungMass({ ...test, count })([width * 0.76, REMINDER.test / 2 + 0.5]),
+  ...lookAt(step, [FRAMES.second, FRAMES.test], [10, REMINDER.test / 2]), ring(FRAMES.test + 1, [width * 0.76 - 38, 5.5]), ...hungMass({ ...test, count })([width * 0.76, REMINDER.test / 2 + 0.5]),
 ];
 
 /** Look at a step, from a number there to another. */
