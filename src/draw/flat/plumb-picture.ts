@@ -1,0 +1,78 @@
+import type { Vec2 } from '../../model/index.ts';
+import { tell } from '../../scene/index.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
+import { band, pens } from '../kit/pens.ts';
+import { crossed, ticked } from '../kit/right-wrong.ts';
+import { toPicture, type Paper } from '../kit/svg.ts';
+import type { DrawnPicture } from '../types.ts';
+
+/** The string is held so far from the post at its top, mm: over the sleeves that stand out from it. */
+const OFF = 30;
+/** A post may be out of plumb by so much of its height, and is not looked at closer than to so many mm: common practice, no source. */
+const OUT = { share: 1 / 200, least: 2 } as const;
+
+/** How far the string may be from a post's foot, mm, where it hangs `OFF` from its top. */
+export function plumbAtFoot(height: number): readonly [number, number] {
+  const out = Math.max(OUT.least, Math.round(height * OUT.share));
+  return [OFF - out, OFF + out];
+}
+
+const HEIGHT = 56;
+const cap = capHeights.step;
+/** The frame on paper, mm: half its width, its top and its feet, and how far its top leans in the wrong one. */
+const FRAME = { half: 13, top: 10, foot: 44, leans: 7, post: 3 } as const;
+/** From the post's side to the string, and from there to the figures, mm of paper. */
+const STRING = 9;
+/** From the top and from the foot to where it is measured, mm of paper. */
+const IN = { top: 4, foot: 10 } as const;
+
+/** The work seen from one side, a plumb line before its post: as far from it at the foot as at the top, or under a cross not, and which way it is pushed then. From a second side likewise. */
+export const plumbPicture = (height: number, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HEIGHT }, plumbMarks(height, width));
+
+/** The marks of the picture, for the tests. */
+export function plumbMarks(height: number, width: number): readonly Mark[] {
+  const [right, wrong] = [width * 0.22, width * 0.7];
+  const [least, most] = plumbAtFoot(height).map((mm) => tell.mm(mm)) as [ReturnType<typeof tell.mm>, ReturnType<typeof tell.mm>];
+  const foot = FRAME.foot - IN.foot;
+  const string = right + FRAME.half + STRING;
+  const range: Vec2 = [string + 5, foot];
+  return [
+    ...frame([right, 0], 0), ...plumbLine(string), ...between(right + FRAME.half, string, FRAME.top + IN.top), ...between(right + FRAME.half, string, foot),
+    ...after(tell.mm(OFF), [string + 3, FRAME.top + IN.top]), ...after(least, range),
+    line(pens.motion, [range[0] + toldWidth(least, cap, 700) + 1.4, foot], [range[0] + toldWidth(least, cap, 700) + 4.2, foot]), ...after(most, [range[0] + toldWidth(least, cap, 700) + 5.6, foot]),
+    ...ticked([string + 14, (FRAME.top + FRAME.foot) / 2]),
+    ...frame([wrong, 0], FRAME.leans), ...plumbLine(wrong + FRAME.half + STRING + FRAME.leans), ...crossed([wrong + FRAME.half + STRING + FRAME.leans + 12, (FRAME.top + FRAME.foot) / 2]),
+    ...pushed([wrong + FRAME.half + FRAME.leans + FRAME.post + 1, FRAME.top + 2]),
+  ];
+}
+
+const after = (told: ReturnType<typeof tell.mm>, [x, y]: Vec2): readonly Mark[] => [figure(told, [x + toldWidth(told, cap, 700) / 2, y], cap, 700)];
+
+/** Posts, rails and the floor; the top leans to the right by so many mm of paper. */
+function frame([x]: Vec2, leans: number): readonly Mark[] {
+  const { half, top, foot, post } = FRAME;
+  const at = (y: number): number => (leans * (foot - y)) / (foot - top);
+  const bar = (side: number): readonly Vec2[] => [[x + side * half - post / 2 + at(top), top], [x + side * half + post / 2 + at(top), top], [x + side * half + post / 2, foot], [x + side * half - post / 2, foot]];
+  const rail = (y: number): readonly Vec2[] => [[x - half + at(y), y - post / 2], [x + half + at(y), y - post / 2], [x + half + at(y + post), y + post / 2], [x - half + at(y + post), y + post / 2]];
+  return [
+    ...[top + 6, foot - 8].flatMap((y) => [area('white', rail(y)), outline(pens.cut, rail(y))]),
+    ...[-1, 1].flatMap((side) => [area('panel', bar(side)), outline(pens.cut, bar(side))]),
+    line({ ...pens.cut, width: 0.5 }, [x - half - 6, foot], [x + half + STRING + 6 + leans, foot]),
+  ];
+}
+
+/** A bob on its string, held over the top. */
+const plumbLine = (x: number): readonly Mark[] => [
+  line({ ...pens.motion, width: 0.4 }, [x, FRAME.top - 6], [x, FRAME.foot - 2.4]), circle([x, FRAME.top - 6], 1.2, pens.cut, 'white'),
+  area('ink', [[x - 1.6, FRAME.foot - 5.6], [x + 1.6, FRAME.foot - 5.6], [x + 1.6, FRAME.foot - 3.2], [x, FRAME.foot - 0.4], [x - 1.6, FRAME.foot - 3.2]]),
+];
+
+/** From a post to the string. */
+const between = (post: number, string: number, y: number): readonly Mark[] => {
+  const from = post + FRAME.post / 2;
+  return [line(pens.dimension, [from, y], [string, y]), arrowhead([from, y], [-1, 0]), arrowhead([string, y], [1, 0])];
+};
+
+/** Its top is pushed back. */
+const pushed = ([x, y]: Vec2): readonly Mark[] => [line(band(1.4), [x + 8, y], [x + 4, y]), arrowhead([x, y], [-1, 0], 4.4, 3.6)];
