@@ -90,6 +90,7 @@ function fromAbove({ pattern, tube, away }: Shown, box: Box): readonly Mark[] {
     area('fresh', ring(gap + thick)), outline(pens.cut, ring(gap + thick)),
     area('panel', ring(gap)), outline(pens.cut, ring(gap)),
     ...shared.flatMap((side) => betweenPanels(side, [x, y], { axis: [long * scale + gap + thick / 2, short * scale + gap + thick / 2], from: [long * scale + gap + thick, short * scale + gap + thick], to: [long * scale + out, short * scale + out] })),
+    ...shared.flatMap((side) => gapTold(pattern, side, { middle: x, axis: long * scale + gap + thick / 2, line: box.y + over - 4, feature: y - short * scale - out })),
     ...folded.map((side) => line(pens.newInside, ...lines[side])),
     ...linearDimension({ axis: 'x', told: tell.mm(away - tube.outside / 2), ends: [measured.line, measured.line + measured.way * gap], line: box.y + over - 4, feature: top - gap, cap }),
   ];
@@ -109,6 +110,15 @@ function isShared({ flaps, min, max }: Pattern, side: Side): boolean {
   const across = flaps.find((each) => each.side === ACROSS[side]);
   if (across === undefined || flaps.some((each) => each.side === side)) return false;
   return { left: -min[0], right: max[0], front: -min[1], back: max[1] }[side] < across.root;
+}
+
+/** How far apart the two panels are that share a tube on the left or right, told over it; mm of paper. */
+function gapTold(pattern: Pattern, side: Side, { middle, axis, line: high, feature }: { readonly middle: number; readonly axis: number; readonly line: number; readonly feature: number }): readonly Mark[] {
+  const across = pattern.flaps.find((each) => each.side === ACROSS[side]);
+  if (across === undefined || (side !== 'left' && side !== 'right')) return [];
+  const at = middle + (side === 'right' ? axis : -axis);
+  const told = tell.mm(2 * (across.root - (side === 'right' ? pattern.max[0] : -pattern.min[0])));
+  return linearDimension({ axis: 'x', told, ends: [at + apart / 2, at - apart / 2], line: high, feature, cap });
 }
 
 /** Half sides, mm of paper: to the axes of the tubes, to their far edges, to the edge of what is shown. */

@@ -8,6 +8,7 @@ import { pens } from '../kit/pens.ts';
 import { spread } from '../kit/spread.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { Box, DrawnPicture } from '../types.ts';
+import { faceSign } from './marked-face.ts';
 
 /** How the first piece is a pattern for the others: drawn round, its holes too where it has any that go through; or its marks carried over the edges of a stack, then drawn across each, lines or the middles of holes. */
 export type TraceWay = 'round' | 'edges';
@@ -100,12 +101,18 @@ function edgesMarks(piece: Traced, others: number, width: number): readonly Mark
   const first = planBox(piece, [15, y], SMALL);
   const last = planBox(piece, [width - 26, y], SMALL);
   return [
-    ...sheet(first, 'panel'), ...ticks(piece, first), numbered(1, [first.x + first.width / 2, y]), ...onwardsFrom([30, y]),
+    ...sheet(first, 'panel'), ...ticks(piece, first), ...signOn(piece, first), numbered(1, [first.x + first.width / 2, y]), ...onwardsFrom([30, y]),
     ...stackMarks(piece, Math.min(others, 3) + 1, [40, y]), ...onwardsFrom([width - 51, y]),
-    ...sheet(last, 'white'), ...ticks(piece, last), ...(piece.holes.length === 0 ? across(piece, last) : holesIn(piece, last)), ...pencilAt(inBox(piece, last, piece.holes.at(-1) ?? [piece.places[0].at(-1) ?? 0, piece.places[1].at(-1) ?? 0])),
+    ...sheet(last, 'white'), ...ticks(piece, last), ...signOn(piece, last), ...(piece.holes.length === 0 ? across(piece, last) : holesIn(piece, last)), ...pencilAt(inBox(piece, last, piece.holes.at(-1) ?? [piece.places[0].at(-1) ?? 0, piece.places[1].at(-1) ?? 0])),
     ...othersNumbered(others, [width - 6, y]),
   ];
 }
+
+/** Where lines are drawn, the sign of the marked face beside their lower left corner: each piece gets it, where the first has it. */
+const signOn = (piece: Traced, box: Box): readonly Mark[] => {
+  const [x, y] = inBox(piece, box, [piece.places[0][0] ?? 0, piece.places[1][0] ?? 0]);
+  return piece.holes.length > 0 ? [] : faceSign([x + 1.6, y - 1.6], 'there', 0.7);
+};
 
 const TICK = 2.5;
 

@@ -1,6 +1,7 @@
-import { cross, dot, minus, placed, plus, times, unit, undone, type Connection, type Part, type Shape, type Vec3 } from '../../model/index.ts';
+import { cross, dot, minus, placed, plus, times, unit, undone, type Connection, type Model, type Part, type Shape, type Vec3 } from '../../model/index.ts';
 import { tell } from '../told.ts';
 import type { Mark, Scene, View } from '../types.ts';
+import type { Step } from '../../plan/index.ts';
 import { turnedBy } from './directions.ts';
 import { stageHand, type StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
@@ -26,7 +27,7 @@ export function homeAcrossBars({ model, step, solids }: StepGivens): Scene | nul
   const hand = stageHand(model, step, solids);
   const pins = model.connections.filter((each): each is Pin => each.is === 'pin');
   const panel = pins.flatMap(({ holds }) => holds).find((id) => fresh.has(id) && hand.part(id).shape.form === 'plate');
-  if (panel === undefined) return null;
+  if (panel === undefined) return homeOnHinge(model, step, hand, fresh);
   const own = pins.filter(({ holds }) => holds.includes(panel));
   const bars = [...new Set(own.flatMap(({ holds }) => holds.filter((id) => hand.part(id).shape.form === 'tube')))];
   const [first, pin] = [bars[0], own[0]];
@@ -36,6 +37,22 @@ export function homeAcrossBars({ model, step, solids }: StepGivens): Scene | nul
   const bodies = [...bars.flatMap((id) => hand.bodyBehind(id, 'present', plane) ?? []), ...[hand.bodyBehind(panel, 'new', plane) ?? []].flat()];
   return { id: homeName(step), bodies, view, marks: pastBars(hand, hand.part(panel), bars, view, plane.at) };
 }
+
+/** A flat panel on the first of its hinges, cut through the hole that the hinge's peg stands in, seen along its axis. Null where a step brings no such panel. */
+function homeOnHinge(model: Model, step: Step, hand: StageHand, fresh: ReadonlySet<string>): Scene | null {
+  const hinge = model.connections.find((each) => each.is === 'hinge' && each.leaves.some((id) => fresh.has(id) && hand.part(id).shape.form === 'plate'));
+  if (hinge?.is !== 'hinge') return null;
+  const [panel, bar] = [hinge.leaves.find((id) => fresh.has(id)) ?? hinge.leaves[1], hinge.leaves.find((id) => !fresh.has(id)) ?? hinge.leaves[0]];
+  const { shape } = hand.part(panel);
+  const [hole] = shape.form === 'plate' ? shape.holes.map(({ at: [x, y] }) => placed(hand.pose(panel), [x, y, 0])).toSorted((a, b) => apart(a, placed(hand.pose(hinge.hinge), [0, 0, 0])) - apart(b, placed(hand.pose(hinge.hinge), [0, 0, 0]))) : [];
+  if (hole === undefined) return null;
+  const view = alongBars(turnedBy(step.standing.pose, hinge.axis));
+  const plane = { at: hole, towardsEye: view.towardsEye };
+  const bodies = [hand.bodyBehind(bar, 'present', plane), hand.bodyBehind(hinge.hinge, 'present', plane), hand.bodyBehind(panel, 'new', plane)].flatMap((body) => body ?? []);
+  return { id: homeName(step), bodies, view, marks: [] };
+}
+
+const apart = (one: Vec3, other: Vec3): number => Math.hypot(...minus(one, other));
 
 function alongBars(bar: Vec3): View {
   const towardsEye = unit(dot(bar, STANDARD_VIEW.towardsEye) < 0 ? times(bar, -1) : bar);

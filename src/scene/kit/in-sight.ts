@@ -17,6 +17,9 @@ export function inSight(props: readonly SceneBody[], bodies: readonly SceneBody[
   });
 }
 
+/** Whether one of some bodies, each as large as its box, hides a place. */
+export const isHiddenBy = (bodies: readonly SceneBody[], place: Vec3, { towardsEye }: View): boolean => bodies.some((body) => isBefore(boxRound([body]), place, unit(towardsEye)));
+
 const upperSide = ({ min, max }: Box): readonly Vec3[] =>
   [[(min[0] + max[0]) / 2, (min[1] + max[1]) / 2, max[2]], [min[0], min[1], max[2]], [max[0], min[1], max[2]], [max[0], max[1], max[2]], [min[0], max[1], max[2]]];
 

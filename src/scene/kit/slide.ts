@@ -3,6 +3,7 @@ import type { Step } from '../../plan/index.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound } from './extent.ts';
+import { isHiddenBy } from './in-sight.ts';
 import { isTooSmall } from './too-small.ts';
 import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';
@@ -102,12 +103,14 @@ const linesOnPanels = ({ step, hand, offsets, fresh }: Sliding, shown: readonly 
   }
 });
 
-/** What comes too small to be seen is shown once more, enlarged: where it comes farthest out, least stands before it; a mouth that a bar's end goes into only where one sees into it. */
+/** What comes too small to be seen is shown once more, enlarged: where it comes farthest out, least stands before it; a mouth that a bar's end goes into only where one sees into it, nothing under a panel that comes. */
 function enlarged(mouths: readonly Mouth[], bodies: readonly SceneBody[], view: View): readonly Mark[] {
   const { min, max } = boxRound(bodies);
   const middle = times(plus(min, max), 0.5);
   const outwards = ({ path: [, to] }: Mouth): number => Math.hypot(...acrossView(view, plus(to, times(middle, -1))));
-  const [outermost] = mouths.filter(({ wide, opens }) => isTooSmall(wide, bodies) && (opens === undefined || dot(opens, view.towardsEye) > 0)).sort((a, b) => outwards(b) - outwards(a));
+  const coming = bodies.filter(({ kind, look }) => kind === 'flat-panel' && look === 'new');
+  const isSeen = ({ opens, path: [, to] }: Mouth): boolean => (opens === undefined || dot(opens, view.towardsEye) > 0) && !isHiddenBy(coming, to, view);
+  const [outermost] = mouths.filter((mouth) => isTooSmall(mouth.wide, bodies) && isSeen(mouth)).sort((a, b) => outwards(b) - outwards(a));
   if (outermost === undefined) return [];
   const [lead, to] = outermost.path;
   const way = plus(to, times(lead, -1));

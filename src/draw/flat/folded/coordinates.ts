@@ -57,6 +57,9 @@ export function firstPlaces(pattern: Pattern): Coordinates {
   return fromCorner(pattern, [of('left', 'right'), of('front', 'back')]);
 }
 
+/** Places and, last on each side, the panel's own size, so that it is seen which way it lies. */
+export const withSizes = ({ min, max }: Pattern, [xs, ys]: Coordinates): Coordinates => [[...xs, max[0] - min[0]], [...ys, max[1] - min[1]]];
+
 /** From the panel to its dimension lines, mm of paper. */
 export const coordinateGap = 5;
 

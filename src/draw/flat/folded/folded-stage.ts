@@ -19,7 +19,7 @@ import { signOnPattern } from '../sign-place.ts';
 import { turnedOver, turnSign, type SignSeen } from '../marked-face.ts';
 import { tell } from '../../../scene/index.ts';
 import { bendMarks, blankRing, blankSides, patternHoles, patternOutline, firstMarks } from './bend-lines.ts';
-import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, punchedFlat, firstPlaces, type Coordinates } from './coordinates.ts';
+import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, punchedFlat, firstPlaces, withSizes, type Coordinates } from './coordinates.ts';
 import { panelFaces, seenFrom, type PanelFace } from './faces.ts';
 import { flapKinds } from './flap-kinds.ts';
 import { holeLegend, legendHeight } from '../hole-marks.ts';
@@ -89,7 +89,7 @@ function onFace(lying: Lying, marking: Marking, paper: Paper): readonly Mark[] {
   const roots = (view: Fit): readonly Mark[] => (face === 'marked' ? firstMarks(pattern, view, earlier(pens.inside)) : []);
   switch (marking.stage) {
     case 'blank': return blankStage(blankSides(pattern), marking.stock, paper, marking.kept);
-    case 'inside': return measured(lying, firstPlaces(pattern), paper, (view) => [blankLine(pattern, view), ...firstMarks(pattern, view, pens.newInside)], null, 'new');
+    case 'inside': return measured(lying, withSizes(pattern, firstPlaces(pattern)), paper, (view) => [blankLine(pattern, view), ...firstMarks(pattern, view, pens.newInside)], null, 'new');
     case 'creases': return stripped(lying, 'mark', paper, (view) => [blankLine(pattern, view), ...roots(view), ...bends(pattern, view, 'mark')]);
     case 'notches': return measured(lying, outlinePlaces(pattern), paper, (view) => [blankLine(pattern, view), ...bends(pattern, view, null), patternOutline(pattern, view, pens.cut)], snipOf(pattern));
     case 'holes': return measured(lying, holePlaces(pattern, face), paper, (view) => [...bends(pattern, view, null), ...marked(lying, view), ...patternHoles(punchedFlat(pattern, face), view, { ...pens.hole, width: 0.5 })], holeSign(lying, paper.width - 2 * signsLeft));

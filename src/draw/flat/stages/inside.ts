@@ -19,13 +19,13 @@ export const insidePlaces = (pattern: FlatPattern): readonly [readonly number[],
   [flapOn(pattern, 'front').edge, pattern.blank[1] - flapOn(pattern, 'back').edge],
 ];
 
-/** The inside rectangle, marked from the blank's left and lower edges. */
+/** The inside rectangle, marked from the blank's left and lower edges; last on each side the blank's own size, so that it is seen which way it lies. */
 export function insideStage(pattern: FlatPattern, paper: Paper): readonly Mark[] {
   const [width, depth] = pattern.blank;
   const [across, upwards] = insidePlaces(pattern);
   const room = {
     ...noRoom,
-    left: dimensionGap + runningReach(upwards.map(tell.mm), cap),
+    left: dimensionGap + runningReach([...upwards, depth].map(tell.mm), cap),
     bottom: dimensionGap + runningReach([tell.mm(0)], cap),
   };
   const whole = placeWhole(pattern, mainBox(paper, 0, room));
@@ -39,11 +39,11 @@ export function insideStage(pattern: FlatPattern, paper: Paper): readonly Mark[]
     ], 'new'),
     ...runningDimension({
       axis: 'x', datum: x(0), line: blank.y + blank.height + dimensionGap, feature: blank.y + blank.height, cap,
-      stations: across.map((at) => ({ at: x(at), told: tell.mm(at), feature: y(upwards[0] ?? 0) })),
+      stations: [...across.map((at) => ({ at: x(at), told: tell.mm(at), feature: y(upwards[0] ?? 0) })), { at: x(width), told: tell.mm(width) }],
     }),
     ...runningDimension({
       axis: 'y', datum: y(0), line: blank.x - dimensionGap, feature: blank.x, cap,
-      stations: upwards.map((at) => ({ at: y(at), told: tell.mm(at), feature: x(across[0] ?? 0) })),
+      stations: [...upwards.map((at) => ({ at: y(at), told: tell.mm(at), feature: x(across[0] ?? 0) })), { at: y(depth), told: tell.mm(depth) }],
     }),
   ];
 }
