@@ -1,7 +1,8 @@
 import type { Vec2 } from '../../model/index.ts';
 import { tell } from '../../scene/index.ts';
+import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { band, pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
@@ -27,23 +28,24 @@ const STRING = 9;
 /** From the top and from the foot to where it is measured, mm of paper. */
 const IN = { top: 4, foot: 10 } as const;
 
-/** The work seen from one side, a plumb line before its post: as far from it at the foot as at the top, or under a cross not, and which way it is pushed then. From a second side likewise. */
+/** The work seen from one side, a plumb line before its post: as far from it at the foot as at the top, or under a cross not, and which way it is pushed then. At last from above where the string hangs: on two sides of a post. */
 export const plumbPicture = (height: number, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HEIGHT }, plumbMarks(height, width));
 
 /** The marks of the picture, for the tests. */
 export function plumbMarks(height: number, width: number): readonly Mark[] {
-  const [right, wrong] = [width * 0.22, width * 0.7];
+  const [right, wrong, above] = [width * 0.17, width * 0.55, width * 0.88];
   const [least, most] = plumbAtFoot(height).map((mm) => tell.mm(mm)) as [ReturnType<typeof tell.mm>, ReturnType<typeof tell.mm>];
   const foot = FRAME.foot - IN.foot;
   const string = right + FRAME.half + STRING;
   const range: Vec2 = [string + 5, foot];
   return [
-    ...frame([right, 0], 0), ...plumbLine(string), ...between(right + FRAME.half, string, FRAME.top + IN.top), ...between(right + FRAME.half, string, foot),
+    ...frame([right, 0], 0), ...plumbLine(string, right - FRAME.half), ...between(right + FRAME.half, string, FRAME.top + IN.top), ...between(right + FRAME.half, string, foot),
     ...after(tell.mm(OFF), [string + 3, FRAME.top + IN.top]), ...after(least, range),
     line(pens.motion, [range[0] + toldWidth(least, cap, 700) + 1.4, foot], [range[0] + toldWidth(least, cap, 700) + 4.2, foot]), ...after(most, [range[0] + toldWidth(least, cap, 700) + 5.6, foot]),
     ...ticked([string + 14, (FRAME.top + FRAME.foot) / 2]),
-    ...frame([wrong, 0], FRAME.leans), ...plumbLine(wrong + FRAME.half + STRING + FRAME.leans), ...crossed([wrong + FRAME.half + STRING + FRAME.leans + 12, (FRAME.top + FRAME.foot) / 2]),
+    ...frame([wrong, 0], FRAME.leans), ...plumbLine(wrong + FRAME.half + STRING + FRAME.leans, wrong - FRAME.half + FRAME.leans), ...crossed([wrong + FRAME.half + STRING + FRAME.leans + 12, (FRAME.top + FRAME.foot) / 2]),
     ...pushed([wrong + FRAME.half + FRAME.leans + FRAME.post + 1, FRAME.top + 2]),
+    ...fromAbove([above, (FRAME.top + FRAME.foot) / 2]),
   ];
 }
 
@@ -62,17 +64,45 @@ function frame([x]: Vec2, leans: number): readonly Mark[] {
   ];
 }
 
-/** A bob on its string, held over the top. */
-const plumbLine = (x: number): readonly Mark[] => [
-  line({ ...pens.motion, width: 0.4 }, [x, FRAME.top - 6], [x, FRAME.foot - 2.4]), circle([x, FRAME.top - 6], 1.2, pens.cut, 'white'),
+/** A bob on its string, tied round a stick that lies on the top from post to post. */
+const plumbLine = (x: number, posts: number): readonly Mark[] => [
+  ...stick(posts - FRAME.post, x + 3), line({ ...pens.motion, width: 0.4 }, [x, FRAME.top - STICK], [x, FRAME.foot - 2.4]),
+  ...[-0.5, 0.5].map((by) => line({ ...pens.motion, width: 0.6 }, [x + by, FRAME.top - STICK - 0.4], [x + by, FRAME.top + 0.4])),
   area('ink', [[x - 1.6, FRAME.foot - 5.6], [x + 1.6, FRAME.foot - 5.6], [x + 1.6, FRAME.foot - 3.2], [x, FRAME.foot - 0.4], [x - 1.6, FRAME.foot - 3.2]]),
 ];
+
+/** Thickness of the stick, mm of paper. */
+const STICK = 2.4;
+
+function stick(from: number, to: number): readonly Mark[] {
+  const box = cornersOf({ x: from, y: FRAME.top - STICK, width: to - from, height: STICK });
+  return [area('white', box), outline(pens.cut, box)];
+}
 
 /** From a post to the string. */
 const between = (post: number, string: number, y: number): readonly Mark[] => {
   const from = post + FRAME.post / 2;
   return [line(pens.dimension, [from, y], [string, y]), arrowhead([from, y], [-1, 0]), arrowhead([string, y], [1, 0])];
 };
+
+/** From above: half of the work's sides, half of a post, and from its side to the string, mm of paper. */
+const PLAN = { half: [10, 8], post: 1.5, string: 4.5 } as const;
+
+/** Seen from above, the two places of the string: beside a post, and before it. */
+function fromAbove([x, y]: Vec2): readonly Mark[] {
+  const [wide, high] = PLAN.half;
+  const square = (at: Vec2, half: number): readonly Vec2[] => cornersOf({ x: at[0] - half, y: at[1] - half, width: 2 * half, height: 2 * half });
+  const posts = [[-1, -1], [1, -1], [-1, 1], [1, 1]].map(([along = 0, across = 0]): Vec2 => [x + along * wide, y + across * high]);
+  const post: Vec2 = [x + wide, y + high];
+  const strings: readonly Vec2[] = [[post[0] + PLAN.post + PLAN.string, post[1]], [post[0], post[1] + PLAN.post + PLAN.string]];
+  return [
+    outline(pens.cut, cornersOf({ x: x - wide, y: y - high, width: 2 * wide, height: 2 * high })),
+    ...posts.flatMap((at) => [area('panel', square(at, PLAN.post)), outline(pens.cut, square(at, PLAN.post))]),
+    ...strings.flatMap((at, index) => [
+      line(pens.dimension, [post[0] + (index === 0 ? PLAN.post : 0), post[1] + (index === 0 ? 0 : PLAN.post)], at), area('ink', square(at, 1.3)),
+    ]),
+  ];
+}
 
 /** Its top is pushed back. */
 const pushed = ([x, y]: Vec2): readonly Mark[] => [line(band(1.4), [x + 8, y], [x + 4, y]), arrowhead([x, y], [-1, 0], 4.4, 3.6)];

@@ -11,7 +11,7 @@ import { pencil } from './pencil.ts';
 import { bareWall, crossAt, type WallHoles } from './bare-wall.ts';
 import { CAME_OUT, CAME_OUT_MIDDLE, cameOut } from './came-out.ts';
 import { KIND_WIDTH, kindOfWall } from './wall-kind.ts';
-import { BOARD, bore, HIGH, plateOn, plugIn, RING, ringOf, ringOn, SCALE, screw, screwPlaces, wallSection, type Bracket, type Fixing, type WallShown } from './wall-pieces.ts';
+import { BOARD, bore, cordRound, HIGH, JAWS, jawsOn, plateOn, plugIn, ringOf, SCALE, screw, screwPlaces, wallSection, type Bracket, type Fixing, type WallShown } from './wall-pieces.ts';
 import { tell } from '../../scene/index.ts';
 
 const cap = capHeights.step;
@@ -51,7 +51,7 @@ export function wallMarks({ bracket, wall, pull, holes }: Fixed, paper: Paper): 
   const { fixing } = wall;
   if (fixing === null) return [{ marks: refused(bracket, [paper.width / 2, paper.height / 2]), height: paper.height }];
   const upper = [measuredOut(wall, holes), drilledInto(bracket, wall, fixing), ...(fixing.plug === null ? [] : [plugged(bracket, wall, fixing)])];
-  const [screws, pulled, pushed] = [screwedOn(bracket, wall, fixing), pulledOut(bracket, wall, pull), pushedIn(bracket, wall, holes)];
+  const [screws, pulled, pushed] = [screwedOn(bracket, wall, fixing), pulledOut(bracket, wall, pull, holes), pushedIn(bracket, wall, holes)];
   const lower = holes.areOnPosts ? [pushed, screws, pulled] : [screws, pulled, pushed];
   const [high, low] = ROWS.map((share) => share * paper.height) as [number, number];
   const pullAt = 1 + upper.length + lower.indexOf(pulled);
@@ -120,10 +120,10 @@ const screwedOn = (bracket: Bracket, wall: WallShown, fixing: Fixing): Small => 
   ];
 } });
 
-/** Pulled straight out with so many kilograms: it holds. */
-const pulledOut = (bracket: Bracket, wall: WallShown, pull: number): Small => ({ width: 57, draw: ([x, y]) => {
+/** Each pulled straight out with so many kilograms: it holds. */
+const pulledOut = (bracket: Bracket, wall: WallShown, pull: number, holes: WallHoles): Small => ({ width: 57, draw: ([x, y]) => {
   const face: Vec2 = [x + INDENT + THIN * SCALE, y];
-  return [...wallSection(wall, face, THIN), ...plateOn(bracket, face), ...ringOn(bracket, face), ...pulledAt(bracket, pull, face), ...ticked([face[0] + 6, y + (HIGH * SCALE) / 2 + 5])];
+  return [...wallSection(wall, face, THIN), ...plateOn(bracket, face), ...jawsOn(bracket, face), ...pulledAt(bracket, pull, holes.apart.length + 1, face), ...ticked([face[0] + 6, y + (HIGH * SCALE) / 2 + 5])];
 } });
 
 /** Seen from above: the post is pushed into its bracket until it clicks; or the bracket that is on the post is pushed to the wall with it, over its holes. */
@@ -172,18 +172,18 @@ function screwDimensions({ plate, thickness }: Bracket, { screw: { diameter, len
   ];
 }
 
-/** A scale hooked round the ring and drawn straight out, with what it shows. */
-function pulledAt({ reach }: Bracket, pull: number, [x, y]: Vec2): readonly Mark[] {
-  const from = x + reach * SCALE + RING;
-  const scale: readonly Vec2[] = [[from + 3, y - 5], [from + 15, y - 5], [from + 15, y + 5], [from + 3, y + 5]];
+/** A scale on a cord round the web, drawn straight out, with what it shows; so with each of them. */
+function pulledAt(bracket: Bracket, pull: number, count: number, [x, y]: Vec2): readonly Mark[] {
+  const from = x + bracket.reach * SCALE + JAWS.half;
+  const scale: readonly Vec2[] = [[from + 5, y - 5], [from + 17, y - 5], [from + 17, y + 5], [from + 5, y + 5]];
   const told = tell.mass(pull);
   return [
-    line(pens.motion, [from - 1, y], [from + 3, y]),
+    ...cordRound(bracket, [x, y], [from + 5, y]),
     area('white', scale), outline(pens.cut, scale),
-    ...[5, 7.5, 10, 12.5].map((at) => line(pens.edge, [from + at, y - 5], [from + at, y - 2.5])),
-    line(pens.motion, [from + 10, y + 3.5], [from + 10, y - 1.5]),
-    line(pens.motion, [from + 15, y], [from + 18, y]), arrowhead([from + 22, y], [1, 0], 5),
-    figure(told, [from + 9, y + 11], capHeights.count, 700),
+    ...[7, 9.5, 12, 14.5].map((at) => line(pens.edge, [from + at, y - 5], [from + at, y - 2.5])),
+    line(pens.motion, [from + 12, y + 3.5], [from + 12, y - 1.5]),
+    line(pens.motion, [from + 17, y], [from + 19, y]), arrowhead([from + 23, y], [1, 0], 5),
+    figure(told, [from + 10, y + 11], capHeights.count, 700), figure(tell.times(count), [from + 10, y + 18], capHeights.count, 700),
   ];
 }
 
@@ -192,7 +192,7 @@ function refused(bracket: Bracket, [x, y]: Vec2): readonly Mark[] {
   const wall: WallShown = { kind: 'board', fixing: null };
   const [wide, high] = [46, 40];
   return [
-    ...wallSection(wall, [x, y], BOARD), ...plateOn(bracket, [x, y]), ...ringOn(bracket, [x, y]),
+    ...wallSection(wall, [x, y], BOARD), ...plateOn(bracket, [x, y]), ...jawsOn(bracket, [x, y]),
     ...screwPlaces(bracket, [x, y]).flatMap((place) => screw({ hole: { diameter: 6, depth: BOARD }, screw: { diameter: 6, length: 40 }, plug: null }, x + bracket.thickness * SCALE, place)),
     line({ ...pens.motion, width: 2 }, [x - wide, y - high], [x + wide, y + high]),
     line({ ...pens.motion, width: 2 }, [x - wide, y + high], [x + wide, y - high]),

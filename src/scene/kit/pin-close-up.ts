@@ -36,7 +36,7 @@ export const pinDrilled = (givens: StepGivens): Scene | null => atPin(givens, gi
 });
 
 /** The bench is drawn under what is drilled where a bit might come to it, mm; so wide and thick, and how far beside the hole its distance is told. */
-const BENCH = { near: 60, wide: 190, deep: 60, thick: 5, aside: 62 } as const;
+const BENCH = { near: 60, wide: 230, deep: 120, thick: 22, aside: 62 } as const;
 
 /** The bench close under what a bit comes out of, and how far under it: so deep one drills and no deeper. Nothing where work stands on blocks or there is room. */
 function benchUnder({ step }: StepGivens, pinned: Pinned): Pick<Scene, 'bodies' | 'marks'> {

@@ -59,7 +59,7 @@ describe('figures on the flat pictures', () => {
     const { edge, pinLine, corner, pins } = flap(standard, 'back');
     expect(texts(markingPicture(standard, { stage: 'blank', stock: [1500, 1000] })))
       .toEqual(['1', '2', '0', lengthText(standard.blank[0]), '1500', '1000', lengthText(standard.blank[1]), '0']);
-    expect(new Set(at('inside'))).toEqual(new Set(['0', edge, standard.blank[0] - edge, standard.blank[1] - edge].map((one) => (one === '0' ? one : lengthText(Number(one))))));
+    expect(new Set(at('inside'))).toEqual(new Set(['0', edge, standard.blank[0] - edge, standard.blank[1] - edge, ...standard.blank].map((one) => (one === '0' ? one : lengthText(Number(one))))));
     expect(new Set(at('notches'))).toEqual(new Set([lengthText(standard.notch[0]), lengthText(corner), '×8']));
     for (const pin of pins) expect(at('holes')).toContain(lengthText(pin + standard.blank[0] / 2));
     expect(at('holes')).toContain(lengthText(edge - pinLine));

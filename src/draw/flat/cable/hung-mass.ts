@@ -7,16 +7,17 @@ import { area, arrowhead, circle, figure, line, outline, ringedNumeral, toldWidt
 import { pens } from '../../kit/pens.ts';
 import { crossed } from '../../kit/right-wrong.ts';
 import { FRAMES } from './frames.ts';
-import { pencil } from '../pencil.ts';
 import type { Frame } from './knots.ts';
 import { drawnStrand, gapUnder, moves, smooth, stands, wideOf } from './rope.ts';
 
 const cap = capHeights.step;
-/** From the middle of the face to its pegs, mm of paper: to the side and up. */
-const HALF: Vec2 = [26, 20.5];
-/** How far the cord of the picture gives way, mm of paper. */
-const SAG = 12;
-const HEAD = 2.8;
+/** A braced face, mm of paper: half from post to post and from rail to rail at its pegs, how far posts and rails reach over them, and how thick they are. */
+const FACE = { half: [15, 19], over: 5, thick: 3 } as const;
+/** How far the cord of the face gives way, mm of paper. */
+const SAG = 7;
+const PEG = 1.8;
+/** The crossing enlarged: half its width and height, how far the cord gives way in it, mm of paper. */
+const NEAR = { half: [24, 13], sag: 11 } as const;
 
 /** What is hung on each of how many cords, and how far the cord may give way. */
 interface Test {
@@ -25,65 +26,60 @@ interface Test {
   readonly count: number;
 }
 
-/** A lath that stands on the floor before the middle of the face: half its width, how far it reaches over the cords, and the floor under them, mm of paper. */
-const LATH = { half: 3.2, over: 9, floor: 48 } as const;
-/** A pencil's mark on the lath reaches out of it. */
-const MARK = 1.6;
+/** The braced face with a full bottle hung on the crossing, by a string laid twice round one cord; and then round the other. */
+export const hungOnEach: Frame = ([x, y]) => [...hungFace([x - 20, y], 1), line(pens.motion, [x - 1.5, y], [x + 1.5, y]), arrowhead([x + 4.6, y], [1, 0], 3.4), ...hungFace([x + 25, y], -1)];
 
-/** The cords' middle, and the pegs of the one that is looked at. */
-const faceAt = ([x, y]: Vec2) => {
-  const top: Vec2 = [x - 3, y - 12];
-  const [left, right]: readonly [Vec2, Vec2] = [[top[0] - HALF[0], top[1] + HALF[1]], [top[0] + HALF[0], top[1] - HALF[1]]];
-  return { top, left, right, other: [[left[0], right[1]], [right[0], left[1]]] as readonly Vec2[] };
-};
-
-/** Where the cord crosses the lath before anything hangs on it: its lower edge is marked there. */
-export const markedStraight: Frame = (place) => {
-  const { top, left, right, other } = faceAt(place);
-  const edge = top[1] + wideOf(stands()) / 2;
+/** Posts, rails and crossed cords on their pegs; the one that rises to the right (1) or to the left is laden in the middle. */
+function hungFace([x, y]: Vec2, rises: 1 | -1): readonly Mark[] {
+  const [wide, high] = FACE.half;
+  const [low, top]: readonly [Vec2, Vec2] = [[x - rises * wide, y + high], [x + rises * wide, y - high]];
+  const other: readonly Vec2[] = [[x + rises * wide, y + high], [x - rises * wide, y - high]];
+  const hung: Vec2 = [x, y + SAG];
+  const bar = (from: Vec2, to: Vec2): readonly Mark[] => {
+    const box = cornersOf({ x: Math.min(from[0], to[0]) - FACE.thick / 2, y: Math.min(from[1], to[1]) - FACE.thick / 2, width: Math.abs(to[0] - from[0]) + FACE.thick, height: Math.abs(to[1] - from[1]) + FACE.thick });
+    return [area('white', box), outline(pens.edge, box)];
+  };
   return [
-    ...drawnStrand(stands(...other)), ...drawnStrand(moves(left, right)), ...pegs([left, right, ...other]),
-    ...lath(top), ...pencilMark([top[0], edge]), ...pencil([top[0] + LATH.half + MARK, edge]),
-  ];
-};
-
-/**
- * A face with its crossed cords on four pegs. A full bottle hung beside the lath on one of them, by a string laid twice round it
- * so that it does not slide; how far the cord has come down from the mark. So with each cord.
- */
-export const hungMass = ({ mass, most, count }: Test): Frame => (place) => {
-  const { top, left, right, other } = faceAt(place);
-  const low: Vec2 = [top[0], top[1] + SAG];
-  const half = wideOf(stands()) / 2;
-  const told = tell.mm(most);
-  const [marked, came] = [top[1] + half, low[1] + half];
-  const out = top[0] + LATH.half + 8;
-  const hung: Vec2 = [low[0] - LATH.half - 6.2, low[1] + 2.8];
-  return [
-    ...drawnStrand(stands(...other)), gapUnder(stands(left, low, right)), ...drawnStrand(moves(left, low, right)), ...pegs([left, right, ...other]),
-    ...lath(top), ...pencilMark([top[0], marked]), ...pencilMark([top[0], came]),
-    line(pens.dimension, [top[0] + LATH.half, marked], [out + 2, marked]), line(pens.dimension, [top[0] + LATH.half, came], [out + 2, came]),
-    ...upright(out, marked, came), ...atMost(told, [out + 2.5 + atMostWidth(told, cap) / 2, (marked + came) / 2 + 0.5], cap),
-    ...turns(hung), ...bottle([hung[0], hung[1] + 5.4]),
-    figure(tell.volume(mass), [hung[0] - 7 - toldWidth(tell.volume(mass), cap, 700) / 2, hung[1] + 21], cap, 700), figure(tell.mass(mass), [hung[0] - 7 - toldWidth(tell.mass(mass), cap, 700) / 2, hung[1] + 27], cap, 700),
-    figure(tell.times(count), [right[0] - 4, low[1] + 29], capHeights.count, 700),
-    ...again([top[0] + 12, low[1] + 18]),
-  ];
-};
-
-const pegs = (places: readonly Vec2[]): readonly Mark[] => places.map((at) => circle(at, HEAD, pens.cut, 'panel'));
-
-/** The lath on the floor, along its grain. */
-function lath([x, y]: Vec2): readonly Mark[] {
-  const [top, floor] = [y - LATH.over, y + LATH.floor];
-  const box = cornersOf({ x: x - LATH.half, y: top, width: 2 * LATH.half, height: floor - top });
-  return [
-    area('panel', box), ...[-1.2, 1].map((by) => line(pens.edge, [x + by, top + 3], [x + by, floor - 3])), outline(pens.cut, box),
-    line({ ...pens.cut, width: 0.5 }, [x - 22, floor], [x + 22, floor]),
+    ...[-high, high].flatMap((at) => bar([x - wide, y + at], [x + wide, y + at])),
+    ...[-wide, wide].flatMap((at) => bar([x + at, y - high - FACE.over], [x + at, y + high + FACE.over])),
+    line({ ...pens.motion, width: 0.7 }, ...other), line({ ...pens.motion, width: 2.4, colour: 'white' }, low, hung, top),
+    line({ ...pens.motion, width: 1.7 }, low, hung, top), line({ ...pens.motion, width: 0.9, colour: 'fresh' }, low, hung, top),
+    ...[low, top, ...other].map((at) => circle(at, PEG, pens.edge, 'panel')),
+    ...bottle([hung[0], hung[1] + 2.4], 0.62), line({ ...pens.motion, width: 0.6 }, hung, [hung[0], hung[1] + 3]),
   ];
 }
 
-const pencilMark = ([x, y]: Vec2): readonly Mark[] => [line({ ...pens.cut, width: 0.5 }, [x - LATH.half, y], [x + LATH.half + MARK, y])];
+/** The crossing enlarged: how far the laden cord has come down from the other one, which stays straight; so with each cord. */
+export const hungMass = ({ mass, most, count }: Test): Frame => ([x, y]) => {
+  const [wide, high] = NEAR.half;
+  const cross: Vec2 = [x - 8, y - 12];
+  const low: Vec2 = [cross[0], cross[1] + NEAR.sag];
+  const other: readonly Vec2[] = [[cross[0] - wide, cross[1] - high], [cross[0] + wide, cross[1] + high]];
+  const [left, right]: readonly [Vec2, Vec2] = [[cross[0] - wide, cross[1] + high], [cross[0] + wide, cross[1] - high + 4]];
+  const half = wideOf(stands()) / 2;
+  const told = tell.mm(most);
+  const [from, to] = [cross[1] + half, low[1] + half];
+  const rule = cross[0] + 3;
+  const out = cross[0] + wide + 3;
+  const hung: Vec2 = [low[0] - 4, low[1] + 0.8];
+  return [
+    ...drawnStrand(stands(...other)), gapUnder(stands(left, low, right)), ...drawnStrand(moves(left, low, right)),
+    ...ruler([rule, from]), line(pens.dimension, [rule + RULER.wide, from], [out + 2, from]), line(pens.dimension, [rule + RULER.wide, to], [out + 2, to]),
+    ...upright(out, from, to), ...atMost(told, [out + 2.5 + atMostWidth(told, cap) / 2, (from + to) / 2 + 0.5], cap),
+    ...turns(hung), ...bottle([hung[0], hung[1] + 6]),
+    figure(tell.volume(mass), [hung[0] - 7 - toldWidth(tell.volume(mass), cap, 700) / 2, hung[1] + 22], cap, 700), figure(tell.mass(mass), [hung[0] - 7 - toldWidth(tell.mass(mass), cap, 700) / 2, hung[1] + 28], cap, 700),
+    figure(tell.times(count), [cross[0] + 20, low[1] + 30], capHeights.count, 700),
+    ...again([cross[0] + 14, low[1] + 21]),
+  ];
+};
+
+/** A rule held upright before the cords, its nought under the straight one, mm of paper. */
+const RULER = { wide: 4.4, long: 24 } as const;
+
+function ruler([x, y]: Vec2): readonly Mark[] {
+  const box = cornersOf({ x, y, width: RULER.wide, height: RULER.long });
+  return [area('white', box), outline(pens.cut, box), ...Array.from({ length: 10 }, (_, index) => y + (index + 1) * 2.2).map((at, index) => line(pens.edge, [x, at], [x + (index % 5 === 4 ? 3 : 1.8), at]))];
+}
 
 /** Where it gives way more: its end is tied again, from the move round the lower peg on. */
 const again = ([x, y]: Vec2): readonly Mark[] => [
@@ -99,9 +95,12 @@ const turns = ([x, y]: Vec2): readonly Mark[] => [
   line({ ...pens.motion, width: 0.8 }, ...smooth([x + 1.8, y + 2], [x + 0.8, y + 5], [x, y + 8])), line({ ...pens.motion, width: 0.8 }, ...smooth([x - 1.4, y + 2.4], [x - 0.6, y + 5], [x, y + 8])),
 ];
 
-/** A bottle full of water on its string. */
-function bottle([x, y]: Vec2): readonly Mark[] {
-  const neck = cornersOf({ x: x - 1.6, y: y + 1, width: 3.2, height: 2.6 });
-  const ring: readonly Vec2[] = [[x - 1.4, y + 3.6], [x + 1.4, y + 3.6], [x + 1.4, y + 6.4], [x + 5, y + 10.5], [x + 5, y + 25], [x - 5, y + 25], [x - 5, y + 10.5], [x - 1.4, y + 6.4]];
-  return [line({ ...pens.motion, width: 0.8 }, [x, y - 0.4], [x, y + 2]), area('white', ring), area('panel', [[x - 1.4, y + 6.4], [x + 1.4, y + 6.4], ...ring.slice(3, 7)]), outline(pens.cut, ring), area('ink', neck)];
+/** A bottle full of water on its string, so many times as large as usual. */
+function bottle([x, y]: Vec2, size = 1): readonly Mark[] {
+  const at = (places: readonly Vec2[]): readonly Vec2[] => places.map(([px, py]): Vec2 => [x + px * size, y + py * size]);
+  const ring: readonly Vec2[] = [[-1.4, 3.6], [1.4, 3.6], [1.4, 6.4], [5, 10.5], [5, 25], [-5, 25], [-5, 10.5], [-1.4, 6.4]];
+  return [
+    line({ ...pens.motion, width: 0.8 * size }, ...at([[0, -0.4], [0, 2]])), area('white', at(ring)), area('panel', at([[-1.4, 6.4], [1.4, 6.4], ...ring.slice(3, 7)])), outline(pens.cut, at(ring)),
+    area('ink', at([[-1.6, 1], [1.6, 1], [1.6, 3.6], [-1.6, 3.6]])),
+  ];
 }

@@ -9,7 +9,7 @@ import { eye } from '../eye.ts';
 import type { CableCut } from './cut-picture.ts';
 import { FRAMES } from './frames.ts';
 import { endBefore, endBehind, endUnder, hitchesTight, roundOne, secondHitch } from './hitches.ts';
-import { hungMass, markedStraight } from './hung-mass.ts';
+import { hungMass, hungOnEach } from './hung-mass.ts';
 import { foldedAtMark, knotBegun, knotDrawn, knottedLoose, laidBack, loopTight, loopWrong, secondBegun, secondLoose, secondTight, type Frame } from './knots.ts';
 import { besideLoop, drawnTight, roundStud } from './round-peg.ts';
 
@@ -51,7 +51,7 @@ const tyingRows = ({ loop, test, count }: CableCut): readonly Row[] => [
   { first: FRAMES.hitch, height: 80, frames: [{ frame: endBehind }, { frame: endBefore }] },
   { first: FRAMES.hitched, height: 80, frames: [{ frame: endUnder }, { frame: roundOne, isWrong: true }] },
   { first: FRAMES.hitched + 1, height: 80, frames: [{ frame: againBelow }, { frame: hitchesTight }] },
-  { first: FRAMES.test, height: 76, frames: [{ frame: markedStraight }, { frame: hungMass({ ...test, count }) }] },
+  { first: FRAMES.test, height: 76, frames: [{ frame: hungOnEach }, { frame: hungMass({ ...test, count }) }] },
 ];
 
 /** How the loop at a cord's end is tied, a picture a row. */

@@ -1,7 +1,7 @@
 import type { FlatPattern } from '../../../model/index.ts';
 import { runningDimension, runningReach } from '../../kit/dimension.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import type { Mark } from '../../kit/marks.ts';
+import { toldWidth, type Mark } from '../../kit/marks.ts';
 import { blankMarks, flapOn, insideMarks } from '../panel-lines.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import type { Paper } from '../../kit/svg.ts';
@@ -26,7 +26,9 @@ export function insideStage(pattern: FlatPattern, paper: Paper): readonly Mark[]
   const room = {
     ...noRoom,
     left: dimensionGap + runningReach([...upwards, depth].map(tell.mm), cap),
-    bottom: dimensionGap + runningReach([tell.mm(0)], cap),
+    top: cap / 2 + 0.5,
+    right: toldWidth(tell.mm(width), cap, 400) / 2,
+    bottom: dimensionGap + runningReach([...across, width].map(tell.mm), cap),
   };
   const whole = placeWhole(pattern, mainBox(paper, 0, room));
   const { view, blank } = whole;
