@@ -1,5 +1,5 @@
 export type * from './types.ts';
-export { suppliesOf, toolSizesOf } from './supplies.ts';
+export { suppliesOf, toolSizesOf, WHEEL_RIM, type ToolSize } from './supplies.ts';
 export { planItem } from './plan.ts';
 export { ACTIONS, RULES, WORK } from '../work/facts.ts';
 export * from './workshop/index.ts';

@@ -9,6 +9,17 @@ export function suppliesOf({ steps }: Pick<Plan, 'steps'>): readonly Supply[] {
     .map((supply) => ({ ...supply, count: all.filter((other) => isLike(other, supply)).reduce((sum, { count }) => sum + count, 0) }));
 }
 
-/** Diameters of a tool's bits or punches that the steps need, each once, the smallest first, mm; none for a tool of one size. */
-export const toolSizesOf = ({ steps }: Pick<Plan, 'steps'>, tool: Tool): readonly number[] =>
-  [...new Set(steps.flatMap(({ sizes }) => sizes[tool] ?? []))].sort((a, b) => a - b);
+/** A size of a tool: the diameter of a bit or punch, the radius of a wheel's rim, mm. */
+export interface ToolSize {
+  readonly is: 'diameter' | 'radius';
+  readonly mm: number;
+}
+
+/** Radius of the creasing wheel's rim across the crease, mm: blunt, so that it presses and does not cut (common practice, no source). */
+export const WHEEL_RIM = 1.5;
+
+/** Sizes of a tool that the steps need, each once, the smallest first; none for a tool of one size. */
+export function toolSizesOf({ steps }: Pick<Plan, 'steps'>, tool: Tool): readonly ToolSize[] {
+  if (tool === 'creaser') return [{ is: 'radius', mm: WHEEL_RIM }];
+  return [...new Set(steps.flatMap(({ sizes }) => sizes[tool] ?? []))].sort((a, b) => a - b).map((mm) => ({ is: 'diameter', mm }));
+}

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { toolSizesOf, type Caution, type Plan, type Tool } from '../../plan/index.ts';
+import { toolSizesOf, type Caution, type Plan, type Tool, type ToolSize } from '../../plan/index.ts';
 import { isolate, type Words } from '../words/index.ts';
 import { cautionPages, type Block } from './caution-list.tsx';
 import { GlyphMark } from './glyph-mark.tsx';
@@ -129,11 +129,11 @@ function Tools({ input, tools, isLast }: { readonly input: BookletInput; readonl
 }
 
 /** `Ø6 Ø8 mm` in a line of its own; nothing for a tool of one size. */
-function ToolSizes({ words, sizes }: { readonly words: Words; readonly sizes: readonly number[] }): ReactNode {
+function ToolSizes({ words, sizes }: { readonly words: Words; readonly sizes: readonly ToolSize[] }): ReactNode {
   const told = toolSizesText(words, sizes);
   return told === null ? null : <b style={{ display: 'block', lineHeight: `${toolLine}mm`, fontSize: `${toolSize}pt`, whiteSpace: 'nowrap' }}><Spoken text={told} /></b>;
 }
 
-/** The diameters of bits and punches, isolated; null where there are none to tell. */
-export const toolSizesText = (words: Words, sizes: readonly number[]): string | null =>
-  (sizes.length === 0 ? null : isolate(sizes.map((size) => `Ø${words.number(size, 1)}`).join(' ')));
+/** The diameters of bits and punches and the radius of a wheel's rim, isolated; null where there are none to tell. */
+export const toolSizesText = (words: Words, sizes: readonly ToolSize[]): string | null =>
+  (sizes.length === 0 ? null : isolate(sizes.map(({ is, mm }) => `${is === 'radius' ? 'R' : 'Ø'}${words.number(mm, 1)}`).join(' ')));

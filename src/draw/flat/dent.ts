@@ -1,13 +1,11 @@
 import type { FlatPattern, Vec2 } from '../../model/index.ts';
+import { WHEEL_RIM } from '../../plan/index.ts';
 import { area, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import type { Skinned } from './hole-marks.ts';
 
 /** Depth of the dent, mm: about a third of the panel, well into the core, and far from the other skin (common practice, no source; the kit tells no figure). */
 export const dentOf = ({ thickness }: Pick<FlatPattern, 'thickness'>): number => Math.max(0.5, Math.round((2 * thickness) / 3) / 2);
-
-/** Radius of the wheel's rim across the crease, mm: blunt, so that it presses and does not cut (common practice, no source). */
-export const RIM = 1.5;
 
 export interface Dented {
   /** Paper place of the middle of the marked face. */
@@ -45,4 +43,4 @@ export function dented(panel: Skinned, { at: [x, y], scale, half, dents, deep = 
 }
 
 /** How far a dent reaches to either side, mm: a wave whose bottom is as round as the rim. */
-const reachOf = (deep: number): number => Math.PI * Math.sqrt((deep * RIM) / 2);
+const reachOf = (deep: number): number => Math.PI * Math.sqrt((deep * WHEEL_RIM) / 2);

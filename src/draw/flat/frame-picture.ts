@@ -63,8 +63,9 @@ function section({ pattern, tube, away, scale }: Shown, box: Box): readonly Mark
   ];
 }
 
-/** Between tubes and lines, and between two panels that share a tube, so that it is seen, mm of paper. */
+/** Between tubes and lines, so that it is seen, and between two panels that share a tube, less than that is wide, mm of paper. */
 const apart = 1.9;
+const panelsApart = 1;
 /** Panel shown beyond the tubes from above, mm of paper. */
 const beyond = 4;
 
@@ -118,7 +119,7 @@ function gapTold(pattern: Pattern, side: Side, { middle, axis, line: high, featu
   if (across === undefined || (side !== 'left' && side !== 'right')) return [];
   const at = middle + (side === 'right' ? axis : -axis);
   const told = tell.mm(2 * (across.root - (side === 'right' ? pattern.max[0] : -pattern.min[0])));
-  return linearDimension({ axis: 'x', told, ends: [at + apart / 2, at - apart / 2], line: high, feature, cap });
+  return linearDimension({ axis: 'x', told, ends: [at + panelsApart / 2, at - panelsApart / 2], line: high, feature, cap });
 }
 
 /** Half sides, mm of paper: to the axes of the tubes, to their far edges, to the edge of what is shown. */
@@ -132,7 +133,7 @@ interface Halves {
 function betweenPanels(side: Side, [x, y]: Vec2, { axis, from, to }: Halves): readonly Mark[] {
   const isUpright = side === 'left' || side === 'right';
   const way = side === 'right' || side === 'front' ? 1 : -1;
-  return [-apart / 2, apart / 2].flatMap((by) => ([-1, 1] as const).map((end) => (isUpright
+  return [-panelsApart / 2, panelsApart / 2].flatMap((by) => ([-1, 1] as const).map((end) => (isUpright
     ? line(pens.ring, [x + way * axis[0] + by, y + end * from[1]], [x + way * axis[0] + by, y + end * to[1]])
     : line(pens.ring, [x + end * from[0], y + way * axis[1] + by], [x + end * to[0], y + way * axis[1] + by]))));
 }

@@ -9,6 +9,9 @@ import type { Box } from '../types.ts';
 /** Side of the box into which something is laid, and the white between it and the number, mm of paper. */
 const BOX = 7;
 const GAP = 1.6;
+/** White beside the sign, and round the number of a step on its page, mm of paper. */
+const RIM = 1.6;
+const PAGE = { aside: 1.2, above: 1.6 } as const;
 const cap = capHeights.count;
 const small = capHeights.step;
 
@@ -17,13 +20,26 @@ export function keptMarks(ring: readonly Vec2[], use: number | 'next'): readonly
   return [area('white', ring), ...(use === 'next' ? [] : signIn(ring, use))];
 }
 
-/** The sign in the middle of a box, on white, where something of it is kept and the rest is waste. */
-export function keptSign(box: Box, step: number): readonly Mark[] {
-  const wide = BOX + GAP + toldWidth(tell.number(step), cap, 700) + 2 * PAGE.aside + 3.2;
-  const high = Math.max(BOX, cap + 2 * PAGE.above) + 1.8;
-  const ring = cornersOf({ x: box.x + (box.width - wide) / 2, y: box.y + (box.height - high) / 2, width: wide, height: high });
-  return wide > box.width || high > box.height ? [] : [area('white', ring), ...signIn(ring, step)];
+/** The sign in the middle of a box, on white, where something of it is kept for steps and the rest is waste: their numbers side by side, or under each other. */
+export function keptSign(box: Box, steps: readonly number[]): readonly Mark[] {
+  const isRow = BOX + steps.reduce((sum, step) => sum + GAP + pageWide(step), 0) + 2 * RIM <= box.width;
+  const columns = isRow ? steps.map((step) => [step]) : [steps];
+  const widths = columns.map((column) => Math.max(...column.map(pageWide)));
+  const wide = BOX + widths.reduce((sum, each) => sum + GAP + each, 0) + 2 * RIM;
+  const most = Math.max(...columns.map(({ length }) => length));
+  const high = Math.max(BOX, most * pageHigh + (most - 1) * GAP) + 1.8;
+  if (wide > box.width || high > box.height) return [];
+  const [left, y] = [box.x + (box.width - wide) / 2 + RIM, box.y + box.height / 2];
+  const pages = columns.flatMap((column, place) => {
+    const x = left + BOX + widths.slice(0, place).reduce((sum, each) => sum + GAP + each, GAP) + (widths[place] ?? 0) / 2;
+    return column.map((step, row) => pageMarks(step, [x, y + (row - (column.length - 1) / 2) * (pageHigh + GAP)]));
+  });
+  return [area('white', cornersOf({ x: left - RIM, y: y - high / 2, width: wide, height: high })), ...boxMarks([left + BOX / 2, y]), ...pages.flat()];
 }
+
+/** Width and height of a step's number on its page, mm of paper. */
+const pageHigh = cap + 2 * PAGE.above;
+const pageWide = (step: number): number => toldWidth(tell.number(step), cap, 700) + 2 * PAGE.aside;
 
 function signIn(ring: readonly Vec2[], step: number): readonly Mark[] {
   const [xs, ys] = [ring.map(([x]) => x), ring.map(([, y]) => y)];
@@ -31,7 +47,7 @@ function signIn(ring: readonly Vec2[], step: number): readonly Mark[] {
   const [wide, high] = [right - left, bottom - top];
   const [x, y] = [(left + right) / 2, (top + bottom) / 2];
   const told = tell.number(step);
-  const number = toldWidth(told, cap, 700) + 2 * PAGE.aside;
+  const number = pageWide(step);
   if (wide >= BOX + GAP + number + 3 && high >= Math.max(BOX, cap + 2 * PAGE.above) + 1.5) {
     const from = x - (BOX + GAP + number) / 2;
     return [...boxMarks([from + BOX / 2, y]), ...pageMarks(step, [from + BOX + GAP + number / 2, y])];
@@ -49,13 +65,11 @@ function boxMarks([x, y]: Vec2): readonly Mark[] {
   ];
 }
 
-/** White round the number of a step on its page, mm of paper. */
-const PAGE = { aside: 1.2, above: 1.6 } as const;
 
 /** The number of a step under the line that steps have over them, on a page of a booklet: no length. */
 function pageMarks(step: number, [x, y]: Vec2): readonly Mark[] {
   const told = tell.number(step);
-  const [width, height] = [toldWidth(told, cap, 700) + 2 * PAGE.aside, cap + 2 * PAGE.above];
+  const [width, height] = [pageWide(step), cap + 2 * PAGE.above];
   const page = cornersOf({ x: x - width / 2, y: y - height / 2, width, height });
   return [area('white', page), outline(pens.edge, page), line({ ...pens.motion, width: 1 }, [x - width / 2, y - height / 2], [x + width / 2, y - height / 2]), figure(told, [x, y], cap, 700)];
 }

@@ -17,8 +17,8 @@ import { toPicture } from '../kit/svg.ts';
 /** A step of marking and cutting the panel, in the order of work; the first one takes the stock panel's sides in mm. */
 export type Marking =
   | { readonly stage: 'blank'; readonly stock: Vec2; readonly kept?: Kept }
-  /** What falls off is kept for a later step, by its number. */
-  | { readonly stage: 'notches-cut'; readonly keptFor?: number }
+  /** What falls off is kept for later steps, by their numbers. */
+  | { readonly stage: 'notches-cut'; readonly keptFor?: readonly number[] }
   | { readonly stage: 'inside' | 'creases' | 'notches' | 'holes' | 'crease' | 'half-cut' };
 
 /**

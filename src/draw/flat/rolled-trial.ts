@@ -1,4 +1,5 @@
 import type { Vec2 } from '../../model/index.ts';
+import { WHEEL_RIM } from '../../plan/index.ts';
 import { tell } from '../../scene/index.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
@@ -8,7 +9,7 @@ import { pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
-import { dented, dentOf, RIM } from './dent.ts';
+import { dented, dentOf } from './dent.ts';
 import type { Skinned } from './hole-marks.ts';
 import { onwards } from './trial.ts';
 import { cutOutMarks, wasteMarks, type CutOut } from './waste.ts';
@@ -85,9 +86,9 @@ function straightedge(): readonly Mark[] {
 
 /** How round the rim is, mm of the wheel, told beside it. */
 function rimTold([x, y]: Vec2, scale: number): readonly Mark[] {
-  const rim = RIM * scale;
+  const rim = WHEEL_RIM * scale;
   const told: Vec2 = [x + 9.6, y - WHEEL + 3.2];
-  return [line(pens.dimension, [x + 0.5 * rim, y - 0.134 * rim], [told[0] - 3, told[1] + 2.6]), figure(tell.radius(RIM), told, capHeights.step)];
+  return [line(pens.dimension, [x + 0.5 * rim, y - 0.134 * rim], [told[0] - 3, told[1] + 2.6]), figure(tell.radius(WHEEL_RIM), told, capHeights.step)];
 }
 
 /** On to what is done then. */

@@ -1,8 +1,9 @@
 import type { Vec2 } from '../../model/index.ts';
+import { WHEEL_RIM } from '../../plan/index.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { area, circle, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
-import { RIM } from './dent.ts';
+
 import { pressedDown, type Firmness } from './trial.ts';
 
 /** How the wheel is pressed: lightly, or home; more than that where it was too little. */
@@ -17,7 +18,7 @@ const HANDLE = 1.9;
 const FINE = 8;
 
 /** How far the fork reaches to either side, mm of paper. */
-const reach = (scale: number): number => RIM * scale + ARM.clear + ARM.wide;
+const reach = (scale: number): number => WHEEL_RIM * scale + ARM.clear + ARM.wide;
 
 /** The arrow beside the wheel by how it is pressed. */
 const ARROWS: Readonly<Record<Pressed, Firmness>> = {
@@ -26,7 +27,7 @@ const ARROWS: Readonly<Record<Pressed, Firmness>> = {
 
 /** The creasing wheel seen along the crease: its rim rolls in the dent, an axle holds it in a fork, so high up to the end of its handle, mm of paper; the panel's scale; and how it is pressed. */
 export function wheelMarks([x, y]: Vec2, high: number, pressed: Pressed, scale: number): readonly Mark[] {
-  const rim = RIM * scale;
+  const rim = WHEEL_RIM * scale;
   const disc = high * SHARE.disc;
   const axle = y - disc / 2;
   const fork = y - high * SHARE.fork;

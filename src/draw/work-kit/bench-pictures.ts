@@ -14,11 +14,11 @@ import type { DrawnFlat, FlatGivens } from './work-picture.ts';
 export const markedAt = (stage: Exclude<Marking['stage'], 'blank'>): DrawnFlat =>
   ({ model, papers }, step) => markedPanel(model, patternOf(model, step), { stage }, papers.bench);
 
-/** The corners cut out: some of them are bound to the knife of the half-cut, where its panel has one. */
+/** The corners cut out: creases and the half-cut are tried on them, and some are bound to the half-cut's knife. */
 export const cornersCut: DrawnFlat = ({ model, plan, papers }, step) => {
   const index = patternOf(model, step);
-  const later = plan.steps.find((each) => each.action === 'half-cut' && patternOf(model, each) === index);
-  return markedPanel(model, index, { stage: 'notches-cut', ...(later === undefined ? {} : { keptFor: later.number }) }, papers.bench);
+  const later = plan.steps.filter((each) => (each.action === 'crease' || each.action === 'half-cut') && patternOf(model, each) === index);
+  return markedPanel(model, index, { stage: 'notches-cut', keptFor: later.map(({ number }) => number) }, papers.bench);
 };
 
 /** Where the panel's holes are, and how each kind is punched. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { dented, dentOf, RIM } from '../../../src/draw/flat/dent.ts';
+import { dented, dentOf } from '../../../src/draw/flat/dent.ts';
+import { WHEEL_RIM } from '../../../src/plan/index.ts';
 import { guideMarks, guidePicture } from '../../../src/draw/flat/guide-picture.ts';
 import { faceSign, markedFace } from '../../../src/draw/flat/marked-face.ts';
 import { STRIP } from '../../../src/draw/flat/padded-knife.ts';
@@ -23,7 +24,7 @@ describe('the picture of a crease tried on waste', () => {
   it.each(papers)('tells how deep it is to be, by a rule at its end, on paper of $width by $height', (paper) => {
     const panel = { ...crossShaped, thickness: 9, skin: 1 };
     const picture = rolledTrial(panel, paper);
-    expect(texts(picture)).toEqual([`R${RIM}`, String(dentOf(panel))]);
+    expect(texts(picture)).toEqual([`R${WHEEL_RIM}`, String(dentOf(panel))]);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(rolledMarks(panel, paper.width))]).toEqual([[], [], [], []]);
   });
 
@@ -55,8 +56,8 @@ describe('the picture of a crease tried on waste', () => {
     const index = face?.indexOf(lowest) ?? 0;
     const [x = NaN, y = NaN] = face?.[index + 1] ?? [];
     const [dx, dy] = [x - lowest[0], lowest[1] - y];
-    expect((dx * dx + dy * dy) / (2 * dy)).toBeGreaterThan(RIM * 0.95);
-    expect((dx * dx + dy * dy) / (2 * dy)).toBeLessThan(RIM * 1.15);
+    expect((dx * dx + dy * dy) / (2 * dy)).toBeGreaterThan(WHEEL_RIM * 0.95);
+    expect((dx * dx + dy * dy) / (2 * dy)).toBeLessThan(WHEEL_RIM * 1.15);
   });
 });
 

@@ -26,7 +26,7 @@ const sourceRoom = 6.5;
 const hatchPitch = 2.2;
 
 /** The waste of the four corners taken off, and the knife's paths in their order at one corner, enlarged; the sign of the step that needs what falls off, where one does. */
-export function notchesCutStage(pattern: FlatPattern, paper: Paper, keptFor?: number): readonly Mark[] {
+export function notchesCutStage(pattern: FlatPattern, paper: Paper, keptFor: readonly number[] = []): readonly Mark[] {
   const whole = placeWhole(pattern, mainBox(paper, column, { ...noRoom, left: apart, right: apart, top: apart + sourceRoom, bottom: apart }));
   const frame = cornerFrame(columnBox(paper, column));
   const corner = cornerView(pattern, frame);
@@ -43,7 +43,7 @@ export function notchesCutStage(pattern: FlatPattern, paper: Paper, keptFor?: nu
     ...clipMarks(underCorner(pattern, corner, frame), boxWindow(frame)),
     { mark: 'view', name: 'corner', scale: corner.scale, marks: clipMarks(cornerMarks(pattern, corner), boxWindow(frame)) },
     outline(pens.ring, cornersOf(frame)),
-    ...paths(pattern, corner), ...(keptFor === undefined ? [] : keptSign(wasteOnPaper(pattern, corner), keptFor)),
+    ...paths(pattern, corner), ...(keptFor.length === 0 ? [] : keptSign(wasteOnPaper(pattern, corner), keptFor)),
     countMark(corners.length, frame.x + frame.width / 2, frame.y + frame.height + 3 + capHeights.count / 2),
   ];
 }
