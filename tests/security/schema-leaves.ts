@@ -35,14 +35,15 @@ const MOST = 1e12;
 /** What a node leaves open, in words; null where it is bounded. */
 export function openEnd({ schema }: Leaf): string | null {
   const { def } = (schema as z.core.$ZodTypes)._zod;
-  const { minimum, maximum, exclusiveMinimum, exclusiveMaximum, maxLength, maxItems, maxProperties, ...told } = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' });
+  const { minimum, maximum, exclusiveMinimum, exclusiveMaximum, maxLength, maxItems, maxProperties } = z.toJSONSchema(schema, { io: 'input', unrepresentable: 'any' });
   const isBound = (...values: readonly unknown[]): boolean => values.some((value) => typeof value === 'number' && Math.abs(value) <= MOST);
   switch (def.type) {
     case 'number': return isBound(minimum, exclusiveMinimum) && isBound(maximum, exclusiveMaximum) ? null : 'a number without least and most';
     case 'string': return isBound(maxLength) ? null : 'a text of any length';
     case 'array': return isBound(maxItems) ? null : 'a list of any length';
     case 'record': return isBound(maxProperties) ? null : 'a section of any length';
-    case 'object': return told.additionalProperties === false ? null : 'a section of any fields';
+    // Of a section that is not strict the reader leaves out what it does not know.
+    case 'object': return def.catchall === undefined || isShut(def.catchall) ? null : 'a section of any fields';
     case 'unknown': return 'anything';
     case 'pipe': return measuresTaken(schema as z.ZodType);
     default: return null;
