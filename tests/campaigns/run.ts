@@ -2,12 +2,14 @@ import { browserCampaign } from './browsers.ts';
 import { cacheCampaign } from './cache.ts';
 import { diskCampaign } from './disks.ts';
 import { killCampaign } from './kills.ts';
+import { keptKillCampaign } from './kept-kills.ts';
 import { mutationCampaign } from './mutations.ts';
 import { workCampaign } from './works.ts';
 
 // npm run campaign -- <name> [count] [seed]: tells the figures and what was found; ends with 1 when something was.
 const campaigns: Readonly<Record<string, (count: number, seed: number, tell: (line: string) => void) => Promise<{ readonly faults: readonly string[] }>>> = {
   kills: killCampaign,
+  'kept-kills': keptKillCampaign,
   browsers: browserCampaign,
   mutations: mutationCampaign,
   works: workCampaign,
