@@ -8,7 +8,7 @@ export function dimensionsOf(item: Item, axes: Vec2, tops: readonly number[], pa
   const [low = 0, next] = tops;
   const height = heightOf(parts);
   const upright = (name: string, from: number, to: number): Omit<NamedLength, 'letter'> =>
-    ({ name, value: to - from, from: [x, -y, from], to: [x, -y, to] });
+    ({ name, value: Math.abs(to - from), from: [x, -y, from], to: [x, -y, to] });
   const wide: readonly Omit<NamedLength, 'letter'>[] = [
     { name: 'width', value: 2 * x, from: [-x, -y, 0], to: [x, -y, 0] },
     { name: 'depth', value: 2 * y, from: [x, -y, 0] as Vec3, to: [x, y, 0] as Vec3 },

@@ -5,6 +5,7 @@ export type * from './structure/types.ts';
 export { CORNER, jointKinds, panelKinds, tubeKinds, USUAL } from './catalogue/joints.ts';
 export { filesInMemory, listItems, type ReadFiles } from './files.ts';
 export { filesOnDisk } from './files-on-disk.ts';
+export { namedSection } from './fields.ts';
 export { FaultError, faultLine } from './faults.ts';
 export { readItem } from './item.ts';
 export { namesOf } from './item-values.ts';

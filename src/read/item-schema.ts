@@ -1,16 +1,11 @@
 import { z } from 'zod';
-import { fileName, oneWord, patternText, pieceReference, section, sentence, wholeFromOne } from './fields.ts';
+import { expression, expressionName, fileName, namedSection, oneWord, patternText, pieceReference, quantity, section, sentence, shortText, wholeFromOne } from './fields.ts';
 import { limits } from './limits.ts';
 import { messages } from './messages.ts';
 import { placesSection, structureSections, usesSection } from './structure/schema.ts';
 import { useFields } from './use-schema.ts';
 
-/** A name that can stand in an expression. */
-const expressionName = patternText(/^[a-z][a-z0-9]*(_[a-z0-9]+)*$/, messages.expressionName, 'A name that expressions may use.');
-
-const orderKey = (purpose: string) => patternText(/^[a-z]+(-[a-z0-9]+)*(:[a-z0-9]+([.-][a-z0-9]+)*)?$/, messages.orderKey, purpose);
-
-const expression = (purpose: string) => z.union([z.string(), z.number()], { error: messages.expression }).meta({ description: purpose });
+const orderKey = (purpose: string) => patternText(/^[a-z]+(-[a-z0-9]+)*(:[a-z0-9]+([.-][a-z0-9]+)*)?$/, limits.callLength, messages.orderKey, purpose);
 
 const faceNames = ['back', 'left', 'right', 'front'] as const;
 
@@ -33,15 +28,14 @@ const faces = (purpose: string) => onceEach(face, messages.faces).meta({ descrip
 const pieceNamesList = (purpose: string) => oneOrMore(pieceReference('Name of a piece.'), messages.nameOrNames, purpose);
 
 export const parameterSchema = section({
-  range: patternText(/\bto\b/, messages.range, 'Least and most, for example 500 mm to 1100 mm, or 2 to 5 for a count.'),
+  range: patternText(/\bto\b/, limits.rangeLength, messages.range, 'Least and most, for example 500 mm to 1100 mm, or 2 to 5 for a count.'),
   purpose: sentence(messages.purpose, 'A sentence that says what the value sets.'),
   whole: z.boolean({ error: messages.yesOrNo }).default(false).meta({ description: 'True for counts.' }),
 }, 'One measure that sizes may set.');
 
 export const expressionSchema = expression('Worked out from parameters and other expressions, for example height - 2 * lowest.');
 
-const quantitySchema = z.union([z.string(), z.number()], { error: messages.quantity })
-  .meta({ description: 'A number with its unit, for example 1000 mm, or a plain number for a count.' });
+const quantitySchema = quantity('A number with its unit, for example 1000 mm, or a plain number for a count.');
 
 export const deckSchema = section({
   is: oneWord('deck', messages.pieceKind, 'Four tubes in four corner joints with a panel wrapped on.'),
@@ -104,12 +98,6 @@ export const orderSchema = section({
   because: sentence(messages.orderReason, 'The reason, in a sentence that can be printed.'),
 }, 'A wish for the order of work.');
 
-function named<Entry extends z.ZodType>(name: z.ZodType<string, string>, entry: Entry, purpose: string) {
-  return z.record(name, entry, { error: messages.namedSection })
-    .refine((entries) => Object.keys(entries).length <= limits.entries, { error: messages.entries(limits.entries) })
-    .meta({ description: purpose });
-}
-
 function listed<Entry extends z.ZodType>(entry: Entry, purpose: string) {
   return z.array(entry, { error: messages.list }).max(limits.entries, { error: messages.entries(limits.entries) }).meta({ description: purpose });
 }
@@ -125,10 +113,10 @@ export const itemSchema = section({
   use: z.enum(['storage', 'table', 'seat', 'bed'], { error: messages.use }).meta({ description: 'What it is used for: sets the loads and the checks that apply.' }),
   ...useFields,
   revision: wholeFromOne('Counts up when the item changes.'),
-  parameters: named(expressionName, parameterSchema, 'The measures that sizes may set.'),
-  expressions: named(expressionName, expressionSchema, 'Measures worked out from parameters.').optional(),
-  sizes: atLeastOne(named(fileName('Name of a size.'), named(z.string(), quantitySchema, 'A value for every parameter.'), 'The sizes that are made.'), 'size'),
-  pieces: atLeastOne(named(fileName('Name of a piece.'), pieceSchema, 'What the item is put together from, in short: decks, frames, posts and panels.'), 'piece').optional(),
+  parameters: namedSection(expressionName, parameterSchema, 'The measures that sizes may set.'),
+  expressions: namedSection(expressionName, expressionSchema, 'Measures worked out from parameters.').optional(),
+  sizes: atLeastOne(namedSection(fileName('Name of a size.'), namedSection(shortText(limits.nameLength, messages.expressionName, 'Name of a parameter.'), quantitySchema, 'A value for every parameter.'), 'The sizes that are made.'), 'size'),
+  pieces: atLeastOne(namedSection(fileName('Name of a piece.'), pieceSchema, 'What the item is put together from, in short: decks, frames, posts and panels.'), 'piece').optional(),
   connections: listed(connectionSchema, 'What holds the pieces together.').optional(),
   uses: usesSection,
   ...structureSections,

@@ -21,6 +21,14 @@ export const limits = {
   fileLength: 100_000,
   /** Sections inside sections of one file. */
   fileDepth: 12,
+  /** Characters of a name of anything. */
+  nameLength: 60,
+  /** Characters of a figure with its unit. */
+  figureLength: 60,
+  /** Characters by which something is called from elsewhere: a name with its indexes, a kind of work with its side. */
+  callLength: 120,
+  /** Characters of a sentence. */
+  sentenceLength: 500,
   /** Characters of one range. */
   rangeLength: 100,
   /** Characters of one expression. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { section } from './fields.ts';
+import { expression, section } from './fields.ts';
 import { messages } from './messages.ts';
 import type { Mattress, People, WallKind } from './types.ts';
 
@@ -7,8 +7,6 @@ export const peopleNames = ['adults', 'anyone', 'pupils', 'small-children'] as c
 const places = ['indoors'] as const;
 export const wallNames = ['masonry', 'timber', 'board'] as const satisfies readonly WallKind[];
 export const mattressFields = ['length', 'width', 'thickness'] as const satisfies readonly (keyof Mattress)[];
-
-const expression = (purpose: string) => z.union([z.string(), z.number()], { error: messages.expression }).meta({ description: purpose });
 
 /** Fields of the item file that say where it stands and who uses it. Which of them a use asks for is checked by `readDeclares`. */
 export const useFields = {

@@ -5,6 +5,7 @@ import { existsSync, mkdirSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { browsersIn, processesUnder } from '../support/browsers.ts';
+import { STOP_FILE_VARIABLE } from '../../src/cli/progress.ts';
 import { complaintsIn, newWorkshop, type Workshop } from '../cli/workshop.ts';
 
 const program = fileURLToPath(new URL('../../src/cli/foldwright.mjs', import.meta.url));
@@ -26,6 +27,10 @@ export interface Ended {
 export interface Going {
   readonly child: ChildProcess;
   readonly ended: Promise<Ended>;
+  /** Comes when the build has told of its progress so many times: of a picture drawn, a page printed, a file written. */
+  news(count: number): Promise<void>;
+  /** How much it has told so far. */
+  readonly told: () => number;
 }
 
 /** Builds one booklet again and again, with temporary files in a place of its own. */
@@ -57,7 +62,7 @@ export function newBuilds(kept: string | null = null): Builds {
     put: (state) => {
       shop.write(ITEM, shop.read(ITEM).toString().replace(/^revision: \d+/m, REVISION[state]));
     },
-    start: (where = out) => going(spawn(process.execPath, [program, ...MAKE, ...(kept === null ? ['--no-cache'] : ['--cache', kept]), '--out', where], { cwd: shop.folder, env: { ...process.env, TMPDIR: temporary }, stdio: ['ignore', 'ignore', 'pipe'] })),
+    start: (where = out) => going(spawn(process.execPath, [program, ...MAKE, ...(kept === null ? ['--no-cache'] : ['--cache', kept]), '--out', where], { cwd: shop.folder, env: { ...process.env, TMPDIR: temporary, [STOP_FILE_VARIABLE]: join(temporary, 'stop') }, stdio: ['ignore', 'ignore', 'pipe', 'ipc'] })),
     hashes: (where = out) => Object.fromEntries(filesOf(join(where, 'stool', SIZE)).map(([name, bytes]) => [name, createHash('sha256').update(bytes).digest('hex')])),
     running: () => processesUnder(temporary),
     browsers: () => browsersIn(temporary),
@@ -66,9 +71,12 @@ export function newBuilds(kept: string | null = null): Builds {
 }
 
 function going(child: ChildProcess): Going {
-  let told = '';
-  child.stderr?.on('data', (piece: Buffer) => { told += piece.toString('utf8'); });
-  return { child, ended: once(child, 'close').then(([code]) => ({ code: code as number | null, told: complaintsIn(told) })) };
+  let complaints = '';
+  let count = 0;
+  child.stderr?.on('data', (piece: Buffer) => { complaints += piece.toString('utf8'); });
+  child.on('message', () => { child.emit(`news ${(count += 1)}`); });
+  const news = (wanted: number): Promise<void> => (count >= wanted ? Promise.resolve() : new Promise((come) => { child.once(`news ${wanted}`, come); }));
+  return { child, news, told: () => count, ended: once(child, 'close').then(([code]) => ({ code: code as number | null, told: complaintsIn(complaints) })) };
 }
 
 function filesOf(folder: string): readonly (readonly [name: string, bytes: Buffer])[] {

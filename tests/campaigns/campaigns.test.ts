@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { everything } from '../support/samples.ts';
 import { browserCampaign } from './browsers.ts';
 import { canMount, diskCampaign } from './disks.ts';
+import { keptKillCampaign } from './kept-kills.ts';
 import { killCampaign } from './kills.ts';
 import { mutationCampaign } from './mutations.ts';
 import { workCampaign } from './works.ts';
@@ -48,5 +49,14 @@ describe.runIf(everything && process.platform === 'linux' && canMount())('builds
     const { disks, faults } = await diskCampaign();
     expect(faults).toEqual([]);
     expect(disks.map(({ code }) => code)).toEqual([3, 3, 3, 3, 3, 0, 0, 0]);
+  });
+});
+
+describe.runIf(everything && process.platform === 'linux')('builds that are killed while they keep results', () => {
+  it('leave whole results alone, and the next build makes the same from them', async () => {
+    const { kills, tooLate, faults } = await keptKillCampaign(4, 3);
+    expect(faults).toEqual([]);
+    expect(kills + tooLate).toBe(4);
+    expect(kills).toBeGreaterThan(tooLate);
   });
 });

@@ -76,7 +76,7 @@ async function workedOut(item: Item): Promise<Worked> {
     const groups = pictureGroups({ model, plan, cuts, solids }, ['page'], cachedDrawer());
     const pictures = Array.from({ length: groups.count }, (_, index) => groups.draw(index).page).flat();
     const record = buildRecord({ item, model, report, plan, cuts });
-    const odd = oddNumber({ plan, cuts, record }, '') ?? (failing ? null : negativeLength(record)) ?? oddPicture(pictures);
+    const odd = oddNumber({ plan, cuts, record }, '') ?? negativeLength(record) ?? oddPicture(pictures);
     return { failing, how: odd === null ? 'drawn' : 'escaped', why: odd ?? '' };
   } catch (error) {
     if (error instanceof FaultError || error instanceof NoOrder || error instanceof FailedCheck) return { failing, how: 'refused', why: error.message };

@@ -1,4 +1,4 @@
-import { wordFiles } from '../words/index.ts';
+import { wordFiles, WORDS_LIMITS } from '../words/index.ts';
 import type { Entry } from './entries.ts';
 import { lengthLimit } from './limits.ts';
 import { asWritten, placeholdersOf, textLength } from './placeholders.ts';
@@ -67,13 +67,13 @@ function textFaults(unit: ReturnedUnit, entry: Entry): readonly ExchangeFault[] 
 
 function targetFaults({ id, state, targetPlace: place }: ReturnedUnit, target: string, entry: Entry): readonly ExchangeFault[] {
   const has = placeholdersOf(target);
-  const limit = lengthLimit(entry.key);
+  const limit = lengthLimit(entry.key) ?? WORDS_LIMITS.text;
   const length = textLength(target);
   const tell = (found: string, remedy: string): ExchangeFault => ({ place, field: id, found, remedy });
   return [
     ...(state === 'initial' ? [tell('state "initial"', 'translated, reviewed or final')] : []),
     ...entry.needs.filter((name) => !has.includes(name)).map((name) => tell(`no ${asWritten(name)}`, `the placeholder ${asWritten(name)} in the translation`)),
     ...has.filter((name) => !entry.allows.includes(name)).map((name) => tell(asWritten(name), entry.allows.length === 0 ? 'no placeholder' : `only ${entry.allows.map(asWritten).join(', ')}`)),
-    ...(limit === null || length <= limit ? [] : [tell(`${length} characters`, `at most ${limit}`)]),
+    ...(length <= limit ? [] : [tell(`${length} characters`, `at most ${limit}`)]),
   ];
 }

@@ -2,6 +2,7 @@ import { FaultError } from '../../read/index.ts';
 import { currentReview, readAbout, sourceLanguage, textsMark, wordFiles, type LocaleFiles, type Review } from '../words/index.ts';
 import { checkUnits } from './check-units.ts';
 import { entriesFor, numbersTag, type Entry } from './entries.ts';
+import { MOST_BYTES } from './limits.ts';
 import { mergedFile } from './merge-texts.ts';
 import { languageFault, newAbout } from './new-language.ts';
 import { quoted, readXliff, type ExchangeFault, type ReturnedWords } from './read-xliff.ts';
@@ -43,6 +44,7 @@ export function importWords(bytes: Uint8Array, name: string, locales: LocaleFile
 }
 
 function readReturned(bytes: Uint8Array, name: string): ReturnedWords {
+  if (bytes.length > MOST_BYTES) return refuse(name, [{ place: { line: 1, column: 1 }, field: '', found: `${bytes.length} bytes`, remedy: `a file of at most ${MOST_BYTES} bytes, as exported` }]);
   try {
     return readXliff(readXml(xmlText(bytes)));
   } catch (error) {

@@ -9,13 +9,12 @@ import { fileURLToPath } from 'node:url';
 import { MachineFault } from '../../read/machine-fault.ts';
 import { BROWSER_VARIABLE } from './chooseBrowser.ts';
 import { endGroup } from './processes.ts';
+import { newPatience, type Patience } from './patience.ts';
 import { newProfile, type Profile } from './profiles.ts';
 import type { ChosenBrowser } from './types.ts';
 
 const TRIES = 3;
 const PAUSE_MS = 500;
-/** Each try may take so many times longer than the last, should it be the machine that is slow. */
-const LONGER = 2;
 
 const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
 
@@ -31,16 +30,20 @@ export interface RunningBrowser {
  * try for one answer, ms, and of what is asked of the browser later; one that took longer to start may take that long.
  * @throws one message that says what is missing, when it cannot start at all.
  */
-export async function launch(chosen: ChosenBrowser, timeout: number): Promise<RunningBrowser> {
+export const launch = (chosen: ChosenBrowser, timeout: number): Promise<RunningBrowser> => launchPatiently(chosen, newPatience(timeout));
+
+/** The same for one who has lost browsers before: what fails here too lets the patience grow. */
+export async function launchPatiently(chosen: ChosenBrowser, patience: Patience): Promise<RunningBrowser> {
   let args = chosen.args;
   for (let tries = 1; ; tries++) {
     try {
-      return await start(chosen, args, timeout * LONGER ** (tries - 1));
+      return await start(chosen, args, patience.wait);
     } catch (error) {
       const reason = String(error instanceof Error ? error.message : error);
       // Ubuntu from 23.10 on lets no ordinary program build a sandbox. Ours shows only our own pages, without scripts or network.
       if (/no usable sandbox/i.test(reason) && !args.includes('--no-sandbox')) args = ['--no-sandbox', ...args];
       else if (tries === TRIES || missingLibrary(reason) !== undefined) throw new MachineFault(explain(chosen, reason), { cause: error });
+      patience.grow('start');
       await pause(PAUSE_MS);
     }
   }

@@ -1,6 +1,7 @@
 import type { Page } from 'puppeteer';
 import { MachineFault } from '../../read/machine-fault.ts';
-import { launch, type RunningBrowser } from './launch.ts';
+import { launchPatiently, type RunningBrowser } from './launch.ts';
+import { newPatience, type Patience } from './patience.ts';
 import { prepareTab } from './tab.ts';
 import type { ChosenBrowser } from './types.ts';
 
@@ -21,15 +22,15 @@ interface Session {
   readonly died: Promise<never>;
 }
 
-/** Browsers tried for one work. Each may take longer than the last to answer, should it be the machine that is slow. */
+/** Browsers tried for one work. */
 const TRIES = 3;
-const LONGER = 4;
 
 export async function openPress(chosen: ChosenBrowser, langs: readonly string[], timeout: number): Promise<Press> {
-  let session = await openSession(chosen, langs, timeout);
+  let session = await openSession(chosen, langs, newPatience(timeout));
   let last: Promise<unknown> = Promise.resolve();
 
   const attempted = async <T>(work: TabWork<T>): Promise<T> => {
+    const patience = newPatience(timeout);
     for (let tries = 1; ; tries++) {
       try {
         return await Promise.race([work(session.tab, session.timeout), session.died]);
@@ -37,7 +38,8 @@ export async function openPress(chosen: ChosenBrowser, langs: readonly string[],
         if (!lost(session, error)) throw error;
         if (tries === TRIES) throw new MachineFault(`the browser ${chosen.path} was lost ${TRIES} times over one work: ${reasonOf(error)}; would help: more free memory, or another browser`, { cause: error });
         await session.running.end();
-        session = await openSession(chosen, langs, timeout * LONGER ** tries);
+        patience.grow('work');
+        session = await openSession(chosen, langs, patience);
       }
     }
   };
@@ -54,18 +56,18 @@ export async function openPress(chosen: ChosenBrowser, langs: readonly string[],
   };
 }
 
-async function openSession(chosen: ChosenBrowser, langs: readonly string[], first: number): Promise<Session> {
+async function openSession(chosen: ChosenBrowser, langs: readonly string[], patience: Patience): Promise<Session> {
   for (let tries = 1; ; tries++) {
-    const timeout = first * LONGER ** (tries - 1);
-    const running = await launch(chosen, timeout);
+    const running = await launchPatiently(chosen, patience);
     try {
       const tab = await running.browser.newPage();
       const died = new Promise<never>((_, reject) => { tab.on('error', reject); });
       died.catch(() => undefined);
       await Promise.race([prepareTab(tab, langs), died]);
-      return { running, tab, timeout, died };
+      return { running, tab, timeout: patience.wait, died };
     } catch (error) {
       await running.end();
+      patience.grow('work');
       if (tries === TRIES) throw new MachineFault(`the browser ${chosen.path} starts and is lost: ${reasonOf(error)}; would help: more free memory, or another browser`, { cause: error });
     }
   }

@@ -4,25 +4,33 @@ import { isDay, isName } from './signature.ts';
 import { wordFiles, type LocaleFiles, type WordFile } from './word-files.ts';
 import { noSource, wordsError } from './words-error.ts';
 
-const about = z.strictObject({
+/** The most this room accepts. Ours: far above what any language needs, low enough that a hostile file cannot stall the reader. */
+export const WORDS_LIMITS = {
+  /** Characters of one file. */
+  file: 100_000,
+  /** Characters of one text. */
+  text: 1000,
+} as const;
+
+export const aboutSchema = z.strictObject({
   /** The language's own name. */
-  name: z.string().min(1),
+  name: z.string().max(100).refine(isName, 'a name'),
   direction: z.enum(['ltr', 'rtl']),
   /** BCP 47 tag for `Intl`; it fixes digits, decimal mark and lists. */
-  numbers: z.string().refine(isLocaleTag, 'a BCP 47 tag that Intl knows, such as "ar" or "ar-EG"'),
+  numbers: z.string().max(60).refine(isLocaleTag, 'a BCP 47 tag that Intl knows, such as "ar" or "ar-EG"'),
   /** Size of running text against Latin, for scripts whose letters are small at the same point size. */
   textScale: z.number().min(1).max(1.5),
   /** True for the one language in which the texts are written first. */
   source: z.boolean(),
   /** Who read the translation over, when, and the mark of the texts as they were then (`textsMark`). Null for a draft. */
   reviewed: z.strictObject({
-    by: z.string().refine(isName, 'a name'),
-    on: z.string().refine(isDay, 'a day such as "2026-03-14"'),
-    of: z.string().regex(/^[0-9a-f]{16}$/, 'sixteen hexadecimal digits'),
+    by: z.string().max(100).refine(isName, 'a name'),
+    on: z.string().max(10).refine(isDay, 'a day such as "2026-03-14"'),
+    of: z.string().max(16).regex(/^[0-9a-f]{16}$/, 'sixteen hexadecimal digits'),
   }).nullable(),
 });
 
-export type About = Readonly<z.infer<typeof about>>;
+export type About = Readonly<z.infer<typeof aboutSchema>>;
 
 /** Words as they stand in the files: `actions.crease_one` and so on, in the order of the files. */
 export type FlatWords = ReadonlyMap<string, string>;
@@ -48,7 +56,7 @@ export function readAbout(files: LocaleFiles, lang: string): About {
   if (typeof value === 'object' && value !== null && 'reviewer' in value) {
     throw wordsError({ path, ...placeOf(['reviewer']), field: 'reviewer', found: 'a field of old', remedy: 'write "reviewed": null in its place; foldwright words import --reviewed-by enters a review' });
   }
-  const result = about.safeParse(value);
+  const result = aboutSchema.safeParse(value);
   if (result.success) return result.data;
   const [issue] = result.error.issues;
   throw wordsError({ path, ...placeOf(issue?.path ?? []), field: issue?.path.join('.') ?? '', found: 'a value that does not fit', remedy: issue?.message ?? '' });
@@ -72,6 +80,7 @@ interface Parsed {
 function parse(files: LocaleFiles, path: string): Parsed {
   const text = files[path];
   if (text === undefined) throw wordsError({ path, field: '', found: 'no such file', remedy: 'add it to the language\'s folder' });
+  if (text.length > WORDS_LIMITS.file) throw wordsError({ path, field: '', found: `${text.length} characters`, remedy: `a file of at most ${WORDS_LIMITS.file} characters` });
   const printed = asPrinted(text);
   return printed === null ? parseWithPlaces(text, path) : { ...printed, placeOf: (field) => parseWithPlaces(text, path).placeOf(field) };
 }
@@ -123,6 +132,7 @@ interface Place extends Pick<Parsed, 'placeOf'> {
 
 function flatten(value: unknown, field: readonly string[], place: Place): [string, string][] {
   const key = [place.name, ...field].join('.');
+  if (typeof value === 'string' && value.length > WORDS_LIMITS.text) throw wordsError({ path: place.path, ...place.placeOf(field), field: key, found: `a text of ${value.length} characters`, remedy: `a text of at most ${WORDS_LIMITS.text} characters` });
   if (typeof value === 'string' && value.trim() !== '') return [[key, value]];
   if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
     return Object.entries(value).flatMap(([name, inner]) => flatten(inner, [...field, name], place));

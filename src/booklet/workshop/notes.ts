@@ -23,6 +23,9 @@ export interface Notes {
  */
 const reader = new MarkdownIt('zero', { html: false, linkify: false }).enable(['heading', 'list', 'emphasis', 'escape', 'entity', 'newline']);
 
+/** Of one file. Ours: ten times what fills a trainer's pages, low enough that a hostile file cannot stall the reader. */
+const MOST_CHARACTERS = 100_000;
+
 type Token = ReturnType<typeof reader.parse>[number];
 
 const shapes = 'paragraphs, lists and **stress** under headings such as ## wrap-side';
@@ -38,6 +41,7 @@ export function readNotes(file: string, text: string, keys: Pick<ReadonlySet<str
   const fail = (line: number, found: string, remedy: string): never => {
     throw new FaultError([{ position: { file, line: line + 1, column: 1 }, field: '', found, remedy }]);
   };
+  if (text.length > MOST_CHARACTERS) fail(0, `${text.length} characters`, `a file of at most ${MOST_CHARACTERS} characters`);
   const tokens = reader.parse(text, {});
   tokens.forEach((token, index) => {
     if (token.type === 'heading_open') {

@@ -11,7 +11,7 @@ export const pinsApart: Check = ({ model }) => [...headsApart(model), ...wingsAp
 /** Pin heads of one side or of neighbouring sides: middles a head apart. */
 function headsApart(model: Model): readonly Finding[] {
   const pairs = pairsOf(partsOf(model, 'panel-pin'));
-  const closest = Math.min(...pairs.map((pair) => pair.apart));
+  const closest = least(pairs.map((pair) => pair.apart));
   if (pairs.length === 0) return [];
   const head = model.kit.panelPin.headDiameter;
   const touching = pairs.filter((pair) => pair.apart <= Math.max(closest, head - 1e-6) + 1e-6);
@@ -30,7 +30,10 @@ function wingsApart({ kit, plates }: Model): readonly Finding[] {
 }
 
 const closestOf = (places: readonly Vec2[]): number =>
-  Math.min(...places.flatMap((one, index) => places.slice(index + 1).map((other) => Math.hypot(one[0] - other[0], one[1] - other[1]))));
+  least(places.flatMap((one, index) => places.slice(index + 1).map((other) => Math.hypot(one[0] - other[0], one[1] - other[1]))));
+
+/** Infinite where there are none. Pairs are too many for the arguments of one call. */
+const least = (values: readonly number[]): number => values.reduce((lowest, value) => Math.min(lowest, value), Infinity);
 
 
 function pairsOf(pins: readonly Part[]): readonly Pair[] {

@@ -2,35 +2,43 @@ import { readFileSync } from 'node:fs';
 import { z } from 'zod';
 import { cautionOrder, toolOrder } from '../../booklet/index.ts';
 import { PART_KINDS } from '../../parts/facts.ts';
+import { namedSection } from '../../read/index.ts';
+
+/** Far above anything that is built, ours: figures in the units of the record, lengths in mm. */
+const figure = z.number().min(-1e12).max(1e12);
+const length = z.number().min(0).max(1e6);
+const count = z.int().min(0).max(1e6);
+const text = z.string().max(500);
+const listOf = <Entry extends z.ZodType>(entry: Entry) => z.array(entry).max(100_000);
 
 const kind = z.enum(PART_KINDS);
-const measure = z.object({ value: z.number(), unit: z.string() });
+const measure = z.object({ value: figure, unit: text });
 
 /** What is compared of a `build.json`; builds before pictures were listed have none, nor had all of them a mark. */
-const schema = z.object({
-  mark: z.string().nullable().default(null),
-  item: z.string(),
-  size: z.string(),
-  parameters: z.record(z.string(), measure),
-  dimensions: z.array(z.object({ letter: z.string(), name: z.string(), value: z.number() })),
-  parts: z.array(z.object({ kind, count: z.number() })),
-  cutLengths: z.array(z.object({ kind, length: z.number(), count: z.number() })),
-  cutPlan: z.object({ kerf: z.number(), tubesUsed: z.number(), patterns: z.array(z.looseObject({ count: z.number(), offCut: z.number() })) }),
+export const buildSchema = z.object({
+  mark: text.nullable().default(null),
+  item: text,
+  size: text,
+  parameters: namedSection(text, measure, 'Parameters.'),
+  dimensions: listOf(z.object({ letter: text, name: text, value: length })),
+  parts: listOf(z.object({ kind, count })),
+  cutLengths: listOf(z.object({ kind, length, count })),
+  cutPlan: z.object({ kerf: length, tubesUsed: count, patterns: listOf(z.looseObject({ count, offCut: length })) }),
   flatPattern: z.unknown(),
-  steps: z.array(z.object({
-    number: z.number(), key: z.string(), times: z.number(), people: z.number(), minutes: z.number(),
-    newParts: z.array(z.object({ kind, count: z.number() })), tools: z.array(z.enum(toolOrder)), cautions: z.array(z.enum(cautionOrder)),
+  steps: listOf(z.object({
+    number: count, key: text, times: count, people: count, minutes: z.number().min(0).max(1e6),
+    newParts: listOf(z.object({ kind, count })), tools: listOf(z.enum(toolOrder)), cautions: listOf(z.enum(cautionOrder)),
   })),
-  findings: z.array(z.object({ name: z.string(), verdict: z.enum(['pass', 'caution', 'fail']), figure: z.number(), limit: z.number(), unit: z.string(), margin: z.number() })),
-  advice: z.object({ safeLoadPerDeck: z.number().nullable(), loads: z.array(z.object({ load: z.number() })).default([]), wall: z.enum(['masonry', 'timber', 'board']).nullable(), tippingForce: z.number() }),
-  pictures: z.array(z.object({ id: z.string(), sha256: z.string() })).default([]),
+  findings: listOf(z.object({ name: text, verdict: z.enum(['pass', 'caution', 'fail']), figure, limit: figure, unit: text, margin: figure })),
+  advice: z.object({ safeLoadPerDeck: figure.nullable(), loads: listOf(z.object({ load: figure })).default([]), wall: z.enum(['masonry', 'timber', 'board']).nullable(), tippingForce: figure }),
+  pictures: listOf(z.object({ id: text, sha256: text })).default([]),
 });
 
-export type BuildRecord = z.infer<typeof schema>;
+export type BuildRecord = z.infer<typeof buildSchema>;
 
 /** Of data of that form. Throws when it is of another. */
 export function asBuildRecord(data: unknown, path: string): BuildRecord {
-  const read = schema.safeParse(data);
+  const read = buildSchema.safeParse(data);
   if (read.success) return read.data;
   const [issue] = read.error.issues;
   throw new Error(`${path}: ${issue?.path.join('.') ?? ''}: not as make writes it; would be right: a build.json of this version, made by foldwright make`);

@@ -24,7 +24,7 @@ const ARRAYS: readonly ArrayOfJobs[] = [
   { index: 'JOB_COMPLETION_INDEX', begins: 0 },
 ];
 
-const MOST_SHARES = 10_000;
+export const MOST_SHARES = 10_000;
 const REMEDY = 'would be right: such as 1/3, 2/3 and 3/3, or array/3 in each job of an array of 3';
 
 /**

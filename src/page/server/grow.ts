@@ -2,19 +2,20 @@ import { z } from 'zod';
 import { FaultError, faultLine, filesInMemory, listItems, readItem, withItemName, withNewSize, withSizeValues } from '../../read/index.ts';
 import type { GrowAnswer, GrowOrder } from '../types.ts';
 import { namedInLocales } from './locale-names.ts';
+import { sizeValues } from './orders.ts';
 import { markOf } from './save.ts';
 import type { Workshop } from './workshop.ts';
 
 /** A name in item files and of folders. */
 const fileName = z.string().regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, 'small letters and digits, with single dashes between, such as "long-bench"').max(40);
 
-const growOrder = z.strictObject({
+export const growOrder = z.strictObject({
   what: z.enum(['size', 'item']),
   path: z.string().max(200),
   size: z.string().max(60),
   name: fileName,
   title: z.string().trim().min(1).max(80),
-  values: z.record(z.string().max(60), z.string().max(60)),
+  values: sizeValues,
   mark: z.string().length(64),
 });
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { fileName, measure, oneWord, section, share, shareAboveZero } from '../fields.ts';
+import { fileName, measure, namedSection, oneWord, section, share, shareAboveZero } from '../fields.ts';
 import { limits } from '../limits.ts';
 import { messages } from '../messages.ts';
 import { fittingSchema } from './fittings.ts';
@@ -86,10 +86,7 @@ export const tubeSchema = section({ profile, outside: measure('length', 'Outside
 export const panelSchema = section(panelFields, 'A panel.');
 
 const named = <Entry extends z.ZodType>(entry: Entry, purpose: string) =>
-  z.record(fileName('Its name.'), entry, { error: messages.namedSection })
-    .refine((entries) => Object.keys(entries).length <= limits.kinds, { error: messages.entries(limits.kinds) })
-    .default({})
-    .meta({ description: purpose });
+  namedSection(fileName('Its name.'), entry, purpose, { most: limits.kinds }).default({});
 
 /** Sections of a kit file with further kinds of parts, each under a name. */
 export const catalogueSections = {

@@ -1,20 +1,17 @@
 import { z } from 'zod';
-import { fileName, oneWord, patternText, section, sentence } from '../fields.ts';
+import { expression, expressionName, fileName, namedSection, oneWord, patternText, section, sentence, shortText } from '../fields.ts';
 import { limits } from '../limits.ts';
 import { messages } from '../messages.ts';
 
 const say = messages.structure;
 
-const expression = (purpose: string) => z.union([z.string(), z.number()], { error: messages.expression }).meta({ description: purpose });
+const repeats = namedSection(
+  expressionName, patternText(/\.\./, limits.rangeLength, say.range, 'First and last, for example 0..decks-1.'),
+  'Makes one for each value of each index, for example { x: 0..1, y: 0..1 }; they are called by their indexes in this order, for example c.0.1.',
+  { least: 1, most: limits.indexes, remedy: say.repeats, error: say.repeats },
+).optional();
 
-const indexName = patternText(/^[a-z][a-z0-9]*(_[a-z0-9]+)*$/, messages.expressionName, 'A name that expressions may use.');
-
-const repeats = z.record(indexName, patternText(/\.\./, say.range, 'First and last, for example 0..decks-1.'), { error: say.repeats })
-  .refine((all) => Object.keys(all).length >= 1 && Object.keys(all).length <= limits.indexes, { error: say.repeats })
-  .optional()
-  .meta({ description: 'Makes one for each value of each index, for example { x: 0..1, y: 0..1 }; they are called by their indexes in this order, for example c.0.1.' });
-
-const reference = (purpose: string) => z.string({ error: say.reference }).meta({ description: purpose });
+const reference = (purpose: string) => shortText(limits.callLength, say.reference, purpose);
 
 const references = (purpose: string) => z.union([reference(purpose), z.array(reference(purpose), { error: say.references }).min(1, { error: say.references }).max(limits.entries, { error: messages.entries(limits.entries) })], { error: say.references })
   .meta({ description: purpose });
@@ -27,7 +24,7 @@ const direction = (purpose: string) => z.union([z.enum(faceNames, { error: say.f
 
 const mirrorPlane = z.enum(['x', 'y'], { error: say.mirror });
 
-const kitPart = (purpose: string) => z.string({ error: messages.fileName }).meta({ description: purpose });
+const kitPart = (purpose: string) => shortText(limits.nameLength, messages.fileName, purpose);
 
 export const pointSchema = section({
   for: repeats,
@@ -110,14 +107,10 @@ export const useSchema = section({
   at: triple('Where its own 0, 0, 0 comes to stand.'),
   turn: expression('How far it is turned about the upright, an angle; not at all when left out.').optional(),
   mirror: mirrorPlane.optional().meta({ description: 'Mirrored across its own x = 0 or y = 0 before it is turned.' }),
-  with: z.record(indexName, expression('A value.'), { error: messages.namedSection }).optional().meta({ description: 'A value for every parameter of the piece.' }),
+  with: namedSection(expressionName, expression('A value.'), 'A value for every parameter of the piece.').optional(),
 }, 'A piece of the designer\'s own.');
 
-const named = <Entry extends z.ZodType>(entry: Entry, purpose: string) =>
-  z.record(fileName('Its name.'), entry, { error: messages.namedSection })
-    .refine((entries) => Object.keys(entries).length <= limits.entries, { error: messages.entries(limits.entries) })
-    .optional()
-    .meta({ description: purpose });
+const named = <Entry extends z.ZodType>(entry: Entry, purpose: string) => namedSection(fileName('Its name.'), entry, purpose).optional();
 
 /** The sections that tell a structure, in an item and in a piece. */
 export const structureSections = {
@@ -140,7 +133,7 @@ export const ownParameterSchema = section({
 export const pieceFileSchema = section({
   kind: oneWord('piece', messages.kind('piece'), 'Says that this is the file of a piece.'),
   name: fileName('Name of the piece, the same as the file has.'),
-  parameters: z.record(indexName, ownParameterSchema, { error: messages.namedSection }).optional().meta({ description: 'The measures that items give.' }),
-  expressions: z.record(indexName, expression('Worked out from parameters and other expressions.'), { error: messages.namedSection }).optional().meta({ description: 'Measures worked out from parameters.' }),
+  parameters: namedSection(expressionName, ownParameterSchema, 'The measures that items give.').optional(),
+  expressions: namedSection(expressionName, expression('Worked out from parameters and other expressions.'), 'Measures worked out from parameters.').optional(),
   ...structureSections,
 }, 'A piece of a designer\'s own, used by several items.');

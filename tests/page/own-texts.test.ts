@@ -1,0 +1,76 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { attacks, setTrap, type Trap } from '../security/trap.ts';
+import { openGlBrowser, type GlBrowser } from './gl-browser.ts';
+import { openHand } from './hand.ts';
+import { servePage, type ServedPage } from './shop.ts';
+
+const STOOL = 'steps/stool/item.yaml';
+const KIT = 'steps/kits/stall-kit.yaml';
+const CHECKED = 'document.querySelector(".sum")?.getAttribute("aria-busy") === "false"';
+/** Signs that turn what follows the other way round until their line or element ends (UAX #9). */
+const TURNED = '\u202eturned\u2067';
+
+let trap: Trap;
+let gl: GlBrowser;
+let served: ServedPage;
+beforeAll(async () => {
+  trap = await setTrap();
+  gl = await openGlBrowser();
+  served = await servePage();
+});
+afterAll(async () => {
+  await served.close();
+  await gl.close();
+  await trap.close();
+});
+
+const bare = (text: string): string => text.replaceAll(/[\s\u202a-\u202e\u2066-\u2069\u00ad\u200b]/g, '');
+
+describe('texts of an item\'s own file that would do something if they were taken for more than texts', () => {
+  it('stand as text in the page, nothing of them runs, and none turns the text beside it round', async () => {
+    const [script = '', image = '', link = '', loaded = ''] = attacks(trap);
+    const all = [script, image, link, loaded];
+    // A measure that no locale file knows is told by the item's own words.
+    const purpose = JSON.stringify(`${all.join(' ')} ${TURNED}`);
+    const text = served.shop.read(STOOL).toString().replace('sizes:\n', `  extra:\n    range: 1 mm to 2 mm\n    purpose: ${purpose}\n\nsizes:\n`).replaceAll('    foot_rest: ', '    extra: 1 mm\n    foot_rest: ');
+    served.shop.write(STOOL, text);
+    served.shop.write(KIT, `${served.shop.read(KIT).toString().trimEnd()}\n\nlocal-limits:\n  seat-test: { value: 1300 N, source: ${JSON.stringify(`${all.join(' ')} ${TURNED}`)} }\n`);
+
+    const hand = await openHand(gl.browser, served.url);
+    const ran: string[] = [];
+    await hand.page.exposeFunction('hit', () => { ran.push('hit'); });
+    await hand.page.exposeFunction('refusedByPolicy', (what: string) => { ran.push(what); });
+    hand.page.on('dialog', (dialog) => { ran.push(dialog.message()); void dialog.dismiss(); });
+    // What the page's own policy stops had become more than text all the same; but for the reader of schemas, which tries at its start whether it may evaluate.
+    await hand.page.evaluateOnNewDocument('document.addEventListener("securitypolicyviolation", (event) => { if (event.blockedURI !== "eval") refusedByPolicy(`${event.violatedDirective} ${event.blockedURI}`); })');
+    await hand.page.reload();
+    await hand.page.waitForSelector('.pickers select');
+    await hand.page.select('.pickers select', STOOL);
+    await hand.until(CHECKED);
+    await hand.until('[...document.querySelectorAll(".purpose")].some((element) => element.textContent.includes("turned"))');
+
+    const purposes = (await hand.texts('.purpose')).map(bare).join(' ');
+    expect(all.filter((attack) => !purposes.includes(bare(attack)))).toEqual([]);
+    const sources = (await hand.texts('.source')).map(bare).join(' ');
+    expect(all.filter((attack) => !sources.includes(bare(attack)))).toEqual([]);
+    expect(await hand.page.evaluate((outside) => [...document.querySelectorAll('script, img, a, svg, [onload], [onerror]')].filter((element) => [...element.attributes].some(({ name, value }) => /^on/.test(name) || value === outside || /javascript:/.test(value))).map((element) => element.outerHTML.slice(0, 200)), trap.url)).toEqual([]);
+
+    // Where such signs stand, an element of its own holds them: it is a block, or it is isolated.
+    const held = await hand.page.evaluate(() => {
+      const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      const found: string[] = [];
+      for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+        if (!/[\u202a-\u202e\u2066-\u2068]/.test(node.textContent ?? '') || !(node.textContent ?? '').includes('turned')) continue;
+        let element = node.parentElement;
+        while (element !== null && getComputedStyle(element).display === 'inline' && !/isolate/.test(getComputedStyle(element).unicodeBidi)) element = element.parentElement;
+        found.push(element === null ? 'open' : (element.textContent ?? '').trim().endsWith('turned\u2067') || /^(P|BDI|SPAN|DD|LI|TD)$/.test(element.tagName) ? 'held' : element.tagName);
+      }
+      return found;
+    });
+    expect(held.length).toBeGreaterThan(1);
+    expect(held.filter((how) => how !== 'held')).toEqual([]);
+
+    expect({ ran, asked: trap.asked }).toEqual({ ran: [], asked: [] });
+    await hand.close();
+  });
+});
