@@ -108,7 +108,7 @@ describe('a mistake', () => {
   it.each(sampled(mistakes, 'mistakes', 16, ({ name }) => name))('is told in one plain line, and nothing is written: $name', async ({ args = MAKE, env = {}, spoil, told, code = 2 }) => {
     spoil?.(shop);
     const before = shop.files();
-    const outcome = await shop.run(args, env);
+    const outcome = await shop.ask(args, env);
     expect(outcome.code).toBe(code);
     expect(outcome.out).toBe('');
     const lines = outcome.told.trimEnd().split('\n');
@@ -125,7 +125,7 @@ describe('a mistake', () => {
     shop.change(ITEM, LOW_WIDTH, '  low:\n    width: 800');
     shop.change(ITEM, 'kit: stall-kit', 'kit: none');
     shop.change(ITEM, 'faces: [back, left, right]', 'faces: [back, up]');
-    const { told } = await shop.run(['check', 'rack']);
+    const { told } = await shop.ask(['check', 'rack']);
     expect(told.trimEnd().split('\n').map((line) => line.split(' ')[1])).toEqual(['kit:', 'sizes.low.width:', 'connections.2.faces.2:']);
   });
 });
@@ -134,7 +134,7 @@ describe('check', () => {
   it('ends with 1 when a size fails, and tells figure, limit and source', async () => {
     shop.change(ITEM, 'range: 500 mm to 1100 mm', 'range: 500 mm to 1900 mm');
     shop.change(ITEM, LOW_WIDTH, '  low:\n    width: 1900 mm');
-    const { code, out, told } = await shop.run(['check', 'rack']);
+    const { code, out, told } = await shop.ask(['check', 'rack']);
     expect(code).toBe(1);
     // 1900 mm of tube and what the flaps add can only be more than the panel's 1500 mm.
     const [, figure = '', limit = ''] = /fail\s+stock-panel: ([\d.]+) mm, at most ([\d.]+) mm, .*\[panel of stall-kit as delivered/.exec(out) ?? [];
@@ -148,7 +148,7 @@ describe('check', () => {
   });
 
   it('ends with 0 for the demo as it comes', async () => {
-    const { code, out, told } = await shop.run(['check']);
+    const { code, out, told } = await shop.ask(['check']);
     expect({ code, told }).toEqual({ code: 0, told: '' });
     expect(out.match(/^rack \w+$/gm)).toEqual(['rack low', 'rack standard', 'rack tall']);
     expect(out).not.toMatch(/^ +fail/m);
