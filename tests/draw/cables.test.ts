@@ -6,7 +6,6 @@ import { itemNamed, modelOf } from '../support/items.ts';
 import { cutsOnce, planOnce } from '../support/plans.ts';
 import { texts } from './flat/inspect.ts';
 
-
 describe.each(['rack', 'bench'])('the knots of the %s', (name) => {
   it('stand at the step that ties first, once; every later one names that step and tells its own lengths', async () => {
     const item = itemNamed(name);

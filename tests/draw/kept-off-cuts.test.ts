@@ -6,7 +6,6 @@ import { itemNamed, modelOf } from '../support/items.ts';
 import { planOnce } from '../support/plans.ts';
 import { texts } from './flat/inspect.ts';
 
-
 describe.each([['bed', 'toddler'], ['chair', 'mark-2']] as const)('off-cuts of the %s %s', (name, size) => {
   it('bear the number of the step that cuts from them, where they are left over', () => {
     const item = itemNamed(name);
