@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import LongestFirst from './tests/support/longest-first.ts';
 
 // `--mode all` tries everything, else tests take samples (tests/support/samples.ts). React is the one that readers get.
 export default defineConfig(({ mode }) => ({
@@ -15,5 +16,6 @@ export default defineConfig(({ mode }) => ({
     maxWorkers: 2,
     // Loading the rooms anew for every file would take a quarter of the time.
     isolate: false,
+    sequence: { sequencer: LongestFirst },
   },
 }));

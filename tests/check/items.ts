@@ -1,27 +1,19 @@
-import { fileURLToPath } from 'node:url';
 import { buildModel, type Model } from '../../src/model/index.ts';
-import { declaredBy, filesOnDisk, readItem, type Declared, type Item, type Kit, type Quantity } from '../../src/read/index.ts';
-
-const files = filesOnDisk(fileURLToPath(new URL('../..', import.meta.url)));
+import { declaredBy, type Declared, type Item, type Kit, type Quantity } from '../../src/read/index.ts';
+import * as shared from '../support/items.ts';
 
 export const itemNames = ['rack', 'desk', 'chair', 'bed', 'stool'] as const;
-
-const items = new Map(itemNames.map((name) => [name, readItem(files, `steps/${name}/item.yaml`)]));
 
 export type ItemName = (typeof itemNames)[number];
 
 /** An item as its files stand. */
-export function itemNamed(name: ItemName): Item {
-  const item = items.get(name);
-  if (item === undefined) throw new Error(`no item ${name}`);
-  return item;
-}
+export const itemNamed = (name: ItemName): Item => shared.itemNamed(name);
 
 /** Every size of every item. */
 export const variants: readonly (readonly [ItemName, string])[] =
   itemNames.flatMap((name) => itemNamed(name).sizes.map((size) => [name, size.name] as const));
 
-export const modelOf = (name: ItemName, size: string): Model => buildModel(itemNamed(name), size);
+export const modelOf = (name: ItemName, size: string): Model => shared.modelOf(itemNamed(name), size);
 
 /** For adults, indoors: what the racks of these tests declare that no file describes. */
 export const forAdults: Declared = { place: 'indoors', wall: 'masonry', people: 'adults', mark: null, mattress: null };

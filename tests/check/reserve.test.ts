@@ -2,11 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { checkModel, defaultLimits, tightest, type Limits, type Report } from '../../src/check/index.ts';
 import { declaredFor } from '../../src/read/index.ts';
-import { everySize, itemNamed, modelOf } from '../support/items.ts';
+import { everySize, itemNamed, modelOf, reportOf as asDeclared } from '../support/items.ts';
 
-const reportOf = (item: string, size: string, limits: Limits = defaultLimits): Report => {
+const reportOf = (item: string, size: string, limits?: Limits): Report => {
   const read = itemNamed(item);
-  return checkModel(modelOf(read, size), declaredFor(read, size), limits);
+  return limits === undefined ? asDeclared(read, size) : checkModel(modelOf(read, size), declaredFor(read, size), limits);
 };
 
 const unreserved: Limits = { ...defaultLimits, loadReserve: { ...defaultLimits.loadReserve, value: 1 } };

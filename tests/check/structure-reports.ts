@@ -1,15 +1,15 @@
-import { checkModel, defaultLimits, type Report } from '../../src/check/index.ts';
+import { defaultLimits, type Report } from '../../src/check/index.ts';
 import { structureCase, type StructureCase } from '../../src/check/structure/case.ts';
 import { buildModel } from '../../src/model/index.ts';
 import { declaredFor } from '../../src/read/index.ts';
-import { once } from '../support/once.ts';
-import { structureFrom, structureItem, structureText, type StructureName } from '../support/structures.ts';
+import { itemNamed, reportOf } from '../support/items.ts';
+import { structureFrom, structureText, type StructureName } from '../support/structures.ts';
 
 /** The reports of all sizes of a structure. */
-export const structureReports = once((name: StructureName): readonly Report[] => {
-  const item = structureItem(name);
-  return item.sizes.map((size) => checkModel(buildModel(item, size.name), declaredFor(item, size.name)));
-});
+export function structureReports(name: StructureName): readonly Report[] {
+  const item = itemNamed(name);
+  return item.sizes.map((size) => reportOf(item, size.name));
+}
 
 /** What the checks look at, of one size and, if told, another text of the file. */
 export function structureCaseOf(name: StructureName, size: string, text = structureText(name)): StructureCase {

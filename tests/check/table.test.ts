@@ -1,8 +1,8 @@
 // The promises of all old sizes in one small table: what each gives, so that a change of a check or a size shows.
 import { expect, it } from 'vitest';
-import { checkModel, tightest, type Finding, type Report } from '../../src/check/index.ts';
-import { declaredFor } from '../../src/read/index.ts';
-import { itemNamed, modelOf, variants } from './items.ts';
+import { tightest, type Finding, type Report } from '../../src/check/index.ts';
+import { reportOf } from '../support/items.ts';
+import { itemNamed, variants } from './items.ts';
 
 const namesOf = ({ findings }: Report, verdict: Finding['verdict']): string => [...new Set(findings.filter((finding) => finding.verdict === verdict).map(({ name }) => name))].join(' ') || '–';
 
@@ -14,7 +14,7 @@ function leastOf(report: Report): string {
 
 it('promises of each size what it promised, by the margin it had', async () => {
   const rows = variants.map(([name, size]) => {
-    const report = checkModel(modelOf(name, size), declaredFor(itemNamed(name), size));
+    const report = reportOf(itemNamed(name), size);
     const { safeLoadPerDeck: load, governedBy, wall, untestedJoint } = report.advice;
     return `| ${name} ${size} | ${load === null ? 'none' : `${load} N`}${untestedJoint ? ', untested joint' : ''}${wall !== null ? ', to a wall' : ''} | ${governedBy ?? '–'} | ${leastOf(report)} | ${namesOf(report, 'fail')} | ${namesOf(report, 'caution')} |`;
   });
@@ -24,7 +24,7 @@ it('promises of each size what it promised, by the margin it had', async () => {
 
 it('fails nothing that is shipped', () => {
   for (const [name, size] of variants) {
-    const report = checkModel(modelOf(name, size), declaredFor(itemNamed(name), size));
+    const report = reportOf(itemNamed(name), size);
     expect([name, size, namesOf(report, 'fail'), report.advice.safeLoadPerDeck]).toEqual([name, size, '–', expect.any(Number)]);
   }
 });

@@ -74,7 +74,7 @@ describe('make', () => {
     const made_ = await shop.run(['guide', 'rack', '--size', 'low', '--out', 'phone'], { FOLDWRIGHT_BROWSER: '/nowhere' });
     expect(made_).toMatchObject({ code: 0, told: '', out: `phone/rack/low/${GUIDE}\n` });
     expect(sha256(shop.read(`phone/rack/low/${GUIDE}`))).toBe(sha256(shop.read(`${LOW}/${GUIDE}`)));
-    expect(await shop.run(['guide', 'rack', '--lang', 'xx'])).toMatchObject({ code: 2, told: expect.stringContaining('--lang xx: not known') as string });
+    expect(await shop.ask(['guide', 'rack', '--lang', 'xx'])).toMatchObject({ code: 2, told: expect.stringContaining('--lang xx: not known') as string });
   });
 
   it.each(firstMade)('makes a light file with no drawn-up letters: %s', async (name) => {
@@ -167,7 +167,7 @@ describe('a rack 100 mm narrower', () => {
 
   it('changes the pictures', async () => {
     const draw = ['draw', 'rack', '--size', 'low', '--step', '6', '--out', 'step.svg'];
-    for (const each of [shop, narrow]) expect(await each.run(draw)).toMatchObject({ code: 0, told: '', out: 'step.svg\n' });
+    for (const each of [shop, narrow]) expect(await each.ask(draw)).toMatchObject({ code: 0, told: '', out: 'step.svg\n' });
     const [was, now] = [shop, narrow].map((each) => each.read('step.svg').toString());
     expect(now).not.toBe(was);
     for (const svg of [was, now]) expect(svg).toMatch(/^<svg [^>]*width="[\d.]+mm" height="[\d.]+mm"[^]*<\/svg>\s*$/);

@@ -5,16 +5,17 @@ import { longestCommon } from '../../src/cli/changes/compare.ts';
 import { reprints } from '../../src/cli/changes/reprints.ts';
 import { stillServing } from '../../src/cli/changes/still-serve.ts';
 import { readAgain, type StructureNode } from '../booklet/print/second-reader.ts';
-import { newWorkshop, type Workshop } from './workshop.ts';
+import { GANTRY, workshopWithGantry } from './gantry.ts';
+import type { Workshop } from './workshop.ts';
 
 const hasGit = spawnSync('git', ['--version']).status === 0;
 const git = (...args: readonly string[]): void => { execFileSync('git', ['-c', 'user.name=Tester', '-c', 'user.email=tester@example.org', ...args], { cwd: shop.folder }); };
 
 let shop: Workshop;
 beforeAll(async () => {
-  shop = newWorkshop();
+  shop = workshopWithGantry();
   if (hasGit) for (const args of [['init', '-q'], ['add', 'steps'], ['commit', '-q', '-m', 'as it was']]) git(...args);
-  expect((await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'before'])).code).toBe(0);
+  expect((await shop.run(['make', 'gantry', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'before'])).code).toBe(0);
 });
 afterAll(() => { shop.close(); });
 
@@ -22,21 +23,26 @@ afterAll(() => { shop.close(); });
 const textIn = ({ text, children }: StructureNode): string => [text, ...children.map(textIn)].join(' ');
 const altsIn = ({ alt, children }: StructureNode): readonly string[] => [...(alt === undefined ? [] : [alt]), ...children.flatMap(altsIn)];
 
-const changes = (...more: readonly string[]): ReturnType<Workshop['run']> => shop.run(['changes', 'stool', '--since', 'before', ...more]);
+const changes = (...more: readonly string[]): ReturnType<Workshop['run']> => shop.run(['changes', 'gantry', '--since', 'before', ...more]);
+/** The same for a call that is refused before anything is worked out. */
+const refused = (...more: readonly string[]): ReturnType<Workshop['ask']> => shop.ask(['changes', 'gantry', '--since', 'before', ...more]);
+/** What it told of the low one, against the build from before. */
+let since = '';
 
 describe('what a change did', () => {
   it('is nothing as long as nothing is changed, and tells sizes that were not made', async () => {
-    expect(await changes()).toMatchObject({ code: 0, told: '', out: 'stool low: nothing changed\nstool standard: not made before\nstool high: not made before\n' });
+    expect(await changes()).toMatchObject({ code: 0, told: '', out: 'gantry low: nothing changed\ngantry standard: not made before\ngantry high: not made before\n' });
   });
 
   it('is told measure by measure, with the pages to print again and each picture before and after', async () => {
-    shop.change('steps/stool/item.yaml', '    height: 300 mm', '    height: 320 mm');
+    shop.change(GANTRY, '    height: 740 mm', '    height: 760 mm');
     const { code, told, out } = await changes('--size', 'low', '--out', 'changes.html');
+    since = out.replace(/changes\.html\n$/, '');
     expect({ code, told }).toEqual({ code: 0, told: '' });
-    expect(out).toMatch(/^stool low: 1 measure, .* pictures$/m);
-    expect(out).toMatch(/^ {2}measure +height: 300 mm → 320 mm$/m);
-    expect(out).toMatch(/^ {2}cut +post: 4 of 312 mm → 4 of 332 mm$/m);
-    expect(out).toMatch(/^ {2}sawn +serve as they are: .*tube \d of \d+ mm/m);
+    expect(out).toMatch(/^gantry low: 1 measure, .* pictures$/m);
+    expect(out).toMatch(/^ {2}measure +height: 740 mm → 760 mm$/m);
+    expect(out).toMatch(/^ {2}cut +bar: 2 of 681 mm, .* → 2 of 701 mm, /m);
+    expect(out).toMatch(/^ {2}sawn +serve as they are: .*bar \d of \d+ mm/m);
     expect(out).toMatch(/^ {2}pages +to print again of \d+, pictures on A4: 1, /m);
     expect(out).toMatch(/^ {2}pages +to print again of \d+, pictures on Letter: 1, /m);
     expect(out).toMatch(/^ {2}pages +to print again of \d+, words in .*\ben\b.*: 1, /m);
@@ -49,36 +55,35 @@ describe('what a change did', () => {
 
   it('is printed where that is asked for, and what is made then says which print it replaces', async () => {
     const { code, out } = await changes('--size', 'low', '--print', 'sheets', '--paper', 'a4');
-    expect({ code, files: out.match(/^sheets.*$/gm) }).toEqual({ code: 0, files: ['sheets/stool-low-changes-en.pdf'] });
+    expect({ code, files: out.match(/^sheets.*$/gm) }).toEqual({ code: 0, files: ['sheets/gantry-low-changes-en.pdf'] });
     const marks = /^\{\n {2}"mark": "([0-9a-f]{8})"/;
-    const [, before = ''] = marks.exec(shop.read('before/stool/low/build.json').toString()) ?? [];
-    expect((await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', 'after'])).code).toBe(0);
-    const [, after = ''] = marks.exec(shop.read('after/stool/low/build.json').toString()) ?? [];
+    const [, before = ''] = marks.exec(shop.read('before/gantry/low/build.json').toString()) ?? [];
+    expect((await shop.run(['make', 'gantry', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', 'after'])).code).toBe(0);
+    const [, after = ''] = marks.exec(shop.read('after/gantry/low/build.json').toString()) ?? [];
     // One after the other: what reads them holds one at a time.
-    const sheets = await readAgain(Uint8Array.from(shop.read('sheets/stool-low-changes-en.pdf')));
-    const booklet = await readAgain(Uint8Array.from(shop.read('after/stool/low/stool-low-en-words.pdf')));
+    const sheets = await readAgain(Uint8Array.from(shop.read('sheets/gantry-low-changes-en.pdf')));
+    const booklet = await readAgain(Uint8Array.from(shop.read('after/gantry/low/gantry-low-en-words.pdf')));
     const [first = ''] = sheets.pages.map(textIn);
-    expect(first).toMatch(new RegExp(`What changed.*Stool, Low.*${after}.*Replaces print.*${before}.*Pages to print again.*Top of the seat.*300 mm.*320 mm`, 's'));
+    expect(first).toMatch(new RegExp(`What changed.*Gantry, Low.*${after}.*Replaces print.*${before}.*Pages to print again.*Height.*740 mm.*760 mm`, 's'));
     expect(sheets.untied).toEqual([]);
     const figures = sheets.pages.flatMap(altsIn);
     const now = figures.filter((alt) => alt.endsWith('Now'));
-    expect(now.length).toBeGreaterThan(20);
+    expect(now.length).toBeGreaterThan(10);
     expect(figures.filter((alt) => alt.endsWith('Before'))).toHaveLength(now.length);
     expect(booklet.pages.map(textIn).filter((text) => text.includes('Replaces print'))).toEqual([expect.stringContaining(before)]);
   });
 
   it.skipIf(!hasGit)('is the same against the texts of a revision in git', async () => {
-    const since = await changes('--size', 'low');
-    expect(await changes('--size', 'low', '--from', 'HEAD')).toEqual(since);
-    expect(await changes('--size', 'low', '--from', 'nowhere')).toMatchObject({ code: 2, out: '', told: expect.stringMatching(/^foldwright: --from nowhere: git has no such revision of steps\/ here \(.+\); would be right: one such as HEAD~1, or --since /) as string });
-    expect(await changes('--size', 'low', '--from=--output=stolen')).toMatchObject({ code: 2, out: '', told: 'foldwright: --from --output=stolen: no name of a revision; would be right: such as HEAD~1\n' });
+    expect(await changes('--size', 'low', '--from', 'HEAD')).toMatchObject({ code: 0, told: '', out: since });
+    expect(await refused('--size', 'low', '--from', 'nowhere')).toMatchObject({ code: 2, out: '', told: expect.stringMatching(/^foldwright: --from nowhere: git has no such revision of steps\/ here \(.+\); would be right: one such as HEAD~1, or --since /) as string });
+    expect(await refused('--size', 'low', '--from=--output=stolen')).toMatchObject({ code: 2, out: '', told: 'foldwright: --from --output=stolen: no name of a revision; would be right: such as HEAD~1\n' });
     expect(shop.files()).not.toContain('stolen');
   });
 
   it('needs an earlier build that make wrote', async () => {
-    expect(await changes('--since', 'nowhere')).toMatchObject({ code: 2, out: '', told: 'foldwright: nowhere/stool: no such folder; would be right: --since with the folder of an earlier build, as make wrote it, or --from with a revision in git\n' });
-    shop.write('before/stool/low/build.json', '{"item": "stool"}');
-    expect((await changes('--size', 'low')).told).toMatch(/^foldwright: before\/stool\/low\/build\.json: size: not as make writes it; would be right: /);
+    expect(await refused('--since', 'nowhere')).toMatchObject({ code: 2, out: '', told: 'foldwright: nowhere/gantry: no such folder; would be right: --since with the folder of an earlier build, as make wrote it, or --from with a revision in git\n' });
+    shop.write('before/gantry/low/build.json', '{"item": "gantry"}');
+    expect((await refused('--size', 'low')).told).toMatch(/^foldwright: before\/gantry\/low\/build\.json: size: not as make writes it; would be right: /);
   });
 });
 

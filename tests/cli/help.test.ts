@@ -17,7 +17,7 @@ describe('the help', () => {
 
   it('is told in words of our own, for commands in commands too', async () => {
     for (const args of [['make'], ['draw'], ['words'], ['words', 'export'], ['stock', 'sheet']]) {
-      const { code, out } = await shop.run([...args, '--help']);
+      const { code, out } = await shop.ask([...args, '--help']);
       expect(code).toBe(0);
       expect(out.startsWith(`foldwright ${args.join(' ')}`)).toBe(true);
       expect(out).toContain('tells how it is called');
@@ -27,7 +27,7 @@ describe('the help', () => {
 
   it('is told where no command is named, and that is a fault of the call', async () => {
     for (const args of [[], ['words'], ['stock']]) {
-      const { code, out, told } = await shop.run(args);
+      const { code, out, told } = await shop.ask(args);
       expect({ code, out }).toEqual({ code: 2, out: '' });
       expect(told).toContain('commands:');
     }
@@ -41,6 +41,6 @@ describe('a call that cannot be read', () => {
     [['cut'], '<items>: not given; would be right: the command followed by it'],
     [['words', 'exprot'], 'exprot: no such command; would be right: export'],
   ])('is told in one line: %j', async (args, told) => {
-    expect(await shop.run(args)).toMatchObject({ code: 2, out: '', told: `foldwright: ${told}; see: foldwright --help\n` });
+    expect(await shop.ask(args)).toMatchObject({ code: 2, out: '', told: `foldwright: ${told}; see: foldwright --help\n` });
   });
 });

@@ -1,15 +1,15 @@
 import { readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import { newWorkshop, type Workshop } from './workshop.ts';
+import { GANTRY, workshopWithGantry } from './gantry.ts';
+import type { Workshop } from './workshop.ts';
 
 let shop: Workshop;
-beforeAll(() => { shop = newWorkshop(); });
+beforeAll(() => { shop = workshopWithGantry(); });
 afterAll(() => { shop.close(); });
 
 const make = (out: string, ...more: readonly string[]): ReturnType<Workshop['run']> =>
-  shop.run(['make', 'stool', '--size', size(), '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', out, ...more]);
-const size = (): string => /^sizes:\n(?:\s*#.*\n)* {2}([\w-]+):/m.exec(shop.read('steps/stool/item.yaml').toString())?.[1] ?? '';
+  shop.run(['make', 'gantry', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', out, ...more]);
 const kept = (): readonly string[] => readdirSync(join(shop.folder, 'kept'), { recursive: true, withFileTypes: true })
   .filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
 const built = (out: string): Record<string, string> => Object.fromEntries(shop.files().filter((path) => path.startsWith(`${out}/`))
@@ -42,7 +42,7 @@ it('a file that was changed where it lies is put right, and damaged results are 
 });
 
 it('another text is another item: its record follows, though what looks the same is not printed again', async () => {
-  shop.write('steps/stool/item.yaml', `# a remark\n${shop.read('steps/stool/item.yaml').toString()}`);
+  shop.write(GANTRY, `# a remark\n${shop.read(GANTRY).toString()}`);
   expect((await make('remark', '--cache', 'kept')).code).toBe(0);
   const differing = Object.entries(built('remark')).filter(([path, content]) => built('clean')[path] !== content).map(([path]) => path);
   expect(differing).toEqual([expect.stringMatching(/build\.json$/)]);

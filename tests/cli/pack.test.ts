@@ -62,7 +62,7 @@ describe('foldwright pack', () => {
   it('tells file and line of a note that names no step, and writes nothing', async () => {
     shop.change('steps/stool/notes/en.md', '## half-cut\n', '## halfcut\n');
     const before = shop.files();
-    const { code, told } = await shop.run(PACK);
+    const { code, told } = await shop.ask(PACK);
     expect(code).toBe(2);
     expect(told).toMatch(/^steps\/stool\/notes\/en\.md:\d+:1: found ## halfcut, would be right: the key of a step or its action, one of .*half-cut/);
     expect(told.trimEnd().split('\n')).toHaveLength(1);
@@ -73,7 +73,7 @@ describe('foldwright pack', () => {
   it('refuses an item that is not proven', async () => {
     shop.change('steps/rack/item.yaml', 'range: 500 mm to 1100 mm', 'range: 500 mm to 1900 mm');
     shop.change('steps/rack/item.yaml', '  low:\n    width: 800 mm', '  low:\n    width: 1900 mm');
-    const { code, told } = await shop.run(['pack', 'rack:low=6', '--learners', '12']);
+    const { code, told } = await shop.ask(['pack', 'rack:low=6', '--learners', '12']);
     expect(code).toBe(1);
     expect(told).toMatch(/^foldwright: steps\/rack\/item\.yaml: rack low fails .*stock-panel.*; see foldwright check rack\n$/);
   });

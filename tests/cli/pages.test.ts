@@ -52,12 +52,12 @@ describe('README.md', () => {
   });
 
   it('names every command and option of the help, and no other', async () => {
-    const commands = [...(await shop.run(['--help'])).out.matchAll(/^ {2}(\w+) (?:\[|<| {2})/gm)].flatMap(([, name]) => (name === undefined || name === 'help' ? [] : [name]));
+    const commands = [...(await shop.ask(['--help'])).out.matchAll(/^ {2}(\w+) (?:\[|<| {2})/gm)].flatMap(([, name]) => (name === undefined || name === 'help' ? [] : [name]));
     const table = readme.split('| command | does |')[1]?.split('\n\n')[0] ?? '';
     expect(new Set(commands)).toEqual(new Set([...table.matchAll(/^\| `(\w+)/gm)].map(([, name]) => name)));
     expect(commands).toContain('make');
     const helped = [...commands.map((command) => [command]), ['words', 'export'], ['words', 'import'], ['stock', 'export'], ['stock', 'import'], ['stock', 'sheet']];
-    const helps = await Promise.all(helped.map(async (command) => (await shop.run([...command, '--help'])).out));
+    const helps = await Promise.all(helped.map(async (command) => (await shop.ask([...command, '--help'])).out));
     const options = new Set(helps.flatMap((help) => help.match(/--[a-z-]+/g) ?? []).filter((option) => option !== '--help'));
     for (const command of commands) expect(readme).toMatch(new RegExp(`^\\| \`${command}\\b`, 'm'));
     expect([...options].sort()).toEqual([...new Set(readme.match(/(?<=^\| `)--[a-z-]+/gm))].sort());
@@ -65,7 +65,7 @@ describe('README.md', () => {
 
   it('shows the message that the command gives for the mistake it describes', async () => {
     shop.change('steps/rack/item.yaml', '  standard:\n    width: 1000 mm', '  standard:\n    width: 1200 mm');
-    const { told } = await shop.run(['check', 'rack']);
+    const { told } = await shop.ask(['check', 'rack']);
     expect(told).toMatch(/^steps\/rack\/item\.yaml:/);
     expect(readme).toContain(told);
     shop.change('steps/rack/item.yaml', '  standard:\n    width: 1200 mm', '  standard:\n    width: 1000 mm');

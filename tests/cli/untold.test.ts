@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { untoldNames, untoldParameters } from '../../src/cli/untold.ts';
-import { filesOnDisk, readItem } from '../../src/read/index.ts';
 import { localesOnDisk } from '../booklet/pages/rack-booklet.ts';
+import { itemNamed, items } from '../support/items.ts';
 
 const locales = localesOnDisk();
-const rack = readItem(filesOnDisk('.'), 'steps/rack/item.yaml');
+const rack = itemNamed('rack');
 
 describe('foldwright check tells of parameters', () => {
-  it('nothing where every language has their words', () => {
-    expect(untoldParameters(rack, locales)).toEqual([]);
+  it.each(items)('nothing where every language has their words, as of the $name', (item) => {
+    expect(untoldParameters(item, locales)).toEqual([]);
   });
 
   it('which words a language lacks, and where they go', () => {
@@ -26,8 +26,8 @@ describe('foldwright check tells of parameters', () => {
 });
 
 describe('foldwright check tells of names', () => {
-  it('nothing where every language has them', () => {
-    expect(untoldNames(rack, locales)).toEqual([]);
+  it.each(items)('nothing where every language has them, as of the $name', (item) => {
+    expect(untoldNames(item, locales)).toEqual([]);
   });
 
   it('each language that lacks one, with all that it lacks at once', () => {

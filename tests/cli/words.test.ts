@@ -31,15 +31,15 @@ describe('words export', () => {
 describe('the made-up language', () => {
   it('is known where it is asked for, and is not one of the others', async () => {
     // What is wrong here is the size: the language has been taken.
-    expect((await shop.run(['make', 'rack', '--lang', 'en-x-long', '--size', 'none'])).told).toMatch(/^foldwright: --size none: not known/);
-    expect((await shop.run(['make', 'rack', '--lang', 'xx'])).told).toMatch(/--lang xx: not known; would be right: one of (?!.*en-x-long).*en/);
+    expect((await shop.ask(['make', 'rack', '--lang', 'en-x-long', '--size', 'none'])).told).toMatch(/^foldwright: --size none: not known/);
+    expect((await shop.ask(['make', 'rack', '--lang', 'xx'])).told).toMatch(/--lang xx: not known; would be right: one of (?!.*en-x-long).*en/);
   });
 });
 
 describe('words import', () => {
   it('writes nothing where nothing was changed', async () => {
     const before = shop.files().map((path) => [path, shop.read(path).toString()]);
-    expect(await shop.run(['words', 'import', 'out/ar.xlf'])).toMatchObject({ code: 0, told: '', out: 'out/ar.xlf: every text is as it stands; nothing to write\n' });
+    expect(await shop.ask(['words', 'import', 'out/ar.xlf'])).toMatchObject({ code: 0, told: '', out: 'out/ar.xlf: every text is as it stands; nothing to write\n' });
     expect(shop.files().map((path) => [path, shop.read(path).toString()])).toEqual(before);
   });
 
@@ -47,7 +47,7 @@ describe('words import', () => {
     shop.write('out/bad.xlf', shop.read('out/ar.xlf').toString()
       .replace('<target>قبل البدء</target>', '<target>بدء</target>').replace('<target>القطع</target>', '<target> </target>').replace('state="translated"', 'state="half"'));
     const before = shop.files();
-    const { code, out, told } = await shop.run(['words', 'import', 'out/bad.xlf']);
+    const { code, out, told } = await shop.ask(['words', 'import', 'out/bad.xlf']);
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(told.trimEnd().split('\n')).toEqual([
       expect.stringMatching(/^out\/bad\.xlf:\d+:5 booklet\.chapters\.before: found state "half", would be right: one of initial, translated, reviewed, final$/),
@@ -59,25 +59,25 @@ describe('words import', () => {
 
   it('takes a changed text over, and names the file it wrote', async () => {
     shop.write('out/new.xlf', shop.read('out/ar.xlf').toString().replace('<target>قبل البدء</target>', '<target>قبل أن تبدأ</target>'));
-    expect(await shop.run(['words', 'import', 'out/new.xlf'])).toMatchObject({ code: 0, told: '', out: 'locales/ar/booklet.json\n' });
+    expect(await shop.ask(['words', 'import', 'out/new.xlf'])).toMatchObject({ code: 0, told: '', out: 'locales/ar/booklet.json\n' });
     expect(shop.read('locales/ar/booklet.json').toString()).toContain('"before": "قبل أن تبدأ"');
     expect(shop.files().filter((path) => path.endsWith('.unfinished'))).toEqual([]);
   });
 
   it('enters a review with name and day, and tells when it lapses', async () => {
-    await shop.run(['words', 'import', 'out/ar.xlf']);
+    await shop.ask(['words', 'import', 'out/ar.xlf']);
     shop.write('out/read.xlf', shop.read('out/ar.xlf').toString().replaceAll('state="translated"', 'state="reviewed"'));
-    expect(await shop.run(['words', 'import', 'out/read.xlf', '--reviewed-by', 'Amina Haddad', '--on', '2026-03-14']))
+    expect(await shop.ask(['words', 'import', 'out/read.xlf', '--reviewed-by', 'Amina Haddad', '--on', '2026-03-14']))
       .toMatchObject({ code: 0, told: '', out: 'locales/ar/about.json\nar: reviewed by Amina Haddad on 2026-03-14\n' });
     expect(JSON.parse(shop.read('locales/ar/about.json').toString())).toMatchObject({ reviewed: { by: 'Amina Haddad', on: '2026-03-14' } });
-    expect(await shop.run(['words', 'import', 'out/new.xlf']))
+    expect(await shop.ask(['words', 'import', 'out/new.xlf']))
       .toMatchObject({ code: 0, told: '', out: 'locales/ar/booklet.json\nar: texts have changed since Amina Haddad reviewed them on 2026-03-14; its booklets say that they are a draft\n' });
   });
 
   it('begins a language', async () => {
     shop.write('out/sd.xlf', shop.read('out/ar.xlf').toString().replace('trgLang="ar"', 'trgLang="sd"').replaceAll(/ *<unit id="[^"]*_(zero|two|few|many)"[^]*?<\/unit>\n/g, '')
       .replaceAll(/(<unit id="[^"]*_(?:one|other)"[^]*?<target>)[^]*?(<\/target>)/g, (unit, start: string, end: string) => `${start}${/<source>([^]*?)<\/source>/.exec(unit)?.[1] ?? ''}${end}`));
-    const { code, told, out } = await shop.run(['words', 'import', 'out/sd.xlf']);
+    const { code, told, out } = await shop.ask(['words', 'import', 'out/sd.xlf']);
     expect({ code, told }).toEqual({ code: 0, told: '' });
     expect(out.trimEnd().split('\n')).toEqual([...['booklet', 'actions', 'parts', 'cautions', 'checks', 'dimensions', 'findings', 'items', 'parameters', 'guide', 'cutting', 'pack', 'changes', 'page', 'about'].map((name) => `locales/sd/${name}.json`)]);
     expect(JSON.parse(shop.read('locales/sd/about.json').toString())).toMatchObject({ name: 'سنڌي', direction: 'rtl', numbers: 'sd' });
@@ -94,7 +94,7 @@ describe('words import', () => {
     ['the source language', ['words', 'export', '--lang', 'en'], /^foldwright: --lang: found "en", the language the texts are written in first, would be right: a language to translate into\n$/],
     ['an unknown word', ['words', 'exprot', '--lang', 'fr'], /^foldwright: exprot: no such command; would be right: export; /],
   ])('tells %s in one line', async (_name, args, message) => {
-    const { code, out, told } = await shop.run(args);
+    const { code, out, told } = await shop.ask(args);
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(told).toMatch(message);
   });

@@ -15,7 +15,7 @@ describe('foldwright work', () => {
   });
 
   it('names the items there are when asked for another', async () => {
-    const { code, told } = await shop.run(['work', 'nothing']);
+    const { code, told } = await shop.ask(['work', 'nothing']);
     expect(code).toBe(2);
     expect(told).toMatch(/^foldwright: steps\/nothing\/item\.yaml: no such item; would be right: one of bed, .*trolley, two-bay\n$/);
   });

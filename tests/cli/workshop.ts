@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect } from 'vitest';
+import { said, type Said } from './in-process.ts';
 
 const project = fileURLToPath(new URL('../../', import.meta.url));
 const program = join(project, 'src/cli/foldwright.mjs');
@@ -23,11 +24,15 @@ const PROGRESS = /^foldwright: \d+ % .*\n/gm;
 /** What the command complained of: all that it told but how far it was. How often that comes hangs on the machine. */
 export const complaintsIn = (told: string): string => told.replaceAll(PROGRESS, '');
 
+const outcomeOf = ({ code, out, told }: Said): Outcome => ({ code, out, told: complaintsIn(told), progress: told.match(PROGRESS) ?? [] });
+
 /** A temporary folder with its own steps/ and locales/, in which the command is run as a user runs it. */
 export interface Workshop {
   /** Its path on the disk. */
   readonly folder: string;
   run(args: readonly string[], env?: Readonly<Record<string, string>>): Promise<Outcome>;
+  /** The same without a process of its own, for calls that start no thread and no browser: nothing is loaded anew for each. */
+  ask(args: readonly string[], env?: Readonly<Record<string, string>>): Promise<Outcome>;
   read(path: string): Buffer;
   write(path: string, text: string): void;
   /** Puts `now` in the place of `was`, which must stand in the file exactly once. */
@@ -38,10 +43,10 @@ export interface Workshop {
   close(): void;
 }
 
-/** Runs the command and expects one line of complaint, nothing else and no file. */
+/** Asks the command and expects one line of complaint, nothing else and no file. */
 export async function expectOneComplaint(shop: Workshop, args: readonly string[], told: RegExp, code: 2 | 3 = 2): Promise<void> {
   const before = shop.files();
-  const outcome = await shop.run(args);
+  const outcome = await shop.ask(args);
   expect(outcome).toMatchObject({ code, out: '' });
   expect(outcome.told.trimEnd()).toMatch(told);
   expect(outcome.told.trimEnd().split('\n')).toHaveLength(1);
@@ -56,9 +61,10 @@ export function newWorkshop(): Workshop {
     folder,
     run: (args, env = {}) => new Promise((resolve) => {
       execFile(process.execPath, [program, ...args], { cwd: folder, env: { ...process.env, ...env } }, (error, out, told) => {
-        resolve({ code: error === null ? 0 : Number(error.code ?? 1), out, told: complaintsIn(told), progress: told.match(PROGRESS) ?? [] });
+        resolve(outcomeOf({ code: error === null ? 0 : Number(error.code ?? 1), out, told }));
       });
     }),
+    ask: async (args, env = {}) => outcomeOf(await said(args, folder, env)),
     read: (path) => readFileSync(at(path)),
     write: (path, text) => { writeFileSync(at(path), text); },
     change(path, was, now) {

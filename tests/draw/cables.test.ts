@@ -1,23 +1,17 @@
-import { beforeAll, describe, expect, it } from 'vitest';
-import { planTubes } from '../../src/cut/index.ts';
+import { describe, expect, it } from 'vitest';
 import { FRAMES } from '../../src/draw/flat/cable/frames.ts';
 import { FORMATS } from '../../src/draw/formats.ts';
 import { cableSheets } from '../../src/draw/work-kit/index.ts';
-import type { Solids } from '../../src/model/index.ts';
-import { planItem } from '../../src/plan/index.ts';
-import { sharedSolids } from '../support/kernel.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
+import { cutsOnce, planOnce } from '../support/plans.ts';
 import { texts } from './flat/inspect.ts';
-
-let solids: Solids;
-beforeAll(async () => { solids = await sharedSolids(); });
 
 describe.each(['rack', 'bench'])('the knots of the %s', (name) => {
   it('stand at the step that ties first, once; every later one names that step and tells its own lengths', async () => {
     const item = itemNamed(name);
     const model = modelOf(item);
-    const plan = planItem(model, item.order, solids);
-    const cuts = await planTubes(model);
+    const plan = planOnce(model, item.order);
+    const cuts = await cutsOnce(model);
     const told = plan.steps.filter(({ action }) => action === 'brace').map((step) => ({ step, shown: cableSheets({ model, plan, cuts, papers: FORMATS.page }, step).map(texts) }));
     const tying = told.filter(({ shown }) => shown.some((figures) => figures.includes(String(FRAMES.hitched))));
     expect(told.length).toBeGreaterThan(1);

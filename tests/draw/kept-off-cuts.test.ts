@@ -1,21 +1,16 @@
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { ownPanels } from '../../src/cut/index.ts';
 import { markingPicture } from '../../src/draw/flat/marking-picture.ts';
 import { keptOf } from '../../src/draw/work-kit/kept-off-cuts.ts';
-import type { Solids } from '../../src/model/index.ts';
-import { planItem } from '../../src/plan/index.ts';
-import { sharedSolids } from '../support/kernel.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
+import { planOnce } from '../support/plans.ts';
 import { texts } from './flat/inspect.ts';
-
-let solids: Solids;
-beforeAll(async () => { solids = await sharedSolids(); });
 
 describe.each([['bed', 'toddler'], ['chair', 'mark-2']] as const)('off-cuts of the %s %s', (name, size) => {
   it('bear the number of the step that cuts from them, where they are left over', () => {
     const item = itemNamed(name);
     const model = modelOf(item, size);
-    const plan = planItem(model, item.order, solids);
+    const plan = planOnce(model, item.order);
     const stock = model.kit.panel.length * model.kit.panel.width;
     const used = ownPanels(model).flatMap((pieces) => pieces.filter(({ is, index, from }, place) =>
       from.sides[0] * from.sides[1] < stock - 1 && pieces.findIndex((other) => other.is === is && other.index === index) === place));

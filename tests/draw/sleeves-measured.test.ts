@@ -1,15 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import type { Model } from '../../src/model/index.ts';
-import { planItem } from '../../src/plan/index.ts';
 import { FORMATS } from '../../src/draw/formats.ts';
 import { sleevesMeasured } from '../../src/draw/work-kit/index.ts';
 import { planTubes } from '../../src/cut/index.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
-import { sharedSolids } from '../support/kernel.ts';
+import { planOnce } from '../support/plans.ts';
 import { texts } from './flat/inspect.ts';
 
 const rack = modelOf(itemNamed('rack'), 'low');
-const plan = planItem(rack, [], await sharedSolids(), null);
+const plan = planOnce(rack, [], null);
 const step = plan.steps.find(({ action }) => action === 'drill');
 
 /** The same with every corner's sleeve told upside down: the hole is nearer to its upper end. */

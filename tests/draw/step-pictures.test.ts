@@ -1,14 +1,14 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { planTubes } from '../../src/cut/index.ts';
 import { lineDrawing, newLineCaches, stepPictures, type Body, type Picture } from '../../src/draw/index.ts';
 import type { Solids } from '../../src/model/index.ts';
-import { planItem, type Step } from '../../src/plan/index.ts';
+import type { Step } from '../../src/plan/index.ts';
 import { stepScene, type View } from '../../src/scene/index.ts';
 import { sharedSolids } from '../support/kernel.ts';
 import { drawnSizes } from '../support/chosen.ts';
 import { modelOf } from '../support/items.ts';
 import { sampled } from '../support/samples.ts';
 import { figureFaults, fillFaults, hiddenParts, labelFaults, smallFaults } from '../support/pictures.ts';
+import { cutsOnce, planOnce } from '../support/plans.ts';
 
 let solids: Solids;
 beforeAll(async () => { solids = await sharedSolids(); });
@@ -16,9 +16,9 @@ beforeAll(async () => { solids = await sharedSolids(); });
 describe.each(drawnSizes)('pictures of the steps of the $name', ({ name, item, size }) => {
   it('keep labels apart and on the picture, figures high and level enough, fill their field, and show every new part, large enough or ringed', async () => {
     const model = modelOf(item, size);
-    const plan = planItem(model, item.order, solids);
+    const plan = planOnce(model, item.order);
     const caches = newLineCaches();
-    const givens = { model, plan, cuts: await planTubes(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
+    const givens = { model, plan, cuts: await cutsOnce(model), solids, draw: (bodies: readonly Body[], view: View) => lineDrawing(bodies, view, { caches }) };
     const faults = sampled(plan.steps, `steps of ${name}`, 14, ({ key }) => key).flatMap((step) => {
       const pictures = stepPictures(givens, step);
       const scene = stepScene(model, step, solids);

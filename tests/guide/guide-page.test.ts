@@ -5,8 +5,9 @@ import ts from 'typescript';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadWords } from '../../src/booklet/index.ts';
 import { guideRacks } from '../support/chosen.ts';
+import { rack } from '../support/rack.ts';
 import { localesOnDisk } from '../booklet/pages/rack-booklet.ts';
-import { dataOf, guideOf, languages, rackVariant } from './made.ts';
+import { dataOf, guideOf, languages, rackGuide, rackVariant } from './made.ts';
 import type { Variant } from '../../src/cli/record.ts';
 
 /** The most a guide may weigh, bytes: it goes to old phones by memory cards and poor lines. Ours. */
@@ -16,8 +17,7 @@ let variants: readonly Variant[];
 let guides: readonly string[];
 beforeAll(async () => {
   variants = await Promise.all(guideRacks.map(rackVariant));
-  guides = [];
-  for (const variant of variants) guides = [...guides, await guideOf(variant)];
+  guides = await Promise.all(guideRacks.map((size) => rackGuide(rack, size)));
 });
 
 const low = (): string => guides[0] ?? '';

@@ -1,14 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { openGlBrowser, type GlBrowser } from '../page/gl-browser.ts';
-import { guideOf, rackVariant } from './made.ts';
+import { rack } from '../support/rack.ts';
+import { rackGuide } from './made.ts';
 import { goTo, leave, openedPhones, pickLanguage, shownPage, tapTurn, type Phone } from './phone.ts';
 
 let html: string;
 let browser: GlBrowser;
 const phones = openedPhones();
 beforeAll(async () => {
-  html = await guideOf(await rackVariant('low'));
+  html = await rackGuide(rack, 'low');
   browser = await openGlBrowser();
 });
 afterEach(phones.close);

@@ -7,8 +7,9 @@ import { caption } from '../../src/booklet/index.ts';
 import type { Variant } from '../../src/cli/record.ts';
 import { stepPageId } from '../../src/guide/pages/steps.tsx';
 import { phonePages, phonePanels, phoneScreens, phoneWidths } from '../support/chosen.ts';
+import { rack } from '../support/rack.ts';
 import { openGlBrowser, type GlBrowser } from '../page/gl-browser.ts';
-import { guideOf, languages, rackVariant } from './made.ts';
+import { languages, rackGuide, rackVariant } from './made.ts';
 import { goTo, leave, openedPhones, pickLanguage, readable, shownPage, tapTurn, type Phone, type PhoneOptions } from './phone.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -20,7 +21,7 @@ const phones = openedPhones();
 const phone = (options?: PhoneOptions): Promise<Phone> => phones.open(browser.browser, html, options);
 beforeAll(async () => {
   variant = await rackVariant('low');
-  html = await guideOf(variant);
+  html = await rackGuide(rack, 'low');
   browser = await openGlBrowser();
 });
 afterEach(phones.close);
@@ -253,7 +254,8 @@ describe('the model', () => {
 
 describe('for every hand and eye', () => {
   const faults = async (page: Phone['page']): Promise<readonly string[]> => {
-    const { violations } = await page.evaluate(`${axe}; axe.run({ resultTypes: ['violations'] })`) as AxeResults;
+    if (!await page.evaluate('"axe" in globalThis')) await page.evaluate(axe);
+    const { violations } = await page.evaluate("axe.run({ resultTypes: ['violations'] })") as AxeResults;
     return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html: shown }) => shown.slice(0, 80)).join(' | ')}`);
   };
 

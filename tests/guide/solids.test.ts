@@ -9,8 +9,9 @@ import { chained as chainedInPhone, placed as placedInPhone, turnedBack } from '
 import { unpackMesh } from '../../src/guide/browser/model/unpack.ts';
 import { zoomed, WHOLE } from '../../src/guide/browser/zoom.ts';
 import { chained, moved, placed, turned as poseTurned, type Pose, type Shape, type Vec3 } from '../../src/model/index.ts';
-import { planItem, type Step } from '../../src/plan/index.ts';
+import type { Step } from '../../src/plan/index.ts';
 import { momentScene } from '../../src/scene/index.ts';
+import { planOnce } from '../support/plans.ts';
 import { rack, rackModel, solids } from '../support/rack.ts';
 
 const TUBE: Shape = { form: 'tube', length: 1000, outside: 28, inside: 24, holes: [] };
@@ -53,7 +54,7 @@ describe('a packed mesh', () => {
 
 describe('the models of the steps', () => {
   const model = rackModel('low');
-  const plan = planItem(model, rack.order, solids);
+  const plan = planOnce(model, rack.order);
   const packed = packSolids({ model, plan }, solids, stepPageId);
   const stepOf = (key: string): Step => plan.steps.find((step) => step.key === key) ?? plan.steps[0] as Step;
 

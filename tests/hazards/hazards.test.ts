@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkModel, type Report } from '../../src/check/index.ts';
 import { buildModel } from '../../src/model/index.ts';
-import { planItem } from '../../src/plan/index.ts';
 import { FaultError, declaredFor, filesInMemory, readItem } from '../../src/read/index.ts';
 import { WORK } from '../../src/work/facts.ts';
-import { sharedSolids } from '../support/kernel.ts';
+import { itemNamed, modelOf } from '../support/items.ts';
 import { once } from '../support/once.ts';
+import { planOnce } from '../support/plans.ts';
 import { hazards, type Hazard, type Swap } from './hazards.ts';
 
 const root = new URL('../../', import.meta.url);
@@ -23,14 +23,8 @@ function swapped(text: string, swaps: readonly Swap[]): string {
   }, text);
 }
 
-const solids = await sharedSolids();
 /** The kinds of work in the plan of a shipped item. */
-const workOf = once((named: string): ReadonlySet<string> => {
-  const [item = '', size = ''] = named.split(' ');
-  const file = fileOf(item);
-  const read = readItem(filesInMemory({ [file]: textOf(file), 'steps/kits/stall-kit.yaml': textOf('steps/kits/stall-kit.yaml') }), file);
-  return new Set(planItem(buildModel(read, size), [], solids, null).steps.map(({ action }) => action));
-});
+const workOf = ({ item, size }: Hazard): ReadonlySet<string> => new Set(planOnce(modelOf(itemNamed(item), size), []).steps.map(({ action }) => action));
 
 /** What the tool says of a hazard's item: its report, or the faults of its file; found once for each hazard, by its own name. */
 const toldOf = ({ name, ...hazard }: Hazard): Report | FaultError => toldBy(name, hazard);
@@ -68,7 +62,7 @@ describe('the table of hazards', () => {
     }
     if (told instanceof FaultError) throw told;
     if ('step' in says) {
-      expect(workOf(`${hazard.item} ${hazard.size}`)).toContain(says.step);
+      expect(workOf(hazard)).toContain(says.step);
       expect(WORK[says.step].cautions).toContain(says.caution);
       expect(WORK[says.step].tools).toContain(says.tool);
       return;

@@ -5,6 +5,7 @@ import { closeUpScene, stepScene } from '../../src/scene/index.ts';
 import { workSizes } from '../support/chosen.ts';
 import { modelOf, renamed } from '../support/items.ts';
 import { sharedSolids } from '../support/kernel.ts';
+import { planOnce } from '../support/plans.ts';
 import { partOf } from '../support/rack.ts';
 
 /** Shared volume under this is rounding, mm³. */
@@ -19,7 +20,7 @@ describe.each(workSizes)('the work on the $name', ({ item, size }) => {
   let plan: Plan;
   beforeAll(async () => {
     solids = await sharedSolids();
-    plan = planItem(model, item.order, solids);
+    plan = planOnce(model, item.order);
   });
 
   it('is the same when asked again', () => {

@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { buildModel, cableEnds, cableLoop, cableTest, capFor, cappedEnds, cappedTubes, openEnds, wallPlaces } from '../../src/model/index.ts';
-import { planItem, suppliesOf } from '../../src/plan/index.ts';
+import { suppliesOf } from '../../src/plan/index.ts';
 import { everySize, itemNamed, modelOf } from '../support/items.ts';
-import { loadSolids } from '../../src/model/index.ts';
+import { planOnce } from '../support/plans.ts';
 import type { Item } from '../../src/read/index.ts';
 import { structureFrom, structureText } from '../support/structures.ts';
 
-const solids = await loadSolids();
 
 describe('the ends of a cable', () => {
   it('take their loops, knots and tail out of the cut length', () => {
@@ -79,7 +78,7 @@ describe('open ends of tubes', () => {
 describe('what is taken beside the parts', () => {
   const rack = modelOf(itemNamed('rack'), 'standard');
   const told = (wall: 'masonry' | 'timber' | 'board' | null) => {
-    const { steps } = planItem(rack, [], solids, wall);
+    const { steps } = planOnce(rack, [], wall);
     return { last: steps.at(-1), supplies: suppliesOf({ steps }).map(({ name, count, size }) => [name, count, ...size]) };
   };
 

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openGlBrowser, type GlBrowser } from './gl-browser.ts';
 import { openHand, type Hand } from './hand.ts';
 import { difference, lookAt, lookUntil, type Look } from './pixels.ts';
+import { workshopWithGantry } from '../cli/gantry.ts';
 import { newWorkshop } from '../cli/workshop.ts';
 import { servePage, type ServedPage } from './shop.ts';
 
@@ -18,7 +19,7 @@ let hand: Hand;
 let narrow: Promise<string>;
 beforeAll(async () => {
   narrow = narrowPicture();
-  [served, gl] = await Promise.all([servePage(), openGlBrowser()]);
+  [served, gl] = await Promise.all([servePage([], workshopWithGantry()), openGlBrowser()]);
   hand = await openHand(gl.browser, served.url);
   await hand.page.waitForSelector('.pickers select');
   await hand.page.select('.pickers select', RACK);
@@ -227,23 +228,23 @@ describe('the side that makes booklets', () => {
   it('makes the same bytes as the command, and stops when told to', async () => {
     await hand.page.click('nav a:last-child');
     const tick = async (value: string): Promise<void> => { await hand.page.$eval(`input[value="${value}"]`, (element) => { (element as HTMLInputElement).click(); }); };
-    await tick('stool/low');
+    await tick('gantry/low');
     await tick('words');
     await tick('pictures');
     expect(await hand.text('.makings .main-button')).toBe('Make the booklets: 1');
     expect(await hand.text('.makings fieldset:last-child p')).toBe('Copies to print of each booklet, one for two learners: 6');
-    const command = served.shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'by-command']);
+    const command = served.shop.run(['make', 'gantry', '--size', 'low', '--lang', 'en', '--edition', 'pictures', '--paper', 'a4', '--out', 'by-command']);
     await hand.page.click('.makings .main-button');
     await hand.until('document.querySelector(".making p").textContent.startsWith("All made")');
     expect(await hand.text('.making p')).toBe('All made. Booklets: 1');
     // The guide for phones comes with them.
-    expect(await hand.texts('.made a')).toEqual(['stool-low.html', 'stool-low-pictures.pdf']);
-    expect(await hand.text('.folder')).toBe('Folder: booklets/stool/low');
+    expect(await hand.texts('.made a')).toEqual(['gantry-low.html', 'gantry-low-pictures.pdf']);
+    expect(await hand.text('.folder')).toBe('Folder: booklets/gantry/low');
     expect(await hand.texts('.made li')).toEqual([expect.stringContaining('Guide for phones'), expect.not.stringContaining('Guide for phones')]);
     const address = await hand.page.$eval('.made a[href$=".pdf"]', (element) => element.getAttribute('href') ?? '');
     const bytes = Buffer.from(await (await fetch(new URL(address, served.url))).arrayBuffer());
     expect(await command).toMatchObject({ code: 0, told: '' });
-    expect(bytes.equals(served.shop.read('by-command/stool/low/stool-low-pictures.pdf'))).toBe(true);
+    expect(bytes.equals(served.shop.read('by-command/gantry/low/gantry-low-pictures.pdf'))).toBe(true);
 
     await tick('rack/tall');
     await hand.page.click('.makings .main-button');
@@ -274,31 +275,31 @@ describe('the side that makes booklets', () => {
   });
 
   it('makes the workshop pack, the same bytes as the command, and stops one when told to', async () => {
-    await hand.put('.pack input[name="stool/low"]', '3');
+    await hand.put('.pack input[name="gantry/low"]', '3');
     await hand.put('.pack input[type=time]', '07:15');
     await hand.page.$eval('.pack input[value="fr"]', (element) => { (element as HTMLInputElement).click(); });
     await hand.put('fieldset:last-child > input[type=number]', '6');
     await hand.page.click('.pack-button');
     await hand.until('document.querySelector(".making p").textContent.startsWith("The workshop pack is made")');
     expect(await hand.text('.making p')).toBe('The workshop pack is made. Files: 2');
-    expect(await hand.texts('.made a')).toEqual(['stool-low-x3-en.pdf', 'stool-low-x3-fr.pdf']);
+    expect(await hand.texts('.made a')).toEqual(['gantry-low-x3-en.pdf', 'gantry-low-x3-fr.pdf']);
     // What was made before can still be taken along.
     expect(await hand.text('.earlier summary')).toBe('Made earlier: 2');
-    expect(await hand.texts('.earlier a')).toEqual(['stool-low.html', 'stool-low-pictures.pdf']);
+    expect(await hand.texts('.earlier a')).toEqual(['gantry-low.html', 'gantry-low-pictures.pdf']);
     const address = await hand.page.$eval('.made a[href$="fr.pdf"]', (element) => element.getAttribute('href') ?? '');
     const bytes = Buffer.from(await (await fetch(new URL(address, served.url))).arrayBuffer());
-    expect(await served.shop.run(['pack', 'stool:low=3', '--learners', '6', '--lang', 'fr', '--start', '07:15', '--paper', 'a4', '--out', 'by-command'])).toMatchObject({ code: 0, told: '' });
-    expect(bytes.equals(served.shop.read('by-command/packs/stool-low-x3-fr.pdf'))).toBe(true);
+    expect(await served.shop.run(['pack', 'gantry:low=3', '--learners', '6', '--lang', 'fr', '--start', '07:15', '--paper', 'a4', '--out', 'by-command'])).toMatchObject({ code: 0, told: '' });
+    expect(bytes.equals(served.shop.read('by-command/packs/gantry-low-x3-fr.pdf'))).toBe(true);
 
-    await hand.put('.pack input[name="stool/low"]', '4');
+    await hand.put('.pack input[name="gantry/low"]', '4');
     await hand.page.click('.pack-button');
     await hand.until('document.querySelector("progress") !== null');
     await hand.page.click('.stop-button');
     await hand.until('document.querySelector(".making p").textContent === "Stopped. Packs that were ready: 0"');
-    expect(served.shop.files().filter((path) => path.includes('unfinished') || path.includes('stool-low-x4'))).toEqual([]);
+    expect(served.shop.files().filter((path) => path.includes('unfinished') || path.includes('gantry-low-x4'))).toEqual([]);
     await hand.page.reload();
     await hand.until('document.querySelectorAll(".earlier a").length > 0');
-    expect(await hand.texts('.earlier a')).toEqual(['stool-low.html', 'stool-low-pictures.pdf', 'stool-low-x3-en.pdf', 'stool-low-x3-fr.pdf']);
+    expect(await hand.texts('.earlier a')).toEqual(['gantry-low.html', 'gantry-low-pictures.pdf', 'gantry-low-x3-en.pdf', 'gantry-low-x3-fr.pdf']);
     expect(hand.troubles).toEqual([]);
   });
 });
@@ -308,14 +309,14 @@ describe('languages side by side, and posters', () => {
     await hand.page.goto(`${served.url}#make`);
     await hand.page.reload();
     await hand.until('document.querySelector(".makings") !== null');
-    expect(await hand.page.$eval('input[value="stool/low"]', (element) => (element as HTMLInputElement).checked), 'ticks outlast a reload').toBe(true);
+    expect(await hand.page.$eval('input[value="gantry/low"]', (element) => (element as HTMLInputElement).checked), 'ticks outlast a reload').toBe(true);
     await hand.page.evaluate(() => { localStorage.removeItem('foldwright.wish'); });
     await hand.page.reload();
     await hand.until('document.querySelector(".makings") !== null');
     const tick = async (value: string): Promise<void> => { await hand.page.$eval(`input[value="${value}"], input[name="${value}"]`, (element) => { (element as HTMLInputElement).click(); }); };
     const count = (): Promise<string> => hand.text('.makings .main-button');
     const besideOff = (): Promise<boolean> => hand.page.$eval('input[name=beside]', (element) => (element as HTMLInputElement).disabled);
-    await tick('stool/low');
+    await tick('gantry/low');
     expect(await besideOff()).toBe(true);
     await tick('ar');
     expect([await besideOff(), await count()]).toEqual([false, 'Make the booklets: 2']);
@@ -329,7 +330,7 @@ describe('languages side by side, and posters', () => {
     expect(await count()).toBe('Make the booklets: 2');
     await hand.page.click('.makings .main-button');
     await hand.until('document.querySelector(".making p").textContent === "All made. Booklets: 2"');
-    expect(await hand.texts('.made a')).toEqual(expect.arrayContaining(['stool-low-en+ar-words.pdf', 'stool-low-overview.pdf']));
+    expect(await hand.texts('.made a')).toEqual(expect.arrayContaining(['gantry-low-en+ar-words.pdf', 'gantry-low-overview.pdf']));
     expect(hand.troubles).toEqual([]);
   });
 });

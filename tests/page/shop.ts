@@ -18,8 +18,7 @@ export interface ServedPage {
   close(): Promise<void>;
 }
 
-export async function servePage(options: readonly string[] = []): Promise<ServedPage> {
-  const shop = newWorkshop();
+export async function servePage(options: readonly string[] = [], shop = newWorkshop()): Promise<ServedPage> {
   let told = '';
   const start = (port: string): ChildProcess => {
     const started = fork(program, ['page', '--port', port, ...options], { cwd: shop.folder, stdio: ['ignore', 'pipe', 'pipe', 'ipc'] });

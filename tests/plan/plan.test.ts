@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { loadSolids, placed, type Model } from '../../src/model/index.ts';
-import { planItem, WORK, type Step } from '../../src/plan/index.ts';
+import { WORK, type Step } from '../../src/plan/index.ts';
 import { closeUpScene, momentScene, stepScene, type Mark, type Scene } from '../../src/scene/index.ts';
 import type { Item } from '../../src/read/index.ts';
 import { workSizes } from '../support/chosen.ts';
 import { modelOf } from '../support/items.ts';
+import { planOnce } from '../support/plans.ts';
 
 const solids = await loadSolids();
 
@@ -22,7 +23,7 @@ interface Size {
 const demo = workSizes.map(({ item, size, name }): Size => ({ name, item, model: modelOf(item, size) }));
 
 describe.each(demo)('the plan as it is told: $name', ({ item, model }) => {
-  const { steps, batches } = planItem(model, item.order, solids);
+  const { steps, batches } = planOnce(model, item.order);
   const built = steps.filter(({ standing }) => standing.name !== 'bench');
 
   it('brings every part once, each step with a key and a number of its own', () => {

@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { loadSolids } from '../../src/model/index.ts';
-import { planItem, WORK } from '../../src/plan/index.ts';
+import { WORK } from '../../src/plan/index.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
+import { planOnce } from '../support/plans.ts';
 
-const solids = await loadSolids();
 
 describe('pieces alike', () => {
-  const { steps } = planItem(modelOf(itemNamed('rack'), 'standard'), [], solids);
+  const { steps } = planOnce(modelOf(itemNamed('rack'), 'standard'), []);
 
   it('are measured once: each further one takes the share of the minutes that tracing takes', () => {
     const marked = steps.filter(({ action }) => WORK[action].traced !== undefined);

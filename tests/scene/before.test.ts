@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { lineDrawing } from '../../src/draw/index.ts';
-import { planItem, type Step } from '../../src/plan/index.ts';
+import type { Step } from '../../src/plan/index.ts';
 import { blocksFetched, freedScenes, proppedScenes, sleeveEnds, stepScene, unproppedScene, wayUpScenes } from '../../src/scene/index.ts';
 import type { Scene } from '../../src/scene/index.ts';
 import { blocksOf, boxOfBlock } from '../../src/scene/kit/blocks.ts';
@@ -8,12 +8,13 @@ import { boxRound } from '../../src/scene/kit/extent.ts';
 import { stageHand, turnedBy } from '../../src/scene/kit/index.ts';
 import { restsOn } from '../../src/scene/kit/resting.ts';
 import { everySize, modelOf } from '../support/items.ts';
+import { planOnce } from '../support/plans.ts';
 import { WORK } from '../../src/work/facts.ts';
 import { rackModel, solids } from '../support/rack.ts';
 import { asTurn, between } from './poses.ts';
 
 const model = rackModel('standard');
-const plan = planItem(model, [], solids);
+const plan = planOnce(model, []);
 const { steps } = plan;
 const first = (action: Step['action']): Step => {
   const step = steps.find((each) => each.action === action);
@@ -122,7 +123,7 @@ describe('work that is pushed over posts', () => {
 
 describe.each(everySize)('blocks of the $name', ({ item, size }) => {
   const own = modelOf(item, size);
-  const made = planItem(own, item.order, solids);
+  const made = planOnce(own, item.order);
   const blocks = (scene: Scene | null | undefined): number => scene?.bodies.filter(({ kind, id }) => kind === 'tool' && id.startsWith('block-')).length ?? 0;
   const leaving = (scene: Scene | null): number => scene?.marks.filter(({ mark }) => mark === 'arrow').length ?? 0;
 

@@ -1,18 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { lineDrawing } from '../../src/draw/index.ts';
 import { placed, type Model, type Vec3 } from '../../src/model/index.ts';
-import { planItem, type Plan, type Step } from '../../src/plan/index.ts';
+import type { Plan, Step } from '../../src/plan/index.ts';
 import { closeUpScene, homeScene, proppedScenes, sleeveEnds, stepScene, type Scene } from '../../src/scene/index.ts';
 import { boxRound } from '../../src/scene/kit/extent.ts';
 import { stageHand } from '../../src/scene/kit/stage.ts';
 import { everySize, modelOf } from '../support/items.ts';
+import { planOnce } from '../support/plans.ts';
 import { solids } from '../support/rack.ts';
 
 const planned = (item: string, size: string): { readonly model: Model; readonly plan: Plan } => {
   const found = everySize.find((each) => each.item.name === item && each.size === size);
   if (found === undefined) throw new Error(`no ${item} ${size}`);
   const model = modelOf(found.item, size);
-  return { model, plan: planItem(model, found.item.order, solids) };
+  return { model, plan: planOnce(model, found.item.order) };
 };
 const stepsOf = (plan: Plan, action: Step['action']): readonly Step[] => plan.steps.filter((each) => each.action === action);
 const lengths = (scene: Scene | null): readonly number[] => scene?.marks.flatMap((mark) => (mark.mark === 'length' && mark.told.as === 'length' ? [mark.told.mm] : [])) ?? [];

@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { dot, jointPorts, minus, placed, unit, type Solids } from '../../src/model/index.ts';
-import { planItem } from '../../src/plan/index.ts';
 import { closeUpScene, finishedScene, newJoints } from '../../src/scene/index.ts';
 import { withBlindEnds } from '../../src/scene/kit/blind-ends.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
 import { sharedSolids } from '../support/kernel.ts';
+import { planOnce } from '../support/plans.ts';
 
 const never = (): never => { throw new Error('not there'); };
 
@@ -34,7 +34,7 @@ describe.each(['rack', 'chair', 'bed'])('the sockets of the %s', (name) => {
   });
 
   it('are drilled at the mark that is measured from the rim of the sleeve', () => {
-    const plan = planItem(model, itemNamed(name).order, solids);
+    const plan = planOnce(model, itemNamed(name).order);
     const shown = plan.steps.filter(({ drillsFor }) => drillsFor.length > 0).flatMap((step) => closeUpScene(model, step, solids) ?? []).filter(({ bodies }) => bodies.some(({ id }) => id === 'sleeve-mark'));
     expect(shown.length).toBeGreaterThan(0);
     for (const { bodies, marks } of shown) {
@@ -51,7 +51,7 @@ describe.each(['rack', 'chair', 'bed'])('the sockets of the %s', (name) => {
   });
 
   it('are told once for each sort of joint, at the step that first brings it', () => {
-    const plan = planItem(model, itemNamed(name).order, solids);
+    const plan = planOnce(model, itemNamed(name).order);
     const told = plan.steps.flatMap((step) => newJoints(model, plan, step, solids).map(({ joint, places }) => ({ step, joint, places })));
     const first = plan.steps.find(({ newParts }) => newParts.some(({ kind }) => kind === 'joint'));
     const sorts = new Set(model.parts.flatMap(({ shape }) => (shape.form === 'ported-joint' ? [shape.joint.name] : shape.form === 'joint' ? ['corner'] : [])));

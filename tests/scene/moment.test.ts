@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { foldSection, patternWrap, placed, type Model, type Vec3 } from '../../src/model/index.ts';
-import { planItem, type Step } from '../../src/plan/index.ts';
+import type { Step } from '../../src/plan/index.ts';
 import { momentScene, type SceneBody } from '../../src/scene/index.ts';
+import { planOnce } from '../support/plans.ts';
 import { rack, rackModel, solids } from '../support/rack.ts';
 import { between, farthest, stretch } from './poses.ts';
 import { home } from './shown.ts';
@@ -10,7 +11,7 @@ let model: Model;
 let steps: readonly Step[];
 beforeAll(() => {
   model = rackModel('low');
-  steps = planItem(model, rack.order, solids).steps;
+  steps = planOnce(model, rack.order).steps;
 });
 
 const bodiesAt = (step: Step, done: number): readonly SceneBody[] => momentScene(model, step, solids, done)?.bodies ?? [];

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { dot, minus, placed, unit, type Vec3 } from '../../src/model/index.ts';
-import { planItem } from '../../src/plan/index.ts';
 import { rolledScenes, rolledSteps, sleeveWayScenes, type Scene, type SceneBody } from '../../src/scene/index.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
+import { planOnce } from '../support/plans.ts';
 import { rackModel, solids } from '../support/rack.ts';
 
 const model = modelOf(itemNamed('chair'), 'mark-2');
-const plan = planItem(model, itemNamed('chair').order, solids);
+const plan = planOnce(model, itemNamed('chair').order);
 const slid = plan.steps.filter(({ action }) => action === 'slide-on');
 
 /** How far a body reaches from a place along a way, mm. */
@@ -43,7 +43,7 @@ describe('a joint slid onto a level bar', () => {
 
   it('is told in the rack too, where a deck would lie upside down when it is stood up; and of no other work', () => {
     const rack = rackModel('standard');
-    const told = planItem(rack, [], solids).steps.filter((step) => sleeveWayScenes(rack, step, solids) !== null);
+    const told = planOnce(rack, []).steps.filter((step) => sleeveWayScenes(rack, step, solids) !== null);
     expect(told.map(({ action }) => action)).toEqual(['slide-on']);
   });
 });

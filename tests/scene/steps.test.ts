@@ -1,10 +1,10 @@
 import { Vector3 } from 'three';
 import { describe, expect, it } from 'vitest';
 import { chained, moved, placed } from '../../src/model/index.ts';
-import { planItem } from '../../src/plan/index.ts';
 import { closeUpScene, type SceneBody } from '../../src/scene/index.ts';
 import { stageHand } from '../../src/scene/kit/index.ts';
 import { sceneRacks } from '../support/chosen.ts';
+import { planOnce } from '../support/plans.ts';
 import { partOf, rackModel, solids } from '../support/rack.ts';
 import { alongX, onPanel, outOf, walkedTo } from '../support/walk.ts';
 import { asTurn, between, farthest, linear, stretch, vector } from './poses.ts';
@@ -13,7 +13,7 @@ import { toldText } from '../../src/draw/kit/told-text.ts';
 
 describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
   const model = rackModel(size);
-  const { steps } = planItem(model, [], solids);
+  const { steps } = planOnce(model, []);
   const shown = shownSteps(model, steps);
   const ids = new Set(model.parts.map((part) => part.id));
   const partBodies = ({ scene }: Shown): readonly SceneBody[] => scene.bodies.filter((body) => ids.has(body.id));

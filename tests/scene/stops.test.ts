@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { placed, type Solids, type Vec3 } from '../../src/model/index.ts';
-import { planItem } from '../../src/plan/index.ts';
 import { stepScene, type Mark, type SceneBody } from '../../src/scene/index.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
 import { sharedSolids } from '../support/kernel.ts';
+import { planOnce } from '../support/plans.ts';
 
 let solids: Solids;
 beforeAll(async () => { solids = await sharedSolids(); });
@@ -26,7 +26,7 @@ describe.each([['bed', 'toddler'], ['bed', 'nap'], ['chair', 'mark-2']] as const
   it('stand with their near edge as far from the foot as the picture says', () => {
     const model = modelOf(itemNamed(item), size);
     let compared = 0;
-    for (const step of planItem(model, itemNamed(item).order, solids).steps.filter(({ action }) => action === 'slide-on')) {
+    for (const step of planOnce(model, itemNamed(item).order).steps.filter(({ action }) => action === 'slide-on')) {
       const scene = stepScene(model, step, solids);
       const homes = scene?.bodies.filter(({ look, kind, partId }) => look === 'pale' && kind === 'tool' && partId !== null) ?? [];
       const lengths = scene?.marks.filter((mark): mark is Extract<Mark, { mark: 'length' }> => mark.mark === 'length') ?? [];

@@ -1,9 +1,9 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { planItem } from '../../src/plan/index.ts';
 import { stepScene } from '../../src/scene/index.ts';
 import { placed, wallPlaces, type Model, type Solids, type Vec3 } from '../../src/model/index.ts';
 import { itemNamed, modelOf } from '../support/items.ts';
 import { sharedSolids } from '../support/kernel.ts';
+import { planOnce } from '../support/plans.ts';
 
 const joints = ({ parts }: Model) => parts.filter(({ kind }) => kind === 'joint').map(({ pose }) => placed(pose, [0, 0, 0]));
 
@@ -29,7 +29,7 @@ beforeAll(async () => { solids = await sharedSolids(); });
 describe.each([['rack', 'standard'], ['chest', 'standard']] as const)('how the %s is pushed to its wall', (name, size) => {
   it('is told by an arrow on the floor beside it, towards the wall, and by one onto a bracket', () => {
     const model = modelOf(itemNamed(name), size);
-    const step = planItem(model, itemNamed(name).order, solids, 'masonry').steps.find(({ action }) => action === 'fix-to-wall');
+    const step = planOnce(model, itemNamed(name).order, 'masonry').steps.find(({ action }) => action === 'fix-to-wall');
     if (step === undefined) throw new Error('no step at the wall');
     const right = wallPlaces(model).toSorted((one, other) => other.at[0] - one.at[0])[0]?.at ?? [NaN, NaN, NaN];
     const [origin, ...axes] = ([[0, 0, 0], [1, 0, 0], [0, 1, 0], [0, 0, 1]] as const).map((at) => placed(step.standing.pose, at));

@@ -3,7 +3,8 @@ import { PDFDocument, PDFRawStream } from 'pdf-lib';
 import puppeteer, { type Page } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { chooseBrowser } from '../../src/booklet/print/chooseBrowser.ts';
-import { newWorkshop, type Workshop } from '../cli/workshop.ts';
+import { workshopWithGantry } from '../cli/gantry.ts';
+import type { Workshop } from '../cli/workshop.ts';
 import { readAgain, type StructureNode } from '../booklet/print/second-reader.ts';
 import { openPhone } from '../guide/phone.ts';
 import { openGlBrowser, type GlBrowser } from '../page/gl-browser.ts';
@@ -23,7 +24,7 @@ let through: string;
 beforeAll(async () => {
   trap = await setTrap();
   gl = await openGlBrowser();
-  shop = newWorkshop();
+  shop = workshopWithGantry();
   through = join(shop.folder, 'browser');
   await browserThrough(trap, through);
 });
@@ -80,10 +81,10 @@ describe('texts that would do something if they were taken for more than texts',
   it('print as text in a booklet, and nothing runs, asks or links', async () => {
     const [script = '', style = '', link = ''] = attacks(trap);
     const items = JSON.parse(shop.read(ITEMS).toString()) as Record<string, { name: string; sizes: Record<string, string> }>;
-    shop.write(ITEMS, JSON.stringify({ ...items, stool: { name: script, sizes: { ...items['stool']?.sizes, low: link, standard: style } } }));
-    const made = await shop.run(['make', 'stool', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', 'out'], { FOLDWRIGHT_BROWSER: through });
+    shop.write(ITEMS, JSON.stringify({ ...items, gantry: { name: script, sizes: { ...items['gantry']?.sizes, low: link, standard: style } } }));
+    const made = await shop.run(['make', 'gantry', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', 'out'], { FOLDWRIGHT_BROWSER: through });
     expect(made).toMatchObject({ code: 0, told: '' });
-    const bytes = Uint8Array.from(shop.read('out/stool/low/stool-low-en-words.pdf'));
+    const bytes = Uint8Array.from(shop.read('out/gantry/low/gantry-low-en-words.pdf'));
     const { pages, title } = await readAgain(bytes);
     const text = bare(pages.map(textOf).join(' '));
     expect([script, style, link].filter((attack) => !text.includes(bare(attack)))).toEqual([]);
@@ -109,12 +110,12 @@ describe('texts that would do something if they were taken for more than texts',
   });
 
   it('stand as text in the guide for phones, all of them in every text', async () => {
-    const own = newWorkshop();
+    const own = workshopWithGantry();
     try {
       attackWords(own);
-      const made = await own.run(['guide', 'stool', '--size', 'low', '--lang', 'en', 'fr', '--out', 'out']);
+      const made = await own.run(['guide', 'gantry', '--size', 'low', '--lang', 'en', 'fr', '--out', 'out']);
       expect(made).toMatchObject({ code: 0, told: '' });
-      const html = own.read('out/stool/low/stool-low.html').toString();
+      const html = own.read('out/gantry/low/gantry-low.html').toString();
       const { page, asked, told, close } = await openPhone(gl.browser, html);
       try {
         await page.tap('#open-words');

@@ -1,6 +1,8 @@
 import { fileURLToPath } from 'node:url';
+import { checkModel, type Report } from '../../src/check/index.ts';
 import { buildModel, type Model } from '../../src/model/index.ts';
-import { filesInMemory, filesOnDisk, listItems, readItem, type Item } from '../../src/read/index.ts';
+import { declaredFor, filesInMemory, filesOnDisk, listItems, readItem, type Item } from '../../src/read/index.ts';
+import { remembered } from './remembered.ts';
 
 export const files = filesOnDisk(fileURLToPath(new URL('../..', import.meta.url)));
 const kitFile = 'steps/kits/stall-kit.yaml';
@@ -18,8 +20,13 @@ export function itemNamed(name: string): Item {
   return item;
 }
 
-/** The model of an item's first size, or of the one named. */
-export const modelOf = (item: Item, size = item.sizes[0]?.name ?? ''): Model => buildModel(item, size);
+const builtModel = remembered((item: Item, size: string): Model => buildModel(item, size));
+
+/** The model of an item's first size, or of the one named; the same one each time. */
+export const modelOf = (item: Item, size = item.sizes[0]?.name ?? ''): Model => builtModel(item, size);
+
+/** What the checks say of a size, for those its item is declared for. */
+export const reportOf = remembered((item: Item, size: string): Report => checkModel(modelOf(item, size), declaredFor(item, size)));
 
 export interface Change {
   readonly from: string;

@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
-import { buildModel, type Model, type Part } from '../../src/model/index.ts';
+import type { Model, Part } from '../../src/model/index.ts';
 import { filesInMemory, filesOnDisk, readItem, type Item } from '../../src/read/index.ts';
+import { itemNamed, modelOf } from './items.ts';
 import { sharedSolids } from './kernel.ts';
 
 const files = filesOnDisk(fileURLToPath(new URL('../..', import.meta.url)));
@@ -8,14 +9,14 @@ export const itemFile = 'steps/rack/item.yaml';
 const kitFile = 'steps/kits/stall-kit.yaml';
 
 /** The rack as its files stand. */
-export const rack: Item = readItem(files, itemFile);
+export const rack: Item = itemNamed('rack');
 
 export const sizes: readonly string[] = rack.sizes.map((size) => size.name);
 
 /** The solid kernel, loaded once a test file. */
 export const solids = await sharedSolids();
 
-export const rackModel = (size: string): Model => buildModel(rack, size);
+export const rackModel = (size: string): Model => modelOf(rack, size);
 
 /** The rack read from its files with one passage of the item file changed; the passage must be there. */
 export function rackWith(from: string, to: string): Item {

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { filesInMemory, filesOnDisk, readItem, type Item } from '../../src/read/index.ts';
+import { itemNamed } from './items.ts';
 
 const disk = filesOnDisk(fileURLToPath(new URL('../..', import.meta.url)));
 const kitFile = 'steps/kits/stall-kit.yaml';
@@ -18,7 +19,8 @@ export const structureText = (name: StructureName): string =>
 export const structureFrom = (name: string, text: string, others: Readonly<Record<string, string>> = {}): Item =>
   readItem(filesInMemory({ [structureFile(name)]: text, [kitFile]: disk.text(kitFile) ?? '', ...others }), structureFile(name));
 
-export const structureItem = (name: StructureName): Item => structureFrom(name, structureText(name));
+/** An item of points and bars as its file stands. */
+export const structureItem = (name: StructureName): Item => itemNamed(name);
 
 /** The text with one passage changed; it must be there just once. */
 export function changedText(text: string, from: string, to: string): string {

@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bookletPages } from '../../../src/booklet/pages/index.ts';
 import { openPrinter, picturePlace, type PictureBook, type Printer } from '../../../src/booklet/print/index.ts';
-import { planTubes } from '../../../src/cut/index.ts';
 import { cachedDrawer, signOfCaution, pictogram, stepPictures, type Picture } from '../../../src/draw/index.ts';
 import type { Action } from '../../../src/plan/index.ts';
 import { luminanceContrast } from '../../draw/pictograms/colour.ts';
+import { cutsOnce, planOnce } from '../../support/plans.ts';
 import { rackModel, solids } from '../../support/rack.ts';
 import { sampled } from '../../support/samples.ts';
 import { rackInput, rackPlan } from '../pages/rack-booklet.ts';
@@ -36,9 +36,8 @@ beforeAll(async () => {
   printer = await openPrinter();
   const model = rackModel('standard');
   const draw = cachedDrawer();
-  const { planItem } = await import('../../../src/plan/index.ts');
-  const plan = planItem(model, [], solids);
-  const cuts = await planTubes(model);
+  const plan = planOnce(model, []);
+  const cuts = await cutsOnce(model);
   pictures = new Map(shown.map((action) => {
     const step = plan.steps.find((each) => each.action === action);
     if (!step) throw new Error(`no step ${action}`);

@@ -1,12 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { checkModel } from '../../../src/check/index.ts';
-import { declaredFor } from '../../../src/read/index.ts';
-import { planTubes } from '../../../src/cut/index.ts';
 import { cachedDrawer, picturesFor, type LineDrawing } from '../../../src/draw/index.ts';
 import type { LineDrawer } from '../../../src/draw/picture/index.ts';
 import { planeOf, project } from '../../../src/draw/picture/plane.ts';
 import { placed } from '../../../src/model/index.ts';
-import { planItem } from '../../../src/plan/index.ts';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { openPrinter, picturePlace, type Printer } from '../../../src/booklet/print/index.ts';
 import { overviewPage, wallPages } from '../../../src/booklet/posters/index.ts';
@@ -14,8 +10,9 @@ import { PAPERS } from '../../../src/booklet/papers/index.ts';
 import { laidFor, PUBLICATIONS } from '../../../src/booklet/publications/facts.ts';
 import { languagesIn, loadWords } from '../../../src/booklet/words/index.ts';
 import { overviewPosters, pagedSizes, picturePages, wallPosters, wordPages } from '../../support/chosen.ts';
-import { modelOf } from '../../support/items.ts';
+import { modelOf, reportOf } from '../../support/items.ts';
 import { sharedSolids } from '../../support/kernel.ts';
+import { cutsOnce, planOnce } from '../../support/plans.ts';
 import { localesOnDisk, rackInput } from './rack-booklet.ts';
 
 const drawPart = cachedDrawer();
@@ -50,9 +47,9 @@ describe.each(pagedSizes)('every booklet of the $name has room for all it says',
   beforeAll(async () => {
     const solids = await sharedSolids();
     const model = modelOf(item, size);
-    const report = checkModel(model, declaredFor(item, model.size));
-    const plan = planItem(model, item.order, solids, report.advice.wall);
-    const sets = picturesFor({ model, plan, cuts: await planTubes(model), solids }, ['page', 'small', 'thumb'], undefined, outlineOnly);
+    const report = reportOf(item, model.size);
+    const plan = planOnce(model, item.order, report.advice.wall);
+    const sets = picturesFor({ model, plan, cuts: await cutsOnce(model), solids }, ['page', 'small', 'thumb'], undefined, outlineOnly);
     const common = { ...rackInput(), model, plan, report, variants: item.sizes.map(({ name }) => modelOf(item, name)) };
     of = (format, lang) => {
       const [first = common.words, ...alongside] = lang.split('+').flatMap((each) => words.get(each) ?? []);

@@ -1,15 +1,13 @@
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { pictogram, type PictogramName } from '../../../src/draw/pictograms/index.ts';
-import { allFurniture, type Furniture } from './furniture-booklet.ts';
+import { furnitureInput, type Furniture } from './furniture-booklet.ts';
 import { rackInput, withoutPicture } from './rack-booklet.ts';
 
-let inputOf: Awaited<ReturnType<typeof allFurniture>>;
-beforeAll(async () => { inputOf = await allFurniture(['desk', 'chair', 'bed', 'stool']); });
 
 /** The item's pages with a report that supports a load of 400 N and asks for no wall fixing. */
-function safe(name: Furniture, change: Partial<BookletInput> = {}, wanted: Parameters<typeof inputOf>[1] = {}): BookletInput {
-  const input = inputOf(name, wanted);
+function safe(name: Furniture, change: Partial<BookletInput> = {}, wanted: Parameters<typeof furnitureInput>[1] = {}): BookletInput {
+  const input = furnitureInput(name, wanted);
   return { ...input, report: { ...input.report, advice: { ...input.report.advice, safeLoadPerDeck: 400, wall: null } }, ...change };
 }
 
@@ -23,14 +21,14 @@ const shows = (html: string, name: PictogramName): boolean => html.includes(pict
 
 describe('flat panels', () => {
   it('have pages after the flat pattern where the item has any', () => {
-    const headings = headingsOf(htmlOf(inputOf('bed')));
+    const headings = headingsOf(htmlOf(furnitureInput('bed')));
     expect(headings.slice(headings.indexOf('Creasing'), headings.indexOf('Steps') + 1)).toEqual(['Creasing', 'Flat panels', 'Steps']);
-    expect(headingsOf(htmlOf(inputOf('desk')))).not.toContain('Flat panels');
+    expect(headingsOf(htmlOf(furnitureInput('desk')))).not.toContain('Flat panels');
     expect(headingsOf(bookletPages(rackInput()).html)).not.toContain('Flat panels');
   });
 
   it('show each kind once, told in words with its sides, count and holes', () => {
-    const input = inputOf('bed');
+    const input = furnitureInput('bed');
     const html = htmlOf(input);
     expect([...html.matchAll(/data-picture="(plate:[^"]*)"/g)].map((match) => match[1])).toEqual(['plate:1', 'plate:2', 'plate:3']);
     const [, end, ...more] = input.model.plates;
@@ -39,12 +37,12 @@ describe('flat panels', () => {
   });
 
   it('need their picture', () => {
-    const input = inputOf('chair');
+    const input = furnitureInput('chair');
     expect(() => bookletPages({ ...input, pictures: withoutPicture(input.pictures, { what: 'plate', plate: 0 }) })).toThrow('no picture "plate:1"');
   });
 
   it('are counted among the parts', () => {
-    expect(textOf(htmlOf(inputOf('bed')).split('Overall dimensions')[0] ?? '')).toMatch(/Flat panel\s+×2\s+792\s×\s239\smm\s+×1\s+392\s×\s239\smm\s+×1\s+392\s×\s151\smm/);
+    expect(textOf(htmlOf(furnitureInput('bed')).split('Overall dimensions')[0] ?? '')).toMatch(/Flat panel\s+×2\s+792\s×\s239\smm\s+×1\s+392\s×\s239\smm\s+×1\s+392\s×\s151\smm/);
   });
 });
 
@@ -54,19 +52,19 @@ describe('the steps', () => {
   const stepWith = (input: BookletInput, key: RegExp): number => input.plan.steps.find((step) => key.test(step.key))?.number ?? 0;
 
   it('show of a step that is done several times the sign for once more, and of no other', () => {
-    for (const input of [inputOf('chair'), inputOf('bed'), rackInput()]) {
+    for (const input of [furnitureInput('chair'), furnitureInput('bed'), rackInput()]) {
       for (const { number, times } of input.plan.steps) expect(shows(bandOf(input, number), 'again'), `${input.model.item} ${number}`).toBe(times > 1);
     }
   });
 
   it('say whether posts are drilled or a flat panel\'s tubes', () => {
-    const bed = inputOf('bed');
+    const bed = furnitureInput('bed');
     expect(textOf(bandOf(bed, stepWith(bed, /^drill:front/)))).toContain('Drill through joint and post of the front side at every mark.');
     expect(textOf(bandOf(bed, stepWith(bed, /^drill:guard-panel-left/)))).toContain('Drill through the panel’s holes and the tubes of the left side.');
   });
 
   it('tell the frames of an item with the same sentences as a deck\'s, and a rail by its own', () => {
-    const chair = inputOf('chair');
+    const chair = furnitureInput('chair');
     expect(textOf(bandOf(chair, stepWith(chair, /^push-tubes:foot-frame-long/)))).toContain('Push the joints onto the tube ends, up to the stop.');
     expect(textOf(bandOf(chair, stepWith(chair, /^push-tubes:.*rail-rail/)))).toContain('Push the joints onto the tube ends, up to the stop.');
     expect(textOf(bandOf(chair, stepWith(chair, /^pin-panel/)))).toContain('Put 6 joint pins through the back side from inside, their wing nuts outside.');
@@ -75,7 +73,7 @@ describe('the steps', () => {
 
 describe('the lengths', () => {
   it('are named by the use of the item', () => {
-    const named = (name: Furniture): string => textOf(htmlOf(inputOf(name)).split('Cut lengths')[0] ?? '');
+    const named = (name: Furniture): string => textOf(htmlOf(furnitureInput(name)).split('Cut lengths')[0] ?? '');
     expect(named('chair')).toContain('Top of the seat');
     expect(named('desk')).toContain('Top of the table');
     expect(named('bed')).toContain('Top of the bed’s base');
@@ -83,12 +81,12 @@ describe('the lengths', () => {
 
   it('stand in columns that leave room for the lettered drawing', () => {
     // By hand: 58 mm for five size marks; three sizes keep the 18.5 mm they have.
-    expect(htmlOf(inputOf('chair'))).toContain('--column:11.6mm');
-    expect(htmlOf(inputOf('bed'))).toContain('--column:18.5mm');
+    expect(htmlOf(furnitureInput('chair'))).toContain('--column:11.6mm');
+    expect(htmlOf(furnitureInput('bed'))).toContain('--column:18.5mm');
   });
 
   it('of one kind of tube stand in a row each', () => {
-    const chair = inputOf('chair');
+    const chair = furnitureInput('chair');
     const posts = chair.model.tubes.filter((tube) => tube.kind === 'post').map((tube) => tube.length);
     expect(posts).toHaveLength(2);
     const table = textOf(/<table class="pieces">.*?<\/table>/s.exec(htmlOf(chair))?.[0] ?? '');
@@ -158,7 +156,7 @@ describe('a booklet that is printed although a check failed', () => {
   const said = 'A check failed: not proven safe.';
 
   it.each(['words', 'pictures'] as const)('says so at the foot of every page (%s)', (edition) => {
-    for (const input of [rackInput({ edition }), inputOf('chair', { edition })]) {
+    for (const input of [rackInput({ edition }), furnitureInput('chair', { edition })]) {
       const pages = pagesOf({ ...input, despiteFindings: true });
       expect(pages.length).toBeGreaterThan(10);
       for (const page of pages) {

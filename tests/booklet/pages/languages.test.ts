@@ -3,7 +3,6 @@ import { bookletPages, type BookletInput } from '../../../src/booklet/pages/inde
 import { common } from '../../../src/booklet/papers/index.ts';
 import { openPrinter, picturePlace, type PageFault, type Printer } from '../../../src/booklet/print/index.ts';
 import { languagesIn } from '../../../src/booklet/words/index.ts';
-import { sharedSolids } from '../../support/kernel.ts';
 import { measuredAlone, measuredTogether } from '../../support/chosen.ts';
 import { madeFurniture } from './furniture-booklet.ts';
 import { localesOnDisk, rackInput } from './rack-booklet.ts';
@@ -17,7 +16,7 @@ const files = localesOnDisk();
 beforeAll(async () => {
   const { model, plan, report, variants, pictures } = rackInput();
   rack = { model, plan, report, variants, pictures };
-  bed = madeFurniture('bed', await sharedSolids());
+  bed = madeFurniture('bed');
   printer = await openPrinter();
 });
 afterAll(() => printer.close());

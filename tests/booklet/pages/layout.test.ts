@@ -4,17 +4,15 @@ import { chooseBrowser } from '../../../src/booklet/print/index.ts';
 import { findingColumns } from '../../../src/booklet/pages/colophon.tsx';
 import { latinLines } from '../../../src/booklet/pages/setting.ts';
 import { fullOthers, fullRacks } from '../../support/chosen.ts';
-import { allFurniture } from './furniture-booklet.ts';
+import { furnitureInput } from './furniture-booklet.ts';
 import { expectSound, openBooklet } from './look.ts';
 import { rackInput } from './rack-booklet.ts';
 
 let browser: Browser;
-let furnitureInput: Awaited<ReturnType<typeof allFurniture>>;
 
 beforeAll(async () => {
   const { path, args, env } = await chooseBrowser();
   browser = await puppeteer.launch({ executablePath: path, args: [...args], env: { ...env }, headless: 'shell' });
-  furnitureInput = await allFurniture(['chair', 'bed']);
 });
 
 afterAll(() => browser.close());

@@ -1,14 +1,14 @@
 import { readFileSync, readdirSync } from 'node:fs';
-import { checkModel } from '../../../src/check/index.ts';
 import * as drawn from '../../../src/draw/pictograms/index.ts';
 import { findPicture, PART_SCALE, pictureId, type PictureOf } from '../../../src/draw/index.ts';
-import { buildModel, type PartKind } from '../../../src/model/index.ts';
-import { planItem, suppliesOf, type Plan } from '../../../src/plan/index.ts';
-import { declaredFor, filesOnDisk, readItem } from '../../../src/read/index.ts';
+import type { PartKind } from '../../../src/model/index.ts';
+import { suppliesOf, type Plan } from '../../../src/plan/index.ts';
 import { glyphsFrom, type BookletInput, type Edition, type Paper, type PlacePicture, type SizedPicture } from '../../../src/booklet/pages/index.ts';
 import { loadWords, type LocaleFiles } from '../../../src/booklet/words/index.ts';
+import { modelOf, reportOf } from '../../support/items.ts';
 import { once } from '../../support/once.ts';
-import { rackModel, solids } from '../../support/rack.ts';
+import { planOnce } from '../../support/plans.ts';
+import { rack, rackModel } from '../../support/rack.ts';
 
 const root = new URL('../../../', import.meta.url).pathname;
 
@@ -25,7 +25,7 @@ const localesIn = once((name: string): LocaleFiles => {
 });
 
 /** The plan of the standard rack, to a wall of bricks. */
-export const rackPlan: Plan = planItem(rackModel('standard'), [], solids, 'masonry');
+export const rackPlan: Plan = planOnce(rackModel('standard'), [], 'masonry');
 
 const sized = (width: number, height: number, ...ofs: readonly PictureOf[]): readonly SizedPicture[] => ofs.map((of) => ({ of, width, height }));
 const part = (kind: PartKind, variety = 0): PictureOf => ({ what: 'part', kind, variety });
@@ -74,31 +74,22 @@ export interface Wanted {
   readonly onAsk?: (key: string) => void;
 }
 
-const rackSizes = once((name: 'rack') => {
-  const item = readItem(filesOnDisk(root), `steps/${name}/item.yaml`);
-  return { item, variants: item.sizes.map((size) => buildModel(item, size.name)) };
-});
-const rackReport = once((size: string) => {
-  const { item } = rackSizes('rack');
-  return checkModel(buildModel(item, size), declaredFor(item, size));
-});
-
 /** What the pages need for the rack. */
 export function rackInput({ lang = 'en', edition = 'words', paper = 'a4', size = 'standard', files = localesOnDisk(), onAsk }: Wanted = {}): BookletInput {
-  const { item, variants } = rackSizes('rack');
+  const variants = rack.sizes.map(({ name }) => modelOf(rack, name));
   const model = variants.find((variant) => variant.size === size);
   if (!model) throw new Error(`no size ${size}`);
   const [words = loadWords(files, 'en', onAsk), ...alongside] = lang.split('+').map((each) => loadWords(files, each, onAsk));
   return {
     model,
     plan: rackPlan,
-    report: rackReport(size),
+    report: reportOf(rack, size),
     variants,
     pictures: standInPictures(rackPlan),
     partScale: PART_SCALE,
     edition,
     paper,
-    revision: item.revision,
+    revision: rack.revision,
     contentMark: '3f9c1a7e',
     words,
     alongside,

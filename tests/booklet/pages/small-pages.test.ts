@@ -8,7 +8,7 @@ import { findPicture, partScale, pictureId, piecesOf } from '../../../src/draw/i
 import { capHeights, fontSize } from '../../../src/draw/kit/lettering.ts';
 import type { Step } from '../../../src/plan/index.ts';
 import { halfBeds, halfOthers, halfRacks, halfLanguages } from '../../support/chosen.ts';
-import { allFurniture } from './furniture-booklet.ts';
+import { furnitureInput } from './furniture-booklet.ts';
 import { expectSound } from './look.ts';
 import { rackInput, standInPictures, withPictures } from './rack-booklet.ts';
 
@@ -16,11 +16,9 @@ const papers = ['a5', 'half-letter'] as const;
 const small = FORMATS.small;
 
 let browser: Browser;
-let furnitureInput: Awaited<ReturnType<typeof allFurniture>>;
 beforeAll(async () => {
   const { path, args, env } = await chooseBrowser();
   browser = await puppeteer.launch({ executablePath: path, args: [...args], env: { ...env }, headless: 'shell' });
-  furnitureInput = await allFurniture(['chair', 'bed', 'desk']);
 });
 afterAll(() => browser.close());
 

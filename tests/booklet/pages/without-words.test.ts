@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { bookletPages, type BookletInput } from '../../../src/booklet/pages/index.ts';
 import { marginParts } from '../../../src/booklet/pages/margin-parts.ts';
 import type { Step } from '../../../src/plan/index.ts';
-import { allFurniture, furniture, type Furniture } from './furniture-booklet.ts';
+import { furnitureInput, furniture, type Furniture } from './furniture-booklet.ts';
 import { rackInput } from './rack-booklet.ts';
 
 /*
@@ -12,8 +12,7 @@ import { rackInput } from './rack-booklet.ts';
  */
 let inputOf: (name: Furniture | 'rack') => BookletInput;
 beforeAll(async () => {
-  const made = await allFurniture(Object.keys(furniture) as Furniture[]);
-  inputOf = (name) => (name === 'rack' ? rackInput({ edition: 'pictures' }) : made(name, { edition: 'pictures' }));
+  inputOf = (name) => (name === 'rack' ? rackInput({ edition: 'pictures' }) : furnitureInput(name, { edition: 'pictures' }));
 });
 
 const items = ['rack', ...Object.keys(furniture)] as readonly (Furniture | 'rack')[];

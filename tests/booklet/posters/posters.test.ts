@@ -10,18 +10,16 @@ import { FORMATS, THUMB } from '../../../src/draw/formats.ts';
 import { pictureId } from '../../../src/draw/index.ts';
 import { seenPosters } from '../../support/chosen.ts';
 import { SLOWEST } from '../../support/waiting.ts';
-import { allFurniture } from '../pages/furniture-booklet.ts';
+import { furnitureInput } from '../pages/furniture-booklet.ts';
 import { rackInput, standInPictures, withPictures, type Wanted } from '../pages/rack-booklet.ts';
 import { readPdf } from '../print/readPdf.ts';
 
 let browser: Browser;
 let printer: Printer;
-let furnitureInput: Awaited<ReturnType<typeof allFurniture>>;
 beforeAll(async () => {
   const { path, args, env } = await chooseBrowser();
   browser = await puppeteer.launch({ executablePath: path, args: [...args], env: { ...env }, headless: 'shell' });
   printer = await openPrinter();
-  furnitureInput = await allFurniture(['bed', 'desk']);
 });
 afterAll(async () => { await browser.close(); await printer.close(); });
 

@@ -1,18 +1,11 @@
 import type { BookletEdition, Paper, PrintDocument, Words } from '../../../src/booklet/index.ts';
 import { copiesOfEditions, languagesIn, loadWords } from '../../../src/booklet/index.ts';
-import { checkModel } from '../../../src/check/index.ts';
 import { sizeToPublish } from '../../../src/cli/size-batches.ts';
 import { languageSetsAsked } from '../../../src/cli/language-sets.ts';
 import type { Variant } from '../../../src/cli/record.ts';
-import { planTubes } from '../../../src/cut/index.ts';
-import { itemPictures } from '../../../src/draw/index.ts';
-import { buildModel } from '../../../src/model/index.ts';
-import { planItem } from '../../../src/plan/index.ts';
-import { declaredFor, filesOnDisk, readItem } from '../../../src/read/index.ts';
 import { localesOnDisk } from '../pages/rack-booklet.ts';
-import { sharedSolids } from '../../support/kernel.ts';
-
-const root = new URL('../../../', import.meta.url).pathname;
+import { rack, rackModel, sizes } from '../../support/rack.ts';
+import { variantOf } from '../../support/variants.ts';
 
 export interface RealRack {
   readonly variant: Variant;
@@ -22,13 +15,8 @@ export interface RealRack {
 
 /** The standard rack with its real pictures, worked through as the command does it; takes some 15 s. */
 export async function realRack(): Promise<RealRack> {
-  const item = readItem(filesOnDisk(root), 'steps/rack/item.yaml');
-  const model = buildModel(item, 'standard');
-  const solids = await sharedSolids();
-  const plan = planItem(model, item.order, solids, checkModel(model, declaredFor(item, model.size)).advice.wall);
-  const cuts = await planTubes(model);
-  const variant = { item, model, plan, report: checkModel(model, declaredFor(item, model.size)), cuts, pictures: itemPictures(model, plan, cuts, solids) };
-  const variants = item.sizes.map(({ name }) => buildModel(item, name));
+  const variant = await variantOf(rack, 'standard');
+  const variants = sizes.map(rackModel);
   const locales = localesOnDisk();
   const words = languagesIn(locales).map((lang) => loadWords(locales, lang));
   return {

@@ -1,11 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { checkModel } from '../../../src/check/index.ts';
 import { readNotes } from '../../../src/booklet/workshop/index.ts';
-import { planItem } from '../../../src/plan/index.ts';
-import { declaredFor } from '../../../src/read/index.ts';
-import { items, modelOf } from '../../support/items.ts';
-import { solids } from '../../support/rack.ts';
+import { items } from '../../support/items.ts';
+import { planOf } from '../../support/plans.ts';
 
 const keys = new Set(['wrap-side', 'wrap-side:left', 'half-cut']);
 const read = (text: string) => readNotes('steps/rack/notes/en.md', text, keys);
@@ -55,7 +52,7 @@ describe('the notes in the items\' folders', () => {
   const written = items.flatMap((item) => readdirSync(new URL(`../../../steps/${item.name}/notes/`, import.meta.url)).map((file) => ({ item, file, name: `${item.name}/${file}` })));
 
   it.each(written)('$name name steps of the item, and say something of each that is learned', ({ item, file }) => {
-    const all = item.sizes.flatMap(({ name }) => planItem(modelOf(item, name), item.order, solids, checkModel(modelOf(item, name), declaredFor(item, name)).advice.wall).steps.map(({ action }) => action));
+    const all = item.sizes.flatMap(({ name }) => planOf(item, name).steps.map(({ action }) => action));
     const path = `steps/${item.name}/notes/${file}`;
     const { general, bySteps } = readNotes(path, readFileSync(new URL(`../../../${path}`, import.meta.url), 'utf8'), new Set(all));
     expect(general.length).toBeGreaterThan(1);

@@ -1,21 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { checkModel } from '../../../src/check/index.ts';
-import { loadSolids } from '../../../src/model/index.ts';
-import { planItem } from '../../../src/plan/index.ts';
-import { declaredFor } from '../../../src/read/index.ts';
 import { rowOf } from '../../../src/work/punch-tab/row.ts';
 import { everySize, itemNamed, modelOf } from '../../support/items.ts';
+import { planOf } from '../../support/plans.ts';
 import { tabPunchMarks, tabPunchPicture } from '../../../src/draw/flat/tab-punch.ts';
 import { linesOf, outside, overlaps, pointsOutside } from './inspect.ts';
 
-const solids = await loadSolids();
 const tab9 = { thickness: 9, skin: 1, diameter: 5, fromEdge: 15, depth: 15 };
 const wrapped = everySize.filter(({ item, size }) => item.sizes[0]?.name === size && modelOf(item, size).patterns.some(({ form }) => form === 'wrapped'));
 
 describe.each(wrapped)('the holes of the tabs of the $name', ({ item, size }) => {
   it('are told at the places where the pattern has the pins, from the end of the tab', () => {
     const model = modelOf(item, size);
-    const rows = planItem(model, item.order, solids, checkModel(model, declaredFor(item, size)).advice.wall).steps
+    const rows = planOf(item, model.size).steps
       .filter(({ action, detail }) => action === 'punch-tab' && detail.on === 'side').map((step) => rowOf(model, step));
     const wanted = model.pattern.flaps.map(({ pins, from, to }) => ({ at: pins.map((pin) => Math.round(2 * (pin - from)) / 2).sort((a, b) => a - b), length: to - from }));
     expect(rows.length).toBeGreaterThan(0);
@@ -28,7 +24,7 @@ describe.each(wrapped)('the holes of the tabs of the $name', ({ item, size }) =>
   it('are drawn on the tab as it is: its corners cut off to the scale that it is drawn to each way, nothing behind a panel that lies on the bench', () => {
     const model = modelOf(item, size);
     const [flap] = model.pattern.flaps;
-    const steps = planItem(model, item.order, solids, checkModel(model, declaredFor(item, size)).advice.wall).steps.filter(({ action, detail }) => action === 'punch-tab' && detail.on === 'side');
+    const steps = planOf(item, model.size).steps.filter(({ action, detail }) => action === 'punch-tab' && detail.on === 'side');
     const row = steps[0] === undefined ? null : rowOf(model, steps[0]);
     if (row === null || row.stands) throw new Error('no row of holes');
     expect([row.deep, row.corner, row.onWall]).toEqual([(flap?.edge ?? 0) - (flap?.halfCut ?? 0), flap?.corner, false]);
@@ -45,7 +41,7 @@ const chest = itemNamed('chest');
 describe.each(chest.sizes)('the holes in the corners of the box of the chest, $name', ({ name }) => {
   it('are told from the floor of the box, as the pattern has them from the line where the wall is turned up', () => {
     const model = modelOf(chest, name);
-    const step = planItem(model, chest.order, solids, checkModel(model, declaredFor(chest, name)).advice.wall).steps.find(({ action, detail }) => action === 'punch-tab' && detail.on !== 'side');
+    const step = planOf(chest, model.size).steps.find(({ action, detail }) => action === 'punch-tab' && detail.on !== 'side');
     if (step === undefined) throw new Error('no step punches the corners');
     const row = rowOf(model, step);
     const [pattern] = model.patterns;
@@ -63,7 +59,7 @@ describe.each(chest.sizes)('the holes in the corners of the box of the chest, $n
 
   it('and in its rims, which lie on its walls, are punched against a block of wood that is held behind the wall', () => {
     const model = modelOf(chest, name);
-    const steps = planItem(model, chest.order, solids, checkModel(model, declaredFor(chest, name)).advice.wall).steps.filter(({ action }) => action === 'punch-tab');
+    const steps = planOf(chest, model.size).steps.filter(({ action }) => action === 'punch-tab');
     expect(steps.length).toBeGreaterThan(1);
     for (const step of steps) {
       const row = rowOf(model, step);
