@@ -91,7 +91,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
   return [
     withThumb((format) => composed({ what: 'finished' }, finishedScene(model, solids), FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finishedScene(model, solids)), THUMB)),
     ...(isAsUsed(ready) ? [] : [withThumb((format) => composed({ what: 'ready' }, finishedScene(model, solids, ready), FORMATS[format].full))]),
-    withThumb((format) => composed({ what: 'lettered' }, letteredScene(model, solids), trimmed(letteredScene(model, solids), FORMATS[format].lettered, draw))),
+    withThumb((format) => composed({ what: 'lettered' }, letteredScene(model, solids), trimmed(withEnds(model, solids, letteredScene(model, solids)), FORMATS[format].lettered, draw))),
     withThumb((format) => [...partPictures(model, solids, draw, partScale(format), plan.steps), ...supplyPictures(plan, solids, draw), ...fetchedBlocks(model, plan, solids)]),
     withThumb((format) => [pictureAs({ what: 'stock' }, stockSheet({ model, plan, cuts }, FORMATS[format].bench.width))]),
     withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),

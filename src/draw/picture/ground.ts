@@ -37,15 +37,17 @@ export interface Priced {
 /**
  * The places that keep to the paper and off the rings, with the price of what they cover added. They are priced in the
  * order of their own cost, which the ground only adds to, until those to come cannot be among the cheapest.
+ * @param places the cheapest first.
  */
-export function onGround(places: readonly Place[], ground: Ground): Priced {
-  const inOrder = places.toSorted((a, b) => a.cost - b.cost);
+export function onGround(places: Iterable<Place>, ground: Ground): Priced {
+  const toCome = places[Symbol.iterator]();
   const shafts = ground.arrows.map(shaftOf);
   const found: Place[] = [];
   const prices: number[] = [];
-  let next = 0;
+  let next = toCome.next();
   const price = (wanted: number): void => {
-    for (let place = inOrder[next]; place !== undefined && !((prices[wanted - 1] ?? Infinity) <= place.cost); place = inOrder[++next]) {
+    for (; next.done !== true && !((prices[wanted - 1] ?? Infinity) <= next.value.cost); next = toCome.next()) {
+      const place = next.value;
       if (!allowed(place, ground)) continue;
       const cost = place.cost + groundCost(place, ground, shafts);
       found.push({ ...place, cost });
