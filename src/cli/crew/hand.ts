@@ -2,7 +2,7 @@ import { planTubes } from '../../cut/index.ts';
 import { cachedDrawer, pictureGroups, type Format, type LineDrawer, type PictureGroups } from '../../draw/index.ts';
 import { loadSolids, type Solids } from '../../model/index.ts';
 import { planItem } from '../../plan/index.ts';
-import { finishedScene } from '../../scene/index.ts';
+import { finishedScene, withEnds } from '../../scene/index.ts';
 import type { PictureSets, Work, Works } from './types.ts';
 
 /** Does one job after another. */
@@ -38,7 +38,7 @@ function drawer(): Pick<Doing, 'ready' | 'draw'> {
   return {
     ready: async ({ of, model }) => {
       const { solids, draw } = await benchOf(of);
-      const { bodies, view } = finishedScene(model, solids);
+      const { bodies, view } = withEnds(model, solids, finishedScene(model, solids));
       draw(bodies, view);
       return null;
     },
