@@ -23,7 +23,7 @@ export async function rackVariant(size: string): Promise<Variant> {
 }
 
 export const guideOf = (variant: Variant, words: readonly Words[] = languages): Promise<string> =>
-  variantGuide({ ...variant, contentMark: contentMark(variant), variants: sizes.map(rackModel) }, words);
+  variantGuide({ ...variant, contentMark: contentMark(variant), variants: sizes.map(rackModel) }, words, solids);
 
 /** What a guide hands its script. */
 export function dataOf(html: string): GuideData {
