@@ -1,13 +1,13 @@
 import { join } from 'node:path';
 import type { Report } from '../check/index.ts';
 import type { TubeCutPlan } from '../cut/index.ts';
-import { inOnePiece, pictureGroupCount, type Format } from '../draw/index.ts';
+import { inOnePiece, pictureGroupCount, type Format, type Picture } from '../draw/index.ts';
 import type { Keep } from '../keep/index.ts';
 import { keptLater } from '../keep/index.ts';
 import type { Model } from '../model/index.ts';
 import type { Plan } from '../plan/index.ts';
 import type { Item } from '../read/index.ts';
-import type { Crew, PictureSets, Works } from './crew/index.ts';
+import { sizeName, type Crew, type PictureSets, type Works } from './crew/index.ts';
 import type { Part, Progress } from './progress.ts';
 import { drawableSize, soundSize } from './sound.ts';
 import { COST } from './costs.ts';
@@ -67,40 +67,57 @@ export const keptPlan = (keep: Keep, { item: { order }, model, report: { advice:
 async function planOf({ item, model, report, part }: Draft, turn: number, crew: Crew, keep: Keep): Promise<Planned> {
   const planned = await keptPlan(keep, { item, model, report }, (given) => {
     const made = crew.run('plan', given, turn);
-    crew.offer('ready', { of: nameOf({ item, model }), model });
+    crew.offer('ready', { of: sizeName({ item, model }), model });
     return made;
   });
   part.done('its order of work', COST.plan);
   return planned;
 }
 
-const nameOf = ({ item, model }: Pick<Draft, 'item' | 'model'>): string => `${item.name} ${model.size}`;
-
-/** Groups of pictures that are drawn at once in one thread. */
+/** Most groups of pictures that are drawn at once in one thread; fewer towards the end, so that no thread is still at many when the others have none left. */
 const GROUPS_AT_ONCE = 4;
+const SHARE_AT_ONCE = 1 / 8;
+
+/** From which group to before which one they are drawn at once. */
+function runsOf(count: number): readonly { readonly from: number; readonly to: number }[] {
+  const runs: { readonly from: number; readonly to: number }[] = [];
+  for (let from = 0; from < count;) {
+    const to = from + Math.min(GROUPS_AT_ONCE, Math.ceil((count - from) * SHARE_AT_ONCE));
+    runs.push({ from, to });
+    from = to;
+  }
+  return runs;
+}
 
 /** Draws what the wanted formats need, several pictures at once; one that is not wanted stays empty, but for A4 and Letter's: the size's mark is made from them. */
 export async function drawnSets({ item, model }: Pick<Draft, 'item' | 'model'>, { plan, cuts }: Planned, wanted: readonly Format[], by: Drawing): Promise<PictureSets> {
   const formats = [...new Set<Format>(['page', ...wanted])];
   return keptLater(by.keep, by.keep.key('pictures', model, plan, cuts, formats), async () => {
-    by.begun();
-    const count = pictureGroupCount(model, plan);
-    const starts = Array.from({ length: Math.ceil(count / GROUPS_AT_ONCE) }, (_, index) => index * GROUPS_AT_ONCE);
-    const groups = await Promise.all(starts.map(async (from) => {
-      const given = { of: nameOf({ item, model }), model, plan, cuts, formats, from, to: Math.min(count, from + GROUPS_AT_ONCE) };
+    by.begun([]);
+    const sets: (readonly PictureSets[])[] = [];
+    const groups = await Promise.all(runsOf(pictureGroupCount(model, plan)).map(async (run, index) => {
+      const given = { of: sizeName({ item, model }), model, plan, cuts, formats, ...run };
       const made = await by.crew.run('draw', given, by.turn);
       by.drawn(made.flatMap(({ page }) => page.map(({ id }) => id)));
+      sets[index] = made;
+      for (const format of new Set(wanted)) by.begun(inOrder(sets).flatMap((set) => set[format]));
       return made;
     }));
     return inOnePiece(['page', 'small', 'thumb'], groups.flat());
   });
 }
 
+/** The sets that are there before the first that is missing. */
+function inOrder(sets: readonly (readonly PictureSets[] | undefined)[]): readonly PictureSets[] {
+  const missing = Array.from(sets).indexOf(undefined);
+  return sets.slice(0, missing < 0 ? sets.length : missing).flatMap((set) => set ?? []);
+}
+
 interface Drawing {
   readonly crew: Crew;
   readonly keep: Keep;
   readonly turn: number;
-  /** Nothing was kept: it is drawn now. */
-  readonly begun: () => void;
+  /** Nothing was kept: it is drawn now. Told again and again, with the first pictures of a wanted format, until the last of them. */
+  readonly begun: (first: readonly Picture[]) => void;
   readonly drawn: (ids: readonly string[]) => void;
 }

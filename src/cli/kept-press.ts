@@ -4,8 +4,8 @@ import { newPrintedOnce } from './printed-once.ts';
 
 /** A printer that prints each set of pictures once, and nothing that was printed before. */
 export interface Press {
-  /** Something will have to be printed: starts the browser meanwhile. Should it fail, that shows when something is printed. */
-  readonly soon: () => void;
+  /** Pictures will have to be printed, of which these are the first: starts the browser meanwhile, and prints those that fill sheets. Should it fail, that shows when all are printed. */
+  readonly soon: (first: readonly PrintPicture[]) => void;
   /** Before the first of these copies is written: starts the browser and prints the pictures, where one of each set has to be printed. */
   readonly prepare: (copies: readonly PrintedCopy[]) => Promise<void>;
   readonly print: (copy: PrintedCopy) => Promise<Uint8Array>;
@@ -47,7 +47,7 @@ export async function openPress(publications: readonly Publication[], keep: Keep
     return { made, key: keep === nothingKept ? '' : keep.key('document printed', madeBy, made, markOf(pictures)) };
   };
   return {
-    soon: () => { printer().catch(() => undefined); },
+    soon: (first) => { printer().then((each) => { each.ahead(first); }).catch(() => undefined); },
     prepare: async (copies) => {
       for (const pictures of new Set(copies.map((copy) => copy.pictures))) {
         const first = copies.find((copy) => copy.pictures === pictures);

@@ -32,6 +32,7 @@ export async function makeAnew(name: string | undefined, options: MakeOptions, {
   const told = newProgress(process.stderr.isTTY);
   const wanted = editionsAsked(options);
   const crew = openCrew();
+  crew.begin();
   try {
     const items = itemsNamed(name).filter((item) => before.some((one) => one.item === item.name && one.files === null));
     const checked = items.map((item) => ({

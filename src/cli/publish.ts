@@ -17,8 +17,8 @@ export interface Batch {
   readonly end?: () => void;
 }
 
-/** Batches, each made when it is its turn; or what gives them, which may tell that something will have to be printed soon. */
-export type Batches = Iterable<Batch> | AsyncIterable<Batch> | ((printsSoon: () => void) => AsyncIterable<Batch>);
+/** Batches, each made when it is its turn; or what gives them, which may tell of pictures that will have to be printed soon. */
+export type Batches = Iterable<Batch> | AsyncIterable<Batch> | ((printsSoon: Press['soon']) => AsyncIterable<Batch>);
 
 /** Who hears of the files. */
 type Told = Pick<Progress, 'line'>;

@@ -1,5 +1,6 @@
 import type { SizeToPublish, WrittenCopy } from '../booklet/index.ts';
 import { PUBLICATIONS } from '../booklet/index.ts';
+import type { Picture } from '../draw/index.ts';
 import { keepContent, keptLater, nothingKept, type Keep } from '../keep/index.ts';
 import { buildModel } from '../model/index.ts';
 import type { Crew, Guided } from './crew/index.ts';
@@ -24,8 +25,8 @@ export interface SizeWorks {
   readonly crew: Crew;
   readonly keep: Keep;
   readonly plan: Planner;
-  /** Called when something is drawn that will have to be printed. */
-  readonly soon: () => void;
+  /** Called when something is drawn that will have to be printed, with the first pictures of its format that there are. */
+  readonly soon: (first: readonly Picture[]) => void;
 }
 
 /** Sizes come first that were asked for first. */

@@ -65,7 +65,7 @@ export interface PictureGroups<Asked extends Format> {
 }
 
 export function pictureGroups<Asked extends Format>(givens: Drawable, formats: readonly Asked[], draw = cachedDrawer()): PictureGroups<Asked> {
-  const makers = pictureMakers(givens, remembered(draw));
+  const makers = pictureMakers(givens, draw);
   const expected = pictureGroupCount(givens.model, givens.plan);
   if (makers.length !== expected) throw new RangeError(`${makers.length} groups of pictures, but ${expected} were expected`);
   return {
@@ -91,7 +91,7 @@ function pictureMakers({ model, plan, cuts, solids }: Drawable, draw: LineDrawer
   return [
     withThumb((format) => composed({ what: 'finished' }, finishedScene(model, solids), FORMATS[format].full), () => composed({ what: 'finished-thumb' }, arrowsOnly(finishedScene(model, solids)), THUMB)),
     ...(isAsUsed(ready) ? [] : [withThumb((format) => composed({ what: 'ready' }, finishedScene(model, solids, ready), FORMATS[format].full))]),
-    withThumb((format) => composed({ what: 'lettered' }, letteredScene(model, solids), trimmed(letteredScene(model, solids), FORMATS[format].lettered, draw))),
+    withThumb((format) => composed({ what: 'lettered' }, letteredScene(model, solids), trimmed(withEnds(model, solids, letteredScene(model, solids)), FORMATS[format].lettered, draw))),
     withThumb((format) => [...partPictures(model, solids, draw, partScale(format), plan.steps), ...supplyPictures(plan, solids, draw), ...fetchedBlocks(model, plan, solids)]),
     withThumb((format) => [pictureAs({ what: 'stock' }, stockSheet({ model, plan, cuts }, FORMATS[format].bench.width))]),
     withThumb((format) => cutBarsInPieces(cuts, FORMATS[format]).map((drawn, piece) => pictureAs({ what: 'cut-bars', piece }, drawn))),
@@ -118,10 +118,10 @@ const withThumb = (ofPage: (format: PageFormat) => readonly Picture[], thumb: ()
 /** Number of pictures that `itemPictures` will make is not known before; this many is close, for a progress bar. */
 export const picturesExpected = (plan: Plan): number => plan.steps.length + 26;
 
-/** The line drawing with what it may keep from picture to picture. */
+/** The line drawing with what it may keep from picture to picture, and the last few drawings themselves. */
 export function cachedDrawer(): LineDrawer {
   const caches = newLineCaches();
-  return (bodies, view, apart) => lineDrawing(bodies, view, { caches, ...(apart ? { apart } : {}) });
+  return remembered((bodies, view, apart) => lineDrawing(bodies, view, { caches, ...(apart ? { apart } : {}) }));
 }
 
 /** Each kind of part by itself: at a stated scale for the page of parts, and small for the head of a step. */

@@ -15,7 +15,7 @@ export const languages: readonly Words[] = languagesIn(locales).map((lang) => lo
 export const rackVariant = (size: string): Promise<Variant> => variantOf(rack, size);
 
 export const guideOf = (variant: Variant, words: readonly Words[] = languages): Promise<string> =>
-  variantGuide({ ...variant, contentMark: contentMark(variant), variants: sizes.map(rackModel) }, words);
+  variantGuide({ ...variant, contentMark: contentMark(variant), variants: sizes.map(rackModel) }, words, solids);
 
 /** The guide of a rack in every language, made once. */
 export const rackGuide = remembered((of: typeof rack, size: string): Promise<string> => variantOf(of, size).then((variant) => guideOf(variant)));

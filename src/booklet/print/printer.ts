@@ -40,6 +40,11 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
     opened.set(book, open);
     return open;
   };
+  const begun = new WeakMap<PrintPicture, BegunSheet>();
+  const begunOf = (some: readonly PrintPicture[]): Promise<PictureSheet> | null => {
+    const found = some[0] && begun.get(some[0]);
+    return found?.pictures.length === some.length && found.pictures.every((each, index) => each === some[index]) ? found.sheet : null;
+  };
   const finished: Printer['finished'] = async (doc, book) => {
     refuseUnloaded(doc, langs);
     const { words, shown } = await press.run(async (tab, wait) => {
@@ -50,10 +55,18 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
   };
   return {
     browser: { path: chosen.path, how: chosen.how },
+    ahead(first) {
+      for (const some of inSheets(first)) {
+        if (some[0] === undefined || some.length < PICTURES_PER_SHEET || begunOf(some) !== null) continue;
+        const sheet = printSheet(press, some);
+        sheet.catch(() => undefined);
+        begun.set(some[0], { pictures: some, sheet });
+      }
+    },
     async pictures(list) {
       refuseTwins(list);
       // One sheet is printed while another is read.
-      return { sheets: await Promise.all(inSheets(list).map((some) => printSheet(press, some))) };
+      return { sheets: await Promise.all(inSheets(list).map((some) => begunOf(some) ?? printSheet(press, some))) };
     },
     finished,
     document: async (doc, book) => (await finished(doc, book)).on(doc),
@@ -66,6 +79,12 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
     },
     close: () => press.close(),
   };
+}
+
+/** A sheet that is printed before all pictures of its list are known. */
+interface BegunSheet {
+  readonly pictures: readonly PrintPicture[];
+  readonly sheet: Promise<PictureSheet>;
 }
 
 async function printSheet(press: Press, pictures: readonly PrintPicture[]): Promise<PictureSheet> {

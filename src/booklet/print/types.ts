@@ -56,6 +56,8 @@ export type PageFault =
 export interface Printer {
   /** Which browser prints, and how it was found. */
   readonly browser: { readonly path: string; readonly how: BrowserFound };
+  /** Begins to print a list of pictures of which only the first are known, as far as they fill sheets. `pictures` of the whole list takes what is printed so; there it shows when it fails. */
+  ahead(first: readonly PrintPicture[]): void;
   /** Prints pictures once; ids must differ. */
   pictures(list: readonly PrintPicture[]): Promise<PictureBook>;
   /** Prints one document with the book's pictures: the same input gives the same bytes, whatever was printed before. */

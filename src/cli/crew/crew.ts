@@ -5,6 +5,8 @@ import type { Answer, Job, Work, Works } from './types.ts';
 
 /** Threads that plan and draw beside the one that prints. */
 export interface Crew {
+  /** Starts its threads, which load what they work with while this one finds out what there is to do. */
+  readonly begin: () => void;
   /**
    * Has a job done; of those that wait, the one of the lowest turn comes first, then the one asked for first. A job
    * that fails in its thread is done again in this one, so that its fault comes as if it had been done here.
@@ -28,7 +30,7 @@ interface Waiting {
   readonly settle: (made: Promise<unknown>) => void;
 }
 
-/** A crew whose threads start with the first job. */
+/** A crew whose threads start when it begins, or with the first job. */
 export function openCrew(threads = Math.min(MOST_THREADS, availableParallelism())): Crew {
   const waiting: Waiting[] = [];
   const idle: Worker[] = [];
@@ -46,8 +48,10 @@ export function openCrew(threads = Math.min(MOST_THREADS, availableParallelism()
     void done.then(() => { next(thread); }, () => { next(thread); });
     return done;
   };
-  const free = (): Worker | undefined => idle.pop() ?? (all.length < threads ? newThread(all) : undefined);
+  /** The one that has been idle longest: it had most time to get ready. */
+  const free = (): Worker | undefined => idle.shift() ?? (all.length < threads ? newThread(all) : undefined);
   return {
+    begin: () => { while (all.length < threads) idle.push(newThread(all)); },
     run: (work, given, turn) => new Promise((resolve) => {
       waiting.push({ job: { work, given }, turn, settle: (made) => { resolve(made.catch(() => inThisThread(work, given)) as never); } });
       const thread = free();

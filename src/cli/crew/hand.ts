@@ -2,17 +2,20 @@ import { planTubes } from '../../cut/index.ts';
 import { cachedDrawer, pictureGroups, type Format, type LineDrawer, type PictureGroups } from '../../draw/index.ts';
 import { loadSolids, type Solids } from '../../model/index.ts';
 import { planItem } from '../../plan/index.ts';
-import { finishedScene } from '../../scene/index.ts';
+import { finishedScene, withEnds } from '../../scene/index.ts';
+import { sizeName } from './size-name.ts';
 import type { PictureSets, Work, Works } from './types.ts';
 
 /** Does one job after another. */
 export type Hand = <Kind extends Work>(work: Kind, given: Works[Kind]['given']) => Promise<Works[Kind]['made']>;
 
+type GuideWriter = (given: Works['guide']['given'], solids: Solids) => Promise<Works['guide']['made']>;
+
 type Doing = { readonly [Kind in Work]: (given: Works[Kind]['given']) => Promise<Works[Kind]['made']> };
 
 /** A hand keeps what it found out of the size it draws, and the languages it has read. */
 export function newHand(): Hand {
-  const doing: Doing = { plan: planned, ...drawer(), guide: guideWriter() };
+  const doing: Doing = { plan: planned, ...drawer() };
   return (work, given) => doing[work](given);
 }
 
@@ -29,8 +32,9 @@ interface Bench {
   groups: PictureGroups<Format> | null;
 }
 
-function drawer(): Pick<Doing, 'ready' | 'draw'> {
+function drawer(): Omit<Doing, 'plan'> {
   let last: Bench | null = null;
+  const write = guideWriter();
   const benchOf = async (of: string): Promise<Bench> => {
     if (last?.of !== of) last = { of, solids: await loadSolids(), draw: cachedDrawer(), groups: null };
     return last;
@@ -38,7 +42,7 @@ function drawer(): Pick<Doing, 'ready' | 'draw'> {
   return {
     ready: async ({ of, model }) => {
       const { solids, draw } = await benchOf(of);
-      const { bodies, view } = finishedScene(model, solids);
+      const { bodies, view } = withEnds(model, solids, finishedScene(model, solids));
       draw(bodies, view);
       return null;
     },
@@ -47,6 +51,8 @@ function drawer(): Pick<Doing, 'ready' | 'draw'> {
       const groups = bench.groups ??= pictureGroups({ model, plan, cuts, solids: bench.solids }, formats, bench.draw);
       return Array.from({ length: to - from }, (_, index) => allSets(groups.draw(from + index)));
     },
+    // Most solids of the guide are those of the pictures; where another size is drawn meanwhile, that goes on with its own.
+    guide: async (given) => write(given, last?.of === sizeName(given) ? last.solids : await loadSolids()),
   };
 }
 
@@ -54,7 +60,7 @@ function drawer(): Pick<Doing, 'ready' | 'draw'> {
 const allSets = ({ page = [], small = [], thumb = [] }: Partial<PictureSets>): PictureSets => ({ page, small, thumb });
 
 /** What writes guides is loaded with the first of them: it brings all pages and words along. */
-function guideWriter(): Doing['guide'] {
-  let writer: Promise<Doing['guide']> | null = null;
-  return async (given) => (await (writer ??= import('./guide-writer.ts').then(({ newGuideWriter }) => newGuideWriter())))(given);
+function guideWriter(): GuideWriter {
+  let writer: Promise<GuideWriter> | null = null;
+  return async (given, solids) => (await (writer ??= import('./guide-writer.ts').then(({ newGuideWriter }) => newGuideWriter())))(given, solids);
 }

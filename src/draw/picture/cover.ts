@@ -1,7 +1,7 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { Box, LineDrawing } from '../types.ts';
 import type { Fit } from '../kit/fit.ts';
-import { apart, boxRound, minus, plus } from '../kit/geometry.ts';
+import { apart, minus } from '../kit/geometry.ts';
 import type { Paint, Paints } from './looks.ts';
 
 /** A grid of square cells over the view plane, from its least corner. */
@@ -120,61 +120,61 @@ function cellIndex(cover: Grid, x: number, y: number): number {
   return column >= 0 && column < cover.columns && row >= 0 && row < cover.rows ? row * cover.columns + column : -1;
 }
 
-/** What lies under a box of the paper. Runs some hundred thousand times a picture, hence no lists or closures. */
-export function takenBy(cover: Cover, fit: Fit, box: Box): Taken {
+/** What lies under a box of the paper. */
+export function takenBy(cover: Cover, fit: Fit, { x, y, width, height }: Box): Taken {
+  const taken = { fresh: 0, body: 0, lines: 0 };
+  addTaken(taken, cover, fit, x, y, width, height, 1);
+  return taken;
+}
+
+/** Adds what lies under one of `count` boxes of which the mean is wanted. Runs some hundred thousand times a picture, hence no lists, objects or closures. */
+function addTaken(sums: { -readonly [What in keyof Taken]: number }, cover: Cover, fit: Fit, x: number, y: number, width: number, height: number, count: number): void {
   const perCell = 1 / (fit.scale * cover.cell);
-  const left = Math.floor((box.x - fit.origin[0]) * perCell - cover.min[0] / cover.cell);
-  const right = Math.ceil((box.x + box.width - fit.origin[0]) * perCell - cover.min[0] / cover.cell);
-  const low = Math.floor((fit.origin[1] - box.y - box.height) * perCell - cover.min[1] / cover.cell);
-  const high = Math.ceil((fit.origin[1] - box.y) * perCell - cover.min[1] / cover.cell);
-  const x0 = Math.max(0, Math.min(cover.columns, left));
-  const x1 = Math.max(0, Math.min(cover.columns, right));
+  const left = Math.floor((x - fit.origin[0]) * perCell - cover.min[0] / cover.cell);
+  const right = Math.ceil((x + width - fit.origin[0]) * perCell - cover.min[0] / cover.cell);
+  const low = Math.floor((fit.origin[1] - y - height) * perCell - cover.min[1] / cover.cell);
+  const high = Math.ceil((fit.origin[1] - y) * perCell - cover.min[1] / cover.cell);
+  if (right <= 0 || high <= 0 || left >= cover.columns || low >= cover.rows) return;
+  const x0 = Math.max(0, left);
+  const x1 = Math.min(cover.columns, right);
   const wide = cover.columns + 1;
-  const row0 = wide * Math.max(0, Math.min(cover.rows, low));
-  const row1 = wide * Math.max(0, Math.min(cover.rows, high));
+  const row0 = wide * Math.max(0, low);
+  const row1 = wide * Math.min(cover.rows, high);
   const share = 1 / Math.max(1, (right - left) * (high - low));
-  return {
-    fresh: share * sumOf(cover.fresh, row0, row1, x0, x1),
-    body: share * sumOf(cover.body, row0, row1, x0, x1),
-    lines: share * sumOf(cover.lines, row0, row1, x0, x1),
-  };
+  sums.fresh += (share * sumOf(cover.fresh, row0, row1, x0, x1)) / count;
+  sums.body += (share * sumOf(cover.body, row0, row1, x0, x1)) / count;
+  sums.lines += (share * sumOf(cover.lines, row0, row1, x0, x1)) / count;
 }
 
 function sumOf(table: Int32Array, row0: number, row1: number, x0: number, x1: number): number {
   return (table[row1 + x1] ?? 0) - (table[row1 + x0] ?? 0) - (table[row0 + x1] ?? 0) + (table[row0 + x0] ?? 0);
 }
 
+/** Places of the boxes that fill a disc, from its middle, in sides of a box. */
+const HALF_DISC = 8;
+const DISC: readonly Vec2[] = Array.from({ length: 2 * HALF_DISC + 1 }, (_, i) => i - HALF_DISC).flatMap((i, _, all) =>
+  all.filter((j) => i * i + j * j <= HALF_DISC * HALF_DISC).map((j): Vec2 => [i, j]));
+
 /** What lies under a disc of the paper: the mean of boxes that fill it. */
 export function takenByDisc(cover: Cover, fit: Fit, centre: Vec2, radius: number): Taken {
-  const half = 8;
-  const side = (2 * radius) / (2 * half + 1);
-  const boxes: Box[] = [];
-  for (let i = -half; i <= half; i++) {
-    for (let j = -half; j <= half; j++) if (i * i + j * j <= half * half) boxes.push(boxRound(plus(centre, [i * side, j * side]), side, side));
-  }
-  return mean(boxes.map((box) => takenBy(cover, fit, box)));
+  const side = (2 * radius) / (2 * HALF_DISC + 1);
+  const taken = { fresh: 0, body: 0, lines: 0 };
+  for (const [i, j] of DISC) addTaken(taken, cover, fit, centre[0] + i * side - side / 2, centre[1] + j * side - side / 2, side, side, DISC.length);
+  return taken;
 }
 
-/** What lies along a line of the paper: the mean of small boxes on it, 1.5 mm apart. */
+/** Side of a box under a line, and how far apart such boxes are, mm. */
+const LINE_BOX = 0.5;
+const LINE_STEP = 1.5;
+
+/** What lies along a line of the paper: the mean of small boxes on it. */
 export function takenAlong(cover: Cover, fit: Fit, from: Vec2, to: Vec2): Taken {
-  const steps = Math.max(1, Math.round(apart(from, to) / 1.5));
-  const way = minus(to, from);
-  let [fresh, body, lines] = [0, 0, 0];
+  const steps = Math.max(1, Math.round(apart(from, to) / LINE_STEP));
+  const [wayX, wayY] = minus(to, from);
+  const taken = { fresh: 0, body: 0, lines: 0 };
   for (let i = 0; i < steps; i++) {
-    const taken = takenBy(cover, fit, boxRound(plus(from, way, (i + 0.5) / steps), 0.5, 0.5));
-    fresh += taken.fresh / steps;
-    body += taken.body / steps;
-    lines += taken.lines / steps;
+    const share = (i + 0.5) / steps;
+    addTaken(taken, cover, fit, from[0] + wayX * share - LINE_BOX / 2, from[1] + wayY * share - LINE_BOX / 2, LINE_BOX, LINE_BOX, steps);
   }
-  return { fresh, body, lines };
-}
-
-function mean(all: readonly Taken[]): Taken {
-  let [fresh, body, lines] = [0, 0, 0];
-  for (const taken of all) {
-    fresh += taken.fresh / all.length;
-    body += taken.body / all.length;
-    lines += taken.lines / all.length;
-  }
-  return { fresh, body, lines };
+  return taken;
 }

@@ -26,28 +26,44 @@ const mmOverBody = 0.4;
 /** More ways than this to set one mark are not needed, as long as they are the cheapest. */
 const enough = 80;
 
+/** The ways to set one mark, priced only as far as somebody asks: most tries of a layout are given up before. */
+export interface Priced {
+  /** What the cheapest costs; infinite where there is none. */
+  readonly least: () => number;
+  /** The cheapest, in order of their price. */
+  readonly cheapest: () => Place[];
+}
+
 /**
- * The places that keep to the paper and off the rings, with the price of what they cover added, the
- * cheapest first. Takes the places in the order of their own cost and stops when those to come cannot be
- * among the cheapest.
+ * The places that keep to the paper and off the rings, with the price of what they cover added. They are priced in the
+ * order of their own cost, which the ground only adds to, until those to come cannot be among the cheapest.
+ * @param places the cheapest first.
  */
-export function onGround(places: readonly Place[], ground: Ground): Place[] {
-  const inOrder = places.map((place, i) => ({ place, i })).sort((a, b) => a.place.cost - b.place.cost || a.i - b.i);
+export function onGround(places: Iterable<Place>, ground: Ground): Priced {
+  const toCome = places[Symbol.iterator]();
   const shafts = ground.arrows.map(shaftOf);
   const found: Place[] = [];
-  const cheapest: number[] = [];
-  for (const { place } of inOrder) {
-    if ((cheapest[enough - 1] ?? Infinity) <= place.cost) break;
-    if (!allowed(place, ground)) continue;
-    const cost = place.cost + groundCost(place, ground, shafts);
-    found.push({ ...place, cost });
-    keepCheapest(cheapest, cost);
-  }
-  return found
-    .map((place, i) => ({ place, i }))
-    .sort((a, b) => a.place.cost - b.place.cost || a.i - b.i)
-    .slice(0, enough)
-    .map(({ place }) => place);
+  const prices: number[] = [];
+  let next = toCome.next();
+  const price = (wanted: number): void => {
+    for (; next.done !== true && !((prices[wanted - 1] ?? Infinity) <= next.value.cost); next = toCome.next()) {
+      const place = next.value;
+      if (!allowed(place, ground)) continue;
+      const cost = place.cost + groundCost(place, ground, shafts);
+      found.push({ ...place, cost });
+      keepCheapest(prices, cost);
+    }
+  };
+  return {
+    least: () => {
+      price(1);
+      return prices[0] ?? Infinity;
+    },
+    cheapest: () => {
+      price(enough);
+      return found.toSorted((a, b) => a.cost - b.cost).slice(0, enough);
+    },
+  };
 }
 
 /** Puts a cost in its place among the cheapest, ascending. */

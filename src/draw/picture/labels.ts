@@ -16,13 +16,13 @@ const directions = 24;
 const labelDistances = [4, 5.5, 7, 9, 11, 14, 17, 21, 26, 32, 40, 50, 65];
 const orderDistances = [1.2, 2, 3, 4, 5.5, 7, 9, 11, 14, 17, 21, 26, 32, 40, 50];
 
-/** Places for a text beside `at`, with a leader that ends in a dot on the part. */
-export function labelPlaces(at: Vec2, told: Told): Place[] {
+/** Places for a text beside `at`, with a leader that ends in a dot on the part; the cheapest first, made as they are asked for. */
+export function* labelPlaces(at: Vec2, told: Told): Generator<Place> {
   const room = labelRoom(told);
-  return roundabout(at, room.width, room.height, labelDistances).map(({ centre, box, distance }) => {
+  for (const { centre, box, distance } of roundabout(at, room.width, room.height, labelDistances)) {
     const end = middleOfNearestSide(box, at);
-    return { box, lines: [{ from: at, to: end }], cost: distance, draw: () => [...leader(at, end), ...labelAt(told, centre, box)] };
-  });
+    yield { box, lines: [{ from: at, to: end }], cost: distance, draw: () => [...leader(at, end), ...labelAt(told, centre, box)] };
+  }
 }
 
 /** The sign of a limit is drawn, the font has none. */
@@ -35,15 +35,15 @@ function labelRoom(told: Told): { readonly width: number; readonly height: numbe
 const labelAt = (told: Told, centre: Vec2, box: Box): readonly Mark[] =>
   (told.as === 'at-most' ? [area('white', cornersOf(box)), ...atMost(tell.mm(told.mm), centre, cap)] : [figureOnGround(told, centre, cap)]);
 
-/** Places for a ringed numeral: as close to `at` as it fits, with a line to it. */
-export function orderPlaces(at: Vec2, told: Told): Place[] {
+/** Places for a ringed numeral: as close to `at` as it fits, with a line to it. As `labelPlaces`. */
+export function* orderPlaces(at: Vec2, told: Told): Generator<Place> {
   const radius = Math.max(toldWidth(told, cap, 700) / 2, cap / 2) + orderPadding;
   const side = 2 * radius + pens.numeral.width;
-  return roundabout(at, side, side, orderDistances, true).map(({ centre, box, distance }) => {
+  for (const { centre, box, distance } of roundabout(at, side, side, orderDistances, true)) {
     const way = unit(minus(at, centre)) ?? [0, 1];
     const end = plus(centre, way, radius);
-    return { box, lines: [{ from: at, to: end }], cost: 2 * distance, draw: () => [...pointer(at, end), ringedNumeral(told, centre, cap, pens.numeral, radius)] };
-  });
+    yield { box, lines: [{ from: at, to: end }], cost: 2 * distance, draw: () => [...pointer(at, end), ringedNumeral(told, centre, cap, pens.numeral, radius)] };
+  }
 }
 
 /** A thin line that stops short of its place, which is often a small part that a dot would hide. */
@@ -59,17 +59,21 @@ const leader = (at: Vec2, end: Vec2): readonly Mark[] =>
 const leaderHalo = (from: Vec2, to: Vec2): Mark => line(haloOf(pens.leader.width), from, to);
 
 /** Boxes (or discs, when `round`) all round a place, at growing distances. */
-function roundabout(at: Vec2, width: number, height: number, distances: readonly number[], round = false): { readonly centre: Vec2; readonly box: Box; readonly distance: number }[] {
-  return distances.flatMap((distance) =>
-    Array.from({ length: directions }, (_, i) => {
-      const angle = (2 * Math.PI * i) / directions;
-      const [x, y] = [Math.cos(angle), -Math.sin(angle)];
+function* roundabout(at: Vec2, width: number, height: number, distances: readonly number[], round = false): Generator<{ readonly centre: Vec2; readonly box: Box; readonly distance: number }> {
+  for (const distance of distances) {
+    for (const [x, y] of WAYS_ROUND) {
       const half = round ? width / 2 : (Math.abs(x) * width + Math.abs(y) * height) / 2;
       const centre = plus(at, [x, y], distance + half);
-      return { centre, box: boxRound(centre, width, height), distance };
-    }),
-  );
+      yield { centre, box: boxRound(centre, width, height), distance };
+    }
+  }
 }
+
+/** Unit vectors in all directions, from the right upwards. */
+const WAYS_ROUND: readonly Vec2[] = Array.from({ length: directions }, (_, i) => {
+  const angle = (2 * Math.PI * i) / directions;
+  return [Math.cos(angle), -Math.sin(angle)];
+});
 
 function middleOfNearestSide(box: Box, at: Vec2): Vec2 {
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];

@@ -5,7 +5,7 @@ import { arrowBox, arrowsOnPaper, type Arrow } from './arrows.ts';
 import type { Cover } from './cover.ts';
 import { boundsOf, fitInto, onPaper, type Align, type Bounds, type Fit } from '../kit/fit.ts';
 import { boxInside } from '../kit/geometry.ts';
-import { onGround, type Ground } from './ground.ts';
+import { onGround, type Ground, type Priced } from './ground.ts';
 import { labelPlaces, orderPlaces } from './labels.ts';
 import { lengthPlaces } from './lengths.ts';
 import { setMarks, type Place, type Setting } from './placement.ts';
@@ -75,15 +75,15 @@ function tryOut(content: Content, paper: Box, shrink: number, align: Align, pric
 
 /** The ways to set each mark; null as soon as the cheapest ways together cost the limit. */
 function choicesBelow(limit: number, marks: readonly TextMark[], plane: Plane, ground: Ground): Place[][] | null {
-  const all: Place[][] = [];
+  const all: Priced[] = [];
   let least = 0;
   for (const mark of marks) {
     const choices = choicesFor(mark, plane, ground);
-    least += choices[0]?.cost ?? Infinity;
+    least += choices.least();
     if (least >= limit) return null;
     all.push(choices);
   }
-  return all;
+  return all.map((choices) => choices.cheapest());
 }
 
 /** The paper inside a margin for half a line, or for an arrow's head where there are arrows. */
@@ -96,7 +96,7 @@ function isText(mark: Mark): mark is TextMark {
   return mark.mark === 'label' || mark.mark === 'order' || mark.mark === 'length';
 }
 
-function choicesFor(mark: TextMark, plane: Plane, ground: Ground): Place[] {
+function choicesFor(mark: TextMark, plane: Plane, ground: Ground): Priced {
   const { fit } = ground;
   if (mark.mark === 'length') return onGround(lengthPlaces(mark, plane, fit), ground);
   const at = onPaper(fit, project(plane, mark.at));

@@ -29,7 +29,7 @@ interface Span {
 /**
  * Places for a dimension line with its figure, after ISO 129-1 (M): the figure stands above the line,
  * middle on it, level, or upright beside an upright line; where the span is too short for it, it
- * stands over the line's extension.
+ * stands over the line's extension. The cheapest first.
  */
 export function lengthPlaces(mark: LengthMark, plane: Plane, fit: Fit): Place[] {
   const [from, to] = [onPaper(fit, project(plane, mark.from)), onPaper(fit, project(plane, mark.to))];
@@ -40,7 +40,7 @@ export function lengthPlaces(mark: LengthMark, plane: Plane, fit: Fit): Place[] 
   const places = wide <= long ? spots : [1 + beyond, -beyond, 0.5];
   return waysOff(mark, plane, fit, minus(to, from)).flatMap((away) =>
     moves.flatMap((move) => places.map((spot, i) => lengthPlace(mark, { from, to, away }, move, spot, 8 * (move - 1) + 4 * i))),
-  );
+  ).sort((a, b) => a.cost - b.cost);
 }
 
 /** The way to the dimension line at its least distance; where the view shows it along the span or not at all, square to the span to both sides. */

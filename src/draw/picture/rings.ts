@@ -51,7 +51,7 @@ const gap = 2;
 export function setRings(spots: readonly Spot[], taken: Taken): { readonly rings: readonly Rings[]; readonly cost: number } | null {
   const smalls = spots.map((spot) => smallRing(spot, taken.fit));
   const breadth = spots.length > 2 ? 4 : 8;
-  const choices = spots.map((spot, i) => choicesFor(spot, smalls[i] ?? smallRing(spot, taken.fit), smalls, taken).slice(0, breadth));
+  const choices = spots.map((spot, i) => choicesFor(spot, smalls[i] ?? smallRing(spot, taken.fit), smalls, taken, breadth));
   return cheapest(choices, []);
 }
 
@@ -59,12 +59,21 @@ function smallRing(spot: Spot, fit: Fit): Disc {
   return { centre: onPaper(fit, spot.centre), radius: Math.max(detail.smallLeast, spot.radius * fit.scale) };
 }
 
-/** All places for one big ring off the small ones, the cheapest first. */
-function choicesFor(spot: Spot, small: Disc, smalls: readonly Disc[], taken: Taken): Choice[] {
+/** The `breadth` cheapest places for one big ring off the small ones, in order. What a ring covers is dear to find out, so those that are too dear without it are not asked. */
+function choicesFor(spot: Spot, small: Disc, smalls: readonly Disc[], taken: Taken, breadth: number): readonly Choice[] {
   const free = bigRings(taken.paper).filter(({ big }) => smalls.every((disc) => !meet(disc, big)));
-  const priced = free.map(({ big, cost }) => ({ spot, small, big, cost: cost + bigRingCost({ spot, small, big }, taken) }));
-  return priced.map((choice, i) => ({ choice, i })).sort((a, b) => a.choice.cost - b.choice.cost || a.i - b.i).map(({ choice }) => choice);
+  const inTurn = free.map(({ big, cost }, i) => ({ i, rings: { spot, small, big }, cost, uncovered: uncoveredCost(big, taken) })).sort((a, b) => a.cost + a.uncovered - b.cost - b.uncovered);
+  const found: (Choice & { readonly i: number })[] = [];
+  for (const { i, rings, cost, uncovered } of inTurn) {
+    if ((found[breadth - 1]?.cost ?? Infinity) < cost + uncovered - HAIR) break;
+    found.push({ ...rings, i, cost: cost + (coveredCost(rings.big, taken) + uncovered + leaderCost(rings, taken)) });
+    found.sort((a, b) => a.cost - b.cost || a.i - b.i);
+  }
+  return found.slice(0, breadth);
 }
+
+/** Costs that differ by less may come of the order in which they were added up. */
+const HAIR = 1e-6;
 
 function meet(a: Disc, b: Disc): boolean {
   return apart(a.centre, b.centre) < a.radius + b.radius + gap;
@@ -106,16 +115,19 @@ function bigRings(paper: Box): { readonly big: Disc; readonly cost: number }[] {
   );
 }
 
-function bigRingCost(rings: Rings, { cover, fit, arrows, places }: Taken): number {
-  const { big } = rings;
-  const under = takenByDisc(cover, fit, big.centre, big.radius);
+/** What a big ring costs for the arrows it hits and the places it keeps others from. */
+function uncoveredCost(big: Disc, { arrows, places }: Taken): number {
   const hit = arrows.filter((one) => reachOf(one, big.centre) < big.radius + 1).length;
   const lost = places.filter((place) => apart(place, big.centre) < big.radius + gap).length;
-  const covered = under.fresh * costs.fresh + under.body * costs.body + under.lines * costs.lines;
-  return covered + hit * costs.arrow + lost * costs.place + leaderCost(rings, cover, fit);
+  return hit * costs.arrow + lost * costs.place;
 }
 
-function leaderCost(rings: Rings, cover: Cover, fit: Fit): number {
+function coveredCost({ centre, radius }: Disc, { cover, fit }: Taken): number {
+  const under = takenByDisc(cover, fit, centre, radius);
+  return under.fresh * costs.fresh + under.body * costs.body + under.lines * costs.lines;
+}
+
+function leaderCost(rings: Rings, { cover, fit }: Taken): number {
   const { from, to } = ringLeader(rings);
   return apart(from, to) * (costs.reach + costs.overFresh * takenAlong(cover, fit, from, to).fresh);
 }

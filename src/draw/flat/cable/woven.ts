@@ -22,13 +22,40 @@ const SEAM = 0.3;
 
 /** The crossings of strands with themselves and with each other, in the order in which they are first met. */
 export function crossingsOf(strands: readonly Strand[]): readonly Crossing[] {
-  const pieces = strands.flatMap(({ way }, strand) => way.slice(1).map((to, index) => ({ strand, index, from: way[index] ?? to, to })));
-  const found = pieces.flatMap((one, place) => pieces.slice(place + 1).filter(({ strand, index }) => strand !== one.strand || index > one.index + 1).flatMap((other): readonly Crossing[] => {
-    const shares = meeting([one.from, one.to], [other.from, other.to]);
-    return shares === null ? [] : [{ first: { strand: one.strand, along: one.index + shares[0] }, second: { strand: other.strand, along: other.index + shares[1] } }];
-  }));
+  const pieces = strands.flatMap(({ way }, strand) => way.slice(1).map((to, index): Piece => pieceOf(strand, index, way[index] ?? to, to)));
+  const found: Crossing[] = [];
+  pieces.forEach((one, place) => {
+    for (let next = place + 1; next < pieces.length; next++) {
+      const other = pieces[next] ?? one;
+      if ((other.strand === one.strand && other.index <= one.index + 1) || !areNear(one, other)) continue;
+      const shares = meeting([one.from, one.to], [other.from, other.to]);
+      if (shares !== null) found.push({ first: { strand: one.strand, along: one.index + shares[0] }, second: { strand: other.strand, along: other.index + shares[1] } });
+    }
+  });
   return found.toSorted((a, b) => a.first.strand - b.first.strand || a.first.along - b.first.along);
 }
+
+/** A straight piece of a strand, with the box round it. */
+interface Piece {
+  readonly strand: number;
+  readonly index: number;
+  readonly from: Vec2;
+  readonly to: Vec2;
+  readonly left: number;
+  readonly right: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+const pieceOf = (strand: number, index: number, from: Vec2, to: Vec2): Piece => ({
+  strand, index, from, to,
+  left: Math.min(from[0], to[0]) - SEAM, right: Math.max(from[0], to[0]) + SEAM,
+  low: Math.min(from[1], to[1]) - SEAM, high: Math.max(from[1], to[1]) + SEAM,
+});
+
+/** Of the many pairs of pieces few have boxes that meet, which is found out sooner than where they cross. */
+const areNear = (one: Piece, other: Piece): boolean =>
+  one.left <= other.right && other.left <= one.right && one.low <= other.high && other.low <= one.high;
 
 /** The shares of two lines at which they cross; null where they do not, or only touch with an end. */
 function meeting([a, b]: readonly [Vec2, Vec2], [c, d]: readonly [Vec2, Vec2]): Vec2 | null {
