@@ -4,7 +4,7 @@ import { localeFiles } from '../../src/cli/files.ts';
 import { contentMark, type Variant } from '../../src/cli/record.ts';
 import { variantGuide } from '../../src/cli/variant-guide.ts';
 import type { GuideData } from '../../src/guide/data.ts';
-import { rack, rackModel, sizes } from '../support/rack.ts';
+import { rack, rackModel, sizes, solids } from '../support/rack.ts';
 import { remembered } from '../support/remembered.ts';
 import { variantOf } from '../support/variants.ts';
 
