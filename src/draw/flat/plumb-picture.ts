@@ -20,6 +20,8 @@ export function plumbAtFoot(height: number): readonly [number, number] {
 }
 
 const HEIGHT = 56;
+/** Where it is told what is right and what is wrong, under each. */
+const SIGN = 51;
 const cap = capHeights.step;
 /** The frame on paper, mm: half its width, its top and its feet, and how far its top leans in the wrong one. */
 const FRAME = { half: 13, top: 10, foot: 44, leans: 7, post: 3 } as const;
@@ -33,17 +35,17 @@ export const plumbPicture = (height: number, { width }: Pick<Paper, 'width'>): D
 
 /** The marks of the picture, for the tests. */
 export function plumbMarks(height: number, width: number): readonly Mark[] {
-  const [right, wrong, above] = [width * 0.17, width * 0.55, width * 0.88];
+  const [right, wrong, above] = [width * 0.17, width * 0.59, width * 0.9];
   const [least, most] = plumbAtFoot(height).map((mm) => tell.mm(mm)) as [ReturnType<typeof tell.mm>, ReturnType<typeof tell.mm>];
   const foot = FRAME.foot - IN.foot;
   const string = right + FRAME.half + STRING;
-  const range: Vec2 = [string + 5, foot];
+  const range: Vec2 = [string + 3, foot];
   return [
     ...frame([right, 0], 0), ...plumbLine(string, right - FRAME.half), ...between(right + FRAME.half, string, FRAME.top + IN.top), ...between(right + FRAME.half, string, foot),
     ...after(tell.mm(OFF), [string + 3, FRAME.top + IN.top]), ...after(least, range),
     line(pens.motion, [range[0] + toldWidth(least, cap, 700) + 1.4, foot], [range[0] + toldWidth(least, cap, 700) + 4.2, foot]), ...after(most, [range[0] + toldWidth(least, cap, 700) + 5.6, foot]),
-    ...ticked([string + 14, (FRAME.top + FRAME.foot) / 2]),
-    ...frame([wrong, 0], FRAME.leans), ...plumbLine(wrong + FRAME.half + STRING + FRAME.leans, wrong - FRAME.half + FRAME.leans), ...crossed([wrong + FRAME.half + STRING + FRAME.leans + 12, (FRAME.top + FRAME.foot) / 2]),
+    ...ticked([right, SIGN]),
+    ...frame([wrong, 0], FRAME.leans), ...plumbLine(wrong + FRAME.half + STRING + FRAME.leans, wrong - FRAME.half + FRAME.leans), ...crossed([wrong, SIGN]),
     ...pushed([wrong + FRAME.half + FRAME.leans + FRAME.post + 1, FRAME.top + 2]),
     ...fromAbove([above, (FRAME.top + FRAME.foot) / 2]),
   ];
@@ -86,7 +88,7 @@ const between = (post: number, string: number, y: number): readonly Mark[] => {
 };
 
 /** From above: half of the work's sides, half of a post, and from its side to the string, mm of paper. */
-const PLAN = { half: [10, 8], post: 1.5, string: 4.5 } as const;
+const PLAN = { half: [8, 7], post: 1.5, string: 4 } as const;
 
 /** Seen from above, the two places of the string: beside a post, and before it. */
 function fromAbove([x, y]: Vec2): readonly Mark[] {

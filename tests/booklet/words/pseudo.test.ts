@@ -65,7 +65,7 @@ const everywhere = (text: string): string => text
   .replaceAll(/\u2066(0123abcd|crushed|hatch)\u2069/g, ' ') // the mark of the content, and piles named by who counted them
   .replaceAll(/(?<!\p{L})(mm|kg|kN|N|h|min|m|MPa|kPa|rad)(?!\p{L})/gu, ' ')
   .replaceAll(/\u2066([A-W]|en|fr|ar)\u2069/g, ' ')
-  .replaceAll(/Ø[\d.]+/g, ' ')
+  .replaceAll(/[ØR][\d.]+/g, ' ')
   .replace(/^(, )*,? ?and $/, ' ') // between names that are listed by `Intl`
   .replaceAll(/English|Français|( and *)?العربية/g, '');
 

@@ -59,12 +59,13 @@ export const hungMass = ({ mass, most, count }: Test): Frame => ([x, y]) => {
   const half = wideOf(stands()) / 2;
   const told = tell.mm(most);
   const [from, to] = [cross[1] + half, low[1] + half];
-  const rule = cross[0] + 3;
+  const rule = cross[0] + 0.6;
   const out = cross[0] + wide + 3;
-  const hung: Vec2 = [low[0] - 4, low[1] + 0.8];
+  const hung: Vec2 = [low[0] - 3, low[1] + 0.6];
   return [
     ...drawnStrand(stands(...other)), gapUnder(stands(left, low, right)), ...drawnStrand(moves(left, low, right)),
     ...ruler([rule, from]), line(pens.dimension, [rule + RULER.wide, from], [out + 2, from]), line(pens.dimension, [rule + RULER.wide, to], [out + 2, to]),
+    ...[from, to].map((at) => circle([cross[0], at], 0.8, pens.edge, 'ink')),
     ...upright(out, from, to), ...atMost(told, [out + 2.5 + atMostWidth(told, cap) / 2, (from + to) / 2 + 0.5], cap),
     ...turns(hung), ...bottle([hung[0], hung[1] + 6]),
     figure(tell.volume(mass), [hung[0] - 7 - toldWidth(tell.volume(mass), cap, 700) / 2, hung[1] + 22], cap, 700), figure(tell.mass(mass), [hung[0] - 7 - toldWidth(tell.mass(mass), cap, 700) / 2, hung[1] + 28], cap, 700),
