@@ -28,6 +28,13 @@ export interface Planned {
   readonly cuts: TubeCutPlan;
 }
 
+/** A size of an item, and how it is put together. */
+export interface PlannedSize extends Planned {
+  readonly item: string;
+  readonly size: string;
+  readonly model: Model;
+}
+
 interface DraftOptions {
   readonly despiteFindings?: boolean;
   readonly out: string;

@@ -1,7 +1,6 @@
 import type { Keep } from '../keep/index.ts';
 import { newHand } from './crew/hand.ts';
-import { keptPlan } from './drafts.ts';
-import type { PlannedSize } from './planned-size.ts';
+import { keptPlan, type PlannedSize } from './drafts.ts';
 import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { drawableSize } from './sound.ts';
 

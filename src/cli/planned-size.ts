@@ -1,15 +1,7 @@
 import { keptLater, type Keep } from '../keep/index.ts';
-import type { Model } from '../model/index.ts';
-import type { Planned } from './drafts.ts';
+import type { PlannedSize } from './drafts.ts';
 import { textsOf } from './finished.ts';
 import { isFileOfItem, itemNames } from './project-names.ts';
-
-/** A size of an item, and how it is put together. */
-export interface PlannedSize extends Planned {
-  readonly item: string;
-  readonly size: string;
-  readonly model: Model;
-}
 
 /** As `planAnew`, or as it was kept from the same texts: then nothing is loaded that reads, checks or plans. */
 export async function plannedSize(name: string, asked: string | undefined, keep: Keep): Promise<PlannedSize> {
