@@ -154,41 +154,6 @@ describe('a solid cut by a plane', () => {
   });
 });
 
-describe('a lid on its hinges', () => {
-  const { model, plan } = planned('chest', 'standard');
-
-  it('is cut through a hole, with the hinge whose peg stands in it and the bar that this turns on, seen along the bar', () => {
-    const [step] = [...stepsOf(plan, 'lay-panel'), ...stepsOf(plan, 'hold-panel')];
-    if (step === undefined) throw new Error('no lid is laid');
-    const scene = homeScene(model, step, solids);
-    const hinge = model.connections.find((each) => each.is === 'hinge');
-    if (hinge?.is !== 'hinge' || scene === null) throw new Error('not shown');
-    expect(scene.bodies.map(({ partId }) => partId).toSorted()).toEqual([...hinge.leaves, hinge.hinge].toSorted());
-    expect(Math.abs(scene.view.towardsEye.reduce((sum, value, axis) => sum + value * (hinge.axis[axis as 0] ?? 0), 0))).toBeCloseTo(1, 9);
-    const [lid] = step.newParts.flatMap(({ ids }) => ids);
-    const { shape, pose } = model.parts.find(({ id }) => id === lid) ?? {};
-    const holes = shape?.form === 'plate' && pose !== undefined ? shape.holes.map(({ at: [x, y] }) => placed(pose, [x, y, 0])) : [];
-    expect(holes.some((hole) => Math.abs(hole[0] * scene.view.towardsEye[0] - nearest(scene)) < 1e-6)).toBe(true);
-  });
-
-  it('has no ring round what it hides while it comes', () => {
-    const [step] = [...stepsOf(plan, 'lay-panel'), ...stepsOf(plan, 'hold-panel')];
-    expect(step === undefined ? [] : stepScene(model, step, solids)?.marks.map(({ mark }) => mark)).toEqual(['arrow', 'arrow', 'arrow']);
-  });
-});
-
-describe('what is drilled close over the bench', () => {
-  const { model, plan } = planned('bed', 'toddler');
-
-  it('has the bench under it, as far as the lowest joint reaches under the tube', () => {
-    const steps = stepsOf(plan, 'drill').filter(({ detail }) => detail.on === 'plate');
-    const tolds = steps.map((step) => closeUpScene(model, step, solids)).map((scene) => [lengths(scene), scene?.bodies.some(({ id }) => id === 'bench')]);
-    expect(steps.length).toBeGreaterThan(2);
-    // The guard panels are pinned to bars that lie on the bench by their joints' studs; the others stand up from it.
-    expect(tolds.filter(([, bench]) => bench)).toEqual([[[28], true], [[28], true]]);
-  });
-});
-
 describe('a box in its frame', () => {
   const { model, plan } = planned('chest', 'standard');
 
