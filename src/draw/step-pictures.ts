@@ -49,13 +49,14 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const papers = FORMATS[format];
   const own = { ...papers[paper], height: onBlocks.length === 0 ? papers[paper].height : Math.min(papers[paper].height, papers.underBlocks), most: papers.most };
   if (closeUp !== null && before.length === 0 && freed.length === 0) return [composeBeside(onBlocks, told, capped(closeUp), own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
+  const afterWhatComesBefore = (): readonly DrawnPicture[] => {
+    if (freed.length > 0) return [composeRows(onBlocks, [before, freed], own, draw), composePicture(told, papers[paper], draw)];
+    if (onBlocks.length <= BESIDE_EACH_OTHER) return [composeAfter(onBlocks, before, told, own, draw)];
+    return [composeRows([], inRows(onBlocks), own, draw), composeAfter([], before, told, { ...papers[paper], most: papers.most }, draw)];
+  };
   const entered = enteredJoints(model, step, rolled, solids);
   return [
-    ...(freed.length > 0
-      ? [composeRows(onBlocks, [before, freed], own, draw), composePicture(told, papers[paper], draw)]
-      : onBlocks.length > BESIDE_EACH_OTHER
-        ? [composeRows([], inRows(onBlocks), own, draw), composeAfter([], before, told, { ...papers[paper], most: papers.most }, draw)]
-        : [composeAfter(onBlocks, before, told, own, draw)]),
+    ...afterWhatComesBefore(),
     ...(entered.length === 0 ? [] : [composeRow(entered, { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
     ...furtherPictures(givens, step, closeUp),
   ];

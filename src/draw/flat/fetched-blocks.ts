@@ -2,12 +2,13 @@ import type { Vec2 } from '../../model/index.ts';
 import { tell, type PropCount } from '../../scene/index.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
-import { band, pens } from '../kit/pens.ts';
+import { area, circle, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { toPicture } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
 import { thickness } from './blocks-picture.ts';
+import { pressedDown, type Firmness } from './trial.ts';
 
 /** Width of the picture, and height of the row of one kind of block, mm of paper. */
 const WIDE = 154;
@@ -65,8 +66,10 @@ function firm(high: number, top: number): readonly Mark[] {
   ];
 }
 
-/** Pressed down on, the head of the arrow at a place. */
-const pressed = ([x, y]: Vec2): readonly Mark[] => [line(band(1.2), [x, y - 8], [x, y - 3.4]), arrowhead([x, y], [0, 1], 4, 3.4)];
+/** How a block or a cushion is pressed, and from how high over it the arrow comes, mm of paper. */
+const PRESSED: Firmness = { shaft: 1.2, long: 4, wide: 3.4 };
+const FROM = 8;
+const pressed = ([x, y]: Vec2): readonly Mark[] => pressedDown([x, y - FROM], y, PRESSED);
 
 /** A cushion that gives. */
 function soft(top: number): readonly Mark[] {

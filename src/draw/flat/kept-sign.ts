@@ -24,17 +24,23 @@ export function keptMarks(ring: readonly Vec2[], use: number | 'next'): readonly
 export function keptSign(box: Box, steps: readonly number[]): readonly Mark[] {
   const isRow = BOX + steps.reduce((sum, step) => sum + GAP + pageWide(step), 0) + 2 * RIM <= box.width;
   const columns = isRow ? steps.map((step) => [step]) : [steps];
+  const sign = boxWithPages([box.x + box.width / 2, box.y + box.height / 2], columns);
+  const [width, height] = [sign.width + 2 * RIM, sign.height + 1.8];
+  if (width > box.width || height > box.height) return [];
+  return [area('white', cornersOf({ x: box.x + (box.width - width) / 2, y: box.y + (box.height - height) / 2, width, height })), ...sign.marks];
+}
+
+/** The open box and, right of it, columns of steps' numbers on their pages, round a middle; and the room that they take, mm of paper. */
+function boxWithPages([x, y]: Vec2, columns: readonly (readonly number[])[]): { readonly marks: readonly Mark[]; readonly width: number; readonly height: number } {
   const widths = columns.map((column) => Math.max(...column.map(pageWide)));
-  const wide = BOX + widths.reduce((sum, each) => sum + GAP + each, 0) + 2 * RIM;
+  const width = BOX + widths.reduce((sum, each) => sum + GAP + each, 0);
   const most = Math.max(...columns.map(({ length }) => length));
-  const high = Math.max(BOX, most * pageHigh + (most - 1) * GAP) + 1.8;
-  if (wide > box.width || high > box.height) return [];
-  const [left, y] = [box.x + (box.width - wide) / 2 + RIM, box.y + box.height / 2];
+  const left = x - width / 2;
   const pages = columns.flatMap((column, place) => {
-    const x = left + BOX + widths.slice(0, place).reduce((sum, each) => sum + GAP + each, GAP) + (widths[place] ?? 0) / 2;
-    return column.map((step, row) => pageMarks(step, [x, y + (row - (column.length - 1) / 2) * (pageHigh + GAP)]));
+    const middle = left + BOX + widths.slice(0, place).reduce((sum, each) => sum + GAP + each, GAP) + (widths[place] ?? 0) / 2;
+    return column.map((step, row) => pageMarks(step, [middle, y + (row - (column.length - 1) / 2) * (pageHigh + GAP)]));
   });
-  return [area('white', cornersOf({ x: left - RIM, y: y - high / 2, width: wide, height: high })), ...boxMarks([left + BOX / 2, y]), ...pages.flat()];
+  return { marks: [...boxMarks([left + BOX / 2, y]), ...pages.flat()], width, height: Math.max(BOX, most * pageHigh + (most - 1) * GAP) };
 }
 
 /** Width and height of a step's number on its page, mm of paper. */
@@ -47,12 +53,9 @@ function signIn(ring: readonly Vec2[], step: number): readonly Mark[] {
   const [wide, high] = [right - left, bottom - top];
   const [x, y] = [(left + right) / 2, (top + bottom) / 2];
   const told = tell.number(step);
-  const number = pageWide(step);
-  if (wide >= BOX + GAP + number + 3 && high >= Math.max(BOX, cap + 2 * PAGE.above) + 1.5) {
-    const from = x - (BOX + GAP + number) / 2;
-    return [...boxMarks([from + BOX / 2, y]), ...pageMarks(step, [from + BOX + GAP + number / 2, y])];
-  }
-  if (wide >= Math.max(BOX, number) + 1 && high >= BOX + GAP + cap + 2 * PAGE.above + 3) return [...boxMarks([x, y - (GAP + cap) / 2 - PAGE.above]), ...pageMarks(step, [x, y + (BOX + GAP + PAGE.above) / 2])];
+  const row = boxWithPages([x, y], [[step]]);
+  if (wide >= row.width + 3 && high >= row.height + 1.5) return row.marks;
+  if (wide >= Math.max(BOX, pageWide(step)) + 1 && high >= BOX + GAP + pageHigh + 3) return [...boxMarks([x, y - (GAP + cap) / 2 - PAGE.above]), ...pageMarks(step, [x, y + (BOX + GAP + PAGE.above) / 2])];
   return wide >= toldWidth(told, small, 700) + 0.6 && high >= small + 0.6 ? [figure(told, [x, y], small, 700)] : [];
 }
 
@@ -65,11 +68,10 @@ function boxMarks([x, y]: Vec2): readonly Mark[] {
   ];
 }
 
-
 /** The number of a step under the line that steps have over them, on a page of a booklet: no length. */
 function pageMarks(step: number, [x, y]: Vec2): readonly Mark[] {
   const told = tell.number(step);
-  const [width, height] = [pageWide(step), cap + 2 * PAGE.above];
+  const [width, height] = [pageWide(step), pageHigh];
   const page = cornersOf({ x: x - width / 2, y: y - height / 2, width, height });
   return [area('white', page), outline(pens.edge, page), line({ ...pens.motion, width: 1 }, [x - width / 2, y - height / 2], [x + width / 2, y - height / 2]), figure(told, [x, y], cap, 700)];
 }

@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../model/index.ts';
-import { tell } from '../../scene/index.ts';
+import { tell, type Told } from '../../scene/index.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
@@ -36,25 +36,29 @@ export const plumbPicture = (height: number, { width }: Pick<Paper, 'width'>): D
 /** The marks of the picture, for the tests. */
 export function plumbMarks(height: number, width: number): readonly Mark[] {
   const [right, wrong, above] = [width * 0.17, width * 0.59, width * 0.9];
-  const [least, most] = plumbAtFoot(height).map((mm) => tell.mm(mm)) as [ReturnType<typeof tell.mm>, ReturnType<typeof tell.mm>];
-  const foot = FRAME.foot - IN.foot;
+  const [lowest, highest] = plumbAtFoot(height);
+  const [least, most] = [tell.mm(lowest), tell.mm(highest)];
+  const [top, foot] = [FRAME.top + IN.top, FRAME.foot - IN.foot];
   const string = right + FRAME.half + STRING;
+  // Over the feet of the wrong one, where its top is.
+  const leaning = wrong + FRAME.leans;
   const range: Vec2 = [string + 3, foot];
+  const dash = range[0] + toldWidth(least, cap, 700);
   return [
-    ...frame([right, 0], 0), ...plumbLine(string, right - FRAME.half), ...between(right + FRAME.half, string, FRAME.top + IN.top), ...between(right + FRAME.half, string, foot),
-    ...after(tell.mm(OFF), [string + 3, FRAME.top + IN.top]), ...after(least, range),
-    line(pens.motion, [range[0] + toldWidth(least, cap, 700) + 1.4, foot], [range[0] + toldWidth(least, cap, 700) + 4.2, foot]), ...after(most, [range[0] + toldWidth(least, cap, 700) + 5.6, foot]),
+    ...frame(right, 0), ...plumbLine(string, right - FRAME.half), ...between(right + FRAME.half, string, top), ...between(right + FRAME.half, string, foot),
+    ...after(tell.mm(OFF), [string + 3, top]), ...after(least, range),
+    line(pens.motion, [dash + 1.4, foot], [dash + 4.2, foot]), ...after(most, [dash + 5.6, foot]),
     ...ticked([right, SIGN]),
-    ...frame([wrong, 0], FRAME.leans), ...plumbLine(wrong + FRAME.half + STRING + FRAME.leans, wrong - FRAME.half + FRAME.leans), ...crossed([wrong, SIGN]),
-    ...pushed([wrong + FRAME.half + FRAME.leans + FRAME.post + 1, FRAME.top + 2]),
+    ...frame(wrong, FRAME.leans), ...plumbLine(leaning + FRAME.half + STRING, leaning - FRAME.half), ...crossed([wrong, SIGN]),
+    ...pushed([leaning + FRAME.half + FRAME.post + 1, FRAME.top + 2]),
     ...fromAbove([above, (FRAME.top + FRAME.foot) / 2]),
   ];
 }
 
-const after = (told: ReturnType<typeof tell.mm>, [x, y]: Vec2): readonly Mark[] => [figure(told, [x + toldWidth(told, cap, 700) / 2, y], cap, 700)];
+const after = (told: Told, [x, y]: Vec2): readonly Mark[] => [figure(told, [x + toldWidth(told, cap, 700) / 2, y], cap, 700)];
 
 /** Posts, rails and the floor; the top leans to the right by so many mm of paper. */
-function frame([x]: Vec2, leans: number): readonly Mark[] {
+function frame(x: number, leans: number): readonly Mark[] {
   const { half, top, foot, post } = FRAME;
   const at = (y: number): number => (leans * (foot - y)) / (foot - top);
   const bar = (side: number): readonly Vec2[] => [[x + side * half - post / 2 + at(top), top], [x + side * half + post / 2 + at(top), top], [x + side * half + post / 2, foot], [x + side * half - post / 2, foot]];

@@ -3,7 +3,6 @@ import { WHEEL_RIM } from '../../plan/index.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { area, circle, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
-
 import { pressedDown, type Firmness } from './trial.ts';
 
 /** How the wheel is pressed: lightly, or home; more than that where it was too little. */

@@ -1,4 +1,4 @@
-import { cross, dot, minus, placed, plus, times, unit, undone, type Connection, type Model, type Part, type Shape, type Vec3 } from '../../model/index.ts';
+import { cross, dot, lengthOf, minus, placed, plus, times, unit, undone, type Connection, type Model, type Part, type Shape, type Vec3 } from '../../model/index.ts';
 import { tell } from '../told.ts';
 import type { Mark, Scene, View } from '../types.ts';
 import type { Step } from '../../plan/index.ts';
@@ -40,19 +40,19 @@ export function homeAcrossBars({ model, step, solids }: StepGivens): Scene | nul
 
 /** A flat panel on the first of its hinges, cut through the hole that the hinge's peg stands in, seen along its axis. Null where a step brings no such panel. */
 function homeOnHinge(model: Model, step: Step, hand: StageHand, fresh: ReadonlySet<string>): Scene | null {
-  const hinge = model.connections.find((each) => each.is === 'hinge' && each.leaves.some((id) => fresh.has(id) && hand.part(id).shape.form === 'plate'));
+  const hinge = model.connections.find((each) => each.is === 'hinge' && each.leaves.some((id) => fresh.has(id)));
   if (hinge?.is !== 'hinge') return null;
-  const [panel, bar] = [hinge.leaves.find((id) => fresh.has(id)) ?? hinge.leaves[1], hinge.leaves.find((id) => !fresh.has(id)) ?? hinge.leaves[0]];
+  const panel = hinge.leaves.find((id) => fresh.has(id)) ?? hinge.leaves[1];
   const { shape } = hand.part(panel);
-  const [hole] = shape.form === 'plate' ? shape.holes.map(({ at: [x, y] }) => placed(hand.pose(panel), [x, y, 0])).toSorted((a, b) => apart(a, placed(hand.pose(hinge.hinge), [0, 0, 0])) - apart(b, placed(hand.pose(hinge.hinge), [0, 0, 0]))) : [];
+  if (shape.form !== 'plate') return null;
+  const middle = placed(hand.pose(hinge.hinge), [0, 0, 0]);
+  const [hole] = shape.holes.map(({ at: [x, y] }) => placed(hand.pose(panel), [x, y, 0])).toSorted((a, b) => lengthOf(minus(a, middle)) - lengthOf(minus(b, middle)));
   if (hole === undefined) return null;
   const view = alongBars(turnedBy(step.standing.pose, hinge.axis));
   const plane = { at: hole, towardsEye: view.towardsEye };
-  const bodies = [hand.bodyBehind(bar, 'present', plane), hand.bodyBehind(hinge.hinge, 'present', plane), hand.bodyBehind(panel, 'new', plane)].flatMap((body) => body ?? []);
+  const bodies = [...hinge.leaves.filter((id) => id !== panel), hinge.hinge, panel].flatMap((id) => hand.bodyBehind(id, id === panel ? 'new' : 'present', plane) ?? []);
   return { id: homeName(step), bodies, view, marks: [] };
 }
-
-const apart = (one: Vec3, other: Vec3): number => Math.hypot(...minus(one, other));
 
 function alongBars(bar: Vec3): View {
   const towardsEye = unit(dot(bar, STANDARD_VIEW.towardsEye) < 0 ? times(bar, -1) : bar);

@@ -30,7 +30,7 @@ interface Pinned {
 export const pinDrilled = (givens: StepGivens): Scene | null => atPin(givens, givens.step.drillsFor, (pinned) => {
   const shown = drilled(givens.model, pinned.hand, pinned.hand.pose(pinned.pinId), { through: thicknessOf(pinned), over: BIT_OVER });
   const place = placeInSleeve(givens.model, pinned);
-  const measured = place === null ? { bodies: [], marks: [] } : fromSleeveEnd(givens.model, pinned.hand, place, besidePin(pinned, standOf(givens.model, givens.step) === 'behind' ? -1 : 1).towardsEye);
+  const measured = place === null ? { bodies: [], marks: [] } : fromSleeveEnd(givens.model, pinned.hand, place, besidePin(pinned, readerOf(givens)).towardsEye);
   const bench = benchUnder(givens, pinned);
   return { bodies: [...shown.bodies, ...measured.bodies, ...bench.bodies], marks: [...shown.marks, ...measured.marks, ...bench.marks] };
 });
@@ -81,7 +81,8 @@ function placeInSleeve(model: Model, pinned: Pinned): InSleeve | null {
 export const pinFastened = (givens: StepGivens): Scene | null =>
   atPin(givens, givens.step.newParts.flatMap(({ ids }) => ids), (pinned) => fastened(givens.model, pinned.hand, pinned, PULLED));
 
-function atPin({ model, step, solids }: StepGivens, ids: readonly string[], shownAt: (pinned: Pinned) => Shown): Scene | null {
+function atPin(givens: StepGivens, ids: readonly string[], shownAt: (pinned: Pinned) => Shown): Scene | null {
+  const { model, step, solids } = givens;
   const hand = stageHand(model, { ...step, drilled: model.parts.map((part) => part.id) }, solids);
   const pins = model.connections.flatMap((each) => (each.is === 'pin' && ids.includes(each.pin) ? [each] : []));
   const nearest = nearestOf(hand, pins.map(({ pin }) => pin), viewOf(model, step));
@@ -89,8 +90,11 @@ function atPin({ model, step, solids }: StepGivens, ids: readonly string[], show
   if (connection === undefined) return null;
   const pinned: Pinned = { hand, pinId: connection.pin, nutId: connection.nut, held: connection.holds.map((id) => hand.part(id)) };
   const shown = shownAt(pinned);
-  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...shown.bodies], marks: shown.marks, view: besidePin(pinned, standOf(model, step) === 'behind' ? -1 : 1) };
+  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...shown.bodies], marks: shown.marks, view: besidePin(pinned, readerOf(givens)) };
 }
+
+/** On which side of a pin the worker stands: the reader's (1), or the other one where he has walked round (−1). */
+const readerOf = ({ model, step }: StepGivens): 1 | -1 => (standOf(model, step) === 'behind' ? -1 : 1);
 
 /** From beside the pin, so that both its ends are seen, on the reader's side (1) or that of one who has walked round (−1); an upright one from beside the bar as well, which would hide its nut. */
 function besidePin({ hand, pinId, held }: Pinned, reader: 1 | -1): Scene['view'] {
