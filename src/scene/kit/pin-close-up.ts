@@ -1,4 +1,4 @@
-import { chained, moved, placed, plus, times, undone, type Model, type Part, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
+import { chained, lengthOf, moved, placed, plus, times, undone, type Model, type Part, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
 import type { Scene, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { standOf, viewOf } from './stand.ts';
@@ -62,7 +62,18 @@ function atPin(givens: StepGivens, ids: readonly string[], shownAt: (pinned: Pin
   if (connection === undefined) return null;
   const pinned: Pinned = { hand, pinId: connection.pin, nutId: connection.nut, held: connection.holds.map((id) => hand.part(id)) };
   const shown = shownAt(pinned);
-  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...shown.bodies], marks: shown.marks, view: besidePin(pinned, readerOf(givens)) };
+  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...endsNear(givens, pinned), ...shown.bodies], marks: shown.marks, view: besidePin(pinned, readerOf(givens)) };
+}
+
+/** Feet and caps that are in the end of a bar shown round a pin, where that much of it is shown. */
+function endsNear({ model, step }: StepGivens, { hand, pinId, held }: Pinned): readonly SceneBody[] {
+  const pin = placed(hand.pose(pinId), [0, 0, 0]);
+  return model.connections.flatMap((each): SceneBody[] => {
+    if ((each.is !== 'foot' && each.is !== 'cap') || !held.some(({ id }) => id === each.bar)) return [];
+    const id = each.is === 'foot' ? each.foot : each.cap;
+    const isNear = lengthOf(plus(placed(hand.pose(id), [0, 0, 0]), times(pin, -1))) < BAR_SHOWN / 2;
+    return step.present.includes(id) && isNear ? [hand.body(id, 'present')] : [];
+  });
 }
 
 /** On which side of a pin the worker stands: the reader's (1), or the other one where he has walked round (−1). */
