@@ -4,7 +4,7 @@ import type { Plan, Step } from '../plan/index.ts';
 import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
-import { withLetters } from './letters-at-bars.ts';
+import { withLetterOf, withLetters } from './letters-at-bars.ts';
 import { composeAfter, composeAside, composeBeside, composeDone, composeJointGuide, composeRightWrong, composePicture, composeRow, composeRows, type Aside, type LineDrawer } from './picture/index.ts';
 import { drilledOver } from './flat/index.ts';
 import { pictureAs } from './picture-of.ts';
@@ -58,7 +58,7 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const entered = enteredJoints(model, step, rolled, solids);
   return [
     ...afterWhatComesBefore(),
-    ...(entered.length === 0 ? [] : [composeRow(entered, { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
+    ...(entered.length === 0 ? [] : [composeRow(entered.map((each) => withLetterOf(model, each)), { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
     ...furtherPictures(givens, step, closeUp),
   ];
 }

@@ -5,7 +5,7 @@ export { sleeveWayScenes } from './sleeve-way.ts';
 export { wayUpScenes, type WayUp } from './way-up.ts';
 export { blindEnds } from './kit/blind-ends.ts';
 export { newJoints, type JointShown } from './joint-ports.ts';
-export { enteredJoints } from './entered.ts';
+export { enteredJoints, type EnteredJoint } from './entered.ts';
 export { withEnds } from './kit/ends.ts';
 export { FOOT_RINGS } from './kit/bar-marks.ts';
 export { sleeveEnds } from './kit/sleeve-ends.ts';
