@@ -24,12 +24,12 @@ const HALF = 3.6;
 const TAPE = { high: 6, out: 1.4 } as const;
 const cap = capHeights.step;
 
-/** How a punch gets its stop so far from its tip, mm: measured from that and marked; then tape is wound round; then it is pulled out again with its core. */
-export const stopPicture = (depth: number, { width }: Pick<Paper, 'width'>): DrawnPicture =>
-  toPicture({ width, height: HIGH }, stopMarks(depth, width));
+/** How a punch gets its stop so far from its tip, mm: measured from that and marked; then tape is wound round; then it is pulled out of a tab and the panel under it, each so thick, mm, again with its core. */
+export const stopPicture = (depth: number, thickness: number, { width }: Pick<Paper, 'width'>): DrawnPicture =>
+  toPicture({ width, height: HIGH }, stopMarks(depth, thickness, width));
 
 /** The marks of the picture, for the tests. */
-export function stopMarks(depth: number, width: number): readonly Mark[] {
+export function stopMarks(depth: number, thickness: number, width: number): readonly Mark[] {
   const [first, second] = [width * 0.14, width * 0.44];
   const level = TIP - STOP;
   const between = (first + second) / 2 - 4;
@@ -38,21 +38,23 @@ export function stopMarks(depth: number, width: number): readonly Mark[] {
     line(pens.cut, [first - HALF, level], [first + HALF, level]), ...pencil([first + HALF + 0.4, level]),
     ...linearDimension({ axis: 'y', told: tell.mm(depth), ends: [TIP, level], line: first - HALF - 5, feature: first - HALF, cap, upright: true }),
     line(pens.motion, [between - 4, HIGH / 2], [between + 2, HIGH / 2]), arrowhead([between + 6, HIGH / 2], [1, 0], 4),
-    ...punch(second), ...tape(second, level), ...pulledOut(width * 0.84),
+    ...punch(second), ...tape(second, level), ...pulledOut(width * 0.84, depth, thickness),
   ];
 }
 
-/** A panel that was punched, mm of paper: half its width, its thickness, and how deep the hole is; and how far the punch is over it. */
-const PUNCHED = { half: 17, thick: 11, deep: 8.5, over: 7 } as const;
+/** A tab on its panel that was punched, mm of paper: half their width, how thick each is, and how far the punch is over them. */
+const PUNCHED = { half: 17, thick: 6.6, over: 6 } as const;
 
-/** The punch pulled out of its hole with the core in it: the hole is empty to its bottom. */
-function pulledOut(x: number): readonly Mark[] {
-  const [face, tip] = [TIP - PUNCHED.thick, TIP - PUNCHED.thick - PUNCHED.over];
-  const core = cornersOf({ x: x - HALF + 1.2, y: tip - PUNCHED.deep, width: 2 * HALF - 2.4, height: PUNCHED.deep });
-  const hole = cornersOf({ x: x - HALF, y: face, width: 2 * HALF, height: PUNCHED.deep });
+/** The punch pulled out of its hole, so deep in panels so thick, mm, with the core in it: the hole is empty to its bottom. */
+function pulledOut(x: number, depth: number, thickness: number): readonly Mark[] {
+  const [face, deep] = [TIP - 2 * PUNCHED.thick, (depth / thickness) * PUNCHED.thick];
+  const tip = face - PUNCHED.over;
+  const core = cornersOf({ x: x - HALF + 1.2, y: tip - deep, width: 2 * HALF - 2.4, height: deep });
+  const hole = cornersOf({ x: x - HALF, y: face, width: 2 * HALF, height: deep });
   return [
     line(pens.motion, [x - PUNCHED.half - 10, HIGH / 2], [x - PUNCHED.half - 6, HIGH / 2]), arrowhead([x - PUNCHED.half - 2, HIGH / 2], [1, 0], 4),
-    ...cutFace(cornersOf({ x: x - PUNCHED.half, y: face, width: 2 * PUNCHED.half, height: PUNCHED.thick })), area('white', hole), line(pens.cut, [x - HALF, face], [x - HALF, face + PUNCHED.deep], [x + HALF, face + PUNCHED.deep], [x + HALF, face]),
+    ...[0, 1].flatMap((layer) => cutFace(cornersOf({ x: x - PUNCHED.half, y: face + layer * PUNCHED.thick, width: 2 * PUNCHED.half, height: PUNCHED.thick }))),
+    area('white', hole), line(pens.cut, [x - HALF, face], [x - HALF, face + deep], [x + HALF, face + deep], [x + HALF, face]),
     ...shaft(cornersOf({ x: x - HALF, y: UP, width: 2 * HALF, height: tip - UP })), ...cutFace(core),
     line(pens.motion, [x + HALF + 6, face - 3], [x + HALF + 6, face - 11]), arrowhead([x + HALF + 6, face - 14], [0, -1], 3.5),
     ...ticked([x + PUNCHED.half + 4, TIP - 2]),

@@ -80,9 +80,9 @@ const closedSizes = (marks: Parameters<typeof linesOf>[0]): readonly Vec2[] => l
 
 describe('the pictures of stops', () => {
   it.each(papers)('tell how far the tip of a punch stands out, on paper of $width by $height', (paper) => {
-    const picture = stopPicture(15, paper);
+    const picture = stopPicture(15, 9, paper);
     expect(texts(picture)).toEqual(['15']);
-    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stopMarks(15, paper.width))]).toEqual([[], [], [], []]);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stopMarks(15, 9, paper.width))]).toEqual([[], [], [], []]);
   });
 
   it.each(papers)('tell a knife\'s strips, how long and how high, and its tip from their edge, on paper of $width by $height', (paper) => {
