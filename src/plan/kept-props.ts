@@ -1,8 +1,7 @@
-import type { Doing } from '../work/types.ts';
 import type { FoundStep } from './found/types.ts';
 
 /** Work on a flap that is wrapped. */
-const ON_FLAPS: readonly Doing[] = ['wrap', 'punch-tab', 'pin-side'];
+const ON_FLAPS: readonly FoundStep['does'][] = ['wrap', 'punch-tab', 'pin-side'];
 
 /** What blocks hold stays on them as long as its flaps are wrapped: held by one flap alone it would hang. */
 export function keptOnBlocks(steps: readonly FoundStep[]): readonly FoundStep[] {
