@@ -7,7 +7,7 @@ import { woven, type Passes } from './woven.ts';
 
 /** These frames are drawn twice as large as those before: so many times as thick are their cords, and so bold their arrows. */
 const THICK = 1.8;
-const BOLD = 1.7;
+const BOLD = 1.2;
 
 /** What holds, from the frame's middle, mm of paper: the knot of the second loop, the lower peg. */
 const KNOT: Vec2 = [-6, -26];
@@ -89,7 +89,7 @@ const hitch = (shown: Hitch): Frame => ([x, y]) => {
   const hand = isHeld ? pinch(at(PINCHED)) : { behind: [], before: [] };
   return [
     ...hand.behind, ...peg(at(PEG), 6), ...woven(hitchCords(middle, shown), passes), ...cutEnd(at([x1, y1]), along, THICK), ...drawnHome(at(KNOT), 6), ...hand.before,
-    ...pull(at([x1 + 1.8 * along[0], y1 + 1.8 * along[1]]), along, 1.8, BOLD),
+    ...pull(at([x1 + 1.8 * along[0], y1 + 1.8 * along[1]]), along, 3.6, BOLD),
   ];
 };
 

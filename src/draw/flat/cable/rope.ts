@@ -11,7 +11,7 @@ const WIDE = { one: CORD, two: 2 * CORD + BETWEEN } as const;
 const EDGE = 0.4;
 /** From the middle of two cords side by side to that of each, mm of paper. */
 export const ASIDE = (CORD + BETWEEN) / 2;
-const GAP = 0.7;
+const GAP = 0.9;
 /** Points between two given ones of a curve. */
 const FINE = 12;
 
