@@ -5,10 +5,10 @@ import type { Box } from '../../types.ts';
 import { bayOf, crossedCords, faceIn, pegsOf, restingCord, workedCord } from './face.ts';
 import { pull } from './rope.ts';
 
-/** How boldly a pull is drawn: as a hand draws at first, and as hard as it goes. */
-const PULLS = { first: 0.6, hard: 1.1 } as const;
+/** How long a pull's shaft is, mm of paper, and how bold its arrow: as a hand draws at first, and as hard as it goes. */
+const PULLS = { first: { far: 2.6, by: 0.6 }, hard: { far: 1.8, by: 1.1 } } as const;
 
-/** A face with one of its cords being drawn tight: at first by hand, the other not yet there or hanging straight; or both in turn as hard as they go. */
+/** A face with one of its cords being drawn tight: at first by hand, the other not yet there or hanging straight; or both in turn as hard as they go, for one alone draws the frame aslant: common practice, no source. */
 export function drawnInTurn(face: BracedFace, { which, has, drawn: how }: { readonly which: 0 | 1; readonly has: readonly (0 | 1)[]; readonly drawn: keyof typeof PULLS }, box: Box): readonly Mark[] {
   const drawn = faceIn(bayOf(face), box);
   const [first] = crossedCords(face);
@@ -20,7 +20,7 @@ export function drawnInTurn(face: BracedFace, { which, has, drawn: how }: { read
   const along: Vec2 = [(from[0] - to[0]) / far, (from[1] - to[1]) / far];
   return [
     ...drawn.bars, ...cords.flatMap((cord) => (cord === first.cords[which] ? [] : restingCord(drawn.at(cord.low), drawn.at(cord.high)))), ...workedCord(from, to), ...pegsOf(drawn, first.cords),
-    ...pull([from[0] + 1.8 * along[0], from[1] + 1.8 * along[1]], along, 1.6 * PULLS[how], PULLS[how]),
+    ...pull([from[0] + 1.8 * along[0], from[1] + 1.8 * along[1]], along, PULLS[how].far, PULLS[how].by),
   ];
 }
 

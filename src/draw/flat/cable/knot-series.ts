@@ -83,7 +83,7 @@ function turns(face: BracedFace): readonly Shown[] {
   ] as const;
   return shown.map(({ how, from }, place) => ({
     ...(place === 0 ? {} : { isNext: true }),
-    frame: ([x, y]) => [...drawnInTurn(face, how, boxRound([x + 1, y - 5], 26, 42)), ...numbers([from, FRAMES.last], [x - 8, y + 22]), ...(place === 0 ? [] : andThen([x - 19, y - 5]))],
+    frame: ([x, y]) => [...drawnInTurn(face, how, boxRound([x + 1, y - 6.5], 26, 40)), ...numbers([from, FRAMES.last], [x - 8, y + 22]), ...(place === 0 ? [] : andThen([x - 19.5, y + 6]))],
   }));
 }
 
