@@ -34,6 +34,7 @@ export { cableCutPicture, type CableCut } from './cable/cut-picture.ts';
 export { loopReminder, loopSeries, tyingReminder, tyingSeries } from './cable/knot-series.ts';
 export { coilPicture } from './cable/coil-picture.ts';
 export { wholeCordPicture } from './cable/whole-cord.ts';
+export { pegsPicture } from './cable/pegs.ts';
 export { practicePicture } from './practice-picture.ts';
 export { pullPicture } from './pull-picture.ts';
 export { tracePicture, type Traced, type TraceWay } from './trace-picture.ts';
