@@ -1,6 +1,6 @@
-import { cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
+import { bracedFace, cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, endPicture, loopReminder, loopSeries, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, endPicture, loopReminder, loopSeries, pegsPicture, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
@@ -81,7 +81,7 @@ export const cableSheets: DrawnFlat = ({ model, plan, papers: { bench } }, step)
     const isShown = step === first && index === 0;
     return [
       cableCutPicture(cable, bench),
-      ...(isShown ? loopSeries(cable, bench) : [loopReminder(first.number, bench)]),
+      ...(isShown ? [...loopSeries(cable, bench), pegsPicture(cable, bench)] : [loopReminder(first.number, bench)]),
       wholeCordPicture(cable, bench),
       ...(isShown ? tyingSeries(cable, bench) : [tyingReminder(cable, first.number, bench)]),
     ];
@@ -90,8 +90,10 @@ export const cableSheets: DrawnFlat = ({ model, plan, papers: { bench } }, step)
 
 /** The cables by length, the longest first. */
 function cablesOf(model: Model, ids: readonly string[]): readonly CableCut[] {
-  const lengths = model.parts.flatMap(({ id, shape }) => (shape.form === 'cable' && ids.includes(id) ? [Math.round(shape.length)] : []));
+  const cables = model.parts.flatMap(({ id, shape }) => (shape.form === 'cable' && ids.includes(id) ? [{ id, length: Math.round(shape.length) }] : []));
   const loop = cableLoop(model);
-  return [...new Set(lengths)].sort((a, b) => b - a).map((length): CableCut =>
-    ({ count: lengths.filter((each) => each === length).length, ...cableEnds(length), loop, test: cableTest(length) }));
+  return [...new Set(cables.map(({ length }) => length))].sort((a, b) => b - a).map((length): CableCut => {
+    const alike = cables.filter((each) => each.length === length).map(({ id }) => id);
+    return { count: alike.length, ...cableEnds(length), loop, test: cableTest(length), face: bracedFace(model, alike) };
+  });
 }

@@ -2,7 +2,7 @@ import { but, doing, joiningItem, on, pair, rule, work } from '../rules.ts';
 
 /** Crossed cables hung on the studs of one face. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'knife', 'bottle', 'hands'],
+  tools: ['tape', 'pencil', 'sticky-tape', 'knife', 'bottle', 'hands'],
   people: 2,
   cautions: ['sharp'],
   check: pair('cable-tight'),

@@ -7,7 +7,7 @@ import { woven, type Passes } from './woven.ts';
 
 /** These frames are drawn twice as large as those before: so many times as thick are their cords, and so bold their arrows. */
 const THICK = 1.8;
-const BOLD = 1.7;
+const BOLD = 1.2;
 
 /** What holds, from the frame's middle, mm of paper: the knot of the second loop, the lower peg. */
 const KNOT: Vec2 = [-6, -26];
@@ -40,8 +40,8 @@ const ROUND_ONE: readonly Vec2[] = [...FROM_LOOP, [5, 6.6], [0.6, 5], [-1.4, 0.4
 
 /** The first hitch drawn home; the second laid loose under it, and drawn home. */
 const HOME: readonly Vec2[] = [[20, -31.4], [22.4, -22], [21, -13.4], [15, -6.4], [8, -2.4], [3.1, -1.4], [-3.1, -1.4], [-7, -2], [-8.8, -4.9], [-7, -7.8], [-3.1, -8.4], [3.1, -8.4], [10, -8.6], [18.6, -9], [25, -9.4]];
-const SECOND: readonly Vec2[] = [...HOME, [31, -7.4], [33, -1.4], [29.4, 5.6], [20, 10.6], [9, 12], [-3, 12], [-11, 11.8], [-17, 10.4], [-18.4, 7], [-15, 4.2], [-8, 3.6], [3, 3.6], [13, 3.2], [22, 2.4], [32, 0.8], [38, -0.4]];
-const BOTH_HOME: readonly Vec2[] = [...HOME, [31, -7.4], [33, -2.4], [28.4, 4], [15, 9], [3.1, 10.8], [-3.1, 10.8], [-7, 10.2], [-8.8, 7.3], [-7, 4.4], [-3.1, 3.8], [3.1, 3.8], [10, 3.6], [21, 3], [30, 1.6], [34.6, 0.8]];
+const SECOND: readonly Vec2[] = [...HOME, [28.6, -7.4], [30.2, -1.4], [27, 5.6], [20, 10.6], [9, 12], [-3, 12], [-11, 11.8], [-17, 10.4], [-18.4, 7], [-15, 4.2], [-8, 3.6], [3, 3.6], [13, 3.2], [22, 2.4], [32, 0.8], [38, -0.4]];
+const BOTH_HOME: readonly Vec2[] = [...HOME, [28.6, -7.4], [30, -2.4], [26, 4], [15, 9], [3.1, 10.8], [-3.1, 10.8], [-7, 10.2], [-8.8, 7.3], [-7, 4.4], [-3.1, 3.8], [3.1, 3.8], [10, 3.6], [21, 3], [30, 1.6], [35.6, 0.6]];
 
 /**
  * What a frame shows, its middle moved so far to the right, mm of paper: what stands, the end's way, whether a hand holds the pull at
@@ -89,7 +89,7 @@ const hitch = (shown: Hitch): Frame => ([x, y]) => {
   const hand = isHeld ? pinch(at(PINCHED)) : { behind: [], before: [] };
   return [
     ...hand.behind, ...peg(at(PEG), 6), ...woven(hitchCords(middle, shown), passes), ...cutEnd(at([x1, y1]), along, THICK), ...drawnHome(at(KNOT), 6), ...hand.before,
-    ...pull(at([x1 + 1.8 * along[0], y1 + 1.8 * along[1]]), along, 1.8, BOLD),
+    ...pull(at([x1 + 1.8 * along[0], y1 + 1.8 * along[1]]), along, 3.6, BOLD),
   ];
 };
 

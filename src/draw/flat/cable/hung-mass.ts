@@ -1,107 +1,123 @@
-import type { Vec2 } from '../../../model/index.ts';
+import type { BracedFace, FaceCord, Vec2 } from '../../../model/index.ts';
 import { tell } from '../../../scene/index.ts';
 import { atMost, atMostWidth } from '../../kit/at-most.ts';
 import { cornersOf } from '../../kit/geometry.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import { area, arrowhead, circle, figure, line, outline, ringedNumeral, toldWidth, type Mark } from '../../kit/marks.ts';
-import { pens } from '../../kit/pens.ts';
-import { crossed } from '../../kit/right-wrong.ts';
+import { area, arrowhead, circle, line, outline, ringedNumeral, type Mark } from '../../kit/marks.ts';
+import { pens, type Pen } from '../../kit/pens.ts';
+import { crossed, ticked } from '../../kit/right-wrong.ts';
+import type { Box } from '../../types.ts';
+import { BOTTLE, bottleHung, LYING, roundCord, STANDING } from './bottle.ts';
+import { bayOf, crossedCords, faceIn, pegsOf, restingCord, workedCord, type Crossed, type FaceDrawn } from './face.ts';
 import { FRAMES } from './frames.ts';
-import type { Frame } from './knots.ts';
-import { drawnStrand, gapUnder, moves, smooth, stands, wideOf } from './rope.ts';
+import { drawnStrand, gapUnder, moves, stands, thick, wideOf } from './rope.ts';
 
 const cap = capHeights.step;
-/** A braced face, mm of paper: half from post to post and from rail to rail at its pegs, how far posts and rails reach over them, and how thick they are. */
-const FACE = { half: [15, 19], over: 5, thick: 3 } as const;
-/** How far the cord of the face gives way, mm of paper. */
-const SAG = 7;
-const PEG = 1.8;
-/** The crossing enlarged: half its width and height, how far the cord gives way in it, mm of paper. */
-const NEAR = { half: [24, 13], sag: 11 } as const;
 
-/** What is hung on each of how many cords, and how far the cord may give way. */
-interface Test {
+/** What is hung on each cord, kg, and how far the cord may give way, mm. */
+export interface Test {
   readonly mass: number;
   readonly most: number;
-  readonly count: number;
 }
 
-/** The braced face with a full bottle hung on the crossing, by a string laid twice round one cord; and then round the other. */
-export const hungOnEach: Frame = ([x, y]) => [...hungFace([x - 20, y], 1), line(pens.motion, [x - 1.5, y], [x + 1.5, y]), arrowhead([x + 4.6, y], [1, 0], 3.4), ...hungFace([x + 25, y], -1)];
+/** Where a cord was before it was laden: faint dashes. */
+const before: Pen = { ...pens.motion, type: 'dashed', width: 0.35 };
 
-/** Posts, rails and crossed cords on their pegs; the one that rises to the right (1) or to the left is laden in the middle. */
-function hungFace([x, y]: Vec2, rises: 1 | -1): readonly Mark[] {
-  const [wide, high] = FACE.half;
-  const [low, top]: readonly [Vec2, Vec2] = [[x - rises * wide, y + high], [x + rises * wide, y - high]];
-  const other: readonly Vec2[] = [[x + rises * wide, y + high], [x - rises * wide, y - high]];
-  const hung: Vec2 = [x, y + SAG];
-  const bar = (from: Vec2, to: Vec2): readonly Mark[] => {
-    const box = cornersOf({ x: Math.min(from[0], to[0]) - FACE.thick / 2, y: Math.min(from[1], to[1]) - FACE.thick / 2, width: Math.abs(to[0] - from[0]) + FACE.thick, height: Math.abs(to[1] - from[1]) + FACE.thick });
-    return [area('white', box), outline(pens.edge, box)];
-  };
+/** How far a laden cord gives way in a face, much more than it does: mm of paper, or where the bottle lies a share of the crossing's height. Least length of a bottle in it and the ring round its place, mm of paper. */
+const SAG = { stands: 4, lies: 0.16 } as const;
+const LEAST = 9;
+const RING = 5;
+/** A bottle on its string stands free of the floor from this height of the crossing on, else it is hung lying, mm. */
+const FREE = BOTTLE.long + 110;
+
+/** Whether the bottle lies in its string, for it would stand on the floor. */
+export const doesLie = (face: BracedFace): boolean => (crossedCords(face)[0]?.at[1] ?? Infinity) < FREE;
+
+/** The face with a full bottle hung where its cords cross, by a string round one of them alone; the other, and how this one was before, stay straight. */
+export function ladenFace(face: BracedFace, which: 0 | 1, box: Box): readonly Mark[] {
+  const drawn = faceIn(bayOf(face), box);
+  const [first] = crossedCords(face);
+  if (first === undefined) return drawn.bars;
+  const [cord, other] = [first.cords[which], first.cords[1 - which] ?? first.cords[which]];
   return [
-    ...[-high, high].flatMap((at) => bar([x - wide, y + at], [x + wide, y + at])),
-    ...[-wide, wide].flatMap((at) => bar([x + at, y - high - FACE.over], [x + at, y + high + FACE.over])),
-    line({ ...pens.motion, width: 0.7 }, ...other), line({ ...pens.motion, width: 2.4, colour: 'white' }, low, hung, top),
-    line({ ...pens.motion, width: 1.7 }, low, hung, top), line({ ...pens.motion, width: 0.9, colour: 'fresh' }, low, hung, top),
-    ...[low, top, ...other].map((at) => circle(at, PEG, pens.edge, 'panel')),
-    ...bottle([hung[0], hung[1] + 2.4], 0.62), line({ ...pens.motion, width: 0.6 }, hung, [hung[0], hung[1] + 3]),
+    ...drawn.bars, ...restingCord(drawn.at(other.low), drawn.at(other.high)), ...laden(drawn, first, cord, doesLie(face)), ...pegsOf(drawn, first.cords),
   ];
 }
 
-/** The crossing enlarged: how far the laden cord has come down from the other one, which stays straight; so with each cord. */
-export const hungMass = ({ mass, most, count }: Test): Frame => ([x, y]) => {
-  const [wide, high] = NEAR.half;
-  const cross: Vec2 = [x - 8, y - 12];
-  const low: Vec2 = [cross[0], cross[1] + NEAR.sag];
-  const other: readonly Vec2[] = [[cross[0] - wide, cross[1] - high], [cross[0] + wide, cross[1] + high]];
-  const [left, right]: readonly [Vec2, Vec2] = [[cross[0] - wide, cross[1] + high], [cross[0] + wide, cross[1] - high + 4]];
-  const half = wideOf(stands()) / 2;
-  const told = tell.mm(most);
-  const [from, to] = [cross[1] + half, low[1] + half];
-  const rule = cross[0] + 0.6;
-  const out = cross[0] + wide + 3;
-  const hung: Vec2 = [low[0] - 3, low[1] + 0.6];
+function laden({ at, scale }: FaceDrawn, { at: crossing }: Crossed, { low, high }: FaceCord, lies: boolean): readonly Mark[] {
+  const [x, y] = at(crossing);
+  const [from, to]: readonly [Vec2, Vec2] = [at(low), at(high)];
+  const tip: Vec2 = [x, y + (lies ? SAG.lies * scale * crossing[1] : SAG.stands)];
+  const string = roundCord(tip, 1.9);
+  const room = at([0, 0])[1] - string.knot[1] - 1;
+  const long = Math.min(Math.max(LEAST, scale * BOTTLE.long), room / (lies ? LYING : STANDING));
   return [
-    ...drawnStrand(stands(...other)), gapUnder(stands(left, low, right)), ...drawnStrand(moves(left, low, right)),
-    ...ruler([rule, from]), line(pens.dimension, [rule + RULER.wide, from], [out + 2, from]), line(pens.dimension, [rule + RULER.wide, to], [out + 2, to]),
-    ...[from, to].map((at) => circle([cross[0], at], 0.8, pens.edge, 'ink')),
-    ...upright(out, from, to), ...atMost(told, [out + 2.5 + atMostWidth(told, cap) / 2, (from + to) / 2 + 0.5], cap),
-    ...turns(hung), ...bottle([hung[0], hung[1] + 6]),
-    figure(tell.volume(mass), [hung[0] - 7 - toldWidth(tell.volume(mass), cap, 700) / 2, hung[1] + 22], cap, 700), figure(tell.mass(mass), [hung[0] - 7 - toldWidth(tell.mass(mass), cap, 700) / 2, hung[1] + 28], cap, 700),
-    figure(tell.times(count), [cross[0] + 20, low[1] + 30], capHeights.count, 700),
-    ...again([cross[0] + 14, low[1] + 21]),
+    line(before, from, to), ...string.behind, ...workedCord(from, tip, to), ...string.before, ...bottleHung(string.knot, long, lies),
+    circle([x, y + 1.5], RING, pens.detail),
+  ];
+}
+
+/** The crossing in its ring: the ring's radius, how far the cord may give way and how far it does when it is taut and when it is slack, mm of paper. */
+const NEAR = { radius: 18, most: 8, taut: 4.6, slack: 12 } as const;
+/** The least and the most slope of a cord that is enlarged. */
+const SLOPES = [0.45, 1.1] as const;
+/** How far the crossing stands over the ring's middle, and the rule right of it, mm of paper. */
+const CROSSING = 6;
+const RULE = { right: 7, wide: 3.6, over: 2, long: 19 } as const;
+
+/** What is shown of a crossing: whether its cord is taut, so many times as large as usual, with the limit's figure or only with its lines. */
+export interface ShownSag {
+  readonly isTaut: boolean;
+  readonly by: number;
+  readonly hasFigure: boolean;
+}
+
+/** The crossing enlarged, how far the laden cord has come down from where it was: within the limit, or more, so that it is drawn tight again. */
+export const sagAtCrossing = (face: BracedFace, test: Test, { isTaut, by, hasFigure }: ShownSag) => ([x, y]: Vec2): readonly Mark[] => {
+  const [first] = crossedCords(face);
+  const slope = Math.min(SLOPES[1], Math.max(SLOPES[0], first === undefined ? SLOPES[0] : slopeOf(first.cords[0])));
+  const rises = first === undefined ? 1 : Math.sign((first.cords[0].high[0] - first.cords[0].low[0]) * (first.cords[0].high[1] - first.cords[0].low[1]));
+  const radius = by * NEAR.radius;
+  const cross: Vec2 = [x, y - by * CROSSING];
+  const tip: Vec2 = [x, cross[1] + by * (isTaut ? NEAR.taut : NEAR.slack)];
+  const towards = (side: 1 | -1, up: 1 | -1): Vec2 => onRing([x, y], radius - 0.4, cross, [side, -up * side * rises * slope]);
+  const [ends, others] = [[towards(1, 1), towards(-1, 1)], [towards(1, -1), towards(-1, -1)]] as const;
+  const [cord, other] = [thick(moves(ends[1], tip, ends[0]), by), thick(stands(...others), by)];
+  const string = roundCord(tip, 1.7 * wideOf(cord));
+  const rule = x + by * RULE.right;
+  const limit = cross[1] + by * NEAR.most;
+  const out = x + radius + 2.6;
+  const told = tell.mm(test.most);
+  return [
+    circle([x, y], radius, pens.detail, 'white'),
+    ...drawnStrand(other), line(before, ...ends), ...string.behind, gapUnder(cord), ...drawnStrand(cord), ...string.before,
+    line({ ...pens.motion, width: 0.7 }, string.knot, [x, y + radius]),
+    ...ruler([rule, cross[1]], by), ...[cross[1], limit].map((at) => line(pens.dimension, [rule, at], [out + 1.4, at])),
+    line({ ...pens.motion, width: 0.9 }, [rule - 0.8, limit], [rule + by * RULE.wide + 0.8, limit]),
+    line(pens.dimension, cross, [rule, cross[1]]), circle(cross, 0.8, null, 'ink'), circle(tip, 0.8, null, 'ink'), line(pens.motion, [tip[0] + 1, tip[1]], [rule - 1.4, tip[1]]), arrowhead([rule, tip[1]], [1, 0], 2.6),
+    line(pens.dimension, [out, cross[1]], [out, limit]), arrowhead([out, cross[1]], [0, -1]), arrowhead([out, limit], [0, 1]),
+    ...(hasFigure ? atMost(told, [out + 2.4 + atMostWidth(told, cap) / 2, (cross[1] + limit) / 2], cap) : []),
+    ...(isTaut ? ticked([x - radius + 1, y + radius], 1.4) : again([x - radius + 1, y + radius + 5.5])),
   ];
 };
 
-/** A rule held upright before the cords, its nought under the straight one, mm of paper. */
-const RULER = { wide: 4.4, long: 24 } as const;
+const slopeOf = ({ low, high }: FaceCord): number => Math.abs((high[1] - low[1]) / (high[0] - low[0]));
 
-function ruler([x, y]: Vec2): readonly Mark[] {
-  const box = cornersOf({ x, y, width: RULER.wide, height: RULER.long });
-  return [area('white', box), outline(pens.cut, box), ...Array.from({ length: 10 }, (_, index) => y + (index + 1) * 2.2).map((at, index) => line(pens.edge, [x, at], [x + (index % 5 === 4 ? 3 : 1.8), at]))];
+/** Where a line from a place within a ring leaves it. */
+function onRing(middle: Vec2, radius: number, from: Vec2, [dx, dy]: Vec2): Vec2 {
+  const [u, v] = [from[0] - middle[0], from[1] - middle[1]];
+  const [a, b, c] = [dx * dx + dy * dy, 2 * (u * dx + v * dy), u * u + v * v - radius ** 2];
+  const t = (-b + Math.sqrt(b * b - 4 * a * c)) / (2 * a);
+  return [from[0] + t * dx, from[1] + t * dy];
+}
+
+/** A rule held upright, its nought at the height told, where the cord was; so many times as large as usual. */
+function ruler([x, y]: Vec2, by: number): readonly Mark[] {
+  const box = cornersOf({ x, y: y - by * RULE.over, width: by * RULE.wide, height: by * RULE.long });
+  return [area('white', box), outline(pens.cut, box), ...Array.from({ length: 9 }, (_, index) => y + index * 2 * by).map((at, index) => line(pens.edge, [x, at], [x + by * (index % 4 === 0 ? 2.4 : 1.2), at]))];
 }
 
 /** Where it gives way more: its end is tied again, from the move round the lower peg on. */
 const again = ([x, y]: Vec2): readonly Mark[] => [
-  ...crossed([x, y]), line(pens.motion, [x + 3.4, y], [x + 5, y]), arrowhead([x + 8, y], [1, 0], 3), ringedNumeral(tell.number(FRAMES.around), [x + 13, y], capHeights.order, pens.edge),
+  ...crossed([x, y], 1.2), line(pens.motion, [x + 4.6, y], [x + 7, y]), arrowhead([x + 10, y], [1, 0], 3), ringedNumeral(tell.number(FRAMES.around), [x + 15, y], capHeights.order, pens.edge),
 ];
-
-/** An upright dimension line between two heights, its heads outside where there is no room. */
-const upright = (x: number, from: number, to: number): readonly Mark[] => [line(pens.dimension, [x, from], [x, to]), arrowhead([x, from], [0, -1]), arrowhead([x, to], [0, 1])];
-
-/** A string twice round the cord. */
-const turns = ([x, y]: Vec2): readonly Mark[] => [
-  ...[-1.6, 1.2].map((by) => line({ ...pens.motion, width: 0.8 }, [x + by - 0.6, y - 2.2 - by * 0.4], [x + by + 0.8, y + 2.2 - by * 0.2])),
-  line({ ...pens.motion, width: 0.8 }, ...smooth([x + 1.8, y + 2], [x + 0.8, y + 5], [x, y + 8])), line({ ...pens.motion, width: 0.8 }, ...smooth([x - 1.4, y + 2.4], [x - 0.6, y + 5], [x, y + 8])),
-];
-
-/** A bottle full of water on its string, so many times as large as usual. */
-function bottle([x, y]: Vec2, size = 1): readonly Mark[] {
-  const at = (places: readonly Vec2[]): readonly Vec2[] => places.map(([px, py]): Vec2 => [x + px * size, y + py * size]);
-  const ring: readonly Vec2[] = [[-1.4, 3.6], [1.4, 3.6], [1.4, 6.4], [5, 10.5], [5, 25], [-5, 25], [-5, 10.5], [-1.4, 6.4]];
-  return [
-    line({ ...pens.motion, width: 0.8 * size }, ...at([[0, -0.4], [0, 2]])), area('white', at(ring)), area('panel', at([[-1.4, 6.4], [1.4, 6.4], ...ring.slice(3, 7)])), outline(pens.cut, at(ring)),
-    area('ink', at([[-1.6, 1], [1.6, 1], [1.6, 3.6], [-1.6, 3.6]])),
-  ];
-}

@@ -1,5 +1,6 @@
-import type { Vec2 } from '../../../model/index.ts';
+import type { BracedFace, Vec2 } from '../../../model/index.ts';
 import { tell } from '../../../scene/index.ts';
+import { boxRound } from '../../kit/geometry.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import { figure, line, ringedNumeral, type Mark } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
@@ -7,9 +8,13 @@ import { toPicture, type Paper } from '../../kit/svg.ts';
 import type { DrawnPicture } from '../../types.ts';
 import { eye } from '../eye.ts';
 import type { CableCut } from './cut-picture.ts';
+import { enlarged } from './enlarged.ts';
+import { crossedCords } from './face.ts';
 import { FRAMES } from './frames.ts';
 import { endBefore, endBehind, endUnder, hitchesTight, roundOne, secondHitch } from './hitches.ts';
-import { hungMass, hungOnEach } from './hung-mass.ts';
+import { bottleTold } from './bottle.ts';
+import { andThen, drawnInTurn } from './in-turn.ts';
+import { ladenFace, sagAtCrossing } from './hung-mass.ts';
 import { foldedAtMark, knotBegun, knotDrawn, knottedLoose, laidBack, loopTight, loopWrong, secondBegun, secondLoose, secondTight, type Frame } from './knots.ts';
 import { besideLoop, drawnTight, roundStud } from './round-peg.ts';
 
@@ -18,6 +23,8 @@ interface Shown {
   readonly frame: Frame;
   readonly wide?: number;
   readonly isWrong?: boolean;
+  /** Goes on with the number of the one before. */
+  readonly isNext?: boolean;
   /** From the frame's left edge to the middle of its number, mm of paper. */
   readonly numberAt?: number;
 }
@@ -35,24 +42,62 @@ interface Drawn {
   readonly height: number;
 }
 
+/** How much larger the frames are in which a cord goes over and under. */
+const LARGE = 1.36;
+
 /** The loop at the cord's end, from the end laid back to the loop that goes over its peg. */
 const loopRows = ({ loop }: CableCut): readonly Row[] => [
-  { first: FRAMES.first, height: 48, frames: [{ frame: laidBack(loop.doubled) }, { frame: knotBegun }, { frame: knottedLoose }] },
-  { first: FRAMES.first + 3, height: 48, frames: [{ frame: knotDrawn }, { frame: loopTight(loop), wide: 1.1 }, { frame: loopWrong(loop), isWrong: true, wide: 0.9 }] },
+  { first: FRAMES.first, height: 60, frames: [{ frame: enlarged(laidBack(loop.doubled), 1.2) }, { frame: enlarged(knotBegun, LARGE) }] },
+  { first: FRAMES.first + 2, height: 62, frames: [{ frame: enlarged(knottedLoose, LARGE) }, { frame: enlarged(knotDrawn, LARGE) }] },
+  { first: FRAMES.looped, height: 46, frames: [{ frame: loopTight(loop) }, { frame: loopWrong(loop), isWrong: true }] },
 ];
 
 /** The second hitch is tied as the first is. */
 const againBelow: Frame = ([x, y]) => [...secondHitch([x, y]), ...numbers([FRAMES.hitch, FRAMES.hitched], [x + 8, y + 30])];
 
 /** The second loop at its mark; the end round the lower peg, up through that loop, made fast and looked at. */
-const tyingRows = ({ loop, test, count }: CableCut): readonly Row[] => [
-  { first: FRAMES.second, height: 52, frames: [{ frame: foldedAtMark(loop.doubled) }, { frame: secondBegun }, { frame: secondLoose }] },
-  { first: FRAMES.second + 3, height: 72, frames: [{ frame: secondTight(loop), wide: 1.25 }, { frame: roundStud, wide: 0.925, numberAt: 4 }, { frame: drawnTight }, { frame: besideLoop, isWrong: true, wide: 0.95 }] },
+const tyingRows = ({ loop }: CableCut): readonly Row[] => [
+  { first: FRAMES.second, height: 66, frames: [{ frame: enlarged(foldedAtMark(loop.doubled), 1.2) }, { frame: enlarged(secondBegun, LARGE) }] },
+  { first: FRAMES.second + 2, height: 68, frames: [{ frame: enlarged(secondLoose, LARGE) }, { frame: secondTight(loop) }] },
+  { first: FRAMES.around, height: 86, frames: [{ frame: enlarged(roundStud, 1.25), wide: 0.8 }, { frame: enlarged(drawnTight, 1.25), wide: 1.15 }, { frame: enlarged(besideLoop, 1.25), isWrong: true }] },
   { first: FRAMES.hitch, height: 80, frames: [{ frame: endBehind }, { frame: endBefore }] },
   { first: FRAMES.hitched, height: 80, frames: [{ frame: endUnder }, { frame: roundOne, isWrong: true }] },
   { first: FRAMES.hitched + 1, height: 80, frames: [{ frame: againBelow }, { frame: hitchesTight }] },
-  { first: FRAMES.test, height: 76, frames: [{ frame: hungOnEach }, { frame: hungMass({ ...test, count }) }] },
 ];
+
+/** Both cords of a face drawn tight in turn, and how each is tried. */
+const tryingRows = ({ test, face }: CableCut): readonly Row[] => [
+  { first: FRAMES.inTurn, height: 56, frames: turns(face) },
+  { first: FRAMES.hung, height: 76, frames: hungRow(face, test, [66, 62]) },
+  { first: FRAMES.sag, height: 66, frames: [{ frame: moved(sagAtCrossing(face, test, { isTaut: true, by: 1.35, hasFigure: true })) }, { frame: moved(sagAtCrossing(face, test, { isTaut: false, by: 1.35, hasFigure: true })), isWrong: true }] },
+];
+
+/** A frame a little higher and further left, where it has something under it and on its right. */
+const moved = (frame: Frame): Frame => ([x, y]) => frame([x - 4, y - 3]);
+
+/** The cords of a face drawn by hand, one after the other, and then both again as hard as they go: from which number to which. */
+function turns(face: BracedFace): readonly Shown[] {
+  const shown = [
+    { how: { which: 0, has: [0], drawn: 'first' }, from: FRAMES.hooked }, { how: { which: 1, has: [0, 1], drawn: 'first' }, from: FRAMES.hooked },
+    { how: { which: 0, has: [0, 1], drawn: 'hard' }, from: FRAMES.around }, { how: { which: 1, has: [0, 1], drawn: 'hard' }, from: FRAMES.around },
+  ] as const;
+  return shown.map(({ how, from }, place) => ({
+    ...(place === 0 ? {} : { isNext: true }),
+    frame: ([x, y]) => [...drawnInTurn(face, how, boxRound([x + 1, y - 6.5], 26, 40)), ...numbers([from, FRAMES.last], [x - 8, y + 22]), ...(place === 0 ? [] : andThen([x - 19.5, y + 6]))],
+  }));
+}
+
+/** A full bottle hung on one cord, then on the other. */
+const hungRow = (face: BracedFace, { mass }: CableCut['test'], [wide, high]: Vec2): readonly Shown[] => ([0, 1] as const).map((which) => ({
+  ...(which === 0 ? {} : { isNext: true }),
+  frame: ([x, y]) => [...ladenFace(face, which, boxRound([x, y - 3], wide, high)), ...(which === 0 ? bottleTold(mass, [x, y + high / 2 + 2], capHeights.step) : [...andThen([x - wide / 2 - 4, y]), ...oftenIn(face, [x, y + high / 2 + 2])])],
+}));
+
+/** In how many bays cords cross, where there are several: as many times it is all done. */
+const oftenIn = (face: BracedFace, at: Vec2): readonly Mark[] => {
+  const bays = crossedCords(face).length;
+  return bays > 1 ? [figure(tell.times(bays), at, capHeights.count, 700)] : [];
+};
 
 /** How the loop at a cord's end is tied, a picture a row. */
 export const loopSeries = (cable: CableCut, { width }: Paper): readonly DrawnPicture[] => drawn(loopMarks(cable, width), width);
@@ -62,7 +107,8 @@ export const tyingSeries = (cable: CableCut, { width }: Paper): readonly DrawnPi
 
 /** The marks of the pictures, for the tests. */
 export const loopMarks = (cable: CableCut, width: number): readonly Drawn[] => loopRows(cable).map((row) => inRow(row, width));
-export const tyingMarks = (cable: CableCut, width: number): readonly Drawn[] => tyingRows(cable).map((row) => inRow(row, width));
+export const tyingMarks = (cable: CableCut, width: number): readonly Drawn[] => [...tyingRows(cable).map((row) => inRow(row, width)), ...tryingMarks(cable, width)];
+export const tryingMarks = (cable: CableCut, width: number): readonly Drawn[] => tryingRows(cable).map((row) => inRow(row, width));
 
 const drawn = (rows: readonly Drawn[], width: number): readonly DrawnPicture[] => rows.map(({ marks, height }) => toPicture({ width, height }, marks));
 
@@ -71,29 +117,35 @@ const ring = (number: number, at: Vec2): Mark => ringedNumeral(tell.number(numbe
 function inRow({ first, height, frames }: Row, width: number): Drawn {
   const sum = (values: readonly number[]): number => values.reduce((all, each) => all + each, 0);
   const unit = width / sum(frames.map(({ wide = 1 }) => wide));
-  const marks = frames.flatMap(({ frame, wide = 1, isWrong = false, numberAt = 4.5 }, place): readonly Mark[] => {
+  const marks = frames.flatMap(({ frame, wide = 1, isWrong = false, isNext = false, numberAt = 4.5 }, place): readonly Mark[] => {
     const before = frames.slice(0, place);
     const left = unit * sum(before.map((each) => each.wide ?? 1));
-    const number = first + before.filter((each) => each.isWrong !== true).length;
-    return [...(isWrong ? [] : [ring(number, [left + numberAt, 5.5])]), ...frame([left + (wide * unit) / 2 + 1, height / 2 + 1])];
+    const number = first + before.filter((each) => each.isWrong !== true && each.isNext !== true).length;
+    return [...(isWrong || isNext ? [] : [ring(number, [left + numberAt, 5.5])]), ...frame([left + (wide * unit) / 2 + 1, height / 2 + 1])];
   });
   return { marks, height };
 }
 
 /** Heights of the reminders, mm of paper. */
-const REMINDER = { loop: 13, test: 76 } as const;
+const REMINDER = { loop: 13, test: 78 } as const;
 
 /** Where the loop at the end was shown: the step, and the numbers there. */
 export const loopReminder = (step: number, { width }: Paper): DrawnPicture => toPicture({ width, height: REMINDER.loop }, loopReminderMarks(step));
 
-/** Where the rest was shown, and how far these cords may give way. */
+/** Where the rest was shown, and how the cords of this face are tried. */
 export const tyingReminder = (cable: CableCut, step: number, { width }: Paper): DrawnPicture => toPicture({ width, height: REMINDER.test }, tyingReminderMarks(cable, step, width));
 
 /** The marks of the pictures, for the tests. */
 export const loopReminderMarks = (step: number): readonly Mark[] => lookAt(step, [FRAMES.first, FRAMES.looped], [10, REMINDER.loop / 2]);
-export const tyingReminderMarks = ({ test, count }: CableCut, step: number, width: number): readonly Mark[] => [
-  ...lookAt(step, [FRAMES.second, FRAMES.test], [10, REMINDER.test / 2]), ring(FRAMES.test + 1, [width * 0.76 - 38, 5.5]), ...hungMass({ ...test, count })([width * 0.76, REMINDER.test / 2 + 0.5]),
-];
+export function tyingReminderMarks({ test, face }: CableCut, step: number, width: number): readonly Mark[] {
+  const [unit, low] = [width / 10, 43];
+  const hung = ([0, 1] as const).flatMap((which) => ladenFace(face, which, boxRound([unit * (1 + 2 * which) + 1, low], 2 * unit - 3.5, 50)));
+  const near = (isTaut: boolean, at: number): readonly Mark[] => sagAtCrossing(face, test, { isTaut, by: 1, hasFigure: isTaut })([at, low - 2]);
+  return [
+    ...lookAt(step, [FRAMES.second, FRAMES.inTurn], [10, 6.5]), ring(FRAMES.hung, [4.5, 17]), ...hung, ...bottleTold(test.mass, [unit * 2, 74], capHeights.step), ...oftenIn(face, [unit * 5, 74]),
+    ring(FRAMES.sag, [unit * 4 + 6, 17]), ...near(true, unit * 5 + 4), ...near(false, width - 25),
+  ];
+}
 
 /** Look at a step, from a number there to another. */
 const lookAt = (step: number, [from, to]: Vec2, [x, y]: Vec2): readonly Mark[] => [

@@ -74,7 +74,7 @@ export const knotBegun: Frame = (at) => [...begins(at, BEGUN[0] ?? [0, 0]), ...r
 /** The doubled end in a loose knot, its bight standing out. */
 export const knottedLoose: Frame = (at) => {
   const p = about(at);
-  return [...begins(at, FINISHED[0] ?? [0, 0]), ...knotted(at, FINISHED, 0.55, PASSES.finished), ...bight(p([17, -19])[0] ?? at, [0.7, -0.72]), ...pull(p([20, -21])[0] ?? at, [0.7, -0.7], 0.6)];
+  return [...begins(at, FINISHED[0] ?? [0, 0]), ...knotted(at, FINISHED, 0.55, PASSES.finished), ...bight(p([17, -19])[0] ?? at, [0.7, -0.72]), ...pull(p([20.4, -13])[0] ?? at, [0.7, -0.7], 3.4)];
 };
 
 /** The same knot half drawn home: loop and cord are pulled apart. */

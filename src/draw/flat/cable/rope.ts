@@ -11,7 +11,7 @@ const WIDE = { one: CORD, two: 2 * CORD + BETWEEN } as const;
 const EDGE = 0.4;
 /** From the middle of two cords side by side to that of each, mm of paper. */
 export const ASIDE = (CORD + BETWEEN) / 2;
-const GAP = 0.7;
+const GAP = 0.9;
 /** Points between two given ones of a curve. */
 const FINE = 12;
 
@@ -20,7 +20,7 @@ export interface Strand {
   readonly way: readonly Vec2[];
   readonly cords: 'one' | 'two';
   readonly does: 'stands' | 'moves';
-  /** How many times as thick as usual it is drawn; its gaps are as much wider, its black edges by the root of that. */
+  /** How many times as thick as usual it is drawn; its gaps and its black edges are wider by the root of that. */
   readonly by?: number;
 }
 
@@ -35,7 +35,7 @@ export const thick = (strand: Strand, by: number): Strand => ({ ...strand, by })
 /** Widths on paper of a strand, of its black edge and of the white beside it where it goes over another, mm. */
 export const wideOf = ({ cords, by = 1 }: Strand): number => by * WIDE[cords];
 const edgeOf = ({ by = 1 }: Strand): number => EDGE * Math.sqrt(by);
-export const gapOf = ({ by = 1 }: Strand): number => GAP * by;
+export const gapOf = ({ by = 1 }: Strand): number => GAP * Math.sqrt(by);
 
 const stroke = (width: number, colour: Colour): Pen => ({ ...pens.motion, width, colour });
 

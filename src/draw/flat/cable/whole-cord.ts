@@ -15,7 +15,7 @@ const HEIGHT = 56;
 /** Places of the upper peg from the paper's left upper corner and of the lower one from its right upper corner, mm of paper. */
 const UPPER: Vec2 = [26, 11];
 const LOWER: Vec2 = [28, 33];
-const HEAD = 3.6;
+export const HEAD = 3.6;
 /** The least share of the diagonal from the mark to the lower peg. */
 const LEAST = 0.18;
 
@@ -30,15 +30,15 @@ export function wholeCordMarks(cable: CableCut, width: number): readonly Mark[] 
   const on = (at: number, off = 0): Vec2 => [from[0] + at * along[0] - off * along[1], from[1] + at * along[1] + off * along[0]];
   const mark = far * (1 - Math.max(LEAST, cable.before / cable.length));
   const slanted = (ends: Vec2, off: number, told: Told): readonly Mark[] => slantedDimension(on(ends[0]), on(ends[1]), off, told);
-  const end = on(far + 20);
+  const end = on(far + 12);
   return [
     ...[from, to].flatMap((at) => post(at)),
-    ...drawnStrand(stands(on(9), end)), ...cutEnd(end, along), ...pull(on(far + 21, 4), along, 1),
+    ...drawnStrand(stands(on(9), end)), ...cutEnd(end, along), ...pull(on(far + 14), along, 5),
     ...[from, to].flatMap((at) => peg(at, HEAD)), ...loopRound(from, along), ...peg(from, HEAD),
     line({ ...pens.motion, width: 1.1 }, on(mark, -2), on(mark, 2)), ...pencilAt(on(mark, -1.8)),
     ...slanted([0, mark], 9, tell.mm(cable.between)), ...slanted([mark, far], 9, tell.mm(cable.before)), ...slanted([0, far], 17, tell.mm(cable.length)),
     ...[0, mark, far].map((at) => circle(on(at), MEASURED, null, 'ink')),
-    ringedNumeral(tell.number(FRAMES.hung), [from[0] - 16, from[1] - 5], capHeights.order, pens.edge), ringedNumeral(tell.number(FRAMES.marked), [on(mark)[0] - 8, on(mark)[1] - 11], capHeights.order, pens.edge),
+    ringedNumeral(tell.number(FRAMES.hooked), [from[0] - 16, from[1] - 5], capHeights.order, pens.edge), ringedNumeral(tell.number(FRAMES.marked), [on(mark)[0] - 8, on(mark)[1] - 11], capHeights.order, pens.edge),
     // The loop comes over the head from before it.
     line({ ...pens.motion, width: 0.9 }, [from[0] - 16, from[1] + 14], [from[0] - 8.5, from[1] + 7]), arrowhead([from[0] - 5.6, from[1] + 4.3], [0.73, -0.68], 4.4),
   ];
@@ -57,8 +57,8 @@ function post([x, y]: Vec2): readonly Mark[] {
   ];
 }
 
-/** The loop round its peg, its knot on the cord. */
-function loopRound([x, y]: Vec2, [dx, dy]: Vec2): readonly Mark[] {
+/** The loop round its peg, its knot on the cord that goes on along the way told. */
+export function loopRound([x, y]: Vec2, [dx, dy]: Vec2): readonly Mark[] {
   const angle = Math.atan2(dy, dx);
   const ring = round([x, y], HEAD + 1.4, angle + 0.5, angle + 2 * Math.PI - 0.5);
   const at: Vec2 = [x + 10 * dx, y + 10 * dy];

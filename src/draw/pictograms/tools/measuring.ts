@@ -45,10 +45,10 @@ export const scalePicture: Ink = together(
   stroke('M24 32V36A4.4 4.4 0 1 1 19.6 40.4', 3),
 );
 
-/** A bottle full of water on a string: a litre is a kilogram. */
+/** A closed bottle full of water that hangs by its neck on a loop of string: a litre is a kilogram. */
 export const bottlePicture: Ink = together(
-  stroke('M13 4Q24 1.5 35 4M24 3V7', thin),
-  body('M20.5 12V17Q14 20 14 27V46H34V27Q34 20 27.5 17V12z', tint),
-  body(box(19.5, 6.5, 9, 5.5), black),
-  stroke(straight(18, 30, 18, 41), line),
+  stroke('M24 13.5Q12 5 24 2.5Q36 5 24 13.5', thin),
+  body('M20.5 19V22Q15.5 25 15.5 31V46H32.5V31Q32.5 25 27.5 22V19z', tint),
+  body(box(20, 13, 8, 5.5), black),
+  stroke(straight(19, 21.5, 29, 21.5), line),
 );
