@@ -2,7 +2,7 @@ import type { Vec2, Vec3 } from '../../../model/index.ts';
 import type { SceneBody, View } from '../../../scene/index.ts';
 import type { LineDrawing } from '../../types.ts';
 import { halfPlaneWindow, type Window } from '../../kit/clip.ts';
-import { boundsOf, type Fit } from '../../kit/fit.ts';
+import type { Fit } from '../../kit/fit.ts';
 import type { Mark } from '../../kit/marks.ts';
 import { clipDrawing } from '../clip.ts';
 import { fills } from '../fills.ts';
@@ -40,7 +40,7 @@ export function leant(elevation: Elevation, floor: number, lean: number): Elevat
 }
 
 const withDrawing = (elevation: Elevation, drawing: LineDrawing): Elevation =>
-  ({ ...elevation, drawing: { ...drawing, bounds: boundsOf(drawing.strokes.flatMap(({ points }) => points)) } });
+  ({ ...elevation, drawing });
 
 /** Its marks on paper. */
 export const elevationMarks = ({ drawing, paints }: Elevation, fit: Fit): readonly Mark[] =>
