@@ -143,7 +143,7 @@ export function tyingReminderMarks({ test, face }: CableCut, step: number, width
   const near = (isTaut: boolean, at: number): readonly Mark[] => sagAtCrossing(face, test, { isTaut, by: 1, hasFigure: isTaut })([at, low - 2]);
   return [
     ...lookAt(step, [FRAMES.second, FRAMES.inTurn], [10, 6.5]), ring(FRAMES.hung, [4.5, 17]), ...hung, ...bottleTold(test.mass, [unit * 2, 74], capHeights.step), ...oftenIn(face, [unit * 5, 74]),
-    ring(FRAMES.sag, [unit * 4 + 6, 17]), ...near(true, unit * 5 + 4), ...near(false, width - 25),
+    ring(FRAMES.sag, [unit * 4 + 6, 17]), ...near(true, unit * 5 + 2.6), ...near(false, width - 23),
   ];
 }
 
