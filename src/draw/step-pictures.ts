@@ -1,11 +1,12 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
-import { withLetters } from './letters-at-bars.ts';
-import { composeAfter, composeBeside, composeDone, composeJointGuide, composeRightWrong, composePicture, composeRow, composeRows, type LineDrawer } from './picture/index.ts';
+import { withLetterOf, withLetters } from './letters-at-bars.ts';
+import { composeAfter, composeAside, composeBeside, composeDone, composeJointGuide, composeRightWrong, composePicture, composeRow, composeRows, type Aside, type LineDrawer } from './picture/index.ts';
+import { drilledOver } from './flat/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
 import type { FlatGivens } from './work-kit/index.ts';
@@ -45,10 +46,10 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const onBlocks = [...[unproppedScene(model, plan, step, solids) ?? []].flat(), ...(isTurnedFirst ? turns : []), ...proppedScenes(model, plan, step, solids)].map(capped);
   const before = (isTurnedFirst ? [] : turns).map(capped);
   const freed = freedScenes(model, step, solids).map((scene, index) => capped(numberedAfter(turns, index, scene)));
-  const closeUp = closeUpScene(model, step, solids);
+  const closeUp = closeUpOf(givens, step);
   const papers = FORMATS[format];
   const own = { ...papers[paper], height: onBlocks.length === 0 ? papers[paper].height : Math.min(papers[paper].height, papers.underBlocks), most: papers.most };
-  if (closeUp !== null && before.length === 0 && freed.length === 0) return [composeBeside(onBlocks, told, capped(closeUp), own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
+  if (closeUp !== null && before.length === 0 && freed.length === 0) return [composeBeside(onBlocks, told, closeUp, own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
   const afterWhatComesBefore = (): readonly DrawnPicture[] => {
     if (freed.length > 0) return [composeRows(onBlocks, [before, freed], own, draw), composePicture(told, papers[paper], draw)];
     if (onBlocks.length <= BESIDE_EACH_OTHER) return [composeAfter(onBlocks, before, told, own, draw)];
@@ -57,9 +58,17 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const entered = enteredJoints(model, step, rolled, solids);
   return [
     ...afterWhatComesBefore(),
-    ...(entered.length === 0 ? [] : [composeRow(entered, { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
+    ...(entered.length === 0 ? [] : [composeRow(entered.map((each) => withLetterOf(model, each)), { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
     ...furtherPictures(givens, step, closeUp),
   ];
+}
+
+/** What a step's scene hides or shows too small: in space, or in section where it is drilled close over the floor. Null where there is nothing to enlarge. */
+function closeUpOf({ model, solids }: StepGivens, step: Step): Aside | null {
+  const under = roomUnder({ model, step, solids });
+  if (under !== null) return { flat: (paper) => drilledOver(under, paper) };
+  const closeUp = closeUpScene(model, step, solids);
+  return closeUp === null ? null : withEnds(model, solids, closeUp);
 }
 
 /** More scenes than these before a step's picture have rows of their own, two in each. */
@@ -86,7 +95,7 @@ const ROW_HEIGHT = 48;
 const HOME_HEIGHT = 84;
 
 /** Flat drawings beside the first step of a kind, which way up a part goes, or what the scene hides or shows too small where there is no room beside it. */
-function furtherPictures(givens: StepGivens, step: Step, closeUp: Scene | null): readonly DrawnPicture[] {
+function furtherPictures(givens: StepGivens, step: Step, closeUp: Aside | null): readonly DrawnPicture[] {
   const { model, solids, draw, format = 'page' } = givens;
   const home = homeScene(model, step, solids);
   const wayUp = wayUpScenes(model, step, solids) ?? sleeveWayScenes(model, step, solids);
@@ -95,7 +104,7 @@ function furtherPictures(givens: StepGivens, step: Step, closeUp: Scene | null):
     ...flatBeside(givens, step),
     ...(home === null ? [] : [composeDone(withEnds(model, solids, home), { width: FORMATS[format].bench.width, height: HOME_HEIGHT }, draw)]),
     ...(wayUp === null ? [] : [composeRightWrong(withEnds(model, solids, wayUp.right), wayUp.wrong.map((scene) => withEnds(model, solids, scene)), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
-    ...(closeUp === null ? [] : [composePicture(withEnds(model, solids, closeUp), FORMATS[format].closeUp, draw)]),
+    ...(closeUp === null ? [] : [composeAside(closeUp, FORMATS[format].closeUp, draw)]),
   ];
 }
 

@@ -2,6 +2,7 @@ import { dot, lengthOf, outwards, type Connection, type Model, type Side, type S
 import type { OrderWish, WallKind } from '../read/index.ts';
 import { WORK, type Action, type StepDetail } from '../work/facts.ts';
 import { byKind } from './by-kind.ts';
+import { keptOnBlocks } from './kept-props.ts';
 import { NoOrder } from './no-order.ts';
 import type { FlapName, Motion, Plan, Standing, Step, Tool } from './types.ts';
 import { isFlatPanel } from './found/pieces.ts';
@@ -41,7 +42,7 @@ const batchesOf = ({ batches }: FoundPlan): Plan['batches'] =>
 
 function toldSteps(model: Model, found: FoundPlan): readonly Step[] {
   const runs = new Set(batchesOf(found).map(({ name }) => name));
-  const steps = found.steps.map((each) => pinsNamed(model, fittingMoves(each)));
+  const steps = keptOnBlocks(found.steps.map((each) => pinsNamed(model, fittingMoves(each))));
   const standings = standingsOf(steps);
   return steps.map((step, index) => toldStep(model, step, step.batch !== null && runs.has(step.batch) ? step.batch : null, standings[index] ?? BENCH, losesBlocks(steps[index - 1], step)));
 }

@@ -83,7 +83,7 @@ export function namedSection<Entry extends z.ZodType>(
 
 /** A sentence for people. */
 export function sentence(remedy: string, purpose: string) {
-  return z.string({ error: remedy }).regex(/\S/, { error: remedy }).max(limits.sentenceLength, { error: remedy }).meta({ description: purpose });
+  return z.string({ error: remedy }).max(limits.sentenceLength, { error: messages.textLong(limits.sentenceLength), abort: true }).regex(/\S/, { error: remedy }).meta({ description: purpose });
 }
 
 const fileNamePattern = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;

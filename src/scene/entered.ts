@@ -15,31 +15,40 @@ type Socket = Extract<Connection, { is: 'socket' }>;
 /** How much of a bar is shown beyond its socket, and how far the one that comes stands off, mm. */
 const SHOWN = { beyond: 46, off: 40 } as const;
 
+/** A joint that takes a bar in, the bar, and a place on the end of it that is shown. */
+export interface EnteredJoint {
+  readonly scene: Scene;
+  readonly bar: string;
+  readonly at: Vec3;
+}
+
 /**
  * Where work that was turned for a step takes bars in: one joint of each piece by itself, as it lies, with what is in it
  * already and the bar that comes, so that the way its free openings look can be read. It has its piece's number where
  * pieces are numbered.
  */
-export function enteredJoints(model: Model, step: Step, rolled: readonly Rolled[], solids: Solids): readonly Scene[] {
+export function enteredJoints(model: Model, step: Step, rolled: readonly Rolled[], solids: Solids): readonly EnteredJoint[] {
   const hand = stageHand(model, step, solids);
   const fresh = step.newParts.flatMap(({ ids }) => ids);
   const entered = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).filter((each): each is Socket => each.is === 'socket' && !fresh.includes(each.joint));
   const pieces = kindsOf(rolled);
-  return pieces.flatMap(({ parts }, place): readonly Scene[] => {
+  return pieces.flatMap(({ parts }, place): readonly EnteredJoint[] => {
     const joint = nearestOf(hand, entered.filter((each) => parts.includes(each.joint)).map((each) => each.joint));
     const own = entered.find((each) => each.joint === joint);
-    return own === undefined ? [] : [{ ...enteredScene(model, hand, step, own, solids), ...(pieces.length > 1 ? { number: place + 1 } : {}) }];
+    if (own === undefined) return [];
+    const { scene, ...coming } = enteredScene(model, hand, step, own, solids);
+    return [{ ...coming, scene: pieces.length > 1 ? { ...scene, number: place + 1 } : scene }];
   });
 }
 
-function enteredScene(model: Model, hand: StageHand, step: Step, { joint, bar: coming, out, depth }: Socket, solids: Solids): Scene {
+function enteredScene(model: Model, hand: StageHand, step: Step, { joint, bar: coming, out, depth }: Socket, solids: Solids): EnteredJoint {
   const body = hand.body(joint, 'present');
   const shown = partsShown(step);
   const there = model.connections.filter((each): each is Socket => each.is === 'socket' && each.joint === joint && each.bar !== coming && shown.includes(each.bar));
   const way = turnedBy(step.standing.pose, out);
   const inOwn = (socket: Socket): Vec3 => turnedBy(undone(hand.part(joint).pose), socket.out);
   const bottom = plus(placed(body.pose, [0, 0, 0]), times(way, bottomOf(hand, joint, coming)));
-  return {
+  const scene: Scene = {
     id: `entered:${step.number}:${joint}`,
     bodies: [
       body, ...blindEnds(solids, body, hand.part(joint), there.map(inOwn)),
@@ -48,6 +57,7 @@ function enteredScene(model: Model, hand: StageHand, step: Step, { joint, bar: c
     marks: [{ mark: 'arrow', path: [plus(bottom, times(way, depth + SHOWN.off)), plus(bottom, times(way, depth))] } satisfies Mark],
     view: STANDARD_VIEW,
   };
+  return { scene, bar: coming, at: plus(bottom, times(way, depth + SHOWN.off + SHOWN.beyond * 0.8)) };
 }
 
 /** From a joint's middle to the end of a bar in it, mm. */

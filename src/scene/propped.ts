@@ -32,7 +32,7 @@ export function proppedScenes(model: Model, plan: Plan, step: Step, solids: Soli
 
 /**
  * In a step: the first of what is pushed over propped bars has come to the blocks that are in its way, and these leave; then the
- * second at the same place, where the first carries the bars and no blocks are. None where no blocks are in the way.
+ * second at the same place, while the first, a little further on, carries the ends of the bars. None where no blocks are in the way.
  */
 export function freedScenes(model: Model, step: Step, solids: Solids): readonly Scene[] {
   const hand = stageHand(model, step, solids);
@@ -48,12 +48,13 @@ export function freedScenes(model: Model, step: Step, solids: Solids): readonly 
     ...step.props.flat().map((id) => hand.body(id, fresh.includes(id) ? 'new' : 'present')),
     ...blocks.filter(({ leavesEarly }) => !leavesEarly).map((block) => blockBody(hand, block, 'present')),
   ];
-  const atBlocks = ({ parts }: Slide): readonly SceneBody[] => {
-    const back = times(way, stop - reachOf(boxRound(parts.map((id) => hand.body(id, 'new'))), way));
-    return parts.map((id) => hand.body(id, 'new', back));
+  const atBlocks = ({ parts }: Slide, look: Look = 'new', further = 0): readonly SceneBody[] => {
+    const box = boxRound(parts.map((id) => hand.body(id, 'new')));
+    const back = times(way, stop - reachOf(box, way) + further * (reachOf(box, way) + reachOf(box, times(way, -1))));
+    return parts.map((id) => hand.body(id, look, back));
   };
   const freed = leavingScene(`freed:${step.number}`, hand, [...stays, ...atBlocks(first)], early);
-  return second === undefined ? [freed] : [freed, followingScene(`following:${step.number}`, [...stays, ...first.parts.map((id) => hand.body(id, 'present'))], atBlocks(second), way)];
+  return second === undefined ? [freed] : [freed, followingScene(`following:${step.number}`, [...stays, ...atBlocks(first, 'present', FURTHER)], atBlocks(second), way)];
 }
 
 /** What comes after the first, with the arrow of its way. */
@@ -95,6 +96,8 @@ const WHITE = 12;
 const OVER = 0.12;
 /** Between what comes and the block in its way, mm. */
 const TOUCH = 10;
+/** How much further the first of what is pushed over bars is than the second that follows, in its own widths: it carries the bars' ends until that does. */
+const FURTHER = 2.2;
 /** How far off a block's top it is told how far it stands from another, mm. */
 const AWAY = 110;
 

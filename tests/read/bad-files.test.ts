@@ -44,6 +44,7 @@ const inItem: readonly Case[] = [
   ['revision: 3', 'revison: 3',
     ['1:1', 'revision', 'nothing', 'a whole number from 1 up'],
     ['5:1', 'revison', '"revison"', 'revision? one of kind, name, kit']],
+  ['purpose: How wide the shelf is.', `purpose: ${'wide '.repeat(101)}`, ['9:14', 'parameters.width.purpose', `"${'wide '.repeat(12)}…"`, 'a text of at most 500 characters']],
   ['    purpose: How wide the shelf is.\n', '', ['8:5', 'parameters.width.purpose', 'nothing', 'a sentence that says what the value sets']],
   ['  slack:\n    range', '  toString:\n    range', ['20:3', '', '"toString:"', 'another name; this one is kept for the machine']],
   ['expressions:\n', 'expressions:\n  max: 3 mm\n', ['24:3', 'expressions.max', '"max"', 'a name that is not a unit, a function or index']],

@@ -5,7 +5,7 @@ import { caption } from './captions.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { Spoken } from './spoken.tsx';
 import { stepAlt } from './step-alt.ts';
-import { StepMargin } from './step-margin.tsx';
+import { isTimesBeside, StepMargin, Times } from './step-margin.tsx';
 import { Said } from './in-languages.tsx';
 import { StepStrip } from './step-strip.tsx';
 import type { BookletInput } from './types.ts';
@@ -22,16 +22,20 @@ export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
   const { step, headHeight, partsHeight, goesOn, comes } = band;
   const height = fittedHeight(band, fit) + fit.white;
   const Head = comes ? 'div' : 'h2';
+  const isBeside = isTimesBeside(input, step);
   const gap = `${rowGap + fit.white / (band.pictures.length + 2)}mm`;
   return (
-    <article className={step.times > 1 ? 'band repeated' : 'band'} style={{ height: `${height}mm` }}>
+    <article className={step.times > 1 && !isBeside ? 'band repeated' : 'band'} style={{ height: `${height}mm` }}>
       <Head style={{ height: `${headHeight}mm` }}>
         <span className="numeral"><Spoken text={words.number(step.number)} /></span>{' '}
         {edition === 'words' && !comes && <span className="caption"><Said input={input} say={(each) => caption(each, step)} how="beside" /></span>}
       </Head>
       {comes ? <div style={{ height: `${partsHeight}mm` }} /> : <StepMargin input={input} step={step} headHeight={headHeight} partsHeight={partsHeight} />}
       {band.pictures.length > 0 && <div className="work" style={{ gap, paddingTop: gap }}>
-        {band.pictures.map((of) => <PlacedPicture key={pictureId(of)} input={input} of={of} alt={stepAlt(input, step)} scale={pictureScale(input, of, fit)} />)}
+        {band.pictures.map((of, index) => {
+          const picture = <PlacedPicture key={pictureId(of)} input={input} of={of} alt={stepAlt(input, step)} scale={pictureScale(input, of, fit)} />;
+          return isBeside && !goesOn && index === band.pictures.length - 1 ? <div key={pictureId(of)} className="on-each"><p className="times"><Times input={input} step={step} /></p>{picture}</div> : picture;
+        })}
         {(!comes || !goesOn) && <StepStrip input={input} step={step} isEnd={!goesOn} />}
       </div>}
     </article>

@@ -11,6 +11,7 @@ import { roundGlyph, roundOf } from './round.ts';
 import { sheets } from './sheet.ts';
 import { Spoken } from './spoken.tsx';
 import { isolate } from '../words/index.ts';
+import { WORK } from '../../work/facts.ts';
 import type { BookletInput } from './types.ts';
 
 interface StepMarginProps {
@@ -28,7 +29,7 @@ export function StepMargin({ input, step, headHeight, partsHeight }: StepMarginP
   return (
     <ul className="new-parts" style={narrow ? { height: `${partsHeight}mm` } : { marginTop: `-${headHeight}mm` }}>
       <RoundOf input={input} step={step} />
-      {step.times > 1 && <Times input={input} step={step} />}
+      {step.times > 1 && !isTimesBeside(input, step) && <li className="times"><Times input={input} step={step} /></li>}
       <Span input={input} step={step} />
       {marginParts(input, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} />)}
     </ul>
@@ -46,12 +47,16 @@ function RoundOf({ input: { words, plan }, step }: { readonly input: BookletInpu
   );
 }
 
-function Times({ input: { words, glyphs }, step }: { readonly input: BookletInput; readonly step: Step }): ReactNode {
+/** Whether the sign for once more stands beside the last picture, since what is tried first on waste is done but once. On a narrow page there is no margin for it. */
+export const isTimesBeside = ({ paper }: Pick<BookletInput, 'paper'>, { action, times }: Step): boolean => times > 1 && WORK[action].triedFirst === true && !sheets[paper].narrow;
+
+/** The sign for once more, and how often it is done. */
+export function Times({ input: { words, glyphs }, step }: { readonly input: BookletInput; readonly step: Step }): ReactNode {
   return (
-    <li className="times">
+    <>
       <GlyphMark glyph={glyphs.plain('again')} label={words.t('booklet.alt.times', { count: step.times })} height={timesHeight - 1} />
       <Spoken text={words.times(step.times)} />
-    </li>
+    </>
   );
 }
 

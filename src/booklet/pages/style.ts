@@ -29,7 +29,7 @@ const hair = 0.25;
 const bold = 0.5;
 
 /** Figures stand on Latin's lines, whatever the language. */
-const figures = ['.apart[dir=ltr]', '.numeral', '.new-parts b', '.new-parts .length', '.new-parts .times', '.new-parts .round', '.repeat', '.looked-at b', '.counted',
+const figures = ['.apart[dir=ltr]', '.numeral', '.new-parts b', '.new-parts .length', '.times', '.new-parts .round', '.repeat', '.looked-at b', '.counted',
   '.sizes td.figure', '.letter', '.pieces thead th', '.pieces .figure', '.overall', '.measure', '.folio', '.asked-at'];
 
 const ground = `
@@ -151,8 +151,11 @@ const stepStyle = `
 .new-parts li { display: flex; flex-direction: column; align-items: flex-start; }
 .new-parts b { font-size: 18pt; --leading: ${countHeight}mm; height: ${countHeight}mm; }
 .new-parts .round { flex-direction: row; align-items: center; gap: 1mm; height: ${roundHeight}mm; font-size: 13pt; font-weight: 700; }
-.new-parts .times { flex-direction: row; align-items: center; gap: 1mm; height: ${timesHeight}mm; font-size: 18pt; font-weight: 700; }
+.new-parts .times, .on-each .times { display: flex; flex-direction: row; align-items: center; gap: 1mm; height: ${timesHeight}mm; font-size: 18pt; font-weight: 700; }
 .new-parts .length { font-size: 10.5pt; --leading: ${lineHeight}mm; white-space: nowrap; }
+.on-each { position: relative; width: ${main}mm; display: flex; justify-content: center; }
+.on-each .times { position: absolute; top: 0; inset-inline-start: -${margin + gutter}mm; }
+.on-each::before { content: ''; position: absolute; inset-block: 0; inset-inline-start: -${margin + gutter + 2.5}mm; border-inline-start: ${bold}mm solid; }
 .work { grid-column: 2; display: flex; flex-direction: column; align-items: center; }
 .strip { align-self: stretch; display: flex; align-items: center; }
 .strip li { display: flex; gap: ${innerGap}mm; align-items: center; }

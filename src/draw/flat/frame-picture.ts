@@ -65,9 +65,9 @@ function section({ pattern, tube, away, scale }: Shown, box: Box): readonly Mark
 
 /** Between tubes and lines, so that it is seen, and between two panels that share a tube, less than that is wide, mm of paper. */
 const apart = 1.9;
-const panelsApart = 1;
+const panelsApart = 1.2;
 /** Panel shown beyond the tubes from above, mm of paper. */
-const beyond = 4;
+const beyond = 6;
 
 /** The middle of the panel in the ring of the tubes, with the lines beside those that it is folded round, their distance drawn larger than to scale. Under a tube that it shares another panel begins. */
 function fromAbove({ pattern, tube, away }: Shown, box: Box): readonly Mark[] {
@@ -129,13 +129,17 @@ interface Halves {
   readonly to: Vec2;
 }
 
-/** The gap between two panels as it is seen beyond the ends of the tube that lies on it. */
+/** The gap between two panels: open beyond the ends of the tube that lies on it, dashed under that. */
 function betweenPanels(side: Side, [x, y]: Vec2, { axis, from, to }: Halves): readonly Mark[] {
   const isUpright = side === 'left' || side === 'right';
   const way = side === 'right' || side === 'front' ? 1 : -1;
-  return [-panelsApart / 2, panelsApart / 2].flatMap((by) => ([-1, 1] as const).map((end) => (isUpright
-    ? line(pens.ring, [x + way * axis[0] + by, y + end * from[1]], [x + way * axis[0] + by, y + end * to[1]])
-    : line(pens.ring, [x + end * from[0], y + way * axis[1] + by], [x + end * to[0], y + way * axis[1] + by]))));
+  const at = (by: number, along: number): Vec2 => (isUpright ? [x + way * axis[0] + by, y + along] : [x + along, y + way * axis[1] + by]);
+  const half = panelsApart / 2;
+  const [near, far] = isUpright ? [from[1], to[1]] : [from[0], to[0]];
+  return [
+    ...([-1, 1] as const).flatMap((end) => [area('white', [at(-half, end * near), at(half, end * near), at(half, end * (far + 0.3)), at(-half, end * (far + 0.3))]), ...[-half, half].map((by) => line(pens.cut, at(by, end * near), at(by, end * far)))]),
+    ...[-half, half].map((by) => line(pens.hidden, at(by, -near), at(by, near))),
+  ];
 }
 
 const insetBox = ({ x, y, width, height }: Box, by: number): Box => ({ x: x + by, y: y + by, width: width - 2 * by, height: height - 2 * by });

@@ -1,13 +1,13 @@
-import type { Vec2 } from '../../model/index.ts';
 import { tell } from '../../scene/index.ts';
 import { cutFace } from '../kit/cut-face.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, line, outline, type Mark } from '../kit/marks.ts';
+import { arrowhead, line, type Mark } from '../kit/marks.ts';
 import { band, pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
+import { boundKnife, tipOf, type AtStrip } from './leaning-knife.ts';
 import { paddedKnife, STRIP } from './padded-knife.ts';
 import { plate } from './punched-section.ts';
 import { numbered, onwards, pressedDown, type Firmness } from './trial.ts';
@@ -19,15 +19,12 @@ export interface Pulled {
   readonly skin: number;
 }
 
-const HIGH = 51;
+const HIGH = 44;
 const cap = capHeights.step;
 /** mm of paper for one mm from the side. */
 const SCALE = 0.5;
-/** From the side, mm of paper: the middle of the strip, the face that it stands on, the panel beyond the strip, how far the knife's handle reaches over the strip. */
-const SIDE = { middle: 45, face: 34, beyond: 8, handle: 8 } as const;
-/** How far the blade leans from upright towards where it is pulled, rad; its width, and that of its bevel and of the handle, mm of paper. */
-const LEAN = 0.45;
-const BLADE = { wide: 4.6, bevel: 1.5, handle: 6.4 } as const;
+/** From the side, mm of paper: the middle of the strip, the face that it stands on, the panel beyond the strip. */
+const SIDE = { middle: 45, face: 34, beyond: 8 } as const;
 /** Half of a section, and the panel's thickness in it, mm of paper. */
 const HALF = 8.6;
 const THICK = 9;
@@ -48,29 +45,18 @@ export const pullPicture = (pulled: Pulled, number: number, { width }: Pick<Pape
 /** The marks of the picture, for the tests. */
 export const pullMarks = (pulled: Pulled, number: number, width: number): readonly Mark[] => [...numbered([[4.5, 4.6]], number), ...besideStrip(pulled), ...deeper(pulled, width)];
 
-/** A strip with the knife behind it, standing on the panel. */
+/** The knife between its strips, which stand on the panel, its tip as deep as told. */
 function besideStrip({ depth, thickness }: Pulled): readonly Mark[] {
-  const [long, high, deep, thick] = [STRIP.long, STRIP.high, depth, thickness].map((each) => each * SCALE) as [number, number, number, number];
   const { middle, face } = SIDE;
-  const [left, right, up, tip] = [middle - long / 2, middle + long / 2, face - high, face + deep];
-  const strip = cornersOf({ x: left, y: up, width: long, height: high });
-  const panel = cornersOf({ x: left - SIDE.beyond, y: face, width: long + 2 * SIDE.beyond, height: thick });
-  const tipAt: Vec2 = [middle - (high / 2 + deep) * Math.tan(LEAN), tip];
-  const along = (far: number, across: number): Vec2 => [tipAt[0] + far * Math.sin(LEAN) - across * Math.cos(LEAN), tipAt[1] - far * Math.cos(LEAN) - across * Math.sin(LEAN)];
-  const over = (high + deep) / Math.cos(LEAN);
-  const blade: readonly Vec2[] = [along(0, 0), along(BLADE.wide * 0.45, BLADE.wide), along(over, BLADE.wide), along(over, 0)];
-  const handle: readonly Vec2[] = [along(over + 1.5, -1), along(over + 1.5, BLADE.handle - 1), along(over + SIDE.handle, BLADE.handle - 1), along(over + SIDE.handle, -1)];
-  const [taped, tape] = [6, middle - 3];
-  const level = up + high / 2;
+  const at: AtStrip = { foot: [middle, face], depth, scale: SCALE };
+  const [left, right] = [middle - (STRIP.long * SCALE) / 2, middle + (STRIP.long * SCALE) / 2];
+  const [tipAt, level] = [tipOf(at), face - (STRIP.high * SCALE) / 2];
+  const panel = cornersOf({ x: left - SIDE.beyond, y: face, width: right - left + 2 * SIDE.beyond, height: thickness * SCALE });
   return [
-    area('ink', handle), ...cutFace(panel), area('white', strip), outline(pens.cut, strip),
-    area('white', blade), outline(pens.cut, blade), line(pens.edge, along(BLADE.bevel * 0.45, BLADE.bevel), along(over, BLADE.bevel)),
-    area('ink', cornersOf({ x: tape, y: up, width: taped, height: high })),
-    ...linearDimension({ axis: 'x', told: tell.mm(STRIP.long), ends: [left, right], line: face + thick + 7, feature: face + thick, cap }),
-    ...linearDimension({ axis: 'y', told: tell.mm(STRIP.high), ends: [face, up], line: left - 3, feature: left, cap, upright: true }),
-    ...linearDimension({ axis: 'y', told: tell.mm(depth), ends: [tip, face], line: left - SIDE.beyond - 6, feature: left - SIDE.beyond, cap, upright: true }),
-    line(pens.dimension, [left - SIDE.beyond - 7, tip], tipAt),
-    line(band(1), [right + 3, level], [right + 8, level]), arrowhead([right + 12, level], [1, 0], 5, 3.6),
+    ...cutFace(panel), ...boundKnife(at),
+    ...linearDimension({ axis: 'y', told: tell.mm(depth), ends: [tipAt[1], face], line: left - SIDE.beyond - 6, feature: left - SIDE.beyond, cap, upright: true }),
+    line(pens.dimension, [left - SIDE.beyond - 7, tipAt[1]], tipAt),
+    line(band(1), [right + 5, level], [right + 10, level]), arrowhead([right + 14, level], [1, 0], 5, 3.6),
   ];
 }
 

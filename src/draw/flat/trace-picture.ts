@@ -25,7 +25,9 @@ export interface Traced {
 /** Height of the strip, mm of paper. */
 const HIGH = 44;
 /** Most sides of a sheet in plan and from its corner, mm of paper. */
-const PLAN = { width: 40, height: 27 } as const;
+const PLAN = { width: 32, height: 27 } as const;
+/** The middles of the first, of the first on the stock and of what it makes, where a piece is drawn round; and the arrows between them: shares of the paper's width. */
+const ROUND = { first: 0.15, onwards: 0.285, traced: 0.47, away: 0.68, made: 0.86 } as const;
 /** The same where the stack stands between them. */
 const SMALL = { width: 28, height: 27 } as const;
 const STACK = { width: 36, height: 13, slant: 10, sheet: 3 } as const;
@@ -73,8 +75,9 @@ const BEHIND = 1.6;
 /** The first between the arrows of a measure; then on the stock panel, a corner in its corner, those that follow in a stack behind; the pencil goes round its two free edges, or along the one of a strip, and into its holes. */
 function roundMarks(piece: Traced, others: number, width: number): readonly Mark[] {
   const y = HIGH / 2 + 2;
-  const first = planBox(piece, [31, y], PLAN);
-  const second = planBox(piece, [width / 2 + 30, y], PLAN);
+  const first = planBox(piece, [width * ROUND.first, y], PLAN);
+  const second = planBox(piece, [width * ROUND.traced, y], PLAN);
+  const made = planBox(piece, [width * ROUND.made, y], PLAN);
   const { x, y: top } = second;
   const [right, low] = [x + second.width, top + second.height];
   const isStrip = piece.isFromStrip === true;
@@ -86,12 +89,23 @@ function roundMarks(piece: Traced, others: number, width: number): readonly Mark
     ...sheet(first, 'panel'), ...holesIn(piece, first), numbered(1, [first.x + first.width / 2, y]),
     line(pens.dimension, [first.x, first.y - 5], [first.x + first.width, first.y - 5]), arrowhead([first.x, first.y - 5], [-1, 0]), arrowhead([first.x + first.width, first.y - 5], [1, 0]),
     line(pens.dimension, [first.x - 5, first.y], [first.x - 5, first.y + first.height]), arrowhead([first.x - 5, first.y], [0, -1]), arrowhead([first.x - 5, first.y + first.height], [0, 1]),
-    ...onwardsFrom([width / 2 - 14, y]),
+    ...onwardsFrom([width * ROUND.onwards, y]),
     ...Array.from({ length: behind }, (_, index) => (behind - index) * BEHIND).flatMap((by) => sheet({ ...stock, x: stock.x - by, y: stock.y - by }, 'white')),
     ...sheet(stock, 'white'), ...hatching(left, 2.2).map(([from, to]) => line(pens.edge, from, to)),
     ...sheet(second, 'panel'), ...holesIn(piece, second), numbered(1, [x + second.width / 2, top + second.height / 2]),
     line({ ...pens.motion, width: 0.9 }, [x, top], [right, top], ...(isStrip ? [] : [[right, low] as const])), ...pencilAt(isStrip ? [x + second.width * 0.72, top] : [right, top + second.height * 0.7]), ...(hole === undefined ? [] : pencilAt(hole)),
-    ...othersNumbered(others, [width - 8, y]),
+    ...onwardsFrom([width * ROUND.away, y]), ...madeMarks(piece, others, made),
+  ];
+}
+
+/** What is cut and punched by it, those after the second in a stack behind: its holes and the sign of its marked face, where the first has these; its number. */
+function madeMarks(piece: Traced, others: number, box: Box): readonly Mark[] {
+  const behind = Math.min(others, 3) - 1;
+  const middle: Vec2 = [box.x + box.width / 2, box.y + box.height / 2];
+  return [
+    ...Array.from({ length: behind }, (_, index) => (behind - index) * BEHIND).flatMap((by) => sheet({ ...box, x: box.x - by, y: box.y - by }, 'panel')),
+    ...sheet(box, 'panel'), ...holesIn(piece, box), ...(piece.holes.length === 0 ? [] : faceSign([box.x + 3, box.y + box.height - 3], 'there', 0.7)),
+    ...(others === 1 ? [numbered(2, middle)] : [numbered(2, [middle[0] - 8, middle[1]]), line(pens.motion, [middle[0] - 3, middle[1]], [middle[0] + 3, middle[1]]), numbered(others + 1, [middle[0] + 8, middle[1]])]),
   ];
 }
 

@@ -1,7 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
 import type { DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
-import { hatching } from '../kit/hatching.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
@@ -9,15 +8,15 @@ import { ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { pencil } from './pencil.ts';
 import { bareWall, crossAt, type WallHoles } from './bare-wall.ts';
+import { clipFromAbove, POST, pulledFromAbove, reachFromAbove, wallFromAbove } from './bracket-from-above.ts';
 import { CAME_OUT, CAME_OUT_MIDDLE, cameOut } from './came-out.ts';
 import { KIND_WIDTH, kindOfWall } from './wall-kind.ts';
-import { BOARD, bore, cordRound, HIGH, JAWS, jawsOn, plateOn, plugIn, ringOf, SCALE, screw, screwPlaces, wallSection, type Bracket, type Fixing, type WallShown } from './wall-pieces.ts';
+import { BOARD, bore, HIGH, jawsOn, plateOn, plugIn, ringOf, SCALE, screw, screwPlaces, wallSection, type Bracket, type Fixing, type WallShown } from './wall-pieces.ts';
 import { tell } from '../../scene/index.ts';
 
 const cap = capHeights.step;
 /** Thickness of wall shown where it is drilled and where it is not, mm. */
 const DEEP = 84;
-const THIN = 34;
 /** From the left of a small picture to what it shows, and the rows' middles as shares of the paper's height, mm of paper. */
 const INDENT = 4;
 const ROWS: readonly [number, number] = [0.27, 0.74];
@@ -121,16 +120,15 @@ const screwedOn = (bracket: Bracket, wall: WallShown, fixing: Fixing): Small => 
 } });
 
 /** Each pulled straight out with so many kilograms: it holds. */
-const pulledOut = (bracket: Bracket, wall: WallShown, pull: number, holes: WallHoles): Small => ({ width: 57, draw: ([x, y]) => {
-  const face: Vec2 = [x + INDENT + THIN * SCALE, y];
-  return [...wallSection(wall, face, THIN), ...plateOn(bracket, face), ...jawsOn(bracket, face), ...pulledAt(bracket, pull, holes.apart.length + 1, face), ...ticked([face[0] + 6, y + (HIGH * SCALE) / 2 + 5])];
-} });
+const pulledOut = (bracket: Bracket, wall: WallShown, pull: number, holes: WallHoles): Small => ({
+  width: 57, draw: ([x, y]) => pulledFromAbove(bracket, wall, pull, holes.apart.length + 1, [x + INDENT + 2, y]),
+});
 
 /** Seen from above: the post is pushed into its bracket until it clicks; or the bracket that is on the post is pushed to the wall with it, over its holes. */
 const pushedIn = (bracket: Bracket, wall: WallShown, { areOnPosts }: WallHoles): Small => ({ width: 31, draw: ([x, y]) => {
   const before: Vec2 = [x + INDENT + 3, y - (HIGH * SCALE) / 4];
   const after: Vec2 = [before[0], y + (HIGH * SCALE) / 4];
-  const [reach, way] = [bracket.reach * SCALE * 0.62, 8.5];
+  const [reach, way] = [reachFromAbove(bracket), 8.5];
   const off = areOnPosts ? way : 0;
   const post = ([px, py]: Vec2): readonly Mark[] => [circle([px, py], POST, pens.cut, 'panel'), circle([px, py], POST - 0.9, pens.edge, 'white')];
   return [
@@ -141,25 +139,6 @@ const pushedIn = (bracket: Bracket, wall: WallShown, { areOnPosts }: WallHoles):
   ];
 } });
 
-/** Radius of a post seen from above, mm of paper. */
-const POST = 3.6;
-
-function wallFromAbove(wall: WallShown, [x, y]: Vec2): readonly Mark[] {
-  const ring = ringOf({ x: x - 4, y: y - 7.4, width: 4, height: 14.8 });
-  return [area('core', ring), ...(wall.kind === 'masonry' ? hatching(ring, 2.4).map(([from, to]) => line(pens.edge, from, to)) : []), outline(pens.cut, ring)];
-}
-
-/** Plate, web and the jaws of a bracket that are open to the front. */
-function clipFromAbove([x, y]: Vec2, reach: number): readonly Mark[] {
-  const [plate, web] = [ringOf({ x, y: y - 5, width: 1.2, height: 10 }), ringOf({ x: x + 1.2, y: y - 0.9, width: reach - POST - 2, height: 1.8 })];
-  const arc = (radius: number): readonly Vec2[] => Array.from({ length: 25 }, (_, index): Vec2 => {
-    const angle = 0.85 + ((2 * Math.PI - 1.7) * index) / 24;
-    return [x + reach + radius * Math.cos(angle), y + radius * Math.sin(angle)];
-  });
-  const jaws = [...arc(POST + 1.5), ...arc(POST + 0.3).toReversed()];
-  return [area('panel', plate), outline(pens.cut, plate), area('panel', web), outline(pens.cut, web), area('panel', jaws), outline(pens.cut, jaws)];
-}
-
 /** The screw's length and diameter. */
 function screwDimensions({ plate, thickness }: Bracket, { screw: { diameter, length } }: Fixing, [x, y]: Vec2): readonly Mark[] {
   const [, [, deep]] = screwPlaces({ plate }, [x, y]);
@@ -169,21 +148,6 @@ function screwDimensions({ plate, thickness }: Bracket, { screw: { diameter, len
   return [
     ...linearDimension({ axis: 'x', told: tell.mm(length), ends: [face - length * SCALE, face], line: low + 7, feature: deep, cap }),
     figure(sizes, [face + 3 + toldWidth(sizes, cap, 400) / 2, low + 5], cap),
-  ];
-}
-
-/** A scale on a cord round the web, drawn straight out, with what it shows; so with each of them. */
-function pulledAt(bracket: Bracket, pull: number, count: number, [x, y]: Vec2): readonly Mark[] {
-  const from = x + bracket.reach * SCALE + JAWS.half;
-  const scale: readonly Vec2[] = [[from + 5, y - 5], [from + 17, y - 5], [from + 17, y + 5], [from + 5, y + 5]];
-  const told = tell.mass(pull);
-  return [
-    ...cordRound(bracket, [x, y], [from + 5, y]),
-    area('white', scale), outline(pens.cut, scale),
-    ...[7, 9.5, 12, 14.5].map((at) => line(pens.edge, [from + at, y - 5], [from + at, y - 2.5])),
-    line(pens.motion, [from + 12, y + 3.5], [from + 12, y - 1.5]),
-    line(pens.motion, [from + 17, y], [from + 19, y]), arrowhead([from + 23, y], [1, 0], 5),
-    figure(told, [from + 10, y + 11], capHeights.count, 700), figure(tell.times(count), [from + 10, y + 18], capHeights.count, 700),
   ];
 }
 

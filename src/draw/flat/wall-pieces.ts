@@ -77,7 +77,7 @@ export function plateOn({ plate, thickness }: Bracket, [x, y]: Vec2): readonly M
 }
 
 /** Jaws round an upright tube, seen from beside them: half their width and height, mm of paper. */
-export const JAWS = { half: 6, high: 6 } as const;
+const JAWS = { half: 6, high: 6 } as const;
 /** Half of the height of the web between plate and jaws, mm of paper. */
 const WEB = 1.5;
 
@@ -87,13 +87,6 @@ export function jawsOn({ thickness, reach }: Bracket, [x, y]: Vec2): readonly Ma
   const jaws = x + reach * SCALE - JAWS.half;
   const [web, clip] = [ringOf({ x: face, y: y - WEB, width: jaws - face, height: 2 * WEB }), ringOf({ x: jaws, y: y - JAWS.high, width: 2 * JAWS.half, height: 2 * JAWS.high })];
   return [area('panel', web), outline(pens.cut, web), area('panel', clip), outline(pens.cut, clip), line(pens.edge, [jaws + JAWS.half * 1.5, y - JAWS.high], [jaws + JAWS.half * 1.5, y + JAWS.high])];
-}
-
-/** A cord laid round the web behind the jaws, its two ends past them to a place before them. */
-export function cordRound({ thickness, reach }: Bracket, [x, y]: Vec2, to: Vec2): readonly Mark[] {
-  const jaws = x + reach * SCALE - JAWS.half;
-  const web = (x + thickness * SCALE + jaws) / 2;
-  return [-1, 1].map((side) => line({ ...pens.motion, width: 0.7 }, [web, y], [web, y + side * (WEB + 0.6)], [jaws + 1, y + side * (JAWS.high + 0.8)], [jaws + 2 * JAWS.half, y + side * (JAWS.high + 0.8)], to));
 }
 
 /** Where a screw goes into the wall over the web, and one under it. */

@@ -12,7 +12,7 @@ import { planeOf } from './plane.ts';
 import { hiddenStrokes, pensFor, strokes } from './strokes.ts';
 import { walkMarks, walkSign } from './walk-sign.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, line, movedBox, orderRadius, ringedNumeral, type Mark } from '../kit/marks.ts';
+import { area, labelBoxes, line, movedBox, orderRadius, ringedNumeral, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { roundBox, toPicture, type Paper } from '../kit/svg.ts';
@@ -164,16 +164,22 @@ function afterSmalls(smalls: readonly Scene[], scene: Scene, paper: Paper, isFir
   };
 }
 
+/** What stands beside a scene: another one, or what is drawn flat on a paper. */
+export type Aside = Scene | { readonly flat: (paper: Paper) => readonly Mark[] };
+
 /** A scene with what it hides or shows too small enlarged on its right, in a room of its own, and over both scenes that come before. As `composePicture`. */
-export function composeBeside(first: readonly Scene[], scene: Scene, closeUp: Scene, paper: PaperUnder, room: Paper, lineDrawing: LineDrawer): DrawnPicture {
+export function composeBeside(first: readonly Scene[], scene: Scene, closeUp: Aside, paper: PaperUnder, room: Paper, lineDrawing: LineDrawer): DrawnPicture {
   const rows = rowsOf(first, paper.width, lineDrawing);
   return pictureFrom(underRows(rows, beside(scene, closeUp, leftUnder(rows, 0, paper), room, lineDrawing), lineDrawing));
 }
 
-function beside(scene: Scene, closeUp: Scene, paper: Paper, room: Paper, lineDrawing: LineDrawer): Sheet {
+/** What stands beside a scene, alone. */
+export const composeAside = (aside: Aside, paper: Paper, lineDrawing: LineDrawer): DrawnPicture => ('flat' in aside ? toPicture(paper, aside.flat(paper)) : composePicture(aside, paper, lineDrawing));
+
+function beside(scene: Scene, closeUp: Aside, paper: Paper, room: Paper, lineDrawing: LineDrawer): Sheet {
   const main = composed(scene, { width: paper.width - room.width - SMALL_GAP, height: paper.height }, lineDrawing);
   const height = Math.min(room.height, paper.height);
-  const enlarged = composed(closeUp, { width: room.width, height }, lineDrawing);
+  const enlarged = 'flat' in closeUp ? flatly(closeUp.flat({ width: room.width, height })) : composed(closeUp, { width: room.width, height }, lineDrawing);
   const at: Vec2 = [paper.width - room.width, (paper.height - height) / 2];
   return {
     paper,
@@ -184,6 +190,9 @@ function beside(scene: Scene, closeUp: Scene, paper: Paper, room: Paper, lineDra
     enlargedShares: enlarged.newPartShares,
   };
 }
+
+/** Flat marks as a scene's are composed; they bring no part. */
+const flatly = (marks: readonly Mark[]): Pick<Composed, 'marks' | 'labels' | 'newPartShares'> => ({ marks, labels: labelBoxes(marks), newPartShares: {} });
 
 /** A scene with its number in the upper left corner, where it has one. */
 function numbered(scene: Scene, { width, height }: Paper, lineDrawing: LineDrawer): Composed {

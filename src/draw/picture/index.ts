@@ -1,5 +1,5 @@
 export { composeAlone } from './alone.ts';
 export { composeJointGuide } from './joint-guide.ts';
-export { composePicture, composeAfter, composeBeside, composeDone, composeRightWrong, composeRow, composeRows, trimmed } from './compose.ts';
+export { composePicture, composeAfter, composeAside, composeBeside, composeDone, composeRightWrong, composeRow, composeRows, trimmed, type Aside } from './compose.ts';
 export type { Paper } from '../kit/svg.ts';
 export type { LineDrawer } from './line-drawer.ts';

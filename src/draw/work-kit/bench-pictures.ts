@@ -1,6 +1,6 @@
 import { cordPatterns, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import { cableEnds, halfCutDepth, type CutPattern, type Model, type Vec2 } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, guidePicture, holePlaces, holesPunched, partsTold, platePicture, practicePicture, pullPicture, punchedFlat, rolledTrial, stockPicture, stopPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type StockFetched, type Traced, type TraceWay } from '../flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, guidePicture, holePlaces, holesPunched, knifeStopPicture, partsTold, platePicture, practicePicture, pullPicture, punchedFlat, rolledTrial, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type StockFetched, type Traced, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching, rootsMarked } from '../folded-panels.ts';
@@ -44,7 +44,7 @@ export const halfCutTried: DrawnFlat = (givens, step) => {
   const { model: { kit: { panel } }, papers: { bench } } = givens;
   const [depth, from] = [halfCutDepth(panel), cutOutAt(givens, step)];
   return [
-    stopPicture({ tool: 'knife', depth, from }, bench), guidePicture({ pads: panel.thickness, number: 4 }, bench),
+    knifeStopPicture(depth, from, bench), guidePicture({ pads: panel.thickness, number: 4 }, bench),
     pullPicture({ depth, thickness: panel.thickness, skin: panel.skin }, 5, bench), practicePicture(from, { own: 6, stop: 2, held: 4, pulled: 5 }, bench),
   ];
 };

@@ -52,7 +52,7 @@ export const jointSchema = section({
   'socket-diameter': measure('length', 'Outside diameter of the sockets.'),
   'end-play': measure('length', 'A tube may be this much short and still sit well.', { zero: true }),
   up: direction('The way that is up when there is a choice; [0, 0, 1] when left out.').default([0, 0, 1]),
-  ports: z.array(portSchema, { error: say.ports }).min(1, { error: say.ports }).max(limits.ports, { error: say.ports }).meta({ description: 'Its sockets, sleeves and studs.' }),
+  ports: z.array(portSchema, { error: say.ports }).min(1, { error: say.ports }).max(limits.ports, { error: messages.entries(limits.ports) }).meta({ description: 'Its sockets, sleeves and studs.' }),
   mass: measure('mass', 'Mass of one joint.'),
 }, 'A joint.');
 

@@ -1,14 +1,12 @@
-import { chained, moved, placed, plus, times, turned, undone, type Model, type Part, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
+import { chained, lengthOf, moved, placed, plus, times, undone, type Model, type Part, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
 import type { Scene, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
-import { boxRound } from './extent.ts';
 import { standOf, viewOf } from './stand.ts';
 import { nearestOf } from './nearest.ts';
 import { drilled, fastened, type Shown } from './round-a-pin.ts';
 import { fromSleeveEnd, type InSleeve } from './sleeve-measured.ts';
 import { sleeveReach } from './sleeve-ends.ts';
 import { stageHand, type StageHand } from './stage.ts';
-import { tell } from '../told.ts';
 import { closeUpName, type StepGivens } from './work-scene.ts';
 
 /** Length of bar, and sides of a panel's piece, that are shown round a pin, mm. */
@@ -31,34 +29,8 @@ export const pinDrilled = (givens: StepGivens): Scene | null => atPin(givens, gi
   const shown = drilled(givens.model, pinned.hand, pinned.hand.pose(pinned.pinId), { through: thicknessOf(pinned), over: BIT_OVER });
   const place = placeInSleeve(givens.model, pinned);
   const measured = place === null ? { bodies: [], marks: [] } : fromSleeveEnd(givens.model, pinned.hand, place, besidePin(pinned, readerOf(givens)).towardsEye);
-  const bench = benchUnder(givens, pinned);
-  return { bodies: [...shown.bodies, ...measured.bodies, ...bench.bodies], marks: [...shown.marks, ...measured.marks, ...bench.marks] };
+  return { bodies: [...shown.bodies, ...measured.bodies], marks: [...shown.marks, ...measured.marks] };
 });
-
-/** The bench is drawn under what is drilled where a bit might come to it, mm; so wide and thick, and how far beside the hole its distance is told. */
-const BENCH = { near: 60, wide: 230, deep: 120, thick: 22, aside: 62 } as const;
-
-/** The bench close under what a bit comes out of, and how far under it: so deep one drills and no deeper. Nothing where work stands on blocks or there is room. */
-function benchUnder({ step }: StepGivens, pinned: Pinned): Pick<Scene, 'bodies' | 'marks'> {
-  const { hand, pinId, held } = pinned;
-  const pin = hand.pose(pinId);
-  const bar = held.find(({ shape }) => shape.form === 'tube');
-  const out = turnedBy(pin, [0, 0, 1]);
-  const exit = plus(placed(pin, [0, 0, 0]), times(out, -thicknessOf(pinned)));
-  const bench = boxRound(step.present.map((id) => hand.body(id, 'present'))).min[2];
-  const room = exit[2] - bench;
-  if (bar === undefined || step.props.length > 0 || out[2] < UPRIGHT || room > BENCH.near || room < 1) return { bodies: [], marks: [] };
-  const along = turnedBy(hand.pose(bar.id), [1, 0, 0]);
-  const lies = chained(moved([exit[0], exit[1], bench - BENCH.thick]), turned([0, 0, 1], Math.atan2(along[1], along[0])));
-  const beside = plus(exit, times(along, BENCH.aside));
-  return {
-    bodies: [hand.prop({ tool: 'bench' }, { form: 'plate', width: BENCH.wide, height: BENCH.deep, thickness: BENCH.thick, holes: [] }, lies, 'present')],
-    marks: [{ mark: 'length', from: [beside[0], beside[1], bench], to: beside, away: times(along, BENCH.wide / 2 - BENCH.aside + 12), told: tell.mm(Math.round(room)), dots: true }],
-  };
-}
-
-/** The cosine from which a pin is upright. */
-const UPRIGHT = 0.99;
 
 /** Where a pin goes through a sleeve, and the end of that which it is nearer to; null where there is no sleeve, or it goes through its end. */
 function placeInSleeve(model: Model, pinned: Pinned): InSleeve | null {
@@ -90,7 +62,18 @@ function atPin(givens: StepGivens, ids: readonly string[], shownAt: (pinned: Pin
   if (connection === undefined) return null;
   const pinned: Pinned = { hand, pinId: connection.pin, nutId: connection.nut, held: connection.holds.map((id) => hand.part(id)) };
   const shown = shownAt(pinned);
-  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...shown.bodies], marks: shown.marks, view: besidePin(pinned, readerOf(givens)) };
+  return { id: closeUpName(step), bodies: [...pinned.held.map((part) => pieceOf(pinned, part)), ...endsNear(givens, pinned), ...shown.bodies], marks: shown.marks, view: besidePin(pinned, readerOf(givens)) };
+}
+
+/** Feet and caps that are in the end of a bar shown round a pin, where that much of it is shown. */
+function endsNear({ model, step }: StepGivens, { hand, pinId, held }: Pinned): readonly SceneBody[] {
+  const pin = placed(hand.pose(pinId), [0, 0, 0]);
+  return model.connections.flatMap((each): SceneBody[] => {
+    if ((each.is !== 'foot' && each.is !== 'cap') || !held.some(({ id }) => id === each.bar)) return [];
+    const id = each.is === 'foot' ? each.foot : each.cap;
+    const isNear = lengthOf(plus(placed(hand.pose(id), [0, 0, 0]), times(pin, -1))) < BAR_SHOWN / 2;
+    return step.present.includes(id) && isNear ? [hand.body(id, 'present')] : [];
+  });
 }
 
 /** On which side of a pin the worker stands: the reader's (1), or the other one where he has walked round (−1). */

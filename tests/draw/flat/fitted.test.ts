@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
 import { fetchedBlocksMarks, fetchedBlocksPicture } from '../../../src/draw/flat/fetched-blocks.ts';
+import { drilledOver } from '../../../src/draw/flat/drilled-over.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
 import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.ts';
 import { plumbAtFoot, plumbMarks, plumbPicture } from '../../../src/draw/flat/plumb-picture.ts';
@@ -12,6 +13,7 @@ import type { WallShown } from '../../../src/draw/flat/wall-pieces.ts';
 import { wallPlaces, type Vec2 } from '../../../src/model/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-marks.ts';
+import { toPicture } from '../../../src/draw/kit/svg.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { defaultLimits } from '../../../src/check/index.ts';
 import { wallSheets } from '../../../src/draw/work-kit/index.ts';
@@ -47,6 +49,28 @@ describe('the picture of work that stands plumb', () => {
     const picture = plumbPicture(1500, { width });
     expect(texts(picture)).toEqual(['30', '22', '38']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(plumbMarks(1500, width))]).toEqual([[], [], [], []]);
+  });
+});
+
+describe('the picture of what is drilled close over the floor', () => {
+  const drilled = { bit: 6, panel: 9, tube, room: 28 };
+
+  it.each([FORMATS.page.closeUp, FORMATS.small.closeUp])('tells how far the floor is under the tube, on paper of $width by $height', (paper) => {
+    const marks = drilledOver(drilled, paper);
+    const picture = toPicture(paper, marks);
+    expect(texts(picture)).toEqual(['28', 'Ø6']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks)]).toEqual([[], [], [], []]);
+  });
+
+  it('has the bit out under the tube and over the floor, and under a cross in the floor', () => {
+    const paper = FORMATS.page.closeUp;
+    const lines = linesOf(drilledOver(drilled, paper));
+    const tips = lines.filter(({ closed, points }) => closed && points.length === 5).map(({ points }) => Math.max(...points.map(([, y]) => y)));
+    const [floor = NaN] = lines.filter(({ pen, closed, points: [from, to] }) => pen === pens.cut && !closed && from?.[1] === to?.[1]).map(({ points: [from] }) => from?.[1] ?? NaN);
+    const scale = Math.min(...widthAndHeight(lines.filter(({ closed, points }) => closed && points.length === 5)[0]?.points ?? [])) / drilled.bit;
+    const under = floor - drilled.room * scale;
+    expect(tips).toHaveLength(2);
+    expect([(tips[0] ?? NaN) > under + 1, (tips[0] ?? NaN) < floor - 1, (tips[1] ?? NaN) > floor]).toEqual([true, true, true]);
   });
 });
 

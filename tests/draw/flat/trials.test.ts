@@ -7,9 +7,11 @@ import { STRIP } from '../../../src/draw/flat/padded-knife.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
 import { pullMarks, pullPicture } from '../../../src/draw/flat/pull-picture.ts';
 import { rolledMarks, rolledTrial } from '../../../src/draw/flat/rolled-trial.ts';
+import { knifeStopMarks, knifeStopPicture } from '../../../src/draw/flat/knife-stop-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
 import type { CutOut } from '../../../src/draw/flat/waste.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
+import type { Mark } from '../../../src/draw/kit/marks.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { ticked } from '../../../src/draw/kit/right-wrong.ts';
 import type { Vec2 } from '../../../src/model/index.ts';
@@ -77,13 +79,30 @@ const closedSizes = (marks: Parameters<typeof linesOf>[0]): readonly Vec2[] => l
 });
 
 describe('the pictures of stops', () => {
-  it.each([{ tool: 'punch', depth: 15 }, { tool: 'knife', depth: 8, from: crossShaped }] as const)('tell how far the tip of the $tool stands out', (stop) => {
-    for (const paper of papers) {
-      const picture = stopPicture(stop, paper);
-      // A knife's off-cuts are sawn first: how many, how long, how high; then laid to the blade, then bound.
-      expect(texts(picture)).toEqual(stop.tool === 'knife' ? ['×2', '100', '40', '8', '1', '2', '3'] : ['15']);
-      expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stopMarks(stop, paper.width))]).toEqual([[], [], [], []]);
-    }
+  it.each(papers)('tell how far the tip of a punch stands out, on paper of $width by $height', (paper) => {
+    const picture = stopPicture(15, 9, paper);
+    expect(texts(picture)).toEqual(['15']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(stopMarks(15, 9, paper.width))]).toEqual([[], [], [], []]);
+  });
+
+  it.each(papers)('tell a knife\'s strips, how long and how high, and its tip from their edge, on paper of $width by $height', (paper) => {
+    const picture = knifeStopPicture(8, crossShaped, paper);
+    expect(texts(picture)).toEqual(['100', '40', '8', '1', '2', '3']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(knifeStopMarks(8, crossShaped, paper.width))]).toEqual([[], [], [], []]);
+  });
+
+  it('draw the blade leaning before it is bound, as when it is pulled, its tip square to the strip as far out as told', () => {
+    const [width, depth] = [165, 8];
+    const leaning = (marks: readonly Mark[]): readonly (readonly Vec2[])[] => linesOf(marks).filter(({ closed, points }) => closed && points.length === 4 && new Set(points.map(([x]) => x)).size === 4).map(({ points }) => points);
+    const leanOf = ([tip = [NaN, NaN], , , back = [NaN, NaN]]: readonly Vec2[]): number => Math.atan2(back[0] - tip[0], tip[1] - back[1]);
+    const [[pulled = []], blades] = [leaning(pullMarks({ depth, thickness: 9, skin: 1 }, 5, width)), leaning(knifeStopMarks(depth, crossShaped, width))];
+    expect(blades).toHaveLength(2);
+    for (const blade of blades) expect(leanOf(blade)).toBeCloseTo(leanOf(pulled), 9);
+    // Both strips at the knife as long and high as they are cut; from their lower edge the tip stands out to the same scale.
+    const strips = closedSizes(knifeStopMarks(depth, crossShaped, width)).filter(([long, high]) => Math.abs(long / high - STRIP.long / STRIP.high) < 1e-6);
+    const scale = Math.max(...strips.map(([long]) => long)) / STRIP.long;
+    const feet = linesOf(knifeStopMarks(depth, crossShaped, width)).filter(({ closed, points }) => closed && Math.abs(Math.max(...points.map(([x]) => x)) - Math.min(...points.map(([x]) => x)) - scale * STRIP.long) < 1e-6).map(({ points }) => Math.max(...points.map(([, y]) => y)));
+    expect(Math.max(...(blades[0] ?? []).map(([, y]) => y)) - Math.max(...feet)).toBeCloseTo(depth * scale, 9);
   });
 });
 
@@ -108,24 +127,17 @@ describe('the picture of a knife that is pulled', () => {
 
   it.each(papers)('tells the strip and the depth, and stays on paper of $width by $height', (paper) => {
     const picture = pullPicture(pulled, 5, paper);
-    expect(texts(picture)).toEqual(['5', '100', '40', '8']);
+    expect(texts(picture)).toEqual(['5', '8']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(pullMarks(pulled, 5, paper.width))]).toEqual([[], [], [], []]);
   });
 
-  it('leans the way it is pulled, its bevel on that side, its tip the lowest and as deep as told', () => {
+  it('leans the way it is pulled, its sharp edge on that side, its tip the lowest', () => {
     const [blade] = linesOf(pullMarks(pulled, 5, 165)).filter(({ closed, points }) => closed && points.length === 4 && new Set(points.map(([x]) => x)).size === 4).map(({ points }) => points);
     const [tip, heel, spine, edge] = blade ?? [];
     if (tip === undefined || heel === undefined || spine === undefined || edge === undefined) throw new Error('no blade');
     expect(Math.max(...[heel, spine, edge].map(([, y]) => y))).toBeLessThan(tip[1]);
-    // To the right is ahead, as the arrow tells; the bevel runs along the side that is ahead.
+    // To the right is ahead, as the arrow tells.
     expect([edge[0] > tip[0], edge[0] > spine[0], tip[0] > heel[0]]).toEqual([true, true, true]);
-    const bevel = linesOf(pullMarks(pulled, 5, 165)).filter(({ pen, closed, points: [from, to] }) => {
-      const [across, up] = [(to?.[0] ?? 0) - (from?.[0] ?? 0), (to?.[1] ?? 0) - (from?.[1] ?? 0)];
-      return pen.name === 'edge' && !closed && across > 5 && Math.abs(up / across - (edge[1] - tip[1]) / (edge[0] - tip[0])) < 0.1;
-    });
-    expect(bevel).toHaveLength(1);
-    const [from] = bevel[0]?.points ?? [];
-    expect(from?.[0] ?? NaN).toBeGreaterThan((tip[0] + heel[0]) / 2);
   });
 
   it('goes deeper with each pull', () => {

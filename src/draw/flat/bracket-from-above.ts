@@ -1,0 +1,78 @@
+import type { Vec2 } from '../../model/index.ts';
+import { tell } from '../../scene/index.ts';
+import { hatching } from '../kit/hatching.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { area, arrowhead, circle, figure, line, outline, type Mark } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
+import { ticked } from '../kit/right-wrong.ts';
+import { ringOf, SCALE, type Bracket, type WallShown } from './wall-pieces.ts';
+
+/** Radius of a post seen from above, mm of paper. */
+export const POST = 3.6;
+/** Half of the length of wall behind a bracket, mm of paper. */
+const WALL = 7.4;
+/** From the plate to the middle of the jaws, of what the kit's bracket reaches. */
+const REACH = SCALE * 0.62;
+
+/** From the wall to the middle of a bracket's jaws, mm of paper. */
+export const reachFromAbove = ({ reach }: Pick<Bracket, 'reach'>): number => reach * REACH;
+
+/** The wall behind a bracket. */
+export function wallFromAbove(wall: WallShown, [x, y]: Vec2): readonly Mark[] {
+  const ring = ringOf({ x: x - 4, y: y - WALL, width: 4, height: 2 * WALL });
+  return [area('core', ring), ...(wall.kind === 'masonry' ? hatching(ring, 2.4).map(([from, to]) => line(pens.edge, from, to)) : []), outline(pens.cut, ring)];
+}
+
+/** Plate, web and the jaws of a bracket that are open to the front. */
+export function clipFromAbove([x, y]: Vec2, reach: number): readonly Mark[] {
+  const [plate, web] = [ringOf({ x, y: y - 5, width: 1.2, height: 10 }), ringOf({ x: x + 1.2, y: y - 0.9, width: reach - POST - 2, height: 1.8 })];
+  const arc = (radius: number): readonly Vec2[] => Array.from({ length: 25 }, (_, index): Vec2 => {
+    const angle = 0.85 + ((2 * Math.PI - 1.7) * index) / 24;
+    return [x + reach + radius * Math.cos(angle), y + radius * Math.sin(angle)];
+  });
+  const jaws = [...arc(POST + 1.5), ...arc(POST + 0.3).toReversed()];
+  return [area('panel', plate), outline(pens.cut, plate), area('panel', web), outline(pens.cut, web), area('panel', jaws), outline(pens.cut, jaws)];
+}
+
+/** Of a balance, mm of paper: from the middle of the jaws to the cord's end, which its hook holds; the hook, the case, the ring beyond it; the arrow of the pull. */
+const BALANCE = { from: POST + 5, hook: 3.4, long: 11, half: 4, ring: 1.7, arrow: 6 } as const;
+/** From the middle of one bracket to that of the other, mm of paper. */
+const APART = 19;
+/** From the middle between two brackets, or from that of one, to what the balance shows, mm of paper. */
+const TOLD = 10.5;
+
+/** A balance hooked to a cord round the web of each bracket and drawn straight out, with what it shows: each of them holds. From the wall's face and the middle. */
+export function pulledFromAbove(bracket: Bracket, wall: WallShown, pull: number, count: number, [x, y]: Vec2): readonly Mark[] {
+  const reach = reachFromAbove(bracket);
+  const rows = count === 1 ? [y] : [y - APART / 2, y + APART / 2];
+  const middle = x + reach + BALANCE.from + BALANCE.hook + BALANCE.long / 2;
+  return [
+    ...rows.flatMap((row): readonly Mark[] => [...wallFromAbove(wall, [x, row]), ...clipFromAbove([x, row], reach), ...balance([x, row], reach)]),
+    figure(tell.mass(pull), [middle, count === 1 ? y + TOLD : y], capHeights.count, 700),
+  ];
+}
+
+function balance([x, y]: Vec2, reach: number): readonly Mark[] {
+  const [web, jaws] = [x + 1.2 + (reach - POST - 2) / 2, x + reach];
+  const end = jaws + BALANCE.from;
+  const [left, right] = [end + BALANCE.hook, end + BALANCE.hook + BALANCE.long];
+  const body = ringOf({ x: left, y: y - BALANCE.half, width: BALANCE.long, height: 2 * BALANCE.half });
+  const pull = right + 2 * BALANCE.ring;
+  const hook = Array.from({ length: 9 }, (_, index): Vec2 => {
+    const angle = Math.PI * (0.5 + (1.25 * index) / 8);
+    return [end + 0.4 + 1.7 * Math.cos(angle), y - 1.7 * Math.sin(angle)];
+  });
+  return [
+    ...[-1, 1].map((side) => line(CORD, [web, y], [web, y + side * 1.7], [jaws - 1, y + side * (POST + 2.4)], [jaws + 2, y + side * (POST + 2.4)], [end - 1, y])),
+    line({ ...pens.motion, width: 0.9 }, [left, y], [end + 1.8, y], ...hook),
+    area('white', body), outline(pens.cut, body),
+    ...[0.2, 0.4, 0.6, 0.8].map((share) => line(pens.edge, [left + share * BALANCE.long, y - BALANCE.half], [left + share * BALANCE.long, y - BALANCE.half + 2.2])),
+    line(pens.motion, [left + 0.6 * BALANCE.long, y + 2.6], [left + 0.6 * BALANCE.long, y - 1]),
+    circle([right + BALANCE.ring, y], BALANCE.ring, pens.cut, 'white'),
+    line(pens.motion, [pull + 0.6, y], [pull + BALANCE.arrow - 4, y]), arrowhead([pull + BALANCE.arrow, y], [1, 0], 5),
+    ...ticked([pull + BALANCE.arrow + 4.4, y]),
+  ];
+}
+
+/** A cord seen from above. */
+const CORD = { ...pens.motion, width: 0.7 };
