@@ -16,7 +16,7 @@ describe.each(['rack', 'bench'])('the knots of the %s', (name) => {
     const tying = told.filter(({ shown }) => shown.some((figures) => [FRAMES.hitched, FRAMES.last].every((number) => figures.includes(String(number)))));
     expect(told.length).toBeGreaterThan(1);
     expect(tying.map(({ step }) => step.number)).toEqual([told[0]?.step.number]);
-    for (const { shown } of told.slice(1)) expect([shown[1], shown[3]?.slice(0, 3)]).toEqual([[FRAMES.first, FRAMES.looped], [FRAMES.second, FRAMES.inTurn]].map((range) => [told[0]?.step.number, ...range].map(String)));
+    for (const { shown } of told.slice(1)) expect([shown[1], shown[3]?.slice(0, 3)]).toEqual([[FRAMES.first, FRAMES.looped], [FRAMES.second, FRAMES.last]].map((range) => [told[0]?.step.number, ...range].map(String)));
     for (const { shown } of told) expect(shown.flat()).toContain(String(FRAMES.marked));
   });
 });

@@ -111,6 +111,17 @@ describe.each(faces)('the cords of $name', ({ model, face }) => {
     }
   });
 
+  it.each([FORMATS.page.bench, FORMATS.small.bench])('have the limit’s figure beside the rings, not on them, on paper of $width by $height', ({ width }) => {
+    const cable: CableCut = { count: 2, ...cableEnds(1680), loop: cableLoop(model), test: cableTest(1680), face };
+    for (const { marks, height } of [...tryingMarks(cable, width), { marks: tyingReminderMarks(cable, 36, width), height: 78 }]) {
+      const { labels } = toPicture({ width, height }, marks.filter(({ mark }) => mark === 'figure'));
+      const rings = marks.flatMap((mark) => (mark.mark === 'circle' && mark.radius > 10 ? [mark] : []));
+      const nearest = (from: number, far: number, to: number): number => Math.min(Math.max(to, from), from + far);
+      const touched = rings.flatMap(({ centre, radius }) => labels.filter(({ x, y, width: wide, height: high }) => apart(centre, [nearest(x, wide, centre[0]), nearest(y, high, centre[1])]) < radius));
+      expect(touched).toEqual([]);
+    }
+  });
+
   it('give way within the limit where they are taut, and beyond it where they are drawn again', () => {
     const test = { mass: 1, most: 10 };
     const read = (isTaut: boolean) => {

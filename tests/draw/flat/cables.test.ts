@@ -53,26 +53,24 @@ describe('the pictures of cables', () => {
       const tying = tyingSeries(each, paper);
       const inside = String(loop.inside);
       expect(loops.map(texts)).toEqual([['5', String(loop.doubled), '6'], ['7', '8'], ['9', inside, String(loop.tail)]]);
-      const turns = [FRAMES.hooked, FRAMES.hooked, FRAMES.around, FRAMES.around].flatMap((from) => [from, FRAMES.last].map(String));
       expect(tying.map(texts)).toEqual([
-        ['12', String(each.loop.doubled), '13'], ['14', '15', inside], ['16', '17'], ['18', '19'], ['20'], ['21', '18', '20', '22'],
-        [String(FRAMES.inTurn), ...turns], [String(FRAMES.hung), '1 L', '1 kg'], [String(FRAMES.sag), most, most, String(FRAMES.around)],
+        ['12', String(each.loop.doubled), '13'], ['14', '15', inside], ['16', '17'], ['18', '10', '17', '10', '17'], ['19', '20'], ['21'], ['22', '19', '21', '23', '×2'],
+        [String(FRAMES.hung), '1 L', '1 kg'], [String(FRAMES.sag), most, most, String(FRAMES.last), String(FRAMES.drawn)],
       ]);
       for (const [index, picture] of loops.entries()) isClean(picture, loopMarks(each, paper.width)[index]?.marks ?? []);
       for (const [index, picture] of tying.entries()) isClean(picture, tyingMarks(each, paper.width)[index]?.marks ?? []);
       const orders = [cableCutMarks(each, paper.width), ...loopMarks(each, paper.width).map(({ marks }) => marks), wholeCordMarks(each, paper.width), ...tyingMarks(each, paper.width).map(({ marks }) => marks)]
         .flatMap((marks) => marks.flatMap((mark) => (mark.mark === 'order' && mark.told.as === 'number' ? [mark.told.value] : [])));
-      // The second hitch is tied as the first; each cord is drawn tight in turn; where one gives way more, its end is tied again.
+      // Both cords are hung before they are drawn tight together; the second hitch is tied as the first; where one gives way more, its hitches are undone and it is drawn again.
       const upTo = (last: number): readonly number[] => Array.from({ length: last }, (_, index) => index + 1);
-      const inTurn = [FRAMES.hooked, FRAMES.hooked, FRAMES.around, FRAMES.around].flatMap((from) => [from, FRAMES.last]);
-      expect(orders).toEqual([1, 3, 2, 4, ...upTo(FRAMES.hitched + 1).slice(4), FRAMES.hitch, FRAMES.hitched, FRAMES.last, FRAMES.inTurn, ...inTurn, FRAMES.hung, FRAMES.sag, FRAMES.around]);
+      expect(orders).toEqual([1, 3, 2, 4, ...upTo(FRAMES.drawn).slice(4), ...[1, 2].flatMap(() => [FRAMES.hooked, FRAMES.through]), ...upTo(FRAMES.hitched + 1).slice(FRAMES.drawn), FRAMES.hitch, FRAMES.hitched, FRAMES.last, FRAMES.hung, FRAMES.sag, FRAMES.last, FRAMES.drawn]);
     }
   });
 
   it.each(papers)('tell at a later step where the knots are shown, and its own figures, on paper of $width by $height', (paper) => {
     const each = { ...cable(1426, 2), face: bracedFace(rack, ['cable-left-1', 'cable-left-2']) };
     const [first, rest] = [loopReminder(36, paper), tyingReminder(each, 36, paper)];
-    expect([texts(first), texts(rest)]).toEqual([['36', '5', '9'], ['36', '12', '23', '24', '1 L', '1 kg', '25', String(each.test.most), String(FRAMES.around)]]);
+    expect([texts(first), texts(rest)]).toEqual([['36', '5', '9'], ['36', '12', '23', '24', '1 L', '1 kg', '25', String(each.test.most), String(FRAMES.last), String(FRAMES.drawn)]]);
     isClean(first, loopReminderMarks(36));
     isClean(rest, tyingReminderMarks(each, 36, paper.width));
   });

@@ -117,7 +117,8 @@ function ruler([x, y]: Vec2, by: number): readonly Mark[] {
   return [area('white', box), outline(pens.cut, box), ...Array.from({ length: 9 }, (_, index) => y + index * 2 * by).map((at, index) => line(pens.edge, [x, at], [x + by * (index % 4 === 0 ? 2.4 : 1.2), at]))];
 }
 
-/** Where it gives way more: its end is tied again, from the move round the lower peg on. */
+/** Where it gives way more: its hitches are undone, the last move first, and it is drawn again. */
 const again = ([x, y]: Vec2): readonly Mark[] => [
-  ...crossed([x, y], 1.2), line(pens.motion, [x + 4.6, y], [x + 7, y]), arrowhead([x + 10, y], [1, 0], 3), ringedNumeral(tell.number(FRAMES.around), [x + 15, y], capHeights.order, pens.edge),
+  ...crossed([x, y], 1.2), line(pens.motion, [x + 4.6, y], [x + 7, y]), arrowhead([x + 10, y], [1, 0], 3),
+  ...[FRAMES.last, FRAMES.drawn].map((number, place) => ringedNumeral(tell.number(number), [x + 15 + 13 * place, y], capHeights.order, pens.edge)), line(pens.motion, [x + 19.5, y], [x + 21, y]), arrowhead([x + 24, y], [1, 0], 3),
 ];

@@ -13,7 +13,7 @@ import { crossedCords } from './face.ts';
 import { FRAMES } from './frames.ts';
 import { endBefore, endBehind, endUnder, hitchesTight, roundOne, secondHitch } from './hitches.ts';
 import { bottleTold } from './bottle.ts';
-import { andThen, drawnInTurn } from './in-turn.ts';
+import { andThen, drawnCords, type DrawnCords } from './drawn-together.ts';
 import { ladenFace, sagAtCrossing } from './hung-mass.ts';
 import { foldedAtMark, knotBegun, knotDrawn, knottedLoose, laidBack, loopTight, loopWrong, secondBegun, secondLoose, secondTight, type Frame } from './knots.ts';
 import { besideLoop, drawnTight, roundStud } from './round-peg.ts';
@@ -55,19 +55,22 @@ const loopRows = ({ loop }: CableCut): readonly Row[] => [
 /** The second hitch is tied as the first is. */
 const againBelow: Frame = ([x, y]) => [...secondHitch([x, y]), ...numbers([FRAMES.hitch, FRAMES.hitched], [x + 8, y + 30])];
 
-/** The second loop at its mark; the end round the lower peg, up through that loop, made fast and looked at. */
-const tyingRows = ({ loop }: CableCut): readonly Row[] => [
+/** So is the other cord. */
+const onBoth: Frame = ([x, y]) => [...hitchesTight([x, y]), figure(tell.times(2), [x + 30, y + 10], capHeights.count, 700)];
+
+/** The second loop at its mark; the end round the lower peg and up through that loop; both cords of a face drawn tight; then each made fast and looked at. */
+const tyingRows = ({ loop, face }: CableCut): readonly Row[] => [
   { first: FRAMES.second, height: 66, frames: [{ frame: enlarged(foldedAtMark(loop.doubled), 1.2) }, { frame: enlarged(secondBegun, LARGE) }] },
   { first: FRAMES.second + 2, height: 68, frames: [{ frame: enlarged(secondLoose, LARGE) }, { frame: secondTight(loop) }] },
   { first: FRAMES.around, height: 86, frames: [{ frame: enlarged(roundStud, 1.25), wide: 0.8 }, { frame: enlarged(drawnTight, 1.25), wide: 1.15 }, { frame: enlarged(besideLoop, 1.25), isWrong: true }] },
+  { first: FRAMES.drawn, height: 56, frames: pulls(face) },
   { first: FRAMES.hitch, height: 80, frames: [{ frame: endBehind }, { frame: endBefore }] },
   { first: FRAMES.hitched, height: 80, frames: [{ frame: endUnder }, { frame: roundOne, isWrong: true }] },
-  { first: FRAMES.hitched + 1, height: 80, frames: [{ frame: againBelow }, { frame: hitchesTight }] },
+  { first: FRAMES.hitched + 1, height: 80, frames: [{ frame: againBelow }, { frame: onBoth }] },
 ];
 
-/** Both cords of a face drawn tight in turn, and how each is tried. */
+/** How each cord of a face is tried. */
 const tryingRows = ({ test, face }: CableCut): readonly Row[] => [
-  { first: FRAMES.inTurn, height: 56, frames: turns(face) },
   { first: FRAMES.hung, height: 76, frames: hungRow(face, test, [66, 62]) },
   { first: FRAMES.sag, height: 66, frames: [{ frame: moved(sagAtCrossing(face, test, { isTaut: true, by: 1.35, hasFigure: true })) }, { frame: moved(sagAtCrossing(face, test, { isTaut: false, by: 1.35, hasFigure: true })), isWrong: true }] },
 ];
@@ -75,15 +78,14 @@ const tryingRows = ({ test, face }: CableCut): readonly Row[] => [
 /** A frame a little higher and further left, where it has something under it and on its right. */
 const moved = (frame: Frame): Frame => ([x, y]) => frame([x - 4, y - 3]);
 
-/** The cords of a face drawn by hand, one after the other, and then both again as hard as they go: from which number to which. */
-function turns(face: BracedFace): readonly Shown[] {
-  const shown = [
-    { how: { which: 0, has: [0], drawn: 'first' }, from: FRAMES.hooked }, { how: { which: 1, has: [0, 1], drawn: 'first' }, from: FRAMES.hooked },
-    { how: { which: 0, has: [0, 1], drawn: 'hard' }, from: FRAMES.around }, { how: { which: 1, has: [0, 1], drawn: 'hard' }, from: FRAMES.around },
-  ] as const;
-  return shown.map(({ how, from }, place) => ({
+/** The cords of a face hung and drawn by hand, one after the other, from which number to which; and then both together as hard as they go. */
+function pulls(face: BracedFace): readonly Shown[] {
+  const shown: readonly DrawnCords[] = [{ has: [0], pulls: [0], how: 'first' }, { has: [0, 1], pulls: [1], how: 'first' }, { has: [0, 1], pulls: [0, 1], how: 'hard' }];
+  return shown.map((cords, place) => ({
     ...(place === 0 ? {} : { isNext: true }),
-    frame: ([x, y]) => [...drawnInTurn(face, how, boxRound([x + 1, y - 6.5], 26, 40)), ...numbers([from, FRAMES.last], [x - 8, y + 22]), ...(place === 0 ? [] : andThen([x - 19.5, y + 6]))],
+    frame: ([x, y]) => [
+      ...drawnCords(face, cords, boxRound([x + 1, y - 6.5], 32, 40)), ...(cords.how === 'hard' ? [] : numbers([FRAMES.hooked, FRAMES.through], [x - 8, y + 22])), ...(place === 0 ? [] : andThen([x - 26, y + 6])),
+    ],
   }));
 }
 
@@ -142,8 +144,8 @@ export function tyingReminderMarks({ test, face }: CableCut, step: number, width
   const hung = ([0, 1] as const).flatMap((which) => ladenFace(face, which, boxRound([unit * (1 + 2 * which) + 1, low], 2 * unit - 3.5, 50)));
   const near = (isTaut: boolean, at: number): readonly Mark[] => sagAtCrossing(face, test, { isTaut, by: 1, hasFigure: isTaut })([at, low - 2]);
   return [
-    ...lookAt(step, [FRAMES.second, FRAMES.inTurn], [10, 6.5]), ring(FRAMES.hung, [4.5, 17]), ...hung, ...bottleTold(test.mass, [unit * 2, 74], capHeights.step), ...oftenIn(face, [unit * 5, 74]),
-    ring(FRAMES.sag, [unit * 4 + 6, 17]), ...near(true, unit * 5 + 4), ...near(false, width - 25),
+    ...lookAt(step, [FRAMES.second, FRAMES.last], [10, 6.5]), ring(FRAMES.hung, [4.5, 17]), ...hung, ...bottleTold(test.mass, [unit * 2, 74], capHeights.step), ...oftenIn(face, [unit * 5, 74]),
+    ring(FRAMES.sag, [unit * 4 + 6, 17]), ...near(true, unit * 5 + 2.6), ...near(false, width - 23),
   ];
 }
 
