@@ -1,6 +1,6 @@
 import { bracedFace, cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, endPicture, loopReminder, loopSeries, pegsPicture, plumbPicture, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, endPicture, loopReminder, loopSeries, pegsPicture, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { DrawnPicture } from '../types.ts';
@@ -53,16 +53,6 @@ export const socketsFitted: DrawnFlat = ({ model, papers }, { motions }) => {
   const socket = motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).find((each) => each.is === 'socket');
   return socket?.is === 'socket' ? [socketPicture({ tube: model.kit.tube.outsideDiameter, depth: socket.depth }, papers.bench.width)] : [];
 };
-
-/** How work is looked at that stands on its feet; nothing where no tube of it is upright. */
-export const stoodPlumb: DrawnFlat = ({ model, papers: { bench } }) => {
-  const height = model.dimensions.find(({ name }) => name === 'height');
-  const hasUpright = model.parts.some(({ shape, pose }) => shape.form === 'tube' && Math.abs(turnedBy(pose, [1, 0, 0])[2]) > UPRIGHT);
-  return height === undefined || !hasUpright ? [] : [plumbPicture(height.value, bench)];
-};
-
-/** The cosine from which a tube is upright. */
-const UPRIGHT = 0.999;
 
 /** Where a sleeve is drilled, measured from the end that is nearer; nothing where a step drills through none. */
 export const sleevesMeasured: DrawnFlat = ({ model, papers: { bench } }, { drillsFor, standing }) => {

@@ -2,7 +2,7 @@ import { pair, work } from '../rules.ts';
 
 /** The item stood on its feet. */
 export const facts = work({
-  tools: ['hands', 'plumb-line'],
+  tools: ['hands', 'straight-edge', 'plumb-line', 'tape'],
   people: 2,
   cautions: ['crush'],
   check: pair('rack-upright'),

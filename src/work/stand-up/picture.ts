@@ -1,4 +1,4 @@
-import { arcArrow, dashes, floor, itemFront, stoodPlumb, straight, stroke, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arcArrow, dashes, floor, itemFront, straight, stroke, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** The lying item is stood on its feet. */
 const pictogram: Ink = together(
@@ -11,5 +11,4 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
-  each: stoodPlumb,
 };

@@ -4,7 +4,6 @@ import { fetchedBlocksMarks, fetchedBlocksPicture } from '../../../src/draw/flat
 import { drilledOver } from '../../../src/draw/flat/drilled-over.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
 import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.ts';
-import { plumbAtFoot, plumbMarks, plumbPicture } from '../../../src/draw/flat/plumb-picture.ts';
 import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { traceMarks, tracePicture, type Traced } from '../../../src/draw/flat/trace-picture.ts';
@@ -34,21 +33,6 @@ describe('the picture of sawn ends', () => {
     const picture = endPicture(tube, cap, ends, paper);
     expect(texts(picture)).toEqual(expect.arrayContaining(['×24', 'A ×4', 'B2 ×12', '1', '2', '3', '4']));
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(endMarks(tube, cap, ends, paper))]).toEqual([[], [], [], []]);
-  });
-});
-
-
-
-describe('the picture of work that stands plumb', () => {
-  // 1/200 of the height is also the global initial sway of EN 1993-1-1, 5.3.2 (from memory); as a limit for this it is common practice, no source.
-  it('tells how far the string may be from the foot: a two-hundredth of the height, never less than 2 mm', () => {
-    expect([250, 566, 1500].map(plumbAtFoot)).toEqual([[28, 32], [27, 33], [22, 38]]);
-  });
-
-  it.each(papers)('has the string as far off at the foot as at the top, and which way to push where it is not, on paper of $width by $height', ({ width }) => {
-    const picture = plumbPicture(1500, { width });
-    expect(texts(picture)).toEqual(['30', '22', '38']);
-    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(plumbMarks(1500, width))]).toEqual([[], [], [], []]);
   });
 });
 

@@ -18,7 +18,8 @@ import { stepPaper } from '../step-paper.ts';
 import { signOnPattern } from '../sign-place.ts';
 import { turnedOver, turnSign, type SignSeen } from '../marked-face.ts';
 import { tell } from '../../../scene/index.ts';
-import { bendMarks, blankRing, blankSides, patternHoles, patternOutline, firstMarks } from './bend-lines.ts';
+import { bendLines, bendMarks, blankRing, blankSides, patternHoles, patternOutline, firstMarks } from './bend-lines.ts';
+import { edgeBesideCut } from '../edge-beside-cut.ts';
 import { coordinateGap, coordinateMarks, holePlaces, outlinePlaces, punchedFlat, firstPlaces, withSizes, type Coordinates } from './coordinates.ts';
 import { panelFaces, seenFrom, type PanelFace } from './faces.ts';
 import { flapKinds } from './flap-kinds.ts';
@@ -95,7 +96,7 @@ function onFace(lying: Lying, marking: Marking, paper: Paper): readonly Mark[] {
     case 'holes': return measured(lying, holePlaces(pattern, face), paper, (view) => [...bends(pattern, view, null), ...marked(lying, view), ...patternHoles(punchedFlat(pattern, face), view, { ...pens.hole, width: 0.5 })], holeSign(lying, paper.width - 2 * signsLeft));
     case 'notches-cut': return notched(lying, paper, marking.keptFor);
     case 'crease': return stripped(lying, 'crease', paper, (view) => cutAndBent(pattern, view, 'crease'));
-    case 'half-cut': return stripped(lying, 'half-cut', paper, (view) => cutAndBent(pattern, view, 'half-cut'), { wide: knifeWidth, draw: (box) => knifeInPanel(pattern, box, face === 'marked' ? 'upper' : 'lower') });
+    case 'half-cut': return stripped(lying, 'half-cut', paper, (view) => [...cutAndBent(pattern, view, 'half-cut'), ...guided(pattern, view)], { wide: knifeWidth, draw: (box) => knifeInPanel(pattern, box, face === 'marked' ? 'upper' : 'lower') });
   }
 }
 
@@ -143,6 +144,12 @@ function bends(pattern: Pattern, view: Fit, work: StripWork | null): readonly Ma
 
 const cutAndBent = (pattern: Pattern, view: Fit, work: StripWork): readonly Mark[] =>
   [patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(flatHoles(pattern), view, earlier(pens.hole)), ...bends(pattern, view, work)];
+
+/** The straight-edge beside the first half-cut. */
+function guided(pattern: Pattern, view: Fit): readonly Mark[] {
+  const first = bendLines(pattern).find(({ is }) => is === 'half-cut');
+  return first === undefined ? [] : edgeBesideCut(view, first.ends, [0, 0], pattern.thickness);
+}
 
 /** The whole panel on its light ground. */
 const wholeMark = (pattern: Pattern, view: Fit, isNotched: boolean, marks: readonly Mark[]): Mark =>

@@ -6,7 +6,7 @@ import { glyphView } from '../legend.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
 import { area, arrowhead, line, outline, toldWidth } from '../../kit/marks.ts';
-import { acrossFlap, creaseMarks, flapOn, halfCutMarks, holeMarks, insideLineMarks, outlineMarks } from '../panel-lines.ts';
+import { acrossFlap, creaseMarks, flapOn, halfCutMarks, holeMarks, insideLineMarks, outlineMarks, sidesInOrder } from '../panel-lines.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import type { Paper } from '../../kit/svg.ts';
 import type { Fit } from '../../kit/fit.ts';
@@ -14,6 +14,7 @@ import { fitToScale, onPaper } from '../../kit/fit.ts';
 import { placeWhole, wholeMarks } from '../whole.ts';
 import { columnBox, countMark, mainBox, noRoom } from './layout.ts';
 import type { Skinned } from '../hole-marks.ts';
+import { edgeBesideCut } from '../edge-beside-cut.ts';
 import { markedFace, signRoom } from '../marked-face.ts';
 import { sideOrder } from './crease.ts';
 import { tell } from '../../../scene/index.ts';
@@ -33,12 +34,20 @@ export function halfCutStage(pattern: FlatPattern, paper: Paper): readonly Mark[
       ...creaseMarks(pattern, whole.view, earlier(pens.crease), acrossFlap),
       ...holeMarks(pattern, whole.view, earlier(pens.hole)),
       ...halfCutMarks(pattern, whole.view, pens.halfCut, acrossFlap),
+      ...guided(pattern, whole.view),
     ]),
     ...sideOrder(pattern, whole.view),
     ...knifeInPanel(pattern, { ...box, height: half }),
     ...opened(pattern, { ...box, y: box.y + half, height: half - capHeights.count - 5 }),
     countMark(pattern.flaps.length, box.x + box.width / 2, box.y + box.height - capHeights.count / 2 - 1),
   ];
+}
+
+/** The straight-edge beside the first half-cut. */
+function guided(pattern: FlatPattern, view: Fit): readonly Mark[] {
+  const [first] = sidesInOrder(pattern);
+  const flap = pattern.flaps.find(({ side }) => side === first);
+  return flap === undefined ? [] : edgeBesideCut(view, acrossFlap(pattern, flap, flap.halfCut), [0, 0], pattern.thickness);
 }
 
 /** Room for an upright figure between a feature and its dimension line. */

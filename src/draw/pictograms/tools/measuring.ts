@@ -21,11 +21,13 @@ export const squarePicture: Ink = together(
   body(box(5, 4, 11, 40), tint),
 );
 
-/** A weight on a string, its point down. */
+/** A pointed weight on a string that hangs from the forefinger of a fist. */
 export const plumbLinePicture: Ink = together(
-  stroke(straight(24, 3, 24, 22), line),
-  body('M17 22H31V32L24 45L17 32z', tint),
-  stroke(straight(10, 3, 38, 3), bold),
+  body('M2 3H33.5A4.2 4.2 0 0 1 33.5 11.4H19Q23.5 11.4 23.5 15T19 18.6Q22.5 18.6 22.5 22.2T18 25.8H2'),
+  stroke(`${straight(19, 11.4, 11, 11.4)}${straight(19, 18.6, 11, 18.6)}`, thin),
+  stroke(straight(32, 3, 32, 26), 2.5),
+  body(box(29, 24, 6, 5), black),
+  body('M24 29H40V35L32 46.5L24 35z', tint),
 );
 
 export const straightEdgePicture: Ink = together(

@@ -1,0 +1,155 @@
+import { tell, type Plumb, type PlumbSide, type Told } from '../../../scene/index.ts';
+import type { Vec2 } from '../../../model/index.ts';
+import type { Box, DrawnPicture } from '../../types.ts';
+import { eye } from '../../flat/eye.ts';
+import { capHeights } from '../../kit/lettering.ts';
+import { arrowhead, figure, line, ringedNumeral, toldWidth, type Mark } from '../../kit/marks.ts';
+import { band, pens } from '../../kit/pens.ts';
+import { crossed, ticked } from '../../kit/right-wrong.ts';
+import { toPicture, type Paper } from '../../kit/svg.ts';
+import { paperGround } from '../compose.ts';
+import type { LineDrawer } from '../line-drawer.ts';
+import { besideLeg } from './beside-leg.ts';
+import { aspectFrom, hasCords, heightOn, leaning, type Shown } from './leaning.ts';
+import { nutTurned } from './nut.ts';
+import { whichLeg } from './which-leg.ts';
+
+/** Heights of the pictures, mm of paper: the leg looked at, what is done where it leans, and looked at again. */
+const HIGH = { first: 92, cure: 66, again: 84 } as const;
+/** White between what stands side by side, mm of paper. */
+const WHITE = 3;
+/** The whole item's share of the width. */
+const WHOLE = 0.33;
+
+/**
+ * How work that stands is looked at with a plumb line: which leg, and on which two sides; how far the string is from it above and
+ * below. Then what is done where it leans: it is pushed, and held by its cords or by its nuts. When the cords are tied it is looked at again.
+ */
+export function composePlumb(plumb: Plumb, { width }: Pick<Paper, 'width'>, draw: LineDrawer): readonly DrawnPicture[] {
+  if (plumb.is === 'again') return [drawn(width, HIGH.again, againMarks(plumb, width, draw))];
+  return [drawn(width, HIGH.first, firstMarks(plumb, width, draw)), ...cureRows(plumb, width, draw)];
+}
+
+const drawn = (width: number, height: number, marks: readonly Mark[]): DrawnPicture => toPicture({ width, height }, [paperGround({ width, height }), ...marks]);
+
+/** Which leg, and from each side how it is measured. */
+function firstMarks(plumb: Plumb, width: number, draw: LineDrawer): readonly Mark[] {
+  const first = width * WHOLE;
+  return [...whichLeg(plumb, { x: 0, y: 0, width: first, height: HIGH.first }, draw), ...bothSides(plumb, { x: first + WHITE, y: 0, width: width - first - WHITE, height: HIGH.first }, draw)];
+}
+
+function bothSides(plumb: Plumb, { x, y, width, height }: Box, draw: LineDrawer): readonly Mark[] {
+  const each = (width - WHITE) / 2;
+  return plumb.sides.flatMap((side, index) => besideLeg(plumb, side, index + 1, { x: x + index * (each + WHITE), y, width: each, height }, draw));
+}
+
+/** The middle of a sign or number under a frame, from its lower edge; a frame's room over that, mm of paper. */
+const SIGN = { up: 5.5, room: 12 } as const;
+/** The number of a frame is so far from its lower left corner, mm of paper. */
+const NUMBER = 4.6;
+/** Between frames there is an arrow onwards, mm of paper. */
+const ONWARDS = 6;
+
+const UPRIGHT: Shown = { leans: false, hand: null, cords: false };
+const LEANS: Shown = { ...UPRIGHT, leans: true };
+
+/** One frame of a series. */
+interface Frame {
+  readonly wide: number;
+  readonly marks: (box: Box) => readonly Mark[];
+}
+
+/** A ring's share of a frame's width, and its height with its arrow, mm of paper. */
+const NUT = 0.52;
+const NUT_HIGH = 34;
+const EMPTY: Frame = { wide: 1, marks: () => [] };
+/** Frames of work that is wider than this for its height stand two in a row. */
+const WIDE = 1.5;
+
+/** It leans; it is pushed upright, and held so: while the cords are tied, or by nuts that were loosened before. A picture for each row of frames. */
+function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly DrawnPicture[] {
+  const { held } = plumb;
+  if (held === null) return [];
+  const side = sideShown(plumb, draw);
+  const aspect = aspectFrom(plumb, side, draw);
+  const seen = (shown: Shown, under: (middle: Vec2) => readonly Mark[], number: number | null = null): Frame => ({
+    wide: 1,
+    marks: (box) => [
+      ...(number === null ? [] : [numberOf(number, box)]), ...leaning(plumb, side, shown, { ...box, height: box.height - SIGN.room }, draw), ...under([box.x + box.width / 2, box.y + box.height - SIGN.up]),
+    ],
+  });
+  const leans = seen(LEANS, (middle) => crossed(middle));
+  const pushed = (number: number): Frame => seen({ ...LEANS, hand: 'pushes' }, () => [], number);
+  const rows = (frames: readonly (readonly Frame[])[]): readonly DrawnPicture[] => frames.map((row) => {
+    const high = heightOn(unitOf(row, width), aspect);
+    const height = SIGN.room + Math.min(HIGH.cure - SIGN.room, Math.max(row.some(({ wide }) => wide === NUT) ? NUT_HIGH : 0, high));
+    return drawn(width, height, inRow(row, width, height));
+  });
+  if (held.by === 'cords') {
+    const tied = seen({ ...UPRIGHT, hand: 'holds', cords: true }, (middle) => tiedAt(held.steps, middle), 2);
+    return rows(aspect > WIDE ? [[leans, pushed(1)], [tied, EMPTY]] : [[leans, pushed(1), tied]]);
+  }
+  const nut = (way: 'loosened' | 'tightened', number: number): Frame => ({
+    wide: NUT,
+    marks: (box) => [
+      numberOf(number, box), ...nutTurned(held, way, [box.x + box.width / 2, box.y + (box.height - SIGN.room) / 2 + 1.6], draw),
+      figure(tell.times(held.count), [box.x + box.width / 2 + 5, box.y + box.height - SIGN.up], capHeights.count, 700),
+    ],
+  });
+  return rows([[leans, nut('loosened', 1), pushed(2)], [nut('tightened', 3), seen(UPRIGHT, (middle) => ticked(middle), 4), EMPTY]]);
+}
+
+const numberOf = (number: number, { x, y, height }: Box): Mark => ringedNumeral(tell.number(number), [x + NUMBER, y + height - SIGN.up], capHeights.order);
+
+/** The side that its cords cross, or else the narrower one. */
+function sideShown(plumb: Plumb, draw: LineDrawer): PlumbSide {
+  const crossedOnes = plumb.sides.filter((side) => hasCords(plumb, side));
+  const [narrowest] = (crossedOnes.length > 0 ? crossedOnes : plumb.sides).map((side) => ({ side, aspect: aspectFrom(plumb, side, draw) })).toSorted((a, b) => a.aspect - b.aspect);
+  return narrowest?.side ?? plumb.sides[0];
+}
+
+/** Width of a frame that is as wide as most. */
+const unitOf = (frames: readonly Frame[], width: number): number => (width - ONWARDS * (frames.length - 1)) / frames.reduce((sum, { wide }) => sum + wide, 0);
+
+/** Frames side by side with arrows between them. */
+function inRow(frames: readonly Frame[], width: number, height: number): readonly Mark[] {
+  const unit = unitOf(frames, width);
+  return frames.flatMap(({ wide, marks }, place): readonly Mark[] => {
+    const x = unit * frames.slice(0, place).reduce((sum, each) => sum + each.wide, 0) + ONWARDS * place;
+    return [...(place === 0 || frames[place] === EMPTY ? [] : onwards([x - ONWARDS / 2, (height - SIGN.room) / 2])), ...marks({ x, y: 0, width: unit * wide, height })];
+  });
+}
+
+const onwards = ([x, y]: Vec2): readonly Mark[] => [line(band(0.9), [x - 2.6, y], [x, y]), arrowhead([x + 2.8, y], [1, 0], 3.4, 3)];
+
+/** An eye and the figures beside it, mm of paper. */
+const EYES = { small: { wide: 9, cap: capHeights.step }, large: { wide: 11, cap: capHeights.count } } as const;
+
+/** Ticked, for steps that come: from the middle of a frame's foot, beside its number. */
+const tiedAt = (steps: readonly number[], [x, y]: Vec2): readonly Mark[] => [...ticked([x - 10, y]), ...lookAt(steps, [x - 0.5, y], EYES.small)];
+
+/** Look at a step, or from one to another. */
+function lookAt(steps: readonly number[], [x, y]: Vec2, { wide, cap }: { readonly wide: number; readonly cap: number } = EYES.large): readonly Mark[] {
+  const [from, to] = [Math.min(...steps), Math.max(...steps)].map((step) => tell.number(step)) as [Told, Told];
+  const left = x + wide / 2 + 1.6;
+  const first = toldWidth(from, cap, 700);
+  const dash = left + first + 1.2;
+  const rest: readonly Mark[] = steps.length < 2 ? [] : [line(pens.motion, [dash, y], [dash + 2.6, y]), figure(to, [dash + 3.8 + toldWidth(to, cap, 700) / 2, y], cap, 700)];
+  return [...eye([x, y], wide), figure(from, [left + first / 2, y], cap, 700), ...rest];
+}
+
+/** Over the leg's sides there is the step where it was shown, mm of paper; beside them the work that leans. */
+const AGAIN = { shown: 14, leans: 44 } as const;
+
+/** Where it was shown; the leg from both sides again; and where it leans, the cords are tied again. */
+function againMarks(plumb: Plumb, width: number, draw: LineDrawer): readonly Mark[] {
+  const { held, step } = plumb;
+  const left = width - AGAIN.leans;
+  const foot = HIGH.again - SIGN.up;
+  return [
+    ...lookAt([step], [7, AGAIN.shown / 2]),
+    ...bothSides(plumb, { x: 0, y: AGAIN.shown, width: left - WHITE, height: HIGH.again - AGAIN.shown }, draw),
+    ...leaning(plumb, sideShown(plumb, draw), { ...LEANS, cords: true }, { x: left, y: 0, width: AGAIN.leans, height: HIGH.again - SIGN.room }, draw),
+    ...crossed([left + 5, foot]), ...(held?.by === 'cords' ? [...onwards([left + 14, foot]), ...lookAt(held.steps.slice(0, 1), [left + 25, foot])] : []),
+  ];
+}

@@ -1,0 +1,255 @@
+import { chained, cross, dot, placed, plus, times, undone, type Model, type Part, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
+import type { Plan, Step } from '../../plan/index.ts';
+import { SCENES } from '../../work/scenes.ts';
+import { turnedBy } from '../kit/directions.ts';
+import { stageHand } from '../kit/stage.ts';
+import { STANDARD_VIEW } from '../kit/views.ts';
+import { momentScene } from '../step-scene.ts';
+import type { SceneBody, View } from '../types.ts';
+import { boxed, highestBeside, reachBeside, type Boxed, type LegSide, type Reach } from './beside-leg.ts';
+
+/** The string hangs so far from a leg at least, and at most, mm; so much of the leg's height may be left out for each mm that it hangs nearer. */
+const OFF = { least: 30, most: 120, worth: 1 / 150 } as const;
+/** White between the string and all that stands out from the leg: more than a weight is thick, mm. Common practice, no source. */
+const CLEAR = 12;
+/** Distances of the string are whole steps of this, mm. */
+const STEP = 10;
+/** The string is measured so far under the straightedge and over the weight's point at least, mm, and as shares of the leg's height: there a hand and a rule have room. Common practice, no source. */
+const ROOM = { under: { least: 30, share: 0.08 }, over: { least: 80, share: 0.15 } } as const;
+/** The string swings so far to both sides; a rule is held to the leg in a strip so far to both sides, mm. */
+const SWING = 12;
+const RULE = 2;
+/** Legs may be out of plumb by so much of the height between the two places where it is measured, and are not looked at closer than to so many mm: common practice, no source. */
+const OUT = { share: 1 / 200, least: 2 } as const;
+/** A leg is measured at its face or at that of a joint on it, as long as it is straight over so much, mm: so far from the end of that, and both times at the same distance from its axis. */
+const STRAIGHT = { least: 12, in: 20, same: 0.6, out: 10 } as const;
+/** The straightedge lies over a leg from so far behind its axis to so far before it, and so wide; what it lies on is no more than so far over the leg's end, mm. */
+const EDGE = { from: -40, to: 40, half: 8, over: 60 } as const;
+/** The cosine from which a tube is upright. */
+const UPRIGHT = 0.999;
+/** Tops of legs that are less apart are equally high, and strings that are together less farther off equally far, mm. */
+const LEVEL = 3;
+const ALIKE = 40;
+
+/** How a leg is looked at from one side: the string beside it. Lengths in mm. */
+export interface PlumbSide {
+  /** From the leg to the string. */
+  readonly out: Vec3;
+  /** Level, square to that, from where the leg is the nearest. */
+  readonly view: View;
+  /** How far out from the leg's axis it is measured from: the leg's face, or that of the joints on it. */
+  readonly face: number;
+  /** From there to the string where it is measured first, above. */
+  readonly off: number;
+  /** How far it may be from there, below. */
+  readonly range: readonly [number, number];
+  /** Heights of the two places where it is measured. */
+  readonly upper: number;
+  readonly lower: number;
+  /** Down to where the weight hangs. */
+  readonly low: number;
+}
+
+/** Work that stands, looked at with a plumb line beside one leg, from two sides. Lengths in mm. */
+export interface Plumb {
+  /** For the first time, or again when all cords are tied. */
+  readonly is: 'first' | 'again';
+  readonly bodies: readonly SceneBody[];
+  /** A place on the leg's axis, and its radius. */
+  readonly leg: { readonly id: string; readonly at: Vec3; readonly radius: number };
+  /** What the straightedge lies on, and the floor. */
+  readonly top: number;
+  readonly floor: number;
+  readonly sides: readonly [PlumbSide, PlumbSide];
+  /** What holds it upright when it has been pushed so; null where nothing can be told. */
+  readonly held: HeldBy | null;
+  /** The step that looks for the first time. */
+  readonly step: number;
+}
+
+/** Cords, each from loop to loop, and the steps that tie them; or nuts on the pins through the legs: how many, and the nearest of them. */
+export type HeldBy =
+  | { readonly by: 'cords'; readonly cords: readonly (readonly [Vec3, Vec3])[]; readonly steps: readonly number[] }
+  | { readonly by: 'nuts'; readonly count: number; readonly closeUp: NutShown };
+
+/** A nut on its pin, with what that holds, seen from the nut's side. */
+export interface NutShown {
+  readonly bodies: readonly SceneBody[];
+  readonly at: Vec3;
+  readonly view: View;
+}
+
+/** How far the string may be from a leg below, where it is so far off above, so far over that, mm. */
+export function plumbRange(off: number, between: number): readonly [number, number] {
+  const out = Math.max(OUT.least, Math.round(between * OUT.share));
+  return [off - out, off + out];
+}
+
+/** How a step's work is looked at with a plumb line; null where it is not: where the step does not stand it up or tie the last cord, or no leg is upright. */
+export function plumbOf(model: Model, { steps }: Plan, step: Step, solids: Solids): Plumb | null {
+  const first = steps.find(({ action }) => SCENES[action]?.standsPlumb === true);
+  if (first === undefined) return null;
+  const cordSteps = steps.filter(({ number, newParts }) => number > first.number && newParts.some(({ kind }) => kind === 'cable'));
+  if (step !== first && step !== cordSteps.at(-1)) return null;
+  const stood = stoodBy(model, first, solids);
+  const leg = stood === null ? undefined : legOf(stood);
+  if (stood === null || leg === undefined) return null;
+  const held = heldBy(model, first, cordSteps.map(({ number }) => number), stood, leg.leg.id);
+  const told: Plumb = { is: 'first', bodies: tinted(stood.bodies, leg.leg.id), ...leg, held, step: first.number };
+  return step === first ? told : again(model, step, solids, told, undone(stood.pose));
+}
+
+/** The work as it stands when it has been stood up, and how that is turned and moved from the finished item. */
+interface Stood {
+  readonly bodies: readonly SceneBody[];
+  readonly pose: Pose;
+  readonly legs: readonly Part[];
+}
+
+function stoodBy(model: Model, step: Step, solids: Solids): Stood | null {
+  const bodies = momentScene(model, step, solids, 1)?.bodies ?? [];
+  const parts = new Map(model.parts.map((part) => [part.id, part]));
+  const [any] = bodies.flatMap(({ partId, pose }) => {
+    const part = partId === null ? undefined : parts.get(partId);
+    return part === undefined ? [] : [chained(pose, undone(part.pose))];
+  });
+  if (any === undefined) return null;
+  const legs = model.parts.filter(({ id, shape, pose }) => shape.form === 'tube' && step.present.includes(id) && Math.abs(turnedBy(pose, [1, 0, 0])[2]) > UPRIGHT);
+  return { bodies, pose: any, legs };
+}
+
+const tinted = (bodies: readonly SceneBody[], leg: string): readonly SceneBody[] => bodies.map((body) => ({ ...body, look: body.partId === leg ? 'new' : 'present' }));
+
+type Looked = Pick<Plumb, 'leg' | 'top' | 'floor' | 'sides'>;
+
+/** The leg at a corner that is looked at: the highest that a straightedge can lie on, of these one with little beside it, of these the nearest to the eye. */
+function legOf({ bodies, pose, legs }: Stood): Looked | undefined {
+  const places = legs.map((part) => ({ part, at: placed(pose, placed(part.pose, [0, 0, 0])) }));
+  const [xs, ys] = [places.map(({ at }) => at[0]), places.map(({ at }) => at[1])];
+  const corner = (values: readonly number[], value: number, towardsEye: number): number => {
+    const [least, most] = [Math.min(...values), Math.max(...values)];
+    if (most - least < 1) return Math.sign(towardsEye);
+    return value - least < 1 ? -1 : most - value < 1 ? 1 : 0;
+  };
+  const all = boxed(bodies);
+  const [eyeX, eyeY] = STANDARD_VIEW.towardsEye;
+  const looked = places.flatMap(({ part, at }) => {
+    const ways = [corner(xs, at[0], eyeX), corner(ys, at[1], eyeY)] as const;
+    const found = ways.includes(0) ? null : lookedAt(all, part, at, [[ways[0], 0, 0], [0, ways[1], 0]]);
+    return found === null ? [] : [{ ...found, near: at[0] * eyeX + at[1] * eyeY }];
+  });
+  const highest = Math.max(...looked.map(({ top }) => top));
+  const high = looked.filter(({ top }) => highest - top < LEVEL);
+  const least = Math.min(...high.map(offsOf));
+  const best = high.filter((each) => offsOf(each) - least <= ALIKE).toSorted((a, b) => b.near - a.near)[0];
+  if (best === undefined) return undefined;
+  const { leg, top, floor, sides } = best;
+  return { leg, top, floor, sides };
+}
+
+const offsOf = ({ sides }: Looked): number => sides.reduce((sum, { off }) => sum + off, 0);
+
+/** A leg with the string out on two sides; null where a straightedge cannot lie on it, or it is nowhere straight enough to measure. */
+function lookedAt(bodies: Boxed, part: Part, at: Vec3, ways: readonly [Vec3, Vec3]): Looked | null {
+  if (part.shape.form !== 'tube') return null;
+  const radius = part.shape.outside / 2;
+  const floor = Math.min(...bodies.map(({ box }) => box.min[2]));
+  const top = Math.max(...ways.map((out) => highestBeside(bodies, { at, out }, EDGE.half, [EDGE.from, EDGE.to])));
+  if (top - (at[2] + part.shape.length / 2) > EDGE.over) return null;
+  const [one, other] = [sideOf(bodies, { at, out: ways[0] }, ways[1], radius, [floor, top]), sideOf(bodies, { at, out: ways[1] }, ways[0], radius, [floor, top])];
+  return one === null || other === null ? null : { leg: { id: part.id, at, radius }, top, floor, sides: [one, other] };
+}
+
+/** The string beside a leg: as near as it can hang over most of the height. */
+function sideOf(bodies: Boxed, side: LegSide, towardsEye: Vec3, radius: number, [floor, top]: readonly [number, number]): PlumbSide | null {
+  const faces = reachBeside(bodies, side, RULE, [floor, top]);
+  const wide = reachBeside(bodies, side, SWING, [floor, top]);
+  const offs = Array.from({ length: (OFF.most - OFF.least) / STEP + 1 }, (_, index) => OFF.least + STEP * index);
+  const roomOf = ({ least, share }: typeof ROOM['under' | 'over']): number => Math.max(least, share * (top - floor));
+  const runs = straightRuns(faces).filter(({ face }) => face >= radius - STRAIGHT.same && face < radius + STRAIGHT.out);
+  const found = runs.flatMap(({ face }) => offs.flatMap((off) => {
+    const low = lowestFree(wide, face + off - CLEAR);
+    const [lowest, highest] = [low + roomOf(ROOM.over), top - roomOf(ROOM.under)];
+    const own = runs.filter((run) => Math.abs(run.face - face) < STRAIGHT.same).map((run) => ({ ...run, from: Math.max(run.from, lowest), to: Math.min(run.to, highest) })).filter(({ from, to }) => to - from >= STRAIGHT.least);
+    const [first, last] = [own[0], own.at(-1)];
+    if (first === undefined || last === undefined) return [];
+    const inside = ({ from, to }: Run): number => Math.min(STRAIGHT.in, (to - from) / 2);
+    const [lower, upper] = [first.from + inside(first), last.to - inside(last)];
+    return [{ face, off, low, lower, upper, worth: (upper - lower) / (top - floor) - (off - OFF.least) * OFF.worth }];
+  }));
+  const best = found.toSorted((a, b) => b.worth - a.worth || a.off - b.off || a.face - b.face)[0];
+  if (best === undefined || best.upper - best.lower < STRAIGHT.in) return null;
+  const { face, off, low, lower, upper } = best;
+  return { out: side.out, view: { towardsEye, up: [0, 0, 1] }, face, off, range: plumbRange(off, upper - lower), upper, lower, low };
+}
+
+/** A stretch of a leg over which its face, or that of what is on it, is as far out, mm. */
+interface Run {
+  readonly face: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The straight stretches that are long enough, from below. */
+function straightRuns({ from, pitch, outs }: Reach): readonly Run[] {
+  const runs: Run[] = [];
+  outs.forEach((face, place) => {
+    const last = runs.at(-1);
+    const begin = from + place * pitch;
+    if (last !== undefined && Math.abs(last.face - face) < STRAIGHT.same) runs[runs.length - 1] = { ...last, to: begin + pitch };
+    else runs.push({ face, from: begin, to: begin + pitch });
+  });
+  return runs.filter((run) => Number.isFinite(run.face) && run.to - run.from >= STRAIGHT.least);
+}
+
+/** Down to which height all is nearer to the leg's axis than so far out. */
+function lowestFree({ from, pitch, outs }: Reach, out: number): number {
+  const blocked = outs.findLastIndex((each) => each > out);
+  return from + (blocked + 1) * pitch;
+}
+
+/** What keeps the work as it was pushed; null where it has neither cords nor nuts. */
+function heldBy(model: Model, step: Step, steps: readonly number[], { bodies, pose, legs }: Stood, leg: string): HeldBy | null {
+  if (steps.length > 0) return { by: 'cords', cords: cordsOf(model, pose), steps };
+  const standing = new Set(legs.map(({ id }) => id));
+  const pinned = model.connections.flatMap((each) => (each.is === 'pin' && step.present.includes(each.nut) && each.holds.some((id) => standing.has(id)) ? [each] : []));
+  const own = pinned.filter(({ holds }) => holds.includes(leg));
+  const [nearest] = (own.length > 0 ? own : pinned).flatMap(({ pin, nut, holds }) => {
+    const body = bodies.find(({ partId }) => partId === nut);
+    return body === undefined ? [] : [nutShown(bodies.filter(({ partId }) => partId === pin || holds.some((id) => id === partId)), body)];
+  }).toSorted((a, b) => dot(b.at, STANDARD_VIEW.towardsEye) - dot(a.at, STANDARD_VIEW.towardsEye));
+  return nearest === undefined ? null : { by: 'nuts', count: pinned.length, closeUp: nearest };
+}
+
+/** A nut is seen from so far aside and above, for each mm that the eye is before it. */
+const ASIDE = { across: 0.45, up: 0.35 } as const;
+
+function nutShown(others: readonly SceneBody[], nut: SceneBody): NutShown {
+  const out = turnedBy(nut.pose, [0, 0, 1]);
+  const across = cross([0, 0, 1], out);
+  return {
+    bodies: [...others.map((body): SceneBody => ({ ...body, look: 'present' })), { ...nut, look: 'new' }],
+    at: placed(nut.pose, [0, 0, 0]), view: { towardsEye: plus(plus(out, times(across, ASIDE.across)), [0, 0, ASIDE.up]), up: [0, 0, 1] },
+  };
+}
+
+/** Each cord from loop to loop. */
+const cordsOf = ({ parts }: Model, pose: Pose): readonly (readonly [Vec3, Vec3])[] => parts.flatMap((part) =>
+  (part.shape.form === 'cable' ? [[placed(pose, placed(part.pose, [0, 0, 0])), placed(pose, placed(part.pose, [part.shape.length, 0, 0]))] as const] : []));
+
+/** The same with all its cords, as it stands when they are tied. */
+function again(model: Model, step: Step, solids: Solids, told: Plumb, before: Pose): Plumb {
+  const hand = stageHand(model, step, solids);
+  const cords = new Set(model.parts.filter(({ kind }) => kind === 'cable').map(({ id }) => id));
+  const bodies = step.present.filter((id) => !cords.has(id)).map((id) => hand.body(id, 'present'));
+  const moved = chained(step.standing.pose, before);
+  const way = (direction: Vec3): Vec3 => turnedBy(moved, direction);
+  const up = placed(moved, told.leg.at)[2] - told.leg.at[2];
+  const side = ({ out, view, upper, lower, low, ...rest }: PlumbSide): PlumbSide =>
+    ({ ...rest, out: way(out), view: { ...view, towardsEye: way(view.towardsEye) }, upper: upper + up, lower: lower + up, low: low + up });
+  return {
+    ...told, is: 'again', bodies: tinted(bodies, told.leg.id), leg: { ...told.leg, at: placed(moved, told.leg.at) }, top: told.top + up, floor: told.floor + up,
+    sides: [side(told.sides[0]), side(told.sides[1])],
+    held: told.held?.by === 'cords' ? { ...told.held, cords: cordsOf(model, step.standing.pose) } : told.held,
+  };
+}
