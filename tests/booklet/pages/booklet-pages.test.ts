@@ -85,10 +85,18 @@ describe('the pages', () => {
     expect(labelsOf(english.html)).toContain('Make 4 alike: do the steps along this line 4 times.');
   });
 
-  it('draw the line along the steps that are done several times, and along no others', () => {
-    const inRun = rackPlan.steps.filter((step) => step.times > 1).length;
-    expect(count(english.html, '<article class="band repeated"')).toBe(inRun);
-    expect(count(english.html, '<article class="band"')).toBe(rackPlan.steps.length - inRun);
+  it('draw the line along the steps that are done several times, and along no others; of those tried on waste first along what is done on the pieces alone', () => {
+    const inRun = rackPlan.steps.filter((step) => step.times > 1);
+    const tried = inRun.filter(({ action }) => action === 'crease' || action === 'half-cut');
+    expect(tried.length).toBeGreaterThan(1);
+    expect(count(english.html, '<article class="band repeated"')).toBe(inRun.length - tried.length);
+    expect(count(english.html, 'class="on-each"')).toBe(tried.length);
+    expect(count(english.html, '<article class="band"')).toBe(rackPlan.steps.length - inRun.length + tried.length);
+    // The sign for once more stands before the last picture of such a step, after the others.
+    for (const { number } of tried) {
+      const band = english.html.split('<article').find((each) => each.includes(`data-picture="step:${number}"`)) ?? '';
+      expect([band.indexOf('class="on-each"') > band.indexOf(`data-picture="step:${number}"`), count(band.slice(band.indexOf('class="on-each"')), 'data-picture')]).toEqual([true, 1]);
+    }
   });
 });
 
