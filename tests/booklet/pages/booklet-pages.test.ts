@@ -94,7 +94,7 @@ describe('the pages', () => {
     expect(count(english.html, '<article class="band"')).toBe(rackPlan.steps.length - inRun.length + tried.length);
     // The sign for once more stands beside the last picture of such a step.
     for (const { number } of tried) {
-      const band = english.html.split('<article').find((each) => each.includes(`data-picture="step:${number}"`)) ?? '';
+      const band = english.html.split(/<article|<\/article>/).find((each) => each.includes(`data-picture="step:${number}"`)) ?? '';
       expect(count(band.slice(band.indexOf('class="on-each"')), 'data-picture'), `${number}`).toBe(1);
     }
   });
