@@ -10,6 +10,7 @@ export { enteredJoints, type EnteredJoint } from './entered.ts';
 export { withEnds } from './kit/ends.ts';
 export { FOOT_RINGS } from './kit/bar-marks.ts';
 export { sleeveEnds } from './kit/sleeve-ends.ts';
+export { SIGN_INSET } from './kit/panel-sign.ts';
 export { standOf } from './kit/stand.ts';
 export { roomUnder, type RoomUnder } from './kit/room-under.ts';
 export { ACROSS_PAPER, STANDARD_VIEW } from './kit/views.ts';

@@ -53,17 +53,23 @@ export function freedScenes(model: Model, step: Step, solids: Solids): readonly 
     const back = times(way, stop - reachOf(box, way) + further * (reachOf(box, way) + reachOf(box, times(way, -1))));
     return parts.map((id) => hand.body(id, look, back));
   };
-  const freed = leavingScene(`freed:${step.number}`, hand, [...stays, ...atBlocks(first)], early);
+  const leaving = leavingScene(`freed:${step.number}`, hand, [...stays, ...atBlocks(first)], early);
+  const freed: Scene = { ...leaving, marks: [...leaving.marks, wayOf(leaving.bodies, atBlocks(first), way)] };
   return second === undefined ? [freed] : [freed, followingScene(`following:${step.number}`, [...stays, ...atBlocks(first, 'present', FURTHER)], atBlocks(second), way)];
 }
 
 /** What comes after the first, with the arrow of its way. */
 function followingScene(id: string, bodies: readonly SceneBody[], coming: readonly SceneBody[], way: Vec3): Scene {
+  const all = [...bodies, ...coming];
+  return { id, view: STANDARD_VIEW, bodies: all, marks: [wayOf(all, coming, way)] };
+}
+
+/** The arrow of what comes, ahead of it. */
+function wayOf(all: readonly SceneBody[], coming: readonly SceneBody[], way: Vec3): Mark {
   const box = boxRound(coming);
-  const extent = extentOf([...bodies, ...coming]);
   const middle = middleOf(box);
   const begins = plus(middle, times(way, reachOf(box, way) - dot(middle, way) + WHITE));
-  return { id, view: STANDARD_VIEW, bodies: [...bodies, ...coming], marks: [{ mark: 'arrow', path: [begins, plus(begins, times(way, ARROW * extent))] }] };
+  return { mark: 'arrow', path: [begins, plus(begins, times(way, ARROW * extentOf(all)))] };
 }
 
 /** Before a step: the whole work as the step before has left it, and what that had propped it on its way out; null where that stood on no blocks, or stands on them still. */

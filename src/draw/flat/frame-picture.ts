@@ -30,12 +30,15 @@ export function frameMarks(pattern: Pattern, tube: Hardware['tube'], paper: Pape
   if (first === undefined) throw new RangeError('found a panel without flaps; would be right: one that is folded round a bar');
   const away = -first.line;
   const reach = inwards + away + tube.outside / 2 + outwards;
-  const wide = (paper.width - between) / 2;
+  const seams = SIDES.filter((side) => isShared(pattern, side)).flatMap((side) => gapOf(pattern, side) ?? []).slice(0, 1);
+  const columns = 2 + seams.length;
+  const wide = (paper.width - between * (columns - 1)) / columns;
   const scale = Math.min((wide - 4) / reach, (paper.height - over - 2) / (tube.outside + pattern.thickness));
   const shown: Shown = { pattern, tube, away, scale };
   return [
     ...section(shown, { x: (wide - reach * scale) / 2, y: 1, width: reach * scale, height: paper.height - 2 }),
-    ...fromAbove(shown, { x: wide + between, y: 1, width: wide, height: paper.height - 2 }),
+    ...seams.flatMap((gap) => seamSection(shown, gap, { x: wide + between, y: 1, width: wide, height: paper.height - 2 })),
+    ...fromAbove(shown, { x: (wide + between) * (columns - 1), y: 1, width: wide, height: paper.height - 2 }),
   ];
 }
 
@@ -91,7 +94,6 @@ function fromAbove({ pattern, tube, away }: Shown, box: Box): readonly Mark[] {
     area('fresh', ring(gap + thick)), outline(pens.cut, ring(gap + thick)),
     area('panel', ring(gap)), outline(pens.cut, ring(gap)),
     ...shared.flatMap((side) => betweenPanels(side, [x, y], { axis: [long * scale + gap + thick / 2, short * scale + gap + thick / 2], from: [long * scale + gap + thick, short * scale + gap + thick], to: [long * scale + out, short * scale + out] })),
-    ...shared.flatMap((side) => gapTold(pattern, side, { middle: x, axis: long * scale + gap + thick / 2, line: box.y + over - 4, feature: y - short * scale - out })),
     ...folded.map((side) => line(pens.newInside, ...lines[side])),
     ...linearDimension({ axis: 'x', told: tell.mm(away - tube.outside / 2), ends: [measured.line, measured.line + measured.way * gap], line: box.y + over - 4, feature: top - gap, cap }),
   ];
@@ -113,13 +115,30 @@ function isShared({ flaps, min, max }: Pattern, side: Side): boolean {
   return { left: -min[0], right: max[0], front: -min[1], back: max[1] }[side] < across.root;
 }
 
-/** How far apart the two panels are that share a tube on the left or right, told over it; mm of paper. */
-function gapTold(pattern: Pattern, side: Side, { middle, axis, line: high, feature }: { readonly middle: number; readonly axis: number; readonly line: number; readonly feature: number }): readonly Mark[] {
+/** How far apart the two panels are that share a tube of a side, mm; null where no flap across it tells. */
+function gapOf(pattern: Pattern, side: Side): number | null {
   const across = pattern.flaps.find((each) => each.side === ACROSS[side]);
-  if (across === undefined || (side !== 'left' && side !== 'right')) return [];
-  const at = middle + (side === 'right' ? axis : -axis);
-  const told = tell.mm(2 * (across.root - (side === 'right' ? pattern.max[0] : -pattern.min[0])));
-  return linearDimension({ axis: 'x', told, ends: [at + panelsApart / 2, at - panelsApart / 2], line: high, feature, cap });
+  return across === undefined ? null : 2 * (across.root - { left: -pattern.min[0], right: pattern.max[0], front: -pattern.min[1], back: pattern.max[1] }[side]);
+}
+
+/** The gap in a section is drawn so wide at least, mm of paper. */
+const GAP_SHOWN = 4;
+
+/** Two panels cut across under the tube that they share: how far their edges are apart, under its middle. */
+function seamSection({ pattern, tube, scale }: Shown, gap: number, box: Box): readonly Mark[] {
+  const [x, radius, high] = [box.x + box.width / 2, (tube.outside / 2) * scale, pattern.thickness * scale];
+  const face = box.y + over + 2 * radius;
+  const half = Math.max(GAP_SHOWN, gap * scale) / 2;
+  const low = face + high;
+  return [
+    ...([-1, 1] as const).flatMap((way): readonly Mark[] => {
+      const [near, far] = [x + way * half, x + way * (box.width / 2)];
+      const plate = cornersOf({ x: Math.min(near, far), y: face, width: Math.abs(far - near), height: high });
+      return [area('panel', plate), outline(pens.cut, plate), ...[face + pattern.skin * scale, low - pattern.skin * scale].map((y) => line(pens.edge, [near, y], [far, y]))];
+    }),
+    circle([x, face - radius], radius, pens.cut, 'ink'), circle([x, face - radius], (tube.inside / 2) * scale, pens.cut, 'white'),
+    ...linearDimension({ axis: 'x', told: tell.mm(gap), ends: [x - half, x + half], line: low + 8, feature: low, cap }),
+  ];
 }
 
 /** Half sides, mm of paper: to the axes of the tubes, to their far edges, to the edge of what is shown. */

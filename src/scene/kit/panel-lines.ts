@@ -19,7 +19,7 @@ interface Line {
 
 /**
  * The inside line, as far as the notches leave it, and the creases of each flap that still lies flat, as thin pale strips on
- * the face that they are made on; and the sign of the marked face as long as any does.
+ * the face that they are made on; and the sign of the marked face.
  */
 export function panelLines(hand: StageHand, panelId: string, folded: readonly FlapName[], offset: Vec3 = [0, 0, 0]): readonly SceneBody[] {
   const done = folded.filter(({ panel }) => panel === panelId).map(({ flap }) => flap);
@@ -30,7 +30,7 @@ export function panelLines(hand: StageHand, panelId: string, folded: readonly Fl
     const along: Vec3 = [out, side === 'front' || side === 'right' ? middle : -middle, level];
     return hand.prop({ partId: panelId, id: `line-${index + 1}` }, strip,
       chained(pose, turned([0, 0, 1], (QUARTERS[side] * Math.PI) / 2), moved(along), turned([0, 0, 1], Math.PI / 2)), 'pale');
-  }), ...(lines.length === 0 ? [] : panelSign(hand, panelId, offset))];
+  }), ...panelSign(hand, panelId, offset)];
 }
 
 const QUARTERS: Readonly<Record<Side, number>> = { right: 0, back: 1, left: 2, front: 3 };

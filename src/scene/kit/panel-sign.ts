@@ -10,8 +10,8 @@ const HEIGHT = { share: 0.24, least: 24, most: 110 };
 const PENNANT = { from: 0.45, tip: 0.72, to: 1, out: 0.75 };
 /** The dashes of a line of it that is seen through the panel. */
 const DASHES = { mast: 5, pennant: 3 };
-/** From the edges of the middle part, mm: clear of the tabs that come to lie there. */
-const AWAY = 80;
+/** From the edges of the middle part, as a share of half its sides: clear of the tabs that come to lie there, and at the same place on every drawing. */
+export const SIGN_INSET = 0.45;
 const STRIP = { width: 2, height: 0.3 };
 
 /** A straight piece of the sign on a face, in that face's own coordinates, mm. */
@@ -32,9 +32,8 @@ export function panelSign(hand: StageHand, panelId: string, offset: Vec3 = [0, 0
   if (!isUp && !isSeenThrough) return [];
   const { half: [x, y], upper, lower, looks } = face;
   const height = Math.min(HEIGHT.most, Math.max(HEIGHT.least, HEIGHT.share * 2 * Math.min(x, y)));
-  const away = Math.min(AWAY, 0.45 * Math.min(x, y));
   const level = isUp === looks > 0 ? upper : lower - STRIP.height;
-  const place = ([along, up]: Vec2): Vec2 => [looks * (along * height + away - x), up * height + away - y];
+  const place = ([along, up]: Vec2): Vec2 => [looks * (along * height - (1 - SIGN_INSET) * x), up * height - (1 - SIGN_INSET) * y];
   const [foot, top, tip, root] = ([[0, 0], [0, PENNANT.to], [PENNANT.out, PENNANT.tip], [0, PENNANT.from]] as const).map(place) as [Vec2, Vec2, Vec2, Vec2];
   const lines = isUp
     ? [{ from: foot, to: top }]

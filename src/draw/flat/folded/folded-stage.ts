@@ -145,11 +145,9 @@ function bends(pattern: Pattern, view: Fit, work: StripWork | null): readonly Ma
 const cutAndBent = (pattern: Pattern, view: Fit, work: StripWork): readonly Mark[] =>
   [patternOutline(pattern, view, earlier(pens.cut)), ...patternHoles(flatHoles(pattern), view, earlier(pens.hole)), ...bends(pattern, view, work)];
 
-/** The straight-edge beside the first half-cut. */
-function guided(pattern: Pattern, view: Fit): readonly Mark[] {
-  const first = bendLines(pattern).find(({ is }) => is === 'half-cut');
-  return first === undefined ? [] : edgeBesideCut(view, first.ends, [0, 0], pattern.thickness);
-}
+/** The straight-edge beside each half-cut. */
+const guided = (pattern: Pattern, view: Fit): readonly Mark[] =>
+  bendLines(pattern).filter(({ is }) => is === 'half-cut').flatMap(({ ends }) => edgeBesideCut(view, ends, [0, 0], pattern.thickness));
 
 /** The whole panel on its light ground. */
 const wholeMark = (pattern: Pattern, view: Fit, isNotched: boolean, marks: readonly Mark[]): Mark =>

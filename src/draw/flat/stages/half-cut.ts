@@ -6,7 +6,7 @@ import { glyphView } from '../legend.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
 import { area, arrowhead, line, outline, toldWidth } from '../../kit/marks.ts';
-import { acrossFlap, creaseMarks, flapOn, halfCutMarks, holeMarks, insideLineMarks, outlineMarks, sidesInOrder } from '../panel-lines.ts';
+import { acrossFlap, creaseMarks, flapOn, halfCutMarks, holeMarks, insideLineMarks, outlineMarks } from '../panel-lines.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import type { Paper } from '../../kit/svg.ts';
 import type { Fit } from '../../kit/fit.ts';
@@ -43,12 +43,9 @@ export function halfCutStage(pattern: FlatPattern, paper: Paper): readonly Mark[
   ];
 }
 
-/** The straight-edge beside the first half-cut. */
-function guided(pattern: FlatPattern, view: Fit): readonly Mark[] {
-  const [first] = sidesInOrder(pattern);
-  const flap = pattern.flaps.find(({ side }) => side === first);
-  return flap === undefined ? [] : edgeBesideCut(view, acrossFlap(pattern, flap, flap.halfCut), [0, 0], pattern.thickness);
-}
+/** The straight-edge beside each half-cut. */
+const guided = (pattern: FlatPattern, view: Fit): readonly Mark[] =>
+  pattern.flaps.flatMap((flap) => edgeBesideCut(view, acrossFlap(pattern, flap, flap.halfCut), [0, 0], pattern.thickness));
 
 /** Room for an upright figure between a feature and its dimension line. */
 function upright(length: number): number {

@@ -40,7 +40,10 @@ function firstMarks(plumb: Plumb, width: number, draw: LineDrawer): readonly Mar
 
 function bothSides(plumb: Plumb, { x, y, width, height }: Box, draw: LineDrawer): readonly Mark[] {
   const each = (width - WHITE) / 2;
-  return plumb.sides.flatMap((side, index) => besideLeg(plumb, side, index + 1, { x: x + index * (each + WHITE), y, width: each, height }, draw));
+  return [
+    ...plumb.sides.flatMap((side, index) => besideLeg(plumb, side, index + 1, { x: x + index * (each + WHITE), y, width: each, height }, draw)),
+    line(pens.edge, [x + each + WHITE / 2, y], [x + each + WHITE / 2, y + height]),
+  ];
 }
 
 /** The middle of a sign or number under a frame, from its lower edge; a frame's room over that, mm of paper. */
@@ -66,6 +69,9 @@ const EMPTY: Frame = { wide: 1, marks: () => [] };
 /** Frames of work that is wider than this for its height stand two in a row. */
 const WIDE = 1.5;
 
+/** What is done where it leans is numbered on from the two sides that are looked at. */
+const FIRST = 3;
+
 /** It leans; it is pushed upright, and held so: while the cords are tied, or by nuts that were loosened before. A picture for each row of frames. */
 function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly DrawnPicture[] {
   const { held } = plumb;
@@ -86,8 +92,8 @@ function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly Drawn
     return drawn(width, height, inRow(row, width, height));
   });
   if (held.by === 'cords') {
-    const tied = seen({ ...UPRIGHT, hand: 'holds', cords: true }, (middle) => tiedAt(held.steps, middle), 2);
-    return rows(aspect > WIDE ? [[leans, pushed(1)], [tied, EMPTY]] : [[leans, pushed(1), tied]]);
+    const tied = seen({ ...UPRIGHT, hand: 'holds', cords: true }, (middle) => tiedAt(held.steps, middle), FIRST + 1);
+    return rows(aspect > WIDE ? [[leans, pushed(FIRST)], [tied, EMPTY]] : [[leans, pushed(FIRST), tied]]);
   }
   const nut = (way: 'loosened' | 'tightened', number: number): Frame => ({
     wide: NUT,
@@ -96,7 +102,7 @@ function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly Drawn
       figure(tell.times(held.count), [box.x + box.width / 2 + 5, box.y + box.height - SIGN.up], capHeights.count, 700),
     ],
   });
-  return rows([[leans, nut('loosened', 1), pushed(2)], [nut('tightened', 3), seen(UPRIGHT, (middle) => ticked(middle), 4), EMPTY]]);
+  return rows([[leans, nut('loosened', FIRST), pushed(FIRST + 1)], [nut('tightened', FIRST + 2), seen(UPRIGHT, (middle) => ticked(middle), FIRST + 3), EMPTY]]);
 }
 
 const numberOf = (number: number, { x, y, height }: Box): Mark => ringedNumeral(tell.number(number), [x + NUMBER, y + height - SIGN.up], capHeights.order);
