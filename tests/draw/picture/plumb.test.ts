@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cachedDrawer } from '../../../src/draw/index.ts';
+import { FRAMES } from '../../../src/draw/flat/cable/frames.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
 import { composePlumb } from '../../../src/draw/picture/index.ts';
@@ -38,9 +39,23 @@ describe.each(workSizes)('the plumb line of $name', (size) => {
     for (const plumb of plumbs(size)) {
       const told = composed(plumb, 'page').flatMap(texts);
       const { held, is, step } = plumb;
-      if (is === 'again') expect(told).toEqual(expect.arrayContaining([String(step), String(held?.by === 'cords' ? held.steps[0] : NaN)]));
+      if (is === 'again') expect(told).toEqual(expect.arrayContaining([String(step), String(held?.by === 'cords' ? held.steps[0] : NaN), String(FRAMES.drawn)]));
       else if (held?.by === 'cords') expect(told).toEqual(expect.arrayContaining([held.steps[0], held.steps.at(-1)].map(String)));
       else expect(told.filter((each) => each === `×${held?.by === 'nuts' ? held.count : NaN}`)).toHaveLength(2);
+    }
+  });
+
+  it('has of the cords of what leans those tinted that have grown longer', () => {
+    for (const plumb of plumbs(size).filter(({ is }) => is === 'again')) {
+      const shown: Shown = { leans: true, hand: null, cords: true };
+      for (const side of plumb.sides) {
+        const cords = leaning(plumb, side, shown, { x: 0, y: 0, width: 55, height: 54 }, draw).flatMap((mark) => (mark.mark === 'line' && mark.points.length === 2 && (mark.pen.width === 0.9 || mark.pen.width === 2.2) && mark.pen.colour === 'ink' ? [mark] : []));
+        const lengths = (wide: number): readonly number[] => cords.filter(({ pen }) => pen.width === wide).map(({ points: [[ax, ay] = [NaN, NaN], [bx, by] = [NaN, NaN]] }) => Math.hypot(bx - ax, by - ay));
+        const [tinted, plain] = [lengths(2.2), lengths(0.9)];
+        if (tinted.length + plain.length === 0) continue;
+        expect([plain.length > 0, tinted.length > 0]).toEqual([true, true]);
+        expect(Math.min(...tinted)).toBeGreaterThan(Math.max(...plain));
+      }
     }
   });
 

@@ -1,6 +1,7 @@
 import { tell, type Plumb, type PlumbSide, type Told } from '../../../scene/index.ts';
 import type { Vec2 } from '../../../model/index.ts';
 import type { Box, DrawnPicture } from '../../types.ts';
+import { FRAMES } from '../../flat/cable/frames.ts';
 import { eye } from '../../flat/eye.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import { arrowhead, figure, line, ringedNumeral, toldWidth, type Mark } from '../../kit/marks.ts';
@@ -147,7 +148,7 @@ function lookAt(steps: readonly number[], [x, y]: Vec2, { wide, cap }: { readonl
 /** Over the leg's sides there is the step where it was shown, mm of paper; beside them the work that leans. */
 const AGAIN = { shown: 14, leans: 44 } as const;
 
-/** Where it was shown; the leg from both sides again; and where it leans, the cords are tied again. */
+/** Where it was shown; the leg from both sides again; and where it leans, the cord that has grown longer is drawn tighter: at which number. */
 function againMarks(plumb: Plumb, width: number, draw: LineDrawer): readonly Mark[] {
   const { held, step } = plumb;
   const left = width - AGAIN.leans;
@@ -156,6 +157,6 @@ function againMarks(plumb: Plumb, width: number, draw: LineDrawer): readonly Mar
     ...lookAt([step], [7, AGAIN.shown / 2]),
     ...bothSides(plumb, { x: 0, y: AGAIN.shown, width: left - WHITE, height: HIGH.again - AGAIN.shown }, draw),
     ...leaning(plumb, sideShown(plumb, draw), { ...LEANS, cords: true }, { x: left, y: 0, width: AGAIN.leans, height: HIGH.again - SIGN.room }, draw),
-    ...crossed([left + 5, foot]), ...(held?.by === 'cords' ? [...onwards([left + 14, foot]), ...lookAt(held.steps.slice(0, 1), [left + 25, foot])] : []),
+    ...crossed([left + 3.5, foot]), ...(held?.by === 'cords' ? [...onwards([left + 11, foot]), ...lookAt(held.steps.slice(0, 1), [left + 20, foot], EYES.small), ringedNumeral(tell.number(FRAMES.drawn), [left + AGAIN.leans - 5, foot], capHeights.order, pens.edge)] : []),
   ];
 }

@@ -45,6 +45,18 @@ function cordsOn({ held, leg }: Plumb, { view: { towardsEye } }: PlumbSide): rea
   return held.cords.filter((ends) => ends.every((end) => Math.abs(depth(end)) < NEAR));
 }
 
+/** Cords on paper. Where the work leans, those that have grown longer are tinted: they are to be drawn tighter. */
+function cordMarks(cords: readonly (readonly [Vec2, Vec2])[], leans: boolean): readonly Mark[] {
+  const lengths = cords.map(([[ax, ay], [bx, by]]) => Math.hypot(bx - ax, by - ay));
+  const middle = (Math.min(...lengths) + Math.max(...lengths)) / 2;
+  return cords.flatMap((ends, index): readonly Mark[] => {
+    const isLong = leans && (lengths[index] ?? 0) > middle + 1e-6;
+    return isLong
+      ? [line(haloOf(2.2), ...ends), line({ ...pens.motion, width: 2.2 }, ...ends), line({ ...pens.motion, width: 1.2, colour: 'fresh' }, ...ends)]
+      : [line(haloOf(0.9), ...ends), line({ ...pens.motion, width: 0.9 }, ...ends)];
+  });
+}
+
 /** The work's width over its height as it is seen from a side. */
 export function aspectFrom({ bodies, floor }: Plumb, { view }: PlumbSide, draw: LineDrawer): number {
   const { drawing: { bounds: { min, max } } } = elevationOf(bodies, view, draw);
@@ -90,10 +102,7 @@ export function leaning(plumb: Plumb, side: PlumbSide, shown: Shown, box: Box, d
   return [
     ...elevationMarks(drawn, fit),
     line(rail, onPaper(fit, [min[0], plumb.floor]), [onPaper(fit, [way > 0 ? max[0] : min[0], 0])[0] + way * (APART + OVER), floor], onPaper(fit, [max[0], plumb.floor])),
-    ...(shown.cords ? cordsOn(plumb, side).flatMap((ends): readonly Mark[] => {
-      const [from, to] = ends.map((end) => at(onPlane(upright, end))) as [Vec2, Vec2];
-      return [line(haloOf(0.9), from, to), line({ ...pens.motion, width: 0.9 }, from, to)];
-    }) : []),
+    ...(shown.cords ? cordMarks(cordsOn(plumb, side).map((ends) => ends.map((end) => at(onPlane(upright, end))) as [Vec2, Vec2]), shown.leans) : []),
     ...straightedge([topX - way * 9, string + way * OVER], top), ...plumbLine(string, top, tip, SMALL),
     ...measured.flat(),
     ...(shown.hand === null ? [] : handPushing([handX - way * 0.4, handY], way)),
