@@ -19,7 +19,7 @@ const UPRIGHT = 0.99;
 
 /** How far the floor is under a tube that a step drills through its panel: so deep one drills and no deeper. Null where the step drills none, where the bit is level, where work stands on blocks or there is room. */
 export function roomUnder({ model, step, solids }: StepGivens): RoomUnder | null {
-  if (step.props.length > 0) return null;
+  if (step.props.length > 0 || step.drillsFor.length === 0) return null;
   const hand = stageHand(model, step, solids);
   const pinned = model.connections.flatMap((each) => (each.is === 'pin' && step.drillsFor.includes(each.pin) ? [{ pose: hand.pose(each.pin), shapes: each.holds.map((id) => hand.part(id).shape) }] : []));
   const floor = boxRound(step.present.map((id) => hand.body(id, 'present'))).min[2];

@@ -86,17 +86,31 @@ export function plumbRange(off: number, between: number): readonly [number, numb
 }
 
 /** How a step's work is looked at with a plumb line; null where it is not: where the step does not stand it up or tie the last cord, or no leg is upright. */
-export function plumbOf(model: Model, { steps }: Plan, step: Step, solids: Solids): Plumb | null {
-  const first = steps.find(({ action }) => SCENES[action]?.standsPlumb === true);
+export function plumbOf(model: Model, plan: Plan, step: Step, solids: Solids): Plumb | null {
+  const first = plan.steps.find(({ action }) => SCENES[action]?.standsPlumb === true);
   if (first === undefined) return null;
-  const cordSteps = steps.filter(({ number, newParts }) => number > first.number && newParts.some(({ kind }) => kind === 'cable'));
+  const cordSteps = plan.steps.filter(({ number, newParts }) => number > first.number && newParts.some(({ kind }) => kind === 'cable'));
   if (step !== first && step !== cordSteps.at(-1)) return null;
-  const stood = stoodBy(model, first, solids);
+  const found = looks.get(plan) ?? firstLook(model, first, cordSteps.map(({ number }) => number), solids);
+  looks.set(plan, found);
+  return found === null || step === first ? found?.told ?? null : again(model, step, solids, found.told, undone(found.pose));
+}
+
+/** The first look at work, with how it is turned and moved from the finished item then. */
+interface FirstLook {
+  readonly told: Plumb;
+  readonly pose: Pose;
+}
+
+/** The first look of each plan, null where nothing can be looked at: it takes a second of a large item, and is asked for by two steps on every paper. */
+const looks = new WeakMap<Plan, FirstLook | null>();
+
+function firstLook(model: Model, step: Step, cordSteps: readonly number[], solids: Solids): FirstLook | null {
+  const stood = stoodBy(model, step, solids);
   const leg = stood === null ? undefined : legOf(stood);
   if (stood === null || leg === undefined) return null;
-  const held = heldBy(model, first, cordSteps.map(({ number }) => number), stood, leg.leg.id);
-  const told: Plumb = { is: 'first', bodies: tinted(stood.bodies, leg.leg.id), ...leg, held, step: first.number };
-  return step === first ? told : again(model, step, solids, told, undone(stood.pose));
+  const held = heldBy(model, step, cordSteps, stood, leg.leg.id);
+  return { told: { is: 'first', bodies: tinted(stood.bodies, leg.leg.id), ...leg, held, step: step.number }, pose: stood.pose };
 }
 
 /** The work as it stands when it has been stood up, and how that is turned and moved from the finished item. */
