@@ -51,20 +51,27 @@ interface Shown {
 }
 
 /** The left side cut across, as the view from above shows it: beyond the tube the flap, on this side of it the inside line. */
-function section({ pattern, tube, away, scale }: Shown, box: Box): readonly Mark[] {
+function section(shown: Shown, box: Box): readonly Mark[] {
+  const { pattern, tube, away, scale } = shown;
   const [at, radius, high] = [box.x + box.width - inwards * scale, (tube.outside / 2) * scale, pattern.thickness * scale];
   const face = box.y + over + 2 * radius;
   const centre: Vec2 = [at - away * scale, face - radius];
   const gap = away - tube.outside / 2;
-  const plate = cornersOf({ x: box.x, y: face, width: box.width, height: high });
   return [
-    area('panel', plate), outline(pens.cut, plate),
-    ...[face + pattern.skin * scale, face + high - pattern.skin * scale].map((y) => line(pens.edge, [box.x, y], [box.x + box.width, y])),
-    circle(centre, radius, pens.cut, 'ink'), circle(centre, (tube.inside / 2) * scale, pens.cut, 'white'),
+    ...panelCut(shown, { x: box.x, y: face, width: box.width, height: high }), ...tubeCut(shown, centre),
     line(pens.newInside, [at, face - radius], [at, face]),
     ...linearDimension({ axis: 'x', told: tell.mm(gap), ends: [at, at - gap * scale], line: box.y + over - 4, feature: [face - radius, centre[1]], cap }),
   ];
 }
+
+/** A panel cut across, with its two skins; and a tube. */
+function panelCut({ pattern, scale }: Shown, box: Box): readonly Mark[] {
+  const [right, skin] = [box.x + box.width, pattern.skin * scale];
+  return [area('panel', cornersOf(box)), outline(pens.cut, cornersOf(box)), ...[box.y + skin, box.y + box.height - skin].map((y) => line(pens.edge, [box.x, y], [right, y]))];
+}
+
+const tubeCut = ({ tube, scale }: Shown, centre: Vec2): readonly Mark[] =>
+  [circle(centre, (tube.outside / 2) * scale, pens.cut, 'ink'), circle(centre, (tube.inside / 2) * scale, pens.cut, 'white')];
 
 /** Between tubes and lines, so that it is seen, and between two panels that share a tube, less than that is wide, mm of paper. */
 const apart = 1.9;
@@ -125,18 +132,15 @@ function gapOf(pattern: Pattern, side: Side): number | null {
 const GAP_SHOWN = 4;
 
 /** Two panels cut across under the tube that they share: how far their edges are apart, under its middle. */
-function seamSection({ pattern, tube, scale }: Shown, gap: number, box: Box): readonly Mark[] {
+function seamSection(shown: Shown, gap: number, box: Box): readonly Mark[] {
+  const { pattern, tube, scale } = shown;
   const [x, radius, high] = [box.x + box.width / 2, (tube.outside / 2) * scale, pattern.thickness * scale];
   const face = box.y + over + 2 * radius;
   const half = Math.max(GAP_SHOWN, gap * scale) / 2;
   const low = face + high;
   return [
-    ...([-1, 1] as const).flatMap((way): readonly Mark[] => {
-      const [near, far] = [x + way * half, x + way * (box.width / 2)];
-      const plate = cornersOf({ x: Math.min(near, far), y: face, width: Math.abs(far - near), height: high });
-      return [area('panel', plate), outline(pens.cut, plate), ...[face + pattern.skin * scale, low - pattern.skin * scale].map((y) => line(pens.edge, [near, y], [far, y]))];
-    }),
-    circle([x, face - radius], radius, pens.cut, 'ink'), circle([x, face - radius], (tube.inside / 2) * scale, pens.cut, 'white'),
+    ...[box.x, x + half].flatMap((left) => panelCut(shown, { x: left, y: face, width: box.width / 2 - half, height: high })),
+    ...tubeCut(shown, [x, face - radius]),
     ...linearDimension({ axis: 'x', told: tell.mm(gap), ends: [x - half, x + half], line: low + 8, feature: low, cap }),
   ];
 }
