@@ -1,6 +1,6 @@
 import { cordPatterns, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import { cableEnds, halfCutDepth, type CutPattern, type Model, type Vec2 } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, guidePicture, holePlaces, holesPunched, knifeStopPicture, partsTold, platePicture, practicePicture, pullPicture, punchedFlat, rolledTrial, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type StockFetched, type Traced, type TraceWay } from '../flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, guidePicture, holePlaces, holesPunched, knifeStopPicture, partsTold, platePicture, practicePicture, pullPicture, punchedFlat, rolledTrial, slitPicture, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type StockFetched, type Traced, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching, rootsMarked } from '../folded-panels.ts';
@@ -44,9 +44,16 @@ export const halfCutTried: DrawnFlat = (givens, step) => {
   const { model: { kit: { panel } }, papers: { bench } } = givens;
   const [depth, from] = [halfCutDepth(panel), cutOutAt(givens, step)];
   return [
-    knifeStopPicture(depth, from, bench), guidePicture({ pads: panel.thickness, number: 4 }, bench),
-    pullPicture({ depth, thickness: panel.thickness, skin: panel.skin }, 5, bench), practicePicture(from, { own: 6, stop: 2, held: 4, pulled: 5 }, bench),
+    knifeStopPicture(depth, from, bench), guidePicture({ pads: panel.thickness, number: 5 }, bench),
+    pullPicture({ depth, thickness: panel.thickness, skin: panel.skin }, 6, bench), practicePicture(from, { own: 7, stop: 2, held: 5, pulled: 6 }, bench),
   ];
+};
+
+/** What is done where the half-cut went through the outer skin. */
+export const halfCutMended: DrawnFlat = (givens, step) => {
+  const index = patternOf(givens.model, step);
+  const blank = givens.plan.steps.find((each) => each.action === 'cut-blank' && patternOf(givens.model, each) === index);
+  return blank === undefined ? [] : [slitPicture(cutOutAt(givens, step), blank.number, givens.papers.bench)];
 };
 
 /** A crease is tried on waste. */
