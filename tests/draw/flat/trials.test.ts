@@ -11,6 +11,7 @@ import { rolledMarks, rolledTrial } from '../../../src/draw/flat/rolled-trial.ts
 import { knifeStopMarks, knifeStopPicture } from '../../../src/draw/flat/knife-stop-picture.ts';
 import { LONGEST_SLIT, slitMarks, slitPicture } from '../../../src/draw/flat/slit-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
+import { holdMarks, holdPicture } from '../../../src/draw/flat/hold-picture.ts';
 import type { CutOut } from '../../../src/draw/flat/waste.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
@@ -179,5 +180,14 @@ describe('the picture of a half-cut that went through', () => {
     const picture = slitPicture(crossShaped, 14, paper);
     expect(texts(picture)).toEqual([String(LONGEST_SLIT), '14']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(slitMarks(crossShaped, 14, paper.width))]).toEqual([[], [], [], []]);
+  });
+});
+
+describe('the picture of whether a tube holds in its socket', () => {
+  it.each(papers)('tells what is done once more where it does not, on paper of $width by $height', (paper) => {
+    const numbers = { own: 3, pushed: 2 } as const;
+    const picture = holdPicture(numbers, paper);
+    expect(texts(picture)).toEqual(['3', '2', '3']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(holdMarks(numbers, paper.width))]).toEqual([[], [], [], []]);
   });
 });
