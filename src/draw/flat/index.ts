@@ -18,6 +18,7 @@ export { platePaper, platePicture, type LeftOver } from './plate-picture.ts';
 export { holesPunched, punchPicture } from './punch-picture.ts';
 export { guidePicture, type Led } from './guide-picture.ts';
 export { drilledOver } from './drilled-over.ts';
+export { pinTrial } from './pin-trial.ts';
 export { stopPicture } from './stop-picture.ts';
 export { knifeStopPicture } from './knife-stop-picture.ts';
 export type { CornerRow } from './corner-tab.ts';

@@ -14,11 +14,12 @@ import type { DrawnFlat, FlatGivens } from './work-picture.ts';
 export const markedAt = (stage: Exclude<Marking['stage'], 'blank'>): DrawnFlat =>
   ({ model, papers }, step) => markedPanel(model, patternOf(model, step), { stage }, papers.bench);
 
-/** The corners cut out: creases and the half-cut are tried on them, and some are bound to the half-cut's knife. */
+/** The corners cut out: creases, the half-cut and the first pin are tried on them, and some are bound to the half-cut's knife. */
 export const cornersCut: DrawnFlat = ({ model, plan, papers }, step) => {
   const index = patternOf(model, step);
   const later = plan.steps.filter((each) => (each.action === 'crease' || each.action === 'half-cut') && patternOf(model, each) === index);
-  return markedPanel(model, index, { stage: 'notches-cut', keptFor: later.map(({ number }) => number) }, papers.bench);
+  const pinned = index === firstFolded(model) ? plan.steps.filter(({ action }) => action === 'punch-tab').slice(0, 1) : [];
+  return markedPanel(model, index, { stage: 'notches-cut', keptFor: [...later, ...pinned].map(({ number }) => number) }, papers.bench);
 };
 
 /** Where the panel's holes are, and how each kind is punched. */

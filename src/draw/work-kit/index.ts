@@ -1,5 +1,5 @@
 /** What the pictures of work are made with. */
-export { cutOnBoardPicture, framePicture, guidePicture, sectionSeries, stopPicture, tabPunchPicture, type CornerRow, type TabRow, spacingPicture } from '../flat/index.ts';
+export { cutOnBoardPicture, framePicture, guidePicture, pinTrial, sectionSeries, stopPicture, tabPunchPicture, type CornerRow, type TabRow, spacingPicture } from '../flat/index.ts';
 export { hardwareOf } from '../hardware.ts';
 export { arcArrow, arrow } from '../pictograms/arrows.ts';
 export * from '../pictograms/ink.ts';

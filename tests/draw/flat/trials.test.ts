@@ -12,6 +12,7 @@ import { knifeStopMarks, knifeStopPicture } from '../../../src/draw/flat/knife-s
 import { LONGEST_SLIT, slitMarks, slitPicture } from '../../../src/draw/flat/slit-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
 import { holdMarks, holdPicture } from '../../../src/draw/flat/hold-picture.ts';
+import { pinTrial, pinTrialMarks } from '../../../src/draw/flat/pin-trial.ts';
 import type { CutOut } from '../../../src/draw/flat/waste.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
@@ -189,5 +190,21 @@ describe('the picture of whether a tube holds in its socket', () => {
     const picture = holdPicture(numbers, paper);
     expect(texts(picture)).toEqual(['3', '2', '3']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(holdMarks(numbers, paper.width))]).toEqual([[], [], [], []]);
+  });
+});
+
+describe('the picture of a pin tried on waste', () => {
+  it.each(papers)('tells how far beside a loose pin\'s hole another is punched, three diameters, on paper of $width by $height', (paper) => {
+    const picture = pinTrial(5, paper);
+    expect(texts(picture)).toEqual(['15']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(pinTrialMarks(5, paper.width))]).toEqual([[], [], [], []]);
+  });
+
+  it.each(papers)('has a column for a pin that stays, one for a loose one, one for a core that stayed, on paper of $width by $height', ({ width }) => {
+    const lines = linesOf(pinTrialMarks(5, width));
+    const columns = lines.flatMap(({ pen, points: [from, to] }) => (pen.name === 'edge' && from?.[0] === to?.[0] && Math.abs((from?.[1] ?? 0) - (to?.[1] ?? 0)) > 50 ? [from?.[0] ?? NaN] : []));
+    const wide = ticked([0, 0], 1.3).flatMap((mark) => (mark.mark === 'line' ? [mark.pen.width] : []))[0] ?? NaN;
+    const verdicts = lines.filter(({ pen }) => pen.width === wide).map(({ points }) => [columns.filter((each) => each < (points[0]?.[0] ?? NaN)).length, points.length]);
+    expect(verdicts).toEqual([[1, 3], [2, 2], [2, 2], [3, 2], [3, 2]]);
   });
 });
