@@ -3,8 +3,7 @@ import type { Page } from 'puppeteer';
 import { fontCss, langRule } from './fonts.ts';
 import { PAPERS } from '../papers/index.ts';
 import type { PicturePages } from './picturePages.ts';
-import type { ShownText } from './texts.ts';
-import type { PrintDocument } from './types.ts';
+import type { PrintDocument, Shown } from './types.ts';
 
 /** Nothing is fetched and no script of a document runs: all it needs is inside. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:";
@@ -21,15 +20,6 @@ export async function prepareTab(tab: Page, langs: readonly string[]): Promise<v
     const faces = await Promise.all([...document.fonts].map((face) => face.load()));
     if (faces.length === 0) throw new Error('the tab has no fonts');
   });
-}
-
-/** What a document in the tab has: how many places for pictures, and every heading's words and every text in reading order. */
-export interface Shown {
-  readonly places: number;
-  readonly headings: readonly string[];
-  /** The sheets (see `measureTab`) whose content reaches out sideways, by how many CSS pixels. */
-  readonly tooWide: readonly { readonly page: string; readonly by: number }[];
-  readonly texts: readonly ShownText[];
 }
 
 /** Puts a document into the tab. `langs` are the tab's. */

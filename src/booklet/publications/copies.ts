@@ -1,4 +1,4 @@
-import type { PrintDocument, PrintPicture } from '../print/index.ts';
+import type { OnPaper, PrintDocument, PrintPicture } from '../print/index.ts';
 
 /** One file to publish: its name, and what it takes to make it. */
 export type Copy = PrintedCopy | WrittenCopy;
@@ -17,7 +17,7 @@ export interface PrintedCopy {
 
 /** Copies that differ by their paper alone, so that they are printed once. */
 export interface Sharing {
-  readonly copies: number;
+  readonly copies: readonly OnPaper[];
 }
 
 export interface BoundCopy {
