@@ -12,7 +12,7 @@ export interface Press {
   readonly close: () => Promise<void>;
 }
 
-/** Where one of the publications is printed, the browser is chosen before anything is made, but started only when there is something to print. */
+/** Where one of the publications is printed, the browser is chosen before anything is written, but started only when there is something to print. */
 export async function openPress(publications: readonly Publication[], keep: Keep, finish: Finisher = newFinisher()): Promise<Press> {
   const fonts = publications.flatMap(({ needs }) => needs.fonts ?? []);
   if (fonts.length === 0) return noPress;

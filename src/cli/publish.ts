@@ -34,15 +34,19 @@ const AT_ONCE = 6;
 
 /** Publishes batch after batch and tells each file, in order. What was made before is written as it was. */
 export async function publish(publications: readonly Publication[], batches: Batches, told: Told, { keep = nothingKept, finish }: By = {}): Promise<void> {
-  const press = await openPress(publications, keep, finish);
+  // The first start unpacks a browser; what is printed is planned and drawn meanwhile.
+  const opened = openPress(publications, keep, finish);
+  opened.catch(() => undefined);
+  const soon: Press['soon'] = (first) => { opened.then((press) => { press.soon(first); }, () => undefined); };
   const queue = inOrder();
   try {
-    for await (const batch of typeof batches === 'function' ? batches(press.soon) : batches) {
+    for await (const batch of typeof batches === 'function' ? batches(soon) : batches) {
+      const press = await opened;
       for (const begin of tasksOf(batch, press, told)) await queue.add(begin);
     }
     await queue.end();
   } finally {
-    await press.close();
+    await opened.then((press) => press.close(), () => undefined);
   }
 }
 
