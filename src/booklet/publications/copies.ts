@@ -8,6 +8,8 @@ export interface PrintedCopy {
   readonly file: string;
   /** Laid into it; copies with the same set share its prints. */
   readonly pictures: readonly PrintPicture[];
+  /** Printed pictograms that are laid into it too, one set for all copies of all sizes; none unless given. */
+  readonly glyphs?: readonly PrintPicture[];
   readonly document: () => PrintDocument;
   /** Those that have the same pages on other papers, itself among them; none unless given. */
   readonly sharing?: Sharing | null;

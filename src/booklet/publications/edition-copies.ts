@@ -1,6 +1,6 @@
 import * as drawing from '../../draw/index.ts';
 import type { Format, Picture } from '../../draw/index.ts';
-import { glyphsFrom, type BookletInput, type BookletPages } from '../pages/index.ts';
+import type { BookletInput, BookletPages } from '../pages/index.ts';
 import { common, PAPERS, type AnyPaper } from '../papers/index.ts';
 import { pictureSizes } from '../picture-sizes.ts';
 import { picturePlace } from '../print/index.ts';
@@ -10,6 +10,7 @@ import type { PrintedCopy, Sharing } from './copies.ts';
 import { formatOn, laidFor, type EditionName } from './facts.ts';
 import { stitchedCopies } from './stitched/document.ts';
 import { nameOf, type LanguageSet } from './language-set.ts';
+import { glyphPrints, printedGlyphs } from './printed-glyphs.ts';
 import type { Edition } from './types.ts';
 
 /** One size of an item, worked through and drawn. */
@@ -101,6 +102,7 @@ function editionCopy<Paper extends AnyPaper>(edition: Omit<NamedEdition, 'papers
         made: 'printed',
         file: `${id}${edition.ending}`,
         pictures: pictures[format],
+        glyphs: glyphPrints(),
         sharing: pages.sharing(size),
         document: () => {
           const { html, css, dir, title } = pages.of(size, format, paper);
@@ -118,7 +120,7 @@ function inputOf({ model, plan, report, variants, revision, contentMark, replace
     pictures: pictureSizes(pictures[format]),
     partScale: format === 'thumb' ? drawing.PART_SCALE : drawing.partScale(format),
     despiteFindings: report.findings.some(({ verdict }) => verdict === 'fail'),
-    glyphs: glyphsFrom(drawing),
+    glyphs: printedGlyphs,
     placePicture: picturePlace,
   };
 }
