@@ -245,13 +245,16 @@ export function composeRightWrong(right: Scene, wrong: readonly Scene[], paper: 
   };
 }
 
-/** What a step has made, ticked; no higher than it needs to be. As `composePicture`. */
+/** What a step has made, with a tick close before it; no higher than it needs to be. As `composePicture`. */
 export function composeDone(scene: Scene, { width, height }: Paper, lineDrawing: LineDrawer): DrawnPicture {
-  const room = trimmed(scene, { width: width - SIGN, height }, lineDrawing);
+  const most = trimmed(scene, { width: width - SIGN, height }, lineDrawing);
+  const room: Paper = { width: Math.min(most.width, Math.ceil(most.height * aspectOf(scene, lineDrawing)) + TRIM), height: most.height };
+  const left = (width - SIGN - room.width) / 2;
   const { marks, labels, scale } = composed(scene, room, lineDrawing);
+  const at: Vec2 = [left + SIGN, 0];
   const whole: Paper = { width, height: room.height };
-  const drawn = toPicture(whole, [paperGround(whole), { mark: 'placed', at: [0, 0], marks }, ...ticked([width - SIGN / 2, room.height - SIGN / 2])]);
-  return { ...drawn, labels: labels.map(roundBox), scale, newPartShares: {} };
+  const drawn = toPicture(whole, [paperGround(whole), { mark: 'placed', at, marks }, ...ticked([left + SIGN / 2, room.height / 2])]);
+  return { ...drawn, labels: labels.map((box) => roundBox(movedBox(box, at))), scale, newPartShares: {} };
 }
 
 /** Of each part the greater share. */
