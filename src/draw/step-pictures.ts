@@ -1,11 +1,11 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, squareOf, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetterOf, withLetters } from './letters-at-bars.ts';
-import { composeAfter, composeAside, composeBeside, composeDone, composeJointGuide, composePlumb, composeRightWrong, composePicture, composeRow, composeRows, type Aside, type LineDrawer } from './picture/index.ts';
+import { composeAfter, composeAside, composeBeside, composeDone, composeJointGuide, composePlumb, composeRightWrong, composePicture, composeRow, composeRows, squareStrip, type Aside, type LineDrawer } from './picture/index.ts';
 import { drilledOver } from './flat/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
@@ -47,9 +47,10 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const before = (isTurnedFirst ? [] : turns).map(capped);
   const freed = freedScenes(model, step, solids).map((scene, index) => capped(numberedAfter(turns, index, scene)));
   const closeUp = closeUpOf(givens, step);
+  const square = squareOf(model, step, solids);
   const papers = FORMATS[format];
   const own = { ...papers[paper], height: onBlocks.length === 0 ? papers[paper].height : Math.min(papers[paper].height, papers.underBlocks), most: papers.most };
-  if (closeUp !== null && before.length === 0 && freed.length === 0) return [composeBeside(onBlocks, told, closeUp, own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
+  if (closeUp !== null && before.length === 0 && freed.length === 0) return [composeBeside(onBlocks, square === null ? null : squareStrip(square, own, draw), told, closeUp, own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
   const afterWhatComesBefore = (): readonly DrawnPicture[] => {
     if (freed.length > 0) return [composeRows(onBlocks, [before, freed], own, draw), composePicture(told, papers[paper], draw)];
     if (onBlocks.length <= BESIDE_EACH_OTHER) return [composeAfter(onBlocks, before, told, own, draw)];
