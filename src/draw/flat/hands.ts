@@ -28,6 +28,17 @@ export function handDown([x, y]: Vec2): readonly Mark[] {
   ];
 }
 
+/** The same from below: the middle of the lower face that it holds. */
+export const handUp = ([x, y]: Vec2): readonly Mark[] => mirrored(handDown([x, y]), ([px, py]) => [px, 2 * y - py]);
+
+const mirrored = (marks: readonly Mark[], over: (place: Vec2) => Vec2): readonly Mark[] => marks.flatMap((mark): readonly Mark[] => {
+  switch (mark.mark) {
+    case 'line': return [{ ...mark, points: mark.points.map(over) }];
+    case 'area': return [{ ...mark, rings: mark.rings.map((ring) => ring.map(over)) }];
+    default: throw new RangeError(`a mark “${mark.mark}” of a hand cannot be mirrored`);
+  }
+});
+
 /** A hand that pushes: its palm, seen from the side, from the place that it pushes at. */
 const PUSHES: readonly Vec2[] = [[-11, -2.3], [-8, -2.5], [-4.8, -3.8], [-3.6, -8.4], [-2.6, -9.2], [-0.8, -9], [0, -8], [0, 3.2], [-1, 4.4], [-4, 4.2], [-8, 2.7], [-11, 2.5]];
 const THUMB: readonly Vec2[] = [[-5, -0.6], [-3, -2.8], [-1.2, -4.4], [-0.6, -3.4], [-2.2, -1.2], [-3.2, 0.6]];
