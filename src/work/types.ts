@@ -6,7 +6,7 @@ export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punc
 export type { WallKind };
 
 /** Key under `cautions`; each has a safety sign. */
-export type Caution = 'sharp' | 'dust' | 'eyes' | 'gloves' | 'crush' | 'children' | 'climbing' | 'sitting' | 'tipping' | 'manual';
+export type Caution = 'sharp' | 'dust' | 'eyes' | 'gloves' | 'crush' | 'bit' | 'lines' | 'children' | 'climbing' | 'sitting' | 'tipping' | 'manual';
 
 /** What the worker looks at when the step is done. Key under `checks`; drawn as a gauge or a right/wrong pair. */
 export type WorkerCheck =

@@ -168,7 +168,7 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
       for (const { step, scene } of shown.filter((one) => one.step.action === 'drill')) {
         const pins = model.parts.filter((part) => part.kind === 'joint-pin' && part.id.includes(`-${step.side ?? ''}-`));
         expect(arrowsOf(scene)).toHaveLength(pins.length);
-        expect(scene.bodies.filter((body) => body.kind === 'tool')).toHaveLength(pins.length);
+        expect(scene.bodies.filter((body) => body.id.startsWith('bit-'))).toHaveLength(pins.length);
         for (const { path } of arrowsOf(scene)) {
           const [from, to] = ends(path);
           expect(to.clone().sub(from).normalize().z).toBeCloseTo(-1, 9);
@@ -183,7 +183,7 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
 
     it('of a turn go round the axis that the work turns about, the same way round', () => {
       for (const { step, scene } of shown.filter((one) => turning(one.step))) {
-        const motions = scene.bodies.filter((body) => body.id.endsWith('#after')).map((after) => {
+        const motions = scene.bodies.filter((body) => body.partId !== null && body.id.endsWith('#after')).map((after) => {
           const before = scene.bodies.find((body) => `${body.id}#after` === after.id);
           return between(before?.pose ?? [], after.pose);
         });

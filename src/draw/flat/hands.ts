@@ -20,6 +20,9 @@ type OnHand = (across: number, on: number) => Vec2;
 /** A hand that presses down from above: the middle of the upper face that it lies on; its fingers reach over that. */
 export const handDown = ([x, y]: Vec2): readonly Mark[] => hand((across, on) => [x + across, y + on]);
 
+/** The same from below: the middle of the lower face that it holds. */
+export const handUp = ([x, y]: Vec2): readonly Mark[] => hand((across, on) => [x + across, y - on]);
+
 /** A hand that pushes to the right (1) or to the left (−1), at the middle of the edge that it pushes at: its fingers reach over that, its thumb is above. */
 export function handPushing([x, y]: Vec2, way: number): readonly Mark[] {
   const at: OnHand = (across, on) => [x + way * on, y + across];

@@ -1,5 +1,6 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import type { FittingKind } from '../../read/index.ts';
+import { brakeReach, TOE } from '../brake-reach.ts';
 import type { Shape } from '../types.ts';
 import { screwsOut } from '../wall-places.ts';
 import { alongAxis, rod } from './round.ts';
@@ -33,12 +34,9 @@ function castor(kernel: ManifoldToplevel, { wheel, width, height, trail, plug: d
   const cheeks = [1, -1].map((side) => cheek.translate(0, side * (width / 2 + 3), 0));
   const axis = alongAxis(rod(kernel, 6, -width / 2 - 5, width / 2 + 5), 'y').translate(trail, 0, axle);
   const rim = alongAxis(rod(kernel, wheel, -width / 2, width / 2), 'y').translate(trail, 0, axle);
-  const lever = brake ? brakeLever(kernel, width + 10, trail + 7, trail + wheel / 2 + TOE, axle + wheel / 4) : [];
+  const lever = brake ? brakeLever(kernel, width + 10, trail + 7, brakeReach({ wheel, trail }), axle + wheel / 4) : [];
   return Manifold.union([plug(kernel, inside, depth), plate, ...cheeks, axis, rim, ...lever]);
 }
-
-/** How far a brake's lever reaches past its wheel, and how high its end stands up, mm. */
-const TOE = 16;
 
 function brakeLever({ Manifold }: ManifoldToplevel, width: number, from: number, to: number, z: number): readonly Manifold[] {
   return [

@@ -1,8 +1,10 @@
-import { chained, dot, lengthOf, minus, moved, placed, plus, times, turned, type PartKind, type Pose, type Vec3 } from '../../model/index.ts';
+import { chained, dot, lengthOf, minus, moved, placed, plus, times, turned, type PartKind, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
+import type { Footing } from '../../plan/index.ts';
 import { tell } from '../told.ts';
 import type { Mark, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound, middleOf, type Box } from './extent.ts';
+import { inSight } from './in-sight.ts';
 import { stageHand } from './stage.ts';
 import { ACROSS_PAPER, STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
@@ -13,7 +15,8 @@ const ARROW_STEPS = 28;
 export const turnWork: WorkScene = {
   scene: (givens) => {
     const { before, turn } = turning(givens);
-    return { id: sceneName(givens.step), bodies: turnedBodies(before, turn, '#after'), marks: turn.marks, view: STANDARD_VIEW };
+    const bodies = turnedBodies(before, turn, '#after');
+    return { id: sceneName(givens.step), bodies: [...bodies, ...inSight(turnedBlocks(givens, turn), bodies, STANDARD_VIEW)], marks: turn.marks, view: STANDARD_VIEW };
   },
   moment: (givens, done) => {
     const { before, turn } = turning(givens);
@@ -28,6 +31,18 @@ function turning({ model, step, solids }: StepGivens): { readonly before: readon
   const hand = stageHand(model, step, solids);
   const before = step.present.map((id) => hand.body(id, 'present'));
   return { before, turn: turnOf(axisSeen(turnedBy(step.standing.pose, motion.axis), motion.angle), motion.angle, before) };
+}
+
+/** The blocks that the work lay on, pale, and those that it is set down on; as it lies before, they are where the plan has them. */
+function turnedBlocks({ model, step, solids }: StepGivens, turn: Turn): readonly SceneBody[] {
+  const hand = stageHand(model, step, solids);
+  const lying = step.standing.pose;
+  const setDown = (pose: Pose): Pose => chained(turn.pose(1), lying, pose);
+  const block = ({ long, wide, high }: Footing): Shape => ({ form: 'plate', width: long, height: wide, thickness: high, holes: [] });
+  return [
+    ...step.footing.before.map((each, index) => hand.prop({ tool: `block-${index + 1}` }, block(each), chained(lying, each.pose), 'pale')),
+    ...step.footing.after.map((each, index) => hand.prop({ tool: `block-${index + 1}#after` }, block(each), setDown(each.pose), 'present')),
+  ];
 }
 
 export interface Turn {

@@ -6,7 +6,7 @@ import { stageHand } from '../kit/stage.ts';
 import { STANDARD_VIEW } from '../kit/views.ts';
 import { momentScene } from '../step-scene.ts';
 import type { SceneBody, View } from '../types.ts';
-import { boxed, highestBeside, reachBeside, type Boxed, type LegSide, type Reach } from './beside-leg.ts';
+import { boxed, facesBeside, highestBeside, reachBeside, type Boxed, type Faces, type Reach } from './beside-leg.ts';
 
 /** The string hangs so far from a leg at least, and at most, mm; so much of the leg's height may be left out for each mm that it hangs nearer. */
 const OFF = { least: 30, most: 120, worth: 1 / 150 } as const;
@@ -168,16 +168,24 @@ function lookedAt(bodies: Boxed, part: Part, at: Vec3, ways: readonly [Vec3, Vec
   if (part.shape.form !== 'tube') return null;
   const radius = part.shape.outside / 2;
   const floor = Math.min(...bodies.map(({ box }) => box.min[2]));
-  const top = Math.max(...ways.map((out) => highestBeside(bodies, { at, out }, EDGE.half, [EDGE.from, EDGE.to])));
+  const besideLeg = (out: Vec3): BesideLeg => ({ out, faces: facesBeside(bodies, { at, out }, SWING, EDGE.from) });
+  const [one, other] = [besideLeg(ways[0]), besideLeg(ways[1])];
+  const top = Math.max(...[one, other].map(({ faces }) => highestBeside(faces, EDGE.half, [EDGE.from, EDGE.to])));
   if (top - (at[2] + part.shape.length / 2) > EDGE.over) return null;
-  const [one, other] = [sideOf(bodies, { at, out: ways[0] }, ways[1], radius, [floor, top]), sideOf(bodies, { at, out: ways[1] }, ways[0], radius, [floor, top])];
-  return one === null || other === null ? null : { leg: { id: part.id, at, radius }, top, floor, sides: [one, other] };
+  const sides = [sideOf(one, other.out, radius, [floor, top]), sideOf(other, one.out, radius, [floor, top])] as const;
+  return sides[0] === null || sides[1] === null ? null : { leg: { id: part.id, at, radius }, top, floor, sides: [sides[0], sides[1]] };
+}
+
+/** What is beside a leg one way out. */
+interface BesideLeg {
+  readonly out: Vec3;
+  readonly faces: Faces;
 }
 
 /** The string beside a leg: as near as it can hang over most of the height. */
-function sideOf(bodies: Boxed, side: LegSide, towardsEye: Vec3, radius: number, [floor, top]: readonly [number, number]): PlumbSide | null {
-  const faces = reachBeside(bodies, side, RULE, [floor, top]);
-  const wide = reachBeside(bodies, side, SWING, [floor, top]);
+function sideOf({ out, faces: beside }: BesideLeg, towardsEye: Vec3, radius: number, [floor, top]: readonly [number, number]): PlumbSide | null {
+  const faces = reachBeside(beside, RULE, [floor, top]);
+  const wide = reachBeside(beside, SWING, [floor, top]);
   const offs = Array.from({ length: (OFF.most - OFF.least) / STEP + 1 }, (_, index) => OFF.least + STEP * index);
   const roomOf = ({ least, share }: typeof ROOM['under' | 'over']): number => Math.max(least, share * (top - floor));
   const runs = straightRuns(faces).filter(({ face }) => face >= radius - STRAIGHT.same && face < radius + STRAIGHT.out);
@@ -194,7 +202,7 @@ function sideOf(bodies: Boxed, side: LegSide, towardsEye: Vec3, radius: number, 
   const best = found.toSorted((a, b) => b.worth - a.worth || a.off - b.off || a.face - b.face)[0];
   if (best === undefined || best.upper - best.lower < STRAIGHT.in) return null;
   const { face, off, low, lower, upper } = best;
-  return { out: side.out, view: { towardsEye, up: [0, 0, 1] }, face, off, range: plumbRange(off, upper - lower), upper, lower, low };
+  return { out, view: { towardsEye, up: [0, 0, 1] }, face, off, range: plumbRange(off, upper - lower), upper, lower, low };
 }
 
 /** A stretch of a leg over which its face, or that of what is on it, is as far out, mm. */

@@ -43,18 +43,18 @@ describe('the pages', () => {
   });
 
   it('count the parts of the model', () => {
-    // By hand from the rack's file: 4 decks of 1 panel, 2 long and 2 short tubes and 4 corner joints; 4 posts; one pin and nut at every joint; 3 faces with 2 crossed cables.
+    // By hand from the rack's file: 4 decks of 1 panel, 2 long and 2 short tubes and 4 corner joints; 4 posts; one pin and nut at every joint; 3 faces with 2 crossed cords.
     const parts = textOf(english.html).split('Overall dimensions')[0] ?? '';
     for (const row of [['Panel', 4], ['Long tube', 8], ['Short tube', 8], ['Post', 4], ['Corner joint', 16], ['Joint pin', 16], ['Wing nut', 16]]) expect(parts).toContain(`${row[0] ?? ''}\n×${row[1] ?? ''}\n`);
-    // The cables are of two lengths, each counted for itself.
-    const cables = /Cable\n((?:×\d+\nØ4\u00a0×\u00a0[\d.]+\u00a0mm\n)+)/.exec(parts)?.[1] ?? '';
-    expect([...cables.matchAll(/×(\d+)/g)].reduce((sum, match) => sum + Number(match[1]), 0)).toBe(6);
+    // The cords are of two lengths, each counted for itself.
+    const cords = /Cord\n((?:×\d+\nØ4\u00a0×\u00a0[\d.]+\u00a0mm\n)+)/.exec(parts)?.[1] ?? '';
+    expect([...cords.matchAll(/×(\d+)/g)].reduce((sum, match) => sum + Number(match[1]), 0)).toBe(6);
   });
 
   it('put the parts of one scale over its bar, with the scale in figures', () => {
     const parts = textOf(english.html).split('Overall dimensions')[0] ?? '';
     // At 1:10 a bar of 50 mm is 500 mm long, at 1:2 it is 100 mm: by hand.
-    expect(parts).toMatch(/Panel[^]*Cable[^]*500\u00a0mm\n1\u202f:\u202f10\n[^]*Corner joint[^]*Wing nut[^]*100\u00a0mm\n1\u202f:\u202f2\n/);
+    expect(parts).toMatch(/Panel[^]*Cord[^]*500\u00a0mm\n1\u202f:\u202f10\n[^]*Corner joint[^]*Wing nut[^]*100\u00a0mm\n1\u202f:\u202f2\n/);
     expect(english.html).toContain('width="51mm" height="4mm"');
   });
 

@@ -77,12 +77,15 @@ describe('the picture of a sleeve to drill', () => {
     expect((sleeve[0] ?? 0) - (mark ?? 0)).toBeCloseTo(16 * 0.7, 6);
   });
 
-  it('shows along the tube the bit over the middle, and under the cross beside it', () => {
+  it('shows along the tube the bit over the middle, and over crosses beside it, and with a hand where it comes out', () => {
     const marks = sleeveMarkMarks({ near: 52, far: 22, hole: 36, outside: 38, tube: 28, nearEnd: 'right' });
     const middles = [...new Set(marks.flatMap((mark) => (mark.mark === 'circle' ? [mark.centre[0]] : [])))];
     const bits = linesOf(marks).filter(({ closed, points }) => closed && points.length === 5).map(({ points }) => points[2]?.[0] ?? NaN);
-    expect(middles).toHaveLength(2);
-    expect(bits.map((bit, index) => Math.round(Math.abs(bit - (middles[index] ?? NaN)) * 10) / 10)).toEqual([0, expect.toSatisfy((off: number) => off > 3)]);
+    const fingers = linesOf(marks).filter(({ closed, points }) => closed && points.length === 11).map(({ points }) => points[0] ?? [NaN, NaN]);
+    expect(middles).toHaveLength(3);
+    expect(fingers).toHaveLength(4);
+    expect(fingers.every(([x, y]) => Math.abs(x - (middles[2] ?? NaN)) < 8 && y > 28)).toBe(true);
+    expect(bits.map((bit, index) => Math.round(Math.abs(bit - (middles[index] ?? NaN)) * 10) / 10)).toEqual([0, expect.toSatisfy((off: number) => off > 2.5), 0]);
   });
 
   it.each(papers)('lies as the joint lies in the step: mirrored, its figures upright, on paper of $width by $height', ({ width }) => {

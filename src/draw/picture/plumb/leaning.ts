@@ -8,7 +8,7 @@ import { arrowhead, line, type Mark } from '../../kit/marks.ts';
 import { band, haloOf, pens } from '../../kit/pens.ts';
 import type { LineDrawer } from '../line-drawer.ts';
 import { between } from './beside-leg.ts';
-import { elevationMarks, elevationOf, leant, onPlane, reachAt } from './elevation.ts';
+import { elevationMarks, elevationOf, leant, onPlane, reachAt } from '../elevation.ts';
 
 /** From the leg to the string, and how far the top leans from there, mm of paper: more than it is, so that it is seen. */
 const APART = 8;

@@ -8,7 +8,7 @@ import { capHeights } from '../../kit/lettering.ts';
 import { area, line, outline, ringedNumeral, type Mark } from '../../kit/marks.ts';
 import { haloOf, pens } from '../../kit/pens.ts';
 import type { LineDrawer } from '../line-drawer.ts';
-import { elevationMarks, elevationOf, onPlane } from './elevation.ts';
+import { elevationMarks, elevationOf, onPlane } from '../elevation.ts';
 
 /** Room beside and over the item, mm of paper; under it that of a number. */
 const ROOM = { aside: 1, above: 4 } as const;
