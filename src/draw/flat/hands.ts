@@ -12,17 +12,17 @@ const ARM = { half: 3, up: 5.4 } as const;
 /** How high a hand that presses down stands over what it presses on, mm of paper. */
 export const HAND_HIGH = PALM + ARM.up;
 
-/** A hand that presses down from above: the middle of the upper face that it lies on; its fingers reach over that. */
-export function handDown([x, y]: Vec2): readonly Mark[] {
-  const fingers = [-1.5, -0.5, 0.5, 1.5].map((place) => x + place * (FINGER.wide + FINGER.gap));
+/** A hand that presses down from above: the middle of the upper face that it lies on; its fingers reach over that. Drawn at a size against its own. */
+export function handDown([x, y]: Vec2, size = 1): readonly Mark[] {
+  const at = (right: number, down: number): Vec2 => [x + size * right, y + size * down];
   const half = 2 * FINGER.wide + 1.5 * FINGER.gap;
-  const open: readonly Vec2[] = [[x - ARM.half, y - HAND_HIGH], [x - ARM.half - 0.6, y - PALM], [x - half, y], [x + half, y], [x + ARM.half + 0.6, y - PALM], [x + ARM.half, y - HAND_HIGH]];
+  const open: readonly Vec2[] = [at(-ARM.half, -HAND_HIGH), at(-ARM.half - 0.6, -PALM), at(-half, 0), at(half, 0), at(ARM.half + 0.6, -PALM), at(ARM.half, -HAND_HIGH)];
   return [
     area('white', open), line(pen, ...open.slice(0, 3)), line(pen, ...open.slice(3)),
-    ...fingers.flatMap((middle): readonly Mark[] => {
-      const radius = FINGER.wide / 2;
-      const round = Array.from({ length: 9 }, (_, step): Vec2 => [middle + radius * Math.cos((Math.PI * step) / 8), y + FINGER.down - radius + radius * Math.sin((Math.PI * step) / 8)]);
-      const ring: readonly Vec2[] = [[middle + radius, y - 0.6], ...round, [middle - radius, y - 0.6]];
+    ...[-1.5, -0.5, 0.5, 1.5].flatMap((place): readonly Mark[] => {
+      const [middle, radius] = [place * (FINGER.wide + FINGER.gap), FINGER.wide / 2];
+      const round = Array.from({ length: 9 }, (_, step): Vec2 => at(middle + radius * Math.cos((Math.PI * step) / 8), FINGER.down - radius + radius * Math.sin((Math.PI * step) / 8)));
+      const ring: readonly Vec2[] = [at(middle + radius, -0.6), ...round, at(middle - radius, -0.6)];
       return [area('white', ring), outline(pen, ring)];
     }),
   ];
