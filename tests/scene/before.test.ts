@@ -186,6 +186,21 @@ describe.each(everySize)('blocks of the $name', ({ item, size }) => {
     }
   });
 
+  it('are under what is set in to be wrapped next when it comes', () => {
+    made.steps.forEach((step, index) => {
+      const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
+      const held = made.steps[index + 1]?.props.filter((ids) => ids.every((id) => moving.includes(id))) ?? [];
+      if (step.action === 'set-in' && held.length > 0) expect([step.key, step.props]).toEqual([step.key, held]);
+    });
+  });
+
+  it('are not all that holds work: the hands of the second person are drawn on what he holds', () => {
+    for (const step of made.steps) {
+      const hands = stepScene(own, step, solids)?.marks.filter(({ mark }) => mark === 'hand') ?? [];
+      expect([step.key, hands.length]).toEqual([step.key, 2 * step.held.length]);
+    }
+  });
+
   it('stay under work until it is turned', () => {
     made.steps.forEach((step, index) => {
       const next = made.steps[index + 1];

@@ -17,8 +17,8 @@ export const HAND_HALF = 2 * FINGER.wide + 1.5 * FINGER.gap;
 /** Places of a hand: so far across its fingers, so far forwards over what it is on; back towards its arm is less than nought. */
 type OnHand = (across: number, on: number) => Vec2;
 
-/** A hand that presses down from above: the middle of the upper face that it lies on; its fingers reach over that. */
-export const handDown = ([x, y]: Vec2): readonly Mark[] => hand((across, on) => [x + across, y + on]);
+/** A hand that presses down from above: the middle of the upper face that it lies on; its fingers reach over that. Drawn at a size against its own. */
+export const handDown = ([x, y]: Vec2, size = 1): readonly Mark[] => hand((across, on) => [x + size * across, y + size * on]);
 
 /** The same from below: the middle of the lower face that it holds. */
 export const handUp = ([x, y]: Vec2): readonly Mark[] => hand((across, on) => [x + across, y - on]);

@@ -4,7 +4,9 @@ import type { Box, DrawnPicture, LineDrawing } from '../types.ts';
 import { drawArrow } from './arrows.ts';
 import { coverOf } from './cover.ts';
 import { drawRings, spotsOf } from './details.ts';
+import { handDown } from '../flat/hands.ts';
 import { fills } from './fills.ts';
+import { HELD_SIZE } from './held.ts';
 import { contentBounds, layOut, type Content, type Layout } from './layout.ts';
 import { heldBack, type LineDrawer } from './line-drawer.ts';
 import { paintsOf } from './looks.ts';
@@ -340,12 +342,13 @@ function composedStill({ bodies, ...rest }: Scene, paper: Paper, lineDrawing: Li
   const spots = spotsOf(scene, plane, lineDrawing);
   const content = { plane, bounds, marks: scene.marks, spots, cover: coverOf(drawing, paints) };
   const layout = layOutOrFail(scene, content, paper);
-  const { fit, rings, arrows, setting } = layout;
+  const { fit, rings, arrows, hands, setting } = layout;
   const marks: readonly Mark[] = [
     paperGround(paper),
     ...fills(drawing, paints, fit),
     ...strokes(drawing, paints, fit, pensFor(drawing, paints, fit)),
     ...(hidden === null ? [] : hiddenStrokes(hidden, fit)),
+    ...hands.flatMap((at) => handDown(at, HELD_SIZE)),
     ...arrows.flatMap(drawArrow),
     ...rings.flatMap((one) => drawRings(one, scene.marks, plane, paints)),
     ...setting.places.flatMap((place) => place.draw()),

@@ -54,10 +54,11 @@ export function blocksOf(hand: StageHand, step: Step): readonly Block[] {
   const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide');
   const there = [...new Set([...step.present, ...slides.flatMap(({ parts }) => parts), ...step.props.flat()])].filter((id) => !FASTENERS.has(hand.part(id).kind)).map((id) => hand.body(id, 'present'));
   const bench = footing[0]?.at[2] ?? boxRound(there).min[2];
-  const ways = slides.flatMap((slide) => waysOf(hand, step, slide));
   const middle = middleOf(boxRound(there.filter(({ id }) => step.props.flat().includes(id))));
   const props = shared(step.props.flatMap((holds): readonly Block[] => {
     const others = [...there.filter(({ id }) => !holds.includes(id)).map((body) => boxRound([body])), ...footing.map(boxOfBlock)];
+    // What is set on blocks slides over them.
+    const ways = slides.filter(({ parts }) => !parts.some((id) => holds.includes(id))).flatMap((slide) => waysOf(hand, step, slide));
     const isFree = (box: Box): boolean => !ways.some((way) => overlap(box, way, CLEAR)) && !others.some((other) => overlap(box, other, 0));
     const work: Work = { bodies: there.filter(({ id }) => holds.includes(id)), bench, holds, isFree };
     const over = slides.filter((slide) => sleevesOver(slide, holds).length > 0);

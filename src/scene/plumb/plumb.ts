@@ -50,7 +50,7 @@ export interface PlumbSide {
   readonly low: number;
 }
 
-/** Work that stands, looked at with a plumb line beside one leg, from two sides. Lengths in mm. */
+/** Work that stands, looked at with a plumb line beside one leg: from two sides, or from the one on which cords can hold it. Lengths in mm. */
 export interface Plumb {
   /** For the first time, or again when all cords are tied. */
   readonly is: 'first' | 'again';
@@ -60,7 +60,7 @@ export interface Plumb {
   /** What the straightedge lies on, and the floor. */
   readonly top: number;
   readonly floor: number;
-  readonly sides: readonly [PlumbSide, PlumbSide];
+  readonly sides: readonly [PlumbSide, ...PlumbSide[]];
   /** What holds it upright when it has been pushed so; null where nothing can be told. */
   readonly held: HeldBy | null;
   /** The step that looks for the first time. */
@@ -110,8 +110,21 @@ function firstLook(model: Model, step: Step, cordSteps: readonly number[], solid
   const leg = stood === null ? undefined : legOf(stood);
   if (stood === null || leg === undefined) return null;
   const held = heldBy(model, step, cordSteps, stood, leg.leg.id);
-  return { told: { is: 'first', bodies: tinted(stood.bodies, leg.leg.id), ...leg, held, step: step.number }, pose: stood.pose };
+  return { told: { is: 'first', bodies: tinted(stood.bodies, leg.leg.id), ...leg, sides: thoseHeld(leg.sides, held), held, step: step.number }, pose: stood.pose };
 }
+
+/** Of a leg's sides those on which something can be done where it leans: in whose plane there are cords, or all. */
+function thoseHeld(sides: Plumb['sides'], held: HeldBy | null): Plumb['sides'] {
+  if (held?.by !== 'cords') return sides;
+  const [first, ...others] = sides.filter(({ out }) => held.cords.some(([from, to]) => {
+    const level = [to[0] - from[0], to[1] - from[1], 0] as const;
+    return Math.abs(dot(level, out)) > ALONG * Math.hypot(...level);
+  }));
+  return first === undefined ? sides : [first, ...others];
+}
+
+/** The cosine from which a cord goes along a side. */
+const ALONG = 0.9;
 
 /** The work as it stands when it has been stood up, and how that is turned and moved from the finished item. */
 interface Stood {
@@ -271,7 +284,7 @@ function again(model: Model, step: Step, solids: Solids, told: Plumb, before: Po
     ({ ...rest, out: way(out), view: { ...view, towardsEye: way(view.towardsEye) }, upper: upper + up, lower: lower + up, low: low + up });
   return {
     ...told, is: 'again', bodies: tinted(bodies, told.leg.id), leg: { ...told.leg, at: placed(moved, told.leg.at) }, top: told.top + up, floor: told.floor + up,
-    sides: [side(told.sides[0]), side(told.sides[1])],
+    sides: [side(told.sides[0]), ...told.sides.slice(1).map(side)],
     held: told.held?.by === 'cords' ? { ...told.held, cords: cordsOf(model, step.standing.pose) } : told.held,
   };
 }
