@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { pictureId } from '../../draw/index.ts';
+import { pictureId, piecesOf } from '../../draw/index.ts';
 import { fittedHeight, pictureScale, rowGap, type Band, type Fit } from './bands.ts';
 import { caption } from './captions.ts';
 import { PlacedPicture } from './placed-picture.tsx';
@@ -24,6 +24,7 @@ export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
   const height = fittedHeight(band, fit) + fit.white;
   const Head = comes ? 'div' : 'h2';
   const isBeside = isTimesBeside(input, step);
+  const afterTrial = Math.min(WORK[step.action].triedIn ?? 0, piecesOf(input.pictures, { what: 'step', step: step.number }).length - 1);
   const gap = `${rowGap + fit.white / (band.pictures.length + 2)}mm`;
   return (
     <article className={step.times > 1 && !isBeside ? 'band repeated' : 'band'} style={{ height: `${height}mm` }}>
@@ -35,7 +36,7 @@ export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
       {band.pictures.length > 0 && <div className="work" style={{ gap, paddingTop: gap }}>
         {band.pictures.map((of) => {
           const picture = <PlacedPicture key={pictureId(of)} input={input} of={of} alt={stepAlt(input, step)} scale={pictureScale(input, of, fit)} />;
-          return isBeside && of.what === 'step' && of.piece === WORK[step.action].triedIn ? <div key={pictureId(of)} className="on-each"><p className="times"><Times input={input} step={step} /></p>{picture}</div> : picture;
+          return isBeside && of.what === 'step' && of.piece === afterTrial ? <div key={pictureId(of)} className="on-each"><p className="times"><Times input={input} step={step} /></p>{picture}</div> : picture;
         })}
         {(!comes || !goesOn) && <StepStrip input={input} step={step} isEnd={!goesOn} />}
       </div>}
