@@ -26,6 +26,7 @@ export { tabPunchPicture, type TabRow } from './tab-punch.ts';
 export { rolledTrial } from './rolled-trial.ts';
 export { sectionSeries, type Hardware } from './section-series.ts';
 export { sleeveMarkPicture, type SleeveToDrill } from './sleeve-mark-picture.ts';
+export { clipKindsPicture, type ClipSide } from './clip-kinds.ts';
 export { holdPicture } from './hold-picture.ts';
 export { socketPicture } from './socket-picture.ts';
 export { spacingPicture } from './spacing-picture.ts';

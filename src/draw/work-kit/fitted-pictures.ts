@@ -1,6 +1,6 @@
 import { bracedFace, cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, endPicture, holdPicture, loopReminder, loopSeries, pegsPicture, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, clipKindsPicture, endPicture, holdPicture, loopReminder, loopSeries, pegsPicture, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type ClipSide, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { Step } from '../../plan/index.ts';
@@ -60,6 +60,15 @@ export const socketsFitted: DrawnFlat = ({ model, plan, papers: { bench } }, ste
 /** How deep the sockets are that a step pushes tubes into, mm. */
 const socketsOf = ({ motions }: Step): readonly number[] =>
   motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).flatMap((each) => (each.is === 'socket' ? [each.depth] : []));
+
+/** Which sort of clips a step takes, where an item has hinges and stays, which are alike but for a knob; nothing where it has one sort. */
+export const clipsTold: DrawnFlat = ({ model, papers: { bench } }, { newParts }) => {
+  const side = (is: 'hinge' | 'lid-stay', ids: readonly string[] | null): ClipSide | undefined => model.parts.flatMap(({ id, shape }): readonly ClipSide[] =>
+    (shape.form === 'fitting' && shape.fitting.is === is && (ids === null || ids.includes(id)) ? [{ bar: shape.outside, thickness: shape.fitting.thickness, leaf: shape.fitting.leaf, reach: shape.fitting.reach }] : []))[0];
+  const fresh = newParts.flatMap(({ ids }) => ids);
+  const [knobbed, plain, hasKnob] = [side('lid-stay', null), side('hinge', null), side('lid-stay', fresh) !== undefined];
+  return knobbed === undefined || plain === undefined || (!hasKnob && side('hinge', fresh) === undefined) ? [] : [clipKindsPicture({ hasKnob, knobbed, plain }, bench)];
+};
 
 /** Where a sleeve is drilled, measured from the end that is nearer; nothing where a step drills through none. */
 export const sleevesMeasured: DrawnFlat = ({ model, papers: { bench } }, { drillsFor, standing }) => {

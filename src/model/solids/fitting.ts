@@ -54,7 +54,7 @@ function clip(kernel: ManifoldToplevel, outside: number, thickness: number, widt
 }
 
 /** The mouth of a clip is so much of the tube's width, so that it snaps on. Common practice, no source. */
-const MOUTH = 0.85;
+export const MOUTH = 0.85;
 
 function wallBracket(kernel: ManifoldToplevel, { plate, thickness, reach, width }: Of<'wall-bracket'>, outside: number): Manifold {
   const { Manifold } = kernel;
@@ -82,8 +82,8 @@ function hinge(kernel: ManifoldToplevel, { width, thickness, leaf, reach }: Of<'
 /** The knob by which a stay is set stiff, at the back of its clip, `from` mm behind the tube's axis; by it one tells it from a hinge. */
 const knob = (kernel: ManifoldToplevel, from: number): Manifold => alongAxis(rod(kernel, KNOB.diameter, -from - KNOB.length, 1 - from), 'y');
 
-/** Common practice, no source, mm. */
-const KNOB = { diameter: 18, length: 14 } as const;
+/** The knob's diameter and length (common practice, no source), mm. */
+export const KNOB = { diameter: 18, length: 14 } as const;
 
 /** Two barbs on a leaf: their diameter and length, how far from the leaf's end, and where across it, mm. They end 3 mm under the upper face of a panel of 9. */
 export const BARB = { diameter: 5, length: 6, fromEnd: 10 } as const;
