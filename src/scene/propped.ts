@@ -7,7 +7,7 @@ import { inSight } from './kit/in-sight.ts';
 import type { Slide } from './kit/on-the-way.ts';
 import { levelScene } from './kit/level.ts';
 import { partsShown } from './kit/parts-shown.ts';
-import { blockBody, countedByKind, halfOut, isOnBlocks, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
+import { blockBody, countedByKind, halfOut, isOnBlocks, isSameKind, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import { tell } from './told.ts';
@@ -94,7 +94,7 @@ export function blocksFetched(model: Model, plan: Plan, step: Step, solids: Soli
   // Those that the work was turned over from it is set down on again.
   const had = propCounts(blocksIn({ model, plan, solids }, step));
   return coming.flatMap((kind) => {
-    const count = kind.count - (had.find(({ high, most }) => high === kind.high && most === kind.most)?.count ?? 0);
+    const count = kind.count - (had.find((each) => isSameKind(each, kind))?.count ?? 0);
     return count > 0 ? [{ ...kind, count }] : [];
   });
 }

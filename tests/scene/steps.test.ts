@@ -194,6 +194,11 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
         const told = step.motions.find((each) => each.kind === 'turn');
         expect(angle).toBeCloseTo(told?.kind === 'turn' ? told.angle : Number.NaN, 9);
 
+        // The line that it is rolled over about is drawn.
+        const lines = scene.marks.flatMap((mark) => (mark.mark === 'axis' ? [[vector(mark.from), vector(mark.to)] as const] : []));
+        expect(lines).toHaveLength(angle > 0.9 * Math.PI ? 1 : 0);
+        for (const place of lines.flat()) expect(place.clone().sub(through).cross(axis).length()).toBeLessThan(1e-6);
+
         const [arrow] = arrowsOf(scene);
         const arms = (arrow?.path ?? []).map((at) => vector(at).sub(through));
         const [first = new Vector3()] = arms;

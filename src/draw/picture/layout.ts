@@ -129,6 +129,8 @@ function placesOf(mark: Mark): readonly Vec3[] {
       const moved = ([x, y, z]: Vec3): Vec3 => [x + mark.away[0], y + mark.away[1], z + mark.away[2]];
       return [mark.from, mark.to, moved(mark.from), moved(mark.to)];
     }
+    case 'axis':
+      return [mark.from, mark.to];
     default:
       return [mark.at];
   }

@@ -36,10 +36,20 @@ export const propCounts = (blocks: readonly Block[]): readonly PropCount[] =>
 /** Each kind once, its counts made one: the lowest first, and of a height those that may be as thick as one likes. */
 export const countedByKind = (all: readonly PropCount[], count: (counts: readonly number[]) => number): readonly PropCount[] =>
   all.filter((kind, index) => all.findIndex((other) => isSameKind(kind, other)) === index)
-    .map((kind) => ({ ...kind, count: count(all.filter((other) => isSameKind(kind, other)).map((other) => other.count)) }))
+    .map((kind) => all.filter((other) => isSameKind(kind, other)))
+    .map((own): PropCount => ({ high: own[0]?.high ?? 0, most: thinnest(own), count: count(own.map((other) => other.count)) }))
     .sort((one, other) => one.high - other.high || (other.most ?? Infinity) - (one.most ?? Infinity));
 
-const isSameKind = (one: PropCount, other: PropCount): boolean => one.high === other.high && one.most === other.most;
+/** Blocks no higher than this stand as firmly when they are thin: where one must be, all of their height are made so, mm. */
+const LOW = 60;
+
+/** Whether blocks are made alike. */
+export const isSameKind = (one: Pick<PropCount, 'high' | 'most'>, other: Pick<PropCount, 'high' | 'most'>): boolean => one.high === other.high && (one.high <= LOW || one.most === other.most);
+
+function thinnest(own: readonly PropCount[]): number | null {
+  const limits = own.flatMap(({ most }) => most ?? []);
+  return limits.length === 0 ? null : Math.min(...limits);
+}
 
 /** Those nearest to the eye first. */
 export function nearestFirst<Some extends Block>(blocks: readonly Some[]): readonly Some[] {

@@ -20,7 +20,7 @@ const ROOM = { under: { least: 30, share: 0.08 }, over: { least: 80, share: 0.15
 const SWING = 12;
 const RULE = 2;
 /** Legs may be out of plumb by so much of the height between the two places where it is measured, and are not looked at closer than to so many mm: common practice, no source. */
-const OUT = { share: 1 / 200, least: 2 } as const;
+export const OUT = { share: 1 / 200, least: 2 } as const;
 /** A leg is measured at its face or at that of a joint on it, as long as it is straight over so much, mm: so far from the end of that, and both times at the same distance from its axis. */
 const STRAIGHT = { least: 12, in: 20, same: 0.6, out: 10 } as const;
 /** The straightedge lies over a leg from so far behind its axis to so far before it, and so wide; what it lies on is no more than so far over the leg's end, mm. */

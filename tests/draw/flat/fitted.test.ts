@@ -8,6 +8,7 @@ import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.
 import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { traceMarks, tracePicture, type Traced } from '../../../src/draw/flat/trace-picture.ts';
+import { linesInWall } from '../../../src/draw/flat/lines-in-wall.ts';
 import { wallMarks, wallPictures } from '../../../src/draw/flat/wall-picture.ts';
 import type { WallShown } from '../../../src/draw/flat/wall-pieces.ts';
 import { wallPlaces, type Vec2 } from '../../../src/model/index.ts';
@@ -194,7 +195,9 @@ describe('the picture of a wall', () => {
         else {
           // Measured, drilled, where there are plugs those pushed in, screwed on, pulled at, the item pushed in or to the wall.
           const parts = ['1', '2', '3', '4', '5', ...(wall.fixing.plug === null ? [] : ['6'])];
-          const [shown, cameOut] = pictures.map(texts);
+          const [lines, shown, cameOut] = pictures.map(texts);
+          // Masonry has a bit of its own.
+          expect(lines).toEqual(wall.kind === 'masonry' ? ['Ø8'] : []);
           expect(shown?.filter((told) => told.length === 1).sort()).toEqual(parts);
           expect(shown).toEqual(expect.arrayContaining(['1394', '1346', ...apart.map(String), `Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
           // Where it is pulled out all holes are moved aside, and it goes on with drilling.
@@ -205,9 +208,20 @@ describe('the picture of a wall', () => {
     }
   });
 
+  it.each(walls.filter(({ fixing }) => fixing !== null))('lets no hole come on a wire or a pipe, straight up, down or level from what is on the wall: $kind', (wall) => {
+    const marks = linesInWall(wall);
+    const holes = marks.flatMap((mark) => (mark.mark === 'circle' && Math.abs(mark.radius - 2.4) < 1e-9 && mark.pen === null ? [mark.centre] : []));
+    const runs = linesOf(marks).filter(({ pen }) => pen.name === 'half-cut').map(({ points: [from, to] }) => ({ from: from ?? [NaN, NaN], to: to ?? [NaN, NaN] }));
+    const nearest = holes.map(([x, y]) => Math.min(...runs.map(({ from, to }) => Math.abs(from[0] === to[0] ? x - from[0] : y - from[1]))));
+    expect(runs.every(({ from, to }) => from[0] === to[0] || from[1] === to[1])).toBe(true);
+    expect(runs).toHaveLength(6);
+    expect(nearest.map((far) => far < 2)).toEqual([true, true, true, true, false]);
+    expect(nearest.at(-1)).toBeGreaterThan(5);
+  });
+
   it.each(papers)('moves every hole as far aside as the item, none up or down, and crosses out the old ones, on paper of $width by $height', (paper) => {
     const holes = { heights: [1394, 1346], apart: [1040], areOnPosts: false, moved: PULL_TEST.moved } as const;
-    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, holes }, paper)[1]?.marks ?? [];
+    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, holes }, paper)[2]?.marks ?? [];
     const old = marks.flatMap((mark) => (mark.mark === 'circle' && mark.fill === 'core' ? [mark.centre] : []));
     const level = linesOf(marks).filter(({ pen, points: [from, to] }) => pen.width === 0.8 && from?.[1] === to?.[1] && Math.abs((to?.[0] ?? 0) - (from?.[0] ?? 0)) < 5);
     const anew = level.map(({ points: [from, to] }): Vec2 => [((from?.[0] ?? 0) + (to?.[0] ?? 0)) / 2, from?.[1] ?? 0]);
