@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { pictureId, piecesOf } from '../../draw/index.ts';
-import { fittedHeight, pictureScale, rowGap, type Band, type Fit } from './bands.ts';
+import { fittedHeight, numeralHeight, pictureScale, rowGap, type Band, type Fit } from './bands.ts';
 import { caption } from './captions.ts';
 import { PlacedPicture } from './placed-picture.tsx';
 import { Spoken } from './spoken.tsx';
@@ -34,9 +34,9 @@ export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
       </Head>
       {comes ? <div style={{ height: `${partsHeight}mm` }} /> : <StepMargin input={input} step={step} headHeight={headHeight} partsHeight={partsHeight} />}
       {band.pictures.length > 0 && <div className="work" style={{ gap, paddingTop: gap }}>
-        {band.pictures.map((of) => {
+        {band.pictures.map((of, index) => {
           const picture = <PlacedPicture key={pictureId(of)} input={input} of={of} alt={stepAlt(input, step)} scale={pictureScale(input, of, fit)} />;
-          return isBeside && of.what === 'step' && of.piece === afterTrial ? <div key={pictureId(of)} className="on-each"><p className="times"><Times input={input} step={step} /></p>{picture}</div> : picture;
+          return isBeside && of.what === 'step' && of.piece === afterTrial ? <div key={pictureId(of)} className="on-each"><p className="times" style={{ top: `${index === 0 ? numeralHeight : 0}mm` }}><Times input={input} step={step} /></p>{picture}</div> : picture;
         })}
         {(!comes || !goesOn) && <StepStrip input={input} step={step} isEnd={!goesOn} />}
       </div>}
