@@ -50,7 +50,7 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const square = squareOf(model, step, solids);
   const papers = FORMATS[format];
   const own = { ...papers[paper], height: onBlocks.length === 0 ? papers[paper].height : Math.min(papers[paper].height, papers.underBlocks), most: papers.most };
-  if (closeUp !== null && before.length === 0 && freed.length === 0) return [composeBeside(onBlocks, square === null ? null : squareStrip(square, own, draw), told, closeUp, own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
+  if (closeUp !== null && before.length === 0 && freed.length === 0) return [composeBeside(onBlocks, square === null ? null : (most) => squareStrip(square, { width: own.width, height: most }, draw), told, closeUp, own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
   const afterWhatComesBefore = (): readonly DrawnPicture[] => {
     if (freed.length > 0) return [composeRows(onBlocks, [before, freed], own, draw), composePicture(told, papers[paper], draw)];
     if (onBlocks.length <= BESIDE_EACH_OTHER) return [composeAfter(onBlocks, before, told, own, draw)];
