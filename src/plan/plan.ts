@@ -5,6 +5,7 @@ import { byKind } from './by-kind.ts';
 import { keptOnBlocks } from './kept-props.ts';
 import { NoOrder } from './no-order.ts';
 import type { FlapName, Motion, Plan, Standing, Step, Tool } from './types.ts';
+import { onFooting } from './footing/footing.ts';
 import { isFlatPanel } from './found/pieces.ts';
 import { findPlan } from './found/plan.ts';
 import { faultsOf } from './found/prove.ts';
@@ -16,12 +17,12 @@ import { against, turnedBy } from './found/vectors.ts';
 
 /**
  * The plan of an item that taking it apart finds, told as the booklets tell it: what kind of work each step is, on
- * what, how the work lies, each motion proven free; last how it is fixed to its `wall`, where the checks ask for one. Throws a FaultError when a wish of the designer is refused, a
+ * what, how the work lies, each motion proven free; the blocks that keep lying work off its pegs; last how it is fixed to its `wall`, where the checks ask for one. Throws a FaultError when a wish of the designer is refused, a
  * NoOrder that tells the item and its size, and what is in the way of what, when it comes apart in no way or a motion is not free.
  */
 export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids, wall: WallKind | null = null): Plan {
   const found = provenPlan(model, wishes, solids);
-  const steps = toldSteps(model, found);
+  const steps = onFooting(model, toldSteps(model, found), solids);
   return { steps: wall === null ? steps : [...steps, wallStep(model, steps, wall)], batches: batchesOf(found), reasons: found.reasons };
 }
 
@@ -88,7 +89,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     motions: motionsOf(model, step),
     drilled: step.drilled, drillsFor: step.drillsFor,
     folded: step.foldedAfter,
-    held: step.held, props: step.props,
+    held: step.held, props: step.props, footing: NO_FOOTING,
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
     supplies: work.supplies?.(model, detail) ?? [],
     standing,
@@ -143,6 +144,8 @@ function detailOf(model: Model, step: FoundStep): StepDetail {
       : putTogether(model, step);
   }
 }
+
+const NO_FOOTING: Step['footing'] = { before: [], after: [] };
 
 const WHOLE: StepDetail = { on: 'whole' };
 

@@ -34,6 +34,18 @@ export interface FoldedFlap extends FlapName {
   readonly stage: number;
 }
 
+/** A block that lying work rests on so that the pegs under it are clear of the floor. Lengths in mm. */
+export interface Footing {
+  /** The middle of its foot, as the finished item stands: its own x along what rests on it, its z up from the floor. */
+  readonly pose: Pose;
+  /** Along what rests on it, across that, and how high. */
+  readonly long: number;
+  readonly wide: number;
+  readonly high: number;
+  /** The part that rests on it, and what is wrapped round it there. */
+  readonly holds: readonly string[];
+}
+
 export interface NewPart {
   readonly kind: PartKind;
   readonly ids: readonly string[];
@@ -65,6 +77,8 @@ export interface Step {
   /** Parts of each body that the second person holds, and of each that a prop holds. */
   readonly held: readonly (readonly string[])[];
   readonly props: readonly (readonly string[])[];
+  /** The blocks that the whole work lies on: when the step begins, and when it is done, which are others only where it turns the work. */
+  readonly footing: { readonly before: readonly Footing[]; readonly after: readonly Footing[] };
   /** Parts that are worked on although they were there before, or will come later. */
   readonly toHand: readonly NewPart[];
   /** What it takes beside the item's parts, all of it. */

@@ -19,7 +19,7 @@ export function wallStep(model: Model, steps: readonly Step[], wall: WallKind): 
     number: steps.length + 1, key: ACTION, action: ACTION, detail, side: null, run: null, times: 1,
     newParts: [], present: ids, motions: [],
     drilled: ids, drillsFor: [], folded: steps.at(-1)?.folded ?? [],
-    held: [], props: [], toHand: [], supplies: supplies?.(model, detail) ?? [], standing: AS_USED,
+    held: [], props: [], footing: { before: [], after: [] }, toHand: [], supplies: supplies?.(model, detail) ?? [], standing: AS_USED,
     tools: isHigh(model) ? [...tools, 'steps'] : tools, sizes: sizes?.(model, detail) ?? {}, people, cautions, check, minutes, waits,
   };
 }

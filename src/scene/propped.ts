@@ -1,32 +1,32 @@
-import { dot, lengthOf, plus, times, unit, type Model, type Solids, type Vec3 } from '../model/index.ts';
-import type { Plan, Step } from '../plan/index.ts';
-import { boxOfBlock } from './kit/blocks.ts';
+import { dot, lengthOf, plus, times, unit, type Model, type Pose, type Solids, type Vec3 } from '../model/index.ts';
+import { afterTurn, type Plan, type Step } from '../plan/index.ts';
+import { blocksOf, boxOfBlock, footingBlocks, type Block } from './kit/blocks.ts';
 import { turnedBy } from './kit/directions.ts';
 import { boxRound, middleOf, reachOf } from './kit/extent.ts';
 import { inSight } from './kit/in-sight.ts';
 import type { Slide } from './kit/on-the-way.ts';
 import { levelScene } from './kit/level.ts';
 import { partsShown } from './kit/parts-shown.ts';
-import { blockBody, countedByKind, halfOut, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
+import { blockBody, countedByKind, halfOut, isOnBlocks, isSameKind, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
 import { tell } from './told.ts';
 import type { Look, Mark, Scene, SceneBody } from './types.ts';
 
 /**
- * Before a step that is propped: what is laid down on its blocks, or how they come to work that lies there; then the work on
- * them, seen level: how many, how high, and where they stand. None where nothing is propped, or the same as in the step before.
+ * Before a step that is propped or lies on blocks: what is laid down on its blocks, or how they come to work that lies there; then
+ * the work on them, seen level: how many, how high, and where they stand. None where no blocks come, or where work is set down on them as it is turned.
  */
 export function proppedScenes(model: Model, plan: Plan, step: Step, solids: Solids): readonly Scene[] {
-  if (!doBlocksCome(plan, step)) return [];
+  const given = { model, plan, solids };
+  const coming = comingTo(given, step);
+  if (coming.length === 0 || isTurn(step)) return [];
   const hand = stageHand(model, atItsBeginning(step), solids);
   const blocks = namedBlocks(hand, step);
-  const before = stepBefore(plan, step);
-  const stood = before === undefined || before.standing.name !== step.standing.name ? [] : before.props.flat();
-  const isThere = ({ holds }: NamedBlock): boolean => holds.some((id) => stood.includes(id));
+  const isThere = (block: NamedBlock): boolean => !coming.some((each) => isSame(each, block));
   return [
     comingScene(hand, step, blocks, isThere),
-    levelScene(`level:${step.number}`, hand, heldOrThere(step, blocks), blocks, step.newParts.flatMap(({ ids }) => ids)),
+    levelScene(`level:${step.number}`, hand, heldOrThere(step, blocks), blocks, isThere, step.newParts.flatMap(({ ids }) => ids)),
   ];
 }
 
@@ -72,25 +72,36 @@ function wayOf(all: readonly SceneBody[], coming: readonly SceneBody[], way: Vec
   return { mark: 'arrow', path: [begins, plus(begins, times(way, ARROW * extentOf(all)))] };
 }
 
-/** Before a step: the whole work as the step before has left it, and what that had propped it on its way out; null where that stood on no blocks, or stands on them still. */
+/** Before a step: the whole work as the step before has left it, and the blocks of that on their way out which the step does without; null where there are none. */
 export function unproppedScene(model: Model, plan: Plan, step: Step, solids: Solids): Scene | null {
   const before = stepBefore(plan, step);
-  if (before === undefined || before.props.length === 0 || isPropped(before, step)) return null;
+  if (before === undefined || isTurn(before)) return null;
+  const stay = blocksIn({ model, plan, solids }, step);
   const hand = stageHand(model, before, solids);
-  return leavingScene(`unpropped:${step.number}`, hand, partsShown(before).map((id) => hand.body(id, 'present')), namedBlocks(hand, before).filter(({ leavesEarly }) => !leavesEarly));
+  const [kept, leave] = parted(namedBlocks(hand, before).filter(({ leavesEarly }) => !leavesEarly), (block) => isSameLying(before, step) && stay.some((each) => isSame(each, block)));
+  if (leave.length === 0) return null;
+  return leavingScene(`unpropped:${step.number}`, hand, [...partsShown(before).map((id) => hand.body(id, 'present')), ...kept.map((block) => blockBody(hand, block, 'present'))], leave);
 }
 
 /** Whether the blocks of a step are pushed to work that lies or stands there, after it has been turned. */
 export const doBlocksComeToWork = (model: Model, plan: Plan, step: Step, solids: Solids): boolean =>
-  doBlocksCome(plan, step) && namedBlocks(stageHand(model, step, solids), step).some(({ comes }) => comes === 'to-work');
+  !isTurn(step) && comingTo({ model, plan, solids }, step).some(({ comes }) => comes === 'to-work');
 
 /** How many blocks to fetch for a step, of each kind; none where it needs none or they are there. */
-export const blocksFetched = (model: Model, plan: Plan, step: Step, solids: Solids): readonly PropCount[] =>
-  (doBlocksCome(plan, step) ? propCounts(stageHand(model, step, solids), step) : []);
+export function blocksFetched(model: Model, plan: Plan, step: Step, solids: Solids): readonly PropCount[] {
+  const coming = propCounts(comingTo({ model, plan, solids }, step));
+  if (!isTurn(step)) return coming;
+  // Those that the work was turned over from it is set down on again.
+  const had = propCounts(blocksIn({ model, plan, solids }, step));
+  return coming.flatMap((kind) => {
+    const count = kind.count - (had.find((each) => isSameKind(each, kind))?.count ?? 0);
+    return count > 0 ? [{ ...kind, count }] : [];
+  });
+}
 
 /** How many blocks to have at hand for all of a plan, of each kind, the lowest first: as many as any step needs. */
 export function allBlocks(model: Model, plan: Plan, solids: Solids): readonly PropCount[] {
-  const needed = plan.steps.filter((step) => step.props.length > 0).flatMap((step) => propCounts(stageHand(model, step, solids), step));
+  const needed = plan.steps.filter(isOnBlocks).flatMap((step) => propCounts(blocksOf(stageHand(model, step, solids), step)));
   return countedByKind(needed, (counts) => Math.max(...counts));
 }
 
@@ -178,13 +189,36 @@ const atItsBeginning = (step: Step): Step => ({
   }),
 });
 
-function doBlocksCome(plan: Plan, step: Step): boolean {
-  const before = stepBefore(plan, step);
-  return step.props.length > 0 && !(before !== undefined && isPropped(step, before));
+interface Given {
+  readonly model: Model;
+  readonly plan: Plan;
+  readonly solids: Solids;
 }
 
-const stepBefore = ({ steps }: Plan, { number }: Step): Step | undefined => steps.filter((each) => each.number < number).at(-1);
+/** The blocks of a step, as its work lies when it begins. */
+const blocksIn = ({ model, solids }: Given, step: Step): readonly Block[] => blocksOf(stageHand(model, step, solids), step);
 
-/** Whether all that one step has propped lies the same way on its blocks in the other. */
-const isPropped = (one: Step, other: Step): boolean => one.standing.name === other.standing.name
-  && one.props.every((parts) => other.props.some((others) => parts.some((id) => others.includes(id))));
+/** The blocks that come in a step, before its work is done: those that are not there; where it turns the work, those that this is set down on. */
+function comingTo(given: Given, step: Step): readonly Block[] {
+  if (isTurn(step)) return footingBlocks(step.footing.after, afterTurnOf(step));
+  const before = stepBefore(given.plan, step);
+  const there = before === undefined || !isSameLying(before, step) ? [] : isTurn(before) ? footingBlocks(before.footing.after, step.standing.pose) : blocksIn(given, before).filter(({ leavesEarly }) => !leavesEarly);
+  return blocksIn(given, step).filter((block) => !there.some((each) => isSame(each, block)));
+}
+
+/** How the work lies when a step has turned it. */
+const afterTurnOf = ({ motions, standing }: Step): Pose => afterTurn(motions.find((motion) => motion.kind === 'turn') ?? null, standing.pose);
+
+const isTurn = ({ motions }: Step): boolean => motions.some(({ kind }) => kind === 'turn');
+const stepBefore = ({ steps }: Plan, { number }: Step): Step | undefined => steps.filter((each) => each.number < number).at(-1);
+const isSameLying = (one: Step, other: Step): boolean => one.standing.name === other.standing.name;
+
+/** What is nearer to a place than this stands at it, mm. */
+const AT = 1;
+
+/** Whether two blocks are one: under the same of what is propped, or else in the same place. */
+const isSame = (one: Block, other: Block): boolean => (one.isFooting || other.isFooting
+  ? lengthOf(plus(topOf(one), times(topOf(other), -1))) < AT && Math.abs(one.shape.width - other.shape.width) < AT
+  : one.holds.some((id) => other.holds.includes(id)));
+
+const parted = <Some>(all: readonly Some[], isFirst: (one: Some) => boolean): readonly [readonly Some[], readonly Some[]] => [all.filter(isFirst), all.filter((one) => !isFirst(one))];

@@ -5,6 +5,7 @@ import { turnedBy } from './kit/directions.ts';
 import { sleeveReach } from './kit/sleeve-ends.ts';
 import { viewOf } from './kit/stand.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
+import { OUT } from './plumb/plumb.ts';
 import type { SceneBody, View } from './types.ts';
 
 /** The side of the work that lies on top, before its sleeves are fixed to its posts: square where both its diagonals are equal. Lengths in mm. */
@@ -14,6 +15,8 @@ export interface Square {
   readonly corners: readonly [Vec3, Vec3, Vec3, Vec3];
   /** How long each diagonal is, from outer corner to outer corner. */
   readonly diagonal: number;
+  /** By how much one may be longer than the other: then the posts lean by no more than a plumb line allows. */
+  readonly unequal: number;
   /** As the step is seen; and from over the side, its longer direction across the paper. */
   readonly view: View;
   readonly over: View;
@@ -56,7 +59,13 @@ export function squareOf(model: Model, step: Step, solids: Solids): Square | nul
   if (corners === null) return null;
   const [one, other] = [lengthOf(minus(corners[2], corners[0])), lengthOf(minus(corners[3], corners[1]))];
   if (Math.abs(one - other) >= SAME) return null;
-  return { bodies: step.present.map((id) => hand.body(id, sorted.includes(id) ? 'new' : 'present')), corners, diagonal: one, view: viewOf(model, step), over: overOf(out, corners) };
+  return { bodies: step.present.map((id) => hand.body(id, sorted.includes(id) ? 'new' : 'present')), corners, diagonal: one, unequal: unequalOf(corners, one), view: viewOf(model, step), over: overOf(out, corners) };
+}
+
+/** Sides of a and b that lean by an angle have diagonals d that differ by 2 a b · angle / d (cosine rule, to the first order). Whole mm. */
+function unequalOf([first, second, third]: Square['corners'], diagonal: number): number {
+  const [along, across] = [lengthOf(minus(second, first)), lengthOf(minus(third, second))];
+  return Math.max(OUT.least, Math.floor((2 * along * across * OUT.share) / diagonal));
 }
 
 /** What corners are found from. */

@@ -1,19 +1,25 @@
 import type { Model, Solids } from '../model/index.ts';
 import type { Step } from '../plan/index.ts';
+import { heldMarks } from './kit/held.ts';
 import { inSight } from './kit/in-sight.ts';
-import { propBodies } from './kit/props.ts';
+import { isOnBlocks, propBodies } from './kit/props.ts';
 import { stageHand } from './kit/stage.ts';
 import { SCENES } from '../work/scenes.ts';
 import type { Scene, SceneBody } from './types.ts';
 
-/** The scene of a step, on its blocks where it is propped, or null when the step is told by a flat drawing (work on the bench). */
-export const stepScene = (model: Model, step: Step, solids: Solids): Scene | null =>
-  onBlocks(model, step, solids, SCENES[step.action]?.scene({ model, step, solids }) ?? null, (blocks, { bodies, view }) => inSight(blocks, bodies, view));
+/** The scene of a step, on its blocks where it is propped, with the hands that hold it, or null when the step is told by a flat drawing (work on the bench). */
+export function stepScene(model: Model, step: Step, solids: Solids): Scene | null {
+  const scene = onBlocks(model, step, solids, SCENES[step.action]?.scene({ model, step, solids }) ?? null, (blocks, { bodies, view }) => inSight(blocks, bodies, view));
+  return scene === null ? null : { ...scene, marks: [...scene.marks, ...heldMarks(stageHand(model, step, solids), step)] };
+}
 
 function onBlocks(model: Model, step: Step, solids: Solids, scene: Scene | null, shown: (blocks: readonly SceneBody[], scene: Scene) => readonly SceneBody[] = (blocks) => blocks): Scene | null {
-  if (scene === null || step.props.length === 0) return scene;
+  if (scene === null || !isOnBlocks(step) || isTurn(step)) return scene;
   return { ...scene, bodies: [...scene.bodies, ...shown(propBodies(stageHand(model, step, solids), step), scene)] };
 }
+
+/** Work that is turned leaves its blocks and comes to others: its own scene shows them. */
+const isTurn = ({ motions }: Step): boolean => motions.some(({ kind }) => kind === 'turn');
 
 /** What the whole view of a step hides or shows too small: drilling through, pin and wing nut. Null where there is nothing of the kind. */
 export const closeUpScene = (model: Model, step: Step, solids: Solids): Scene | null =>

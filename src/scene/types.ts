@@ -26,6 +26,10 @@ export type Mark =
   | { readonly mark: 'order'; readonly at: Vec3; readonly told: Told }
   /** A dimension line between two places, moved off by `away` (mm); `dots` on places that lie on no edge. */
   | { readonly mark: 'length'; readonly from: Vec3; readonly to: Vec3; readonly away: Vec3; readonly told: Told; readonly dots?: true }
+  /** The line that work is turned over about. */
+  | { readonly mark: 'axis'; readonly from: Vec3; readonly to: Vec3 }
+  /** A hand of the second person, which holds work from above at a place. */
+  | { readonly mark: 'hand'; readonly at: Vec3 }
   /** A ring of `radius` mm round a place, shown enlarged in a bigger ring joined by a leader. */
   | { readonly mark: 'detail'; readonly at: Vec3; readonly radius: number };
 

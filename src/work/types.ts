@@ -131,8 +131,8 @@ export interface WorkFacts {
   readonly askedByPanel?: (features: PanelFeatures) => boolean;
   /** A trainer does all of it the day before a workshop, because it is dusty and slow to teach; or makes one sample to show. */
   readonly prepared?: 'all' | 'sample';
-  /** Tried on waste, once, before it is done on the pieces: but its last picture shows the trial. */
-  readonly triedFirst?: true;
+  /** Tried on waste, once, before it is done on the pieces: so many of its first pictures show the trial. */
+  readonly triedIn?: number;
   /** The chapter before the steps that shows it, to be looked at. */
   readonly shownIn?: 'lengths' | 'pattern' | 'creasing' | 'plates';
   /** What it has done springs back until that is done too: of several alike, one is taken so far before the next is begun. */

@@ -11,7 +11,7 @@ const work = (count: number, ...steps: readonly (readonly [Step['action'], numbe
   item: 'thing', size: 'one', count,
   steps: steps.map(([action, minutes, times, people], index): Step => ({
     number: index + 1, key: action, action, detail: { on: 'whole' }, side: null, run: null, times, people, minutes: minutes * (1 + (times - 1) * (WORK[action].traced ?? 1)),
-    newParts: [], present: [], motions: [], drilled: [], drillsFor: [], folded: [], held: [], props: [], toHand: [], supplies: [], sizes: {}, standing: { name: 'bench', pose: [] }, tools: ['knife'], cautions: [], check: null, waits: 0,
+    newParts: [], present: [], motions: [], drilled: [], drillsFor: [], folded: [], held: [], props: [], footing: { before: [], after: [] }, toHand: [], supplies: [], sizes: {}, standing: { name: 'bench', pose: [] }, tools: ['knife'], cautions: [], check: null, waits: 0,
   })),
 });
 

@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { lineDrawing } from '../../src/draw/index.ts';
-import type { Step } from '../../src/plan/index.ts';
+import { chained, jointPorts, placed, type Model, type Vec3 } from '../../src/model/index.ts';
+import { PEGS_CLEAR, type Footing, type Step } from '../../src/plan/index.ts';
 import { blocksFetched, freedScenes, proppedScenes, sleeveEnds, stepScene, unproppedScene, wayUpScenes } from '../../src/scene/index.ts';
-import type { Scene } from '../../src/scene/index.ts';
-import { blocksOf, boxOfBlock } from '../../src/scene/kit/blocks.ts';
+import type { Scene, SceneBody } from '../../src/scene/index.ts';
+import { blocksOf, boxOfBlock, type Block } from '../../src/scene/kit/blocks.ts';
 import { boxRound } from '../../src/scene/kit/extent.ts';
 import { stageHand, turnedBy } from '../../src/scene/kit/index.ts';
+import { isOnBlocks } from '../../src/scene/kit/props.ts';
 import { restsOn } from '../../src/scene/kit/resting.ts';
 import { everySize, modelOf } from '../support/items.ts';
 import { planOnce } from '../support/plans.ts';
@@ -55,6 +57,8 @@ describe('posts on blocks', () => {
   const step = first('slide-on');
   const [coming, level] = proppedScenes(model, plan, step, solids);
   const bars = step.props.flat();
+  // The pegs of what is pushed over them stay clear of the floor.
+  const high = model.kit.joint.studReach - model.kit.tube.outsideDiameter / 2 + PEGS_CLEAR;
 
   it('are laid down on them, and it is told how far one is from the other', () => {
     expect(coming?.bodies.filter(({ kind }) => kind !== 'tool').map(({ id }) => id)).toEqual(bars);
@@ -75,32 +79,31 @@ describe('posts on blocks', () => {
     const box = boxRound(bars.map((id) => hand.body(id, 'present')));
     const inner = Math.max(...blocks.map(({ max }) => max[0]));
     const lengths = level.marks.flatMap((mark) => (mark.mark === 'length' && mark.told.as === 'length' ? [mark.told.mm] : []));
-    expect(lengths).toEqual([model.kit.tube.outsideDiameter, Math.round(box.max[0] - inner)]);
+    expect(lengths).toEqual([high, Math.round(box.max[0] - inner)]);
     expect(level.marks.flatMap((mark) => (mark.mark === 'label' ? [mark.told] : []))).toEqual([{ as: 'times', value: 4 }]);
     const { visibleShare } = lineDrawing(level.bodies, level.view);
     expect(level.bodies.filter(({ id }) => id.startsWith('block-') && (visibleShare[id] ?? 0) > 0.2)).toHaveLength(2);
   });
 
-  it('are told how many and how high at the step that puts them under; those in the way of the joints leave in it, the others before the next', () => {
+  it('are told how many and how high at the step that puts them under; those in the way of the joints leave in it, and come back to the other ends at the next', () => {
     const step = first('slide-on');
     const next = steps.find(({ number }) => number === step.number + 1) ?? step;
-    expect(blocksFetched(model, plan, step, solids)).toEqual([{ high: model.kit.tube.outsideDiameter, most: null, count: 4 }]);
-    expect(blocksFetched(model, plan, next, solids)).toEqual([]);
+    expect(blocksFetched(model, plan, step, solids)).toEqual([{ high, most: null, count: 4 }]);
+    expect(blocksFetched(model, plan, next, solids)).toEqual([expect.objectContaining({ high, count: 2 })]);
     expect(unproppedScene(model, plan, step, solids)).toBeNull();
     const [freed, following] = freedScenes(model, step, solids);
-    for (const left of [freed, unproppedScene(model, plan, next, solids)]) {
-      expect(left?.bodies.filter(({ kind, look }) => kind === 'tool' && look !== 'present')).toHaveLength(2);
-      // In it the first of what comes has its arrow too.
-      expect(left?.marks.filter(({ mark }) => mark === 'arrow')).toHaveLength(left === freed ? 3 : 2);
-      expect(left?.marks.flatMap((mark) => (mark.mark === 'label' ? [mark.told] : []))).toEqual([{ as: 'times', value: 2 }]);
-    }
+    expect(freed?.bodies.filter(({ kind, look }) => kind === 'tool' && look !== 'present')).toHaveLength(2);
+    // The first of what comes has its arrow too.
+    expect(freed?.marks.filter(({ mark }) => mark === 'arrow')).toHaveLength(3);
+    expect(freed?.marks.flatMap((mark) => (mark.mark === 'label' ? [mark.told] : []))).toEqual([{ as: 'times', value: 2 }]);
     // The next one comes to bars that stand on the first, without blocks there.
     expect(following?.bodies.filter(({ kind }) => kind === 'tool')).toHaveLength(2);
     expect(following?.bodies.filter(({ look }) => look === 'new').map(({ partId }) => partId)).not.toEqual(freed?.bodies.filter(({ look, kind }) => look === 'new' && kind !== 'tool').map(({ partId }) => partId));
-    // The one behind the decks is drawn by hidden edges.
-    expect(unproppedScene(model, plan, next, solids)?.bodies.flatMap(({ kind, look }) => (kind === 'tool' ? [look] : [])).sort()).toEqual(['hidden', 'new']);
-    // The whole work stays.
-    const shown = unproppedScene(model, plan, next, solids)?.bodies.flatMap(({ partId }) => partId ?? []) ?? [];
+    // At the next step blocks come under the ends from which they left; one behind the decks is drawn by hidden edges, and those at the feet stay.
+    expect(unproppedScene(model, plan, next, solids)).toBeNull();
+    const [back] = proppedScenes(model, plan, next, solids);
+    expect(back?.bodies.flatMap(({ kind, look }) => (kind === 'tool' ? [look] : [])).sort()).toEqual(['hidden', 'new', 'present', 'present']);
+    const shown = back?.bodies.flatMap(({ partId }) => partId ?? []) ?? [];
     expect(new Set(shown)).toEqual(new Set(next.present));
   });
 
@@ -122,32 +125,95 @@ describe('work that is pushed over posts', () => {
   });
 });
 
+const isTurn = ({ motions }: Step): boolean => motions.some(({ kind }) => kind === 'turn');
+
+/** The corners of a body's mesh, as it lies. */
+const cornersOf = ({ mesh: { positions }, pose }: SceneBody): readonly Vec3[] =>
+  Array.from({ length: positions.length / 3 }, (_, at) => placed(pose, [positions[3 * at] ?? 0, positions[3 * at + 1] ?? 0, positions[3 * at + 2] ?? 0]));
+
+/** Low blocks are of one kind with all of their height. */
+const kindOf = ({ high }: Footing): number => high;
+
+/** Whether the underside of a joint's sleeves and sockets, as they lie, is where a block ends. */
+function isUnderSleeve(own: Model, step: Step, { holds, at, shape }: Block): boolean {
+  const [joint] = own.parts.filter(({ id }) => holds.includes(id));
+  const ports = joint === undefined ? null : jointPorts(joint.shape);
+  if (joint === undefined || ports === null) return false;
+  return Math.abs(placed(chained(step.standing.pose, joint.pose), [0, 0, 0])[2] - ports.outside / 2 - at[2] - shape.thickness) < 1;
+}
+
 describe.each(everySize)('blocks of the $name', ({ item, size }) => {
   const own = modelOf(item, size);
   const made = planOnce(own, item.order);
   const blocks = (scene: Scene | null | undefined): number => scene?.bodies.filter(({ kind, id }) => kind === 'tool' && id.startsWith('block-')).length ?? 0;
   const leaving = (scene: Scene | null): number => scene?.bodies.filter(({ kind, look }) => kind === 'tool' && look !== 'present').length ?? 0;
 
-  it('stand in the picture of every step that is propped, are fetched once, and leave in it or before work that stands on none', () => {
+  it('stand in the picture of every step that is on blocks, are fetched once, and leave in it or before work that does without', () => {
     let there = 0;
     for (const step of made.steps) {
       const fetched = blocksFetched(own, made, step, solids).reduce((sum, { count }) => sum + count, 0);
-      const left = leaving(unproppedScene(own, made, step, solids));
-      if (left > 0) expect([step.key, left]).toEqual([step.key, there]);
-      const freed = leaving(freedScenes(own, step, solids)[0] ?? null);
-      there = left > 0 ? fetched : Math.max(there, fetched);
-      expect([step.key, blocks(stepScene(own, step, solids))]).toEqual([step.key, step.props.length === 0 ? 0 : there - freed]);
       const [coming, level] = proppedScenes(own, made, step, solids);
-      expect([step.key, blocks(coming), blocks(level)]).toEqual([step.key, fetched, fetched]);
-      expect([step.key, step.tools.includes('block')]).toEqual([step.key, step.props.length > 0 || WORK[step.action].tools.includes('block')]);
-      there = step.props.length === 0 ? 0 : there - freed;
+      expect([step.key, step.tools.includes('block')]).toEqual([step.key, step.props.length + step.footing.after.length > 0 || WORK[step.action].tools.includes('block')]);
+      if (isTurn(step)) {
+        const { before, after } = step.footing;
+        const kindsMore = [...new Set(after.map(kindOf))].reduce((sum, kind) => sum + Math.max(0, after.filter((each) => kindOf(each) === kind).length - before.filter((each) => kindOf(each) === kind).length), 0);
+        expect([step.key, there, fetched, coming]).toEqual([step.key, before.length, kindsMore, undefined]);
+        // Of those that it lay on, pale, those behind it are left out.
+        const shown = stepScene(own, step, solids)?.bodies.filter(({ id }) => id.startsWith('block-')) ?? [];
+        expect([step.key, shown.filter(({ look }) => look !== 'pale').length]).toEqual([step.key, after.length]);
+        expect(shown.filter(({ look }) => look === 'pale').length).toBeLessThanOrEqual(before.length);
+        there = after.length;
+        continue;
+      }
+      const left = leaving(unproppedScene(own, made, step, solids));
+      const freed = leaving(freedScenes(own, step, solids)[0] ?? null);
+      const during = there - left + fetched;
+      expect([step.key, blocks(coming), blocks(level)]).toEqual([step.key, fetched === 0 ? 0 : during, fetched === 0 ? 0 : during]);
+      expect([step.key, blocks(stepScene(own, step, solids))]).toEqual([step.key, during - freed]);
+      there = during - freed;
     }
     // None stands on blocks when it is done.
-    expect(made.steps.at(-1)?.props).toEqual([]);
+    expect(there).toBe(0);
+  });
+
+  it('keep pegs clear of the floor where work is drilled or pinned that would lie on them, unless it is held on edge', () => {
+    for (const step of made.steps.filter(({ footing, motions }) => footing.before.length > 0 && motions.every(({ kind }) => kind !== 'turn'))) {
+      const hand = stageHand(own, step, solids);
+      const [floor = Number.NaN, ...others] = blocksOf(hand, step).map(({ at }) => at[2]);
+      for (const other of others) expect(other).toBeCloseTo(floor, 6);
+      const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
+      const low = boxRound(step.present.filter((id) => !moving.includes(id)).map((id) => hand.body(id, 'present'))).min[2];
+      expect([step.key, low - floor]).toEqual([step.key, expect.closeTo(PEGS_CLEAR, 6) as number]);
+      // Whole millimetres, which are told.
+      for (const { high } of step.footing.before) expect(Number.isInteger(high)).toBe(true);
+    }
+  });
+
+  it('are under what is set in to be wrapped next when it comes', () => {
+    made.steps.forEach((step, index) => {
+      const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts : []));
+      const held = made.steps[index + 1]?.props.filter((ids) => ids.every((id) => moving.includes(id))) ?? [];
+      if (step.action === 'set-in' && held.length > 0) expect([step.key, step.props]).toEqual([step.key, held]);
+    });
+  });
+
+  it('are not all that holds work: the hands of the second person are drawn on what he holds', () => {
+    for (const step of made.steps) {
+      const hands = stepScene(own, step, solids)?.marks.filter(({ mark }) => mark === 'hand') ?? [];
+      expect([step.key, hands.length]).toEqual([step.key, 2 * step.held.length]);
+    }
+  });
+
+  it('stay under work until it is turned', () => {
+    made.steps.forEach((step, index) => {
+      const next = made.steps[index + 1];
+      if (next === undefined || step.footing.after.length === 0) return;
+      expect([next.key, next.footing.before]).toEqual([next.key, step.footing.after]);
+    });
   });
 
   it('have work on their tops or against a side: none carries nothing', () => {
-    for (const step of made.steps.filter(({ props }) => props.length > 0)) {
+    for (const step of made.steps.filter((step) => isOnBlocks(step) && !isTurn(step))) {
       const hand = stageHand(own, step, solids);
       for (const block of blocksOf(hand, step)) {
         const box = boxOfBlock(block);
@@ -155,20 +221,23 @@ describe.each(everySize)('blocks of the $name', ({ item, size }) => {
         const isAgainst = bodies.map((body) => boxRound([body])).some(({ min, max }) => ([0, 1] as const).every((axis) => min[axis] <= box.max[axis] + 1 && max[axis] >= box.min[axis] - 1) && min[2] < box.max[2] - 5);
         // A round tube lies on a block along a line.
         const isUnderTube = bodies.some((body) => hand.part(body.id).shape.form === 'tube' && Math.abs(boxRound([body]).min[2] - box.max[2]) < 1);
-        expect([step.key, isAgainst || isUnderTube || restsOn(bodies, box)]).toEqual([step.key, true]);
+        // So does the sleeve of a joint, or a panel that is wrapped round a bar.
+        const isUnderFooting = block.isFooting && (isUnderSleeve(own, step, block) || Math.abs(boxRound(bodies).min[2] - box.max[2]) < 1);
+        expect([step.key, isAgainst || isUnderTube || isUnderFooting || restsOn(bodies, box)]).toEqual([step.key, true]);
       }
     }
   });
 
   it('stand in nothing, and in the way of nothing that moves', () => {
-    for (const step of made.steps.filter(({ props }) => props.length > 0)) {
+    for (const step of made.steps.filter((step) => isOnBlocks(step) && !isTurn(step))) {
       const hand = stageHand(own, step, solids);
       const moving = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.parts.map((id) => ({ id, by: turnedBy(step.standing.pose, motion.by) })) : []));
       for (const block of blocksOf(hand, step).filter(({ leavesEarly }) => !leavesEarly)) {
         const box = boxOfBlock(block);
         for (const id of [...step.present, ...step.props.flat()].filter((each) => !moving.some((other) => other.id === each))) {
-          const { min, max } = boxRound([hand.body(id, 'present')]);
-          expect([step.key, id, ([0, 1, 2] as const).every((axis) => min[axis] < box.max[axis] - 1 && max[axis] > box.min[axis] + 1)]).toEqual([step.key, id, false]);
+          // Beside the peg of the joint whose sleeve lies on it.
+          const boxes = block.holds.includes(id) && block.isFooting ? cornersOf(hand.body(id, 'present')).map((at) => ({ min: at, max: at })) : [boxRound([hand.body(id, 'present')])];
+          expect([step.key, id, boxes.some(({ min, max }) => ([0, 1, 2] as const).every((axis) => min[axis] < box.max[axis] - 1 && max[axis] > box.min[axis] + 1))]).toEqual([step.key, id, false]);
         }
         for (const other of blocksOf(hand, step).map(boxOfBlock)) {
           const meets = ([0, 1, 2] as const).every((axis) => other.min[axis] < box.max[axis] - 1 && other.max[axis] > box.min[axis] + 1);

@@ -23,6 +23,7 @@ export const placesOf = (mark: Mark): readonly Vec3[] => {
   switch (mark.mark) {
     case 'arrow': return mark.path;
     case 'length': return [mark.from, mark.to, mark.away];
+    case 'axis': return [mark.from, mark.to];
     default: return [mark.at];
   }
 };

@@ -44,6 +44,12 @@ describe('a side that is drilled as it lies', () => {
       expect(sides.every((side) => lengthOf(side) > 100)).toBe(true);
       for (const [index, side] of sides.entries()) expect(Math.abs(dot(side, sides[(index + 1) % 4] ?? side)) / lengthOf(side)).toBeLessThan(1);
       expect(square.over.towardsEye[2]).toBeGreaterThan(0.9);
+      // As much as the diagonals may differ, the posts lean by no more than a two-hundredth, or by what a tape shows of 2 mm: the cosine rule.
+      const [along, across] = [lengthOf(sides[0] ?? first), lengthOf(sides[1] ?? first)];
+      const leans = (angle: number): number => Math.sqrt(along ** 2 + across ** 2 + 2 * along * across * Math.sin(angle)) - Math.sqrt(along ** 2 + across ** 2 - 2 * along * across * Math.sin(angle));
+      expect(Number.isInteger(square.unequal)).toBe(true);
+      expect(square.unequal).toBeLessThanOrEqual(Math.max(2, leans(1 / 200)));
+      expect(square.unequal).toBeGreaterThan(leans(1 / 200) - 1.01);
     }
   });
 

@@ -168,7 +168,7 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
       for (const { step, scene } of shown.filter((one) => one.step.action === 'drill')) {
         const pins = model.parts.filter((part) => part.kind === 'joint-pin' && part.id.includes(`-${step.side ?? ''}-`));
         expect(arrowsOf(scene)).toHaveLength(pins.length);
-        expect(scene.bodies.filter((body) => body.kind === 'tool')).toHaveLength(pins.length);
+        expect(scene.bodies.filter((body) => body.id.startsWith('bit-'))).toHaveLength(pins.length);
         for (const { path } of arrowsOf(scene)) {
           const [from, to] = ends(path);
           expect(to.clone().sub(from).normalize().z).toBeCloseTo(-1, 9);
@@ -183,7 +183,7 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
 
     it('of a turn go round the axis that the work turns about, the same way round', () => {
       for (const { step, scene } of shown.filter((one) => turning(one.step))) {
-        const motions = scene.bodies.filter((body) => body.id.endsWith('#after')).map((after) => {
+        const motions = scene.bodies.filter((body) => body.partId !== null && body.id.endsWith('#after')).map((after) => {
           const before = scene.bodies.find((body) => `${body.id}#after` === after.id);
           return between(before?.pose ?? [], after.pose);
         });
@@ -193,6 +193,11 @@ describe.each(sceneRacks)('the scenes of the rack, size %s', (size) => {
         const { axis, angle, through } = asTurn(motion);
         const told = step.motions.find((each) => each.kind === 'turn');
         expect(angle).toBeCloseTo(told?.kind === 'turn' ? told.angle : Number.NaN, 9);
+
+        // The line that it is rolled over about is drawn.
+        const lines = scene.marks.flatMap((mark) => (mark.mark === 'axis' ? [[vector(mark.from), vector(mark.to)] as const] : []));
+        expect(lines).toHaveLength(angle > 0.9 * Math.PI ? 1 : 0);
+        for (const place of lines.flat()) expect(place.clone().sub(through).cross(axis).length()).toBeLessThan(1e-6);
 
         const [arrow] = arrowsOf(scene);
         const arms = (arrow?.path ?? []).map((at) => vector(at).sub(through));

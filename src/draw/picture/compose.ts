@@ -4,15 +4,18 @@ import type { Box, DrawnPicture, LineDrawing } from '../types.ts';
 import { drawArrow } from './arrows.ts';
 import { coverOf } from './cover.ts';
 import { drawRings, spotsOf } from './details.ts';
+import { handDown } from '../flat/hands.ts';
 import { fills } from './fills.ts';
+import { HELD_SIZE } from './held.ts';
 import { contentBounds, layOut, type Content, type Layout } from './layout.ts';
 import { heldBack, type LineDrawer } from './line-drawer.ts';
 import { paintsOf } from './looks.ts';
-import { planeOf } from './plane.ts';
+import { planeOf, project } from './plane.ts';
 import { hiddenStrokes, pensFor, strokes } from './strokes.ts';
 import { walkMarks, walkSign } from './walk-sign.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, labelBoxes, line, movedBox, orderRadius, ringedNumeral, type Mark } from '../kit/marks.ts';
+import { onPaper } from '../kit/fit.ts';
 import { pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { roundBox, toPicture, type Paper } from '../kit/svg.ts';
@@ -341,12 +344,14 @@ function composedStill({ bodies, ...rest }: Scene, paper: Paper, lineDrawing: Li
   const spots = spotsOf(scene, plane, lineDrawing);
   const content = { plane, bounds, marks: scene.marks, spots, cover: coverOf(drawing, paints) };
   const layout = layOutOrFail(scene, content, paper);
-  const { fit, rings, arrows, setting } = layout;
+  const { fit, rings, arrows, hands, setting } = layout;
   const marks: readonly Mark[] = [
     paperGround(paper),
     ...fills(drawing, paints, fit),
     ...strokes(drawing, paints, fit, pensFor(drawing, paints, fit)),
     ...(hidden === null ? [] : hiddenStrokes(hidden, fit)),
+    ...scene.marks.flatMap((mark) => (mark.mark === 'axis' ? [line(pens.centre, ...[mark.from, mark.to].map((at) => onPaper(fit, project(plane, at))))] : [])),
+    ...hands.flatMap((at) => handDown(at, HELD_SIZE)),
     ...arrows.flatMap(drawArrow),
     ...rings.flatMap((one) => drawRings(one, scene.marks, plane, paints)),
     ...setting.places.flatMap((place) => place.draw()),

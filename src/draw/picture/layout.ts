@@ -6,6 +6,7 @@ import type { Cover } from './cover.ts';
 import { boundsOf, fitInto, onPaper, type Align, type Bounds, type Fit } from '../kit/fit.ts';
 import { boxInside } from '../kit/geometry.ts';
 import { onGround, type Ground, type Priced } from './ground.ts';
+import { handBox, handDisc, handsOnPaper } from './held.ts';
 import { labelPlaces, orderPlaces } from './labels.ts';
 import { lengthPlaces } from './lengths.ts';
 import { setMarks, type Place, type Setting } from './placement.ts';
@@ -29,6 +30,8 @@ export interface Content {
 export interface Layout {
   readonly fit: Fit;
   readonly arrows: readonly Arrow[];
+  /** Where hands hold the work. */
+  readonly hands: readonly Vec2[];
   readonly rings: readonly Rings[];
   readonly setting: Setting;
   readonly cost: number;
@@ -62,15 +65,17 @@ function tryOut(content: Content, paper: Box, shrink: number, align: Align, pric
   const fit = fitInto(content.bounds, roomFor(content, paper), shrink, align);
   const arrows = arrowsOnPaper(marks, plane, fit);
   if (!arrows.every((one) => boxInside(arrowBox(one), paper, rim / 2))) return null;
+  const hands = handsOnPaper(marks, plane, fit);
+  if (!hands.every((at) => boxInside(handBox(at), paper, rim / 2))) return null;
   const places = marks.filter(isText).flatMap(placesOf).map((place) => onPaper(fit, project(plane, place)));
   const placed = setRings(spots, { paper, fit, cover, arrows, places });
   if (!placed || price + placed.cost >= limit) return null;
   const { rings } = placed;
-  const discs = rings.flatMap(({ small, big }) => [small, big]);
+  const discs = [...rings.flatMap(({ small, big }) => [small, big]), ...hands.map(handDisc)];
   const ground: Ground = { paper, fit, cover, arrows, discs, lines: rings.map(ringLeader) };
   const choices = choicesBelow(limit - price - placed.cost, marks.filter(isText), plane, ground);
   const setting = choices && setMarks(choices);
-  return setting && { fit, arrows, rings, setting, cost: price + placed.cost + setting.cost };
+  return setting && { fit, arrows, hands, rings, setting, cost: price + placed.cost + setting.cost };
 }
 
 /** The ways to set each mark; null as soon as the cheapest ways together cost the limit. */
@@ -124,6 +129,8 @@ function placesOf(mark: Mark): readonly Vec3[] {
       const moved = ([x, y, z]: Vec3): Vec3 => [x + mark.away[0], y + mark.away[1], z + mark.away[2]];
       return [mark.from, mark.to, moved(mark.from), moved(mark.to)];
     }
+    case 'axis':
+      return [mark.from, mark.to];
     default:
       return [mark.at];
   }

@@ -3,6 +3,7 @@ import type { Vec2 } from '../../model/index.ts';
 import type { Box } from '../types.ts';
 import { boundsOf, fitInto, onPaper, type Bounds, type Fit } from '../kit/fit.ts';
 import { apart, minus, plus, unit } from '../kit/geometry.ts';
+import { atMost, atMostWidth } from '../kit/at-most.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { arrowhead, circle, figureOnGround, line, ringedNumeral, type Mark } from '../kit/marks.ts';
 import { band, haloOf, pens } from '../kit/pens.ts';
@@ -55,7 +56,7 @@ export function squareStrip(square: Square, { width, height: most }: Paper, draw
     height,
     marks: [
       ...inTheWork(square, { x: 0, y: 0, width: first, height }, draw),
-      ...rightSide(over, corners, square.diagonal, scale, box(0)),
+      ...rightSide(over, corners, square, scale, box(0)),
       line(pens.edge, [box(1).x - WHITE / 2, 0], [box(1).x - WHITE / 2, height]),
       ...wrongSide(reshaped(over, moved), all(corners, moved), boundsOf(all([bounds.min, [bounds.min[0], bounds.max[1]], bounds.max, [bounds.max[0], bounds.min[1]]], moved)), scale, box(1)),
     ],
@@ -80,14 +81,29 @@ function inTheWork({ bodies, view, corners }: Square, { x, y, width, height }: B
   return [...elevationMarks(whole, fit), ...tape(first, third), ...tape(second, last)];
 }
 
-/** Both diagonals alike. */
-function rightSide(over: Elevation, corners: Corners, diagonal: number, scale: number, box: Box): readonly Mark[] {
+/** Both diagonals alike, and by how much one may be longer. */
+function rightSide(over: Elevation, corners: Corners, { diagonal, unequal }: Square, scale: number, box: Box): readonly Mark[] {
   const fit = middleOf(over.drawing.bounds, scale, box);
   const foot: Vec2 = [box.x + box.width / 2, box.y + box.height - SIGN_UP];
   const told = tell.mm(Math.round(diagonal));
   return [
     ...elevationMarks(over, fit), ...measured(all(corners, (corner) => onPaper(fit, corner)), [told, told]),
-    ringedNumeral(tell.number(1), plus(foot, [1, 0], -6), capHeights.order), ...ticked(plus(foot, [1, 0], 4)),
+    ringedNumeral(tell.number(1), plus(foot, [1, 0], -18), capHeights.order), ...ticked(plus(foot, [1, 0], -8)), ...compared(unequal, plus(foot, [1, 0], -1)),
+  ];
+}
+
+/** Two lengths laid beside each other from one end, the longer one as wide as its figure over the other, mm of paper. */
+const COMPARED = { shorter: 9, over: 4, apart: 3.4, beyond: 1 } as const;
+
+/** By how much one of two lengths may be over the other, from their common end. */
+function compared(over: number, [x, y]: Vec2): readonly Mark[] {
+  const told = tell.mm(over);
+  const [upper, lower] = [y - COMPARED.apart / 2, y + COMPARED.apart / 2];
+  const [shorter, longer] = [x + COMPARED.shorter, x + COMPARED.shorter + COMPARED.over];
+  return [
+    line(band(1), [x, upper], [shorter, upper]), line(band(1), [x, lower], [longer, lower]),
+    line(pens.leader, [x, upper - COMPARED.beyond], [x, lower + COMPARED.beyond]), ...[shorter, longer].map((end) => line(pens.leader, [end, upper - COMPARED.beyond], [end, lower + COMPARED.beyond])),
+    ...atMost(told, [longer + 1.5 + atMostWidth(told, capHeights.step) / 2, y], capHeights.step),
   ];
 }
 

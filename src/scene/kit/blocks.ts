@@ -1,5 +1,5 @@
-import { dot, lengthOf, plus, times, type Connection, type PartKind, type Shape, type Vec3 } from '../../model/index.ts';
-import type { Step } from '../../plan/index.ts';
+import { chained, dot, lengthOf, placed, plus, times, type Connection, type PartKind, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
+import { lowestPeg, PEGS_CLEAR, type Footing, type Step } from '../../plan/index.ts';
 import type { SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound, middleOf, type Box } from './extent.ts';
@@ -24,6 +24,8 @@ export interface Block {
   readonly holds: readonly string[];
   /** It may be no thicker than this, where there is less room than for a usual one, mm. */
   readonly most: number | null;
+  /** The whole work lies on it, so that its pegs are clear of the floor. */
+  readonly isFooting: boolean;
 }
 
 /** What no work rests on. */
@@ -45,23 +47,51 @@ const THIN: readonly number[] = [BLOCK.across, 40, 25];
 /** What is no longer than so many blocks stands on one alone. */
 const SHORT = 4;
 
-/** The blocks that hold what a step has propped: under each end of what hangs over the bench, on both sides of what stands on edge, and clear of the ways of all that moves. */
+/** The blocks that a step's work lies on, and those that hold what it has propped: under each end of what hangs over the bench, on both sides of what stands on edge, and clear of the ways of all that moves. */
 export function blocksOf(hand: StageHand, step: Step): readonly Block[] {
-  if (step.props.length === 0) return [];
+  const footing = footingBlocks(step.footing.before, step.standing.pose);
+  if (step.props.length === 0) return footing;
   const slides = step.motions.filter((motion): motion is Slide => motion.kind === 'slide');
   const there = [...new Set([...step.present, ...slides.flatMap(({ parts }) => parts), ...step.props.flat()])].filter((id) => !FASTENERS.has(hand.part(id).kind)).map((id) => hand.body(id, 'present'));
-  const bench = boxRound(there).min[2];
-  const ways = slides.flatMap((slide) => waysOf(hand, step, slide));
+  const bench = footing[0]?.at[2] ?? boxRound(there).min[2];
   const middle = middleOf(boxRound(there.filter(({ id }) => step.props.flat().includes(id))));
-  return shared(step.props.flatMap((holds): readonly Block[] => {
-    const others = there.filter(({ id }) => !holds.includes(id)).map((body) => boxRound([body]));
+  const props = shared(step.props.flatMap((holds): readonly Block[] => {
+    const others = [...there.filter(({ id }) => !holds.includes(id)).map((body) => boxRound([body])), ...footing.map(boxOfBlock)];
+    // What is set on blocks slides over them.
+    const ways = slides.filter(({ parts }) => !parts.some((id) => holds.includes(id))).flatMap((slide) => waysOf(hand, step, slide));
     const isFree = (box: Box): boolean => !ways.some((way) => overlap(box, way, CLEAR)) && !others.some((other) => overlap(box, other, 0));
     const work: Work = { bodies: there.filter(({ id }) => holds.includes(id)), bench, holds, isFree };
     const over = slides.filter((slide) => sleevesOver(slide, holds).length > 0);
     if (boxRound(work.bodies).min[2] - bench <= STANDS) return beside(work);
-    return over.length > 0 ? underBar(hand, step, work, over, middle) : under(work);
+    return over.length > 0 ? underBar(hand, step, { ...work, bench: clearOfPegs(hand, step, there, bench) }, over, middle) : under(work);
+  }));
+  return [...footing, ...props];
+}
+
+/** Blocks as the plan has them, with work lying as a pose has it; each comes from the outside across what lies on it. */
+export function footingBlocks(footing: readonly Footing[], lying: Pose): readonly Block[] {
+  const stand = footing.map((each) => {
+    const own = chained(lying, each.pose);
+    return { ...each, axis: axisOf(own), at: placed(own, [0, 0, 0]) };
+  });
+  const middle = stand.reduce<Vec3>((sum, { at }) => plus(sum, times(at, 1 / stand.length)), [0, 0, 0]);
+  return stand.map(({ axis, at, long, wide, high, holds }): Block => ({
+    ...blockAt(axis, long, high, at, wide), out: level(axis, 0, at[acrossTo(axis)] < middle[acrossTo(axis)] ? -1 : 1), comes: 'to-work', leavesEarly: false,
+    seenAlong: stand[0]?.axis ?? axis, holds, most: long < BLOCK.across ? long : null, isFooting: true,
   }));
 }
+
+/** The level axis that a pose's own x lies along. */
+const axisOf = (pose: Pose): Level => (Math.abs(turnedBy(pose, [1, 0, 0])[0]) > 0.5 ? 0 : 1);
+
+/** Bars over which work comes that would stand on its pegs lie higher over the floor than these reach under them. */
+function clearOfPegs(hand: StageHand, step: Step, there: readonly SceneBody[], bench: number): number {
+  const peg = lowestPeg(there.map(({ id }) => hand.part(id)), step.standing.pose);
+  return peg < bench + AT_PEGS ? bench - PEGS_CLEAR : bench;
+}
+
+/** Pegs that are no higher over the lowest place than this are it, mm. */
+const AT_PEGS = 0.1;
 
 /** Where two pieces of work stand so close that there is no room for two blocks, one fills the room between and is lifted out; where two would stand in each other otherwise, one holds both. */
 function shared(blocks: readonly Block[]): readonly Block[] {
@@ -146,8 +176,8 @@ function underBar(hand: StageHand, step: Step, { bodies, bench, holds }: Work, o
   const aside = across < middle[acrossTo(axis)] ? -1 : 1;
   const high = box.min[2] - bench;
   return [
-    { ...blockAt(axis, long, high, level(axis, far - (sign * long) / 2, across, bench)), out: level(axis, sign, 0), comes: 'before', leavesEarly: false, seenAlong: acrossTo(axis), holds, most: null },
-    { ...blockAt(axis, BLOCK.along, high, level(axis, near + sign * (inwards + BLOCK.along / 2), across, bench)), out: level(axis, 0, aside), comes: 'before', leavesEarly: true, seenAlong: acrossTo(axis), holds, most: null },
+    { ...blockAt(axis, long, high, level(axis, far - (sign * long) / 2, across, bench)), out: level(axis, sign, 0), comes: 'before', leavesEarly: false, seenAlong: acrossTo(axis), holds, most: null, isFooting: false },
+    { ...blockAt(axis, BLOCK.along, high, level(axis, near + sign * (inwards + BLOCK.along / 2), across, bench)), out: level(axis, 0, aside), comes: 'before', leavesEarly: true, seenAlong: acrossTo(axis), holds, most: null, isFooting: false },
   ];
 }
 
@@ -167,7 +197,7 @@ function under({ bodies, bench, holds, isFree }: Work): readonly Block[] {
     const inwards = end === 0 ? [0] : [0, ...steps(Math.abs(outermost - middle))];
     const out: Vec3 = end === 0 ? [0, -1, 0] : [end, 0, 0];
     const tried = inwards.flatMap((inward) => aside.map((off): Block => ({
-      ...blockAt(0, BLOCK.along, min[2] - bench, [outermost - end * inward, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, seenAlong: isShort ? 1 : 0, holds, most: null,
+      ...blockAt(0, BLOCK.along, min[2] - bench, [outermost - end * inward, (min[1] + max[1]) / 2 + off, bench]), out, comes: 'to-work', leavesEarly: false, seenAlong: isShort ? 1 : 0, holds, most: null, isFooting: false,
     })));
     const free = tried.filter((block) => isFree(boxOfBlock(block)));
     const upToBars = (): Block | undefined => free.flatMap((block) => upToBar(boxes, block) ?? []).find((block) => isFree(boxOfBlock(block)));
@@ -216,7 +246,7 @@ function beside({ bodies, bench, holds, isFree }: Work): readonly Block[] {
     return ([-1, 1] as const).map((side) => THIN.map((thin): Block => ({
       ...blockAt(axis, BLOCK.along, BLOCK.high, level(axis, along, (side < 0 ? low : high) + (side * thin) / 2, bench), thin),
       out: thin === BLOCK.across ? level(axis, 0, side) : [0, 0, 1], comes: 'to-work', leavesEarly: false, seenAlong: axis, holds,
-      most: thin === BLOCK.across ? null : thin,
+      most: thin === BLOCK.across ? null : thin, isFooting: false,
     })));
   };
   const free = (along: number): readonly Block[] => pairAt(along).flatMap((blocks) => blocks.find((block) => isFree(boxOfBlock(block))) ?? []);

@@ -3,7 +3,7 @@ import { tell } from '../told.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
 import { boxOfBlock, level, type Level } from './blocks.ts';
 import { boxRound, type Box } from './extent.ts';
-import { blockBody, outOf, type NamedBlock } from './props.ts';
+import { blockBody, outOf, propCounts, type NamedBlock } from './props.ts';
 import type { StageHand } from './stage.ts';
 import { STANDARD_VIEW } from './views.ts';
 
@@ -18,16 +18,16 @@ const AT_END = 5;
  * Work on its blocks, seen level from beside: the floor, each block's place and height; how far in from the end of a bar
  * one stands that stands at no end of it. What stands before the blocks is cut away through the middle of the nearest.
  */
-export function levelScene(id: string, hand: StageHand, shown: readonly string[], blocks: readonly NamedBlock[], fresh: readonly string[]): Scene {
+export function levelScene(id: string, hand: StageHand, shown: readonly string[], blocks: readonly NamedBlock[], isThere: (block: NamedBlock) => boolean, fresh: readonly string[]): Scene {
   const view = levelView(blocks);
   const cut = blocks.every(({ comes }) => comes === 'before') ? null : middleOf(nearest(blocks, view.towardsEye));
   const look = (each: string): SceneBody['look'] => (fresh.includes(each) ? 'new' : 'present');
   const work = shown.flatMap((each) => (cut === null ? hand.body(each, look(each)) : hand.bodyBehind(each, look(each), { at: cut, towardsEye: view.towardsEye }) ?? []));
-  const bodies = [...work, ...blocks.map((block) => blockBody(hand, block, 'new'))];
+  const bodies = [...work, ...blocks.map((block) => blockBody(hand, block, isThere(block) ? 'present' : 'new'))];
   const across = acrossOf(view);
   const box = boxRound(bodies);
   const wide = box.max[across] - box.min[across];
-  return { id, view, bodies: [...bodies, floorUnder(hand, box, across, wide)], marks: [...heightMarks(blocks, box, across, wide), ...fromEnds(hand, blocks, across, wide)] };
+  return { id, view, bodies: [...bodies, floorUnder(hand, box, across, wide)], marks: [...heightMarks(blocks.filter((block) => !isThere(block)), box, across, wide), ...fromEnds(hand, blocks, across, wide)] };
 }
 
 const acrossOf = ({ towardsEye }: View): Level => (towardsEye[0] === 0 ? 0 : 1);
@@ -47,17 +47,20 @@ function floorUnder(hand: StageHand, { min, max }: Box, across: Level, wide: num
   return hand.prop({ tool: 'floor' }, { form: 'plate', width: width ?? 0, height: height ?? 0, thickness, holes: [] }, moved(at), 'drawn');
 }
 
-/** The height of the block that stands nearest to the left or right end of the picture, told beyond that end; and how many there are. */
+/** The height of the block of each kind that stands nearest to the left or right end of the picture, told beyond that end; and how many there are. */
 function heightMarks(blocks: readonly NamedBlock[], box: Box, across: Level, wide: number): readonly Mark[] {
-  const ends = blocks.flatMap((block) => ([-1, 1] as const).map((side) => ({ block, side, inwards: inwardsOf(block, box, across, side) }))).toSorted((a, b) => a.inwards - b.inwards);
-  const [first] = ends;
-  if (first === undefined) return [];
-  const { min, max } = boxOfBlock(first.block);
-  const edge = (high: number): Vec3 => level(across, (first.side < 0 ? min : max)[across], min[across === 0 ? 1 : 0], high);
-  return [
-    { mark: 'length', from: edge(min[2]), to: edge(max[2]), away: level(across, first.side * (first.inwards + OFF * wide), 0), told: tell.mm(Math.round(max[2] - min[2])) },
-    { mark: 'label', at: outOf(first.block, 0), told: tell.times(blocks.length) },
-  ];
+  return [...new Set(propCounts(blocks).map(({ high }) => high))].flatMap((high): readonly Mark[] => {
+    const own = blocks.filter(({ shape }) => Math.round(shape.thickness) === high);
+    const ends = own.flatMap((block) => ([-1, 1] as const).map((side) => ({ block, side, inwards: inwardsOf(block, box, across, side) }))).toSorted((a, b) => a.inwards - b.inwards);
+    const [first] = ends;
+    if (first === undefined) return [];
+    const { min, max } = boxOfBlock(first.block);
+    const edge = (up: number): Vec3 => level(across, (first.side < 0 ? min : max)[across], min[across === 0 ? 1 : 0], up);
+    return [
+      { mark: 'length', from: edge(min[2]), to: edge(max[2]), away: level(across, first.side * (first.inwards + OFF * wide), 0), told: tell.mm(high) },
+      { mark: 'label', at: outOf(first.block, 0), told: tell.times(own.length) },
+    ];
+  });
 }
 
 /** From the end of the picture on one side to that side of a block, mm. */

@@ -15,7 +15,10 @@ export const namedBlocks = (hand: StageHand, step: Step): readonly NamedBlock[] 
 /** A block on the stage, moved off its place. */
 export const blockBody = (hand: StageHand, { name, shape, at }: NamedBlock, look: Look, off: Vec3 = [0, 0, 0]): SceneBody => hand.prop({ tool: name }, shape, moved(plus(at, off)), look);
 
-/** The blocks that hold what a step has propped, but for those that leave while it is done. */
+/** Whether the work of a step, or what it has propped, is on blocks when it begins. */
+export const isOnBlocks = ({ props, footing }: Step): boolean => props.length + footing.before.length > 0;
+
+/** The blocks that a step's work lies on and those that hold what it has propped, but for those that leave while it is done. */
 export const propBodies = (hand: StageHand, step: Step): readonly SceneBody[] =>
   namedBlocks(hand, step).filter(({ leavesEarly }) => !leavesEarly).map((block) => blockBody(hand, block, 'present'));
 
@@ -26,17 +29,27 @@ export interface PropCount {
   readonly count: number;
 }
 
-/** How many blocks a step has of each kind, as `countedByKind` has them. */
-export const propCounts = (hand: StageHand, step: Step): readonly PropCount[] =>
-  countedByKind(blocksOf(hand, step).map(({ shape, most }) => ({ high: Math.round(shape.thickness), most, count: 1 })), (counts) => counts.length);
+/** How many blocks there are of each kind, as `countedByKind` has them. */
+export const propCounts = (blocks: readonly Block[]): readonly PropCount[] =>
+  countedByKind(blocks.map(({ shape, most }) => ({ high: Math.round(shape.thickness), most, count: 1 })), (counts) => counts.length);
 
 /** Each kind once, its counts made one: the lowest first, and of a height those that may be as thick as one likes. */
 export const countedByKind = (all: readonly PropCount[], count: (counts: readonly number[]) => number): readonly PropCount[] =>
   all.filter((kind, index) => all.findIndex((other) => isSameKind(kind, other)) === index)
-    .map((kind) => ({ ...kind, count: count(all.filter((other) => isSameKind(kind, other)).map((other) => other.count)) }))
+    .map((kind) => all.filter((other) => isSameKind(kind, other)))
+    .map((own): PropCount => ({ high: own[0]?.high ?? 0, most: thinnest(own), count: count(own.map((other) => other.count)) }))
     .sort((one, other) => one.high - other.high || (other.most ?? Infinity) - (one.most ?? Infinity));
 
-const isSameKind = (one: PropCount, other: PropCount): boolean => one.high === other.high && one.most === other.most;
+/** Blocks no higher than this stand as firmly when they are thin: where one must be, all of their height are made so, mm. */
+const LOW = 60;
+
+/** Whether blocks are made alike. */
+export const isSameKind = (one: Pick<PropCount, 'high' | 'most'>, other: Pick<PropCount, 'high' | 'most'>): boolean => one.high === other.high && (one.high <= LOW || one.most === other.most);
+
+function thinnest(own: readonly PropCount[]): number | null {
+  const limits = own.flatMap(({ most }) => most ?? []);
+  return limits.length === 0 ? null : Math.min(...limits);
+}
 
 /** Those nearest to the eye first. */
 export function nearestFirst<Some extends Block>(blocks: readonly Some[]): readonly Some[] {

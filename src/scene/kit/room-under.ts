@@ -1,4 +1,5 @@
 import { placed, plus, times } from '../../model/index.ts';
+import { PEGS_CLEAR } from '../../plan/index.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound } from './extent.ts';
 import { stageHand } from './stage.ts';
@@ -17,12 +18,12 @@ const NEAR = 60;
 /** The cosine from which a bit is upright. */
 const UPRIGHT = 0.99;
 
-/** How far the floor is under a tube that a step drills through its panel: so deep one drills and no deeper. Null where the step drills none, where the bit is level, where work stands on blocks or there is room. */
+/** How far the floor is under a tube that a step drills through its panel: so deep one drills and no deeper. Null where the step drills none, where the bit is level, where something is propped or there is room. */
 export function roomUnder({ model, step, solids }: StepGivens): RoomUnder | null {
   if (step.props.length > 0 || step.drillsFor.length === 0) return null;
   const hand = stageHand(model, step, solids);
   const pinned = model.connections.flatMap((each) => (each.is === 'pin' && step.drillsFor.includes(each.pin) ? [{ pose: hand.pose(each.pin), shapes: each.holds.map((id) => hand.part(id).shape) }] : []));
-  const floor = boxRound(step.present.map((id) => hand.body(id, 'present'))).min[2];
+  const floor = boxRound(step.present.map((id) => hand.body(id, 'present'))).min[2] - (step.footing.before.length === 0 ? 0 : PEGS_CLEAR);
   const rooms = pinned.flatMap(({ pose, shapes }): RoomUnder[] => {
     const [panel, tube] = [shapes.find((shape) => shape.form === 'plate'), shapes.find((shape) => shape.form === 'tube')];
     const out = turnedBy(pose, [0, 0, 1]);

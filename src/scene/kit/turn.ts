@@ -1,8 +1,10 @@
-import { chained, dot, lengthOf, minus, moved, placed, plus, times, turned, type PartKind, type Pose, type Vec3 } from '../../model/index.ts';
+import { chained, dot, lengthOf, minus, moved, placed, plus, times, turned, type PartKind, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
+import type { Footing } from '../../plan/index.ts';
 import { tell } from '../told.ts';
 import type { Mark, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound, middleOf, type Box } from './extent.ts';
+import { inSight } from './in-sight.ts';
 import { stageHand } from './stage.ts';
 import { ACROSS_PAPER, STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
@@ -13,7 +15,11 @@ const ARROW_STEPS = 28;
 export const turnWork: WorkScene = {
   scene: (givens) => {
     const { before, turn } = turning(givens);
-    return { id: sceneName(givens.step), bodies: turnedBodies(before, turn, '#after'), marks: turn.marks, view: STANDARD_VIEW };
+    const bodies = turnedBodies(before, turn, '#after');
+    const { left, setDown } = turnedBlocks(givens, turn);
+    // Those that it lay on, pale as it is, are left out where they are hidden.
+    const blocks = [...inSight(left, bodies, STANDARD_VIEW).filter(({ look }) => look !== 'hidden'), ...inSight(setDown, bodies, STANDARD_VIEW)];
+    return { id: sceneName(givens.step), bodies: [...bodies, ...blocks], marks: [...turn.marks, ...(turn.axis === null ? [] : [turn.axis])], view: STANDARD_VIEW };
   },
   moment: (givens, done) => {
     const { before, turn } = turning(givens);
@@ -30,11 +36,25 @@ function turning({ model, step, solids }: StepGivens): { readonly before: readon
   return { before, turn: turnOf(axisSeen(turnedBy(step.standing.pose, motion.axis), motion.angle), motion.angle, before) };
 }
 
+/** The blocks that the work lay on, pale, and those that it is set down on; as it lies before, they are where the plan has them. */
+function turnedBlocks({ model, step, solids }: StepGivens, turn: Turn): { readonly left: readonly SceneBody[]; readonly setDown: readonly SceneBody[] } {
+  const hand = stageHand(model, step, solids);
+  const lying = step.standing.pose;
+  const block = ({ long, wide, high }: Footing): Shape => ({ form: 'plate', width: long, height: wide, thickness: high, holes: [] });
+  const { before, after } = step.footing;
+  return {
+    left: before.map((each, index) => hand.prop({ tool: `block-${index + 1}` }, block(each), chained(lying, each.pose), 'pale')),
+    setDown: after.map((each, index) => hand.prop({ tool: `block-${index + 1}#after` }, block(each), chained(turn.pose(1), lying, each.pose), 'present')),
+  };
+}
+
 export interface Turn {
   /** The pose after a share 0…1 of the turn. */
   readonly pose: (share: number) => Pose;
   /** The arrow along it, and how far it goes. */
   readonly marks: readonly Mark[];
+  /** The line that work is rolled over about, seen past both sides of it; null where it is tipped or turned on the spot. */
+  readonly axis: Mark | null;
   /** The bars that lead: tinted before and after, they show where each side goes. */
   readonly leads: ReadonlySet<string>;
 }
@@ -49,16 +69,28 @@ const BARS: ReadonlySet<SceneBody['kind']> = new Set<PartKind>(['long-tube', 'sh
 /** Bars that reach this near to the outermost lead with it, mm. */
 const LEADS = 3;
 
-/** The longest bars of one side, the upper or the front one; where all bars are on it, as with a single one, what is at its right end. */
+/** The middle of a bar is so deep in a panel that is wrapped round it at least, mm. */
+const WRAPPED = 3;
+
+/** Whether a panel is wrapped round a bar, so that its tint would not be seen. */
+function isWrapped(bar: SceneBody, panels: readonly Box[]): boolean {
+  const middle = middleOf(boxRound([bar]));
+  return panels.some(({ min, max }) => ([0, 1, 2] as const).every((axis) => middle[axis] > min[axis] + WRAPPED && middle[axis] < max[axis] - WRAPPED));
+}
+
+/** The longest bars of one side, the upper or the front one, of those that no panel is wrapped round where there are any; where all bars are on it, as with a single one, what is at its right end. */
 function leading(before: readonly SceneBody[], [x, y, z]: Vec3): ReadonlySet<string> {
-  const bars = before.filter(({ kind }) => BARS.has(kind)).map((body) => {
+  const panels = before.filter(({ kind }) => kind === 'panel').map((body) => boxRound([body]));
+  const all = before.filter(({ kind }) => BARS.has(kind));
+  const bare = all.filter((body) => !isWrapped(body, panels));
+  const bars = (bare.length > 0 ? bare : all).map((body) => {
     const { min, max } = boxRound([body]);
     return { id: body.id, long: lengthOf(minus(max, min)), out: [x, y, z].reduce((sum, share, axis) => sum + Math.max(share * (min[axis] ?? 0), share * (max[axis] ?? 0)), 0) };
   });
   const farthest = Math.max(...bars.map(({ out }) => out));
   const outermost = bars.filter(({ out }) => farthest - out < LEADS);
   const longest = Math.max(...outermost.map(({ long }) => long));
-  return outermost.length === bars.length ? rightEnd(before) : new Set(outermost.filter(({ long }) => longest - long < LEADS).map(({ id }) => id));
+  return outermost.length === all.length ? rightEnd(before) : new Set(outermost.filter(({ long }) => longest - long < LEADS).map(({ id }) => id));
 }
 
 /** The joint farthest to the right, of several there: it is the same one before and after. */
@@ -105,7 +137,15 @@ function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Tu
   const pose = (share: number): Pose => chained(moved(plus(pivot, times(aside, share))), turned(axis, angle * share), moved(times(pivot, -1)));
   const start = plus([middle[0], middle[1], box.max[2]], times(way, rolls ? 0 : -halfAlong(box, way)));
   const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index) => placed(pose(0.08 + (0.84 * index) / ARROW_STEPS), start));
-  return { pose, marks: turnMarks(path, angle), leads: leading(before, [0, 0, 1]) };
+  return { pose, marks: turnMarks(path, angle), axis: rolls ? axisLine(pivot, axis, halfAlong(box, axis)) : null, leads: leading(before, [0, 0, 1]) };
+}
+
+/** So much longer than the work the line is on either side, as a share of half of that, and mm at least. */
+const PAST = { share: 0.3, least: 80 } as const;
+
+function axisLine(through: Vec3, axis: Vec3, half: number): Mark {
+  const long = half + Math.max(PAST.least, PAST.share * half);
+  return { mark: 'axis', from: plus(through, times(axis, -long)), to: plus(through, times(axis, long)) };
 }
 
 /** Turned on the spot, and drawn beside where it lay before, on the side to which its front goes; so the arrow round its front leads from before to after. */
@@ -125,7 +165,7 @@ function aboutUpright(axis: Vec3, angle: number, before: readonly SceneBody[]): 
     const at = first + (axis[2] * angle * index) / ARROW_STEPS;
     return plus(centre, [ROUND * reach * Math.cos(at), ROUND * reach * Math.sin(at), 0]);
   });
-  return { pose, marks: turnMarks(path, angle), leads: leading(before, [0, -1, 0]) };
+  return { pose, marks: turnMarks(path, angle), axis: null, leads: leading(before, [0, -1, 0]) };
 }
 
 /** How far off the middle the arrow goes round, as a share of the work's reach. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
 import { fetchedBlocksMarks, fetchedBlocksPicture } from '../../../src/draw/flat/fetched-blocks.ts';
+import { clipKindsMarks, clipKindsPicture } from '../../../src/draw/flat/clip-kinds.ts';
 import { drilledOver } from '../../../src/draw/flat/drilled-over.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
 import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.ts';
@@ -16,9 +17,11 @@ import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-ma
 import { toPicture } from '../../../src/draw/kit/svg.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { defaultLimits } from '../../../src/check/index.ts';
-import { wallSheets } from '../../../src/draw/work-kit/index.ts';
+import { clipsTold, wallSheets } from '../../../src/draw/work-kit/index.ts';
 import { measuredOn } from '../../../src/draw/work-kit/on-bars.ts';
+import { planTubes } from '../../../src/cut/index.ts';
 import { itemNamed, modelOf } from '../../support/items.ts';
+import { planOf } from '../../support/plans.ts';
 import { PULL_TEST, WALLS } from '../../../src/work/fix-to-wall/walls.ts';
 import { linesOf, outside, overlaps, pointsOutside, struckFigures, texts, widthAndHeight } from './inspect.ts';
 
@@ -274,5 +277,30 @@ describe('the mark of a hole', () => {
       .toEqual([[null, 'drawn', 2], [6, 'drawn', 1], [6, 'other', 2]]);
     const figures = (depth: number | null): number => holeSection(hole(depth, 'drawn'), { thickness: 9, skin: 1 }, [0, 0]).filter(({ mark }) => mark === 'figure').length;
     expect([figures(null), figures(6)]).toEqual([0, 1]);
+  });
+});
+
+describe('the picture of hinges and stays', () => {
+  const side = { bar: 28, thickness: 3, leaf: 60, reach: 27 };
+
+  it.each(papers)('rings the knob that only one of them has, whichever the step takes, on paper of $width by $height', (paper) => {
+    const ringAt = (hasKnob: boolean): number => {
+      const kinds = { hasKnob, knobbed: side, plain: side };
+      expect(pointsOutside(clipKindsPicture(kinds, paper))).toEqual([]);
+      const rings = clipKindsMarks(kinds, paper.width).flatMap((mark) => (mark.mark === 'circle' && mark.pen?.name === 'detail' ? [mark.centre[0]] : []));
+      expect(rings).toHaveLength(1);
+      return rings[0] ?? NaN;
+    };
+    expect([ringAt(true) < paper.width / 2, ringAt(false) > paper.width / 2]).toEqual([true, true]);
+  });
+
+  it('is drawn at each step that clips one of them on, where an item has both', async () => {
+    const item = itemNamed('chest');
+    const [name] = item.sizes.map((each) => each.name);
+    const model = modelOf(item, name ?? '');
+    const [plan, cuts] = [planOf(item, model.size), await planTubes(model)];
+    const steps = plan.steps.filter(({ action }) => action === 'fit-hinge');
+    expect(steps).toHaveLength(2);
+    expect(steps.map((step) => clipsTold({ model, plan, cuts, papers: FORMATS.page }, step).length)).toEqual([1, 1]);
   });
 });

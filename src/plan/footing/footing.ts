@@ -1,0 +1,158 @@
+import { chained, facing, placed, plus, times, undone, type Box3, type Model, type Part, type PartKind, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
+import { turnedBy } from '../found/vectors.ts';
+import type { Footing, Motion, Step } from '../types.ts';
+import { type Carrier, lowBars, lowSleeves } from './carriers.ts';
+import { lowestPeg, PEGS_CLEAR } from './pegs.ts';
+import { BLOCK_WIDE, cornerPlaces, isSteadyOn, type Centre, type InTheWay, type Place } from './places.ts';
+
+type Slide = Extract<Motion, { kind: 'slide' }>;
+
+/** What no work rests on. */
+const FASTENERS: ReadonlySet<PartKind> = new Set<PartKind>(['joint-pin', 'wing-nut', 'panel-pin', 'cable']);
+/** What is no higher over the floor than this stands on it, mm. */
+const STANDS = 4;
+
+/**
+ * The steps with the blocks that lying work rests on where it would rest on the pegs of its joints: from the first step in which it
+ * lies steadily on them until it is turned over, which sets it down on the next ones, or stood up.
+ */
+export function onFooting(model: Model, steps: readonly Step[], solids: Solids): readonly Step[] {
+  const parts = new Map(model.parts.map((part) => [part.id, part]));
+  const own = seriesOf(steps).flatMap((series) => footed({ connections: model.connections, parts, solids }, series));
+  return own.map((step, index) => {
+    const next = own[index + 1];
+    if (!isTurn(step)) return step;
+    const after = next !== undefined && !isTurn(next) && next.run === step.run ? next.footing.before : [];
+    return { ...step, footing: { before: step.footing.before, after }, tools: after.length === 0 ? step.tools : withBlocks(step.tools) };
+  });
+}
+
+interface Given {
+  readonly connections: Model['connections'];
+  readonly parts: ReadonlyMap<string, Part>;
+  readonly solids: Solids;
+}
+
+const isTurn = ({ motions }: Step): boolean => motions.some(({ kind }) => kind === 'turn');
+const slidesOf = ({ motions }: Step): readonly Slide[] => motions.filter((motion): motion is Slide => motion.kind === 'slide');
+const withBlocks = (tools: Step['tools']): Step['tools'] => (tools.includes('block') ? tools : [...tools, 'block']);
+
+/** Steps one after the other in which the work stays as it lies; one that turns it is the last. */
+function seriesOf(steps: readonly Step[]): readonly (readonly Step[])[] {
+  const series: Step[][] = [];
+  for (const step of steps) {
+    const before = series.at(-1)?.at(-1);
+    const stays = before !== undefined && !isTurn(before) && before.run === step.run && before.standing.name === step.standing.name && isSame(before.standing.pose, step.standing.pose);
+    if (stays) series.at(-1)?.push(step);
+    else series.push([step]);
+  }
+  return series;
+}
+
+const isSame = (one: Pose, other: Pose): boolean => one.every((value, index) => Math.abs(value - (other[index] ?? 0)) < 1e-6);
+
+/** A series with its blocks, from the first step on in which they hold the work until its end. */
+function footed(given: Given, series: readonly Step[]): readonly Step[] {
+  if (series.some(({ standing, run }) => standing.name !== 'lying' || run !== null)) return series;
+  for (const [first, step] of series.entries()) {
+    const blocks = isTurn(step) || standsBesideBlocks(given, step) ? [] : blocksFrom(given, series.slice(first));
+    if (blocks.length > 0) return series.map((each, index) => (index < first ? each : { ...each, footing: { before: blocks, after: blocks }, tools: isTurn(each) ? each.tools : withBlocks(each.tools) }));
+  }
+  return series;
+}
+
+/** Whether blocks beside it hold work of a step that stands on the floor. */
+function standsBesideBlocks(given: Given, step: Step): boolean {
+  const floor = lowOf(given, step, thereIn(given, step));
+  return step.props.some((ids) => lowOf(given, step, partsOf(given, ids)) - floor <= STANDS);
+}
+
+/** The blocks under the work of the first of some steps that hold it in all of them; none where it does not lie on pegs. */
+function blocksFrom(given: Given, steps: readonly Step[]): readonly Footing[] {
+  const [first] = steps;
+  if (first === undefined) return [];
+  const { pose } = first.standing;
+  const there = thereIn(given, first);
+  const peg = lowestPeg(there, pose);
+  if (peg > lowOf(given, first, there) + 1e-3) return [];
+  const all = steps.flatMap((step) => [...thereIn(given, step), ...slidesOf(step).flatMap(({ parts }) => partsOf(given, parts))]);
+  const others = [...new Set(all)].map((part) => inTheWay(given, first, part)).concat(steps.flatMap((step) => [...slidesOf(step).flatMap((slide) => waysOf(given, step, slide)), ...holesOf(given, step)]));
+  // What a second person holds does not fall over as long as its mass is over its footing.
+  const isHeld = steps.some(({ held }) => held.length > 0);
+  const centres = [there, [...new Set(all)]].map((parts) => centreOf(given, first, parts, peg));
+  const [bars, sleeves] = [lowBars(there, pose), lowSleeves(there, pose)];
+  const wrapped = bars.flatMap((bar) => wrappedOf(given, first, there, bar));
+  for (const carriers of [bars, [...bars, ...wrapped], sleeves, [...bars, ...wrapped, ...sleeves]]) {
+    const places = cornerPlaces(carriers, others);
+    if (centres.every((centre) => isSteadyOn(places, isHeld ? { ...centre, high: 0 } : centre))) return places.map((place) => footingOf(place, peg, pose));
+  }
+  return [];
+}
+
+/** A bar as far as a panel is wrapped round it: what lies on a block there is the panel. */
+function wrappedOf(given: Given, step: Step, there: readonly Part[], bar: Carrier): readonly Carrier[] {
+  const panels = given.connections.flatMap((each) => (each.is === 'wrap' && bar.parts.includes(each.bar) ? [each.panel] : []));
+  return there.filter(({ id }) => panels.includes(id)).map((panel) => {
+    const { min, max } = boxOf(given, step, panel);
+    return { ...bar, parts: [...bar.parts, panel.id], from: Math.max(bar.from, min[bar.axis]), to: Math.min(bar.to, max[bar.axis]), under: Math.min(bar.under, min[2]) };
+  });
+}
+
+function footingOf({ carrier, at, long }: Place, peg: number, lying: Pose): Footing {
+  const high = Math.floor(carrier.under - peg + 1e-6) + PEGS_CLEAR;
+  const foot: Vec3 = [at[0], at[1], peg - PEGS_CLEAR];
+  const own = carrier.axis === 0 ? facing(foot, [1, 0, 0], [0, 1, 0], [0, 0, 1]) : facing(foot, [0, 1, 0], [-1, 0, 0], [0, 0, 1]);
+  return { pose: chained(undone(lying), own), long, wide: BLOCK_WIDE, high, holds: carrier.parts };
+}
+
+const partsOf = ({ parts }: Given, ids: readonly string[]): readonly Part[] =>
+  ids.flatMap((id) => parts.get(id) ?? []).filter(({ kind }) => !FASTENERS.has(kind));
+
+/** What lies there in a step and does not move. */
+function thereIn(given: Given, step: Step): readonly Part[] {
+  const moving = new Set(slidesOf(step).flatMap(({ parts }) => parts));
+  return partsOf(given, step.present.filter((id) => !moving.has(id)));
+}
+
+const boxOf = ({ solids }: Given, { standing }: Step, { shape, pose }: Part): Box3 => solids.box({ shape, pose: chained(standing.pose, pose) });
+const lowOf = (given: Given, step: Step, parts: readonly Part[]): number => Math.min(...parts.map((part) => boxOf(given, step, part).min[2]));
+const inTheWay = (given: Given, step: Step, part: Part): InTheWay => ({ part: part.id, box: boxOf(given, step, part) });
+
+/** The boxes that parts take on their way. */
+function waysOf(given: Given, step: Step, { parts, by }: Slide): readonly InTheWay[] {
+  const back = times(turnedBy(step.standing.pose, by), -1);
+  return partsOf(given, parts).map((part) => {
+    const { min, max } = boxOf(given, step, part);
+    const [from, to] = [plus(min, back), plus(max, back)];
+    return { part: part.id, box: { min: [Math.min(min[0], from[0]), Math.min(min[1], from[1]), Math.min(min[2], from[2])], max: [Math.max(max[0], to[0]), Math.max(max[1], to[1]), Math.max(max[2], to[2])] } };
+  });
+}
+
+/** Room for a bit that comes out under a bar, and for fingers with a nut, to all sides of a hole's axis, mm. Common practice, no source. */
+const ROUND_HOLE = 20;
+
+/** Where a step drills or pins through upright, down to the floor. */
+function holesOf({ connections, parts }: Given, { standing, drillsFor, newParts }: Step): readonly InTheWay[] {
+  const fresh = new Set([...drillsFor, ...newParts.flatMap(({ ids }) => ids)]);
+  return connections.flatMap((each): readonly InTheWay[] => {
+    const part = each.is === 'pin' && fresh.has(each.pin) ? parts.get(each.pin) : undefined;
+    if (each.is !== 'pin' || part === undefined) return [];
+    const pose = chained(standing.pose, part.pose);
+    if (Math.abs(turnedBy(pose, [0, 0, 1])[2]) < UPRIGHT) return [];
+    const [x, y] = placed(pose, [0, 0, 0]);
+    return [{ part: part.id, under: each.holds, box: { min: [x - ROUND_HOLE, y - ROUND_HOLE, -Infinity], max: [x + ROUND_HOLE, y + ROUND_HOLE, Infinity] } }];
+  });
+}
+
+/** The cosine from which a pin goes straight down. */
+const UPRIGHT = 0.9;
+
+/** The centre of mass, taken from the middles of the parts' boxes, over the tips of the pegs. */
+function centreOf(given: Given, step: Step, parts: readonly Part[], peg: number): Centre {
+  const all = parts.reduce((sum, { mass }) => sum + mass, 0);
+  const [x, y, z] = parts.reduce<Vec3>((sum, part) => {
+    const { min, max } = boxOf(given, step, part);
+    return plus(sum, times(plus(min, max), part.mass / all / 2));
+  }, [0, 0, 0]);
+  return { at: [x, y], high: z - peg };
+}

@@ -1,0 +1,29 @@
+import type { PartKind, Vec3 } from '../../model/index.ts';
+import type { Step } from '../../plan/index.ts';
+import type { Mark } from '../types.ts';
+import { boxRound, type Box } from './extent.ts';
+import type { StageHand } from './stage.ts';
+
+/** Nobody holds work by these. */
+const SMALL: ReadonlySet<PartKind> = new Set<PartKind>(['joint-pin', 'wing-nut', 'panel-pin', 'cable', 'fitting']);
+/** What reaches this near to the top of work is its upper edge, mm. */
+const UPPER = 60;
+/** Where the hands are along it. */
+const HANDS = [0.36, 0.64] as const;
+
+/** Two hands on the upper edge of each body that the second person holds in a step. */
+export const heldMarks = (hand: StageHand, { held }: Step): readonly Mark[] => held.flatMap((ids): readonly Mark[] => {
+  const boxes = ids.filter((id) => !SMALL.has(hand.part(id).kind)).map((id) => boxRound([hand.body(id, 'present')]));
+  const longest = upperEdge(boxes);
+  if (longest === null) return [];
+  const { min, max } = longest;
+  const axis = max[0] - min[0] > max[1] - min[1] ? 0 : 1;
+  return HANDS.map((share): Mark => ({ mark: 'hand', at: ([0, 1, 2] as const).map((each) => (each === 2 ? max[2] : min[each] + (each === axis ? share : 0.5) * (max[each] - min[each]))) as [number, number, number] satisfies Vec3 }));
+});
+
+/** Of what is uppermost the longest. */
+function upperEdge(boxes: readonly Box[]): Box | null {
+  const top = Math.max(...boxes.map(({ max }) => max[2]));
+  const long = ({ min, max }: Box): number => Math.max(max[0] - min[0], max[1] - min[1]);
+  return boxes.filter(({ max }) => max[2] > top - UPPER).toSorted((one, other) => long(other) - long(one))[0] ?? null;
+}
