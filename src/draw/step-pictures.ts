@@ -51,7 +51,7 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const papers = FORMATS[format];
   const own = { ...papers[paper], height: onBlocks.length === 0 ? papers[paper].height : Math.min(papers[paper].height, papers.underBlocks), most: papers.most };
   if (closeUp !== null && before.length === 0 && freed.length === 0) {
-    const strip = square === null ? null : squareStrip(square, own, draw);
+    const strip = square === null ? null : (most: number) => squareStrip(square, { width: own.width, height: most }, draw);
     const under = (first: readonly Scene[]): DrawnPicture => composeBeside(first, strip, told, closeUp, own, papers.closeUp, draw);
     const whole = under(onBlocks);
     // Too high for one picture, how blocks come is one of its own.

@@ -176,9 +176,10 @@ export interface Strip {
   readonly marks: readonly Mark[];
 }
 
-/** A scene with what it hides or shows too small enlarged on its right, in a room of its own, and over both what is looked at first, and scenes that come before that. As `composePicture`. */
-export function composeBeside(first: readonly Scene[], strip: Strip | null, scene: Scene, closeUp: Aside, paper: PaperUnder, room: Paper, lineDrawing: LineDrawer): DrawnPicture {
+/** A scene with what it hides or shows too small enlarged on its right, in a room of its own, and over both what is looked at first, no higher than there is room for, and scenes that come before that. As `composePicture`. */
+export function composeBeside(first: readonly Scene[], stripIn: ((most: number) => Strip) | null, scene: Scene, closeUp: Aside, paper: PaperUnder, room: Paper, lineDrawing: LineDrawer): DrawnPicture {
   const rows = rowsOf(first, paper.width, lineDrawing);
+  const strip = stripIn?.(paper.most - rows.reduce((sum, { room }) => sum + room.height + SMALL_GAP, 0) - SMALL_GAP - LEAST) ?? null;
   const own = beside(scene, closeUp, leftUnder(rows, strip === null ? 0 : strip.height + SMALL_GAP, paper), room, lineDrawing);
   return pictureFrom(underRows(rows, strip === null ? own : underStrip(strip, own), lineDrawing));
 }

@@ -16,8 +16,8 @@ import type { LineDrawer } from './line-drawer.ts';
 /** The step's own view has this share of the width; white between what stands side by side, mm of paper. */
 const WHOLE = 0.25;
 const WHITE = 3;
-/** The side seen from over it is so high at most, mm of paper; beside and over it there is room for what pushes at its corners, under it for a sign. */
-const HIGH = 44;
+/** The side seen from over it is so high at most, and at least where there is less room, mm of paper; beside and over it there is room for what pushes at its corners, under it for a sign. */
+const HIGH = { most: 44, least: 20 } as const;
 const ROOM = { aside: 8.5, over: 6, sign: 12 } as const;
 /** A side that is not square is drawn moved aside by so much, mm of paper: more than it is, so that it is seen. */
 const ASIDE = 5;
@@ -36,7 +36,7 @@ const all = <From>([first, second, third, last]: readonly [From, From, From, Fro
  * The side that lies on top measured across both ways before it is drilled: in the work, then from over it with both diagonals alike,
  * ticked; and crossed, with one longer than the other, where it is pushed at the longer one's ends and measured again.
  */
-export function squareStrip(square: Square, { width }: Pick<Paper, 'width'>, draw: LineDrawer): Strip {
+export function squareStrip(square: Square, { width, height: most }: Paper, draw: LineDrawer): Strip {
   const over = elevationOf(square.bodies, square.over, draw);
   const corners = all(square.corners, (corner) => onPlane(over, corner));
   const first = width * WHOLE;
@@ -45,7 +45,8 @@ export function squareStrip(square: Square, { width }: Pick<Paper, 'width'>, dra
   const size = minus(bounds.max, bounds.min);
   const along = minus(corners[1], corners[0]);
   const isAcross = Math.abs(along[0]) > Math.abs(along[1]);
-  const room: Vec2 = [each - 2 * ROOM.aside - (isAcross ? ASIDE : 0), HIGH - (isAcross ? 0 : ASIDE)];
+  const highest = Math.max(HIGH.least, Math.min(HIGH.most, most - 2 * ROOM.over - ROOM.sign));
+  const room: Vec2 = [each - 2 * ROOM.aside - (isAcross ? ASIDE : 0), highest - (isAcross ? 0 : ASIDE)];
   const scale = Math.min(room[0] / size[0], room[1] / size[1]);
   const high = size[1] * scale + (isAcross ? 0 : ASIDE) + 2 * ROOM.over;
   const height = high + ROOM.sign;
