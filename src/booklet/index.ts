@@ -5,7 +5,7 @@ export { ASPECTS, changePages, ranges, type Change, type ChangePagesInput, type 
 export { cutPages, type CutPagesInput } from './cut-pages/index.ts';
 export { bookletPages, caption, figure, glyphsFrom, lengthName, sheetSize, Spoken, stepAlt, type BookletInput, type PlacePicture } from './pages/index.ts';
 export {
-  browserMark, chooseBrowser, fontCss, isAlive, openPrinter, picturePlace, picturesOnPages, readTar, type Finished, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
+  browserMark, chooseBrowser, fontCss, isAlive, newFinisher, openPrinter, picturePlace, picturesOnPages, readTar, type Finisher, type ToFinish, type PictureBook, type PrintDocument, type Printer, type PrintPicture,
 } from './print/index.ts';
 export { MOST_SHEETS, SHEET_THICKNESS } from './stitch/index.ts';
 export { isDay, isName, isolate, languagesIn, loadWords, pseudoLanguage, readAbout, readWords, splitIsolates, withPseudoLanguage, wordFiles, type LocaleFiles, type Review, type Words } from './words/index.ts';

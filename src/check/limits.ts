@@ -62,7 +62,7 @@ export const defaultLimits = {
   sideForceLeast: { value: 30, unit: 'N', source: ours('and 30 N more') },
   driftRatio: { value: 100, unit: '1', source: `height / 100, ${practice}` },
   knot: { value: 0.5, unit: '1', source: `a knot leaves half of a cord's strength, ${practice}` },
-  bracedFaces: { value: 3, unit: '1', source: `three faces with crossed cables, ${practice}` },
+  bracedFaces: { value: 3, unit: '1', source: `three faces with crossed cords, ${practice}` },
 
   bracedBy: { value: 2, unit: '1', source: ours('a frame stands without counting on stiff sockets, which nobody tested') },
   screenDriftRatio: { value: 60, unit: '1', source: 'height / 60: span / 120 of partitions with flexible finishes, a cantilever counted as twice its length, IBC Table 1604.3 (M)' },
@@ -111,7 +111,7 @@ export const defaultLimits = {
   sleepingPlaces: { value: 1, unit: '1', source: ours('one sleeping place: bunks are not made here') },
   guardSides: { value: 3, unit: '1', source: ours('a small child’s bed is guarded on all sides but the one it gets in by') },
   heldSides: { value: 4, unit: '1', source: ours('something holds the mattress from sliding on every side') },
-  bedCords: { value: 0, unit: '1', source: ours('no cable on a bed: a child could be caught by it') },
+  bedCords: { value: 0, unit: '1', source: ours('no cord on a bed: a child could be caught by it') },
 
   fingerLeast: { value: 7, unit: 'mm', source: 'EN 747-1 (R)' },
   fingerMost: { value: 12, unit: 'mm', source: 'EN 747-1 (R)' },

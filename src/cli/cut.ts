@@ -38,6 +38,6 @@ export async function cutCommand(words: readonly string[], options: CutOptions):
   const record = `${JSON.stringify(cutRecord(order), null, 2)}\n`;
   writeTold(join(options.out, 'cut.json'), record);
   const copies = COPIES['cut-plan']({ order, contentMark: shortMark(record) }, papers, languages);
-  await publish([PUBLICATIONS['cut-plan']], [{ folder: options.out, copies }], plainProgress, keep);
+  await publish([PUBLICATIONS['cut-plan']], [{ folder: options.out, copies }], plainProgress, { keep });
   keep.trim();
 }

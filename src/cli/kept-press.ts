@@ -1,4 +1,4 @@
-import { browserMark, chooseBrowser, openPrinter, type Finished, type PictureBook, type PrintDocument, type PrintedCopy, type PrintPicture, type Printer, type Publication } from '../booklet/index.ts';
+import { browserMark, chooseBrowser, glyphPrints, newFinisher, openPrinter, type Finisher, type PictureBook, type PrintDocument, type PrintedCopy, type PrintPicture, type Printer, type Publication } from '../booklet/index.ts';
 import { keepContent, keptContent, keptLater, nothingKept, readData, writeData, type Keep } from '../keep/index.ts';
 import { newPrintedOnce } from './printed-once.ts';
 
@@ -12,8 +12,8 @@ export interface Press {
   readonly close: () => Promise<void>;
 }
 
-/** Where one of the publications is printed, the browser is chosen before anything is made, but started only when there is something to print. */
-export async function openPress(publications: readonly Publication[], keep: Keep): Promise<Press> {
+/** Where one of the publications is printed, the browser is chosen before anything is written, but started only when there is something to print. */
+export async function openPress(publications: readonly Publication[], keep: Keep, finish: Finisher = newFinisher()): Promise<Press> {
   const fonts = publications.flatMap(({ needs }) => needs.fonts ?? []);
   if (fonts.length === 0) return noPress;
   const langs = fonts.includes('all') ? 'all' : 'latin';
@@ -31,38 +31,46 @@ export async function openPress(publications: readonly Publication[], keep: Keep
     return mark;
   };
   const bookOf = (pictures: readonly PrintPicture[]): Promise<PictureBook> => {
+    if (pictures.length === 0) return Promise.resolve({ sheets: [] });
     const book = books.get(pictures) ?? keptLater(keep, markOf(pictures), async () => (await printer()).pictures(pictures));
     books.set(pictures, book);
     return book;
   };
-  const printed = newPrintedOnce<Finished>();
+  const printed = newPrintedOnce<FinishedCopies>();
   const documents = new WeakMap<PrintedCopy, Keyed>();
   const keyed = (copy: PrintedCopy): Keyed => {
     const found = documents.get(copy) ?? newKeyed(copy);
     documents.set(copy, found);
     return found;
   };
-  const newKeyed = ({ document, pictures }: PrintedCopy): Keyed => {
+  const newKeyed = ({ document, pictures, glyphs = NO_GLYPHS }: PrintedCopy): Keyed => {
     const made = document();
-    return { made, key: keep === nothingKept ? '' : keep.key('document printed', madeBy, made, markOf(pictures)) };
+    return { made, key: keep === nothingKept ? '' : keep.key('document printed', madeBy, made, markOf(pictures), markOf(glyphs)) };
+  };
+  const finishedCopies = async (made: PrintDocument, { pictures, glyphs = NO_GLYPHS, sharing }: PrintedCopy): Promise<FinishedCopies> => {
+    const books = await Promise.all([bookOf(pictures), bookOf(glyphs)]);
+    const { html, css, ...doc } = made;
+    const copies = sharing?.copies ?? [{ id: doc.id, paper: doc.paper }];
+    const finished = await finish({ printed: await (await printer()).pages({ ...doc, html, css }), doc, book: { sheets: books.flatMap(({ sheets }) => sheets) }, copies });
+    return new Map(copies.map(({ id }, index) => [id, finished[index] ?? new Uint8Array()]));
   };
   return {
-    soon: (first) => { printer().then((each) => { each.ahead(first); }).catch(() => undefined); },
+    soon: (first) => {
+      printer().then((each) => { each.ahead(first); }).catch(() => undefined);
+      bookOf(glyphPrints()).catch(() => undefined);
+    },
     prepare: async (copies) => {
       for (const pictures of new Set(copies.map((copy) => copy.pictures))) {
         const first = copies.find((copy) => copy.pictures === pictures);
         if (books.has(pictures) || first === undefined || (keep !== nothingKept && keptPrint(keep, keyed(first).key) !== null)) continue;
-        await bookOf(pictures);
+        await Promise.all([bookOf(pictures), bookOf(first.glyphs ?? NO_GLYPHS)]);
       }
     },
     print: async (copy) => {
       const { made, key } = keyed(copy);
       documents.delete(copy);
       const kept = keptPrint(keep, key);
-      const bytes = kept ?? await (await printed.of(copy.sharing ?? null, async () => {
-        const book = await bookOf(copy.pictures);
-        return (await printer()).finished(made, book);
-      })).on(made);
+      const bytes = kept ?? (await printed.of(copy.sharing ?? null, () => finishedCopies(made, copy))).get(made.id) ?? new Uint8Array();
       printed.done(copy.sharing ?? null);
       if (kept === null) writeData(keep, key, keepContent(keep, bytes));
       return bytes;
@@ -70,6 +78,11 @@ export async function openPress(publications: readonly Publication[], keep: Keep
     close: async () => { if (opened !== null) await opened.then((each) => each.close(), () => undefined); },
   };
 }
+
+const NO_GLYPHS: readonly PrintPicture[] = [];
+
+/** What copies that share their pages came to, each by its id. */
+type FinishedCopies = ReadonlyMap<string, Uint8Array>;
 
 /** A copy's document, and the key of its print. */
 interface Keyed { readonly made: PrintDocument; readonly key: string }

@@ -24,6 +24,9 @@ export interface Begun {
 /** A batch to come; what it is made from is let go with it. */
 type BatchToCome = () => Promise<Batch>;
 
+/** Printed pages are finished before anything else is planned or drawn. */
+const NEXT = -1;
+
 /** Sizes that are planned and drawn while one is printed. */
 const AHEAD = 2;
 
@@ -46,7 +49,7 @@ export async function makeAnew(name: string | undefined, options: MakeOptions, {
         if (files !== null) return [restored(files, told.line)];
         return itemBatches(checked.find((one) => one.item === item)?.drafts ?? [], make, finished.record(item), keep);
       }));
-    }, told, keep);
+    }, told, { keep, finish: (given) => crew.run('finish', given, NEXT) });
   } finally {
     await crew.close();
     told.stop();

@@ -50,7 +50,7 @@ export async function packCommand(words: readonly string[], options: PackOptions
   const part = progress.part('pack', (copies.length + 1) * COST.copy);
   part.done('its pictures', COST.copy);
   try {
-    await publish([PUBLICATIONS['workshop-pack']], [{ folder, copies, done: (file) => { part.done(file, COST.copy); }, end: part.end }], progress, keep);
+    await publish([PUBLICATIONS['workshop-pack']], [{ folder, copies, done: (file) => { part.done(file, COST.copy); }, end: part.end }], progress, { keep });
   } finally {
     progress.stop();
   }

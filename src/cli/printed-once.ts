@@ -11,7 +11,7 @@ export interface PrintedOnce<Printed> {
 export function newPrintedOnce<Printed>(): PrintedOnce<Printed> {
   const known = new Map<Sharing, { left: number; printed: Promise<Printed> | null }>();
   const of = (sharing: Sharing): { left: number; printed: Promise<Printed> | null } => {
-    const found = known.get(sharing) ?? { left: sharing.copies, printed: null };
+    const found = known.get(sharing) ?? { left: sharing.copies.length, printed: null };
     known.set(sharing, found);
     return found;
   };

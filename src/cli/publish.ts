@@ -1,5 +1,5 @@
 import { dirname, join } from 'node:path';
-import type { Copy, PrintedCopy, Publication } from '../booklet/index.ts';
+import type { Copy, Finisher, PrintedCopy, Publication } from '../booklet/index.ts';
 import { nothingKept, type Keep } from '../keep/index.ts';
 import { writeWhole } from './files.ts';
 import { openPress, type Press } from './kept-press.ts';
@@ -20,23 +20,33 @@ export interface Batch {
 /** Batches, each made when it is its turn; or what gives them, which may tell of pictures that will have to be printed soon. */
 export type Batches = Iterable<Batch> | AsyncIterable<Batch> | ((printsSoon: Press['soon']) => AsyncIterable<Batch>);
 
+/** Where printed files are kept; nowhere unless told. And who finishes printed pages; this thread unless told. */
+export interface By {
+  readonly keep?: Keep;
+  readonly finish?: Finisher;
+}
+
 /** Who hears of the files. */
 type Told = Pick<Progress, 'line'>;
 
-/** Copies begun before the first of them is written: one is printed while one is finished and the next is set. */
-const AT_ONCE = 3;
+/** Copies begun before the first of them is written: two lots that share their pages are finished while a third is printed. */
+const AT_ONCE = 6;
 
 /** Publishes batch after batch and tells each file, in order. What was made before is written as it was. */
-export async function publish(publications: readonly Publication[], batches: Batches, told: Told, keep: Keep = nothingKept): Promise<void> {
-  const press = await openPress(publications, keep);
+export async function publish(publications: readonly Publication[], batches: Batches, told: Told, { keep = nothingKept, finish }: By = {}): Promise<void> {
+  // The first start unpacks a browser; what is printed is planned and drawn meanwhile.
+  const opened = openPress(publications, keep, finish);
+  opened.catch(() => undefined);
+  const soon: Press['soon'] = (first) => { opened.then((press) => { press.soon(first); }, () => undefined); };
   const queue = inOrder();
   try {
-    for await (const batch of typeof batches === 'function' ? batches(press.soon) : batches) {
+    for await (const batch of typeof batches === 'function' ? batches(soon) : batches) {
+      const press = await opened;
       for (const begin of tasksOf(batch, press, told)) await queue.add(begin);
     }
     await queue.end();
   } finally {
-    await press.close();
+    await opened.then((press) => press.close(), () => undefined);
   }
 }
 

@@ -26,6 +26,6 @@ export async function sheetsCommand(name: string, options: SheetsOptions): Promi
   });
   const keep = keepAsked(options);
   for (const { folder } of batches) makeFolder(folder);
-  await publish([PUBLICATIONS['marking-sheets']], batches, plainProgress, keep);
+  await publish([PUBLICATIONS['marking-sheets']], batches, plainProgress, { keep });
   keep.trim();
 }

@@ -1,11 +1,11 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, squareOf, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetterOf, withLetters } from './letters-at-bars.ts';
-import { composeAfter, composeAside, composeBeside, composeDone, composeJointGuide, composePlumb, composeRightWrong, composePicture, composeRow, composeRows, type Aside, type LineDrawer } from './picture/index.ts';
+import { composeAfter, composeAside, composeBeside, composeDone, composeJointGuide, composePlumb, composeRightWrong, composePicture, composeRow, composeRows, squareStrip, type Aside, type LineDrawer } from './picture/index.ts';
 import { drilledOver } from './flat/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
@@ -47,9 +47,10 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const before = (isTurnedFirst ? [] : turns).map(capped);
   const freed = freedScenes(model, step, solids).map((scene, index) => capped(numberedAfter(turns, index, scene)));
   const closeUp = closeUpOf(givens, step);
+  const square = squareOf(model, step, solids);
   const papers = FORMATS[format];
   const own = { ...papers[paper], height: onBlocks.length === 0 ? papers[paper].height : Math.min(papers[paper].height, papers.underBlocks), most: papers.most };
-  if (closeUp !== null && before.length === 0 && freed.length === 0) return [composeBeside(onBlocks, told, closeUp, own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
+  if (closeUp !== null && before.length === 0 && freed.length === 0) return [composeBeside(onBlocks, square === null ? null : squareStrip(square, own, draw), told, closeUp, own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
   const afterWhatComesBefore = (): readonly DrawnPicture[] => {
     if (freed.length > 0) return [composeRows(onBlocks, [before, freed], own, draw), composePicture(told, papers[paper], draw)];
     if (onBlocks.length <= BESIDE_EACH_OTHER) return [composeAfter(onBlocks, before, told, own, draw)];
@@ -109,10 +110,9 @@ function furtherPictures(givens: StepGivens, step: Step, closeUp: Aside | null):
   ];
 }
 
-/** The joints that come for the first time: which of their openings let a tube through and in which it ends; what their studs are for. */
+/** The joints that come for the first time: which of their openings let a tube through and in which it ends; where cords come on their studs, how. */
 function jointGuides({ model, plan, solids, draw }: StepGivens, step: Step): readonly DrawnPicture[] {
-  const hasCord = model.parts.some(({ kind }) => kind === 'cable');
-  return newJoints(model, plan, step, solids).map(({ joint, bodies, view, places }) => composeJointGuide(bodies, view, places, { joint, tube: model.kit.tube.outsideDiameter, hasCord }, draw));
+  return newJoints(model, plan, step, solids).map(({ joint, bodies, view, places }) => composeJointGuide(bodies, view, places, { joint, tube: model.kit.tube.outsideDiameter }, draw));
 }
 
 /** How work that stands is looked at with a plumb line, and what is done where it leans. */

@@ -1,23 +1,20 @@
-import type { Item } from '../read/index.ts';
-import type { NamedLength, Part, Vec2, Vec3 } from './types.ts';
+import { extentOf } from './extent.ts';
+import type { Model, NamedLength, Vec3 } from './types.ts';
 
-/** Lettered lengths for the drawing and the table, from the outermost ends of the finished item. */
-export function dimensionsOf(item: Item, axes: Vec2, tops: readonly number[], parts: readonly Part[]): readonly NamedLength[] {
-  const x = axes[0] + item.kit.joint.studReach;
-  const y = axes[1] + item.kit.joint.studReach;
-  const [low = 0, next] = tops;
-  const height = heightOf(parts);
-  const upright = (name: string, from: number, to: number): Omit<NamedLength, 'letter'> =>
-    ({ name, value: Math.abs(to - from), from: [x, -y, from], to: [x, -y, to] });
-  const wide: readonly Omit<NamedLength, 'letter'>[] = [
-    { name: 'width', value: 2 * x, from: [-x, -y, 0], to: [x, -y, 0] },
-    { name: 'depth', value: 2 * y, from: [x, -y, 0] as Vec3, to: [x, y, 0] as Vec3 },
-    { name: 'height', value: height, from: [-x, -y, 0], to: [-x, -y, height] },
+/**
+ * Lettered lengths for the drawing and the table, mm: the room that the finished item takes over everything that stands out,
+ * and how high above the floor things lie on its lowest deck and how far above that on the next.
+ * @param tops heights of the lowest decks' upper faces in the coordinates of the parts, mm; none where the item has no decks.
+ */
+export function dimensionsOf(model: Pick<Model, 'parts' | 'connections' | 'kit'>, [low, next]: readonly number[] = []): readonly NamedLength[] {
+  const { min: [left, front, floor], max: [right, back, high] } = extentOf(model);
+  const upright = (name: string, from: number, to: number): Omit<NamedLength, 'letter'> => ({ name, value: to - from, from: [right, front, from], to: [right, front, to] });
+  const wide: readonly (readonly [string, Vec3, Vec3])[] = [
+    ['width', [left, front, floor], [right, front, floor]], ['depth', [right, front, floor], [right, back, floor]], ['height', [left, front, floor], [left, front, high]],
   ];
-  const tall = next === undefined ? [upright('deck-top', 0, low)] : [upright('lowest-deck', 0, low), upright('deck-spacing', low, next)];
-  return [...wide, ...tall].map((length, index) => ({ letter: 'PQRSTUVW'[index] ?? '', ...length }));
+  const lengths = [
+    ...wide.map(([name, from, to]) => ({ name, from, to, value: Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]) })),
+    ...low === undefined ? [] : next === undefined ? [upright('deck-top', floor, low)] : [upright('lowest-deck', floor, low), upright('deck-spacing', low, next)],
+  ];
+  return lengths.map((length, index) => ({ letter: 'PQRSTUVW'[index] ?? '', ...length }));
 }
-
-/** Top of the longest post, mm. */
-const heightOf = (parts: readonly Part[]): number =>
-  Math.max(0, ...parts.flatMap((part) => (part.kind === 'post' && part.shape.form === 'tube' ? [part.shape.length] : [])));

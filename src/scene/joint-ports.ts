@@ -6,7 +6,7 @@ import { STANDARD_VIEW } from './kit/views.ts';
 import type { SceneBody, View } from './types.ts';
 import { partBody } from './whole.ts';
 
-/** A joint as it lies in a step, its sockets dark, and of each sort of its ports the one that looks most towards the eye. */
+/** A joint as it lies in a step, its sockets dark, and of each sort of its ports that the item uses the one that looks most towards the eye: studs are for cords. */
 export interface JointShown {
   readonly joint: JointPorts;
   readonly bodies: readonly SceneBody[];
@@ -35,7 +35,8 @@ function shownOf(model: Model, step: Step, solids: Solids, id: string): JointSho
   const view = STANDARD_VIEW;
   const towards = (axis: Vec3): number => dot(turnedBy(body.pose, axis), view.towardsEye);
   const ends = joint.ports.flatMap((port) => endsOf(port).map(({ axis, far }) => ({ port, axis, far })));
-  const best = (['sleeve', 'socket', 'stud'] as const).flatMap((is) => ends.filter(({ port }) => port.is === is).toSorted((a, b) => towards(b.axis) - towards(a.axis)).slice(0, 1));
+  const sorts = model.parts.some(({ kind }) => kind === 'cable') ? (['sleeve', 'socket', 'stud'] as const) : (['sleeve', 'socket'] as const);
+  const best = sorts.flatMap((is) => ends.filter(({ port }) => port.is === is).toSorted((a, b) => towards(b.axis) - towards(a.axis)).slice(0, 1));
   return { joint, view, bodies: [body, ...blindEnds(solids, body, part)], places: best.map(({ port, axis, far }) => ({ port, at: placed(body.pose, times(axis, far)) })) };
 }
 

@@ -6,7 +6,7 @@ export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punc
 export type { WallKind };
 
 /** Key under `cautions`; each has a safety sign. */
-export type Caution = 'sharp' | 'dust' | 'eyes' | 'gloves' | 'crush' | 'children' | 'climbing' | 'sitting' | 'tipping' | 'manual';
+export type Caution = 'sharp' | 'dust' | 'eyes' | 'gloves' | 'crush' | 'bit' | 'lines' | 'children' | 'climbing' | 'sitting' | 'tipping' | 'manual';
 
 /** What the worker looks at when the step is done. Key under `checks`; drawn as a gauge or a right/wrong pair. */
 export type WorkerCheck =
@@ -131,8 +131,8 @@ export interface WorkFacts {
   readonly askedByPanel?: (features: PanelFeatures) => boolean;
   /** A trainer does all of it the day before a workshop, because it is dusty and slow to teach; or makes one sample to show. */
   readonly prepared?: 'all' | 'sample';
-  /** Tried on waste, once, before it is done on the pieces: but its last picture shows the trial. */
-  readonly triedFirst?: true;
+  /** Tried on waste, once, before it is done on the pieces: so many of its first pictures show the trial. */
+  readonly triedIn?: number;
   /** The chapter before the steps that shows it, to be looked at. */
   readonly shownIn?: 'lengths' | 'pattern' | 'creasing' | 'plates';
   /** What it has done springs back until that is done too: of several alike, one is taken so far before the next is begun. */

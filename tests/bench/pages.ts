@@ -1,5 +1,5 @@
 import { fileURLToPath } from 'node:url';
-import { chooseBrowser } from '../../src/booklet/index.ts';
+import { chooseBrowser, glyphPrints } from '../../src/booklet/index.ts';
 import { openPrinter } from '../../src/booklet/print/index.ts';
 import { launch } from '../../src/booklet/print/launch.ts';
 import { readPlaceLabel } from '../../src/booklet/print/place.ts';
@@ -49,7 +49,7 @@ async function least(work: () => Promise<unknown>): Promise<number> {
 async function withPrinter(doc: PrintDocument, pictures: readonly Picture[]): Promise<number> {
   const printer = await openPrinter();
   try {
-    const book = await printer.pictures(pictures);
+    const book = await printer.pictures([...pictures, ...glyphPrints()]);
     return await least(() => printer.document(doc, book));
   } finally {
     await printer.close();
@@ -71,10 +71,12 @@ async function plainly(doc: PrintDocument, pictures: readonly Picture[]): Promis
   }
 }
 
-/** The pictures themselves in their places. */
+/** The pictures and pictograms themselves in their places, of the places' sizes. */
 function withPictures(html: string, pictures: readonly Picture[]): string {
-  return html.replace(/<svg class="picture-place"[^]*?aria-label="([^"]*)"[^>]*>[^]*?<\/svg>/g, (place, label: string) => {
-    const id = readPlaceLabel(label)?.id;
-    return pictures.find((picture) => picture.id === id)?.svg ?? place;
+  const drawn = new Map([...pictures, ...glyphPrints()].map(({ id, svg }) => [id, svg]));
+  return html.replace(/<svg class="(?:picture-place|glyph)"[^]*?<\/svg>/g, (place) => {
+    const [, label = ''] = /aria-label="([^"]*)"/.exec(place) ?? [];
+    const [size = ''] = /width="[^"]*" height="[^"]*"/.exec(place) ?? [];
+    return drawn.get(readPlaceLabel(label)?.id ?? '')?.replace(/width="[^"]*" height="[^"]*"/, size) ?? place;
   });
 }

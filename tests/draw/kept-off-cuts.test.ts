@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { ownPanels } from '../../src/cut/index.ts';
+import { ownPanels, planTubes } from '../../src/cut/index.ts';
 import { markingPicture } from '../../src/draw/flat/marking-picture.ts';
 import { keptOf } from '../../src/draw/work-kit/kept-off-cuts.ts';
-import { itemNamed, modelOf } from '../support/items.ts';
-import { planOnce } from '../support/plans.ts';
+import { cornersCut } from '../../src/draw/work-kit/index.ts';
+import { FORMATS } from '../../src/draw/formats.ts';
+import { everySize, itemNamed, modelOf } from '../support/items.ts';
+import { planOf, planOnce } from '../support/plans.ts';
 import { texts } from './flat/inspect.ts';
 
 describe.each([['bed', 'toddler'], ['chair', 'mark-2']] as const)('off-cuts of the %s %s', (name, size) => {
@@ -35,5 +37,19 @@ describe('the picture of a blank on its stock panel', () => {
     const kept = drawn({ stage: 'blank', stock, kept: { right: 32, above: 'waste' } });
     expect(texts(kept).filter((text) => !texts(plain).includes(text))).toEqual(['32']);
     expect(kept.svg.length).toBeLessThan(plain.svg.length);
+  });
+});
+
+const notched = everySize.filter(({ item, size }) => item.sizes[0]?.name === size && planOf(item, modelOf(item, size).size).steps.some(({ action }) => action === 'cut-notches'));
+
+describe.each(notched)('the corners cut out of the $name', ({ item, size }) => {
+  it.each(['page', 'small'] as const)('bear the numbers of the steps that are tried on them, on a %s', async (format) => {
+    const model = modelOf(item, size);
+    const [plan, cuts] = [planOf(item, model.size), await planTubes(model)];
+    const step = plan.steps.find(({ action }) => action === 'cut-notches');
+    const tried = (['crease', 'half-cut', 'punch-tab'] as const).flatMap((action) => plan.steps.find((each) => each.action === action)?.number ?? []);
+    if (step === undefined || tried.length === 0) throw new Error('nothing is tried');
+    const told = (cornersCut({ model, plan, cuts, papers: FORMATS[format] }, step) ?? []).flatMap(texts);
+    for (const number of tried) expect(told).toContain(String(number));
   });
 });

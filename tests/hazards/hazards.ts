@@ -150,6 +150,7 @@ const structures: readonly Hazard[] = [
   { name: 'fingers under a lid that is fitted', ...chest, harm: 'fingers are crushed between lid and tube while hinges are clipped on', by: 'ISO 7010 W024 (R)', says: { step: 'fit-hinge', caution: 'crush', tool: 'hands' } },
   { name: 'a loose work piece', ...stool, harm: 'a panel slips under the straight-edge and the knife runs into a hand', by: 'common practice, no source', says: { step: 'half-cut', caution: 'sharp', tool: 'clamp' } },
   { name: 'a loose panel while its blank is cut', ...chest, harm: 'a panel slips and the knife runs into a hand', by: 'common practice, no source', says: { step: 'cut-blank', caution: 'sharp', tool: 'clamp' } },
+  { name: 'a hand behind the bit', ...stool, harm: 'the bit comes out of a tube into the hand that holds it', by: 'ISO 7010 P015 (M)', says: { step: 'drill', caution: 'bit', tool: 'drill' } },
   { name: 'dust of sawn tubes', ...stool, harm: 'glass-fibre dust gets into lungs and eyes', by: 'ISO 7010 M004, M016 (R)', says: { step: 'cut-tubes', caution: 'dust', tool: 'saw' } },
   { name: 'ends filed dry', ...stool, harm: 'fibres of a rough end cut hands, their dust gets into lungs', by: 'ISO 7010 M009, M016 (R)', says: { step: 'cap-ends', caution: 'gloves', tool: 'file' } },
   { name: 'studs within reach on a chair', ...chair(4), harm: 'clothes catch on a stud that holds no cable', by: 'EN 747-1 4.1.1 (R, preview)', says: ['snag-point', 'caution'] },

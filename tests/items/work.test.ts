@@ -67,7 +67,7 @@ describe.each(workSizes)('the work on the $name', ({ item, size }) => {
       // Of several alike the first is measured, the others are traced from it.
       expect([step.key, step.minutes]).toEqual([step.key, minutes * (1 + (step.times - 1) * (WORK[step.action].traced ?? 1))]);
       expect([step.key, step.motions.length > 0 || step.standing.name === 'bench' || step.tools.includes('drill') || step.tools.includes('punch')]).toEqual([step.key, true]);
-      if (step.tools.includes('knife')) expect([step.key, step.cautions]).toEqual([step.key, expect.arrayContaining(['sharp'])]);
+      if (step.tools.includes('knife')) expect([step.key, step.cautions]).toEqual([step.key, expect.arrayContaining(['sharp', 'gloves'])]);
       if (step.tools.includes('saw') || step.tools.includes('drill')) expect([step.key, step.cautions]).toEqual([step.key, expect.arrayContaining(['dust', 'eyes'])]);
     }
   });

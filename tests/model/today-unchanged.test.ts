@@ -16,10 +16,10 @@ const rounded = (name: string, value: unknown): unknown => {
 const placeAlone = (hole: object): object => Object.fromEntries(Object.entries(hole).filter(([field]) => field !== 'depth' && field !== 'face' && field !== 'punched'));
 const asBefore = (plates: Model['plates']): readonly object[] => plates.map(({ width, height, holes, partIds }) => ({ width, height, holes, partIds }));
 
-/** Parts with shape and place, patterns, plates, tubes and lettered lengths, in one order; with the letters that lengths had when these were stored. */
-const hashOf = ({ parts, groups, joinings, pattern, plates, tubes, dimensions, deckTops, bracedFaces }: Model): string => {
+/** Parts with shape and place, patterns, plates and tubes, in one order. Lettered lengths tell since then of caps and of all that stands out too: tests/model/dimensions.test.ts. */
+const hashOf = ({ parts, groups, joinings, pattern, plates, tubes, deckTops, bracedFaces }: Model): string => {
   const told = parts.map(({ id, kind, place, shape, pose, group, mass }) => ({ id, kind, place, shape, pose, group, mass }));
-  return createHash('sha256').update(JSON.stringify({ parts: told, groups, joinings, pattern, plates: asBefore(plates), tubes, dimensions: dimensions.map((length, index) => ({ ...length, letter: 'ABCDEFGH'[index] })), deckTops, bracedFaces }, rounded)).digest('hex');
+  return createHash('sha256').update(JSON.stringify({ parts: told, groups, joinings, pattern, plates: asBefore(plates), tubes, deckTops, bracedFaces }, rounded)).digest('hex');
 };
 
 it('knows every size of today\'s items', () => {

@@ -63,11 +63,16 @@ describe.each(workSizes)('the plumb line of $name', (size) => {
     expect(plumbs.map(({ plumb: { step } }) => step)).toEqual(plumbs.map(() => stands?.number));
   });
 
-  it('is beside one upright leg at a corner, the same both times, on two sides square to each other, seen from where the leg is before all others', () => {
+  it('is beside one upright leg at a corner, the same both times, on two sides square to each other or on one in whose plane there are cords, seen from where the leg is before all others', () => {
     expect(new Set(plumbs.map(({ plumb: { leg } }) => leg.id)).size).toBe(plumbs.length === 0 ? 0 : 1);
     for (const { plumb } of plumbs) {
       const [one, other] = plumb.sides;
-      expect([dot(one.out, other.out), one.out[2], other.out[2]].map((each) => each + 0)).toEqual([expect.closeTo(0, 6), expect.closeTo(0, 6), expect.closeTo(0, 6)]);
+      if (other === undefined) {
+        const cords = plumb.held?.by === 'cords' ? plumb.held.cords : [];
+        expect(cords.length).toBeGreaterThan(0);
+        for (const [from, to] of cords) expect(Math.abs(dot(one.out, [to[0] - from[0], to[1] - from[1], 0]))).toBeCloseTo(Math.hypot(to[0] - from[0], to[1] - from[1]), 0);
+      }
+      expect([dot(one.out, other?.out ?? [0, 0, 0]), one.out[2], other?.out[2] ?? 0].map((each) => each + 0)).toEqual([expect.closeTo(0, 6), expect.closeTo(0, 6), expect.closeTo(0, 6)]);
       const leg = plumb.bodies.filter(({ look }) => look === 'new');
       expect(leg.map(({ partId }) => partId)).toEqual([plumb.leg.id]);
       for (const { view, out } of plumb.sides) {

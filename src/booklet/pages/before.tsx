@@ -12,7 +12,7 @@ import type { BookletInput } from './types.ts';
 const always: readonly Caution[] = ['manual', 'children'];
 
 /** In the order in which pages tell them. */
-export const cautionOrder: readonly Caution[] = ['manual', 'sharp', 'dust', 'eyes', 'gloves', 'crush', 'children', 'climbing', 'sitting', 'tipping'];
+export const cautionOrder: readonly Caution[] = ['manual', 'sharp', 'dust', 'eyes', 'gloves', 'crush', 'bit', 'lines', 'children', 'climbing', 'sitting', 'tipping'];
 
 /** The order in which tools are shown. */
 export const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'square', 'straight-edge', 'clamp', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'board', 'file', 'water', 'sticky-tape', 'drill', 'screwdriver', 'scale', 'bottle', 'plumb-line', 'steps', 'block'];

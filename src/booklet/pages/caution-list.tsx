@@ -28,7 +28,7 @@ interface CautionPagesProps {
 /** Height of a sign, of one without words beside it, and white between sign and words, rows and columns, mm. */
 export const signHeight = 19;
 /** Without words: the largest by which the signs stand on one page with what is over them, or the largest of all. */
-const bareSignHeights = [32, 28, 24] as const;
+const bareSignHeights = [32, 28, 24, 21] as const;
 export const signGap = 4;
 export const rowGap = 4.5;
 export const bareRowGap = 9;

@@ -1,8 +1,9 @@
 import type { ReactNode } from 'react';
 import type { WorkerCheck } from '../../plan/index.ts';
 import { GlyphMark } from './glyph-mark.tsx';
+import { marked, markWidth } from './marked-pair.ts';
 import { Spoken } from './spoken.tsx';
-import type { BookletInput, Glyph } from './types.ts';
+import type { BookletInput } from './types.ts';
 
 interface CheckPicturesProps {
   readonly input: Pick<BookletInput, 'words' | 'glyphs'>;
@@ -10,10 +11,6 @@ interface CheckPicturesProps {
   /** mm */
   readonly height: number;
 }
-
-/** Units of the pictograms' grid: where tick or cross stands, close to its own picture, and how much it adds to the width. */
-const markAt = { x: 74, y: 26, scale: 0.42 } as const;
-const markWidth = 22;
 
 /** Between the right and the wrong picture, each with its mark, mm: far more than between picture and mark. */
 export const pairGap = 4.5;
@@ -43,9 +40,4 @@ export function CheckPictures({ input, check, height }: CheckPicturesProps): Rea
       <GlyphMark glyph={marked(wrong, glyphs.plain('wrong'))} label={words.t('booklet.alt.wrong', { check: name })} height={height} />
     </>
   );
-}
-
-function marked(picture: Glyph, mark: Glyph): Glyph {
-  const { x, y, scale } = markAt;
-  return { width: picture.width + markWidth, svg: `${picture.svg}<g transform="translate(${x} ${y}) scale(${scale})">${mark.svg}</g>` };
 }

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { placeLabel } from '../print/place.ts';
 import { glyphHeight } from './sheet.ts';
 import type { Glyph } from './types.ts';
 
@@ -10,18 +11,11 @@ interface GlyphMarkProps {
   readonly height?: number;
 }
 
-/** A pictogram as a picture with its words. */
-export function GlyphMark({ glyph, label, height = glyphHeight }: GlyphMarkProps): ReactNode {
-  return (
-    <svg
-      className="glyph"
-      role="img"
-      aria-label={label}
-      direction="ltr"
-      width={`${(glyph.width / 48) * height}mm`}
-      height={`${height}mm`}
-      viewBox={`0 0 ${glyph.width} 48`}
-      dangerouslySetInnerHTML={{ __html: glyph.svg }}
-    />
-  );
+/** A pictogram as a picture with its words; one that is printed once leaves its place, with a rectangle that nobody sees. */
+export function GlyphMark({ glyph: { svg, width, printedAs }, label, height = glyphHeight }: GlyphMarkProps): ReactNode {
+  const across = (width / 48) * height;
+  const place = printedAs === undefined
+    ? { 'aria-label': label, viewBox: `0 0 ${width} 48`, dangerouslySetInnerHTML: { __html: svg } }
+    : { 'aria-label': placeLabel(printedAs, label), 'data-place': '', viewBox: `0 0 ${across} ${height}`, dangerouslySetInnerHTML: { __html: `<path d="M0 0H${across}V${height}H0Z" fill="#fff" fill-opacity="0"/>` } };
+  return <svg className="glyph" role="img" direction="ltr" width={`${across}mm`} height={`${height}mm`} {...place} />;
 }

@@ -5,6 +5,7 @@ export { lengthName } from './dimensions.tsx';
 export { Spoken } from './spoken.tsx';
 export { sheetSize } from './sheet.ts';
 export { stepAlt } from './step-alt.ts';
+export { marked } from './marked-pair.ts';
 export { glyphsFrom } from './glyphs-from.ts';
 export { loadInKilograms } from './load-in-kilograms.ts';
-export type { BookletInput, BookletPages, Edition, Glyphs, Paper, PictureSize, PlacePicture, SizedPicture } from './types.ts';
+export type { BookletInput, BookletPages, Edition, Glyph, Glyphs, Paper, PictureSize, PlacePicture, SizedPicture } from './types.ts';

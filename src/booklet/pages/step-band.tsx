@@ -8,6 +8,7 @@ import { stepAlt } from './step-alt.ts';
 import { isTimesBeside, StepMargin, Times } from './step-margin.tsx';
 import { Said } from './in-languages.tsx';
 import { StepStrip } from './step-strip.tsx';
+import { WORK } from '../../work/facts.ts';
 import type { BookletInput } from './types.ts';
 
 interface StepBandProps {
@@ -32,9 +33,9 @@ export function StepBand({ input, band, fit }: StepBandProps): ReactNode {
       </Head>
       {comes ? <div style={{ height: `${partsHeight}mm` }} /> : <StepMargin input={input} step={step} headHeight={headHeight} partsHeight={partsHeight} />}
       {band.pictures.length > 0 && <div className="work" style={{ gap, paddingTop: gap }}>
-        {band.pictures.map((of, index) => {
+        {band.pictures.map((of) => {
           const picture = <PlacedPicture key={pictureId(of)} input={input} of={of} alt={stepAlt(input, step)} scale={pictureScale(input, of, fit)} />;
-          return isBeside && !goesOn && index === band.pictures.length - 1 ? <div key={pictureId(of)} className="on-each"><p className="times"><Times input={input} step={step} /></p>{picture}</div> : picture;
+          return isBeside && of.what === 'step' && of.piece === WORK[step.action].triedIn ? <div key={pictureId(of)} className="on-each"><p className="times"><Times input={input} step={step} /></p>{picture}</div> : picture;
         })}
         {(!comes || !goesOn) && <StepStrip input={input} step={step} isEnd={!goesOn} />}
       </div>}

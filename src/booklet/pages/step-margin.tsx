@@ -47,8 +47,8 @@ function RoundOf({ input: { words, plan }, step }: { readonly input: BookletInpu
   );
 }
 
-/** Whether the sign for once more stands beside the last picture, since what is tried first on waste is done but once. On a narrow page there is no margin for it. */
-export const isTimesBeside = ({ paper }: Pick<BookletInput, 'paper'>, { action, times }: Step): boolean => times > 1 && WORK[action].triedFirst === true && !sheets[paper].narrow;
+/** Whether the sign for once more stands beside the first picture after the trial, since what is tried first on waste is done but once. On a narrow page there is no margin for it. */
+export const isTimesBeside = ({ paper }: Pick<BookletInput, 'paper'>, { action, times }: Step): boolean => times > 1 && WORK[action].triedIn !== undefined && !sheets[paper].narrow;
 
 /** The sign for once more, and how often it is done. */
 export function Times({ input: { words, glyphs }, step }: { readonly input: BookletInput; readonly step: Step }): ReactNode {

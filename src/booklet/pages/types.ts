@@ -23,6 +23,8 @@ export interface Glyph {
   readonly svg: string;
   /** Units: 48, or 72 for a pair of pictures. */
   readonly width: number;
+  /** The id under which it is printed once for all its places; drawn in each of them where there is none. */
+  readonly printedAs?: string;
 }
 
 /** Pictograms that belong to no one action, tool, caution or check; drawn with the others. */

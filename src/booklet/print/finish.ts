@@ -12,10 +12,9 @@ import { openPdf, writePdf } from './pdfFile.ts';
 import { drawForm, pictureForms } from './pictureForms.ts';
 import type { OpenedBook, PictureForm } from './pictureForms.ts';
 import { fixDates, renumberNodes, setFileId, setProperty } from './sameBytes.ts';
-import type { Shown } from './tab.ts';
 import { placer } from './placer.ts';
 import { nameTexts } from './texts.ts';
-import type { Finished, PrintDocument } from './types.ts';
+import type { DocumentFacts, OnPaper, PrintedPages } from './types.ts';
 
 /** Name of the graphics state that undoes what the page set: a picture starts opaque, with plain lines. */
 const STATE = 'PictureState';
@@ -26,12 +25,13 @@ const SHAPE_TOLERANCE = 0.002;
 /**
  * Makes the words' PDF the finished booklet: names its texts, lays each picture into its Figure and sets the outline's
  * titles, properties, reading direction and identifiers.
- * @param shown what the document has: each place must have become a Figure, each heading an entry of the outline, each
- * text a piece of text.
+ * @param printed the pages, and what the document has: each place must have become a Figure, each heading an entry of the
+ * outline, each text a piece of text.
+ * @returns one PDF for each of the copies, which differ by their paper and id alone.
  * @throws when a page is wider than its paper, a place was not printed, its picture is missing or of another shape, the last page is blank,
  * or a letter is in none of the fonts.
  */
-export async function finish(words: Uint8Array, doc: PrintDocument, book: OpenedBook, { places, headings, texts, tooWide }: Shown): Promise<Finished> {
+export async function finish({ words, shown: { places, headings, texts, tooWide } }: PrintedPages, doc: DocumentFacts, book: OpenedBook, copies: readonly OnPaper[]): Promise<readonly Uint8Array[]> {
   const pdf = await openPdf(words);
   // Each page is unpacked and read once, and packed again once with all that is changed on it.
   const contents = new Map(pdf.getPages().map((page) => [page, readContent(page)]));
@@ -49,33 +49,28 @@ export async function finish(words: Uint8Array, doc: PrintDocument, book: Opened
   setDirection(pdf, doc);
   renumberNodes(pdf);
   const place = placer(pdf, doc);
-  let written: Promise<unknown> = Promise.resolve();
-  return {
-    on: ({ id, paper }) => {
-      const writing = written.then(() => {
-        place(paper);
-        setFileId(pdf, id, doc.lang, paper, doc.title, doc.contentMark);
-        return writePdf(pdf);
-      });
-      written = writing.catch(() => undefined);
-      return writing;
-    },
-  };
+  const written: Uint8Array[] = [];
+  for (const { id, paper } of copies) {
+    place(paper);
+    setFileId(pdf, id, doc.lang, paper, doc.title, doc.contentMark);
+    written.push(await writePdf(pdf));
+  }
+  return written;
 }
 
-function refuseBlankEnd(contents: ReadonlyMap<PDFPage, PageContent>, doc: PrintDocument): void {
+function refuseBlankEnd(contents: ReadonlyMap<PDFPage, PageContent>, doc: DocumentFacts): void {
   const last = [...contents.values()].at(-1);
   if (last && paintsSomething(last)) return;
   throw new Error(`document “${doc.id}”: page ${contents.size}, the last, is blank; something is taller than its sheet or breaks the page at the very end`);
 }
 
 /** A browser shrinks every page of a document to the width of its widest: gauges and patterns would come out untrue. */
-function refuseTooWide(doc: PrintDocument, [first]: Shown['tooWide']): void {
+function refuseTooWide(doc: DocumentFacts, [first]: PrintedPages['shown']['tooWide']): void {
   if (first) throw new Error(`document “${doc.id}”: something on page ${first.page} reaches ${((first.by * 25.4) / 96).toFixed(1)} mm over its edge, and all pages would be shrunk for it; make it narrower`);
 }
 
 /** Puts each picture into its Figure. Gives what is to be changed on each page. */
-function layPictures(pdf: PDFDocument, contents: ReadonlyMap<PDFPage, PageContent>, doc: PrintDocument, book: OpenedBook, places: number): ReadonlyMap<PDFPage, readonly Edit[]> {
+function layPictures(pdf: PDFDocument, contents: ReadonlyMap<PDFPage, PageContent>, doc: DocumentFacts, book: OpenedBook, places: number): ReadonlyMap<PDFPage, readonly Edit[]> {
   const figures = waitingFigures(pdf);
   if (figures.length !== places) {
     throw new Error(`document “${doc.id}”: ${places} places for pictures, but ${figures.length} were printed; a place must be visible and stand alone`);
@@ -116,7 +111,7 @@ function layPicture(figure: WaitingFigure, form: PictureForm, name: string, plac
   return drawForm(name, STATE, form, scale, Math.hypot(place.toPage[0], place.toPage[1]));
 }
 
-function setProperties(pdf: PDFDocument, doc: PrintDocument): void {
+function setProperties(pdf: PDFDocument, doc: DocumentFacts): void {
   fixDates(pdf);
   setProperty(pdf, 'Title', doc.title);
   setProperty(pdf, 'Creator', 'foldwright');
@@ -125,7 +120,7 @@ function setProperties(pdf: PDFDocument, doc: PrintDocument): void {
 }
 
 /** `PrintScaling: None` asks viewers not to shrink the page: gauges and patterns must come out true. */
-function setDirection(pdf: PDFDocument, doc: PrintDocument): void {
+function setDirection(pdf: PDFDocument, doc: DocumentFacts): void {
   const preferences = pdf.catalog.lookupMaybe(PDFName.of('ViewerPreferences'), PDFDict) ?? pdf.context.obj({});
   preferences.set(PDFName.of('DisplayDocTitle'), pdf.context.obj(true));
   preferences.set(PDFName.of('Direction'), PDFName.of(doc.dir === 'rtl' ? 'R2L' : 'L2R'));

@@ -6,6 +6,7 @@ export { PRINTABLE_LANGS, fontCss, scriptOf } from './fonts.ts';
 export { POINTS_PER_MM } from './units.ts';
 export { picturePlace, picturesOnPages } from './place.ts';
 export { openPrinter } from './printer.ts';
+export { newFinisher, type Finisher, type ToFinish } from './finisher.ts';
 export { readTar } from './readTar.ts';
 export { structElements } from './figures.ts';
 export { rawContent } from './pageStream.ts';

@@ -1,5 +1,5 @@
 /** Stands between the picture's id and its words in the label until the finishing pass takes it out. */
-const SEPARATOR = '\u241F';
+export const SEPARATOR = '\u241F';
 
 export interface Place {
   /** Id of the picture that goes here. */
@@ -22,10 +22,13 @@ export function picturePlace({ id, width, height, alt }: Place): string {
   if (!(width > 0 && height > 0 && Number.isFinite(width * height))) {
     throw new Error(`picture “${id}”: its place is ${width} × ${height} mm; both must be more than 0 mm`);
   }
-  return `<svg class="picture-place" role="img" aria-label="${escapeAttribute(id + SEPARATOR + alt)}"`
+  return `<svg class="picture-place" role="img" data-place="" aria-label="${escapeAttribute(placeLabel(id, alt))}"`
     + ` width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" direction="ltr"`
     + ` style="overflow:visible;break-inside:avoid"><path d="M0 0H${width}V${height}H0Z" fill="#fff" fill-opacity="0"/></svg>`;
 }
+
+/** The label of a place: the picture's id and the words. An element bears it with an empty attribute `data-place`. */
+export const placeLabel = (id: string, alt: string): string => id + SEPARATOR + alt;
 
 /** On which pages of a document's HTML each picture has a place: a page's sheet says its number. */
 export function picturesOnPages(html: string): ReadonlyMap<string, readonly number[]> {

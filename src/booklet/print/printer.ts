@@ -1,10 +1,8 @@
 import { chooseBrowser } from './chooseBrowser.ts';
-import { finish } from './finish.ts';
+import { newFinisher } from './finisher.ts';
 import { PRINTABLE_LANGS, hasFontOf, letterCoverage, scriptOf } from './fonts.ts';
 import { refuseForeignLetters } from './letters.ts';
 import { measureTab } from './measure.ts';
-import { openBook } from './pictureForms.ts';
-import type { OpenedBook } from './pictureForms.ts';
 import { readContent } from './pageStream.ts';
 import { openPdf, writePdf } from './pdfFile.ts';
 import { picturePages } from './picturePages.ts';
@@ -12,7 +10,7 @@ import { openPress } from './press.ts';
 import type { Press } from './press.ts';
 import { fixDates } from './sameBytes.ts';
 import { printTab, showDocument, showPictures } from './tab.ts';
-import type { ChosenBrowser, PictureBook, PictureSheet, PrintDocument, Printer, PrintPicture } from './types.ts';
+import type { ChosenBrowser, PictureSheet, PrintDocument, Printer, PrintPicture } from './types.ts';
 
 export interface PrinterOptions {
   /** The browser; left out, `chooseBrowser` finds one. */
@@ -34,24 +32,18 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
   const chosen = browser ?? await chooseBrowser();
   const press = await openPress(chosen, langs, timeout);
   const covered = letterCoverage(langs);
-  const opened = new WeakMap<PictureBook, Promise<OpenedBook>>();
-  const openOnce = (book: PictureBook): Promise<OpenedBook> => {
-    const open = opened.get(book) ?? openBook(book);
-    opened.set(book, open);
-    return open;
-  };
+  const finisher = newFinisher();
   const begun = new WeakMap<PrintPicture, BegunSheet>();
   const begunOf = (some: readonly PrintPicture[]): Promise<PictureSheet> | null => {
     const found = some[0] && begun.get(some[0]);
     return found?.pictures.length === some.length && found.pictures.every((each, index) => each === some[index]) ? found.sheet : null;
   };
-  const finished: Printer['finished'] = async (doc, book) => {
+  const printedPages: Printer['pages'] = (doc) => {
     refuseUnloaded(doc, langs);
-    const { words, shown } = await press.run(async (tab, wait) => {
+    return press.run(async (tab, wait) => {
       const shown = await showDocument(tab, doc, langs);
       return { shown, words: await printTab(tab, 'words', wait) };
     });
-    return finish(words, doc, await openOnce(book), shown);
   };
   return {
     browser: { path: chosen.path, how: chosen.how },
@@ -68,8 +60,11 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
       // One sheet is printed while another is read.
       return { sheets: await Promise.all(inSheets(list).map((some) => begunOf(some) ?? printSheet(press, some))) };
     },
-    finished,
-    document: async (doc, book) => (await finished(doc, book)).on(doc),
+    pages: async (doc) => printedPages(doc),
+    document: async (doc, book) => {
+      const [bytes] = await finisher({ printed: await printedPages(doc), doc, book, copies: [doc] });
+      return bytes ?? new Uint8Array();
+    },
     async measure(doc) {
       refuseUnloaded(doc, langs);
       return press.run(async (tab) => {

@@ -2,9 +2,9 @@
 import type { Page } from 'puppeteer';
 import { fontCss, langRule } from './fonts.ts';
 import { PAPERS } from '../papers/index.ts';
+import { SEPARATOR } from './place.ts';
 import type { PicturePages } from './picturePages.ts';
-import type { ShownText } from './texts.ts';
-import type { PrintDocument } from './types.ts';
+import type { PrintDocument, Shown } from './types.ts';
 
 /** Nothing is fetched and no script of a document runs: all it needs is inside. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; font-src data:; img-src data:";
@@ -23,18 +23,9 @@ export async function prepareTab(tab: Page, langs: readonly string[]): Promise<v
   });
 }
 
-/** What a document in the tab has: how many places for pictures, and every heading's words and every text in reading order. */
-export interface Shown {
-  readonly places: number;
-  readonly headings: readonly string[];
-  /** The sheets (see `measureTab`) whose content reaches out sideways, by how many CSS pixels. */
-  readonly tooWide: readonly { readonly page: string; readonly by: number }[];
-  readonly texts: readonly ShownText[];
-}
-
 /** Puts a document into the tab. `langs` are the tab's. */
 export async function showDocument(tab: Page, doc: PrintDocument, langs: readonly string[]): Promise<Shown> {
-  return tab.evaluate(async ({ lang, dir, title, css, html }) => {
+  return tab.evaluate(async ({ lang, dir, title, css, html, separator }) => {
     Object.assign(document.documentElement, { lang, dir });
     document.title = title;
     const sheet = document.getElementById('sheet');
@@ -44,7 +35,7 @@ export async function showDocument(tab: Page, doc: PrintDocument, langs: readonl
     const headings = [...document.querySelectorAll('h1, h2, h3, h4, h5, h6')].map((heading) => said(heading).replace(/\s+/g, ' ').trim());
     const sheets = [...document.querySelectorAll<HTMLElement>('[data-page]')].map((sheet) => ({ page: sheet.dataset['page'] ?? '', frame: frameOf(sheet) }));
     const tooWide = sheets.map(({ page, frame }) => ({ page, by: frame.scrollWidth - frame.clientWidth })).filter(({ by }) => by > 1);
-    return { tooWide, places: document.querySelectorAll('.picture-place').length, headings: headings.filter((heading) => heading !== ''), texts: texts() };
+    return { tooWide, places: document.querySelectorAll('[data-place]').length, headings: headings.filter((heading) => heading !== ''), texts: texts() };
 
     /** What stands in the body alone has no frame round it; the body itself is as wide as the tab, not as the paper. */
     function frameOf(sheet: HTMLElement): HTMLElement {
@@ -68,13 +59,13 @@ export async function showDocument(tab: Page, doc: PrintDocument, langs: readonl
 
     /** Letters in their logical order, pictures by their words; marks of direction (UAX #9) are for running text only. */
     function said(node: Node): string {
-      if (node instanceof Element && node.hasAttribute('aria-label')) return plain(node.getAttribute('aria-label') ?? '');
+      if (node instanceof Element && node.hasAttribute('aria-label')) return plain(node.getAttribute('aria-label')?.split(separator).at(-1) ?? '');
       return node instanceof Element ? [...node.childNodes].map(said).join('') : plain(node.textContent ?? '');
     }
     function plain(text: string): string {
       return text.replace(/[\u2066-\u2069]/g, '');
     }
-  }, { lang: doc.lang, dir: doc.dir, title: doc.title, css: `${langRules(doc, langs)}\n${sheetCss(doc)}\n${doc.css}`, html: doc.html });
+  }, { lang: doc.lang, dir: doc.dir, title: doc.title, css: `${langRules(doc, langs)}\n${sheetCss(doc)}\n${doc.css}`, html: doc.html, separator: SEPARATOR });
 }
 
 /** The font of the document's language and of every language that a text in it is marked with. */

@@ -3,12 +3,7 @@ import type { PDFDocument, PDFPage } from 'pdf-lib';
 import { kidsOf, structElements } from './figures.ts';
 import { asArtifacts, markedContent, type Edit } from './pageContent.ts';
 import type { PageContent } from './operators.ts';
-
-/** A text of a document as it stands in its elements, and the language it is marked with, BCP 47. */
-export interface ShownText {
-  readonly text: string;
-  readonly lang: string;
-}
+import type { ShownText } from './types.ts';
 
 /**
  * Scripts whose letters join, stack or change places: what a font's glyphs say of them comes out broken or turned

@@ -15,12 +15,16 @@ export interface Field {
 }
 
 /** One language and edition of a booklet: words, and places for pictures. */
-export interface PrintDocument {
-  readonly id: string;
+export interface PrintDocument extends DocumentFacts {
   /** What goes into `<body>`; pictures stand where `picturePlace` put a place. */
   readonly html: string;
   /** Style of the document; margins by `@page { margin: … }`, the size comes from `paper`. */
   readonly css: string;
+}
+
+/** What a document is, besides what is printed on its pages. */
+export interface DocumentFacts {
+  readonly id: string;
   /** BCP 47 tag, for example `en` or `ar`. */
   readonly lang: string;
   readonly dir: 'ltr' | 'rtl';
@@ -62,8 +66,8 @@ export interface Printer {
   pictures(list: readonly PrintPicture[]): Promise<PictureBook>;
   /** Prints one document with the book's pictures: the same input gives the same bytes, whatever was printed before. */
   document(doc: PrintDocument, book: PictureBook): Promise<Uint8Array>;
-  /** The same, to be written on several papers: its pages are printed once. */
-  finished(doc: PrintDocument, book: PictureBook): Promise<Finished>;
+  /** Its pages with places for the pictures, for a `Finisher`. */
+  pages(doc: PrintDocument): Promise<PrintedPages>;
   /** Text that is cut off, sticks out of its sheet, stands on other text or a picture, or falls back to a face that is not ours. */
   measure(doc: PrintDocument): Promise<readonly PageFault[]>;
   close(): Promise<void>;
@@ -80,7 +84,26 @@ export interface ChosenBrowser {
   readonly env: Readonly<Record<string, string>>;
 }
 
-/** A finished booklet that can be written on every paper that its pages go on; what was written before makes no difference. */
-export interface Finished {
-  readonly on: (copy: Pick<PrintDocument, 'id' | 'paper'>) => Promise<Uint8Array>;
+/** A copy of a document by what may differ: it needs its own id on each paper. */
+export type OnPaper = Pick<PrintDocument, 'id' | 'paper'>;
+
+/** A document's pages as the browser printed them, and what it saw of them. Plain data. */
+export interface PrintedPages {
+  readonly words: Uint8Array;
+  readonly shown: Shown;
+}
+
+/** What a document in the tab has: how many places for pictures, and every heading's words and every text in reading order. */
+export interface Shown {
+  readonly places: number;
+  readonly headings: readonly string[];
+  /** The sheets (see `measureTab`) whose content reaches out sideways, by how many CSS pixels. */
+  readonly tooWide: readonly { readonly page: string; readonly by: number }[];
+  readonly texts: readonly ShownText[];
+}
+
+/** A text of a document as it stands in its elements, and the language it is marked with, BCP 47. */
+export interface ShownText {
+  readonly text: string;
+  readonly lang: string;
 }

@@ -1,4 +1,4 @@
-import type { PrintDocument, PrintPicture } from '../print/index.ts';
+import type { OnPaper, PrintDocument, PrintPicture } from '../print/index.ts';
 
 /** One file to publish: its name, and what it takes to make it. */
 export type Copy = PrintedCopy | WrittenCopy;
@@ -8,6 +8,8 @@ export interface PrintedCopy {
   readonly file: string;
   /** Laid into it; copies with the same set share its prints. */
   readonly pictures: readonly PrintPicture[];
+  /** Printed pictograms that are laid into it too, one set for all copies of all sizes; none unless given. */
+  readonly glyphs?: readonly PrintPicture[];
   readonly document: () => PrintDocument;
   /** Those that have the same pages on other papers, itself among them; none unless given. */
   readonly sharing?: Sharing | null;
@@ -17,7 +19,7 @@ export interface PrintedCopy {
 
 /** Copies that differ by their paper alone, so that they are printed once. */
 export interface Sharing {
-  readonly copies: number;
+  readonly copies: readonly OnPaper[];
 }
 
 export interface BoundCopy {

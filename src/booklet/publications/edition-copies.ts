@@ -1,6 +1,6 @@
 import * as drawing from '../../draw/index.ts';
 import type { Format, Picture } from '../../draw/index.ts';
-import { glyphsFrom, type BookletInput, type BookletPages } from '../pages/index.ts';
+import type { BookletInput, BookletPages } from '../pages/index.ts';
 import { common, PAPERS, type AnyPaper } from '../papers/index.ts';
 import { pictureSizes } from '../picture-sizes.ts';
 import { picturePlace } from '../print/index.ts';
@@ -10,6 +10,7 @@ import type { PrintedCopy, Sharing } from './copies.ts';
 import { formatOn, laidFor, type EditionName } from './facts.ts';
 import { stitchedCopies } from './stitched/document.ts';
 import { nameOf, type LanguageSet } from './language-set.ts';
+import { glyphPrints, printedGlyphs } from './printed-glyphs.ts';
 import type { Edition } from './types.ts';
 
 /** One size of an item, worked through and drawn. */
@@ -57,7 +58,8 @@ export const editionCopies = <Paper extends AnyPaper>(edition: Omit<NamedEdition
   const papers = edition.papers.filter((paper) => asked.papers.includes(paper));
   const layouts = [...new Set(papers.map((paper) => laidFor(edition, paper)))].map((layout) => papers.filter((paper) => laidFor(edition, paper) === layout));
   return layouts.flatMap((sharing) => languageSetsOf(edition, asked).flatMap((languageSet) => {
-    const pages = sharedPages((size, format, paper: Paper) => pagesOf(inputOf(size, format, languageSet), paper, languageSet, size.languages), sharing.length);
+    const pages = sharedPages((size, format, paper: Paper) => pagesOf(inputOf(size, format, languageSet), paper, languageSet, size.languages),
+      (size) => sharing.map((paper) => ({ id: idOf(edition, size, languageSet, paper), paper })));
     return sharing.map((paper) => editionCopy(edition, paper, languageSet, pages));
   }));
 };
@@ -69,20 +71,20 @@ interface SharedPages<Paper extends AnyPaper> {
 }
 
 /** Pages are made for the first copy of a size that asks, and forgotten when the last has asked. */
-function sharedPages<Paper extends AnyPaper>(make: SharedPages<Paper>['of'], copies: number): SharedPages<Paper> {
+function sharedPages<Paper extends AnyPaper>(make: SharedPages<Paper>['of'], copiesOf: (size: SizeToPublish) => Sharing['copies']): SharedPages<Paper> {
   const made = new WeakMap<SizeToPublish, { readonly pages: BookletPages; readonly left: number }>();
   const sharings = new WeakMap<SizeToPublish, Sharing>();
   return {
     of: (size, format, paper) => {
-      const { pages, left } = made.get(size) ?? { pages: make(size, format, paper), left: copies };
+      const { pages, left } = made.get(size) ?? { pages: make(size, format, paper), left: copiesOf(size).length };
       if (left > 1) made.set(size, { pages, left: left - 1 });
       else made.delete(size);
       return pages;
     },
     sharing: (size) => {
-      const sharing = sharings.get(size) ?? { copies };
+      const sharing = sharings.get(size) ?? { copies: copiesOf(size) };
       sharings.set(size, sharing);
-      return copies > 1 ? sharing : null;
+      return sharing.copies.length > 1 ? sharing : null;
     },
   };
 }
@@ -94,12 +96,13 @@ function editionCopy<Paper extends AnyPaper>(edition: Omit<NamedEdition, 'papers
   return {
     edition: edition.name, paper, format, laidFor: layout,
     of: (size, binding) => {
-      const { model, contentMark, pictures } = size;
-      const id = `${model.item}-${model.size}-${copyName(edition, languageSet)}${PAPERS[paper].suffix}`;
+      const { contentMark, pictures } = size;
+      const id = idOf(edition, size, languageSet, paper);
       return {
         made: 'printed',
         file: `${id}${edition.ending}`,
         pictures: pictures[format],
+        glyphs: glyphPrints(),
         sharing: pages.sharing(size),
         document: () => {
           const { html, css, dir, title } = pages.of(size, format, paper);
@@ -117,7 +120,7 @@ function inputOf({ model, plan, report, variants, revision, contentMark, replace
     pictures: pictureSizes(pictures[format]),
     partScale: format === 'thumb' ? drawing.PART_SCALE : drawing.partScale(format),
     despiteFindings: report.findings.some(({ verdict }) => verdict === 'fail'),
-    glyphs: glyphsFrom(drawing),
+    glyphs: printedGlyphs,
     placePicture: picturePlace,
   };
 }
@@ -134,6 +137,10 @@ function languageSetsOf({ needs: { languages } }: Pick<Edition, 'needs'>, { lang
     }
   }
 }
+
+/** Tells a copy from all others. */
+const idOf = (edition: Pick<NamedEdition, 'name' | 'needs'>, { model }: SizeToPublish, languageSet: LanguageSet, paper: AnyPaper): string =>
+  `${model.item}-${model.size}-${copyName(edition, languageSet)}${PAPERS[paper].suffix}`;
 
 /** A copy's name beside those of its size. */
 function copyName({ name, needs: { languages } }: Pick<NamedEdition, 'name' | 'needs'>, languageSet: LanguageSet): string {

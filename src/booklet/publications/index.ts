@@ -1,3 +1,4 @@
+export { glyphPrints } from './printed-glyphs.ts';
 export { COPIES, copiesOfEditions } from './documents.ts';
 export type { Binding, EditionCopy, SizeToPublish } from './edition-copies.ts';
 export type { Copy, PrintedCopy, Sharing, WrittenCopy } from './copies.ts';

@@ -11,7 +11,7 @@ export const stockCable: Check = ({ model }) => {
   const longest = Math.max(...lengths.map((cable) => cable.length));
   return [judge({
     name: 'stock-cable', figure: longest, limit: model.kit.cable.length, bound: 'most', unit: 'mm',
-    source: `cable of ${model.kit.name} as delivered, loops and knots reckoned in`,
+    source: `cord of ${model.kit.name} as delivered, loops and knots reckoned in`,
     parts: lengths.filter((cable) => cable.length === longest).map((cable) => cable.id),
   })];
 };

@@ -18,7 +18,7 @@ const folded: Need = { met: form('wrapped', 'tray'), because: 'no panel is folde
 const wrapped: Need = { met: form('wrapped'), because: 'no panel is wrapped' };
 const tabs: Need = { met: () => false, because: 'no two tabs that face each other' };
 const flat: Need = { met: form('flat'), because: 'no flat panel on it' };
-const cables: Need = { met: ({ model }) => idsOf(model, 'cable').length > 0, because: 'no cables on it' };
+const cables: Need = { met: ({ model }) => idsOf(model, 'cable').length > 0, because: 'no cords on it' };
 const bears: Need = { met: ({ bearings }) => bearings.length > 0, because: 'it bears nothing' };
 const stored: Need = { met: used('shelf', 'box'), because: 'for shelves and boxes only' };
 const storage: Need = { met: (given) => given.model.use === 'storage' && !isScreen(given), because: 'for storage only' };

@@ -15,4 +15,4 @@ export const stockBars: StructureCheck = (given) => tubeKinds(given.model.kit).f
 
 /** The longest cable, loop to loop, against the cable as delivered. */
 export const stockCables: StructureCheck = ({ model }) => worst(partsOf(model, 'cable').flatMap(({ id, shape }) => (shape.form === 'cable'
-  ? [judge({ name: 'stock-cable', figure: cableEnds(shape.length).cut, limit: model.kit.cable.length, bound: 'most', unit: 'mm', source: `cable of ${model.kit.name} as delivered, loops and knots reckoned in`, parts: [id] })] : [])));
+  ? [judge({ name: 'stock-cable', figure: cableEnds(shape.length).cut, limit: model.kit.cable.length, bound: 'most', unit: 'mm', source: `cord of ${model.kit.name} as delivered, loops and knots reckoned in`, parts: [id] })] : [])));

@@ -67,7 +67,7 @@ export async function changesCommand(name: string, options: ChangesOptions): Pro
 
 async function print(folder: string, copies: readonly PrintedCopy[], { keep, told }: { readonly keep: Keep; readonly told: Progress }): Promise<void> {
   makeFolder(folder);
-  if (copies.length > 0) await publish([PUBLICATIONS['change-sheets']], [{ folder, copies }], told, keep);
+  if (copies.length > 0) await publish([PUBLICATIONS['change-sheets']], [{ folder, copies }], told, { keep });
 }
 
 async function comparedSize(item: Item, size: string, { earlier, wanted, by }: { readonly earlier: Earlier; readonly wanted: Wanted; readonly by: Working }): Promise<Compared> {

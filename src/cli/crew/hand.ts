@@ -1,3 +1,4 @@
+import type { Finisher } from '../../booklet/index.ts';
 import { planTubes } from '../../cut/index.ts';
 import { cachedDrawer, pictureGroups, type Format, type LineDrawer, type PictureGroups } from '../../draw/index.ts';
 import { loadSolids, type Solids } from '../../model/index.ts';
@@ -15,7 +16,7 @@ type Doing = { readonly [Kind in Work]: (given: Works[Kind]['given']) => Promise
 
 /** A hand keeps what it found out of the size it draws, and the languages it has read. */
 export function newHand(): Hand {
-  const doing: Doing = { plan: planned, ...drawer() };
+  const doing: Doing = { plan: planned, finish: finisher(), ...drawer() };
   return (work, given) => doing[work](given);
 }
 
@@ -32,7 +33,7 @@ interface Bench {
   groups: PictureGroups<Format> | null;
 }
 
-function drawer(): Omit<Doing, 'plan'> {
+function drawer(): Omit<Doing, 'plan' | 'finish'> {
   let last: Bench | null = null;
   const write = guideWriter();
   const benchOf = async (of: string): Promise<Bench> => {
@@ -58,6 +59,12 @@ function drawer(): Omit<Doing, 'plan'> {
 
 /** A set that was not asked for is empty. */
 const allSets = ({ page = [], small = [], thumb = [] }: Partial<PictureSets>): PictureSets => ({ page, small, thumb });
+
+/** What finishes pages is loaded with the first of them. */
+function finisher(): Doing['finish'] {
+  let finish: Promise<Finisher> | null = null;
+  return async (given) => (await (finish ??= import('../../booklet/print/finisher.ts').then(({ newFinisher }) => newFinisher())))(given);
+}
 
 /** What writes guides is loaded with the first of them: it brings all pages and words along. */
 function guideWriter(): GuideWriter {

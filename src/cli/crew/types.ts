@@ -1,3 +1,4 @@
+import type { ToFinish } from '../../booklet/index.ts';
 import type { Report } from '../../check/index.ts';
 import type { TubeCutPlan } from '../../cut/index.ts';
 import type { Format, Picture } from '../../draw/index.ts';
@@ -13,6 +14,8 @@ export interface Works {
   readonly ready: { readonly given: Pick<Drawing, 'of' | 'model'>; readonly made: null };
   /** Some groups of a size's pictures, from the first to before the end (see `pictureGroups`). */
   readonly draw: { readonly given: Drawing & { readonly from: number; readonly to: number }; readonly made: readonly PictureSets[] };
+  /** The finished copies of printed pages. */
+  readonly finish: { readonly given: ToFinish; readonly made: readonly Uint8Array[] };
   /** The phone guide of a size, as text. */
   readonly guide: { readonly given: Guided; readonly made: string };
 }

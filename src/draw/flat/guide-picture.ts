@@ -57,7 +57,7 @@ function across({ pads }: Led, x: number): readonly Mark[] {
     ...(pads === null ? wasteMarks(cornersOf({ x, y: face, width: HALF, height: PANEL })) : []),
     area('white', edge), outline(pens.cut, edge),
     ...clampMarks([from - EDGE.wide + 5, face - EDGE.high], [left - 5, BENCH + TABLE - 0.6]),
-    ...(pads === null ? bareKnife([x, face], PANEL + 1.2) : paddedKnife([x, face], DEEP, 22)),
+    ...(pads === null ? bareKnife([x, face], PANEL + 1.2) : paddedKnife([x, face], DEEP, { up: 22 })),
     line(pens.motion, [right + 12, level], [right + 6, level]), arrowhead([right + 2.4, level], [-1, 0], 4),
   ];
 }
@@ -95,14 +95,13 @@ function fromAbove(box: Box): readonly Mark[] {
 function paddedFromAbove(pads: number, box: Box, ring: Vec2): readonly Mark[] {
   const y = box.y + box.height * 0.66;
   const right = box.x + box.width;
-  const long = box.width * 0.6;
-  const scale = long / STRIP.long;
+  const scale = (box.width * 0.6) / STRIP.long;
   const thick = pads * scale;
   const low = y - thick;
   const knife = box.x + box.width * 0.42;
   return [
     ...wasteMarks(cornersOf(box)), line(pens.halfCut, [box.x, y], [right, y]),
-    ...straightEdge(box, low), ...knifeFromAbove([knife, y], { long, thick }), ...ahead([knife - 5, y + thick + 4]),
+    ...straightEdge(box, low), ...knifeFromAbove([knife, y], { scale, pads }), ...ahead([knife - 5, y + thick + 4]),
     ...ringMarks({ name: 'beside', at: [0, 0], centre: ring, radius: RING.radius, scale: LARGE }, { scale, origin: [right - 3, y - thick / 2] }, ({ scale: by, origin: [x, middle] }) => {
       const [at, edge] = [middle + (pads * by) / 2, middle - (pads * by) / 2];
       const strip = cornersOf({ x: x - 20, y: edge, width: 14, height: pads * by });

@@ -4,23 +4,38 @@ import { pens } from '../kit/pens.ts';
 
 const pen = { ...pens.cut, width: 0.5, round: true } as const;
 
-/** A finger's width, how far it reaches down, and the white between two; the palm over the fingers and the arm, mm of paper. */
+/** A finger's width, how far it reaches over what the hand is on, and the white between two; the palm behind the fingers and the arm; the thumb of a hand that pushes, mm of paper. */
 const FINGER = { wide: 2.7, down: 3.4, gap: 0.3 } as const;
 const PALM = 3.4;
 const ARM = { half: 3, up: 5.4 } as const;
+const THUMB = { wide: 2.6, out: 4 } as const;
 
-/** How high a hand that presses down stands over what it presses on, mm of paper. */
+/** How far a hand with its arm reaches back from what it is on, and how far its fingers reach to either side, mm of paper. */
 export const HAND_HIGH = PALM + ARM.up;
+export const HAND_HALF = 2 * FINGER.wide + 1.5 * FINGER.gap;
+
+/** Places of a hand: so far across its fingers, so far forwards over what it is on; back towards its arm is less than nought. */
+type OnHand = (across: number, on: number) => Vec2;
 
 /** A hand that presses down from above: the middle of the upper face that it lies on; its fingers reach over that. Drawn at a size against its own. */
-export function handDown([x, y]: Vec2, size = 1): readonly Mark[] {
-  const at = (right: number, down: number): Vec2 => [x + size * right, y + size * down];
-  const half = 2 * FINGER.wide + 1.5 * FINGER.gap;
-  const open: readonly Vec2[] = [at(-ARM.half, -HAND_HIGH), at(-ARM.half - 0.6, -PALM), at(-half, 0), at(half, 0), at(ARM.half + 0.6, -PALM), at(ARM.half, -HAND_HIGH)];
+export const handDown = ([x, y]: Vec2, size = 1): readonly Mark[] => hand((across, on) => [x + size * across, y + size * on]);
+
+/** The same from below: the middle of the lower face that it holds. */
+export const handUp = ([x, y]: Vec2): readonly Mark[] => hand((across, on) => [x + across, y - on]);
+
+/** A hand that pushes to the right (1) or to the left (−1), at the middle of the edge that it pushes at: its fingers reach over that, its thumb is above. */
+export function handPushing([x, y]: Vec2, way: number): readonly Mark[] {
+  const at: OnHand = (across, on) => [x + way * on, y + across];
+  return [...thumb(at), ...hand(at)];
+}
+
+function hand(at: OnHand): readonly Mark[] {
+  const fingers = [-1.5, -0.5, 0.5, 1.5].map((place) => place * (FINGER.wide + FINGER.gap));
+  const open: readonly Vec2[] = [at(-ARM.half, -HAND_HIGH), at(-ARM.half - 0.6, -PALM), at(-HAND_HALF, 0), at(HAND_HALF, 0), at(ARM.half + 0.6, -PALM), at(ARM.half, -HAND_HIGH)];
   return [
     area('white', open), line(pen, ...open.slice(0, 3)), line(pen, ...open.slice(3)),
-    ...[-1.5, -0.5, 0.5, 1.5].flatMap((place): readonly Mark[] => {
-      const [middle, radius] = [place * (FINGER.wide + FINGER.gap), FINGER.wide / 2];
+    ...fingers.flatMap((middle): readonly Mark[] => {
+      const radius = FINGER.wide / 2;
       const round = Array.from({ length: 9 }, (_, step): Vec2 => at(middle + radius * Math.cos((Math.PI * step) / 8), FINGER.down - radius + radius * Math.sin((Math.PI * step) / 8)));
       const ring: readonly Vec2[] = [at(middle + radius, -0.6), ...round, at(middle - radius, -0.6)];
       return [area('white', ring), outline(pen, ring)];
@@ -28,16 +43,20 @@ export function handDown([x, y]: Vec2, size = 1): readonly Mark[] {
   ];
 }
 
-/** A hand that pushes: its palm, seen from the side, from the place that it pushes at. */
-const PUSHES: readonly Vec2[] = [[-11, -2.3], [-8, -2.5], [-4.8, -3.8], [-3.6, -8.4], [-2.6, -9.2], [-0.8, -9], [0, -8], [0, 3.2], [-1, 4.4], [-4, 4.2], [-8, 2.7], [-11, 2.5]];
-const THUMB: readonly Vec2[] = [[-5, -0.6], [-3, -2.8], [-1.2, -4.4], [-0.6, -3.4], [-2.2, -1.2], [-3.2, 0.6]];
-
-/** How far a pushing hand with its arm reaches back, and its fingers over the place that it pushes at, mm of paper. */
-export const HAND_LONG = 11;
-export const PALM_HIGH = 9.6;
-
-/** A hand that pushes to the right (1) or to the left (−1) at a place. */
-export function handPushing([x, y]: Vec2, way: number): readonly Mark[] {
-  const on = (points: readonly Vec2[]): readonly Vec2[] => points.map(([dx, dy]): Vec2 => [x + way * dx, y + dy]);
-  return [area('white', on(PUSHES)), line(pen, ...on(PUSHES)), line(pens.edge, ...on(THUMB))];
+/** The thumb, out past the first finger, from behind the palm. */
+function thumb(at: OnHand): readonly Mark[] {
+  const radius = THUMB.wide / 2;
+  const [from, to]: readonly [Vec2, Vec2] = [[-ARM.half, -PALM - 1.6], [-HAND_HALF - THUMB.out + radius, -0.4]];
+  const far = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const [dx, dy]: Vec2 = [(to[0] - from[0]) / far, (to[1] - from[1]) / far];
+  const angle = Math.atan2(dy, dx);
+  const tip = Array.from({ length: 9 }, (_, step): Vec2 => {
+    const turned = angle - Math.PI / 2 + (Math.PI * step) / 8;
+    return [to[0] + radius * Math.cos(turned), to[1] + radius * Math.sin(turned)];
+  });
+  const ring = [[from[0] + radius * dy, from[1] - radius * dx] as const, ...tip, [from[0] - radius * dy, from[1] + radius * dx] as const].map(([across, on]) => at(across, on));
+  return [area('white', ring), outline(pen, ring)];
 }
+
+/** How high a pushing hand reaches over the place that it pushes at, with its thumb, mm of paper. */
+export const PALM_HIGH = HAND_HALF + THUMB.out;

@@ -7,61 +7,73 @@ import { area, arrowhead, line, outline, toldWidth, type Mark } from '../kit/mar
 import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { Box, DrawnPicture } from '../types.ts';
-import { boundKnife, knifeOnStrip, stripRing, tipOf, type AtStrip } from './leaning-knife.ts';
-import { STRIP } from './padded-knife.ts';
+import { boundKnife, knifeOnStrip, tipOf, type AtStrip } from './leaning-knife.ts';
+import { PADDED, paddedKnife, STRIP, TAPED } from './padded-knife.ts';
 import { tapeRoll } from './tape-roll.ts';
 import { numbered, onwards } from './trial.ts';
 import { cutOutMarks, wasteMarks, type CutOut } from './waste.ts';
 
-/** Height of the picture, mm of paper. */
-const HIGH = 56;
-/** The lower edge of a strip at the knife; and of the strip that is laid on the other one. */
-const FOOT = HIGH - 8;
-const LAID = 19.5;
+/** Height of the picture, mm of paper; the lower edge of a strip at the knife. */
+const HIGH = 52;
+const FOOT = HIGH - 7;
 /** mm of paper for one mm of a strip: where it is cut, and at the knife. */
-const SCALE = { cut: 0.19, knife: 0.4 } as const;
+const SCALE = { cut: 0.17, knife: 0.32 } as const;
 /** The panel in what is cut off it, and a piece of that, mm of paper. */
-const PANEL: Box = { x: 1, y: 15, width: 18, height: 24 };
-const PIECE: Box = { x: 22.5, y: 16, width: 23, height: 23 };
-/** Where the drawings of the open and the bound knife begin, mm of paper: from the left, and from the right edge. */
-const OPEN = 70;
-const BOUND = 46;
+const PANEL: Box = { x: 0.5, y: 22, width: 15, height: 22 };
+const PIECE: Box = { x: 18, y: 23, width: 20, height: 21 };
+/** From the left, mm of paper: the middles of the strip with the knife, of both strips across, and of the bound knife. */
+const PLACES = { open: 78, across: 112, bound: 142 } as const;
+/** Where the numbers stand, mm of paper. */
+const NUMBERS: readonly Vec2[] = [[4.5, 4.6], [63, 4.6], [101, 4.6], [128, 4.6]];
+/** Across, mm of paper: how deep the tip is under the strips, the knife over their foot, and the arrows that press them together. */
+const ACROSS = { deep: 4.8, up: 34, from: 15, to: 9.4 } as const;
 const cap = capHeights.step;
 
-/** How a knife gets its stop: two strips cut from waste; the blade laid on one, its tip so far out, mm, square to the strip's edge, the other laid on that; tape round both. */
+/**
+ * How a knife gets its stop: two strips cut from waste; the blade laid on one, the knife's body on the strip's edge, its tip so far out, mm,
+ * square to that edge; the other strip on the blade's other side, so that the body stands on both; tape round both, tight, before and behind the blade.
+ */
 export const knifeStopPicture = (depth: number, from: CutOut, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, knifeStopMarks(depth, from, width));
 
 /** The marks of the picture, for the tests. */
 export function knifeStopMarks(depth: number, from: CutOut, width: number): readonly Mark[] {
-  const half = (STRIP.long * SCALE.knife) / 2;
-  const [open, bound] = [OPEN + half, width - BOUND + half];
-  const at = (middle: number): AtStrip => ({ foot: [middle, FOOT], depth, scale: SCALE.knife });
+  const at = (middle: number): AtStrip => ({ foot: [middle * (width / WIDE), FOOT], depth, scale: SCALE.knife });
   return [
-    ...stripsCut(from), ...opened(at(open), depth), ...boundKnife(at(bound)), ...roundBoth([bound, FOOT - STRIP.high * SCALE.knife]),
-    ...numbered([[4.5, 4.6], [OPEN - 8, 4.6], [width - BOUND - 1, 4.6]]),
+    ...stripsCut(from), ...opened(at(PLACES.open), depth), ...across(at(PLACES.across).foot), ...boundKnife(at(PLACES.bound)), ...roundBoth(at(PLACES.bound).foot),
+    ...numbered(NUMBERS.map(([x, y]): Vec2 => [x * (width / WIDE), y])),
   ];
 }
 
-/** The knife on a strip, how far its tip stands out; the other strip over it, on its way down. */
+/** The width that the places are told for, mm of paper. */
+const WIDE = 165;
+
+/** The knife on a strip, and how far its tip stands out. */
 function opened(at: AtStrip, depth: number): readonly Mark[] {
   const { foot: [middle, face] } = at;
-  const laid = stripRing({ ...at, foot: [middle, LAID] });
   const [left, tip] = [middle - (STRIP.long * at.scale) / 2, tipOf(at)];
-  const arrow = left + 6;
   return [
-    ...knifeOnStrip(at), area('panel', laid), outline(pens.cut, laid),
-    line(pens.motion, [arrow, LAID + 2], [arrow, LAID + 6.5]), arrowhead([arrow, LAID + 10.5], [0, 1], 4),
+    ...knifeOnStrip(at),
     ...linearDimension({ axis: 'y', told: tell.mm(depth), ends: [tip[1], face], line: left - 4, feature: left, cap, upright: true }),
     line(pens.dimension, [left - 5, tip[1]], tip),
   ];
 }
 
-/** The roll over the middle of the strips, and the way that it goes round them. */
-function roundBoth([middle, top]: Vec2): readonly Mark[] {
-  const centre: Vec2 = [middle - 8, top - 14];
-  const across: readonly Vec2[] = Array.from({ length: 9 }, (_, index): Vec2 => [centre[0] - 9 * Math.sin(1.9 - index * 0.28), centre[1] - 9 * Math.cos(1.9 - index * 0.28)]);
-  const [before, tip] = [across.at(-2) ?? centre, across.at(-1) ?? centre];
-  return [...tapeRoll([middle - 1, top], centre), line(pens.motion, ...across), arrowhead(tip, [tip[0] - before[0], tip[1] - before[1]], 3.5)];
+/** Across the strips: the blade alone between them, the knife's body on both; they are pressed on the blade from both sides. */
+function across([x, face]: Vec2): readonly Mark[] {
+  const level = face - PADDED.high / 2;
+  return [
+    ...paddedKnife([x, face], ACROSS.deep, { up: ACROSS.up, isBound: false }),
+    ...[-1, 1].flatMap((side) => [line(pens.motion, [x + side * ACROSS.from, level], [x + side * (ACROSS.to + 3), level]), arrowhead([x + side * ACROSS.to, level], [-side, 0], 3.5)]),
+  ];
+}
+
+/** The roll over the tape behind the blade, and the way that it goes round the strips. */
+function roundBoth([middle, face]: Vec2): readonly Mark[] {
+  const from: Vec2 = [middle - ((TAPED.from + TAPED.to) / 2) * SCALE.knife, face - STRIP.high * SCALE.knife];
+  const centre: Vec2 = [from[0] - 3, from[1] - 14];
+  const ring: readonly Vec2[] = Array.from({ length: 9 }, (_, index): Vec2 => [centre[0] - 9 * Math.sin(1.9 - index * 0.28), centre[1] - 9 * Math.cos(1.9 - index * 0.28)]);
+  const [before, tip] = [ring.at(-2) ?? centre, ring.at(-1) ?? centre];
+  return [...tapeRoll(from, centre), line(pens.motion, ...ring), arrowhead(tip, [tip[0] - before[0], tip[1] - before[1]], 3.5)];
 }
 
 /** The panel in its waste, a piece of that with the strips that are cut from it: how long, how high; and the way to the blade. */

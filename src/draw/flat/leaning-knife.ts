@@ -2,16 +2,12 @@ import type { Vec2 } from '../../model/index.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { area, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
-import { STRIP } from './padded-knife.ts';
+import { KNIFE, STRIP, TAPED } from './padded-knife.ts';
 
-/** How far the blade leans from upright towards where it is pulled, rad; its width, and that of its bevel and of the handle, mm of paper. */
-const LEAN = 0.45;
-const BLADE = { wide: 4.6, bevel: 1.5, handle: 6.4 } as const;
-/** How far the handle reaches over the strip, mm of paper. */
-const HANDLE = 8;
-/** Width of the tape round both strips, and how far the one behind is seen beside the other, mm of paper. */
-const TAPED = 6;
+/** How far the strip behind is seen beside the other, mm of paper. */
 const BEHIND = 1.5;
+/** The slide in the knife's body that the thumb pushes, mm: from the body's foot, its length and width. */
+const SLIDE = { from: 22, long: 22, wide: 9 } as const;
 
 /** A knife at a strip seen from the side: the middle of the strip's lower edge on paper, how far the tip stands out under that, mm, and mm of paper for one mm. */
 export interface AtStrip {
@@ -20,50 +16,62 @@ export interface AtStrip {
   readonly scale: number;
 }
 
-/** Where the tip of the blade is. */
-export const tipOf = ({ foot: [middle, face], depth, scale }: AtStrip): Vec2 => [middle - (STRIP.high / 2 + depth) * scale * Math.tan(LEAN), face + depth * scale];
+/** Where the tip of the blade is: the middle of the blade runs through the middle of the strip. */
+export const tipOf = ({ foot: [middle, face], depth, scale }: AtStrip): Vec2 =>
+  [middle + (KNIFE.blade / 2 / Math.cos(KNIFE.lean) - (STRIP.high / 2 + depth) * Math.tan(KNIFE.lean)) * scale, face + depth * scale];
 
-/** The strip's box on paper, on its own or raised. */
-export const stripRing = ({ foot: [middle, face], scale }: Pick<AtStrip, 'foot' | 'scale'>): readonly Vec2[] =>
+/** The strip's box on paper. */
+const stripRing = ({ foot: [middle, face], scale }: Pick<AtStrip, 'foot' | 'scale'>): readonly Vec2[] =>
   cornersOf({ x: middle - (STRIP.long * scale) / 2, y: face - STRIP.high * scale, width: STRIP.long * scale, height: STRIP.high * scale });
 
-/** A point so far up a blade from its tip, and so far from its back towards its sharp edge, mm of paper. */
-const alongBlade = (tip: Vec2) => (far: number, across: number): Vec2 => [tip[0] + far * Math.sin(LEAN) - across * Math.cos(LEAN), tip[1] - far * Math.cos(LEAN) - across * Math.sin(LEAN)];
+/** Half of what the knife's body is wider than its blade, mm. */
+const OVER = (KNIFE.body - KNIFE.blade) / 2;
 
-/** The blade's outline, and its bevel's line. */
-function bladeOf(at: AtStrip): { readonly ring: readonly Vec2[]; readonly bevel: readonly Vec2[]; readonly over: number } {
-  const along = alongBlade(tipOf(at));
-  const over = ((STRIP.high + at.depth) * at.scale) / Math.cos(LEAN);
-  return {
-    ring: [along(0, 0), along(BLADE.wide * 0.45, BLADE.wide), along(over, BLADE.wide), along(over, 0)],
-    bevel: [along(BLADE.bevel * 0.45, BLADE.bevel), along(over, BLADE.bevel)],
-    over,
-  };
+/** How far the blade is out of the knife's body, mm: the body's corner stands on the strip's upper edge. */
+const outOf = (depth: number): number => (STRIP.high + depth + OVER * Math.sin(KNIFE.lean)) / Math.cos(KNIFE.lean);
+
+/** A place so far up the knife from its tip, and so far from its sharp edge towards its back, mm. */
+export const alongKnife = (at: AtStrip) => (far: number, across: number): Vec2 => {
+  const [x, y] = tipOf(at);
+  const [sin, cos] = [Math.sin(KNIFE.lean), Math.cos(KNIFE.lean)];
+  return [x + at.scale * (far * sin - across * cos), y - at.scale * (far * cos + across * sin)];
+};
+
+/** The blade's outline: its tip, its heel, its back and its sharp edge where they leave the body. */
+function bladeRing(at: AtStrip): readonly [Vec2, Vec2, Vec2, Vec2] {
+  const [along, out] = [alongKnife(at), outOf(at.depth)];
+  return [along(0, 0), along(KNIFE.blade * 0.45, KNIFE.blade), along(out, KNIFE.blade), along(out, 0)];
 }
 
-function handleOf(at: AtStrip, over: number): readonly Mark[] {
-  const along = alongBlade(tipOf(at));
-  return [area('ink', [along(over + 1.5, -1), along(over + 1.5, BLADE.handle - 1), along(over + HANDLE, BLADE.handle - 1), along(over + HANDLE, -1)])];
+/** The knife's body from the strip's upper edge on, and the places on it for a hand: so far up from its foot, and so far from its edge on the sharp side, mm. */
+export const onBody = (at: AtStrip) => (far: number, across: number): Vec2 => alongKnife(at)(outOf(at.depth) + far, across - OVER);
+
+function bodyOf(at: AtStrip): readonly Mark[] {
+  const on = onBody(at);
+  const box = (from: number, to: number, near: number, off: number): readonly Vec2[] => [on(from, near), on(from, off), on(to, off), on(to, near)];
+  const middle = KNIFE.body / 2;
+  return [area('ink', box(0, KNIFE.long, 0, KNIFE.body)), area('white', box(SLIDE.from, SLIDE.from + SLIDE.long, middle - SLIDE.wide / 2, middle + SLIDE.wide / 2))];
 }
 
 const strip = (ring: readonly Vec2[]): readonly Mark[] => [area('panel', ring), outline(pens.cut, ring)];
 
-/** The knife laid on one strip: it leans the way it is pulled, its sharp edge ahead. */
+/** The knife laid on one strip: it leans the way it is pulled, its sharp edge ahead, its body on the strip's edge, the blade alone beside the strip. */
 export function knifeOnStrip(at: AtStrip): readonly Mark[] {
-  const { ring, bevel, over } = bladeOf(at);
-  return [...handleOf(at, over), ...strip(stripRing(at)), area('white', ring), outline(pens.cut, ring), line(pens.edge, ...bevel)];
+  const [blade, along] = [bladeRing(at), alongKnife(at)];
+  return [...strip(stripRing(at)), area('white', blade), outline(pens.cut, blade), line(pens.edge, along(KNIFE.bevel * 0.45, KNIFE.bevel), along(outOf(at.depth), KNIFE.bevel)), ...bodyOf(at)];
 }
 
-/** The knife between its two strips, tape round both: in the strip in front of it its edges are dashed. */
+/** The knife on its two strips, tape round both ends of them: the blade's edges are dashed in the strip in front of it. */
 export function boundKnife(at: AtStrip): readonly Mark[] {
-  const { ring, over } = bladeOf(at);
+  const blade = bladeRing(at);
+  const [tip, heel, back, edge] = blade;
   const [middle, face] = at.foot;
-  const [tip, heel, edge, back] = ring as [Vec2, Vec2, Vec2, Vec2];
-  const inStrip = (low: Vec2, high: Vec2): readonly [Vec2, Vec2] => [[low[0] + ((high[0] - low[0]) * (low[1] - face)) / (low[1] - high[1]), face], high];
   const top = face - STRIP.high * at.scale;
+  const level = (low: Vec2, high: Vec2, y: number): Vec2 => [low[0] + ((high[0] - low[0]) * (low[1] - y)) / (low[1] - high[1]), y];
+  const taped = (from: number): Mark => area('ink', cornersOf({ x: middle + from * at.scale, y: top - BEHIND, width: (TAPED.to - TAPED.from) * at.scale, height: face - top + BEHIND + 0.6 }));
   return [
-    ...strip(stripRing({ ...at, foot: [middle + BEHIND, face - BEHIND] })), ...handleOf(at, over), area('white', ring), outline(pens.cut, ring), ...strip(stripRing(at)),
-    line(pens.hidden, ...inStrip(tip, back)), line(pens.hidden, ...inStrip(heel, edge)),
-    area('ink', cornersOf({ x: middle - TAPED / 2, y: top - BEHIND, width: TAPED, height: face - top + BEHIND + 0.6 })),
+    ...strip(stripRing({ ...at, foot: [middle + BEHIND, face - BEHIND] })), area('white', blade), outline(pens.cut, blade), ...strip(stripRing(at)), ...bodyOf(at),
+    line(pens.hidden, level(tip, edge, face), level(tip, edge, top)), line(pens.hidden, level(tip, heel, face), heel, level(heel, back, top)),
+    taped(-TAPED.to), taped(TAPED.from),
   ];
 }

@@ -3,17 +3,15 @@ import { cornersOf } from '../kit/geometry.ts';
 import { cutFace } from '../kit/cut-face.ts';
 import { area, arrowhead, circle, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
-import { crossed } from '../kit/right-wrong.ts';
 import { drawnHome, drawnStrand, moves, round } from './cable/rope.ts';
 
 type Port = JointPorts['ports'][number];
 type PortOf<Is extends Port['is']> = Extract<Port, { is: Is }>;
 
-/** What a port is drawn with: its own joint, the tube that it takes, and whether a cord comes on its stud, mm. */
+/** What a port is drawn with: its own joint, and the tube that it takes, mm. */
 export interface Fitted {
   readonly joint: JointPorts;
   readonly tube: number;
-  readonly hasCord: boolean;
 }
 
 /** Heights and the width of a row, and the room of the mouth before it, mm of paper. */
@@ -66,8 +64,8 @@ function intoSocket(port: PortOf<'socket'>, { joint, tube: wide }: Fitted, [x, y
   ];
 }
 
-/** A stud from the side, cut: it is of one piece with its joint. And from before: a cord's loop lies on its neck, or it is left alone, not turned. */
-function onStud(port: PortOf<'stud'>, { joint, hasCord }: Fitted, [x, y]: Vec2): readonly Mark[] {
+/** A stud from the side, cut: it is of one piece with its joint. And from before: a cord's loop lies on its neck. */
+function onStud(port: PortOf<'stud'>, { joint }: Fitted, [x, y]: Vec2): readonly Mark[] {
   const s = SCALE.stud;
   const [wall, root] = [x + 6, x + 12];
   const head = root + Math.max(6, (port.reach - joint.outside / 2) * s);
@@ -75,19 +73,10 @@ function onStud(port: PortOf<'stud'>, { joint, hasCord }: Fitted, [x, y]: Vec2):
   const [under, side] = [head - port.head * s, rim + 2];
   const piece: readonly Vec2[] = [[wall, y - side], [root, y - side], [root, y - neck], [under, y - neck], [under, y - rim], [head, y - rim], [head, y + rim], [under, y + rim], [under, y + neck], [root, y + neck], [root, y + side], [wall, y + side]];
   const before: Vec2 = [head + 24, y];
-  const seen = [circle(before, rim, pens.cut, 'white'), circle(before, neck, pens.edge, null)];
   return [
-    ...cutFace(piece),
-    ...(hasCord ? [...[-1, 1].map((up) => circle([(root + under) / 2 + 1, y + up * (neck + 1.2)], 1.2, pens.cut, 'fresh')), ...loopRound(before, neck + 1.4), ...seen] : [...seen, ...turning(before, rim + 2.6), ...crossed(before, 1.5)]),
+    ...cutFace(piece), ...[-1, 1].map((up) => circle([(root + under) / 2 + 1, y + up * (neck + 1.2)], 1.2, pens.cut, 'fresh')),
+    ...loopRound(before, neck + 1.4), circle(before, rim, pens.cut, 'white'), circle(before, neck, pens.edge, null),
   ];
-}
-
-/** An arrow three quarters of the way round a place. */
-function turning([x, y]: Vec2, radius: number): readonly Mark[] {
-  const at = (share: number): Vec2 => [x + radius * Math.cos(share * 1.5 * Math.PI - 0.75 * Math.PI), y + radius * Math.sin(share * 1.5 * Math.PI - 0.75 * Math.PI)];
-  const path = Array.from({ length: 25 }, (_, index) => at(index / 24));
-  const [before, end] = [at(0.96), at(1)];
-  return [line({ ...pens.motion, width: 0.8 }, ...path), arrowhead(end, [end[0] - before[0], end[1] - before[1]], 3.4)];
 }
 
 const loopRound = ([x, y]: Vec2, radius: number): readonly Mark[] =>

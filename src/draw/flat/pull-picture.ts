@@ -7,6 +7,7 @@ import { arrowhead, line, type Mark } from '../kit/marks.ts';
 import { band, pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
+import { fistRound } from './fist.ts';
 import { boundKnife, tipOf, type AtStrip } from './leaning-knife.ts';
 import { paddedKnife, STRIP } from './padded-knife.ts';
 import { plate } from './punched-section.ts';
@@ -19,12 +20,12 @@ export interface Pulled {
   readonly skin: number;
 }
 
-const HIGH = 44;
+const HIGH = 58;
 const cap = capHeights.step;
 /** mm of paper for one mm from the side. */
-const SCALE = 0.5;
+const SCALE = 0.42;
 /** From the side, mm of paper: the middle of the strip, the face that it stands on, the panel beyond the strip. */
-const SIDE = { middle: 45, face: 34, beyond: 8 } as const;
+const SIDE = { middle: 40, face: HIGH - 9, beyond: 6 } as const;
 /** Half of a section, and the panel's thickness in it, mm of paper. */
 const HALF = 8.6;
 const THICK = 9;
@@ -38,7 +39,7 @@ const PULLS: readonly { readonly share: number; readonly pressed: Firmness }[] =
 
 /**
  * From the side the knife between its strips on the panel: it leans the way it is pulled, its sharp edge ahead, the strips along the cut;
- * and across the cut how it goes deeper with each pull, a light one, then harder ones, until the strips stand on the face.
+ * a hand round its body; and across the cut how it goes deeper with each pull, a light one, then harder ones, until the strips stand on the face.
  */
 export const pullPicture = (pulled: Pulled, number: number, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, pullMarks(pulled, number, width));
 
@@ -53,7 +54,7 @@ function besideStrip({ depth, thickness }: Pulled): readonly Mark[] {
   const [tipAt, level] = [tipOf(at), face - (STRIP.high * SCALE) / 2];
   const panel = cornersOf({ x: left - SIDE.beyond, y: face, width: right - left + 2 * SIDE.beyond, height: thickness * SCALE });
   return [
-    ...cutFace(panel), ...boundKnife(at),
+    ...cutFace(panel), ...boundKnife(at), ...fistRound(at),
     ...linearDimension({ axis: 'y', told: tell.mm(depth), ends: [tipAt[1], face], line: left - SIDE.beyond - 6, feature: left - SIDE.beyond, cap, upright: true }),
     line(pens.dimension, [left - SIDE.beyond - 7, tipAt[1]], tipAt),
     line(band(1), [right + 5, level], [right + 10, level]), arrowhead([right + 14, level], [1, 0], 5, 3.6),
@@ -72,7 +73,7 @@ function deeper({ depth, thickness, skin }: Pulled, width: number): readonly Mar
     const off = (depth * scale) - deep;
     return [
       ...(index === 0 ? [] : onwards([x - each / 2 - 3.5, face + THICK / 2])),
-      ...plate({ x: x - HALF, y: face, width: 2 * HALF, height: THICK }, skin * scale), ...paddedKnife([x, face - off], depth * scale, 18, PAD),
+      ...plate({ x: x - HALF, y: face, width: 2 * HALF, height: THICK }, skin * scale), ...paddedKnife([x, face - off], depth * scale, { up: 20, wide: PAD }),
       ...pressedDown([x - PRESS, face - off - 13], face - off - 3.5, pressed),
     ];
   });

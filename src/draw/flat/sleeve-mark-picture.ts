@@ -8,6 +8,7 @@ import { pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { toPicture } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
+import { handUp } from './hands.ts';
 import { pencil } from './pencil.ts';
 
 /** A sleeve to be drilled, and the tube in it, mm. */
@@ -27,17 +28,17 @@ const HEIGHT = 60;
 /** mm of paper to 1 mm: of the right way, and of the wrong one. */
 const SCALE = { right: 0.7, wrong: 0.4 } as const;
 /** How far the tube is seen beyond the sleeve, and the arm that goes off its middle, mm of paper. */
-const BEYOND = { right: 8, wrong: 5 } as const;
+const BEYOND = { right: 5, wrong: 3 } as const;
 const ARM = { right: 8, wrong: 5 } as const;
 
-/** Along the tube: mm of paper to 1 mm; from the middle of the right one to that of the wrong one, as shares of the sleeve's width; how far off its middle the bit stands there. */
-const ALONG = { scale: 0.42, apart: 1.3, off: 0.28 } as const;
+/** Along the tube: mm of paper to 1 mm; from the middle of the right one to that of a wrong one, and on to that of the next, as shares of the sleeve's width; how far off its middle the bit stands; their signs under them, mm of paper. */
+const ALONG = { scale: 0.36, apart: 1.22, off: 0.28, sign: 15 } as const;
 /** Half of a bit's width, and how far it is seen over the sleeve and under it, mm of paper. */
 const BIT = { half: 1.5, over: 8, under: 3 } as const;
 
 /**
  * The place of the hole measured from the nearer rim: tape hooked on that, pencil at the mark; and under a cross measured from the
- * other. Then seen along the tube: the bit over its middle, and under a cross beside it.
+ * other. Then seen along the tube: the bit through its middle; and, each over a cross, beside it, and through its middle into a hand that holds the tube from behind.
  */
 export const sleeveMarkPicture = (drilled: SleeveToDrill, width: number): DrawnPicture => toPicture({ width, height: HEIGHT }, sleeveMarkMarks(drilled));
 
@@ -60,7 +61,7 @@ export function sleeveMarkMarks(drilled: SleeveToDrill): readonly Mark[] {
       ...jointFromSide(drilled, right, SCALE.right, BEYOND.right, ARM.right), ...markAcross(drilled, mark, y, SCALE.right), ...tapeFrom(rim, mark - 9, y - (drilled.outside * SCALE.right) / 2),
       ...pencilUp([mark, low]), ...linearDimension({ axis: 'x', told: tell.mm(far), ends: [mark, rim], line: low + 10, feature: low, cap }),
     ]),
-    ...ticked([drilled.nearEnd === 'right' ? end - 4 : 7, y - 18]),
+    ...ticked([drilled.nearEnd === 'right' ? end + 1 : 3.4, y - 18]),
     ...turnedTo(drilled.nearEnd, start + last, [
       ...jointFromSide(drilled, wrong, SCALE.wrong, BEYOND.wrong, ARM.wrong), ...markAcross(drilled, otherRim + far * SCALE.wrong, y, SCALE.wrong),
       ...tapeFrom(otherRim, otherRim + far * SCALE.wrong + 6, y - (drilled.outside * SCALE.wrong) / 2),
@@ -70,20 +71,23 @@ export function sleeveMarkMarks(drilled: SleeveToDrill): readonly Mark[] {
   ];
 }
 
-/** Round sleeve and tube with a bit from above through their middle, and once more beside it. */
+/** Round sleeve and tube with a bit from above through their middle, beside it, and once more through it with a hand under them. */
 function alongTube({ outside, tube }: SleeveToDrill, [x, y]: Vec2): readonly Mark[] {
   const [rim, own] = [(outside * ALONG.scale) / 2, (tube * ALONG.scale) / 2];
-  const drilledAt = (middle: number, bit: number): readonly Mark[] => {
+  const drilledAt = (middle: number, bit: number, behind: readonly Mark[] = []): readonly Mark[] => {
     const left = bit - BIT.half;
     const long: readonly Vec2[] = [[left, y - rim - BIT.over], [left, y + rim + BIT.under], [bit, y + rim + BIT.under + 1.2], [left + 2 * BIT.half, y + rim + BIT.under], [left + 2 * BIT.half, y - rim - BIT.over]];
     return [
-      circle([middle, y], rim, pens.cut, 'white'), circle([middle, y], own, pens.cut, 'panel'), area('white', long), outline(pens.edge, long),
+      circle([middle, y], rim, pens.cut, 'white'), circle([middle, y], own, pens.cut, 'panel'), ...behind, area('white', long), outline(pens.edge, long),
       ...[0.25, 0.5, 0.75].map((share) => line(pens.edge, [left, y - rim - BIT.over * share + 1], [left + 2 * BIT.half, y - rim - BIT.over * share - 1])),
     ];
   };
-  const wrong = x + ALONG.apart * 2 * rim;
-  const sign = y + rim + 11;
-  return [...drilledAt(x, x), ...ticked([x, sign]), ...drilledAt(wrong, wrong + ALONG.off * 2 * rim), ...crossed([wrong, sign])];
+  const [beside, held] = [x + ALONG.apart * 2 * rim, x + ALONG.apart * 4 * rim];
+  const sign = y + rim + ALONG.sign;
+  return [
+    ...drilledAt(x, x), ...ticked([x, sign]), ...drilledAt(beside, beside + ALONG.off * 2 * rim), ...crossed([beside, sign]),
+    ...drilledAt(held, held, handUp([held, y + rim])), ...crossed([held, sign]),
+  ];
 }
 
 /** Lines and areas drawn with the nearer end to the right, mirrored where it lies to the left; `ends` the sum of the drawing's left and right end, mm of paper. */

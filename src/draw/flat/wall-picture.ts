@@ -10,6 +10,7 @@ import { pencil } from './pencil.ts';
 import { bareWall, crossAt, type WallHoles } from './bare-wall.ts';
 import { clipFromAbove, POST, pulledFromAbove, reachFromAbove, wallFromAbove } from './bracket-from-above.ts';
 import { CAME_OUT, CAME_OUT_MIDDLE, cameOut } from './came-out.ts';
+import { LINES_HIGH, linesInWall } from './lines-in-wall.ts';
 import { KIND_WIDTH, kindOfWall } from './wall-kind.ts';
 import { BOARD, bore, HIGH, jawsOn, plateOn, plugIn, ringOf, SCALE, screw, screwPlaces, wallSection, type Bracket, type Fixing, type WallShown } from './wall-pieces.ts';
 import { tell } from '../../scene/index.ts';
@@ -30,7 +31,7 @@ export interface Fixed {
 }
 
 /**
- * A bracket fixed to a wall in small pictures one after the other: not a hollow wall but one that is full, the holes measured on the
+ * Where wires and pipes run, there no hole comes. Then a bracket fixed to a wall in small pictures one after the other: not a hollow wall but one that is full, the holes measured on the
  * bare wall, drilled, plugged, screwed on, pulled at, and the item pushed into its brackets. Brackets that are on its posts are pushed to
  * the wall with it before they are screwed on. Then, in a picture of its own, what is done where it comes out. A board, which holds
  * nothing, under a cross.
@@ -55,6 +56,7 @@ export function wallMarks({ bracket, wall, pull, holes }: Fixed, paper: Paper): 
   const [high, low] = ROWS.map((share) => share * paper.height) as [number, number];
   const pullAt = 1 + upper.length + lower.indexOf(pulled);
   return [
+    { marks: linesInWall(wall), height: LINES_HIGH },
     { marks: [...kindOfWall(wall, [INDENT / 2, high]), ...inRow(upper, 1, [KIND_WIDTH, high]), ...inRow(lower, 1 + upper.length, [KIND_WIDTH - INDENT, low])], height: paper.height },
     { marks: cameOut({ bracket, wall, holes, pullAt, drillAt: 2 }, [KIND_WIDTH - INDENT, CAME_OUT_MIDDLE]), height: CAME_OUT },
   ];

@@ -173,10 +173,29 @@ function afterSmalls(smalls: readonly Scene[], scene: Scene, paper: Paper, isFir
 /** What stands beside a scene: another one, or what is drawn flat on a paper. */
 export type Aside = Scene | { readonly flat: (paper: Paper) => readonly Mark[] };
 
-/** A scene with what it hides or shows too small enlarged on its right, in a room of its own, and over both scenes that come before. As `composePicture`. */
-export function composeBeside(first: readonly Scene[], scene: Scene, closeUp: Aside, paper: PaperUnder, room: Paper, lineDrawing: LineDrawer): DrawnPicture {
+/** What stands over a scene, drawn across the whole width of its paper: its height, mm of paper, and its marks. */
+export interface Strip {
+  readonly height: number;
+  readonly marks: readonly Mark[];
+}
+
+/** A scene with what it hides or shows too small enlarged on its right, in a room of its own, and over both what is looked at first, and scenes that come before that. As `composePicture`. */
+export function composeBeside(first: readonly Scene[], strip: Strip | null, scene: Scene, closeUp: Aside, paper: PaperUnder, room: Paper, lineDrawing: LineDrawer): DrawnPicture {
   const rows = rowsOf(first, paper.width, lineDrawing);
-  return pictureFrom(underRows(rows, beside(scene, closeUp, leftUnder(rows, 0, paper), room, lineDrawing), lineDrawing));
+  const own = beside(scene, closeUp, leftUnder(rows, strip === null ? 0 : strip.height + SMALL_GAP, paper), room, lineDrawing);
+  return pictureFrom(underRows(rows, strip === null ? own : underStrip(strip, own), lineDrawing));
+}
+
+/** A sheet under a strip, with a line between. */
+function underStrip({ height, marks }: Strip, sheet: Sheet): Sheet {
+  const { width } = sheet.paper;
+  const down = height + SMALL_GAP;
+  return {
+    ...sheet,
+    paper: { width, height: sheet.paper.height + down },
+    marks: [paperGround({ width, height }), ...marks, { mark: 'placed', at: [0, down], marks: sheet.marks }, line(pens.dimension, [0, down - SMALL_GAP / 2], [width, down - SMALL_GAP / 2])],
+    labels: [...labelBoxes(marks), ...sheet.labels.map((box) => movedBox(box, [0, down]))],
+  };
 }
 
 /** What stands beside a scene, alone. */
@@ -251,13 +270,16 @@ export function composeRightWrong(right: Scene, wrong: readonly Scene[], paper: 
   };
 }
 
-/** What a step has made, ticked; no higher than it needs to be. As `composePicture`. */
+/** What a step has made, with a tick close before it; no higher than it needs to be. As `composePicture`. */
 export function composeDone(scene: Scene, { width, height }: Paper, lineDrawing: LineDrawer): DrawnPicture {
-  const room = trimmed(scene, { width: width - SIGN, height }, lineDrawing);
+  const most = trimmed(scene, { width: width - SIGN, height }, lineDrawing);
+  const room: Paper = { width: Math.min(most.width, Math.ceil(most.height * aspectOf(scene, lineDrawing)) + TRIM), height: most.height };
+  const left = (width - SIGN - room.width) / 2;
   const { marks, labels, scale } = composed(scene, room, lineDrawing);
+  const at: Vec2 = [left + SIGN, 0];
   const whole: Paper = { width, height: room.height };
-  const drawn = toPicture(whole, [paperGround(whole), { mark: 'placed', at: [0, 0], marks }, ...ticked([width - SIGN / 2, room.height - SIGN / 2])]);
-  return { ...drawn, labels: labels.map(roundBox), scale, newPartShares: {} };
+  const drawn = toPicture(whole, [paperGround(whole), { mark: 'placed', at, marks }, ...ticked([left + SIGN / 2, room.height / 2])]);
+  return { ...drawn, labels: labels.map((box) => roundBox(movedBox(box, at))), scale, newPartShares: {} };
 }
 
 /** Of each part the greater share. */

@@ -25,7 +25,7 @@ const JOINT = { width: 52, gap: 12 } as const;
 /** A stud's section has no mouth before it: its line goes on to it so far, mm of paper. */
 const STUD_SECTION = 18;
 
-/** A joint as it lies, and beside it each sort of its openings cut lengthwise, joined to where it is: which lets a tube through, in which it ends, and what its studs are for. */
+/** A joint as it lies, and beside it each sort of its openings cut lengthwise, joined to where it is: which lets a tube through, in which it ends, and how a cord lies on a stud. */
 export function composeJointGuide(bodies: readonly SceneBody[], view: View, places: readonly PortPlace[], fitted: Fitted, lineDrawing: LineDrawer): DrawnPicture {
   const drawing = lineDrawing(bodies, view);
   const height = Math.max(2, places.length) * SECTION.high;

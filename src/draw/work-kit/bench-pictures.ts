@@ -1,6 +1,6 @@
 import { cordPatterns, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import { cableEnds, halfCutDepth, type CutPattern, type Model, type Vec2 } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, guidePicture, holePlaces, holesPunched, knifeStopPicture, partsTold, platePicture, practicePicture, pullPicture, punchedFlat, rolledTrial, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type StockFetched, type Traced, type TraceWay } from '../flat/index.ts';
+import { cutBarsPaper, cutBarsPicture, guidePicture, holePlaces, holesPunched, knifeStopPicture, partsTold, platePicture, practicePicture, pullPicture, punchedFlat, rolledTrial, slitPicture, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type StockFetched, type Traced, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching, rootsMarked } from '../folded-panels.ts';
@@ -14,11 +14,12 @@ import type { DrawnFlat, FlatGivens } from './work-picture.ts';
 export const markedAt = (stage: Exclude<Marking['stage'], 'blank'>): DrawnFlat =>
   ({ model, papers }, step) => markedPanel(model, patternOf(model, step), { stage }, papers.bench);
 
-/** The corners cut out: creases and the half-cut are tried on them, and some are bound to the half-cut's knife. */
+/** The corners cut out: creases, the half-cut and the first pin are tried on them, and some are bound to the half-cut's knife. */
 export const cornersCut: DrawnFlat = ({ model, plan, papers }, step) => {
   const index = patternOf(model, step);
   const later = plan.steps.filter((each) => (each.action === 'crease' || each.action === 'half-cut') && patternOf(model, each) === index);
-  return markedPanel(model, index, { stage: 'notches-cut', keptFor: later.map(({ number }) => number) }, papers.bench);
+  const pinned = index === firstFolded(model) ? plan.steps.filter(({ action }) => action === 'punch-tab').slice(0, 1) : [];
+  return markedPanel(model, index, { stage: 'notches-cut', keptFor: [...later, ...pinned].map(({ number }) => number) }, papers.bench);
 };
 
 /** Where the panel's holes are, and how each kind is punched. */
@@ -44,9 +45,16 @@ export const halfCutTried: DrawnFlat = (givens, step) => {
   const { model: { kit: { panel } }, papers: { bench } } = givens;
   const [depth, from] = [halfCutDepth(panel), cutOutAt(givens, step)];
   return [
-    knifeStopPicture(depth, from, bench), guidePicture({ pads: panel.thickness, number: 4 }, bench),
-    pullPicture({ depth, thickness: panel.thickness, skin: panel.skin }, 5, bench), practicePicture(from, { own: 6, stop: 2, held: 4, pulled: 5 }, bench),
+    knifeStopPicture(depth, from, bench), guidePicture({ pads: panel.thickness, number: 5 }, bench),
+    pullPicture({ depth, thickness: panel.thickness, skin: panel.skin }, 6, bench), practicePicture(from, { own: 7, stop: 2, held: 5, pulled: 6 }, bench),
   ];
+};
+
+/** What is done where the half-cut went through the outer skin. */
+export const halfCutMended: DrawnFlat = (givens, step) => {
+  const index = patternOf(givens.model, step);
+  const blank = givens.plan.steps.find((each) => each.action === 'cut-blank' && patternOf(givens.model, each) === index);
+  return blank === undefined ? [] : [slitPicture(cutOutAt(givens, step), blank.number, givens.papers.bench)];
 };
 
 /** A crease is tried on waste. */

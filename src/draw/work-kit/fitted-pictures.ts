@@ -1,8 +1,9 @@
 import { bracedFace, cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, endPicture, loopReminder, loopSeries, pegsPicture, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type WallHoles, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, clipKindsPicture, endPicture, holdPicture, loopReminder, loopSeries, pegsPicture, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type ClipSide, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
+import type { Step } from '../../plan/index.ts';
 import type { DrawnPicture } from '../types.ts';
 import type { DrawnFlat } from './work-picture.ts';
 
@@ -48,10 +49,25 @@ function holesIn(model: Model, bracket: { readonly plate: number }): Omit<WallHo
   return { heights: [high + screwsOut(bracket), high - screwsOut(bracket)], apart: xs.slice(1).map((x, index) => x - (xs[index] ?? x)), areOnPosts: hasWallBrackets(model) };
 }
 
-/** How deep the ends of tubes go into the sockets that a step pushes them into; nothing where it does not. */
-export const socketsFitted: DrawnFlat = ({ model, papers }, { motions }) => {
-  const socket = motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).find((each) => each.is === 'socket');
-  return socket?.is === 'socket' ? [socketPicture({ tube: model.kit.tube.outsideDiameter, depth: socket.depth }, papers.bench.width)] : [];
+/** How deep the ends of tubes go into the sockets that a step pushes them into, and whether they hold there, where tubes are pushed first; nothing where a step pushes none. */
+export const socketsFitted: DrawnFlat = ({ model, plan, papers: { bench } }, step) => {
+  const [depth] = socketsOf(step);
+  if (depth === undefined) return [];
+  const isFirst = step === plan.steps.find((each) => socketsOf(each).length > 0);
+  return [socketPicture({ tube: model.kit.tube.outsideDiameter, depth }, bench.width), ...(isFirst ? [holdPicture({ own: 3, pushed: 2 }, bench)] : [])];
+};
+
+/** How deep the sockets are that a step pushes tubes into, mm. */
+const socketsOf = ({ motions }: Step): readonly number[] =>
+  motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).flatMap((each) => (each.is === 'socket' ? [each.depth] : []));
+
+/** Which sort of clips a step takes, where an item has hinges and stays, which are alike but for a knob; nothing where it has one sort. */
+export const clipsTold: DrawnFlat = ({ model, papers: { bench } }, { newParts }) => {
+  const side = (is: 'hinge' | 'lid-stay', ids: readonly string[] | null): ClipSide | undefined => model.parts.flatMap(({ id, shape }): readonly ClipSide[] =>
+    (shape.form === 'fitting' && shape.fitting.is === is && (ids === null || ids.includes(id)) ? [{ bar: shape.outside, thickness: shape.fitting.thickness, leaf: shape.fitting.leaf, reach: shape.fitting.reach }] : []))[0];
+  const fresh = newParts.flatMap(({ ids }) => ids);
+  const [knobbed, plain, hasKnob] = [side('lid-stay', null), side('hinge', null), side('lid-stay', fresh) !== undefined];
+  return knobbed === undefined || plain === undefined || (!hasKnob && side('hinge', fresh) === undefined) ? [] : [clipKindsPicture({ hasKnob, knobbed, plain }, bench)];
 };
 
 /** Where a sleeve is drilled, measured from the end that is nearer; nothing where a step drills through none. */

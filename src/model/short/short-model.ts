@@ -29,7 +29,7 @@ export function shortModel(item: Item, size: string, given: Names): Model {
     patterns: alikePatterns(built.patterns),
     places: placesOfShortForm(item, size, groups, parts, new Map(form.panels.map((piece) => [piece.name, piece.on.map((face) => plateId(piece, face))]))),
     plates: platesOf(built),
-    dimensions: dimensionsOf(item, form.axes, form.firstTops, parts),
+    dimensions: dimensionsOf({ parts, connections, kit: item.kit }, form.firstTops),
     tubes: tubesOf(parts),
     bracedFaces: faces.map(({ face }): Face => face),
     deckTops: form.tops,

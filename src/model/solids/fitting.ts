@@ -1,5 +1,6 @@
 import type { Manifold, ManifoldToplevel } from 'manifold-3d';
 import type { FittingKind } from '../../read/index.ts';
+import { brakeReach, TOE } from '../brake-reach.ts';
 import type { Shape } from '../types.ts';
 import { screwsOut } from '../wall-places.ts';
 import { alongAxis, rod } from './round.ts';
@@ -33,12 +34,9 @@ function castor(kernel: ManifoldToplevel, { wheel, width, height, trail, plug: d
   const cheeks = [1, -1].map((side) => cheek.translate(0, side * (width / 2 + 3), 0));
   const axis = alongAxis(rod(kernel, 6, -width / 2 - 5, width / 2 + 5), 'y').translate(trail, 0, axle);
   const rim = alongAxis(rod(kernel, wheel, -width / 2, width / 2), 'y').translate(trail, 0, axle);
-  const lever = brake ? brakeLever(kernel, width + 10, trail + 7, trail + wheel / 2 + TOE, axle + wheel / 4) : [];
+  const lever = brake ? brakeLever(kernel, width + 10, trail + 7, brakeReach({ wheel, trail }), axle + wheel / 4) : [];
   return Manifold.union([plug(kernel, inside, depth), plate, ...cheeks, axis, rim, ...lever]);
 }
-
-/** How far a brake's lever reaches past its wheel, and how high its end stands up, mm. */
-const TOE = 16;
 
 function brakeLever({ Manifold }: ManifoldToplevel, width: number, from: number, to: number, z: number): readonly Manifold[] {
   return [
@@ -56,7 +54,7 @@ function clip(kernel: ManifoldToplevel, outside: number, thickness: number, widt
 }
 
 /** The mouth of a clip is so much of the tube's width, so that it snaps on. Common practice, no source. */
-const MOUTH = 0.85;
+export const MOUTH = 0.85;
 
 function wallBracket(kernel: ManifoldToplevel, { plate, thickness, reach, width }: Of<'wall-bracket'>, outside: number): Manifold {
   const { Manifold } = kernel;
@@ -84,8 +82,8 @@ function hinge(kernel: ManifoldToplevel, { width, thickness, leaf, reach }: Of<'
 /** The knob by which a stay is set stiff, at the back of its clip, `from` mm behind the tube's axis; by it one tells it from a hinge. */
 const knob = (kernel: ManifoldToplevel, from: number): Manifold => alongAxis(rod(kernel, KNOB.diameter, -from - KNOB.length, 1 - from), 'y');
 
-/** Common practice, no source, mm. */
-const KNOB = { diameter: 18, length: 14 } as const;
+/** The knob's diameter and length (common practice, no source), mm. */
+export const KNOB = { diameter: 18, length: 14 } as const;
 
 /** Two barbs on a leaf: their diameter and length, how far from the leaf's end, and where across it, mm. They end 3 mm under the upper face of a panel of 9. */
 export const BARB = { diameter: 5, length: 6, fromEnd: 10 } as const;

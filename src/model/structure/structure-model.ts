@@ -1,14 +1,14 @@
 import type { Item, Place, Quantity, Skeleton } from '../../read/index.ts';
 import { axesOfDeck } from '../deck.ts';
+import { dimensionsOf } from '../dimensions.ts';
 import { joiningsFrom } from '../joinings.ts';
 import { alikePatterns } from '../patterns/alike.ts';
 import { flatPattern } from '../pattern.ts';
 import { placed } from '../pose.ts';
-import type { FlatPanel, Model, NamedLength, Part, TubeNeed, Vec2, Vec3 } from '../types.ts';
+import type { FlatPanel, Model, Part, TubeNeed, Vec2 } from '../types.ts';
 import { dot } from '../vectors.ts';
 import { blueprintOf } from './from-skeleton.ts';
 import { buildStructure, type BuiltStructure } from './build-structure.ts';
-import { extentOf } from './extent.ts';
 import { isSamePlace } from './nodes.ts';
 
 /** One size of an item of points and bars. Throws a FaultError where its parts do not go together. */
@@ -25,7 +25,7 @@ export function structureModel(item: Item, size: string, skeleton: Skeleton, pla
     patterns: alikePatterns(built.patterns),
     places,
     plates: platesOf(built),
-    dimensions: dimensionsOf(parts),
+    dimensions: dimensionsOf({ parts, connections: built.connections, kit: item.kit }),
     tubes: tubesOf(built),
     bracedFaces: [],
     deckTops: topsOf(built),
@@ -57,15 +57,6 @@ export function platesOf({ panels }: BuiltStructure): readonly FlatPanel[] {
       partIds,
     };
   });
-}
-
-/** The room that the finished item takes, over everything that stands out. */
-function dimensionsOf(parts: readonly Part[]): readonly NamedLength[] {
-  const { min: [left, front, low], max: [right, back, high] } = extentOf(parts);
-  const lengths: readonly (readonly [string, Vec3, Vec3])[] = [
-    ['width', [left, front, low], [right, front, low]], ['depth', [right, front, low], [right, back, low]], ['height', [left, front, low], [left, front, high]],
-  ];
-  return lengths.map(([name, from, to], index) => ({ letter: 'PQR'[index] ?? '', name, from, to, value: Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]) }));
 }
 
 /** Tubes to cut, from the longest to the shortest. */

@@ -1,4 +1,4 @@
-import { chained, facing, plus, times, undone, type Box3, type Model, type Part, type PartKind, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, facing, placed, plus, times, undone, type Box3, type Model, type Part, type PartKind, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
 import { turnedBy } from '../found/vectors.ts';
 import type { Footing, Motion, Step } from '../types.ts';
 import { type Carrier, lowBars, lowSleeves } from './carriers.ts';
@@ -76,7 +76,7 @@ function blocksFrom(given: Given, steps: readonly Step[]): readonly Footing[] {
   const peg = lowestPeg(there, pose);
   if (peg > lowOf(given, first, there) + 1e-3) return [];
   const all = steps.flatMap((step) => [...thereIn(given, step), ...slidesOf(step).flatMap(({ parts }) => partsOf(given, parts))]);
-  const others = [...new Set(all)].map((part) => inTheWay(given, first, part)).concat(steps.flatMap((step) => slidesOf(step).flatMap((slide) => waysOf(given, step, slide))));
+  const others = [...new Set(all)].map((part) => inTheWay(given, first, part)).concat(steps.flatMap((step) => [...slidesOf(step).flatMap((slide) => waysOf(given, step, slide)), ...holesOf(given, step)]));
   // What a second person holds does not fall over as long as its mass is over its footing.
   const isHeld = steps.some(({ held }) => held.length > 0);
   const centres = [there, [...new Set(all)]].map((parts) => centreOf(given, first, parts, peg));
@@ -127,6 +127,25 @@ function waysOf(given: Given, step: Step, { parts, by }: Slide): readonly InTheW
     return { part: part.id, box: { min: [Math.min(min[0], from[0]), Math.min(min[1], from[1]), Math.min(min[2], from[2])], max: [Math.max(max[0], to[0]), Math.max(max[1], to[1]), Math.max(max[2], to[2])] } };
   });
 }
+
+/** Room for a bit that comes out under a bar, and for fingers with a nut, to all sides of a hole's axis, mm. Common practice, no source. */
+const ROUND_HOLE = 20;
+
+/** Where a step drills or pins through upright, down to the floor. */
+function holesOf({ connections, parts }: Given, { standing, drillsFor, newParts }: Step): readonly InTheWay[] {
+  const fresh = new Set([...drillsFor, ...newParts.flatMap(({ ids }) => ids)]);
+  return connections.flatMap((each): readonly InTheWay[] => {
+    const part = each.is === 'pin' && fresh.has(each.pin) ? parts.get(each.pin) : undefined;
+    if (each.is !== 'pin' || part === undefined) return [];
+    const pose = chained(standing.pose, part.pose);
+    if (Math.abs(turnedBy(pose, [0, 0, 1])[2]) < UPRIGHT) return [];
+    const [x, y] = placed(pose, [0, 0, 0]);
+    return [{ part: part.id, under: each.holds, box: { min: [x - ROUND_HOLE, y - ROUND_HOLE, -Infinity], max: [x + ROUND_HOLE, y + ROUND_HOLE, Infinity] } }];
+  });
+}
+
+/** The cosine from which a pin goes straight down. */
+const UPRIGHT = 0.9;
 
 /** The centre of mass, taken from the middles of the parts' boxes, over the tips of the pegs. */
 function centreOf(given: Given, step: Step, parts: readonly Part[], peg: number): Centre {

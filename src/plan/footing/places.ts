@@ -13,6 +13,8 @@ export interface Place {
 export interface InTheWay {
   readonly part: string;
   readonly box: Box3;
+  /** Only for blocks under these parts, where told: what goes through them comes out below. */
+  readonly under?: readonly string[];
 }
 
 /** Where the mass of work is, over the floor, mm. */
@@ -67,7 +69,7 @@ const meet = (one: readonly [Span, Span], other: readonly [Span, Span]): boolean
 function isFree(place: Place, others: readonly InTheWay[]): boolean {
   const [x, y] = boxOf(place);
   const room: readonly [Span, Span] = [[x[0] - CLEAR, x[1] + CLEAR], [y[0] - CLEAR, y[1] + CLEAR]];
-  return !others.some(({ part, box: { min, max } }) => !place.carrier.parts.includes(part) && min[2] < place.carrier.under - 1e-3 && meet(room, [[min[0], max[0]], [min[1], max[1]]]));
+  return !others.some(({ part, box: { min, max }, under }) => !place.carrier.parts.includes(part) && (under === undefined || under.some((id) => place.carrier.parts.includes(id))) && min[2] < place.carrier.under - 1e-3 && meet(room, [[min[0], max[0]], [min[1], max[1]]]));
 }
 
 /** Whether work whose mass is there lies on some blocks without falling over. */

@@ -20,6 +20,8 @@ export interface WorkScene {
   readonly home?: (givens: StepGivens) => Scene | null;
   /** The work is looked at with a plumb line when it stands so, and again when its cords are tied. */
   readonly standsPlumb?: true;
+  /** Sides that lie keep the shape that they have from then on: they are measured across before. */
+  readonly fixesSquare?: true;
 }
 
 export const sceneName = ({ number }: Step): string => `step:${number}`;

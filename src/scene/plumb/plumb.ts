@@ -6,7 +6,7 @@ import { stageHand } from '../kit/stage.ts';
 import { STANDARD_VIEW } from '../kit/views.ts';
 import { momentScene } from '../step-scene.ts';
 import type { SceneBody, View } from '../types.ts';
-import { boxed, highestBeside, reachBeside, type Boxed, type LegSide, type Reach } from './beside-leg.ts';
+import { boxed, facesBeside, highestBeside, reachBeside, type Boxed, type Faces, type Reach } from './beside-leg.ts';
 
 /** The string hangs so far from a leg at least, and at most, mm; so much of the leg's height may be left out for each mm that it hangs nearer. */
 const OFF = { least: 30, most: 120, worth: 1 / 150 } as const;
@@ -20,7 +20,7 @@ const ROOM = { under: { least: 30, share: 0.08 }, over: { least: 80, share: 0.15
 const SWING = 12;
 const RULE = 2;
 /** Legs may be out of plumb by so much of the height between the two places where it is measured, and are not looked at closer than to so many mm: common practice, no source. */
-const OUT = { share: 1 / 200, least: 2 } as const;
+export const OUT = { share: 1 / 200, least: 2 } as const;
 /** A leg is measured at its face or at that of a joint on it, as long as it is straight over so much, mm: so far from the end of that, and both times at the same distance from its axis. */
 const STRAIGHT = { least: 12, in: 20, same: 0.6, out: 10 } as const;
 /** The straightedge lies over a leg from so far behind its axis to so far before it, and so wide; what it lies on is no more than so far over the leg's end, mm. */
@@ -50,7 +50,7 @@ export interface PlumbSide {
   readonly low: number;
 }
 
-/** Work that stands, looked at with a plumb line beside one leg, from two sides. Lengths in mm. */
+/** Work that stands, looked at with a plumb line beside one leg: from two sides, or from the one on which cords can hold it. Lengths in mm. */
 export interface Plumb {
   /** For the first time, or again when all cords are tied. */
   readonly is: 'first' | 'again';
@@ -60,7 +60,7 @@ export interface Plumb {
   /** What the straightedge lies on, and the floor. */
   readonly top: number;
   readonly floor: number;
-  readonly sides: readonly [PlumbSide, PlumbSide];
+  readonly sides: readonly [PlumbSide, ...PlumbSide[]];
   /** What holds it upright when it has been pushed so; null where nothing can be told. */
   readonly held: HeldBy | null;
   /** The step that looks for the first time. */
@@ -110,8 +110,21 @@ function firstLook(model: Model, step: Step, cordSteps: readonly number[], solid
   const leg = stood === null ? undefined : legOf(stood);
   if (stood === null || leg === undefined) return null;
   const held = heldBy(model, step, cordSteps, stood, leg.leg.id);
-  return { told: { is: 'first', bodies: tinted(stood.bodies, leg.leg.id), ...leg, held, step: step.number }, pose: stood.pose };
+  return { told: { is: 'first', bodies: tinted(stood.bodies, leg.leg.id), ...leg, sides: thoseHeld(leg.sides, held), held, step: step.number }, pose: stood.pose };
 }
+
+/** Of a leg's sides those on which something can be done where it leans: in whose plane there are cords, or all. */
+function thoseHeld(sides: Plumb['sides'], held: HeldBy | null): Plumb['sides'] {
+  if (held?.by !== 'cords') return sides;
+  const [first, ...others] = sides.filter(({ out }) => held.cords.some(([from, to]) => {
+    const level = [to[0] - from[0], to[1] - from[1], 0] as const;
+    return Math.abs(dot(level, out)) > ALONG * Math.hypot(...level);
+  }));
+  return first === undefined ? sides : [first, ...others];
+}
+
+/** The cosine from which a cord goes along a side. */
+const ALONG = 0.9;
 
 /** The work as it stands when it has been stood up, and how that is turned and moved from the finished item. */
 interface Stood {
@@ -168,16 +181,24 @@ function lookedAt(bodies: Boxed, part: Part, at: Vec3, ways: readonly [Vec3, Vec
   if (part.shape.form !== 'tube') return null;
   const radius = part.shape.outside / 2;
   const floor = Math.min(...bodies.map(({ box }) => box.min[2]));
-  const top = Math.max(...ways.map((out) => highestBeside(bodies, { at, out }, EDGE.half, [EDGE.from, EDGE.to])));
+  const besideLeg = (out: Vec3): BesideLeg => ({ out, faces: facesBeside(bodies, { at, out }, SWING, EDGE.from) });
+  const [one, other] = [besideLeg(ways[0]), besideLeg(ways[1])];
+  const top = Math.max(...[one, other].map(({ faces }) => highestBeside(faces, EDGE.half, [EDGE.from, EDGE.to])));
   if (top - (at[2] + part.shape.length / 2) > EDGE.over) return null;
-  const [one, other] = [sideOf(bodies, { at, out: ways[0] }, ways[1], radius, [floor, top]), sideOf(bodies, { at, out: ways[1] }, ways[0], radius, [floor, top])];
-  return one === null || other === null ? null : { leg: { id: part.id, at, radius }, top, floor, sides: [one, other] };
+  const sides = [sideOf(one, other.out, radius, [floor, top]), sideOf(other, one.out, radius, [floor, top])] as const;
+  return sides[0] === null || sides[1] === null ? null : { leg: { id: part.id, at, radius }, top, floor, sides: [sides[0], sides[1]] };
+}
+
+/** What is beside a leg one way out. */
+interface BesideLeg {
+  readonly out: Vec3;
+  readonly faces: Faces;
 }
 
 /** The string beside a leg: as near as it can hang over most of the height. */
-function sideOf(bodies: Boxed, side: LegSide, towardsEye: Vec3, radius: number, [floor, top]: readonly [number, number]): PlumbSide | null {
-  const faces = reachBeside(bodies, side, RULE, [floor, top]);
-  const wide = reachBeside(bodies, side, SWING, [floor, top]);
+function sideOf({ out, faces: beside }: BesideLeg, towardsEye: Vec3, radius: number, [floor, top]: readonly [number, number]): PlumbSide | null {
+  const faces = reachBeside(beside, RULE, [floor, top]);
+  const wide = reachBeside(beside, SWING, [floor, top]);
   const offs = Array.from({ length: (OFF.most - OFF.least) / STEP + 1 }, (_, index) => OFF.least + STEP * index);
   const roomOf = ({ least, share }: typeof ROOM['under' | 'over']): number => Math.max(least, share * (top - floor));
   const runs = straightRuns(faces).filter(({ face }) => face >= radius - STRAIGHT.same && face < radius + STRAIGHT.out);
@@ -194,7 +215,7 @@ function sideOf(bodies: Boxed, side: LegSide, towardsEye: Vec3, radius: number, 
   const best = found.toSorted((a, b) => b.worth - a.worth || a.off - b.off || a.face - b.face)[0];
   if (best === undefined || best.upper - best.lower < STRAIGHT.in) return null;
   const { face, off, low, lower, upper } = best;
-  return { out: side.out, view: { towardsEye, up: [0, 0, 1] }, face, off, range: plumbRange(off, upper - lower), upper, lower, low };
+  return { out, view: { towardsEye, up: [0, 0, 1] }, face, off, range: plumbRange(off, upper - lower), upper, lower, low };
 }
 
 /** A stretch of a leg over which its face, or that of what is on it, is as far out, mm. */
@@ -263,7 +284,7 @@ function again(model: Model, step: Step, solids: Solids, told: Plumb, before: Po
     ({ ...rest, out: way(out), view: { ...view, towardsEye: way(view.towardsEye) }, upper: upper + up, lower: lower + up, low: low + up });
   return {
     ...told, is: 'again', bodies: tinted(bodies, told.leg.id), leg: { ...told.leg, at: placed(moved, told.leg.at) }, top: told.top + up, floor: told.floor + up,
-    sides: [side(told.sides[0]), side(told.sides[1])],
+    sides: [side(told.sides[0]), ...told.sides.slice(1).map(side)],
     held: told.held?.by === 'cords' ? { ...told.held, cords: cordsOf(model, step.standing.pose) } : told.held,
   };
 }

@@ -1,4 +1,4 @@
-import { placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
+import { bracedFace, placed, type Model, type Solids, type Vec3 } from '../../model/index.ts';
 import { onTheWay, sceneName, STANDARD_VIEW, stageHand, type Mark, type Scene, type SceneBody, type StageHand, type StepGivens, type WorkScene } from '../../scene/kit/index.ts';
 
 /** Each cable hung on the studs. */
@@ -14,11 +14,14 @@ function braceScene({ model, step, solids }: StepGivens): Scene {
     bodies: [...step.present.map((id) => hand.body(id, hand.part(id).kind === 'cable' ? 'pale' : 'present')), ...cables.map((id) => drawnThick(model, hand, solids, id))],
     marks: [
       ...cables.map((id) => slipOn(hand, id)),
-      { mark: 'detail', at: upperEnd(cables[0] ?? ''), radius: 75 },
+      { mark: 'detail', at: upperEnd(cables.find((id) => comesDownRight(model, id)) ?? cables[0] ?? ''), radius: 75 },
     ],
     view: STANDARD_VIEW,
   };
 }
+
+/** Whether a cable runs from its upper left to its lower right, its face seen from outside: the flat drawings show that one. */
+const comesDownRight = (model: Model, id: string): boolean => bracedFace(model, [id]).cords.some(({ low, high }) => high[0] < low[0]);
 
 /** How far out the arrow begins that slips a loop over its stud, mm. */
 const OUT = 95;

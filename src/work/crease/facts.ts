@@ -9,7 +9,7 @@ export const facts = work({
   minutes: 8,
   waits: 0,
   askedByPanel: ({ creases }) => creases,
-  triedFirst: true,
+  triedIn: 1,
   shownIn: 'pattern',
   rules: [rule('notched-before-creased', 'Flaps fold freely only when the corners are out.', 'batch', doing('cut-notches'), doing('crease'))],
 });

@@ -6,7 +6,7 @@ export const facts = work({
   // The panel's holes lead the bit.
   without: ({ on }) => (on === 'plate' ? ['tape', 'pencil'] : []),
   people: 2,
-  cautions: ['eyes', 'dust'],
+  cautions: ['eyes', 'dust', 'bit'],
   check: pair('hole-straight'),
   minutes: 12,
   waits: 0,

@@ -18,6 +18,7 @@ export const scene: WorkScene = {
     return { ...held, bodies: held.bodies.map((body) => (body.partId === null ? movedBy(body, turnedBy(body.pose, [0, 0, -DRILLED * done])) : body)) };
   },
   closeUp: pinDrilled,
+  fixesSquare: true,
 };
 
 /** A drill bit held over each place to drill: through sleeve and post, or through plate and tube. */

@@ -1,4 +1,4 @@
-import { arrow, body, box, onBarsMeasured, stroke, tint, tubeSection, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, body, box, clipsTold, onBarsMeasured, stroke, tint, tubeSection, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** In section: a clip with its leaf goes onto a tube. */
 const pictogram: Ink = together(
@@ -11,5 +11,5 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
-  each: onBarsMeasured,
+  each: (givens, step) => [...onBarsMeasured(givens, step), ...clipsTold(givens, step)],
 };

@@ -8,7 +8,7 @@ import { SCREWS_EACH, WALLS } from './walls.ts';
 export const facts = work({
   tools: ['tape', 'pencil', 'drill', 'screwdriver', 'scale'],
   people: 2,
-  cautions: ['eyes', 'dust', 'tipping'],
+  cautions: ['eyes', 'dust', 'lines', 'tipping'],
   check: pair('wall-holds'),
   minutes: 25,
   waits: 0,

@@ -1,4 +1,4 @@
-import { black, body, box, halfCutTried, markedAt, solid, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { black, body, box, halfCutMended, halfCutTried, markedAt, solid, thin, tint, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** In section: the blade goes through the upper skin and the core and leaves the lower skin whole. */
 const pictogram: Ink = together(
@@ -10,8 +10,8 @@ const pictogram: Ink = together(
   body('M16.5 2.5H31.5V13H16.5z', black),
 );
 
-/** A trial on waste, then where it is cut and how deep. */
+/** A trial on waste, then where it is cut and how deep; at last what is done where it went through. */
 export const picture: WorkPicture = {
   pictogram,
-  flat: (givens, step) => [...halfCutTried(givens, step), ...markedAt('half-cut')(givens, step)],
+  flat: (givens, step) => [...halfCutTried(givens, step), ...markedAt('half-cut')(givens, step), ...halfCutMended(givens, step)],
 };

@@ -1,4 +1,4 @@
-import { arrow, black, body, panelStrip, stopPicture, stroke, tabPunchPicture, thin, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, black, body, panelStrip, pinTrial, stopPicture, stroke, tabPunchPicture, thin, together, white, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 import { rowOf } from './row.ts';
 
 /** A punch over a tab that lies on its panel. */
@@ -10,11 +10,11 @@ const pictogram: Ink = together(
   arrow(38, 8, 38, 24),
 );
 
-/** The first time how the punch gets its stop; wherever it is done where along the tab, how far from its edge and how deep. */
+/** The first time how the punch gets its stop, and how hole and pin are tried on waste; wherever it is done where along the tab, how far from its edge and how deep. */
 export const picture: WorkPicture = {
   pictogram,
   paper: 'deck',
-  once: ({ model: { kit }, papers }) => [stopPicture(kit.panelPin.length, kit.panel.thickness, papers.bench)],
+  once: ({ model: { kit }, papers }) => [stopPicture(kit.panelPin.length, kit.panel.thickness, papers.bench), pinTrial(kit.panelPin.diameter, papers.bench)],
   each: ({ model, papers }, step) => {
     const { panel, panelPin, practice } = model.kit;
     const tab = { thickness: panel.thickness, skin: panel.skin, diameter: panelPin.diameter, fromEdge: practice.pinEdge, depth: panelPin.length };

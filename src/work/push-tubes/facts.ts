@@ -2,7 +2,7 @@ import { doing, either, firm, joining, pair, rule, work } from '../rules.ts';
 
 /** Joints pushed onto short tubes, long tubes into joints. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'hands', 'mallet'],
+  tools: ['tape', 'pencil', 'hands', 'mallet', 'sticky-tape'],
   people: 1,
   cautions: ['gloves'],
   check: pair('tube-home'),

@@ -7,7 +7,7 @@ const pictogram: Ink = together(
   arrow(45, 41, 20, 41),
 );
 
-/** The first time it is done, a section shows how deep a tube is home. */
+/** The first time it is done, a section shows how deep a tube is home, and that it is tried whether it holds. */
 export const picture: WorkPicture = {
   pictogram,
   paper: 'frame',

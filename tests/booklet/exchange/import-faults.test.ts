@@ -83,24 +83,24 @@ const cases: readonly Case[] = [
     `ar.xlf:${unitAt('actions.brace_two')} actions.brace_dual: found an id that no text has, would be right: the plural forms of the language: zero, one, two, few, many, other`),
   one('a source text that was changed', changed('>left side<', '>right side<'),
     `ar.xlf:${unitAt('actions.sides.left')} actions.sides.left: found the source text "right side", would be right: "left side"; if the text has changed, export again`),
-  one('no translation', changed('<target>الشد بالكبلات</target>', ''), `ar.xlf:${unitAt('actions.names.brace')} actions.names.brace: found no translation, would be right: a target with text`),
-  one('an empty translation', changed('الشد بالكبلات', ' '), `ar.xlf:${unitAt('actions.names.brace')} actions.names.brace: found an empty translation, would be right: a target with text`),
+  one('no translation', changed('<target>الشد بالحبال</target>', ''), `ar.xlf:${unitAt('actions.names.brace')} actions.names.brace: found no translation, would be right: a target with text`),
+  one('an empty translation', changed('الشد بالحبال', ' '), `ar.xlf:${unitAt('actions.names.brace')} actions.names.brace: found an empty translation, would be right: a target with text`),
   one('an unknown state', changed(/(?<=<unit id="actions.names.brace"[^]{1,400})state="translated"(?=>\n *<source>Brace<)/u, 'state="done"'),
     `ar.xlf:${unitAt('actions.names.brace')} actions.names.brace: found state "done", would be right: one of initial, translated, reviewed, final`),
   one('a state that says it is not translated', changed(/ state="translated"(?=>\n *<source>Brace<)/u, ''),
     `ar.xlf:${targetAt('actions.names.brace')} actions.names.brace: found state "initial", would be right: translated, reviewed or final`),
   one('a placeholder missing', changed(/<ph [^>]*\/>(?= حول)/u, 'الجانب'), `ar.xlf:${targetAt(wrap)} ${wrap}: found no {{side}}, would be right: the placeholder {{side}} in the translation`),
-  one('a count missing where several numbers take the form', changed(/<ph id="p1"[^>]*\/>(?= كبلات على )/u, 'ثلاثة'),
+  one('a count missing where several numbers take the form', changed(/<ph id="p1"[^>]*\/>(?= حبال على )/u, 'ثلاثة'),
     `ar.xlf:${targetAt('actions.brace_few')} actions.brace_few: found no {{count}}, would be right: the placeholder {{count}} in the translation`),
-  one('a placeholder too many', changed('>الشد بالكبلات<', '>{{what}}<'), `ar.xlf:${targetAt('actions.names.brace')} actions.names.brace: found {{what}}, would be right: no placeholder`),
+  one('a placeholder too many', changed('>الشد بالحبال<', '>{{what}}<'), `ar.xlf:${targetAt('actions.names.brace')} actions.names.brace: found {{what}}, would be right: no placeholder`),
   one('an unknown placeholder', changed('حول أنبوبه', 'حول {{tube}}'), `ar.xlf:${targetAt(wrap)} ${wrap}: found {{tube}}, would be right: only {{side}}`),
   one('a placeholder that refers to nothing', changed(/dataRef="d1"(?=[^>]*\/> حول)/u, 'dataRef="d9"'),
     `ar.xlf:${at('<ph', '>لفّ ')} ${wrap}: found the placeholder {{side}} without its original data, would be right: a placeholder as exported, with its dataRef`),
-  one('a code that the texts do not have', changed('>الشد بالكبلات<', '><pc id="b">الشد</pc><'),
+  one('a code that the texts do not have', changed('>الشد بالحبال<', '><pc id="b">الشد</pc><'),
     `ar.xlf:${at('الشد')} actions.names.brace: found <pc>, would be right: text and the placeholders as exported`),
-  one('a code point that is none', changed('>الشد بالكبلات<', '>ا<cp hex="110000"/><'),
+  one('a code point that is none', changed('>الشد بالحبال<', '>ا<cp hex="110000"/><'),
     `ar.xlf:${at('الشد').replace(/\d+$/, (column) => String(Number(column) + 1))} actions.names.brace: found <cp hex="110000">, would be right: a code point from 0000 to 10FFFF`),
-  one('two segments', changed('>الشد بالكبلات</target>\n      </segment>', '>الشد بالكبلات</target>\n      </segment><segment><source>Brace</source></segment>'),
+  one('two segments', changed('>الشد بالحبال</target>\n      </segment>', '>الشد بالحبال</target>\n      </segment><segment><source>Brace</source></segment>'),
     `ar.xlf:${unitAt('actions.names.brace')} actions.names.brace: found 2 segments, would be right: one segment, as exported`),
   one('another language on a translation', changed('<target>الشد', '<target xml:lang="fa">الشد'), `ar.xlf:${targetAt('actions.names.brace')} actions.names.brace: found xml:lang="fa", would be right: xml:lang="ar", as trgLang says`),
   // {{side}} counts as 14 characters: 80 + 14 are too many, 76 + 14 are not.
@@ -114,7 +114,7 @@ describe('a file that came back with a mistake', () => {
   });
 
   it('is told of all its mistakes at once, in the order of the file', () => {
-    const returned = changed('>left side<', '>right side<').replace('الشد بالكبلات', ' ').replace(/<ph [^>]*\/>(?= حول)/u, '');
+    const returned = changed('>left side<', '>right side<').replace('الشد بالحبال', ' ').replace(/<ph [^>]*\/>(?= حول)/u, '');
     expect(told(returned).map((line) => line.split(/[ :]+/)[3])).toEqual(['actions.sides.left', 'actions.names.brace', wrap]);
   });
 

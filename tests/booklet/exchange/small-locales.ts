@@ -16,22 +16,22 @@ const english = languageFiles('en', { source: true }, {
     sides: { left: 'left side' },
     names: { brace: 'Brace' },
     'wrap-side': 'Wrap the {{side}} round its tube.',
-    brace_one: 'Hook {{count}} cable onto the {{side}}.',
-    brace_other: 'Hook {{count}} cables onto the {{side}}.',
+    brace_one: 'Hook {{count}} cord onto the {{side}}.',
+    brace_other: 'Hook {{count}} cords onto the {{side}}.',
   },
 });
 
 const arabic = languageFiles('ar', { direction: 'rtl', numbers: 'ar' }, {
   actions: {
     sides: { left: 'الجانب الأيسر' },
-    names: { brace: 'الشد بالكبلات' },
+    names: { brace: 'الشد بالحبال' },
     'wrap-side': 'لفّ {{side}} حول أنبوبه.',
-    brace_zero: 'لا كبلات في {{side}}.',
-    brace_one: 'علّق كبلًا واحدًا على {{side}}.',
-    brace_two: 'علّق كبلين على {{side}}.',
-    brace_few: 'علّق {{count}} كبلات على {{side}}.',
-    brace_many: 'علّق {{count}} كبلًا على {{side}}.',
-    brace_other: 'علّق {{count}} كبل على {{side}}.',
+    brace_zero: 'لا حبال في {{side}}.',
+    brace_one: 'علّق حبلًا واحدًا على {{side}}.',
+    brace_two: 'علّق حبلين على {{side}}.',
+    brace_few: 'علّق {{count}} حبال على {{side}}.',
+    brace_many: 'علّق {{count}} حبلًا على {{side}}.',
+    brace_other: 'علّق {{count}} حبل على {{side}}.',
   },
 });
 

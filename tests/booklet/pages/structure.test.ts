@@ -8,6 +8,7 @@ import { hasPoppler } from '../print/poppler.ts';
 import { allDicts, key, readPdf, textOf } from '../print/readPdf.ts';
 import { allNodes, hasQpdf, qpdfFaults, readAgain, type SecondReading, type StructureNode } from '../print/second-reader.ts';
 import { taggedLanguages as all } from '../../support/chosen.ts';
+import { glyphPrints, printedGlyphs } from '../../../src/booklet/publications/printed-glyphs.ts';
 import { pictureId } from '../../../src/draw/index.ts';
 import { rackInput, rackPlan } from './rack-booklet.ts';
 
@@ -23,9 +24,9 @@ let printer: Printer;
 let book: PictureBook;
 beforeAll(async () => {
   printer = await openPrinter();
-  book = await printer.pictures(rackInput().pictures.map(({ of, width, height }) => ({
+  book = await printer.pictures([...glyphPrints(), ...rackInput().pictures.map(({ of, width, height }) => ({
     id: pictureId(of), width, height, svg: `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><path d="M1 1H${width - 1}V${height - 1}H1z" fill="none" stroke="#000" stroke-width="0.5"/></svg>`,
-  })));
+  }))]);
 });
 afterAll(() => printer.close());
 
@@ -38,7 +39,7 @@ function printed(lang: string): Promise<Printed> {
 }
 async function print(lang: string): Promise<Printed> {
   const input = rackInput({ lang });
-  const { html, css, dir, title } = bookletPages({ ...input, placePicture: picturePlace });
+  const { html, css, dir, title } = bookletPages({ ...input, placePicture: picturePlace, glyphs: printedGlyphs });
   const bytes = await printer.document({ id: lang, html, css, lang: input.words.lang, dir, title, paper: 'a4', contentMark: 'm' }, book);
   return { html, title, bytes, seen: await readAgain(bytes), pdf: await readPdf(bytes) };
 }

@@ -1,7 +1,7 @@
 import type { PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { common, PAPERS } from '../../../src/booklet/papers/index.ts';
-import { openPrinter, type PictureBook, type PrintDocument, type Printer } from '../../../src/booklet/print/index.ts';
+import { newFinisher, openPrinter, type PictureBook, type PrintDocument, type Printer } from '../../../src/booklet/print/index.ts';
 import { allDicts, key, pageContent, readPdf } from './readPdf.ts';
 import { arabicBooklet, samplePictures } from './samples.ts';
 
@@ -25,12 +25,23 @@ const restOf = (pdf: PDFDocument): readonly string[] => [
 
 describe('pages that are laid out once for several papers', () => {
   it('are the same bytes on a paper whatever was written before on another', async () => {
-    const finished = await printer.finished(laidOnce('a4'), book);
-    // Both are asked for at once: neither may see the other's boxes.
-    const together = await Promise.all([finished.on(laidOnce('letter')), finished.on(laidOnce('a4')), finished.on(laidOnce('letter'))]);
+    const doc = laidOnce('a4');
+    const together = await newFinisher()({ printed: await printer.pages(doc), doc, book, copies: [laidOnce('letter'), doc, laidOnce('letter')] });
     const alone = [await printer.document(laidOnce('letter'), book), await printer.document(laidOnce('a4'), book)];
     expect(together.map((bytes) => Buffer.from(bytes).equals(alone[0] ?? Buffer.alloc(0)))).toEqual([true, false, true]);
     expect(Buffer.from(together[1] ?? []).equals(alone[1] ?? Buffer.alloc(0))).toBe(true);
+  });
+
+  it('are finished by one finisher with the pictures of the book that is given each time, a copy of a known one too', async () => {
+    const doc = laidOnce('a4');
+    const printed = await printer.pages(doc);
+    const other = await printer.pictures(samplePictures(4).slice(0, 3).map((picture, index) => ({ ...picture, id: samplePictures(3)[index]?.id ?? '', svg: picture.svg.replace('</svg>', '<path d="M1 1h9v9z"/></svg>') })));
+    const finish = newFinisher();
+    const byBook = async (given: PictureBook): Promise<string> => Buffer.from((await finish({ printed, doc, book: given, copies: [doc] }))[0] ?? []).toString('latin1');
+    const [first, changed, copied] = [await byBook(book), await byBook(other), await byBook(structuredClone(book))];
+    expect(copied).toBe(first);
+    expect(changed).not.toBe(first);
+    expect(changed).toBe(Buffer.from(await printer.document(doc, other)).toString('latin1'));
   });
 
   // ISO 216 and ANSI/ASME Y14.1 have the sizes (M); a viewer tells a paper from half a millimetre or so.

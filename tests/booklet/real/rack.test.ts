@@ -1,6 +1,6 @@
 import { PDFArray, PDFDict, PDFName, type PDFDocument } from 'pdf-lib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openPrinter, type BookletEdition, type Paper, type PictureBook, type Printer } from '../../../src/booklet/index.ts';
+import { glyphPrints, openPrinter, type BookletEdition, type Paper, type PictureBook, type Printer } from '../../../src/booklet/index.ts';
 import { leastScale, mostScale } from '../../../src/booklet/pages/break-pages.ts';
 import { allDicts, dictAt, dictsWith, infoText, key, outline, readPdf, textOf } from '../print/readPdf.ts';
 import { hasPoppler, poppler } from '../print/poppler.ts';
@@ -13,7 +13,7 @@ let book: PictureBook;
 
 beforeAll(async () => {
   [rack, printer] = await Promise.all([realRack(), openPrinter()]);
-  book = await printer.pictures(rack.variant.pictures);
+  book = await printer.pictures([...rack.variant.pictures, ...glyphPrints()]);
 });
 afterAll(() => printer.close());
 

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { BOTTLE } from '../../../src/draw/flat/cable/bottle.ts';
-import { bayOf, crossedCords, faceIn } from '../../../src/draw/flat/cable/face.ts';
+import { bayOf, crossedCords, faceIn, shownCord } from '../../../src/draw/flat/cable/face.ts';
 import { doesLie, ladenFace, sagAtCrossing } from '../../../src/draw/flat/cable/hung-mass.ts';
 import { tryingMarks, tyingReminderMarks } from '../../../src/draw/flat/cable/knot-series.ts';
 import { pegsMarks } from '../../../src/draw/flat/cable/pegs.ts';
+import { slungBottle } from '../../../src/draw/flat/cable/slung-bottle.ts';
 import type { CableCut } from '../../../src/draw/flat/cable/cut-picture.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
@@ -122,10 +123,29 @@ describe.each(faces)('the cords of $name', ({ model, face }) => {
     }
   });
 
+  it('are shown by the one that comes down to the right, wherever one alone is drawn', () => {
+    const { low, high } = shownCord(face) ?? { low: [NaN, NaN], high: [NaN, NaN] };
+    expect(low[0]).toBeGreaterThan(high[0]);
+    expect(low[1]).toBeLessThan(high[1]);
+  });
+
+  it('bear a bottle on a piece of cord that goes over one of them and round the bottle, upright or lying as it hangs in the face', () => {
+    const marks = slungBottle(face)([50, 50]);
+    const water = bottlePoints(marks);
+    const [wide, high] = [0, 1].map((axis) => Math.max(...water.map((at) => at[axis] ?? NaN)) - Math.min(...water.map((at) => at[axis] ?? NaN))) as [number, number];
+    expect(wide > high).toBe(doesLie(face));
+    const laden = linesOf(marks).find(({ pen }) => pen.colour === 'fresh')?.points ?? [];
+    const lowest = Math.max(...laden.slice(1, -1).map(([, y]) => y));
+    // Its two sides begin over the laden cord and end on the bottle.
+    const sides = linesOf(marks).filter(({ pen, points }) => pen.colour === 'white' && points.length > 4 && (points[0]?.[1] ?? NaN) < lowest);
+    expect(sides).toHaveLength(2);
+    for (const { points } of sides) expect(points.at(-1)?.[1]).toBeGreaterThan(lowest + 8);
+  });
+
   it('give way within the limit where they are taut, and beyond it where they are drawn again', () => {
     const test = { mass: 1, most: 10 };
     const read = (isTaut: boolean) => {
-      const lines = linesOf(sagAtCrossing(face, test, { isTaut, by: 1, hasFigure: true })([0, 0]));
+      const lines = linesOf(sagAtCrossing(face, test, { isTaut, by: 1 })([0, 0]));
       const cord = lines.find(({ pen }) => pen.colour === 'fresh')?.points ?? [];
       const [from, to] = lines.find(({ pen }) => pen.type === 'dashed')?.points ?? [];
       const upright = lines.find(({ points: [a, b], pen }) => pen.name === 'dimension' && a !== undefined && b !== undefined && a[0] === b[0])?.points ?? [];

@@ -70,7 +70,7 @@ describe('the pictures of cables', () => {
   it.each(papers)('tell at a later step where the knots are shown, and its own figures, on paper of $width by $height', (paper) => {
     const each = { ...cable(1426, 2), face: bracedFace(rack, ['cable-left-1', 'cable-left-2']) };
     const [first, rest] = [loopReminder(36, paper), tyingReminder(each, 36, paper)];
-    expect([texts(first), texts(rest)]).toEqual([['36', '5', '9'], ['36', '12', '23', '24', '1 L', '1 kg', '25', String(each.test.most), String(FRAMES.last), String(FRAMES.drawn)]]);
+    expect([texts(first), texts(rest)]).toEqual([['36', '5', '9'], ['36', '12', '23', '24', '1 L', '1 kg', '25', String(each.test.most), String(each.test.most), String(FRAMES.last), String(FRAMES.drawn)]]);
     isClean(first, loopReminderMarks(36));
     isClean(rest, tyingReminderMarks(each, 36, paper.width));
   });

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { blocksMarks, blocksPicture } from '../../../src/draw/flat/blocks-picture.ts';
 import { fetchedBlocksMarks, fetchedBlocksPicture } from '../../../src/draw/flat/fetched-blocks.ts';
+import { clipKindsMarks, clipKindsPicture } from '../../../src/draw/flat/clip-kinds.ts';
 import { drilledOver } from '../../../src/draw/flat/drilled-over.ts';
 import { endMarks, endPicture } from '../../../src/draw/flat/end-picture.ts';
 import { onBarMarks, onBarPicture } from '../../../src/draw/flat/on-bar-picture.ts';
 import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleeve-mark-picture.ts';
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { traceMarks, tracePicture, type Traced } from '../../../src/draw/flat/trace-picture.ts';
+import { linesInWall } from '../../../src/draw/flat/lines-in-wall.ts';
 import { wallMarks, wallPictures } from '../../../src/draw/flat/wall-picture.ts';
 import type { WallShown } from '../../../src/draw/flat/wall-pieces.ts';
 import { wallPlaces, type Vec2 } from '../../../src/model/index.ts';
@@ -15,9 +17,11 @@ import { holeKinds, holeMark, holeSection } from '../../../src/draw/flat/hole-ma
 import { toPicture } from '../../../src/draw/kit/svg.ts';
 import { pens } from '../../../src/draw/kit/pens.ts';
 import { defaultLimits } from '../../../src/check/index.ts';
-import { wallSheets } from '../../../src/draw/work-kit/index.ts';
+import { clipsTold, wallSheets } from '../../../src/draw/work-kit/index.ts';
 import { measuredOn } from '../../../src/draw/work-kit/on-bars.ts';
+import { planTubes } from '../../../src/cut/index.ts';
 import { itemNamed, modelOf } from '../../support/items.ts';
+import { planOf } from '../../support/plans.ts';
 import { PULL_TEST, WALLS } from '../../../src/work/fix-to-wall/walls.ts';
 import { linesOf, outside, overlaps, pointsOutside, struckFigures, texts, widthAndHeight } from './inspect.ts';
 
@@ -74,12 +78,15 @@ describe('the picture of a sleeve to drill', () => {
     expect((sleeve[0] ?? 0) - (mark ?? 0)).toBeCloseTo(16 * 0.7, 6);
   });
 
-  it('shows along the tube the bit over the middle, and under the cross beside it', () => {
+  it('shows along the tube the bit over the middle, and over crosses beside it, and with a hand where it comes out', () => {
     const marks = sleeveMarkMarks({ near: 52, far: 22, hole: 36, outside: 38, tube: 28, nearEnd: 'right' });
     const middles = [...new Set(marks.flatMap((mark) => (mark.mark === 'circle' ? [mark.centre[0]] : [])))];
     const bits = linesOf(marks).filter(({ closed, points }) => closed && points.length === 5).map(({ points }) => points[2]?.[0] ?? NaN);
-    expect(middles).toHaveLength(2);
-    expect(bits.map((bit, index) => Math.round(Math.abs(bit - (middles[index] ?? NaN)) * 10) / 10)).toEqual([0, expect.toSatisfy((off: number) => off > 3)]);
+    const fingers = linesOf(marks).filter(({ closed, points }) => closed && points.length === 11).map(({ points }) => points[0] ?? [NaN, NaN]);
+    expect(middles).toHaveLength(3);
+    expect(fingers).toHaveLength(4);
+    expect(fingers.every(([x, y]) => Math.abs(x - (middles[2] ?? NaN)) < 8 && y > 28)).toBe(true);
+    expect(bits.map((bit, index) => Math.round(Math.abs(bit - (middles[index] ?? NaN)) * 10) / 10)).toEqual([0, expect.toSatisfy((off: number) => off > 2.5), 0]);
   });
 
   it.each(papers)('lies as the joint lies in the step: mirrored, its figures upright, on paper of $width by $height', ({ width }) => {
@@ -188,7 +195,9 @@ describe('the picture of a wall', () => {
         else {
           // Measured, drilled, where there are plugs those pushed in, screwed on, pulled at, the item pushed in or to the wall.
           const parts = ['1', '2', '3', '4', '5', ...(wall.fixing.plug === null ? [] : ['6'])];
-          const [shown, cameOut] = pictures.map(texts);
+          const [lines, shown, cameOut] = pictures.map(texts);
+          // Masonry has a bit of its own.
+          expect(lines).toEqual(wall.kind === 'masonry' ? ['Ø8'] : []);
           expect(shown?.filter((told) => told.length === 1).sort()).toEqual(parts);
           expect(shown).toEqual(expect.arrayContaining(['1394', '1346', ...apart.map(String), `Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
           // Where it is pulled out all holes are moved aside, and it goes on with drilling.
@@ -199,9 +208,20 @@ describe('the picture of a wall', () => {
     }
   });
 
+  it.each(walls.filter(({ fixing }) => fixing !== null))('lets no hole come on a wire or a pipe, straight up, down or level from what is on the wall: $kind', (wall) => {
+    const marks = linesInWall(wall);
+    const holes = marks.flatMap((mark) => (mark.mark === 'circle' && Math.abs(mark.radius - 2.4) < 1e-9 && mark.pen === null ? [mark.centre] : []));
+    const runs = linesOf(marks).filter(({ pen }) => pen.name === 'half-cut').map(({ points: [from, to] }) => ({ from: from ?? [NaN, NaN], to: to ?? [NaN, NaN] }));
+    const nearest = holes.map(([x, y]) => Math.min(...runs.map(({ from, to }) => Math.abs(from[0] === to[0] ? x - from[0] : y - from[1]))));
+    expect(runs.every(({ from, to }) => from[0] === to[0] || from[1] === to[1])).toBe(true);
+    expect(runs).toHaveLength(6);
+    expect(nearest.map((far) => far < 2)).toEqual([true, true, true, true, false]);
+    expect(nearest.at(-1)).toBeGreaterThan(5);
+  });
+
   it.each(papers)('moves every hole as far aside as the item, none up or down, and crosses out the old ones, on paper of $width by $height', (paper) => {
     const holes = { heights: [1394, 1346], apart: [1040], areOnPosts: false, moved: PULL_TEST.moved } as const;
-    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, holes }, paper)[1]?.marks ?? [];
+    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, holes }, paper)[2]?.marks ?? [];
     const old = marks.flatMap((mark) => (mark.mark === 'circle' && mark.fill === 'core' ? [mark.centre] : []));
     const level = linesOf(marks).filter(({ pen, points: [from, to] }) => pen.width === 0.8 && from?.[1] === to?.[1] && Math.abs((to?.[0] ?? 0) - (from?.[0] ?? 0)) < 5);
     const anew = level.map(({ points: [from, to] }): Vec2 => [((from?.[0] ?? 0) + (to?.[0] ?? 0)) / 2, from?.[1] ?? 0]);
@@ -257,5 +277,30 @@ describe('the mark of a hole', () => {
       .toEqual([[null, 'drawn', 2], [6, 'drawn', 1], [6, 'other', 2]]);
     const figures = (depth: number | null): number => holeSection(hole(depth, 'drawn'), { thickness: 9, skin: 1 }, [0, 0]).filter(({ mark }) => mark === 'figure').length;
     expect([figures(null), figures(6)]).toEqual([0, 1]);
+  });
+});
+
+describe('the picture of hinges and stays', () => {
+  const side = { bar: 28, thickness: 3, leaf: 60, reach: 27 };
+
+  it.each(papers)('rings the knob that only one of them has, whichever the step takes, on paper of $width by $height', (paper) => {
+    const ringAt = (hasKnob: boolean): number => {
+      const kinds = { hasKnob, knobbed: side, plain: side };
+      expect(pointsOutside(clipKindsPicture(kinds, paper))).toEqual([]);
+      const rings = clipKindsMarks(kinds, paper.width).flatMap((mark) => (mark.mark === 'circle' && mark.pen?.name === 'detail' ? [mark.centre[0]] : []));
+      expect(rings).toHaveLength(1);
+      return rings[0] ?? NaN;
+    };
+    expect([ringAt(true) < paper.width / 2, ringAt(false) > paper.width / 2]).toEqual([true, true]);
+  });
+
+  it('is drawn at each step that clips one of them on, where an item has both', async () => {
+    const item = itemNamed('chest');
+    const [name] = item.sizes.map((each) => each.name);
+    const model = modelOf(item, name ?? '');
+    const [plan, cuts] = [planOf(item, model.size), await planTubes(model)];
+    const steps = plan.steps.filter(({ action }) => action === 'fit-hinge');
+    expect(steps).toHaveLength(2);
+    expect(steps.map((step) => clipsTold({ model, plan, cuts, papers: FORMATS.page }, step).length)).toEqual([1, 1]);
   });
 });

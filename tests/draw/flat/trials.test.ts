@@ -3,12 +3,16 @@ import { dented, dentOf } from '../../../src/draw/flat/dent.ts';
 import { WHEEL_RIM } from '../../../src/plan/index.ts';
 import { guideMarks, guidePicture } from '../../../src/draw/flat/guide-picture.ts';
 import { faceSign, markedFace } from '../../../src/draw/flat/marked-face.ts';
-import { STRIP } from '../../../src/draw/flat/padded-knife.ts';
+import { knifeOnStrip } from '../../../src/draw/flat/leaning-knife.ts';
+import { PADDED, paddedKnife, STRIP } from '../../../src/draw/flat/padded-knife.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
 import { pullMarks, pullPicture } from '../../../src/draw/flat/pull-picture.ts';
 import { rolledMarks, rolledTrial } from '../../../src/draw/flat/rolled-trial.ts';
 import { knifeStopMarks, knifeStopPicture } from '../../../src/draw/flat/knife-stop-picture.ts';
+import { LONGEST_SLIT, slitMarks, slitPicture } from '../../../src/draw/flat/slit-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
+import { holdMarks, holdPicture } from '../../../src/draw/flat/hold-picture.ts';
+import { pinTrial, pinTrialMarks } from '../../../src/draw/flat/pin-trial.ts';
 import type { CutOut } from '../../../src/draw/flat/waste.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
@@ -87,15 +91,15 @@ describe('the pictures of stops', () => {
 
   it.each(papers)('tell a knife\'s strips, how long and how high, and its tip from their edge, on paper of $width by $height', (paper) => {
     const picture = knifeStopPicture(8, crossShaped, paper);
-    expect(texts(picture)).toEqual(['100', '40', '8', '1', '2', '3']);
+    expect(texts(picture)).toEqual(['100', '20', '8', '1', '2', '3', '4']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(knifeStopMarks(8, crossShaped, paper.width))]).toEqual([[], [], [], []]);
   });
 
   it('draw the blade leaning before it is bound, as when it is pulled, its tip square to the strip as far out as told', () => {
     const [width, depth] = [165, 8];
-    const leaning = (marks: readonly Mark[]): readonly (readonly Vec2[])[] => linesOf(marks).filter(({ closed, points }) => closed && points.length === 4 && new Set(points.map(([x]) => x)).size === 4).map(({ points }) => points);
-    const leanOf = ([tip = [NaN, NaN], , , back = [NaN, NaN]]: readonly Vec2[]): number => Math.atan2(back[0] - tip[0], tip[1] - back[1]);
-    const [[pulled = []], blades] = [leaning(pullMarks({ depth, thickness: 9, skin: 1 }, 5, width)), leaning(knifeStopMarks(depth, crossShaped, width))];
+    const leaning = (marks: readonly Mark[]): readonly (readonly Vec2[])[] => linesOf(marks).filter(({ pen, closed, points }) => pen === pens.cut && closed && points.length === 4 && new Set(points.map(([x]) => x)).size === 4).map(({ points }) => points);
+    const leanOf = ([tip = [NaN, NaN], , , edge = [NaN, NaN]]: readonly Vec2[]): number => Math.atan2(edge[0] - tip[0], tip[1] - edge[1]);
+    const [[pulled = []], blades] = [leaning(pullMarks({ depth, thickness: 9, skin: 1 }, 6, width)), leaning(knifeStopMarks(depth, crossShaped, width))];
     expect(blades).toHaveLength(2);
     for (const blade of blades) expect(leanOf(blade)).toBeCloseTo(leanOf(pulled), 9);
     // Both strips at the knife as long and high as they are cut; from their lower edge the tip stands out to the same scale.
@@ -104,11 +108,23 @@ describe('the pictures of stops', () => {
     const feet = linesOf(knifeStopMarks(depth, crossShaped, width)).filter(({ closed, points }) => closed && Math.abs(Math.max(...points.map(([x]) => x)) - Math.min(...points.map(([x]) => x)) - scale * STRIP.long) < 1e-6).map(({ points }) => Math.max(...points.map(([, y]) => y)));
     expect(Math.max(...(blades[0] ?? []).map(([, y]) => y)) - Math.max(...feet)).toBeCloseTo(depth * scale, 9);
   });
+
+  it('stand the knife\'s body on the strips, so that no more of the blade is out than they are high and it is to cut', () => {
+    const at = { foot: [50, 50], depth: 8, scale: 0.5 } as const;
+    const areas = knifeOnStrip(at).flatMap((mark) => (mark.mark === 'area' && mark.fill === 'ink' ? [mark.rings[0] ?? []] : []));
+    expect(areas).toHaveLength(1);
+    expect(Math.max(...(areas[0] ?? []).map(([, y]) => y))).toBeCloseTo(50 - STRIP.high * at.scale, 9);
+    // Across, the body is wider than the blade and stands on both pads, whose upper edge it touches.
+    const across = paddedKnife([50, 50], 5, { up: 30, isBound: false }).flatMap((mark) => (mark.mark === 'area' && mark.fill === 'ink' ? [mark.rings[0] ?? []] : []));
+    expect(across).toHaveLength(1);
+    expect(Math.max(...(across[0] ?? []).map(([, y]) => y))).toBeCloseTo(50 - PADDED.high, 9);
+    expect([Math.min(...(across[0] ?? []).map(([x]) => x)) < 50 - PADDED.half - 2, Math.max(...(across[0] ?? []).map(([x]) => x)) > 50 + PADDED.half + 2]).toEqual([true, true]);
+  });
 });
 
 describe('the picture of how a knife is led', () => {
   it.each(papers)('tells how far beside the line the straight-edge lies where strips run along it, on paper of $width by $height', (paper) => {
-    for (const [led, told] of [[{ pads: 9, number: 4 }, ['4', '9']], [{ pads: null }, []]] as const) {
+    for (const [led, told] of [[{ pads: 9, number: 5 }, ['5', '9']], [{ pads: null }, []]] as const) {
       const picture = guidePicture(led, paper);
       expect(texts(picture)).toEqual(told);
       expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(guideMarks(led, paper.width))]).toEqual([[], [], [], []]);
@@ -117,7 +133,7 @@ describe('the picture of how a knife is led', () => {
 
   it.each([9, 6])('draws the strips from above as long as they are, for their thickness of %s mm', (pads) => {
     const ratio = STRIP.long / pads;
-    const strips = closedSizes(guideMarks({ pads, number: 4 }, 165)).filter(([long, thick]) => Math.abs(long / thick - ratio) < 1e-6);
+    const strips = closedSizes(guideMarks({ pads, number: 5 }, 165)).filter(([long, thick]) => Math.abs(long / thick - ratio) < 1e-6);
     expect(strips).toHaveLength(STRIP.count);
   });
 });
@@ -126,13 +142,13 @@ describe('the picture of a knife that is pulled', () => {
   const pulled = { depth: 8, thickness: 9, skin: 1 };
 
   it.each(papers)('tells the strip and the depth, and stays on paper of $width by $height', (paper) => {
-    const picture = pullPicture(pulled, 5, paper);
-    expect(texts(picture)).toEqual(['5', '8']);
-    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(pullMarks(pulled, 5, paper.width))]).toEqual([[], [], [], []]);
+    const picture = pullPicture(pulled, 6, paper);
+    expect(texts(picture)).toEqual(['6', '8']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(pullMarks(pulled, 6, paper.width))]).toEqual([[], [], [], []]);
   });
 
   it('leans the way it is pulled, its sharp edge on that side, its tip the lowest', () => {
-    const [blade] = linesOf(pullMarks(pulled, 5, 165)).filter(({ closed, points }) => closed && points.length === 4 && new Set(points.map(([x]) => x)).size === 4).map(({ points }) => points);
+    const [blade] = linesOf(pullMarks(pulled, 6, 165)).filter(({ closed, points }) => closed && points.length === 4 && new Set(points.map(([x]) => x)).size === 4).map(({ points }) => points);
     const [tip, heel, spine, edge] = blade ?? [];
     if (tip === undefined || heel === undefined || spine === undefined || edge === undefined) throw new Error('no blade');
     expect(Math.max(...[heel, spine, edge].map(([, y]) => y))).toBeLessThan(tip[1]);
@@ -141,7 +157,7 @@ describe('the picture of a knife that is pulled', () => {
   });
 
   it('goes deeper with each pull', () => {
-    const tips = linesOf(pullMarks(pulled, 5, 165)).filter(({ closed, points }) => closed && points.length === 5).map(({ points: [tip] }) => tip?.[1] ?? NaN);
+    const tips = linesOf(pullMarks(pulled, 6, 165)).filter(({ closed, points }) => closed && points.length === 5).map(({ points: [tip] }) => tip?.[1] ?? NaN);
     expect(tips).toHaveLength(3);
     expect(tips).toEqual([...tips].sort((a, b) => a - b));
     expect(new Set(tips).size).toBe(3);
@@ -150,12 +166,45 @@ describe('the picture of a knife that is pulled', () => {
 
 describe('the picture of a half-cut tried on waste', () => {
   it.each(papers)('tells what is done once more, and stays on its paper of $width by $height', (paper) => {
-    const numbers = { own: 6, stop: 2, held: 4, pulled: 5 } as const;
+    const numbers = { own: 7, stop: 2, held: 5, pulled: 6 } as const;
     const picture = practicePicture(crossShaped, numbers, paper);
-    expect(texts(picture)).toEqual(['6', '4', '5', '5', '2', '4', '5']);
+    expect(texts(picture)).toEqual(['7', '5', '6', '6', '2', '5', '6']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture)]).toEqual([[], [], []]);
     // Well tried, the panel comes next; cut through, another piece of waste.
     const hatched = linesOf(practiceMarks(crossShaped, numbers, paper.width)).filter(({ pen }) => pen.colour === 'faded').map(({ points: [from] }) => from?.[0] ?? NaN);
     expect(Math.min(...hatched)).toBeGreaterThan((2 * paper.width) / 3);
+  });
+});
+
+describe('the picture of a half-cut that went through', () => {
+  it.each(papers)('tells how long a slit may be taped over, and from which step the panel is made anew, on paper of $width by $height', (paper) => {
+    const picture = slitPicture(crossShaped, 14, paper);
+    expect(texts(picture)).toEqual([String(LONGEST_SLIT), '14']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(slitMarks(crossShaped, 14, paper.width))]).toEqual([[], [], [], []]);
+  });
+});
+
+describe('the picture of whether a tube holds in its socket', () => {
+  it.each(papers)('tells what is done once more where it does not, on paper of $width by $height', (paper) => {
+    const numbers = { own: 3, pushed: 2 } as const;
+    const picture = holdPicture(numbers, paper);
+    expect(texts(picture)).toEqual(['3', '2', '3']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(holdMarks(numbers, paper.width))]).toEqual([[], [], [], []]);
+  });
+});
+
+describe('the picture of a pin tried on waste', () => {
+  it.each(papers)('tells how far beside a loose pin\'s hole another is punched, three diameters, on paper of $width by $height', (paper) => {
+    const picture = pinTrial(5, paper);
+    expect(texts(picture)).toEqual(['15']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(pinTrialMarks(5, paper.width))]).toEqual([[], [], [], []]);
+  });
+
+  it.each(papers)('has a column for a pin that stays, one for a loose one, one for a core that stayed, on paper of $width by $height', ({ width }) => {
+    const lines = linesOf(pinTrialMarks(5, width));
+    const columns = lines.flatMap(({ pen, points: [from, to] }) => (pen.name === 'edge' && from?.[0] === to?.[0] && Math.abs((from?.[1] ?? 0) - (to?.[1] ?? 0)) > 50 ? [from?.[0] ?? NaN] : []));
+    const wide = ticked([0, 0], 1.3).flatMap((mark) => (mark.mark === 'line' ? [mark.pen.width] : []))[0] ?? NaN;
+    const verdicts = lines.filter(({ pen }) => pen.width === wide).map(({ points }) => [columns.filter((each) => each < (points[0]?.[0] ?? NaN)).length, points.length]);
+    expect(verdicts).toEqual([[1, 3], [2, 2], [2, 2], [3, 2], [3, 2]]);
   });
 });

@@ -8,7 +8,7 @@ import { paint, shapesOf } from './painter.ts';
 const kinds = {
   warning: ['W022', 'W024'],
   mandatory: ['M002', 'M004', 'M009', 'M016', 'M055', 'M071'],
-  prohibition: ['P009', 'P018'],
+  prohibition: ['P009', 'P015', 'P018', 'no-drilling-into-lines'],
 } as const satisfies Record<string, readonly SignName[]>;
 
 const share = (name: SignName, colour: string): number => {
@@ -37,9 +37,9 @@ describe('the colour arithmetic', () => {
 
 describe('safety signs', () => {
   it('have a sign for every caution', () => {
-    // ISO 7010 meanings (R, CHECKS "Drawings and signs"; P018 from memory).
+    // ISO 7010 meanings (R, CHECKS "Drawings and signs"; P015 and P018 from memory; what it has no sign for goes by its own name).
     const expected: Record<Caution, SignName> = {
-      sharp: 'W022', dust: 'M016', eyes: 'M004', gloves: 'M009', crush: 'W024',
+      sharp: 'W022', dust: 'M016', eyes: 'M004', gloves: 'M009', crush: 'W024', bit: 'P015', lines: 'no-drilling-into-lines',
       children: 'M055', climbing: 'P009', sitting: 'P018', tipping: 'M071', manual: 'M002',
     };
     expect(signOfCaution).toEqual(expected);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { lineDrawing } from '../../../src/draw/lines/index.ts';
-import { composeAlone, composePicture, type LineDrawer } from '../../../src/draw/picture/index.ts';
+import { composeAlone, composeDone, composePicture, type LineDrawer } from '../../../src/draw/picture/index.ts';
 import { colours } from '../../../src/draw/kit/colours.ts';
 import { allScenes, closeFrame, isometric, longTube, paleReminder, pinSide } from './example-scenes.ts';
 import { hullDrawing } from './stand-in.ts';
@@ -27,6 +27,18 @@ describe('example scenes with hidden lines removed', () => {
     const { width, svg } = composeAlone(longTube, isometric, 0.2, hiddenLinesRemoved, 120);
     expect(width).toBeCloseTo(120, 6);
     expect(svg).toContain('stroke-width=".25"');
+  });
+});
+
+describe('what a step has made', () => {
+  it.each([{ width: 150, height: 84 }, { width: 150, height: 40 }])('has its tick close before it on %o', (paper) => {
+    const { svg, width } = composeDone({ ...pinSide(), marks: [] }, paper, hullDrawing);
+    const [drawing, sign] = svg.split('</g>');
+    const places = [...(drawing ?? '').matchAll(/M(\d+(?:\.\d+)?) (?!0l)/g)].map(([, x]) => Number(x));
+    const [moved, tick] = [Number(/translate\(([\d.]+)/.exec(drawing ?? '')?.[1]), Number(/M([\d.]+)/.exec(sign ?? '')?.[1])];
+    expect(width).toBe(paper.width);
+    expect(moved + Math.min(...places) - tick).toBeGreaterThan(5);
+    expect(moved + Math.min(...places) - tick).toBeLessThan(30);
   });
 });
 

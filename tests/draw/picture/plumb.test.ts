@@ -4,7 +4,7 @@ import { FRAMES } from '../../../src/draw/flat/cable/frames.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
 import { composePlumb } from '../../../src/draw/picture/index.ts';
-import { elevationOf, onPlane } from '../../../src/draw/picture/plumb/elevation.ts';
+import { elevationOf, onPlane } from '../../../src/draw/picture/elevation.ts';
 import { leaning, type Shown } from '../../../src/draw/picture/plumb/leaning.ts';
 import { plumbOf, type Plumb } from '../../../src/scene/index.ts';
 import { workSizes } from '../../support/chosen.ts';

@@ -79,6 +79,12 @@ export function crossedCords({ cords }: BracedFace): readonly Crossed[] {
   }));
 }
 
+/** The cord that pictures of one cord show, the same in all of them: of two that cross, the one that comes down to the right. */
+export function shownCord(face: BracedFace): FaceCord | undefined {
+  const cords = crossedCords(face)[0]?.cords ?? face.cords;
+  return cords.find(({ low, high }) => high[0] < low[0]) ?? cords[0];
+}
+
 function meeting(one: FaceCord, other: FaceCord): Vec2 | null {
   const [a, b, c] = [one.low, other.low, [one.high[0] - one.low[0], one.high[1] - one.low[1]]] as const;
   const d: Vec2 = [other.high[0] - b[0], other.high[1] - b[1]];

@@ -65,15 +65,14 @@ const SLOPES = [0.45, 1.1] as const;
 const CROSSING = 6;
 const RULE = { right: 7, wide: 3.6, over: 2, long: 19 } as const;
 
-/** What is shown of a crossing: whether its cord is taut, so many times as large as usual, with the limit's figure or only with its lines. */
+/** What is shown of a crossing: whether its cord is taut, so many times as large as usual. */
 export interface ShownSag {
   readonly isTaut: boolean;
   readonly by: number;
-  readonly hasFigure: boolean;
 }
 
 /** The crossing enlarged, how far the laden cord has come down from where it was: within the limit, or more, so that it is drawn tight again. */
-export const sagAtCrossing = (face: BracedFace, test: Test, { isTaut, by, hasFigure }: ShownSag) => ([x, y]: Vec2): readonly Mark[] => {
+export const sagAtCrossing = (face: BracedFace, test: Test, { isTaut, by }: ShownSag) => ([x, y]: Vec2): readonly Mark[] => {
   const [first] = crossedCords(face);
   const slope = Math.min(SLOPES[1], Math.max(SLOPES[0], first === undefined ? SLOPES[0] : slopeOf(first.cords[0])));
   const rises = first === undefined ? 1 : Math.sign((first.cords[0].high[0] - first.cords[0].low[0]) * (first.cords[0].high[1] - first.cords[0].low[1]));
@@ -96,7 +95,7 @@ export const sagAtCrossing = (face: BracedFace, test: Test, { isTaut, by, hasFig
     line({ ...pens.motion, width: 0.9 }, [rule - 0.8, limit], [rule + by * RULE.wide + 0.8, limit]),
     line(pens.dimension, cross, [rule, cross[1]]), circle(cross, 0.8, null, 'ink'), circle(tip, 0.8, null, 'ink'), line(pens.motion, [tip[0] + 1, tip[1]], [rule - 1.4, tip[1]]), arrowhead([rule, tip[1]], [1, 0], 2.6),
     line(pens.dimension, [out, cross[1]], [out, limit]), arrowhead([out, cross[1]], [0, -1]), arrowhead([out, limit], [0, 1]),
-    ...(hasFigure ? atMost(told, [out + 2.4 + atMostWidth(told, cap) / 2, (cross[1] + limit) / 2], cap) : []),
+    ...atMost(told, [out + 2.4 + atMostWidth(told, cap) / 2, (cross[1] + limit) / 2], cap),
     ...(isTaut ? ticked([x - radius + 1, y + radius], 1.4) : again([x - radius + 1, y + radius + 5.5])),
   ];
 };

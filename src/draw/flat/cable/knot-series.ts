@@ -16,6 +16,7 @@ import { bottleTold } from './bottle.ts';
 import { andThen, drawnCords, type DrawnCords } from './drawn-together.ts';
 import { ladenFace, sagAtCrossing } from './hung-mass.ts';
 import { foldedAtMark, knotBegun, knotDrawn, knottedLoose, laidBack, loopTight, loopWrong, secondBegun, secondLoose, secondTight, type Frame } from './knots.ts';
+import { slungBottle } from './slung-bottle.ts';
 import { besideLoop, drawnTight, roundStud } from './round-peg.ts';
 
 /** A frame with its share of its row's width; one that is the wrong way of the one before it has no number. */
@@ -71,8 +72,8 @@ const tyingRows = ({ loop, face }: CableCut): readonly Row[] => [
 
 /** How each cord of a face is tried. */
 const tryingRows = ({ test, face }: CableCut): readonly Row[] => [
-  { first: FRAMES.hung, height: 76, frames: hungRow(face, test, [66, 62]) },
-  { first: FRAMES.sag, height: 66, frames: [{ frame: moved(sagAtCrossing(face, test, { isTaut: true, by: 1.35, hasFigure: true })) }, { frame: moved(sagAtCrossing(face, test, { isTaut: false, by: 1.35, hasFigure: true })), isWrong: true }] },
+  { first: FRAMES.hung, height: 76, frames: [{ frame: slungBottle(face), wide: 0.8 }, ...hungRow(face, test, [53, 62])] },
+  { first: FRAMES.sag, height: 66, frames: [{ frame: moved(sagAtCrossing(face, test, { isTaut: true, by: 1.35 })) }, { frame: moved(sagAtCrossing(face, test, { isTaut: false, by: 1.35 })), isWrong: true }] },
 ];
 
 /** A frame a little higher and further left, where it has something under it and on its right. */
@@ -89,9 +90,9 @@ function pulls(face: BracedFace): readonly Shown[] {
   }));
 }
 
-/** A full bottle hung on one cord, then on the other. */
+/** A full bottle hung on one cord, then on the other, after how it hangs. */
 const hungRow = (face: BracedFace, { mass }: CableCut['test'], [wide, high]: Vec2): readonly Shown[] => ([0, 1] as const).map((which) => ({
-  ...(which === 0 ? {} : { isNext: true }),
+  isNext: true,
   frame: ([x, y]) => [...ladenFace(face, which, boxRound([x, y - 3], wide, high)), ...(which === 0 ? bottleTold(mass, [x, y + high / 2 + 2], capHeights.step) : [...andThen([x - wide / 2 - 4, y]), ...oftenIn(face, [x, y + high / 2 + 2])])],
 }));
 
@@ -142,10 +143,10 @@ export const loopReminderMarks = (step: number): readonly Mark[] => lookAt(step,
 export function tyingReminderMarks({ test, face }: CableCut, step: number, width: number): readonly Mark[] {
   const [unit, low] = [width / 10, 43];
   const hung = ([0, 1] as const).flatMap((which) => ladenFace(face, which, boxRound([unit * (1 + 2 * which) + 1, low], 2 * unit - 3.5, 50)));
-  const near = (isTaut: boolean, at: number): readonly Mark[] => sagAtCrossing(face, test, { isTaut, by: 1, hasFigure: isTaut })([at, low - 2]);
+  const near = (isTaut: boolean, at: number): readonly Mark[] => sagAtCrossing(face, test, { isTaut, by: 0.8 })([at, low - 2]);
   return [
     ...lookAt(step, [FRAMES.second, FRAMES.last], [10, 6.5]), ring(FRAMES.hung, [4.5, 17]), ...hung, ...bottleTold(test.mass, [unit * 2, 74], capHeights.step), ...oftenIn(face, [unit * 5, 74]),
-    ring(FRAMES.sag, [unit * 4 + 6, 17]), ...near(true, unit * 5 + 2.6), ...near(false, width - 23),
+    ring(FRAMES.sag, [unit * 4 + 6, 17]), ...near(true, unit * 5), ...near(false, width - 32),
   ];
 }
 

@@ -8,7 +8,7 @@ import { crossed, ticked } from '../../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../../kit/svg.ts';
 import type { DrawnPicture } from '../../types.ts';
 import type { CableCut } from './cut-picture.ts';
-import { bayOf, crossedCords, faceIn, pegsOf, workedCord } from './face.ts';
+import { bayOf, faceIn, pegsOf, shownCord, workedCord } from './face.ts';
 import { FRAMES } from './frames.ts';
 import { peg } from './knots.ts';
 import { cutEnd, drawnStrand, moves, pull, round, stands } from './rope.ts';
@@ -35,9 +35,9 @@ export function pegsMarks({ face }: CableCut, width: number): readonly Mark[] {
 
 const number = (told: number, at: Vec2): Mark => ringedNumeral(tell.number(told), at, capHeights.order, pens.edge);
 
-/** The direction of the first cord from its upper peg down, on paper. */
+/** The direction of the cord that is shown from its upper peg down, on paper. */
 function slantOf(face: BracedFace): Vec2 {
-  const [cord] = crossedCords(face)[0]?.cords ?? face.cords;
+  const cord = shownCord(face);
   if (cord === undefined) return [0.7, 0.7];
   const [x, y] = [cord.low[0] - cord.high[0], cord.high[1] - cord.low[1]];
   const far = Math.hypot(x, y);
@@ -46,7 +46,7 @@ function slantOf(face: BracedFace): Vec2 {
 
 function inFace(face: BracedFace, middle: Vec2, wide: number): readonly Mark[] {
   const drawn = faceIn(bayOf(face), boxRound(middle, wide, 40));
-  const [cord] = crossedCords(face)[0]?.cords ?? face.cords;
+  const cord = shownCord(face);
   if (cord === undefined) return drawn.bars;
   const [low, high]: readonly [Vec2, Vec2] = [drawn.at(cord.low), drawn.at(cord.high)];
   const side = Math.sign(high[0] - low[0]);

@@ -189,7 +189,7 @@ function notched(lying: Lying, paper: Paper, keptFor: readonly number[] = []): r
   const { pattern } = lying;
   const view = fitToScale({ min: pattern.min, max: pattern.max }, mainBox(paper, 0, { ...noRoom, bottom: ON_BOARD.height + 3 }));
   const low = paper.height - ON_BOARD.height - 1;
-  const kept = { x: signsLeft + ON_BOARD.width + 6, y: low, width: 34, height: ON_BOARD.height };
+  const kept = { x: signsLeft + ON_BOARD.width + 6, y: low, width: 52, height: ON_BOARD.height };
   return [...cutOnBoard([signsLeft, low]), ...(keptFor.length === 0 ? [] : [...wasteMarks(cornersOf(kept)), ...keptSign(kept, keptFor)]), wholeMark(pattern, view, true, [
     blankLine(pattern, view), ...firstMarks(pattern, view, earlier(pens.inside)), ...bends(pattern, view, null),
     ...patternHoles(flatHoles(pattern), view, earlier(pens.hole)), patternOutline(pattern, view, { ...pens.cut, width: 0.7 }), ...signOf(lying, view),

@@ -5,7 +5,7 @@ import { halfCutSection, sectionMarks } from '../glyphs.ts';
 import { glyphView } from '../legend.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import type { Mark } from '../../kit/marks.ts';
-import { area, arrowhead, line, outline, toldWidth } from '../../kit/marks.ts';
+import { arrowhead, line, toldWidth } from '../../kit/marks.ts';
 import { acrossFlap, creaseMarks, flapOn, halfCutMarks, holeMarks, insideLineMarks, outlineMarks } from '../panel-lines.ts';
 import { earlier, pens } from '../../kit/pens.ts';
 import type { Paper } from '../../kit/svg.ts';
@@ -16,6 +16,7 @@ import { columnBox, countMark, mainBox, noRoom } from './layout.ts';
 import type { Skinned } from '../hole-marks.ts';
 import { edgeBesideCut } from '../edge-beside-cut.ts';
 import { markedFace, signRoom } from '../marked-face.ts';
+import { PADDED, paddedKnife } from '../padded-knife.ts';
 import { sideOrder } from './crease.ts';
 import { tell } from '../../../scene/index.ts';
 
@@ -56,7 +57,7 @@ function upright(length: number): number {
 export function knifeInPanel(pattern: Skinned, box: Box, marked: 'upper' | 'lower' = 'upper'): readonly Mark[] {
   const { thickness } = pattern;
   const dimensions = 12;
-  const knifeRoom = 16;
+  const knifeRoom = KNIFE.up + 1;
   const reach = thickness * 0.65;
   const view = fitToScale({ min: [-reach, -thickness], max: [reach, 0] }, {
     x: box.x + dimensions, y: box.y + knifeRoom, width: box.width - 2 * dimensions, height: box.height - knifeRoom - (marked === 'lower' ? signRoom : 2),
@@ -67,7 +68,7 @@ export function knifeInPanel(pattern: Skinned, box: Box, marked: 'upper' | 'lowe
   const slit = onPaper(view, [0, -deep]);
   return [
     { mark: 'view', name: 'half-cut', scale: view.scale, marks: [...sectionMarks(view, [[-reach, -thickness], [reach, -thickness], [reach, 0], [-reach, 0]]), ...skins(view, reach, pattern)] },
-    ...knife(slit, top), ...depthGauge(slit, top), ...markedFace([right - 5, marked === 'upper' ? top : bottom], marked === 'upper' ? 'up' : 'down'),
+    ...knife(slit, top), ...markedFace([right - 5, marked === 'upper' ? top : bottom], marked === 'upper' ? 'up' : 'down'),
     ...linearDimension({ axis: 'y', told: tell.mm(deep), ends: [slit[1], top], line: left - 4, feature: left, cap, upright: true }),
     line(pens.dimension, [left - 5, slit[1]], slit),
     ...linearDimension({ axis: 'y', told: tell.mm(thickness), ends: [bottom, top], line: right + 3 + upright(thickness), feature: right, cap, upright: true }),
@@ -78,27 +79,13 @@ function skins(view: Fit, reach: number, { thickness, skin }: Skinned): readonly
   return [-skin, skin - thickness].map((y) => line(pens.edge, onPaper(view, [-reach, y]), onPaper(view, [reach, y])));
 }
 
-/** A plain blade with its point at the bottom of the cut, and the way it goes. */
+/** How far the knife reaches over the face, and how wide the strips at its blade are, mm of paper. */
+const KNIFE = { up: 20, wide: 5.5 } as const;
+
+/** The knife between its strips, which stand on the face, its tip at the bottom of the cut; and the way it goes. */
 function knife([x, y]: Vec2, top: number): readonly Mark[] {
-  const wide = 2.2;
-  const up = top - 12;
-  return [
-    area('white', [[x, y], [x + wide, y - 3], [x + wide, up], [x, up]]),
-    outline(pens.cut, [[x, y], [x + wide, y - 3], [x + wide, up], [x, up]]),
-    line(pens.motion, [x - gauge.wide - 3, up], [x - gauge.wide - 3, top - 4]),
-    arrowhead([x - gauge.wide - 3, top - 1.5], [0, 1], 3.5),
-  ];
-}
-
-/** Off-cuts of panel clamped to both sides of the blade: they meet the face when it is as deep as it may go. mm of paper. */
-const gauge = { wide: 5, high: 5 } as const;
-
-function depthGauge([x]: Vec2, top: number): readonly Mark[] {
-  const blade = 2.2;
-  return [x - gauge.wide, x + blade].flatMap((left): readonly Mark[] => {
-    const block: readonly Vec2[] = [[left, top - gauge.high], [left + gauge.wide, top - gauge.high], [left + gauge.wide, top], [left, top]];
-    return [area('panel', block), outline(pens.cut, block)];
-  });
+  const beside = x - PADDED.half - KNIFE.wide - 4;
+  return [...paddedKnife([x, top], y - top, KNIFE), line(pens.motion, [beside, top - 14], [beside, top - 4]), arrowhead([beside, top - 1.5], [0, 1], 3.5)];
 }
 
 /** The same place with the tab turned back: the cut opens, the outer skin holds. */

@@ -1,12 +1,12 @@
 import type { Caution } from '../../../plan/index.ts';
 import type { Ink } from '../ink.ts';
 import { antiTip, eyeProtection, keepFromChildren, mask, protectiveGloves, referToManual } from './mandatory.ts';
-import { noClimbing, noSitting } from './prohibitions.ts';
+import { handBehindBit, noClimbing, noDrillingIntoLines, noSitting } from './prohibitions.ts';
 import { crushedHands, sharpElement } from './warnings.ts';
 
 export { safetyColours, signGrounds } from './shapes.ts';
 
-/** Safety signs, named by the number of the ISO 7010 meaning (R, CHECKS "Drawings and signs"); drawn by us. */
+/** Safety signs, named by the number of the ISO 7010 meaning (R, CHECKS "Drawings and signs"), or by what they say where that has none that we know; drawn by us. */
 export const signPictures = {
   M002: referToManual,
   M004: eyeProtection,
@@ -15,7 +15,9 @@ export const signPictures = {
   M055: keepFromChildren,
   M071: antiTip,
   P009: noClimbing,
+  P015: handBehindBit,
   P018: noSitting,
+  'no-drilling-into-lines': noDrillingIntoLines,
   W022: sharpElement,
   W024: crushedHands,
 } as const satisfies Readonly<Record<string, Ink>>;
@@ -28,6 +30,8 @@ export const signOfCaution: Readonly<Record<Caution, SignName>> = {
   eyes: 'M004',
   gloves: 'M009',
   crush: 'W024',
+  bit: 'P015',
+  lines: 'no-drilling-into-lines',
   children: 'M055',
   climbing: 'P009',
   sitting: 'P018',

@@ -45,10 +45,11 @@ export const scalePicture: Ink = together(
   stroke('M24 32V36A4.4 4.4 0 1 1 19.6 40.4', 3),
 );
 
-/** A closed bottle full of water that hangs by its neck on a loop of string: a litre is a kilogram. */
+/** A closed bottle full of water that hangs by its neck on a loop over a cord: a litre is a kilogram. */
 export const bottlePicture: Ink = together(
-  stroke('M24 13.5Q12 5 24 2.5Q36 5 24 13.5', thin),
-  body('M20.5 19V22Q15.5 25 15.5 31V46H32.5V31Q32.5 25 27.5 22V19z', tint),
-  body(box(20, 13, 8, 5.5), black),
-  stroke(straight(19, 21.5, 29, 21.5), line),
+  stroke('M2.5 2.5L24 8L45.5 2.5', line),
+  stroke('M19 23.5L15 15Q15 5 24 5T33 15L29 23.5', thin),
+  body('M20.5 20V24Q15.5 27 15.5 32V46H32.5V32Q32.5 27 27.5 24V20z', tint),
+  body(box(20, 14.5, 8, 8.5), black),
+  stroke(straight(19, 23.5, 29, 23.5), line),
 );

@@ -10,7 +10,7 @@ import { arrowhead, figure, line, ringedNumeral, toldWidth, type Mark } from '..
 import { pens } from '../../kit/pens.ts';
 import { ticked } from '../../kit/right-wrong.ts';
 import type { LineDrawer } from '../line-drawer.ts';
-import { clippedTo, cropped, elevationMarks, elevationOf, onPlane } from './elevation.ts';
+import { clippedTo, cropped, elevationMarks, elevationOf, onPlane } from '../elevation.ts';
 
 const cap = capHeights.step;
 /** Over the leg there is room for the straightedge and a hand, under the floor for a sign, mm of paper. */

@@ -23,7 +23,7 @@ const WHITE = 3;
 const WHOLE = 0.33;
 
 /**
- * How work that stands is looked at with a plumb line: which leg, and on which two sides; how far the string is from it above and
+ * How work that stands is looked at with a plumb line: which leg, and on which sides; how far the string is from it above and
  * below. Then what is done where it leans: it is pushed, and held by its cords or by its nuts. When the cords are tied it is looked at again.
  */
 export function composePlumb(plumb: Plumb, { width }: Pick<Paper, 'width'>, draw: LineDrawer): readonly DrawnPicture[] {
@@ -36,15 +36,18 @@ const drawn = (width: number, height: number, marks: readonly Mark[]): DrawnPict
 /** Which leg, and from each side how it is measured. */
 function firstMarks(plumb: Plumb, width: number, draw: LineDrawer): readonly Mark[] {
   const first = width * WHOLE;
-  return [...whichLeg(plumb, { x: 0, y: 0, width: first, height: HIGH.first }, draw), ...bothSides(plumb, { x: first + WHITE, y: 0, width: width - first - WHITE, height: HIGH.first }, draw)];
+  return [...whichLeg(plumb, { x: 0, y: 0, width: first, height: HIGH.first }, draw), ...eachSide(plumb, { x: first + WHITE, y: 0, width: width - first - WHITE, height: HIGH.first }, draw)];
 }
 
-function bothSides(plumb: Plumb, { x, y, width, height }: Box, draw: LineDrawer): readonly Mark[] {
-  const each = (width - WHITE) / 2;
-  return [
-    ...plumb.sides.flatMap((side, index) => besideLeg(plumb, side, index + 1, { x: x + index * (each + WHITE), y, width: each, height }, draw)),
-    line(pens.edge, [x + each + WHITE / 2, y], [x + each + WHITE / 2, y + height]),
-  ];
+function eachSide({ sides, ...plumb }: Plumb, { x, y, width, height }: Box, draw: LineDrawer): readonly Mark[] {
+  const each = (width - WHITE * (sides.length - 1)) / sides.length;
+  return sides.flatMap((side, index) => {
+    const from = x + index * (each + WHITE);
+    return [
+      ...besideLeg({ ...plumb, sides }, side, index + 1, { x: from, y, width: each, height }, draw),
+      ...(index === 0 ? [] : [line(pens.edge, [from - WHITE / 2, y], [from - WHITE / 2, y + height])]),
+    ];
+  });
 }
 
 /** The middle of a sign or number under a frame, from its lower edge; a frame's room over that, mm of paper. */
@@ -70,13 +73,12 @@ const EMPTY: Frame = { wide: 1, marks: () => [] };
 /** Frames of work that is wider than this for its height stand two in a row. */
 const WIDE = 1.5;
 
-/** What is done where it leans is numbered on from the two sides that are looked at. */
-const FIRST = 3;
-
 /** It leans; it is pushed upright, and held so: while the cords are tied, or by nuts that were loosened before. A picture for each row of frames. */
 function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly DrawnPicture[] {
-  const { held } = plumb;
+  const { held, sides } = plumb;
   if (held === null) return [];
+  // Numbered on from the sides that are looked at.
+  const first = sides.length + 1;
   const side = sideShown(plumb, draw);
   const aspect = aspectFrom(plumb, side, draw);
   const seen = (shown: Shown, under: (middle: Vec2) => readonly Mark[], number: number | null = null): Frame => ({
@@ -93,8 +95,8 @@ function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly Drawn
     return drawn(width, height, inRow(row, width, height));
   });
   if (held.by === 'cords') {
-    const tied = seen({ ...UPRIGHT, hand: 'holds', cords: true }, (middle) => tiedAt(held.steps, middle), FIRST + 1);
-    return rows(aspect > WIDE ? [[leans, pushed(FIRST)], [tied, EMPTY]] : [[leans, pushed(FIRST), tied]]);
+    const tied = seen({ ...UPRIGHT, hand: 'holds', cords: true }, (middle) => tiedAt(held.steps, middle), first + 1);
+    return rows(aspect > WIDE ? [[leans, pushed(first)], [tied, EMPTY]] : [[leans, pushed(first), tied]]);
   }
   const nut = (way: 'loosened' | 'tightened', number: number): Frame => ({
     wide: NUT,
@@ -103,7 +105,7 @@ function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly Drawn
       figure(tell.times(held.count), [box.x + box.width / 2 + 5, box.y + box.height - SIGN.up], capHeights.count, 700),
     ],
   });
-  return rows([[leans, nut('loosened', FIRST), pushed(FIRST + 1)], [nut('tightened', FIRST + 2), seen(UPRIGHT, (middle) => ticked(middle), FIRST + 3), EMPTY]]);
+  return rows([[leans, nut('loosened', first), pushed(first + 1)], [nut('tightened', first + 2), seen(UPRIGHT, (middle) => ticked(middle), first + 3), EMPTY]]);
 }
 
 const numberOf = (number: number, { x, y, height }: Box): Mark => ringedNumeral(tell.number(number), [x + NUMBER, y + height - SIGN.up], capHeights.order);
@@ -148,14 +150,14 @@ function lookAt(steps: readonly number[], [x, y]: Vec2, { wide, cap }: { readonl
 /** Over the leg's sides there is the step where it was shown, mm of paper; beside them the work that leans. */
 const AGAIN = { shown: 14, leans: 44 } as const;
 
-/** Where it was shown; the leg from both sides again; and where it leans, the cord that has grown longer is drawn tighter: at which number. */
+/** Where it was shown; the leg from its sides again; and where it leans, the cord that has grown longer is drawn tighter: at which number. */
 function againMarks(plumb: Plumb, width: number, draw: LineDrawer): readonly Mark[] {
   const { held, step } = plumb;
   const left = width - AGAIN.leans;
   const foot = HIGH.again - SIGN.up;
   return [
     ...lookAt([step], [7, AGAIN.shown / 2]),
-    ...bothSides(plumb, { x: 0, y: AGAIN.shown, width: left - WHITE, height: HIGH.again - AGAIN.shown }, draw),
+    ...eachSide(plumb, { x: 0, y: AGAIN.shown, width: left - WHITE, height: HIGH.again - AGAIN.shown }, draw),
     ...leaning(plumb, sideShown(plumb, draw), { ...LEANS, cords: true }, { x: left, y: 0, width: AGAIN.leans, height: HIGH.again - SIGN.room }, draw),
     ...crossed([left + 3.5, foot]), ...(held?.by === 'cords' ? [...onwards([left + 11, foot]), ...lookAt(held.steps.slice(0, 1), [left + 20, foot], EYES.small), ringedNumeral(tell.number(FRAMES.drawn), [left + AGAIN.leans - 5, foot], capHeights.order, pens.edge)] : []),
   ];

@@ -1,14 +1,14 @@
 import type { Vec2, Vec3 } from '../../../model/index.ts';
 import type { Plumb, PlumbSide } from '../../../scene/index.ts';
 import type { Box } from '../../types.ts';
-import { handPushing, HAND_LONG, PALM_HIGH } from '../../flat/hands.ts';
+import { handPushing, PALM_HIGH } from '../../flat/hands.ts';
 import { BOB, OVER, plumbLine, STRAIGHTEDGE, straightedge } from '../../flat/plumb-line.ts';
 import { onPaper, type Fit } from '../../kit/fit.ts';
 import { arrowhead, line, type Mark } from '../../kit/marks.ts';
 import { band, haloOf, pens } from '../../kit/pens.ts';
 import type { LineDrawer } from '../line-drawer.ts';
 import { between } from './beside-leg.ts';
-import { elevationMarks, elevationOf, leant, onPlane, reachAt } from './elevation.ts';
+import { elevationMarks, elevationOf, leant, onPlane, reachAt } from '../elevation.ts';
 
 /** From the leg to the string, and how far the top leans from there, mm of paper: more than it is, so that it is seen. */
 const APART = 8;
@@ -16,9 +16,9 @@ const LEANS = 5.6;
 /** The straightedge over the top, and the floor's line under the feet, mm of paper. */
 const OVER_TOP = STRAIGHTEDGE.high + 1;
 const UNDER_FLOOR = 1;
-/** The hand pushes as high up as the work still reaches so far of its depth, at one of these shares of the height; an arrow so far under it, mm of paper. */
+/** The hand pushes as high up as the work still reaches so far of its depth, at one of these shares of the height; an arrow so long so far under it, mm of paper. */
 const PUSHED = { heights: [0.85, 0.75, 0.65, 0.55, 0.45, 0.35], reaches: 0.6 } as const;
-const ARROW = 7;
+const ARROW = { under: 9, long: 11 } as const;
 /** The weight is so much smaller than usual; over it the string is measured so far up, mm of paper. */
 const SMALL = { high: STRAIGHTEDGE.high, size: 0.7, colour: 'ink' } as const;
 const OVER_WEIGHT = 1.6;
@@ -64,7 +64,7 @@ export function aspectFrom({ bodies, floor }: Plumb, { view }: PlumbSide, draw: 
 }
 
 /** Width of what stands beside the work: a hand, the string, and how far it leans, mm of paper. */
-const BESIDE = HAND_LONG + WHITE + APART + OVER + LEANS;
+const BESIDE = ARROW.long + WHITE + APART + OVER + LEANS;
 
 /** How high the work is on a paper so wide, with the straightedge or the hand over it and the floor, mm of paper. */
 export function heightOn(width: number, aspect: number): number {
@@ -82,7 +82,7 @@ export function leaning(plumb: Plumb, side: PlumbSide, shown: Shown, box: Box, d
   const lean = shown.leans ? (-way * LEANS) / scale / (plumb.top - plumb.floor) : 0;
   const drawn = leant(upright, plumb.floor, lean);
   const width = (max[0] - min[0]) * scale + BESIDE;
-  const left = box.x + (box.width - width) / 2 + (way > 0 ? HAND_LONG + WHITE + LEANS : APART + OVER);
+  const left = box.x + (box.width - width) / 2 + (way > 0 ? ARROW.long + WHITE + LEANS : APART + OVER);
   const fit: Fit = { scale, origin: [left - min[0] * scale, box.y + box.height - UNDER_FLOOR + plumb.floor * scale] };
   const at = ([x, y]: Vec2): Vec2 => onPaper(fit, [x + lean * (y - plumb.floor), y]);
   const axis = onPlane(upright, plumb.leg.at)[0];
@@ -105,7 +105,7 @@ export function leaning(plumb: Plumb, side: PlumbSide, shown: Shown, box: Box, d
     ...(shown.cords ? cordMarks(cordsOn(plumb, side).map((ends) => ends.map((end) => at(onPlane(upright, end))) as [Vec2, Vec2]), shown.leans) : []),
     ...straightedge([topX - way * 9, string + way * OVER], top), ...plumbLine(string, top, tip, SMALL),
     ...measured.flat(),
-    ...(shown.hand === null ? [] : handPushing([handX - way * 0.4, handY], way)),
-    ...(shown.hand === 'pushes' ? [line(band(1.6), [handX - way * 13, handY + ARROW], [handX - way * 5, handY + ARROW]), arrowhead([handX - way * 0.6, handY + ARROW], [way, 0], 5.2, 4.6)] : []),
+    ...(shown.hand === null ? [] : handPushing([handX, handY], way)),
+    ...(shown.hand === 'pushes' ? [line(band(1.6), [handX - way * ARROW.long, handY + ARROW.under], [handX - way * 5, handY + ARROW.under]), arrowhead([handX - way * 0.6, handY + ARROW.under], [way, 0], 5.2, 4.6)] : []),
   ];
 }

@@ -5,7 +5,7 @@ import type { Fit } from '../../kit/fit.ts';
 import { arrowhead, circle, line, type Mark } from '../../kit/marks.ts';
 import { band, pens } from '../../kit/pens.ts';
 import type { LineDrawer } from '../line-drawer.ts';
-import { clippedTo, elevationMarks, elevationOf, onPlane } from './elevation.ts';
+import { clippedTo, elevationMarks, elevationOf, onPlane } from '../elevation.ts';
 
 /** What is shown round a nut, mm, and the radius of its ring, mm of paper. */
 const SHOWN = 44;

@@ -8,7 +8,7 @@ import { capHeights } from '../../kit/lettering.ts';
 import { area, line, outline, ringedNumeral, type Mark } from '../../kit/marks.ts';
 import { haloOf, pens } from '../../kit/pens.ts';
 import type { LineDrawer } from '../line-drawer.ts';
-import { elevationMarks, elevationOf, onPlane } from './elevation.ts';
+import { elevationMarks, elevationOf, onPlane } from '../elevation.ts';
 
 /** Room beside and over the item, mm of paper; under it that of a number. */
 const ROOM = { aside: 1, above: 4 } as const;
@@ -21,7 +21,7 @@ const SMALL = { high: 2, size: 0.75 } as const;
 const UNDER = 5;
 const RADIUS = 4.2;
 
-/** The whole item, the leg that is looked at tinted, and on which two sides of it the string hangs, first on one and then on the other, each with its number. */
+/** The whole item, the leg that is looked at tinted, and on which sides of it the string hangs, first on one and then on the other, each with its number. */
 export function whichLeg({ bodies, leg, top, floor, sides }: Plumb, box: Box, draw: LineDrawer): readonly Mark[] {
   const whole = elevationOf(bodies, STANDARD_VIEW, draw);
   const { min, max } = whole.drawing.bounds;

@@ -1,7 +1,9 @@
-import type { FittingKind, JointKind } from '../../read/index.ts';
-import { columnOf, placed } from '../pose.ts';
-import type { Part, Pattern, Pose, Vec3 } from '../types.ts';
-import { times } from '../vectors.ts';
+import { jointKinds, type FittingKind, type JointKind, type Kit } from '../read/index.ts';
+import { brakeReach } from './brake-reach.ts';
+import { capFor, hasCaps, openPlaces } from './open-ends.ts';
+import { columnOf, placed } from './pose.ts';
+import type { Model, Part, Pattern, Pose, Vec3 } from './types.ts';
+import { times } from './vectors.ts';
 
 /** The least and the most that something reaches along x, y and z, mm. */
 export interface Extent {
@@ -16,19 +18,23 @@ interface Rim {
   readonly radius: number;
 }
 
-/** How far the parts reach; folded panels lie within their bars, cables and pins within what they hold. */
-export function extentOf(parts: readonly Part[]): Extent {
-  const rims = parts.flatMap(rimsOf);
+/** How far the parts reach, and the caps on tubes that stay open; folded panels lie within their bars, cables within the joints that they hang on. */
+export function extentOf(model: Pick<Model, 'parts' | 'connections' | 'kit'>): Extent {
+  const rims = [...model.parts.flatMap((part) => rimsOf(part, model.kit)), ...capRims(model)];
   const reach = (axis: 0 | 1 | 2, way: 1 | -1): number =>
     Math.max(...rims.map(({ at, axis: along, radius }) => way * at[axis] + radius * Math.sqrt(Math.max(0, 1 - along[axis] ** 2))));
   return { min: [-reach(0, -1), -reach(1, -1), -reach(2, -1)], max: [reach(0, 1), reach(1, 1), reach(2, 1)] };
 }
 
-function rimsOf({ shape, pose }: Part): readonly Rim[] {
+function rimsOf({ shape, pose }: Part, kit: Kit): readonly Rim[] {
   switch (shape.form) {
     case 'tube': return [-1, 1].map((end) => rim(pose, [(end * shape.length) / 2, 0, 0], [1, 0, 0], shape.outside / 2));
+    case 'joint': return jointKinds(kit).slice(0, 1).flatMap((corner) => jointRims(corner, pose));
     case 'ported-joint': return jointRims(shape.joint, pose);
     case 'folded': return shape.pattern.form === 'flat' ? cornersOf(shape.pattern).map((at) => rim(pose, at, [0, 0, 1], 0)) : [];
+    case 'plate': return cornersOf({ min: [-shape.width / 2, -shape.height / 2], max: [shape.width / 2, shape.height / 2], thickness: -shape.thickness }).map((at) => rim(pose, at, [0, 0, 1], 0));
+    case 'pin': return [rim(pose, [0, 0, -shape.length], [0, 0, 1], shape.diameter / 2), rim(pose, [0, 0, shape.headHeight], [0, 0, 1], shape.headDiameter / 2)];
+    case 'wing-nut': return [0, shape.height].map((at) => rim(pose, [0, 0, at], [0, 0, 1], shape.span / 2));
     case 'fitting': return fittingRims(shape.fitting).map(([at, axis, radius]) => rim(pose, at, axis, radius));
     default: return [];
   }
@@ -39,6 +45,14 @@ function rim(pose: Pose, at: Vec3, [x, y, z]: Vec3, radius: number): Rim {
   return { at: placed(pose, at), axis: [axis(0), axis(1), axis(2)], radius };
 }
 
+/** A cap's plate lies on the end of its tube. */
+const capRims = ({ parts, connections, kit }: Pick<Model, 'parts' | 'connections' | 'kit'>): readonly Rim[] => (!hasCaps({ kit }) ? [] : openPlaces({ parts, connections }).flatMap(({ tube, end }) =>
+  parts.flatMap(({ id, shape, pose }) => {
+    if (id !== tube || shape.form !== 'tube') return [];
+    const cap = capFor(kit, shape);
+    return [rim(pose, [end * (shape.length / 2 + cap.thickness), 0, 0], [1, 0, 0], cap.diameter / 2)];
+  })));
+
 const jointRims = (joint: JointKind, pose: Pose): readonly Rim[] => joint.ports.flatMap((port): readonly Rim[] => {
   switch (port.is) {
     case 'socket': return [rim(pose, times(port.axis, port.stop + port.depth), port.axis, joint.socketDiameter / 2)];
@@ -47,7 +61,7 @@ const jointRims = (joint: JointKind, pose: Pose): readonly Rim[] => joint.ports.
   }
 });
 
-const cornersOf = ({ min, max, thickness }: Pattern): readonly Vec3[] =>
+const cornersOf = ({ min, max, thickness }: Pick<Pattern, 'min' | 'max' | 'thickness'>): readonly Vec3[] =>
   [min[0], max[0]].flatMap((x) => [min[1], max[1]].flatMap((y) => [0, -thickness].map((z): Vec3 => [x, y, z])));
 
 /** In the coordinates of `Shape`: a plug goes up +z, a wheel trails to +x, a bracket reaches to +y. */
@@ -55,7 +69,11 @@ function fittingRims(fitting: FittingKind): readonly (readonly [Vec3, Vec3, numb
   switch (fitting.is) {
     case 'foot-plate':
     case 'end-cap': return [[[0, 0, -fitting.thickness], [0, 0, 1], fitting.diameter / 2]];
-    case 'castor': return [-1, 1].map((side) => [[fitting.trail, (side * fitting.width) / 2, fitting.wheel / 2 - fitting.height], [0, 1, 0], fitting.wheel / 2] as const);
+    case 'castor': return [-1, 1].flatMap((side) => {
+      const axle = fitting.wheel / 2 - fitting.height;
+      const brake = fitting.brake ? [[[brakeReach(fitting), 0, axle], [0, 1, 0], 0] as const] : [];
+      return [[[fitting.trail, (side * fitting.width) / 2, axle], [0, 1, 0], fitting.wheel / 2] as const, ...brake];
+    });
     case 'wall-bracket': return [-1, 1].flatMap((x) => [-1, 1].map((z) => [[(x * fitting.plate) / 2, fitting.reach, (z * fitting.plate) / 2], [0, 0, 1], 0] as const));
     case 'hinge':
     case 'lid-stay': return [];

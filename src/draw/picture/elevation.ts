@@ -1,15 +1,15 @@
-import type { Vec2, Vec3 } from '../../../model/index.ts';
-import type { SceneBody, View } from '../../../scene/index.ts';
-import type { LineDrawing } from '../../types.ts';
-import { halfPlaneWindow, type Window } from '../../kit/clip.ts';
-import type { Fit } from '../../kit/fit.ts';
-import type { Mark } from '../../kit/marks.ts';
-import { clipDrawing } from '../clip.ts';
-import { fills } from '../fills.ts';
-import type { LineDrawer } from '../line-drawer.ts';
-import { paintsOf, type Paints } from '../looks.ts';
-import { planeOf, project, type Plane } from '../plane.ts';
-import { pensFor, strokes } from '../strokes.ts';
+import type { Vec2, Vec3 } from '../../model/index.ts';
+import type { SceneBody, View } from '../../scene/index.ts';
+import type { LineDrawing } from '../types.ts';
+import { halfPlaneWindow, type Window } from '../kit/clip.ts';
+import type { Fit } from '../kit/fit.ts';
+import type { Mark } from '../kit/marks.ts';
+import { clipDrawing } from './clip.ts';
+import { fills } from './fills.ts';
+import type { LineDrawer } from './line-drawer.ts';
+import { paintsOf, type Paints } from './looks.ts';
+import { planeOf, project, type Plane } from './plane.ts';
+import { pensFor, strokes } from './strokes.ts';
 
 /** Bodies as they are seen from one side, before they are on paper. */
 export interface Elevation {
@@ -29,8 +29,10 @@ export const clippedTo = (elevation: Elevation, window: Window): Elevation => wi
 export const cropped = (elevation: Elevation, x: number, way: number): Elevation => clippedTo(elevation, halfPlaneWindow({ normal: [way, 0], offset: way * x }));
 
 /** The same with its top moved aside, so far for each mm of height over the floor. */
-export function leant(elevation: Elevation, floor: number, lean: number): Elevation {
-  const moved = ([x, y]: Vec2): Vec2 => [x + lean * (y - floor), y];
+export const leant = (elevation: Elevation, floor: number, lean: number): Elevation => reshaped(elevation, ([x, y]) => [x + lean * (y - floor), y]);
+
+/** The same with each place of its plane moved to another. */
+export function reshaped(elevation: Elevation, moved: (place: Vec2) => Vec2): Elevation {
   const { drawing } = elevation;
   return withDrawing(elevation, {
     ...drawing,
