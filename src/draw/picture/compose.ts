@@ -41,10 +41,12 @@ const TRIM = 6;
 export const trimmed = (scene: Scene, { width, height }: Paper, lineDrawing: LineDrawer): Paper =>
   ({ width, height: Math.min(height, Math.ceil(width / aspectOf(scene, lineDrawing)) + TRIM) });
 
-/** White between a picture and the small ones before it, mm, and the largest room of a small one; more on paper as wide as a page, where nothing else stands over the picture. */
+/** White between a picture and the small ones before it, mm. */
 const SMALL_GAP = 3;
-const SMALL: Paper = { width: 81, height: 46 };
+/** The largest room of a small one, mm: less on paper for small pages, more on a page's, and most there where nothing else stands over the picture. */
+const SMALL = { width: 81, height: 46, onPage: 54 } as const;
 const ON_PAGE = { from: 160, height: 56 } as const;
+const smallHigh = (width: number): number => (width >= ON_PAGE.from ? SMALL.onPage : SMALL.height);
 /** Width of a column of small ones. */
 const COLUMN = 52;
 /** A drawing that is wider than this for its height, as a share, has the small ones over it on any paper. */
@@ -65,15 +67,15 @@ interface Arrangement {
  */
 export function composeAfter(first: readonly Scene[], smalls: readonly Scene[], scene: Scene, paper: PaperUnder, lineDrawing: LineDrawer): DrawnPicture {
   const rows = rowsOf(first, paper.width, lineDrawing);
-  const left = leftUnder(rows, smalls.length === 0 ? 0 : SMALL.height + SMALL_GAP, paper);
+  const left = leftUnder(rows, smalls.length === 0 ? 0 : smallHigh(paper.width) + SMALL_GAP, paper);
   return pictureFrom(underRows(rows, afterSmalls(smalls, scene, left, first.length === 0, lineDrawing), lineDrawing));
 }
 
 /** Rows of scenes that come before a picture of its own: each scene of the first with the room that it has over one, the others side by side, the last the highest. As `composePicture`. */
 export function composeRows(first: readonly Scene[], others: readonly (readonly Scene[])[], { width }: Paper, lineDrawing: LineDrawer): DrawnPicture {
   const filled = others.filter((row) => row.length > 0);
-  const rows = [...rowsOf(first, width, lineDrawing), ...filled.slice(0, -1).map((scenes): SceneRow => ({ scenes, room: SMALL }))];
-  return pictureFrom(underRows(rows, rowSheet(filled.at(-1) ?? [], { width, height: FIRST.height }, lineDrawing), lineDrawing));
+  const rows = [...rowsOf(first, width, lineDrawing), ...filled.slice(0, -1).map((scenes): SceneRow => ({ scenes, room: { width: SMALL.width, height: smallHigh(width) } }))];
+  return pictureFrom(underRows(rows, rowSheet(filled.at(-1) ?? [], { width, height: firstOn(width).height }, lineDrawing), lineDrawing));
 }
 
 /** Paper of a scene, and how high it may be with all that stands over it, mm. */
@@ -100,7 +102,8 @@ interface Sheet extends Pick<DrawnPicture, 'labels' | 'newPartShares' | 'enlarge
 const pictureFrom = ({ paper, marks, labels, ...rest }: Sheet): DrawnPicture => ({ ...toPicture(paper, marks), labels: labels.map(roundBox), ...rest });
 
 /** Room of a scene in the row over a picture, mm of paper, and of one that stands there alone over a picture as wide as its page. */
-const FIRST: Paper = { width: 110, height: 52 };
+const FIRST = { width: 110, height: 52, onPage: 58 } as const;
+const firstOn = (width: number): Paper => ({ width: FIRST.width, height: width >= ON_PAGE.from ? FIRST.onPage : FIRST.height });
 const ALONE: Paper = { width: 140, height: 66 };
 
 /** A scene that is so much wider than it is high has a row of its own, so high at most. */
@@ -125,7 +128,7 @@ const underRows = (rows: readonly SceneRow[], sheet: Sheet, lineDrawing: LineDra
 
 function roomFor(row: readonly Scene[], isFlat: (scene: Scene) => boolean, width: number): Paper {
   if (row.every(isFlat)) return { width, height: FLAT.height };
-  return row.length === 1 && width >= ON_PAGE.from ? ALONE : FIRST;
+  return row.length === 1 && width >= ON_PAGE.from ? ALONE : firstOn(width);
 }
 
 function underOneRow({ scenes, room }: SceneRow, sheet: Sheet, lineDrawing: LineDrawer): Sheet {
@@ -148,7 +151,7 @@ function underOneRow({ scenes, room }: SceneRow, sheet: Sheet, lineDrawing: Line
 function afterSmalls(smalls: readonly Scene[], scene: Scene, paper: Paper, isFirst: boolean, lineDrawing: LineDrawer): Sheet {
   if (smalls.length === 0) return { paper, ...composed(scene, paper, lineDrawing) };
   const isLarge = isFirst && paper.width >= ON_PAGE.from;
-  const arranged = isLarge || aspectOf(scene, lineDrawing) > WIDE ? inRow(smalls.length, paper, isLarge ? ON_PAGE.height : SMALL.height) : inColumn(smalls.length, paper);
+  const arranged = isLarge || aspectOf(scene, lineDrawing) > WIDE ? inRow(smalls.length, paper, isLarge ? ON_PAGE.height : smallHigh(paper.width)) : inColumn(smalls.length, paper);
   const main = composed(scene, arranged.main, lineDrawing);
   const placed = [{ at: arranged.main, drawn: main }, ...smalls.flatMap((small, index) => {
     const box = arranged.smalls[index];
@@ -303,7 +306,7 @@ function inRow(count: number, paper: Paper, high: number): Arrangement {
 }
 
 function inColumn(count: number, paper: Paper): Arrangement {
-  const height = Math.min(SMALL.height, (paper.height - SMALL_GAP * (count - 1)) / count);
+  const height = Math.min(smallHigh(paper.width), (paper.height - SMALL_GAP * (count - 1)) / count);
   const across = COLUMN + SMALL_GAP / 2;
   return {
     whole: paper,
