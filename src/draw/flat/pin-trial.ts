@@ -1,9 +1,6 @@
 import type { Vec2 } from '../../model/index.ts';
-import { tell } from '../../scene/index.ts';
 import { cutFace } from '../kit/cut-face.ts';
-import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
-import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
@@ -11,6 +8,7 @@ import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
 import { pinch } from './cable/pinch.ts';
 import { punchTool } from './punch-tool.ts';
+import { tapeRoll } from './tape-roll.ts';
 import { onwards } from './trial.ts';
 import { wasteMarks } from './waste.ts';
 
@@ -21,24 +19,25 @@ const FACE = { tried: 23, outcome: 13, next: 42 } as const;
 const LAYERS = { half: 8.5, thick: 5, hole: 1.9, deep: 8.6 } as const;
 /** A pin's head: half its width, and how high it is, mm of paper. */
 const HEAD = { half: 3.8, high: 1.6 } as const;
-/** How far a loose pin has come out, and how far beside it a new hole is punched, mm of paper. */
+/** How far a loose pin has come out, mm of paper. */
 const OUT = 4.6;
-const BESIDE = 9;
-/** A hole is punched anew three of its diameters from one that did not hold (common practice, no source). */
-const APART = 3;
+/** A turn of tape round a shank: from the head to it, how wide it is, how far it stands out, mm of paper. */
+const TAPE = { from: 1.6, wide: 5, out: 0.5 } as const;
+/** A pin with tape stands so far beside the middle of its column, its roll so far on the other side and so far over its lower end, mm of paper. */
+const TAPED = { aside: 5, roll: 7, up: 2 } as const;
 /** The middles of the sections, and where the columns begin, mm of paper. */
 const PLACES = { waste: 5.5, pushed: 29.5, pulled: 55.5, columns: [76, 99, 133], firm: 87.5, loose: 114, plug: 148 } as const;
 const WIDE = 165;
 const VERDICT = 1.3;
 
 /**
- * The first hole is punched in two layers of waste, and a pin of so many mm is pushed into it and pulled by the fingers. Where it stays, the panel comes next;
- * where it is loose, a new hole is punched beside that one; where the core stayed in the hole, the punch is driven in again and turned (common practice, no source).
+ * The first hole is punched in two layers of waste, and a pin is pushed into it and pulled by the fingers. Where it stays, the panel comes next;
+ * where it is loose, one turn of tape is wound round its shank; where the core stayed in the hole, the punch is driven in again and turned (common practice, no source).
  */
-export const pinTrial = (diameter: number, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, pinTrialMarks(diameter, width));
+export const pinTrial = ({ width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, pinTrialMarks(width));
 
 /** The marks of the picture, for the tests. */
-export function pinTrialMarks(diameter: number, width: number): readonly Mark[] {
+export function pinTrialMarks(width: number): readonly Mark[] {
   const at = (x: number): number => (x * width) / WIDE;
   const middle = FACE.tried + LAYERS.thick;
   const [firm, loose, plug] = [at(PLACES.firm), at(PLACES.loose), at(PLACES.plug)];
@@ -49,7 +48,7 @@ export function pinTrialMarks(diameter: number, width: number): readonly Mark[] 
     ...PLACES.columns.map((x) => line(pens.edge, [at(x), 1], [at(x), HIGH - 1])),
     ...layers([firm, FACE.outcome]), ...hole([firm, FACE.outcome]), ...pin([firm, FACE.outcome], 0), ...ticked([firm, FACE.outcome + 2 * LAYERS.thick + 8], VERDICT),
     ...layers([loose, FACE.outcome]), ...hole([loose, FACE.outcome]), ...pin([loose, FACE.outcome], OUT), ...crossed([loose + 12, FACE.outcome - 6], VERDICT),
-    ...anew([loose, FACE.next], diameter),
+    ...taped([loose, FACE.next]),
     ...layers([plug, FACE.outcome]), ...hole([plug, FACE.outcome]), ...core([plug, FACE.outcome]), ...crossed([plug + 11, FACE.outcome - 6], VERDICT),
     ...layers([plug, FACE.next]), ...punchTool([plug, FACE.next + LAYERS.deep], LAYERS.hole, FACE.next), ...turned([plug, FACE.next - 7.5]),
     ...[loose, plug].flatMap((x) => down([x - 11, FACE.outcome + 2 * LAYERS.thick + 1])),
@@ -84,13 +83,11 @@ function pulled([x, face]: Vec2): readonly Mark[] {
   ];
 }
 
-/** The loose pin's hole left empty, and another as far beside it as told, a pin in that. */
-function anew([x, face]: Vec2, diameter: number): readonly Mark[] {
-  const [old, next] = [x - BESIDE / 2, x + BESIDE / 2];
-  return [
-    ...layers([x, face]), ...hole([old, face]), ...hole([next, face]), ...pin([next, face], 0),
-    ...linearDimension({ axis: 'x', told: tell.mm(APART * diameter), ends: [old, next], line: face - 6, feature: [face, face - HEAD.high], cap: capHeights.step }),
-  ];
+/** The loose pin out of its hole, with one turn of tape on its way round the shank. */
+function taped([x, face]: Vec2): readonly Mark[] {
+  const at: Vec2 = [x - TAPED.aside, face];
+  const tape = cornersOf({ x: at[0] - LAYERS.hole - TAPE.out, y: face + TAPE.from, width: 2 * (LAYERS.hole + TAPE.out), height: TAPE.wide });
+  return [...pin(at, 0), area('ink', tape), ...tapeRoll([at[0] + LAYERS.hole, face + TAPE.from + TAPE.wide / 2], [x + TAPED.roll, face + LAYERS.deep - TAPED.up - TAPE.wide / 2])];
 }
 
 /** Pressed down. */

@@ -137,12 +137,15 @@ const figureOn = (told: Told, from: Vec2, to: Vec2): Mark => {
   return figureOnGround(told, plus(upper, minus(lower, upper), FIGURE), capHeights.scene);
 };
 
+/** Dots at the places that are measured from and to, mm of paper. */
+const END = 1.1;
+
 /** From one corner to the other. */
 function tape(from: Vec2, to: Vec2): readonly Mark[] {
   const way = unit(minus(to, from)) ?? [1, 0];
   return [
     line(haloOf(pens.motion.width), from, to), line(pens.motion, from, to),
-    arrowhead(from, [-way[0], -way[1]], 3), arrowhead(to, way, 3), ...[from, to].map((end) => circle(end, 0.5, null, 'ink')),
+    arrowhead(from, [-way[0], -way[1]], 3), arrowhead(to, way, 3), ...[from, to].map((end) => circle(end, END, null, 'ink')),
   ];
 }
 

@@ -14,7 +14,7 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'deck',
-  once: ({ model: { kit }, papers }) => [stopPicture(kit.panelPin.length, kit.panel.thickness, papers.bench), pinTrial(kit.panelPin.diameter, papers.bench)],
+  once: ({ model: { kit }, papers }) => [stopPicture(kit.panelPin.length, kit.panel.thickness, papers.bench), pinTrial(papers.bench)],
   each: ({ model, papers }, step) => {
     const { panel, panelPin, practice } = model.kit;
     const tab = { thickness: panel.thickness, skin: panel.skin, diameter: panelPin.diameter, fromEdge: practice.pinEdge, depth: panelPin.length };
