@@ -8,7 +8,7 @@ import type { Model, NamedLength, Vec3 } from './types.ts';
  */
 export function dimensionsOf(model: Pick<Model, 'parts' | 'connections' | 'kit'>, [low, next]: readonly number[] = []): readonly NamedLength[] {
   const { min: [left, front, floor], max: [right, back, high] } = extentOf(model);
-  const upright = (name: string, from: number, to: number): Omit<NamedLength, 'letter'> => ({ name, value: to - from, from: [right, front, from], to: [right, front, to] });
+  const upright = (name: string, from: number, to: number): Omit<NamedLength, 'letter'> => ({ name, value: Math.abs(to - from), from: [right, front, from], to: [right, front, to] });
   const wide: readonly (readonly [string, Vec3, Vec3])[] = [
     ['width', [left, front, floor], [right, front, floor]], ['depth', [right, front, floor], [right, back, floor]], ['height', [left, front, floor], [left, front, high]],
   ];

@@ -62,6 +62,8 @@ function Finished({ input, paper }: PageProps): ReactNode {
   const { scale: large } = posterSheets[paper];
   const picture = pictureOf(pictures, { what: 'finished' }, 'poster');
   const { turn, scale } = wallPage([picture], paper);
+  const cautions = workCautions(input.plan);
+  const height = large * signHeight(cautions.length, turned(paper, turn).width / large);
   return (
     <Sheet paper={paper} turn={turn} page={1}>
       <div className="head">
@@ -72,7 +74,7 @@ function Finished({ input, paper }: PageProps): ReactNode {
       <div className="view"><Picture input={input} of={{ what: 'finished' }} alt={finishedAlt(input)} scale={scale} /></div>
       <ul className="strip">
         <li className="cautions">
-          {workCautions(input.plan).map((caution) => <GlyphMark key={caution} glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={wall.strip * large} />)}
+          {cautions.map((caution) => <GlyphMark key={caution} glyph={glyphs.caution(caution)} label={words.t(`cautions.${caution}.sign`)} height={height} />)}
         </li>
         <PosterFoot input={input} scale={large} />
       </ul>
@@ -176,6 +178,13 @@ function stripHeight(step: Step, width: number): number {
     return groups.reduce((sum, each) => sum + each, 0) + groupGap * groups.length <= room;
   });
   if (found === undefined) throw new Error(`poster: step ${step.number} (${step.key}) has more pictograms than a strip of ${width} mm holds`);
+  return found;
+}
+
+/** The highest signs of which so many stand on a page `width` mm wide on A4's scale. Throws where not even the least do. */
+function signHeight(count: number, width: number): number {
+  const found = wall.stripHeights.find((height) => count * (height + innerGap) + groupGap <= width - 2 * posterMargin - wallFoot);
+  if (found === undefined) throw new Error(`poster: ${count} signs are more than a strip of ${width} mm holds`);
   return found;
 }
 
