@@ -52,7 +52,7 @@ export async function openPress(publications: readonly Publication[], keep: Keep
     const { html, css, ...doc } = made;
     const copies = sharing?.copies ?? [{ id: doc.id, paper: doc.paper }];
     const finished = await finish({ printed: await (await printer()).pages({ ...doc, html, css }), doc, book: { sheets: books.flatMap(({ sheets }) => sheets) }, copies });
-    return new Map(copies.map(({ id }, index) => [id, finished[index] ?? new Uint8Array()]));
+    return new Map(copies.flatMap(({ id }, index) => { const bytes = finished[index]; return bytes === undefined ? [] : [[id, bytes]]; }));
   };
   return {
     soon: (first) => {
@@ -70,7 +70,8 @@ export async function openPress(publications: readonly Publication[], keep: Keep
       const { made, key } = keyed(copy);
       documents.delete(copy);
       const kept = keptPrint(keep, key);
-      const bytes = kept ?? (await printed.of(copy.sharing ?? null, () => finishedCopies(made, copy))).get(made.id) ?? new Uint8Array();
+      const bytes = kept ?? (await printed.of(copy.sharing ?? null, () => finishedCopies(made, copy))).get(made.id);
+      if (bytes === undefined) throw new Error(`${copy.file}: its pages were finished for other copies, not for “${made.id}”`);
       printed.done(copy.sharing ?? null);
       if (kept === null) writeData(keep, key, keepContent(keep, bytes));
       return bytes;

@@ -63,7 +63,8 @@ export async function openPrinter({ browser, langs = PRINTABLE_LANGS, timeout = 
     pages: async (doc) => printedPages(doc),
     document: async (doc, book) => {
       const [bytes] = await finisher({ printed: await printedPages(doc), doc, book, copies: [doc] });
-      return bytes ?? new Uint8Array();
+      if (bytes === undefined) throw new Error(`document “${doc.id}” was not finished`);
+      return bytes;
     },
     async measure(doc) {
       refuseUnloaded(doc, langs);
