@@ -1,6 +1,6 @@
 import { jointKinds, type FittingKind, type JointKind, type Kit } from '../read/index.ts';
 import { brakeReach } from './brake-reach.ts';
-import { capFor, hasCaps, openPlaces } from './open-ends.ts';
+import { capFor, cappedTubes } from './open-ends.ts';
 import { columnOf, placed } from './pose.ts';
 import type { Model, Part, Pattern, Pose, Vec3 } from './types.ts';
 import { times } from './vectors.ts';
@@ -46,12 +46,14 @@ function rim(pose: Pose, at: Vec3, [x, y, z]: Vec3, radius: number): Rim {
 }
 
 /** A cap's plate lies on the end of its tube. */
-const capRims = ({ parts, connections, kit }: Pick<Model, 'parts' | 'connections' | 'kit'>): readonly Rim[] => (!hasCaps({ kit }) ? [] : openPlaces({ parts, connections }).flatMap(({ tube, end }) =>
-  parts.flatMap(({ id, shape, pose }) => {
-    if (id !== tube || shape.form !== 'tube') return [];
-    const cap = capFor(kit, shape);
-    return [rim(pose, [end * (shape.length / 2 + cap.thickness), 0, 0], [1, 0, 0], cap.diameter / 2)];
-  })));
+function capRims(model: Pick<Model, 'parts' | 'connections' | 'kit'>): readonly Rim[] {
+  const capped = cappedTubes(model);
+  return model.parts.flatMap(({ id, shape, pose }) => {
+    if (shape.form !== 'tube') return [];
+    const { thickness, diameter } = capFor(model.kit, shape);
+    return (capped.get(id) ?? []).map((end) => rim(pose, [end * (shape.length / 2 + thickness), 0, 0], [1, 0, 0], diameter / 2));
+  });
+}
 
 const jointRims = (joint: JointKind, pose: Pose): readonly Rim[] => joint.ports.flatMap((port): readonly Rim[] => {
   switch (port.is) {

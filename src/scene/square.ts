@@ -1,4 +1,4 @@
-import { capFor, cross, dot, jointPorts, lengthOf, minus, openPlaces, placed, plus, times, unit, type Connection, type Model, type Solids, type Vec3 } from '../model/index.ts';
+import { capFor, cappedTubes, cross, dot, jointPorts, lengthOf, minus, placed, plus, times, unit, type Connection, type Model, type Solids, type Vec3 } from '../model/index.ts';
 import type { Step } from '../plan/index.ts';
 import { SCENES } from '../work/scenes.ts';
 import { turnedBy } from './kit/directions.ts';
@@ -117,10 +117,8 @@ function endsOf({ model, hand, along }: Side, id: string): readonly [number, num
   const pose = hand.pose(id);
   if (shape.form !== 'tube') return [0, 0];
   const cap = capFor(model.kit, shape).thickness;
-  const ends = ([-1, 1] as const).map((end) => {
-    const isOpen = openPlaces(model).some((each) => each.tube === id && each.end === end);
-    return dot(placed(pose, [end * (shape.length / 2 + (isOpen ? cap : 0)), 0, 0]), along);
-  });
+  const capped = cappedTubes(model).get(id) ?? [];
+  const ends = ([-1, 1] as const).map((end) => dot(placed(pose, [end * (shape.length / 2 + (capped.includes(end) ? cap : 0)), 0, 0]), along));
   return [Math.min(...ends), Math.max(...ends)];
 }
 
