@@ -1,5 +1,5 @@
 import { dot, lengthOf, plus, times, unit, type Model, type Pose, type Solids, type Vec3 } from '../model/index.ts';
-import { afterTurn, type Plan, type Step } from '../plan/index.ts';
+import { afterTurn, isTurn, type Plan, type Step } from '../plan/index.ts';
 import { blocksOf, boxOfBlock, footingBlocks, type Block } from './kit/blocks.ts';
 import { turnedBy } from './kit/directions.ts';
 import { boxRound, middleOf, reachOf } from './kit/extent.ts';
@@ -209,7 +209,6 @@ function comingTo(given: Given, step: Step): readonly Block[] {
 /** How the work lies when a step has turned it. */
 const afterTurnOf = ({ motions, standing }: Step): Pose => afterTurn(motions.find((motion) => motion.kind === 'turn') ?? null, standing.pose);
 
-const isTurn = ({ motions }: Step): boolean => motions.some(({ kind }) => kind === 'turn');
 const stepBefore = ({ steps }: Plan, { number }: Step): Step | undefined => steps.filter((each) => each.number < number).at(-1);
 const isSameLying = (one: Step, other: Step): boolean => one.standing.name === other.standing.name;
 

@@ -1,5 +1,5 @@
 import type { Model, Solids } from '../model/index.ts';
-import type { Step } from '../plan/index.ts';
+import { isTurn, type Step } from '../plan/index.ts';
 import { heldMarks } from './kit/held.ts';
 import { inSight } from './kit/in-sight.ts';
 import { isOnBlocks, propBodies } from './kit/props.ts';
@@ -14,12 +14,10 @@ export function stepScene(model: Model, step: Step, solids: Solids): Scene | nul
 }
 
 function onBlocks(model: Model, step: Step, solids: Solids, scene: Scene | null, shown: (blocks: readonly SceneBody[], scene: Scene) => readonly SceneBody[] = (blocks) => blocks): Scene | null {
+  // Work that is turned leaves its blocks and comes to others: its own scene shows them.
   if (scene === null || !isOnBlocks(step) || isTurn(step)) return scene;
   return { ...scene, bodies: [...scene.bodies, ...shown(propBodies(stageHand(model, step, solids), step), scene)] };
 }
-
-/** Work that is turned leaves its blocks and comes to others: its own scene shows them. */
-const isTurn = ({ motions }: Step): boolean => motions.some(({ kind }) => kind === 'turn');
 
 /** What the whole view of a step hides or shows too small: drilling through, pin and wing nut. Null where there is nothing of the kind. */
 export const closeUpScene = (model: Model, step: Step, solids: Solids): Scene | null =>

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { placeLabel } from '../print/place.ts';
+import { placeInk, placeLabel } from '../print/place.ts';
 import { glyphHeight } from './sheet.ts';
 import type { Glyph } from './types.ts';
 
@@ -16,6 +16,6 @@ export function GlyphMark({ glyph: { svg, width, printedAs }, label, height = gl
   const across = (width / 48) * height;
   const place = printedAs === undefined
     ? { 'aria-label': label, viewBox: `0 0 ${width} 48`, dangerouslySetInnerHTML: { __html: svg } }
-    : { 'aria-label': placeLabel(printedAs, label), 'data-place': '', viewBox: `0 0 ${across} ${height}`, dangerouslySetInnerHTML: { __html: `<path d="M0 0H${across}V${height}H0Z" fill="#fff" fill-opacity="0"/>` } };
+    : { 'aria-label': placeLabel(printedAs, label), 'data-place': '', viewBox: `0 0 ${across} ${height}`, dangerouslySetInnerHTML: { __html: placeInk(across, height) } };
   return <svg className="glyph" role="img" direction="ltr" width={`${across}mm`} height={`${height}mm`} {...place} />;
 }

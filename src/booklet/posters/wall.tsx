@@ -172,19 +172,21 @@ function Strip({ input, paper, step, width }: PageProps & { readonly step: Step;
 
 /** The highest pictograms with which a strip fits a page `width` mm wide on A4's scale. Throws where not even the least do. */
 function stripHeight(step: Step, width: number): number {
-  const room = width - 2 * posterMargin - wallFoot;
-  const found = wall.stripHeights.find((height) => {
-    const groups = groupWidths(step, height, innerGap).filter((each) => each > 0);
-    return groups.reduce((sum, each) => sum + each, 0) + groupGap * groups.length <= room;
-  });
-  if (found === undefined) throw new Error(`poster: step ${step.number} (${step.key}) has more pictograms than a strip of ${width} mm holds`);
-  return found;
+  return highest(`the pictograms of step ${step.number} (${step.key})`, width, (height) => groupWidths(step, height, innerGap).filter((each) => each > 0));
 }
 
 /** The highest signs of which so many stand on a page `width` mm wide on A4's scale. Throws where not even the least do. */
 function signHeight(count: number, width: number): number {
-  const found = wall.stripHeights.find((height) => count * (height + innerGap) + groupGap <= width - 2 * posterMargin - wallFoot);
-  if (found === undefined) throw new Error(`poster: ${count} signs are more than a strip of ${width} mm holds`);
+  return highest(`${count} signs`, width, (height) => [count * (height + innerGap)]);
+}
+
+/** The highest pictograms with which groups, as wide as told at each height, fit a strip. */
+function highest(what: string, width: number, groupsAt: (height: number) => readonly number[]): number {
+  const found = wall.stripHeights.find((height) => {
+    const groups = groupsAt(height);
+    return groups.reduce((sum, each) => sum + each, 0) + groupGap * groups.length <= width - 2 * posterMargin - wallFoot;
+  });
+  if (found === undefined) throw new Error(`poster: ${what} are more than a strip of ${width} mm holds`);
   return found;
 }
 

@@ -24,8 +24,11 @@ export function picturePlace({ id, width, height, alt }: Place): string {
   }
   return `<svg class="picture-place" role="img" data-place="" aria-label="${escapeAttribute(placeLabel(id, alt))}"`
     + ` width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" direction="ltr"`
-    + ` style="overflow:visible;break-inside:avoid"><path d="M0 0H${width}V${height}H0Z" fill="#fff" fill-opacity="0"/></svg>`;
+    + ` style="overflow:visible;break-inside:avoid">${placeInk(width, height)}</svg>`;
 }
+
+/** What a place paints over its whole size, in units of its viewBox. */
+export const placeInk = (width: number, height: number): string => `<path d="M0 0H${width}V${height}H0Z" fill="#fff" fill-opacity="0"/>`;
 
 /** The label of a place: the picture's id and the words. An element bears it with an empty attribute `data-place`. */
 export const placeLabel = (id: string, alt: string): string => id + SEPARATOR + alt;

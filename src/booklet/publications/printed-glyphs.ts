@@ -5,22 +5,17 @@ import type { PrintPicture } from '../print/index.ts';
 /** Units of the pictograms' grid in a millimetre of a printed pictogram. */
 const PER_MM = 4;
 
-const glyphs = glyphsFrom(drawing);
-
 /** A pictogram by the id it is printed under. */
 const printed = (glyph: drawing.Pictogram): Glyph => ({ svg: glyph.svg, width: glyph.width, printedAs: `glyph:${glyph.name}` });
 
 /** Pictograms that are printed once for all places of all booklets: there are hundreds of places in each. */
-export const printedGlyphs: Glyphs = {
-  ...glyphsFrom({
-    pictogram: (name: drawing.PictogramName) => printed(drawing.pictogram(name)),
-    actionPictogram: (action) => printed(drawing.actionPictogram(action)),
-    signFor: (caution) => printed(drawing.signFor(caution)),
-    isPairName: drawing.isPairName,
-    pairFor: (name) => { const { right, wrong } = drawing.pairFor(name); return { right: printed(right), wrong: printed(wrong) }; },
-    loadNumerals: glyphs.loadNumerals,
-  }),
-};
+export const printedGlyphs: Glyphs = glyphsFrom({
+  ...drawing,
+  pictogram: (name: drawing.PictogramName) => printed(drawing.pictogram(name)),
+  actionPictogram: (action) => printed(drawing.actionPictogram(action)),
+  signFor: (caution) => printed(drawing.signFor(caution)),
+  pairFor: (name: drawing.PairName) => { const { right, wrong } = drawing.pairFor(name); return { right: printed(right), wrong: printed(wrong) }; },
+});
 
 let prints: readonly PrintPicture[] | null = null;
 

@@ -1,6 +1,6 @@
 import type { Mesh, Pose, Solids } from '../../model/index.ts';
 import { chained, undone } from '../../model/index.ts';
-import type { Motion, Step } from '../../plan/index.ts';
+import { isTurn, type Motion, type Step } from '../../plan/index.ts';
 import { momentScene, type Scene, type SceneBody } from '../../scene/index.ts';
 import type { Telling } from '../types.ts';
 import type { PackedBody, PackedMoment, PackedSolids, PackedStand } from '../data.ts';
@@ -11,7 +11,7 @@ export function packSolids({ model, plan }: Pick<Telling, 'model' | 'plan'>, sol
   const store = newStore();
   const stands: Record<string, PackedStand> = {};
   for (const step of plan.steps) {
-    const stand = standOf(store, sharesOf(step).map((share) => momentScene(model, step, solids, share)), turnsWhole(step));
+    const stand = standOf(store, sharesOf(step).map((share) => momentScene(model, step, solids, share)), isTurn(step));
     if (stand !== null) stands[idOf(step)] = stand;
   }
   return { meshes: store.meshes(), poses: store.poses(), stands };
@@ -25,8 +25,6 @@ function sharesOf({ motions }: Step): readonly number[] {
   const count = Math.max(MOMENTS.slide, ...motions.map(({ kind }) => MOMENTS[kind]));
   return Array.from({ length: count }, (_, index) => index / (count - 1));
 }
-
-const turnsWhole = ({ motions }: Step): boolean => motions.some(({ kind }) => kind === 'turn');
 
 function standOf(store: Store, moments: readonly (Scene | null)[], whole: boolean): PackedStand | null {
   const scenes = moments.flatMap((scene) => (scene === null ? [] : [scene]));

@@ -1,5 +1,6 @@
 import { chained, facing, placed, plus, times, undone, type Box3, type Model, type Part, type PartKind, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
 import { turnedBy } from '../found/vectors.ts';
+import { isTurn } from '../is-turn.ts';
 import type { Footing, Motion, Step } from '../types.ts';
 import { type Carrier, lowBars, lowSleeves } from './carriers.ts';
 import { lowestPeg, PEGS_CLEAR } from './pegs.ts';
@@ -8,9 +9,9 @@ import { BLOCK_WIDE, cornerPlaces, isSteadyOn, type Centre, type InTheWay, type 
 type Slide = Extract<Motion, { kind: 'slide' }>;
 
 /** What no work rests on. */
-const FASTENERS: ReadonlySet<PartKind> = new Set<PartKind>(['joint-pin', 'wing-nut', 'panel-pin', 'cable']);
+export const FASTENERS: ReadonlySet<PartKind> = new Set<PartKind>(['joint-pin', 'wing-nut', 'panel-pin', 'cable']);
 /** What is no higher over the floor than this stands on it, mm. */
-const STANDS = 4;
+export const STANDS = 4;
 
 /**
  * The steps with the blocks that lying work rests on where it would rest on the pegs of its joints: from the first step in which it
@@ -33,7 +34,6 @@ interface Given {
   readonly solids: Solids;
 }
 
-const isTurn = ({ motions }: Step): boolean => motions.some(({ kind }) => kind === 'turn');
 const slidesOf = ({ motions }: Step): readonly Slide[] => motions.filter((motion): motion is Slide => motion.kind === 'slide');
 const withBlocks = (tools: Step['tools']): Step['tools'] => (tools.includes('block') ? tools : [...tools, 'block']);
 
@@ -121,12 +121,13 @@ const inTheWay = (given: Given, step: Step, part: Part): InTheWay => ({ part: pa
 /** The boxes that parts take on their way. */
 function waysOf(given: Given, step: Step, { parts, by }: Slide): readonly InTheWay[] {
   const back = times(turnedBy(step.standing.pose, by), -1);
-  return partsOf(given, parts).map((part) => {
-    const { min, max } = boxOf(given, step, part);
-    const [from, to] = [plus(min, back), plus(max, back)];
-    return { part: part.id, box: { min: [Math.min(min[0], from[0]), Math.min(min[1], from[1]), Math.min(min[2], from[2])], max: [Math.max(max[0], to[0]), Math.max(max[1], to[1]), Math.max(max[2], to[2])] } };
-  });
+  return partsOf(given, parts).map((part) => ({ part: part.id, box: reachingTo(boxOf(given, step, part), back) }));
 }
+
+/** A box that reaches from its place to where it is when it is moved so far. */
+export const reachingTo = ({ min, max }: Box3, [x, y, z]: Vec3): Box3 => ({
+  min: [min[0] + Math.min(0, x), min[1] + Math.min(0, y), min[2] + Math.min(0, z)], max: [max[0] + Math.max(0, x), max[1] + Math.max(0, y), max[2] + Math.max(0, z)],
+});
 
 /** Room for a bit that comes out under a bar, and for fingers with a nut, to all sides of a hole's axis, mm. Common practice, no source. */
 const ROUND_HOLE = 20;

@@ -1,5 +1,5 @@
-import { chained, dot, lengthOf, placed, plus, times, type Connection, type PartKind, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
-import { lowestPeg, PEGS_CLEAR, type Footing, type Step } from '../../plan/index.ts';
+import { chained, dot, lengthOf, placed, plus, times, type Connection, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
+import { FASTENERS, lowestPeg, PEGS_CLEAR, reachingTo, STANDS, type Footing, type Step } from '../../plan/index.ts';
 import type { SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound, middleOf, type Box } from './extent.ts';
@@ -28,13 +28,9 @@ export interface Block {
   readonly isFooting: boolean;
 }
 
-/** What no work rests on. */
-const FASTENERS: ReadonlySet<PartKind> = new Set<PartKind>(['joint-pin', 'wing-nut', 'panel-pin', 'cable']);
 
 /** A block, mm: one on either side of work that stands is so high, one under work as high as that lies over the bench. */
 const BLOCK = { along: 70, across: 60, high: 90 } as const;
-/** Work that is no higher over the bench than this stands on it, and is held from both sides, mm. */
-const STANDS = 4;
 /** What is no higher over the lowest place than this rests on a block, mm. */
 const LOW = 30;
 /** What moves passes a block with so much room, mm. */
@@ -136,10 +132,7 @@ const sleevesOver = ({ closes, parts }: Slide, bars: readonly string[]): readonl
 /** The boxes that parts take on their way. */
 function waysOf(hand: StageHand, step: Step, { parts, by }: Slide): readonly Box[] {
   const back = times(turnedBy(step.standing.pose, by), -1);
-  return parts.filter((id) => !FASTENERS.has(hand.part(id).kind)).map((id) => {
-    const { min, max } = boxRound([hand.body(id, 'present')]);
-    return { min: each((axis) => min[axis] + Math.min(0, back[axis])), max: each((axis) => max[axis] + Math.max(0, back[axis])) };
-  });
+  return parts.filter((id) => !FASTENERS.has(hand.part(id).kind)).map((id) => reachingTo(boxRound([hand.body(id, 'present')]), back));
 }
 
 type Axis = 0 | 1 | 2;

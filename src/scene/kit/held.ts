@@ -1,11 +1,12 @@
-import type { PartKind, Vec3 } from '../../model/index.ts';
-import type { Step } from '../../plan/index.ts';
+import type { PartKind } from '../../model/index.ts';
+import { FASTENERS, type Step } from '../../plan/index.ts';
 import type { Mark } from '../types.ts';
+import { level } from './blocks.ts';
 import { boxRound, type Box } from './extent.ts';
 import type { StageHand } from './stage.ts';
 
 /** Nobody holds work by these. */
-const SMALL: ReadonlySet<PartKind> = new Set<PartKind>(['joint-pin', 'wing-nut', 'panel-pin', 'cable', 'fitting']);
+const SMALL: ReadonlySet<PartKind> = new Set<PartKind>([...FASTENERS, 'fitting']);
 /** What reaches this near to the top of work is its upper edge, mm. */
 const UPPER = 60;
 /** Where the hands are along it. */
@@ -18,7 +19,8 @@ export const heldMarks = (hand: StageHand, { held }: Step): readonly Mark[] => h
   if (longest === null) return [];
   const { min, max } = longest;
   const axis = max[0] - min[0] > max[1] - min[1] ? 0 : 1;
-  return HANDS.map((share): Mark => ({ mark: 'hand', at: ([0, 1, 2] as const).map((each) => (each === 2 ? max[2] : min[each] + (each === axis ? share : 0.5) * (max[each] - min[each]))) as [number, number, number] satisfies Vec3 }));
+  const across = axis === 0 ? 1 : 0;
+  return HANDS.map((share): Mark => ({ mark: 'hand', at: level(axis, min[axis] + share * (max[axis] - min[axis]), (min[across] + max[across]) / 2, max[2]) }));
 });
 
 /** Of what is uppermost the longest. */
