@@ -116,10 +116,10 @@ describe('texts that would do something if they were taken for more than texts',
       const made = await own.run(['guide', 'gantry', '--size', 'low', '--lang', 'en', 'fr', '--out', 'out']);
       expect(made).toMatchObject({ code: 0, told: '' });
       const html = own.read('out/gantry/low/gantry-low.html').toString();
-      const { page, asked, told, close } = await openPhone(gl.browser, html);
+      const { page, tap, asked, told, close } = await openPhone(gl.browser, html);
       try {
-        await page.tap('#open-words');
-        await (await page.waitForSelector('[data-language]::-p-text(English)'))?.tap();
+        await tap('#open-words');
+        await tap('[data-language]::-p-text(English)');
         await page.waitForFunction('document.documentElement.lang === "en"');
         const shown = bare(await page.evaluate(() => document.body.textContent ?? ''));
         expect(attacks(trap).filter((attack) => !shown.includes(bare(attack)))).toEqual([]);
