@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, squareOf, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, seriesScenes, squareOf, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetterOf, withLetters } from './letters-at-bars.ts';
@@ -98,6 +98,7 @@ function walkTo(model: Model, { steps }: Plan, step: Step): Walk | null {
 /** Heights of right and wrong scenes, and of joints side by side, mm of paper. */
 const PAIR_HEIGHT = 52;
 const ROW_HEIGHT = 48;
+const SERIES_HEIGHT = 44;
 /** Most height of work that has come home. */
 const HOME_HEIGHT = 84;
 
@@ -105,8 +106,10 @@ const HOME_HEIGHT = 84;
 function furtherPictures(givens: StepGivens, step: Step, closeUp: Aside | null): readonly DrawnPicture[] {
   const { model, solids, draw, format = 'page' } = givens;
   const home = homeScene(model, step, solids);
+  const series = seriesScenes(model, step, solids);
   const wayUp = wayUpScenes(model, step, solids) ?? sleeveWayScenes(model, step, solids);
   return [
+    ...(series.length === 0 ? [] : [composeRow(series.map((scene) => withEnds(model, solids, scene)), { width: FORMATS[format].bench.width, height: SERIES_HEIGHT }, draw)]),
     ...jointGuides(givens, step),
     ...flatBeside(givens, step),
     ...plumbed(givens, step),
