@@ -20,6 +20,7 @@ export { guidePicture, type Led } from './guide-picture.ts';
 export { drilledOver } from './drilled-over.ts';
 export { pinTrial } from './pin-trial.ts';
 export { stopPicture } from './stop-picture.ts';
+export { boundTrialPicture } from './bound-trial-picture.ts';
 export { knifeStopPicture } from './knife-stop-picture.ts';
 export type { CornerRow } from './corner-tab.ts';
 export { tabPunchPicture, type TabRow } from './tab-punch.ts';
