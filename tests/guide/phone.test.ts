@@ -1,16 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
-import { PNG } from 'pngjs';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { caption } from '../../src/booklet/index.ts';
 import type { Variant } from '../../src/cli/record.ts';
 import { stepPageId } from '../../src/guide/pages/steps.tsx';
 import { phonePages, phonePanels, phoneScreens, phoneWidths } from '../support/chosen.ts';
 import { rack } from '../support/rack.ts';
+import { afterFrames } from '../support/waiting.ts';
 import { openGlBrowser, type GlBrowser } from '../page/gl-browser.ts';
+import { difference, lookAtRest, type Look } from '../page/pixels.ts';
 import { languages, rackGuide, rackVariant } from './made.ts';
-import { afterFrames, goTo, leave, openedPhones, pickLanguage, readable, shownPage, tapTurn, untilShown, type Phone, type PhoneOptions } from './phone.ts';
+import { goTo, leave, openedPhones, pickLanguage, readable, shownPage, tapTurn, untilShown, type Phone, type PhoneOptions } from './phone.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -29,8 +30,6 @@ afterAll(() => browser.close());
 
 const WRAP = 'step-wrap-side-front';
 const [LEFT, RIGHT] = [{ x: 60, y: 300 }, { x: 300, y: 300 }];
-/** How often a model is looked at before what is wanted of it is taken never to come. */
-const MOST_LOOKS = 2000;
 const words = (lang: string) => languages.find((each) => each.lang === lang) ?? languages[0] as (typeof languages)[0];
 const captionIn = (lang: string, id: string): string => {
   const step = variant.plan.steps.find((each) => stepPageId(each) === id);
@@ -207,22 +206,13 @@ describe('a guide from a file, without a network', () => {
 });
 
 describe('the model', () => {
-  const picture = async (page: Phone['page']): Promise<Buffer> => Buffer.from(await page.screenshot());
-  /** The picture once it is as wanted and nothing moves any more. */
-  const still = async (page: Phone['page'], wanted: (now: Buffer) => boolean = () => true): Promise<Buffer> => {
+  /** How the model looks when it is at rest, and as is wanted. */
+  const still = async (page: Phone['page'], wanted: (now: Look) => boolean = () => true): Promise<Look> => {
     await page.waitForSelector('#stage canvas[aria-busy="false"]');
-    let last: Buffer = Buffer.alloc(0);
-    for (let look = 0; look < MOST_LOOKS; look += 1) {
-      await afterFrames(page);
-      const now = await picture(page);
-      if (now.equals(last) && wanted(now)) return now;
-      last = now;
-    }
-    throw new Error('the model never looks as wanted');
+    return lookAtRest(page, '#stage', wanted);
   };
   /** Share of the pixels that are as dark as a line, and as the tint of new parts. */
-  const shares = (png: Buffer): { readonly lines: number; readonly tint: number } => {
-    const { data } = PNG.sync.read(png);
+  const shares = ({ data }: Look): { readonly lines: number; readonly tint: number } => {
     let [lines, tint] = [0, 0];
     for (let at = 0; at < data.length; at += 4) {
       const [red = 0, , blue = 0] = data.subarray(at, at + 3);
@@ -231,19 +221,21 @@ describe('the model', () => {
     }
     return { lines, tint };
   };
+  const isAsDrawn = (look: Look): boolean => {
+    const { lines, tint } = shares(look);
+    return lines > 0.005 && lines < 0.2 && tint > 0.003 && tint < 0.2;
+  };
 
   it('is drawn in lines with its new part tinted, and turned by a finger', async () => {
     const opened = await phone();
     const { page, drag, tapTwice, told } = opened;
     await goTo(page, WRAP);
     await tapTurn(opened);
-    const before = await still(page);
-    const { lines, tint } = shares(before);
-    expect([lines > 0.005, lines < 0.2, tint > 0.003, tint < 0.2]).toEqual([true, true, true, true]);
+    const before = await still(page, isAsDrawn);
     await drag([{ x: 100, y: 300 }, { x: 260, y: 260 }]);
-    await still(page, (now) => !now.equals(before));
+    await still(page, (now) => difference(before, now) > 0);
     await tapTwice({ x: 180, y: 300 });
-    await still(page, (now) => now.equals(before));
+    await still(page, (now) => difference(before, now) === 0);
     expect(told).toEqual([]);
   });
 

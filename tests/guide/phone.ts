@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
 import type { Browser, Page } from 'puppeteer';
 import { expect } from 'vitest';
-import { SLOWEST } from '../support/waiting.ts';
-import { fingersOn, type Fingers } from './fingers.ts';
+import { fingersOn, type Fingers } from '../support/fingers.ts';
+import { afterFrames, SLOWEST } from '../support/waiting.ts';
 
 /** A guide opened from its file on a phone without a network. */
 export interface Phone extends Fingers {
@@ -82,11 +82,6 @@ export async function untilShown(page: Page, id: string): Promise<void> {
 export async function until<Read>(page: Page, read: () => Promise<Read>, wanted: Read): Promise<void> {
   for (const begun = Date.now(); Date.now() - begun < SLOWEST && !isDeepStrictEqual(await read(), wanted);) await afterFrames(page);
   expect(await read()).toEqual(wanted);
-}
-
-/** Ends when the page has worked through what it had before it and has been drawn twice: what was to follow from that, has. */
-export async function afterFrames(page: Page): Promise<void> {
-  await page.evaluate(() => new Promise<void>((resolve) => { requestAnimationFrame(() => { requestAnimationFrame(() => { resolve(); }); }); }));
 }
 
 /** Shows a page by its address, as the overview does. */
