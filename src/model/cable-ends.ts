@@ -31,9 +31,11 @@ export function cableEnds(length: number): CableEnds {
   return { cut: Math.ceil((between + ENDS.loop + ENDS.second + ENDS.tail) / 10) * 10, length: told, between, before: ENDS.before, loops: [ENDS.loop, ENDS.second] };
 }
 
-/** kg hung on the middle of a taut cable, and N that it then pulls with at the least: our default, all knots drawn home. */
-const PULL = { hung: 1, taut: 100 } as const;
+/** N that a taut cable pulls with at the least: our default, all knots drawn home. */
+const TAUT = 100;
 
-/** How far a cable of that length gives way under the test's mass at the most, mm, rounded down to 5: a string's statics (C), `m g L / 4 T`. */
-export const cableTest = (length: number): { readonly mass: number; readonly most: number } =>
-  ({ mass: PULL.hung, most: Math.max(5, Math.floor((PULL.hung * 9.80665 * length) / (4 * PULL.taut) / 5) * 5) });
+/** How far a cable of that length gives way under a mass, kg, hung on its middle at the most, mm: a string's statics (C), `m g L / 4 T`, rounded down to 5; under less than a kilogram to 1. */
+export function cableTest(length: number, mass = 1): { readonly mass: number; readonly most: number } {
+  const step = mass < 1 ? 1 : 5;
+  return { mass, most: Math.max(step, Math.floor((mass * 9.80665 * length) / (4 * TAUT) / step) * step) };
+}

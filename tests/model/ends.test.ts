@@ -29,12 +29,16 @@ describe('the ends of a cable', () => {
     }
   });
 
-  it('give way under 1 kg by what a string pulled with 100 N does: m g L / 4 T (C)', () => {
+  it('give way under 1 kg, or half of that, by what a string pulled with 100 N does: m g L / 4 T (C)', () => {
     for (const length of [400, 1000, 1680]) {
       const { mass, most } = cableTest(length);
       const exact = (mass * 9.80665 * (length / 2)) / (2 * 100);
       expect(most).toBeLessThanOrEqual(exact);
       expect(exact - most).toBeLessThan(5);
+      const half = cableTest(length, 0.5);
+      expect(half.mass).toBe(0.5);
+      expect(half.most).toBeLessThanOrEqual(exact / 2);
+      expect(exact / 2 - half.most).toBeLessThan(1);
     }
   });
 });

@@ -7,6 +7,7 @@ import { pens } from '../kit/pens.ts';
 import { crossed } from '../kit/right-wrong.ts';
 import { bareWall, crossAt, type WallHoles } from './bare-wall.ts';
 import type { Box } from '../types.ts';
+import { finder } from './finder-picture.ts';
 import { HIGH, plateOn, ringOf, SCALE, screwPlaces, wallSection, type Bracket, type WallShown } from './wall-pieces.ts';
 
 const cap = capHeights.step;
@@ -18,7 +19,7 @@ export const CAME_OUT_MIDDLE = 28.5;
 const THIN = 34;
 const OUT = 26;
 /** From the left edge to the wall that is marked anew, its width, and how far its holes are moved, mm of paper. */
-const ANEW = { from: 42, wide: 66, moved: 14 } as const;
+const ANEW = { from: 39, wide: 66, moved: 14 } as const;
 
 /** What came out, and the numbers of the small pictures: where it was pulled at, and where it goes on after the new holes are marked. */
 export interface CameOut {
@@ -29,11 +30,11 @@ export interface CameOut {
   readonly drillAt: number;
 }
 
-/** The plate has come off the wall with its screws: no hole is used again, all are marked as high as before and so far aside, the item moves as far, and it goes on with drilling. From the left edge and the middle, mm of paper. */
+/** The plate has come off the wall with its screws: no hole is used again, all are marked as high as before and so far aside, the item moves as far, and it goes on with the finder and with drilling. From the left edge and the middle, mm of paper. */
 export const cameOut = ({ bracket, wall, holes, pullAt, drillAt }: CameOut, [x, y]: Vec2): readonly Mark[] => [
   ringedNumeral(tell.number(pullAt), [x + 4.5, y - (HIGH * SCALE) / 2 - 5], capHeights.order, pens.edge), ...crossed([x + 13, y - (HIGH * SCALE) / 2 - 5], 1.2),
-  ...offTheWall(bracket, wall, [x + 4, y]), ...goesOn([x + 31, y]), ...markedAnew(wall, holes, [x + ANEW.from, y]),
-  ...goesOn([x + ANEW.from + ANEW.wide + 5, y]), ringedNumeral(tell.number(drillAt), [x + ANEW.from + ANEW.wide + 18, y], capHeights.order, pens.edge),
+  ...offTheWall(bracket, wall, [x + 4, y]), ...goesOn([x + 29, y]), ...markedAnew(wall, holes, [x + ANEW.from, y]),
+  ...goesOn([x + ANEW.from + ANEW.wide + 2.5, y]), ...finder([x + ANEW.from + ANEW.wide + 15.5, y], false), ...goesOn([x + ANEW.from + ANEW.wide + 20.5, y]), ringedNumeral(tell.number(drillAt), [x + ANEW.from + ANEW.wide + 32, y], capHeights.order, pens.edge),
 ];
 
 const goesOn = ([x, y]: Vec2): readonly Mark[] => [line({ ...pens.motion, width: 0.9 }, [x, y], [x + 4, y]), arrowhead([x + 8, y], [1, 0], 4.4)];

@@ -41,7 +41,7 @@ function face({ kind }: WallShown, x: number, width: number): readonly Mark[] {
 }
 
 /** The finder from before: its lamp lights and it sounds where something is behind it. */
-function finder([x, y]: Vec2, isTelling: boolean): readonly Mark[] {
+export function finder([x, y]: Vec2, isTelling: boolean): readonly Mark[] {
   const box = ringOf({ x: x - BOX.half, y: y - BOX.high, width: 2 * BOX.half, height: 2 * BOX.high });
   const lamp: Vec2 = [x, y - BOX.lamp];
   const arc = (radius: number, side: number): Mark => line({ ...pens.motion, width: 0.9 }, ...Array.from({ length: 7 }, (_, index): Vec2 => {

@@ -35,6 +35,7 @@ export { spacingPicture } from './spacing-picture.ts';
 export { stockPicture, type StockFetched } from './stock-picture.ts';
 export { stepPaper } from './step-paper.ts';
 export { cableCutPicture, type CableCut } from './cable/cut-picture.ts';
+export { massHung } from './cable/hung-mass.ts';
 export { loopReminder, loopSeries, tyingReminder, tyingSeries } from './cable/knot-series.ts';
 export { coilPicture } from './cable/coil-picture.ts';
 export { wholeCordPicture } from './cable/whole-cord.ts';

@@ -37,7 +37,7 @@ export function slideTrialMarks(width: number): readonly Mark[] {
   const rules = [stays, slips, stuck].map((x) => line(pens.edge, [x, 1], [x, HIGH - 1]));
   return [
     ...rules,
-    ...inSleeve([6, ROWS.tried], 10), ...handDown([43, ROWS.tried - FIT.half]), ...turnedTo(35, ROWS.tried), ...pushedLeft([49, ROWS.tried]),
+    ...inSleeve([6, ROWS.tried], 11), ...handDown([43, ROWS.tried - FIT.half]), ...turnedTo(35, ROWS.tried), ...pushedLeft([49, ROWS.tried]),
     ...inSleeve([stays + 1.5, ROWS.outcome], 0), ...ticked([stays + 18, ROWS.next - 2], 1.5),
     ...inSleeve([slips + 7.5, ROWS.outcome], -SLIPPED, 27), ...crossed([stuck - 3.5, ROWS.outcome], 1.1),
     ...onwards([slips + 1, ROWS.next]), ...tapedAt([slips + 8.5, ROWS.next]), ...ticked([stuck - 3.8, ROWS.next + 4], 1.1),
@@ -45,12 +45,12 @@ export function slideTrialMarks(width: number): readonly Mark[] {
   ];
 }
 
-/** A sleeve cut lengthwise, from its left end on the axis, with the tube through it; its mark is at the sleeve's right end where it is home, or `off` of it. */
+/** A sleeve cut lengthwise, from its left end on the axis, with the tube through it; pushed to the left it is home when its mark comes out, at the sleeve's left end; here `off` of it. */
 function inSleeve([x, y]: Vec2, off: number, long: number = FIT.tube): readonly Mark[] {
   const [outer, from] = [FIT.half + FIT.wall, x + 2 + off];
   const walls = [y - outer, y + FIT.half].map((top) => cutFace(cornersOf({ x: x + 4, y: top, width: FIT.sleeve, height: FIT.wall })));
   const tube = cornersOf({ x: from - 2, y: y - FIT.half, width: long, height: 2 * FIT.half });
-  const mark = x + 4 + FIT.sleeve + off;
+  const mark = x + 4 + off;
   return [area('panel', tube), outline(pens.cut, tube), ...walls.flat(), line(pens.motion, [mark, y - FIT.half], [mark, y + FIT.half])];
 }
 
@@ -70,11 +70,12 @@ function turnedTo(x: number, y: number): readonly Mark[] {
 /** An arrow from the right on the axis to a place. */
 const pushedLeft = ([x, y]: Vec2): readonly Mark[] => [line({ ...pens.motion, width: 0.9 }, [x + 7, y], [x + 3, y]), arrowhead([x, y], [-1, 0], 4.4)];
 
-/** The tube with a turn of tape on its way round it, left of its mark. */
+/** The tube with a turn of tape on its way round it, right of its mark. */
 function tapedAt([x, y]: Vec2): readonly Mark[] {
   const tube = cornersOf({ x, y: y - FIT.half, width: 20, height: 2 * FIT.half });
-  const tape = cornersOf({ x: x + 3, y: y - FIT.half - TAPE.out, width: TAPE.wide, height: 2 * (FIT.half + TAPE.out) });
-  const [middle, mark] = [x + 3 + TAPE.wide / 2, x + 3 + TAPE.wide + TAPE.off];
+  const mark = x + 3;
+  const tape = cornersOf({ x: mark + TAPE.off, y: y - FIT.half - TAPE.out, width: TAPE.wide, height: 2 * (FIT.half + TAPE.out) });
+  const middle = mark + TAPE.off + TAPE.wide / 2;
   return [area('panel', tube), outline(pens.cut, tube), line(pens.motion, [mark, y - FIT.half], [mark, y + FIT.half]), area('ink', tape), ...tapeRoll([middle, y - FIT.half], [middle + 10.5, y - FIT.half - 1.2])];
 }
 

@@ -72,12 +72,17 @@ export function squareStrip(square: Square, { width, height: most }: Paper, draw
   };
 }
 
-/** Places moved along the posts the more the farther they are across, so far (mm) from the first post to the other. */
+/** Places moved along the posts the more the farther they are across, so far (mm) from the first post to the other: a side whose corners are no right angles. */
 function skewed([first, second, , last]: Corners, aside: number): (place: Vec2) => Vec2 {
   const along = unit(minus(second, first)) ?? [1, 0];
   const across = minus(last, first);
   const wide = Math.hypot(...across);
-  return (place) => plus(place, along, (aside * dotOf(minus(place, first), across)) / wide ** 2);
+  // Its bars stay as long: what moves aside comes nearer.
+  const nearer = 1 - Math.sqrt(1 - (aside / wide) ** 2);
+  return (place) => {
+    const share = dotOf(minus(place, first), across) / wide ** 2;
+    return plus(plus(place, along, aside * share), across, -nearer * share);
+  };
 }
 
 const dotOf = (a: Vec2, b: Vec2): number => a[0] * b[0] + a[1] * b[1];

@@ -1,6 +1,6 @@
 import { bracedFace, cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, clipKindsPicture, endPicture, holdPicture, loopReminder, loopSeries, pegsPicture, sleeveMarkPicture, slideTrial, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type ClipSide, type WallFixed, type WallHoles, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, clipKindsPicture, endPicture, holdPicture, loopReminder, loopSeries, massHung, pegsPicture, sleeveMarkPicture, slideTrial, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type ClipSide, type WallFixed, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { Step } from '../../plan/index.ts';
@@ -123,6 +123,7 @@ function cablesOf(model: Model, ids: readonly string[]): readonly CableCut[] {
   const loop = cableLoop(model);
   return [...new Set(cables.map(({ length }) => length))].sort((a, b) => b - a).map((length): CableCut => {
     const alike = cables.filter((each) => each.length === length).map(({ id }) => id);
-    return { count: alike.length, ...cableEnds(length), loop, test: cableTest(length), face: bracedFace(model, alike) };
+    const face = bracedFace(model, alike);
+    return { count: alike.length, ...cableEnds(length), loop, test: cableTest(length, massHung(face)), face };
   });
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { BOTTLE } from '../../../src/draw/flat/cable/bottle.ts';
+import { BOTTLE, bottleSize } from '../../../src/draw/flat/cable/bottle.ts';
 import { bayOf, crossedCords, faceIn, shownCord } from '../../../src/draw/flat/cable/face.ts';
-import { doesLie, ladenFace, sagAtCrossing } from '../../../src/draw/flat/cable/hung-mass.ts';
+import { doesLie, ladenFace, massHung, sagAtCrossing } from '../../../src/draw/flat/cable/hung-mass.ts';
 import { tryingMarks, tyingReminderMarks } from '../../../src/draw/flat/cable/knot-series.ts';
 import { pegsMarks } from '../../../src/draw/flat/cable/pegs.ts';
 import { slungBottle } from '../../../src/draw/flat/cable/slung-bottle.ts';
@@ -102,10 +102,26 @@ describe.each(faces)('the cords of $name', ({ model, face }) => {
     else expect(crossing?.at[1]).toBeGreaterThan(BOTTLE.wide + 60);
   });
 
+  it('bear a bottle that touches no bar where its sling is short: beside the posts, and clear of each bar along it', () => {
+    if (crossing === undefined) throw new Error('no crossing');
+    const mass = massHung(face);
+    const { long, wide } = bottleSize(mass);
+    if (!doesLie(face)) return expect(mass).toBe(1);
+    const [{ low, high }] = crossing.cords;
+    const level = face.bars.filter(({ from, to }) => Math.abs(from[1] - to[1]) < 1);
+    const thick = Math.max(...face.bars.map(({ outside: each }) => each));
+    expect(Math.abs(high[0] - low[0]) - thick).toBeGreaterThan(long);
+    // Its axis in the plane of the cords, which are on the pegs so far before the bars; a sling of a finger's breadth.
+    const axis = crossing.at[1] - 15 - wide / 2;
+    const before = model.kit.joint.studReach - model.kit.joint.studHead - model.kit.cable.diameter;
+    for (const { from, outside: each } of level) expect(Math.hypot(axis - from[1], before)).toBeGreaterThan((wide + each) / 2);
+    expect(axis - wide / 2).toBeGreaterThan(0);
+  });
+
   it.each([FORMATS.page.bench, FORMATS.small.bench])('keep labels apart, on the paper and free of lines, on paper of $width by $height', ({ width }) => {
     const [cord] = face.cords;
     const length = cord === undefined ? NaN : apart(cord.low, cord.high);
-    const cable: CableCut = { count: 2, ...cableEnds(length), loop: cableLoop(model), test: cableTest(length), face };
+    const cable: CableCut = { count: 2, ...cableEnds(length), loop: cableLoop(model), test: cableTest(length, massHung(face)), face };
     for (const { marks, height } of [...tryingMarks(cable, width), { marks: tyingReminderMarks(cable, 36, width), height: 78 }, { marks: pegsMarks(cable, width), height: 50 }]) {
       const picture = toPicture({ width, height }, marks);
       expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks)]).toEqual([[], [], [], []]);

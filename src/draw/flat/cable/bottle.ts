@@ -7,6 +7,10 @@ import { round, smooth } from './rope.ts';
 /** A bottle of a litre, mm: common practice, no source. */
 export const BOTTLE = { long: 290, wide: 84 } as const;
 
+/** How large a full bottle of a mass is, kg, of the same shape, mm. */
+export const bottleSize = (mass: number): { readonly long: number; readonly wide: number } =>
+  ({ long: BOTTLE.long * Math.cbrt(mass), wide: BOTTLE.wide * Math.cbrt(mass) });
+
 /** The outline of a bottle that stands, by its length from the cap's top and its half width. */
 const SHOULDERS: readonly Vec2[] = [[0.36, 0.1], [0.36, 0.17], [0.52, 0.22], [0.86, 0.29], [1, 0.36], [1, 0.97], [0.9, 1]];
 const CAP = { half: 0.42, deep: 0.09 } as const;

@@ -71,6 +71,16 @@ export interface Crossed {
   readonly at: Vec2;
 }
 
+/** How much less steep than long what lies level is. */
+const LEVEL = 0.05;
+
+/** The upper edge of the highest level bar of a face that runs below a place, or the floor, mm. */
+export const barBelow = ({ bars }: BracedFace, [u, v]: Vec2): number => Math.max(0, ...bars.flatMap(({ from, to, outside }) => {
+  const [wide, high] = [Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])];
+  const top = Math.max(from[1], to[1]) + outside / 2;
+  return high < LEVEL * wide && top < v && Math.min(from[0], to[0]) < u && Math.max(from[0], to[0]) > u ? [top] : [];
+}));
+
 /** The crossings of a face's cords; two cords at the most meet in one place. */
 export function crossedCords({ cords }: BracedFace): readonly Crossed[] {
   return cords.flatMap((one, index) => cords.slice(index + 1).flatMap((other): readonly Crossed[] => {

@@ -7,8 +7,8 @@ import { area, arrowhead, circle, line, outline, ringedNumeral, type Mark } from
 import { pens, type Pen } from '../../kit/pens.ts';
 import { crossed, ticked } from '../../kit/right-wrong.ts';
 import type { Box } from '../../types.ts';
-import { BOTTLE, bottleHung, LYING, roundCord, STANDING } from './bottle.ts';
-import { bayOf, crossedCords, faceIn, pegsOf, restingCord, workedCord, type Crossed, type FaceDrawn } from './face.ts';
+import { BOTTLE, bottleHung, bottleSize, LYING, roundCord, STANDING } from './bottle.ts';
+import { barBelow, bayOf, crossedCords, faceIn, pegsOf, restingCord, workedCord, type Crossed, type FaceDrawn } from './face.ts';
 import { FRAMES } from './frames.ts';
 import { drawnStrand, gapUnder, moves, stands, thick, wideOf } from './rope.ts';
 
@@ -23,15 +23,35 @@ export interface Test {
 /** Where a cord was before it was laden: faint dashes. */
 const before: Pen = { ...pens.motion, type: 'dashed', width: 0.35 };
 
-/** How far a laden cord gives way in a face, much more than it does: mm of paper, or where the bottle lies a share of the crossing's height. Least length of a bottle in it and the ring round its place, mm of paper. */
+/** How far a laden cord gives way in a face, much more than it does: mm of paper, or where the bottle lies a share of how high the crossing is over what is below. Least length of a bottle in it and the ring round its place, mm of paper. */
 const SAG = { stands: 4, lies: 0.16 } as const;
 const LEAST = 9;
 const RING = 5;
-/** A bottle on its string stands free of the floor from this height of the crossing on, else it is hung lying, mm. */
+/** A bottle on its string hangs free of what is below from this height of the crossing over it on, else it is hung lying, mm. */
 const FREE = BOTTLE.long + 110;
 
-/** Whether the bottle lies in its string, for it would stand on the floor. */
-export const doesLie = (face: BracedFace): boolean => (crossedCords(face)[0]?.at[1] ?? Infinity) < FREE;
+/** Whether the bottle lies in its string, for it would stand on the floor or lean on a bar. */
+export function doesLie(face: BracedFace): boolean {
+  const [first] = crossedCords(face);
+  return first !== undefined && first.at[1] - barBelow(face, first.at) < FREE;
+}
+
+/** Litre and half litre, kg. */
+const MASSES = { large: 1, small: 0.5 } as const;
+/** Room round a bottle that lies: over it for its sling, and beside it, mm. */
+const ROUND = { sling: 40, ends: 10 } as const;
+
+/** The mass that is hung on the cords of a face, kg: a bottle of a litre, or of half a litre where that would lean on a bar below or on the posts. */
+export function massHung(face: BracedFace): number {
+  const [first] = crossedCords(face);
+  if (first === undefined || !doesLie(face)) return MASSES.large;
+  const { long, wide } = bottleSize(MASSES.large);
+  // Between the posts, whose pegs the cords are on.
+  const thick = Math.max(0, ...face.bars.map(({ outside }) => outside));
+  const across = first.cords.map(({ low, high }) => (Math.abs(high[0] - low[0]) - thick - long) / 2);
+  const isRoomy = first.at[1] - barBelow(face, first.at) > wide + ROUND.sling && across.every((free) => free > ROUND.ends);
+  return isRoomy ? MASSES.large : MASSES.small;
+}
 
 /** The face with a full bottle hung where its cords cross, by a string round one of them alone; the other, and how this one was before, stay straight. */
 export function ladenFace(face: BracedFace, which: 0 | 1, box: Box): readonly Mark[] {
@@ -40,17 +60,19 @@ export function ladenFace(face: BracedFace, which: 0 | 1, box: Box): readonly Ma
   if (first === undefined) return drawn.bars;
   const [cord, other] = [first.cords[which], first.cords[1 - which] ?? first.cords[which]];
   return [
-    ...drawn.bars, ...restingCord(drawn.at(other.low), drawn.at(other.high)), ...laden(drawn, first, cord, doesLie(face)), ...pegsOf(drawn, first.cords),
+    ...drawn.bars, ...restingCord(drawn.at(other.low), drawn.at(other.high)), ...laden(drawn, first, cord, { lies: doesLie(face), under: barBelow(face, first.at), bottle: bottleSize(massHung(face)).long }), ...pegsOf(drawn, first.cords),
   ];
 }
 
-function laden({ at, scale }: FaceDrawn, { at: crossing }: Crossed, { low, high }: FaceCord, lies: boolean): readonly Mark[] {
+function laden({ at, scale }: FaceDrawn, { at: crossing }: Crossed, { low, high }: FaceCord, { lies, under, bottle }: { readonly lies: boolean; readonly under: number; readonly bottle: number }): readonly Mark[] {
   const [x, y] = at(crossing);
   const [from, to]: readonly [Vec2, Vec2] = [at(low), at(high)];
-  const tip: Vec2 = [x, y + (lies ? SAG.lies * scale * crossing[1] : SAG.stands)];
+  const tip: Vec2 = [x, y + (lies ? SAG.lies * scale * (crossing[1] - under) : SAG.stands)];
   const string = roundCord(tip, 1.9);
-  const room = at([0, 0])[1] - string.knot[1] - 1;
-  const long = Math.min(Math.max(LEAST, scale * BOTTLE.long), room / (lies ? LYING : STANDING));
+  // Before a bar that is too near for it, not above it.
+  const isOver = lies && crossing[1] - under > LYING * bottle;
+  const room = at([0, isOver ? under : 0])[1] - string.knot[1] - 1;
+  const long = Math.min(Math.max(LEAST, scale * bottle), room / (lies ? LYING : STANDING));
   return [
     line(before, from, to), ...string.behind, ...workedCord(from, tip, to), ...string.before, ...bottleHung(string.knot, long, lies),
     circle([x, y + 1.5], RING, pens.detail),

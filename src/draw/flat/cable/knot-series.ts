@@ -74,7 +74,7 @@ const tyingRows = ({ loop, face }: CableCut): readonly Row[] => [
 /** How each cord of a face is tried. */
 const tryingRows = ({ test, face }: CableCut): readonly Row[] => [
   { first: FRAMES.hung, height: 76, frames: [{ frame: slungBottle(face), wide: 0.8 }, ...hungRow(face, test, [53, 62])] },
-  // One that stands in its sling hangs below all rails that it could lean on.
+  // One that stands in its sling is near no bar.
   ...(doesLie(face) ? [{ first: FRAMES.hung, height: 44, frames: [{ frame: bottleAside(true), isNext: true }, { frame: bottleAside(false), isWrong: true }] }] : []),
   { first: FRAMES.sag, height: 66, frames: [{ frame: moved(sagAtCrossing(face, test, { isTaut: true, by: 1.35 })) }, { frame: moved(sagAtCrossing(face, test, { isTaut: false, by: 1.35 })), isWrong: true }] },
 ];
