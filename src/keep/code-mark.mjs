@@ -1,22 +1,23 @@
 // Plain JavaScript, because what starts the command asks for it before TypeScript can be read.
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 
 /**
  * A hash of all code that makes results: this package's own, the lock file for that of others, and Node.
- * @param {string} root folder of the package
+ * @param {string} root folder of the package, its path with a `/` at the end
  * @returns {string} 64 hexadecimal digits
  */
 export function codeMark(root) {
   const hash = createHash('sha256').update(`${process.version} ${process.arch} ${process.env.NODE_ENV === 'production'}`);
-  const files = readdirSync(join(root, 'src'), { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath ?? entry.path, entry.name))
-    .sort();
-  for (const path of [...files, join(root, 'package-lock.json')]) {
+  for (const path of [...filesUnder(`${root}src`).sort(), `${root}package-lock.json`]) {
     const text = readFileSync(path);
     hash.update(`\0${path.slice(root.length)}\0${text.length}\0`).update(text);
   }
   return hash.digest('hex');
 }
+
+/** Paths are put together by hand, for every start of the command waits for this. */
+const filesUnder = (folder) => readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+  const path = `${folder}/${entry.name}`;
+  return entry.isDirectory() ? filesUnder(path) : entry.isFile() ? [path] : [];
+});

@@ -36,10 +36,7 @@ const ownHands: Readonly<Record<string, Hand>> = {
   ur: { leading: 2.5, letter: 0.5, space: 0.14 },
 };
 
-function handOf({ lang }: Words): Hand {
-  const locale = new Intl.Locale(lang).maximize();
-  return ownHands[locale.language] ?? hands[locale.script ?? ''] ?? latin;
-}
+const handOf = ({ written }: Words): Hand => ownHands[written.language] ?? hands[written.script] ?? latin;
 
 /** How much farther apart a language's lines stand than Latin's: 1 or more, in steps of 0.05. */
 export function lineScale(words: Words): number {

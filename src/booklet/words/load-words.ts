@@ -12,6 +12,8 @@ export type Values = Readonly<Record<string, string | number>>;
 export interface Words {
   readonly lang: string;
   readonly about: About;
+  /** Its language and script as Unicode names them: `ur`, `Arab`. */
+  readonly written: { readonly language: string; readonly script: string };
   /** Who read the words over as they stand; null for a draft. */
   readonly review: Review | null;
   /** Every language of the locale files: its BCP 47 tag by its own name. */
@@ -47,6 +49,7 @@ export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string)
   return {
     lang,
     about,
+    written: writtenIn(lang),
     review: currentReview(files, lang),
     tags: Object.fromEntries(languagesIn(files).map((each) => [readAbout(files, each).name, each])),
     t,
@@ -57,6 +60,11 @@ export function loadWords(files: LocaleFiles, lang: string, onAsk: (key: string)
     times: (count) => isolate(`×${number(count)}`),
     list: listFormat(lang, about.numbers),
   };
+}
+
+function writtenIn(lang: string): Words['written'] {
+  const { language, script = '' } = new Intl.Locale(lang).maximize();
+  return { language, script };
 }
 
 function durationParts(minutes: number): readonly (readonly [number, string])[] {
@@ -87,15 +95,20 @@ function listFormat(lang: string, tag: string): Words['list'] {
   return (items) => format.format(items);
 }
 
+const NOTHING: Values = {};
+
 function strictT(lang: string, words: FlatWords, tag: string, onAsk: (key: string) => void): Words['t'] {
   const known = new Set([...words.keys()].map(baseKey));
   const translator = startTranslator(lang, words, tag);
-  return (key, values = {}) => {
+  return (key, values = NOTHING) => {
     onAsk(key);
     if (!known.has(key)) throw wordsError({ path: fileOf(lang, key), field: key, found: 'no such key', remedy: 'add it' });
     if (!words.has(key) && values['count'] === undefined) {
       throw wordsError({ path: fileOf(lang, key), field: key, found: 'a text with plural forms', remedy: 'ask for it with a count' });
     }
+    // Most texts have no places to fill, and no other forms are looked for: they need no translator.
+    const plain = values === NOTHING ? words.get(key) : undefined;
+    if (plain !== undefined && plain !== '' && !plain.includes('{{')) return plain;
     // A text says itself: one that names other keys, as `$t(…)`, is printed as it stands.
     return translator.t(key, { ...values, nest: false });
   };
