@@ -121,7 +121,7 @@ function furtherPictures(givens: StepGivens, step: Step, closeUp: Aside | null):
 
 /** The joints that come for the first time: which of their openings let a tube through and in which it ends; where cords come on their studs, how. */
 function jointGuides({ model, plan, solids, draw }: StepGivens, step: Step): readonly DrawnPicture[] {
-  return newJoints(model, plan, step, solids).map(({ joint, bodies, view, places }) => composeJointGuide(bodies, view, places, { joint, tube: model.kit.tube.outsideDiameter }, draw));
+  return newJoints(model, plan, step, solids).map(({ joint, bodies, view, hasCords, places }) => composeJointGuide(bodies, view, places, { joint, hasCords, tube: model.kit.tube.outsideDiameter }, draw));
 }
 
 /** How work that stands is looked at: with a plumb line, and what is done where it leans; or whether all its feet stand. */

@@ -103,6 +103,16 @@ export function blocksFetched(model: Model, plan: Plan, step: Step, solids: Soli
   });
 }
 
+/** Of those that work is set down on when it has been turned, and more of a kind are fetched: how many it was turned over from, of each kind. */
+export function blocksThere(model: Model, plan: Plan, step: Step, solids: Solids): readonly PropCount[] {
+  if (!isTurn(step)) return [];
+  const fetched = blocksFetched(model, plan, step, solids);
+  return propCounts(footingBlocks(step.footing.after, afterTurnOf(step))).flatMap((kind) => {
+    const more = fetched.find((each) => isSameKind(each, kind));
+    return more === undefined || more.count === kind.count ? [] : [{ ...kind, count: kind.count - more.count }];
+  });
+}
+
 /** How many blocks to have at hand for all of a plan, of each kind, the lowest first: as many as any step needs. */
 export function allBlocks(model: Model, plan: Plan, solids: Solids): readonly PropCount[] {
   const needed = plan.steps.filter(isOnBlocks).flatMap((step) => propCounts(blocksOf(stageHand(model, step, solids), step)));
@@ -178,11 +188,18 @@ function offScene(id: string, hand: StageHand, bodies: readonly SceneBody[], blo
     const path = [outOf(block, begins), outOf(block, begins + arrow)];
     return { mark: 'arrow', path: goes === 'out' ? path : path.toReversed() };
   });
-  const [nearest] = nearestFirst(blocks);
-  const count: readonly Mark[] = nearest === undefined ? [] : [{ mark: 'label', at: outOf(nearest, offOf(nearest)), told: tell.times(blocks.length) }];
+  const counts = byKind(blocks).map((own): Mark => ({ mark: 'label', at: outOf(own[0], offOf(own[0])), told: tell.times(own.length) }));
   const limits = blocks.flatMap((block): readonly Mark[] => (block.most === null || goes === 'out' ? [] : [{ mark: 'label', at: outOf(block, offOf(block)), told: tell.atMost(block.most) }]));
-  return { id, bodies: [...bodies, ...inSight(blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block)))), bodies, STANDARD_VIEW)], marks: [...arrows, ...count, ...limits], view: STANDARD_VIEW };
+  return { id, bodies: [...bodies, ...inSight(blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block)))), bodies, STANDARD_VIEW)], marks: [...arrows, ...counts, ...limits], view: STANDARD_VIEW };
 }
+
+/** Blocks of each kind, the nearest to the eye first. */
+const byKind = (blocks: readonly NamedBlock[]): readonly (readonly [NamedBlock, ...NamedBlock[]])[] => nearestFirst(blocks).flatMap((block, index, all) => {
+  const isOwn = (other: NamedBlock): boolean => isSameKind(kindOf(other), kindOf(block));
+  return all.slice(0, index).some(isOwn) ? [] : [[block, ...all.slice(index + 1).filter(isOwn)] as const];
+});
+
+const kindOf = ({ shape, most }: Block): Pick<PropCount, 'high' | 'most'> => ({ high: Math.round(shape.thickness), most });
 
 /** A step with flaps as they are before it. */
 const atItsBeginning = (step: Step): Step => ({

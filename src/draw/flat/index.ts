@@ -21,6 +21,7 @@ export { drilledOver } from './drilled-over.ts';
 export { pinTrial } from './pin-trial.ts';
 export { stopPicture } from './stop-picture.ts';
 export { boundTrialPicture } from './bound-trial-picture.ts';
+export { STUD_FIXED, studFixed } from './stud-fixed.ts';
 export { knifeStopPicture } from './knife-stop-picture.ts';
 export type { CornerRow } from './corner-tab.ts';
 export { tabPunchPicture, type TabRow } from './tab-punch.ts';

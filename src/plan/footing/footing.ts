@@ -21,11 +21,21 @@ export function onFooting(model: Model, steps: readonly Step[], solids: Solids):
   const parts = new Map(model.parts.map((part) => [part.id, part]));
   const own = seriesOf(steps).flatMap((series) => footed({ connections: model.connections, parts, solids }, series));
   return own.map((step, index) => {
-    const next = own[index + 1];
-    if (!isTurn(step)) return step;
+    const [before, next] = [own[index - 1], own[index + 1]];
+    if (!isTurn(step)) return isLifted(parts, before, step) ? { ...step, people: 2 } : step;
     const after = next !== undefined && !isTurn(next) && next.run === step.run ? next.footing.before : [];
     return { ...step, footing: { before: step.footing.before, after }, tools: after.length === 0 ? step.tools : withBlocks(step.tools) };
   });
+}
+
+/** Lighter work one lifts with one hand, kg: common practice, no source. */
+const LIGHT = 1.5;
+
+/** Whether work is lifted onto its blocks or off them before a step: one lifts, one moves the blocks. */
+function isLifted(parts: ReadonlyMap<string, Part>, before: Step | undefined, { footing, present }: Step): boolean {
+  const were = before === undefined || isTurn(before) ? footing.before : before.footing.before;
+  const changed = [...were, ...footing.before].some((one) => !were.includes(one) || !footing.before.includes(one));
+  return changed && present.reduce((sum, id) => sum + (parts.get(id)?.mass ?? 0), 0) > LIGHT;
 }
 
 interface Given {
