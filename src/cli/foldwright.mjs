@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 // Starts the command: as one bundled program, made at the first start; where none can be made, TypeScript is read as it is, by tsx.
 import { createHash } from 'node:crypto';
-import { accessSync, constants, existsSync } from 'node:fs';
+import { accessSync, constants, existsSync, utimesSync } from 'node:fs';
 import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -38,7 +38,12 @@ async function bundled() {
   } catch {
     // Another first start may have been quicker; else the command works unbundled too, only slower.
   }
-  return isThere() ? folder : null;
+  if (!isThere()) return null;
+  try {
+    // So that nobody tidies away what is being used.
+    utimesSync(folder, new Date(), new Date());
+  } catch { /* it is another's, who cares for it */ }
+  return folder;
 }
 
 const program = await bundled();

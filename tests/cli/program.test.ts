@@ -71,6 +71,13 @@ describe('a module as a script', () => {
     expect(await three()).toEqual(['whole', 1, 2, 'files', 'loaded ./late.js']);
   });
 
+  it('may have functions of its own by any plain name', async () => {
+    const { script } = scriptOf('import {\n  one\n} from "./a.js";\nfunction given() {\n  return one;\n}\nfunction load() {\n  return import("./late.js");\n}\nexport {\n  given,\n  load\n};\n', imports.filter(({ path }) => path !== 'node:fs'));
+    const made = new Script(script).runInThisContext() as (given: readonly unknown[], load: (name: string) => Promise<unknown>) => Promise<{ readonly given: () => unknown; readonly load: () => Promise<unknown> }>;
+    const own = await made([{ one: 1 }], (name) => Promise.resolve(`loaded ${name}`));
+    expect([own.given(), await own.load()]).toEqual([1, 'loaded ./late.js']);
+  });
+
   it('is refused where an import was not found as it is told', () => {
     expect(() => scriptOf(text, imports.slice(1))).toThrow('imports found');
     expect(() => scriptOf(text, [...imports, { path: './more.js', kind: 'dynamic-import' }])).toThrow('imports found');

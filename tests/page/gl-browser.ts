@@ -1,4 +1,4 @@
-import { linkSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { linkSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { basename, dirname, join } from 'node:path';
 import { brotliDecompressSync } from 'node:zlib';
@@ -34,7 +34,7 @@ export async function openGlBrowser(): Promise<GlBrowser> {
 
 /** The packaged browser carries its software graphics in a parcel of their own, and looks for them beside its program. */
 function withSoftwareGl(program: string): string {
-  const folder = mkdtempSync(join(dirname(dirname(program)), 'gl-'));
+  const folder = mkdtempSync(join(dirname(dirname(realpathSync(program))), 'gl-'));
   linkSync(program, join(folder, basename(program)));
   const parcels = join(dirname(dirname(dirname(createRequire(import.meta.url).resolve('@sparticuz/chromium')))), 'bin');
   for (const { name, bytes } of readTar(brotliDecompressSync(readFileSync(join(parcels, 'swiftshader.tar.br'))))) {

@@ -10,8 +10,9 @@ import { scriptOf } from './script-of.mjs';
 /** Packages that find files beside their own, or start programs. */
 const APART = ['esbuild', 'highs', 'manifold-3d', 'puppeteer', '@sparticuz/chromium', 'tsx'];
 
-/** Bundles of other states of the code that are left lying, for builds that still run by them. */
+/** Bundles of other states of the code that are left lying, for builds that still run by them: the last that were used, and all that were used so lately, ms. */
 const OTHERS_LEFT = 4;
+const LATELY = 3_600_000;
 
 /**
  * Makes one plain program of the command: it starts without reading each file by itself, nothing in it is wrapped
@@ -89,6 +90,6 @@ const ownPlaces = (root) => ({
 
 function tidy(home, kept) {
   const others = readdirSync(home).map((name) => join(home, name)).filter((path) => path !== kept && /[0-9a-f]{64}$/.test(path));
-  const oldestLast = others.map((path) => ({ path, made: statSync(path).mtimeMs })).sort((one, other) => other.made - one.made);
-  for (const { path } of oldestLast.slice(OTHERS_LEFT)) rmSync(path, { recursive: true, force: true });
+  const longestAgoLast = others.map((path) => ({ path, used: statSync(path).mtimeMs })).sort((one, other) => other.used - one.used);
+  for (const { path, used } of longestAgoLast.slice(OTHERS_LEFT)) if (Date.now() - used > LATELY) rmSync(path, { recursive: true, force: true });
 }

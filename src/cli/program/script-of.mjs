@@ -3,6 +3,9 @@
 /** One `import` of the bundle, as esbuild sets it: at the start of a line, `names` over several lines where they are many. */
 const IMPORT = /^import (?:(?<names>[^"]*?) from )?"(?<from>[^"]+)";$/gm;
 const EXPORT = /^export \{\n(?<names>[^}]*)\};$/gm;
+/** What the script is given, by names that no module has: one that a function of the module's own bears would be that function. */
+const GIVEN = 'given_to_script';
+const LOAD = 'load_of_script';
 const DYNAMIC = /\bimport\("(?<from>[^"]+)"\)/g;
 
 /**
@@ -15,23 +18,24 @@ const DYNAMIC = /\bimport\("(?<from>[^"]+)"\)/g;
  * @throws {Error} where what is found is not what esbuild tells
  */
 export function scriptOf(text, imports) {
+  if (text.includes(GIVEN) || text.includes(LOAD)) throw new Error(`${GIVEN} and ${LOAD} are names of the module's own`);
   const needs = [];
   const lazily = [];
   const taken = [];
   const inside = text
     .replace(IMPORT, (_, names, from) => {
       if (!needs.includes(from)) needs.push(from);
-      if (names !== undefined) taken.push(bindings(names, `given[${needs.indexOf(from)}]`));
+      if (names !== undefined) taken.push(bindings(names, `${GIVEN}[${needs.indexOf(from)}]`));
       return '';
     })
-    .replace(DYNAMIC, (_, from) => { lazily.push(from); return `load(${JSON.stringify(from)})`; });
+    .replace(DYNAMIC, (_, from) => { lazily.push(from); return `${LOAD}(${JSON.stringify(from)})`; });
   const given = [];
   const body = inside.replace(EXPORT, (_, names) => { given.push(...listed(names).map(({ name, as }) => `${as}: ${name}`)); return ''; });
   const told = (kind) => [...new Set(imports.filter((each) => each.kind === kind).map(({ path }) => path))].sort();
   if (String(told('import-statement')) !== String([...needs].sort()) || String(told('dynamic-import')) !== String([...new Set(lazily)].sort())) {
     throw new Error(`imports found: ${[...needs, ...lazily].join(', ')}; told: ${imports.map(({ path }) => path).join(', ')}`);
   }
-  return { needs, script: `(async (given, load, require) => {"use strict";${taken.join('')}\n${body}\nreturn { ${given.join(', ')} };\n})` };
+  return { needs, script: `(async (${GIVEN}, ${LOAD}, require) => {"use strict";${taken.join('')}\n${body}\nreturn { ${given.join(', ')} };\n})` };
 }
 
 /** `import` and `export` list names alike: `one, two as three`. */
