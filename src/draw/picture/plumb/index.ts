@@ -15,8 +15,8 @@ import { aspectFrom, hasCords, heightOn, leaning, type Shown } from './leaning.t
 import { nutTurned } from './nut.ts';
 import { whichLeg } from './which-leg.ts';
 
-/** Heights of the pictures, mm of paper: the leg looked at, what is done where it leans, and looked at again. */
-const HIGH = { first: 92, cure: 66, again: 84 } as const;
+/** Heights of the pictures, mm of paper: the leg looked at, what is done where it leans, where it leans the other way, and looked at again. */
+const HIGH = { first: 92, cure: 66, other: 50, again: 84 } as const;
 /** White between what stands side by side, mm of paper. */
 const WHITE = 3;
 /** The whole item's share of the width. */
@@ -57,8 +57,9 @@ const NUMBER = 4.6;
 /** Between frames there is an arrow onwards, mm of paper. */
 const ONWARDS = 6;
 
-const UPRIGHT: Shown = { leans: false, hand: null, cords: false };
-const LEANS: Shown = { ...UPRIGHT, leans: true };
+const UPRIGHT: Shown = { leans: 'upright', hand: null, cords: false };
+const LEANS: Shown = { ...UPRIGHT, leans: 'away' };
+const TOWARDS: Shown = { ...UPRIGHT, leans: 'towards' };
 
 /** One frame of a series. */
 interface Frame {
@@ -89,14 +90,17 @@ function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly Drawn
   });
   const leans = seen(LEANS, (middle) => crossed(middle));
   const pushed = (number: number): Frame => seen({ ...LEANS, hand: 'pushes' }, () => [], number);
-  const rows = (frames: readonly (readonly Frame[])[]): readonly DrawnPicture[] => frames.map((row) => {
+  // The other way it is pushed from the other side, by the same number.
+  const otherWay = (numbers: readonly number[], push: number): readonly Frame[] =>
+    [seen(TOWARDS, (middle) => crossed(middle)), ...numbers.map(ringed), seen({ ...TOWARDS, hand: 'pushes' }, () => [], push)];
+  const rows = (frames: readonly (readonly Frame[])[]): readonly DrawnPicture[] => frames.map((row, place) => {
     const high = heightOn(unitOf(row, width), aspect);
-    const height = SIGN.room + Math.min(HIGH.cure - SIGN.room, Math.max(row.some(({ wide }) => wide === NUT) ? NUT_HIGH : 0, high));
+    const height = SIGN.room + Math.min((place === 1 ? HIGH.other : HIGH.cure) - SIGN.room, Math.max(row.some(({ wide }) => wide === NUT) ? NUT_HIGH : 0, high));
     return drawn(width, height, inRow(row, width, height));
   });
   if (held.by === 'cords') {
     const tied = seen({ ...UPRIGHT, hand: 'holds', cords: true }, (middle) => tiedAt(held.steps, middle), first + 1);
-    return rows(aspect > WIDE ? [[leans, pushed(first)], [tied, EMPTY]] : [[leans, pushed(first), tied]]);
+    return rows(aspect > WIDE ? [[leans, pushed(first)], otherWay([], first), [tied, EMPTY]] : [[leans, pushed(first), tied], [...otherWay([], first), ringed(first + 1)]]);
   }
   const nut = (way: 'loosened' | 'tightened', number: number): Frame => ({
     wide: NUT,
@@ -105,8 +109,11 @@ function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly Drawn
       figure(tell.times(held.count), [box.x + box.width / 2 + 5, box.y + box.height - SIGN.up], capHeights.count, 700),
     ],
   });
-  return rows([[leans, nut('loosened', first), pushed(first + 1)], [nut('tightened', first + 2), seen(UPRIGHT, (middle) => ticked(middle), first + 3), EMPTY]]);
+  return rows([[leans, nut('loosened', first), pushed(first + 1)], otherWay([first], first + 1), [nut('tightened', first + 2), seen(UPRIGHT, (middle) => ticked(middle), first + 3), EMPTY]]);
 }
+
+/** What was shown with a number is done here too. */
+const ringed = (number: number): Frame => ({ wide: 0.3, marks: ({ x, y, width, height }) => [ringedNumeral(tell.number(number), [x + width / 2, y + (height - SIGN.room) / 2], capHeights.order)] });
 
 const numberOf = (number: number, { x, y, height }: Box): Mark => ringedNumeral(tell.number(number), [x + NUMBER, y + height - SIGN.up], capHeights.order);
 
