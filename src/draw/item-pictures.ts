@@ -4,7 +4,7 @@ import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
 import { varietiesOf } from '../parts/varieties.ts';
 import type { Plan, Step } from '../plan/index.ts';
 import { blocksPicture, coilPicture, fetchedBlocksPicture, STUD_FIXED, studFixed } from './flat/index.ts';
-import { allBlocks, blindEnds, blocksFetched, finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withEnds, type Scene, type SceneBody } from '../scene/index.ts';
+import { allBlocks, blindEnds, blocksFetched, blocksThere, finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withEnds, type Scene, type SceneBody } from '../scene/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
@@ -164,7 +164,7 @@ const stepParts = (model: Model, step: Step, solids: Solids, draw: LineDrawer): 
 /** The blocks that a step puts under, where it does. */
 function stepBlocks(model: Model, plan: Plan, step: Step, solids: Solids): readonly Picture[] {
   const blocks = blocksFetched(model, plan, step, solids);
-  return blocks.length === 0 ? [] : [pictureAs({ what: 'step-blocks', step: step.number }, blocksPicture(blocks))];
+  return blocks.length === 0 ? [] : [pictureAs({ what: 'step-blocks', step: step.number }, blocksPicture(blocks, blocksThere(model, plan, step, solids)))];
 }
 
 /** All the blocks to fetch, where any step is propped. */

@@ -1,11 +1,11 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, seriesScenes, squareOf, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, onFeetOf, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, seriesScenes, squareOf, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetterOf, withLetters } from './letters-at-bars.ts';
-import { composeAfter, composeAside, composeBeside, composeDone, composeJointGuide, composePlumb, composeRightWrong, composePicture, composeRow, composeRows, squareStrip, type Aside, type LineDrawer } from './picture/index.ts';
+import { composeAfter, composeAside, composeBeside, composeDone, composeJointGuide, composeOnFeet, composePlumb, composeRightWrong, composePicture, composeRow, composeRows, squareStrip, type Aside, type LineDrawer } from './picture/index.ts';
 import { drilledOver } from './flat/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
@@ -112,7 +112,7 @@ function furtherPictures(givens: StepGivens, step: Step, closeUp: Aside | null):
     ...(series.length === 0 ? [] : [composeRow(series.map((scene) => withEnds(model, solids, scene)), { width: FORMATS[format].bench.width, height: SERIES_HEIGHT }, draw)]),
     ...jointGuides(givens, step),
     ...flatBeside(givens, step),
-    ...plumbed(givens, step),
+    ...stood(givens, step),
     ...(home === null ? [] : [composeDone(withEnds(model, solids, home), { width: FORMATS[format].bench.width, height: HOME_HEIGHT }, draw)]),
     ...(wayUp === null ? [] : [composeRightWrong(withEnds(model, solids, wayUp.right), wayUp.wrong.map((scene) => withEnds(model, solids, scene)), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
     ...(closeUp === null ? [] : [composeAside(closeUp, FORMATS[format].closeUp, draw)]),
@@ -124,10 +124,10 @@ function jointGuides({ model, plan, solids, draw }: StepGivens, step: Step): rea
   return newJoints(model, plan, step, solids).map(({ joint, bodies, view, hasCords, places }) => composeJointGuide(bodies, view, places, { joint, hasCords, tube: model.kit.tube.outsideDiameter }, draw));
 }
 
-/** How work that stands is looked at with a plumb line, and what is done where it leans. */
-function plumbed({ model, plan, solids, draw, format = 'page' }: StepGivens, step: Step): readonly DrawnPicture[] {
-  const plumb = plumbOf(model, plan, step, solids);
-  return plumb === null ? [] : composePlumb(plumb, FORMATS[format].bench, draw);
+/** How work that stands is looked at: with a plumb line, and what is done where it leans; or whether all its feet stand. */
+function stood({ model, plan, solids, draw, format = 'page' }: StepGivens, step: Step): readonly DrawnPicture[] {
+  const [plumb, feet] = [plumbOf(model, plan, step, solids), onFeetOf(model, plan, step, solids)];
+  return [...(plumb === null ? [] : composePlumb(plumb, FORMATS[format].bench, draw)), ...(feet === null ? [] : [composeOnFeet(feet, FORMATS[format].bench, draw)])];
 }
 
 /** What is drawn flat beside a step, or beside the first one of its kind of work. */

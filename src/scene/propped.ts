@@ -1,9 +1,10 @@
 import { dot, lengthOf, plus, times, unit, type Model, type Pose, type Solids, type Vec3 } from '../model/index.ts';
-import { afterTurn, isTurn, type Plan, type Step } from '../plan/index.ts';
+import { afterTurn, isSetOnItsFeet, isTurn, type Plan, type Step } from '../plan/index.ts';
 import { blocksOf, boxOfBlock, footingBlocks, type Block } from './kit/blocks.ts';
 import { turnedBy } from './kit/directions.ts';
 import { boxRound, middleOf, reachOf } from './kit/extent.ts';
 import { inSight } from './kit/in-sight.ts';
+import { handsAlong } from './kit/held.ts';
 import type { Slide } from './kit/on-the-way.ts';
 import { levelScene } from './kit/level.ts';
 import { partsShown } from './kit/parts-shown.ts';
@@ -76,11 +77,14 @@ function wayOf(all: readonly SceneBody[], coming: readonly SceneBody[], way: Vec
 export function unproppedScene(model: Model, plan: Plan, step: Step, solids: Solids): Scene | null {
   const before = stepBefore(plan, step);
   if (before === undefined || isTurn(before)) return null;
-  const stay = blocksIn({ model, plan, solids }, step);
+  const isStoodUp = isSetOnItsFeet(step);
+  const stay = isStoodUp ? [] : blocksIn({ model, plan, solids }, step);
   const hand = stageHand(model, before, solids);
   const [kept, leave] = parted(namedBlocks(hand, before).filter(({ leavesEarly }) => !leavesEarly), (block) => isSameLying(before, step) && stay.some((each) => isSame(each, block)));
   if (leave.length === 0) return null;
-  return leavingScene(`unpropped:${step.number}`, hand, [...partsShown(before).map((id) => hand.body(id, 'present')), ...kept.map((block) => blockBody(hand, block, 'present'))], leave);
+  const work = partsShown(before).map((id) => hand.body(id, 'present'));
+  const leaving = leavingScene(`unpropped:${step.number}`, hand, [...work, ...kept.map((block) => blockBody(hand, block, 'present'))], leave);
+  return isStoodUp ? { ...leaving, marks: [...leaving.marks, ...handsAlong(work)] } : leaving;
 }
 
 /** Whether the blocks of a step are pushed to work that lies or stands there, after it has been turned. */
@@ -96,6 +100,16 @@ export function blocksFetched(model: Model, plan: Plan, step: Step, solids: Soli
   return coming.flatMap((kind) => {
     const count = kind.count - (had.find((each) => isSameKind(each, kind))?.count ?? 0);
     return count > 0 ? [{ ...kind, count }] : [];
+  });
+}
+
+/** Of those that work is set down on when it has been turned, and more of a kind are fetched: how many it was turned over from, of each kind. */
+export function blocksThere(model: Model, plan: Plan, step: Step, solids: Solids): readonly PropCount[] {
+  if (!isTurn(step)) return [];
+  const fetched = blocksFetched(model, plan, step, solids);
+  return propCounts(footingBlocks(step.footing.after, afterTurnOf(step))).flatMap((kind) => {
+    const more = fetched.find((each) => isSameKind(each, kind));
+    return more === undefined || more.count === kind.count ? [] : [{ ...kind, count: kind.count - more.count }];
   });
 }
 
@@ -174,11 +188,18 @@ function offScene(id: string, hand: StageHand, bodies: readonly SceneBody[], blo
     const path = [outOf(block, begins), outOf(block, begins + arrow)];
     return { mark: 'arrow', path: goes === 'out' ? path : path.toReversed() };
   });
-  const [nearest] = nearestFirst(blocks);
-  const count: readonly Mark[] = nearest === undefined ? [] : [{ mark: 'label', at: outOf(nearest, offOf(nearest)), told: tell.times(blocks.length) }];
+  const counts = byKind(blocks).map((own): Mark => ({ mark: 'label', at: outOf(own[0], offOf(own[0])), told: tell.times(own.length) }));
   const limits = blocks.flatMap((block): readonly Mark[] => (block.most === null || goes === 'out' ? [] : [{ mark: 'label', at: outOf(block, offOf(block)), told: tell.atMost(block.most) }]));
-  return { id, bodies: [...bodies, ...inSight(blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block)))), bodies, STANDARD_VIEW)], marks: [...arrows, ...count, ...limits], view: STANDARD_VIEW };
+  return { id, bodies: [...bodies, ...inSight(blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block)))), bodies, STANDARD_VIEW)], marks: [...arrows, ...counts, ...limits], view: STANDARD_VIEW };
 }
+
+/** Blocks of each kind, the nearest to the eye first. */
+const byKind = (blocks: readonly NamedBlock[]): readonly (readonly [NamedBlock, ...NamedBlock[]])[] => nearestFirst(blocks).flatMap((block, index, all) => {
+  const isOwn = (other: NamedBlock): boolean => isSameKind(kindOf(other), kindOf(block));
+  return all.slice(0, index).some(isOwn) ? [] : [[block, ...all.slice(index + 1).filter(isOwn)] as const];
+});
+
+const kindOf = ({ shape, most }: Block): Pick<PropCount, 'high' | 'most'> => ({ high: Math.round(shape.thickness), most });
 
 /** A step with flaps as they are before it. */
 const atItsBeginning = (step: Step): Step => ({

@@ -51,7 +51,7 @@ describe('signs of flat drawings', () => {
 const shows: Readonly<Record<PairName, readonly Action[]>> = {
   'half-cut': ['half-cut'], 'frame-centred': ['lay-frame'], 'frame-square': ['close-frame', 'set-in'], 'tab-flat': ['wrap-side'], 'tab-pressed': ['punch-tab'], 'tube-home': ['push-tubes', 'fit-end'],
   'nut-tight': ['pin-posts', 'pin-panel'], 'hole-straight': ['drill'], 'deck-level': ['push-posts', 'slide-on'], 'cable-tight': ['brace'], crease: ['crease'],
-  'rack-upright': ['stand-up'], notch: ['cut-notches'], 'notch-sharp': ['cut-notches'], 'pin-home': ['pin-side', 'pin-corners'], 'cut-square': ['cut-tubes'],
+  'rack-upright': ['stand-up'], 'feet-stand': ['stand-up'], notch: ['cut-notches'], 'notch-sharp': ['cut-notches'], 'pin-home': ['pin-side', 'pin-corners'], 'cut-square': ['cut-tubes'],
   mark: ['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-panel', 'mark-posts'],
   'panel-flush': ['lay-panel', 'hold-panel', 'fit-hinge', 'fit-bracket'], 'bed-child': [], 'walls-upright': ['turn-up'], 'end-smooth': ['cap-ends'], 'wall-holds': ['fix-to-wall'],
 };

@@ -4,7 +4,8 @@ import { atMost } from '../kit/at-most.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
-import { pens } from '../kit/pens.ts';
+import { earlier, pens } from '../kit/pens.ts';
+import { ticked } from '../kit/right-wrong.ts';
 import { toPicture } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
 
@@ -18,16 +19,24 @@ const cap = capHeights.scene;
 const FRONT = { wide: 6.8, high: 7 } as const;
 const BACK: Vec2 = [3, -2.4];
 
-/** The blocks to put under, one row for each kind: how many, how high, and how thick at most where that matters, mm. */
-export const blocksPicture = (blocks: readonly PropCount[]): DrawnPicture => toPicture({ width: WIDE, height: rowsHigh(blocks) }, blocksMarks(blocks));
+/** The blocks to put under, one row for each kind: how many, how high, and how thick at most where that matters, mm; then those that are there already, pale and ticked. */
+export const blocksPicture = (blocks: readonly PropCount[], there: readonly PropCount[] = []): DrawnPicture =>
+  toPicture({ width: WIDE, height: rowsHigh([...blocks, ...there]) }, blocksMarks(blocks, there));
 
 const rowHigh = ({ most }: PropCount): number => (most === null ? ROW : ROW + LIMIT);
 const rowsHigh = (blocks: readonly PropCount[]): number => blocks.reduce((sum, block) => sum + rowHigh(block), 0);
 
 /** The marks of the picture, for the tests. */
-export const blocksMarks = (blocks: readonly PropCount[]): readonly Mark[] => blocks.flatMap((block, index) => {
+export const blocksMarks = (blocks: readonly PropCount[], there: readonly PropCount[] = []): readonly Mark[] => [
+  ...blocks.flatMap((block, index) => rowOf(block, rowsHigh(blocks.slice(0, index)), false)),
+  ...there.flatMap((block, index) => rowOf(block, rowsHigh([...blocks, ...there.slice(0, index)]), true)),
+];
+
+/** So far after its number there is a tick, mm of paper. */
+const TICK = 5;
+
+function rowOf(block: PropCount, down: number, isThere: boolean): readonly Mark[] {
   const { count, high, most } = block;
-  const down = rowsHigh(blocks.slice(0, index));
   const [left, top] = [13.4, down + 4];
   const [right, foot] = [left + FRONT.wide, top + FRONT.high];
   const back = ([x, y]: Vec2): Vec2 => [x + BACK[0], y + BACK[1]];
@@ -35,13 +44,14 @@ export const blocksMarks = (blocks: readonly PropCount[]): readonly Mark[] => bl
     [[left, top], [right, top], [right, foot], [left, foot]], [[left, top], [right, top], back([right, top]), back([left, top])], [[right, top], [right, foot], back([right, foot]), back([right, top])],
   ];
   const told = tell.times(count);
+  const [wide, middle] = [toldWidth(told, capHeights.count, 700), down + rowHigh(block) - 4.5];
   return [
-    ...[front ?? [], lid ?? [], side ?? []].flatMap((ring) => [area('panel', ring), outline(pens.cut, ring)]),
+    ...[front ?? [], lid ?? [], side ?? []].flatMap((ring) => [area(isThere ? 'white' : 'panel', ring), outline(isThere ? earlier(pens.cut) : pens.cut, ring)]),
     ...linearDimension({ axis: 'y', told: tell.mm(high), ends: [top, foot], line: left - 3, feature: left - 0.6, cap, upright: true }),
     ...(most === null ? [] : thickness(tell.mm(most), [left, right], foot, cap)),
-    figure(told, [toldWidth(told, capHeights.count, 700) / 2, down + rowHigh(block) - 4.5], capHeights.count, 700),
+    figure(told, [wide / 2, middle], capHeights.count, 700), ...(isThere ? ticked([wide + TICK, middle]) : []),
   ];
-});
+}
 
 /** How thick a block may be at most: from one side of its front to the other, under it. */
 export function thickness(told: Told, [left, right]: Vec2, foot: number, high: number): readonly Mark[] {

@@ -40,6 +40,7 @@ export { coilPicture } from './cable/coil-picture.ts';
 export { wholeCordPicture } from './cable/whole-cord.ts';
 export { pegsPicture } from './cable/pegs.ts';
 export { practicePicture } from './practice-picture.ts';
+export { slideTrial } from './slide-trial.ts';
 export { slitPicture } from './slit-picture.ts';
 export { pullPicture } from './pull-picture.ts';
 export { tracePicture, type Traced, type TraceWay } from './trace-picture.ts';

@@ -1,6 +1,6 @@
 import { bracedFace, cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, clipKindsPicture, endPicture, holdPicture, loopReminder, loopSeries, pegsPicture, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type ClipSide, type WallFixed, type WallHoles, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, clipKindsPicture, endPicture, holdPicture, loopReminder, loopSeries, pegsPicture, sleeveMarkPicture, slideTrial, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type ClipSide, type WallFixed, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { Step } from '../../plan/index.ts';
@@ -62,6 +62,13 @@ export const socketsFitted: DrawnFlat = ({ model, plan, papers: { bench } }, ste
   const isFirst = step === plan.steps.find((each) => socketsOf(each).length > 0);
   return [socketPicture({ tube: model.kit.tube.outsideDiameter, depth }, bench.width), ...(isFirst ? [holdPicture({ own: 3, pushed: 2 }, bench)] : [])];
 };
+
+/** How a tube goes through a sleeve, where one goes through for the first time. */
+export const sleevesTried: DrawnFlat = ({ plan, papers: { bench } }, step) =>
+  (step === plan.steps.find(goesThroughSleeves) ? [slideTrial(bench)] : []);
+
+const goesThroughSleeves = ({ motions }: Step): boolean =>
+  motions.some((motion) => motion.kind === 'slide' && motion.closes.some(({ is }) => is === 'sleeve'));
 
 /** How deep the sockets are that a step pushes tubes into, mm. */
 const socketsOf = ({ motions }: Step): readonly number[] =>

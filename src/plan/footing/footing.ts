@@ -1,10 +1,10 @@
-import { chained, facing, placed, plus, times, undone, type Box3, type Model, type Part, type PartKind, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, facing, placed, plus, times, undone, type Box3, type Model, type Part, type PartKind, type Pose, type Solids, type Vec2, type Vec3 } from '../../model/index.ts';
 import { turnedBy } from '../found/vectors.ts';
 import { isTurn } from '../is-turn.ts';
 import type { Footing, Motion, Step } from '../types.ts';
 import { type Carrier, lowBars, lowSleeves } from './carriers.ts';
-import { lowestPeg, PEGS_CLEAR } from './pegs.ts';
-import { BLOCK_WIDE, cornerPlaces, isSteadyOn, type Centre, type InTheWay, type Place } from './places.ts';
+import { lowestPeg, PEGS_CLEAR, pegTips } from './pegs.ts';
+import { areInLine, BLOCK_WIDE, cornerPlaces, isBetween, isSteadyOn, type Centre, type InTheWay, type Place } from './places.ts';
 
 type Slide = Extract<Motion, { kind: 'slide' }>;
 
@@ -21,11 +21,21 @@ export function onFooting(model: Model, steps: readonly Step[], solids: Solids):
   const parts = new Map(model.parts.map((part) => [part.id, part]));
   const own = seriesOf(steps).flatMap((series) => footed({ connections: model.connections, parts, solids }, series));
   return own.map((step, index) => {
-    const next = own[index + 1];
-    if (!isTurn(step)) return step;
+    const [before, next] = [own[index - 1], own[index + 1]];
+    if (!isTurn(step)) return isLifted(parts, before, step) ? { ...step, people: 2 } : step;
     const after = next !== undefined && !isTurn(next) && next.run === step.run ? next.footing.before : [];
     return { ...step, footing: { before: step.footing.before, after }, tools: after.length === 0 ? step.tools : withBlocks(step.tools) };
   });
+}
+
+/** Lighter work one lifts with one hand, kg: common practice, no source. */
+const LIGHT = 1.5;
+
+/** Whether work is lifted onto its blocks or off them before a step: one lifts, one moves the blocks. */
+function isLifted(parts: ReadonlyMap<string, Part>, before: Step | undefined, { footing, present }: Step): boolean {
+  const were = before === undefined || isTurn(before) ? footing.before : before.footing.before;
+  const changed = [...were, ...footing.before].some((one) => !were.includes(one) || !footing.before.includes(one));
+  return changed && present.reduce((sum, id) => sum + (parts.get(id)?.mass ?? 0), 0) > LIGHT;
 }
 
 interface Given {
@@ -51,12 +61,15 @@ function seriesOf(steps: readonly Step[]): readonly (readonly Step[])[] {
 
 const isSame = (one: Pose, other: Pose): boolean => one.every((value, index) => Math.abs(value - (other[index] ?? 0)) < 1e-6);
 
-/** A series with its blocks, from the first step on in which they hold the work until its end. */
+/** A series with its blocks, from the first step on in which they hold the work until its end; and before that from the first in which they hold it until then. */
 function footed(given: Given, series: readonly Step[]): readonly Step[] {
   if (series.some(({ standing, run }) => standing.name !== 'lying' || run !== null)) return series;
-  for (const [first, step] of series.entries()) {
-    const blocks = isTurn(step) || standsBesideBlocks(given, step) ? [] : blocksFrom(given, series.slice(first));
-    if (blocks.length > 0) return series.map((each, index) => (index < first ? each : { ...each, footing: { before: blocks, after: blocks }, tools: isTurn(each) ? each.tools : withBlocks(each.tools) }));
+  for (const lies of [isSteady, isInHand]) {
+    for (const [first, step] of series.entries()) {
+      const rest = series.slice(first);
+      const blocks = isTurn(step) || (lies === isInHand ? rest : [step]).some((each) => standsBesideBlocks(given, each)) ? [] : blocksFrom(given, rest, lies);
+      if (blocks.length > 0) return [...footed(given, series.slice(0, first)), ...rest.map((each) => ({ ...each, footing: { before: blocks, after: blocks }, tools: isTurn(each) ? each.tools : withBlocks(each.tools) }))];
+    }
   }
   return series;
 }
@@ -67,8 +80,15 @@ function standsBesideBlocks(given: Given, step: Step): boolean {
   return step.props.some((ids) => lowOf(given, step, partsOf(given, ids)) - floor <= STANDS);
 }
 
+/** Whether work whose mass is there lies on some blocks, and the pegs of it that would else stand on the floor. */
+type Lies = (places: readonly Place[], centre: Centre, pegs: readonly Vec2[]) => boolean;
+
+const isSteady: Lies = isSteadyOn;
+/** What stands on edge on one line of pegs somebody has in hand: it stands as well on one line of blocks under a bar. */
+const isInHand: Lies = (places, centre, pegs) => areInLine(pegs) && isBetween(places, centre);
+
 /** The blocks under the work of the first of some steps that hold it in all of them; none where it does not lie on pegs. */
-function blocksFrom(given: Given, steps: readonly Step[]): readonly Footing[] {
+function blocksFrom(given: Given, steps: readonly Step[], lies: Lies): readonly Footing[] {
   const [first] = steps;
   if (first === undefined) return [];
   const { pose } = first.standing;
@@ -82,12 +102,15 @@ function blocksFrom(given: Given, steps: readonly Step[]): readonly Footing[] {
   const centres = [there, [...new Set(all)]].map((parts) => centreOf(given, first, parts, peg));
   const [bars, sleeves] = [lowBars(there, pose), lowSleeves(there, pose)];
   const wrapped = bars.flatMap((bar) => wrappedOf(given, first, there, bar));
-  for (const carriers of [bars, [...bars, ...wrapped], sleeves, [...bars, ...wrapped, ...sleeves]]) {
-    const places = cornerPlaces(carriers, others);
-    if (centres.every((centre) => isSteadyOn(places, isHeld ? { ...centre, high: 0 } : centre))) return places.map((place) => footingOf(place, peg, pose));
-  }
-  return [];
+  const pegs = pegTips(there, pose).map(([x, y]): Vec2 => [x, y]);
+  const found = [bars, [...bars, ...wrapped], ...(lies === isInHand ? [] : [sleeves, [...bars, ...wrapped, ...sleeves]])]
+    .map((carriers) => cornerPlaces(carriers.filter(({ under }) => under - peg < MOST_HIGH), others))
+    .find((places) => centres.every((centre) => lies(places, isHeld ? { ...centre, high: 0 } : centre, pegs)));
+  return (found ?? []).map((place) => footingOf(place, peg, pose));
 }
+
+/** Work that would lie higher over its pegs on blocks is not put on them, mm. */
+const MOST_HIGH = 90;
 
 /** A bar as far as a panel is wrapped round it: what lies on a block there is the panel. */
 function wrappedOf(given: Given, step: Step, there: readonly Part[], bar: Carrier): readonly Carrier[] {

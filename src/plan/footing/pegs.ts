@@ -1,4 +1,4 @@
-import { chained, jointPorts, type Part, type Pose } from '../../model/index.ts';
+import { chained, jointPorts, type Part, type Pose, type Vec3 } from '../../model/index.ts';
 import { carried } from '../found/vectors.ts';
 
 /** Blocks leave pegs so far clear of the floor, mm: common practice, no source. */
@@ -7,14 +7,15 @@ export const PEGS_CLEAR = 7;
 const DOWN = 0.999;
 
 /** Height of the tip of the lowest peg that points down, of joints among some parts as they lie, mm; Infinity where there is none. */
-export const lowestPeg = (parts: readonly Part[], lying: Pose): number => Math.min(...parts.flatMap((part) => pegTips(part, lying)));
+export const lowestPeg = (parts: readonly Part[], lying: Pose): number => Math.min(...pegTips(parts, lying).map(([, , high]) => high));
 
-function pegTips({ shape, pose }: Part, lying: Pose): readonly number[] {
+/** The tips of the pegs that point down. */
+export const pegTips = (parts: readonly Part[], lying: Pose): readonly Vec3[] => parts.flatMap(({ shape, pose }) => {
   const own = chained(lying, pose);
   return (jointPorts(shape)?.ports ?? []).flatMap((port) => {
     if (port.is !== 'stud') return [];
     const [x, y, z] = port.axis;
     const [middle, tip] = [carried(own, 0, 0, 0), carried(own, x * port.reach, y * port.reach, z * port.reach)];
-    return tip[2] - middle[2] < -DOWN * port.reach ? [tip[2]] : [];
+    return tip[2] - middle[2] < -DOWN * port.reach ? [tip] : [];
   });
-}
+});

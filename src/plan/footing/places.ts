@@ -75,6 +75,26 @@ function isFree(place: Place, others: readonly InTheWay[]): boolean {
 /** Whether work whose mass is there lies on some blocks without falling over. */
 export const isSteadyOn = (places: readonly Place[], { at, high }: Centre): boolean => insideBy(hullOf(places.flatMap(endsOf)), at) > STEADY * high;
 
+/** Whether places lie on one line, up to so many mm. */
+export const areInLine = (places: readonly Vec2[]): boolean => {
+  const [first, ...others] = places;
+  if (first === undefined) return true;
+  const far = others.reduce((best, place) => (apart(place, first) > apart(best, first) ? place : best), first);
+  return others.every(([x, y]) => Math.abs((far[0] - first[0]) * (y - first[1]) - (far[1] - first[1]) * (x - first[0])) <= IN_LINE * apart(far, first));
+};
+
+const IN_LINE = 3;
+const apart = (one: Vec2, other: Vec2): number => Math.hypot(one[0] - other[0], one[1] - other[1]);
+
+/** Whether the mass of what somebody has in hand on one line of blocks, each under the same way of bars, is between the outermost of them. */
+export function isBetween(places: readonly Place[], { at }: Pick<Centre, 'at'>): boolean {
+  const [first] = places;
+  if (places.length < 2 || first === undefined || !areInLine(places.flatMap(endsOf))) return false;
+  const { axis } = first.carrier;
+  const ends = places.map((place) => place.at[axis]);
+  return Math.min(...ends) < at[axis] && at[axis] < Math.max(...ends);
+}
+
 /** A bar touches its block along a line. */
 const endsOf = ({ carrier, at, long }: Place): readonly Vec2[] =>
   [-1, 1].map((end): Vec2 => (carrier.axis === 0 ? [at[0] + (end * long) / 2, at[1]] : [at[0], at[1] + (end * long) / 2]));

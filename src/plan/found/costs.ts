@@ -56,6 +56,8 @@ export const WEIGHTS = {
   'new-sub-assembly': 0.4,
   /** A rule of good practice broken, because the designer wishes it. */
   'against-practice': 1.5,
+  /** Feet knocked into bars on which sleeves may still slide off their marks. */
+  'knocked-loose': 8,
   /** For each mouth beyond two that one piece meets at once. */
   'many-mouths': 0.4,
 } as const;
@@ -104,11 +106,22 @@ export interface Carried {
 export const carriedIn = (ground: Ground, cut: Cut): Carried => ({
   light: massOf(ground, cut.restBits) < IN_HAND,
   movers: cut.leaving.some(({ set }) => massOf(ground, set) > HEAVY || (mouths(cut, set) > 1 && spanOf(ground, set) > LONG)) ? 2 : 1,
-  anyPose: [...cost('set-in-open', cut.kind === 'part' ? emptySockets(ground, cut) : 0), ...when('wrapped-on-the-posts', isWrappedOn(ground, cut) && onPosts(ground, cut.restBits))],
+  anyPose: [
+    ...cost('set-in-open', cut.kind === 'part' ? emptySockets(ground, cut) : 0), ...when('wrapped-on-the-posts', isWrappedOn(ground, cut) && onPosts(ground, cut.restBits)),
+    ...when('knocked-loose', isKnockedLoose(ground, cut)),
+  ],
 });
 
 /** Whether a flap is wrapped, or a panel laid that will be. */
 const isWrappedOn = (ground: Ground, { kind, undoes }: Cut): boolean => kind === 'unfold' || (kind === 'part' && undoes.some(({ is, a }) => is === 'lay' && isWrapped(ground, a)));
+
+/** Whether feet come on bars that sit in sleeves without their pins. */
+function isKnockedLoose({ links }: Ground, { kind, undoes, restBits }: Cut): boolean {
+  const bars = new Set(kind === 'part' ? undoes.flatMap(({ is, b }) => (is === 'foot' ? [b] : [])) : []);
+  if (bars.size === 0) return false;
+  const pinned = (a: number, b: number): boolean => links.some((pin) => pin.is === 'pin' && pin.b === a && hasBit(restBits, pin.a) && links.some((other) => other.is === 'pin' && other.a === pin.a && other.b === b));
+  return links.some(({ is, a, b }) => is === 'sleeve' && bars.has(a) && hasBit(restBits, b) && !pinned(a, b));
+}
 
 /** Nothing would fall: one brings what comes, or two do. */
 const ONE: Hands = { people: 1, held: [], propped: [] };

@@ -72,10 +72,13 @@ export function footingBlocks(footing: readonly Footing[], lying: Pose): readonl
   });
   const middle = stand.reduce<Vec3>((sum, { at }) => plus(sum, times(at, 1 / stand.length)), [0, 0, 0]);
   return stand.map(({ axis, at, long, wide, high, holds }): Block => ({
-    ...blockAt(axis, long, high, at, wide), out: level(axis, 0, at[acrossTo(axis)] < middle[acrossTo(axis)] ? -1 : 1), comes: 'to-work', leavesEarly: false,
+    ...blockAt(axis, long, high, at, wide), out: level(axis, 0, at[acrossTo(axis)] < middle[acrossTo(axis)] + SAME_LINE ? -1 : 1), comes: 'to-work', leavesEarly: false,
     seenAlong: stand[0]?.axis ?? axis, holds, most: long < BLOCK.across ? long : null, isFooting: true,
   }));
 }
+
+/** Blocks on one line all come from the front, mm. */
+const SAME_LINE = 0.1;
 
 /** The level axis that a pose's own x lies along. */
 const axisOf = (pose: Pose): Level => (Math.abs(turnedBy(pose, [1, 0, 0])[0]) > 0.5 ? 0 : 1);

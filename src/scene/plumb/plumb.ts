@@ -1,10 +1,10 @@
-import { chained, cross, dot, placed, plus, times, undone, type Model, type Part, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
+import { chained, dot, placed, undone, type Model, type Part, type Pose, type Solids, type Vec3 } from '../../model/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { SCENES } from '../../work/scenes.ts';
 import { turnedBy } from '../kit/directions.ts';
 import { stageHand } from '../kit/stage.ts';
 import { STANDARD_VIEW } from '../kit/views.ts';
-import { momentScene } from '../step-scene.ts';
+import { cordStepsAfter, stoodBy, type Stood } from '../stood.ts';
 import type { SceneBody, View } from '../types.ts';
 import { boxed, facesBeside, highestBeside, reachBeside, type Boxed, type Faces, type Reach } from './beside-leg.ts';
 
@@ -25,8 +25,6 @@ export const OUT = { share: 1 / 200, least: 2 } as const;
 const STRAIGHT = { least: 12, in: 20, same: 0.6, out: 10 } as const;
 /** The straightedge lies over a leg from so far behind its axis to so far before it, and so wide; what it lies on is no more than so far over the leg's end, mm. */
 const EDGE = { from: -40, to: 40, half: 8, over: 60 } as const;
-/** The cosine from which a tube is upright. */
-const UPRIGHT = 0.999;
 /** Tops of legs that are less apart are equally high, and strings that are together less farther off equally far, mm. */
 const LEVEL = 3;
 const ALIKE = 40;
@@ -61,22 +59,16 @@ export interface Plumb {
   readonly top: number;
   readonly floor: number;
   readonly sides: readonly [PlumbSide, ...PlumbSide[]];
-  /** What holds it upright when it has been pushed so; null where nothing can be told. */
-  readonly held: HeldBy | null;
+  /** The cords that hold it upright when it has been pushed so. */
+  readonly held: HeldBy;
   /** The step that looks for the first time. */
   readonly step: number;
 }
 
-/** Cords, each from loop to loop, and the steps that tie them; or nuts on the pins through the legs: how many, and the nearest of them. */
-export type HeldBy =
-  | { readonly by: 'cords'; readonly cords: readonly (readonly [Vec3, Vec3])[]; readonly steps: readonly number[] }
-  | { readonly by: 'nuts'; readonly count: number; readonly closeUp: NutShown };
-
-/** A nut on its pin, with what that holds, seen from the nut's side. */
-export interface NutShown {
-  readonly bodies: readonly SceneBody[];
-  readonly at: Vec3;
-  readonly view: View;
+/** Cords, each from loop to loop, and the steps that tie them. */
+export interface HeldBy {
+  readonly cords: readonly (readonly [Vec3, Vec3])[];
+  readonly steps: readonly number[];
 }
 
 /** How far the string may be from a leg below, where it is so far off above, so far over that, mm. */
@@ -85,12 +77,12 @@ export function plumbRange(off: number, between: number): readonly [number, numb
   return [off - out, off + out];
 }
 
-/** How a step's work is looked at with a plumb line; null where it is not: where the step does not stand it up or tie the last cord, or no leg is upright. */
+/** How a step's work is looked at with a plumb line; null where it is not: where no cords could hold it plumb, the step does not stand it up or tie the last cord, or no leg is upright. */
 export function plumbOf(model: Model, plan: Plan, step: Step, solids: Solids): Plumb | null {
-  const first = plan.steps.find(({ action }) => SCENES[action]?.standsPlumb === true);
+  const first = plan.steps.find(({ action }) => SCENES[action]?.standsUp === true);
   if (first === undefined) return null;
-  const cordSteps = plan.steps.filter(({ number, newParts }) => number > first.number && newParts.some(({ kind }) => kind === 'cable'));
-  if (step !== first && step !== cordSteps.at(-1)) return null;
+  const cordSteps = cordStepsAfter(plan, first);
+  if (cordSteps.length === 0 || (step !== first && step !== cordSteps.at(-1))) return null;
   const found = looks.get(plan) ?? firstLook(model, first, cordSteps.map(({ number }) => number), solids);
   looks.set(plan, found);
   return found === null || step === first ? found?.told ?? null : again(model, step, solids, found.told, undone(found.pose));
@@ -109,13 +101,12 @@ function firstLook(model: Model, step: Step, cordSteps: readonly number[], solid
   const stood = stoodBy(model, step, solids);
   const leg = stood === null ? undefined : legOf(stood);
   if (stood === null || leg === undefined) return null;
-  const held = heldBy(model, step, cordSteps, stood, leg.leg.id);
+  const held: HeldBy = { cords: cordsOf(model, stood.pose), steps: cordSteps };
   return { told: { is: 'first', bodies: tinted(stood.bodies, leg.leg.id), ...leg, sides: thoseHeld(leg.sides, held), held, step: step.number }, pose: stood.pose };
 }
 
 /** Of a leg's sides those on which something can be done where it leans: in whose plane there are cords, or all. */
-function thoseHeld(sides: Plumb['sides'], held: HeldBy | null): Plumb['sides'] {
-  if (held?.by !== 'cords') return sides;
+function thoseHeld(sides: Plumb['sides'], held: HeldBy): Plumb['sides'] {
   const [first, ...others] = sides.filter(({ out }) => held.cords.some(([from, to]) => {
     const level = [to[0] - from[0], to[1] - from[1], 0] as const;
     return Math.abs(dot(level, out)) > ALONG * Math.hypot(...level);
@@ -125,25 +116,6 @@ function thoseHeld(sides: Plumb['sides'], held: HeldBy | null): Plumb['sides'] {
 
 /** The cosine from which a cord goes along a side. */
 const ALONG = 0.9;
-
-/** The work as it stands when it has been stood up, and how that is turned and moved from the finished item. */
-interface Stood {
-  readonly bodies: readonly SceneBody[];
-  readonly pose: Pose;
-  readonly legs: readonly Part[];
-}
-
-function stoodBy(model: Model, step: Step, solids: Solids): Stood | null {
-  const bodies = momentScene(model, step, solids, 1)?.bodies ?? [];
-  const parts = new Map(model.parts.map((part) => [part.id, part]));
-  const [any] = bodies.flatMap(({ partId, pose }) => {
-    const part = partId === null ? undefined : parts.get(partId);
-    return part === undefined ? [] : [chained(pose, undone(part.pose))];
-  });
-  if (any === undefined) return null;
-  const legs = model.parts.filter(({ id, shape, pose }) => shape.form === 'tube' && step.present.includes(id) && Math.abs(turnedBy(pose, [1, 0, 0])[2]) > UPRIGHT);
-  return { bodies, pose: any, legs };
-}
 
 const tinted = (bodies: readonly SceneBody[], leg: string): readonly SceneBody[] => bodies.map((body) => ({ ...body, look: body.partId === leg ? 'new' : 'present' }));
 
@@ -243,31 +215,6 @@ function lowestFree({ from, pitch, outs }: Reach, out: number): number {
   return from + (blocked + 1) * pitch;
 }
 
-/** What keeps the work as it was pushed; null where it has neither cords nor nuts. */
-function heldBy(model: Model, step: Step, steps: readonly number[], { bodies, pose, legs }: Stood, leg: string): HeldBy | null {
-  if (steps.length > 0) return { by: 'cords', cords: cordsOf(model, pose), steps };
-  const standing = new Set(legs.map(({ id }) => id));
-  const pinned = model.connections.flatMap((each) => (each.is === 'pin' && step.present.includes(each.nut) && each.holds.some((id) => standing.has(id)) ? [each] : []));
-  const own = pinned.filter(({ holds }) => holds.includes(leg));
-  const [nearest] = (own.length > 0 ? own : pinned).flatMap(({ pin, nut, holds }) => {
-    const body = bodies.find(({ partId }) => partId === nut);
-    return body === undefined ? [] : [nutShown(bodies.filter(({ partId }) => partId === pin || holds.some((id) => id === partId)), body)];
-  }).toSorted((a, b) => dot(b.at, STANDARD_VIEW.towardsEye) - dot(a.at, STANDARD_VIEW.towardsEye));
-  return nearest === undefined ? null : { by: 'nuts', count: pinned.length, closeUp: nearest };
-}
-
-/** A nut is seen from so far aside and above, for each mm that the eye is before it. */
-const ASIDE = { across: 0.45, up: 0.35 } as const;
-
-function nutShown(others: readonly SceneBody[], nut: SceneBody): NutShown {
-  const out = turnedBy(nut.pose, [0, 0, 1]);
-  const across = cross([0, 0, 1], out);
-  return {
-    bodies: [...others.map((body): SceneBody => ({ ...body, look: 'present' })), { ...nut, look: 'new' }],
-    at: placed(nut.pose, [0, 0, 0]), view: { towardsEye: plus(plus(out, times(across, ASIDE.across)), [0, 0, ASIDE.up]), up: [0, 0, 1] },
-  };
-}
-
 /** Each cord from loop to loop. */
 const cordsOf = ({ parts }: Model, pose: Pose): readonly (readonly [Vec3, Vec3])[] => parts.flatMap((part) =>
   (part.shape.form === 'cable' ? [[placed(pose, placed(part.pose, [0, 0, 0])), placed(pose, placed(part.pose, [part.shape.length, 0, 0]))] as const] : []));
@@ -285,6 +232,6 @@ function again(model: Model, step: Step, solids: Solids, told: Plumb, before: Po
   return {
     ...told, is: 'again', bodies: tinted(bodies, told.leg.id), leg: { ...told.leg, at: placed(moved, told.leg.at) }, top: told.top + up, floor: told.floor + up,
     sides: [side(told.sides[0]), ...told.sides.slice(1).map(side)],
-    held: told.held?.by === 'cords' ? { ...told.held, cords: cordsOf(model, step.standing.pose) } : told.held,
+    held: { ...told.held, cords: cordsOf(model, step.standing.pose) },
   };
 }

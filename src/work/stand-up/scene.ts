@@ -1,4 +1,4 @@
 import { turnWork, type WorkScene } from '../../scene/kit/index.ts';
 
-/** The item stood on its feet, and looked at with a plumb line. */
-export const scene: WorkScene = { ...turnWork, standsPlumb: true };
+/** The item stood on its feet, and looked at there. */
+export const scene: WorkScene = { ...turnWork, standsUp: true };

@@ -12,6 +12,7 @@ import { rolledMarks, rolledTrial } from '../../../src/draw/flat/rolled-trial.ts
 import { knifeStopMarks, knifeStopPicture } from '../../../src/draw/flat/knife-stop-picture.ts';
 import { LONGEST_SLIT, slitMarks, slitPicture } from '../../../src/draw/flat/slit-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
+import { slideTrial, slideTrialMarks } from '../../../src/draw/flat/slide-trial.ts';
 import { holdMarks, holdPicture } from '../../../src/draw/flat/hold-picture.ts';
 import { pinTrial, pinTrialMarks } from '../../../src/draw/flat/pin-trial.ts';
 import type { CutOut } from '../../../src/draw/flat/waste.ts';
@@ -233,5 +234,21 @@ describe('the picture of a pin tried on waste', () => {
     const wide = ticked([0, 0], 1.3).flatMap((mark) => (mark.mark === 'line' ? [mark.pen.width] : []))[0] ?? NaN;
     const verdicts = lines.filter(({ pen }) => pen.width === wide).map(({ points }) => [columns.filter((each) => each < (points[0]?.[0] ?? NaN)).length, points.length]);
     expect(verdicts).toEqual([[1, 3], [2, 2], [2, 2], [3, 2], [3, 2]]);
+  });
+});
+
+describe('the picture of how a tube goes through a sleeve', () => {
+  it.each(papers)('has no figures and stays on paper of $width by $height', (paper) => {
+    const picture = slideTrial(paper);
+    expect([texts(picture), overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(slideTrialMarks(paper.width))]).toEqual([[], [], [], [], []]);
+  });
+
+  it('has a column for a tube that stays, one for one that slips until it is taped, one for a mallet', () => {
+    const lines = linesOf(slideTrialMarks(165));
+    const columns = lines.flatMap(({ pen, points: [from, to] }) => (pen.name === 'edge' && from?.[0] === to?.[0] && Math.abs((from?.[1] ?? 0) - (to?.[1] ?? 0)) > 30 ? [from?.[0] ?? NaN] : []));
+    expect(columns).toHaveLength(3);
+    const verdicts = lines.filter(({ pen }) => pen.width > 1).map(({ points }) => [columns.filter((each) => each < (points[0]?.[0] ?? NaN)).length, points.length]);
+    // A tick is one line of three places, a cross two lines of two.
+    expect(verdicts.filter(([column]) => column !== 0)).toEqual([[1, 3], [2, 2], [2, 2], [2, 3], [3, 2], [3, 2]]);
   });
 });

@@ -1,4 +1,5 @@
 import { wallsUpright } from './box.ts';
+import { feetStand } from './feet.ts';
 import { frameCentred, frameSquare } from './frame.ts';
 import { holeStraight, nutTight, pinHome, tabPressed, tubeHome } from './joints.ts';
 import { crease, halfCut, notch, notchSharp, tabFlat } from './panel.ts';
@@ -22,6 +23,7 @@ export const pairPictures = {
   'cable-tight': cableTight,
   crease,
   'rack-upright': rackUpright,
+  'feet-stand': feetStand,
   notch,
   'notch-sharp': notchSharp,
   'pin-home': pinHome,

@@ -12,7 +12,6 @@ import { paperGround } from '../compose.ts';
 import type { LineDrawer } from '../line-drawer.ts';
 import { besideLeg } from './beside-leg.ts';
 import { aspectFrom, hasCords, heightOn, leaning, type Shown } from './leaning.ts';
-import { nutTurned } from './nut.ts';
 import { whichLeg } from './which-leg.ts';
 
 /** Heights of the pictures, mm of paper: the leg looked at, what is done where it leans, where it leans the other way, and looked at again. */
@@ -24,7 +23,7 @@ const WHOLE = 0.33;
 
 /**
  * How work that stands is looked at with a plumb line: which leg, and on which sides; how far the string is from it above and
- * below. Then what is done where it leans: it is pushed, and held by its cords or by its nuts. When the cords are tied it is looked at again.
+ * below. Then what is done where it leans: it is pushed, and held by its cords. When the cords are tied it is looked at again.
  */
 export function composePlumb(plumb: Plumb, { width }: Pick<Paper, 'width'>, draw: LineDrawer): readonly DrawnPicture[] {
   if (plumb.is === 'again') return [drawn(width, HIGH.again, againMarks(plumb, width, draw))];
@@ -62,58 +61,36 @@ const LEANS: Shown = { ...UPRIGHT, leans: 'away' };
 const TOWARDS: Shown = { ...UPRIGHT, leans: 'towards' };
 
 /** One frame of a series. */
-interface Frame {
-  readonly wide: number;
-  readonly marks: (box: Box) => readonly Mark[];
-}
+type Frame = (box: Box) => readonly Mark[];
 
-/** A ring's share of a frame's width, and its height with its arrow, mm of paper. */
-const NUT = 0.52;
-const NUT_HIGH = 34;
-const EMPTY: Frame = { wide: 1, marks: () => [] };
+const EMPTY: Frame = () => [];
 /** Frames of work that is wider than this for its height stand two in a row. */
 const WIDE = 1.5;
 
-/** It leans; it is pushed upright, and held so: while the cords are tied, or by nuts that were loosened before. A picture for each row of frames. */
+/** It leans; it is pushed upright, and held so while the cords are tied. A picture for each row of frames. */
 function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly DrawnPicture[] {
   const { held, sides } = plumb;
-  if (held === null) return [];
   // Numbered on from the sides that are looked at.
   const first = sides.length + 1;
   const side = sideShown(plumb, draw);
   const aspect = aspectFrom(plumb, side, draw);
-  const seen = (shown: Shown, under: (middle: Vec2) => readonly Mark[], number: number | null = null): Frame => ({
-    wide: 1,
-    marks: (box) => [
-      ...(number === null ? [] : [numberOf(number, box)]), ...leaning(plumb, side, shown, { ...box, height: box.height - SIGN.room }, draw), ...under([box.x + box.width / 2, box.y + box.height - SIGN.up]),
-    ],
-  });
+  const seen = (shown: Shown, under: (middle: Vec2) => readonly Mark[], number: number | null = null): Frame => (box) => [
+    ...(number === null ? [] : [numberOf(number, box)]), ...leaning(plumb, side, shown, { ...box, height: box.height - SIGN.room }, draw), ...under([box.x + box.width / 2, box.y + box.height - SIGN.up]),
+  ];
   const leans = seen(LEANS, (middle) => crossed(middle));
   const pushed = (number: number): Frame => seen({ ...LEANS, hand: 'pushes' }, () => [], number);
   // The other way it is pushed from the other side, by the same number.
-  const otherWay = (numbers: readonly number[], push: number): readonly Frame[] =>
-    [seen(TOWARDS, (middle) => crossed(middle)), ...numbers.map(ringed), seen({ ...TOWARDS, hand: 'pushes' }, () => [], push)];
+  const otherWay: readonly Frame[] = [seen(TOWARDS, (middle) => crossed(middle)), seen({ ...TOWARDS, hand: 'pushes' }, () => [], first)];
   const rows = (frames: readonly (readonly Frame[])[]): readonly DrawnPicture[] => frames.map((row, place) => {
-    const high = heightOn(unitOf(row, width), aspect);
-    const height = SIGN.room + Math.min((place === 1 ? HIGH.other : HIGH.cure) - SIGN.room, Math.max(row.some(({ wide }) => wide === NUT) ? NUT_HIGH : 0, high));
+    const height = SIGN.room + Math.min((place === 1 ? HIGH.other : HIGH.cure) - SIGN.room, heightOn(unitOf(row, width), aspect));
     return drawn(width, height, inRow(row, width, height));
   });
-  if (held.by === 'cords') {
-    const tied = seen({ ...UPRIGHT, hand: 'holds', cords: true }, (middle) => tiedAt(held.steps, middle), first + 1);
-    return rows(aspect > WIDE ? [[leans, pushed(first)], otherWay([], first), [tied, EMPTY]] : [[leans, pushed(first), tied], [...otherWay([], first), ringed(first + 1)]]);
-  }
-  const nut = (way: 'loosened' | 'tightened', number: number): Frame => ({
-    wide: NUT,
-    marks: (box) => [
-      numberOf(number, box), ...nutTurned(held, way, [box.x + box.width / 2, box.y + (box.height - SIGN.room) / 2 + 1.6], draw),
-      figure(tell.times(held.count), [box.x + box.width / 2 + 5, box.y + box.height - SIGN.up], capHeights.count, 700),
-    ],
-  });
-  return rows([[leans, nut('loosened', first), pushed(first + 1)], otherWay([first], first + 1), [nut('tightened', first + 2), seen(UPRIGHT, (middle) => ticked(middle), first + 3), EMPTY]]);
+  const tied = seen({ ...UPRIGHT, hand: 'holds', cords: true }, (middle) => tiedAt(held.steps, middle), first + 1);
+  return rows(aspect > WIDE ? [[leans, pushed(first)], otherWay, [tied, EMPTY]] : [[leans, pushed(first), tied], [...otherWay, ringed(first + 1)]]);
 }
 
 /** What was shown with a number is done here too. */
-const ringed = (number: number): Frame => ({ wide: 0.3, marks: ({ x, y, width, height }) => [ringedNumeral(tell.number(number), [x + width / 2, y + (height - SIGN.room) / 2], capHeights.order)] });
+const ringed = (number: number): Frame => ({ x, y, height }) => [ringedNumeral(tell.number(number), [x + 2 * NUMBER, y + (height - SIGN.room) / 2], capHeights.order)];
 
 const numberOf = (number: number, { x, y, height }: Box): Mark => ringedNumeral(tell.number(number), [x + NUMBER, y + height - SIGN.up], capHeights.order);
 
@@ -124,15 +101,15 @@ function sideShown(plumb: Plumb, draw: LineDrawer): PlumbSide {
   return narrowest?.side ?? plumb.sides[0];
 }
 
-/** Width of a frame that is as wide as most. */
-const unitOf = (frames: readonly Frame[], width: number): number => (width - ONWARDS * (frames.length - 1)) / frames.reduce((sum, { wide }) => sum + wide, 0);
+/** Width of each frame of a row. */
+const unitOf = (frames: readonly Frame[], width: number): number => (width - ONWARDS * (frames.length - 1)) / frames.length;
 
 /** Frames side by side with arrows between them. */
 function inRow(frames: readonly Frame[], width: number, height: number): readonly Mark[] {
   const unit = unitOf(frames, width);
-  return frames.flatMap(({ wide, marks }, place): readonly Mark[] => {
-    const x = unit * frames.slice(0, place).reduce((sum, each) => sum + each.wide, 0) + ONWARDS * place;
-    return [...(place === 0 || frames[place] === EMPTY ? [] : onwards([x - ONWARDS / 2, (height - SIGN.room) / 2])), ...marks({ x, y: 0, width: unit * wide, height })];
+  return frames.flatMap((frame, place): readonly Mark[] => {
+    const x = (unit + ONWARDS) * place;
+    return [...(place === 0 || frame === EMPTY ? [] : onwards([x - ONWARDS / 2, (height - SIGN.room) / 2])), ...frame({ x, y: 0, width: unit, height })];
   });
 }
 
@@ -166,6 +143,6 @@ function againMarks(plumb: Plumb, width: number, draw: LineDrawer): readonly Mar
     ...lookAt([step], [7, AGAIN.shown / 2]),
     ...eachSide(plumb, { x: 0, y: AGAIN.shown, width: left - WHITE, height: HIGH.again - AGAIN.shown }, draw),
     ...leaning(plumb, sideShown(plumb, draw), { ...LEANS, cords: true }, { x: left, y: 0, width: AGAIN.leans, height: HIGH.again - SIGN.room }, draw),
-    ...crossed([left + 3.5, foot]), ...(held?.by === 'cords' ? [...onwards([left + 11, foot]), ...lookAt(held.steps.slice(0, 1), [left + 20, foot], EYES.small), ringedNumeral(tell.number(FRAMES.drawn), [left + AGAIN.leans - 5, foot], capHeights.order, pens.edge)] : []),
+    ...crossed([left + 3.5, foot]), ...onwards([left + 11, foot]), ...lookAt(held.steps.slice(0, 1), [left + 20, foot], EYES.small), ringedNumeral(tell.number(FRAMES.drawn), [left + AGAIN.leans - 5, foot], capHeights.order, pens.edge),
   ];
 }

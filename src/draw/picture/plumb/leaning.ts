@@ -41,7 +41,6 @@ const WHITE = 1.5;
 export const hasCords = (plumb: Plumb, side: PlumbSide): boolean => cordsOn(plumb, side).length > 0;
 
 function cordsOn({ held, leg }: Plumb, { view: { towardsEye } }: PlumbSide): readonly (readonly [Vec3, Vec3])[] {
-  if (held?.by !== 'cords') return [];
   const depth = ([x, y, z]: Vec3): number => (x - leg.at[0]) * towardsEye[0] + (y - leg.at[1]) * towardsEye[1] + (z - leg.at[2]) * towardsEye[2];
   return held.cords.filter((ends) => ends.every((end) => Math.abs(depth(end)) < NEAR));
 }
