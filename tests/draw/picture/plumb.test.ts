@@ -46,7 +46,7 @@ describe.each(workSizes)('the plumb line of $name', (size) => {
 
   it('has of the cords of what leans those tinted that have grown longer', () => {
     for (const plumb of plumbs(size).filter(({ is }) => is === 'again')) {
-      const shown: Shown = { leans: true, hand: null, cords: true };
+      const shown: Shown = { leans: 'away', hand: null, cords: true };
       for (const side of plumb.sides) {
         const cords = leaning(plumb, side, shown, { x: 0, y: 0, width: 55, height: 54 }, draw).flatMap((mark) => (mark.mark === 'line' && mark.points.length === 2 && (mark.pen.width === 0.9 || mark.pen.width === 2.2) && mark.pen.colour === 'ink' ? [mark] : []));
         const lengths = (wide: number): readonly number[] => cords.filter(({ pen }) => pen.width === wide).map(({ points: [[ax, ay] = [NaN, NaN], [bx, by] = [NaN, NaN]] }) => Math.hypot(bx - ax, by - ay));
@@ -63,8 +63,8 @@ describe.each(workSizes)('the plumb line of $name', (size) => {
     for (const plumb of plumbs(size)) {
       for (const side of plumb.sides) {
         const way = Math.sign(onPlane(elevationOf([], side.view, draw), side.out)[0]);
-        const shown = (of: Partial<Shown>): readonly Mark[] => leaning(plumb, side, { leans: false, hand: null, cords: false, ...of }, box, draw);
-        const [upright, pushed] = [shown({}), shown({ leans: true, hand: 'pushes' })];
+        const shown = (of: Partial<Shown>): readonly Mark[] => leaning(plumb, side, { leans: 'upright', hand: null, cords: false, ...of }, box, draw);
+        const [upright, pushed] = [shown({}), shown({ leans: 'away', hand: 'pushes' })];
         const [before, after] = [upright, pushed].map(gaps);
         expect(before?.[0]).toBeCloseTo(before?.[1] ?? NaN, 6);
         expect(after?.[0]).toBeCloseTo(before?.[0] ?? NaN, 6);
@@ -73,6 +73,12 @@ describe.each(workSizes)('the plumb line of $name', (size) => {
         const heads = pushed.flatMap((mark) => (mark.mark === 'area' && mark.rings[0]?.length === 3 ? [mark.rings[0][0] ?? [NaN, NaN]] : []));
         const [tip] = heads.slice(-1);
         expect(((tip?.[0] ?? NaN) - stringAt(pushed)) * way).toBeLessThan(-5);
+        // Leaning towards the string it hangs further from the foot, and is pushed back from there.
+        const other = shown({ leans: 'towards', hand: 'pushes' });
+        const [above, below] = gaps(other);
+        expect((below ?? NaN) * way).toBeGreaterThan((above ?? NaN) * way + 1);
+        const [back] = other.flatMap((mark) => (mark.mark === 'area' && mark.rings[0]?.length === 3 ? [mark.rings[0]] : [])).slice(-1);
+        expect(((back?.[0]?.[0] ?? NaN) - (back?.[1]?.[0] ?? NaN)) * way).toBeLessThan(0);
       }
     }
   });

@@ -14,8 +14,8 @@ import { besideLeg } from './beside-leg.ts';
 import { aspectFrom, hasCords, heightOn, leaning, type Shown } from './leaning.ts';
 import { whichLeg } from './which-leg.ts';
 
-/** Heights of the pictures, mm of paper: the leg looked at, what is done where it leans, and looked at again. */
-const HIGH = { first: 92, cure: 66, again: 84 } as const;
+/** Heights of the pictures, mm of paper: the leg looked at, what is done where it leans, where it leans the other way, and looked at again. */
+const HIGH = { first: 92, cure: 66, other: 50, again: 84 } as const;
 /** White between what stands side by side, mm of paper. */
 const WHITE = 3;
 /** The whole item's share of the width. */
@@ -56,8 +56,9 @@ const NUMBER = 4.6;
 /** Between frames there is an arrow onwards, mm of paper. */
 const ONWARDS = 6;
 
-const UPRIGHT: Shown = { leans: false, hand: null, cords: false };
-const LEANS: Shown = { ...UPRIGHT, leans: true };
+const UPRIGHT: Shown = { leans: 'upright', hand: null, cords: false };
+const LEANS: Shown = { ...UPRIGHT, leans: 'away' };
+const TOWARDS: Shown = { ...UPRIGHT, leans: 'towards' };
 
 /** One frame of a series. */
 type Frame = (box: Box) => readonly Mark[];
@@ -78,13 +79,18 @@ function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly Drawn
   ];
   const leans = seen(LEANS, (middle) => crossed(middle));
   const pushed = (number: number): Frame => seen({ ...LEANS, hand: 'pushes' }, () => [], number);
-  const rows = (frames: readonly (readonly Frame[])[]): readonly DrawnPicture[] => frames.map((row) => {
-    const height = SIGN.room + Math.min(HIGH.cure - SIGN.room, heightOn(unitOf(row, width), aspect));
+  // The other way it is pushed from the other side, by the same number.
+  const otherWay: readonly Frame[] = [seen(TOWARDS, (middle) => crossed(middle)), seen({ ...TOWARDS, hand: 'pushes' }, () => [], first)];
+  const rows = (frames: readonly (readonly Frame[])[]): readonly DrawnPicture[] => frames.map((row, place) => {
+    const height = SIGN.room + Math.min((place === 1 ? HIGH.other : HIGH.cure) - SIGN.room, heightOn(unitOf(row, width), aspect));
     return drawn(width, height, inRow(row, width, height));
   });
   const tied = seen({ ...UPRIGHT, hand: 'holds', cords: true }, (middle) => tiedAt(held.steps, middle), first + 1);
-  return rows(aspect > WIDE ? [[leans, pushed(first)], [tied, EMPTY]] : [[leans, pushed(first), tied]]);
+  return rows(aspect > WIDE ? [[leans, pushed(first)], otherWay, [tied, EMPTY]] : [[leans, pushed(first), tied], [...otherWay, ringed(first + 1)]]);
 }
+
+/** What was shown with a number is done here too. */
+const ringed = (number: number): Frame => ({ x, y, height }) => [ringedNumeral(tell.number(number), [x + 2 * NUMBER, y + (height - SIGN.room) / 2], capHeights.order)];
 
 const numberOf = (number: number, { x, y, height }: Box): Mark => ringedNumeral(tell.number(number), [x + NUMBER, y + height - SIGN.up], capHeights.order);
 

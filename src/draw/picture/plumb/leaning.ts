@@ -16,8 +16,8 @@ const LEANS = 5.6;
 /** The straightedge over the top, and the floor's line under the feet, mm of paper. */
 const OVER_TOP = STRAIGHTEDGE.high + 1;
 const UNDER_FLOOR = 1;
-/** The hand pushes as high up as the work still reaches so far of its depth, at one of these shares of the height; an arrow so long so far under it, mm of paper. */
-const PUSHED = { heights: [0.85, 0.75, 0.65, 0.55, 0.45, 0.35], reaches: 0.6 } as const;
+/** The hand pushes as high up as the work still reaches so far of its depth, at one of these shares of the height, where its string is on that side no higher than the last share; an arrow so long so far under it, mm of paper. */
+const PUSHED = { heights: [0.85, 0.75, 0.65, 0.55, 0.45, 0.35], reaches: 0.6, underString: 0.65 } as const;
 const ARROW = { under: 9, long: 11 } as const;
 /** The weight is so much smaller than usual; over it the string is measured so far up, mm of paper. */
 const SMALL = { high: STRAIGHTEDGE.high, size: 0.7, colour: 'ink' } as const;
@@ -27,7 +27,8 @@ const NEAR = 120;
 
 /** What is shown of work that is looked at from one side. */
 export interface Shown {
-  readonly leans: boolean;
+  /** Upright; or its top leans away from the string, or towards it. */
+  readonly leans: 'upright' | 'away' | 'towards';
   /** A hand at it: pushed, or held still. */
   readonly hand: 'pushes' | 'holds' | null;
   readonly cords: boolean;
@@ -65,6 +66,9 @@ export function aspectFrom({ bodies, floor }: Plumb, { view }: PlumbSide, draw: 
 /** Width of what stands beside the work: a hand, the string, and how far it leans, mm of paper. */
 const BESIDE = ARROW.long + WHITE + APART + OVER + LEANS;
 
+/** The same where it leans towards the string and is pushed from there. */
+const BESIDE_TOWARDS = WHITE + LEANS + ARROW.long + WHITE;
+
 /** How high the work is on a paper so wide, with the straightedge or the hand over it and the floor, mm of paper. */
 export function heightOn(width: number, aspect: number): number {
   const high = (width - BESIDE) / aspect;
@@ -74,25 +78,29 @@ export function heightOn(width: number, aspect: number): number {
 
 /** The work from one side, as large as its room lets it, the plumb line beside its leg. */
 export function leaning(plumb: Plumb, side: PlumbSide, shown: Shown, box: Box, draw: LineDrawer): readonly Mark[] {
+  const isTowards = shown.leans === 'towards';
   const upright = elevationOf(plumb.bodies, side.view, draw);
   const { min, max } = upright.drawing.bounds;
   const way = Math.sign(onPlane(upright, side.out)[0]);
-  const scale = Math.min((box.height - OVER_TOP - UNDER_FLOOR) / (max[1] - plumb.floor), (box.width - BESIDE) / (max[0] - min[0]));
-  const lean = shown.leans ? (-way * LEANS) / scale / (plumb.top - plumb.floor) : 0;
+  const scale = Math.min((box.height - OVER_TOP - UNDER_FLOOR) / (max[1] - plumb.floor), (box.width - (isTowards ? BESIDE_TOWARDS : BESIDE)) / (max[0] - min[0]));
+  const lean = shown.leans === 'upright' ? 0 : ((isTowards ? way : -way) * LEANS) / scale / (plumb.top - plumb.floor);
   const drawn = leant(upright, plumb.floor, lean);
-  const width = (max[0] - min[0]) * scale + BESIDE;
-  const left = box.x + (box.width - width) / 2 + (way > 0 ? ARROW.long + WHITE + LEANS : APART + OVER);
+  const width = (max[0] - min[0]) * scale + (isTowards ? BESIDE_TOWARDS : BESIDE);
+  const [behind, beyond] = isTowards ? [WHITE, LEANS + ARROW.long + WHITE] : [ARROW.long + WHITE + LEANS, APART + OVER];
+  const left = box.x + (box.width - width) / 2 + (way > 0 ? behind : beyond);
   const fit: Fit = { scale, origin: [left - min[0] * scale, box.y + box.height - UNDER_FLOOR + plumb.floor * scale] };
   const at = ([x, y]: Vec2): Vec2 => onPaper(fit, [x + lean * (y - plumb.floor), y]);
   const axis = onPlane(upright, plumb.leg.at)[0];
   const [topX, top] = at([axis, plumb.top]);
   const floor = onPaper(fit, [0, plumb.floor])[1];
   const string = at([axis + way * side.face, side.upper])[0] + way * APART;
-  const heights = PUSHED.heights.map((share) => plumb.floor + share * (plumb.top - plumb.floor));
+  const heights = PUSHED.heights.filter((share) => !isTowards || share <= PUSHED.underString).map((share) => plumb.floor + share * (plumb.top - plumb.floor));
+  /** The side on which the hand is. */
+  const hand = isTowards ? way : -way;
   const inward = (height: number): number => -way * (reachAt(upright, height, -way) - axis);
   const height = heights.find((each) => inward(each) >= PUSHED.reaches * Math.max(...heights.map(inward))) ?? plumb.top;
   const tip = Math.max(top + BOB + 2, onPaper(fit, [0, side.low])[1] - 0.8);
-  const [handX, handY] = onPaper(fit, [reachAt(drawn, height, -way), height]);
+  const [handX, handY] = onPaper(fit, [reachAt(drawn, height, hand), height]);
   const measured = [side.upper, side.lower].map((each): readonly Mark[] => {
     const [x, y] = at([axis + way * side.face, each]);
     return between([x, string], Math.min(y, tip - BOB * SMALL.size - OVER_WEIGHT));
@@ -101,10 +109,10 @@ export function leaning(plumb: Plumb, side: PlumbSide, shown: Shown, box: Box, d
   return [
     ...elevationMarks(drawn, fit),
     line(rail, onPaper(fit, [min[0], plumb.floor]), [onPaper(fit, [way > 0 ? max[0] : min[0], 0])[0] + way * (APART + OVER), floor], onPaper(fit, [max[0], plumb.floor])),
-    ...(shown.cords ? cordMarks(cordsOn(plumb, side).map((ends) => ends.map((end) => at(onPlane(upright, end))) as [Vec2, Vec2]), shown.leans) : []),
+    ...(shown.cords ? cordMarks(cordsOn(plumb, side).map((ends) => ends.map((end) => at(onPlane(upright, end))) as [Vec2, Vec2]), shown.leans !== 'upright') : []),
     ...straightedge([topX - way * 9, string + way * OVER], top), ...plumbLine(string, top, tip, SMALL),
     ...measured.flat(),
-    ...(shown.hand === null ? [] : handPushing([handX, handY], way)),
-    ...(shown.hand === 'pushes' ? [line(band(1.6), [handX - way * ARROW.long, handY + ARROW.under], [handX - way * 5, handY + ARROW.under]), arrowhead([handX - way * 0.6, handY + ARROW.under], [way, 0], 5.2, 4.6)] : []),
+    ...(shown.hand === null ? [] : handPushing([handX, handY], -hand)),
+    ...(shown.hand === 'pushes' ? [line(band(1.6), [handX + hand * ARROW.long, handY + ARROW.under], [handX + hand * 5, handY + ARROW.under]), arrowhead([handX + hand * 0.6, handY + ARROW.under], [-hand, 0], 5.2, 4.6)] : []),
   ];
 }

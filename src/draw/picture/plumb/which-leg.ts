@@ -5,7 +5,7 @@ import { plumbLine } from '../../flat/plumb-line.ts';
 import type { Colour } from '../../kit/colours.ts';
 import { boundsOf, fitInto, onPaper, type Fit } from '../../kit/fit.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import { area, line, outline, ringedNumeral, type Mark } from '../../kit/marks.ts';
+import { area, circle, figureOnGround, line, outline, ringedNumeral, type Mark } from '../../kit/marks.ts';
 import { haloOf, pens } from '../../kit/pens.ts';
 import type { LineDrawer } from '../line-drawer.ts';
 import { elevationMarks, elevationOf, onPlane } from '../elevation.ts';
@@ -21,6 +21,9 @@ const SMALL = { high: 2, size: 0.75 } as const;
 const UNDER = 5;
 const RADIUS = 4.2;
 
+/** One leg is looked at: told so high up it, as a share of its height, so far beside it, and how wide that is, mm of paper. */
+const COUNT = { high: 0.45, off: 11, wide: 9 } as const;
+
 /** The whole item, the leg that is looked at tinted, and on which sides of it the string hangs, first on one and then on the other, each with its number. */
 export function whichLeg({ bodies, leg, top, floor, sides }: Plumb, box: Box, draw: LineDrawer): readonly Mark[] {
   const whole = elevationOf(bodies, STANDARD_VIEW, draw);
@@ -32,6 +35,7 @@ export function whichLeg({ bodies, leg, top, floor, sides }: Plumb, box: Box, dr
     const ends: readonly [Vec2, Vec2] = [at(top, -BEHIND / size), at(top, far + BEYOND / size)];
     return { ends, hung: at(top, far), low: at(low, far)[1], foot: Math.min(at(low, far)[1], at(floor, far)[1]) };
   };
+  const legAt = (share: number): Vec2 => onPlane(whole, [leg.at[0], leg.at[1], floor + share * (top - floor)]);
   const room = { x: box.x + ROOM.aside, y: box.y + ROOM.above, width: box.width - 2 * ROOM.aside, height: box.height - ROOM.above - UNDER - RADIUS - 1 };
   // What is as large on paper whatever the scale takes up more of the plane the smaller that is.
   const fit = [0, 1, 2].reduce((last) => {
@@ -40,8 +44,10 @@ export function whichLeg({ bodies, leg, top, floor, sides }: Plumb, box: Box, dr
       const wide = RADIUS / last.scale;
       return [...ends, [x - wide, foot] as const, [x + wide, foot] as const];
     });
-    return fitInto(boundsOf([min, max, ...places]), room, 1, [0.5, 0.5]);
+    const told = legAt(COUNT.high);
+    return fitInto(boundsOf([min, max, ...places, [told[0] + (COUNT.off + COUNT.wide) / last.scale, told[1]]]), room, 1, [0.5, 0.5]);
   }, fitInto({ min, max }, room, 1, [0.5, 0.5]));
+  const [legX, legY] = onPaper(fit, legAt(COUNT.high));
   return [
     ...elevationMarks(whole, fit),
     ...sides.map((side, index) => ({ side, index })).toReversed().flatMap(({ side, index }): readonly Mark[] => {
@@ -53,6 +59,8 @@ export function whichLeg({ bodies, leg, top, floor, sides }: Plumb, box: Box, dr
         ringedNumeral(tell.number(index + 1), [x, under + UNDER], capHeights.order),
       ];
     }),
+    line(haloOf(pens.leader.width), [legX, legY], [legX + COUNT.off, legY]), line(pens.leader, [legX, legY], [legX + COUNT.off, legY]), circle([legX, legY], 0.9, pens.edge, 'white'),
+    figureOnGround(tell.times(1), [legX + COUNT.off + COUNT.wide / 2 + 0.6, legY], capHeights.count),
   ];
 }
 
