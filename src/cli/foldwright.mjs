@@ -4,9 +4,10 @@ import { createHash } from 'node:crypto';
 import { accessSync, constants, existsSync } from 'node:fs';
 import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { fileURLToPath } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
 import { codeMark } from '../keep/code-mark.mjs';
+import { run } from './program/load.mjs';
 
 // Programs, browsers above all, need room for temporary files; without it they end in ways that tell nobody why.
 try {
@@ -24,25 +25,25 @@ if (process.versions.v8.startsWith('11.')) setFlagsFromString('--interrupt-budge
 process.env.NODE_ENV ??= 'production';
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
-/** The bundled program of the code as it is, or null. */
+/** The folder of the bundled program of the code as it is, or null. */
 async function bundled() {
   if (process.env.NODE_ENV !== 'production' || process.env.FOLDWRIGHT_BUNDLE === '') return null;
   const mark = codeMark(root);
   // Each copy of the code has its own: the bundle reads packages and files where they lie in that copy.
   const own = createHash('sha256').update(`${mark}\0${root}`).digest('hex');
   const folder = join(process.env.XDG_CACHE_HOME || join(homedir(), '.cache'), 'foldwright', 'code', own);
-  const program = join(folder, 'main.js');
+  const isThere = () => existsSync(join(folder, 'main.js'));
   try {
-    if (!existsSync(program)) await (await import('./bundle.mjs')).bundle(root, folder, mark);
+    if (!isThere()) await (await import('./program/bundle.mjs')).bundle(root, folder, mark);
   } catch {
     // Another first start may have been quicker; else the command works unbundled too, only slower.
   }
-  return existsSync(program) ? program : null;
+  return isThere() ? folder : null;
 }
 
 const program = await bundled();
 if (program !== null) {
-  await import(pathToFileURL(program).href);
+  await run(program, './main.js');
 } else {
   const { register } = await import('tsx/esm/api');
   process.env.TSX_TSCONFIG_PATH = join(root, 'tsconfig.json');

@@ -1,14 +1,14 @@
 import type { TubeCutPlan } from '../cut/index.ts';
-import type { Model, PartKind, Solids } from '../model/index.ts';
+import { jointPorts, type Model, type PartKind, type Solids } from '../model/index.ts';
 import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
 import { varietiesOf } from '../parts/varieties.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { blocksPicture, coilPicture, fetchedBlocksPicture } from './flat/index.ts';
+import { blocksPicture, coilPicture, fetchedBlocksPicture, STUD_FIXED, studFixed } from './flat/index.ts';
 import { allBlocks, blindEnds, blocksFetched, blocksThere, finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withEnds, type Scene, type SceneBody } from '../scene/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
-import { composeAlone, composePicture, trimmed, type LineDrawer, type Paper } from './picture/index.ts';
+import { composeAlone, composePicture, trimmed, type LineDrawer, type Paper, type Told } from './picture/index.ts';
 import { remembered } from './remembered.ts';
 import { arrowsOnly, stepPictures, stepThumb } from './step-pictures.ts';
 import { supplyPictures } from './supply-pictures.ts';
@@ -133,12 +133,19 @@ export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onP
     if (body === null) return [];
     const { scale: { head }, view = STANDARD_VIEW, isWhole, isLimp } = PARTS[kind];
     if (isLimp) return [pictureAs({ what: 'part', kind, variety }, coilPicture(COIL_ON_PAGE)), pictureAs({ what: 'small-part', kind, plate: variety }, coilPicture())];
-    const at = (scale: number, widest: number): DrawnPicture => composeAlone(body, view, scale, draw, isWhole ? Infinity : widest, closed(body));
+    const at = (scale: number, widest: number, told = false): DrawnPicture => composeAlone(body, view, scale, draw, isWhole ? Infinity : widest, closed(body), told ? toldOf(model, id) : null);
     return [
-      pictureAs({ what: 'part', kind, variety }, at(onPage[kind], WIDEST_PART)),
+      pictureAs({ what: 'part', kind, variety }, at(onPage[kind], WIDEST_PART, true)),
       pictureAs({ what: 'small-part', kind, plate: variety }, noWider(at, head, SMALL_WIDTH)),
     ];
   }), ...furtherPlates(model, solids, draw)];
+}
+
+/** That a joint's studs are of one piece with it; nothing of what has none. */
+function toldOf({ parts }: Model, id: string): Told | null {
+  const part = parts.find((each) => each.id === id);
+  const hasStuds = part !== undefined && jointPorts(part.shape)?.ports.some(({ is }) => is === 'stud') === true;
+  return hasStuds ? { ...STUD_FIXED, marks: studFixed } : null;
 }
 
 /** What makes a part's blind openings dark. */

@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, onFeetOf, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, squareOf, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, onFeetOf, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, seriesScenes, squareOf, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetterOf, withLetters } from './letters-at-bars.ts';
@@ -98,6 +98,7 @@ function walkTo(model: Model, { steps }: Plan, step: Step): Walk | null {
 /** Heights of right and wrong scenes, and of joints side by side, mm of paper. */
 const PAIR_HEIGHT = 52;
 const ROW_HEIGHT = 48;
+const SERIES_HEIGHT = 44;
 /** Most height of work that has come home. */
 const HOME_HEIGHT = 84;
 
@@ -105,8 +106,10 @@ const HOME_HEIGHT = 84;
 function furtherPictures(givens: StepGivens, step: Step, closeUp: Aside | null): readonly DrawnPicture[] {
   const { model, solids, draw, format = 'page' } = givens;
   const home = homeScene(model, step, solids);
+  const series = seriesScenes(model, step, solids);
   const wayUp = wayUpScenes(model, step, solids) ?? sleeveWayScenes(model, step, solids);
   return [
+    ...(series.length === 0 ? [] : [composeRow(series.map((scene) => withEnds(model, solids, scene)), { width: FORMATS[format].bench.width, height: SERIES_HEIGHT }, draw)]),
     ...jointGuides(givens, step),
     ...flatBeside(givens, step),
     ...stood(givens, step),
@@ -118,7 +121,7 @@ function furtherPictures(givens: StepGivens, step: Step, closeUp: Aside | null):
 
 /** The joints that come for the first time: which of their openings let a tube through and in which it ends; where cords come on their studs, how. */
 function jointGuides({ model, plan, solids, draw }: StepGivens, step: Step): readonly DrawnPicture[] {
-  return newJoints(model, plan, step, solids).map(({ joint, bodies, view, places }) => composeJointGuide(bodies, view, places, { joint, tube: model.kit.tube.outsideDiameter }, draw));
+  return newJoints(model, plan, step, solids).map(({ joint, bodies, view, hasCords, places }) => composeJointGuide(bodies, view, places, { joint, hasCords, tube: model.kit.tube.outsideDiameter }, draw));
 }
 
 /** How work that stands is looked at: with a plumb line, and what is done where it leans; or whether all its feet stand. */

@@ -40,7 +40,7 @@ a{color:inherit;text-decoration:none;-webkit-tap-highlight-color:transparent}
 .scripted{display:none}
 .say{display:none}
 .worded .say{display:block}
-.worded span.say{display:inline}
+.worded span.say{display:inline;unicode-bidi:isolate}
 :lang(ur){font-family:"Noto Nastaliq Urdu","Noto Nastaliq Urdu UI","Jameel Noori Nastaleeq","Urdu Typesetting",system-ui,sans-serif}
 :lang(ur) .say,button:lang(ur){line-height:2.2}
 :lang(my){font-family:system-ui,"Noto Sans Myanmar","Noto Sans Myanmar UI",Pyidaungsu,"Myanmar Text",Padauk,sans-serif}

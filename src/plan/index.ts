@@ -4,7 +4,7 @@ export { planItem } from './plan.ts';
 export { ACTIONS, RULES, WORK } from '../work/facts.ts';
 export * from './workshop/index.ts';
 export { FASTENERS, reachingTo, STANDS } from './footing/footing.ts';
-export { isTurn } from './is-turn.ts';
+export { isSetOnItsFeet, isTurn } from './is-turn.ts';
 export { lowestPeg, PEGS_CLEAR } from './footing/pegs.ts';
 export { afterTurn } from './found/standing.ts';
 export { findPlan } from './found/plan.ts';

@@ -1,14 +1,16 @@
 import { messages } from './messages.ts';
+import { seen } from './seen.ts';
 import type { Fault } from './types.ts';
 
 /**
  * One fault as one line:
  * `steps/shelf/item.yaml:42:12 sizes.standard.width: found "1000", would be right: a length with its unit, …`.
+ * What the file holds is told as it is, but for signs that would do something to the line.
  */
 export function faultLine(fault: Fault): string {
   const { file, line, column } = fault.position;
   const field = fault.field === '' ? '' : ` ${fault.field}`;
-  return `${file}:${line}:${column}${field}: ${messages.found} ${fault.found}, ${messages.wouldBeRight}: ${fault.remedy}`;
+  return seen(`${file}:${line}:${column}${field}: ${messages.found} ${fault.found}, ${messages.wouldBeRight}: ${fault.remedy}`);
 }
 
 /** Everything wrong with the files read, in the order of file, line and column. */

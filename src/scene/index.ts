@@ -1,6 +1,6 @@
 export { tell, type Told } from './told.ts';
 export type * from './types.ts';
-export { closeUpScene, homeScene, momentScene, stepScene } from './step-scene.ts';
+export { closeUpScene, homeScene, momentScene, seriesScenes, stepScene } from './step-scene.ts';
 export { plumbOf, plumbRange, type HeldBy, type Plumb, type PlumbSide } from './plumb/plumb.ts';
 export { onFeetOf, type OnFeet } from './stood.ts';
 export { squareOf, type Square } from './square.ts';

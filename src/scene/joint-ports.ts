@@ -6,11 +6,12 @@ import { STANDARD_VIEW } from './kit/views.ts';
 import type { SceneBody, View } from './types.ts';
 import { partBody } from './whole.ts';
 
-/** A joint as it lies in a step, its sockets dark, and of each sort of its ports that the item uses the one that looks most towards the eye: studs are for cords. */
+/** A joint as it lies in a step, its sockets dark, and of each sort of its ports the one that looks most towards the eye; whether the item has cords, which studs are for. */
 export interface JointShown {
   readonly joint: JointPorts;
   readonly bodies: readonly SceneBody[];
   readonly view: View;
+  readonly hasCords: boolean;
   readonly places: readonly { readonly port: JointPorts['ports'][number]; readonly at: Vec3 }[];
 }
 
@@ -35,9 +36,8 @@ function shownOf(model: Model, step: Step, solids: Solids, id: string): JointSho
   const view = STANDARD_VIEW;
   const towards = (axis: Vec3): number => dot(turnedBy(body.pose, axis), view.towardsEye);
   const ends = joint.ports.flatMap((port) => endsOf(port).map(({ axis, far }) => ({ port, axis, far })));
-  const sorts = model.parts.some(({ kind }) => kind === 'cable') ? (['sleeve', 'socket', 'stud'] as const) : (['sleeve', 'socket'] as const);
-  const best = sorts.flatMap((is) => ends.filter(({ port }) => port.is === is).toSorted((a, b) => towards(b.axis) - towards(a.axis)).slice(0, 1));
-  return { joint, view, bodies: [body, ...blindEnds(solids, body, part)], places: best.map(({ port, axis, far }) => ({ port, at: placed(body.pose, times(axis, far)) })) };
+  const best = (['sleeve', 'socket', 'stud'] as const).flatMap((is) => ends.filter(({ port }) => port.is === is).toSorted((a, b) => towards(b.axis) - towards(a.axis)).slice(0, 1));
+  return { joint, view, hasCords: model.parts.some(({ kind }) => kind === 'cable'), bodies: [body, ...blindEnds(solids, body, part)], places: best.map(({ port, axis, far }) => ({ port, at: placed(body.pose, times(axis, far)) })) };
 }
 
 /** The outer ends of a port, along the joint's own axes. */

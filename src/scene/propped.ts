@@ -1,9 +1,10 @@
 import { dot, lengthOf, plus, times, unit, type Model, type Pose, type Solids, type Vec3 } from '../model/index.ts';
-import { afterTurn, isTurn, type Plan, type Step } from '../plan/index.ts';
+import { afterTurn, isSetOnItsFeet, isTurn, type Plan, type Step } from '../plan/index.ts';
 import { blocksOf, boxOfBlock, footingBlocks, type Block } from './kit/blocks.ts';
 import { turnedBy } from './kit/directions.ts';
 import { boxRound, middleOf, reachOf } from './kit/extent.ts';
 import { inSight } from './kit/in-sight.ts';
+import { handsAlong } from './kit/held.ts';
 import type { Slide } from './kit/on-the-way.ts';
 import { levelScene } from './kit/level.ts';
 import { partsShown } from './kit/parts-shown.ts';
@@ -76,11 +77,14 @@ function wayOf(all: readonly SceneBody[], coming: readonly SceneBody[], way: Vec
 export function unproppedScene(model: Model, plan: Plan, step: Step, solids: Solids): Scene | null {
   const before = stepBefore(plan, step);
   if (before === undefined || isTurn(before)) return null;
-  const stay = blocksIn({ model, plan, solids }, step);
+  const isStoodUp = isSetOnItsFeet(step);
+  const stay = isStoodUp ? [] : blocksIn({ model, plan, solids }, step);
   const hand = stageHand(model, before, solids);
   const [kept, leave] = parted(namedBlocks(hand, before).filter(({ leavesEarly }) => !leavesEarly), (block) => isSameLying(before, step) && stay.some((each) => isSame(each, block)));
   if (leave.length === 0) return null;
-  return leavingScene(`unpropped:${step.number}`, hand, [...partsShown(before).map((id) => hand.body(id, 'present')), ...kept.map((block) => blockBody(hand, block, 'present'))], leave);
+  const work = partsShown(before).map((id) => hand.body(id, 'present'));
+  const leaving = leavingScene(`unpropped:${step.number}`, hand, [...work, ...kept.map((block) => blockBody(hand, block, 'present'))], leave);
+  return isStoodUp ? { ...leaving, marks: [...leaving.marks, ...handsAlong(work)] } : leaving;
 }
 
 /** Whether the blocks of a step are pushed to work that lies or stands there, after it has been turned. */

@@ -10,7 +10,7 @@ import type { Scene, SceneBody } from './types.ts';
 /** The scene of a step, on its blocks where it is propped, with the hands that hold it, or null when the step is told by a flat drawing (work on the bench). */
 export function stepScene(model: Model, step: Step, solids: Solids): Scene | null {
   const scene = onBlocks(model, step, solids, SCENES[step.action]?.scene({ model, step, solids }) ?? null, (blocks, { bodies, view }) => inSight(blocks, bodies, view));
-  return scene === null ? null : { ...scene, marks: [...scene.marks, ...heldMarks(stageHand(model, step, solids), step)] };
+  return scene === null ? null : { ...scene, marks: [...scene.marks, ...heldMarks(model, stageHand(model, step, solids), step)] };
 }
 
 function onBlocks(model: Model, step: Step, solids: Solids, scene: Scene | null, shown: (blocks: readonly SceneBody[], scene: Scene) => readonly SceneBody[] = (blocks) => blocks): Scene | null {
@@ -26,6 +26,10 @@ export const closeUpScene = (model: Model, step: Step, solids: Solids): Scene | 
 /** How the work stands when a step is done, seen level; null where its scene tells it. */
 export const homeScene = (model: Model, step: Step, solids: Solids): Scene | null =>
   SCENES[step.action]?.home?.({ model, step, solids }) ?? null;
+
+/** What is done one after the other where a step drills or fastens several places of one thing; none where its scene tells it. */
+export const seriesScenes = (model: Model, step: Step, solids: Solids): readonly Scene[] =>
+  SCENES[step.action]?.series?.({ model, step, solids }) ?? [];
 
 /** A step on its way, for a screen: `done` 0 as it begins to 1 as it ends. Null for work on the bench. */
 export const momentScene = (model: Model, step: Step, solids: Solids, done: number): Scene | null =>

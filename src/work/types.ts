@@ -1,7 +1,7 @@
 import type { Model, PartKind, Shape, Side } from '../model/index.ts';
 import type { WallKind } from '../read/index.ts';
 
-export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'bottle' | 'square' | 'plumb-line' | 'clamp' | 'steps' | 'block' | 'board' | 'water' | 'sticky-tape';
+export type Tool = 'tape' | 'pencil' | 'straight-edge' | 'saw' | 'knife' | 'punch' | 'creaser' | 'mallet' | 'drill' | 'hands' | 'file' | 'screwdriver' | 'scale' | 'finder' | 'bottle' | 'square' | 'plumb-line' | 'clamp' | 'steps' | 'block' | 'board' | 'water' | 'sticky-tape';
 
 export type { WallKind };
 

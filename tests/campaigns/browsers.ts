@@ -1,5 +1,6 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { newBuilds, type Builds, type Going } from './builds.ts';
+import { untilGone } from './outcomes.ts';
 import { randomOf } from './random.ts';
 
 /** What a campaign against browsers found. */
@@ -71,6 +72,7 @@ async function struck(builds: Builds, known: Readonly<Record<string, string>>, b
   const hit = browser !== null && builds.browsers().includes(browser);
   if (hit) process.kill(browser, blow);
   const { code, told } = await going.ended;
+  await untilGone(builds);
   const now = builds.hashes();
   return { hit, faults: [
     ...(code === 0 && told === '' ? [] : [`ended with ${String(code)}: ${told}`]),

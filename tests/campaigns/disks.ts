@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { newBuilds, type Builds, type Ended } from './builds.ts';
+import { untilGone } from './outcomes.ts';
 
 /** A build on a disk that will not take it: how it ended, and whether what stood there before still stands there whole. */
 export interface DiskFigures {
@@ -109,6 +110,7 @@ async function onDisk(builds: Builds, { disk, of, options, then }: Disk): Promis
     if (then === 'read-only') execFileSync('mount', ['-o', 'remount,ro', place]);
     builds.put('new');
     const ended = await builds.start(out).ended;
+    await untilGone(builds);
     return { disk, ...ended, faults: wrong(builds, before, builds.hashes(out), ended) };
   } finally {
     unmount(place);

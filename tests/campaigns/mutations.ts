@@ -1,11 +1,12 @@
 import { FaultError, type Fault } from '../../src/read/index.ts';
+import { catalogueTime, timed } from '../support/yardstick.ts';
 import { damaged } from './damage.ts';
 import { oddNumber } from './figures.ts';
 import { oneOf, randomOf } from './random.ts';
 import { subjects, type Subject, type Thorough } from './subjects.ts';
 
 /** Longest reading of one file, ms of this process's own time, and the most memory, bytes. */
-const LONGEST = 5000;
+const LONGEST = 20 * catalogueTime;
 const MOST_MEMORY = 500 * 2 ** 20;
 
 /** How one damaged file was taken. */
@@ -54,11 +55,8 @@ export function mutationCampaign(count: number, seed: number, tell: (line: strin
 /** Has a text read in the place of a subject's file. */
 export function take({ path, text: good, read }: Subject, text: string): Taken {
   if (text === good) return { how: 'same', time: 0, why: '' };
-  const from = process.cpuUsage();
   const before = process.memoryUsage.rss();
-  const found = outcome(read, text, path);
-  const used = process.cpuUsage(from);
-  const time = (used.user + used.system) / 1000;
+  const { answer: found, time } = timed(() => outcome(read, text, path));
   const grown = process.memoryUsage.rss() - before;
   if (time > LONGEST) return { how: 'escaped', time, why: `${path}: took ${Math.round(time)} ms` };
   if (grown > MOST_MEMORY) return { how: 'escaped', time, why: `${path}: took ${Math.round(grown / 2 ** 20)} MB` };

@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -53,6 +53,14 @@ export async function expectOneComplaint(shop: Workshop, args: readonly string[]
   expect(shop.files()).toEqual(before);
 }
 
+/** Written beside the folder of texts and put in place: a program that watches reads the old text or the new one, never half of it. */
+function writeWhole(path: string, text: string): void {
+  const beside = mkdtempSync(join(tmpdir(), 'foldwright-text-'));
+  writeFileSync(join(beside, 'text'), text);
+  renameSync(join(beside, 'text'), path);
+  rmSync(beside, { recursive: true });
+}
+
 export function newWorkshop(): Workshop {
   const folder = mkdtempSync(join(tmpdir(), 'foldwright-cli-'));
   for (const name of ['steps', 'locales']) cpSync(join(project, name), join(folder, name), { recursive: true });
@@ -66,11 +74,11 @@ export function newWorkshop(): Workshop {
     }),
     ask: async (args, env = {}) => outcomeOf(await said(args, folder, env)),
     read: (path) => readFileSync(at(path)),
-    write: (path, text) => { writeFileSync(at(path), text); },
+    write: (path, text) => { writeWhole(at(path), text); },
     change(path, was, now) {
       const parts = readFileSync(at(path), 'utf8').split(was);
       if (parts.length !== 2) throw new Error(`${path} holds ${parts.length - 1} times: ${was}`);
-      writeFileSync(at(path), parts.join(now));
+      writeWhole(at(path), parts.join(now));
     },
     remove: (path) => { rmSync(at(path), { recursive: true }); },
     files: () => readdirSync(folder, { recursive: true, withFileTypes: true })

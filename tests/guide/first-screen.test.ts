@@ -38,8 +38,9 @@ describe('the first screen of a page', () => {
   });
 
   it.each([{ width: 360, height: 504 }, { width: 640, height: 360 }])('shows the safety signs of every step on the first screen, with the picture: $width × $height', async ({ width, height }) => {
-    const { page } = await phone({ width, height });
-    await pickLanguage(page, 'English');
+    const opened = await phone({ width, height });
+    const { page } = opened;
+    await pickLanguage(opened, 'English');
     for (const step of variant.plan.steps) {
       await goTo(page, stepPageId(step));
       const seen = await page.$eval(`#${stepPageId(step)}`, (shown) => {
@@ -59,8 +60,9 @@ describe('the first screen of a page', () => {
   });
 
   it('tells on its first page what it may carry and for whom it is, and on every page how far it is', async () => {
-    const { page } = await phone();
-    await pickLanguage(page, 'English');
+    const opened = await phone();
+    const { page } = opened;
+    await pickLanguage(opened, 'English');
     expect(await readable(page, '#start .told .say')).toEqual([expect.stringContaining('kg'), 'For adults. Not for children.']);
     const pages = (await page.$$('.page')).length;
     expect(await readable(page, '.pages-of')).toEqual([`1 / ${pages}`]);

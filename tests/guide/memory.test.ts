@@ -30,16 +30,17 @@ async function mostHeld(page: Phone['page']): Promise<number> {
 // Only Linux lists what memory a process has held.
 describe.runIf(process.platform === 'linux')('a phone with 512 MB of memory', () => {
   it('holds the guide: every page walked through, a language picked, a drawing and a model looked at closer', async () => {
-    const { page, told } = await phones.open(browser.browser, html);
-    await pickLanguage(page, 'العربية');
+    const opened = await phones.open(browser.browser, html);
+    const { page, tap, told } = opened;
+    await pickLanguage(opened, 'العربية');
     for (let last = ''; last !== await shownPage(page);) {
       last = await shownPage(page);
-      if (await page.$eval('#next', (button) => !(button as HTMLButtonElement).disabled)) await page.tap('#next');
+      if (await page.$eval('#next', (button) => !(button as HTMLButtonElement).disabled)) await tap('#next');
     }
     await goTo(page, WRAP);
-    await page.tap('#closer');
-    await leave(page, '#near');
-    await tapTurn(page);
+    await tap('#closer');
+    await leave(opened, '#near');
+    await tapTurn(opened);
     await page.waitForSelector('#stage canvas[aria-busy="false"]');
     const held = await mostHeld(page);
     expect(told).toEqual([]);

@@ -1,16 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
-import { PNG } from 'pngjs';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { caption } from '../../src/booklet/index.ts';
 import type { Variant } from '../../src/cli/record.ts';
 import { stepPageId } from '../../src/guide/pages/steps.tsx';
 import { phonePages, phonePanels, phoneScreens, phoneWidths } from '../support/chosen.ts';
 import { rack } from '../support/rack.ts';
+import { afterFrames } from '../support/waiting.ts';
 import { openGlBrowser, type GlBrowser } from '../page/gl-browser.ts';
+import { difference, lookAtRest, type Look } from '../page/pixels.ts';
 import { languages, rackGuide, rackVariant } from './made.ts';
-import { goTo, leave, openedPhones, pickLanguage, readable, shownPage, tapTurn, type Phone, type PhoneOptions } from './phone.ts';
+import { goTo, leave, openedPhones, pickLanguage, readable, shownPage, tapTurn, untilShown, type Phone, type PhoneOptions } from './phone.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -37,43 +38,48 @@ const captionIn = (lang: string, id: string): string => {
 
 describe('a guide from a file, without a network', () => {
   it('asks for nothing and complains of nothing', async () => {
-    const { page, asked, told } = await phone();
-    for (let count = 0; count < 12; count++) await page.tap('#next');
-    await pickLanguage(page, 'Français');
-    await page.tap('#closer');
-    await leave(page, '#near');
+    const opened = await phone();
+    const { page, tap, asked, told } = opened;
+    for (let count = 0; count < 12; count++) await tap('#next');
+    await pickLanguage(opened, 'Français');
+    await tap('#closer');
+    await leave(opened, '#near');
     expect(await shownPage(page)).not.toBe('start');
     expect({ asked, told }).toEqual({ asked: [], told: [] });
   });
 
   it('turns pages by swipes, taps and keys, and stops at both ends', async () => {
-    const { page, drag } = await phone();
+    const { page, tap, drag } = await phone();
     await drag([LEFT, RIGHT]);
     expect(await shownPage(page)).toBe('start');
     await drag([RIGHT, LEFT]);
     expect(await shownPage(page)).toBe('before');
     await drag([{ x: 180, y: 500 }, { x: 190, y: 200 }]);
+    await afterFrames(page);
     expect(await shownPage(page)).toBe('before');
-    await page.tap('#next');
+    await tap('#next');
     expect(await shownPage(page)).toBe('parts');
     await drag([LEFT, RIGHT]);
+    expect(await shownPage(page)).toBe('before');
     await page.keyboard.press('ArrowRight');
+    await untilShown(page, 'parts');
     await page.keyboard.press('ArrowRight');
-    expect(await shownPage(page)).toBe('step-cut-tubes');
-    await page.tap('#previous');
+    await untilShown(page, 'step-cut-tubes');
+    await tap('#previous');
     expect(await shownPage(page)).toBe('parts');
     await goTo(page, 'load');
     await drag([RIGHT, LEFT]);
+    await afterFrames(page);
     expect(await shownPage(page)).toBe('load');
   });
 
   it('walks through cautions, parts, every step, last checks and safe use in this order', async () => {
-    const { page } = await phone();
+    const { page, tap } = await phone();
     const walked = [];
     for (let last = ''; last !== await shownPage(page);) {
       last = await shownPage(page);
       walked.push(last);
-      if (await page.$eval('#next', (button) => !(button as HTMLButtonElement).disabled)) await page.tap('#next');
+      if (await page.$eval('#next', (button) => !(button as HTMLButtonElement).disabled)) await tap('#next');
     }
     const steps = walked.filter((id) => id.startsWith('step-'));
     expect(steps).toEqual(variant.plan.steps.map(stepPageId));
@@ -82,7 +88,7 @@ describe('a guide from a file, without a network', () => {
   });
 
   it('is enlarged by two fingers, moved by one, whole again after two taps, left by the back key of the phone', async () => {
-    const { page, drag } = await phone();
+    const { page, drag, tapTwice } = await phone();
     await goTo(page, WRAP);
     const box = await (await page.$(`#${WRAP} .drawing`))?.boundingBox();
     const [x, y] = [(box?.x ?? 0) + (box?.width ?? 0) / 2, (box?.y ?? 0) + (box?.height ?? 0) / 2];
@@ -93,39 +99,40 @@ describe('a guide from a file, without a network', () => {
     await drag([{ x: 180, y: 300 }, { x: 140, y: 330 }]);
     const moved = await shape();
     expect([moved.scale, moved.x - pinched.x]).toEqual([pinched.scale, expect.closeTo(-40, 0)]);
-    await page.touchscreen.tap(180, 300);
-    await page.touchscreen.tap(180, 300);
+    await tapTwice({ x: 180, y: 300 });
     expect((await shape()).scale).toBe(1);
     expect(await shownPage(page)).toBe('');
     await page.goBack();
-    expect(await shownPage(page)).toBe(WRAP);
+    await untilShown(page, WRAP);
   });
 
   it('shows words only once a language is picked, and remembers it', async () => {
-    const { page, reload } = await phone();
+    const opened = await phone();
+    const { page, reload } = opened;
     await goTo(page, WRAP);
     expect(await readable(page, '.page .say')).toEqual([]);
-    await pickLanguage(page, 'Français');
+    await pickLanguage(opened, 'Français');
     expect(await readable(page, '.caption')).toEqual([captionIn('fr', WRAP)]);
     expect(await page.$eval('html', ({ lang, dir }) => [lang, dir])).toEqual(['fr', 'ltr']);
     expect(await page.$eval('#next', (button) => button.getAttribute('aria-label'))).toBe(words('fr').t('guide.next'));
     await reload();
     expect(await readable(page, '.caption')).toEqual([captionIn('fr', WRAP)]);
-    await pickLanguage(page, null);
+    await pickLanguage(opened, null);
     expect(await readable(page, '.page .say')).toEqual([]);
     await reload();
     expect(await readable(page, '.page .say')).toEqual([]);
   });
 
   it('is mirrored for languages read from the right, drawings and measures as they are', async () => {
-    const { page, drag } = await phone();
-    await pickLanguage(page, 'العربية');
+    const opened = await phone();
+    const { page, drag } = opened;
+    await pickLanguage(opened, 'العربية');
     const places = (await page.$$eval('#previous, #tick, #next', (buttons) => buttons.map((button) => button.getBoundingClientRect().left)));
     expect(places).toEqual([...places].sort((a, b) => b - a));
     await drag([LEFT, RIGHT]);
     expect(await shownPage(page)).toBe('before');
     await page.keyboard.press('ArrowLeft');
-    expect(await shownPage(page)).toBe('parts');
+    await untilShown(page, 'parts');
     expect((await readable(page, '.parts p'))[1]).toBe('×4 800\u00a0mm');
     expect(new Set(await page.$$eval('.drawing svg, .small svg', (all) => all.map((svg) => getComputedStyle(svg).direction)))).toEqual(new Set(['ltr']));
     await goTo(page, WRAP);
@@ -135,28 +142,29 @@ describe('a guide from a file, without a network', () => {
   });
 
   it('remembers the step and what is done, and counts what is done several times', async () => {
-    const { page, reload } = await phone();
+    const { page, tap, reload } = await phone();
     await goTo(page, 'step-cut-tubes');
-    await page.tap('#tick');
+    await tap('#tick');
     await goTo(page, WRAP);
-    await page.tap('#tick');
+    await tap('#tick');
     expect(await readable(page, '.tally')).toEqual(['1/2']);
     await reload();
     expect(await shownPage(page)).toBe(WRAP);
     const state = () => page.$eval('#tick', (button) => [button.getAttribute('aria-pressed'), button.querySelector('.tally')?.textContent]);
     expect(await state()).toEqual(['false', '1/2']);
-    await page.tap('#tick');
+    await tap('#tick');
     expect(await state()).toEqual(['true', '2/2']);
-    await page.tap('#open-all');
+    await tap('#open-all');
     expect(await page.$$eval('#all .full', (entries) => entries.map((entry) => entry.getAttribute('href')))).toEqual(['#step-cut-tubes', `#${WRAP}`]);
-    await (await page.$('#all [href="#step-cut-tubes"]'))?.tap();
-    expect(await shownPage(page)).toBe('step-cut-tubes');
-    await page.tap('#tick');
+    await tap('#all [href="#step-cut-tubes"]');
+    await untilShown(page, 'step-cut-tubes');
+    await tap('#tick');
     expect(await state()).toEqual(['false', '']);
   });
 
   it('opens at the remembered step when the file is opened anew, without its address', async () => {
-    const { page } = await phone();
+    const opened = await phone();
+    const { page } = opened;
     await goTo(page, WRAP);
     await page.goto('about:blank');
     await page.goBack();
@@ -166,9 +174,9 @@ describe('a guide from a file, without a network', () => {
   });
 
   it('works where the phone lets a file remember nothing', async () => {
-    const { page, reload, told } = await phone({ before: () => { Object.defineProperty(window, 'localStorage', { get: () => { throw new DOMException('denied', 'SecurityError'); } }); } });
+    const { page, tap, reload, told } = await phone({ before: () => { Object.defineProperty(window, 'localStorage', { get: () => { throw new DOMException('denied', 'SecurityError'); } }); } });
     await goTo(page, WRAP);
-    await page.tap('#tick');
+    await tap('#tick');
     expect(await readable(page, '.tally')).toEqual(['1/2']);
     await reload();
     expect(await shownPage(page)).toBe(WRAP);
@@ -177,13 +185,13 @@ describe('a guide from a file, without a network', () => {
   });
 
   it('leads back to the first step of a run until all its pieces are made', async () => {
-    const { page } = await phone();
+    const { page, tap } = await phone();
     const last = variant.plan.steps.findLast(({ run }) => run !== null);
     const first = variant.plan.steps.find(({ action }) => action === 'lay-frame');
     if (last === undefined || first === undefined) throw new Error('no deck is wrapped');
     await goTo(page, stepPageId(last));
-    await (await page.$(`#${stepPageId(last)} .again`))?.tap();
-    expect(await shownPage(page)).toBe(stepPageId(first));
+    await tap(`#${stepPageId(last)} .again`);
+    await untilShown(page, stepPageId(first));
   });
 
   it('reads from top to bottom where there is no script', async () => {
@@ -198,19 +206,13 @@ describe('a guide from a file, without a network', () => {
 });
 
 describe('the model', () => {
-  const picture = async (page: Phone['page']): Promise<Buffer> => Buffer.from(await page.screenshot());
-  /** The picture once nothing moves any more. */
-  const still = async (page: Phone['page']): Promise<Buffer> => {
+  /** How the model looks when it is at rest, and as is wanted. */
+  const still = async (page: Phone['page'], wanted: (now: Look) => boolean = () => true): Promise<Look> => {
     await page.waitForSelector('#stage canvas[aria-busy="false"]');
-    for (let last: Buffer = Buffer.alloc(0); ;) {
-      const now = await picture(page);
-      if (now.equals(last)) return now;
-      last = now;
-    }
+    return lookAtRest(page, '#stage', wanted);
   };
   /** Share of the pixels that are as dark as a line, and as the tint of new parts. */
-  const shares = (png: Buffer): { readonly lines: number; readonly tint: number } => {
-    const { data } = PNG.sync.read(png);
+  const shares = ({ data }: Look): { readonly lines: number; readonly tint: number } => {
     let [lines, tint] = [0, 0];
     for (let at = 0; at < data.length; at += 4) {
       const [red = 0, , blue = 0] = data.subarray(at, at + 3);
@@ -219,28 +221,30 @@ describe('the model', () => {
     }
     return { lines, tint };
   };
+  const isAsDrawn = (look: Look): boolean => {
+    const { lines, tint } = shares(look);
+    return lines > 0.005 && lines < 0.2 && tint > 0.003 && tint < 0.2;
+  };
 
   it('is drawn in lines with its new part tinted, and turned by a finger', async () => {
-    const { page, drag, told } = await phone();
+    const opened = await phone();
+    const { page, drag, tapTwice, told } = opened;
     await goTo(page, WRAP);
-    await tapTurn(page);
-    const before = await still(page);
-    const { lines, tint } = shares(before);
-    expect([lines > 0.005, lines < 0.2, tint > 0.003, tint < 0.2]).toEqual([true, true, true, true]);
+    await tapTurn(opened);
+    const before = await still(page, isAsDrawn);
     await drag([{ x: 100, y: 300 }, { x: 260, y: 260 }]);
-    expect((await still(page)).equals(before)).toBe(false);
-    await page.touchscreen.tap(180, 300);
-    await page.touchscreen.tap(180, 300);
-    expect((await still(page)).equals(before)).toBe(true);
+    await still(page, (now) => difference(before, now) > 0);
+    await tapTwice({ x: 180, y: 300 });
+    await still(page, (now) => difference(before, now) === 0);
     expect(told).toEqual([]);
   });
 
   it('is not offered where there is no WebGL: the drawing is', async () => {
-    const { page, told } = await phone({ before: () => { HTMLCanvasElement.prototype.getContext = () => { Reflect.set(window, 'asked', true); return null; }; } });
+    const { page, tap, told } = await phone({ before: () => { HTMLCanvasElement.prototype.getContext = () => { Reflect.set(window, 'asked', true); return null; }; } });
     await goTo(page, WRAP);
     await page.waitForFunction(() => Reflect.get(window, 'asked') === true);
     expect(await page.$eval('#turn', (button) => getComputedStyle(button).visibility)).toBe('hidden');
-    await page.tap('#closer');
+    await tap('#closer');
     expect(await page.$$eval('#stage svg', (all) => all.length)).toBe(1);
     expect(told).toEqual([]);
   });
@@ -260,36 +264,38 @@ describe('for every hand and eye', () => {
   };
 
   it.each(['light', 'dark'])('has no fault that axe-core finds, %s', async (look) => {
-    const { page } = await phone();
+    const opened = await phone();
+    const { page, tap } = opened;
     await page.emulateMediaFeatures([{ name: 'prefers-color-scheme', value: look }, { name: 'prefers-reduced-motion', value: 'reduce' }]);
     await page.reload();
     for (const worded of [false, true]) {
-      if (worded) await pickLanguage(page, 'English');
+      if (worded) await pickLanguage(opened, 'English');
       for (const { id } of phonePages.filter((row) => row.look === look && row.worded === worded)) {
         await goTo(page, id);
         expect([id, worded, await faults(page)]).toEqual([id, worded, []]);
       }
       await goTo(page, WRAP);
       for (const { button, panel } of phonePanels.filter((row) => row.look === look && row.worded === worded)) {
-        await (button === '#turn' ? tapTurn(page) : page.tap(button));
+        await (button === '#turn' ? tapTurn(opened) : tap(button));
         expect([panel, worded, await faults(page)]).toEqual([panel, worded, []]);
-        await leave(page, panel);
+        await leave(opened, panel);
       }
     }
   });
 
   it('tells those who hear it what a page shows and what is done', async () => {
-    const { page } = await phone();
+    const { page, tap } = await phone();
     await goTo(page, WRAP);
     const spoken = () => page.$eval('#spoken', (element) => element.textContent);
     expect(await spoken()).toContain(captionIn('en', WRAP));
-    await page.tap('#tick');
+    await tap('#tick');
     expect(await spoken()).toBe(`${words('en').t('guide.done')} 1/2`);
   });
 
   // WCAG 2.2, 2.5.5: 44 CSS px (M); 48 is ours, for gloved and work-worn hands.
   it('has targets of 48 px or more', async () => {
-    const { page } = await phone({ width: 320, height: 568 });
+    const opened = await phone({ width: 320, height: 568 });
+    const { page, tap } = opened;
     const small = () => page.$$eval('button, a', (all) => all.filter((each) => each.getClientRects().length > 0 && getComputedStyle(each).visibility === 'visible')
       .map((each) => ({ name: each.id || each.className || each.getAttribute('aria-label'), width: each.getBoundingClientRect().width, height: each.getBoundingClientRect().height }))
       .filter(({ width, height }) => width < 48 || height < 48));
@@ -298,14 +304,15 @@ describe('for every hand and eye', () => {
       expect(await small()).toEqual([]);
     }
     for (const [button, panel] of [['#open-all', '#all'], ['#open-words', '#words'], ['#turn', '#near']] as const) {
-      await (button === '#turn' ? tapTurn(page) : page.tap(button));
+      await (button === '#turn' ? tapTurn(opened) : tap(button));
       expect([panel, await small()]).toEqual([panel, []]);
-      await leave(page, panel);
+      await leave(opened, panel);
     }
   });
 
   it.each(phoneScreens)('sticks out of no side of a screen of %s × %s px, in any language and the largest size', async (width, height) => {
-    const { page } = await phone({ width, height });
+    const opened = await phone({ width, height });
+    const { page, tap } = opened;
     const wide = () => page.evaluate(() => [...document.querySelectorAll('.page')].flatMap(({ id }) => {
       location.hash = id;
       document.querySelectorAll('.page').forEach((other) => { other.classList.toggle('shown', other.id === id); });
@@ -315,15 +322,15 @@ describe('for every hand and eye', () => {
     expect(await wide()).toEqual([]);
     const tried = phoneWidths.filter((row) => row.width === width).map(({ lang }) => lang);
     for (const name of languages.filter(({ lang }) => tried.includes(lang)).map(({ about }) => about.name)) {
-      await pickLanguage(page, name);
+      await pickLanguage(opened, name);
       expect([name, await wide()]).toEqual([name, []]);
     }
-    await page.tap('#open-words');
-    for (let press = 0; press < 4; press++) await page.tap('#larger-words');
+    await tap('#open-words');
+    for (let press = 0; press < 4; press++) await tap('#larger-words');
     expect(await page.$eval('#words', (panel) => panel.scrollWidth - panel.clientWidth)).toBe(0);
-    await leave(page, '#words');
+    await leave(opened, '#words');
     expect(await wide()).toEqual([]);
-    await page.tap('#open-all');
+    await tap('#open-all');
     expect(await page.$eval('#all', (panel) => panel.scrollWidth - panel.clientWidth)).toBe(0);
   });
 });

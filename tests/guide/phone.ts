@@ -1,19 +1,18 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, CDPSession, Page } from 'puppeteer';
-import { SLOWEST } from '../support/waiting.ts';
-
-export interface Point { readonly x: number; readonly y: number }
+import { isDeepStrictEqual } from 'node:util';
+import type { Browser, Page } from 'puppeteer';
+import { expect } from 'vitest';
+import { fingersOn, type Fingers } from '../support/fingers.ts';
+import { afterFrames, SLOWEST } from '../support/waiting.ts';
 
 /** A guide opened from its file on a phone without a network. */
-export interface Phone {
+export interface Phone extends Fingers {
   readonly page: Page;
   /** Everything that was asked for beyond the file itself, and whatever the page complained about. */
   readonly asked: readonly string[];
   readonly told: readonly string[];
-  /** Fingers along straight ways, all at once. */
-  readonly drag: (...ways: readonly (readonly [from: Point, to: Point])[]) => Promise<void>;
   readonly reload: () => Promise<void>;
   readonly close: () => Promise<void>;
 }
@@ -43,10 +42,9 @@ export async function openPhone(browser: Browser, html: string, { width = 360, h
   if (withoutScript) await page.setJavaScriptEnabled(false);
   if (before !== undefined) await page.evaluateOnNewDocument(before);
   await page.goto(`file://${file}`);
-  const touch = await page.createCDPSession();
   return {
     page, asked, told,
-    drag: (...ways) => drag(touch, ways),
+    ...await fingersOn(page),
     reload: async () => { await page.reload(); },
     close: async () => {
       await context.close();
@@ -68,15 +66,6 @@ export function openedPhones(): { readonly open: typeof openPhone; readonly clos
   };
 }
 
-const MOVES = 8;
-
-async function drag(touch: CDPSession, ways: readonly (readonly [from: Point, to: Point])[]): Promise<void> {
-  const at = (share: number) => ways.map(([from, to], id) => ({ x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share, id }));
-  await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: at(0) });
-  for (let move = 1; move <= MOVES; move++) await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: at(move / MOVES) });
-  await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-}
-
 /** The page that is shown. */
 export const shownPage = (page: Page): Promise<string> => page.$$eval('.page', (pages) => pages.filter((each) => each.getClientRects().length > 0).map(({ id }) => id).join(' '));
 
@@ -84,26 +73,34 @@ export const shownPage = (page: Page): Promise<string> => page.$$eval('.page', (
 export const readable = (page: Page, selector: string): Promise<readonly string[]> =>
   page.$$eval(selector, (elements) => elements.filter((each) => each.getClientRects().length > 0).map((each) => each.textContent ?? ''));
 
+/** Waits until a page is shown, and nothing else; tells which one is, if it never comes. */
+export async function untilShown(page: Page, id: string): Promise<void> {
+  await until(page, () => shownPage(page), id);
+}
+
+/** Looks again and again until what is read is as wanted, and tells what is read, if it never is. */
+export async function until<Read>(page: Page, read: () => Promise<Read>, wanted: Read): Promise<void> {
+  for (const begun = Date.now(); Date.now() - begun < SLOWEST && !isDeepStrictEqual(await read(), wanted);) await afterFrames(page);
+  expect(await read()).toEqual(wanted);
+}
+
 /** Shows a page by its address, as the overview does. */
 export async function goTo(page: Page, id: string): Promise<void> {
   await page.evaluate((wanted) => { location.hash = wanted; }, id);
-  await page.waitForFunction((wanted) => document.getElementById(wanted)?.classList.contains('shown'), {}, id);
+  await untilShown(page, id);
 }
 
-export async function pickLanguage(page: Page, name: string | null): Promise<void> {
-  await page.tap('#open-words');
-  const button = await page.waitForSelector(name === null ? '[data-language=""]' : `[data-language]::-p-text(${name})`);
-  await button?.tap();
-  await leave(page, '#words');
+export async function pickLanguage(phone: Phone, name: string | null): Promise<void> {
+  await phone.tap('#open-words');
+  await phone.tap(name === null ? '[data-language=""]' : `[data-language]::-p-text(${name})`);
+  await leave(phone, '#words');
 }
 
-export async function leave(page: Page, panel: string): Promise<void> {
-  await page.tap(`${panel} .leave`);
+/** Closes a panel; the history of the phone takes it back a little later. */
+export async function leave({ page, tap }: Phone, panel: string): Promise<void> {
+  await tap(`${panel} .leave`);
   await page.waitForFunction((wanted) => document.querySelector(wanted)?.getClientRects().length === 0, {}, panel);
 }
 
 /** Shows the model, once the phone has found out that it can. */
-export async function tapTurn(page: Page): Promise<void> {
-  await page.waitForSelector('#turn:not([disabled])');
-  await page.tap('#turn');
-}
+export const tapTurn = ({ tap }: Phone): Promise<void> => tap('#turn:not([disabled])');

@@ -1,8 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { CDPSession } from 'puppeteer';
 import { openGlBrowser, type GlBrowser } from './gl-browser.ts';
 import { openHand, type Hand } from './hand.ts';
 import { servePage, type ServedPage } from './shop.ts';
+import { fingersOn } from '../support/fingers.ts';
+import { afterFrames } from '../support/waiting.ts';
 
 const RACK = 'steps/rack/item.yaml';
 const WIDTH = '.measure:first-child input[type=number]';
@@ -145,14 +146,15 @@ describe('a finger', () => {
   it('that scrolls over a tape changes nothing; one that slides along it does', async () => {
     await hand.close();
     await open(360);
-    const touch = await hand.page.createCDPSession();
+    const fingers = await fingersOn(hand.page);
     const drag = async (x: number, y: number): Promise<string> => {
       await hand.page.evaluate(() => { document.querySelector('.tape input')?.scrollIntoView({ block: 'end' }); });
       await hand.page.evaluate(atRest);
       const box = await (await hand.page.$('.tape input'))?.boundingBox();
       const share = (Number(await value(WIDTH)) - 500) / 600;
       const from = { x: (box?.x ?? 0) + 10 + ((box?.width ?? 0) - 20) * share, y: (box?.y ?? 0) + (box?.height ?? 0) / 2 };
-      await swipe(touch, from, { x, y });
+      await fingers.drag([from, { x: from.x + x, y: from.y + y }]);
+      await afterFrames(hand.page);
       return value(WIDTH);
     };
     const before = await value(WIDTH);
@@ -174,12 +176,6 @@ const atRest = (): Promise<void> => new Promise((done) => {
   look();
 });
 
-async function swipe(touch: CDPSession, from: { readonly x: number; readonly y: number }, by: { readonly x: number; readonly y: number }): Promise<void> {
-  await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [from] });
-  for (let move = 1; move <= 10; move += 1) await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x: from.x + (by.x * move) / 10, y: from.y + (by.y * move) / 10 }] });
-  await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-}
-
 describe('making', () => {
   it('names what is changed and not saved, and proposes pieces for pairs', async () => {
     await hand.put(WIDTH, '700');
@@ -196,6 +192,8 @@ describe('making', () => {
   });
 
   it('shows how far it is, and the button that stops it, on the screen', async () => {
+    // In every language, which no machine is done with before it is looked at and stopped.
+    await press('.all-languages');
     await press('.makings .main-button');
     await hand.until('document.querySelector("progress") !== null');
     const places = await hand.page.$$eval('progress, .stop-button', (all) => all.map((element) => element.getBoundingClientRect()).map(({ top, bottom }) => top >= 0 && bottom <= window.innerHeight));

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openGlBrowser, type GlBrowser } from './gl-browser.ts';
 import { openHand, type Hand } from './hand.ts';
-import { lookAt } from './pixels.ts';
+import { lookUntil } from './pixels.ts';
 import { servePage, type ServedPage } from './shop.ts';
 
 const CHECKED = 'document.querySelector(".sum")?.getAttribute("aria-busy") === "false"';
@@ -34,7 +34,7 @@ describe('the page for everybody', () => {
     expect(await own.axe()).toEqual([]);
     expect(await own.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
     expect(await own.page.evaluate(() => [document.documentElement.lang, document.documentElement.dir])).toEqual([lang, lang === 'ar' ? 'rtl' : 'ltr']);
-    expect((await lookAt(own.page, '.turnable')).colours).toBeGreaterThan(100);
+    await lookUntil(own.page, '.turnable', ({ colours }) => colours > 100);
     await own.page.goto(`${served.url}#make`);
     await own.until('document.querySelector(".lead") !== null');
     expect(await own.axe()).toEqual([]);

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { attacks, setTrap, type Trap } from '../security/trap.ts';
+import { bare, heldTurns, TURNED } from '../security/turned.ts';
 import { openGlBrowser, type GlBrowser } from './gl-browser.ts';
 import { openHand } from './hand.ts';
 import { servePage, type ServedPage } from './shop.ts';
@@ -7,8 +8,6 @@ import { servePage, type ServedPage } from './shop.ts';
 const STOOL = 'steps/stool/item.yaml';
 const KIT = 'steps/kits/stall-kit.yaml';
 const CHECKED = 'document.querySelector(".sum")?.getAttribute("aria-busy") === "false"';
-/** Signs that turn what follows the other way round until their line or element ends (UAX #9). */
-const TURNED = '\u202eturned\u2067';
 
 let trap: Trap;
 let gl: GlBrowser;
@@ -23,8 +22,6 @@ afterAll(async () => {
   await gl.close();
   await trap.close();
 });
-
-const bare = (text: string): string => text.replaceAll(/[\s\u202a-\u202e\u2066-\u2069\u00ad\u200b]/g, '');
 
 describe('texts of an item\'s own file that would do something if they were taken for more than texts', () => {
   it('stand as text in the page, nothing of them runs, and none turns the text beside it round', async () => {
@@ -53,24 +50,38 @@ describe('texts of an item\'s own file that would do something if they were take
     expect(all.filter((attack) => !purposes.includes(bare(attack)))).toEqual([]);
     const sources = (await hand.texts('.source')).map(bare).join(' ');
     expect(all.filter((attack) => !sources.includes(bare(attack)))).toEqual([]);
+    // The program's own words follow a source in its line: signs that would turn them are seen.
+    expect(sources).toContain('\\u202eturned\\u2067(localvalueofthekit');
     expect(await hand.page.evaluate((outside) => [...document.querySelectorAll('script, img, a, svg, [onload], [onerror]')].filter((element) => [...element.attributes].some(({ name, value }) => /^on/.test(name) || value === outside || /javascript:/.test(value))).map((element) => element.outerHTML.slice(0, 200)), trap.url)).toEqual([]);
 
     // Where such signs stand, an element of its own holds them: it is a block, or it is isolated.
-    const held = await hand.page.evaluate(() => {
-      const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-      const found: string[] = [];
-      for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
-        if (!/[\u202a-\u202e\u2066-\u2068]/.test(node.textContent ?? '') || !(node.textContent ?? '').includes('turned')) continue;
-        let element = node.parentElement;
-        while (element !== null && getComputedStyle(element).display === 'inline' && !/isolate/.test(getComputedStyle(element).unicodeBidi)) element = element.parentElement;
-        found.push(element === null ? 'open' : (element.textContent ?? '').trim().endsWith('turned\u2067') || /^(P|BDI|SPAN|DD|LI|TD)$/.test(element.tagName) ? 'held' : element.tagName);
-      }
-      return found;
-    });
-    expect(held.length).toBeGreaterThan(1);
+    const held = await heldTurns(hand.page);
+    expect(held.length).toBeGreaterThan(0);
     expect(held.filter((how) => how !== 'held')).toEqual([]);
 
     expect({ ran, asked: trap.asked }).toEqual({ ran: [], asked: [] });
     await hand.close();
+  });
+
+  it('are quoted in what is wrong with the file as they are, and the signs that turn a line are seen', async () => {
+    const [script = '', image = ''] = ['<script>hit()</script>', '<img src=x onerror="hit()">'];
+    const was = served.shop.read(STOOL).toString();
+    served.shop.write(STOOL, was.replace(/^( {4}side: ).*$/m, `$1${JSON.stringify(`${script} ${TURNED}`)}`).replace(/^( {4}height: ).*$/m, `$1${JSON.stringify(image)}`));
+    const hand = await openHand(gl.browser, served.url);
+    try {
+      const ran: string[] = [];
+      await hand.page.exposeFunction('hit', () => { ran.push('hit'); });
+      await hand.page.waitForSelector('.pickers select');
+      await hand.page.select('.pickers select', STOOL);
+      await hand.until('document.querySelector(".told pre") !== null');
+      const told = await hand.page.$eval('.told pre', (element) => element.textContent);
+      expect(told).toContain(`found "${script} \\u202eturned\\u2067", would be right: `);
+      expect(told).toContain(`found "${image}", would be right: `);
+      expect(await hand.page.$$eval('.told script, .told img', (all) => all.length)).toBe(0);
+      expect({ ran, troubles: hand.troubles }).toEqual({ ran: [], troubles: [] });
+    } finally {
+      await hand.close();
+      served.shop.write(STOOL, was);
+    }
   });
 });

@@ -14,7 +14,8 @@ export interface Look {
 export async function lookAt(page: Page, selector: string): Promise<Look> {
   const element = await page.$(selector);
   if (element === null) throw new Error(`nothing at ${selector}`);
-  const { width, height, data } = PNG.sync.read(Buffer.from(await element.screenshot()));
+  // Beyond the window the browser would make the window larger for a moment, and the page would hear of it.
+  const { width, height, data } = PNG.sync.read(Buffer.from(await element.screenshot({ captureBeyondViewport: false })));
   const counts = new Map<number, number>();
   for (let at = 0; at < data.length; at += 4) {
     const colour = data.readUInt32BE(at);
@@ -36,6 +37,10 @@ export async function lookUntil(page: Page, selector: string, wanted: (now: Look
   }
   throw new Error(`${selector} never looks as wanted`);
 }
+
+/** How a part looks that has come to rest, and as is wanted. */
+export const lookAtRest = (page: Page, selector: string, wanted: (now: Look) => boolean = () => true): Promise<Look> =>
+  lookUntil(page, selector, (now, before) => wanted(now) && difference(before, now) === 0);
 
 /** Share of the pixels that differ. */
 export function difference(one: Look, other: Look): number {

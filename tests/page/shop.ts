@@ -48,7 +48,12 @@ export async function servePage(options: readonly string[] = [], shop = newWorks
 
 function firstLine(child: ChildProcess, told: () => string): Promise<string> {
   return new Promise((resolve, reject) => {
-    child.stdout?.once('data', (piece: Buffer) => { resolve(piece.toString().split('\n')[0] ?? ''); });
+    let said = '';
+    child.stdout?.on('data', (piece: Buffer) => {
+      said += piece.toString();
+      const [line = '', ...more] = said.split('\n');
+      if (more.length > 0) resolve(line);
+    });
     child.once('exit', (code) => { reject(new Error(`the page ended with ${String(code)}: ${told()}`)); });
   });
 }

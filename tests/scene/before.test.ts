@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { lineDrawing } from '../../src/draw/index.ts';
 import { chained, jointPorts, placed, type Model, type Vec3 } from '../../src/model/index.ts';
-import { PEGS_CLEAR, type Footing, type Step } from '../../src/plan/index.ts';
-import { blocksFetched, freedScenes, proppedScenes, sleeveEnds, stepScene, unproppedScene, wayUpScenes } from '../../src/scene/index.ts';
+import { isSetOnItsFeet, PEGS_CLEAR, type Footing, type Step } from '../../src/plan/index.ts';
+import { blocksFetched, freedScenes, proppedScenes, rolledScenes, rolledSteps, sleeveEnds, stepScene, unproppedScene, wayUpScenes } from '../../src/scene/index.ts';
 import type { Scene, SceneBody } from '../../src/scene/index.ts';
 import { blocksOf, boxOfBlock, type Block } from '../../src/scene/kit/blocks.ts';
 import { boxRound } from '../../src/scene/kit/extent.ts';
@@ -146,6 +146,7 @@ describe.each(everySize)('blocks of the $name', ({ item, size }) => {
   const own = modelOf(item, size);
   const made = planOnce(own, item.order);
   const blocks = (scene: Scene | null | undefined): number => scene?.bodies.filter(({ kind, id }) => kind === 'tool' && id.startsWith('block-')).length ?? 0;
+  const handsIn = (scene: Scene | null): number => scene?.marks.filter(({ mark }) => mark === 'hand').length ?? 0;
   const leaving = (scene: Scene | null): number => scene?.bodies.filter(({ kind, look }) => kind === 'tool' && look !== 'present').length ?? 0;
 
   it('stand in the picture of every step that is on blocks, are fetched once, and leave in it or before work that does without', () => {
@@ -197,10 +198,27 @@ describe.each(everySize)('blocks of the $name', ({ item, size }) => {
     });
   });
 
-  it('are not all that holds work: the hands of the second person are drawn on what he holds', () => {
+  it('are not all that holds work: the hands of the second person are drawn on what he holds, on a panel that lies and is drilled, and one of each where two turn it', () => {
     for (const step of made.steps) {
-      const hands = stepScene(own, step, solids)?.marks.filter(({ mark }) => mark === 'hand') ?? [];
-      expect([step.key, hands.length]).toEqual([step.key, 2 * step.held.length]);
+      const hands = handsIn(stepScene(own, step, solids));
+      const isPanelDrilled = step.action === 'drill' && step.detail.on === 'plate';
+      expect([step.key, hands]).toEqual([step.key, isTurn(step) || (step.held.length === 0 && isPanelDrilled) ? 2 : 2 * step.held.length]);
+    }
+  });
+
+  it('are taken away, while the work is held, before it is set on its feet', () => {
+    for (const step of made.steps.filter(isSetOnItsFeet)) {
+      const away = unproppedScene(own, made, step, solids);
+      expect([step.key, leaving(away), handsIn(away)]).toEqual([step.key, step.footing.before.length, 2]);
+      expect(stepScene(own, step, solids)?.bodies.filter(({ id }) => id.startsWith('block-'))).toEqual([]);
+    }
+  });
+
+  it('are followed by hands until cords hold the work upright, while it is turned as well', () => {
+    for (const step of made.steps.filter(({ action }) => action === 'brace')) {
+      expect([step.key, step.held, step.people]).toEqual([step.key, [step.present], 2]);
+      const turns = rolledScenes(own, step, rolledSteps(own, made).get(step.number) ?? [], solids);
+      expect([step.key, turns.map(handsIn)]).toEqual([step.key, turns.map(() => 2)]);
     }
   });
 

@@ -3,7 +3,7 @@ import { lineDrawing } from '../../src/draw/lines/index.ts';
 import { squareStrip } from '../../src/draw/picture/index.ts';
 import { stepPictures } from '../../src/draw/index.ts';
 import type { Mark } from '../../src/draw/kit/marks.ts';
-import { chained, dot, lengthOf, minus, placed, type Vec3 } from '../../src/model/index.ts';
+import { chained, dot, lengthOf, minus, placed, type Vec2, type Vec3 } from '../../src/model/index.ts';
 import { squareOf, turnedBy } from '../../src/scene/index.ts';
 import { everySize, itemNamed, modelOf } from '../support/items.ts';
 import { sharedSolids } from '../support/kernel.ts';
@@ -26,6 +26,8 @@ function sidesFixed(item: (typeof everySize)[number]['item'], size: string) {
   });
   return fixing.map((step) => ({ model, step }));
 }
+
+const minus2 = (a: Vec2, b: Vec2): Vec2 => [a[0] - b[0], a[1] - b[1]];
 
 const figures = (marks: readonly Mark[]): readonly number[] => marks.flatMap((mark) => {
   if (mark.mark === 'placed') return figures(mark.marks);
@@ -83,6 +85,25 @@ describe('a side that is drilled as it lies', () => {
     expect([right, same]).toEqual([Math.round(square.diagonal), Math.round(square.diagonal)]);
     expect(Math.min(one ?? 0, other ?? 0)).toBeLessThan(square.diagonal);
     expect(Math.max(one ?? 0, other ?? 0)).toBeGreaterThan(square.diagonal);
+  });
+
+  it('shows enlarged at one of its corners where the tape is hooked: at the place that is measured from', () => {
+    const { model, step } = sidesFixed(itemNamed('rack'), 'standard')[0] ?? never();
+    const { marks } = squareStrip(squareOf(model, step, solids) ?? never(), { width: 165, height: 80 }, (bodies, view) => lineDrawing(bodies, view));
+    const rings = marks.flatMap((mark) => (mark.mark === 'circle' ? [mark] : []));
+    const ends = rings.filter(({ fill }) => fill === 'ink').map(({ centre }) => centre);
+    const [small] = rings.filter(({ pen }) => pen?.name === 'detail');
+    const [big] = rings.filter(({ pen }) => pen?.name === 'enlarged');
+    if (small === undefined || big === undefined) return never();
+    expect(ends.filter(([x, y]) => Math.hypot(x - small.centre[0], y - small.centre[1]) < 1e-6)).toHaveLength(1);
+    expect(big.radius).toBeGreaterThan(5 * small.radius);
+    // The hook, a short thick line, is in the large ring, and lies across the way to the opposite corner.
+    const hooks = marks.flatMap((mark) => (mark.mark === 'line' && mark.pen.width > 1.2 && mark.points.every(([x, y]) => Math.hypot(x - big.centre[0], y - big.centre[1]) < big.radius) ? [mark.points] : []));
+    expect(hooks).toHaveLength(1);
+    const [[from, to] = []] = hooks;
+    const way = minus2(to ?? never(), from ?? never());
+    const diagonals = ends.map((end) => minus2(end, small.centre)).filter((each) => Math.hypot(...each) > 20);
+    expect(diagonals.some(([x, y]) => Math.abs(x * way[0] + y * way[1]) < 0.02 * Math.hypot(x, y) * Math.hypot(...way))).toBe(true);
   });
 
   it('is not measured where a panel is drilled, or one post alone', () => {

@@ -3,6 +3,7 @@ import { FaultError } from '../../src/read/index.ts';
 import { subjects, type Subject } from '../campaigns/subjects.ts';
 import { expectOneComplaint, newWorkshop } from '../cli/workshop.ts';
 import { everything } from '../support/samples.ts';
+import { catalogueTime, timed } from '../support/yardstick.ts';
 import { notesFaults, tableFaults, wordsFaults } from './broken/other-faults.ts';
 import { yamlFaults, type Broken } from './broken/yaml-faults.ts';
 
@@ -11,7 +12,7 @@ const MOST = everything ? Infinity : 60;
 /** Locale files are many and alike. */
 const MOST_OF_WORDS = everything ? Infinity : 12;
 /** Longest reading of one file, ms of processor time, and the most memory, bytes. */
-const LONGEST = 5000;
+const LONGEST = 20 * catalogueTime;
 const MOST_MEMORY = 500 * 2 ** 20;
 
 function faultsOf({ path, text }: Subject): readonly Broken[] {
@@ -46,13 +47,11 @@ function complaints(read: () => unknown): Told | null {
 
 /** What is wrong with how a broken file is taken; null where all is as it should be. */
 function wrong({ path, read }: Subject, { what, text, line }: Broken): string | null {
-  const used = process.cpuUsage();
   const before = process.memoryUsage.rss();
-  const told = complaints(() => read(text));
-  const { user, system } = process.cpuUsage(used);
+  const { answer: told, time } = timed(() => complaints(() => read(text)));
   const name = `${path}, ${what}`;
   if (told === null) return `${name}: is taken`;
-  if ((user + system) / 1000 > LONGEST) return `${name}: took ${Math.round((user + system) / 1000)} ms`;
+  if (time > LONGEST) return `${name}: took ${Math.round(time)} ms`;
   if (process.memoryUsage.rss() - before > MOST_MEMORY) return `${name}: took ${Math.round((process.memoryUsage.rss() - before) / 2 ** 20)} MB`;
   if (told.some((one) => one.line < 1 || one.told === '' || /[\n\r]/.test(one.told))) return `${name}: ${JSON.stringify(told)}`;
   // A key that stands twice is told at its second place, a text of a translator at its unit.

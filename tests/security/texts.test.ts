@@ -1,16 +1,18 @@
 import { join } from 'node:path';
 import { PDFDocument, PDFRawStream } from 'pdf-lib';
-import puppeteer, { type Page } from 'puppeteer';
+import type { Page } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { chooseBrowser } from '../../src/booklet/print/chooseBrowser.ts';
 import { workshopWithGantry } from '../cli/gantry.ts';
 import type { Workshop } from '../cli/workshop.ts';
 import { readAgain, type StructureNode } from '../booklet/print/second-reader.ts';
-import { openPhone } from '../guide/phone.ts';
+import { goTo, openPhone, pickLanguage } from '../guide/phone.ts';
 import { openGlBrowser, type GlBrowser } from '../page/gl-browser.ts';
 import { openHand } from '../page/hand.ts';
 import { servePage } from '../page/shop.ts';
+import { openBrowser } from '../support/open-browser.ts';
+import { SLOWEST } from '../support/waiting.ts';
 import { attacks, browserThrough, setTrap, type Trap } from './trap.ts';
+import { bare, heldTurns, TURNED } from './turned.ts';
 
 const ITEMS = 'locales/en/items.json';
 const NOTES = 'steps/stool/notes/en.md';
@@ -38,7 +40,7 @@ type Json = string | number | boolean | null | { readonly [name: string]: Json }
 
 /** Puts attacks behind every text of a locale file, one after the other. */
 function attacked(text: string): string {
-  const all = attacks(trap);
+  const all = attacks(trap).flatMap((attack) => [attack, `${attack} ${TURNED}`]);
   let count = 0;
   const inside = (value: Json): Json => {
     if (typeof value === 'string') return `${value} ${all[count++ % all.length] ?? ''}`;
@@ -57,7 +59,6 @@ const alive = (page: Page): Promise<readonly string[]> => page.evaluate((outside
   .map((element) => element.outerHTML.slice(0, 200)), trap.url);
 
 const textOf = ({ text, children }: StructureNode): string => `${text} ${children.map(textOf).join(' ')}`;
-const bare = (text: string): string => text.replaceAll(/[\s\u2066-\u2069\u00ad\u200b]/g, '');
 
 /** All objects of a PDF, in which an order to a reader would stand. */
 async function objectsOf(bytes: Uint8Array): Promise<string> {
@@ -67,9 +68,9 @@ async function objectsOf(bytes: Uint8Array): Promise<string> {
 
 describe('the trap', () => {
   it('hears what the browser that prints asks', async () => {
-    const { env, args } = await chooseBrowser();
-    const browser = await puppeteer.launch({ executablePath: through, headless: 'shell', env, args: [...args] });
+    const browser = await openBrowser(through);
     const page = await browser.newPage();
+    page.setDefaultTimeout(SLOWEST);
     await page.setContent(`<img src="${trap.url}seen"><img src="http://there.example/seen">`);
     await browser.close();
     expect([...trap.asked].sort()).toEqual([`GET ${trap.url}seen`, 'GET http://there.example/seen']);
@@ -95,6 +96,20 @@ describe('texts that would do something if they were taken for more than texts',
     expect(trap.asked).toEqual([]);
   });
 
+  it('turn nothing of a booklet round but themselves', async () => {
+    const words = shop.read(ITEMS).toString();
+    const made = async (low: string, out: string): Promise<string> => {
+      const items = JSON.parse(words) as Record<string, { name: string; sizes: Record<string, string> }>;
+      shop.write(ITEMS, JSON.stringify({ ...items, gantry: { name: low, sizes: { ...items['gantry']?.sizes, low } } }));
+      expect(await shop.run(['make', 'gantry', '--size', 'low', '--lang', 'en', '--edition', 'words', '--paper', 'a4', '--out', out])).toMatchObject({ code: 0, told: '' });
+      const { pages } = await readAgain(Uint8Array.from(shop.read(`${out}/gantry/low/gantry-low-en-words.pdf`)));
+      return bare(pages.map(textOf).join(' '));
+    };
+    const plain = await made('turned', 'plain');
+    expect(plain.split('turned').length).toBeGreaterThan(3);
+    expect((await made(TURNED, 'round')).replaceAll('denrut', 'turned')).toBe(plain);
+  });
+
   it('print as text in a trainer\'s notes', async () => {
     const [script = '', , link = ''] = attacks(trap);
     shop.write(NOTES, shop.read(NOTES).toString().replace('The better face becomes the outer one.', `${script} ${link} [here](javascript:hit()) ![there](${trap.url}) <${trap.url}>`));
@@ -116,14 +131,22 @@ describe('texts that would do something if they were taken for more than texts',
       const made = await own.run(['guide', 'gantry', '--size', 'low', '--lang', 'en', 'fr', '--out', 'out']);
       expect(made).toMatchObject({ code: 0, told: '' });
       const html = own.read('out/gantry/low/gantry-low.html').toString();
-      const { page, asked, told, close } = await openPhone(gl.browser, html);
+      const phone = await openPhone(gl.browser, html);
+      const { page, asked, told, close } = phone;
       try {
-        await page.tap('#open-words');
-        await (await page.waitForSelector('[data-language]::-p-text(English)'))?.tap();
-        await page.waitForFunction('document.documentElement.lang === "en"');
+        await pickLanguage(phone, 'English');
+        expect(await page.$eval('html', ({ lang }) => lang)).toBe('en');
         const shown = bare(await page.evaluate(() => document.body.textContent ?? ''));
         expect(attacks(trap).filter((attack) => !shown.includes(bare(attack)))).toEqual([]);
         expect(await alive(page)).toEqual([]);
+        // Page by page, as they are shown.
+        const held: string[] = [];
+        for (const id of await page.$$eval('.page', (pages) => pages.map((each) => each.id))) {
+          await goTo(page, id);
+          held.push(...await heldTurns(page));
+        }
+        expect(held.length).toBeGreaterThan(20);
+        expect(held.filter((how) => how !== 'held')).toEqual([]);
         expect({ asked, told }).toEqual({ asked: [], told: [] });
       } finally {
         await close();
@@ -148,6 +171,9 @@ describe('texts that would do something if they were taken for more than texts',
       const first = bare(await hand.text('body'));
       expect(attacks(trap).filter((attack) => !first.includes(bare(attack)))).toEqual([]);
       expect(await alive(hand.page)).toEqual([]);
+      const held = await heldTurns(hand.page);
+      expect(held.length).toBeGreaterThan(20);
+      expect(held.filter((how) => how !== 'held')).toEqual([]);
       await hand.page.goto(`${served.url}#make`);
       await hand.until('document.querySelector(".lead") !== null');
       const second = bare(await hand.text('main'));

@@ -15,7 +15,7 @@ const always: readonly Caution[] = ['manual', 'children'];
 export const cautionOrder: readonly Caution[] = ['manual', 'sharp', 'dust', 'eyes', 'gloves', 'crush', 'bit', 'lines', 'children', 'climbing', 'sitting', 'tipping'];
 
 /** The order in which tools are shown. */
-export const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'square', 'straight-edge', 'clamp', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'board', 'file', 'water', 'sticky-tape', 'drill', 'screwdriver', 'scale', 'bottle', 'plumb-line', 'steps', 'block'];
+export const toolOrder: readonly Tool[] = ['hands', 'tape', 'pencil', 'square', 'straight-edge', 'clamp', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'board', 'file', 'water', 'sticky-tape', 'finder', 'drill', 'screwdriver', 'scale', 'bottle', 'plumb-line', 'steps', 'block'];
 
 /** People, time, tools and safety signs. */
 export function before(input: BookletInput): readonly ReactNode[] {

@@ -16,6 +16,9 @@ const signWidth = 6;
 const sitter = 0.6;
 /** Room of the bracket beside several places and of what they bear together. */
 const sumWidth = 40;
+/** How many places bear alike: room and size of the numeral. */
+const timesWidth = 26;
+const timesSize = 15;
 /** Height of all decks with their loads, the most of one deck, a seat's or a bed's picture and the person beside it, mm. */
 const figureHeight = 112;
 const mostDeck = 28;
@@ -41,10 +44,16 @@ function Load({ input }: { readonly input: BookletInput }): ReactNode {
   );
 }
 
-/** The least load of any place, without the person beside it; `height` in mm. */
+/** The load of each place without the person beside it, how many bear alike, and what all bear together: as the page on safe use tells it, in a row; `height` in mm. */
 export function LoadSign({ input, height }: { readonly input: BookletInput; readonly height: number }): ReactNode {
   const printed = printedOf(input);
-  return <GlyphMark glyph={{ width: 48, svg: withNumeral(input, carriers[input.model.use], printed === null ? null : Math.min(...printed.levels), 'kg') }} label={said(input)} height={height} />;
+  const [levels, places] = printed === null ? [[null], 1] : [printed.levels, printed.places];
+  const alike = levels.length === 1 && places > 1;
+  const sum = sumBeside(input, printed, 48);
+  const signs = levels.map((kilograms, index) => `<g transform="translate(${48 * index} 0)">${withNumeral(input, carriers[input.model.use], kilograms, 'kg')}</g>`);
+  const [beside, across] = [48 * levels.length, 48 * levels.length + (alike ? timesWidth : 0)];
+  const times = alike ? `<text x="${beside + timesWidth / 2 - 1}" font-weight="700" text-anchor="middle" y="30" font-size="${timesSize}">×${input.words.number(places)}</text>` : '';
+  return <GlyphMark glyph={{ width: across + (sum === '' ? 0 : sumWidth), svg: `${signs.join('')}${times}<g transform="translate(${across} 0)">${sum}</g>` }} label={said(input)} height={height} />;
 }
 
 const printedOf = ({ report: { advice }, despiteFindings }: BookletInput): PrintedLoads | null => (despiteFindings ? null : printedLoads(advice));

@@ -8,10 +8,11 @@ const STALE_MS = 30_000;
 
 /**
  * Runs `work` while no other process runs work under the same lock.
- * The lock is a folder, which only one process can make; its date is renewed while the work goes on.
+ * The lock is a folder, which only one process can make; its date is renewed while the work goes on. One who finds it
+ * taken rests and tries again.
  */
-export async function withLock(folder: string, work: () => Promise<void>): Promise<void> {
-  await take(folder);
+export async function withLock(folder: string, work: () => Promise<void>, rest: () => Promise<void> = () => pause(POLL_MS)): Promise<void> {
+  await take(folder, rest);
   const alive = setInterval(() => { utimes(folder, new Date(), new Date()).catch(() => undefined); }, STALE_MS / 5);
   try {
     await work();
@@ -22,7 +23,7 @@ export async function withLock(folder: string, work: () => Promise<void>): Promi
 }
 
 /** Waits as long as whoever has it shows that it lives, however slow. @throws MachineFault where one that was left cannot be taken away. */
-async function take(folder: string): Promise<void> {
+async function take(folder: string, rest: () => Promise<void>): Promise<void> {
   for (;;) {
     try {
       await mkdir(folder);
@@ -32,7 +33,7 @@ async function take(folder: string): Promise<void> {
     }
     const made = await stat(folder).catch(() => undefined);
     if (made && Date.now() - made.mtimeMs > STALE_MS) await takeAway(folder);
-    await pause(POLL_MS);
+    await rest();
   }
 }
 

@@ -25,15 +25,23 @@ export function barOf(member: Member, from: Vec3, to: Vec3, perLength: Vec3): Ba
 }
 
 /** Twelve numbers of the whole frame, in the member's own axes. */
-export const toOwn = (axes: Bar['axes'], values: readonly number[]): readonly number[] =>
-  triples(values).flatMap((triple) => axes.map((axis) => dot(axis, triple)));
+export const toOwn = ([x, y, z]: Bar['axes'], values: readonly number[]): readonly number[] => turned(x, y, z, values);
 
 /** Twelve numbers in the member's own axes, in the axes of the whole frame. */
 export const toWhole = ([x, y, z]: Bar['axes'], values: readonly number[]): readonly number[] =>
-  triples(values).flatMap(([a, b, c]) => [0, 1, 2].map((i) => (x[i] ?? 0) * a + (y[i] ?? 0) * b + (z[i] ?? 0) * c));
+  turned([x[0], y[0], z[0]], [x[1], y[1], z[1]], [x[2], y[2], z[2]], values);
 
-const triples = (values: readonly number[]): readonly Vec3[] =>
-  [0, 3, 6, 9].map((first) => [values[first] ?? 0, values[first + 1] ?? 0, values[first + 2] ?? 0]);
+/** Each three of twelve numbers by the three rows of a turn; written out, because frames have it done some ten thousand times. */
+function turned(one: Vec3, two: Vec3, three: Vec3, values: readonly number[]): readonly number[] {
+  const turns: number[] = [];
+  for (let first = 0; first < 12; first += 3) {
+    const a = values[first] ?? 0;
+    const b = values[first + 1] ?? 0;
+    const c = values[first + 2] ?? 0;
+    turns.push(one[0] * a + one[1] * b + one[2] * c, two[0] * a + two[1] * b + two[2] * c, three[0] * a + three[1] * b + three[2] * c);
+  }
+  return turns;
+}
 
 function ownAxes(x: Vec3, up?: Vec3): Bar['axes'] {
   const upright = Math.hypot(x[0], x[1]) < 1e-9;

@@ -19,7 +19,7 @@ const ROUNDING = 1e-14;
 
 export function factor(size: number, stiffness: Float64Array): Factored {
   const scale = scaleOf(size, stiffness);
-  const lower = stiffness.map((value, place) => value * at(scale, Math.floor(place / size)) * at(scale, place % size));
+  const lower = scaled(size, stiffness, scale);
   const order = Int32Array.from({ length: size }, (_, i) => i);
   for (let step = 0; step < size; step += 1) {
     bringGreatestForward(lower, order, step, size);
@@ -28,6 +28,14 @@ export function factor(size: number, stiffness: Float64Array): Factored {
     eliminate(lower, order, step, size);
   }
   return { size, rank: size, order, lower, scale };
+}
+
+function scaled(size: number, stiffness: Float64Array, scale: Float64Array): Float64Array {
+  const grid = new Float64Array(size * size);
+  for (let row = 0, place = 0; row < size; row += 1) {
+    for (let column = 0; column < size; column += 1, place += 1) grid[place] = at(stiffness, place) * at(scale, row) * at(scale, column);
+  }
+  return grid;
 }
 
 /** To unit diagonal; a freedom that is rounding only is left as it is. */
@@ -62,40 +70,60 @@ export function freeMotions(factored: Factored): readonly Float64Array[] {
   });
 }
 
-/** Solves Lᵀ x = part and takes the scaling out. */
+/** Solves Lᵀ x = part and takes the scaling out. Free motions leave most of a frame at rest, so that only what moves is gone through, the last found first. */
 function backwards({ size, rank, order, lower, scale }: Factored, part: Float64Array): Float64Array {
   const moved = new Float64Array(size);
+  const moving = new Int32Array(rank);
+  let count = 0;
   for (let step = rank - 1; step >= 0; step -= 1) {
     const column = at(order, step);
     let rest = at(part, step);
-    for (let after = step + 1; after < rank; after += 1) {
-      const row = at(order, after);
+    for (let last = count - 1; last >= 0; last -= 1) {
+      const row = at(moving, last);
       rest -= at(lower, row * size + column) * at(moved, row);
     }
-    moved[column] = rest / at(lower, column * (size + 1));
+    const own = rest / at(lower, column * (size + 1));
+    moved[column] = own;
+    if (own === 0) continue;
+    moving[count] = column;
+    count += 1;
   }
   return moved.map((value, index) => value * at(scale, index));
 }
 
 function bringGreatestForward(lower: Float64Array, order: Int32Array, step: number, size: number): void {
   let best = step;
+  let greatest = at(lower, at(order, step) * (size + 1));
   for (let other = step + 1; other < size; other += 1) {
-    if (at(lower, at(order, other) * (size + 1)) > at(lower, at(order, best) * (size + 1))) best = other;
+    const own = at(lower, at(order, other) * (size + 1));
+    if (own > greatest) [best, greatest] = [other, own];
   }
   [order[step], order[best]] = [at(order, best), at(order, step)];
 }
 
+/** Of a frame most freedoms do not meet: only what the pivot meets is changed. */
 function eliminate(lower: Float64Array, order: Int32Array, step: number, size: number): void {
   const pivot = at(order, step);
   const root = Math.sqrt(at(lower, pivot * (size + 1)));
   lower[pivot * (size + 1)] = root;
-  const rest = order.subarray(step + 1);
-  for (const row of rest) lower[row * size + pivot] = at(lower, row * size + pivot) / root;
-  for (const row of rest) {
-    const share = at(lower, row * size + pivot);
+  const met = new Int32Array(size - step);
+  const shares = new Float64Array(size - step);
+  let count = 0;
+  for (let after = step + 1; after < size; after += 1) {
+    const row = at(order, after);
+    const share = at(lower, row * size + pivot) / root;
+    lower[row * size + pivot] = share;
     if (share === 0) continue;
-    for (const column of rest) {
-      lower[row * size + column] = at(lower, row * size + column) - share * at(lower, column * size + pivot);
+    met[count] = row;
+    shares[count] = share;
+    count += 1;
+  }
+  for (let one = 0; one < count; one += 1) {
+    const start = at(met, one) * size;
+    const share = at(shares, one);
+    for (let other = 0; other < count; other += 1) {
+      const place = start + at(met, other);
+      lower[place] = at(lower, place) - share * at(shares, other);
     }
   }
 }

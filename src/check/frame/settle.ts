@@ -20,13 +20,14 @@ const ROUNDS = 100;
  */
 export function settle(assembly: Assembly): Settled {
   const every = assembly.springs.map(() => true);
-  const start = shiftsWith(assembly, every, SLACK_SHARE);
+  const shiftsWith = solver(assembly);
+  const start = shiftsWith(every, SLACK_SHARE);
   if (!start.stands) throw new MechanismError(start.loose);
-  const softened = rounds(assembly, SLACK_SHARE, start.shifts);
+  const softened = rounds(assembly, shiftsWith, SLACK_SHARE, start.shifts);
   if (!softened.stands) throw new MechanismError(softened.loose);
-  const bare = shiftsWith(assembly, tautAt(assembly, softened.shifts), 0);
+  const bare = shiftsWith(tautAt(assembly, softened.shifts), 0);
   if (!bare.stands && bare.worked) throw new MechanismError(bare.loose);
-  const last = bare.stands ? rounds(assembly, 0, softened.shifts) : softened;
+  const last = bare.stands ? rounds(assembly, shiftsWith, 0, softened.shifts) : softened;
   return pulled(assembly, last.stands ? last.shifts : softened.shifts);
 }
 
@@ -37,11 +38,11 @@ const pulled = ({ springs }: Assembly, shifts: Float64Array): Settled =>
  * The strain energy of a frame with cables that only pull is convex, so Newton steps that always lower it end
  * at the one answer, whichever cables are taut at the start.
  */
-function rounds(assembly: Assembly, slackShare: number, start: Float64Array): Answer {
+function rounds(assembly: Assembly, shiftsWith: Solver, slackShare: number, start: Float64Array): Answer {
   let shifts = start;
   for (let round = 0; round < ROUNDS; round += 1) {
     const taut = tautAt(assembly, shifts);
-    const next = shiftsWith(assembly, taut, slackShare);
+    const next = shiftsWith(taut, slackShare);
     if (!next.stands || isSame(taut, tautAt(assembly, next.shifts))) return next;
     const lower = downhill(assembly, slackShare, shifts, next.shifts);
     // Nothing lower within rounding: cables that carry nothing flicker between taut and slack.
@@ -51,8 +52,19 @@ function rounds(assembly: Assembly, slackShare: number, start: Float64Array): An
   throw new FrameError(`after ${ROUNDS} rounds the cables still change between taut and slack`);
 }
 
-const shiftsWith = (assembly: Assembly, taut: readonly boolean[], slackShare: number): Answer =>
-  shiftsOf(assembly, taut.map((is) => (is ? 1 : slackShare)));
+/** The frame's shifts with the cables that are taut, and the share of its stiffness that each other keeps. */
+type Solver = (taut: readonly boolean[], slackShare: number) => Answer;
+
+/** Where no cable is slack, or there is none, the same is asked again and again: it is solved once. */
+function solver(assembly: Assembly): Solver {
+  const known = new Map<string, Answer>();
+  return (taut, slackShare) => {
+    const shares = taut.map((is) => (is ? 1 : slackShare));
+    const answer = known.get(shares.join(' ')) ?? shiftsOf(assembly, shares);
+    known.set(shares.join(' '), answer);
+    return answer;
+  };
+}
 
 const stretchOf = ({ along, places }: Spring, shifts: Float64Array): number =>
   places.reduce((sum, place, i) => sum + (along[i] ?? 0) * (shifts[place] ?? 0), 0);

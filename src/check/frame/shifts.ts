@@ -35,7 +35,13 @@ export function shiftsOf(assembly: Assembly, shares: readonly number[]): Answer 
 
 function freePart(whole: Float64Array, size: number, free: readonly number[]): Float64Array {
   const grid = new Float64Array(free.length ** 2);
-  free.forEach((row, i) => { free.forEach((column, j) => { grid[i * free.length + j] = whole[row * size + column] ?? 0; }); });
+  let place = 0;
+  for (const row of free) {
+    for (const column of free) {
+      grid[place] = whole[row * size + column] ?? 0;
+      place += 1;
+    }
+  }
   return grid;
 }
 
@@ -69,9 +75,13 @@ const workOf = ({ loads }: Assembly, motion: Float64Array): number =>
 export const greatestLoad = ({ loads, extent }: Assembly): number =>
   loads.reduce((most, load, index) => Math.max(most, Math.abs(load) / (index % 6 < 3 ? 1 : extent)), 0);
 
-/** Index of the greatest value among the freedoms wanted of each node; the first of equal ones. */
-function greatest(motion: Float64Array, wanted: readonly number[]): number {
-  const indices = Array.from(motion, (_, index) => index).filter((index) => wanted.includes(index % 6));
-  const size = (index: number): number => Math.abs(motion[index] ?? 0);
-  return indices.reduce((best, index) => (size(index) > size(best) * (1 + 1e-9) ? index : best), indices[0] ?? 0);
+/** Index of the greatest value among the freedoms wanted of each node, told by their places in it; the first of equal ones. */
+function greatest(motion: Float64Array, wanted: readonly [number, number, number]): number {
+  let best = wanted[0];
+  for (let node = 0; node < motion.length; node += 6) {
+    for (const place of wanted) {
+      if (Math.abs(motion[node + place] ?? 0) > Math.abs(motion[best] ?? 0) * (1 + 1e-9)) best = node + place;
+    }
+  }
+  return best;
 }

@@ -66,8 +66,8 @@ export function openCrew(threads = Math.min(MOST_THREADS, availableParallelism()
 }
 
 function newThread(all: Worker[]): Worker {
-  const program = bundled === null ? new URL('start-thread.mjs', import.meta.url) : new URL('thread.js', bundled.folder);
-  const thread = new Worker(program, { resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB } });
+  const program = new URL(bundled === null ? 'start-thread.mjs' : 'start-bundled.mjs', import.meta.url);
+  const thread = new Worker(program, { workerData: bundled?.folder, resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB } });
   thread.setMaxListeners(0);
   all.push(thread);
   return thread;

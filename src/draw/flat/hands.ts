@@ -18,7 +18,10 @@ export const HAND_HALF = 2 * FINGER.wide + 1.5 * FINGER.gap;
 type OnHand = (across: number, on: number) => Vec2;
 
 /** A hand that presses down from above: the middle of the upper face that it lies on; its fingers reach over that. Drawn at a size against its own. */
-export const handDown = ([x, y]: Vec2, size = 1): readonly Mark[] => hand((across, on) => [x + size * across, y + size * on]);
+export const handDown = (at: Vec2, size = 1): readonly Mark[] => handOnto(at, [0, 1], size);
+
+/** The same whose fingers reach along a way of length 1 from the edge at a place. */
+export const handOnto = ([x, y]: Vec2, [dx, dy]: Vec2, size = 1): readonly Mark[] => hand((across, on) => [x + size * (across * dy + on * dx), y + size * (on * dy - across * dx)]);
 
 /** The same from below: the middle of the lower face that it holds. */
 export const handUp = ([x, y]: Vec2): readonly Mark[] => hand((across, on) => [x + across, y - on]);

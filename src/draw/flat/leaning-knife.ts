@@ -75,3 +75,23 @@ export function boundKnife(at: AtStrip): readonly Mark[] {
     taped(-TAPED.to), taped(TAPED.from),
   ];
 }
+
+/** Tape across knife and strips: how far from the middle of the strips it begins, how far up the body it goes over its far edge, its width, mm. */
+const ACROSS = { along: 34, up: 24, wide: 15 } as const;
+
+/** Tape from either end of the strips up across the knife's body, one over the other; where each begins on the strips. */
+export function tapeAcross(at: AtStrip): { readonly marks: readonly Mark[]; readonly ends: readonly [Vec2, Vec2] } {
+  const { foot: [middle, face], scale } = at;
+  const level = face - (STRIP.high / 2) * scale;
+  const ends: readonly [Vec2, Vec2] = [[middle - ACROSS.along * scale, level], [middle + ACROSS.along * scale, level]];
+  const over: readonly [Vec2, Vec2] = [onBody(at)(ACROSS.up, 0), onBody(at)(ACROSS.up, KNIFE.body)];
+  return { ends, marks: ends.flatMap((from, index) => tapeBand(from, over[index] ?? from, ACROSS.wide * scale)) };
+}
+
+/** A strip of tape from place to place, so wide, mm of paper; white at its edges, so that it is seen on what is black. */
+function tapeBand([x, y]: Vec2, [toX, toY]: Vec2, wide: number): readonly Mark[] {
+  const far = Math.hypot(toX - x, toY - y);
+  const [across, up]: Vec2 = [(-(toY - y) / far) * (wide / 2), ((toX - x) / far) * (wide / 2)];
+  const ring: readonly Vec2[] = [[x + across, y + up], [toX + across, toY + up], [toX - across, toY - up], [x - across, y - up]];
+  return [area('fresh', ring), outline({ ...pens.edge, width: 0.5 }, ring)];
+}

@@ -3,15 +3,17 @@ import { cornersOf } from '../kit/geometry.ts';
 import { cutFace } from '../kit/cut-face.ts';
 import { area, arrowhead, circle, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
+import { STUD_FIXED, studFixed } from './stud-fixed.ts';
 import { drawnHome, drawnStrand, moves, round } from './cable/rope.ts';
 
 type Port = JointPorts['ports'][number];
 type PortOf<Is extends Port['is']> = Extract<Port, { is: Is }>;
 
-/** What a port is drawn with: its own joint, and the tube that it takes, mm. */
+/** What a port is drawn with: its own joint, the tube that it takes, mm, and whether there are cords for its studs. */
 export interface Fitted {
   readonly joint: JointPorts;
   readonly tube: number;
+  readonly hasCords: boolean;
 }
 
 /** Heights and the width of a row, and the room of the mouth before it, mm of paper. */
@@ -64,8 +66,8 @@ function intoSocket(port: PortOf<'socket'>, { joint, tube: wide }: Fitted, [x, y
   ];
 }
 
-/** A stud from the side, cut: it is of one piece with its joint. And from before: a cord's loop lies on its neck. */
-function onStud(port: PortOf<'stud'>, { joint }: Fitted, [x, y]: Vec2): readonly Mark[] {
+/** A stud from the side, cut: it is of one piece with its joint, and nobody turns it. Where there are cords also from before: a cord's loop lies on its neck. */
+function onStud(port: PortOf<'stud'>, { joint, hasCords }: Fitted, [x, y]: Vec2): readonly Mark[] {
   const s = SCALE.stud;
   const [wall, root] = [x + 6, x + 12];
   const head = root + Math.max(6, (port.reach - joint.outside / 2) * s);
@@ -74,8 +76,10 @@ function onStud(port: PortOf<'stud'>, { joint }: Fitted, [x, y]: Vec2): readonly
   const piece: readonly Vec2[] = [[wall, y - side], [root, y - side], [root, y - neck], [under, y - neck], [under, y - rim], [head, y - rim], [head, y + rim], [under, y + rim], [under, y + neck], [root, y + neck], [root, y + side], [wall, y + side]];
   const before: Vec2 = [head + 24, y];
   return [
-    ...cutFace(piece), ...[-1, 1].map((up) => circle([(root + under) / 2 + 1, y + up * (neck + 1.2)], 1.2, pens.cut, 'fresh')),
-    ...loopRound(before, neck + 1.4), circle(before, rim, pens.cut, 'white'), circle(before, neck, pens.edge, null),
+    ...cutFace(piece), ...(hasCords ? [
+      ...[-1, 1].map((up) => circle([(root + under) / 2 + 1, y + up * (neck + 1.2)], 1.2, pens.cut, 'fresh')),
+      ...loopRound(before, neck + 1.4), circle(before, rim, pens.cut, 'white'), circle(before, neck, pens.edge, null),
+    ] : studFixed([head + 2, y - STUD_FIXED.height / 2])),
   ];
 }
 

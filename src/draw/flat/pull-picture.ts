@@ -8,7 +8,7 @@ import { band, pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
 import { fistRound } from './fist.ts';
-import { boundKnife, tipOf, type AtStrip } from './leaning-knife.ts';
+import { boundKnife, tapeAcross, tipOf, type AtStrip } from './leaning-knife.ts';
 import { paddedKnife, STRIP } from './padded-knife.ts';
 import { plate } from './punched-section.ts';
 import { numbered, onwards, pressedDown, type Firmness } from './trial.ts';
@@ -54,7 +54,7 @@ function besideStrip({ depth, thickness }: Pulled): readonly Mark[] {
   const [tipAt, level] = [tipOf(at), face - (STRIP.high * SCALE) / 2];
   const panel = cornersOf({ x: left - SIDE.beyond, y: face, width: right - left + 2 * SIDE.beyond, height: thickness * SCALE });
   return [
-    ...cutFace(panel), ...boundKnife(at), ...fistRound(at),
+    ...cutFace(panel), ...boundKnife(at), ...tapeAcross(at).marks, ...fistRound(at),
     ...linearDimension({ axis: 'y', told: tell.mm(depth), ends: [tipAt[1], face], line: left - SIDE.beyond - 6, feature: left - SIDE.beyond, cap, upright: true }),
     line(pens.dimension, [left - SIDE.beyond - 7, tipAt[1]], tipAt),
     line(band(1), [right + 5, level], [right + 10, level]), arrowhead([right + 14, level], [1, 0], 5, 3.6),

@@ -22,12 +22,16 @@ export function kindOfWall({ kind }: WallShown, [x, y]: Vec2): readonly Mark[] {
   return [
     ...hollowWall(hollow), ...screwIn(hollow), ...crossed([sign, hollow.y + WALL.high / 2 + 5]),
     line({ ...pens.motion, width: 0.9 }, [middle, y - 2.9], [middle, y]), arrowhead([middle, y + 3.2], [0, 1], 4),
-    area('core', ringOf(full)), ...(kind === 'masonry' ? hatching(ringOf(full), 2.4).map(([from, to]) => line(pens.edge, from, to)) : grain(full)), outline(pens.cut, ringOf(full)), ...screwIn(full), ...ticked([sign, full.y + WALL.high / 2 + 5]),
+    ...fullWall({ kind }, full), ...screwIn(full), ...ticked([sign, full.y + WALL.high / 2 + 5]),
   ];
 }
 
+/** A wall that is full, cut through. */
+export const fullWall = ({ kind }: Pick<WallShown, 'kind'>, box: Box): readonly Mark[] =>
+  [area('core', ringOf(box)), ...(kind === 'masonry' ? hatching(ringOf(box), 2.4).map(([from, to]) => line(pens.edge, from, to)) : grain(box)), outline(pens.cut, ringOf(box))];
+
 /** Boards on both sides of studs, and air between. */
-function hollowWall(box: Box): readonly Mark[] {
+export function hollowWall(box: Box): readonly Mark[] {
   const boards = [box.x, box.x + box.width - BOARD].map((x) => ringOf({ ...box, x, width: BOARD }));
   const studs = [box.y, box.y + box.height - STUD].map((y) => ringOf({ x: box.x + BOARD, y, width: box.width - 2 * BOARD, height: STUD }));
   return [area('white', ringOf(box)), ...[...boards, ...studs].flatMap((ring) => [area('core', ring), outline(pens.edge, ring)]), outline(pens.cut, ringOf(box))];

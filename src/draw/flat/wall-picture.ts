@@ -10,7 +10,9 @@ import { pencil } from './pencil.ts';
 import { bareWall, crossAt, type WallHoles } from './bare-wall.ts';
 import { clipFromAbove, POST, pulledFromAbove, reachFromAbove, wallFromAbove } from './bracket-from-above.ts';
 import { CAME_OUT, CAME_OUT_MIDDLE, cameOut } from './came-out.ts';
+import { FINDER_HIGH, finderMarks } from './finder-picture.ts';
 import { LINES_HIGH, linesInWall } from './lines-in-wall.ts';
+import { UNFIXED_HIGH, unfixedMarks, type FromBeside } from './unfixed-picture.ts';
 import { KIND_WIDTH, kindOfWall } from './wall-kind.ts';
 import { BOARD, bore, HIGH, jawsOn, plateOn, plugIn, ringOf, SCALE, screw, screwPlaces, wallSection, type Bracket, type Fixing, type WallShown } from './wall-pieces.ts';
 import { tell } from '../../scene/index.ts';
@@ -23,20 +25,21 @@ const INDENT = 4;
 const ROWS: readonly [number, number] = [0.27, 0.74];
 
 /** What is fixed, to what wall, with what pull it is tried, and where its holes are. */
-export interface Fixed {
+export interface WallFixed {
   readonly bracket: Bracket;
   readonly wall: WallShown;
   readonly pull: number;
   readonly holes: WallHoles;
+  readonly item: FromBeside;
 }
 
 /**
- * Where wires and pipes run, there no hole comes. Then a bracket fixed to a wall in small pictures one after the other: not a hollow wall but one that is full, the holes measured on the
+ * Where wires and pipes run, there no hole comes; how a finder tells of them; and that the item stands unfixed before no wall. Then a bracket fixed to a wall in small pictures one after the other: not a hollow wall but one that is full, the holes measured on the
  * bare wall, drilled, plugged, screwed on, pulled at, and the item pushed into its brackets. Brackets that are on its posts are pushed to
  * the wall with it before they are screwed on. Then, in a picture of its own, what is done where it comes out. A board, which holds
  * nothing, under a cross.
  */
-export function wallPictures(fixed: Fixed, paper: Paper): readonly DrawnPicture[] {
+export function wallPictures(fixed: WallFixed, paper: Paper): readonly DrawnPicture[] {
   return wallMarks(fixed, paper).map(({ marks, height }) => toPicture({ ...paper, height }, marks));
 }
 
@@ -47,7 +50,7 @@ interface Small {
 }
 
 /** The marks of the pictures and the heights that they take, for the tests. */
-export function wallMarks({ bracket, wall, pull, holes }: Fixed, paper: Paper): readonly { readonly marks: readonly Mark[]; readonly height: number }[] {
+export function wallMarks({ bracket, wall, pull, holes, item }: WallFixed, paper: Paper): readonly { readonly marks: readonly Mark[]; readonly height: number }[] {
   const { fixing } = wall;
   if (fixing === null) return [{ marks: refused(bracket, [paper.width / 2, paper.height / 2]), height: paper.height }];
   const upper = [measuredOut(wall, holes), drilledInto(bracket, wall, fixing), ...(fixing.plug === null ? [] : [plugged(bracket, wall, fixing)])];
@@ -57,6 +60,8 @@ export function wallMarks({ bracket, wall, pull, holes }: Fixed, paper: Paper): 
   const pullAt = 1 + upper.length + lower.indexOf(pulled);
   return [
     { marks: linesInWall(wall), height: LINES_HIGH },
+    { marks: finderMarks(wall), height: FINDER_HIGH },
+    { marks: unfixedMarks(wall, item), height: UNFIXED_HIGH },
     { marks: [...kindOfWall(wall, [INDENT / 2, high]), ...inRow(upper, 1, [KIND_WIDTH, high]), ...inRow(lower, 1 + upper.length, [KIND_WIDTH - INDENT, low])], height: paper.height },
     { marks: cameOut({ bracket, wall, holes, pullAt, drillAt: 2 }, [KIND_WIDTH - INDENT, CAME_OUT_MIDDLE]), height: CAME_OUT },
   ];

@@ -19,3 +19,18 @@ export function atMost(told: Told, [x, y]: Vec2, cap: number): readonly Mark[] {
     figure(told, [left + cap * (SIGN.wide + SIGN.gap) + toldWidth(told, cap, 700) / 2, y], cap, 700),
   ];
 }
+
+/** More than a limit: the sign > before a bold figure, centred on a place, as wide and high as `atMost`. */
+export const moreThan = (told: Told, at: Vec2, cap: number): readonly Mark[] => beyond(told, at, cap, 'more');
+
+/** Less than a limit: the sign <, likewise. */
+export const lessThan = (told: Told, at: Vec2, cap: number): readonly Mark[] => beyond(told, at, cap, 'less');
+
+function beyond(told: Told, [x, y]: Vec2, cap: number, is: 'more' | 'less'): readonly Mark[] {
+  const left = x - atMostWidth(told, cap) / 2;
+  const [open, tip] = is === 'more' ? [left, left + cap * SIGN.wide] : [left + cap * SIGN.wide, left];
+  return [
+    line({ ...pens.sign, width: thick * 1.2 }, [open, y - 0.42 * cap], [tip, y], [open, y + 0.42 * cap]),
+    figure(told, [left + cap * (SIGN.wide + SIGN.gap) + toldWidth(told, cap, 700) / 2, y], cap, 700),
+  ];
+}

@@ -10,6 +10,7 @@ import { fills } from './fills.ts';
 import type { LineDrawer } from './line-drawer.ts';
 import { paintsOf, type Paints } from './looks.ts';
 import { planeOf, project } from './plane.ts';
+import type { Mark } from '../kit/marks.ts';
 import { plainPens } from '../kit/pens.ts';
 import { toPicture } from '../kit/svg.ts';
 import { paperGround } from './compose.ts';
@@ -20,12 +21,20 @@ const margin = 1;
 const breakGap = 2;
 const breakPast = 1.5;
 
+/** What is told of a part beside it: its room, mm of paper, and its marks from the upper left corner of that. */
+export interface Told {
+  readonly width: number;
+  readonly height: number;
+  readonly marks: (at: Vec2) => readonly Mark[];
+}
+
 /**
  * One part alone at `scale` mm of paper to 1 mm, in a picture just large enough. Where it would be
  * wider than `widest` mm of paper, a piece is left out of its middle between two break lines (ISO 128-20:
- * continuous thin line with zigzags); its cross-section keeps its scale. `closing` are bodies in its openings.
+ * continuous thin line with zigzags); its cross-section keeps its scale. `closing` are bodies in its openings;
+ * what is told of it stands on its right.
  */
-export function composeAlone(body: Body, view: View, scale: number, lineDrawing: LineDrawer, widest = Infinity, closing: readonly SceneBody[] = []): DrawnPicture {
+export function composeAlone(body: Body, view: View, scale: number, lineDrawing: LineDrawer, widest = Infinity, closing: readonly SceneBody[] = [], told: Told | null = null): DrawnPicture {
   const drawing = shortened(lineDrawing([body, ...closing], view), body, view, scale, widest);
   const { min, max } = boundsOf(drawing.strokes.flatMap((stroke) => stroke.points));
   if (!Number.isFinite(min[0])) throw new Error(`part ${body.id}: it has no visible line to draw`);
@@ -33,7 +42,12 @@ export function composeAlone(body: Body, view: View, scale: number, lineDrawing:
   const room = { x: margin, y: margin, width: width - 2 * margin, height: height - 2 * margin };
   const fit = { ...fitInto({ min, max }, room, 1, [0.5, 0.5]), scale };
   const paints: Paints = new Map([[body.id, 'white'], ...paintsOf(closing)]);
-  return toPicture({ width, height }, [paperGround({ width, height }), ...fills(drawing, paints, fit), ...strokes(drawing, paints, fit, plainPens)]);
+  const paper = told === null ? { width, height } : { width: width + told.width, height: Math.max(height, told.height) };
+  const down = paper.height - height;
+  return toPicture(paper, [
+    paperGround(paper), { mark: 'placed', at: [0, down], marks: [...fills(drawing, paints, fit), ...strokes(drawing, paints, fit, plainPens)] },
+    ...(told === null ? [] : told.marks([width, (paper.height - told.height) / 2])),
+  ]);
 }
 
 function shortened(drawing: LineDrawing, body: Body, view: View, scale: number, widest: number): LineDrawing {

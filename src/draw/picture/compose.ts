@@ -4,9 +4,8 @@ import type { Box, DrawnPicture, LineDrawing } from '../types.ts';
 import { drawArrow } from './arrows.ts';
 import { coverOf } from './cover.ts';
 import { drawRings, spotsOf } from './details.ts';
-import { handDown } from '../flat/hands.ts';
 import { fills } from './fills.ts';
-import { HELD_SIZE } from './held.ts';
+import { handMarks } from './held.ts';
 import { contentBounds, layOut, type Content, type Layout } from './layout.ts';
 import { heldBack, type LineDrawer } from './line-drawer.ts';
 import { paintsOf } from './looks.ts';
@@ -354,7 +353,7 @@ function composedStill({ bodies, ...rest }: Scene, paper: Paper, lineDrawing: Li
     ...strokes(drawing, paints, fit, pensFor(drawing, paints, fit)),
     ...(hidden === null ? [] : hiddenStrokes(hidden, fit)),
     ...scene.marks.flatMap((mark) => (mark.mark === 'axis' ? [line(pens.centre, ...[mark.from, mark.to].map((at) => onPaper(fit, project(plane, at))))] : [])),
-    ...hands.flatMap((at) => handDown(at, HELD_SIZE)),
+    ...hands.flatMap(handMarks),
     ...arrows.flatMap(drawArrow),
     ...rings.flatMap((one) => drawRings(one, scene.marks, plane, paints)),
     ...setting.places.flatMap((place) => place.draw()),

@@ -1,4 +1,4 @@
-export { composeAlone } from './alone.ts';
+export { composeAlone, type Told } from './alone.ts';
 export { composeJointGuide } from './joint-guide.ts';
 export { composePicture, composeAfter, composeAside, composeBeside, composeDone, composeRightWrong, composeRow, composeRows, trimmed, type Strip, type Aside } from './compose.ts';
 export { composePlumb } from './plumb/index.ts';

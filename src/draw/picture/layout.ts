@@ -6,7 +6,7 @@ import type { Cover } from './cover.ts';
 import { boundsOf, fitInto, onPaper, type Align, type Bounds, type Fit } from '../kit/fit.ts';
 import { boxInside } from '../kit/geometry.ts';
 import { onGround, type Ground, type Priced } from './ground.ts';
-import { handBox, handDisc, handsOnPaper } from './held.ts';
+import { handBox, handDisc, handsOnPaper, type HandOnPaper } from './held.ts';
 import { labelPlaces, orderPlaces } from './labels.ts';
 import { lengthPlaces } from './lengths.ts';
 import { setMarks, type Place, type Setting } from './placement.ts';
@@ -31,7 +31,7 @@ export interface Layout {
   readonly fit: Fit;
   readonly arrows: readonly Arrow[];
   /** Where hands hold the work. */
-  readonly hands: readonly Vec2[];
+  readonly hands: readonly HandOnPaper[];
   readonly rings: readonly Rings[];
   readonly setting: Setting;
   readonly cost: number;

@@ -10,12 +10,17 @@ import { band, haloOf, pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import type { Paper } from '../kit/svg.ts';
 import type { Strip } from './compose.ts';
+import type { Disc } from './rings.ts';
+import { tapeEnd } from './tape-end.ts';
 import { elevationMarks, elevationOf, onPlane, reshaped, type Elevation } from './elevation.ts';
 import type { LineDrawer } from './line-drawer.ts';
 
-/** The step's own view has this share of the width; white between what stands side by side, mm of paper. */
-const WHOLE = 0.25;
+/** The step's own view, and under it the corner that is measured from, have this share of the width; white between what stands side by side, mm of paper. */
+const WHOLE = 0.26;
 const WHITE = 3;
+/** Radius of the ring round the corner, and the least height of the step's own view over it, mm of paper. */
+const RING = 12.5;
+const VIEW = 21;
 /** The side seen from over it is so high at most, and at least where there is less room, mm of paper; beside and over it there is room for what pushes at its corners, under it for a sign. */
 const HIGH = { most: 44, least: 20 } as const;
 const ROOM = { aside: 8.5, over: 6, sign: 12 } as const;
@@ -49,14 +54,18 @@ export function squareStrip(square: Square, { width, height: most }: Paper, draw
   const room: Vec2 = [each - 2 * ROOM.aside - (isAcross ? ASIDE : 0), highest - (isAcross ? 0 : ASIDE)];
   const scale = Math.min(room[0] / size[0], room[1] / size[1]);
   const high = size[1] * scale + (isAcross ? 0 : ASIDE) + 2 * ROOM.over;
-  const height = high + ROOM.sign;
+  const height = Math.max(high + ROOM.sign, VIEW + 2 * RING + 1);
   const box = (place: number): Box => ({ x: first + WHITE + place * (each + WHITE), y: 0, width: each, height });
   const moved = skewed(corners, ASIDE / scale);
+  const right = middleOf(over.drawing.bounds, scale, box(0));
+  const [nearest, opposite] = lowestLeft(corners);
+  const ring: Disc = { centre: [first / 2, height - RING - 0.5], radius: RING };
   return {
     height,
     marks: [
-      ...inTheWork(square, { x: 0, y: 0, width: first, height }, draw),
-      ...rightSide(over, corners, square, scale, box(0)),
+      ...inTheWork(square, { x: 0, y: 0, width: first, height: height - 2 * RING - 1 }, draw),
+      ...rightSide(over, corners, square, right, box(0)),
+      ...tapeEnd(over, nearest, opposite, ring), ...leaderTo(ring, { centre: onPaper(right, nearest), radius: SMALL }),
       line(pens.edge, [box(1).x - WHITE / 2, 0], [box(1).x - WHITE / 2, height]),
       ...wrongSide(reshaped(over, moved), all(corners, moved), boundsOf(all([bounds.min, [bounds.min[0], bounds.max[1]], bounds.max, [bounds.max[0], bounds.min[1]]], moved)), scale, box(1)),
     ],
@@ -73,6 +82,23 @@ function skewed([first, second, , last]: Corners, aside: number): (place: Vec2) 
 
 const dotOf = (a: Vec2, b: Vec2): number => a[0] * b[0] + a[1] * b[1];
 
+/** Radius of the ring round a corner that is enlarged elsewhere, mm of paper. */
+const SMALL = 2.2;
+
+/** The corner that is lowest at the left, and the one opposite. */
+function lowestLeft(corners: Corners): readonly [Vec2, Vec2] {
+  const [index = 0] = corners.map((_, each) => each).sort((a, b) => valueOf(corners, a) - valueOf(corners, b));
+  return [corners[index] ?? corners[0], corners[(index + 2) % 4] ?? corners[2]];
+}
+
+const valueOf = (corners: Corners, index: number): number => (corners[index] ?? corners[0])[0] + (corners[index] ?? corners[0])[1];
+
+/** A ring round a small place, and the line to where it is enlarged. */
+function leaderTo(big: Disc, small: Disc): readonly Mark[] {
+  const way = unit(minus(small.centre, big.centre)) ?? [1, 0];
+  return [circle(small.centre, small.radius, pens.detail), line(pens.leader, plus(big.centre, way, big.radius), plus(small.centre, way, -small.radius))];
+}
+
 /** The work as the step shows it, with both diagonals over it. */
 function inTheWork({ bodies, view, corners }: Square, { x, y, width, height }: Box, draw: LineDrawer): readonly Mark[] {
   const whole = elevationOf(bodies, view, draw);
@@ -82,8 +108,7 @@ function inTheWork({ bodies, view, corners }: Square, { x, y, width, height }: B
 }
 
 /** Both diagonals alike, and by how much one may be longer. */
-function rightSide(over: Elevation, corners: Corners, { diagonal, unequal }: Square, scale: number, box: Box): readonly Mark[] {
-  const fit = middleOf(over.drawing.bounds, scale, box);
+function rightSide(over: Elevation, corners: Corners, { diagonal, unequal }: Square, fit: Fit, box: Box): readonly Mark[] {
   const foot: Vec2 = [box.x + box.width / 2, box.y + box.height - SIGN_UP];
   const told = tell.mm(Math.round(diagonal));
   return [

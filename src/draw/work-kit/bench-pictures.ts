@@ -1,6 +1,6 @@
 import { cordPatterns, ownPanels, type TubeCutPlan } from '../../cut/index.ts';
 import { cableEnds, halfCutDepth, type CutPattern, type Model, type Vec2 } from '../../model/index.ts';
-import { cutBarsPaper, cutBarsPicture, guidePicture, holePlaces, holesPunched, knifeStopPicture, partsTold, platePicture, practicePicture, pullPicture, punchedFlat, rolledTrial, slitPicture, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type StockFetched, type Traced, type TraceWay } from '../flat/index.ts';
+import { boundTrialPicture, cutBarsPaper, cutBarsPicture, guidePicture, holePlaces, holesPunched, knifeStopPicture, partsTold, platePicture, practicePicture, pullPicture, punchedFlat, rolledTrial, slitPicture, stockPicture, stringPicture, tracePicture, WASTE, type LeftOver, type Marking, type StockFetched, type Traced, type TraceWay } from '../flat/index.ts';
 import type { Plan, Step } from '../../plan/index.ts';
 import { hardwareOf } from '../hardware.ts';
 import { firstFolded, markedPanel, punching, rootsMarked } from '../folded-panels.ts';
@@ -44,13 +44,13 @@ const cutOutAt = ({ model }: FlatGivens, step: Step): CutPattern => {
   return pattern;
 };
 
-/** A half-cut is tried on waste, in this order: how the knife gets its stop, is led, is pulled, how what it cut is looked at. */
+/** A half-cut is tried on waste, in this order: how the knife gets its stop, is bound and tried, is led, is pulled, how what it cut is looked at. */
 export const halfCutTried: DrawnFlat = (givens, step) => {
   const { model: { kit: { panel } }, papers: { bench } } = givens;
   const [depth, from] = [halfCutDepth(panel), cutOutAt(givens, step)];
   return [
-    knifeStopPicture(depth, from, bench), guidePicture({ pads: panel.thickness, number: 5 }, bench),
-    pullPicture({ depth, thickness: panel.thickness, skin: panel.skin }, 6, bench), practicePicture(from, { own: 7, stop: 2, held: 5, pulled: 6 }, bench),
+    knifeStopPicture(depth, from, bench), boundTrialPicture(depth, { taped: 5, tried: 6, stop: 2 }, bench), guidePicture({ pads: panel.thickness, number: 7 }, bench),
+    pullPicture({ depth, thickness: panel.thickness, skin: panel.skin }, 8, bench), practicePicture(from, { own: 9, stop: 2, held: 7, pulled: 8 }, bench),
   ];
 };
 
@@ -58,7 +58,7 @@ export const halfCutTried: DrawnFlat = (givens, step) => {
 export const halfCutMended: DrawnFlat = (givens, step) => {
   const index = patternOf(givens.model, step);
   const blank = givens.plan.steps.find((each) => each.action === 'cut-blank' && patternOf(givens.model, each) === index);
-  return blank === undefined ? [] : [slitPicture(cutOutAt(givens, step), blank.number, givens.papers.bench)];
+  return blank === undefined ? [] : [slitPicture(cutOutAt(givens, step), { step: blank.number, sheet: [givens.model.kit.panel.length, givens.model.kit.panel.width] }, givens.papers.bench)];
 };
 
 /** A crease is tried on waste. */

@@ -1,6 +1,6 @@
 import { bracedFace, cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, clipKindsPicture, endPicture, holdPicture, loopReminder, loopSeries, pegsPicture, sleeveMarkPicture, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type ClipSide, type WallHoles, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, clipKindsPicture, endPicture, holdPicture, loopReminder, loopSeries, pegsPicture, sleeveMarkPicture, slideTrial, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type ClipSide, type WallFixed, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { Step } from '../../plan/index.ts';
@@ -38,8 +38,14 @@ export interface WallTest {
 /** A bracket on its wall, pulled at, and what is done where it comes out; the bracket as the kit has it, a plain plate where it has none. */
 export function wallSheets(model: Model, wall: WallShown, { mass, moved }: WallTest, paper: Paper): readonly DrawnPicture[] {
   const bracket = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 80, thickness: 4, reach: 60 };
-  return wallPictures({ bracket, wall, pull: mass, holes: { ...holesIn(model, bracket), moved } }, paper);
+  return wallPictures({ bracket, wall, pull: mass, holes: { ...holesIn(model, bracket), moved }, item: fromBeside(model) }, paper);
 }
+
+/** How deep and how high the item is, and how high it is fixed, mm. */
+const fromBeside = (model: Model): WallFixed['item'] => {
+  const [deep, high] = ['depth', 'height'].map((name) => model.dimensions.find((length) => length.name === name)?.value ?? NaN) as [number, number];
+  return { deep, high, fixed: wallPlaces(model)[0]?.at[2] ?? high };
+};
 
 /** Where the screws of the brackets go: all are as high as the first. */
 function holesIn(model: Model, bracket: { readonly plate: number }): Omit<WallHoles, 'moved'> {
@@ -56,6 +62,13 @@ export const socketsFitted: DrawnFlat = ({ model, plan, papers: { bench } }, ste
   const isFirst = step === plan.steps.find((each) => socketsOf(each).length > 0);
   return [socketPicture({ tube: model.kit.tube.outsideDiameter, depth }, bench.width), ...(isFirst ? [holdPicture({ own: 3, pushed: 2 }, bench)] : [])];
 };
+
+/** How a tube goes through a sleeve, where one goes through for the first time. */
+export const sleevesTried: DrawnFlat = ({ plan, papers: { bench } }, step) =>
+  (step === plan.steps.find(goesThroughSleeves) ? [slideTrial(bench)] : []);
+
+const goesThroughSleeves = ({ motions }: Step): boolean =>
+  motions.some((motion) => motion.kind === 'slide' && motion.closes.some(({ is }) => is === 'sleeve'));
 
 /** How deep the sockets are that a step pushes tubes into, mm. */
 const socketsOf = ({ motions }: Step): readonly number[] =>

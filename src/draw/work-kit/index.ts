@@ -7,7 +7,7 @@ export * from '../pictograms/motifs.ts';
 export type { Paper } from '../picture/index.ts';
 export { lettersWritten, markedAlike, postKinds, type PostKind } from '../post-kinds.ts';
 export type { DrawnPicture } from '../types.ts';
-export { cableSheets, clipsTold, endSheet, sleevesMeasured, socketsFitted, wallSheets } from './fitted-pictures.ts';
+export { cableSheets, clipsTold, endSheet, sleevesMeasured, sleevesTried, socketsFitted, wallSheets } from './fitted-pictures.ts';
 export { blankOnStock, blankTraced, cutBars, creaseTried, cutBarsInPieces, cornersCut, halfCutMended, halfCutTried, markedAt, platePunched, plateSheet, plateTraced, punchedPanel, stockSheet, withPattern } from './bench-pictures.ts';
 export { onBarsMeasured } from './on-bars.ts';
 export type { DrawnFlat, FlatGivens, WorkPicture } from './work-picture.ts';

@@ -5,8 +5,8 @@ export interface Finger {
 }
 
 export interface FingerWatcher {
-  /** Another finger is down. */
-  readonly down: (fingers: readonly Finger[], target: Element) => void;
+  /** Another finger is down, at this time of the event's own, ms: a slow phone hears of it later. */
+  readonly down: (fingers: readonly Finger[], target: Element, time: number) => void;
   /** True where the motion is taken: then the browser does not scroll. */
   readonly move: (fingers: readonly Finger[]) => boolean;
   /** A finger is lifted; those that are left. `cancelled` where the browser took the motion over. */
@@ -22,7 +22,7 @@ export function watchFingers(element: HTMLElement, watcher: FingerWatcher, mouse
   const stamp = (event: TouchEvent): void => { touched = event.timeStamp; };
   element.addEventListener('touchstart', (event) => {
     stamp(event);
-    watcher.down(fingersOf(event), event.target as Element);
+    watcher.down(fingersOf(event), event.target as Element, event.timeStamp);
   }, { passive: true });
   element.addEventListener('touchmove', (event) => {
     stamp(event);
@@ -43,7 +43,7 @@ export function watchFingers(element: HTMLElement, watcher: FingerWatcher, mouse
     };
     document.addEventListener('mousemove', moved);
     document.addEventListener('mouseup', lifted);
-    watcher.down(at(event), event.target as Element);
+    watcher.down(at(event), event.target as Element, event.timeStamp);
   });
 }
 

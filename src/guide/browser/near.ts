@@ -103,11 +103,10 @@ function stageFingers(stage: HTMLElement, view: () => NearView | null): FingerWa
   let last: readonly Finger[] = [];
   let tap: { readonly at: Finger; readonly time: number } | null = null;
   return {
-    down: (fingers) => {
+    down: (fingers, _, now) => {
       last = fingers;
       const [first] = fingers;
       if (first === undefined) return;
-      const now = Date.now();
       const again = tap !== null && fingers.length === 1 && now - tap.time < TWICE.time && Math.hypot(first.x - tap.at.x, first.y - tap.at.y) < TWICE.apart;
       tap = again || fingers.length > 1 ? null : { at: first, time: now };
       const shown = view();

@@ -11,14 +11,14 @@ export function listenToSwipes(frame: HTMLElement, pages: Pages, near: Near): vo
   let begin: Finger | null = null;
   let pinching = false;
   watchFingers(frame, {
-    down: (fingers, target) => {
+    down: (fingers, target, time) => {
       const drawing = target.closest('.drawing');
       begin = fingers.length === 1 ? fingers[0] || null : null;
       if (fingers.length === 2 && drawing !== null) {
         pinching = true;
         near.lookAt(drawing, true);
       }
-      if (pinching) near.fingers.down(fingers, target);
+      if (pinching) near.fingers.down(fingers, target, time);
     },
     move: (fingers) => {
       if (pinching) return near.fingers.move(fingers);

@@ -1,27 +1,48 @@
-import type { PartKind } from '../../model/index.ts';
+import type { Model, PartKind } from '../../model/index.ts';
 import { FASTENERS, type Step } from '../../plan/index.ts';
-import type { Mark } from '../types.ts';
+import type { Mark, SceneBody } from '../types.ts';
 import { level } from './blocks.ts';
 import { boxRound, type Box } from './extent.ts';
+import { plateHolds } from './plate-holds.ts';
 import type { StageHand } from './stage.ts';
 
 /** Nobody holds work by these. */
-const SMALL: ReadonlySet<PartKind> = new Set<PartKind>([...FASTENERS, 'fitting']);
+const SMALL: ReadonlySet<SceneBody['kind']> = new Set<PartKind>([...FASTENERS, 'fitting']);
 /** What reaches this near to the top of work is its upper edge, mm. */
 const UPPER = 60;
-/** Where the hands are along it. */
-const HANDS = [0.36, 0.64] as const;
+/** Where the hands of one person are along it, and those of two. */
+const HANDS = { one: [0.36, 0.64], two: [0.06, 0.94] } as const;
 
-/** Two hands on the upper edge of each body that the second person holds in a step. */
-export const heldMarks = (hand: StageHand, { held }: Step): readonly Mark[] => held.flatMap((ids): readonly Mark[] => {
-  const boxes = ids.filter((id) => !SMALL.has(hand.part(id).kind)).map((id) => boxRound([hand.body(id, 'present')]));
-  const longest = upperEdge(boxes);
+/** Two hands on each body that the second person holds in a step, and on a flat panel that lies and is drilled: on a panel clear of its holes, on all else on its upper edge. */
+export const heldMarks = (model: Model, hand: StageHand, step: Step): readonly Mark[] =>
+  [...step.held, ...(step.held.length === 0 ? drilledPanels(model, hand, step) : [])].flatMap((ids) => onPanel(hand, ids) ?? handsAlong(ids.map((id) => hand.body(id, 'present'))));
+
+/** The flat panels that a step drills through, each by itself. */
+const drilledPanels = ({ connections }: Model, hand: StageHand, { drillsFor }: Step): readonly (readonly string[])[] =>
+  [...new Set(connections.flatMap((each) => (each.is === 'pin' && drillsFor.includes(each.pin) ? each.holds : [])))].filter((id) => hand.part(id).shape.form === 'plate').map((id) => [id]);
+
+/** Hands on a flat panel that is held by itself; null where anything else is. */
+function onPanel(hand: StageHand, ids: readonly string[]): readonly Mark[] | null {
+  const [panel, more] = ids.filter((id) => !SMALL.has(hand.part(id).kind));
+  if (panel === undefined || more !== undefined) return null;
+  const { shape } = hand.part(panel);
+  return shape.form === 'plate' ? plateHolds(shape, hand.pose(panel)) : null;
+}
+
+/** Hands on the upper edge of bodies that are held as one: of one person, or one hand of each of two. */
+export function handsAlong(bodies: readonly SceneBody[], people: keyof typeof HANDS = 'one'): readonly Mark[] {
+  const held = bodies.filter(({ kind }) => kind !== 'tool' && !SMALL.has(kind)).map((body) => ({ kind: body.kind, box: boxRound([body]) }));
+  const withEdges = held.filter(({ kind, box }) => kind !== 'panel' || !isLying(box));
+  const longest = upperEdge((withEdges.length > 0 ? withEdges : held).map(({ box }) => box));
   if (longest === null) return [];
   const { min, max } = longest;
   const axis = max[0] - min[0] > max[1] - min[1] ? 0 : 1;
   const across = axis === 0 ? 1 : 0;
-  return HANDS.map((share): Mark => ({ mark: 'hand', at: level(axis, min[axis] + share * (max[axis] - min[axis]), (min[across] + max[across]) / 2, max[2]) }));
-});
+  return HANDS[people].map((share): Mark => ({ mark: 'hand', at: level(axis, min[axis] + share * (max[axis] - min[axis]), (min[across] + max[across]) / 2, max[2]), onto: [0, 0, -1] }));
+}
+
+/** A panel that lies has no upper edge: what carries it is held. */
+const isLying = ({ min, max }: Box): boolean => max[2] - min[2] < Math.min(max[0] - min[0], max[1] - min[1]);
 
 /** Of what is uppermost the longest. */
 function upperEdge(boxes: readonly Box[]): Box | null {

@@ -5,6 +5,7 @@ export { barMarks, footMark, footRingsHome, fromFoot, halfOf, markReached, throu
 export { homeAcrossBars } from './across.ts';
 export { homeOnBars } from './home.ts';
 export { seenThrough } from './seen-through.ts';
+export { firstHolePinned } from './first-hole.ts';
 export { homeInSection } from './section.ts';
 export { turnedBy } from './directions.ts';
 export { nearestOf } from './nearest.ts';

@@ -1,9 +1,10 @@
 import { chained, dot, lengthOf, minus, moved, placed, plus, times, turned, type PartKind, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
-import type { Footing } from '../../plan/index.ts';
+import { isSetOnItsFeet, type Footing } from '../../plan/index.ts';
 import { tell } from '../told.ts';
 import type { Mark, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound, middleOf, type Box } from './extent.ts';
+import { handsAlong } from './held.ts';
 import { inSight } from './in-sight.ts';
 import { stageHand } from './stage.ts';
 import { ACROSS_PAPER, STANDARD_VIEW } from './views.ts';
@@ -19,7 +20,7 @@ export const turnWork: WorkScene = {
     const { left, setDown } = turnedBlocks(givens, turn);
     // Those that it lay on, pale as it is, are left out where they are hidden.
     const blocks = [...inSight(left, bodies, STANDARD_VIEW).filter(({ look }) => look !== 'hidden'), ...inSight(setDown, bodies, STANDARD_VIEW)];
-    return { id: sceneName(givens.step), bodies: [...bodies, ...blocks], marks: [...turn.marks, ...(turn.axis === null ? [] : [turn.axis])], view: STANDARD_VIEW };
+    return { id: sceneName(givens.step), bodies: [...bodies, ...blocks], marks: [...turn.marks, ...(turn.axis === null ? [] : [turn.axis]), ...handsAlong(before, 'two')], view: STANDARD_VIEW };
   },
   moment: (givens, done) => {
     const { before, turn } = turning(givens);
@@ -43,7 +44,8 @@ function turnedBlocks({ model, step, solids }: StepGivens, turn: Turn): { readon
   const block = ({ long, wide, high }: Footing): Shape => ({ form: 'plate', width: long, height: wide, thickness: high, holes: [] });
   const { before, after } = step.footing;
   return {
-    left: before.map((each, index) => hand.prop({ tool: `block-${index + 1}` }, block(each), chained(lying, each.pose), 'pale')),
+    // Nothing is tipped up over blocks: they are away before it is set on its feet.
+    left: isSetOnItsFeet(step) ? [] : before.map((each, index) => hand.prop({ tool: `block-${index + 1}` }, block(each), chained(lying, each.pose), 'pale')),
     setDown: after.map((each, index) => hand.prop({ tool: `block-${index + 1}#after` }, block(each), chained(turn.pose(1), lying, each.pose), 'present')),
   };
 }

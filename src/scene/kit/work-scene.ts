@@ -16,6 +16,8 @@ export interface WorkScene {
   readonly moment: (givens: StepGivens, done: number) => Scene;
   /** What the scene hides or shows too small; none when left out. */
   readonly closeUp?: (givens: StepGivens) => Scene | null;
+  /** What is done one after the other, each scene with its number; none when left out. */
+  readonly series?: (givens: StepGivens) => readonly Scene[];
   /** How the work stands when the step is done, where its place is read better from a side; none when left out. */
   readonly home?: (givens: StepGivens) => Scene | null;
   /** The work stands on its feet then: looked at with a plumb line, and again when its cords are tied, or whether it rocks. */
@@ -26,4 +28,5 @@ export interface WorkScene {
 
 export const sceneName = ({ number }: Step): string => `step:${number}`;
 export const closeUpName = ({ number }: Step): string => `step:${number}:a`;
+export const seriesName = ({ number: step }: Step, number: number): string => `step:${step}:series:${number}`;
 export const homeName = ({ number }: Step): string => `step:${number}:home`;

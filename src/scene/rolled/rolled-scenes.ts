@@ -2,6 +2,7 @@ import { chained, cross, lengthOf, plus, times, turned, undone, unit, type Model
 import type { Step } from '../../plan/index.ts';
 import { turnedBy } from '../kit/directions.ts';
 import { boxRound } from '../kit/extent.ts';
+import { handsAlong } from '../kit/held.ts';
 import { stageHand } from '../kit/stage.ts';
 import { turnedBodies, turnOf } from '../kit/turn.ts';
 import { STANDARD_VIEW } from '../kit/views.ts';
@@ -74,9 +75,13 @@ function scenesOf(model: Model, step: Step, { parts, turn: rolled }: Rolled, sol
     const turn = turnOf(axis, angle, bodies);
     const shown = turnedBodies(bodies, turn, `#after${index}`);
     bodies = bodies.map((body) => ({ ...body, pose: chained(turn.pose(1), body.pose) }));
-    return { id: `rolled:${step.number}`, bodies: shown, marks: turn.marks, view: STANDARD_VIEW };
+    return { id: `rolled:${step.number}`, bodies: shown, marks: [...turn.marks, ...handsOn(step, bodies)], view: STANDARD_VIEW };
   });
 }
+
+/** The hands of the second person, who holds work while it is turned as well. */
+const handsOn = ({ held }: Step, turned: readonly SceneBody[]): readonly Mark[] =>
+  held.flatMap((ids) => handsAlong(turned.filter(({ partId }) => partId !== null && ids.includes(partId))));
 
 /** Any way round as at most two turns by hand: over a level edge until the right side is up, then on the spot. */
 function stagesOf(turn: Pose): readonly Stage[] {

@@ -1,6 +1,6 @@
 import { chained, moved, placed, type Pose, type Shape } from '../../model/index.ts';
 import {
-  movedBy, pinDrilled, sceneName, seenThrough, stageHand, turnedBy, tell, viewOf, type Mark, type Scene, type StepGivens, type WorkScene,
+  firstHolePinned, movedBy, pinDrilled, sceneName, seenThrough, stageHand, turnedBy, tell, viewOf, type Mark, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** How far over the sleeve the bit is held, mm. */
@@ -18,6 +18,7 @@ export const scene: WorkScene = {
     return { ...held, bodies: held.bodies.map((body) => (body.partId === null ? movedBy(body, turnedBy(body.pose, [0, 0, -DRILLED * done])) : body)) };
   },
   closeUp: pinDrilled,
+  series: firstHolePinned,
   fixesSquare: true,
 };
 

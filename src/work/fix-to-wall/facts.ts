@@ -6,7 +6,7 @@ import { SCREWS_EACH, WALLS } from './walls.ts';
 
 /** The brackets screwed to a wall, and each pulled at. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'drill', 'screwdriver', 'scale'],
+  tools: ['tape', 'pencil', 'finder', 'drill', 'screwdriver', 'scale'],
   people: 2,
   cautions: ['eyes', 'dust', 'lines', 'tipping'],
   check: pair('wall-holds'),

@@ -9,7 +9,7 @@ export const facts = work({
   minutes: 6,
   waits: 0,
   askedByPanel: ({ halfCuts }) => halfCuts,
-  triedIn: 4,
+  triedIn: 5,
   shownIn: 'pattern',
   rules: [rule('half-cut-last', 'A half-cut panel bends while it is handled.', 'batch', doing('crease'), doing('half-cut'))],
 });

@@ -2,7 +2,7 @@ import { firm, joiningBatch, joiningItem, pair, work } from '../rules.ts';
 
 /** Two posts pushed through the joints of one side. */
 export const facts = work({
-  tools: ['hands'],
+  tools: ['hands', 'sticky-tape'],
   people: 2,
   cautions: ['crush', 'gloves'],
   check: pair('deck-level'),

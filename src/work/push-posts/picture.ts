@@ -1,4 +1,4 @@
-import { arrow, body, box, floor, tint, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, body, box, floor, sleevesTried, tint, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** A post goes through the corner joints of all decks. */
 const pictogram: Ink = together(
@@ -8,7 +8,9 @@ const pictogram: Ink = together(
   arrow(3, 35, 13.5, 35, { shaft: 3, head: 8 }),
 );
 
+/** The first time a tube goes through a sleeve, it is tried. */
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
+  once: sleevesTried,
 };

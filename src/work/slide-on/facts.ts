@@ -2,7 +2,7 @@ import { pair, work } from '../rules.ts';
 
 /** What is made goes over bars that run on through its joints. */
 export const facts = work({
-  tools: ['hands'],
+  tools: ['hands', 'sticky-tape'],
   people: 1,
   cautions: ['crush', 'gloves'],
   check: pair('deck-level'),

@@ -1,4 +1,4 @@
-import { arrow, body, box, floor, tint, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, body, box, floor, sleevesTried, tint, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** A frame goes down over two posts. */
 const pictogram: Ink = together(
@@ -9,7 +9,9 @@ const pictogram: Ink = together(
   arrow(24, 3, 24, 16),
 );
 
+/** The first time a tube goes through a sleeve, it is tried. */
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
+  once: sleevesTried,
 };

@@ -1,8 +1,8 @@
-import puppeteer, { type Browser } from 'puppeteer';
+import type { Browser } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { chooseBrowser } from '../../../src/booklet/print/index.ts';
 import { findingColumns } from '../../../src/booklet/pages/colophon.tsx';
 import { latinLines } from '../../../src/booklet/pages/setting.ts';
+import { openBrowser } from '../../support/open-browser.ts';
 import { fullOthers, fullRacks } from '../../support/chosen.ts';
 import { furnitureInput } from './furniture-booklet.ts';
 import { expectSound, openBooklet } from './look.ts';
@@ -11,8 +11,7 @@ import { rackInput } from './rack-booklet.ts';
 let browser: Browser;
 
 beforeAll(async () => {
-  const { path, args, env } = await chooseBrowser();
-  browser = await puppeteer.launch({ executablePath: path, args: [...args], env: { ...env }, headless: 'shell' });
+  browser = await openBrowser();
 });
 
 afterAll(() => browser.close());

@@ -1,12 +1,12 @@
-import puppeteer, { type Browser } from 'puppeteer';
+import type { Browser } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { bookletPages, type BookletInput, type PictureSize } from '../../../src/booklet/pages/index.ts';
 import { sheets } from '../../../src/booklet/pages/sheet.ts';
-import { chooseBrowser } from '../../../src/booklet/print/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import { findPicture, partScale, pictureId, piecesOf } from '../../../src/draw/index.ts';
 import { capHeights, fontSize } from '../../../src/draw/kit/lettering.ts';
 import type { Step } from '../../../src/plan/index.ts';
+import { openBrowser } from '../../support/open-browser.ts';
 import { halfBeds, halfOthers, halfRacks, halfLanguages } from '../../support/chosen.ts';
 import { furnitureInput } from './furniture-booklet.ts';
 import { expectSound } from './look.ts';
@@ -17,8 +17,7 @@ const small = FORMATS.small;
 
 let browser: Browser;
 beforeAll(async () => {
-  const { path, args, env } = await chooseBrowser();
-  browser = await puppeteer.launch({ executablePath: path, args: [...args], env: { ...env }, headless: 'shell' });
+  browser = await openBrowser();
 });
 afterAll(() => browser.close());
 

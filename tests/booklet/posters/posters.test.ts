@@ -1,13 +1,14 @@
-import puppeteer, { type Browser } from 'puppeteer';
+import type { Browser } from 'puppeteer';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { overviewPage, wallPages, type PosterPaper } from '../../../src/booklet/posters/index.ts';
 import { wall } from '../../../src/booklet/posters/wall-layout.ts';
 import { overview } from '../../../src/booklet/posters/overview-layout.ts';
 import { posterSheets } from '../../../src/booklet/posters/sheet.ts';
-import { openPrinter, picturePlace, chooseBrowser, fontCss, type PrintDocument, type Printer } from '../../../src/booklet/print/index.ts';
+import { openPrinter, picturePlace, fontCss, type PrintDocument, type Printer } from '../../../src/booklet/print/index.ts';
 import type { BookletInput, BookletPages, SizedPicture } from '../../../src/booklet/pages/index.ts';
 import { FORMATS, THUMB } from '../../../src/draw/formats.ts';
 import { pictureId } from '../../../src/draw/index.ts';
+import { openBrowser } from '../../support/open-browser.ts';
 import { seenPosters } from '../../support/chosen.ts';
 import { SLOWEST } from '../../support/waiting.ts';
 import { furnitureInput } from '../pages/furniture-booklet.ts';
@@ -17,8 +18,7 @@ import { readPdf } from '../print/readPdf.ts';
 let browser: Browser;
 let printer: Printer;
 beforeAll(async () => {
-  const { path, args, env } = await chooseBrowser();
-  browser = await puppeteer.launch({ executablePath: path, args: [...args], env: { ...env }, headless: 'shell' });
+  browser = await openBrowser();
   printer = await openPrinter();
 });
 afterAll(async () => { await browser.close(); await printer.close(); });

@@ -5,6 +5,7 @@ import { chooseBrowser, openPrinter } from '../../../src/booklet/print/index.ts'
 import type { PictureBook, PrintDocument, Printer } from '../../../src/booklet/print/index.ts';
 import { openPress } from '../../../src/booklet/print/press.ts';
 import { renumberNodes } from '../../../src/booklet/print/sameBytes.ts';
+import { SLOWEST } from '../../support/waiting.ts';
 import { arabicBooklet, englishBooklet, samplePictures } from './samples.ts';
 
 const DOCUMENTS: readonly PrintDocument[] = [
@@ -81,7 +82,7 @@ describe('the same input gives the same bytes', () => {
 });
 
 it('a browser that dies is started again and the work done', async () => {
-  const press = await openPress(await chooseBrowser(), ['en'], 30_000);
+  const press = await openPress(await chooseBrowser(), ['en'], SLOWEST);
   try {
     let tries = 0;
     const title = await press.run(async (tab) => {

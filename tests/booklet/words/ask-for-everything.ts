@@ -128,7 +128,7 @@ const newActions: readonly Partial<Step>[] = [
 function planOfOddities(): Plan {
   const names = Object.keys(pairPictures);
   const standings: readonly Standing['name'][] = ['bench', 'lying', 'upright'];
-  const tools: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-edge', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'file', 'drill', 'screwdriver', 'scale', 'bottle', 'square', 'plumb-line', 'clamp', 'steps', 'block', 'board', 'water', 'sticky-tape'];
+  const tools: readonly Tool[] = ['hands', 'tape', 'pencil', 'straight-edge', 'saw', 'knife', 'punch', 'creaser', 'mallet', 'file', 'drill', 'screwdriver', 'scale', 'finder', 'bottle', 'square', 'plumb-line', 'clamp', 'steps', 'block', 'board', 'water', 'sticky-tape'];
   const cautions: readonly Caution[] = ['sharp', 'dust', 'eyes', 'gloves', 'crush', 'bit', 'lines', 'children', 'climbing', 'sitting', 'tipping', 'manual'];
   const steps = rackPlan.steps.map((step, index): Step => ({
     ...step,

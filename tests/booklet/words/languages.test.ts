@@ -122,6 +122,6 @@ const actions: Readonly<Record<Action, true>> = {
   'cut-panel': true, 'hold-panel': true, 'pin-panel': true,
   'slide-on': true, 'lay-panel': true, 'fit-end': true, 'fit-hinge': true, 'fit-bracket': true, 'cap-ends': true, 'fix-to-wall': true,
 };
-const tools: Readonly<Record<Tool, true>> = { tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, bottle: true, square: true, 'plumb-line': true, clamp: true, steps: true, block: true, board: true, water: true, 'sticky-tape': true };
+const tools: Readonly<Record<Tool, true>> = { tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, bottle: true, square: true, 'plumb-line': true, clamp: true, steps: true, block: true, board: true, water: true, 'sticky-tape': true, finder: true };
 const cautions: Readonly<Record<Caution, true>> = { sharp: true, dust: true, eyes: true, gloves: true, crush: true, bit: true, lines: true, children: true, climbing: true, sitting: true, tipping: true, manual: true };
 const parts: Readonly<Record<PartKind, true>> = { bar: true, fitting: true, 'long-tube': true, 'short-tube': true, post: true, joint: true, panel: true, 'flat-panel': true, 'panel-pin': true, 'joint-pin': true, 'wing-nut': true, cable: true };

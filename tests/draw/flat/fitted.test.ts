@@ -9,6 +9,8 @@ import { sleeveMarkMarks, sleeveMarkPicture } from '../../../src/draw/flat/sleev
 import { stockMarks, stockPicture } from '../../../src/draw/flat/stock-picture.ts';
 import { traceMarks, tracePicture, type Traced } from '../../../src/draw/flat/trace-picture.ts';
 import { linesInWall } from '../../../src/draw/flat/lines-in-wall.ts';
+import { finderMarks } from '../../../src/draw/flat/finder-picture.ts';
+import { unfixedMarks } from '../../../src/draw/flat/unfixed-picture.ts';
 import { wallMarks, wallPictures } from '../../../src/draw/flat/wall-picture.ts';
 import type { WallShown } from '../../../src/draw/flat/wall-pieces.ts';
 import { wallPlaces, type Vec2 } from '../../../src/model/index.ts';
@@ -188,14 +190,15 @@ describe('the picture of a wall', () => {
   it.each(papers)('tells holes over the floor and between brackets, hole, screw and pull where it holds, and when the item comes, on paper of $width by $height', (paper) => {
     for (const wall of walls) {
       for (const [apart, areOnPosts] of [[[1040], false], [[640, 640], true], [[], true]] as const) {
-        const fixed = { bracket, wall, pull: PULL_TEST.mass, holes: { heights: [1394, 1346], apart, areOnPosts, moved: PULL_TEST.moved } } as const;
+        const fixed = { bracket, wall, pull: PULL_TEST.mass, holes: { heights: [1394, 1346], apart, areOnPosts, moved: PULL_TEST.moved }, item: { deep: 624, high: 1506, fixed: 1370 } } as const;
         const [pictures, marks] = [wallPictures(fixed, paper), wallMarks(fixed, paper)];
         for (const [index, picture] of pictures.entries()) expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks[index]?.marks ?? [])]).toEqual([[], [], [], []]);
         if (wall.fixing === null) expect(pictures.map(texts)).toEqual([[]]);
         else {
           // Measured, drilled, where there are plugs those pushed in, screwed on, pulled at, the item pushed in or to the wall.
           const parts = ['1', '2', '3', '4', '5', ...(wall.fixing.plug === null ? [] : ['6'])];
-          const [lines, shown, cameOut] = pictures.map(texts);
+          const [lines, finder, unfixed, shown, cameOut] = pictures.map(texts);
+          expect([finder, unfixed]).toEqual([[], []]);
           // Masonry has a bit of its own.
           expect(lines).toEqual(wall.kind === 'masonry' ? ['Ø8'] : []);
           expect(shown?.filter((told) => told.length === 1).sort()).toEqual(parts);
@@ -219,9 +222,28 @@ describe('the picture of a wall', () => {
     expect(nearest.at(-1)).toBeGreaterThan(5);
   });
 
+  it.each(walls.filter(({ fixing }) => fixing !== null))('lights the finder\'s lamp over a wire alone: $kind', (wall) => {
+    const marks = finderMarks(wall);
+    const lamps = marks.flatMap((mark) => (mark.mark === 'circle' && mark.pen === pens.cut ? [{ x: mark.centre[0], lights: mark.fill === 'ink' }] : []));
+    const [wire] = linesOf(marks).filter(({ pen }) => pen.name === 'half-cut').map(({ points: [from] }) => from?.[0]);
+    expect(lamps.map(({ lights }) => lights)).toEqual([false, true, false]);
+    expect(lamps[1]?.x).toBeCloseTo(wire ?? NaN, 9);
+  });
+
+  it.each(walls.filter(({ fixing }) => fixing !== null))('lets what stands unfixed tip away from its wall, on the floor, and what is fixed stand: $kind', (wall) => {
+    for (const item of [{ deep: 624, high: 1506, fixed: 1370 }, { deep: 424, high: 396, fixed: 283 }]) {
+      const posts = linesOf(unfixedMarks(wall, item)).filter(({ closed, points: [a, b, c] }) => closed && a !== undefined && b !== undefined && c !== undefined && Math.abs(Math.hypot(b[0] - a[0], b[1] - a[1]) - 1.6) < 1e-6);
+      expect(posts).toHaveLength(4);
+      const feet = posts.map(({ points }) => Math.max(...points.map(([, y]) => y)));
+      // The front foot of what tips stays on the floor, its back foot is off it; the other stands on both.
+      const floor = feet[3] ?? NaN;
+      expect(feet).toEqual([expect.toSatisfy((y: number) => y < floor - 1), expect.closeTo(floor, 0), expect.closeTo(floor, 9), floor]);
+    }
+  });
+
   it.each(papers)('moves every hole as far aside as the item, none up or down, and crosses out the old ones, on paper of $width by $height', (paper) => {
     const holes = { heights: [1394, 1346], apart: [1040], areOnPosts: false, moved: PULL_TEST.moved } as const;
-    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, holes }, paper)[2]?.marks ?? [];
+    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, holes, item: { deep: 624, high: 1506, fixed: 1370 } }, paper)[4]?.marks ?? [];
     const old = marks.flatMap((mark) => (mark.mark === 'circle' && mark.fill === 'core' ? [mark.centre] : []));
     const level = linesOf(marks).filter(({ pen, points: [from, to] }) => pen.width === 0.8 && from?.[1] === to?.[1] && Math.abs((to?.[0] ?? 0) - (from?.[0] ?? 0)) < 5);
     const anew = level.map(({ points: [from, to] }): Vec2 => [((from?.[0] ?? 0) + (to?.[0] ?? 0)) / 2, from?.[1] ?? 0]);

@@ -3,14 +3,16 @@ import { dented, dentOf } from '../../../src/draw/flat/dent.ts';
 import { WHEEL_RIM } from '../../../src/plan/index.ts';
 import { guideMarks, guidePicture } from '../../../src/draw/flat/guide-picture.ts';
 import { faceSign, markedFace } from '../../../src/draw/flat/marked-face.ts';
-import { knifeOnStrip } from '../../../src/draw/flat/leaning-knife.ts';
-import { PADDED, paddedKnife, STRIP } from '../../../src/draw/flat/padded-knife.ts';
+import { boundTrialMarks, boundTrialPicture } from '../../../src/draw/flat/bound-trial-picture.ts';
+import { knifeOnStrip, onBody, tapeAcross } from '../../../src/draw/flat/leaning-knife.ts';
+import { KNIFE, PADDED, paddedKnife, STRIP } from '../../../src/draw/flat/padded-knife.ts';
 import { practiceMarks, practicePicture } from '../../../src/draw/flat/practice-picture.ts';
 import { pullMarks, pullPicture } from '../../../src/draw/flat/pull-picture.ts';
 import { rolledMarks, rolledTrial } from '../../../src/draw/flat/rolled-trial.ts';
 import { knifeStopMarks, knifeStopPicture } from '../../../src/draw/flat/knife-stop-picture.ts';
 import { LONGEST_SLIT, slitMarks, slitPicture } from '../../../src/draw/flat/slit-picture.ts';
 import { stopMarks, stopPicture } from '../../../src/draw/flat/stop-picture.ts';
+import { slideTrial, slideTrialMarks } from '../../../src/draw/flat/slide-trial.ts';
 import { holdMarks, holdPicture } from '../../../src/draw/flat/hold-picture.ts';
 import { pinTrial, pinTrialMarks } from '../../../src/draw/flat/pin-trial.ts';
 import type { CutOut } from '../../../src/draw/flat/waste.ts';
@@ -122,6 +124,30 @@ describe('the pictures of stops', () => {
   });
 });
 
+describe('the picture of how a knife is bound to its strips', () => {
+  const numbers = { taped: 5, tried: 6, stop: 2 } as const;
+
+  it.each(papers)('tells that as much of the tip is out when it has been pushed, and what is done where less is, on paper of $width by $height', (paper) => {
+    const picture = boundTrialPicture(8, numbers, paper);
+    expect(texts(picture)).toEqual(['5', '6', '8', '8', '2']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(boundTrialMarks(8, numbers, paper.width))]).toEqual([[], [], [], []]);
+  });
+
+  it('draws tape across the knife from either end of the strips', () => {
+    const at = { foot: [50, 50], depth: 8, scale: 0.5 } as const;
+    const { marks, ends } = tapeAcross(at);
+    const bands = marks.flatMap((mark) => (mark.mark === 'area' ? [mark.rings[0] ?? []] : []));
+    expect([bands.length, ends.map(([x]) => Math.sign(x - 50))]).toEqual([2, [-1, 1]]);
+    // Each ends on the other side of the knife from where it begins, over the strips.
+    const [edge, back] = [onBody(at)(24, 0), onBody(at)(24, KNIFE.body)];
+    expect(edge[0]).toBeGreaterThan(back[0]);
+    [edge, back].forEach(([x, y], index) => {
+      const ring = bands[index] ?? [];
+      expect([Math.min(...ring.map(([at]) => at)) <= x && Math.max(...ring.map(([at]) => at)) >= x, y < 50 - STRIP.high * at.scale]).toEqual([true, true]);
+    });
+  });
+});
+
 describe('the picture of how a knife is led', () => {
   it.each(papers)('tells how far beside the line the straight-edge lies where strips run along it, on paper of $width by $height', (paper) => {
     for (const [led, told] of [[{ pads: 9, number: 5 }, ['5', '9']], [{ pads: null }, []]] as const) {
@@ -178,9 +204,11 @@ describe('the picture of a half-cut tried on waste', () => {
 
 describe('the picture of a half-cut that went through', () => {
   it.each(papers)('tells how long a slit may be taped over, and from which step the panel is made anew, on paper of $width by $height', (paper) => {
-    const picture = slitPicture(crossShaped, 14, paper);
-    expect(texts(picture)).toEqual([String(LONGEST_SLIT), '14']);
-    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(slitMarks(crossShaped, 14, paper.width))]).toEqual([[], [], [], []]);
+    const anew = { step: 14, sheet: [1500, 1000] } as const;
+    const picture = slitPicture(crossShaped, anew, paper);
+    // A longer one asks for one more sheet of its size, and then for the step.
+    expect(texts(picture)).toEqual([String(LONGEST_SLIT), String(LONGEST_SLIT), '+1', '1500', '1000', '14']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(slitMarks(crossShaped, anew, paper.width))]).toEqual([[], [], [], []]);
   });
 });
 
@@ -206,5 +234,21 @@ describe('the picture of a pin tried on waste', () => {
     const wide = ticked([0, 0], 1.3).flatMap((mark) => (mark.mark === 'line' ? [mark.pen.width] : []))[0] ?? NaN;
     const verdicts = lines.filter(({ pen }) => pen.width === wide).map(({ points }) => [columns.filter((each) => each < (points[0]?.[0] ?? NaN)).length, points.length]);
     expect(verdicts).toEqual([[1, 3], [2, 2], [2, 2], [3, 2], [3, 2]]);
+  });
+});
+
+describe('the picture of how a tube goes through a sleeve', () => {
+  it.each(papers)('has no figures and stays on paper of $width by $height', (paper) => {
+    const picture = slideTrial(paper);
+    expect([texts(picture), overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(slideTrialMarks(paper.width))]).toEqual([[], [], [], [], []]);
+  });
+
+  it('has a column for a tube that stays, one for one that slips until it is taped, one for a mallet', () => {
+    const lines = linesOf(slideTrialMarks(165));
+    const columns = lines.flatMap(({ pen, points: [from, to] }) => (pen.name === 'edge' && from?.[0] === to?.[0] && Math.abs((from?.[1] ?? 0) - (to?.[1] ?? 0)) > 30 ? [from?.[0] ?? NaN] : []));
+    expect(columns).toHaveLength(3);
+    const verdicts = lines.filter(({ pen }) => pen.width > 1).map(({ points }) => [columns.filter((each) => each < (points[0]?.[0] ?? NaN)).length, points.length]);
+    // A tick is one line of three places, a cross two lines of two.
+    expect(verdicts.filter(([column]) => column !== 0)).toEqual([[1, 3], [2, 2], [2, 2], [2, 3], [3, 2], [3, 2]]);
   });
 });

@@ -5,7 +5,7 @@ import { inkBounds, paint, shapesOf } from './painter.ts';
 import { sheetSvg } from './sheet.ts';
 
 const tools: Record<Tool, true> = {
-  tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, bottle: true, square: true, 'plumb-line': true, clamp: true, steps: true, block: true, board: true, water: true, 'sticky-tape': true,
+  tape: true, pencil: true, 'straight-edge': true, saw: true, knife: true, punch: true, creaser: true, mallet: true, drill: true, hands: true, file: true, screwdriver: true, scale: true, bottle: true, square: true, 'plumb-line': true, clamp: true, steps: true, block: true, board: true, water: true, 'sticky-tape': true, finder: true,
 };
 const actions: Record<Action, true> = {
   'cut-tubes': true, 'cut-blank': true, 'mark-inside': true, 'mark-creases': true, 'mark-notches': true, 'punch-holes': true,
@@ -57,8 +57,8 @@ describe('the registry', () => {
   });
 
   it('lists every name once', () => {
-    // 22 tools, 35 kinds of work, 12 signs, the others, and two pictures for each of 23 pairs.
-    expect(pictogramNames).toHaveLength(22 + 35 + 12 + others.length + 2 * 23);
+    // 23 tools, 35 kinds of work, 12 signs, the others, and two pictures for each of 23 pairs.
+    expect(pictogramNames).toHaveLength(23 + 35 + 12 + others.length + 2 * 23);
     expect(new Set(pictogramNames).size).toBe(pictogramNames.length);
   });
 

@@ -12,9 +12,10 @@ import { enlarged } from './enlarged.ts';
 import { crossedCords } from './face.ts';
 import { FRAMES } from './frames.ts';
 import { endBefore, endBehind, endUnder, hitchesTight, roundOne, secondHitch } from './hitches.ts';
+import { bottleAside } from './bottle-aside.ts';
 import { bottleTold } from './bottle.ts';
 import { andThen, drawnCords, type DrawnCords } from './drawn-together.ts';
-import { ladenFace, sagAtCrossing } from './hung-mass.ts';
+import { doesLie, ladenFace, sagAtCrossing } from './hung-mass.ts';
 import { foldedAtMark, knotBegun, knotDrawn, knottedLoose, laidBack, loopTight, loopWrong, secondBegun, secondLoose, secondTight, type Frame } from './knots.ts';
 import { slungBottle } from './slung-bottle.ts';
 import { besideLoop, drawnTight, roundStud } from './round-peg.ts';
@@ -73,6 +74,8 @@ const tyingRows = ({ loop, face }: CableCut): readonly Row[] => [
 /** How each cord of a face is tried. */
 const tryingRows = ({ test, face }: CableCut): readonly Row[] => [
   { first: FRAMES.hung, height: 76, frames: [{ frame: slungBottle(face), wide: 0.8 }, ...hungRow(face, test, [53, 62])] },
+  // One that stands in its sling hangs below all rails that it could lean on.
+  ...(doesLie(face) ? [{ first: FRAMES.hung, height: 44, frames: [{ frame: bottleAside(true), isNext: true }, { frame: bottleAside(false), isWrong: true }] }] : []),
   { first: FRAMES.sag, height: 66, frames: [{ frame: moved(sagAtCrossing(face, test, { isTaut: true, by: 1.35 })) }, { frame: moved(sagAtCrossing(face, test, { isTaut: false, by: 1.35 })), isWrong: true }] },
 ];
 

@@ -4,7 +4,7 @@ import { knifePicture, punchPicture, sawPicture } from './cutting.ts';
 import { blockPicture } from './block.ts';
 import { boardPicture, waterPicture } from './board.ts';
 import { handsPicture } from './hands.ts';
-import { bottlePicture, pencilPicture, plumbLinePicture, scalePicture, squarePicture, straightEdgePicture, tapePicture } from './measuring.ts';
+import { bottlePicture, finderPicture, pencilPicture, plumbLinePicture, scalePicture, squarePicture, straightEdgePicture, tapePicture } from './measuring.ts';
 import { stickyTapePicture } from './sticky-tape.ts';
 import { clampPicture, creaserPicture, drillPicture, filePicture, malletPicture, screwdriverPicture, stepsPicture } from './shaping.ts';
 
@@ -23,6 +23,7 @@ export const toolPictures: Readonly<Record<Tool, Ink>> = {
   file: filePicture,
   screwdriver: screwdriverPicture,
   scale: scalePicture,
+  finder: finderPicture,
   bottle: bottlePicture,
   square: squarePicture,
   'plumb-line': plumbLinePicture,

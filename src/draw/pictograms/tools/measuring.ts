@@ -45,6 +45,15 @@ export const scalePicture: Ink = together(
   stroke('M24 32V36A4.4 4.4 0 1 1 19.6 40.4', 3),
 );
 
+/** A box that is led over a wall: it tells of the wire behind it by its lamp and by sound. */
+export const finderPicture: Ink = together(
+  stroke(`${straight(2, 33, 9, 33)}${straight(39, 33, 46, 33)}`, bold),
+  body('M17 15H31Q35 15 35 19V42Q35 46 31 46H17Q13 46 13 42V19Q13 15 17 15z', tint),
+  dot(24, 22.5, 4),
+  stroke(`${straight(19, 32, 29, 32)}${straight(19, 37, 29, 37)}`, thin),
+  stroke('M17 10.5Q24 5.5 31 10.5M13 5.5Q24 -1.5 35 5.5', line),
+);
+
 /** A closed bottle full of water that hangs by its neck on a loop over a cord: a litre is a kilogram. */
 export const bottlePicture: Ink = together(
   stroke('M2.5 2.5L24 8L45.5 2.5', line),

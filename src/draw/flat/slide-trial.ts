@@ -1,0 +1,87 @@
+import type { Vec2 } from '../../model/index.ts';
+import { cutFace } from '../kit/cut-face.ts';
+import { cornersOf } from '../kit/geometry.ts';
+import { area, arrowhead, line, outline, type Mark } from '../kit/marks.ts';
+import { pens } from '../kit/pens.ts';
+import { crossed, ticked } from '../kit/right-wrong.ts';
+import { toPicture, type Paper } from '../kit/svg.ts';
+import type { DrawnPicture } from '../types.ts';
+import { handDown } from './hands.ts';
+import { tapeRoll } from './tape-roll.ts';
+import { onwards } from './trial.ts';
+
+/** Height of the picture, and the width that its columns are told for, mm of paper. */
+const HIGH = 40;
+const WIDE = 165;
+/** A tube in a sleeve, mm of paper, to no scale: half of the tube, the sleeve's wall, how long it is, and how long the tube is. */
+const FIT = { half: 4.2, wall: 1.6, sleeve: 17, tube: 31 } as const;
+/** How far a loose tube has gone past its mark, mm of paper. */
+const SLIPPED = 6;
+/** Tape round the tube where the sleeve will be: off its mark, how wide, and how far it stands out, mm of paper. */
+const TAPE = { off: 3, wide: 7, out: 0.5 } as const;
+/** A mallet's head and handle, mm of paper. */
+const MALLET = { head: [7, 13], handle: [2.4, 15] } as const;
+/** Where the columns begin, and the axes of the tubes, mm of paper. */
+const COLUMNS = { stays: 57, slips: 93, stuck: 130 } as const;
+const ROWS = { tried: 20, outcome: 10, next: 31 } as const;
+
+/**
+ * How a tube is to go through a sleeve: pushed and turned by hand, it stays at its mark. Where it slips of itself, one turn of tape
+ * is wound round it where the sleeve will be; it is not driven with a mallet, which bursts a sleeve: common practice, no source.
+ */
+export const slideTrial = ({ width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH }, slideTrialMarks(width));
+
+/** The marks of the picture, for the tests. */
+export function slideTrialMarks(width: number): readonly Mark[] {
+  const [stays, slips, stuck] = [COLUMNS.stays, COLUMNS.slips, COLUMNS.stuck].map((x) => (x * width) / WIDE) as [number, number, number];
+  const rules = [stays, slips, stuck].map((x) => line(pens.edge, [x, 1], [x, HIGH - 1]));
+  return [
+    ...rules,
+    ...inSleeve([6, ROWS.tried], 10), ...handDown([43, ROWS.tried - FIT.half]), ...turnedTo(35, ROWS.tried), ...pushedLeft([49, ROWS.tried]),
+    ...inSleeve([stays + 1.5, ROWS.outcome], 0), ...ticked([stays + 18, ROWS.next - 2], 1.5),
+    ...inSleeve([slips + 7.5, ROWS.outcome], -SLIPPED, 27), ...crossed([stuck - 3.5, ROWS.outcome], 1.1),
+    ...onwards([slips + 1, ROWS.next]), ...tapedAt([slips + 8.5, ROWS.next]), ...ticked([stuck - 3.8, ROWS.next + 4], 1.1),
+    ...inSleeve([stuck + 0.5, ROWS.outcome + 6], 4, FIT.tube - 9), ...mallet([stuck + 23, ROWS.outcome + 6]), ...crossed([stuck + 16, ROWS.next + 2], 1.5),
+  ];
+}
+
+/** A sleeve cut lengthwise, from its left end on the axis, with the tube through it; its mark is at the sleeve's right end where it is home, or `off` of it. */
+function inSleeve([x, y]: Vec2, off: number, long: number = FIT.tube): readonly Mark[] {
+  const [outer, from] = [FIT.half + FIT.wall, x + 2 + off];
+  const walls = [y - outer, y + FIT.half].map((top) => cutFace(cornersOf({ x: x + 4, y: top, width: FIT.sleeve, height: FIT.wall })));
+  const tube = cornersOf({ x: from - 2, y: y - FIT.half, width: long, height: 2 * FIT.half });
+  const mark = x + 4 + FIT.sleeve + off;
+  return [area('panel', tube), outline(pens.cut, tube), ...walls.flat(), line(pens.motion, [mark, y - FIT.half], [mark, y + FIT.half])];
+}
+
+/** Turned to and fro round its axis. */
+function turnedTo(x: number, y: number): readonly Mark[] {
+  const round = Array.from({ length: 13 }, (_, index): Vec2 => {
+    const angle = (-0.62 + (1.24 * index) / 12) * Math.PI;
+    return [x - 3 + 2.6 * Math.cos(angle), y + (FIT.half + 3.6) * Math.sin(angle)];
+  });
+  const head = (at: number, before: number): readonly Mark[] => {
+    const [tip, from] = [round[at], round[before]];
+    return tip === undefined || from === undefined ? [] : [arrowhead(tip, [tip[0] - from[0], tip[1] - from[1]], 3.6, 2.6)];
+  };
+  return [line({ ...pens.motion, width: 2.2, colour: 'white' }, ...round), line({ ...pens.motion, width: 0.9 }, ...round), ...head(12, 10), ...head(0, 2)];
+}
+
+/** An arrow from the right on the axis to a place. */
+const pushedLeft = ([x, y]: Vec2): readonly Mark[] => [line({ ...pens.motion, width: 0.9 }, [x + 7, y], [x + 3, y]), arrowhead([x, y], [-1, 0], 4.4)];
+
+/** The tube with a turn of tape on its way round it, left of its mark. */
+function tapedAt([x, y]: Vec2): readonly Mark[] {
+  const tube = cornersOf({ x, y: y - FIT.half, width: 20, height: 2 * FIT.half });
+  const tape = cornersOf({ x: x + 3, y: y - FIT.half - TAPE.out, width: TAPE.wide, height: 2 * (FIT.half + TAPE.out) });
+  const [middle, mark] = [x + 3 + TAPE.wide / 2, x + 3 + TAPE.wide + TAPE.off];
+  return [area('panel', tube), outline(pens.cut, tube), line(pens.motion, [mark, y - FIT.half], [mark, y + FIT.half]), area('ink', tape), ...tapeRoll([middle, y - FIT.half], [middle + 10.5, y - FIT.half - 1.2])];
+}
+
+/** A mallet that strikes to the left, its face on the axis. */
+function mallet([x, y]: Vec2): readonly Mark[] {
+  const [wide, high] = MALLET.head;
+  const head = cornersOf({ x, y: y - high / 2, width: wide, height: high });
+  const handle = cornersOf({ x: x + (wide - MALLET.handle[0]) / 2, y: y + high / 2, width: MALLET.handle[0], height: MALLET.handle[1] });
+  return [area('white', handle), outline(pens.cut, handle), area('fresh', head), outline(pens.cut, head)];
+}

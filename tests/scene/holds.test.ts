@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { dot, lengthOf, placed, plus, times, type Vec3 } from '../../src/model/index.ts';
+import { seriesScenes, stepScene, type Mark } from '../../src/scene/index.ts';
+import { stageHand } from '../../src/scene/kit/index.ts';
+import { everySize, modelOf } from '../support/items.ts';
+import { planOf } from '../support/plans.ts';
+import { solids } from '../support/rack.ts';
+
+/** Half of a hand and a thumb's breadth, mm (common practice, no source). */
+const CLEAR = 60;
+const handsIn = (marks: readonly Mark[]): readonly Extract<Mark, { mark: 'hand' }>[] => marks.flatMap((mark) => (mark.mark === 'hand' ? [mark] : []));
+const pinnedPanels = everySize.filter(({ item, size }) => {
+  const model = modelOf(item, size);
+  return model.connections.some((each) => each.is === 'pin' && each.holds.some((id) => model.parts.some((part) => part.id === id && part.shape.form === 'plate')));
+});
+
+describe.each(pinnedPanels)('hands on the flat panels of $name', ({ item, size }) => {
+  const model = modelOf(item, size);
+  const drilled = planOf(item, size).steps.filter(({ action, detail }) => action === 'drill' && detail.on === 'plate');
+  const panelOf = (step: (typeof drilled)[number]): { readonly id: string; readonly holes: readonly Vec3[] } => {
+    const held = model.connections.flatMap((each) => (each.is === 'pin' && step.drillsFor.includes(each.pin) ? each.holds : []));
+    const panel = model.parts.find(({ id, shape }) => held.includes(id) && shape.form === 'plate');
+    if (panel?.shape.form !== 'plate') throw new Error(`step ${step.number} drills through no panel`);
+    const pose = stageHand(model, step, solids).pose(panel.id);
+    const { thickness, holes } = panel.shape;
+    return { id: panel.id, holes: holes.map(({ at: [x, y] }) => placed(pose, [x, y, thickness / 2])) };
+  };
+
+  it('are there wherever one is drilled through, and wherever one is held while it is pinned', () => {
+    expect(drilled.length).toBeGreaterThan(0);
+    for (const step of drilled) expect([step.key, handsIn(stepScene(model, step, solids)?.marks ?? []).length]).toEqual([step.key, 2]);
+  });
+
+  it('are clear of every hole by half of a hand and a thumb, and reach over the panel', () => {
+    for (const step of drilled) {
+      const { holes } = panelOf(step);
+      const middle = times(holes.reduce((sum, hole) => plus(sum, hole), [0, 0, 0]), 1 / holes.length);
+      for (const scene of [stepScene(model, step, solids), ...seriesScenes(model, step, solids)]) {
+        const hands = handsIn(scene?.marks ?? []);
+        for (const { at, onto } of hands) {
+          for (const hole of holes) expect([step.key, lengthOf(plus(hole, times(at, -1)))]).toEqual([step.key, expect.toSatisfy((far: number) => far >= CLEAR)]);
+          expect([step.key, dot(onto, plus(middle, times(at, -1)))]).toEqual([step.key, expect.toSatisfy((inwards: number) => inwards > 0)]);
+        }
+      }
+    }
+  });
+
+  it('hold while the first hole gets its pin, before any other is drilled', () => {
+    for (const step of drilled) {
+      const scenes = seriesScenes(model, step, solids);
+      const fresh = scenes.map(({ bodies }) => bodies.flatMap(({ look, id }) => (look === 'new' ? [id] : [])));
+      expect([step.key, scenes.map(({ number }) => number)]).toEqual([step.key, [1, 2, 3]]);
+      expect([step.key, fresh.map((ids) => ids.length)]).toEqual([step.key, [1, 1, step.drillsFor.length]]);
+      // The pin of the second picture stays in the third.
+      expect([step.key, fresh[2]]).toEqual([step.key, expect.arrayContaining(fresh[1] ?? [])]);
+    }
+  });
+});
