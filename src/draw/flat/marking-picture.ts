@@ -16,7 +16,7 @@ import { toPicture } from '../kit/svg.ts';
 
 /** A step of marking and cutting the panel, in the order of work; the first one takes the stock panel's sides in mm. */
 export type Marking =
-  | { readonly stage: 'blank'; readonly stock: Vec2; readonly kept?: Kept }
+  | { readonly stage: 'blank'; readonly stock: Vec2; /** Its sides along those of the stock panel. */ readonly laid?: Vec2; readonly kept?: Kept }
   /** What falls off is kept for later steps, by their numbers. */
   | { readonly stage: 'notches-cut'; readonly keptFor?: readonly number[] }
   | { readonly stage: 'inside' | 'creases' | 'notches' | 'holes' | 'crease' | 'half-cut' };
@@ -33,7 +33,7 @@ export function markingPicture(pattern: FlatPattern, marking: Marking, paper: Pa
 /** The marks of the picture, for the tests. */
 export function stageMarks(pattern: FlatPattern, marking: Marking, paper: Paper): readonly Mark[] {
   switch (marking.stage) {
-    case 'blank': return blankStage(pattern.blank, marking.stock, paper, marking.kept);
+    case 'blank': return blankStage(marking.laid ?? pattern.blank, marking.stock, paper, marking.kept);
     case 'inside': return insideStage(pattern, paper);
     case 'creases': return creasesStage(pattern, paper);
     case 'notches': return notchesStage(pattern, paper);

@@ -29,8 +29,12 @@ export const punchedPanel: DrawnFlat = (givens, step) =>
 /** The blank of the panel on its stock panel. */
 export const blankOnStock: DrawnFlat = ({ model, plan, papers }, step) => {
   const index = patternOf(model, step);
-  return markedPanel(model, index, { stage: 'blank', stock: [model.kit.panel.length, model.kit.panel.width], kept: keptOf(model, plan, 'blank', index) }, papers.bench);
+  return markedPanel(model, index, { stage: 'blank', stock: [model.kit.panel.length, model.kit.panel.width], ...laidAs(model, index), kept: keptOf(model, plan, 'blank', index) }, papers.bench);
 };
+
+/** How a pattern's blank is laid on its stock panel; nothing where none is cut from one. */
+const laidAs = (model: Model, index: number): { readonly laid?: Vec2 } =>
+  ownPanels(model).flat().filter((piece) => piece.is === 'blank' && piece.index === index).slice(0, 1).reduce((_, { sides }) => ({ laid: sides }), {});
 
 /** The panel of a step as it is cut out of its blank. */
 const cutOutAt = ({ model }: FlatGivens, step: Step): CutPattern => {
@@ -72,7 +76,8 @@ export const withPattern = (way: TraceWay, first: DrawnFlat, traced: (givens: Fl
 /** A folded panel's blank, with nothing on it, with the lines that its flaps are measured from, or with all that is punched in it flat. */
 export const blankTraced = (marks: 'none' | 'roots' | 'holes') => (givens: FlatGivens, step: Step): Traced => {
   const pattern = cutOutAt(givens, step);
-  const sides: Vec2 = [pattern.max[0] - pattern.min[0], pattern.max[1] - pattern.min[1]];
+  const own: Vec2 = [pattern.max[0] - pattern.min[0], pattern.max[1] - pattern.min[1]];
+  const sides = marks === 'none' ? laidAs(givens.model, patternOf(givens.model, step)).laid ?? own : own;
   const holes = marks === 'holes' ? punchedFlat(pattern).map(({ at: [x, y] }): Vec2 => [x - pattern.min[0], y - pattern.min[1]]) : [];
   return { sides, places: marks === 'none' ? [[], []] : marks === 'roots' ? rootsMarked(givens.model, patternOf(givens.model, step)) : holePlaces(pattern), holes };
 };

@@ -145,6 +145,13 @@ describe('the picture of blocks', () => {
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(blocksMarks(blocks))]).toEqual([[], [], [], []]);
   });
 
+  it('tells of those that are there already under the ones to fetch, each kind ticked', () => {
+    const [blocks, there] = [[{ high: 35, most: null, count: 2 }], [{ high: 35, most: null, count: 1 }, { high: 132, most: 40, count: 2 }]];
+    const picture = blocksPicture(blocks, there);
+    expect(texts(picture)).toEqual(['35', '×2', '35', '×1', '132', '40', '×2']);
+    expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(blocksMarks(blocks, there))]).toEqual([[], [], [], []]);
+  });
+
   it('tells of all to fetch how many there are of each height, which those of wood and brick have too, and fits on small pages', () => {
     const blocks = [{ high: 28, most: null, count: 4 }, { high: 132, most: 40, count: 12 }];
     const picture = fetchedBlocksPicture(blocks);

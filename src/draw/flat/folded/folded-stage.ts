@@ -89,7 +89,7 @@ function onFace(lying: Lying, marking: Marking, paper: Paper): readonly Mark[] {
   const { pattern, face } = lying;
   const roots = (view: Fit): readonly Mark[] => (face === 'marked' ? firstMarks(pattern, view, earlier(pens.inside)) : []);
   switch (marking.stage) {
-    case 'blank': return blankStage(blankSides(pattern), marking.stock, paper, marking.kept);
+    case 'blank': return blankStage(marking.laid ?? blankSides(pattern), marking.stock, paper, marking.kept);
     case 'inside': return measured(lying, withSizes(pattern, firstPlaces(pattern)), paper, (view) => [blankLine(pattern, view), ...firstMarks(pattern, view, pens.newInside)], null, 'new');
     case 'creases': return stripped(lying, 'mark', paper, (view) => [blankLine(pattern, view), ...roots(view), ...bends(pattern, view, 'mark')]);
     case 'notches': return measured(lying, outlinePlaces(pattern), paper, (view) => [blankLine(pattern, view), ...bends(pattern, view, null), patternOutline(pattern, view, pens.cut)], snipOf(pattern));
