@@ -19,7 +19,7 @@ export const CAME_OUT_MIDDLE = 28.5;
 const THIN = 34;
 const OUT = 26;
 /** From the left edge to the wall that is marked anew, its width, and how far its holes are moved, mm of paper. */
-const ANEW = { from: 39, wide: 66, moved: 14 } as const;
+const ANEW = { from: 37, wide: 66, moved: 14 } as const;
 
 /** What came out, and the numbers of the small pictures: where it was pulled at, and where it goes on after the new holes are marked. */
 export interface CameOut {
@@ -33,7 +33,7 @@ export interface CameOut {
 /** The plate has come off the wall with its screws: no hole is used again, all are marked as high as before and so far aside, the item moves as far, and it goes on with the finder and with drilling. From the left edge and the middle, mm of paper. */
 export const cameOut = ({ bracket, wall, holes, pullAt, drillAt }: CameOut, [x, y]: Vec2): readonly Mark[] => [
   ringedNumeral(tell.number(pullAt), [x + 4.5, y - (HIGH * SCALE) / 2 - 5], capHeights.order, pens.edge), ...crossed([x + 13, y - (HIGH * SCALE) / 2 - 5], 1.2),
-  ...offTheWall(bracket, wall, [x + 4, y]), ...goesOn([x + 29, y]), ...markedAnew(wall, holes, [x + ANEW.from, y]),
+  ...offTheWall(bracket, wall, [x + 4, y]), ...goesOn([x + 28, y]), ...markedAnew(wall, holes, [x + ANEW.from, y]),
   ...goesOn([x + ANEW.from + ANEW.wide + 2.5, y]), ...finder([x + ANEW.from + ANEW.wide + 15.5, y], false), ...goesOn([x + ANEW.from + ANEW.wide + 20.5, y]), ringedNumeral(tell.number(drillAt), [x + ANEW.from + ANEW.wide + 32, y], capHeights.order, pens.edge),
 ];
 
