@@ -66,15 +66,22 @@ function mostOf(input: BookletInput, of: PictureOf, base: number): number {
   return Math.min(mostScale, Math.max(1, sheets[input.paper].main / (pictureSize(input, of).width * base)));
 }
 
+/** What stands together in its order; and the same bands parted otherwise where a step's pictures take several pages. */
+export interface Stretch {
+  readonly bands: readonly Band[];
+  readonly otherwise: readonly Band[] | null;
+}
+
 /** The bands of all steps in order: each step, before it the run that it starts; the finished item at the end. */
-export function bandsOf(input: BookletInput): readonly Band[] {
-  const bands = input.plan.steps.flatMap((step, index, steps) => {
+export function bandsOf(input: BookletInput): readonly Stretch[] {
+  const stretches = input.plan.steps.map((step, index, steps): Stretch => {
     const before = steps[index - 1];
     const leading = runBand(input, step, before);
     const over = leading.reduce((sum, { height }) => sum + height, before ? 0 : headingHeight(input, 'steps'));
-    return [...leading, ...stepBands(input, step, over)];
+    const [bands, otherwise] = stepBands(input, step, over);
+    return { bands: [...leading, ...bands], otherwise: otherwise === null ? null : [...leading, ...otherwise] };
   });
-  return [...bands, finishedBand(input)];
+  return [...stretches, { bands: [finishedBand(input)], otherwise: null }];
 }
 
 /** The finished item as the last step leaves it. */
@@ -105,8 +112,8 @@ function announcedHeight(input: BookletInput, say: Say, pictureWidth: number): n
   return Math.ceil(2 * (saidHeight(input, say, width, announced) + 2 * bandPad)) / 2;
 }
 
-/** One band for a step, or as many as its pictures need; `over` is what stands above the first, mm. */
-function stepBands(input: BookletInput, step: Step, over: number): readonly Band[] {
+/** One band for a step, or as many as its pictures need, and the same with more on the last page where that can be; `over` is what stands above the first, mm. */
+function stepBands(input: BookletInput, step: Step, over: number): readonly [readonly Band[], readonly Band[] | null] {
   const { leastScale } = sheets[input.paper];
   const shown = picturesOf(input, step);
   const [head, further] = [headOf(input, step, false), headOf(input, step, true)];
@@ -114,16 +121,24 @@ function stepBands(input: BookletInput, step: Step, over: number): readonly Band
   // Where what is said in several languages leaves no room for a picture, the first page is left without one.
   // The white between pictures stays as wide when they are set smaller.
   const pages = packPages(shown.map((of) => ({ of, height: pictureSize(input, of).height + rowGap / leastScale })), room(further.parts), room(over + head.caption + head.parts));
-  return lastBalanced(pages).map((page, index) => stepBand(input, step, page.map(({ of }) => of), index < pages.length - 1, index > 0));
+  type Pages = typeof pages;
+  const bands = (parted: Pages): readonly Band[] => parted.map((page, index) => stepBand(input, step, page.map(({ of }) => of), index < parted.length - 1, index > 0));
+  const [usual, alike] = [lastBalanced(pages, isLower), lastBalanced(pages, isMoreAlike)];
+  return [bands(usual), alike.at(-1)?.length === usual.at(-1)?.length ? null : bands(alike)];
 }
 
-/** Pictures on pages, of which the last is not left with little while the one before it is full: as many move on as keep that the higher. */
-function lastBalanced<Some extends Tall>(pages: readonly (readonly Some[])[]): readonly (readonly Some[])[] {
+/** Whether the pages before the last and the last may be parted otherwise: heights before and after, mm. */
+type MayMove = (was: readonly [before: number, last: number], becomes: readonly [before: number, last: number]) => boolean;
+const isLower: MayMove = (_, [before, last]) => before >= last;
+const isMoreAlike: MayMove = ([wasBefore, wasLast], [before, last]) => before > 0 && Math.abs(before - last) < wasBefore - wasLast;
+
+/** Pictures on pages, of which the last is not left with little while the one before it is full: as many move on as may. */
+function lastBalanced<Some extends Tall>(pages: readonly (readonly Some[])[], mayMove: MayMove): readonly (readonly Some[])[] {
   const [before, last] = [pages.at(-2), pages.at(-1)];
   const moved = before?.at(-1);
   if (before === undefined || last === undefined || moved === undefined) return pages;
   const [left, taken] = [before.slice(0, -1), [moved, ...last]];
-  return heightOf(left) < heightOf(taken) ? pages : lastBalanced([...pages.slice(0, -2), left, taken]);
+  return mayMove([heightOf(before), heightOf(last)], [heightOf(left), heightOf(taken)]) ? lastBalanced([...pages.slice(0, -2), left, taken], mayMove) : pages;
 }
 
 const heightOf = (page: readonly Tall[]): number => page.reduce((sum, { height }) => sum + height, 0);

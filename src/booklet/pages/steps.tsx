@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { bandsOf, type Band, type Fit } from './bands.ts';
+import { bandsOf, type Band, type Fit, type Stretch } from './bands.ts';
 import { breakPages, type FittedPage } from './break-pages.ts';
 import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
@@ -15,14 +15,29 @@ const mostNarrowWhite = 48;
 
 /** The steps, band under band; the first page has the chapter's heading. */
 export function steps(input: BookletInput): readonly ReactNode[] {
-  const { narrow, leastScale } = sheets[input.paper];
-  const room = pageRoom(input);
-  return breakPages(bandsOf(input), room, room - headingHeight(input, 'steps'), leastScale).map((page, index) => (
+  const { narrow } = sheets[input.paper];
+  return fewestPages(input).map((page, index) => (
     <div className="steps" key={index}>
       {index === 0 && <div className="main"><ChapterHeading input={input} name="steps" /></div>}
       {page.entries.map((band, place) => <AnyBand key={place} input={input} band={band} fit={fitOf(page, narrow ? mostNarrowWhite : mostWhite)} />)}
     </div>
   ));
+}
+
+/** The bands on pages; a step of several pages is parted otherwise where that saves one. */
+function fewestPages(input: BookletInput): readonly FittedPage<Band>[] {
+  const room = pageRoom(input);
+  const broken = (stretches: readonly Stretch[]): readonly FittedPage<Band>[] =>
+    breakPages(stretches.flatMap(({ bands }) => bands), room, room - headingHeight(input, 'steps'), sheets[input.paper].leastScale);
+  let stretches = bandsOf(input);
+  let pages = broken(stretches);
+  for (const [place, { otherwise }] of stretches.entries()) {
+    if (otherwise === null) continue;
+    const tried = stretches.with(place, { bands: otherwise, otherwise: null });
+    const triedPages = broken(tried);
+    if (triedPages.length < pages.length) [stretches, pages] = [tried, triedPages];
+  }
+  return pages;
 }
 
 /** What is left over on a page is spread among its steps. */
