@@ -10,7 +10,7 @@ import type { Scene, SceneBody } from './types.ts';
 /** The scene of a step, on its blocks where it is propped, with the hands that hold it, or null when the step is told by a flat drawing (work on the bench). */
 export function stepScene(model: Model, step: Step, solids: Solids): Scene | null {
   const scene = onBlocks(model, step, solids, SCENES[step.action]?.scene({ model, step, solids }) ?? null, (blocks, { bodies, view }) => inSight(blocks, bodies, view));
-  return scene === null ? null : { ...scene, marks: [...scene.marks, ...heldMarks(model, stageHand(model, step, solids), step)] };
+  return scene === null ? null : { ...scene, marks: [...scene.marks, ...heldMarks(stageHand(model, step, solids), step)] };
 }
 
 function onBlocks(model: Model, step: Step, solids: Solids, scene: Scene | null, shown: (blocks: readonly SceneBody[], scene: Scene) => readonly SceneBody[] = (blocks) => blocks): Scene | null {

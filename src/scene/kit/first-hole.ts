@@ -15,8 +15,8 @@ const ARROW = { long: 90, off: 8 } as const;
 
 /**
  * A flat panel and its tubes, which a step drills through in several places: the first hole, its pin, and only then the
- * others, so that the panel stays where it is (common practice, no source). Hands hold it clear of all holes. None where
- * a step drills through no panel.
+ * others, so that the panel stays where it is (common practice, no source). One that the second person holds is held, clear
+ * of all holes, until that pin is in; nobody's hands are near the others. None where a step drills through no panel.
  */
 export function firstHolePinned(givens: StepGivens): readonly Scene[] {
   const { model, step, solids } = givens;
@@ -43,11 +43,11 @@ export function firstHolePinned(givens: StepGivens): readonly Scene[] {
     { still: [], moving: [tool('pin', first, PIN.over, PIN)] },
     { still: [tool('pin', first, 0, PIN).body], moving: others.map(drill) },
   ];
-  const [hands, view] = [plateHolds(panel.shape, hand.pose(panel.id)), viewOn(givens, panel.shape, hand.pose(panel.id))];
+  const [hands, view] = [step.held.length === 0 ? [] : plateHolds(panel.shape, hand.pose(panel.id)), viewOn(givens, panel.shape, hand.pose(panel.id))];
   return steps.map(({ still, moving }, index) => ({
     id: seriesName(step, index + 1), number: index + 1, view,
     bodies: [...held.map((id) => hand.body(id, 'present')), ...still, ...moving.map(({ body }) => body)],
-    marks: [...hands, ...moving.map(({ arrow }) => arrow)],
+    marks: [...(still.length === 0 ? hands : []), ...moving.map(({ arrow }) => arrow)],
   }));
 }
 

@@ -1,4 +1,4 @@
-import type { Model, PartKind } from '../../model/index.ts';
+import type { PartKind } from '../../model/index.ts';
 import { FASTENERS, type Step } from '../../plan/index.ts';
 import type { Mark, SceneBody } from '../types.ts';
 import { level } from './blocks.ts';
@@ -13,13 +13,9 @@ const UPPER = 60;
 /** Where the hands of one person are along it, and those of two. */
 const HANDS = { one: [0.36, 0.64], two: [0.06, 0.94] } as const;
 
-/** Two hands on each body that the second person holds in a step, and on a flat panel that lies and is drilled: on a panel clear of its holes, on all else on its upper edge. */
-export const heldMarks = (model: Model, hand: StageHand, step: Step): readonly Mark[] =>
-  [...step.held, ...(step.held.length === 0 ? drilledPanels(model, hand, step) : [])].flatMap((ids) => onPanel(hand, ids) ?? handsAlong(ids.map((id) => hand.body(id, 'present'))));
-
-/** The flat panels that a step drills through, each by itself. */
-const drilledPanels = ({ connections }: Model, hand: StageHand, { drillsFor }: Step): readonly (readonly string[])[] =>
-  [...new Set(connections.flatMap((each) => (each.is === 'pin' && drillsFor.includes(each.pin) ? each.holds : [])))].filter((id) => hand.part(id).shape.form === 'plate').map((id) => [id]);
+/** Two hands on each body that the second person holds in a step: on a flat panel clear of its holes, on all else on its upper edge. */
+export const heldMarks = (hand: StageHand, { held }: Step): readonly Mark[] =>
+  held.flatMap((ids) => onPanel(hand, ids) ?? handsAlong(ids.map((id) => hand.body(id, 'present'))));
 
 /** Hands on a flat panel that is held by itself; null where anything else is. */
 function onPanel(hand: StageHand, ids: readonly string[]): readonly Mark[] | null {
