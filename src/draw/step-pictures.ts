@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, onFeetOf, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, seriesScenes, squareOf, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, onFeetOf, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, seriesScenes, setDownScene, squareOf, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetterOf, withLetters } from './letters-at-bars.ts';
@@ -104,8 +104,8 @@ const HOME_HEIGHT = 84;
 
 /** Flat drawings beside the first step of a kind, which way up a part goes, or what the scene hides or shows too small where there is no room beside it. */
 function furtherPictures(givens: StepGivens, step: Step, closeUp: Aside | null): readonly DrawnPicture[] {
-  const { model, solids, draw, format = 'page' } = givens;
-  const home = homeScene(model, step, solids);
+  const { model, plan, solids, draw, format = 'page' } = givens;
+  const [home, setDown] = [homeScene(model, step, solids), setDownScene(model, plan, step, solids)];
   const series = seriesScenes(model, step, solids);
   const wayUp = wayUpScenes(model, step, solids) ?? sleeveWayScenes(model, step, solids);
   return [
@@ -113,6 +113,7 @@ function furtherPictures(givens: StepGivens, step: Step, closeUp: Aside | null):
     ...jointGuides(givens, step),
     ...flatBeside(givens, step),
     ...stood(givens, step),
+    ...(setDown === null ? [] : [composeRow([withEnds(model, solids, setDown)], { width: FORMATS[format].bench.width, height: ROW_HEIGHT }, draw)]),
     ...(home === null ? [] : [composeDone(withEnds(model, solids, home), { width: FORMATS[format].bench.width, height: HOME_HEIGHT }, draw)]),
     ...(wayUp === null ? [] : [composeRightWrong(withEnds(model, solids, wayUp.right), wayUp.wrong.map((scene) => withEnds(model, solids, scene)), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
     ...(closeUp === null ? [] : [composeAside(closeUp, FORMATS[format].closeUp, draw)]),

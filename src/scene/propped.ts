@@ -87,6 +87,16 @@ export function unproppedScene(model: Model, plan: Plan, step: Step, solids: Sol
   return isStoodUp ? { ...leaving, marks: [...leaving.marks, ...handsAlong(work)] } : leaving;
 }
 
+/** Work that a step has turned and set down on blocks, seen level: where each stands; null where it is set down on none. */
+export function setDownScene(model: Model, plan: Plan, step: Step, solids: Solids): Scene | null {
+  const next = plan.steps.find(({ number }) => number > step.number);
+  if (!isTurn(step) || step.footing.after.length === 0 || next === undefined) return null;
+  const hand = stageHand(model, atItsBeginning(next), solids);
+  const set = comingTo({ model, plan, solids }, step);
+  const blocks = namedBlocks(hand, next).filter((block) => set.some((each) => isSame(each, block)));
+  return blocks.length === 0 ? null : levelScene(`set-down:${step.number}`, hand, step.present, blocks, () => false, []);
+}
+
 /** Whether the blocks of a step are pushed to work that lies or stands there, after it has been turned. */
 export const doBlocksComeToWork = (model: Model, plan: Plan, step: Step, solids: Solids): boolean =>
   !isTurn(step) && comingTo({ model, plan, solids }, step).some(({ comes }) => comes === 'to-work');

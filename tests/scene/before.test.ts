@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { lineDrawing } from '../../src/draw/index.ts';
 import { chained, jointPorts, placed, type Model, type Vec3 } from '../../src/model/index.ts';
 import { isSetOnItsFeet, PEGS_CLEAR, type Footing, type Step } from '../../src/plan/index.ts';
-import { blocksFetched, freedScenes, proppedScenes, rolledScenes, rolledSteps, sleeveEnds, stepScene, unproppedScene, wayUpScenes } from '../../src/scene/index.ts';
+import { blocksFetched, freedScenes, proppedScenes, rolledScenes, rolledSteps, setDownScene, sleeveEnds, stepScene, unproppedScene, wayUpScenes } from '../../src/scene/index.ts';
 import type { Scene, SceneBody } from '../../src/scene/index.ts';
 import { blocksOf, boxOfBlock, type Block } from '../../src/scene/kit/blocks.ts';
 import { boxRound } from '../../src/scene/kit/extent.ts';
@@ -202,6 +202,18 @@ describe.each(everySize)('blocks of the $name', ({ item, size }) => {
     for (const step of made.steps) {
       const hands = handsIn(stepScene(own, step, solids));
       expect([step.key, hands]).toEqual([step.key, isTurn(step) ? 2 : 2 * step.held.length]);
+    }
+  });
+
+  it('are seen level with their heights where work is turned onto them', () => {
+    for (const [index, step] of made.steps.entries()) {
+      const scene = setDownScene(own, made, step, solids);
+      const { after } = step.footing;
+      expect([step.key, scene !== null]).toEqual([step.key, isTurn(step) && after.length > 0 && index < made.steps.length - 1]);
+      if (scene === null) continue;
+      expect([step.key, blocks(scene)]).toEqual([step.key, after.length]);
+      const told = scene.marks.flatMap((mark) => (mark.mark === 'length' && mark.told.as === 'length' ? [mark.told.mm] : []));
+      expect([step.key, new Set(told)]).toEqual([step.key, new Set(after.map(({ high }) => high))]);
     }
   });
 
