@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { buildModel, dot, lengthOf, placed, type Vec3 } from '../../src/model/index.ts';
+import { buildModel, chained, dot, lengthOf, placed, turned, type Vec3 } from '../../src/model/index.ts';
 import { planItem } from '../../src/plan/index.ts';
 import { standOf, stepScene, STANDARD_VIEW, type Scene, type SceneBody } from '../../src/scene/index.ts';
 import { stageHand } from '../../src/scene/kit/index.ts';
+import { itemNamed } from '../support/items.ts';
+import { planOf } from '../support/plans.ts';
 import { solids } from '../support/rack.ts';
 import { structureItem } from '../support/structures.ts';
 
@@ -13,14 +15,24 @@ const sceneOf = (step: (typeof plan.steps)[number]): Scene | null => stepScene(m
 describe('from where a step is seen', () => {
   const pinned = plan.steps.filter(({ action }) => action === 'drill' || action === 'pin-posts');
 
-  it('is from behind where all that it drills or pins is put in from there, and from before it else', () => {
-    const behind = pinned.filter((step) => standOf(model, step) === 'behind');
-    expect(behind.length).toBeGreaterThan(0);
-    expect(behind.length).toBeLessThan(pinned.length);
+  it('is before the work where what it pins is not turned away from there, else behind it', () => {
+    const bed = buildModel(itemNamed('bed'), 'toddler');
+    const step = planOf(itemNamed('bed'), 'toddler').steps.find((each) => each.action === 'pin-panel' && each.standing.name === 'upright');
+    if (step === undefined) throw new Error('nothing is pinned upright');
+    const stands = [0, 1, 2, 3].map((quarters) => {
+      const round = { ...step, standing: { ...step.standing, pose: chained(turned([0, 0, 1], (quarters * Math.PI) / 2), step.standing.pose) } };
+      const stand = standOf(bed, round);
+      const scene = stepScene(bed, round, solids);
+      expect([stand, dot(scene?.view.towardsEye ?? [0, 0, 0], [0, -1, 0]) > 0]).toEqual([stand, stand !== 'behind']);
+      return stand;
+    });
+    expect(stands.toSorted()).toEqual(['behind', 'front', 'front', 'front']);
+  });
+
+  it('is before the work for all that a chest needs', () => {
     for (const step of plan.steps) {
       const scene = sceneOf(step);
-      if (scene === null) continue;
-      expect([step.key, dot(scene.view.towardsEye, [0, -1, 0]) > 0]).toEqual([step.key, standOf(model, step) !== 'behind']);
+      if (scene !== null) expect([step.key, dot(scene.view.towardsEye, [0, -1, 0]) > 0]).toEqual([step.key, standOf(model, step) !== 'behind']);
     }
   });
 
