@@ -9,6 +9,7 @@ import type { DrawnPicture } from '../types.ts';
 import { handDown } from './hands.ts';
 import { tapeRoll } from './tape-roll.ts';
 import { numbered, onwards } from './trial.ts';
+import { turnedRound } from './turned-round.ts';
 
 /** Height of the picture, mm of paper. */
 const HIGH = 44;
@@ -65,17 +66,8 @@ function inSocket([x, y]: Vec2, out: number, end = x + FIT.long): readonly Mark[
 }
 
 /** Pulled straight out of it, and turned to and fro round its axis. */
-function pulledAndTurned([x, y]: Vec2): readonly Mark[] {
-  const round = Array.from({ length: 13 }, (_, index): Vec2 => {
-    const angle = (-0.62 + (1.24 * index) / 12) * Math.PI;
-    return [x - 6 + 2.6 * Math.cos(angle), y + (FIT.half + 3.6) * Math.sin(angle)];
-  });
-  const head = (at: number, before: number): readonly Mark[] => {
-    const [tip, from] = [round[at], round[before]];
-    return tip === undefined || from === undefined ? [] : [arrowhead(tip, [tip[0] - from[0], tip[1] - from[1]], 3.6, 2.6)];
-  };
-  return [line({ ...pens.motion, width: 2.2, colour: 'white' }, ...round), line({ ...pens.motion, width: 0.9 }, ...round), ...head(12, 10), ...head(0, 2), line({ ...pens.motion, width: 0.9 }, [x + 3, y], [x + 9, y]), arrowhead([x + 14, y], [1, 0], 5)];
-}
+const pulledAndTurned = ([x, y]: Vec2): readonly Mark[] =>
+  [...turnedRound([x - 6, y], FIT.half), line({ ...pens.motion, width: 0.9 }, [x + 3, y], [x + 9, y]), arrowhead([x + 14, y], [1, 0], 5)];
 
 /** The tube's end with one turn of tape on its way round it, its mark beyond. */
 function tapedEnd([x, y]: Vec2): readonly Mark[] {

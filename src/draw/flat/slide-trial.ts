@@ -9,6 +9,7 @@ import type { DrawnPicture } from '../types.ts';
 import { handDown } from './hands.ts';
 import { tapeRoll } from './tape-roll.ts';
 import { onwards } from './trial.ts';
+import { turnedRound } from './turned-round.ts';
 
 /** Height of the picture, and the width that its columns are told for, mm of paper. */
 const HIGH = 40;
@@ -37,7 +38,7 @@ export function slideTrialMarks(width: number): readonly Mark[] {
   const rules = [stays, slips, stuck].map((x) => line(pens.edge, [x, 1], [x, HIGH - 1]));
   return [
     ...rules,
-    ...inSleeve([6, ROWS.tried], 11), ...handDown([43, ROWS.tried - FIT.half]), ...turnedTo(35, ROWS.tried), ...pushedLeft([49, ROWS.tried]),
+    ...inSleeve([6, ROWS.tried], 11), ...handDown([43, ROWS.tried - FIT.half]), ...turnedRound([32, ROWS.tried], FIT.half), ...pushedLeft([49, ROWS.tried]),
     ...inSleeve([stays + 1.5, ROWS.outcome], 0), ...ticked([stays + 18, ROWS.next - 2], 1.5),
     ...inSleeve([slips + 7.5, ROWS.outcome], -SLIPPED, 27), ...crossed([stuck - 3.5, ROWS.outcome], 1.1),
     ...onwards([slips + 1, ROWS.next]), ...tapedAt([slips + 8.5, ROWS.next]), ...ticked([stuck - 3.8, ROWS.next + 4], 1.1),
@@ -52,19 +53,6 @@ function inSleeve([x, y]: Vec2, off: number, long: number = FIT.tube): readonly 
   const tube = cornersOf({ x: from - 2, y: y - FIT.half, width: long, height: 2 * FIT.half });
   const mark = x + 4 + off;
   return [area('panel', tube), outline(pens.cut, tube), ...walls.flat(), line(pens.motion, [mark, y - FIT.half], [mark, y + FIT.half])];
-}
-
-/** Turned to and fro round its axis. */
-function turnedTo(x: number, y: number): readonly Mark[] {
-  const round = Array.from({ length: 13 }, (_, index): Vec2 => {
-    const angle = (-0.62 + (1.24 * index) / 12) * Math.PI;
-    return [x - 3 + 2.6 * Math.cos(angle), y + (FIT.half + 3.6) * Math.sin(angle)];
-  });
-  const head = (at: number, before: number): readonly Mark[] => {
-    const [tip, from] = [round[at], round[before]];
-    return tip === undefined || from === undefined ? [] : [arrowhead(tip, [tip[0] - from[0], tip[1] - from[1]], 3.6, 2.6)];
-  };
-  return [line({ ...pens.motion, width: 2.2, colour: 'white' }, ...round), line({ ...pens.motion, width: 0.9 }, ...round), ...head(12, 10), ...head(0, 2)];
 }
 
 /** An arrow from the right on the axis to a place. */
