@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { dot, lengthOf, placed, plus, times, type Vec3 } from '../../src/model/index.ts';
+import { dot, lengthOf, moved, placed, plus, times, type Vec3 } from '../../src/model/index.ts';
 import { seriesScenes, stepScene, type Mark } from '../../src/scene/index.ts';
 import { stageHand } from '../../src/scene/kit/index.ts';
+import { plateHolds } from '../../src/scene/kit/plate-holds.ts';
 import { everySize, modelOf } from '../support/items.ts';
 import { planOf } from '../support/plans.ts';
 import { solids } from '../support/rack.ts';
@@ -57,4 +58,11 @@ describe.each(pinnedPanels)('hands on the flat panels of $name', ({ item, size }
       expect([step.key, fresh[2]]).toEqual([step.key, expect.arrayContaining(fresh[1] ?? [])]);
     }
   });
+});
+
+it('no hand is drawn on a flat panel that has no place clear of its holes', () => {
+  const small = { form: 'plate', width: 100, height: 80, thickness: 9, holes: [-30, 0, 30].map((x) => ({ at: [x, 0] as const, diameter: 6 })) } as const;
+  const still = moved([0, 0, 0]);
+  expect(plateHolds(small, still)).toEqual([]);
+  expect(plateHolds({ ...small, width: 400 }, still)).toHaveLength(2);
 });

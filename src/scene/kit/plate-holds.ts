@@ -13,11 +13,11 @@ interface Hold {
 /** A hand is so far from the middle of every hole that is drilled or pinned there, mm (our own choice: half of a hand and a thumb's breadth). */
 export const CLEAR_OF_HOLES = 60;
 
-/** Two hands that hold a flat panel clear of its holes: at its ends; where these are too near to holes, on its upper edge between them. */
+/** Two hands that hold a flat panel clear of its holes: at its ends; where these are too near to holes, on its upper edge between them; none where it has no such places. */
 export function plateHolds(plate: Plate, pose: Pose): readonly Extract<Mark, { mark: 'hand' }>[] {
   const long = plate.width >= plate.height ? 0 : 1;
   const space = ([x, y]: Vec2): Vec3 => [x, y, plate.thickness / 2];
-  const holds = [endHolds(plate, long), edgeHolds(plate, long, pose)].find((each) => each.every((hold) => isClear(plate, hold))) ?? endHolds(plate, long);
+  const holds = [endHolds(plate, long), edgeHolds(plate, long, pose)].find((each) => each.every((hold) => isClear(plate, hold))) ?? [];
   return holds.map(({ at, onto }) => ({ mark: 'hand', at: placed(pose, space(at)), onto: turnedBy(pose, [onto[0], onto[1], 0]) }));
 }
 
