@@ -1,3 +1,8 @@
+import type { Model } from './types.ts';
+
+/** Whether anything is tied with cords. */
+export const hasCords = ({ parts }: Pick<Model, 'parts'>): boolean => parts.some(({ kind }) => kind === 'cable');
+
 /** What a cable is cut longer for and where its second loop is tied, mm: lengths of a thin cord, common practice, no source. */
 const ENDS = {
   /** Doubled for the loop at its end, with the knot. */

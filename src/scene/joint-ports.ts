@@ -1,4 +1,4 @@
-import { dot, jointPorts, placed, times, type JointPorts, type Model, type Solids, type Vec3 } from '../model/index.ts';
+import { dot, hasCords, jointPorts, placed, times, type JointPorts, type Model, type Solids, type Vec3 } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
 import { blindEnds } from './kit/blind-ends.ts';
 import { turnedBy } from './kit/directions.ts';
@@ -37,7 +37,7 @@ function shownOf(model: Model, step: Step, solids: Solids, id: string): JointSho
   const towards = (axis: Vec3): number => dot(turnedBy(body.pose, axis), view.towardsEye);
   const ends = joint.ports.flatMap((port) => endsOf(port).map(({ axis, far }) => ({ port, axis, far })));
   const best = (['sleeve', 'socket', 'stud'] as const).flatMap((is) => ends.filter(({ port }) => port.is === is).toSorted((a, b) => towards(b.axis) - towards(a.axis)).slice(0, 1));
-  return { joint, view, hasCords: model.parts.some(({ kind }) => kind === 'cable'), bodies: [body, ...blindEnds(solids, body, part)], places: best.map(({ port, axis, far }) => ({ port, at: placed(body.pose, times(axis, far)) })) };
+  return { joint, view, hasCords: hasCords(model), bodies: [body, ...blindEnds(solids, body, part)], places: best.map(({ port, axis, far }) => ({ port, at: placed(body.pose, times(axis, far)) })) };
 }
 
 /** The outer ends of a port, along the joint's own axes. */

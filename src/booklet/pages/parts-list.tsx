@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { findPicture, type PictureOf } from '../../draw/index.ts';
+import { hasCords } from '../../model/index.ts';
 import { suppliesOf } from '../../plan/index.ts';
 import { PART_KINDS } from '../../parts/facts.ts';
 import { varietiesOf, type Variety } from '../../parts/varieties.ts';
@@ -148,7 +149,7 @@ function Blocks({ input, of, height }: { readonly input: BookletInput; readonly 
 }
 
 const stockAlt = ({ words, model }: BookletInput): string =>
-  words.list([words.t('pack.bring.tube'), words.t('pack.bring.panel'), ...(model.parts.some(({ kind }) => kind === 'cable') ? [words.t('parts.cable.name')] : [])]);
+  words.list([words.t('pack.bring.tube'), words.t('pack.bring.panel'), ...(hasCords(model) ? [words.t('parts.cable.name')] : [])]);
 
 function PartEntry({ input, part, told }: { readonly input: BookletInput; readonly part: SizedPart; readonly told: number }): ReactNode {
   return (

@@ -1,10 +1,7 @@
-import type { Model } from '../../model/index.ts';
+import { hasCords } from '../../model/index.ts';
 import { pair, work } from '../rules.ts';
 
-/** What is tied can be drawn plumb; what pins alone hold was measured square before it was drilled, and is only looked at for feet that do not stand. */
-const hasCords = ({ parts }: Model): boolean => parts.some(({ kind }) => kind === 'cable');
-
-/** The item stood on its feet. */
+/** The item stood on its feet. What is tied can be drawn plumb; what pins alone hold was measured square before it was drilled, and is only looked at for feet that do not stand. */
 export const facts = work({
   tools: ['hands', 'straight-edge', 'plumb-line', 'tape'],
   without: (_, model) => (hasCords(model) ? [] : ['straight-edge', 'plumb-line', 'tape']),
