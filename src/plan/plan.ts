@@ -89,7 +89,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     motions: motionsOf(model, step),
     drilled: step.drilled, drillsFor: step.drillsFor,
     folded: step.foldedAfter,
-    held: action === 'brace' ? [step.present] : step.held, props: step.props, footing: NO_FOOTING,
+    held: work.sways === true ? [step.present] : step.held, props: step.props, footing: NO_FOOTING,
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
     supplies: work.supplies?.(model, detail) ?? [],
     standing,

@@ -115,6 +115,8 @@ export interface WorkFacts {
   readonly without?: (detail: StepDetail, model: Model) => readonly Tool[];
   readonly people: 1 | 2;
   readonly cautions: readonly Caution[];
+  /** The second person holds all that is there while it is done: it sways. */
+  readonly sways?: true;
   /** None where there is nothing to be done wrong that one could see. */
   readonly check: WorkerCheck | null;
   /** The check by what it is done on; the same for all when left out. */

@@ -4,6 +4,7 @@ import { but, doing, joiningItem, on, pair, rule, work } from '../rules.ts';
 export const facts = work({
   tools: ['tape', 'pencil', 'sticky-tape', 'knife', 'bottle', 'hands'],
   people: 2,
+  sways: true,
   cautions: ['sharp', 'gloves'],
   check: pair('cable-tight'),
   minutes: 12,
