@@ -2,7 +2,7 @@ export { tell, type Told } from './told.ts';
 export type * from './types.ts';
 export { closeUpScene, homeScene, momentScene, seriesScenes, stepScene } from './step-scene.ts';
 export { plumbOf, plumbRange, type HeldBy, type Plumb, type PlumbSide } from './plumb/plumb.ts';
-export { onFeetOf, type OnFeet } from './stood.ts';
+export { onFeetOf, type OnFeet } from './on-feet.ts';
 export { squareOf, type Square } from './square.ts';
 export { sleeveWayScenes } from './sleeve-way.ts';
 export { wayUpScenes, type WayUp } from './way-up.ts';

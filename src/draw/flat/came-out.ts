@@ -7,7 +7,7 @@ import { pens } from '../kit/pens.ts';
 import { crossed } from '../kit/right-wrong.ts';
 import { bareWall, crossAt, type WallHoles } from './bare-wall.ts';
 import type { Box } from '../types.ts';
-import { finder } from './finder-picture.ts';
+import { finder } from './finder.ts';
 import { HIGH, plateOn, ringOf, SCALE, screwPlaces, wallSection, type Bracket, type WallShown } from './wall-pieces.ts';
 
 const cap = capHeights.step;

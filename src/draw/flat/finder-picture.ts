@@ -3,6 +3,7 @@ import { area, arrowhead, circle, line, outline, type Mark } from '../kit/marks.
 import { pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { crossAt } from './bare-wall.ts';
+import { FINDER, finder } from './finder.ts';
 import { handOnto } from './hands.ts';
 import { bond, grain, ringOf, type WallShown } from './wall-pieces.ts';
 
@@ -12,8 +13,6 @@ export const FINDER_HIGH = 42;
 const LED = { x: 4, width: 62 } as const;
 const TOLD = { width: 34, x: [76, 120] } as const;
 const WALL = { y: 4, height: 34 } as const;
-/** Half of the finder's width and height, the corner of its lamp from its middle, mm of paper. */
-const BOX = { half: 4.2, high: 6.4, lamp: 3 } as const;
 
 /**
  * A finder is led over the bare wall, level and upright, wherever a hole is to come. Where its lamp lights and it sounds there is a wire or a pipe
@@ -26,7 +25,7 @@ export function finderMarks(wall: WallShown): readonly Mark[] {
   const wire = over + TOLD.width * 0.5;
   return [
     ...face(wall, LED.x, LED.width), ...[0.22, 0.78].flatMap((share) => crossAt([LED.x + share * LED.width, middle])),
-    ...handOnto([at, middle + BOX.high + 0.6], [0, -1], 0.8), ...finder([at, middle], false),
+    ...handOnto([at, middle + FINDER.high + 0.6], [0, -1], 0.8), ...finder([at, middle], false),
     ...toAndFro([at, middle - 1.5], [1, 0], 11), ...toAndFro([at, WALL.y + 5.4], [0, 1], 1.4),
     ...face(wall, over, TOLD.width), line({ ...pens.motion, width: 2.4, colour: 'white' }, [wire, WALL.y], [wire, WALL.y + WALL.height]), line({ ...pens.halfCut, width: 1 }, [wire, WALL.y], [wire, WALL.y + WALL.height]),
     ...finder([wire, middle], true), ...onGround(crossed, [over + TOLD.width - 6, WALL.y + WALL.height - 6]),
@@ -38,20 +37,6 @@ export function finderMarks(wall: WallShown): readonly Mark[] {
 function face({ kind }: WallShown, x: number, width: number): readonly Mark[] {
   const box = { x, width, ...WALL };
   return [area('panel', ringOf(box)), ...(kind === 'masonry' ? bond(box) : grain(box)), outline(pens.cut, ringOf(box))];
-}
-
-/** The finder from before: its lamp lights and it sounds where something is behind it. */
-export function finder([x, y]: Vec2, isTelling: boolean): readonly Mark[] {
-  const box = ringOf({ x: x - BOX.half, y: y - BOX.high, width: 2 * BOX.half, height: 2 * BOX.high });
-  const lamp: Vec2 = [x, y - BOX.lamp];
-  const arc = (radius: number, side: number): Mark => line({ ...pens.motion, width: 0.9 }, ...Array.from({ length: 7 }, (_, index): Vec2 => {
-    const angle = -0.7 + (index * 1.4) / 6;
-    return [x + side * (BOX.half - 3 + radius * Math.cos(angle)), lamp[1] + radius * Math.sin(angle)];
-  }));
-  return [
-    area('white', box), outline({ ...pens.cut, width: 0.7 }, box), circle(lamp, 1.9, pens.cut, isTelling ? 'ink' : 'white'), ...[2, 4].map((down) => line(pens.edge, [x - 2.4, y + down], [x + 2.4, y + down])),
-    ...(isTelling ? [-1, 1].flatMap((side) => [5, 7.6].map((radius) => arc(radius, side))) : []),
-  ];
 }
 
 /** Arrows away from a place both ways, from so far beside it on. */

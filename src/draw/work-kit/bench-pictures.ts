@@ -33,8 +33,10 @@ export const blankOnStock: DrawnFlat = ({ model, plan, papers }, step) => {
 };
 
 /** How a pattern's blank is laid on its stock panel; nothing where none is cut from one. */
-const laidAs = (model: Model, index: number): { readonly laid?: Vec2 } =>
-  ownPanels(model).flat().filter((piece) => piece.is === 'blank' && piece.index === index).slice(0, 1).reduce((_, { sides }) => ({ laid: sides }), {});
+function laidAs(model: Model, index: number): { readonly laid?: Vec2 } {
+  const blank = ownPanels(model).flat().find((piece) => piece.is === 'blank' && piece.index === index);
+  return blank === undefined ? {} : { laid: blank.sides };
+}
 
 /** The panel of a step as it is cut out of its blank. */
 const cutOutAt = ({ model }: FlatGivens, step: Step): CutPattern => {

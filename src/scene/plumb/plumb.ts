@@ -4,8 +4,9 @@ import { SCENES } from '../../work/scenes.ts';
 import { turnedBy } from '../kit/directions.ts';
 import { stageHand } from '../kit/stage.ts';
 import { STANDARD_VIEW } from '../kit/views.ts';
-import { cordStepsAfter, stoodBy, type Stood } from '../stood.ts';
+import { cordStepsAfter } from '../cord-steps.ts';
 import type { SceneBody, View } from '../types.ts';
+import { stoodBy, type Stood } from './stood.ts';
 import { boxed, facesBeside, highestBeside, reachBeside, type Boxed, type Faces, type Reach } from './beside-leg.ts';
 
 /** The string hangs so far from a leg at least, and at most, mm; so much of the leg's height may be left out for each mm that it hangs nearer. */
