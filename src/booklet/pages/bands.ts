@@ -121,8 +121,7 @@ function stepBands(input: BookletInput, step: Step, over: number): readonly [rea
   // Where what is said in several languages leaves no room for a picture, the first page is left without one.
   // The white between pictures stays as wide when they are set smaller.
   const pages = packPages(shown.map((of) => ({ of, height: pictureSize(input, of).height + rowGap / leastScale })), room(further.parts), room(over + head.caption + head.parts));
-  type Pages = typeof pages;
-  const bands = (parted: Pages): readonly Band[] => parted.map((page, index) => stepBand(input, step, page.map(({ of }) => of), index < parted.length - 1, index > 0));
+  const bands = (parted: typeof pages): readonly Band[] => parted.map((page, index) => stepBand(input, step, page.map(({ of }) => of), index < parted.length - 1, index > 0));
   const [usual, alike] = [lastBalanced(pages, isLower), lastBalanced(pages, isMoreAlike)];
   return [bands(usual), alike.at(-1)?.length === usual.at(-1)?.length ? null : bands(alike)];
 }

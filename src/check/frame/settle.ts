@@ -60,8 +60,9 @@ function solver(assembly: Assembly): Solver {
   const known = new Map<string, Answer>();
   return (taut, slackShare) => {
     const shares = taut.map((is) => (is ? 1 : slackShare));
-    const answer = known.get(shares.join(' ')) ?? shiftsOf(assembly, shares);
-    known.set(shares.join(' '), answer);
+    const key = shares.join(' ');
+    const answer = known.get(key) ?? shiftsOf(assembly, shares);
+    known.set(key, answer);
     return answer;
   };
 }
