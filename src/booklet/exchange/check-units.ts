@@ -1,4 +1,5 @@
-import { wordFiles, WORDS_LIMITS } from '../words/index.ts';
+import { firstUnseen } from '../../read/index.ts';
+import { wordFiles, WORDS_LIMITS, withoutUnseen } from '../words/index.ts';
 import type { Entry } from './entries.ts';
 import { lengthLimit } from './limits.ts';
 import { asWritten, placeholdersOf, textLength } from './placeholders.ts';
@@ -69,11 +70,13 @@ function targetFaults({ id, state, targetPlace: place }: ReturnedUnit, target: s
   const has = placeholdersOf(target);
   const limit = lengthLimit(entry.key) ?? WORDS_LIMITS.text;
   const length = textLength(target);
+  const unseen = firstUnseen(target);
   const tell = (found: string, remedy: string): ExchangeFault => ({ place, field: id, found, remedy });
   return [
     ...(state === 'initial' ? [tell('state "initial"', 'translated, reviewed or final')] : []),
     ...entry.needs.filter((name) => !has.includes(name)).map((name) => tell(`no ${asWritten(name)}`, `the placeholder ${asWritten(name)} in the translation`)),
     ...has.filter((name) => !entry.allows.includes(name)).map((name) => tell(asWritten(name), entry.allows.length === 0 ? 'no placeholder' : `only ${entry.allows.map(asWritten).join(', ')}`)),
+    ...(unseen === null ? [] : [tell(unseen.sign, withoutUnseen)]),
     ...(length <= limit ? [] : [tell(`${length} characters`, `at most ${limit}`)]),
   ];
 }

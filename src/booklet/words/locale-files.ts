@@ -1,5 +1,6 @@
 import { isCollection, isNode, LineCounter, parseDocument, visit, type Node } from 'yaml';
 import { z } from 'zod';
+import { firstUnseen } from '../../read/index.ts';
 import { isDay, isName } from './signature.ts';
 import { wordFiles, type LocaleFiles, type WordFile } from './word-files.ts';
 import { noSource, wordsError } from './words-error.ts';
@@ -11,6 +12,9 @@ export const WORDS_LIMITS = {
   /** Characters of one text. */
   text: 1000,
 } as const;
+
+/** What would be right where a sign is not seen and does something to what is round it. */
+export const withoutUnseen = 'a text without controls and marks that turn the text that follows';
 
 export const aboutSchema = z.strictObject({
   /** The language's own name. */
@@ -133,6 +137,8 @@ interface Place extends Pick<Parsed, 'placeOf'> {
 function flatten(value: unknown, field: readonly string[], place: Place): [string, string][] {
   const key = [place.name, ...field].join('.');
   if (typeof value === 'string' && value.length > WORDS_LIMITS.text) throw wordsError({ path: place.path, ...place.placeOf(field), field: key, found: `a text of ${value.length} characters`, remedy: `a text of at most ${WORDS_LIMITS.text} characters` });
+  const unseen = typeof value === 'string' ? firstUnseen(value) : null;
+  if (unseen !== null) throw wordsError({ path: place.path, ...place.placeOf(field), field: key, found: `${unseen.sign} as character ${unseen.at + 1}`, remedy: withoutUnseen });
   if (typeof value === 'string' && value.trim() !== '') return [[key, value]];
   if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
     return Object.entries(value).flatMap(([name, inner]) => flatten(inner, [...field, name], place));

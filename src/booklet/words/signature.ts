@@ -1,3 +1,5 @@
+import { firstUnseen } from '../../read/index.ts';
+
 /** Whether a text is a day of the calendar, written by ISO 8601 as `2026-03-14`. */
 export function isDay(text: string): boolean {
   const day = new Date(`${text}T00:00:00Z`);
@@ -5,4 +7,4 @@ export function isDay(text: string): boolean {
 }
 
 /** Whether a text may stand as a name on a page: not blank, one line, without controls and marks that turn the text round. */
-export const isName = (text: string): boolean => text.trim() === text && text !== '' && text.length <= 100 && !/[\p{Cc}\u2028\u2029\u202a-\u202e\u2066-\u2069]/u.test(text);
+export const isName = (text: string): boolean => text.trim() === text && text !== '' && text.length <= 100 && !/[\n\r\t]/.test(text) && firstUnseen(text) === null;

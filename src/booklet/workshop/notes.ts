@@ -1,5 +1,6 @@
 import MarkdownIt from 'markdown-it';
-import { FaultError } from '../../read/index.ts';
+import { FaultError, firstUnseen } from '../../read/index.ts';
+import { withoutUnseen } from '../words/index.ts';
 
 /** A paragraph or an entry of a list, as HTML that is safe to print, and its plain text for measuring. */
 export interface NoteBlock {
@@ -42,6 +43,8 @@ export function readNotes(file: string, text: string, keys: Pick<ReadonlySet<str
     throw new FaultError([{ position: { file, line: line + 1, column: 1 }, field: '', found, remedy }]);
   };
   if (text.length > MOST_CHARACTERS) fail(0, `${text.length} characters`, `a file of at most ${MOST_CHARACTERS} characters`);
+  const unseen = firstUnseen(text);
+  if (unseen !== null) fail(text.slice(0, unseen.at).split('\n').length - 1, unseen.sign, withoutUnseen);
   const tokens = reader.parse(text, {});
   tokens.forEach((token, index) => {
     if (token.type === 'heading_open') {

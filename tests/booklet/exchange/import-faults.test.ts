@@ -100,6 +100,9 @@ const cases: readonly Case[] = [
     `ar.xlf:${at('الشد')} actions.names.brace: found <pc>, would be right: text and the placeholders as exported`),
   one('a code point that is none', changed('>الشد بالحبال<', '>ا<cp hex="110000"/><'),
     `ar.xlf:${at('الشد').replace(/\d+$/, (column) => String(Number(column) + 1))} actions.names.brace: found <cp hex="110000">, would be right: a code point from 0000 to 10FFFF`),
+  // UAX #9 (from memory): U+202E turns all that follows in its paragraph.
+  one('a mark that turns the text that follows', changed('>الشد بالحبال<', '>الشد\u202e بالحبال<'),
+    `ar.xlf:${targetAt('actions.names.brace')} actions.names.brace: found \\u202e, would be right: a text without controls and marks that turn the text that follows`),
   one('two segments', changed('>الشد بالحبال</target>\n      </segment>', '>الشد بالحبال</target>\n      </segment><segment><source>Brace</source></segment>'),
     `ar.xlf:${unitAt('actions.names.brace')} actions.names.brace: found 2 segments, would be right: one segment, as exported`),
   one('another language on a translation', changed('<target>الشد', '<target xml:lang="fa">الشد'), `ar.xlf:${targetAt('actions.names.brace')} actions.names.brace: found xml:lang="fa", would be right: xml:lang="ar", as trgLang says`),

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { exportWords, importWords } from '../../../src/booklet/exchange/index.ts';
 import { languagesIn, readAbout, wordFiles, type LocaleFiles } from '../../../src/booklet/words/index.ts';
 import { localesOnDisk } from '../pages/rack-booklet.ts';
+import { firstUnseen } from '../../../src/read/index.ts';
 import { fileText, languageFiles, smallLocales } from './small-locales.ts';
 
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
@@ -10,12 +11,12 @@ const there = (locales: LocaleFiles, lang: string): Uint8Array => bytes(exportWo
 const without = (locales: LocaleFiles, ...gone: readonly string[]): LocaleFiles =>
   Object.fromEntries(Object.entries(locales).filter(([path]) => !gone.some((start) => path.startsWith(start))));
 
-/** What may stand in a text: letters, what XML marks up or cannot hold, line ends, marks of direction, whole and broken placeholders. */
+/** What may stand in a text: letters, what XML marks up or cannot hold, line ends, marks of direction that end with their letter, whole and broken placeholders. */
 const piece = fc.oneof(
   fc.string({ unit: 'binary', maxLength: 6 }),
-  fc.constantFrom('<b>', '</source>', '&', '&amp;', '&#xD;', ']]>', '<!--', '"', '\'', '\r\n', '\r', '\t', '\n', ' ', '\u0000', '\u001b', '\ufffe', '\ud83d', '\ude00', '😀',
-    '\u2066', '\u2069', '\u200f', '\u202e', '\u061c', '\u200c', '\u00a0', '\u2028', 'قائم', '}}', '{'),
-);
+  fc.constantFrom('<b>', '</source>', '&', '&amp;', '&#xD;', ']]>', '<!--', '"', '\'', '\r\n', '\r', '\t', '\n', ' ', '\ufffe', '\ud83d', '\ude00', '😀',
+    '\u200f', '\u061c', '\u200c', '\u00a0', 'قائم', '}}', '{'),
+).filter((text) => firstUnseen(text) === null);
 const placeholder = fc.constantFrom('{{side}}', '{{count}}', '{{a<b}}', '{{"&"}}');
 /** A text, and the same placeholders among other pieces: its translation. */
 const pair = fc.record({
