@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { limits, ranges } from './limits.ts';
 import { messages } from './messages.ts';
 import { figurePattern, readMeasure } from './quantities.ts';
+import { firstUnseen, withoutUnseen } from './seen.ts';
 import { inBaseUnit, unitsFor } from './units.ts';
 import type { Measured } from './units.ts';
 
@@ -83,7 +84,8 @@ export function namedSection<Entry extends z.ZodType>(
 
 /** A sentence for people. */
 export function sentence(remedy: string, purpose: string) {
-  return z.string({ error: remedy }).max(limits.sentenceLength, { error: messages.textLong(limits.sentenceLength), abort: true }).regex(/\S/, { error: remedy }).meta({ description: purpose });
+  return z.string({ error: remedy }).max(limits.sentenceLength, { error: messages.textLong(limits.sentenceLength), abort: true }).regex(/\S/, { error: remedy })
+    .refine((text) => firstUnseen(text) === null, { error: withoutUnseen }).meta({ description: purpose });
 }
 
 const fileNamePattern = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/;

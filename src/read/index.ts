@@ -7,7 +7,7 @@ export { filesInMemory, listItems, type ReadFiles } from './files.ts';
 export { filesOnDisk } from './files-on-disk.ts';
 export { namedSection } from './fields.ts';
 export { FaultError, faultLine } from './faults.ts';
-export { firstUnseen, seen } from './seen.ts';
+export { firstUnseen, seen, withoutUnseen } from './seen.ts';
 export { readItem } from './item.ts';
 export { namesOf } from './item-values.ts';
 export { declaredBy, declaredFor } from './use-fields.ts';

@@ -92,11 +92,13 @@ describe('a file that no schema reads', () => {
 
 // UAX #9 (from memory): U+202E turns all that follows in its paragraph, until U+202C ends it.
 describe('a mark that turns the text that follows', () => {
-  it('is refused in a language\'s words and in notes, and is seen where it is told of; what joins letters is not', () => {
+  it('is refused in a language\'s words, sentences of item files and notes, and is seen where it is told of; what joins letters is not', () => {
     const words = (value: string) => ({ 'en/page.json': JSON.stringify({ busy: value }) });
     expect(() => readWords(words('Drill \u202eØ5'), 'en', ['page'])).toThrow('locales/en/page.json:1:9 page.busy: found \\u202e as character 7; a text without controls and marks that turn the text that follows');
     expect(() => readWords(words('Drill\u0007'), 'en', ['page'])).toThrow('found \\u0007 as character 6');
     expect([...readWords(words('می\u200cشود\nØ5'), 'en', ['page'])]).toHaveLength(1);
+    const rule = `${sample(kitFile)}\nlocal-limits:\n  spread: { value: 2, source: "Rule \\u202e7" }\n`;
+    expect(faultsOf(() => kitFromText(rule, kitFile)).map(faultLine)).toEqual([expect.stringMatching(/local-limits\.spread\.source: found "Rule \\u202e7", would be right: a text without controls and marks that turn the text that follows$/)]);
     expect(faultsOf(() => readNotes('notes/en.md', 'Slowly.\n\nDrill \u2067Ø5\n', new Set())).map(faultLine)).toEqual(['notes/en.md:3:1: found \\u2067, would be right: a text without controls and marks that turn the text that follows']);
   });
 });

@@ -1,5 +1,5 @@
-import { firstUnseen } from '../../read/index.ts';
-import { wordFiles, WORDS_LIMITS, withoutUnseen } from '../words/index.ts';
+import { firstUnseen, withoutUnseen } from '../../read/index.ts';
+import { wordFiles, WORDS_LIMITS } from '../words/index.ts';
 import type { Entry } from './entries.ts';
 import { lengthLimit } from './limits.ts';
 import { asWritten, placeholdersOf, textLength } from './placeholders.ts';

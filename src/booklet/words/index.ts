@@ -1,5 +1,5 @@
 export { loadWords, type Words } from './load-words.ts';
-export { isLocaleTag, languagesIn, readAbout, readWords, sourceLanguage, withoutUnseen, WORDS_LIMITS, type About, type FlatWords } from './locale-files.ts';
+export { isLocaleTag, languagesIn, readAbout, readWords, sourceLanguage, WORDS_LIMITS, type About, type FlatWords } from './locale-files.ts';
 export { wordFiles, type LocaleFiles, type WordFile } from './word-files.ts';
 export { describeWordsFault, type WordsFault } from './words-error.ts';
 export { isolate, isolateName, splitIsolates } from './isolates.ts';

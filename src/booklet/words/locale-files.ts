@@ -1,6 +1,6 @@
 import { isCollection, isNode, LineCounter, parseDocument, visit, type Node } from 'yaml';
 import { z } from 'zod';
-import { firstUnseen } from '../../read/index.ts';
+import { firstUnseen, withoutUnseen } from '../../read/index.ts';
 import { isDay, isName } from './signature.ts';
 import { wordFiles, type LocaleFiles, type WordFile } from './word-files.ts';
 import { noSource, wordsError } from './words-error.ts';
@@ -12,9 +12,6 @@ export const WORDS_LIMITS = {
   /** Characters of one text. */
   text: 1000,
 } as const;
-
-/** What would be right where a sign is not seen and does something to what is round it. */
-export const withoutUnseen = 'a text without controls and marks that turn the text that follows';
 
 export const aboutSchema = z.strictObject({
   /** The language's own name. */

@@ -1,6 +1,5 @@
 import MarkdownIt from 'markdown-it';
-import { FaultError, firstUnseen } from '../../read/index.ts';
-import { withoutUnseen } from '../words/index.ts';
+import { FaultError, firstUnseen, withoutUnseen } from '../../read/index.ts';
 
 /** A paragraph or an entry of a list, as HTML that is safe to print, and its plain text for measuring. */
 export interface NoteBlock {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { isName } from '../../booklet/index.ts';
 import { FaultError, faultLine, filesInMemory, listItems, readItem, withItemName, withNewSize, withSizeValues } from '../../read/index.ts';
 import type { GrowAnswer, GrowOrder } from '../types.ts';
 import { namedInLocales } from './locale-names.ts';
@@ -14,7 +15,7 @@ export const growOrder = z.strictObject({
   path: z.string().max(200),
   size: z.string().max(60),
   name: fileName,
-  title: z.string().trim().min(1).max(80),
+  title: z.string().trim().min(1).max(80).refine(isName, 'a name'),
   values: sizeValues,
   mark: z.string().length(64),
 });
