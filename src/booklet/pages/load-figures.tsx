@@ -37,7 +37,7 @@ function Load({ input }: { readonly input: BookletInput }): ReactNode {
   const one = (use === 'seat' || use === 'bed') && figure.printed?.places === 1;
   return (
     <div className="figures">
-      {one && <GlyphMark glyph={glyphs.plain('one-person')} label={words.t('booklet.people', { count: 1 })} height={use === 'bed' ? figure.height * 0.6 : figure.height} />}
+      {one && <GlyphMark glyph={glyphs.plain(use === 'bed' ? 'one-child' : 'one-person')} label={words.t('booklet.people', { count: 1 })} height={use === 'bed' ? figure.height * 0.6 : figure.height} />}
       <svg className="glyph" role="img" aria-label={said(input)} direction="ltr" width={`${(figure.height * figure.across) / figure.down}mm`} height={`${figure.height}mm`} viewBox={`0 0 ${figure.across} ${figure.down}`}
         dangerouslySetInnerHTML={{ __html: figure.svg }} />
     </div>

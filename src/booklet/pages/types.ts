@@ -29,7 +29,7 @@ export interface Glyph {
 
 /** Pictograms that belong to no one action, tool, caution or check; drawn with the others. */
 export type PlainGlyph =
-  | 'one-person' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'again'
+  | 'one-person' | 'one-child' | 'two-people' | 'time' | 'gauge' | 'right' | 'wrong' | 'look' | 'again'
   | LoadGlyph | 'wall-fix' | 'unproved'
   | 'for-adults' | 'for-anyone' | 'for-pupils' | 'untested-joint';
 

@@ -47,6 +47,7 @@ const untestedJoint: Ink = together(
 
 export const peoplePictures = {
   'one-person': figure(24),
+  'one-child': child(24, 45, 36),
   'two-people': together(figure(11.4), figure(36.6)),
   'for-adults': together(grownUp(13, 34, 31.5), yes(13), child(36, 34, 19), no(36)),
   'for-anyone': together(child(11, 34, 19), yes(11), grownUp(34, 34, 31.5), yes(34)),

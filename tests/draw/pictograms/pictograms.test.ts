@@ -15,7 +15,7 @@ const actions: Record<Action, true> = {
   'slide-on': true, 'lay-panel': true, 'fit-end': true, 'fit-hinge': true, 'fit-bracket': true, 'cap-ends': true, 'fix-to-wall': true,
 };
 const others: readonly PictogramName[] = [
-  'one-person', 'two-people', 'time', 'right', 'wrong', 'look', 'gauge', 'again', 'load', 'wall-fix', 'page-turn',
+  'one-person', 'one-child', 'two-people', 'time', 'right', 'wrong', 'look', 'gauge', 'again', 'load', 'wall-fix', 'page-turn',
   'seat-load', 'bed-load', 'mattress', 'unproved', 'for-adults', 'for-anyone', 'for-pupils', 'untested-joint',
 ];
 

@@ -22,23 +22,26 @@ export const panelFlush: Pair = { right: onTubes(0), wrong: onTubes(10) };
 /** A low bed with its guard, at the right of the picture, and a grown-up, by whom the child's size is seen. */
 const bedAndGrownUp = together(
   floor(2, 70, 46.3),
-  stroke(`${straight(48, 27, 48, 45)}${straight(68, 27, 68, 45)}`, bold),
-  stroke(straight(48, 28.5, 68, 28.5), 3),
-  stroke(straight(48, 41.5, 68, 41.5), bold),
-  solid(box(48, 35, 20, 5), tint),
+  stroke(`${straight(45.5, 20, 45.5, 45)}${straight(70, 20, 70, 45)}`, bold),
+  stroke(straight(45.5, 21.5, 70, 21.5), 3),
+  stroke(straight(45.5, 42.5, 70, 42.5), bold),
+  solid(box(47.5, 36, 20.5, 4.5), tint),
   grownUp(11, 45, 42),
 );
 
 /** On hands and knees, with a napkin, its head towards the bed. */
 const crawlingBaby = together(
-  dot(38.5, 32.5, 4.6),
-  stroke('M26.5 37Q30.5 34.5 34.5 36.5', 5),
-  stroke('M35 37.5V44', 3),
-  stroke('M26.5 38L28.5 44H23.5', 3),
+  dot(37, 32.5, 4.6),
+  stroke('M25 37Q29 34.5 33 36.5', 5),
+  stroke('M33.5 37.5V44', 3),
+  stroke('M25 38L27 44H22', 3),
 );
 
-/** A child who walks, not a baby who crawls. */
+/** Somebody lies on the mattress, `length` units long from the crown: whom the bed is for. */
+const lying = (length: number): Ink => together(dot(51.5, 31.6, 3.6), stroke(`M58.5 33H${47.9 + length}`, 5.2));
+
+/** A child who walks lies in it, not a baby who crawls. */
 export const bedChild: Pair = {
-  right: together(bedAndGrownUp, child(34, 45, 26)),
-  wrong: together(bedAndGrownUp, crawlingBaby),
+  right: together(bedAndGrownUp, child(31, 45, 26), lying(18)),
+  wrong: together(bedAndGrownUp, crawlingBaby, lying(12)),
 };
