@@ -3,7 +3,7 @@ import { turnedBy } from '../found/vectors.ts';
 import { isTurn } from '../is-turn.ts';
 import type { Footing, Motion, Step } from '../types.ts';
 import { type Carrier, lowBars, lowSleeves } from './carriers.ts';
-import { lowestPeg, PEGS_CLEAR, pegTips } from './pegs.ts';
+import { lowestPeg, PEGS_CLEAR, pegTips, PINS_CLEAR } from './pegs.ts';
 import { areInLine, BLOCK_WIDE, cornerPlaces, isBetween, isSteadyOn, type Centre, type InTheWay, type Place } from './places.ts';
 
 type Slide = Extract<Motion, { kind: 'slide' }>;
@@ -14,7 +14,7 @@ export const FASTENERS: ReadonlySet<PartKind> = new Set<PartKind>(['joint-pin', 
 export const STANDS = 4;
 
 /**
- * The steps with the blocks that lying work rests on where it would rest on the pegs of its joints: from the first step in which it
+ * The steps with the blocks that lying work rests on where it would rest on the pegs of its joints, or the pins that are driven through it would reach the floor: from the first step in which it
  * lies steadily on them until it is turned over, which sets it down on the next ones, or stood up.
  */
 export function onFooting(model: Model, steps: readonly Step[], solids: Solids): readonly Step[] {
@@ -87,13 +87,13 @@ const isSteady: Lies = isSteadyOn;
 /** What stands on edge on one line of pegs somebody has in hand: it stands as well on one line of blocks under a bar. */
 const isInHand: Lies = (places, centre, pegs) => areInLine(pegs) && isBetween(places, centre);
 
-/** The blocks under the work of the first of some steps that hold it in all of them; none where it does not lie on pegs. */
+/** The blocks under the work of the first of some steps that hold it in all of them; none where neither its pegs nor its pins reach the floor. */
 function blocksFrom(given: Given, steps: readonly Step[], lies: Lies): readonly Footing[] {
   const [first] = steps;
   if (first === undefined) return [];
   const { pose } = first.standing;
   const there = thereIn(given, first);
-  const peg = lowestPeg(there, pose);
+  const peg = Math.min(lowestPeg(there, pose), lowestPin(given, steps) - PINS_CLEAR + PEGS_CLEAR);
   if (peg > lowOf(given, first, there) + 1e-3) return [];
   const all = steps.flatMap((step) => [...thereIn(given, step), ...slidesOf(step).flatMap(({ parts }) => partsOf(given, parts))]);
   const others = [...new Set(all)].map((part) => inTheWay(given, first, part)).concat(steps.flatMap((step) => [...slidesOf(step).flatMap((slide) => waysOf(given, step, slide)), ...holesOf(given, step)]));
@@ -155,18 +155,29 @@ export const reachingTo = ({ min, max }: Box3, [x, y, z]: Vec3): Box3 => ({
 /** Room for a bit that comes out under a bar, and for fingers with a nut, to all sides of a hole's axis, mm. Common practice, no source. */
 const ROUND_HOLE = 20;
 
-/** Where a step drills or pins through upright, down to the floor. */
-function holesOf({ connections, parts }: Given, { standing, drillsFor, newParts }: Step): readonly InTheWay[] {
+/** A pin that a step drills for or pushes in upright, and what it holds. */
+interface Driven {
+  readonly pin: Part;
+  readonly holds: readonly string[];
+}
+
+function drivenIn({ connections, parts }: Given, { standing, drillsFor, newParts }: Step): readonly Driven[] {
   const fresh = new Set([...drillsFor, ...newParts.flatMap(({ ids }) => ids)]);
-  return connections.flatMap((each): readonly InTheWay[] => {
-    const part = each.is === 'pin' && fresh.has(each.pin) ? parts.get(each.pin) : undefined;
-    if (each.is !== 'pin' || part === undefined) return [];
-    const pose = chained(standing.pose, part.pose);
-    if (Math.abs(turnedBy(pose, [0, 0, 1])[2]) < UPRIGHT) return [];
-    const [x, y] = placed(pose, [0, 0, 0]);
-    return [{ part: part.id, under: each.holds, box: { min: [x - ROUND_HOLE, y - ROUND_HOLE, -Infinity], max: [x + ROUND_HOLE, y + ROUND_HOLE, Infinity] } }];
+  return connections.flatMap((each): readonly Driven[] => {
+    const pin = each.is === 'pin' && fresh.has(each.pin) ? parts.get(each.pin) : undefined;
+    return each.is === 'pin' && pin !== undefined && Math.abs(turnedBy(chained(standing.pose, pin.pose), [0, 0, 1])[2]) >= UPRIGHT ? [{ pin, holds: each.holds }] : [];
   });
 }
+
+/** Height of the lowest tip of the pins that steps drive in, mm; Infinity where there are none. */
+const lowestPin = (given: Given, steps: readonly Step[]): number =>
+  Math.min(...steps.flatMap((step) => drivenIn(given, step).map(({ pin }) => boxOf(given, step, pin).min[2])));
+
+/** Where a step drills or pins through upright, down to the floor. */
+const holesOf = (given: Given, step: Step): readonly InTheWay[] => drivenIn(given, step).map(({ pin, holds }) => {
+  const [x, y] = placed(chained(step.standing.pose, pin.pose), [0, 0, 0]);
+  return { part: pin.id, under: holds, box: { min: [x - ROUND_HOLE, y - ROUND_HOLE, -Infinity], max: [x + ROUND_HOLE, y + ROUND_HOLE, Infinity] } };
+});
 
 /** The cosine from which a pin goes straight down. */
 const UPRIGHT = 0.9;

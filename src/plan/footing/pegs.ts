@@ -3,6 +3,8 @@ import { carried } from '../found/vectors.ts';
 
 /** Blocks leave pegs so far clear of the floor, mm: common practice, no source. */
 export const PEGS_CLEAR = 7;
+/** And so far the tips of pins that are driven through, on which a nut is turned, mm: common practice, no source. */
+export const PINS_CLEAR = 9;
 /** A peg points down whose cosine to the upright is less than minus this. */
 const DOWN = 0.999;
 
