@@ -63,7 +63,9 @@ const isSame = (one: Pose, other: Pose): boolean => one.every((value, index) => 
 
 /** A series with its blocks, from the first step on in which they hold the work until its end; and before that from the first in which they hold it until then. */
 function footed(given: Given, series: readonly Step[]): readonly Step[] {
-  if (series.some(({ standing, run }) => standing.name !== 'lying' || run !== null)) return series;
+  if (series.some(({ run }) => run !== null)) return series;
+  if (series.some(({ standing }) => standing.name === 'upright')) return lifted(given, series);
+  if (series.some(({ standing }) => standing.name !== 'lying')) return series;
   for (const lies of [isSteady, isInHand]) {
     for (const [first, step] of series.entries()) {
       const rest = series.slice(first);
@@ -72,6 +74,16 @@ function footed(given: Given, series: readonly Step[]): readonly Step[] {
     }
   }
   return series;
+}
+
+/** A series of work that stands, on blocks while it is drilled close to the floor: from the first such step to the last. */
+function lifted(given: Given, series: readonly Step[]): readonly Step[] {
+  const isLow = (step: Step): boolean => lowestDriven(given, [step]) < lowOf(given, step, thereIn(given, step));
+  const [from, to] = [series.findIndex(isLow), series.findLastIndex(isLow)];
+  const drilled = series.slice(Math.max(0, from), to + 1);
+  if (drilled.length === 0 || drilled.some((step) => standsBesideBlocks(given, step))) return series;
+  const blocks = blocksFrom(given, drilled, isSteady);
+  return series.map((step) => (blocks.length > 0 && drilled.includes(step) ? { ...step, footing: { before: blocks, after: blocks }, tools: withBlocks(step.tools), people: 2 } : step));
 }
 
 /** Whether blocks beside it hold work of a step that stands on the floor. */
@@ -93,7 +105,7 @@ function blocksFrom(given: Given, steps: readonly Step[], lies: Lies): readonly 
   if (first === undefined) return [];
   const { pose } = first.standing;
   const there = thereIn(given, first);
-  const peg = Math.min(lowestPeg(there, pose), lowestPin(given, steps) - PINS_CLEAR + PEGS_CLEAR);
+  const peg = Math.min(lowestPeg(there, pose), lowestDriven(given, steps) + PEGS_CLEAR);
   if (peg > lowOf(given, first, there) + 1e-3) return [];
   const all = steps.flatMap((step) => [...thereIn(given, step), ...slidesOf(step).flatMap(({ parts }) => partsOf(given, parts))]);
   const others = [...new Set(all)].map((part) => inTheWay(given, first, part)).concat(steps.flatMap((step) => [...slidesOf(step).flatMap((slide) => waysOf(given, step, slide)), ...holesOf(given, step)]));
@@ -155,26 +167,30 @@ export const reachingTo = ({ min, max }: Box3, [x, y, z]: Vec3): Box3 => ({
 /** Room for a bit that comes out under a bar, and for fingers with a nut, to all sides of a hole's axis, mm. Common practice, no source. */
 const ROUND_HOLE = 20;
 
-/** A pin that a step drills for or pushes in upright, and what it holds. */
+/** A pin that a step drills for or pushes in, what it holds, and whether it goes straight down. */
 interface Driven {
   readonly pin: Part;
   readonly holds: readonly string[];
+  readonly isDown: boolean;
 }
 
 function drivenIn({ connections, parts }: Given, { standing, drillsFor, newParts }: Step): readonly Driven[] {
   const fresh = new Set([...drillsFor, ...newParts.flatMap(({ ids }) => ids)]);
   return connections.flatMap((each): readonly Driven[] => {
     const pin = each.is === 'pin' && fresh.has(each.pin) ? parts.get(each.pin) : undefined;
-    return each.is === 'pin' && pin !== undefined && Math.abs(turnedBy(chained(standing.pose, pin.pose), [0, 0, 1])[2]) >= UPRIGHT ? [{ pin, holds: each.holds }] : [];
+    return each.is === 'pin' && pin !== undefined ? [{ pin, holds: each.holds, isDown: Math.abs(turnedBy(chained(standing.pose, pin.pose), [0, 0, 1])[2]) >= UPRIGHT }] : [];
   });
 }
 
-/** Height of the lowest tip of the pins that steps drive in, mm; Infinity where there are none. */
-const lowestPin = (given: Given, steps: readonly Step[]): number =>
-  Math.min(...steps.flatMap((step) => drivenIn(given, step).map(({ pin }) => boxOf(given, step, pin).min[2])));
+/** The height at which the floor would be in the way of the pins that steps drive in: of a tip and its nut, or of the drill beside a level one, mm; Infinity where there are none. */
+const lowestDriven = (given: Given, steps: readonly Step[]): number => Math.min(...steps.flatMap((step) => drivenIn(given, step).map(({ pin, isDown }) =>
+  (isDown ? boxOf(given, step, pin).min[2] - PINS_CLEAR : placed(chained(step.standing.pose, pin.pose), [0, 0, 0])[2] - DRILL_CLEAR))));
+
+/** Room that a drill takes round its bit, mm: common practice, no source. */
+const DRILL_CLEAR = 30;
 
 /** Where a step drills or pins through upright, down to the floor. */
-const holesOf = (given: Given, step: Step): readonly InTheWay[] => drivenIn(given, step).map(({ pin, holds }) => {
+const holesOf = (given: Given, step: Step): readonly InTheWay[] => drivenIn(given, step).filter(({ isDown }) => isDown).map(({ pin, holds }) => {
   const [x, y] = placed(chained(step.standing.pose, pin.pose), [0, 0, 0]);
   return { part: pin.id, under: holds, box: { min: [x - ROUND_HOLE, y - ROUND_HOLE, -Infinity], max: [x + ROUND_HOLE, y + ROUND_HOLE, Infinity] } };
 });

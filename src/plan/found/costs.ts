@@ -27,6 +27,8 @@ export const WEIGHTS = {
   /** A body that a second pair of hands keeps from falling over; one that it holds in mid-air. */
   held: 0.6,
   'held-up': 2,
+  /** For each kg of work that stands on its edge and each metre beyond the first 0.2 that its mass is beside it: it is not steadied but carried. */
+  'leans-out': 2,
   /** A body that something must be put under, and for each metre that it must be tall; and one that would fall over without. */
   propped: 0.5,
   'propped-high': 5,
@@ -91,6 +93,8 @@ export interface Hands {
 const HEAVY = 3;
 const LONG = 900;
 const IN_HAND = 3;
+/** Work that leans out so far is still steadied, mm. */
+const IN_BALANCE = 200;
 const STEEP = 0.5;
 const TABLE = 250;
 /** A prop taller than this is no harder to find, mm. */
@@ -167,6 +171,7 @@ export function poseCosts(ground: Ground, cut: Cut, up: number, rest: Rest, carr
   return [
     ...hands.held.flatMap(({ tips }) => cost(tips ? 'held' : 'held-up')),
     ...hands.propped.flatMap(propCosts),
+    ...cost('leans-out', rest.unheld.reduce((sum, { set, tips, beside }) => sum + (tips ? massOf(ground, set) * Math.max(0, beside - IN_BALANCE) / 1000 : 0), 0)),
     ...when('second-person', hands.people === 2),
     ...cost('tall', Math.max(0, heightOf(ground, cut.restBits, up) - TABLE) / 1000),
     ...kindCosts(ground, cut, up), ...carried.anyPose,

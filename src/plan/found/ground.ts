@@ -5,6 +5,7 @@ import { blockingOf, oppositeWay, type Blocking } from './blocking.ts';
 import { reachOf } from './convex.ts';
 import { foldBlocking, foldWays, lowestOnWay, wayOf, type FoldWay, type FoldWays } from './folding.ts';
 import { linksOf, type Link } from './links.ts';
+import type { Balance } from './resting.ts';
 import { unitsOf, type Unit, type Units } from './units.ts';
 import type { Model, Solids } from '../../model/index.ts';
 
@@ -68,8 +69,8 @@ export interface Ground {
   readonly places: readonly Float64Array[];
   /** By way, seen as a direction up, and unit: its corners as they lie, east, north and height by turns, mm. */
   readonly corners: readonly (readonly Float64Array[])[];
-  /** What was asked before: whether a body stands by itself in a pose. */
-  readonly steady: Map<string, boolean>;
+  /** What was asked before: how a body stands in a pose. */
+  readonly balances: Map<string, Balance>;
 }
 
 export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Connection[], solids: Solids): Ground {
@@ -96,7 +97,7 @@ export function groundOf(model: Pick<Model, 'parts'>, connections: readonly Conn
     mass: Float64Array.from(units.all, ({ mass }) => mass),
     middles: units.all.map(middleOf),
     corners: blocking.ways.map((up) => units.all.map((unit) => cornersOf(unit, up))),
-    steady: new Map(),
+    balances: new Map(),
     places: blocking.ways.map((way) => Float64Array.from(units.all, (unit) => placeAlong(unit, way))),
   };
 }

@@ -23,11 +23,18 @@ export interface Rest {
   readonly pieces: readonly Bits[];
 }
 
-/** A body that would fall over, or that far (mm) down. */
+/** A body that would fall over, or that far (mm) down; and how far its centre of mass lies beside what it stands on, mm. */
 export interface Unheld {
   readonly set: Bits;
   readonly tips: boolean;
   readonly gap: number;
+  readonly beside: number;
+}
+
+/** How a body stands on its lowest places: whether without falling over, and how far its centre of mass lies beside them, mm. */
+export interface Balance {
+  readonly steady: boolean;
+  readonly beside: number;
 }
 
 /** A set in one pose, as bodies that cannot move against one another but along a level sleeve. */
@@ -36,11 +43,10 @@ export interface Lying {
   readonly bodies: readonly Body[];
 }
 
-interface Body {
+interface Body extends Balance {
   readonly set: Bits;
-  /** The highest floor that it still rests on, and whether it does so without falling over. */
+  /** The highest floor that it still rests on. */
   readonly low: number;
-  readonly steady: boolean;
 }
 
 /** The bodies of a set with a direction up. */
@@ -54,14 +60,14 @@ export function bodiesOf(ground: Ground, set: Bits, pose: number): Lying {
 
 /** Which bodies rest on a floor, told as a height along the direction up. */
 export const restOver = ({ pieces, bodies }: Lying, floor: number): Rest =>
-  ({ pieces, unheld: bodies.filter(({ low, steady }) => !steady || low > floor).map(({ set, low, steady }) => ({ set, tips: !steady, gap: Math.max(0, low - floor) })) });
+  ({ pieces, unheld: bodies.filter(({ low, steady }) => !steady || low > floor).map(({ set, low, steady, beside }) => ({ set, tips: !steady, gap: Math.max(0, low - floor), beside })) });
 
 function bodyOf(ground: Ground, set: Bits, loose: readonly Link[], pose: number, own: number): Body {
   const up = ground.blocking.ways[pose] ?? [0, 0, 1];
   const bar = isBar(ground, set);
   const lying = bar && Math.abs(dot(barAxis(ground, set), up)) < STEEP;
   const sleeved = bar && !lying && loose.some(({ is, a }) => is === 'sleeve' && hasBit(set, a));
-  return { set, low: own - (lying ? LAID_DOWN : ON_BENCH), steady: sleeved || isSteady(ground, set, pose, own) };
+  return { set, low: own - (lying ? LAID_DOWN : ON_BENCH), ...(sleeved ? SLEEVED : balanceOf(ground, set, pose, own)) };
 }
 
 /** Joins bodies until no two hold each other any more. */
@@ -106,19 +112,24 @@ function isBar(ground: Ground, body: Bits): boolean {
 
 type Place = readonly [number, number];
 
-/** Whether a body stands by itself on its lowest places. */
-function isSteady(ground: Ground, body: Bits, pose: number, own: number): boolean {
+/** A bar that a sleeve holds upright. */
+const SLEEVED: Balance = { steady: true, beside: 0 };
+
+function balanceOf(ground: Ground, body: Bits, pose: number, own: number): Balance {
   const key = `${pose} ${keyOf(body)}`;
-  const known = ground.steady.get(key) ?? isSteadyNow(ground, body, pose, own);
-  ground.steady.set(key, known);
+  const known = ground.balances.get(key) ?? balanceNow(ground, body, pose, own);
+  ground.balances.set(key, known);
   return known;
 }
 
-function isSteadyNow(ground: Ground, body: Bits, pose: number, own: number): boolean {
+function balanceNow(ground: Ground, body: Bits, pose: number, own: number): Balance {
   const up = ground.blocking.ways[pose] ?? [0, 0, 1];
   const [east, north] = levelled(up);
   const centre = centreOf(ground, body);
-  return insideBy(placesUnder(ground, body, pose, own + ON_BENCH), [dot(centre, east), dot(centre, north)]) > STEADY * (dot(centre, up) - own);
+  const ring = hullOf(placesUnder(ground, body, pose, own + ON_BENCH));
+  const at: Place = [dot(centre, east), dot(centre, north)];
+  const inside = insideBy(ring, at);
+  return { steady: inside > STEADY * (dot(centre, up) - own), beside: inside >= 0 ? 0 : awayFrom(ring, at) };
 }
 
 const barAxis = (ground: Ground, body: Bits): Vec3 => {
@@ -151,12 +162,19 @@ function placesUnder({ lows, corners }: Ground, body: Bits, pose: number, under:
   return places;
 }
 
-/** How far a place lies inside the hull of others, mm; negative when it lies outside or they lie on one line. */
-function insideBy(places: readonly Place[], [x, y]: Place): number {
-  const ring = hullOf(places);
+/** How far a place lies inside a ring, mm; negative when it lies outside or the ring is none. */
+function insideBy(ring: readonly Place[], [x, y]: Place): number {
   if (ring.length < 3) return -1;
   return Math.min(...ring.map(([ax, ay], index) => {
     const [bx, by] = ring[(index + 1) % ring.length] ?? [ax, ay];
     return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
   }));
 }
+
+/** How far a place lies from the nearest edge of a ring, or from a line or a place that is all of it, mm. */
+const awayFrom = (ring: readonly Place[], [x, y]: Place): number => Math.min(...ring.map(([ax, ay], index) => {
+  const [bx, by] = ring[(index + 1) % ring.length] ?? [ax, ay];
+  const square = (bx - ax) ** 2 + (by - ay) ** 2;
+  const along = square === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / square));
+  return Math.hypot(ax + along * (bx - ax) - x, ay + along * (by - ay) - y);
+}));
