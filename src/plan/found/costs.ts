@@ -27,7 +27,7 @@ export const WEIGHTS = {
   /** A body that a second pair of hands keeps from falling over; one that it holds in mid-air. */
   held: 0.6,
   'held-up': 2,
-  /** For each kg of work that stands on its edge and each metre beyond the first 0.2 that its mass is beside it: it is not steadied but carried. */
+  /** For each kg of work that stands on its edge and each metre beyond IN_BALANCE that its mass is beside it: it is not steadied but carried. */
   'leans-out': 2,
   /** A body that something must be put under, and for each metre that it must be tall; and one that would fall over without. */
   propped: 0.5,
@@ -93,8 +93,8 @@ export interface Hands {
 const HEAVY = 3;
 const LONG = 900;
 const IN_HAND = 3;
-/** Work that leans out so far is still steadied, mm. */
-const IN_BALANCE = 200;
+/** Work that leans out so far is still steadied, mm (set by hand). */
+const IN_BALANCE = 215;
 const STEEP = 0.5;
 const TABLE = 250;
 /** A prop taller than this is no harder to find, mm. */
