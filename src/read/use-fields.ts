@@ -47,7 +47,7 @@ function declaresOf(raw: ReadonlyMap<string, unknown>, mark: PlacedExpression | 
 /** A bed here is for small children who walk, and nothing else is: cots, bunks and longer beds are not checked. */
 function peopleFaults(source: YamlSource, raw: ReadonlyMap<string, unknown>): Fault[] {
   const [use, people] = [raw.get('use'), raw.get('for')];
-  if (!uses.includes(String(use)) || !useFields.for.safeParse(people).success) return [];
+  if (typeof use !== 'string' || !uses.includes(use) || !useFields.for.safeParse(people).success) return [];
   const forSmall = people === 'small-children';
   if (use === 'bed') return forSmall ? [] : [source.fault(['for'], messages.bedPeople)];
   if (forSmall) return [source.fault(['for'], messages.people(peopleNames.slice(0, 3)))];

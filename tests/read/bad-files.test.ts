@@ -41,6 +41,7 @@ const inItem: readonly Case[] = [
   ['kit: small-kit', 'kit: ../../etc/passwd', ['3:6', 'kit', '"../../etc/passwd"', 'small letters, digits and hyphens']],
   ['use: storage', 'use: rack', ['4:6', 'use', '"rack"', 'storage, table, seat or bed']],
   ['use: storage\n', '', ['1:1', 'use', 'nothing', 'storage, table, seat or bed']],
+  ['use: storage', 'use: { storage: 1 }', ['4:6', 'use', 'a section', 'storage, table, seat or bed']],
   ['revision: 3', 'revision: 1.5', ['5:11', 'revision', '"1.5"', 'a whole number from 1 up']],
   ['revision: 3', 'revison: 3',
     ['1:1', 'revision', 'nothing', 'a whole number from 1 up'],
