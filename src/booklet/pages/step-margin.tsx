@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import { pictureId } from '../../draw/index.ts';
 import type { Step } from '../../plan/index.ts';
 import { roundHeight, smallSize, timesHeight } from './bands.ts';
 import { GlyphMark } from './glyph-mark.tsx';
@@ -31,7 +32,7 @@ export function StepMargin({ input, step, headHeight, partsHeight }: StepMarginP
       <RoundOf input={input} step={step} />
       {step.times > 1 && !isTimesBeside(input, step) && <li className="times"><Times input={input} step={step} /></li>}
       <Span input={input} step={step} />
-      {marginParts(input, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} />)}
+      {marginParts(input, step).map((part) => <PartOfStep key={pictureId(part.picture)} input={input} part={part} />)}
     </ul>
   );
 }

@@ -129,7 +129,7 @@ function Parts({ input, paper, step }: PageProps & { readonly step: Step }): Rea
           <b><Spoken text={words.times(step.times)} /></b>
         </li>
       )}
-      {marginParts(input, step).map((part) => <PartOfStep key={part.kind} input={input} part={part} scale={partScale * scale} />)}
+      {marginParts(input, step).map((part) => <PartOfStep key={pictureId(part.picture)} input={input} part={part} scale={partScale * scale} />)}
     </ul>
   );
 }

@@ -98,8 +98,8 @@ function NewParts({ maker, step }: { readonly maker: Maker; readonly step: Step 
   if (parts.length === 0) return null;
   return (
     <ul className="new">
-      {parts.map(({ kind, said, picture, counts }) => (
-        <li key={kind}>
+      {parts.map(({ said, picture, counts }) => (
+        <li key={pictureId(picture)}>
           <Small maker={maker} of={picture} label={say((telling) => said(telling.words))} />
           <div>
             {counts.map((each) => (
