@@ -27,8 +27,8 @@ export interface TabRow {
   readonly length: number;
   readonly deep: number;
   readonly corner: number;
-  /** Whether it lies on the wall of a box, which has nothing behind it. */
-  readonly onWall: boolean;
+  /** Whether it lies on the wall of a box, which has nothing behind it: a block is held there. */
+  readonly isBlockHeld: boolean;
 }
 
 /** Height of the section without what is held behind a wall, and its width, mm of paper. */
@@ -53,7 +53,7 @@ const measured = 5;
 const planHigh = ({ at }: TabRow): number => 2 + plan.bar + plan.most + plan.panel + measured + runningReach(at.map(tell.mm), cap) + 1;
 
 /** Behind a wall that is punched a block is held. */
-const isHeld = (row: TabRow | CornerRow | null): boolean => row !== null && (row.stands || row.onWall);
+const isHeld = (row: TabRow | CornerRow | null): boolean => row?.isBlockHeld === true;
 const sectionOf = (row: TabRow | CornerRow | null): number => sectionHigh + (isHeld(row) ? HELD_HIGH : 0);
 
 /** Height of the drawing of where the holes are. */
