@@ -16,18 +16,18 @@ const LEVEL = 60;
 const STEEP = 0.7;
 
 /**
- * Hands on bars, where the usual places are in the way of the work: two on the highest bar that has room for both, or one on
- * each of two that are equally high and within reach of each other; else on lower ones; else a single hand; none where no bar has
- * a free place. Of the places of a bar those farthest from the work; where there are such, places that cover no arrow.
+ * Hands on bars, where the usual places are in the way of the work: on the highest bars that have room for both, within reach of
+ * each other on one bar or on two that are equally high; else a single hand; none where no bar has a free place. Of the places
+ * those farthest from the work; where there are such on a bar, places that cover no arrow.
  */
 export function handsOnBars(stage: StageHand, ids: readonly string[], room: HandRoom, view: View): readonly Hand[] {
   const bars = ids.flatMap((id) => barOf(stage, id)).toSorted((one, other) => rank(other) - rank(one) || other.length - one.length);
   let single: readonly Hand[] = [];
   for (const high of new Set(bars.map(rank))) {
-    const free = bars.filter((bar) => rank(bar) === high).map((bar) => freePlaces(bar, room, view));
-    const [pair] = free.flatMap((one, index) => free.slice(index).flatMap((other) => pairOf(one, other)));
-    if (pair !== undefined) return pair;
-    if (single.length === 0) single = farthest(free.flat());
+    const free = bars.filter((bar) => rank(bar) === high).flatMap((bar) => freePlaces(bar, room, view));
+    const pair = farthestPair(free);
+    if (pair !== null) return pair;
+    if (single.length === 0) single = free.toSorted((a, b) => b.far - a.far).slice(0, 1).map(({ hand }) => hand);
   }
   return single;
 }
@@ -77,13 +77,11 @@ function besides({ towardsEye, up }: View): readonly Vec3[] {
   return [right, times(right, -1)];
 }
 
-/** Of the free places of one bar, or of two, the two that are farthest from the work and within reach of each other; none where there are none. */
-function pairOf(one: readonly Place[], other: readonly Place[]): readonly (readonly [Hand, Hand])[] {
-  const pairs = one.flatMap((a) => other.flatMap((b) => {
+/** Of free places the two within reach of each other that are farthest from the work; null where there are none. */
+function farthestPair(free: readonly Place[]): readonly [Hand, Hand] | null {
+  const pairs = free.flatMap((a, index) => free.slice(index + 1).flatMap((b) => {
     const apart = lengthOf(minus(a.hand.at, b.hand.at));
     return apart >= APART.least && apart <= APART.most ? [{ hands: [a.hand, b.hand] as const, far: Math.min(a.far, b.far), sum: a.far + b.far }] : [];
   }));
-  return pairs.toSorted((a, b) => b.far - a.far || b.sum - a.sum).slice(0, 1).map(({ hands }) => hands);
+  return pairs.toSorted((a, b) => b.far - a.far || b.sum - a.sum)[0]?.hands ?? null;
 }
-
-const farthest = (places: readonly Place[]): readonly Hand[] => places.toSorted((a, b) => b.far - a.far).slice(0, 1).map(({ hand }) => hand);
