@@ -28,8 +28,8 @@ export type Mark =
   | { readonly mark: 'length'; readonly from: Vec3; readonly to: Vec3; readonly away: Vec3; readonly told: Told; readonly dots?: true }
   /** The line that work is turned over about. */
   | { readonly mark: 'axis'; readonly from: Vec3; readonly to: Vec3 }
-  /** A hand of the second person, which holds work at a place; the direction in which its fingers reach over it. */
-  | { readonly mark: 'hand'; readonly at: Vec3; readonly onto: Vec3 }
+  /** A hand of the person who works (1), or of the second one who holds (2), at a place of the work; the direction in which its fingers reach over it. */
+  | { readonly mark: 'hand'; readonly at: Vec3; readonly onto: Vec3; readonly person: 1 | 2 }
   /** A ring of `radius` mm round a place, shown enlarged in a bigger ring joined by a leader. */
   | { readonly mark: 'detail'; readonly at: Vec3; readonly radius: number };
 

@@ -63,7 +63,7 @@ function freePlaces(bar: Bar, room: HandRoom, view: View): readonly Place[] {
   const count = Math.max(0, Math.floor((bar.length - BREADTH) / EVERY));
   const all = Array.from({ length: count + 1 }, (_, index) => plus(bar.from, times(bar.way, BREADTH / 2 + index * EVERY)));
   const places = ontos.flatMap((onto) => all.flatMap((axis): readonly Place[] => {
-    const hand: Hand = { mark: 'hand', at: minus(axis, times(onto, bar.radius)), onto };
+    const hand: Hand = { mark: 'hand', at: minus(axis, times(onto, bar.radius)), onto, person: 2 };
     const far = room.farFromWork(hand.at);
     return far >= CLEAR_OF_WORK && room.isBare(hand, bar.way) ? [{ hand, far }] : [];
   }));

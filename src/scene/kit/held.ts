@@ -34,7 +34,7 @@ function onPanel(hand: StageHand, ids: readonly string[]): readonly Hand[] | nul
   return shape.form === 'plate' ? plateHolds(shape, hand.pose(panel), shape.holes.map(({ at }) => at)) : null;
 }
 
-/** Hands on the upper edge of bodies that are held as one: of one person, or one hand of each of two. */
+/** Hands on the upper edge of bodies that are held as one: of the second person, or one hand of each of the two. */
 export function handsAlong(bodies: readonly SceneBody[], people: keyof typeof HANDS = 'one'): readonly Hand[] {
   const held = bodies.filter(({ kind }) => kind !== 'tool' && !SMALL.has(kind)).map((body) => ({ kind: body.kind, box: boxRound([body]) }));
   const withEdges = held.filter(({ kind, box }) => kind !== 'panel' || !isLying(box));
@@ -43,7 +43,7 @@ export function handsAlong(bodies: readonly SceneBody[], people: keyof typeof HA
   const { min, max } = longest;
   const axis = max[0] - min[0] > max[1] - min[1] ? 0 : 1;
   const across = axis === 0 ? 1 : 0;
-  return HANDS[people].map((share): Hand => ({ mark: 'hand', at: level(axis, min[axis] + share * (max[axis] - min[axis]), (min[across] + max[across]) / 2, max[2]), onto: [0, 0, -1] }));
+  return HANDS[people].map((share, index): Hand => ({ mark: 'hand', at: level(axis, min[axis] + share * (max[axis] - min[axis]), (min[across] + max[across]) / 2, max[2]), onto: [0, 0, -1], person: people === 'two' && index === 0 ? 1 : 2 }));
 }
 
 /** A panel that lies has no upper edge: what carries it is held. */

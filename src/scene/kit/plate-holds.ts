@@ -29,7 +29,7 @@ export function plateHolds(plate: Plate, pose: Pose, holes: readonly Vec2[]): re
   const isClear = (hold: Hold): boolean => farFrom(holes, hold) >= CLEAR_OF_WORK;
   const usual = [endHolds(plate, long), edgeHolds(plate, long, pose)].find((each) => each.length > 0 && each.every(isClear));
   const holds = usual ?? farthest(along(plate, long, pose).filter(isClear), holes);
-  return holds.map(({ at, onto }) => ({ mark: 'hand', at: placed(pose, space(at)), onto: turnedBy(pose, [onto[0], onto[1], 0]) }));
+  return holds.map(({ at, onto }) => ({ mark: 'hand', at: placed(pose, space(at)), onto: turnedBy(pose, [onto[0], onto[1], 0]), person: 2 }));
 }
 
 const farFrom = (holes: readonly Vec2[], { at }: Hold): number => Math.min(...holes.map(([x, y]) => Math.hypot(x - at[0], y - at[1])));
