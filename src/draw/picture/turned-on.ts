@@ -8,7 +8,7 @@ import { project, type Plane } from './plane.ts';
 import type { Disc } from './rings.ts';
 
 /** The way round of what is turned on by hand: its line as wide as that of what is turned to and fro, and its head, mm of paper. */
-const ROUND = { wide: 0.9, halo: 2.2, head: [3.6, 2.8] } as const;
+const ROUND = { wide: 0.9, head: [3.4, 2.8] } as const;
 
 /** Ways round on paper, each with its head at the last place. */
 export const turnsOnPaper = (marks: readonly Mark[], plane: Plane, fit: Fit): readonly (readonly Vec2[])[] => marks.flatMap((mark) =>
@@ -17,14 +17,14 @@ export const turnsOnPaper = (marks: readonly Mark[], plane: Plane, fit: Fit): re
 export function turnMarks(path: readonly Vec2[]): readonly DrawnMark[] {
   const [long, wide] = ROUND.head;
   const tip = path.at(-1);
-  const back = tip === undefined ? undefined : path.findLast((place) => apart(place, tip) >= long * 0.8);
+  const back = tip === undefined ? undefined : path.findLast((place) => apart(place, tip) >= long * 0.6);
   if (tip === undefined || back === undefined) return [];
   const shaft = path.slice(0, path.indexOf(back) + 1);
-  return [line({ ...pens.motion, width: ROUND.halo, colour: 'white' }, ...shaft), line({ ...pens.motion, width: ROUND.wide }, ...shaft), arrowhead(tip, minus(tip, back), long, wide)];
+  return [line({ ...pens.motion, width: ROUND.wide }, ...shaft), arrowhead(tip, minus(tip, back), long, wide)];
 }
 
 /** The room of a way round. */
 export function turnDisc(path: readonly Vec2[]): Disc {
   const centre: Vec2 = [0, 1].map((axis) => path.reduce((sum, place) => sum + (place[axis] ?? 0), 0) / path.length) as [number, number];
-  return { centre, radius: Math.max(...path.map((place) => apart(centre, place))) + ROUND.halo / 2 };
+  return { centre, radius: Math.max(...path.map((place) => apart(centre, place))) + ROUND.wide };
 }

@@ -32,7 +32,7 @@ export function drilled({ kit }: Model, hand: StageHand, pose: Pose, { through, 
 }
 
 /** The way round by which a nut is turned on: how far beyond its wings, mm, how much of a round, and in how many parts. */
-const ROUND = { past: 8, out: 5, angle: (290 * Math.PI) / 180, parts: 24 } as const;
+const ROUND = { past: 17, out: 4, angle: (290 * Math.PI) / 180, parts: 48 } as const;
 
 /** Clockwise as one sees a nut from where it comes from, as threads are cut (common practice, no source); it ends on the eye's side. */
 function turnedOn({ jointPin: { wingSpan, nutHeight } }: Model['kit'], nut: Pose, off: number, towardsEye: Vec3): readonly Vec3[] {
