@@ -1,10 +1,10 @@
 import type { TubeCutPlan } from '../cut/index.ts';
-import { jointPorts, type Model, type PartKind, type Solids } from '../model/index.ts';
+import { jointPorts, placed, threadedLength, type Model, type PartKind, type Solids, type Vec3 } from '../model/index.ts';
 import { PART_KINDS, PARTS, type PartFacts } from '../parts/facts.ts';
 import { varietiesOf } from '../parts/varieties.ts';
 import type { Plan, Step } from '../plan/index.ts';
 import { blocksPicture, coilPicture, fetchedBlocksPicture, STUD_FIXED, studFixed } from './flat/index.ts';
-import { allBlocks, blindEnds, blocksFetched, blocksThere, finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withEnds, type Scene, type SceneBody } from '../scene/index.ts';
+import { allBlocks, blindEnds, blocksFetched, blocksThere, finishedScene, isAsUsed, letteredScene, partBody, poseAfter, runScene, STANDARD_VIEW, withEnds, type Mark, type Scene, type SceneBody } from '../scene/index.ts';
 import { foldedPanels, foldingOf, patternSheet } from './folded-panels.ts';
 import { FORMATS, THUMB, type Format, type PageFormat } from './formats.ts';
 import { lineDrawing, newLineCaches } from './lines/index.ts';
@@ -133,12 +133,21 @@ export function partPictures(model: Model, solids: Solids, draw: LineDrawer, onP
     if (body === null) return [];
     const { scale: { head }, view = STANDARD_VIEW, isWhole, isLimp } = PARTS[kind];
     if (isLimp) return [pictureAs({ what: 'part', kind, variety }, coilPicture(COIL_ON_PAGE)), pictureAs({ what: 'small-part', kind, plate: variety }, coilPicture())];
-    const at = (scale: number, widest: number, told = false): DrawnPicture => composeAlone(body, view, scale, draw, isWhole ? Infinity : widest, closed(body), told ? toldOf(model, id) : null);
+    const at = (scale: number, widest: number, told = false): DrawnPicture => composeAlone(body, view, scale, draw, isWhole ? Infinity : widest, closed(body), told ? toldOf(model, id) : null, threadsOf(model, id, body));
     return [
       pictureAs({ what: 'part', kind, variety }, at(onPage[kind], WIDEST_PART, true)),
       pictureAs({ what: 'small-part', kind, plate: variety }, noWider(at, head, SMALL_WIDTH)),
     ];
   }), ...furtherPlates(model, solids, draw)];
+}
+
+/** The thread of a pin that a nut is turned on to, where it is as a body of it is placed. */
+function threadsOf({ parts }: Model, id: string, { pose }: SceneBody): readonly Mark[] {
+  const part = parts.find((each) => each.id === id);
+  if (part?.kind !== 'joint-pin' || part.shape.form !== 'pin') return [];
+  const { shape } = part;
+  const at = (along: number): Vec3 => placed(pose, [0, 0, along]);
+  return [{ mark: 'thread', from: at(threadedLength(shape) - shape.length), to: at(-shape.length), diameter: shape.diameter }];
 }
 
 /** That a joint's studs are of one piece with it; nothing of what has none. */

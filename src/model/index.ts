@@ -2,6 +2,7 @@ export type * from './types.ts';
 export { buildModel } from './build.ts';
 export { joinedBy } from './connections.ts';
 export { axesFor } from './deck.ts';
+export { threadedLength } from './fasteners.ts';
 export { jointPorts, type JointPorts } from './joint-ports.ts';
 export { FLAT, WRAPPED, halfCutDepth, punchedShape } from './folding.ts';
 export { cornersOf } from './short/corners.ts';

@@ -26,10 +26,14 @@ export type Mark =
   | { readonly mark: 'order'; readonly at: Vec3; readonly told: Told }
   /** A dimension line between two places, moved off by `away` (mm); `dots` on places that lie on no edge. */
   | { readonly mark: 'length'; readonly from: Vec3; readonly to: Vec3; readonly away: Vec3; readonly told: Told; readonly dots?: true }
+  /** The thread of a shank so thick, mm, from one place of its axis to another. */
+  | { readonly mark: 'thread'; readonly from: Vec3; readonly to: Vec3; readonly diameter: number }
+  /** Turned on by hand: a way round an axis, the head at its end. */
+  | { readonly mark: 'turned-on'; readonly path: readonly Vec3[] }
   /** The line that work is turned over about. */
   | { readonly mark: 'axis'; readonly from: Vec3; readonly to: Vec3 }
-  /** A hand of the second person, which holds work at a place; the direction in which its fingers reach over it. */
-  | { readonly mark: 'hand'; readonly at: Vec3; readonly onto: Vec3 }
+  /** A hand of the person who works (1), or of the second one who holds (2), at a place of the work; the direction in which its fingers reach over it. */
+  | { readonly mark: 'hand'; readonly at: Vec3; readonly onto: Vec3; readonly person: 1 | 2 }
   /** A ring of `radius` mm round a place, shown enlarged in a bigger ring joined by a leader. */
   | { readonly mark: 'detail'; readonly at: Vec3; readonly radius: number };
 

@@ -21,9 +21,9 @@ export const arrowsOf = (scene: Scene): readonly Arrow[] => scene.marks.filter((
 
 export const placesOf = (mark: Mark): readonly Vec3[] => {
   switch (mark.mark) {
-    case 'arrow': return mark.path;
+    case 'arrow': case 'turned-on': return mark.path;
     case 'length': return [mark.from, mark.to, mark.away];
-    case 'axis': return [mark.from, mark.to];
+    case 'axis': case 'thread': return [mark.from, mark.to];
     default: return [mark.at];
   }
 };

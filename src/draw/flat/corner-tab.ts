@@ -10,6 +10,8 @@ import { pens } from '../kit/pens.ts';
 /** The holes of a tab in a corner of a box: how high each is over the box's floor, mm, from the lowest on, and how many corners are so. */
 export interface CornerRow {
   readonly stands: true;
+  /** Behind the wall of a box a block is held. */
+  readonly isBlockHeld: true;
   readonly at: readonly number[];
   /** Where the tab begins over the floor and ends. */
   readonly tab: Vec2;

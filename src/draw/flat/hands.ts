@@ -20,16 +20,39 @@ type OnHand = (across: number, on: number) => Vec2;
 /** A hand that presses down from above: the middle of the upper face that it lies on; its fingers reach over that. Drawn at a size against its own. */
 export const handDown = (at: Vec2, size = 1): readonly Mark[] => handOnto(at, [0, 1], size);
 
-/** The same whose fingers reach along a way of length 1 from the edge at a place. */
-export const handOnto = ([x, y]: Vec2, [dx, dy]: Vec2, size = 1): readonly Mark[] => hand((across, on) => [x + size * (across * dy + on * dx), y + size * (on * dy - across * dx)]);
+/** The same whose fingers reach along a way of length 1 from the edge at a place; the sleeve of the second person has stripes, as the second figure among the people has. */
+export const handOnto = ([x, y]: Vec2, [dx, dy]: Vec2, size = 1, person: 1 | 2 = 1): readonly Mark[] => {
+  const at: OnHand = (across, on) => [x + size * (across * dy + on * dx), y + size * (on * dy - across * dx)];
+  return [...hand(at), ...(person === 2 ? stripes(at) : [])];
+};
 
 /** The same from below: the middle of the lower face that it holds. */
 export const handUp = ([x, y]: Vec2): readonly Mark[] => hand((across, on) => [x + across, y - on]);
 
 /** A hand that pushes to the right (1) or to the left (−1), at the middle of the edge that it pushes at: its fingers reach over that, its thumb is above. */
-export function handPushing([x, y]: Vec2, way: number): readonly Mark[] {
+export function handPushing([x, y]: Vec2, way: number, person: 1 | 2 = 1): readonly Mark[] {
   const at: OnHand = (across, on) => [x + way * on, y + across];
-  return [...thumb(at), ...hand(at)];
+  return [...thumb(at), ...hand(at), ...(person === 2 ? stripes(at) : [])];
+}
+
+/** The stripes of a sleeve, from its end on: how wide each is, and from one to the next, mm of paper. */
+const STRIPE = { wide: 1.2, pitch: 2.3, count: 2 } as const;
+
+const stripes = (at: OnHand): readonly Mark[] => stripesAcross(at, { from: -HAND_HIGH, to: -PALM }, { from: ARM.half, to: ARM.half + 0.6 });
+
+/** Stripes across an arm from where its sleeve ends on paper to its wrist; half as wide there as told. */
+export function stripesAcross(at: OnHand, along: Span, half: Span): readonly Mark[] {
+  const way = Math.sign(along.to - along.from);
+  const halfAt = (on: number): number => half.from + ((half.to - half.from) * (on - along.from)) / (along.to - along.from);
+  return Array.from({ length: STRIPE.count }, (_, index): Mark => {
+    const [low, high] = [along.from + way * index * STRIPE.pitch, along.from + way * (index * STRIPE.pitch + STRIPE.wide)];
+    return area('ink', [at(-halfAt(low), low), at(halfAt(low), low), at(halfAt(high), high), at(-halfAt(high), high)]);
+  });
+}
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
 }
 
 function hand(at: OnHand): readonly Mark[] {

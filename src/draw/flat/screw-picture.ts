@@ -1,7 +1,8 @@
 import type { Vec2 } from '../../model/index.ts';
-import { area, line, outline, type Mark } from '../kit/marks.ts';
+import { area, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { toPicture } from '../kit/svg.ts';
+import { threadMarks } from './thread.ts';
 import type { DrawnPicture } from '../types.ts';
 
 /** A wood screw, mm. */
@@ -11,9 +12,8 @@ export interface Screw {
   readonly headDiameter: number;
 }
 
-/** White round the screw, from one turn of its thread to the next, least thickness of its shank, mm of paper, and the threaded share of its length. */
+/** White round the screw, least thickness of its shank, mm of paper, and the threaded share of its length. */
 const RIM = 1;
-const PITCH = 1.3;
 const LEAST = 1.8;
 const THREADED = 0.65;
 
@@ -29,6 +29,5 @@ function screwMarks({ diameter, length, headDiameter }: Screw, scale: number, [x
   const neck = y + head - half * 0.4;
   const thread = tip - THREADED * length * scale;
   const body: readonly Vec2[] = [[x - head, y], [x + head, y], [x + half, neck], [x + half, tip - 2.2 * half], [x, tip], [x - half, tip - 2.2 * half], [x - half, neck]];
-  const turns = Array.from({ length: Math.floor((tip - 2.2 * half - thread) / PITCH) }, (_, index) => thread + PITCH * index);
-  return [area('white', body), outline(pens.cut, body), ...turns.map((at) => line({ ...pens.motion, width: 0.4 }, [x - half - 0.45, at + 0.8], [x + half + 0.45, at]))];
+  return [area('white', body), outline(pens.cut, body), ...threadMarks([x, thread], [x, tip - 2.2 * half], half)];
 }

@@ -9,7 +9,8 @@ import { toPicture, type Paper } from '../kit/svg.ts';
 import { tell } from '../../scene/index.ts';
 import type { Skinned } from './hole-marks.ts';
 import { cornerMarks, type CornerRow } from './corner-tab.ts';
-import { HELD_HIGH, heldBlock } from './held-block.ts';
+import { HELD_HALF, HELD_HIGH, heldBlock } from './held-block.ts';
+import { PERSON_HIGH, personMarks } from './person.ts';
 import { plate, tapeRound } from './punched-section.ts';
 import { PUNCH_HIGH, punchTool } from './punch-tool.ts';
 
@@ -27,8 +28,8 @@ export interface TabRow {
   readonly length: number;
   readonly deep: number;
   readonly corner: number;
-  /** Whether it lies on the wall of a box, which has nothing behind it. */
-  readonly onWall: boolean;
+  /** Whether it lies on the wall of a box, which has nothing behind it: a block is held there. */
+  readonly isBlockHeld: boolean;
 }
 
 /** Height of the section without what is held behind a wall, and its width, mm of paper. */
@@ -53,7 +54,7 @@ const measured = 5;
 const planHigh = ({ at }: TabRow): number => 2 + plan.bar + plan.most + plan.panel + measured + runningReach(at.map(tell.mm), cap) + 1;
 
 /** Behind a wall that is punched a block is held. */
-const isHeld = (row: TabRow | CornerRow | null): boolean => row !== null && (row.stands || row.onWall);
+const isHeld = (row: TabRow | CornerRow | null): boolean => row?.isBlockHeld === true;
 const sectionOf = (row: TabRow | CornerRow | null): number => sectionHigh + (isHeld(row) ? HELD_HIGH : 0);
 
 /** Height of the drawing of where the holes are. */
@@ -106,7 +107,7 @@ function planMarks({ fromEdge }: PunchedTab, { at, length, deep, corner }: TabRo
   ];
 }
 
-/** Tab and panel cut through a hole with the punch in it; behind the wall of a box a hand holds a block of wood. */
+/** Tab and panel cut through a hole with the punch in it; behind the wall of a box the second person holds a block of wood, while the first one punches. */
 function sectionMarks({ thickness, skin, diameter, fromEdge, depth }: PunchedTab, { x, y, width, height }: Box, held = false): readonly Mark[] {
   const scale = (height - above - below - (held ? HELD_HIGH : 0)) / (2 * thickness);
   const hole = x + width / 2 - (beyond + fromEdge * scale - left) / 2 + 4;
@@ -119,7 +120,7 @@ function sectionMarks({ thickness, skin, diameter, fromEdge, depth }: PunchedTab
   const size = tell.diameter(diameter);
   const beside = hole - wide - 7;
   return [
-    ...(held ? heldBlock([hole, bottom]) : []),
+    ...(held ? [...heldBlock([hole, bottom]), ...personMarks([beside - 6 - toldWidth(size, cap, 400), top - 1.5], 1), ...personMarks([hole + HELD_HALF + 5, bottom + 2.5 + PERSON_HIGH], 2)] : []),
     ...plate({ x: start, y: seam, width: edge + beyond - start, height: bottom - seam }, skin * scale),
     ...plate({ x: start, y: top, width: edge - start, height: seam - top }, skin * scale),
     ...punchTool([hole, tip], wide, top), ...tapeRound(hole, wide, top),

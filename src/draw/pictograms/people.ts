@@ -1,4 +1,4 @@
-import { body, dot, solid, stroke, together, type Ink } from './ink.ts';
+import { body, dot, solid, stroke, together, white, type Ink } from './ink.ts';
 
 /** A plain standing figure whose feet stand at y = 45, middle line at x. */
 const figure = (x: number): Ink => together(
@@ -7,6 +7,9 @@ const figure = (x: number): Ink => together(
   stroke(`M${x - 6.5} 16.8L${x - 9} 29M${x + 6.5} 16.8L${x + 9} 29`, 3.6),
   stroke(`M${x - 2.8} 30L${x - 3.6} 43.5M${x + 2.8} 30L${x + 3.6} 43.5`, 4.2),
 );
+
+/** The shirt of the second of two people has stripes, as the sleeves of the hands have by which work is held. */
+const striped = (x: number): Ink => stroke(`M${x - 11} 19.6H${x + 11}M${x - 11} 25.2H${x + 11}`, 2.2, white);
 
 /** A child before its board: as wide in the shoulders as its head. */
 const pupilAt = (x: number): Ink => together(
@@ -47,8 +50,8 @@ const untestedJoint: Ink = together(
 
 export const peoplePictures = {
   'one-person': figure(24),
-  'one-child': child(24, 45, 36),
-  'two-people': together(figure(11.4), figure(36.6)),
+'one-child': child(24, 45, 36),
+  'two-people': together(figure(11.4), figure(36.6), striped(36.6)),
   'for-adults': together(grownUp(13, 34, 31.5), yes(13), child(36, 34, 19), no(36)),
   'for-anyone': together(child(11, 34, 19), yes(11), grownUp(34, 34, 31.5), yes(34)),
   'for-pupils': pupil,

@@ -1,5 +1,5 @@
 import type { Vec2 } from '../../model/index.ts';
-import type { SceneBody, View } from '../../scene/index.ts';
+import type { Mark as SceneMark, SceneBody, View } from '../../scene/index.ts';
 import type { Body, DrawnPicture, LineDrawing, Stroke } from '../types.ts';
 import { halfPlaneWindow } from '../kit/clip.ts';
 import { clipDrawing } from './clip.ts';
@@ -15,6 +15,7 @@ import { plainPens } from '../kit/pens.ts';
 import { toPicture } from '../kit/svg.ts';
 import { paperGround } from './compose.ts';
 import { strokes } from './strokes.ts';
+import { threadsOnPaper } from './threads.ts';
 
 const margin = 1;
 /** Free paper between the two break lines, and how far they run past the part. */
@@ -32,9 +33,9 @@ export interface Told {
  * One part alone at `scale` mm of paper to 1 mm, in a picture just large enough. Where it would be
  * wider than `widest` mm of paper, a piece is left out of its middle between two break lines (ISO 128-20:
  * continuous thin line with zigzags); its cross-section keeps its scale. `closing` are bodies in its openings;
- * what is told of it stands on its right.
+ * what is told of it stands on its right. `threads` are those of its shank.
  */
-export function composeAlone(body: Body, view: View, scale: number, lineDrawing: LineDrawer, widest = Infinity, closing: readonly SceneBody[] = [], told: Told | null = null): DrawnPicture {
+export function composeAlone(body: Body, view: View, scale: number, lineDrawing: LineDrawer, widest = Infinity, closing: readonly SceneBody[] = [], told: Told | null = null, threads: readonly SceneMark[] = []): DrawnPicture {
   const drawing = shortened(lineDrawing([body, ...closing], view), body, view, scale, widest);
   const { min, max } = boundsOf(drawing.strokes.flatMap((stroke) => stroke.points));
   if (!Number.isFinite(min[0])) throw new Error(`part ${body.id}: it has no visible line to draw`);
@@ -45,7 +46,7 @@ export function composeAlone(body: Body, view: View, scale: number, lineDrawing:
   const paper = told === null ? { width, height } : { width: width + told.width, height: Math.max(height, told.height) };
   const down = paper.height - height;
   return toPicture(paper, [
-    paperGround(paper), { mark: 'placed', at: [0, down], marks: [...fills(drawing, paints, fit), ...strokes(drawing, paints, fit, plainPens)] },
+    paperGround(paper), { mark: 'placed', at: [0, down], marks: [...fills(drawing, paints, fit), ...strokes(drawing, paints, fit, plainPens), ...threadsOnPaper(threads, planeOf(view), fit)] },
     ...(told === null ? [] : told.marks([width, (paper.height - told.height) / 2])),
   ]);
 }

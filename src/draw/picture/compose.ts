@@ -6,6 +6,8 @@ import { coverOf } from './cover.ts';
 import { drawRings, spotsOf } from './details.ts';
 import { fills } from './fills.ts';
 import { handMarks } from './held.ts';
+import { threadsOnPaper } from './threads.ts';
+import { turnMarks, turnsOnPaper } from './turned-on.ts';
 import { contentBounds, layOut, type Content, type Layout } from './layout.ts';
 import { heldBack, type LineDrawer } from './line-drawer.ts';
 import { paintsOf } from './looks.ts';
@@ -353,6 +355,8 @@ function composedStill({ bodies, ...rest }: Scene, paper: Paper, lineDrawing: Li
     ...strokes(drawing, paints, fit, pensFor(drawing, paints, fit)),
     ...(hidden === null ? [] : hiddenStrokes(hidden, fit)),
     ...scene.marks.flatMap((mark) => (mark.mark === 'axis' ? [line(pens.centre, ...[mark.from, mark.to].map((at) => onPaper(fit, project(plane, at))))] : [])),
+    ...threadsOnPaper(scene.marks, plane, fit),
+    ...turnsOnPaper(scene.marks, plane, fit).flatMap(turnMarks),
     ...hands.flatMap(handMarks),
     ...arrows.flatMap(drawArrow),
     ...rings.flatMap((one) => drawRings(one, scene.marks, plane, paints)),

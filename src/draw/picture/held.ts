@@ -15,6 +15,7 @@ const SIZE = { least: 0.5, most: 0.7 } as const;
 export interface HandOnPaper {
   readonly at: Vec2;
   readonly onto: Vec2;
+  readonly person: 1 | 2;
   /** Against its own. */
   readonly size: number;
 }
@@ -25,10 +26,10 @@ export const handsOnPaper = (marks: readonly Mark[], plane: Plane, fit: Fit): re
   const [at, on] = [mark.at, plus(mark.at, mark.onto)].map((place) => onPaper(fit, project(plane, place))) as [Vec2, Vec2];
   const far = Math.hypot(on[0] - at[0], on[1] - at[1]);
   const size = Math.min(SIZE.most, Math.max(SIZE.least, (BREADTH * fit.scale) / (2 * HAND_HALF)));
-  return [{ at, size, onto: far < 1e-6 ? [0, 1] : [(on[0] - at[0]) / far, (on[1] - at[1]) / far] }];
+  return [{ at, size, person: mark.person, onto: far < 1e-6 ? [0, 1] : [(on[0] - at[0]) / far, (on[1] - at[1]) / far] }];
 });
 
-export const handMarks = ({ at, onto, size }: HandOnPaper): readonly DrawnMark[] => handOnto(at, onto, size);
+export const handMarks = ({ at, onto, size, person }: HandOnPaper): readonly DrawnMark[] => handOnto(at, onto, size, person);
 
 /** The room of a hand, as a box and as a disc. */
 export function handBox({ at: [x, y], onto: [dx, dy], size }: HandOnPaper): Box {

@@ -10,6 +10,7 @@ import { handBox, handDisc, handsOnPaper, type HandOnPaper } from './held.ts';
 import { labelPlaces, orderPlaces } from './labels.ts';
 import { lengthPlaces } from './lengths.ts';
 import { setMarks, type Place, type Setting } from './placement.ts';
+import { turnDisc, turnsOnPaper } from './turned-on.ts';
 import { project, type Plane } from './plane.ts';
 import { ringLeader, setRings, type Rings, type Spot } from './rings.ts';
 import { plainPens } from '../kit/pens.ts';
@@ -71,7 +72,7 @@ function tryOut(content: Content, paper: Box, shrink: number, align: Align, pric
   const placed = setRings(spots, { paper, fit, cover, arrows, places });
   if (!placed || price + placed.cost >= limit) return null;
   const { rings } = placed;
-  const discs = [...rings.flatMap(({ small, big }) => [small, big]), ...hands.map(handDisc)];
+  const discs = [...rings.flatMap(({ small, big }) => [small, big]), ...hands.map(handDisc), ...turnsOnPaper(marks, plane, fit).map(turnDisc)];
   const ground: Ground = { paper, fit, cover, arrows, discs, lines: rings.map(ringLeader) };
   const choices = choicesBelow(limit - price - placed.cost, marks.filter(isText), plane, ground);
   const setting = choices && setMarks(choices);
@@ -124,12 +125,14 @@ function ringEnds(mark: Mark, plane: Plane): readonly Vec2[] {
 function placesOf(mark: Mark): readonly Vec3[] {
   switch (mark.mark) {
     case 'arrow':
+    case 'turned-on':
       return mark.path;
     case 'length': {
       const moved = ([x, y, z]: Vec3): Vec3 => [x + mark.away[0], y + mark.away[1], z + mark.away[2]];
       return [mark.from, mark.to, moved(mark.from), moved(mark.to)];
     }
     case 'axis':
+    case 'thread':
       return [mark.from, mark.to];
     default:
       return [mark.at];

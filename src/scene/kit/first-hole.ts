@@ -1,4 +1,4 @@
-import { chained, dot, moved, placed, plus, times, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
+import { chained, dot, moved, placed, plus, times, undone, type Pose, type Shape, type Vec2, type Vec3 } from '../../model/index.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { plateHolds } from './plate-holds.ts';
@@ -43,12 +43,18 @@ export function firstHolePinned(givens: StepGivens): readonly Scene[] {
     { still: [], moving: [tool('pin', first, PIN.over, PIN)] },
     { still: [tool('pin', first, 0, PIN).body], moving: others.map(drill) },
   ];
-  const [hands, view] = [step.held.length === 0 ? [] : plateHolds(panel.shape, hand.pose(panel.id)), viewOn(givens, panel.shape, hand.pose(panel.id))];
+  const [hands, view] = [step.held.length === 0 ? [] : plateHolds(panel.shape, hand.pose(panel.id), [holeOf(panel.shape, hand.pose(panel.id), hand.pose(first))]), viewOn(givens, panel.shape, hand.pose(panel.id))];
   return steps.map(({ still, moving }, index) => ({
     id: seriesName(step, index + 1), number: index + 1, view,
     bodies: [...held.map((id) => hand.body(id, 'present')), ...still, ...moving.map(({ body }) => body)],
     marks: [...(still.length === 0 ? hands : []), ...moving.map(({ arrow }) => arrow)],
   }));
+}
+
+/** Where a pin goes through a panel, in its own coordinates, mm. */
+function holeOf({ holes }: Extract<Shape, { form: 'plate' }>, panel: Pose, pin: Pose): Vec2 {
+  const [x, y] = placed(undone(panel), placed(pin, [0, 0, 0]));
+  return holes.map(({ at }) => at).toSorted((a, b) => Math.hypot(a[0] - x, a[1] - y) - Math.hypot(b[0] - x, b[1] - y))[0] ?? [x, y];
 }
 
 interface Moving {

@@ -51,7 +51,7 @@ function placeInSleeve(model: Model, pinned: Pinned): InSleeve | null {
 
 /** One of the pins that a step puts in, with its nut. Null where none is new. */
 export const pinFastened = (givens: StepGivens): Scene | null =>
-  atPin(givens, givens.step.newParts.flatMap(({ ids }) => ids), (pinned) => fastened(givens.model, pinned.hand, pinned, PULLED));
+  atPin(givens, givens.step.newParts.flatMap(({ ids }) => ids), (pinned) => fastened(givens.model, pinned.hand, pinned, PULLED, besidePin(pinned, readerOf(givens)).towardsEye));
 
 function atPin(givens: StepGivens, ids: readonly string[], shownAt: (pinned: Pinned) => Shown): Scene | null {
   const { model, step, solids } = givens;

@@ -20,6 +20,8 @@ export interface WorkScene {
   readonly series?: (givens: StepGivens) => readonly Scene[];
   /** How the work stands when the step is done, where its place is read better from a side; none when left out. */
   readonly home?: (givens: StepGivens) => Scene | null;
+  /** Whether one hand of the second person is needed elsewhere: no more than the other holds the work. No where left out. */
+  readonly handElsewhere?: (givens: StepGivens) => boolean;
   /** The work stands on its feet then: looked at with a plumb line, and again when its cords are tied, or whether it rocks. */
   readonly standsUp?: true;
   /** Sides that lie keep the shape that they have from then on: they are measured across before. */

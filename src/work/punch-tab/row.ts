@@ -16,15 +16,15 @@ function alongSide({ parts, connections, kit: { practice: { pinEnd } } }: Model,
   return { stands: false, at, length: (at.at(-1) ?? 0) + pinEnd, ...endOf(panel.shape, held.flap, detail) };
 }
 
-/** The tab at the end of a flap: how deep it is, its corners, and whether it lies on a box's wall. */
-function endOf(shape: Shape, name: string, detail: Step['detail']): Pick<TabRow, 'deep' | 'corner' | 'onWall'> {
+/** The tab at the end of a flap: how deep it is, its corners, and whether it lies on a box's wall, behind which a block is held. */
+function endOf(shape: Shape, name: string, detail: Step['detail']): Pick<TabRow, 'deep' | 'corner' | 'isBlockHeld'> {
   if (shape.form === 'panel') {
     const flap = shape.pattern.flaps.find(({ side }) => detail.on === 'side' && side === detail.side) ?? shape.pattern.flaps[0];
-    return { deep: (flap?.edge ?? 0) - (flap?.halfCut ?? 0), corner: flap?.corner ?? 0, onWall: false };
+    return { deep: (flap?.edge ?? 0) - (flap?.halfCut ?? 0), corner: flap?.corner ?? 0, isBlockHeld: false };
   }
   if (shape.form !== 'folded') throw new RangeError(`a ${shape.form} has no tab to punch`);
   const flap = shape.pattern.flaps.find((each) => each.name === name);
-  return { deep: (flap?.edge ?? 0) - (flap?.bends.at(-1)?.at ?? 0), corner: flap?.corner ?? 0, onWall: shape.pattern.form === 'tray' };
+  return { deep: (flap?.edge ?? 0) - (flap?.bends.at(-1)?.at ?? 0), corner: flap?.corner ?? 0, isBlockHeld: shape.pattern.form === 'tray' };
 }
 
 /** Over the floor of the box, its inner face, in the first of the corners, which are all alike. */
@@ -39,7 +39,7 @@ function inCorners({ parts, connections }: Model, { drillsFor }: Step): CornerRo
   const tab = box.shape.form === 'folded' ? tabOf(box.shape.pattern, first.flap) : null;
   const [lowest = 0] = at;
   const [below, above] = tab === null ? [lowest, lowest] : [(tab.pins[0] ?? 0) - tab.from, tab.to - (tab.pins[0] ?? 0)];
-  return { stands: true, at, tab: [rounded(lowest - below), rounded(lowest + above)], corners: corners.length };
+  return { stands: true, isBlockHeld: true, at, tab: [rounded(lowest - below), rounded(lowest + above)], corners: corners.length };
 }
 
 /** A corner tab by its name. */

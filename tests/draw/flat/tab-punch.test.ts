@@ -27,7 +27,7 @@ describe.each(wrapped)('the holes of the tabs of the $name', ({ item, size }) =>
     const steps = planOf(item, model.size).steps.filter(({ action, detail }) => action === 'punch-tab' && detail.on === 'side');
     const row = steps[0] === undefined ? null : rowOf(model, steps[0]);
     if (row === null || row.stands) throw new Error('no row of holes');
-    expect([row.deep, row.corner, row.onWall]).toEqual([(flap?.edge ?? 0) - (flap?.halfCut ?? 0), flap?.corner, false]);
+    expect([row.deep, row.corner, row.isBlockHeld]).toEqual([(flap?.edge ?? 0) - (flap?.halfCut ?? 0), flap?.corner, false]);
     expect(steps[0]?.tools).not.toContain('board');
     const [tab] = linesOf(tabPunchMarks(tab9, row, { width: 165, height: 60 })).filter(({ closed, points }) => closed && points.length === 6).map(({ points }) => points);
     const [a, b, c, d] = tab ?? [];
@@ -63,12 +63,12 @@ describe.each(chest.sizes)('the holes in the corners of the box of the chest, $n
     expect(steps.length).toBeGreaterThan(1);
     for (const step of steps) {
       const row = rowOf(model, step);
-      expect([step.tools.includes('board'), row !== null && (row.stands || row.onWall)]).toEqual([true, true]);
+      expect([step.tools.includes('board'), row?.isBlockHeld]).toEqual([true, true]);
       const picture = tabPunchPicture(tab9, row, 165);
       expect([overlaps(picture.labels), outside(picture), pointsOutside(picture)]).toEqual([[], [], []]);
       // The wood is there when the same without a wall has none: as many grain lines more.
       const grain = (shown: typeof row): number => linesOf(tabPunchMarks(tab9, shown, picture)).filter(({ pen, closed, points }) => pen.name === 'edge' && !closed && points.length === 2).length;
-      expect(grain(row) - grain(row?.stands === false ? { ...row, onWall: false } : null)).toBeGreaterThanOrEqual(4);
+      expect(grain(row) - grain(row?.stands === false ? { ...row, isBlockHeld: false } : null)).toBeGreaterThanOrEqual(4);
     }
   });
 });

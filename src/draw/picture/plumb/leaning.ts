@@ -112,7 +112,7 @@ export function leaning(plumb: Plumb, side: PlumbSide, shown: Shown, box: Box, d
     ...(shown.cords ? cordMarks(cordsOn(plumb, side).map((ends) => ends.map((end) => at(onPlane(upright, end))) as [Vec2, Vec2]), shown.leans !== 'upright') : []),
     ...straightedge([topX - way * 9, string + way * OVER], top), ...plumbLine(string, top, tip, SMALL),
     ...measured.flat(),
-    ...(shown.hand === null ? [] : handPushing([handX, handY], -hand)),
+    ...(shown.hand === null ? [] : handPushing([handX, handY], -hand, shown.hand === 'holds' ? 2 : 1)),
     ...(shown.hand === 'pushes' ? [line(band(1.6), [handX + hand * ARROW.long, handY + ARROW.under], [handX + hand * 5, handY + ARROW.under]), arrowhead([handX + hand * 0.6, handY + ARROW.under], [-hand, 0], 5.2, 4.6)] : []),
   ];
 }
