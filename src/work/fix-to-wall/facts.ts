@@ -6,7 +6,7 @@ import { SCREWS_EACH, tieLength, WALLS } from './walls.ts';
 
 /** The brackets screwed to a wall, and each pulled at; the posts in their jaws, tied and pulled at. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'finder', 'drill', 'screwdriver', 'scale', 'sticky-tape', 'knife', 'hands'],
+  tools: ['tape', 'pencil', 'finder', 'drill', 'screwdriver', 'scale', 'sticky-tape', 'knife'],
   people: 2,
   cautions: ['eyes', 'dust', 'sharp', 'lines', 'tipping'],
   check: pair('wall-holds'),
