@@ -66,7 +66,7 @@ export const socketsFitted: DrawnFlat = ({ model, plan, papers: { bench } }, ste
 
 /** How a tube goes through a sleeve, where one goes through for the first time. */
 export const sleevesTried: DrawnFlat = ({ plan, papers: { bench } }, step) =>
-  (step === plan.steps.find(goesThroughSleeves) ? [slideTrial(bench)] : []);
+  (step === plan.steps.find(goesThroughSleeves) ? [slideTrial(bench, plan.steps.find(({ action }) => action === 'cap-ends')?.number ?? null)] : []);
 
 const goesThroughSleeves = ({ motions }: Step): boolean =>
   motions.some((motion) => motion.kind === 'slide' && motion.closes.some(({ is }) => is === 'sleeve'));
