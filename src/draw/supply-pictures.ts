@@ -1,7 +1,7 @@
 import { standstill, type Solids } from '../model/index.ts';
 import { suppliesOf, type Plan, type Supply } from '../plan/index.ts';
 import { STANDARD_VIEW } from '../scene/index.ts';
-import { screwPicture } from './flat/index.ts';
+import { coilPicture, screwPicture } from './flat/index.ts';
 import { composeAlone, type LineDrawer } from './picture/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { Picture } from './types.ts';
@@ -14,7 +14,7 @@ export function supplyPictures(plan: Pick<Plan, 'steps'>, solids: Solids, draw: 
   const all = suppliesOf(plan);
   return all.filter(({ name }, index) => all.findIndex((other) => other.name === name) === index).flatMap((supply) => {
     const { shape, isThreaded } = supply;
-    const at = (scale: number) => (isThreaded && shape.form === 'pin' ? screwPicture(shape, scale) : composeAlone(bodyOf(supply, solids), STANDARD_VIEW, scale, draw, Infinity));
+    const at = (scale: number) => (shape.form === 'cable' ? coilPicture(scale / SUPPLY_SCALE.head) : isThreaded && shape.form === 'pin' ? screwPicture(shape, scale) : composeAlone(bodyOf(supply, solids), STANDARD_VIEW, scale, draw, Infinity));
     return [pictureAs({ what: 'supply', name: supply.name }, at(SUPPLY_SCALE.page)), pictureAs({ what: 'small-supply', name: supply.name }, at(SUPPLY_SCALE.head))];
   });
 }

@@ -37,7 +37,7 @@ export function cableEnds(length: number): CableEnds {
 }
 
 /** N that a taut cable pulls with at the least: our default, all knots drawn home. */
-const TAUT = 100;
+export const TAUT = 100;
 
 /** How far a cable of that length gives way under a mass, kg, hung on its middle at the most, mm: a string's statics (C), `m g L / 4 T`, rounded down to 5; under less than a kilogram to 1. */
 export function cableTest(length: number, mass = 1): { readonly mass: number; readonly most: number } {

@@ -22,7 +22,7 @@ export { creaseCount, creaseSpacing, runToHalfCut, runToInnerFace, wrapAngle } f
 export { isToldByPoints } from './told-by-points.ts';
 export { endsOfTube, tubeSection } from './tube.ts';
 export { hasWallBrackets, screwsOut, wallBracket, wallPlaces, wallReach, type WallPlace } from './wall-places.ts';
-export { cableEnds, cableTest, hasCords, type CableEnds } from './cable-ends.ts';
+export { cableEnds, cableTest, hasCords, TAUT, type CableEnds } from './cable-ends.ts';
 export { bracedFace, type BracedFace, type FaceBar, type FaceCord } from './braced-face.ts';
 export { cableLoop, type CableLoop } from './cable-loop.ts';
 export { capFor, cappedEnds, cappedTubes, hasCaps, openEnds, openPlaces, type OpenEnd } from './open-ends.ts';

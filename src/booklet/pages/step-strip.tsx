@@ -7,6 +7,9 @@ import { stripOf } from './strip.ts';
 import type { BookletInput } from './types.ts';
 import { Wait } from './wait.tsx';
 
+/** By what stands in the second row. */
+const CLASSES = { nothing: 'strip', check: 'strip parted', cautions: 'strip parted low' } as const;
+
 interface StepStripProps {
   readonly input: BookletInput;
   readonly step: Step;
@@ -14,12 +17,12 @@ interface StepStripProps {
   readonly isEnd: boolean;
 }
 
-/** Under a step's picture: action, tools, people, cautions, how long to wait; at the far end, or in a row of its own, what to look at. */
+/** Under a step's picture: action, tools, people, cautions, how long to wait; at the far end, or in a second row, what to look at. */
 export function StepStrip({ input, step, isEnd }: StepStripProps): ReactNode {
   const { words, glyphs } = input;
-  const { glyph: height, gap, isParted, height: whole } = stripOf(step, sheets[input.paper]);
+  const { glyph: height, gap, below, height: whole } = stripOf(step, sheets[input.paper]);
   return (
-    <ul className={isParted ? 'strip parted' : 'strip'} style={{ height: `${whole}mm`, columnGap: `${gap}mm` }}>
+    <ul className={CLASSES[below]} style={{ height: `${whole}mm`, columnGap: `${gap}mm` }}>
       <li className="action">
         <GlyphMark glyph={glyphs.action(step.action)} label={words.t(`actions.names.${step.action}`)} height={height} />
       </li>

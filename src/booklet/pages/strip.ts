@@ -14,31 +14,39 @@ const heights = [glyphHeight, 10, 9, 8, 7.5];
 
 type Row = Pick<Step, 'tools' | 'cautions' | 'waits' | 'check'>;
 
+type Below = 'nothing' | 'check' | 'cautions';
+
 /** How a step's pictograms are set. All in mm. */
 export interface Strip {
   /** Height of a pictogram. */
   readonly glyph: number;
   /** Between groups. */
   readonly gap: number;
-  /** What to look at stands in a row of its own. */
-  readonly isParted: boolean;
+  /** What stands in a second row: nothing, what to look at, or the cautions with that. */
+  readonly below: Below;
   /** Height of it all. */
   readonly height: number;
 }
 
 /**
  * The highest pictograms with which the strip fits its column: those of a long strip are set smaller, and where not
- * even the least fit, in two rows. Throws where that is not enough.
+ * even the least fit, in two rows: what to look at in the second, or the cautions with it. Throws where that is not enough.
  */
 export function stripOf(step: Step, { main: width }: Sheet): Strip {
-  for (const isParted of [false, true]) {
+  for (const below of ['nothing', 'check', 'cautions'] as const) {
     for (const glyph of heights) {
-      const gap = widestGapIn(isParted ? { ...step, check: null } : step, width, glyph);
+      const gap = Math.min(...rowsOf(step, below).map((row) => widestGapIn(row, width, glyph)));
       if (gap < leastGap) continue;
-      return { glyph, gap: Math.min(widestGap, Math.floor(gap * 10) / 10), isParted, height: isParted ? 2 * glyph + stripRowGap : glyphHeight };
+      return { glyph, gap: Math.min(widestGap, Math.floor(gap * 10) / 10), below, height: below === 'nothing' ? glyphHeight : 2 * glyph + stripRowGap };
     }
   }
   throw new Error(`booklet: step ${step.number} (${step.key}) has more pictograms than a strip of ${width} mm holds`);
+}
+
+/** What stands in the first row, and where cautions come into the second what stands beside them there. */
+function rowsOf({ tools, cautions, waits, check }: Row, below: Below): readonly Row[] {
+  const first = { tools, cautions, waits, check: below === 'nothing' ? check : null };
+  return below === 'cautions' ? [{ ...first, cautions: [], waits: 0 }, { tools: [], cautions, waits, check }] : [first];
 }
 
 function widestGapIn(row: Row, width: number, glyph: number): number {

@@ -161,6 +161,8 @@ const stepStyle = `
 .strip li { display: flex; gap: ${innerGap}mm; align-items: center; }
 .strip.parted { flex-wrap: wrap; align-content: space-between; }
 .strip.parted .check { flex-basis: 100%; justify-content: flex-end; }
+.strip.low .people { margin-inline-end: auto; }
+.strip.low .check { flex-basis: auto; flex-grow: 1; }
 .strip .check { gap: ${pairGap}mm; margin-inline-start: auto; }
 .measure { font-size: 14pt; font-weight: 700; }
 .announced { grid-column: 2; display: flex; align-items: center; gap: 5mm; height: 100%; }

@@ -10,7 +10,7 @@ export const wall = {
   gap: 6,
   /** The strip of pictograms under the picture, and the heights that are tried for it. */
   strip: 20,
-  stripHeights: [20, 18, 16, 14, 12, 11, 10, 9, 8, 7.5, 7],
+  stripHeights: [20, 18, 16, 14, 12, 11, 10, 9, 8, 7.5, 7, 6.5, 6],
   /** Between pictures of one step. */
   between: 4,
 } as const;

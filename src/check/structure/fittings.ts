@@ -39,11 +39,12 @@ export const castorBrakes: StructureCheck = (given) => {
   })];
 };
 
-/** N on one wall bracket: twice the pull at the top that must not tip it, all on one bracket, against its load in the kit. */
+/** N on one wall bracket: twice the pull at the top that must not tip it, all on one bracket, against its load in the kit, or that of the knotted cord which ties its post into the open jaws, whichever is less. */
 export const wallHolds: StructureCheck = (given) => {
-  const { tippingForce, wallPull, testFactor } = given.limits;
+  const { model: { kit }, limits: { tippingForce, wallPull, testFactor, knot } } = given;
+  const cord = knot.value * kit.cable.strength;
   return worst(fitted(given, 'wall-bracket').map(({ part, fitting }) => judge({
-    name: 'wall-hold', figure: wallPull.value * tippingForce.value, limit: fitting.load / testFactor.value, bound: 'most', unit: 'N',
-    source: `load of the bracket in the kit / ${testFactor.value}; ${wallPull.source}; ${tippingForce.source}`, parts: [part.id],
+    name: 'wall-hold', figure: wallPull.value * tippingForce.value, limit: Math.min(fitting.load, cord) / testFactor.value, bound: 'most', unit: 'N',
+    source: `${fitting.load <= cord ? 'load of the bracket in the kit' : `cord round the post, ${knot.source}`} / ${testFactor.value}; ${wallPull.source}; ${tippingForce.source}`, parts: [part.id],
   })));
 };

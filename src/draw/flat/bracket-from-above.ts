@@ -5,6 +5,7 @@ import { capHeights } from '../kit/lettering.ts';
 import { area, arrowhead, circle, figure, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { ticked } from '../kit/right-wrong.ts';
+import { smooth, thinCord } from './cable/rope.ts';
 import { ringOf, SCALE, type Bracket, type WallShown } from './wall-pieces.ts';
 
 /** Radius of a post seen from above, mm of paper. */
@@ -41,20 +42,47 @@ const APART = 19;
 /** From the middle between two brackets, or from that of one, to what the balance shows, mm of paper. */
 const TOLD = 10.5;
 
-/** A balance hooked to a cord round the web of each bracket and drawn straight out, with what it shows: each of them holds. From the wall's face and the middle. */
-export function pulledFromAbove(bracket: Bracket, wall: WallShown, pull: number, count: number, [x, y]: Vec2): readonly Mark[] {
+/** What a balance's cord goes round: the web of the bracket, or the post that is tied into it. */
+export type PulledAt = 'web' | 'post';
+
+/** A balance hooked to a cord round the web of each bracket, or round the post that is tied into it, and drawn straight out, with what it shows: each of them holds. From the wall's face and the middle. */
+export function pulledFromAbove(bracket: Bracket, wall: WallShown, { pull, count, by }: { readonly pull: number; readonly count: number; readonly by: PulledAt }, [x, y]: Vec2): readonly Mark[] {
   const reach = reachFromAbove(bracket);
   const rows = count === 1 ? [y] : [y - APART / 2, y + APART / 2];
   const middle = x + reach + BALANCE.from + BALANCE.hook + BALANCE.long / 2;
   return [
-    ...rows.flatMap((row): readonly Mark[] => [...wallFromAbove(wall, [x, row]), ...clipFromAbove([x, row], reach), ...balance([x, row], reach)]),
+    ...rows.flatMap((row): readonly Mark[] => [...wallFromAbove(wall, [x, row]), ...clipFromAbove([x, row], reach), ...(by === 'post' ? tiedFromAbove([x, row], reach) : []), ...cordFrom(by, [x, row], reach), ...balance([x, row], reach)]),
     figure(tell.mass(pull), [middle, count === 1 ? y + TOLD : y], capHeights.count, 700),
   ];
 }
 
-function balance([x, y]: Vec2, reach: number): readonly Mark[] {
+/** A post in the jaws, and the cord that ties it: from the web past both jaws, its knot before the post. */
+export function tiedFromAbove([x, y]: Vec2, reach: number): readonly Mark[] {
+  const [web, jaws] = [x + 1.2 + (reach - POST - 2) / 2, x + reach];
+  return [
+    ...postFromAbove([jaws, y]),
+    ...[-1, 1].flatMap((side) => thinCord(...smooth([web, y - side * 1.6], [web + 2, y + side * 1.6], [jaws - POST + 0.6, y + side * (POST + 1)], [jaws, y + side * (POST + 2.6)], [jaws + POST - 1, y + side * (POST + 0.2)], [jaws + POST + 1.4, y]))),
+    circle([jaws + POST + 1.2, y], 1.4, pens.cut, 'white'),
+  ];
+}
+
+/** A post seen from above. */
+export const postFromAbove = ([x, y]: Vec2): readonly Mark[] => [circle([x, y], POST, pens.cut, 'panel'), circle([x, y], POST - 0.9, pens.edge, 'white')];
+
+/** The balance's cord to its hook. */
+function cordFrom(by: PulledAt, [x, y]: Vec2, reach: number): readonly Mark[] {
   const [web, jaws] = [x + 1.2 + (reach - POST - 2) / 2, x + reach];
   const end = jaws + BALANCE.from;
+  if (by === 'web') return [-1, 1].map((side) => line(CORD, [web, y], [web, y + side * 1.7], [jaws - 1, y + side * (POST + 2.4)], [jaws + 2, y + side * (POST + 2.4)], [end - 1, y]));
+  const round = Array.from({ length: 13 }, (_, index): Vec2 => {
+    const angle = 0.9 + ((2 * Math.PI - 1.8) * index) / 12;
+    return [jaws + (POST + 0.4) * Math.cos(angle), y + (POST + 0.4) * Math.sin(angle)];
+  });
+  return [line(CORD, [end - 1, y], ...round, [end - 1, y])];
+}
+
+function balance([x, y]: Vec2, reach: number): readonly Mark[] {
+  const end = x + reach + BALANCE.from;
   const [left, right] = [end + BALANCE.hook, end + BALANCE.hook + BALANCE.long];
   const body = ringOf({ x: left, y: y - BALANCE.half, width: BALANCE.long, height: 2 * BALANCE.half });
   const pull = right + 2 * BALANCE.ring;
@@ -63,7 +91,6 @@ function balance([x, y]: Vec2, reach: number): readonly Mark[] {
     return [end + 0.4 + 1.7 * Math.cos(angle), y - 1.7 * Math.sin(angle)];
   });
   return [
-    ...[-1, 1].map((side) => line(CORD, [web, y], [web, y + side * 1.7], [jaws - 1, y + side * (POST + 2.4)], [jaws + 2, y + side * (POST + 2.4)], [end - 1, y])),
     line({ ...pens.motion, width: 0.9 }, [left, y], [end + 1.8, y], ...hook),
     area('white', body), outline(pens.cut, body),
     ...[0.2, 0.4, 0.6, 0.8].map((share) => line(pens.edge, [left + share * BALANCE.long, y - BALANCE.half], [left + share * BALANCE.long, y - BALANCE.half + 2.2])),

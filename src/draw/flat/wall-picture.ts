@@ -2,17 +2,21 @@ import type { Vec2 } from '../../model/index.ts';
 import type { DrawnPicture } from '../types.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, circle, figure, line, outline, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, figure, line, outline, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import { pencil } from './pencil.ts';
 import { bareWall, crossAt, type WallHoles } from './bare-wall.ts';
-import { clipFromAbove, POST, pulledFromAbove, reachFromAbove, wallFromAbove } from './bracket-from-above.ts';
+import { clipFromAbove, postFromAbove, pulledFromAbove, reachFromAbove, wallFromAbove } from './bracket-from-above.ts';
 import { CAME_OUT, CAME_OUT_MIDDLE, cameOut } from './came-out.ts';
 import { FINDER_HIGH, finderMarks } from './finder-picture.ts';
 import { LINES_HIGH, linesInWall } from './lines-in-wall.ts';
-import { UNFIXED_HIGH, unfixedMarks, type FromBeside } from './unfixed-picture.ts';
+import { PULLED_HIGH, tiedAndPulled } from './tied-and-pulled.ts';
+import { TIED_HIGH, tiedPost } from './tied-post.ts';
+import { cableCutMarks, CUT_HIGH } from './cable/cut-picture.ts';
+import type { FromBeside } from './fixed-beside.ts';
+import { UNFIXED_HIGH, unfixedMarks } from './unfixed-picture.ts';
 import { KIND_WIDTH, kindOfWall } from './wall-kind.ts';
 import { BOARD, bore, HIGH, jawsOn, plateOn, plugIn, ringOf, SCALE, screw, screwPlaces, wallSection, type Bracket, type Fixing, type WallShown } from './wall-pieces.ts';
 import { tell } from '../../scene/index.ts';
@@ -24,11 +28,12 @@ const DEEP = 84;
 const INDENT = 4;
 const ROWS: readonly [number, number] = [0.27, 0.74];
 
-/** What is fixed, to what wall, with what pull it is tried, and where its holes are. */
+/** What is fixed, to what wall, with what pull it is tried, kg, how long the cord is that ties a post, mm, and where its holes are. */
 export interface WallFixed {
   readonly bracket: Bracket;
   readonly wall: WallShown;
   readonly pull: number;
+  readonly tie: number;
   readonly holes: WallHoles;
   readonly item: FromBeside;
 }
@@ -36,8 +41,8 @@ export interface WallFixed {
 /**
  * Where wires and pipes run, there no hole comes; how a finder tells of them; and that the item stands unfixed before no wall. Then a bracket fixed to a wall in small pictures one after the other: not a hollow wall but one that is full, the holes measured on the
  * bare wall, drilled, plugged, screwed on, pulled at, and the item pushed into its brackets. Brackets that are on its posts are pushed to
- * the wall with it before they are screwed on. Then, in a picture of its own, what is done where it comes out. A board, which holds
- * nothing, under a cross.
+ * the wall with it before they are screwed on. Then, in pictures of their own, what is done where it comes out, and how each post is tied
+ * into its bracket, whose jaws are open to the room, and pulled at. A board, which holds nothing, under a cross.
  */
 export function wallPictures(fixed: WallFixed, paper: Paper): readonly DrawnPicture[] {
   return wallMarks(fixed, paper).map(({ marks, height }) => toPicture({ ...paper, height }, marks));
@@ -50,7 +55,7 @@ interface Small {
 }
 
 /** The marks of the pictures and the heights that they take, for the tests. */
-export function wallMarks({ bracket, wall, pull, holes, item }: WallFixed, paper: Paper): readonly { readonly marks: readonly Mark[]; readonly height: number }[] {
+export function wallMarks({ bracket, wall, pull, tie, holes, item }: WallFixed, paper: Paper): readonly { readonly marks: readonly Mark[]; readonly height: number }[] {
   const { fixing } = wall;
   if (fixing === null) return [{ marks: refused(bracket, [paper.width / 2, paper.height / 2]), height: paper.height }];
   const upper = [measuredOut(wall, holes), drilledInto(bracket, wall, fixing), ...(fixing.plug === null ? [] : [plugged(bracket, wall, fixing)])];
@@ -58,12 +63,16 @@ export function wallMarks({ bracket, wall, pull, holes, item }: WallFixed, paper
   const lower = holes.areOnPosts ? [pushed, screws, pulled] : [screws, pulled, pushed];
   const [high, low] = ROWS.map((share) => share * paper.height) as [number, number];
   const pullAt = 1 + upper.length + lower.indexOf(pulled);
+  const [tieAt, count] = [1 + upper.length + lower.length, holes.apart.length + 1];
   return [
     { marks: linesInWall(wall), height: LINES_HIGH },
     { marks: finderMarks(wall), height: FINDER_HIGH },
     { marks: unfixedMarks(wall, item), height: UNFIXED_HIGH },
     { marks: [...kindOfWall(wall, [INDENT / 2, high]), ...inRow(upper, 1, [KIND_WIDTH, high]), ...inRow(lower, 1 + upper.length, [KIND_WIDTH - INDENT, low])], height: paper.height },
     { marks: cameOut({ bracket, wall, holes, pullAt, drillAt: 2 }, [KIND_WIDTH - INDENT, CAME_OUT_MIDDLE]), height: CAME_OUT },
+    { marks: cableCutMarks({ count, cut: tie }, paper.width), height: CUT_HIGH },
+    { marks: tiedPost(wall, tieAt), height: TIED_HIGH },
+    { marks: tiedAndPulled({ bracket, wall, pull, count, item, tieAt, screwAt: 1 + upper.length + lower.indexOf(screws) }), height: PULLED_HIGH },
   ];
 }
 
@@ -128,7 +137,7 @@ const screwedOn = (bracket: Bracket, wall: WallShown, fixing: Fixing): Small => 
 
 /** Each pulled straight out with so many kilograms: it holds. */
 const pulledOut = (bracket: Bracket, wall: WallShown, pull: number, holes: WallHoles): Small => ({
-  width: 57, draw: ([x, y]) => pulledFromAbove(bracket, wall, pull, holes.apart.length + 1, [x + INDENT + 2, y]),
+  width: 57, draw: ([x, y]) => pulledFromAbove(bracket, wall, { pull, count: holes.apart.length + 1, by: 'web' }, [x + INDENT + 2, y]),
 });
 
 /** Seen from above: the post is pushed into its bracket until it clicks; or the bracket that is on the post is pushed to the wall with it, over its holes. */
@@ -137,11 +146,10 @@ const pushedIn = (bracket: Bracket, wall: WallShown, { areOnPosts }: WallHoles):
   const after: Vec2 = [before[0], y + (HIGH * SCALE) / 4];
   const [reach, way] = [reachFromAbove(bracket), 8.5];
   const off = areOnPosts ? way : 0;
-  const post = ([px, py]: Vec2): readonly Mark[] => [circle([px, py], POST, pens.cut, 'panel'), circle([px, py], POST - 0.9, pens.edge, 'white')];
   return [
     ...[before, after].flatMap((face) => wallFromAbove(wall, face)),
-    ...clipFromAbove([before[0] + off, before[1]], reach), ...post([before[0] + reach + way, before[1]]),
-    ...clipFromAbove(after, reach), ...post([after[0] + reach, after[1]]), ...ticked([after[0] + reach + 9, after[1] + 1]),
+    ...clipFromAbove([before[0] + off, before[1]], reach), ...postFromAbove([before[0] + reach + way, before[1]]),
+    ...clipFromAbove(after, reach), ...postFromAbove([after[0] + reach, after[1]]), ...ticked([after[0] + reach + 9, after[1] + 1]),
     line(pens.motion, [before[0] + reach + way + 1, before[1] - 7.4], [before[0] + reach + way - 3, before[1] - 7.4]), arrowhead([before[0] + reach + way - 7, before[1] - 7.4], [-1, 0], 4),
   ];
 } });

@@ -15,11 +15,11 @@ import { tapeEnd } from './tape-end.ts';
 import { elevationMarks, elevationOf, onPlane, reshaped, type Elevation } from './elevation.ts';
 import type { LineDrawer } from './line-drawer.ts';
 
-/** The step's own view, and under it the corner that is measured from, have this share of the width; white between what stands side by side, mm of paper. */
+/** The step's own view, and under it the corners that are measured between, have this share of the width; white between what stands side by side, mm of paper. */
 const WHOLE = 0.26;
 const WHITE = 3;
-/** Radius of the ring round the corner, and the least height of the step's own view over it, mm of paper. */
-const RING = 12.5;
+/** Radius of the rings round the corners at most, and the least height of the step's own view over it, mm of paper. */
+const RING = 11;
 const VIEW = 21;
 /** The side seen from over it is so high at most, and at least where there is less room, mm of paper; beside and over it there is room for what pushes at its corners, under it for a sign. */
 const HIGH = { most: 44, least: 20 } as const;
@@ -54,18 +54,23 @@ export function squareStrip(square: Square, { width, height: most }: Paper, draw
   const room: Vec2 = [each - 2 * ROOM.aside - (isAcross ? ASIDE : 0), highest - (isAcross ? 0 : ASIDE)];
   const scale = Math.min(room[0] / size[0], room[1] / size[1]);
   const high = size[1] * scale + (isAcross ? 0 : ASIDE) + 2 * ROOM.over;
-  const height = Math.max(high + ROOM.sign, VIEW + 2 * RING + 1);
+  const ringed = Math.min(RING, first / 4 - 0.6);
+  const height = Math.max(high + ROOM.sign, VIEW + 2 * ringed + 4);
   const box = (place: number): Box => ({ x: first + WHITE + place * (each + WHITE), y: 0, width: each, height });
   const moved = skewed(corners, ASIDE / scale);
   const right = middleOf(over.drawing.bounds, scale, box(0));
   const [nearest, opposite] = lowestLeft(corners);
-  const ring: Disc = { centre: [first / 2, height - RING - 0.5], radius: RING };
+  const work = inTheWork(square, { x: 0, y: 0, width: first, height: height - 2 * ringed - 4 }, draw);
+  const [hook, read] = [nearest, opposite].map((corner) => work.at[corners.indexOf(corner)] ?? work.at[0]) as [Vec2, Vec2];
+  const ring = (isLeft: boolean): Disc => ({ centre: [first * (isLeft ? 0.25 : 0.75), height - ringed - 0.5], radius: ringed });
+  const [hooked, end] = [ring(hook[0] <= read[0]), ring(hook[0] > read[0])];
   return {
     height,
     marks: [
-      ...inTheWork(square, { x: 0, y: 0, width: first, height: height - 2 * RING - 1 }, draw),
+      ...work.marks,
       ...rightSide(over, corners, square, right, box(0)),
-      ...tapeEnd(over, nearest, opposite, ring), ...leaderTo(ring, { centre: onPaper(right, nearest), radius: SMALL }),
+      ...tapeEnd(over, nearest, opposite, hooked, 'hooked'), ...leaderTo(hooked, { centre: hook, radius: SMALL }),
+      ...tapeEnd(over, opposite, nearest, end, 'read'), ...leaderTo(end, { centre: read, radius: SMALL }),
       line(pens.edge, [box(1).x - WHITE / 2, 0], [box(1).x - WHITE / 2, height]),
       ...wrongSide(reshaped(over, moved), all(corners, moved), boundsOf(all([bounds.min, [bounds.min[0], bounds.max[1]], bounds.max, [bounds.max[0], bounds.min[1]]], moved)), scale, box(1)),
     ],
@@ -104,12 +109,13 @@ function leaderTo(big: Disc, small: Disc): readonly Mark[] {
   return [circle(small.centre, small.radius, pens.detail), line(pens.leader, plus(big.centre, way, big.radius), plus(small.centre, way, -small.radius))];
 }
 
-/** The work as the step shows it, with both diagonals over it. */
-function inTheWork({ bodies, view, corners }: Square, { x, y, width, height }: Box, draw: LineDrawer): readonly Mark[] {
+/** The work as the step shows it, with both diagonals over it, and where its corners are. */
+function inTheWork({ bodies, view, corners }: Square, { x, y, width, height }: Box, draw: LineDrawer): { readonly marks: readonly Mark[]; readonly at: Corners } {
   const whole = elevationOf(bodies, view, draw);
   const fit = fitInto(whole.drawing.bounds, { x: x + 1, y: y + 2, width: width - 2, height: height - 4 }, 1, [0.5, 0.5]);
-  const [first, second, third, last] = all(corners, (corner) => onPaper(fit, onPlane(whole, corner)));
-  return [...elevationMarks(whole, fit), ...tape(first, third), ...tape(second, last)];
+  const at = all(corners, (corner) => onPaper(fit, onPlane(whole, corner)));
+  const [first, second, third, last] = at;
+  return { at, marks: [...elevationMarks(whole, fit), ...tape(first, third), ...tape(second, last)] };
 }
 
 /** Both diagonals alike, and by how much one may be longer. */

@@ -2,7 +2,7 @@ import type { Vec2 } from '../../model/index.ts';
 import { discWindow } from '../kit/clip.ts';
 import { onPaper, type Fit } from '../kit/fit.ts';
 import { minus, plus, unit } from '../kit/geometry.ts';
-import { area, circle, line, outline, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, circle, line, outline, type Mark } from '../kit/marks.ts';
 import { band, pens } from '../kit/pens.ts';
 import { clippedTo, elevationMarks, type Elevation } from './elevation.ts';
 
@@ -11,8 +11,8 @@ const ROUND = 48;
 /** The tape: so wide, its marks so far from each other and so long; its hook so far over it on each side, mm of paper. */
 const TAPE = { wide: 4, mark: 1.4, short: 1.2, long: 2, hook: 0.9 } as const;
 
-/** A corner enlarged, and the end of a tape hooked on it that runs towards the opposite corner; `ring` in mm of paper. */
-export function tapeEnd(over: Elevation, corner: Vec2, opposite: Vec2, ring: { readonly centre: Vec2; readonly radius: number }): readonly Mark[] {
+/** A corner enlarged, and a tape on it that runs towards the opposite corner: its end, hooked on, or where it is read, drawn on past the corner; `ring` in mm of paper. */
+export function tapeEnd(over: Elevation, corner: Vec2, opposite: Vec2, ring: { readonly centre: Vec2; readonly radius: number }, is: 'hooked' | 'read'): readonly Mark[] {
   const { centre, radius } = ring;
   const scale = radius / ROUND;
   // The corner lies off the ring's middle, so that what the tape runs over is seen.
@@ -22,20 +22,32 @@ export function tapeEnd(over: Elevation, corner: Vec2, opposite: Vec2, ring: { r
   return [
     circle(centre, radius, null, 'white'),
     ...elevationMarks(clippedTo(over, discWindow(middle, ROUND)), fit),
-    ...tapeFrom(onPaper(fit, corner), [wayX, -wayY], (4 / 3) * radius - 0.6),
+    ...(is === 'hooked' ? tapeFrom : tapePast)(onPaper(fit, corner), [wayX, -wayY], radius),
     circle(centre, radius, pens.enlarged),
   ];
 }
 
-/** A tape from where its hook is, so long on paper; its one edge is on the line that is measured. */
-function tapeFrom(hook: Vec2, way: Vec2, long: number): readonly Mark[] {
-  const side: Vec2 = [-way[1], way[0]];
-  const at = (along: number, aside: number): Vec2 => plus(plus(hook, way, along), side, aside);
-  const marks = Array.from({ length: Math.floor(long / TAPE.mark) }, (_, index) => index + 1);
-  const body = [at(0, 0), at(long - 1.5, 0), at(long - 2.2, TAPE.wide), at(0, TAPE.wide)];
-  return [
-    area('white', body), outline(pens.motion, body),
-    ...marks.filter((index) => index * TAPE.mark < long - 3).map((index) => line(pens.edge, at(index * TAPE.mark, 0), at(index * TAPE.mark, index % 5 === 0 ? TAPE.long : TAPE.short))),
-    line(band(1.3), at(-0.3, -TAPE.hook), at(-0.3, TAPE.wide + TAPE.hook)),
-  ];
+/** A tape from where its hook is, in a ring so large; its one edge is on the line that is measured. */
+function tapeFrom(hook: Vec2, way: Vec2, radius: number): readonly Mark[] {
+  const at = beside(hook, way);
+  return [...stretch(at, 0, reachIn(radius)), line(band(1.3), at(-0.3, -TAPE.hook), at(-0.3, TAPE.wide + TAPE.hook))];
+}
+
+/** The same tape drawn on past a place, where it is read: an arrowhead at that. */
+function tapePast(place: Vec2, way: Vec2, radius: number): readonly Mark[] {
+  const at = beside(place, way);
+  return [...stretch(at, -0.5 * radius, reachIn(radius)), line(band(0.9), at(0, 0), at(0, TAPE.wide)), arrowhead(at(0, -0.2), [-way[1], way[0]], 3.4, 3)];
+}
+
+/** From a corner to the ring's edge along the tape, mm of paper. */
+const reachIn = (radius: number): number => (4 / 3) * radius - 0.6;
+
+/** Places so far along a tape from a place, and aside. */
+const beside = (from: Vec2, way: Vec2) => (along: number, aside: number): Vec2 => plus(plus(from, way, along), [-way[1], way[0]], aside);
+
+/** A stretch of tape with its marks. */
+function stretch(at: (along: number, aside: number) => Vec2, from: number, to: number): readonly Mark[] {
+  const body = [at(from, 0), at(to - 1.5, 0), at(to - 2.2, TAPE.wide), at(from, TAPE.wide)];
+  const marks = Array.from({ length: Math.floor((to - from - 3) / TAPE.mark) }, (_, index) => index + 1);
+  return [area('white', body), outline(pens.motion, body), ...marks.map((index) => line(pens.edge, at(from + index * TAPE.mark, 0), at(from + index * TAPE.mark, index % 5 === 0 ? TAPE.long : TAPE.short)))];
 }

@@ -29,16 +29,17 @@ function cappedKinds(model: Model): readonly CappedTubes[] {
   return [...kinds.values()];
 }
 
-/** What a bracket is tried with: the pull, kg, and how far aside new holes are marked where it has come out, mm. */
+/** What a bracket is tried with: the pull, kg, how far aside new holes are marked where it has come out, and how long the cord is that ties a post in it, mm. */
 export interface WallTest {
   readonly mass: number;
   readonly moved: number;
+  readonly tie: number;
 }
 
 /** A bracket on its wall, pulled at, and what is done where it comes out; the bracket as the kit has it, a plain plate where it has none. */
-export function wallSheets(model: Model, wall: WallShown, { mass, moved }: WallTest, paper: Paper): readonly DrawnPicture[] {
+export function wallSheets(model: Model, wall: WallShown, { mass, moved, tie }: WallTest, paper: Paper): readonly DrawnPicture[] {
   const bracket = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 80, thickness: 4, reach: 60 };
-  return wallPictures({ bracket, wall, pull: mass, holes: { ...holesIn(model, bracket), moved }, item: fromBeside(model) }, paper);
+  return wallPictures({ bracket, wall, pull: mass, tie, holes: { ...holesIn(model, bracket), moved }, item: fromBeside(model) }, paper);
 }
 
 /** How deep and how high the item is, and how high it is fixed, mm. */
@@ -65,7 +66,7 @@ export const socketsFitted: DrawnFlat = ({ model, plan, papers: { bench } }, ste
 
 /** How a tube goes through a sleeve, where one goes through for the first time. */
 export const sleevesTried: DrawnFlat = ({ plan, papers: { bench } }, step) =>
-  (step === plan.steps.find(goesThroughSleeves) ? [slideTrial(bench)] : []);
+  (step === plan.steps.find(goesThroughSleeves) ? [slideTrial(bench, plan.steps.find(({ action }) => action === 'cap-ends')?.number ?? null)] : []);
 
 const goesThroughSleeves = ({ motions }: Step): boolean =>
   motions.some((motion) => motion.kind === 'slide' && motion.closes.some(({ is }) => is === 'sleeve'));

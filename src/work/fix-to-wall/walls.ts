@@ -1,3 +1,4 @@
+import type { Model } from '../../model/index.ts';
 import type { WallKind } from '../types.ts';
 
 /** How a bracket is fixed to a wall, mm. */
@@ -24,3 +25,15 @@ export const SCREWS_EACH = 2;
  * and how far aside all holes are marked anew where one comes out, mm: clear of what the screws have torn (common practice, no source).
  */
 export const PULL_TEST = { mass: 20, moved: 100 } as const;
+
+/** What the cord that ties a post has for two knots and two hands, and to what its length is rounded up, mm: common practice, no source. */
+const TIE = { ends: 300, step: 50 } as const;
+/** A bracket of a kit that has none, mm. */
+const PLAIN = { reach: 60, width: 30, thickness: 4 } as const;
+
+/** Length of the cord that ties a post into its bracket, whose jaws are open to the room, mm: round the arm, past the jaws on both sides, and before the post two knots. */
+export function tieLength({ kit }: Pick<Model, 'kit'>, outside: number): number {
+  const { reach, width, thickness } = kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? PLAIN;
+  const [arm, past] = [2 * (width + 2 * thickness), 2 * reach + Math.PI * (outside / 2 + thickness)];
+  return Math.ceil((arm + past + TIE.ends) / TIE.step) * TIE.step;
+}

@@ -83,7 +83,7 @@ describe.each(papers)('pictures on %s', (paper) => {
     // Its first page and its last have the strip of pictograms; what to look at comes once, at its end.
     const onSeveral = plan.steps.filter(({ number }) => pages.filter((ids) => ids.some((id) => id === `step:${number}` || id?.startsWith(`step:${number}:`) === true)).length > 1);
     expect(onSeveral).not.toEqual([]);
-    expect(html.match(/class="strip( parted)?"/g)).toHaveLength(plan.steps.length + onSeveral.length);
+    expect(html.match(/class="strip( parted( low)?)?"/g)).toHaveLength(plan.steps.length + onSeveral.length);
     expect(html.match(/<li class="check">/g)).toHaveLength(plan.steps.filter(({ check }) => check !== null).length);
   });
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cableCutMarks, cableCutPicture } from '../../../src/draw/flat/cable/cut-picture.ts';
+import { drawnCords } from '../../../src/draw/flat/cable/drawn-together.ts';
 import { FRAMES } from '../../../src/draw/flat/cable/frames.ts';
 import { endBefore, endBehind, endUnder, HITCHES, hitchCords, hitchesTight, roundOne, secondHitch } from '../../../src/draw/flat/cable/hitches.ts';
 import { loopMarks, loopReminder, loopReminderMarks, loopSeries, tyingMarks, tyingReminder, tyingReminderMarks, tyingSeries } from '../../../src/draw/flat/cable/knot-series.ts';
@@ -10,7 +11,7 @@ import { doubled, stands } from '../../../src/draw/flat/cable/rope.ts';
 import type { DrawnPicture } from '../../../src/draw/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
-import { bracedFace, cableEnds, cableLoop, cableTest, type Vec2 } from '../../../src/model/index.ts';
+import { bracedFace, cableEnds, cableLoop, cableTest, TAUT, type Vec2 } from '../../../src/model/index.ts';
 import { itemNamed, modelOf } from '../../support/items.ts';
 import { linesOf, outside, overlaps, pointsOutside, struckFigures, texts } from './inspect.ts';
 
@@ -47,6 +48,14 @@ describe('the pictures of cables', () => {
     }
   });
 
+  it('are drawn by two people with two hands each, as hard as the trial of how taut they are asks', () => {
+    const box = { x: 0, y: 0, width: 32, height: 40 };
+    const palms = (marks: readonly Mark[]): number => marks.filter((mark) => mark.mark === 'area' && mark.fill === 'white' && mark.rings.length === 1 && mark.rings[0]?.length === 6).length;
+    expect([drawnCords(face, { has: [0], pulls: [0], how: 'first' }, box), drawnCords(face, { has: [0, 1], pulls: [0, 1], how: 'hard' }, box)].map(palms)).toEqual([4, 4]);
+    // 10 kg at each cord (see the figures of the series below).
+    expect(10 * 9.80665).toBeGreaterThan(0.98 * TAUT);
+  });
+
   it.each(papers)('show each move of both loops, how the end is made fast, and how tight is looked at; every number once and in order, on paper of $width by $height', (paper) => {
     for (const [each, most] of [[cable(1680, 2), '40'], [cable(570, 2), '10']] as const) {
       const loops = loopSeries(each, paper);
@@ -54,7 +63,7 @@ describe('the pictures of cables', () => {
       const inside = String(loop.inside);
       expect(loops.map(texts)).toEqual([['5', String(loop.doubled), '6'], ['7', '8'], ['9', inside, String(loop.tail)]]);
       expect(tying.map(texts).filter((each) => each.length > 0)).toEqual([
-        ['12', String(each.loop.doubled), '13'], ['14', '15', inside], ['16', '17'], ['18', '10', '17', '10', '17'], ['19', '20'], ['21'], ['22', '19', '21', '23', '×2'],
+        ['12', String(each.loop.doubled), '13'], ['14', '15', inside], ['16', '17'], ['18', '10', '17', '10', '17', '10 kg'], ['19', '20'], ['21'], ['22', '19', '21', '23'],
         [String(FRAMES.hung), '1 L', '1 kg'], [String(FRAMES.sag), most, most, String(FRAMES.last), String(FRAMES.drawn)],
       ]);
       for (const [index, picture] of loops.entries()) isClean(picture, loopMarks(each, paper.width)[index]?.marks ?? []);

@@ -197,14 +197,14 @@ describe('the picture of a wall', () => {
   it.each(papers)('tells holes over the floor and between brackets, hole, screw and pull where it holds, and when the item comes, on paper of $width by $height', (paper) => {
     for (const wall of walls) {
       for (const [apart, areOnPosts] of [[[1040], false], [[640, 640], true], [[], true]] as const) {
-        const fixed = { bracket, wall, pull: PULL_TEST.mass, holes: { heights: [1394, 1346], apart, areOnPosts, moved: PULL_TEST.moved }, item: { deep: 624, high: 1506, fixed: 1370 } } as const;
+        const fixed = { bracket, wall, pull: PULL_TEST.mass, tie: 600, holes: { heights: [1394, 1346], apart, areOnPosts, moved: PULL_TEST.moved }, item: { deep: 624, high: 1506, fixed: 1370 } } as const;
         const [pictures, marks] = [wallPictures(fixed, paper), wallMarks(fixed, paper)];
         for (const [index, picture] of pictures.entries()) expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks[index]?.marks ?? [])]).toEqual([[], [], [], []]);
         if (wall.fixing === null) expect(pictures.map(texts)).toEqual([[]]);
         else {
           // Measured, drilled, where there are plugs those pushed in, screwed on, pulled at, the item pushed in or to the wall.
           const parts = ['1', '2', '3', '4', '5', ...(wall.fixing.plug === null ? [] : ['6'])];
-          const [lines, finder, unfixed, shown, cameOut] = pictures.map(texts);
+          const [lines, finder, unfixed, shown, cameOut, cut, tied, tried] = pictures.map(texts);
           expect([finder, unfixed]).toEqual([[], []]);
           // Masonry has a bit of its own.
           expect(lines).toEqual(wall.kind === 'masonry' ? ['Ø8'] : []);
@@ -213,6 +213,11 @@ describe('the picture of a wall', () => {
           // Where it is pulled out all holes are moved aside, and it goes on with drilling.
           const pulledAt = parts.length - (areOnPosts ? 0 : 1);
           expect(cameOut).toEqual([String(pulledAt), '100', '2']);
+          // A cord for each post, which is tied in four small pictures and pulled at as its bracket was; what comes out is tied anew, or its bracket is a new one.
+          const next = parts.length + 1;
+          expect(cut).toEqual(expect.arrayContaining([`×${apart.length + 1}`, '600']));
+          expect(tied).toEqual([0, 1, 2, 3].map((index) => String(next + index)));
+          expect(tried).toEqual(expect.arrayContaining([String(next + 4), '20 kg', String(next), String(parts.length - (areOnPosts ? 1 : 2))]));
         }
       }
     }
@@ -250,7 +255,7 @@ describe('the picture of a wall', () => {
 
   it.each(papers)('moves every hole as far aside as the item, none up or down, and crosses out the old ones, on paper of $width by $height', (paper) => {
     const holes = { heights: [1394, 1346], apart: [1040], areOnPosts: false, moved: PULL_TEST.moved } as const;
-    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, holes, item: { deep: 624, high: 1506, fixed: 1370 } }, paper)[4]?.marks ?? [];
+    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, tie: 600, holes, item: { deep: 624, high: 1506, fixed: 1370 } }, paper)[4]?.marks ?? [];
     const old = marks.flatMap((mark) => (mark.mark === 'circle' && mark.fill === 'core' ? [mark.centre] : []));
     const level = linesOf(marks).filter(({ pen, points: [from, to] }) => pen.width === 0.8 && from?.[1] === to?.[1] && Math.abs((to?.[0] ?? 0) - (from?.[0] ?? 0)) < 5);
     const anew = level.map(({ points: [from, to] }): Vec2 => [((from?.[0] ?? 0) + (to?.[0] ?? 0)) / 2, from?.[1] ?? 0]);
@@ -277,7 +282,7 @@ describe('the picture of a wall', () => {
     const model = modelOf(itemNamed('rack'), 'standard');
     const { plate } = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 0 };
     const [place] = wallPlaces(model);
-    const told = wallSheets(model, { kind: 'masonry', fixing: WALLS.masonry }, PULL_TEST, FORMATS.page.bench).flatMap(texts).map(Number);
+    const told = wallSheets(model, { kind: 'masonry', fixing: WALLS.masonry }, { ...PULL_TEST, tie: 600 }, FORMATS.page.bench).flatMap(texts).map(Number);
     const heights = told.filter((each) => Math.abs(each - (place?.at[2] ?? NaN)) < plate / 2);
     expect(heights).toHaveLength(2);
     expect((Math.max(...heights) + Math.min(...heights)) / 2).toBeCloseTo(place?.at[2] ?? NaN, 0);

@@ -20,8 +20,9 @@ export interface CableCut extends CableEnds {
 }
 
 const cap = capHeights.step;
-/** Height of the picture, place of the cord under its upper edge, the cord's left end and the mark left of the paper's right edge, mm of paper. */
-const HEIGHT = 40;
+/** Height of the picture, mm of paper. */
+export const CUT_HIGH = 40;
+/** Place of the cord under its upper edge, the cord's left end and the mark left of the paper's right edge, mm of paper. */
 const CORD = 20;
 const LEFT = 26;
 const RIGHT = 46;
@@ -32,10 +33,10 @@ const LEFT_OUT = 3;
  * A length of cable measured off the coil, marked and cut: the tape along it, the pencil at its length, sticky tape wound round the mark,
  * the knife through the middle of that, so that neither end frays: common practice, no source.
  */
-export const cableCutPicture = (cable: CableCut, { width }: Paper): DrawnPicture => toPicture({ width, height: HEIGHT }, cableCutMarks(cable, width));
+export const cableCutPicture = (cable: Pick<CableCut, 'count' | 'cut'>, { width }: Paper): DrawnPicture => toPicture({ width, height: CUT_HIGH }, cableCutMarks(cable, width));
 
 /** The marks of the picture, for the tests. */
-export function cableCutMarks(cable: CableCut, width: number): readonly Mark[] {
+export function cableCutMarks(cable: Pick<CableCut, 'count' | 'cut'>, width: number): readonly Mark[] {
   const [mark, y] = [width - RIGHT, CORD];
   const middle = (LEFT + mark) / 2;
   const pieces: readonly Vec2[] = [[LEFT, middle - LEFT_OUT / 2], [middle + LEFT_OUT / 2, mark]];

@@ -2,6 +2,7 @@ import type { BracedFace, Vec2 } from '../../../model/index.ts';
 import { arrowhead, line, type Mark } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
 import type { Box } from '../../types.ts';
+import { handDown, handOnto } from '../hands.ts';
 import { bayOf, crossedCords, faceIn, pegsOf, restingCord, workedCord } from './face.ts';
 import { pull } from './rope.ts';
 
@@ -15,7 +16,14 @@ export interface DrawnCords {
   readonly how: keyof typeof PULLS;
 }
 
-/** A face with its cords being drawn: at first by hand, one after the other; then both together as hard as they go, a person at each, for one alone draws the frame aslant: common practice, no source. */
+/** How large hands are beside it, against their own size; how far over a cord's lower peg the other hand of who draws it is on the post, as a share of its height; how far from the top's ends the hands of who holds the frame are, as a share of its width. */
+const HANDS = { size: 0.5, up: 0.42, aside: 0.3 } as const;
+
+/**
+ * A face with its cords being drawn: at first by hand, one after the other, while the other person holds the frame with both hands; then both
+ * together as hard as they go, a person at each, for one alone draws the frame aslant. Who draws has one hand at the cord and the other on the
+ * post beside it: common practice, no source.
+ */
 export function drawnCords(face: BracedFace, { has, pulls, how }: DrawnCords, box: Box): readonly Mark[] {
   const drawn = faceIn(bayOf(face), box);
   const [first] = crossedCords(face);
@@ -23,8 +31,20 @@ export function drawnCords(face: BracedFace, { has, pulls, how }: DrawnCords, bo
   const ends = (which: 0 | 1): readonly [Vec2, Vec2] => [drawn.at(first.cords[which].low), drawn.at(first.cords[which].high)];
   return [
     ...drawn.bars, ...has.filter((each) => !pulls.includes(each)).flatMap((each) => restingCord(...ends(each))), ...pulls.flatMap((each) => workedCord(...ends(each))), ...pegsOf(drawn, first.cords),
-    ...pulls.flatMap((each) => pulledEnd(ends(each), how)),
+    ...pulls.flatMap((each) => [...pulledEnd(ends(each), how), ...drawing(ends(each))]), ...(how === 'first' ? holding(first.cords.flatMap(({ high }) => [drawn.at(high)])) : []),
   ];
+}
+
+/** Who draws a cord: one hand round its end, beyond its lower peg, the other against the outside of the post over that. */
+function drawing([low, high]: readonly [Vec2, Vec2]): readonly Mark[] {
+  const out = Math.sign(low[0] - high[0]);
+  return [...handOnto([low[0] + out * 4.6, low[1] - 1.4], [-out, 0], HANDS.size), ...handOnto([low[0] + out * 1.2, low[1] + HANDS.up * (high[1] - low[1])], [-out, 0], HANDS.size)];
+}
+
+/** Who holds the frame: both hands on its top, between the upper pegs. */
+function holding(upper: readonly Vec2[]): readonly Mark[] {
+  const [left, right, y] = [Math.min(...upper.map(([x]) => x)), Math.max(...upper.map(([x]) => x)), Math.min(...upper.map(([, up]) => up))];
+  return [HANDS.aside, 1 - HANDS.aside].flatMap((share) => handDown([left + share * (right - left), y - 1], HANDS.size));
 }
 
 /** The arrow of a pull past a cord's lower end. */

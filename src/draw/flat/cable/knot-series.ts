@@ -1,15 +1,15 @@
-import type { BracedFace, Vec2 } from '../../../model/index.ts';
+import { TAUT, type BracedFace, type Vec2 } from '../../../model/index.ts';
 import { tell } from '../../../scene/index.ts';
 import { boxRound } from '../../kit/geometry.ts';
 import { capHeights } from '../../kit/lettering.ts';
-import { figure, line, ringedNumeral, type Mark } from '../../kit/marks.ts';
+import { circle, figure, line, ringedNumeral, type Mark } from '../../kit/marks.ts';
 import { pens } from '../../kit/pens.ts';
 import { toPicture, type Paper } from '../../kit/svg.ts';
 import type { DrawnPicture } from '../../types.ts';
 import { eye } from '../eye.ts';
 import type { CableCut } from './cut-picture.ts';
 import { enlarged } from './enlarged.ts';
-import { crossedCords } from './face.ts';
+import { bayOf, crossedCords, faceIn, pegsOf, workedCord } from './face.ts';
 import { FRAMES } from './frames.ts';
 import { endBefore, endBehind, endUnder, hitchesTight, roundOne, secondHitch } from './hitches.ts';
 import { bottleAside } from './bottle-aside.ts';
@@ -57,18 +57,25 @@ const loopRows = ({ loop }: CableCut): readonly Row[] => [
 /** The second hitch is tied as the first is. */
 const againBelow: Frame = ([x, y]) => [...secondHitch([x, y]), ...numbers([FRAMES.hitch, FRAMES.hitched], [x + 8, y + 30])];
 
-/** So is the other cord. */
-const onBoth: Frame = ([x, y]) => [...hitchesTight([x, y]), figure(tell.times(2), [x + 30, y + 10], capHeights.count, 700)];
+/** So is the other cord: both in their face, the ends ringed where these hitches are. */
+const onBoth = (face: BracedFace): Frame => ([x, y]) => {
+  const cords = crossedCords(face)[0]?.cords ?? [];
+  const drawn = faceIn(bayOf(face), boxRound([x + 27, y + 22], 22, 26));
+  return [
+    ...hitchesTight([x - 13, y]), ...drawn.bars, ...cords.flatMap(({ low, high }) => workedCord(drawn.at(low), drawn.at(high))), ...pegsOf(drawn, cords),
+    ...cords.map(({ low }) => circle(drawn.at(low), 2.8, pens.detail)),
+  ];
+};
 
 /** The second loop at its mark; the end round the lower peg and up through that loop; both cords of a face drawn tight; then each made fast and looked at. */
 const tyingRows = ({ loop, face }: CableCut): readonly Row[] => [
   { first: FRAMES.second, height: 66, frames: [{ frame: enlarged(foldedAtMark(loop.doubled), 1.2) }, { frame: enlarged(secondBegun, LARGE) }] },
   { first: FRAMES.second + 2, height: 68, frames: [{ frame: enlarged(secondLoose, LARGE) }, { frame: secondTight(loop) }] },
   { first: FRAMES.around, height: 86, frames: [{ frame: enlarged(roundStud, 1.25), wide: 0.8 }, { frame: enlarged(drawnTight, 1.25), wide: 1.15 }, { frame: enlarged(besideLoop, 1.25), isWrong: true }] },
-  { first: FRAMES.drawn, height: 56, frames: pulls(face) },
+  { first: FRAMES.drawn, height: 62, frames: pulls(face) },
   { first: FRAMES.hitch, height: 80, frames: [{ frame: endBehind }, { frame: endBefore }] },
   { first: FRAMES.hitched, height: 80, frames: [{ frame: endUnder }, { frame: roundOne, isWrong: true }] },
-  { first: FRAMES.hitched + 1, height: 80, frames: [{ frame: againBelow }, { frame: onBoth }] },
+  { first: FRAMES.hitched + 1, height: 80, frames: [{ frame: againBelow }, { frame: onBoth(face) }] },
 ];
 
 /** How each cord of a face is tried. */
@@ -79,6 +86,9 @@ const tryingRows = ({ test, face }: CableCut): readonly Row[] => [
   { first: FRAMES.sag, height: 66, frames: [{ frame: moved(sagAtCrossing(face, test, { isTaut: true, by: 1.35 })) }, { frame: moved(sagAtCrossing(face, test, { isTaut: false, by: 1.35 })), isWrong: true }] },
 ];
 
+/** As hard as a cord is drawn: the weight of so many kilograms, by which it is as taut as the trial below asks. */
+const PULL = Math.round(TAUT / 9.80665);
+
 /** A frame a little higher and further left, where it has something under it and on its right. */
 const moved = (frame: Frame): Frame => ([x, y]) => frame([x - 4, y - 3]);
 
@@ -88,7 +98,7 @@ function pulls(face: BracedFace): readonly Shown[] {
   return shown.map((cords, place) => ({
     ...(place === 0 ? {} : { isNext: true }),
     frame: ([x, y]) => [
-      ...drawnCords(face, cords, boxRound([x + 1, y - 6.5], 32, 40)), ...(cords.how === 'hard' ? [] : numbers([FRAMES.hooked, FRAMES.through], [x - 8, y + 22])), ...(place === 0 ? [] : andThen([x - 26, y + 6])),
+      ...drawnCords(face, cords, boxRound([x + 1, y - 5], 32, 40)), ...(cords.how === 'hard' ? [figure(tell.mass(PULL), [x + 1, y + 25], capHeights.count, 700)] : numbers([FRAMES.hooked, FRAMES.through], [x - 8, y + 25])), ...(place === 0 ? [] : andThen([x - 26, y + 6])),
     ],
   }));
 }

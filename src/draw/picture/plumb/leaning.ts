@@ -45,16 +45,27 @@ function cordsOn({ held, leg }: Plumb, { view: { towardsEye } }: PlumbSide): rea
   return held.cords.filter((ends) => ends.every((end) => Math.abs(depth(end)) < NEAR));
 }
 
-/** Cords on paper. Where the work leans, those that have grown longer are tinted: they are to be drawn tighter. */
+/** Cords on paper. Where the work leans, those that have grown longer are tinted, and an arrow past their lower ends draws them tighter; one along the lower end of the others lets these go. */
 function cordMarks(cords: readonly (readonly [Vec2, Vec2])[], leans: boolean): readonly Mark[] {
   const lengths = cords.map(([[ax, ay], [bx, by]]) => Math.hypot(bx - ax, by - ay));
   const middle = (Math.min(...lengths) + Math.max(...lengths)) / 2;
   return cords.flatMap((ends, index): readonly Mark[] => {
     const isLong = leans && (lengths[index] ?? 0) > middle + 1e-6;
-    return isLong
+    const low = ends[0][1] > ends[1][1] ? ends : ([ends[1], ends[0]] as const);
+    return [...(isLong
       ? [line(haloOf(2.2), ...ends), line({ ...pens.motion, width: 2.2 }, ...ends), line({ ...pens.motion, width: 1.2, colour: 'fresh' }, ...ends)]
-      : [line(haloOf(0.9), ...ends), line({ ...pens.motion, width: 0.9 }, ...ends)];
+      : [line(haloOf(0.9), ...ends), line({ ...pens.motion, width: 0.9 }, ...ends)]), ...(leans ? workedAt(low, isLong) : [])];
   });
+}
+
+/** An arrow beside a cord's lower end: along it and out where it is drawn tighter, in where it is let go; mm of paper. */
+function workedAt([low, high]: readonly [Vec2, Vec2], isTighter: boolean): readonly Mark[] {
+  const far = Math.hypot(low[0] - high[0], low[1] - high[1]);
+  const [dx, dy]: Vec2 = [(low[0] - high[0]) / far, (low[1] - high[1]) / far];
+  const on = (along: number): Vec2 => [low[0] + along * dx, low[1] + along * dy];
+  return isTighter
+    ? [line(band(1), on(1.4), on(4)), arrowhead(on(7.4), [dx, dy], 4, 3.4)]
+    : [line(band(1), on(6.4), on(4)), arrowhead(on(1), [-dx, -dy], 4, 3.4)];
 }
 
 /** The work's width over its height as it is seen from a side. */
