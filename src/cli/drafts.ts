@@ -5,7 +5,7 @@ import { inOnePiece, pictureGroupCount, type Format, type Picture } from '../dra
 import type { Keep } from '../keep/index.ts';
 import { keptLater } from '../keep/index.ts';
 import type { Model } from '../model/index.ts';
-import type { Plan } from '../plan/index.ts';
+import { fixedTo, type Plan } from '../plan/index.ts';
 import type { Item } from '../read/index.ts';
 import { sizeName, type Crew, type PictureSets, type Works } from './crew/index.ts';
 import type { Part, Progress } from './progress.ts';
@@ -55,31 +55,57 @@ export function checkedDraft(item: Item, size: string, { despiteFindings, out, c
   return { folder: join(out, item.name, size), item, model, report, part };
 }
 
-/** Plans a size, once however often it is asked for. Throws when the order of work is refused. */
-export type Planner = (draft: Draft, turn: number) => Promise<Planned>;
+/** Plans sizes, each once however often it is asked for. */
+export interface Planner {
+  /** Throws when the order of work is refused. */
+  readonly of: (draft: Draft, turn: number) => Promise<Planned>;
+  /** Begins with a size that is not checked yet. What comes of it is told when it is asked for. */
+  readonly begin: (size: Unchecked) => void;
+}
+
+/** What the order of a size's steps hangs on. */
+type Unchecked = Pick<Draft, 'item' | 'model'>;
 
 export function newPlanner(crew: Crew, keep: Keep): Planner {
-  const planned = new Map<Draft, Promise<Planned>>();
-  return (draft, turn) => {
-    const found = planned.get(draft) ?? planOf(draft, turn, crew, keep);
-    planned.set(draft, found);
+  const begun = new Map<string, Promise<Planned>>();
+  const unfixed = (size: Unchecked, turn: number): Promise<Planned> => {
+    const name = sizeName(size);
+    const found = begun.get(name) ?? keptUnfixed(keep, size, (given) => {
+      const made = crew.run('plan', given, turn);
+      crew.offer('ready', { of: name, model: size.model });
+      return made;
+    });
+    begun.set(name, found);
     return found;
+  };
+  const planned = new Map<Draft, Promise<Planned>>();
+  const newPlanned = async (draft: Draft, turn: number): Promise<Planned> => {
+    const made = fixed(draft, await unfixed(draft, turn));
+    draft.part.done('its order of work', COST.plan);
+    return made;
+  };
+  return {
+    of: (draft, turn) => {
+      const found = planned.get(draft) ?? newPlanned(draft, turn);
+      planned.set(draft, found);
+      return found;
+    },
+    begin: (size) => { unfixed(size, 0).catch(() => undefined); },
   };
 }
 
 /** The plan that was kept, or a new one. */
-export const keptPlan = (keep: Keep, { item: { order }, model, report: { advice: { wall } } }: Pick<Draft, 'item' | 'model' | 'report'>, plan: (given: Works['plan']['given']) => Promise<Planned>): Promise<Planned> =>
-  keptLater(keep, keep.key('plan', model, order, wall), () => plan({ model, order, wall }));
+export const keptPlan = async (keep: Keep, draft: Pick<Draft, 'item' | 'model' | 'report'>, plan: PlanUnfixed): Promise<Planned> =>
+  fixed(draft, await keptUnfixed(keep, draft, plan));
 
-async function planOf({ item, model, report, part }: Draft, turn: number, crew: Crew, keep: Keep): Promise<Planned> {
-  const planned = await keptPlan(keep, { item, model, report }, (given) => {
-    const made = crew.run('plan', given, turn);
-    crew.offer('ready', { of: sizeName({ item, model }), model });
-    return made;
-  });
-  part.done('its order of work', COST.plan);
-  return planned;
-}
+type PlanUnfixed = (given: Works['plan']['given']) => Promise<Planned>;
+
+/** As it is before its checks tell whether it is fixed to a wall: so it is kept, whatever they tell. */
+const keptUnfixed = (keep: Keep, { item: { order }, model }: Unchecked, plan: PlanUnfixed): Promise<Planned> =>
+  keptLater(keep, keep.key('plan', model, order), () => plan({ model, order }));
+
+const fixed = ({ model, report: { advice: { wall } } }: Pick<Draft, 'model' | 'report'>, { plan, cuts }: Planned): Planned =>
+  ({ plan: fixedTo(wall, model, plan), cuts });
 
 /** Most groups of pictures that are drawn at once in one thread; fewer towards the end, so that no thread is still at many when the others have none left. */
 const GROUPS_AT_ONCE = 4;

@@ -39,7 +39,7 @@ interface Guiding { readonly crew: Crew; readonly keep: Keep; readonly told: Pro
 async function guides(item: Item, languages: readonly Words[], options: GuideOptions, { crew, keep, told }: Guiding): Promise<AsyncIterable<Batch>> {
   const drafts = chosen(sizesOf(item), options.size, 'size').map((size) => checkedDraft(item, size, { ...options, copies: 0 }, told));
   const plan = newPlanner(crew, keep);
-  const planned = await Promise.all(drafts.map(async (draft, turn) => ({ draft, turn, planned: await plan(draft, turn) })));
+  const planned = await Promise.all(drafts.map(async (draft, turn) => ({ draft, turn, planned: await plan.of(draft, turn) })));
   const variants = sizesOf(item).map((size) => buildModel(item, size));
   return (async function* () {
     for (const { draft, turn, planned: own } of planned) {

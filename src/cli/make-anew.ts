@@ -1,7 +1,8 @@
 import { EDITIONS, PUBLICATIONS } from '../booklet/index.ts';
 import type { Keep } from '../keep/index.ts';
+import { buildModel } from '../model/index.ts';
 import type { Item } from '../read/index.ts';
-import { openCrew } from './crew/index.ts';
+import type { Crew } from './crew/index.ts';
 import { checkedDraft, newPlanner } from './drafts.ts';
 import { editionsAsked } from './editions-asked.ts';
 import type { Finished, FinishedItem } from './finished.ts';
@@ -12,8 +13,9 @@ import { chosen, itemsNamed, sizesOf } from './project.ts';
 import { publish, type Batch } from './publish.ts';
 import { sizeMaker, type MakeSize } from './size-batches.ts';
 
-/** What `make` has found out before. */
+/** What `make` has found out before, and the crew that does the work. */
 export interface Begun {
+  readonly crew: Crew;
   readonly keep: Keep;
   readonly finished: Finished;
   readonly before: readonly FinishedItem[];
@@ -30,19 +32,19 @@ const NEXT = -1;
 /** Sizes that are planned and drawn while one is printed. */
 const AHEAD = 2;
 
-/** Makes the items that are not finished, and restores the others. Every size is checked before anything is written, and each item planned before its first file is. */
-export async function makeAnew(name: string | undefined, options: MakeOptions, { keep, finished, before, sizes = (item) => chosen(sizesOf(item), options.size, 'size') }: Begun): Promise<void> {
+/** Makes the items that are not finished, and restores the others. Every size is checked before anything is written, the first planned meanwhile, and each item planned before its first file is written. */
+export async function makeAnew(name: string | undefined, options: MakeOptions, { crew, keep, finished, before, sizes = (item) => chosen(sizesOf(item), options.size, 'size') }: Begun): Promise<void> {
   const told = newProgress(process.stderr.isTTY);
   const wanted = editionsAsked(options);
-  const crew = openCrew();
-  crew.begin();
   try {
     const items = itemsNamed(name).filter((item) => before.some((one) => one.item === item.name && one.files === null));
+    const plan = newPlanner(crew, keep);
+    const [first] = items.flatMap((item) => sizes(item).map((size) => () => ({ item, model: buildModel(item, size) })));
+    if (first !== undefined) plan.begin(first());
     const checked = items.map((item) => ({
       item: item.name,
       drafts: sizes(item).map((size) => checkedDraft(item, size, { ...options, copies: wanted.copies.length }, told)),
     }));
-    const plan = newPlanner(crew, keep);
     await publish([...EDITIONS, PUBLICATIONS['phone-guide']], (soon) => {
       const make = sizeMaker(wanted, { crew, keep, plan, soon });
       return inTurn(before.flatMap(({ item, files }) => {
@@ -51,7 +53,6 @@ export async function makeAnew(name: string | undefined, options: MakeOptions, {
       }));
     }, told, { keep, finish: (given) => crew.run('finish', given, NEXT) });
   } finally {
-    await crew.close();
     told.stop();
   }
 }

@@ -1,4 +1,5 @@
 import { nothingKept } from '../keep/index.ts';
+import { withCrew } from './crew/index.ts';
 import { openFinished } from './finished.ts';
 import { keepAsked } from './keeping.ts';
 import type { MakeOptions } from './make-options.ts';
@@ -15,7 +16,9 @@ export async function makeCommand(name: string | undefined, options: MakeOptions
   // What a file given by its path makes is not kept by its name.
   const finished = await openFinished(isFileOfItem(name) ? nothingKept : keep, options);
   const before = finished.of(itemNames(name));
-  if (before.some(({ files }) => files === null)) await (await import('./make-anew.ts')).makeAnew(name, options, { keep, finished, before });
+  if (before.some(({ files }) => files === null)) {
+    await withCrew(async (crew) => (await import('./make-anew.ts')).makeAnew(name, options, { crew, keep, finished, before }));
+  }
   else for (const { files } of before) files?.restore((text) => { process.stdout.write(`${text}\n`); });
   keep.trim();
 }

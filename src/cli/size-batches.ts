@@ -35,8 +35,8 @@ export function sizeMaker({ copies, binding, languages }: Wanted, { crew, keep, 
   return async (draft, all) => {
     const { item, model, report, folder, part } = draft;
     const turn = turns++;
-    const own = plan(draft, turn);
-    const [planned] = await Promise.all([own, ...all.map((other) => plan(other, turn))]);
+    const own = plan.of(draft, turn);
+    const [planned] = await Promise.all([own, ...all.map((other) => plan.of(other, turn))]);
     makeFolder(folder);
     part.expect(COST.plan + planned.plan.steps.length + 26 + COST.guide + copies.length * COST.copy);
     const pictures = await drawnSets(draft, planned, copies.map(({ format }) => format), {

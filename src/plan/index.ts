@@ -1,6 +1,6 @@
 export type * from './types.ts';
 export { suppliesOf, toolSizesOf, WHEEL_RIM, type ToolSize } from './supplies.ts';
-export { planItem } from './plan.ts';
+export { fixedTo, planItem } from './plan.ts';
 export { ACTIONS, RULES, WORK } from '../work/facts.ts';
 export * from './workshop/index.ts';
 export { FASTENERS, reachingTo, STANDS } from './footing/footing.ts';

@@ -23,8 +23,12 @@ import { against, turnedBy } from './found/vectors.ts';
 export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids, wall: WallKind | null = null): Plan {
   const found = provenPlan(model, wishes, solids);
   const steps = onFooting(model, toldSteps(model, found), solids);
-  return { steps: wall === null ? steps : [...steps, wallStep(model, steps, wall)], batches: batchesOf(found), reasons: found.reasons };
+  return fixedTo(wall, model, { steps, batches: batchesOf(found), reasons: found.reasons });
 }
+
+/** A plan with how the item is fixed to its wall as its last step; the plan as it is where there is no wall. */
+export const fixedTo = (wall: WallKind | null, model: Model, plan: Plan): Plan =>
+  (wall === null ? plan : { ...plan, steps: [...plan.steps, wallStep(model, plan.steps, wall)] });
 
 function provenPlan(model: Model, wishes: readonly OrderWish[], solids: Solids): FoundPlan {
   try {

@@ -94,7 +94,7 @@ const sawnOf = ({ cutLengths, cutPlan: { kerf, patterns } }: BuildRecord): Sawn 
 async function workedThrough(item: Item, size: string, { crew, keep, plan, told }: Working): Promise<Variant> {
   const draft = checkedDraft(item, size, { despiteFindings: true, out: '', copies: 0 }, told);
   const { model, report, part } = draft;
-  const planned = await plan(draft, 0);
+  const planned = await plan.of(draft, 0);
   const pictures = await drawnSets(draft, planned, [], { crew, keep, turn: 0, begun: () => undefined, drawn: (ids) => { part.done(ids.at(-1) ?? '', ids.length); } });
   part.end();
   return { item, model, report, ...planned, pictures: pictures.page };

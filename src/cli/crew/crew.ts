@@ -65,6 +65,17 @@ export function openCrew(threads = Math.min(MOST_THREADS, availableParallelism()
   };
 }
 
+/** Work with a crew whose threads start at once, and end with it. */
+export async function withCrew<Made>(work: (crew: Crew) => Promise<Made>): Promise<Made> {
+  const crew = openCrew();
+  crew.begin();
+  try {
+    return await work(crew);
+  } finally {
+    await crew.close();
+  }
+}
+
 function newThread(all: Worker[]): Worker {
   const program = new URL(bundled === null ? 'start-thread.mjs' : 'start-bundled.mjs', import.meta.url);
   const thread = new Worker(program, { workerData: bundled?.folder, resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB } });

@@ -23,9 +23,9 @@ export function newHand(): Hand {
 /** The solid kernel keeps every shape it built: one for the proof of each size, let go after it. */
 const planned = async (given: Works['plan']['given']): Promise<Works['plan']['made']> => planWith(given, await loadSolids());
 
-/** How a size is put together, and how its tubes are sawn. */
-export async function planWith({ model, order, wall }: Works['plan']['given'], solids: Solids): Promise<Works['plan']['made']> {
-  return { plan: planItem(model, order, solids, wall), cuts: await planTubes(model) };
+/** How a size is put together, fixed to no wall, and how its tubes are sawn. */
+export async function planWith({ model, order }: Works['plan']['given'], solids: Solids): Promise<Works['plan']['made']> {
+  return { plan: planItem(model, order, solids), cuts: await planTubes(model) };
 }
 
 /** What is kept of the size that is drawn. */

@@ -1,3 +1,3 @@
-export { openCrew, type Crew } from './crew.ts';
+export { openCrew, withCrew, type Crew } from './crew.ts';
 export { sizeName } from './size-name.ts';
 export type * from './types.ts';

@@ -4,12 +4,12 @@ import type { TubeCutPlan } from '../../cut/index.ts';
 import type { Format, Picture } from '../../draw/index.ts';
 import type { Model } from '../../model/index.ts';
 import type { Plan } from '../../plan/index.ts';
-import type { Item, WallKind } from '../../read/index.ts';
+import type { Item } from '../../read/index.ts';
 
 /** Work that a hand of the crew can do by itself: plain data in, plain data out. */
 export interface Works {
-  /** The order of the steps, each motion proven, and how the tubes are sawn. */
-  readonly plan: { readonly given: { readonly model: Model; readonly order: Item['order']; readonly wall: WallKind | null }; readonly made: { readonly plan: Plan; readonly cuts: TubeCutPlan } };
+  /** The order of the steps but for how it is fixed to a wall, which the checks tell; each motion proven. And how the tubes are sawn. */
+  readonly plan: { readonly given: { readonly model: Model; readonly order: Item['order'] }; readonly made: { readonly plan: Plan; readonly cuts: TubeCutPlan } };
   /** What a size's pictures need and its model alone tells: its solids, and the lines of the finished item. */
   readonly ready: { readonly given: Pick<Drawing, 'of' | 'model'>; readonly made: null };
   /** Some groups of a size's pictures, from the first to before the end (see `pictureGroups`). */

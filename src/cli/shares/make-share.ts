@@ -4,6 +4,7 @@ import { browserMark, chooseBrowser } from '../../booklet/index.ts';
 import { contentHash, nothingKept } from '../../keep/index.ts';
 import { buildModel } from '../../model/index.ts';
 import type { Item } from '../../read/index.ts';
+import { withCrew } from '../crew/index.ts';
 import { expectedWork } from '../drafts.ts';
 import { editionsAsked } from '../editions-asked.ts';
 import { textsOf } from '../finished.ts';
@@ -30,12 +31,13 @@ export async function makeShare(name: string | undefined, asked: string, options
   const keep = keepAsked(options);
   const toMake = items.filter((item) => own.some((piece) => piece.item === item.name));
   if (toMake.length > 0) {
-    await makeAnew(name, options, {
+    await withCrew((crew) => makeAnew(name, options, {
+      crew,
       keep,
       finished: { of: () => [], record: () => ({ written, printed: () => undefined, done: () => undefined }) },
       before: toMake.map((item) => ({ item: item.name, files: null })),
       sizes: (item) => sizesOf(item).filter((size) => own.some((piece) => piece.item === item.name && piece.size === size)),
-    });
+    }));
   }
   keep.trim();
   const manifest = { catalogue, share: share.index, shares: shares.map((pieces) => pieces.map(({ item, size }) => ({ item, size }))), files };
