@@ -24,8 +24,8 @@ const bedAndGrownUp = together(
   floor(2, 70, 46.3),
   stroke(`${straight(45.5, 20, 45.5, 45)}${straight(70, 20, 70, 45)}`, bold),
   stroke(straight(45.5, 21.5, 70, 21.5), 3),
-  stroke(straight(45.5, 42.5, 70, 42.5), bold),
-  solid(box(47.5, 36, 20.5, 4.5), tint),
+  stroke(straight(45.5, 41.5, 70, 41.5), bold),
+  solid(box(47.5, 35, 20.5, 4.5), tint),
   grownUp(11, 45, 42),
 );
 
@@ -38,7 +38,7 @@ const crawlingBaby = together(
 );
 
 /** Somebody lies on the mattress, `length` units long from the crown: whom the bed is for. */
-const lying = (length: number): Ink => together(dot(51.5, 31.6, 3.6), stroke(`M58.5 33H${47.9 + length}`, 5.2));
+const lying = (length: number): Ink => together(dot(51.5, 30.8, 3.6), stroke(`M58.5 32.2H${47.9 + length}`, 5.2));
 
 /** A child who walks lies in it, not a baby who crawls. */
 export const bedChild: Pair = {
