@@ -14,6 +14,7 @@ export { openBox } from './open-box.ts';
 export { panelLines } from './panel-lines.ts';
 export { cornerPins, panelPins } from './panel-pins.ts';
 export { pinDrilled, pinFastened } from './pin-close-up.ts';
+export { partsShown } from './parts-shown.ts';
 export { sleeveEnds } from './sleeve-ends.ts';
 export { atMost, slideWork, type Sliding } from './slide.ts';
 export { foldedShape, foldsOf, pieceOfPanel, stageHand, type FoldedPanel, type StageHand } from './stage.ts';
