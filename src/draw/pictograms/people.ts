@@ -9,7 +9,7 @@ const figure = (x: number): Ink => together(
 );
 
 /** The shirt of the second of two people has stripes, as the sleeves of the hands have by which work is held. */
-const striped = (x: number): Ink => stroke(`M${x - 11} 19.6H${x + 11}M${x - 11} 25.2H${x + 11}`, 2.2, white);
+const striped = (x: number): Ink => stroke(`M${x - 9.6} 19.6H${x + 9.6}M${x - 9.6} 25.2H${x + 9.6}`, 2.2, white);
 
 /** A child before its board: as wide in the shoulders as its head. */
 const pupilAt = (x: number): Ink => together(
