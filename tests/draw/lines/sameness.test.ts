@@ -13,7 +13,7 @@ const view = towards(0.7, -1, 0.6);
 /** Relative differences in the length of each weight, and the greatest difference of a visible share. */
 function differences(one: LineDrawing, other: LineDrawing, scale = 1): { readonly lengths: number; readonly shares: number } {
   const lengths = (['outline', 'edge'] as const).map((weight) => Math.abs(drawnLength(other, weight) / scale / drawnLength(one, weight) - 1));
-  const shares = Object.entries(one.visibleShare).map(([id, share]) => Math.abs(share - (other.visibleShare[id] ?? NaN)));
+  const shares = rack.map(({ id }) => Math.abs(one.visibleShare(id) - other.visibleShare(id)));
   return { lengths: Math.max(...lengths), shares: Math.max(...shares) };
 }
 
