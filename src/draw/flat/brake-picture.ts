@@ -1,5 +1,7 @@
 import type { Vec2 } from '../../model/index.ts';
-import { area, arrowhead, line, outline, type Mark } from '../kit/marks.ts';
+import { tell } from '../../scene/index.ts';
+import { capHeights } from '../kit/lettering.ts';
+import { area, arrowhead, figure, line, outline, type Mark } from '../kit/marks.ts';
 import { band, pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
@@ -24,16 +26,24 @@ const LYING = { axis: 36, end: 17 } as const;
 const STANDING = { floor: 53, axis: 18 } as const;
 /** An arrow round the wheel: so far off its rim, mm of paper, and from where to where it goes, rad, from the way on past the tube's end to the lever's side. */
 const ROUND = { off: 2.6, lying: [-0.7, 0.9], standing: [-2.2, -0.9] } as const;
+/** Where it is told how many brakes are set, in the column of that, mm of paper. */
+const TOLD: Readonly<Record<Held, Vec2>> = { lying: [30, 7], standing: [46, 40.6] };
 const VERDICT = 1.3;
+
+/** Castors with a brake, and how many of them. */
+export interface Braked {
+  readonly castor: Castor;
+  readonly count: number;
+}
 
 /**
  * How a castor's brake is set: the lever up, the wheel turns, and what stands on it rolls; the lever is pressed down, by hand where it lies and with the foot where it stands;
  * then the wheel does not turn, and it stands. Common practice, no source.
  */
-export const brakePicture = (castor: Castor, held: Held, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH[held] }, brakeMarks(castor, held, width));
+export const brakePicture = (braked: Braked, held: Held, { width }: Pick<Paper, 'width'>): DrawnPicture => toPicture({ width, height: HIGH[held] }, brakeMarks(braked, held, width));
 
 /** The marks of the picture, for the tests. */
-export function brakeMarks(castor: Castor, held: Held, width: number): readonly Mark[] {
+export function brakeMarks({ castor, count }: Braked, held: Held, width: number): readonly Mark[] {
   const scale = Math.min(ROOM.on / castor.height, ROOM.aside / Math.abs(leverEnd(castor, (on, aside) => [on, aside], 1, 'locked')[1]));
   const column = (index: number): number => (index * width) / COLUMNS;
   const at = [0, 1, 2].map((index) => placeIn(held, column(index), castor.height * scale)) as [AtEnd, AtEnd, AtEnd];
@@ -42,7 +52,7 @@ export function brakeMarks(castor: Castor, held: Held, width: number): readonly 
   return [
     ...(held === 'standing' ? [0, 1, 2].map((index) => line(band(0.5), [column(index) + 2, STANDING.floor], [column(index + 1) - 6, STANDING.floor])) : []),
     ...fit(at[0], 'loose'), ...turning(castor, at[0], scale, ROUND[held]), ...(held === 'standing' ? rolling(castor, at[0], scale) : []), ...crossed([column(0) + (verdict[0] ?? 0), verdict[1] ?? 0], VERDICT),
-    ...onwards([column(1) - 7.5, next ?? 0]), ...fit(at[1], 'loose'), ...pressed(castor, at[1], scale, held),
+    ...onwards([column(1) - 7.5, next ?? 0]), ...fit(at[1], 'loose'), ...pressed(castor, at[1], scale, held), figure(tell.times(count), [column(1) + TOLD[held][0], TOLD[held][1]], capHeights.count, 700),
     ...onwards([column(2) - 7.5, next ?? 0]), ...fit(at[2], 'locked'), ...(held === 'standing' ? pushed(at[2]) : []), ...ticked([column(2) + (verdict[0] ?? 0), verdict[1] ?? 0], VERDICT),
   ];
 }

@@ -1,6 +1,6 @@
 import type { Model } from '../../model/index.ts';
 import type { Step } from '../../plan/index.ts';
-import { brakePicture, endTrial, type Castor, type EndFitting } from '../flat/index.ts';
+import { brakePicture, endTrial, type Braked, type EndFitting } from '../flat/index.ts';
 import type { DrawnFlat } from './work-picture.ts';
 
 /** A fitting in the end of a tube, and that tube's outside, mm. */
@@ -18,13 +18,17 @@ export const endsTried: DrawnFlat = ({ model, plan, papers: { bench } }, step) =
 };
 
 /** How the brake of a castor is set as soon as it is fitted, before the work stands on it. */
-export const brakesSet: DrawnFlat = ({ model, papers: { bench } }, step) => brakedOf(model, step).slice(0, 1).map((castor) => brakePicture(castor, 'lying', bench));
+export const brakesSet: DrawnFlat = ({ model, papers: { bench } }, step) => brakedOf(model, [step]).map((braked) => brakePicture(braked, 'lying', bench));
 
 /** That the brakes are set where work is stood up on castors. */
 export const brakesLocked: DrawnFlat = ({ model, plan, papers: { bench } }, step) =>
-  plan.steps.filter(({ number }) => number < step.number).flatMap((each) => brakedOf(model, each)).slice(0, 1).map((castor) => brakePicture(castor, 'standing', bench));
+  brakedOf(model, plan.steps.filter(({ number }) => number < step.number)).map((braked) => brakePicture(braked, 'standing', bench));
 
-const brakedOf = (model: Model, step: Step): readonly Castor[] => endsOf(model, step).flatMap(({ fitting }) => (fitting.is === 'castor' && fitting.brake ? [fitting] : []));
+/** The castors with a brake that steps fit, as one kind: the first of them; none where they fit none. */
+function brakedOf(model: Model, steps: readonly Step[]): readonly Braked[] {
+  const braked = steps.flatMap((step) => endsOf(model, step)).flatMap(({ fitting }) => (fitting.is === 'castor' && fitting.brake ? [fitting] : []));
+  return braked.slice(0, 1).map((castor) => ({ castor, count: braked.length }));
+}
 
 const formOf = ({ fitting }: Fitted): 'castor' | 'plate' => (fitting.is === 'castor' ? 'castor' : 'plate');
 

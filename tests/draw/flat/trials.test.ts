@@ -278,12 +278,12 @@ describe('the picture of how an end is fitted and tried', () => {
 });
 
 describe('the picture of how a brake is set', () => {
-  it.each(['lying', 'standing'] as const)('has no figure, stays on its paper, and is wrong with the lever up and right with it down, where the tube is %s', (held: Held) => {
+  it.each(['lying', 'standing'] as const)('tells how many there are, stays on its paper, and is wrong with the lever up and right with it down, where the tube is %s', (held: Held) => {
     for (const paper of papers) {
-      const picture = brakePicture(castor, held, paper);
-      expect([texts(picture), outside(picture), pointsOutside(picture)]).toEqual([[], [], []]);
+      const picture = brakePicture({ castor, count: 2 }, held, paper);
+      expect([texts(picture), outside(picture), pointsOutside(picture), struckFigures(brakeMarks({ castor, count: 2 }, held, paper.width))]).toEqual([['×2'], [], [], []]);
       const wide = ticked([0, 0], 1.3).flatMap((mark) => (mark.mark === 'line' ? [mark.pen.width] : []))[0] ?? NaN;
-      const verdicts = linesOf(brakeMarks(castor, held, paper.width)).filter(({ pen }) => pen.width === wide).map(({ points }) => [Math.floor((3 * (points[0]?.[0] ?? NaN)) / paper.width), points.length]);
+      const verdicts = linesOf(brakeMarks({ castor, count: 2 }, held, paper.width)).filter(({ pen }) => pen.width === wide).map(({ points }) => [Math.floor((3 * (points[0]?.[0] ?? NaN)) / paper.width), points.length]);
       expect(verdicts).toEqual([[0, 2], [0, 2], [2, 3]]);
     }
   });
