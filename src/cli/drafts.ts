@@ -67,16 +67,18 @@ export interface Planner {
 type Unchecked = Pick<Draft, 'item' | 'model'>;
 
 export function newPlanner(crew: Crew, keep: Keep): Planner {
-  const begun = new Map<string, Promise<Planned>>();
+  const begun: { readonly of: Unchecked; readonly plan: Promise<Planned> }[] = [];
   const unfixed = (size: Unchecked, turn: number): Promise<Planned> => {
-    const name = sizeName(size);
-    const found = begun.get(name) ?? keptUnfixed(keep, size, (given) => {
+    // An earlier revision of an item has another order under the same names.
+    const known = begun.find(({ of }) => of.item === size.item && of.model.size === size.model.size);
+    if (known !== undefined) return known.plan;
+    const plan = keptUnfixed(keep, size, (given) => {
       const made = crew.run('plan', given, turn);
-      crew.offer('ready', { of: name, model: size.model });
+      crew.offer('ready', { of: sizeName(size), model: size.model });
       return made;
     });
-    begun.set(name, found);
-    return found;
+    begun.push({ of: size, plan });
+    return plan;
   };
   const planned = new Map<Draft, Promise<Planned>>();
   const newPlanned = async (draft: Draft, turn: number): Promise<Planned> => {

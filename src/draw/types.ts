@@ -27,8 +27,8 @@ export interface Region {
 export interface LineDrawing {
   readonly strokes: readonly Stroke[];
   readonly regions: readonly Region[];
-  /** Visible area over own outline area (both mm² on the view plane) of each body, 0…1. */
-  readonly visibleShare: Readonly<Record<string, number>>;
+  /** Visible area over own outline area (both mm² on the view plane) of a body, by its id, 0…1; 0 of one that is not there. */
+  readonly visibleShare: (body: string) => number;
   /** Least and greatest x and y of everything drawn. */
   readonly bounds: { readonly min: Vec2; readonly max: Vec2 };
 }

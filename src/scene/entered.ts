@@ -3,6 +3,7 @@ import type { Step } from '../plan/index.ts';
 import { blindEnds } from './kit/blind-ends.ts';
 import { turnedBy } from './kit/directions.ts';
 import { nearestOf } from './kit/nearest.ts';
+import { longEndTold } from './kit/sleeve-ends.ts';
 import { partsShown } from './kit/parts-shown.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
@@ -24,7 +25,7 @@ export interface EnteredJoint {
 
 /**
  * Where work that was turned for a step takes bars in: one joint of each piece by itself, as it lies, with what is in it
- * already and the bar that comes, so that the way its free openings look can be read. It has its piece's number where
+ * already and the bar that comes, so that the way its free openings look can be read, and how long the long end of its sleeve is. It has its piece's number where
  * pieces are numbered.
  */
 export function enteredJoints(model: Model, step: Step, rolled: readonly Rolled[], solids: Solids): readonly EnteredJoint[] {
@@ -54,10 +55,19 @@ function enteredScene(model: Model, hand: StageHand, step: Step, { joint, bar: c
       body, ...blindEnds(solids, body, hand.part(joint), there.map(inOwn)),
       ...there.map((socket) => stub(hand, socket, [0, 0, 0], 'present')), stub(hand, { joint, bar: coming, depth: 0 }, times(way, depth + SHOWN.off), 'new'),
     ],
-    marks: [{ mark: 'arrow', path: [plus(bottom, times(way, depth + SHOWN.off)), plus(bottom, times(way, depth))] } satisfies Mark],
+    marks: [...longEndTold({ shape: hand.part(joint).shape, pose: body.pose }, awayFrom(there.map(({ out: to }) => turnedBy(step.standing.pose, to)))), { mark: 'arrow', path: [plus(bottom, times(way, depth + SHOWN.off)), plus(bottom, times(way, depth))] } satisfies Mark],
     view: STANDARD_VIEW,
   };
   return { scene, bar: coming, at: plus(bottom, times(way, depth + SHOWN.off + SHOWN.beyond * 0.8)) };
+}
+
+/** To the dimension of a sleeve's long end, mm. */
+const AWAY = 60;
+
+/** On the side on which no bar is: against all that go into a socket's way, or else below. */
+function awayFrom(outs: readonly Vec3[]): Vec3 {
+  const sum = outs.reduce<Vec3>(plus, [0, 0, 0]);
+  return Math.hypot(...sum) < 1e-6 ? [0, 0, -AWAY] : times(sum, -AWAY / Math.hypot(...sum));
 }
 
 /** From a joint's middle to the end of a bar in it, mm. */

@@ -92,7 +92,7 @@ export interface PanelFeatures {
 }
 
 /** Things that work takes beside the item's parts. Key under `parts` in the locale files. */
-export type SupplyName = 'tube-cap' | 'wall-bracket' | 'wall-screw' | 'wall-plug' | 'cable';
+export type SupplyName = 'tube-cap' | 'wall-bracket' | 'wall-screw' | 'wall-plug' | 'wall-cord';
 
 /** Some of one such thing. */
 export interface Supply {

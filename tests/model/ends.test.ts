@@ -89,12 +89,12 @@ describe('what is taken beside the parts', () => {
   it('is a cap for each open end, and at a wall of bricks two screws and two plugs a bracket', () => {
     expect(wallPlaces(rack)).toHaveLength(2);
     const { last, supplies } = told('masonry');
-    expect(supplies).toEqual([['tube-cap', 8, 28], ['wall-bracket', 2], ['wall-screw', 4, 6, 70], ['wall-plug', 4, 8, 65], ['cable', 2, 4, 600]]);
+    expect(supplies).toEqual([['tube-cap', 8, 28], ['wall-bracket', 2], ['wall-screw', 4, 6, 70], ['wall-plug', 4, 8, 65], ['wall-cord', 2, 4, 600]]);
     expect([last?.action, last?.detail, last?.present.length]).toEqual(['fix-to-wall', { on: 'wall', wall: 'masonry' }, rack.parts.length]);
   });
 
   it('is no plug in timber, and nothing on a board', () => {
-    expect(told('timber').supplies.map(([name]) => name)).toEqual(['tube-cap', 'wall-bracket', 'wall-screw', 'cable']);
+    expect(told('timber').supplies.map(([name]) => name)).toEqual(['tube-cap', 'wall-bracket', 'wall-screw', 'wall-cord']);
     expect(told('board').supplies.map(([name]) => name)).toEqual(['tube-cap']);
     expect(told('board').last?.action).toBe('fix-to-wall');
   });

@@ -51,3 +51,12 @@ it.each(workSizes)('feet of the $name are knocked in when all sleeves on their b
   });
   expect(loose).toEqual([]);
 });
+
+it.each(workSizes.filter(({ item }) => item.name === 'bench'))('nothing of the $name is knocked down on while it stands on its pegs', ({ item, size }) => {
+  const model = modelOf(item, size);
+  const knocked = planOf(item, size).steps.filter(({ action, run, standing, motions }) => action === 'push-tubes' && run === null && standing.name === 'lying'
+    && motions.some((motion) => motion.kind === 'slide' && turnedBy(standing.pose, motion.by)[2] < -1));
+  const onPegs = knocked.filter(({ standing, present }) => isOnPegs(model, standing.pose, present));
+  expect(onPegs.length).toBeGreaterThan(0);
+  expect(onPegs.map(({ key, footing }) => [key, footing.before.length > 0])).toEqual(onPegs.map(({ key }) => [key, true]));
+});

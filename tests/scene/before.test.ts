@@ -82,7 +82,7 @@ describe('posts on blocks', () => {
     expect(lengths).toEqual([high, Math.round(box.max[0] - inner)]);
     expect(level.marks.flatMap((mark) => (mark.mark === 'label' ? [mark.told] : []))).toEqual([{ as: 'times', value: 4 }]);
     const { visibleShare } = lineDrawing(level.bodies, level.view);
-    expect(level.bodies.filter(({ id }) => id.startsWith('block-') && (visibleShare[id] ?? 0) > 0.2)).toHaveLength(2);
+    expect(level.bodies.filter(({ id }) => id.startsWith('block-') && visibleShare(id) > 0.2)).toHaveLength(2);
   });
 
   it('are told how many and how high at the step that puts them under; those in the way of the joints leave in it, and come back to the other ends at the next', () => {

@@ -120,7 +120,7 @@ describe('a box in its frame', () => {
     if (level === undefined) throw new Error('not shown');
     const { visibleShare } = lineDrawing(level.bodies, level.view);
     const blocks = level.bodies.filter(({ id }) => id.startsWith('block-'));
-    expect(Math.max(...blocks.map(({ id }) => visibleShare[id] ?? 0))).toBeGreaterThan(0.3);
+    expect(Math.max(...blocks.map(({ id }) => visibleShare(id)))).toBeGreaterThan(0.3);
     const middle = (id: string): number => { const { min, max } = boxRound(blocks.filter((each) => each.id === id)); return (min[0] + max[0]) / 2; };
     expect(nearest({ ...level, bodies: level.bodies.filter(({ partId }) => partId !== null) })).toBeLessThanOrEqual(Math.max(...blocks.map(({ id }) => middle(id))) + 1e-6);
   });
@@ -135,7 +135,7 @@ describe('panels before the place that is worked on', () => {
     const scene = stepScene(model, step, solids);
     if (scene === null) throw new Error('not shown');
     const [held] = step.newParts.flatMap(({ ids }) => ids);
-    expect(lineDrawing(scene.bodies, scene.view).visibleShare[held ?? '']).toBeGreaterThan(0.6);
+    expect(lineDrawing(scene.bodies, scene.view).visibleShare(held ?? '')).toBeGreaterThan(0.6);
     const outlined = scene.bodies.filter(({ look, kind }) => look === 'pale' && kind === 'tool').map(({ partId }) => partId);
     expect(new Set(outlined).size).toBe(1);
     for (const pinned of plan.steps.filter(({ action, number }) => action === 'pin-panel' && number > step.number)) {

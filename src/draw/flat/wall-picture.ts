@@ -14,7 +14,7 @@ import { FINDER_HIGH, finderMarks } from './finder-picture.ts';
 import { LINES_HIGH, linesInWall } from './lines-in-wall.ts';
 import { PULLED_HIGH, tiedAndPulled } from './tied-and-pulled.ts';
 import { TIED_HIGH, tiedPost } from './tied-post.ts';
-import { cableCutMarks, CUT_HIGH } from './cable/cut-picture.ts';
+import { cordCutMarks, CUT_HIGH } from './cable/cut-picture.ts';
 import type { FromBeside } from './fixed-beside.ts';
 import { UNFIXED_HIGH, unfixedMarks } from './unfixed-picture.ts';
 import { KIND_WIDTH, kindOfWall } from './wall-kind.ts';
@@ -70,7 +70,7 @@ export function wallMarks({ bracket, wall, pull, tie, holes, item }: WallFixed, 
     { marks: unfixedMarks(wall, item), height: UNFIXED_HIGH },
     { marks: [...kindOfWall(wall, [INDENT / 2, high]), ...inRow(upper, 1, [KIND_WIDTH, high]), ...inRow(lower, 1 + upper.length, [KIND_WIDTH - INDENT, low])], height: paper.height },
     { marks: cameOut({ bracket, wall, holes, pullAt, drillAt: 2 }, [KIND_WIDTH - INDENT, CAME_OUT_MIDDLE]), height: CAME_OUT },
-    { marks: cableCutMarks({ count, cut: tie }, paper.width), height: CUT_HIGH },
+    { marks: cordCutMarks({ count, cut: tie }, paper.width), height: CUT_HIGH },
     { marks: tiedPost(wall, tieAt), height: TIED_HIGH },
     { marks: tiedAndPulled({ bracket, wall, pull, count, item, tieAt, screwAt: 1 + upper.length + lower.indexOf(screws) }), height: PULLED_HIGH },
   ];

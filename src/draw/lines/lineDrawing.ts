@@ -86,13 +86,16 @@ function regionsOf(bodies: readonly Body[], rings: readonly (readonly (readonly 
   return bodies.map(({ id }, b) => ({ body: id, rings: item(rings, b) })).filter((region) => region.rings.length > 0);
 }
 
-/** Visible area over own outline area, to four decimals. */
-function sharesOf(bodies: readonly Body[], stage: Stage, rings: readonly (readonly (readonly Vec2[])[])[], caches: LineCaches): Readonly<Record<string, number>> {
-  return Object.fromEntries(bodies.map(({ id, mesh }, b) => {
-    const own = ownOutlineArea(caches, mesh, item(stage.topologies, b), item(stage.matrices, b));
+/** Visible area over own outline area, to four decimals. Few bodies are asked after, so only theirs are reckoned. */
+function sharesOf(bodies: readonly Body[], { topologies, matrices }: Pick<Stage, 'topologies' | 'matrices'>, rings: readonly (readonly (readonly Vec2[])[])[], caches: LineCaches): LineDrawing['visibleShare'] {
+  const places = new Map(bodies.map(({ id }, b) => [id, b]));
+  return (id) => {
+    const b = places.get(id);
+    if (b === undefined) return 0;
+    const own = ownOutlineArea(caches, item(bodies, b).mesh, item(topologies, b), item(matrices, b));
     const seen = item(rings, b).reduce((sum, ring) => sum + ringArea(ring), 0);
-    return [id, own > 0 ? roundTo(Math.min(1, Math.max(0, seen / own)), 1e-4) : 0];
-  }));
+    return own > 0 ? roundTo(Math.min(1, Math.max(0, seen / own)), 1e-4) : 0;
+  };
 }
 
 /** A turn about the view axis leaves the area as it is, so the direction to the eye alone is the key. */

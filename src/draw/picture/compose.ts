@@ -377,5 +377,5 @@ function layOutOrFail(scene: Scene, content: Content, paper: Paper): Layout {
 function newPartShares(scene: Scene, { visibleShare }: LineDrawing): Record<string, number> {
   // What is drawn on a part counts with it.
   const fresh = scene.bodies.filter((body) => body.look === 'new' && body.kind !== 'floor' && (body.kind !== 'tool' || body.partId === null));
-  return Object.fromEntries(fresh.map((body) => [body.id, visibleShare[body.id] ?? 0]));
+  return Object.fromEntries(fresh.map((body) => [body.id, visibleShare(body.id)]));
 }

@@ -73,7 +73,9 @@ function footed(given: Given, series: readonly Step[]): readonly Step[] {
       if (blocks.length > 0) return [...footed(given, series.slice(0, first)), ...rest.map((each) => ({ ...each, footing: { before: blocks, after: blocks }, tools: isTurn(each) ? each.tools : withBlocks(each.tools) }))];
     }
   }
-  return series;
+  // Work that is knocked on stands on no peg, even if other blocks come beside it afterwards.
+  const beside = series.findIndex((step) => standsBesideBlocks(given, step));
+  return beside > 0 && series.slice(0, beside).some(({ tools }) => tools.includes('mallet')) ? [...footed(given, series.slice(0, beside)), ...series.slice(beside)] : series;
 }
 
 /** A series of work that stands, on blocks while it is drilled close to the floor: from the first such step to the last. */

@@ -5,7 +5,6 @@ import { blockingOf, oppositeWay, type Blocking } from './blocking.ts';
 import { reachOf } from './convex.ts';
 import { foldBlocking, foldWays, lowestOnWay, wayOf, type FoldWay, type FoldWays } from './folding.ts';
 import { linksOf, type Link } from './links.ts';
-import type { Balance } from './resting.ts';
 import { unitsOf, type Unit, type Units } from './units.ts';
 import type { Model, Solids } from '../../model/index.ts';
 
@@ -33,6 +32,12 @@ interface Wrapping {
   readonly a: number;
   readonly b: number;
   readonly flap: FlapFacts;
+}
+
+/** How a body stands on its lowest places: whether without falling over, and how far its centre of mass lies beside them, mm. */
+export interface Balance {
+  readonly steady: boolean;
+  readonly beside: number;
 }
 
 /** All that is worked out once for an item, before any order is looked for. */

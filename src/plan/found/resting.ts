@@ -1,7 +1,7 @@
 import { dot, type Vec3 } from '../../model/index.ts';
 import { hasBit, indicesOf, keyOf, union, type Bits } from './bits.ts';
 import { hullOf } from './hull.ts';
-import { floorOf, levelled, piecesIn, type Ground } from './ground.ts';
+import { floorOf, levelled, piecesIn, type Balance, type Ground } from './ground.ts';
 import type { Link } from './links.ts';
 
 /** What is this close to the bench rests on it, mm. */
@@ -28,12 +28,6 @@ export interface Unheld {
   readonly set: Bits;
   readonly tips: boolean;
   readonly gap: number;
-  readonly beside: number;
-}
-
-/** How a body stands on its lowest places: whether without falling over, and how far its centre of mass lies beside them, mm. */
-export interface Balance {
-  readonly steady: boolean;
   readonly beside: number;
 }
 

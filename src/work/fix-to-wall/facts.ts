@@ -30,6 +30,6 @@ function fixingsFor(model: Model, wall: WallKind): readonly Supply[] {
     ...(hasWallBrackets(model) ? [] : [{ name: 'wall-bracket', shape: wallBracket(model.kit, outside), count: places.length, size: [] } as const]),
     { name: 'wall-screw', shape: { form: 'pin', diameter: screw.diameter, length: screw.length, headDiameter: 2 * screw.diameter, headHeight: screw.diameter / 2 }, count: screws, size: [screw.diameter, screw.length], isThreaded: true },
     ...(plug === null ? [] : [{ name: 'wall-plug', shape: { form: 'tube', outside: hole.diameter, inside: hole.diameter / 2, length: plug, holes: [] }, count: screws, size: [hole.diameter, plug] } as const]),
-    { name: 'cable', shape: { form: 'cable', ...tie, loopInside: 0 }, count: places.length, size: [tie.diameter, tie.length] },
+    { name: 'wall-cord', shape: { form: 'cable', ...tie, loopInside: 0 }, count: places.length, size: [tie.diameter, tie.length] },
   ];
 }

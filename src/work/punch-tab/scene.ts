@@ -2,7 +2,7 @@ import { chained, moved, placed, type Shape } from '../../model/index.ts';
 import {
   movedBy, nearestOf, openBox, panelLines, sceneName, stageHand, tell, turnedBy, viewOf, type Mark, type Scene, type StepGivens, type WorkScene,
 } from '../../scene/kit/index.ts';
-import { rowOf } from './row.ts';
+import { isBlockHeld } from './block-held.ts';
 
 /** How far over the tab the punch is held; its shaft, the body over that and the cap that is hit, mm. */
 const HELD_OVER = 34;
@@ -17,7 +17,7 @@ export const scene: WorkScene = {
     return { ...held, bodies: held.bodies.map((body) => (body.partId === null ? movedBy(body, turnedBy(body.pose, [0, 0, -depth * done])) : body)) };
   },
   // Behind the wall of a box a block is held.
-  handElsewhere: ({ model, step }) => rowOf(model, step)?.isBlockHeld === true,
+  handElsewhere: ({ model, step }) => isBlockHeld(model, step),
 };
 
 function punchScene({ model, step, solids }: StepGivens): Scene {

@@ -31,7 +31,7 @@ const outlineOnly: LineDrawer = (bodies, view, apart): LineDrawing => {
       [left, low, right, high] = [Math.min(left, x), Math.min(low, y), Math.max(right, x), Math.max(high, y)];
     }
   }
-  return { strokes: [], regions: [], visibleShare: Object.fromEntries(bodies.map(({ id }) => [id, 1])), bounds: { min: [left, low], max: [right, high] } };
+  return { strokes: [], regions: [], visibleShare: () => 1, bounds: { min: [left, low], max: [right, high] } };
 };
 
 const locales = localesOnDisk();

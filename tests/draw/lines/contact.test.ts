@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { lineDrawing } from '../../../src/draw/lines/index.ts';
 import type { Mesh } from '../../../src/model/index.ts';
 import { at, body, cube, tube } from './solids.ts';
-import { drawnLength, fromFront, isometric, regionArea, runs, towards } from './views.ts';
+import { drawnLength, fromFront, isometric, regionArea, runs, sharesOf, towards } from './views.ts';
 
 /** Two meshes as one body, not joined: both keep their faces where they touch. */
 function beside(one: Mesh, other: Mesh, away: number): Mesh {
@@ -28,7 +28,7 @@ describe('two boxes that touch', () => {
     const drawing = lineDrawing([body('left', cube(100, 100, 100)), body('right', cube(100, 100, 100), at(100, 0, 0))], fromFront);
     expect(drawnLength(drawing, 'outline')).toBeCloseTo(700, 1);
     expect(drawnLength(drawing, 'edge')).toBe(0);
-    expect(drawing.visibleShare).toEqual({ left: 1, right: 1 });
+    expect(sharesOf(drawing, 'left', 'right')).toEqual({ left: 1, right: 1 });
   });
 
   it.each([0, 0.002, 0.1, 0.25])('flush and %f mm in each other: still one line', (depth) => {
@@ -73,7 +73,7 @@ describe('a gap narrower than the drawing joins its ends over', () => {
     const pin = tube(8, 5, 0, 16);
     const drawing = lineDrawing([body('board', board), body('pin', pin)], towards(1, 0, 0));
     expect(drawing.regions.map((region) => region.rings.length)).toEqual([2, 1]);
-    expect(Math.abs((drawing.visibleShare['pin'] ?? 0) - 1)).toBeLessThan(0.05);
+    expect(Math.abs(drawing.visibleShare('pin') - 1)).toBeLessThan(0.05);
   });
 });
 

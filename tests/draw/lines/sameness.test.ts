@@ -13,9 +13,12 @@ const view = towards(0.7, -1, 0.6);
 /** Relative differences in the length of each weight, and the greatest difference of a visible share. */
 function differences(one: LineDrawing, other: LineDrawing, scale = 1): { readonly lengths: number; readonly shares: number } {
   const lengths = (['outline', 'edge'] as const).map((weight) => Math.abs(drawnLength(other, weight) / scale / drawnLength(one, weight) - 1));
-  const shares = Object.entries(one.visibleShare).map(([id, share]) => Math.abs(share - (other.visibleShare[id] ?? NaN)));
+  const shares = rack.map(({ id }) => Math.abs(one.visibleShare(id) - other.visibleShare(id)));
   return { lengths: Math.max(...lengths), shares: Math.max(...shares) };
 }
+
+/** All that a drawing of the rack tells. */
+const allOf = (drawing: LineDrawing): string => JSON.stringify([drawing, rack.map(({ id }) => drawing.visibleShare(id))]);
 
 const close = { lengths: expect.closeTo(0, 2.5), shares: expect.closeTo(0, 2) } as unknown;
 
@@ -25,18 +28,18 @@ describe('the same scene', () => {
   it('gives the same bytes again, with and without a cache', () => {
     const caches = newLineCaches();
     const again = [lineDrawing(rack, view), lineDrawing(rack, view, { caches }), lineDrawing(rack, view, { caches })];
-    for (const other of again) expect(JSON.stringify(other)).toBe(JSON.stringify(drawing));
+    for (const other of again) expect(allOf(other)).toBe(allOf(drawing));
   });
 
   it('keeps no number of another view or step in the cache', () => {
     const caches = newLineCaches();
     lineDrawing(rack, isometric, { caches });
     lineDrawing(rack.slice(3), view, { caches });
-    expect(JSON.stringify(lineDrawing(rack, view, { caches }))).toBe(JSON.stringify(drawing));
+    expect(allOf(lineDrawing(rack, view, { caches }))).toBe(allOf(drawing));
   });
 
   it('looks the same when the direction to the eye is longer', () => {
-    expect(lineDrawing(rack, { ...view, towardsEye: [7, -10, 6] })).toEqual(drawing);
+    expect(allOf(lineDrawing(rack, { ...view, towardsEye: [7, -10, 6] }))).toBe(allOf(drawing));
   });
 
   it.each([0.3, 1.1, 2.5])('turned by %f rad about the view axis: same lengths and shares', (angle) => {

@@ -42,6 +42,10 @@ export function ringsArea(rings: readonly (readonly Vec2[])[]): number {
 export const regionArea = (drawing: LineDrawing, body: string): number =>
   ringsArea(drawing.regions.find((region) => region.body === body)?.rings ?? []);
 
+/** The visible shares of some bodies, by their ids. */
+export const sharesOf = (drawing: LineDrawing, ...bodies: readonly string[]): Readonly<Record<string, number>> =>
+  Object.fromEntries(bodies.map((body) => [body, drawing.visibleShare(body)]));
+
 /** Whether a place lies inside rings by the even-odd rule of SVG fills. */
 export function isInside(rings: readonly (readonly Vec2[])[], [x, y]: Vec2): boolean {
   return rings.flat().length > 0 && rings.reduce((inside, ring) => ring.reduce((now, [ax, ay], p) => {

@@ -12,7 +12,7 @@ export const hullDrawing: LineDrawer = (bodies, view): LineDrawing => {
   return {
     strokes: hulls.map((points) => ({ weight: 'outline', points, closed: true })),
     regions: bodies.map((body, i) => ({ body: body.id, rings: [hulls[i] ?? []] })),
-    visibleShare: Object.fromEntries(bodies.map((body) => [body.id, 1])),
+    visibleShare: () => 1,
     bounds: {
       min: [Math.min(...all.map((p) => p[0])), Math.min(...all.map((p) => p[1]))],
       max: [Math.max(...all.map((p) => p[0])), Math.max(...all.map((p) => p[1]))],

@@ -33,10 +33,16 @@ const LEFT_OUT = 3;
  * A length of cable measured off the coil, marked and cut: the tape along it, the pencil at its length, sticky tape wound round the mark,
  * the knife through the middle of that, so that neither end frays: common practice, no source.
  */
-export const cableCutPicture = (cable: Pick<CableCut, 'count' | 'cut'>, { width }: Paper): DrawnPicture => toPicture({ width, height: CUT_HIGH }, cableCutMarks(cable, width));
+export const cableCutPicture = (cable: CableCut, { width }: Paper): DrawnPicture => toPicture({ width, height: CUT_HIGH }, cableCutMarks(cable, width));
 
 /** The marks of the picture, for the tests. */
-export function cableCutMarks(cable: Pick<CableCut, 'count' | 'cut'>, width: number): readonly Mark[] {
+export function cableCutMarks(cable: CableCut, width: number): readonly Mark[] {
+  const [mark, y] = [width - RIGHT, CORD];
+  return [...cordCutMarks(cable, width), step(1, [LEFT + 12, y - 14]), step(2, [mark + 14, y - 11.5]), step(3, [mark - 22, y + 11]), step(4, [mark + 4, y + 14.5])];
+}
+
+/** The same without its numbers, where others are numbered beside it. */
+export function cordCutMarks(cable: Pick<CableCut, 'count' | 'cut'>, width: number): readonly Mark[] {
   const [mark, y] = [width - RIGHT, CORD];
   const middle = (LEFT + mark) / 2;
   const pieces: readonly Vec2[] = [[LEFT, middle - LEFT_OUT / 2], [middle + LEFT_OUT / 2, mark]];
@@ -46,10 +52,9 @@ export function cableCutMarks(cable: Pick<CableCut, 'count' | 'cut'>, width: num
     ...coil([mark + 28, y + 6]),
     ...pieces.flatMap(([from, to]) => tape([from, y - 2.2], to)), ...[middle - LEFT_OUT / 2, middle + LEFT_OUT / 2].map((x) => leftOut([x, y])),
     ...linearDimension({ axis: 'x', told: tell.mm(cable.cut), ends: [LEFT, mark], line: y - 10, feature: y - 6, cap }),
-    step(1, [LEFT + 12, y - 14]),
-    ...wound([mark, y], 8), ...rollAt([mark - 11, y + 10], [mark - 2.6, y + 1.2]), step(3, [mark - 22, y + 11]),
-    line({ ...pens.motion, width: 1 }, [mark, y - 2], [mark, y + 2]), ...pencilAt([mark, y - 1.6]), step(2, [mark + 14, y - 11.5]),
-    ...knifeAt([mark, y + 1.6]), step(4, [mark + 4, y + 14.5]),
+    ...wound([mark, y], 8), ...rollAt([mark - 11, y + 10], [mark - 2.6, y + 1.2]),
+    line({ ...pens.motion, width: 1 }, [mark, y - 2], [mark, y + 2]), ...pencilAt([mark, y - 1.6]),
+    ...knifeAt([mark, y + 1.6]),
   ];
 }
 

@@ -67,26 +67,31 @@ const EMPTY: Frame = () => [];
 /** Frames of work that is wider than this for its height stand two in a row. */
 const WIDE = 1.5;
 
-/** It leans; it is pushed upright, and held so while the cords are tied. A picture for each row of frames. */
+/** Frames that follow one another. */
+type Series = readonly Frame[];
+
+/** By the side that is looked at: it leans; it is pushed upright, and held so while the cords are tied. A picture for each row of frames. */
 function cureRows(plumb: Plumb, width: number, draw: LineDrawer): readonly DrawnPicture[] {
   const { held, sides } = plumb;
   // Numbered on from the sides that are looked at.
   const first = sides.length + 1;
-  const side = sideShown(plumb, draw);
-  const aspect = aspectFrom(plumb, side, draw);
-  const seen = (shown: Shown, under: (middle: Vec2) => readonly Mark[], number: number | null = null): Frame => (box) => [
-    ...(number === null ? [] : [numberOf(number, box)]), ...leaning(plumb, side, shown, { ...box, height: box.height - SIGN.room }, draw), ...under([box.x + box.width / 2, box.y + box.height - SIGN.up]),
+  const main = sideShown(plumb, draw);
+  const seen = (side: PlumbSide, shown: Shown, under: (middle: Vec2) => readonly Mark[], number: number): Frame => (box) =>
+    [numberOf(number, box), ...leaning(plumb, side, shown, { ...box, height: box.height - SIGN.room }, draw), ...under([box.x + box.width / 2, box.y + box.height - SIGN.up])];
+  /** It leans, and is pushed from the side to which it leans. */
+  const cured = (side: PlumbSide, leans: Shown): Series => [seen(side, leans, (middle) => crossed(middle), sides.indexOf(side) + 1), seen(side, { ...leans, hand: 'pushes' }, () => [], first)];
+  const tied = seen(main, { ...UPRIGHT, hand: 'holds', cords: true }, (middle) => tiedAt(held.steps, middle), first + 1);
+  const row = (side: PlumbSide, series: Series, high: number): DrawnPicture => {
+    const height = SIGN.room + Math.min(high - SIGN.room, heightOn(unitOf(series, width), aspectFrom(plumb, side, draw)));
+    return drawn(width, height, inRow(series, width, height));
+  };
+  const isWide = (side: PlumbSide): boolean => aspectFrom(plumb, side, draw) > WIDE;
+  const goesOn = (side: PlumbSide, leans: Shown): Series => [...cured(side, leans), ...(isWide(side) ? [] : [ringed(first + 1)])];
+  return [
+    row(main, [...cured(main, LEANS), ...(isWide(main) ? [] : [tied])], HIGH.cure), row(main, goesOn(main, TOWARDS), HIGH.other),
+    ...(isWide(main) ? [row(main, [tied, EMPTY], HIGH.cure)] : []),
+    ...sides.filter((side) => side !== main).flatMap((side) => [LEANS, TOWARDS].map((leans) => row(side, goesOn(side, leans), HIGH.other))),
   ];
-  const leans = seen(LEANS, (middle) => crossed(middle));
-  const pushed = (number: number): Frame => seen({ ...LEANS, hand: 'pushes' }, () => [], number);
-  // The other way it is pushed from the other side, by the same number.
-  const otherWay: readonly Frame[] = [seen(TOWARDS, (middle) => crossed(middle)), seen({ ...TOWARDS, hand: 'pushes' }, () => [], first)];
-  const rows = (frames: readonly (readonly Frame[])[]): readonly DrawnPicture[] => frames.map((row, place) => {
-    const height = SIGN.room + Math.min((place === 1 ? HIGH.other : HIGH.cure) - SIGN.room, heightOn(unitOf(row, width), aspect));
-    return drawn(width, height, inRow(row, width, height));
-  });
-  const tied = seen({ ...UPRIGHT, hand: 'holds', cords: true }, (middle) => tiedAt(held.steps, middle), first + 1);
-  return rows(aspect > WIDE ? [[leans, pushed(first)], otherWay, [tied, EMPTY]] : [[leans, pushed(first), tied], [...otherWay, ringed(first + 1)]]);
 }
 
 /** What was shown with a number is done here too. */
@@ -102,10 +107,10 @@ function sideShown(plumb: Plumb, draw: LineDrawer): PlumbSide {
 }
 
 /** Width of each frame of a row. */
-const unitOf = (frames: readonly Frame[], width: number): number => (width - ONWARDS * (frames.length - 1)) / frames.length;
+const unitOf = (frames: Series, width: number): number => (width - ONWARDS * (frames.length - 1)) / frames.length;
 
 /** Frames side by side with arrows between them. */
-function inRow(frames: readonly Frame[], width: number, height: number): readonly Mark[] {
+function inRow(frames: Series, width: number, height: number): readonly Mark[] {
   const unit = unitOf(frames, width);
   return frames.flatMap((frame, place): readonly Mark[] => {
     const x = (unit + ONWARDS) * place;
