@@ -109,7 +109,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
 
 /** Blocks for what is propped, and something to stand on where the upright work is higher than one reaches. */
 const toolsFor = (model: Model, { props, onBench }: FoundStep, { name }: Standing, tools: readonly Tool[]): readonly Tool[] =>
-  [...tools, ...(!onBench && name === 'upright' && isHigh(model) ? ['steps' as const] : []), ...(props.length === 0 ? [] : ['block' as const])];
+  [...tools, ...(!onBench && name === 'upright' && isHigh(model) ? ['steps' as const] : []), ...(props.length === 0 || tools.includes('block') ? [] : ['block' as const])];
 
 function actionOf(step: FoundStep, detail: StepDetail): Action {
   switch (step.does) {
