@@ -4,9 +4,9 @@ import { blocksOf, boxOfBlock, footingBlocks, type Block } from './kit/blocks.ts
 import { turnedBy } from './kit/directions.ts';
 import { boxRound, middleOf, reachOf } from './kit/extent.ts';
 import { inSight } from './kit/in-sight.ts';
-import { handsAlong } from './kit/held.ts';
 import type { Slide } from './kit/on-the-way.ts';
 import { levelScene } from './kit/level.ts';
+import { liftingHands } from './kit/lifting-hands.ts';
 import { partsShown } from './kit/parts-shown.ts';
 import { blockBody, countedByKind, halfOut, isOnBlocks, isSameKind, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
@@ -84,7 +84,7 @@ export function unproppedScene(model: Model, plan: Plan, step: Step, solids: Sol
   if (leave.length === 0) return null;
   const work = partsShown(before).map((id) => hand.body(id, 'present'));
   const leaving = leavingScene(`unpropped:${step.number}`, hand, [...work, ...kept.map((block) => blockBody(hand, block, 'present'))], leave);
-  return isStoodUp ? { ...leaving, marks: [...leaving.marks, ...handsAlong(work)] } : leaving;
+  return isStoodUp ? { ...leaving, marks: [...leaving.marks, ...liftingHands({ model, stage: hand, step: before, present: step.present, scene: leaving }, null)] } : leaving;
 }
 
 /** Work that a step has turned and set down on blocks, seen level: where each stands; null where it is set down on none. */
