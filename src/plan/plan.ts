@@ -1,6 +1,6 @@
 import { dot, lengthOf, outwards, type Connection, type Model, type Side, type Solids } from '../model/index.ts';
 import type { OrderWish, WallKind } from '../read/index.ts';
-import { WORK, type Action, type StepDetail } from '../work/facts.ts';
+import { WORK, type Action, type StepDetail, type WorkFacts } from '../work/facts.ts';
 import { byKind } from './by-kind.ts';
 import { keptOnBlocks } from './kept-props.ts';
 import { NoOrder } from './no-order.ts';
@@ -93,7 +93,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     motions: motionsOf(model, step),
     drilled: step.drilled, drillsFor: step.drillsFor,
     folded: step.foldedAfter,
-    held: work.sways === true ? [step.present] : step.held, props: step.props, footing: NO_FOOTING,
+    held: heldIn(step, work), props: step.props, footing: NO_FOOTING,
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
     supplies: work.supplies?.(model, detail) ?? [],
     standing,
@@ -105,6 +105,12 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     minutes: work.minutes * (work.shareOf?.(detail, model) ?? 1) * (1 + (step.times - 1) * (work.traced ?? 1)),
     waits: work.waits,
   };
+}
+
+/** What the second person holds: all of what sways; light work that would fall over where there is one. */
+function heldIn({ present, held, inHand }: FoundStep, { sways, people }: WorkFacts): Step['held'] {
+  if (sways === true) return [present];
+  return held.length === 0 && people === 2 ? inHand : held;
 }
 
 /** Blocks for what is propped, and something to stand on where the upright work is higher than one reaches. */

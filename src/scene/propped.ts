@@ -4,13 +4,15 @@ import { blocksOf, boxOfBlock, footingBlocks, type Block } from './kit/blocks.ts
 import { turnedBy } from './kit/directions.ts';
 import { boxRound, middleOf, reachOf } from './kit/extent.ts';
 import { inSight } from './kit/in-sight.ts';
-import { handsAlong } from './kit/held.ts';
 import type { Slide } from './kit/on-the-way.ts';
 import { levelScene } from './kit/level.ts';
+import { liftingHands } from './kit/lifting-hands.ts';
 import { partsShown } from './kit/parts-shown.ts';
 import { blockBody, countedByKind, halfOut, isOnBlocks, isSameKind, namedBlocks, nearestFirst, outOf, propCounts, topOf, type NamedBlock, type PropCount } from './kit/props.ts';
 import { stageHand, type StageHand } from './kit/stage.ts';
+import { turnedBodies, turnOf } from './kit/turn.ts';
 import { STANDARD_VIEW } from './kit/views.ts';
+import { laidAside, type Tip } from './laid-aside.ts';
 import { tell } from './told.ts';
 import type { Look, Mark, Scene, SceneBody } from './types.ts';
 
@@ -73,10 +75,12 @@ function wayOf(all: readonly SceneBody[], coming: readonly SceneBody[], way: Vec
   return { mark: 'arrow', path: [begins, plus(begins, times(way, ARROW * extentOf(all)))] };
 }
 
-/** Before a step: the whole work as the step before has left it, and the blocks of that on their way out which the step does without; null where there are none. */
+/** Before a step: the whole work as the step before has left it, and the blocks of that on their way out which the step does without; laid down where the step is on other work and nobody holds it any more; null where there are none. */
 export function unproppedScene(model: Model, plan: Plan, step: Step, solids: Solids): Scene | null {
   const before = stepBefore(plan, step);
   if (before === undefined || isTurn(before)) return null;
+  const tip = laidAside(model, before, step);
+  if (tip !== null) return asideScene({ model, plan, solids }, before, step, tip);
   const isStoodUp = isSetOnItsFeet(step);
   const stay = isStoodUp ? [] : blocksIn({ model, plan, solids }, step);
   const hand = stageHand(model, before, solids);
@@ -84,7 +88,19 @@ export function unproppedScene(model: Model, plan: Plan, step: Step, solids: Sol
   if (leave.length === 0) return null;
   const work = partsShown(before).map((id) => hand.body(id, 'present'));
   const leaving = leavingScene(`unpropped:${step.number}`, hand, [...work, ...kept.map((block) => blockBody(hand, block, 'present'))], leave);
-  return isStoodUp ? { ...leaving, marks: [...leaving.marks, ...handsAlong(work)] } : leaving;
+  return isStoodUp ? { ...leaving, marks: [...leaving.marks, ...liftingHands({ model, stage: hand, step: before, present: step.present, scene: leaving }, null)] } : leaving;
+}
+
+/** Work tipped off its blocks to lie by itself: pale as it stood on them, full as it lies. */
+function asideScene({ model, solids }: Given, before: Step, { number }: Step, { axis, angle }: Tip): Scene {
+  const hand = stageHand(model, before, solids);
+  const stood = partsShown(before).map((id) => hand.body(id, 'present'));
+  const turn = turnOf(axis, angle, stood);
+  const bodies = turnedBodies(stood, turn, '#after');
+  const blocks = inSight(namedBlocks(hand, before).map((block) => blockBody(hand, block, 'pale')), bodies, STANDARD_VIEW).filter(({ look }) => look !== 'hidden');
+  const scene: Scene = { id: `unpropped:${number}`, bodies: [...bodies, ...blocks], marks: turn.marks, view: STANDARD_VIEW };
+  const hands = liftingHands({ model, stage: hand, step: before, present: partsShown(before), scene }, null);
+  return { ...scene, marks: [...scene.marks, ...hands.map((each): Mark => ({ ...each, person: 1 }))] };
 }
 
 /** Work that a step has turned and set down on blocks, seen level: where each stands; null where it is set down on none. */

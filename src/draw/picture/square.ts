@@ -16,10 +16,10 @@ import { elevationMarks, elevationOf, onPlane, reshaped, type Elevation } from '
 import type { LineDrawer } from './line-drawer.ts';
 
 /** The step's own view, and under it the corners that are measured between, have this share of the width; white between what stands side by side, mm of paper. */
-const WHOLE = 0.26;
+const WHOLE = 0.335;
 const WHITE = 3;
 /** Radius of the rings round the corners at most, and the least height of the step's own view over it, mm of paper. */
-const RING = 11;
+const RING = 13.2;
 const VIEW = 21;
 /** The side seen from over it is so high at most, and at least where there is less room, mm of paper; beside and over it there is room for what pushes at its corners, under it for a sign. */
 const HIGH = { most: 44, least: 20 } as const;

@@ -7,9 +7,11 @@ import { band, pens } from '../kit/pens.ts';
 import { clippedTo, elevationMarks, type Elevation } from './elevation.ts';
 
 /** What of the work is enlarged round the corner, mm. */
-const ROUND = 48;
+const ROUND = 44;
 /** The tape: so wide, its marks so far from each other and so long; its hook so far over it on each side, mm of paper. */
-const TAPE = { wide: 4, mark: 1.4, short: 1.2, long: 2, hook: 0.9 } as const;
+const TAPE = { wide: 6, mark: 1.8, short: 1.8, long: 3.2, hook: 1.4 } as const;
+/** The dot at the corner, as on both diagonals, mm of paper. */
+const DOT = 1.2;
 
 /** A corner enlarged, and a tape on it that runs towards the opposite corner: its end, hooked on, or where it is read, drawn on past the corner; `ring` in mm of paper. */
 export function tapeEnd(over: Elevation, corner: Vec2, opposite: Vec2, ring: { readonly centre: Vec2; readonly radius: number }, is: 'hooked' | 'read'): readonly Mark[] {
@@ -30,14 +32,17 @@ export function tapeEnd(over: Elevation, corner: Vec2, opposite: Vec2, ring: { r
 /** A tape from where its hook is, in a ring so large; its one edge is on the line that is measured. */
 function tapeFrom(hook: Vec2, way: Vec2, radius: number): readonly Mark[] {
   const at = beside(hook, way);
-  return [...stretch(at, 0, reachIn(radius)), line(band(1.3), at(-0.3, -TAPE.hook), at(-0.3, TAPE.wide + TAPE.hook))];
+  return [...stretch(at, 0, reachIn(radius)), line(band(2), at(-1, -TAPE.hook), at(-1, TAPE.wide + TAPE.hook)), ...dot(hook)];
 }
 
 /** The same tape drawn on past a place, where it is read: an arrowhead at that. */
 function tapePast(place: Vec2, way: Vec2, radius: number): readonly Mark[] {
   const at = beside(place, way);
-  return [...stretch(at, -0.5 * radius, reachIn(radius)), line(band(0.9), at(0, 0), at(0, TAPE.wide)), arrowhead(at(0, -0.2), [-way[1], way[0]], 3.4, 3)];
+  return [...stretch(at, -0.5 * radius, reachIn(radius)), line(band(1.1), at(0, 0), at(0, TAPE.wide)), arrowhead(at(0, -DOT), [-way[1], way[0]], 4.4, 4), ...dot(place)];
 }
+
+/** The corner that is measured from or to. */
+const dot = (at: Vec2): readonly Mark[] => [circle(at, DOT + 0.5, null, 'white'), circle(at, DOT, null, 'ink')];
 
 /** From a corner to the ring's edge along the tape, mm of paper. */
 const reachIn = (radius: number): number => (4 / 3) * radius - 0.6;

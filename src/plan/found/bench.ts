@@ -82,6 +82,6 @@ function alike(ground: Ground, form: string): readonly (readonly Unit[])[] {
 export function benchDraft({ work, letter, parts }: BenchJob): Draft {
   return {
     does: work, moves: [], folds: [], turns: null, newParts: [], present: [], folded: [], foldedAfter: [], works: parts, drillsFor: [],
-    up: [0, 0, 1], pose: poseFor([0, 0, 1]), onBench: true, side: null, letter, people: 1, held: [], props: [], costs: [],
+    up: [0, 0, 1], pose: poseFor([0, 0, 1]), onBench: true, side: null, letter, people: 1, held: [], props: [], inHand: [], costs: [],
   };
 }

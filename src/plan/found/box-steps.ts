@@ -25,7 +25,7 @@ export function boxDrafts(box: Box): readonly Draft[] {
   const { part, pins } = box;
   const up = axisOf(part.pose, 2);
   const common: Omit<Draft, 'does' | 'folds' | 'moves' | 'newParts' | 'present' | 'folded' | 'foldedAfter'> = {
-    turns: null, works: [], drillsFor: [], up, pose: poseFor(up), onBench: false, side: null, letter: null, people: 1, held: [], props: [], costs: [],
+    turns: null, works: [], drillsFor: [], up, pose: poseFor(up), onBench: false, side: null, letter: null, people: 1, held: [], props: [], inHand: [], costs: [],
   };
   const turns = turnsOf(box);
   const folded = (count: number): readonly FoldedFlap[] => turns.slice(0, count).flatMap((folds) => folds.map(({ panel, flap, to }) => ({ panel, flap, stage: to })));

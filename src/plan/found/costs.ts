@@ -87,6 +87,8 @@ export interface Hands {
   /** Bodies that a free hand holds, and those that need a prop. */
   readonly held: readonly Unheld[];
   readonly propped: readonly Unheld[];
+  /** Light work that would fall over: somebody has it in hand. */
+  readonly inHand: readonly Unheld[];
 }
 
 /** Heavier than this, kg, or longer than this, mm, takes two; lighter work is held in the hand while something is put on it. */
@@ -128,16 +130,17 @@ function isKnockedLoose({ links }: Ground, { kind, undoes, restBits }: Cut): boo
 }
 
 /** Nothing would fall: one brings what comes, or two do. */
-const ONE: Hands = { people: 1, held: [], propped: [] };
-const TWO: Hands = { people: 2, held: [], propped: [] };
+const ONE: Hands = { people: 1, held: [], propped: [], inHand: [] };
+const TWO: Hands = { people: 2, held: [], propped: [], inHand: [] };
 
 /** Two people at most, a body each: first what moves, then what would fall; the rest is propped. */
 export function handsFor({ light, movers }: Carried, rest: Rest): Hands {
   const inHand = rest.pieces.length === 1 && light;
-  if (inHand || rest.unheld.length === 0) return movers > 1 ? TWO : ONE;
+  if (rest.unheld.length === 0) return movers > 1 ? TWO : ONE;
+  if (inHand) return { ...(movers > 1 ? TWO : ONE), inHand: rest.unheld.filter(({ tips }) => tips) };
   const loose = [...rest.unheld].sort((a, b) => sumOf(propCosts(b)) - sumOf(propCosts(a)));
   const held = loose.slice(0, 2 - movers);
-  return { people: movers + held.length > 1 ? 2 : 1, held, propped: loose.slice(held.length) };
+  return { people: movers + held.length > 1 ? 2 : 1, held, propped: loose.slice(held.length), inHand: [] };
 }
 
 /** How many sockets and sleeves a piece meets as it comes. */

@@ -42,7 +42,7 @@ function commonOf(ground: Ground, building: Extract<Building, { is: 'cut' }>): O
   const parts = (set: Bits): readonly string[] => partsIn(ground, set);
   return {
     folds: [], turns: null, present: presentOf(ground, building), folded: foldedIn(ground, cut.restBits), foldedAfter: foldedIn(ground, building.set), works: [], drillsFor: [],
-    up, pose: poseFor(up), onBench: false, letter: null, people: hands.people, held: hands.held.map(({ set }) => parts(set)), props: hands.propped.map(({ set }) => parts(set)), costs,
+    up, pose: poseFor(up), onBench: false, letter: null, people: hands.people, held: hands.held.map(({ set }) => parts(set)), props: hands.propped.map(({ set }) => parts(set)), inHand: hands.inHand.map(({ set }) => parts(set)), costs,
   };
 }
 
@@ -176,7 +176,7 @@ function turnDraft(ground: Ground, building: Extract<Building, { is: 'turn' }>):
   const present = partsIn(ground, building.set);
   return {
     does: 'turn', moves: [], folds: [], turns: { ...turnBetween(from, to, levelled(loose?.free[0], from)), to }, newParts: [], present, folded: foldedIn(ground, building.set), foldedAfter: foldedIn(ground, building.set), works: [], drillsFor: [],
-    up: from, pose: poseFor(from), onBench: false, side: null, letter: null, people: 2, held: [], props: [], costs: building.costs,
+    up: from, pose: poseFor(from), onBench: false, side: null, letter: null, people: 2, held: [], props: [], inHand: [], costs: building.costs,
   };
 }
 

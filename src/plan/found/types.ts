@@ -55,6 +55,8 @@ export interface FoundStep {
   /** Parts of each body that the second person holds, and of each that a prop holds. */
   readonly held: readonly (readonly string[])[];
   readonly props: readonly (readonly string[])[];
+  /** Parts of light work that would fall over. */
+  readonly inHand: readonly (readonly string[])[];
   /** Why this step and no other was taken: its price, told by names. */
   readonly costs: readonly Cost[];
 }

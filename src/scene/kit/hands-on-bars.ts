@@ -4,12 +4,12 @@ import { turnedBy } from './directions.ts';
 import { BREADTH, CLEAR_OF_WORK, type HandRoom } from './hand-room.ts';
 import type { StageHand } from './stage.ts';
 
-type Hand = Extract<Mark, { mark: 'hand' }>;
+export type Hand = Extract<Mark, { mark: 'hand' }>;
 
 /** Places on a bar are tried so far from each other, mm. */
 const EVERY = 10;
 /** The two hands of one person are no nearer and no farther from each other than this, mm (common practice, no source). */
-const APART = { least: 1.5 * BREADTH, most: 900 } as const;
+export const APART = { least: 1.5 * BREADTH, most: 900 } as const;
 /** Bars whose upper sides are less apart than this are equally high, mm. */
 const LEVEL = 60;
 /** A bar that rises more than this is held from the side (the sine). */
@@ -32,7 +32,8 @@ export function handsOnBars(stage: StageHand, ids: readonly string[], room: Hand
   return single;
 }
 
-interface Bar {
+/** A bar as it lies. */
+export interface Bar {
   readonly from: Vec3;
   readonly way: Vec3;
   readonly length: number;
@@ -47,9 +48,10 @@ interface Place {
 }
 
 /** How high up, in steps. */
-const rank = ({ top }: Bar): number => Math.round(top / LEVEL);
+export const rank = ({ top }: Bar): number => Math.round(top / LEVEL);
 
-function barOf(stage: StageHand, id: string): readonly Bar[] {
+/** A tube as it lies in a step; none where the part is none. */
+export function barOf(stage: StageHand, id: string): readonly Bar[] {
   const { shape } = stage.part(id);
   if (shape.form !== 'tube') return [];
   const [pose, radius] = [stage.pose(id), shape.outside / 2];
@@ -58,7 +60,7 @@ function barOf(stage: StageHand, id: string): readonly Bar[] {
 }
 
 /** Where a hand is clear and the bar is bare. */
-function freePlaces(bar: Bar, room: HandRoom, view: View): readonly Place[] {
+export function freePlaces(bar: Bar, room: HandRoom, view: View): readonly Place[] {
   const ontos: readonly Vec3[] = Math.abs(bar.way[2]) < STEEP ? [[0, 0, -1]] : besides(view);
   const count = Math.max(0, Math.floor((bar.length - BREADTH) / EVERY));
   const all = Array.from({ length: count + 1 }, (_, index) => plus(bar.from, times(bar.way, BREADTH / 2 + index * EVERY)));

@@ -1,11 +1,11 @@
 import { chained, dot, lengthOf, minus, moved, placed, plus, times, turned, type PartKind, type Pose, type Shape, type Vec3 } from '../../model/index.ts';
 import { isSetOnItsFeet, type Footing } from '../../plan/index.ts';
 import { tell } from '../told.ts';
-import type { Mark, SceneBody } from '../types.ts';
+import type { Mark, Scene, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound, middleOf, type Box } from './extent.ts';
-import { handsAlong } from './held.ts';
 import { inSight } from './in-sight.ts';
+import { liftingHands, type Turning } from './lifting-hands.ts';
 import { stageHand } from './stage.ts';
 import { ACROSS_PAPER, STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
@@ -20,7 +20,10 @@ export const turnWork: WorkScene = {
     const { left, setDown } = turnedBlocks(givens, turn);
     // Those that it lay on, pale as it is, are left out where they are hidden.
     const blocks = [...inSight(left, bodies, STANDARD_VIEW).filter(({ look }) => look !== 'hidden'), ...inSight(setDown, bodies, STANDARD_VIEW)];
-    return { id: sceneName(givens.step), bodies: [...bodies, ...blocks], marks: [...turn.marks, ...(turn.axis === null ? [] : [turn.axis]), ...handsAlong(before, 'two')], view: STANDARD_VIEW };
+    const scene: Scene = { id: sceneName(givens.step), bodies: [...bodies, ...blocks], marks: [...turn.marks, ...(turn.axis === null ? [] : [turn.axis])], view: STANDARD_VIEW };
+    const { model, step, solids } = givens;
+    const hands = liftingHands({ model, stage: stageHand(model, step, solids), step, present: step.present, scene }, turn);
+    return { ...scene, marks: [...scene.marks, ...hands] };
   },
   moment: (givens, done) => {
     const { before, turn } = turning(givens);
@@ -50,7 +53,7 @@ function turnedBlocks({ model, step, solids }: StepGivens, turn: Turn): { readon
   };
 }
 
-export interface Turn {
+export interface Turn extends Turning {
   /** The pose after a share 0…1 of the turn. */
   readonly pose: (share: number) => Pose;
   /** The arrow along it, and how far it goes. */
@@ -139,7 +142,7 @@ function aboutLevel(axis: Vec3, angle: number, before: readonly SceneBody[]): Tu
   const pose = (share: number): Pose => chained(moved(plus(pivot, times(aside, share))), turned(axis, angle * share), moved(times(pivot, -1)));
   const start = plus([middle[0], middle[1], box.max[2]], times(way, rolls ? 0 : -halfAlong(box, way)));
   const path = Array.from({ length: ARROW_STEPS + 1 }, (_, index) => placed(pose(0.08 + (0.84 * index) / ARROW_STEPS), start));
-  return { pose, marks: turnMarks(path, angle), axis: rolls ? axisLine(pivot, axis, halfAlong(box, axis)) : null, leads: leading(before, [0, 0, 1]) };
+  return { pose, marks: turnMarks(path, angle), about: axis, rises: rolls ? null : times(way, -1), axis: rolls ? axisLine(pivot, axis, halfAlong(box, axis)) : null, leads: leading(before, [0, 0, 1]) };
 }
 
 /** So much longer than the work the line is on either side, as a share of half of that, and mm at least. */
@@ -167,7 +170,7 @@ function aboutUpright(axis: Vec3, angle: number, before: readonly SceneBody[]): 
     const at = first + (axis[2] * angle * index) / ARROW_STEPS;
     return plus(centre, [ROUND * reach * Math.cos(at), ROUND * reach * Math.sin(at), 0]);
   });
-  return { pose, marks: turnMarks(path, angle), axis: null, leads: leading(before, [0, -1, 0]) };
+  return { pose, marks: turnMarks(path, angle), about: halves[0] > halves[1] ? [1, 0, 0] : [0, 1, 0], rises: null, axis: null, leads: leading(before, [0, -1, 0]) };
 }
 
 /** How far off the middle the arrow goes round, as a share of the work's reach. */

@@ -1,6 +1,7 @@
-import { chained, dot, standstill, undone, type Model, type Pose, type Vec3 } from '../../model/index.ts';
+import { chained, dot, standstill, turned, undone, type Model, type Pose, type Vec3 } from '../../model/index.ts';
 import { afterTurn, type Plan, type Step } from '../../plan/index.ts';
 import { turnedBy } from '../kit/directions.ts';
+import { laidAside } from '../laid-aside.ts';
 import { motionsOnto } from './copies.ts';
 import { partsShown } from '../kit/parts-shown.ts';
 
@@ -28,7 +29,8 @@ export function rolledSteps(model: Model, plan: Plan): ReadonlyMap<number, reado
   const steps = plan.steps.filter(({ standing }) => standing.name !== 'bench');
   steps.forEach((step, index) => {
     rolled.set(step.number, rolledIn(step, shown));
-    const pose = turnedBySteps(step);
+    const tip = laidAside(model, step, plan.steps.find(({ number }) => number > step.number));
+    const pose = tip === null ? turnedBySteps(step) : chained(turned(tip.axis, tip.angle), step.standing.pose);
     partsShown(step).forEach((id) => shown.set(id, { poses: [pose], work: `${step.number}` }));
     if (step.run !== null && steps[index + 1]?.run !== step.run) copiesShown(model, plan, step.run, pose).forEach((each, id) => shown.set(id, each));
   });
