@@ -93,7 +93,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     motions: motionsOf(model, step),
     drilled: step.drilled, drillsFor: step.drillsFor,
     folded: step.foldedAfter,
-    held: heldIn(step, work), props: step.props, footing: NO_FOOTING,
+    held: heldIn(step, work, standing, detail), props: step.props, footing: NO_FOOTING,
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
     supplies: work.supplies?.(model, detail) ?? [],
     standing,
@@ -107,9 +107,9 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
   };
 }
 
-/** What the second person holds: all of what sways; light work that would fall over where there is one. */
-function heldIn({ present, held, inHand }: FoundStep, { sways, people }: WorkFacts): Step['held'] {
-  if (sways === true) return [present];
+/** What the second person holds: all of what sways, or stands and is pushed at by the drill from its side; light work that would fall over where there is one. */
+function heldIn({ does, present, held, inHand }: FoundStep, { sways, people }: WorkFacts, { name }: Standing, { on }: StepDetail): Step['held'] {
+  if (sways === true || (does === 'drill' && name === 'upright' && on !== 'plate')) return [present];
   return held.length === 0 && people === 2 ? inHand : held;
 }
 
