@@ -107,10 +107,10 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
   };
 }
 
-/** What the second person holds: all of what sways; light work that would fall over where there is one. */
-function heldIn({ present, held, inHand }: FoundStep, { sways, people }: WorkFacts): Step['held'] {
+/** What the second person holds: all of what sways; light work that would fall over where there is one. What is pushed together level lies on the bench. */
+function heldIn({ does, present, held, inHand }: FoundStep, { sways, people }: WorkFacts): Step['held'] {
   if (sways === true) return [present];
-  return held.length === 0 && people === 2 ? inHand : held;
+  return held.length === 0 && people === 2 && does !== 'push' && does !== 'close' ? inHand : held;
 }
 
 /** Blocks for what is propped, and something to stand on where the upright work is higher than one reaches. */
