@@ -107,10 +107,13 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
   };
 }
 
-/** What the second person holds: all of what sways, or stands and is pushed at by the drill from its side; light work that would fall over where there is one. What is pushed together level lies on the bench. */
+/** Work during which nobody holds what is light. */
+const BY_ITSELF: readonly FoundStep['does'][] = ['push', 'close', 'set-in'];
+
+/** What the second person holds: all of what sways, or stands and is pushed at by the drill from its side; light work that would fall over where there is one. What is pushed together level lies on the bench, and a box that is set in has whoever brings it before the work. */
 function heldIn({ does, present, held, inHand }: FoundStep, { sways, people }: WorkFacts, { name }: Standing, { on }: StepDetail): Step['held'] {
   if (sways === true || (does === 'drill' && name === 'upright' && on !== 'plate')) return [present];
-  return held.length === 0 && people === 2 && does !== 'push' && does !== 'close' ? inHand : held;
+  return held.length === 0 && people === 2 && !BY_ITSELF.includes(does) ? inHand : held;
 }
 
 /** Blocks for what is propped, and something to stand on where the upright work is higher than one reaches. */

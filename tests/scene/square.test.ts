@@ -102,9 +102,9 @@ describe('a side that is drilled as it lies', () => {
     expect(hooks).toHaveLength(1);
     const [[from, to] = []] = hooks;
     const way = minus2(to ?? never(), from ?? never());
-    const [one, other] = smalls.map(({ centre }) => centre);
-    const [x, y] = minus2(other ?? never(), one ?? never());
-    expect(Math.abs(x * way[0] + y * way[1])).toBeLessThan(0.02 * Math.hypot(x, y) * Math.hypot(...way));
+    // The side is seen aslant where its corners are ringed: its diagonals are those between the dots of the one that is seen level.
+    const diagonals = ends.flatMap((one, index) => ends.slice(index + 1).map((other) => minus2(other, one))).filter((each) => Math.hypot(...each) > 20);
+    expect(diagonals.some(([x, y]) => Math.abs(x * way[0] + y * way[1]) < 0.02 * Math.hypot(x, y) * Math.hypot(...way))).toBe(true);
   });
 
   it('is not measured where a panel is drilled, or one post alone', () => {
