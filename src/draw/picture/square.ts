@@ -5,7 +5,7 @@ import { boundsOf, fitInto, onPaper, type Bounds, type Fit } from '../kit/fit.ts
 import { apart, minus, plus, unit } from '../kit/geometry.ts';
 import { atMost, atMostWidth } from '../kit/at-most.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { arrowhead, circle, figureOnGround, line, ringedNumeral, type Mark } from '../kit/marks.ts';
+import { arrowhead, circle, figureOnGround, line, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
 import { band, haloOf, pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
 import type { Paper } from '../kit/svg.ts';
@@ -163,15 +163,24 @@ const middleOf = (bounds: Bounds, scale: number, { x, y, width, height }: Box): 
   return { scale, origin: [x + (width - wide * scale) / 2 - bounds.min[0] * scale, y + (height - ROOM.sign - high * scale) / 2 + bounds.max[1] * scale] };
 };
 
-/** Both diagonals with how long they are. */
+/** Both diagonals with how long they are: side by side, or one over the other where the side is narrow. */
 function measured([first, second, third, last]: Corners, [one, other]: readonly [Told, Told]): readonly Mark[] {
-  return [...tape(first, third), ...tape(second, last), figureOn(one, first, third), figureOn(other, second, last)];
+  const [at, beside] = [onDiagonal(first, third, FIGURE), onDiagonal(second, last, FIGURE)];
+  const isNarrow = Math.abs(at[0] - beside[0]) < (toldWidth(one, capHeights.scene, 700) + toldWidth(other, capHeights.scene, 700)) / 2 + FIGURES_APART;
+  return [
+    ...tape(first, third), ...tape(second, last),
+    figureOnGround(one, at, capHeights.scene), figureOnGround(other, isNarrow ? onDiagonal(second, last, 1 - FIGURE) : beside, capHeights.scene),
+  ];
 }
 
-const figureOn = (told: Told, from: Vec2, to: Vec2): Mark => {
+/** White between two figures, mm of paper. */
+const FIGURES_APART = 2;
+
+/** A place on a diagonal, so far down from its upper end as a share of it. */
+function onDiagonal(from: Vec2, to: Vec2, share: number): Vec2 {
   const [upper, lower] = from[1] < to[1] ? [from, to] : [to, from];
-  return figureOnGround(told, plus(upper, minus(lower, upper), FIGURE), capHeights.scene);
-};
+  return plus(upper, minus(lower, upper), share);
+}
 
 /** Dots at the places that are measured from and to, mm of paper. */
 const END = 1.1;
