@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { dot, placed, minus, type Model, type Pose, type Vec3 } from '../../src/model/index.ts';
 import type { Plan, Step } from '../../src/plan/index.ts';
-import { rolledScenes, rolledSteps, stepScene, type Scene } from '../../src/scene/index.ts';
+import { rolledScenes, rolledSteps, stepScene, unproppedScene, type Scene } from '../../src/scene/index.ts';
 import { toldSizes } from '../support/chosen.ts';
 import { modelOf } from '../support/items.ts';
 import { sharedSolids } from '../support/kernel.ts';
@@ -28,6 +28,8 @@ function untold(model: Model, plan: Plan): readonly string[] {
   return plan.steps.flatMap((step) => {
     const scene = stepScene(model, step, solids);
     if (scene === null) return [];
+    // What was held is laid down before other work is begun: that is seen.
+    [unproppedScene(model, plan, step, solids) ?? []].flat().forEach((away) => drawnAt(away, true).forEach((pose, id) => { if (last.has(id)) last.set(id, { pose, picture: last.get(id)?.picture ?? step.number }); }));
     const signs = rolledScenes(model, step, rolled.get(step.number) ?? [], solids);
     const faults = faultsAt(step, drawnAt(scene, false), signs, last);
     drawnAt(scene, true).forEach((pose, id) => last.set(id, { pose, picture: step.number }));
