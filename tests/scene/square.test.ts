@@ -102,7 +102,7 @@ describe('a side that is drilled as it lies', () => {
     expect(hooks).toHaveLength(1);
     const [[from, to] = []] = hooks;
     const way = minus2(to ?? never(), from ?? never());
-    const diagonals = ends.map((end) => minus2(end, small.centre)).filter((each) => Math.hypot(...each) > 20);
+    const diagonals = ends.flatMap((end) => ends.map((other) => minus2(end, other))).filter((each) => Math.hypot(...each) > 20);
     expect(diagonals.some(([x, y]) => Math.abs(x * way[0] + y * way[1]) < 0.02 * Math.hypot(x, y) * Math.hypot(...way))).toBe(true);
   });
 
