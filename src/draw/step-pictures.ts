@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, onFeetOf, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, seriesScenes, setDownScene, squareOf, unproppedScene, wayUpScenes, withEnds, type Scene, type Walk } from '../scene/index.ts';
+import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, onFeetOf, isHalfRound, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, seriesScenes, setDownScene, squareOf, unproppedScene, wayUpScenes, withEnds, type Rolled, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetterOf, withLetters } from './letters-at-bars.ts';
@@ -37,8 +37,7 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const scene = stepScene(model, step, solids);
   if (scene === null) throw new RangeError(`step ${step.number} (${step.key}) has neither a scene nor a flat drawing`);
   const capped = (shown: Scene): Scene => withEnds(model, solids, shown);
-  const rolled = rolledSteps(model, plan).get(step.number) ?? [];
-  const walk = walkTo(model, plan, step);
+  const { rolled, walk } = seenAnew(model, plan, step);
   const told = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)], ...(walk === null ? {} : { walk }) }));
   // Work that blocks come to is turned before; bars are laid on theirs first.
   const turns = rolledScenes(model, step, rolled, solids);
@@ -86,6 +85,14 @@ const inRows = (scenes: readonly Scene[]): readonly (readonly Scene[])[] =>
 
 /** A scene of a series with its number, counted on from scenes before them where those are numbered. */
 const numberedAfter = (scenes: readonly Scene[], index: number, scene: Scene): Scene => ({ ...scene, number: (scenes.at(-1)?.number ?? 0) + index + 1 });
+
+/** How work lies another way round than it was shown last, and where the worker goes. Where he has walked half round it and it is turned half round, he stands before it as it is: neither is told. */
+function seenAnew(model: Model, plan: Plan, step: Step): { readonly rolled: readonly Rolled[]; readonly walk: Walk | null } {
+  const rolled = rolledSteps(model, plan).get(step.number) ?? [];
+  const walk = walkTo(model, plan, step);
+  const isBoth = walk !== null && [walk.was, walk.is].includes('behind') && walk.was !== walk.is && rolled.length === 1 && rolled.every(({ turn }) => isHalfRound(turn));
+  return isBoth ? { rolled: [], walk: null } : { rolled, walk };
+}
 
 /** Where the worker walks for a step, from where the one before was done; null where that and this are done before the work. */
 function walkTo(model: Model, { steps }: Plan, step: Step): Walk | null {

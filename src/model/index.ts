@@ -16,6 +16,7 @@ export { chainSection, reachedAt, turnsAt as bendTurnsAt } from './patterns/chai
 export { flatHoles, notchHoles } from './patterns/notch-holes.ts';
 export { isMadeInside } from './patterns/made-inside.ts';
 export { alongSide, outwards } from './patterns/sides.ts';
+export { brakeReach, TOE as BRAKE_TOE } from './brake-reach.ts';
 export { BARB, KNOB, MOUTH } from './solids/fitting.ts';
 export { loadSolids, type Box3, type Placed, type Solids } from './solids/kernel.ts';
 export { creaseCount, creaseSpacing, runToHalfCut, runToInnerFace, wrapAngle } from './profiles/round.ts';

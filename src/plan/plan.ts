@@ -1,6 +1,6 @@
 import { dot, lengthOf, outwards, type Connection, type Model, type Side, type Solids } from '../model/index.ts';
 import type { OrderWish, WallKind } from '../read/index.ts';
-import { WORK, type Action, type StepDetail } from '../work/facts.ts';
+import { WORK, type Action, type StepDetail, type WorkFacts } from '../work/facts.ts';
 import { byKind } from './by-kind.ts';
 import { keptOnBlocks } from './kept-props.ts';
 import { NoOrder } from './no-order.ts';
@@ -22,7 +22,7 @@ import { against, turnedBy } from './found/vectors.ts';
  */
 export function planItem(model: Model, wishes: readonly OrderWish[], solids: Solids, wall: WallKind | null = null): Plan {
   const found = provenPlan(model, wishes, solids);
-  const steps = steadied(onFooting(model, toldSteps(model, found), solids), found.steps);
+  const steps = onFooting(model, toldSteps(model, found), solids);
   return fixedTo(wall, model, { steps, batches: batchesOf(found), reasons: found.reasons });
 }
 
@@ -93,7 +93,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     motions: motionsOf(model, step),
     drilled: step.drilled, drillsFor: step.drillsFor,
     folded: step.foldedAfter,
-    held: work.sways === true ? [step.present] : step.held, props: step.props, footing: NO_FOOTING,
+    held: heldIn(step, work, standing, detail), props: step.props, footing: NO_FOOTING,
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
     supplies: work.supplies?.(model, detail) ?? [],
     standing,
@@ -107,15 +107,18 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
   };
 }
 
-/** Light work that stands off its blocks, and would fall over while posts are pushed into it: the second person holds it. */
-const steadied = (steps: readonly Step[], found: readonly FoundStep[]): readonly Step[] => steps.map((step, index) => {
-  const isLoose = step.action === 'push-posts' && step.people === 2 && step.held.length === 0 && step.footing.before.length === 0;
-  return isLoose ? { ...step, held: found[index]?.inHand ?? [] } : step;
-});
+/** Work during which nobody holds what is light. */
+const BY_ITSELF: readonly FoundStep['does'][] = ['push', 'close', 'set-in'];
+
+/** What the second person holds: all of what sways, or stands and is pushed at by the drill from its side; light work that would fall over where there is one. What is pushed together level lies on the bench, and a box that is set in has whoever brings it before the work. */
+function heldIn({ does, present, held, inHand }: FoundStep, { sways, people }: WorkFacts, { name }: Standing, { on }: StepDetail): Step['held'] {
+  if (sways === true || (does === 'drill' && name === 'upright' && on !== 'plate')) return [present];
+  return held.length === 0 && people === 2 && !BY_ITSELF.includes(does) ? inHand : held;
+}
 
 /** Blocks for what is propped, and something to stand on where the upright work is higher than one reaches. */
 const toolsFor = (model: Model, { props, onBench }: FoundStep, { name }: Standing, tools: readonly Tool[]): readonly Tool[] =>
-  [...tools, ...(!onBench && name === 'upright' && isHigh(model) ? ['steps' as const] : []), ...(props.length === 0 ? [] : ['block' as const])];
+  [...tools, ...(!onBench && name === 'upright' && isHigh(model) ? ['steps' as const] : []), ...(props.length === 0 || tools.includes('block') ? [] : ['block' as const])];
 
 function actionOf(step: FoundStep, detail: StepDetail): Action {
   switch (step.does) {

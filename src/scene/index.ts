@@ -18,7 +18,7 @@ export { roomUnder, type RoomUnder } from './kit/room-under.ts';
 export { ACROSS_PAPER, STANDARD_VIEW } from './kit/views.ts';
 export { turnedBy } from './kit/directions.ts';
 export { finishedScene, letteredScene, partBody, runScene } from './whole.ts';
-export { isAsUsed, poseAfter, rolledSteps, type Rolled } from './rolled/history.ts';
+export { isAsUsed, isHalfRound, poseAfter, rolledSteps, type Rolled } from './rolled/history.ts';
 export { rolledNumbers, rolledScenes } from './rolled/rolled-scenes.ts';
 export { allBlocks, blocksFetched, blocksThere, doBlocksComeToWork, freedScenes, proppedScenes, setDownScene, unproppedScene } from './propped.ts';
 export type { PropCount } from './kit/props.ts';

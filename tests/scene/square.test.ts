@@ -87,22 +87,23 @@ describe('a side that is drilled as it lies', () => {
     expect(Math.max(one ?? 0, other ?? 0)).toBeGreaterThan(square.diagonal);
   });
 
-  it('shows enlarged at one of its corners where the tape is hooked: at the place that is measured from', () => {
+  it('shows enlarged at two opposite corners where the tape is hooked and where it is read: at the places that are measured between', () => {
     const { model, step } = sidesFixed(itemNamed('rack'), 'standard')[0] ?? never();
     const { marks } = squareStrip(squareOf(model, step, solids) ?? never(), { width: 165, height: 80 }, (bodies, view) => lineDrawing(bodies, view));
     const rings = marks.flatMap((mark) => (mark.mark === 'circle' ? [mark] : []));
     const ends = rings.filter(({ fill }) => fill === 'ink').map(({ centre }) => centre);
-    const [small] = rings.filter(({ pen }) => pen?.name === 'detail');
-    const [big] = rings.filter(({ pen }) => pen?.name === 'enlarged');
-    if (small === undefined || big === undefined) return never();
-    expect(ends.filter(([x, y]) => Math.hypot(x - small.centre[0], y - small.centre[1]) < 1e-6)).toHaveLength(1);
-    expect(big.radius).toBeGreaterThan(5 * small.radius);
-    // The hook, a short thick line, is in the large ring, and lies across the way to the opposite corner.
-    const hooks = marks.flatMap((mark) => (mark.mark === 'line' && mark.pen.width > 1.2 && mark.points.every(([x, y]) => Math.hypot(x - big.centre[0], y - big.centre[1]) < big.radius) ? [mark.points] : []));
+    const smalls = rings.filter(({ pen }) => pen?.name === 'detail');
+    const bigs = rings.filter(({ pen }) => pen?.name === 'enlarged');
+    expect([smalls.length, bigs.length]).toEqual([2, 2]);
+    for (const small of smalls) expect(ends.filter(([x, y]) => Math.hypot(x - small.centre[0], y - small.centre[1]) < 1e-6)).toHaveLength(1);
+    for (const big of bigs) expect(big.radius).toBeGreaterThan(5 * Math.max(...smalls.map(({ radius }) => radius)));
+    // The hook, a short thick line, is in one of the large rings, and lies across the way to the opposite corner.
+    const hooks = marks.flatMap((mark) => (mark.mark === 'line' && mark.pen.width > 1.5 && bigs.some((big) => mark.points.every(([x, y]) => Math.hypot(x - big.centre[0], y - big.centre[1]) < big.radius)) ? [mark.points] : []));
     expect(hooks).toHaveLength(1);
     const [[from, to] = []] = hooks;
     const way = minus2(to ?? never(), from ?? never());
-    const diagonals = ends.flatMap((end) => ends.map((other) => minus2(end, other))).filter((each) => Math.hypot(...each) > 20);
+    // The side is seen aslant where its corners are ringed: its diagonals are those between the dots of the one that is seen level.
+    const diagonals = ends.flatMap((one, index) => ends.slice(index + 1).map((other) => minus2(other, one))).filter((each) => Math.hypot(...each) > 20);
     expect(diagonals.some(([x, y]) => Math.abs(x * way[0] + y * way[1]) < 0.02 * Math.hypot(x, y) * Math.hypot(...way))).toBe(true);
   });
 

@@ -2,9 +2,9 @@ import type { Vec2 } from '../../model/index.ts';
 import { tell } from '../../scene/index.ts';
 import { hatching } from '../kit/hatching.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, circle, figure, line, outline, type Mark } from '../kit/marks.ts';
+import { area, circle, figure, line, outline, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
-import { ticked } from '../kit/right-wrong.ts';
+import { BALANCE, balanceHooked } from './balance.ts';
 import { smooth, thinCord } from './cable/rope.ts';
 import { ringOf, SCALE, type Bracket, type WallShown } from './wall-pieces.ts';
 
@@ -35,8 +35,8 @@ export function clipFromAbove([x, y]: Vec2, reach: number): readonly Mark[] {
   return [area('panel', plate), outline(pens.cut, plate), area('panel', web), outline(pens.cut, web), area('panel', jaws), outline(pens.cut, jaws)];
 }
 
-/** Of a balance, mm of paper: from the middle of the jaws to the cord's end, which its hook holds; the hook, the case, the ring beyond it; the arrow of the pull. */
-const BALANCE = { from: POST + 5, hook: 3.4, long: 11, half: 4, ring: 1.7, arrow: 6 } as const;
+/** From the middle of the jaws to the cord's end, which a balance's hook holds, mm of paper. */
+const CORD_END = POST + 5;
 /** From the middle of one bracket to that of the other, mm of paper. */
 const APART = 19;
 /** From the middle between two brackets, or from that of one, to what the balance shows, mm of paper. */
@@ -49,9 +49,9 @@ export type PulledAt = 'web' | 'post';
 export function pulledFromAbove(bracket: Bracket, wall: WallShown, { pull, count, by }: { readonly pull: number; readonly count: number; readonly by: PulledAt }, [x, y]: Vec2): readonly Mark[] {
   const reach = reachFromAbove(bracket);
   const rows = count === 1 ? [y] : [y - APART / 2, y + APART / 2];
-  const middle = x + reach + BALANCE.from + BALANCE.hook + BALANCE.long / 2;
+  const middle = x + reach + CORD_END + BALANCE.hook + BALANCE.long / 2;
   return [
-    ...rows.flatMap((row): readonly Mark[] => [...wallFromAbove(wall, [x, row]), ...clipFromAbove([x, row], reach), ...(by === 'post' ? tiedFromAbove([x, row], reach) : []), ...cordFrom(by, [x, row], reach), ...balance([x, row], reach)]),
+    ...rows.flatMap((row): readonly Mark[] => [...wallFromAbove(wall, [x, row]), ...clipFromAbove([x, row], reach), ...(by === 'post' ? tiedFromAbove([x, row], reach) : []), ...cordFrom(by, [x, row], reach), ...balanceHooked([x + reach + CORD_END, row])]),
     figure(tell.mass(pull), [middle, count === 1 ? y + TOLD : y], capHeights.count, 700),
   ];
 }
@@ -72,33 +72,13 @@ export const postFromAbove = ([x, y]: Vec2): readonly Mark[] => [circle([x, y], 
 /** The balance's cord to its hook. */
 function cordFrom(by: PulledAt, [x, y]: Vec2, reach: number): readonly Mark[] {
   const [web, jaws] = [x + 1.2 + (reach - POST - 2) / 2, x + reach];
-  const end = jaws + BALANCE.from;
+  const end = jaws + CORD_END;
   if (by === 'web') return [-1, 1].map((side) => line(CORD, [web, y], [web, y + side * 1.7], [jaws - 1, y + side * (POST + 2.4)], [jaws + 2, y + side * (POST + 2.4)], [end - 1, y]));
   const round = Array.from({ length: 13 }, (_, index): Vec2 => {
     const angle = 0.9 + ((2 * Math.PI - 1.8) * index) / 12;
     return [jaws + (POST + 0.4) * Math.cos(angle), y + (POST + 0.4) * Math.sin(angle)];
   });
   return [line(CORD, [end - 1, y], ...round, [end - 1, y])];
-}
-
-function balance([x, y]: Vec2, reach: number): readonly Mark[] {
-  const end = x + reach + BALANCE.from;
-  const [left, right] = [end + BALANCE.hook, end + BALANCE.hook + BALANCE.long];
-  const body = ringOf({ x: left, y: y - BALANCE.half, width: BALANCE.long, height: 2 * BALANCE.half });
-  const pull = right + 2 * BALANCE.ring;
-  const hook = Array.from({ length: 9 }, (_, index): Vec2 => {
-    const angle = Math.PI * (0.5 + (1.25 * index) / 8);
-    return [end + 0.4 + 1.7 * Math.cos(angle), y - 1.7 * Math.sin(angle)];
-  });
-  return [
-    line({ ...pens.motion, width: 0.9 }, [left, y], [end + 1.8, y], ...hook),
-    area('white', body), outline(pens.cut, body),
-    ...[0.2, 0.4, 0.6, 0.8].map((share) => line(pens.edge, [left + share * BALANCE.long, y - BALANCE.half], [left + share * BALANCE.long, y - BALANCE.half + 2.2])),
-    line(pens.motion, [left + 0.6 * BALANCE.long, y + 2.6], [left + 0.6 * BALANCE.long, y - 1]),
-    circle([right + BALANCE.ring, y], BALANCE.ring, pens.cut, 'white'),
-    line(pens.motion, [pull + 0.6, y], [pull + BALANCE.arrow - 4, y]), arrowhead([pull + BALANCE.arrow, y], [1, 0], 5),
-    ...ticked([pull + BALANCE.arrow + 4.4, y]),
-  ];
 }
 
 /** A cord seen from above. */

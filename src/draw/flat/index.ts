@@ -1,8 +1,11 @@
 export { blocksPicture } from './blocks-picture.ts';
 export { fetchedBlocksPicture } from './fetched-blocks.ts';
+export { brakePicture, type Braked } from './brake-picture.ts';
 export { cutOnBoardPicture } from './cut-on-board.ts';
 export { cutBarsPaper, cutBarsPicture, partsTold } from './cut-bars.ts';
 export { endPicture, type CappedTubes, type TubeEnd } from './end-picture.ts';
+export { endTrial } from './end-trial.ts';
+export type { EndFitting } from './fitted-end.ts';
 export { stringPicture } from './halved-string.ts';
 export { framePicture } from './frame-picture.ts';
 export { foldSeries } from './folded/fold-series.ts';

@@ -93,5 +93,5 @@ function tapeBand([x, y]: Vec2, [toX, toY]: Vec2, wide: number): readonly Mark[]
   const far = Math.hypot(toX - x, toY - y);
   const [across, up]: Vec2 = [(-(toY - y) / far) * (wide / 2), ((toX - x) / far) * (wide / 2)];
   const ring: readonly Vec2[] = [[x + across, y + up], [toX + across, toY + up], [toX - across, toY - up], [x - across, y - up]];
-  return [area('panel', ring), outline({ ...pens.edge, width: 0.5 }, ring)];
+  return [area('ink', ring), outline({ ...pens.edge, width: 0.6, colour: 'white' }, ring)];
 }

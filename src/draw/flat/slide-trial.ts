@@ -33,16 +33,22 @@ const OUT = { from: 81, filed: 112 } as const;
 const COLUMNS = { stays: 57, slips: 93, stuck: 130 } as const;
 const ROWS = { tried: 20, outcome: 10, next: 31 } as const;
 
+/** The step at which ends are filed, or null; and whether a tube goes through further sleeves on its way. */
+export interface SleevesTried {
+  readonly filedAt: number | null;
+  readonly passesMore: boolean;
+}
+
 /**
  * How a tube is to go through a sleeve: pushed and turned by hand, it stays at its mark. Where it slips of itself, one turn of tape
  * is wound round it where the sleeve will be; it is not driven with a mallet, which bursts a sleeve. Under that: tape is wound when the
  * tube is through all sleeves that it goes through before, for it does not pass through one; and a tube that is stuck is drawn out,
  * turned by hand, its end filed as at the step that files ends, and pushed again: common practice, no source.
  */
-export const slideTrial = ({ width }: Pick<Paper, 'width'>, filedAt: number | null): DrawnPicture => toPicture({ width, height: HIGH }, slideTrialMarks(width, filedAt));
+export const slideTrial = ({ width }: Pick<Paper, 'width'>, tried: SleevesTried): DrawnPicture => toPicture({ width, height: HIGH }, slideTrialMarks(width, tried));
 
 /** The marks of the picture, for the tests. */
-export function slideTrialMarks(width: number, filedAt: number | null): readonly Mark[] {
+export function slideTrialMarks(width: number, { filedAt, passesMore }: SleevesTried): readonly Mark[] {
   const [stays, slips, stuck] = [COLUMNS.stays, COLUMNS.slips, COLUMNS.stuck].map((x) => (x * width) / WIDE) as [number, number, number];
   const rules = [stays, slips, stuck].map((x) => line(pens.edge, [x, 1], [x, FIRST - 1]));
   return [
@@ -52,8 +58,7 @@ export function slideTrialMarks(width: number, filedAt: number | null): readonly
     ...inSleeve([slips + 7.5, ROWS.outcome], -SLIPPED, 27), ...crossed([stuck - 3.5, ROWS.outcome], 1.1),
     ...onwards([slips + 1, ROWS.next]), ...tapedAt([slips + 8.5, ROWS.next]), ...ticked([stuck - 3.8, ROWS.next + 4], 1.1),
     ...inSleeve([stuck + 0.5, ROWS.outcome + 6], 4, FIT.tube - 9), ...mallet([stuck + 23, ROWS.outcome + 6]), ...crossed([stuck + 16, ROWS.next + 2], 1.5),
-    line(pens.edge, [1, FIRST + 0.5], [width - 1, FIRST + 0.5]), line(pens.edge, [OUT.from - 3, FIRST + 1.5], [OUT.from - 3, HIGH - 1]),
-    ...throughTwo([TWO.right, TWO.axis], 'between'), ...ticked([TWO.right + 11, HIGH - 4], 1.1), ...throughTwo([TWO.wrong, TWO.axis], 'before'), ...crossed([TWO.wrong + 11, HIGH - 4], 1.1),
+    line(pens.edge, [1, FIRST + 0.5], [width - 1, FIRST + 0.5]), ...(passesMore ? passing() : []),
     ...drawnOut([OUT.from, TWO.axis]), ...(filedAt === null ? [] : filedAgain(filedAt, [OUT.filed, TWO.axis])),
   ];
 }
@@ -80,6 +85,12 @@ function throughTwo([x, y]: Vec2, tape: 'between' | 'before'): readonly Mark[] {
     line({ ...pens.motion, width: 0.9 }, [x + TWO.long + 12, y - FIT.half - 4.6], [x + TWO.long + 5, y - FIT.half - 4.6]), arrowhead([x + TWO.long + 2, y - FIT.half - 4.6], [-1, 0], 4.4),
   ];
 }
+
+/** Taped when it is through the sleeve on its way, not before. */
+const passing = (): readonly Mark[] => [
+  line(pens.edge, [OUT.from - 3, FIRST + 1.5], [OUT.from - 3, HIGH - 1]),
+  ...throughTwo([TWO.right, TWO.axis], 'between'), ...ticked([TWO.right + 11, HIGH - 4], 1.1), ...throughTwo([TWO.wrong, TWO.axis], 'before'), ...crossed([TWO.wrong + 11, HIGH - 4], 1.1),
+];
 
 /** A tube turned by hand and drawn out of its sleeve to the right. */
 const drawnOut = ([x, y]: Vec2): readonly Mark[] => [

@@ -36,7 +36,7 @@ export function tiedAndPulled({ bracket, wall, pull, count, item, tieAt, screwAt
   const { deep, high } = besideOnPaper(item);
   const front = PLACES.beside + WALL_BESIDE.thick + GAP + deep;
   return [
-    number(tieAt + 4, [PLACES.pulled, 5]),
+    number(tieAt + 3, [PLACES.pulled, 5]),
     ...fixedBeside(wall, item, [PLACES.beside, FLOOR]), ...handPushing([front + READY + 3.4, FLOOR - 0.8 * high], -1),
     ...pulledFromAbove(bracket, wall, { pull, count, by: 'post' }, [PLACES.pulled, MIDDLE]),
     ...outcome(bracket, wall, 'slack', [PLACES.outcome, MIDDLE - 11]), ...goesOn([PLACES.outcome + 28, MIDDLE - 11]), number(tieAt, [PLACES.outcome + 37, MIDDLE - 11]),

@@ -3,11 +3,11 @@ import { tell } from '../../scene/index.ts';
 import { hatching } from '../kit/hatching.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, circle, line, outline, ringedNumeral, type Mark } from '../kit/marks.ts';
+import { area, circle, figure, line, outline, ringedNumeral, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { ticked } from '../kit/right-wrong.ts';
 import type { Frame } from './cable/knots.ts';
-import { cutEnd, drawnHome, drawnStrand, goes, moves, pull, smooth, stands, type Strand } from './cable/rope.ts';
+import { cutEnd, drawnStrand, goes, moves, pull, smooth, stands, type Strand } from './cable/rope.ts';
 import { woven, type Passes } from './cable/woven.ts';
 import type { WallShown } from './wall-pieces.ts';
 
@@ -19,17 +19,17 @@ const HELD = { wall: 15, plate: 11, thick: 1.6, arm: 1.7, reach: 23, post: 5.9, 
 /** Where the cord lies under the arm, and where it crosses over it, from the wall, mm of paper. */
 const ARM = { under: 5.4, over: 10.6 } as const;
 /** From the left edge to the wall's face, or to the post's axis, of each frame, mm of paper. */
-const FRAMES = [8, 46, 103, 139] as const;
+const FRAMES = [14, 62, 126] as const;
 /** What is seen from the room is drawn so many times as large, for the knot to be seen. */
 const LARGER = 1.3;
 
 /**
  * How a post is tied into a bracket whose jaws are open to the room: the cord under the bracket's arm, its ends crossed over the arm and drawn
- * past the jaws on both sides, knotted before the post, and once more over that. The cord goes round the arm, so that the jaws stop it: a
+ * past the jaws on both sides, knotted before the post, twice. The cord goes round the arm, so that the jaws stop it: a
  * cord that only lies round the post would come off with it. Common practice, no source.
  */
 export function tiedPost(wall: WallShown, first: number): readonly Mark[] {
-  return [underArm, crossedOver, knotted, knottedTwice].flatMap((frame, index) => {
+  return [underArm, crossedOver, knotted].flatMap((frame, index) => {
     const x = FRAMES[index] ?? 0;
     return [ringedNumeral(tell.number(first + index), [x - (index < 2 ? 2.4 : 13), 5], capHeights.order, pens.edge), ...frame(wall)([x, MIDDLE])];
   });
@@ -96,19 +96,18 @@ function fromRoom(at: Vec2): readonly Mark[] {
 const KNOT: readonly Vec2[] = [[-5.6, -2.5], [0, -4.4], [4, -5.6], [7, 0], [4, 5.6], [0, 4.4], [-5.6, 2.5], [-9, 3.2], [-11, 7]];
 const PASSES: Passes = ['u', 'o', 'u', 'u', 'o', 'u'];
 
-/** A reef knot round a place: its left cord comes from so far, its right one as far from the other side. */
-function reefKnot(at: Vec2, from: readonly Vec2[]): readonly Mark[] {
-  const end = (side: 1 | -1): Strand => moves(...smooth(...large(at, [...from, ...KNOT].map(([x, y]): Vec2 => [side * x, y]))));
+/** Where its left cord comes from, past the jaw; the right one comes from as far on the other side. */
+const COMES: Vec2 = [-9.2, -2.5];
+
+/** A reef knot round a place. */
+function reefKnot(at: Vec2): readonly Mark[] {
+  const end = (side: 1 | -1): Strand => moves(...smooth(...large(at, [COMES, ...KNOT].map(([x, y]): Vec2 => [side * x, y]))));
   return [...woven([end(1), end(-1)], PASSES), ...([1, -1] as const).flatMap((side) => cutEnd(large(at, [[-11 * side, 7]])[0] ?? at, [-0.5 * side, 1]))];
 }
 
-/** The ends knotted before the post, seen from the room, and drawn home. */
+/** The ends knotted before the post, seen from the room, and drawn home: twice, one knot on the other. */
 const knotted = (): Frame => (at) => [
-  ...fromRoom(at), ...reefKnot(at, [[-9.2, -2.5]]),
+  ...fromRoom(at), ...reefKnot(at),
   ...([1, -1] as const).flatMap((side) => pull(large(at, [[11.4 * side, 8.8]])[0] ?? at, [0.4 * side, 0.92], 1)),
-];
-
-/** The same knot once more over the first. */
-const knottedTwice = (): Frame => (at) => [
-  ...fromRoom(at), ...reefKnot(place(at, [0, 3]), [[-1.6, -8], [-5.4, -8.8], [-9.4, -7.4], [-9, -3.8]]), ...drawnHome(place(at, [0, -7.6]), 3.8), ...ticked(place(at, [12, -14])),
+  figure(tell.times(2), place(at, [24, -2]), capHeights.count, 700), ...ticked(place(at, [24, 9])),
 ];

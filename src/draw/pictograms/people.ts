@@ -11,14 +11,6 @@ const figure = (x: number): Ink => together(
 /** The shirt of the second of two people has stripes, as the sleeves of the hands have by which work is held. */
 const striped = (x: number): Ink => stroke(`M${x - 10.2} 19.6H${x + 10.2}M${x - 10.2} 25.2H${x + 10.2}`, 2.2, white);
 
-/** A child before its board: as wide in the shoulders as its head. */
-const pupilAt = (x: number): Ink => together(
-  dot(x, 21, 4.6),
-  solid(`M${x - 4.6} 27H${x + 4.6}L${x + 3.4} 37H${x - 3.4}z`),
-  stroke(`M${x - 4.6} 28L${x - 6.6} 35.5M${x + 4.6} 28L${x + 6.6} 35.5`, 2.8),
-  stroke(`M${x - 2} 36L${x - 2.5} 44M${x + 2} 36L${x + 2.5} 44`, 3.2),
-);
-
 /** Somebody small on paper: head, trunk with its arms, and two legs, whose gaps stay open at 8 mm. Its feet stand at y = `foot`. */
 function outline(x: number, foot: number, height: number, headRadius: number): Ink {
   const [shoulder, hip, half, leg] = [foot - height + 2 * headRadius + 1.7, foot - height * 0.38, height * 0.18, height * 0.12];
@@ -40,8 +32,8 @@ export const child = (x: number, foot: number, height: number): Ink => outline(x
 const yes = (x: number): Ink => stroke(`M${x - 4.5} 41.5L${x - 1.5} 44.8L${x + 4.5} 36.5`, 3);
 const no = (x: number): Ink => stroke(`M${x - 4} 37L${x + 4} 45M${x + 4} 37L${x - 4} 45`, 3);
 
-/** A pupil before the board of a school. */
-const pupil: Ink = together(body('M5 2.5H43V15H5z', undefined, 3), pupilAt(24));
+/** A pupil before the board of a school, ticked: it is for such a child. */
+const pupil: Ink = together(body('M4 2.5H44V18H4z', undefined, 3), stroke('M10 8.2H38M10 13H27', 2.2), child(14, 46, 25), yes(34));
 
 /** A post in its joint, a weight hung from it, and nobody has: crossed out. */
 const untestedJoint: Ink = together(

@@ -65,8 +65,14 @@ export const socketsFitted: DrawnFlat = ({ model, plan, papers: { bench } }, ste
 };
 
 /** How a tube goes through a sleeve, where one goes through for the first time. */
-export const sleevesTried: DrawnFlat = ({ plan, papers: { bench } }, step) =>
-  (step === plan.steps.find(goesThroughSleeves) ? [slideTrial(bench, plan.steps.find(({ action }) => action === 'cap-ends')?.number ?? null)] : []);
+export const sleevesTried: DrawnFlat = ({ plan, papers: { bench } }, step) => (step === plan.steps.find(goesThroughSleeves)
+  ? [slideTrial(bench, { filedAt: plan.steps.find(({ action }) => action === 'cap-ends')?.number ?? null, passesMore: plan.steps.some(passesMore) })] : []);
+
+/** Whether a tube is pushed through more than one sleeve, or several sleeves are pushed over one. */
+const passesMore = ({ motions }: Step): boolean => {
+  const bars = motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : [])).flatMap((each) => (each.is === 'sleeve' ? [each.bar] : []));
+  return new Set(bars).size < bars.length;
+};
 
 const goesThroughSleeves = ({ motions }: Step): boolean =>
   motions.some((motion) => motion.kind === 'slide' && motion.closes.some(({ is }) => is === 'sleeve'));

@@ -7,6 +7,7 @@ export * from '../pictograms/motifs.ts';
 export type { Paper } from '../picture/index.ts';
 export { lettersWritten, markedAlike, postKinds, type PostKind } from '../post-kinds.ts';
 export type { DrawnPicture } from '../types.ts';
+export { brakesLocked, brakesSet, endsTried } from './ends-fitted.ts';
 export { cableSheets, clipsTold, endSheet, sleevesMeasured, sleevesTried, socketsFitted, wallSheets } from './fitted-pictures.ts';
 export { blankOnStock, blankTraced, cutBars, creaseTried, cutBarsInPieces, cornersCut, halfCutMended, halfCutTried, markedAt, platePunched, plateSheet, plateTraced, punchedPanel, stockSheet, withPattern } from './bench-pictures.ts';
 export { onBarsMeasured } from './on-bars.ts';

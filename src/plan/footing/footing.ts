@@ -3,7 +3,7 @@ import { turnedBy } from '../found/vectors.ts';
 import { isTurn } from '../is-turn.ts';
 import type { Footing, Motion, Step } from '../types.ts';
 import { type Carrier, lowBars, lowSleeves } from './carriers.ts';
-import { lowestPeg, PEGS_CLEAR, pegTips, PINS_CLEAR } from './pegs.ts';
+import { DRILL_CLEAR, lowestPeg, PEGS_CLEAR, pegTips, PINS_CLEAR } from './pegs.ts';
 import { areInLine, BLOCK_WIDE, cornerPlaces, isBetween, isSteadyOn, type Centre, type InTheWay, type Place } from './places.ts';
 
 type Slide = Extract<Motion, { kind: 'slide' }>;
@@ -187,9 +187,6 @@ function drivenIn({ connections, parts }: Given, { standing, drillsFor, newParts
 /** The height at which the floor would be in the way of the pins that steps drive in: of a tip and its nut, or of the drill beside a level one, mm; Infinity where there are none. */
 const lowestDriven = (given: Given, steps: readonly Step[]): number => Math.min(...steps.flatMap((step) => drivenIn(given, step).map(({ pin, isDown }) =>
   (isDown ? boxOf(given, step, pin).min[2] - PINS_CLEAR : placed(chained(step.standing.pose, pin.pose), [0, 0, 0])[2] - DRILL_CLEAR))));
-
-/** Room that a drill takes round its bit, mm: common practice, no source. */
-const DRILL_CLEAR = 30;
 
 /** Where a step drills or pins through upright, down to the floor. */
 const holesOf = (given: Given, step: Step): readonly InTheWay[] => drivenIn(given, step).filter(({ isDown }) => isDown).map(({ pin, holds }) => {

@@ -5,6 +5,8 @@ import { carried } from '../found/vectors.ts';
 export const PEGS_CLEAR = 7;
 /** And so far the tips of pins that are driven through, on which a nut is turned, mm: common practice, no source. */
 export const PINS_CLEAR = 9;
+/** Room that a drill takes round its bit, mm: common practice, no source. */
+export const DRILL_CLEAR = 30;
 /** A peg points down whose cosine to the upright is less than minus this. */
 const DOWN = 0.999;
 

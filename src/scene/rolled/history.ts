@@ -87,6 +87,9 @@ const AXES: readonly Vec3[] = [[1, 0, 0], [0, 1, 0], [0, 0, 1]];
 
 const least = (turns: readonly Pose[]): Pose | null => turns.reduce<Pose | null>((best, turn) => (best === null || trace(turn) > trace(best) + 1e-9 ? turn : best), null);
 
+/** Whether a turn leads half round about the upright. */
+export const isHalfRound = (turn: Pose): boolean => isSameUp(turn) && trace(turn) < -1 + 1e-4;
+
 const isNone = (turn: Pose): boolean => trace(turn) > 3 - 1e-4;
 
 function withoutShift(turn: Pose): Pose {

@@ -1,4 +1,4 @@
-import { arrow, black, body, box, tint, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, black, body, box, brakesSet, endsTried, tint, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** A plug goes up into the end of a tube. */
 const pictogram: Ink = together(
@@ -8,7 +8,9 @@ const pictogram: Ink = together(
   arrow(40, 44, 40, 22),
 );
 
+/** Whether an end holds is tried where the first of its form is fitted; where one has a brake, how that is set. */
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
+  each: (givens, step) => [...endsTried(givens, step), ...brakesSet(givens, step)],
 };

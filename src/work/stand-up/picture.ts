@@ -1,4 +1,4 @@
-import { arcArrow, dashes, floor, itemFront, straight, stroke, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arcArrow, brakesLocked, dashes, floor, itemFront, straight, stroke, together, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
 
 /** The lying item is stood on its feet. */
 const pictogram: Ink = together(
@@ -11,4 +11,5 @@ const pictogram: Ink = together(
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
+  each: brakesLocked,
 };

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { brakeMarks, brakePicture, type Held } from '../../../src/draw/flat/brake-picture.ts';
 import { dented, dentOf } from '../../../src/draw/flat/dent.ts';
+import { endTrial, endTrialMarks } from '../../../src/draw/flat/end-trial.ts';
+import { fittingMarks, leverEnd, standing, type Castor, type EndFitting } from '../../../src/draw/flat/fitted-end.ts';
 import { WHEEL_RIM } from '../../../src/plan/index.ts';
 import { guideMarks, guidePicture } from '../../../src/draw/flat/guide-picture.ts';
 import { faceSign, markedFace } from '../../../src/draw/flat/marked-face.ts';
@@ -239,16 +242,59 @@ describe('the picture of a pin tried on waste', () => {
 
 describe('the picture of how a tube goes through a sleeve', () => {
   it.each(papers)('has no figure but the step that files ends, and stays on paper of $width by $height', (paper) => {
-    const picture = slideTrial(paper, 3);
-    expect([texts(picture), overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(slideTrialMarks(paper.width, 3))]).toEqual([['3'], [], [], [], []]);
+    const picture = slideTrial(paper, { filedAt: 3, passesMore: true });
+    expect([texts(picture), overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(slideTrialMarks(paper.width, { filedAt: 3, passesMore: true }))]).toEqual([['3'], [], [], [], []]);
   });
 
   it('has a column for a tube that stays, one for one that slips until it is taped, one for a mallet', () => {
-    const lines = linesOf(slideTrialMarks(165, 3)).filter(({ points }) => points.every(([, y]) => y <= 40));
+    const lines = linesOf(slideTrialMarks(165, { filedAt: 3, passesMore: true })).filter(({ points }) => points.every(([, y]) => y <= 40));
     const columns = lines.flatMap(({ pen, points: [from, to] }) => (pen.name === 'edge' && from?.[0] === to?.[0] && Math.abs((from?.[1] ?? 0) - (to?.[1] ?? 0)) > 30 ? [from?.[0] ?? NaN] : []));
     expect(columns).toHaveLength(3);
     const verdicts = lines.filter(({ pen }) => pen.width > 1).map(({ points }) => [columns.filter((each) => each < (points[0]?.[0] ?? NaN)).length, points.length]);
     // A tick is one line of three places, a cross two lines of two.
     expect(verdicts.filter(([column]) => column !== 0)).toEqual([[1, 3], [2, 2], [2, 2], [2, 3], [3, 2], [3, 2]]);
+  });
+});
+
+const castor: Castor = { name: 'castor', mass: 0.3, is: 'castor', wheel: 60, width: 24, height: 80, trail: 20, plug: 25, brake: true, load: 300 };
+const ends: readonly (readonly [string, EndFitting, number])[] = [
+  ['castor', castor, 28], ['large castor', { ...castor, wheel: 125, width: 32, height: 160, trail: 42 }, 28],
+  ['foot', { name: 'foot', mass: 0.1, is: 'foot-plate', diameter: 60, thickness: 6, plug: 25 }, 28], ['cap', { name: 'cap', mass: 0.1, is: 'end-cap', diameter: 28, thickness: 3, plug: 20 }, 28], ['wide foot', { name: 'foot', mass: 0.1, is: 'foot-plate', diameter: 120, thickness: 8, plug: 30 }, 34],
+];
+
+describe('the picture of how an end is fitted and tried', () => {
+  it.each(ends)('has its order alone as figures, and stays on its paper: a %s', (_, fitting, outsideOf) => {
+    for (const paper of papers) {
+      const picture = endTrial(fitting, outsideOf, paper);
+      expect([texts(picture), overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(endTrialMarks(fitting, outsideOf, paper.width))]).toEqual([['1', '2', '1', '2'], [], [], [], []]);
+    }
+  });
+
+  it.each(ends)('crosses a blow at the edge and an end that comes out, and ticks one that stays: a %s', (_, fitting, outsideOf) => {
+    // A tick is one line of three places, a cross two lines of two; columns and rows as the rules part them.
+    const verdicts = linesOf(endTrialMarks(fitting, outsideOf, 165)).filter(({ pen }) => pen.width > 1 && pen.colour === 'ink').map(({ points: [first = [NaN, NaN], ...rest] }) => [first[0] > 108, first[1] > 34, rest.length + 1]);
+    expect(verdicts).toEqual([[false, false, 2], [false, false, 2], [false, true, 3], [true, false, 2], [true, false, 2]]);
+  });
+});
+
+describe('the picture of how a brake is set', () => {
+  it.each(['lying', 'standing'] as const)('tells how many there are, stays on its paper, and is wrong with the lever up and right with it down, where the tube is %s', (held: Held) => {
+    for (const paper of papers) {
+      const picture = brakePicture({ castor, count: 2 }, held, paper);
+      expect([texts(picture), outside(picture), pointsOutside(picture), struckFigures(brakeMarks({ castor, count: 2 }, held, paper.width))]).toEqual([['×2'], [], [], []]);
+      const wide = ticked([0, 0], 1.3).flatMap((mark) => (mark.mark === 'line' ? [mark.pen.width] : []))[0] ?? NaN;
+      const verdicts = linesOf(brakeMarks({ castor, count: 2 }, held, paper.width)).filter(({ pen }) => pen.width === wide).map(({ points }) => [Math.floor((3 * (points[0]?.[0] ?? NaN)) / paper.width), points.length]);
+      expect(verdicts).toEqual([[0, 2], [0, 2], [2, 3]]);
+    }
+  });
+
+  it('draws a locked lever as the solid has it, and a loose one higher', () => {
+    const at = standing([0, 0]);
+    // The end of a locked lever is level with the turned-up end of the solid: a quarter of the wheel over its axle, and its toe.
+    const [[x, y], [, loose]] = [leverEnd(castor, at, 1, 'locked'), leverEnd(castor, at, 1, 'loose')];
+    expect([x, y]).toEqual([64, 19]);
+    expect(loose).toBeLessThan(y - 8);
+    const levers = (brake: boolean): number => fittingMarks({ ...castor, brake }, at, 1, { long: 10, half: 4 }).filter((mark) => mark.mark === 'area' && mark.fill === 'ink').length;
+    expect([levers(true), levers(false)]).toEqual([1, 0]);
   });
 });

@@ -6,6 +6,7 @@ import { circle, figure, line, ringedNumeral, type Mark } from '../../kit/marks.
 import { pens } from '../../kit/pens.ts';
 import { toPicture, type Paper } from '../../kit/svg.ts';
 import type { DrawnPicture } from '../../types.ts';
+import { balance } from '../balance.ts';
 import { eye } from '../eye.ts';
 import type { CableCut } from './cut-picture.ts';
 import { enlarged } from './enlarged.ts';
@@ -98,7 +99,7 @@ function pulls(face: BracedFace): readonly Shown[] {
   return shown.map((cords, place) => ({
     ...(place === 0 ? {} : { isNext: true }),
     frame: ([x, y]) => [
-      ...drawnCords(face, cords, boxRound([x + 1, y - 5], 32, 40)), ...(cords.how === 'hard' ? [figure(tell.mass(PULL), [x + 1, y + 25], capHeights.count, 700)] : numbers([FRAMES.hooked, FRAMES.through], [x - 8, y + 25])), ...(place === 0 ? [] : andThen([x - 26, y + 6])),
+      ...drawnCords(face, cords, boxRound([x + 1, y - 5], 32, 40)), ...(cords.how === 'hard' ? [line({ ...pens.motion, width: 0.7 }, [x - 24, y + 24], [x - 20.4, y + 24]), ...balance([x - 21, y + 24]), figure(tell.mass(PULL), [x + 14.5, y + 24], capHeights.count, 700)] : numbers([FRAMES.hooked, FRAMES.through], [x - 8, y + 25])), ...(place === 0 ? [] : andThen([x - 26, y + 6])),
     ],
   }));
 }
