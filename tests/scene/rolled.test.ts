@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { dot, placed, minus, type Model, type Pose, type Vec3 } from '../../src/model/index.ts';
 import type { Plan, Step } from '../../src/plan/index.ts';
-import { rolledScenes, rolledSteps, stepScene, type Scene } from '../../src/scene/index.ts';
+import { rolledScenes, rolledSteps, stepScene, unproppedScene, type Scene } from '../../src/scene/index.ts';
 import { toldSizes } from '../support/chosen.ts';
 import { modelOf } from '../support/items.ts';
 import { sharedSolids } from '../support/kernel.ts';
@@ -28,11 +28,21 @@ function untold(model: Model, plan: Plan): readonly string[] {
   return plan.steps.flatMap((step) => {
     const scene = stepScene(model, step, solids);
     if (scene === null) return [];
+    const laid = laidDown(model, plan, step, last);
     const signs = rolledScenes(model, step, rolled.get(step.number) ?? [], solids);
     const faults = faultsAt(step, drawnAt(scene, false), signs, last);
     drawnAt(scene, true).forEach((pose, id) => last.set(id, { pose, picture: step.number }));
-    return faults;
+    return [...laid, ...faults];
   });
+}
+
+/** What a step lays down first lies as that picture has it; the faults where it does not begin as the last one showed it. */
+function laidDown(model: Model, plan: Plan, step: Step, last: Map<string, Last>): readonly string[] {
+  const aside = unproppedScene(model, plan, step, solids);
+  if (aside === null || !aside.bodies.some(({ id }) => id.endsWith('#after'))) return [];
+  const faults = [...drawnAt(aside, false)].filter(([id, pose]) => !liesAlike(last.get(id)?.pose ?? pose, pose)).map(([id]) => `${step.number} laid down: ${id}`);
+  drawnAt(aside, true).forEach((pose, id) => last.set(id, { pose, picture: last.get(id)?.picture ?? step.number }));
+  return faults;
 }
 
 /** How a part was drawn last, and in which picture. */
