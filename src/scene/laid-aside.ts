@@ -10,9 +10,9 @@ export interface Tip {
 
 const TIPS: readonly Vec3[] = [[1, 0, 0], [-1, 0, 0], [0, 1, 0], [0, -1, 0]];
 
-/** How work that somebody has held is laid down after a step, where the next is on other work and nobody holds it any more: so that its mass lies lowest. Null where it stays in hand or stood by itself. */
+/** How work that somebody has held is laid down after a step, where the next puts other work together and nobody holds it any more: so that its mass lies lowest. Null where it stays in hand, stood by itself, or the bench is next. */
 export function laidAside({ parts }: Model, step: Step, next: Step | undefined): Tip | null {
-  if (next === undefined || isTurn(step) || step.held.length === 0 || step.run !== null) return null;
+  if (next === undefined || next.standing.name === 'bench' || isTurn(step) || step.held.length === 0 || step.run !== null) return null;
   const there = new Set(partsShown(step));
   if (partsShown(next).some((id) => there.has(id))) return null;
   const own = parts.filter(({ id }) => there.has(id));

@@ -28,13 +28,21 @@ function untold(model: Model, plan: Plan): readonly string[] {
   return plan.steps.flatMap((step) => {
     const scene = stepScene(model, step, solids);
     if (scene === null) return [];
-    // What was held is laid down before other work is begun: that is seen.
-    [unproppedScene(model, plan, step, solids) ?? []].flat().forEach((away) => drawnAt(away, true).forEach((pose, id) => { if (last.has(id)) last.set(id, { pose, picture: last.get(id)?.picture ?? step.number }); }));
+    const laid = laidDown(model, plan, step, last);
     const signs = rolledScenes(model, step, rolled.get(step.number) ?? [], solids);
     const faults = faultsAt(step, drawnAt(scene, false), signs, last);
     drawnAt(scene, true).forEach((pose, id) => last.set(id, { pose, picture: step.number }));
-    return faults;
+    return [...laid, ...faults];
   });
+}
+
+/** What a step lays down first lies as that picture has it; the faults where it does not begin as the last one showed it. */
+function laidDown(model: Model, plan: Plan, step: Step, last: Map<string, Last>): readonly string[] {
+  const aside = unproppedScene(model, plan, step, solids);
+  if (aside === null || !aside.bodies.some(({ id }) => id.endsWith('#after'))) return [];
+  const faults = [...drawnAt(aside, false)].filter(([id, pose]) => !liesAlike(last.get(id)?.pose ?? pose, pose)).map(([id]) => `${step.number} laid down: ${id}`);
+  drawnAt(aside, true).forEach((pose, id) => last.set(id, { pose, picture: last.get(id)?.picture ?? step.number }));
+  return faults;
 }
 
 /** How a part was drawn last, and in which picture. */
