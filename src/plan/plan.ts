@@ -86,6 +86,7 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
   const detail = detailOf(model, step);
   const action = actionOf(step, detail);
   const work = WORK[action];
+  const held = heldIn(step, work, standing, detail);
   return {
     number: step.number, key: step.key, action, detail, side: sideSeen(model, step, standing) ?? step.side, run, times: step.times,
     newParts: byKind(model, ({ id }) => step.newParts.includes(id)),
@@ -93,13 +94,13 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
     motions: motionsOf(model, step),
     drilled: step.drilled, drillsFor: step.drillsFor,
     folded: step.foldedAfter,
-    held: heldIn(step, work, standing, detail), props: step.props, footing: NO_FOOTING,
+    held, props: step.props, footing: NO_FOOTING,
     toHand: work.toHand === undefined ? [] : byKind(model, ({ id }) => step.works.includes(id)),
     supplies: work.supplies?.(model, detail) ?? [],
     standing,
     tools: toolsFor(model, step, standing, work.tools.filter((tool) => work.without?.(detail, model).includes(tool) !== true)),
     sizes: work.sizes?.(model, detail) ?? {},
-    people: step.people === 2 || isHeldByHand ? 2 : work.people,
+    people: step.people === 2 || isHeldByHand || held.length > 0 ? 2 : work.people,
     cautions: work.cautions,
     check: work.checkOf?.(detail, model) ?? work.check,
     minutes: work.minutes * (work.shareOf?.(detail, model) ?? 1) * (1 + (step.times - 1) * (work.traced ?? 1)),
@@ -110,9 +111,9 @@ function toldStep(model: Model, step: FoundStep, run: string | null, standing: S
 /** Work during which nobody holds what is light. */
 const BY_ITSELF: readonly FoundStep['does'][] = ['push', 'close', 'set-in'];
 
-/** What the second person holds: all of what sways, or stands and is pushed at by the drill from its side; light work that would fall over where there is one. What is pushed together level lies on the bench, and a box that is set in has whoever brings it before the work. */
-function heldIn({ does, present, held, inHand }: FoundStep, { sways, people }: WorkFacts, { name }: Standing, { on }: StepDetail): Step['held'] {
-  if (sways === true || (does === 'drill' && name === 'upright' && on !== 'plate')) return [present];
+/** What the second person holds: all of what sways, or is pushed at from its side: where it stands by the drill, where it lies by a mallet; light work that would fall over where there is one. What is pushed together level lies on the bench, and a box that is set in has whoever brings it before the work. */
+function heldIn({ does, present, held, inHand }: FoundStep, { sways, people, tools }: WorkFacts, { name }: Standing, { on }: StepDetail): Step['held'] {
+  if (sways === true || (does === 'drill' && name === 'upright' && on !== 'plate') || (does === 'fit' && tools.includes('mallet') && name === 'lying')) return [present];
   return held.length === 0 && people === 2 && !BY_ITSELF.includes(does) ? inHand : held;
 }
 
