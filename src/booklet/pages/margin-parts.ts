@@ -19,9 +19,8 @@ export interface MarginPart {
 
 /** The new parts of a step, or those that it has to hand, what it takes beside, and the blocks that it puts under: their picture says how many and how high. */
 export const marginParts = ({ model, pictures }: Pick<BookletInput, 'model' | 'pictures'>, { number, newParts, toHand, supplies }: Step): readonly MarginPart[] => [
-  ...toHand.flatMap((each) => partsAlike(model, each)).map((each) => marginPart(model, each, smallPicture(model, each))),
-  ...newParts.flatMap((each) => (PARTS[each.kind].hasWayUp === true ? [each] : partsAlike(model, each)))
-    .map((each) => marginPart(model, each, PARTS[each.kind].hasWayUp === true ? { what: 'step-part', step: number, kind: each.kind } : smallPicture(model, each))),
+  ...toHand.flatMap((each) => eachAlike(model, each)),
+  ...newParts.flatMap((each) => (PARTS[each.kind].hasWayUp === true ? [marginPart(model, each, { what: 'step-part', step: number, kind: each.kind })] : eachAlike(model, each))),
   ...supplies.map(({ name, count, size }): MarginPart =>
     ({ kind: name, said: (words) => suppliesSaid(words, name, count), picture: { what: 'small-supply', name }, counts: [{ count, size, isRound: true }] })),
   ...[findPicture(pictures, { what: 'step-blocks', step: number }) ?? []].flat().map(({ of }): MarginPart =>
@@ -35,9 +34,9 @@ function marginPart(model: Model, { kind, ids }: NewPart, picture: PictureOf): M
 }
 
 /** Parts of a kind, those of each variety apart: a wide foot and a small cap have each their picture. */
-function partsAlike(model: Model, { kind, ids }: NewPart): readonly NewPart[] {
-  const apart = varietiesOf(model, kind).map(({ parts }) => ({ kind, ids: parts.flatMap(({ id }) => (ids.includes(id) ? [id] : [])) })).filter((each) => each.ids.length > 0);
-  return apart.length === 0 ? [{ kind, ids }] : apart;
+function eachAlike(model: Model, { kind, ids }: NewPart): readonly MarginPart[] {
+  const apart = varietiesOf(model, kind).map(({ parts }): NewPart => ({ kind, ids: parts.flatMap(({ id }) => (ids.includes(id) ? [id] : [])) })).filter((each) => each.ids.length > 0);
+  return (apart.length === 0 ? [{ kind, ids }] : apart).map((each) => marginPart(model, each, smallPicture(model, each)));
 }
 
 /** The name of what is taken beside the parts, and how many. */

@@ -1,5 +1,5 @@
 import type { Box3, Vec2 } from '../../model/index.ts';
-import { hullOf } from '../found/hull.ts';
+import { hullOf, insideBy } from '../found/hull.ts';
 import type { Carrier } from './carriers.ts';
 
 /** A block under a carrier: so long along it, its middle at `at`, mm. */
@@ -98,9 +98,3 @@ export function isBetween(places: readonly Place[], { at }: Pick<Centre, 'at'>):
 /** A bar touches its block along a line. */
 const endsOf = ({ carrier, at, long }: Place): readonly Vec2[] =>
   [-1, 1].map((end): Vec2 => (carrier.axis === 0 ? [at[0] + (end * long) / 2, at[1]] : [at[0], at[1] + (end * long) / 2]));
-
-/** How far a place lies inside a ring, mm; negative outside, or where that is none. */
-const insideBy = (ring: readonly Vec2[], [x, y]: Vec2): number => (ring.length < 3 ? -1 : Math.min(...ring.map(([ax, ay], index) => {
-  const [bx, by] = ring[(index + 1) % ring.length] ?? [ax, ay];
-  return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
-})));

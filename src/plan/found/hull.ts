@@ -18,6 +18,12 @@ function halfOf(places: readonly Vec2[]): readonly Vec2[] {
 const turnsLeft = (a: Vec2 = [0, 0], b: Vec2 = [0, 0], c: Vec2 = [0, 0]): boolean =>
   (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]) > 1e-6;
 
+/** How far a place lies inside a ring, anticlockwise and convex, mm; negative where it lies outside or the ring is none. */
+export const insideBy = (ring: readonly Vec2[], [x, y]: Vec2): number => (ring.length < 3 ? -1 : Math.min(...ring.map(([ax, ay], index) => {
+  const [bx, by] = ring[(index + 1) % ring.length] ?? [ax, ay];
+  return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
+})));
+
 /** Splits a simple outline, anticlockwise, into convex ones: ears are cut off, then put together again as far as they stay convex. */
 export function convexParts(outline: readonly Vec2[]): readonly (readonly Vec2[])[] {
   let parts = trianglesOf(outline);

@@ -1,6 +1,6 @@
 import { dot, type Vec3 } from '../../model/index.ts';
 import { hasBit, indicesOf, keyOf, union, type Bits } from './bits.ts';
-import { hullOf } from './hull.ts';
+import { hullOf, insideBy } from './hull.ts';
 import { floorOf, levelled, piecesIn, type Balance, type Ground } from './ground.ts';
 import type { Link } from './links.ts';
 
@@ -154,15 +154,6 @@ function placesUnder({ lows, corners }: Ground, body: Bits, pose: number, under:
     for (let at = 0; at < own.length; at += 3) if ((own[at + 2] ?? 0) <= under) places.push([own[at] ?? 0, own[at + 1] ?? 0]);
   }
   return places;
-}
-
-/** How far a place lies inside a ring, mm; negative when it lies outside or the ring is none. */
-function insideBy(ring: readonly Place[], [x, y]: Place): number {
-  if (ring.length < 3) return -1;
-  return Math.min(...ring.map(([ax, ay], index) => {
-    const [bx, by] = ring[(index + 1) % ring.length] ?? [ax, ay];
-    return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
-  }));
 }
 
 /** How far a place lies from the nearest edge of a ring, or from a line or a place that is all of it, mm. */

@@ -2,7 +2,7 @@ import { hasWallBrackets, wallBracket, wallPlaces, type Model } from '../../mode
 import { pair, work } from '../rules.ts';
 
 import type { Supply, WallKind } from '../types.ts';
-import { SCREWS_EACH, tieLength, WALLS } from './walls.ts';
+import { postOutside, SCREWS_EACH, tieLength, WALLS } from './walls.ts';
 
 /** The brackets screwed to a wall, and each pulled at; the posts in their jaws, tied and pulled at. */
 export const facts = work({
@@ -24,10 +24,9 @@ function fixingsFor(model: Model, wall: WallKind): readonly Supply[] {
   const { hole, screw, plug } = fixing;
   const places = wallPlaces(model);
   const screws = SCREWS_EACH * places.length;
-  const outside = places[0]?.outside ?? model.kit.tube.outsideDiameter;
-  const tie = { diameter: model.kit.cable.diameter, length: tieLength(model, outside) };
+  const tie = { diameter: model.kit.cable.diameter, length: tieLength(model) };
   return [
-    ...(hasWallBrackets(model) ? [] : [{ name: 'wall-bracket', shape: wallBracket(model.kit, outside), count: places.length, size: [] } as const]),
+    ...(hasWallBrackets(model) ? [] : [{ name: 'wall-bracket', shape: wallBracket(model.kit, postOutside(model)), count: places.length, size: [] } as const]),
     { name: 'wall-screw', shape: { form: 'pin', diameter: screw.diameter, length: screw.length, headDiameter: 2 * screw.diameter, headHeight: screw.diameter / 2 }, count: screws, size: [screw.diameter, screw.length], isThreaded: true },
     ...(plug === null ? [] : [{ name: 'wall-plug', shape: { form: 'tube', outside: hole.diameter, inside: hole.diameter / 2, length: plug, holes: [] }, count: screws, size: [hole.diameter, plug] } as const]),
     { name: 'wall-cord', shape: { form: 'cable', ...tie, loopInside: 0 }, count: places.length, size: [tie.diameter, tie.length] },

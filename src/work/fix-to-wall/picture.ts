@@ -1,5 +1,4 @@
 import { arrow, black, body, box, stroke, straight, thin, tint, together, wallSheets, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
-import { wallPlaces } from '../../model/index.ts';
 import { PULL_TEST, tieLength, WALLS } from './walls.ts';
 
 /** A screw goes through a bracket's plate into a wall. */
@@ -18,6 +17,6 @@ export const picture: WorkPicture = {
   paper: 'whole',
   once: ({ model, papers }, { detail }) => {
     const wall = detail.on === 'wall' ? detail.wall : 'masonry';
-    return wallSheets(model, { kind: wall, fixing: WALLS[wall] }, { ...PULL_TEST, tie: tieLength(model, wallPlaces(model)[0]?.outside ?? model.kit.tube.outsideDiameter) }, papers.bench);
+    return wallSheets(model, { kind: wall, fixing: WALLS[wall] }, { ...PULL_TEST, tie: tieLength(model) }, papers.bench);
   },
 };

@@ -1,4 +1,4 @@
-import type { Model } from '../../model/index.ts';
+import { wallPlaces, type Model } from '../../model/index.ts';
 import type { WallKind } from '../types.ts';
 
 /** How a bracket is fixed to a wall, mm. */
@@ -31,9 +31,12 @@ const TIE = { ends: 300, step: 50 } as const;
 /** A bracket of a kit that has none, mm. */
 const PLAIN = { reach: 60, width: 30, thickness: 4 } as const;
 
+/** Outer diameter of what a bracket holds, mm; that of the kit's tubes where the item has no post for one. */
+export const postOutside = (model: Model): number => wallPlaces(model)[0]?.outside ?? model.kit.tube.outsideDiameter;
+
 /** Length of the cord that ties a post into its bracket, whose jaws are open to the room, mm: round the arm, past the jaws on both sides, and before the post two knots. */
-export function tieLength({ kit }: Pick<Model, 'kit'>, outside: number): number {
-  const { reach, width, thickness } = kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? PLAIN;
-  const [arm, past] = [2 * (width + 2 * thickness), 2 * reach + Math.PI * (outside / 2 + thickness)];
+export function tieLength(model: Model): number {
+  const { reach, width, thickness } = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? PLAIN;
+  const [arm, past] = [2 * (width + 2 * thickness), 2 * reach + Math.PI * (postOutside(model) / 2 + thickness)];
   return Math.ceil((arm + past + TIE.ends) / TIE.step) * TIE.step;
 }
