@@ -1,5 +1,6 @@
 import { Reals, flag, real, whole } from './arrays.ts';
 import type { Crossings } from './crossings.ts';
+import { facing } from './stage.ts';
 import type { Stage } from './stage.ts';
 
 /** Corner between two faces that are both seen. */
@@ -22,11 +23,10 @@ export function candidateLines(stage: Stage, crossings: readonly Crossings[]): L
   const ends = new Reals();
   const kinds: number[] = [];
   stage.topologies.forEach((topology, b) => {
-    const [point, triangle] = [whole(stage.firstPoint, b), whole(stage.firstTriangle, b)];
+    const point = whole(stage.firstPoint, b);
     for (let e = 0; e < topology.smooth.length; e++) {
-      const left = flag(stage.front, triangle + whole(topology.edges, 4 * e + 2));
-      const beyond = whole(topology.edges, 4 * e + 3);
-      const right = beyond < 0 ? 0 : flag(stage.front, triangle + beyond);
+      const left = facing(stage, b, whole(topology.edges, 4 * e + 2));
+      const right = facing(stage, b, whole(topology.edges, 4 * e + 3));
       if (left + right === 0 || (left === right ? flag(topology.smooth, e) : flag(topology.concave, e)) === 1) continue;
       kinds.push(left === right ? crease : contour);
       pushPoint(ends, stage.points, point + whole(topology.edges, 4 * e));
@@ -45,9 +45,7 @@ function pushPoint(ends: Reals, points: Float64Array, p: number): void {
 function pushCrossings(ends: Reals, kinds: number[], stage: Stage, { first, second, segments }: Crossings): void {
   const m = stage.matrices[first]?.elements ?? [];
   for (let s = 0; s < segments.length; s += 8) {
-    const one = flag(stage.front, whole(stage.firstTriangle, first) + real(segments, s + 6));
-    const other = flag(stage.front, whole(stage.firstTriangle, second) + real(segments, s + 7));
-    if (one + other < 2) continue;
+    if (facing(stage, first, real(segments, s + 6)) + facing(stage, second, real(segments, s + 7)) < 2) continue;
     kinds.push(crossing);
     for (let end = s; end < s + 6; end += 3) {
       const [x, y, z] = [real(segments, end), real(segments, end + 1), real(segments, end + 2)];

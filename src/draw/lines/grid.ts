@@ -1,4 +1,5 @@
 import { real, whole } from './arrays.ts';
+import type { Wholes } from './arrays.ts';
 
 /** A grid of square cells over the view plane; each cell lists what reaches into it. */
 export interface Grid {
@@ -57,27 +58,38 @@ export function slot(distance: number, cell: number, slots: number): number {
   return k < 0 ? 0 : k >= slots ? slots - 1 : k;
 }
 
-/** Enters a triangle in every cell that it may touch: row by row between its sides. */
-export function coverTriangle(grid: OpenGrid, member: number, points: Float64Array, a: number, b: number, c: number): void {
+/** Enters a convex face in every cell that it may touch: row by row between its sides. `corners` are places in `points`. */
+export function coverConvex(grid: OpenGrid, member: number, points: Float64Array, { values: corners, count }: Wholes): void {
   const { cell, y, rows } = grid;
-  const ax = real(points, a);
-  const bx = real(points, b);
-  const cx = real(points, c);
-  const ay = real(points, a + 1);
-  const by = real(points, b + 1);
-  const cy = real(points, c + 1);
-  const top = slot(Math.max(ay, by, cy) - y, cell, rows);
-  const bottom = slot(Math.min(ay, by, cy) - y, cell, rows);
+  let [least, most, left, right] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (let c = 0; c < count; c++) {
+    const corner = whole(corners, c);
+    left = Math.min(left, real(points, corner));
+    right = Math.max(right, real(points, corner));
+    least = Math.min(least, real(points, corner + 1));
+    most = Math.max(most, real(points, corner + 1));
+  }
+  const top = slot(most - y, cell, rows);
+  const bottom = slot(least - y, cell, rows);
   if (bottom === top) {
-    enterRow(grid, member, top, Math.min(ax, bx, cx), Math.max(ax, bx, cx));
+    enterRow(grid, member, top, left, right);
     return;
   }
   for (let row = bottom; row <= top; row++) {
     const low = y + (row - 1e-6) * cell;
     const high = y + (row + 1 + 1e-6) * cell;
-    const left = Math.min(leftWithin(ax, ay, bx, by, low, high), leftWithin(bx, by, cx, cy, low, high), leftWithin(cx, cy, ax, ay, low, high));
-    const right = -Math.min(leftWithin(-ax, ay, -bx, by, low, high), leftWithin(-bx, by, -cx, cy, low, high), leftWithin(-cx, cy, -ax, ay, low, high));
-    if (left <= right) enterRow(grid, member, row, left, right);
+    let [from, to] = [Infinity, -Infinity];
+    for (let c = 0; c < count; c++) {
+      const a = whole(corners, c);
+      const b = whole(corners, c + 1 === count ? 0 : c + 1);
+      const ax = real(points, a);
+      const ay = real(points, a + 1);
+      const bx = real(points, b);
+      const by = real(points, b + 1);
+      from = Math.min(from, leftWithin(ax, ay, bx, by, low, high));
+      to = Math.max(to, -leftWithin(-ax, ay, -bx, by, low, high));
+    }
+    if (from <= to) enterRow(grid, member, row, from, to);
   }
 }
 

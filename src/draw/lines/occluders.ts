@@ -1,79 +1,117 @@
-import { Reals, Wholes, flag, real, whole } from './arrays.ts';
+import { Reals, Wholes, flag, item, real, whole } from './arrays.ts';
 import type { Grid } from './grid.ts';
-import { coverTriangle, gridOver, sealGrid } from './grid.ts';
+import { coverConvex, gridOver, sealGrid } from './grid.ts';
 import { greatestFirst } from './nearestOrder.ts';
+import { facing } from './stage.ts';
 import type { Stage } from './stage.ts';
 import type { Tolerances } from './tolerances.ts';
 
-/** Numbers kept of each face that can hide a line. */
-export const stride = 16;
-/** Places within a face's numbers: three sides (a b c: a x + b y ≥ c inside), plane, least and greatest z. */
-export const planeAt = 9;
-export const leastZ = 13;
-export const greatestZ = 14;
+/** Places within a face's numbers: its plane (nx ny nz d), its least and greatest z, then its sides, three numbers each. */
+export const leastZ = 4;
+export const greatestZ = 5;
+export const firstSide = 6;
 
-/** The triangles that face the eye, nearest first, sorted into the cells of a grid on the view plane. */
+/** The convex faces that are turned to the eye, nearest first, sorted into the cells of a grid on the view plane. */
 export interface Occluders {
-  /** Triangle of the stage. */
-  readonly triangles: Int32Array;
-  readonly body: Int32Array;
-  /** `stride` numbers a face. */
+  /** Where each face's numbers begin; one more entry than faces. */
+  readonly starts: Int32Array;
   readonly numbers: Float64Array;
+  readonly body: Int32Array;
   readonly grid: Grid;
 }
 
-/** Gathers the faces that hide what lies behind them. */
+/** Faces by their body and their place in its mesh. */
+interface Faces {
+  readonly body: Int32Array;
+  readonly face: Int32Array;
+}
+
+/** Gathers the faces that hide what lies behind them. A side's numbers a b c: a x + b y ≥ c inside. */
 export function occludersOf(stage: Stage, tolerances: Tolerances): Occluders {
-  const triangles = nearestFirst(stage);
-  const numbers = new Float64Array(stride * triangles.length);
-  const grid = gridOver(stage.points, triangles.length);
-  for (let i = 0; i < triangles.length; i++) {
-    const t = whole(triangles, i);
-    for (let side = 0; side < 3; side++) writeSide(numbers, stride * i + 3 * side, stage, t, side, tolerances);
-    for (let k = 0; k < 4; k++) numbers[stride * i + planeAt + k] = real(stage.planes, 4 * whole(stage.planeOf, t) + k);
-    const a = 3 * whole(stage.triangles, 3 * t);
-    const b = 3 * whole(stage.triangles, 3 * t + 1);
-    const c = 3 * whole(stage.triangles, 3 * t + 2);
-    const az = real(stage.points, a + 2);
-    const bz = real(stage.points, b + 2);
-    const cz = real(stage.points, c + 2);
-    numbers[stride * i + leastZ] = Math.min(az, bz, cz);
-    numbers[stride * i + greatestZ] = Math.max(az, bz, cz);
-    coverTriangle(grid, i, stage.points, a, b, c);
+  const { body, face } = nearestFirst(stage);
+  const starts = new Int32Array(face.length + 1);
+  const numbers = new Reals();
+  const grid = gridOver(stage.points, face.length);
+  const corners = new Wholes();
+  for (let i = 0; i < face.length; i++) {
+    writeFace(numbers, corners, stage, whole(body, i), whole(face, i), tolerances);
+    starts[i + 1] = numbers.count;
+    coverConvex(grid, i, stage.points, corners);
   }
-  return { triangles, body: triangles.map((t) => whole(stage.bodyOf, t)), numbers, grid: sealGrid(grid) };
+  return { starts, numbers: numbers.values, body, grid: sealGrid(grid) };
 }
 
-/** Triangles seen, by their nearest point; those without any area on the view plane hide nothing. */
-function nearestFirst({ front, triangles, points, diagonal }: Stage): Int32Array {
-  const [found, nearest] = [new Wholes(), new Reals()];
-  for (let t = 0; t < front.length; t++) {
-    if (flag(front, t) === 0) continue;
-    const a = 3 * whole(triangles, 3 * t);
-    const b = 3 * whole(triangles, 3 * t + 1);
-    const c = 3 * whole(triangles, 3 * t + 2);
-    if (!(doubleArea(points, a, b, c) > 1e-18 * diagonal * diagonal)) continue;
-    found.push(t);
-    nearest.push(Math.max(real(points, a + 2), real(points, b + 2), real(points, c + 2)));
+/** Faces seen, by their nearest point; those without any area on the view plane hide nothing. */
+function nearestFirst(stage: Stage): Faces {
+  const [bodies, faces, nearest] = [new Wholes(), new Wholes(), new Reals()];
+  stage.topologies.forEach(({ faceStarts }, b) => {
+    for (let f = 0; f < faceStarts.length - 1; f++) {
+      const z = nearestOf(stage, b, f);
+      if (z === -Infinity) continue;
+      bodies.push(b);
+      faces.push(f);
+      nearest.push(z);
+    }
+  });
+  const order = greatestFirst(nearest.done());
+  return { body: order.map((place) => whole(bodies.values, place)), face: order.map((place) => whole(faces.values, place)) };
+}
+
+/** Greatest height of a face towards the eye; −∞ where it is turned away or seen from its edge. */
+function nearestOf(stage: Stage, b: number, f: number): number {
+  const { faceStarts, faceSides, triangles, planeOf } = item(stage.topologies, b);
+  const first = whole(faceSides, whole(faceStarts, f));
+  if (flag(stage.front, whole(stage.firstPlane, b) + whole(planeOf, Math.floor(first / 3))) === 0) return -Infinity;
+  const { points } = stage;
+  const point = whole(stage.firstPoint, b);
+  const a = 3 * (point + whole(triangles, first));
+  let nearest = real(points, a + 2);
+  let doubleArea = 0;
+  let [ux, uy] = [0, 0];
+  for (let s = whole(faceStarts, f) + 1; s < whole(faceStarts, f + 1); s++) {
+    const p = 3 * (point + whole(triangles, whole(faceSides, s)));
+    const vx = real(points, p) - real(points, a);
+    const vy = real(points, p + 1) - real(points, a + 1);
+    doubleArea += ux * vy - uy * vx;
+    nearest = Math.max(nearest, real(points, p + 2));
+    ux = vx;
+    uy = vy;
   }
-  return greatestFirst(nearest.done()).map((place) => whole(found.values, place));
+  return doubleArea > 1e-18 * stage.diagonal * stage.diagonal ? nearest : -Infinity;
 }
 
-function doubleArea(p: Float64Array, a: number, b: number, c: number): number {
-  return (real(p, b) - real(p, a)) * (real(p, c + 1) - real(p, a + 1)) - (real(p, b + 1) - real(p, a + 1)) * (real(p, c) - real(p, a));
+/** Adds a face's numbers, and leaves its corners (places in the stage's points) in `corners`. */
+function writeFace(numbers: Reals, corners: Wholes, stage: Stage, b: number, f: number, tolerances: Tolerances): void {
+  const { faceStarts, faceSides, triangles, neighbours, planeOf } = item(stage.topologies, b);
+  const { points } = stage;
+  const point = whole(stage.firstPoint, b);
+  const [from, to] = [whole(faceStarts, f), whole(faceStarts, f + 1)];
+  const plane = 4 * (whole(stage.firstPlane, b) + whole(planeOf, Math.floor(whole(faceSides, from) / 3)));
+  corners.count = 0;
+  let [least, greatest] = [Infinity, -Infinity];
+  for (let s = from; s < to; s++) {
+    const corner = 3 * (point + whole(triangles, whole(faceSides, s)));
+    corners.push(corner);
+    least = Math.min(least, real(points, corner + 2));
+    greatest = Math.max(greatest, real(points, corner + 2));
+  }
+  for (let k = plane; k < plane + 4; k++) numbers.push(real(stage.planes, k));
+  numbers.push(least);
+  numbers.push(greatest);
+  for (let s = 0; s < corners.count; s++) {
+    const next = s + 1 === corners.count ? 0 : s + 1;
+    const isInner = facing(stage, b, whole(neighbours, whole(faceSides, from + s))) === 1;
+    writeSide(numbers, points, whole(corners.values, s), whole(corners.values, next), isInner ? -tolerances.innerGrowth : tolerances.contourInset);
+  }
 }
 
-function writeSide(numbers: Float64Array, at: number, stage: Stage, t: number, side: number, tolerances: Tolerances): void {
-  const from = 3 * whole(stage.triangles, 3 * t + side);
-  const to = 3 * whole(stage.triangles, 3 * t + ((side + 1) % 3));
-  const x = real(stage.points, from);
-  const y = real(stage.points, from + 1);
-  const dx = real(stage.points, to) - x;
-  const dy = real(stage.points, to + 1) - y;
+function writeSide(numbers: Reals, points: Float64Array, from: number, to: number, inset: number): void {
+  const x = real(points, from);
+  const y = real(points, from + 1);
+  const dx = real(points, to) - x;
+  const dy = real(points, to + 1) - y;
   const length = Math.sqrt(dx * dx + dy * dy) || 1;
-  const beyond = whole(stage.neighbours, 3 * t + side);
-  const inner = beyond >= 0 && flag(stage.front, beyond) === 1;
-  numbers[at] = -dy / length;
-  numbers[at + 1] = dx / length;
-  numbers[at + 2] = (-dy * x + dx * y) / length + (inner ? -tolerances.innerGrowth : tolerances.contourInset);
+  numbers.push(-dy / length);
+  numbers.push(dx / length);
+  numbers.push((-dy * x + dx * y) / length + inset);
 }

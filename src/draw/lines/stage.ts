@@ -1,6 +1,6 @@
 import { Matrix4 } from 'three';
 import type { Body } from '../types.ts';
-import { real, whole } from './arrays.ts';
+import { flag, item, real, whole } from './arrays.ts';
 import { leastFacing } from './tolerances.ts';
 import type { Topology } from './topology.ts';
 
@@ -8,18 +8,13 @@ import type { Topology } from './topology.ts';
 export interface Stage {
   /** x y z of every point. */
   readonly points: Float64Array;
-  readonly triangles: Int32Array;
-  readonly neighbours: Int32Array;
-  /** Body of each triangle, by its place in the list. */
-  readonly bodyOf: Int32Array;
-  readonly planeOf: Int32Array;
   /** nx ny nz d of every flat face. */
   readonly planes: Float64Array;
-  /** 1 for triangles that face the eye. */
+  /** 1 for flat faces that are turned to the eye. */
   readonly front: Uint8Array;
-  /** Where each body's points and triangles begin; one more entry than bodies. */
+  /** Where each body's points and flat faces begin; one more entry than bodies. */
   readonly firstPoint: Int32Array;
-  readonly firstTriangle: Int32Array;
+  readonly firstPlane: Int32Array;
   /** Body to view, one matrix a body. */
   readonly matrices: readonly Matrix4[];
   readonly topologies: readonly Topology[];
@@ -30,30 +25,23 @@ export interface Stage {
 /** Lays the bodies out in the view. */
 export function stageOf(bodies: readonly Body[], topologies: readonly Topology[], view: Matrix4): Stage {
   const firstPoint = startsOf(topologies.map((t) => t.points.length / 3));
-  const firstTriangle = startsOf(topologies.map((t) => t.triangles.length / 3));
   const firstPlane = startsOf(topologies.map((t) => t.planes.length / 4));
   const matrices = bodies.map((body) => view.clone().multiply(new Matrix4().fromArray(body.pose)));
   const points = new Float64Array(3 * whole(firstPoint, bodies.length));
   const planes = new Float64Array(4 * whole(firstPlane, bodies.length));
-  const count = whole(firstTriangle, bodies.length);
-  const [triangles, neighbours] = [new Int32Array(3 * count), new Int32Array(3 * count)];
-  const [bodyOf, planeOf] = [new Int32Array(count), new Int32Array(count)];
   topologies.forEach((topology, b) => {
     const matrix = (matrices[b] as Matrix4).elements;
     turnPoints(topology.points, matrix, points, 3 * whole(firstPoint, b));
     turnPlanes(topology.planes, matrix, planes, 4 * whole(firstPlane, b));
-    const first = whole(firstTriangle, b);
-    bodyOf.fill(b, first, whole(firstTriangle, b + 1));
-    for (let t = 0; t < topology.planeOf.length; t++) planeOf[first + t] = whole(topology.planeOf, t) + whole(firstPlane, b);
-    for (let h = 0; h < topology.triangles.length; h++) {
-      triangles[3 * first + h] = whole(topology.triangles, h) + whole(firstPoint, b);
-      neighbours[3 * first + h] = whole(topology.neighbours, h) < 0 ? -1 : whole(topology.neighbours, h) + first;
-    }
   });
-  const front = new Uint8Array(count);
-  for (let t = 0; t < count; t++) front[t] = real(planes, 4 * whole(planeOf, t) + 2) > leastFacing ? 1 : 0;
-  return { points, triangles, neighbours, bodyOf, planeOf, planes, front, firstPoint, firstTriangle, matrices, topologies, diagonal: diagonalOf(topologies, matrices) };
+  const front = new Uint8Array(planes.length / 4);
+  for (let plane = 0; plane < front.length; plane++) front[plane] = real(planes, 4 * plane + 2) > leastFacing ? 1 : 0;
+  return { points, planes, front, firstPoint, firstPlane, matrices, topologies, diagonal: diagonalOf(topologies, matrices) };
 }
+
+/** 1 where a triangle of a body, by its place in the body's mesh, is turned to the eye; 0 where there is none (−1). */
+export const facing = ({ topologies, front, firstPlane }: Stage, body: number, triangle: number): number =>
+  (triangle < 0 ? 0 : flag(front, whole(firstPlane, body) + whole(item(topologies, body).planeOf, triangle)));
 
 function startsOf(counts: readonly number[]): Int32Array {
   const starts = new Int32Array(counts.length + 1);

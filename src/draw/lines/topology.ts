@@ -1,5 +1,7 @@
 import type { Mesh } from '../../model/index.ts';
 import { real, whole } from './arrays.ts';
+import { convexFacesOf } from './convexFaces.ts';
+import type { ConvexFaces } from './convexFaces.ts';
 import { flatsOf } from './flats.ts';
 import type { Flats } from './flats.ts';
 import { sliverShare, smoothCosine, weldShare } from './tolerances.ts';
@@ -7,7 +9,7 @@ import { weld } from './weld.ts';
 import type { Welded } from './weld.ts';
 
 /** A mesh with what the drawing must know of it whatever the view, in the mesh's own coordinates (mm). */
-export interface Topology extends Welded, Flats {
+export interface Topology extends Welded, Flats, ConvexFaces {
   /** The triangle across each side of each triangle, or −1. Side k runs from corner k to the next. */
   readonly neighbours: Int32Array;
   /** Edges between different flat faces: point, point, triangle on the left, triangle on the right or −1. */
@@ -28,7 +30,7 @@ export function topologyOf(mesh: Mesh): Topology {
   const welded = weld(mesh, Math.max(diagonal * weldShare, Number.MIN_VALUE));
   const neighbours = neighboursOf(welded.triangles);
   const flats = flatsOf(welded, neighbours, diagonal * sliverShare);
-  return { ...welded, ...flats, neighbours, ...edgesOf(welded, flats, neighbours), box, diagonal };
+  return { ...welded, ...flats, ...convexFacesOf(welded, flats, neighbours), neighbours, ...edgesOf(welded, flats, neighbours), box, diagonal };
 }
 
 /** Least x y z and greatest x y z of points; of no points, a box at the origin. */

@@ -3,7 +3,7 @@ import type { Lines } from './candidates.ts';
 import { newWalk, walkAlong } from './grid.ts';
 import type { Walk } from './grid.ts';
 import type { Occluders } from './occluders.ts';
-import { greatestZ, planeAt, stride } from './occluders.ts';
+import { firstSide, greatestZ } from './occluders.ts';
 import type { Tolerances } from './tolerances.ts';
 
 /** Straight pieces of lines that nothing hides. */
@@ -24,7 +24,7 @@ interface Hidden {
 
 /** Cuts every line into the pieces that are seen. */
 export function visiblePieces(lines: Lines, occluders: Occluders, tolerances: Tolerances): Pieces {
-  const tested = new Int32Array(occluders.triangles.length).fill(-1);
+  const tested = new Int32Array(occluders.body.length).fill(-1);
   const hidden: Hidden = { count: 0, from: new Float64Array(64), to: new Float64Array(64) };
   const walk = newWalk();
   const [line, from, to] = [new Wholes(), new Reals(), new Reals()];
@@ -56,7 +56,7 @@ function findHidden(hidden: Hidden, ends: Float64Array, line: number, occluders:
   const x1 = real(ends, 6 * line + 3);
   const y1 = real(ends, 6 * line + 4);
   const z1 = real(ends, 6 * line + 5);
-  const { grid: { starts, members }, numbers } = occluders;
+  const { grid: { starts, members }, starts: faceStarts, numbers } = occluders;
   hidden.count = 0;
   walkAlong(walk, occluders.grid, x0, y0, x1, y1);
   for (let w = 0; w < walk.count; w++) {
@@ -65,20 +65,21 @@ function findHidden(hidden: Hidden, ends: Float64Array, line: number, occluders:
     const end = whole(starts, cell + 1);
     for (let m = whole(starts, cell); m < end; m++) {
       const face = whole(members, m);
-      if (real(numbers, stride * face + greatestZ) <= farthest) break;
+      const at = whole(faceStarts, face);
+      if (real(numbers, at + greatestZ) <= farthest) break;
       if (whole(tested, face) === line) continue;
       tested[face] = line;
-      hide(hidden, numbers, stride * face, x0, y0, z0, x1, y1, z1, behind);
+      hide(hidden, numbers, at, whole(faceStarts, face + 1), x0, y0, z0, x1, y1, z1, behind);
       if (hidden.count === 1 && real(hidden.from, 0) <= 0 && real(hidden.to, 0) >= 1) return;
     }
   }
 }
 
-/** Adds the one stretch of a line behind a face: within its three sides and deeper than `behind` under its plane. */
-function hide(hidden: Hidden, f: Float64Array, at: number, x0: number, y0: number, z0: number, x1: number, y1: number, z1: number, behind: number): void {
+/** Adds the one stretch of a line behind a face: within its sides and deeper than `behind` under its plane. */
+function hide(hidden: Hidden, f: Float64Array, at: number, end: number, x0: number, y0: number, z0: number, x1: number, y1: number, z1: number, behind: number): void {
   let from = 0;
   let to = 1;
-  for (let side = at; side < at + planeAt; side += 3) {
+  for (let side = at + firstSide; side < end; side += 3) {
     const a = real(f, side);
     const b = real(f, side + 1);
     const c = real(f, side + 2);
@@ -90,11 +91,10 @@ function hide(hidden: Hidden, f: Float64Array, at: number, x0: number, y0: numbe
     } else if (q < 0) to = Math.min(to, p / (p - q));
     if (from >= to) return;
   }
-  const plane = at + planeAt;
-  const nx = real(f, plane);
-  const ny = real(f, plane + 1);
-  const nz = real(f, plane + 2);
-  const d = real(f, plane + 3) - behind;
+  const nx = real(f, at);
+  const ny = real(f, at + 1);
+  const nz = real(f, at + 2);
+  const d = real(f, at + 3) - behind;
   const p = d - (nx * x0 + ny * y0 + nz * z0);
   const q = d - (nx * x1 + ny * y1 + nz * z1);
   if (p <= 0) {

@@ -6,7 +6,6 @@ import { frontmost } from './frontmost.ts';
 import type { Links } from './links.ts';
 import type { Nodes } from './nodes.ts';
 import type { Occluders } from './occluders.ts';
-import { planeAt, stride } from './occluders.ts';
 import type { Tolerances } from './tolerances.ts';
 
 /** The links that are lines of the picture, with what lies beside them. */
@@ -50,7 +49,7 @@ function ownerOf(links: Links, link: number, left: number, right: number, occlud
   const one = bodyOf(occluders, left);
   const other = bodyOf(occluders, right);
   if (one < 0 || other < 0) return Math.max(one, other);
-  const nearer = Math.abs(heightOver(occluders.numbers, right, links, link)) - Math.abs(heightOver(occluders.numbers, left, links, link));
+  const nearer = Math.abs(heightOver(occluders, right, links, link)) - Math.abs(heightOver(occluders, left, links, link));
   // A thin body that lies on another shares its lower edges with it; it stands after it in the list.
   if (Math.abs(nearer) < tolerances.buried) return Math.max(one, other);
   return nearer > 0 ? one : other;
@@ -70,23 +69,22 @@ function faceBeside({ x: { values: xs }, y: { values: ys } }: Nodes, links: Link
 
 /** Outline where a body ends, edge within one, null for seams and for what lies under both faces. */
 function weightOf(links: Links, link: number, left: number, right: number, occluders: Occluders, tolerances: Tolerances): 'outline' | 'edge' | null {
-  const { numbers } = occluders;
   if (left < 0 && right < 0) return null;
-  if (left >= 0 && right >= 0 && Math.max(heightOver(numbers, left, links, link), heightOver(numbers, right, links, link)) < -tolerances.buried) return null;
+  if (left >= 0 && right >= 0 && Math.max(heightOver(occluders, left, links, link), heightOver(occluders, right, links, link)) < -tolerances.buried) return null;
   if (bodyOf(occluders, left) !== bodyOf(occluders, right)) return 'outline';
-  if (isFlat(numbers, left, right, links, link, tolerances)) return null;
+  if (isFlat(occluders, left, right, links, link, tolerances)) return null;
   return (whole(links.kinds.values, link) & contour) !== 0 ? 'outline' : 'edge';
 }
 
 /** Distance of a link's middle over a face, square to it. */
-function heightOver(f: Float64Array, face: number, { middles: { values: middles } }: Links, link: number): number {
-  const plane = stride * face + planeAt;
+function heightOver({ numbers: f, starts }: Occluders, face: number, { middles: { values: middles } }: Links, link: number): number {
+  const plane = whole(starts, face);
   return real(f, plane) * real(middles, 3 * link) + real(f, plane + 1) * real(middles, 3 * link + 1) + real(f, plane + 2) * real(middles, 3 * link + 2) - real(f, plane + 3);
 }
 
-function isFlat(f: Float64Array, left: number, right: number, links: Links, link: number, tolerances: Tolerances): boolean {
-  const p = stride * left + planeAt;
-  const q = stride * right + planeAt;
+function isFlat(occluders: Occluders, left: number, right: number, links: Links, link: number, tolerances: Tolerances): boolean {
+  const { numbers: f, starts } = occluders;
+  const [p, q] = [whole(starts, left), whole(starts, right)];
   const cosine = real(f, p) * real(f, q) + real(f, p + 1) * real(f, q + 1) + real(f, p + 2) * real(f, q + 2);
-  return cosine > 0.99998 && Math.abs(heightOver(f, left, links, link) - heightOver(f, right, links, link)) < tolerances.buried;
+  return cosine > 0.99998 && Math.abs(heightOver(occluders, left, links, link) - heightOver(occluders, right, links, link)) < tolerances.buried;
 }
