@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, onFeetOf, isHalfRound, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, seriesScenes, setDownScene, squareOf, unproppedScene, wayUpScenes, withEnds, type Rolled, type Scene, type Walk } from '../scene/index.ts';
+import { blocksFromAbove, closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, onFeetOf, isHalfRound, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, seriesScenes, setDownScene, squareOf, unproppedScene, wayUpScenes, withEnds, type Rolled, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetterOf, withLetters } from './letters-at-bars.ts';
@@ -105,6 +105,8 @@ function walkTo(model: Model, { steps }: Plan, step: Step): Walk | null {
 /** Heights of right and wrong scenes, and of joints side by side, mm of paper. */
 const PAIR_HEIGHT = 52;
 const ROW_HEIGHT = 48;
+/** Height of work on its blocks, seen level and from above: its bars are thin there. */
+const ON_BLOCKS_HEIGHT = 64;
 const SERIES_HEIGHT = 44;
 /** Most height of work that has come home. */
 const HOME_HEIGHT = 84;
@@ -113,6 +115,7 @@ const HOME_HEIGHT = 84;
 function furtherPictures(givens: StepGivens, step: Step, closeUp: Aside | null): readonly DrawnPicture[] {
   const { model, plan, solids, draw, format = 'page' } = givens;
   const [home, setDown] = [homeScene(model, step, solids), setDownScene(model, plan, step, solids)];
+  const onBlocks = [setDown ?? [], blocksFromAbove(model, plan, step, solids) ?? []].flat();
   const series = seriesScenes(model, step, solids);
   const wayUp = wayUpScenes(model, step, solids) ?? sleeveWayScenes(model, step, solids);
   return [
@@ -120,7 +123,7 @@ function furtherPictures(givens: StepGivens, step: Step, closeUp: Aside | null):
     ...jointGuides(givens, step),
     ...flatBeside(givens, step),
     ...stood(givens, step),
-    ...(setDown === null ? [] : [composeRow([withEnds(model, solids, setDown)], { width: FORMATS[format].bench.width, height: ROW_HEIGHT }, draw)]),
+    ...(onBlocks.length === 0 ? [] : [composeRow(onBlocks.map((each) => withEnds(model, solids, each)), { width: FORMATS[format].bench.width, height: ON_BLOCKS_HEIGHT }, draw)]),
     ...(home === null ? [] : [composeDone(withEnds(model, solids, home), { width: FORMATS[format].bench.width, height: HOME_HEIGHT }, draw)]),
     ...(wayUp === null ? [] : [composeRightWrong(withEnds(model, solids, wayUp.right), wayUp.wrong.map((scene) => withEnds(model, solids, scene)), { width: FORMATS[format].bench.width, height: PAIR_HEIGHT }, draw)]),
     ...(closeUp === null ? [] : [composeAside(closeUp, FORMATS[format].closeUp, draw)]),

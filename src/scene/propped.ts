@@ -3,8 +3,9 @@ import { afterTurn, isSetOnItsFeet, isTurn, type Plan, type Step } from '../plan
 import { blocksOf, boxOfBlock, footingBlocks, type Block } from './kit/blocks.ts';
 import { turnedBy } from './kit/directions.ts';
 import { boxRound, middleOf, reachOf } from './kit/extent.ts';
-import { inSight } from './kit/in-sight.ts';
+import { isPropHidden } from './kit/hidden-by.ts';
 import type { Slide } from './kit/on-the-way.ts';
+import { fromAboveScene } from './kit/from-above.ts';
 import { levelScene } from './kit/level.ts';
 import { liftingHands } from './kit/lifting-hands.ts';
 import { partsShown } from './kit/parts-shown.ts';
@@ -97,7 +98,7 @@ function asideScene({ model, solids }: Given, before: Step, { number }: Step, { 
   const stood = partsShown(before).map((id) => hand.body(id, 'present'));
   const turn = turnOf(axis, angle, stood);
   const bodies = turnedBodies(stood, turn, '#after');
-  const blocks = inSight(namedBlocks(hand, before).map((block) => blockBody(hand, block, 'pale')), bodies, STANDARD_VIEW).filter(({ look }) => look !== 'hidden');
+  const blocks = namedBlocks(hand, before).map((block) => blockBody(hand, block, 'pale'));
   const scene: Scene = { id: `unpropped:${number}`, bodies: [...bodies, ...blocks], marks: turn.marks, view: STANDARD_VIEW };
   const hands = liftingHands({ model, stage: hand, step: before, present: partsShown(before), scene }, null);
   return { ...scene, marks: [...scene.marks, ...hands.map((each): Mark => ({ ...each, person: 1 }))] };
@@ -111,6 +112,16 @@ export function setDownScene(model: Model, plan: Plan, step: Step, solids: Solid
   const set = comingTo({ model, plan, solids }, step);
   const blocks = namedBlocks(hand, next).filter((block) => set.some((each) => isSame(each, block)));
   return blocks.length === 0 ? null : levelScene(`set-down:${step.number}`, hand, step.present, blocks, () => false, []);
+}
+
+/** Where the blocks stand that the whole work comes to lie on in a step, seen from above; null where none come. */
+export function blocksFromAbove(model: Model, plan: Plan, step: Step, solids: Solids): Scene | null {
+  const lying = isTurn(step) ? plan.steps.find(({ number }) => number > step.number) : step;
+  const coming = comingTo({ model, plan, solids }, step).filter(({ isFooting }) => isFooting);
+  if (lying === undefined || coming.length === 0) return null;
+  const hand = stageHand(model, atItsBeginning(lying), solids);
+  const blocks = namedBlocks(hand, lying).filter((block) => coming.some((each) => isSame(each, block)));
+  return blocks.length === 0 ? null : fromAboveScene(`from-above:${step.number}`, hand, isTurn(step) ? step.present : heldOrThere(lying, blocks), blocks);
 }
 
 /** Whether the blocks of a step are pushed to work that lies or stands there, after it has been turned. */
@@ -200,6 +211,9 @@ function apart(blocks: readonly NamedBlock[]): readonly Mark[] {
   return [{ mark: 'length', from: topOf(nearest), to: topOf(other), away: axis === 0 ? [0, -AWAY, 0] : [AWAY, 0, 0], told: tell.mm(Math.round(Math.abs(other.at[axis] - nearest.at[axis]) * 10) / 10), dots: true }];
 }
 
+/** So many places are tried over the extent of the work. */
+const TRIED = 20;
+
 const leavingScene = (id: string, hand: StageHand, bodies: readonly SceneBody[], blocks: readonly NamedBlock[]): Scene => offScene(id, hand, bodies, blocks, 'out');
 
 /** Work that stays, and each block off its place with the arrow of its way. */
@@ -207,7 +221,13 @@ function offScene(id: string, hand: StageHand, bodies: readonly SceneBody[], blo
   const extent = extentOf(bodies);
   const farOff = Math.max(2 * WHITE, OFF * extent);
   // What is lifted out is drawn clear of the work that it stood between.
-  const offOf = ({ out, shape }: NamedBlock): number => farOff + out[2] * shape.thickness;
+  // What stands behind the work is drawn so far off that it is seen beside it, where it can be.
+  const offs = new Map(blocks.map((block): [NamedBlock, number] => {
+    const least = farOff + block.out[2] * block.shape.thickness;
+    const tried = Array.from({ length: TRIED }, (_, index) => least + (index * extent) / TRIED);
+    return [block, tried.find((off) => !isPropHidden(blockBody(hand, block, 'new', times(block.out, off)), bodies, STANDARD_VIEW)) ?? least];
+  }));
+  const offOf = (block: NamedBlock): number => offs.get(block) ?? farOff;
   const arrow = ARROW * extent;
   const arrows = blocks.map((block): Mark => {
     const begins = offOf(block) + halfOut(block) + WHITE;
@@ -216,7 +236,7 @@ function offScene(id: string, hand: StageHand, bodies: readonly SceneBody[], blo
   });
   const counts = byKind(blocks).map((own): Mark => ({ mark: 'label', at: outOf(own[0], offOf(own[0])), told: tell.times(own.length) }));
   const limits = blocks.flatMap((block): readonly Mark[] => (block.most === null || goes === 'out' ? [] : [{ mark: 'label', at: outOf(block, offOf(block)), told: tell.atMost(block.most) }]));
-  return { id, bodies: [...bodies, ...inSight(blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block)))), bodies, STANDARD_VIEW)], marks: [...arrows, ...counts, ...limits], view: STANDARD_VIEW };
+  return { id, bodies: [...bodies, ...blocks.map((block) => blockBody(hand, block, 'new' satisfies Look, times(block.out, offOf(block))))], marks: [...arrows, ...counts, ...limits], view: STANDARD_VIEW };
 }
 
 /** Blocks of each kind, the nearest to the eye first. */

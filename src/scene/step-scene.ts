@@ -2,15 +2,14 @@ import type { Model, Solids } from '../model/index.ts';
 import { isTurn, type Step } from '../plan/index.ts';
 import { handRoom, slidingParts } from './kit/hand-room.ts';
 import { heldMarks } from './kit/held.ts';
-import { inSight } from './kit/in-sight.ts';
 import { isOnBlocks, propBodies } from './kit/props.ts';
 import { stageHand } from './kit/stage.ts';
 import { SCENES } from '../work/scenes.ts';
-import type { Mark, Scene, SceneBody } from './types.ts';
+import type { Mark, Scene } from './types.ts';
 
 /** The scene of a step, on its blocks where it is propped, with the hands that hold it, or null when the step is told by a flat drawing (work on the bench). */
 export function stepScene(model: Model, step: Step, solids: Solids): Scene | null {
-  const scene = onBlocks(model, step, solids, SCENES[step.action]?.scene({ model, step, solids }) ?? null, (blocks, { bodies, view }) => inSight(blocks, bodies, view));
+  const scene = onBlocks(model, step, solids, SCENES[step.action]?.scene({ model, step, solids }) ?? null);
   return scene === null || step.held.length === 0 ? scene : { ...scene, marks: [...scene.marks, ...handsIn(model, step, solids, scene)] };
 }
 
@@ -26,10 +25,10 @@ function handsIn(model: Model, step: Step, solids: Solids, scene: Scene): readon
   return heldMarks(stage, step, scene, room, work?.handElsewhere?.({ model, step, solids }) === true ? 1 : 2);
 }
 
-function onBlocks(model: Model, step: Step, solids: Solids, scene: Scene | null, shown: (blocks: readonly SceneBody[], scene: Scene) => readonly SceneBody[] = (blocks) => blocks): Scene | null {
+function onBlocks(model: Model, step: Step, solids: Solids, scene: Scene | null): Scene | null {
   // Work that is turned leaves its blocks and comes to others: its own scene shows them.
   if (scene === null || !isOnBlocks(step) || isTurn(step)) return scene;
-  return { ...scene, bodies: [...scene.bodies, ...shown(propBodies(stageHand(model, step, solids), step), scene)] };
+  return { ...scene, bodies: [...scene.bodies, ...propBodies(stageHand(model, step, solids), step)] };
 }
 
 /** What the whole view of a step hides or shows too small: drilling through, pin and wing nut. Null where there is nothing of the kind. */

@@ -2,7 +2,7 @@ import type { Mesh, PartKind, Pose, Vec3 } from '../model/index.ts';
 import type { Told } from './told.ts';
 
 /** How a body is shown: as it stands, tinted as new in this step, pale as a reminder, black as it is drawn on a part, or by its edges alone where others hide it. */
-export type Look = 'present' | 'new' | 'pale' | 'drawn' | 'hidden';
+export type Look = 'present' | 'new' | 'pale' | 'drawn';
 
 export interface SceneBody {
   readonly id: string;

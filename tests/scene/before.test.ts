@@ -104,10 +104,10 @@ describe('posts on blocks', () => {
     // The next one comes to bars that stand on the first, without blocks there.
     expect(following?.bodies.filter(({ kind }) => kind === 'tool')).toHaveLength(2);
     expect(following?.bodies.filter(({ look }) => look === 'new').map(({ partId }) => partId)).not.toEqual(freed?.bodies.filter(({ look, kind }) => look === 'new' && kind !== 'tool').map(({ partId }) => partId));
-    // At the next step blocks come under the ends from which they left; one behind the decks is drawn by hidden edges, and those at the feet stay.
+    // At the next step blocks come under the ends from which they left; one behind the decks is drawn beside them, and those at the feet stay.
     expect(unproppedScene(model, plan, next, solids)).toBeNull();
     const [back] = proppedScenes(model, plan, next, solids);
-    expect(back?.bodies.flatMap(({ kind, look }) => (kind === 'tool' ? [look] : [])).sort()).toEqual(['hidden', 'new', 'present', 'present']);
+    expect(back?.bodies.flatMap(({ kind, look }) => (kind === 'tool' ? [look] : [])).sort()).toEqual(['new', 'new', 'present', 'present']);
     const shown = back?.bodies.flatMap(({ partId }) => partId ?? []) ?? [];
     expect(new Set(shown)).toEqual(new Set(next.present));
   });

@@ -1,13 +1,12 @@
 import { findPicture, pictureId, piecesOf, type PictureOf } from '../../draw/index.ts';
 import type { Step } from '../../plan/index.ts';
-import { growth, mostScale, type Flexible } from './break-pages.ts';
+import { growth, mostScale, type Flexible, type Parting } from './break-pages.ts';
 import { caption } from './captions.ts';
 import { headingHeight } from './chapter.tsx';
 import { pageRoom } from './foot.tsx';
 import { marginParts } from './margin-parts.ts';
 import { narrowHead, type NarrowHead } from './narrow-head.ts';
 import { pictureSize } from './placed-picture.tsx';
-import { packPages, type Tall } from './pack.ts';
 import { sizeLineCount } from './part-sizes.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import { roundOf } from './round.ts';
@@ -66,22 +65,27 @@ function mostOf(input: BookletInput, of: PictureOf, base: number): number {
   return Math.min(mostScale, Math.max(1, sheets[input.paper].main / (pictureSize(input, of).width * base)));
 }
 
-/** What stands together in its order; and the same bands parted otherwise where a step's pictures take several pages. */
-export interface Stretch {
-  readonly bands: readonly Band[];
-  readonly otherwise: readonly Band[] | null;
+/** The bands of all steps in order: each step, before it the run that it starts; the finished item at the end. */
+export function bandsOf(input: BookletInput): readonly Band[] {
+  const bands = input.plan.steps.flatMap((step, index, steps): readonly Band[] => [...runBand(input, step, steps[index - 1]), stepBand(input, step, picturesOf(input, step), false, false)]);
+  return [...bands, finishedBand(input)];
 }
 
-/** The bands of all steps in order: each step, before it the run that it starts; the finished item at the end. */
-export function bandsOf(input: BookletInput): readonly Stretch[] {
-  const stretches = input.plan.steps.map((step, index, steps): Stretch => {
-    const before = steps[index - 1];
-    const leading = runBand(input, step, before);
-    const over = leading.reduce((sum, { height }) => sum + height, before ? 0 : headingHeight(input, 'steps'));
-    const [bands, otherwise] = stepBands(input, step, over);
-    return { bands: [...leading, ...bands], otherwise: otherwise === null ? null : [...leading, ...otherwise] };
-  });
-  return [...stretches, { bands: [finishedBand(input)], otherwise: null }];
+/** A step goes on over the page between its pictures; before the first where what stands over it leaves that no room. */
+export function partingOf(input: BookletInput): Parting<Band> {
+  const made = new Map<string, Band>();
+  const isHeadAlone = new Map(input.plan.steps.map((step, index, steps) => [step.number, hasHeadAlone(input, step, steps[index - 1])]));
+  return {
+    pieces: (band) => (band.kind === 'step' ? band.pictures.length + (isHeadAlone.get(band.step.number) === true ? 1 : 0) : 1),
+    part: (band, from, to) => {
+      if (band.kind !== 'step') return band;
+      const key = `${band.step.number}:${from}:${to}`;
+      const over = isHeadAlone.get(band.step.number) === true ? 1 : 0;
+      const part = made.get(key) ?? stepBand(input, band.step, band.pictures.slice(Math.max(0, from - over), to - over), to - over < band.pictures.length, from > 0);
+      made.set(key, part);
+      return part;
+    },
+  };
 }
 
 /** The finished item as the last step leaves it. */
@@ -112,35 +116,12 @@ function announcedHeight(input: BookletInput, say: Say, pictureWidth: number): n
   return Math.ceil(2 * (saidHeight(input, say, width, announced) + 2 * bandPad)) / 2;
 }
 
-/** One band for a step, or as many as its pictures need, and the same with more on the last page where that can be; `over` is what stands above the first, mm. */
-function stepBands(input: BookletInput, step: Step, over: number): readonly [readonly Band[], readonly Band[] | null] {
-  const { leastScale } = sheets[input.paper];
-  const shown = picturesOf(input, step);
-  const [head, further] = [headOf(input, step, false), headOf(input, step, true)];
-  const room = (taken: number): number => (pageRoom(input) - taken - stripOf(step, sheets[input.paper]).height - rowGap - 2 * bandPad - 0.5) / leastScale;
-  // Where what is said in several languages leaves no room for a picture, the first page is left without one.
-  // The white between pictures stays as wide when they are set smaller.
-  const pages = packPages(shown.map((of) => ({ of, height: pictureSize(input, of).height + rowGap / leastScale })), room(further.parts), room(over + head.caption + head.parts));
-  const bands = (parted: typeof pages): readonly Band[] => parted.map((page, index) => stepBand(input, step, page.map(({ of }) => of), index < parted.length - 1, index > 0));
-  const [usual, alike] = [lastBalanced(pages, isLower), lastBalanced(pages, isMoreAlike)];
-  return [bands(usual), alike.at(-1)?.length === usual.at(-1)?.length ? null : bands(alike)];
+/** Whether what is said over a step, in several languages, leaves no room on its page for its first picture. */
+function hasHeadAlone(input: BookletInput, step: Step, before: Step | undefined): boolean {
+  const over = runBand(input, step, before).reduce((sum, { height }) => sum + height, before ? 0 : headingHeight(input, 'steps'));
+  const { height, flexible } = stepBand(input, step, picturesOf(input, step).slice(0, 1), true, false);
+  return over + height - (1 - sheets[input.paper].leastScale) * flexible > pageRoom(input);
 }
-
-/** Whether the pages before the last and the last may be parted otherwise: heights before and after, mm. */
-type MayMove = (was: readonly [before: number, last: number], becomes: readonly [before: number, last: number]) => boolean;
-const isLower: MayMove = (_, [before, last]) => before >= last;
-const isMoreAlike: MayMove = ([wasBefore, wasLast], [before, last]) => before > 0 && Math.abs(before - last) < wasBefore - wasLast;
-
-/** Pictures on pages, of which the last is not left with little while the one before it is full: as many move on as may. */
-function lastBalanced<Some extends Tall>(pages: readonly (readonly Some[])[], mayMove: MayMove): readonly (readonly Some[])[] {
-  const [before, last] = [pages.at(-2), pages.at(-1)];
-  const moved = before?.at(-1);
-  if (before === undefined || last === undefined || moved === undefined) return pages;
-  const [left, taken] = [before.slice(0, -1), [moved, ...last]];
-  return mayMove([heightOf(before), heightOf(last)], [heightOf(left), heightOf(taken)]) ? lastBalanced([...pages.slice(0, -2), left, taken], mayMove) : pages;
-}
-
-const heightOf = (page: readonly Tall[]): number => page.reduce((sum, { height }) => sum + height, 0);
 
 function stepBand(input: BookletInput, step: Step, shown: readonly PictureOf[], goesOn: boolean, comes: boolean): Band {
   const { narrow, leastScale } = sheets[input.paper];

@@ -29,32 +29,70 @@ export const mostScale = 1.25;
 /** How bad the smallest pictures are against an empty page, 1; found by looking. */
 const smallestIsBad = 0.4;
 
+/** How an entry may be parted over pages: its pieces, each of which stands on one page, and it from one of them to before another. */
+export interface Parting<Entry> {
+  readonly pieces: (entry: Entry) => number;
+  readonly part: (entry: Entry, from: number, to: number) => Entry;
+}
+
+/** How bad it is to go on with a step on the next page, against an empty page, 1: two may be parted to save one page. */
+const partedIsBad = 0.45;
+
+const inOnePiece = { pieces: () => 1, part: <Entry,>(entry: Entry): Entry => entry };
+
 /**
- * Breaks entries into pages, in order, so that few pages are needed, none is half empty and pictures stay large.
- * An entry that leads stays with the next. `room` and `first` (the first page) are in mm, `least` is the
- * smallest size of pictures. Throws when a group is
+ * Breaks entries into pages, in order, so that few pages are needed, none is half empty, pictures stay large and few
+ * entries go on over the page. An entry that leads stays with the first piece of the next. `room` and `first` (the first page)
+ * are in mm, `least` is the smallest size of pictures. Throws when a piece with all that leads up to it is
  * higher than a page even with the smallest pictures.
  */
-export function breakPages<Entry extends Flexible>(entries: readonly Entry[], room: number, first: number = room, least: number = leastScale): readonly FittedPage<Entry>[] {
-  const groups = leadGroups(entries);
-  /** The best pages for the first groups, by how many groups they hold. */
+export function breakPages<Entry extends Flexible>(
+  entries: readonly Entry[], room: number, first: number = room, least: number = leastScale, parting: Parting<Entry> = inOnePiece,
+): readonly FittedPage<Entry>[] {
+  const groups = leadGroups(entries).map((all): Group<Entry> => ({ leads: all.slice(0, -1), last: all.slice(-1), pieces: Math.max(1, ...all.slice(-1).map(parting.pieces)) }));
+  const places = [...groups.flatMap(({ pieces }, group) => Array.from({ length: pieces }, (_, piece): Place => ({ group, piece }))), { group: groups.length, piece: 0 }];
+  /** The best pages up to each place. */
   const best: (Breaking<Entry> | null)[] = [{ pages: [], cost: 0 }];
-  for (let end = 1; end <= groups.length; end += 1) {
+  for (const [end, to] of places.entries()) {
+    if (end === 0) continue;
     let found: Breaking<Entry> | null = null;
     for (let start = end - 1; start >= 0; start -= 1) {
-      const page = fitted(groups.slice(start, end).flat(), start === 0 ? first : room, least);
+      const page = fitted(between(groups, parting, places[start] ?? to, to), start === 0 ? first : room, least);
       if (page === null) break;
       const before = best[start];
       if (!before) continue;
-      const cost = before.cost + costOf(page, start === 0 ? first : room, end === groups.length, least);
+      const cost = before.cost + costOf(page, start === 0 ? first : room, end === places.length - 1, least) + (to.piece > 0 ? partedIsBad : 0);
       if (found === null || cost < found.cost - 1e-9) found = { pages: [...before.pages, page], cost };
     }
     best.push(found);
-    refuseTooHigh(groups[end - 1] ?? [], room, least);
+    refuseTooHigh(between(groups, parting, places[end - 1] ?? to, to), room, least);
   }
   const whole = best.at(-1);
   if (!whole) throw new Error(`booklet: the first steps do not fit a page that holds ${first} mm`);
   return whole.pages;
+}
+
+/** An entry with all that leads up to it. */
+interface Group<Entry> {
+  readonly leads: readonly Entry[];
+  readonly last: readonly Entry[];
+  readonly pieces: number;
+}
+
+/** Where a page may end: before that piece of that group. */
+interface Place {
+  readonly group: number;
+  readonly piece: number;
+}
+
+/** What stands between two places. */
+function between<Entry>(groups: readonly Group<Entry>[], { part }: Parting<Entry>, from: Place, to: Place): readonly Entry[] {
+  return groups.slice(from.group, to.group + 1).flatMap(({ leads, last, pieces }, index): readonly Entry[] => {
+    const [begins, ends] = [index === 0 ? from.piece : 0, from.group + index === to.group ? to.piece : pieces];
+    if (ends === 0) return [];
+    const own = begins === 0 && ends === pieces ? last : last.map((entry) => part(entry, begins, ends));
+    return begins === 0 ? [...leads, ...own] : own;
+  });
 }
 
 interface Breaking<Entry> {

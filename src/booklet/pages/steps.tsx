@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { bandsOf, type Band, type Fit, type Stretch } from './bands.ts';
+import { bandsOf, partingOf, type Band, type Fit } from './bands.ts';
 import { breakPages, type FittedPage } from './break-pages.ts';
 import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
@@ -24,20 +24,10 @@ export function steps(input: BookletInput): readonly ReactNode[] {
   ));
 }
 
-/** The bands on pages; a step of several pages is parted otherwise where that saves one. */
+/** The bands on pages. */
 function fewestPages(input: BookletInput): readonly FittedPage<Band>[] {
   const room = pageRoom(input);
-  const broken = (stretches: readonly Stretch[]): readonly FittedPage<Band>[] =>
-    breakPages(stretches.flatMap(({ bands }) => bands), room, room - headingHeight(input, 'steps'), sheets[input.paper].leastScale);
-  let stretches = bandsOf(input);
-  let pages = broken(stretches);
-  for (const [place, { otherwise }] of stretches.entries()) {
-    if (otherwise === null) continue;
-    const tried = stretches.with(place, { bands: otherwise, otherwise: null });
-    const triedPages = broken(tried);
-    if (triedPages.length < pages.length) [stretches, pages] = [tried, triedPages];
-  }
-  return pages;
+  return breakPages(bandsOf(input), room, room - headingHeight(input, 'steps'), sheets[input.paper].leastScale, partingOf(input));
 }
 
 /** What is left over on a page is spread among its steps. */

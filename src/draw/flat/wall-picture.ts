@@ -40,7 +40,7 @@ export interface WallFixed {
 
 /**
  * Where wires and pipes run, there no hole comes; how a finder tells of them; and that the item stands unfixed before no wall. Then a bracket fixed to a wall in small pictures one after the other: not a hollow wall but one that is full, the holes measured on the
- * bare wall, drilled, plugged, screwed on, pulled at, and the item pushed into its brackets. Brackets that are on its posts are pushed to
+ * bare wall, drilled, plugged, screwed on, pulled at by a cord that is cut before, and the item pushed into its brackets. Brackets that are on its posts are pushed to
  * the wall with it before they are screwed on. Then, in pictures of their own, what is done where it comes out, and how each post is tied
  * into its bracket, whose jaws are open to the room, and pulled at. A board, which holds nothing, under a cross.
  */
@@ -68,9 +68,9 @@ export function wallMarks({ bracket, wall, pull, tie, holes, item }: WallFixed, 
     { marks: linesInWall(wall), height: LINES_HIGH },
     { marks: finderMarks(wall), height: FINDER_HIGH },
     { marks: unfixedMarks(wall, item), height: UNFIXED_HIGH },
+    { marks: cordCutMarks({ count, cut: tie }, paper.width), height: CUT_HIGH },
     { marks: [...kindOfWall(wall, [INDENT / 2, high]), ...inRow(upper, 1, [KIND_WIDTH, high]), ...inRow(lower, 1 + upper.length, [KIND_WIDTH - INDENT, low])], height: paper.height },
     { marks: cameOut({ bracket, wall, holes, pullAt, drillAt: 2 }, [KIND_WIDTH - INDENT, CAME_OUT_MIDDLE]), height: CAME_OUT },
-    { marks: cordCutMarks({ count, cut: tie }, paper.width), height: CUT_HIGH },
     { marks: tiedPost(wall, tieAt), height: TIED_HIGH },
     { marks: tiedAndPulled({ bracket, wall, pull, count, item, tieAt, screwAt: 1 + upper.length + lower.indexOf(screws) }), height: PULLED_HIGH },
   ];

@@ -1,9 +1,12 @@
 /** What the worker is told about time and checking. */
 import { body, bold, box, dot, ring, straight, stroke, thin, tint, together, type Ink } from './ink.ts';
 
-const quarters = `${straight(24, 8, 24, 10)}${straight(40, 24, 38, 24)}${straight(24, 40, 24, 38)}${straight(8, 24, 10, 24)}`;
-
-const time: Ink = together(ring(24, 24, 20.5, 3), stroke(quarters, thin), stroke('M24 14V24L32.5 29', bold), dot(24, 24, 2.6));
+/** A stop watch, the time that has run filled: how long, not what time of day. */
+const time: Ink = together(
+  stroke(straight(24, 3, 24, 9), bold), stroke(straight(18.5, 3, 29.5, 3), bold), stroke(straight(38.5, 9.5, 41.5, 12.5), bold),
+  ring(24, 27.5, 17.5, 3), body('M24 27.5V16.5A11 11 0 0 1 33.5 33z', tint, thin),
+  stroke(straight(24, 27.5, 33.5, 33), bold), dot(24, 27.5, 2.6),
+);
 
 const look: Ink = together(
   body('M2.5 24Q24 -1 45.5 24Q24 49 2.5 24z', undefined, 3),

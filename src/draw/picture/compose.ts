@@ -12,7 +12,7 @@ import { contentBounds, layOut, type Content, type Layout } from './layout.ts';
 import { heldBack, type LineDrawer } from './line-drawer.ts';
 import { paintsOf } from './looks.ts';
 import { planeOf, project } from './plane.ts';
-import { hiddenStrokes, pensFor, strokes } from './strokes.ts';
+import { pensFor, strokes } from './strokes.ts';
 import { walkMarks, walkSign } from './walk-sign.ts';
 import { capHeights } from '../kit/lettering.ts';
 import { area, labelBoxes, line, movedBox, orderRadius, ringedNumeral, type Mark } from '../kit/marks.ts';
@@ -337,13 +337,11 @@ function composed(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Composed
   };
 }
 
-function composedStill({ bodies, ...rest }: Scene, paper: Paper, lineDrawing: LineDrawer): Composed {
-  const [scene, behind] = [{ ...rest, bodies: bodies.filter(({ look }) => look !== 'hidden') }, bodies.filter(({ look }) => look === 'hidden')];
+function composedStill(scene: Scene, paper: Paper, lineDrawing: LineDrawer): Composed {
   const plane = planeOf(scene.view);
   const paints = paintsOf(scene.bodies);
   const drawing = lineDrawing(scene.bodies, scene.view, heldBack(scene.bodies));
-  const hidden = behind.length === 0 ? null : lineDrawing(behind, scene.view);
-  const bounds = contentBounds([drawing, ...(hidden === null ? [] : [hidden])], scene.marks, plane);
+  const bounds = contentBounds([drawing], scene.marks, plane);
   if (!Number.isFinite(bounds.min[0])) throw new Error(`scene ${scene.id}: no body or mark to draw; a picture needs at least one`);
   const spots = spotsOf(scene, plane, lineDrawing);
   const content = { plane, bounds, marks: scene.marks, spots, cover: coverOf(drawing, paints) };
@@ -353,7 +351,6 @@ function composedStill({ bodies, ...rest }: Scene, paper: Paper, lineDrawing: Li
     paperGround(paper),
     ...fills(drawing, paints, fit),
     ...strokes(drawing, paints, fit, pensFor(drawing, paints, fit)),
-    ...(hidden === null ? [] : hiddenStrokes(hidden, fit)),
     ...scene.marks.flatMap((mark) => (mark.mark === 'axis' ? [line(pens.centre, ...[mark.from, mark.to].map((at) => onPaper(fit, project(plane, at))))] : [])),
     ...threadsOnPaper(scene.marks, plane, fit),
     ...turnsOnPaper(scene.marks, plane, fit).flatMap(turnMarks),

@@ -15,7 +15,6 @@ function paintOf(body: SceneBody): Paint {
     case 'new': return 'tint';
     case 'pale': return 'pale';
     case 'drawn': return 'ink';
-    case 'present':
-    case 'hidden': return 'white';
+    case 'present': return 'white';
   }
 }

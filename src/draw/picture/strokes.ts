@@ -3,8 +3,8 @@ import type { LineDrawing, Region } from '../types.ts';
 import { onPaper, type Fit } from '../kit/fit.ts';
 import type { Paints } from './looks.ts';
 import type { Run } from '../kit/clip.ts';
-import { line, type Mark } from '../kit/marks.ts';
-import { finePens, pens, plainPens, type BodyPens } from '../kit/pens.ts';
+import type { Mark } from '../kit/marks.ts';
+import { finePens, plainPens, type BodyPens } from '../kit/pens.ts';
 import { strokesByKind, type LineKind } from './sides.ts';
 import { fineBelow } from './sizes.ts';
 
@@ -22,13 +22,6 @@ export function strokes(drawing: LineDrawing, paints: Paints, fit: Fit, pens: Bo
   }
   return [...runs].flatMap(([kind, own]): readonly Mark[] => (own.length === 0 ? [] : [{ mark: 'lines', pen: pens[kind], runs: own }]));
 }
-
-/** All lines of a drawing of what other bodies hide. */
-export const hiddenStrokes = (drawing: LineDrawing, fit: Fit): readonly Mark[] =>
-  drawing.strokes.map(({ points, closed }) => {
-    const run = points.map((point) => onPaper(fit, point));
-    return line(pens.hidden, ...run, ...(closed ? run.slice(0, 1) : []));
-  });
 
 /** Corners nearer than this to the straight between the kept ones are dropped: a tenth of a thin line, in mm of paper. */
 const flatness = 0.02;

@@ -31,7 +31,7 @@ export function handRoom(stage: StageHand, step: Step, { bodies, marks, view }: 
   const axes = axesOf(stage, step);
   const told = marks.flatMap((mark) => (mark.mark === 'arrow' ? pairs(mark.path) : mark.mark === 'order' || mark.mark === 'label' ? [[mark.at, mark.at] as const] : []))
     .map(([from, to]) => [flat(from, view.towardsEye), flat(to, view.towardsEye)] as const);
-  const stands = once(() => placedBodies(bodies.filter(({ look }) => look !== 'hidden')));
+  const stands = once(() => placedBodies(bodies));
   return {
     farFromWork: (place) => Math.min(
       ...ways.flatMap(({ off, placed: those }) => off.map((each) => nearestFar(those, minus(place, each), FAR))),

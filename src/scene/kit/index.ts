@@ -6,6 +6,7 @@ export { homeAcrossBars } from './across.ts';
 export { homeOnBars } from './home.ts';
 export { seenThrough } from './seen-through.ts';
 export { firstHolePinned } from './first-hole.ts';
+export { lidOpened } from './lid-opened.ts';
 export { homeInSection } from './section.ts';
 export { turnedBy } from './directions.ts';
 export { nearestOf } from './nearest.ts';

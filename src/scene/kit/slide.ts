@@ -3,7 +3,7 @@ import type { Step } from '../../plan/index.ts';
 import type { Mark, Scene, SceneBody, View } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound } from './extent.ts';
-import { isHiddenBy } from './in-sight.ts';
+import { isHiddenBy } from './hidden-by.ts';
 import { isTooSmall } from './too-small.ts';
 import { mouthsOf, type Mouth } from './mouths.ts';
 import { nearestOf } from './nearest.ts';

@@ -4,7 +4,6 @@ import { tell } from '../told.ts';
 import type { Mark, Scene, SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import { boxRound, middleOf, type Box } from './extent.ts';
-import { inSight } from './in-sight.ts';
 import { liftingHands, type Turning } from './lifting-hands.ts';
 import { stageHand } from './stage.ts';
 import { ACROSS_PAPER, STANDARD_VIEW } from './views.ts';
@@ -18,9 +17,7 @@ export const turnWork: WorkScene = {
     const { before, turn } = turning(givens);
     const bodies = turnedBodies(before, turn, '#after');
     const { left, setDown } = turnedBlocks(givens, turn);
-    // Those that it lay on, pale as it is, are left out where they are hidden.
-    const blocks = [...inSight(left, bodies, STANDARD_VIEW).filter(({ look }) => look !== 'hidden'), ...inSight(setDown, bodies, STANDARD_VIEW)];
-    const scene: Scene = { id: sceneName(givens.step), bodies: [...bodies, ...blocks], marks: [...turn.marks, ...(turn.axis === null ? [] : [turn.axis])], view: STANDARD_VIEW };
+    const scene: Scene = { id: sceneName(givens.step), bodies: [...bodies, ...left, ...setDown], marks: [...turn.marks, ...(turn.axis === null ? [] : [turn.axis])], view: STANDARD_VIEW };
     const { model, step, solids } = givens;
     const hands = liftingHands({ model, stage: stageHand(model, step, solids), step, present: step.present, scene }, turn);
     return { ...scene, marks: [...scene.marks, ...hands] };

@@ -1,3 +1,3 @@
-import { atMost, homeAcrossBars, slideWork, type WorkScene } from '../../scene/kit/index.ts';
+import { atMost, homeAcrossBars, lidOpened, slideWork, type WorkScene } from '../../scene/kit/index.ts';
 
-export const scene: WorkScene = slideWork({ drawnOff: atMost(210), home: homeAcrossBars });
+export const scene: WorkScene = { ...slideWork({ drawnOff: atMost(210), home: homeAcrossBars }), series: lidOpened };

@@ -69,6 +69,31 @@ describe('breaking pages', () => {
     expect(plain(steps(130, 130, 130), 274, 180)).toEqual([[[130], 1, 50], [[130, 130], 1, 14]]);
   });
 
+  describe('parts an entry', () => {
+    interface Pieced { readonly height: number; readonly flexible: number; readonly pieces: readonly number[]; readonly leads?: boolean }
+    const pieced = (...pieces: number[]): Pieced => ({ height: pieces.reduce((sum, each) => sum + each, 0), flexible: 0, pieces });
+    const parting = { pieces: ({ pieces }: Pieced) => pieces.length, part: ({ pieces }: Pieced, from: number, to: number) => pieced(...pieces.slice(from, to)) };
+    const parted = (...entries: Pieced[]): number[][][] => breakPages(entries, 270, 270, leastScale, parting).map((page) => page.entries.map(({ pieces }) => [...pieces]));
+
+    // By hand: whole, no two of 150, 160, 160 and 150 fit 270 mm; parted, 150 + 100, 60 + 160 and 150 do.
+    it('between its pieces where that saves a page', () => {
+      expect(parted(pieced(150), pieced(100, 60), pieced(160), pieced(150))).toEqual([[[150], [100]], [[60], [160]], [[150]]]);
+    });
+
+    it('not where no page is saved', () => {
+      expect(parted(pieced(150), pieced(100, 100), pieced(20))).toEqual([[[150]], [[100, 100], [20]]]);
+    });
+
+    it('that is higher than a page, so that no page is left with little', () => {
+      expect(parted(pieced(90, 90, 60, 60, 60))).toEqual([[[90, 90, 60]], [[60, 60]]]);
+    });
+
+    it('never from all that leads up to it', () => {
+      const pages = breakPages([{ ...pieced(200), leads: false }, { ...pieced(30), leads: true }, { ...pieced(60, 200), leads: false }], 270, 270, leastScale, parting);
+      expect(pages.every(({ entries }) => entries.at(-1)?.pieces[0] !== 30)).toBe(true);
+    });
+  });
+
   it('loses nothing, keeps the order and never overfills', () => {
     fc.assert(fc.property(fc.array(fc.record({ height: fc.integer({ min: 20, max: 120 }), share: fc.double({ min: 0, max: 0.9, noNaN: true }), leads: fc.boolean() })), (given) => {
       const entries = given.map(({ height, share, leads }, index) => ({ height, flexible: height * share, leads: leads && index % 3 === 0 }));

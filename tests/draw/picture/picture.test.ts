@@ -37,17 +37,6 @@ describe('a picture', () => {
     expect(newPartShares).toEqual({ a: 1 });
   });
 
-  // ISO 128-2: edges that other bodies hide are dashed narrow lines (from memory).
-  it('draws what others hide by dashed edges alone, in its place and over them', () => {
-    const front = [box('a', [100, 10, 50], [0, 0, 0])];
-    const { svg } = composePicture(scene([...front, box('b', [20, 10, 20], [10, 50, 0], 'hidden')]), paper, hullDrawing);
-    const alone = composePicture(scene(front), paper, hullDrawing).svg;
-    const dashed = [...svg.matchAll(/<path[^>]*stroke-dasharray[^>]*>/g)];
-    expect(dashed).toHaveLength(1);
-    expect(dashed[0]?.[0]).not.toContain('fill-');
-    expect(svg.replace(dashed[0]?.[0] ?? '', '')).toBe(alone);
-  });
-
   // Grey of a colour on a mono printer: luma of ITU-R BT.601 (from memory), 0.299 R + 0.587 G + 0.114 B.
   it('has a tint between 22 % and 28 % grey', () => {
     const [r = 0, g = 0, b = 0] = [1, 3, 5].map((i) => parseInt(tint.slice(i, i + 2), 16) / 255);

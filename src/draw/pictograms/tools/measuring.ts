@@ -54,11 +54,12 @@ export const finderPicture: Ink = together(
   stroke('M17 10.5Q24 5.5 31 10.5M13 5.5Q24 -1.5 35 5.5', line),
 );
 
-/** A closed bottle full of water that hangs by its neck on a loop over a cord: a litre is a kilogram. */
+/** A closed bottle full of water that hangs on a cord by a piece of string with a knot and loose ends round its neck: a litre is a kilogram. */
 export const bottlePicture: Ink = together(
   stroke('M2.5 2.5L24 8L45.5 2.5', line),
-  stroke('M19 23.5L15 15Q15 5 24 5T33 15L29 23.5', thin),
+  stroke('M19 23.5L14 14Q14 5 24 5T34 14L29 23.5L37 21M29 23.5L36 28.5', line),
   body('M20.5 20V24Q15.5 27 15.5 32V46H32.5V32Q32.5 27 27.5 24V20z', tint),
   body(box(20, 14.5, 8, 8.5), black),
   stroke(straight(19, 23.5, 29, 23.5), line),
+  dot(29, 23.5, 2.6),
 );

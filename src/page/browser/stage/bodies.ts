@@ -5,9 +5,6 @@ import type { Palette } from './palette.ts';
 
 type Face = keyof Palette['faces'];
 
-/** What hides others on paper can be looked behind on a screen. */
-const faceOf = (look: ShownBody['look']): Face => (look === 'hidden' ? 'present' : look);
-
 interface Shape {
   readonly faces: BufferGeometry;
   readonly edges: BufferGeometry;
@@ -46,7 +43,7 @@ export function newBodies(palette: Palette): Bodies {
     return shape;
   };
   const paintBody = ({ mesh, body }: Placed): void => {
-    const material = materials.get((body.partId === null ? undefined : tinted.get(body.partId)) ?? faceOf(body.look));
+    const material = materials.get((body.partId === null ? undefined : tinted.get(body.partId)) ?? body.look);
     if (material !== undefined) mesh.material = material;
   };
   const place = (body: ShownBody, shape: Shape): void => {

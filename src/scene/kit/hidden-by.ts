@@ -7,14 +7,11 @@ const FEW = 1;
 /** What is no farther before a place than this is at it, mm. */
 const AT = 1;
 
-/** Props as they are seen; those behind other bodies as hidden ones. */
-export function inSight(props: readonly SceneBody[], bodies: readonly SceneBody[], { towardsEye }: View): readonly SceneBody[] {
+/** Whether other bodies hide a prop. */
+export function isPropHidden(prop: SceneBody, bodies: readonly SceneBody[], { towardsEye }: View): boolean {
   const eye = unit(towardsEye);
   const boxes = bodies.filter(({ kind }) => kind !== 'tool').map((body) => boxRound([body]));
-  return props.map((prop) => {
-    const shown = upperSide(boxRound([prop])).filter((place) => !boxes.some((box) => isBefore(box, place, eye)));
-    return shown.length > FEW ? prop : { ...prop, look: 'hidden' };
-  });
+  return upperSide(boxRound([prop])).filter((place) => !boxes.some((box) => isBefore(box, place, eye))).length <= FEW;
 }
 
 /** Whether one of some bodies, each as large as its box, hides a place. */
