@@ -22,6 +22,8 @@ export { loadSolids, type Box3, type Placed, type Solids } from './solids/kernel
 export { creaseCount, creaseSpacing, runToHalfCut, runToInnerFace, wrapAngle } from './profiles/round.ts';
 export { isToldByPoints } from './told-by-points.ts';
 export { endsOfTube, tubeSection } from './tube.ts';
+export { liftsOff } from './lifts-off.ts';
+export { looseFits, type PushFit } from './loose.ts';
 export { hasWallBrackets, screwsOut, wallBracket, wallPlaces, wallReach, type WallPlace } from './wall-places.ts';
 export { cableEnds, cableTest, hasCords, TAUT, type CableEnds } from './cable-ends.ts';
 export { bracedFace, type BracedFace, type FaceBar, type FaceCord } from './braced-face.ts';

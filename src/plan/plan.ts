@@ -1,4 +1,4 @@
-import { dot, lengthOf, outwards, type Connection, type Model, type Side, type Solids } from '../model/index.ts';
+import { dot, lengthOf, looseFits, outwards, type Connection, type Model, type Side, type Solids } from '../model/index.ts';
 import type { OrderWish, WallKind } from '../read/index.ts';
 import { WORK, type Action, type StepDetail, type WorkFacts } from '../work/facts.ts';
 import { byKind } from './by-kind.ts';
@@ -117,9 +117,9 @@ function heldIn({ does, present, held, inHand }: FoundStep, { sways, people, too
   return held.length === 0 && people === 2 && !BY_ITSELF.includes(does) ? inHand : held;
 }
 
-/** Blocks for what is propped, and something to stand on where the upright work is higher than one reaches. */
-const toolsFor = (model: Model, { props, onBench }: FoundStep, { name }: Standing, tools: readonly Tool[]): readonly Tool[] =>
-  [...tools, ...(!onBench && name === 'upright' && isHigh(model) ? ['steps' as const] : []), ...(props.length === 0 || tools.includes('block') ? [] : ['block' as const])];
+/** Tape round what would come out of the work while it is turned, blocks for what is propped, and something to stand on where the upright work is higher than one reaches. */
+const toolsFor = (model: Model, { props, onBench, turns, present }: FoundStep, { name }: Standing, tools: readonly Tool[]): readonly Tool[] =>
+  [...tools, ...(turns !== null && looseFits(model, present).length > 0 ? ['sticky-tape' as const] : []), ...(!onBench && name === 'upright' && isHigh(model) ? ['steps' as const] : []), ...(props.length === 0 || tools.includes('block') ? [] : ['block' as const])];
 
 function actionOf(step: FoundStep, detail: StepDetail): Action {
   switch (step.does) {

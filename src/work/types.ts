@@ -120,7 +120,7 @@ export interface WorkFacts {
   /** None where there is nothing to be done wrong that one could see. */
   readonly check: WorkerCheck | null;
   /** The check by what it is done on; the same for all when left out. */
-  readonly checkOf?: (detail: StepDetail, model: Model) => WorkerCheck;
+  readonly checkOf?: (detail: StepDetail, model: Model) => WorkerCheck | null;
   /** For one worker or pair, once. */
   readonly minutes: number;
   /** Share of its minutes that it takes, by what it is done on; all of them when left out. */

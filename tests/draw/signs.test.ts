@@ -47,11 +47,13 @@ describe('signs of flat drawings', () => {
   });
 });
 
+const WHOLE = { on: 'whole' } as const;
+
 /** The kinds of work that each right/wrong pair shows the outcome of; none where it belongs to no step. */
 const shows: Readonly<Record<PairName, readonly Action[]>> = {
   'half-cut': ['half-cut'], 'frame-centred': ['lay-frame'], 'frame-square': ['close-frame', 'set-in'], 'tab-flat': ['wrap-side'], 'tab-pressed': ['punch-tab'], 'tube-home': ['push-tubes', 'fit-end'],
   'nut-tight': ['pin-posts', 'pin-panel'], 'hole-straight': ['drill'], 'deck-level': ['push-posts', 'slide-on'], 'cable-tight': ['brace'], crease: ['crease'],
-  'rack-upright': ['stand-up'], 'feet-stand': ['stand-up'], notch: ['cut-notches'], 'notch-sharp': ['cut-notches'], 'pin-home': ['pin-side', 'pin-corners'], 'cut-square': ['cut-tubes'],
+  'rack-upright': ['stand-up'], 'feet-stand': ['stand-up'], 'handle-pushed': ['turn-item'], notch: ['cut-notches'], 'notch-sharp': ['cut-notches'], 'pin-home': ['pin-side', 'pin-corners'], 'cut-square': ['cut-tubes'],
   mark: ['cut-blank', 'mark-inside', 'mark-creases', 'mark-notches', 'punch-holes', 'cut-panel', 'mark-posts'],
   'panel-flush': ['lay-panel', 'hold-panel', 'fit-hinge', 'fit-bracket'], 'bed-child': [], 'walls-upright': ['turn-up'], 'end-smooth': ['cap-ends'], 'wall-holds': ['fix-to-wall'],
 };
@@ -60,7 +62,8 @@ describe('the right/wrong pair of a step', () => {
   it('shows the outcome of its own kind of work', () => {
     // Of a tray's panel, the chest's, some work looks at other things.
     const tray = modelOf(itemNamed('chest'), 'standard');
-    const told = Object.entries(WORK).flatMap(([action, { check, checkOf }]) => [check, checkOf?.({ on: 'pattern', index: 0 }, tray) ?? null].flatMap((each) => (each?.kind === 'pair' && isPairName(each.name) ? [[each.name, action] as const] : [])));
+    const handled = modelOf(itemNamed('trolley'), 'standard');
+    const told = Object.entries(WORK).flatMap(([action, { check, checkOf }]) => [check, checkOf?.({ on: 'pattern', index: 0 }, tray) ?? null, action === 'turn-item' ? checkOf?.(WHOLE, handled) ?? null : null].flatMap((each) => (each?.kind === 'pair' && isPairName(each.name) ? [[each.name, action] as const] : [])));
     for (const name of Object.keys(pairPictures) as PairName[]) {
       expect([name, told.filter(([pair]) => pair === name).map(([, action]) => action).sort()]).toEqual([name, [...shows[name]].sort()]);
     }

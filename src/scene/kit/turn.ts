@@ -6,6 +6,7 @@ import { turnedBy } from './directions.ts';
 import { boxRound, middleOf, type Box } from './extent.ts';
 import { liftingHands, type Turning } from './lifting-hands.ts';
 import { stageHand } from './stage.ts';
+import { tapesOn } from './taped.ts';
 import { ACROSS_PAPER, STANDARD_VIEW } from './views.ts';
 import { sceneName, type StepGivens, type WorkScene } from './work-scene.ts';
 
@@ -15,9 +16,10 @@ const ARROW_STEPS = 28;
 export const turnWork: WorkScene = {
   scene: (givens) => {
     const { before, turn } = turning(givens);
-    const bodies = turnedBodies(before, turn, '#after');
+    const tapes = tapesOn(givens.model, stageHand(givens.model, givens.step, givens.solids), givens.step);
+    const bodies = [...turnedBodies(before, turn, '#after'), ...tapedBodies(tapes, turn)];
     const { left, setDown } = turnedBlocks(givens, turn);
-    const scene: Scene = { id: sceneName(givens.step), bodies: [...bodies, ...left, ...setDown], marks: [...turn.marks, ...(turn.axis === null ? [] : [turn.axis])], view: STANDARD_VIEW };
+    const scene: Scene = { id: sceneName(givens.step), bodies: [...bodies, ...left, ...setDown], marks: [...turn.marks, ...(turn.axis === null ? [] : [turn.axis]), ...tapesCounted(tapes, turn)], view: STANDARD_VIEW };
     const { model, step, solids } = givens;
     const hands = liftingHands({ model, stage: stageHand(model, step, solids), step, present: step.present, scene }, turn);
     return { ...scene, marks: [...scene.marks, ...hands] };
@@ -66,6 +68,17 @@ export const turnedBodies = (before: readonly SceneBody[], { pose, leads }: Turn
   ...before.map((body): SceneBody => ({ ...body, look: leads.has(body.id) ? 'new' : 'pale' })),
   ...before.map((body): SceneBody => ({ ...body, id: `${body.id}${after}`, look: leads.has(body.id) ? 'new' : 'present', pose: chained(pose(1), body.pose) })),
 ];
+
+/** The tape that is round the work before and after. */
+const tapedBodies = (tapes: readonly SceneBody[], { pose }: Turn): readonly SceneBody[] =>
+  [...tapes, ...tapes.map((body): SceneBody => ({ ...body, id: `${body.id}#after`, pose: chained(pose(1), body.pose) }))];
+
+/** How many, told after the turn at the one farthest from where its arrow ends; one needs no figure. */
+function tapesCounted(tapes: readonly SceneBody[], { pose, marks }: Turn): readonly Mark[] {
+  const head = marks.flatMap((mark) => (mark.mark === 'arrow' ? mark.path.slice(-1) : []))[0] ?? [0, 0, 0];
+  const places = tapes.map((body) => placed(chained(pose(1), body.pose), [0, 0, 0])).toSorted((a, b) => lengthOf(minus(b, head)) - lengthOf(minus(a, head)));
+  return places.length < 2 ? [] : places.slice(0, 1).map((at): Mark => ({ mark: 'label', at, told: tell.times(places.length) }));
+}
 
 const BARS: ReadonlySet<SceneBody['kind']> = new Set<PartKind>(['long-tube', 'short-tube', 'post', 'bar']);
 /** Bars that reach this near to the outermost lead with it, mm. */

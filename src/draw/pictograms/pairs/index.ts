@@ -1,6 +1,7 @@
 import { wallsUpright } from './box.ts';
 import { feetStand } from './feet.ts';
 import { frameCentred, frameSquare } from './frame.ts';
+import { handlePushed } from './handle.ts';
 import { holeStraight, nutTight, pinHome, tabPressed, tubeHome } from './joints.ts';
 import { crease, halfCut, notch, notchSharp, tabFlat } from './panel.ts';
 import { bedChild, panelFlush } from './plates.ts';
@@ -24,6 +25,7 @@ export const pairPictures = {
   crease,
   'rack-upright': rackUpright,
   'feet-stand': feetStand,
+  'handle-pushed': handlePushed,
   notch,
   'notch-sharp': notchSharp,
   'pin-home': pinHome,

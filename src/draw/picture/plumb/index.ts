@@ -139,15 +139,16 @@ function lookAt(steps: readonly number[], [x, y]: Vec2, { wide, cap }: { readonl
 /** Over the leg's sides there is the step where it was shown, mm of paper; beside them the work that leans. */
 const AGAIN = { shown: 14, leans: 44 } as const;
 
-/** Where it was shown; the leg from its sides again; and where it leans, the cord that has grown longer is drawn tighter: at which number. */
+/** Where it was shown; the leg from its sides again; and where it leans, one way or the other, the cord that has grown longer is drawn tighter: at which number. */
 function againMarks(plumb: Plumb, width: number, draw: LineDrawer): readonly Mark[] {
   const { held, step } = plumb;
   const left = width - AGAIN.leans;
   const foot = HIGH.again - SIGN.up;
+  const half = (HIGH.again - SIGN.room - WHITE) / 2;
   return [
     ...lookAt([step], [7, AGAIN.shown / 2]),
     ...eachSide(plumb, { x: 0, y: AGAIN.shown, width: left - WHITE, height: HIGH.again - AGAIN.shown }, draw),
-    ...leaning(plumb, sideShown(plumb, draw), { ...LEANS, cords: true }, { x: left, y: 0, width: AGAIN.leans, height: HIGH.again - SIGN.room }, draw),
+    ...[LEANS, TOWARDS].flatMap((leans, index) => leaning(plumb, sideShown(plumb, draw), { ...leans, cords: true }, { x: left, y: index * (half + WHITE), width: AGAIN.leans, height: half }, draw)),
     ...crossed([left + 3.5, foot]), ...onwards([left + 11, foot]), ...lookAt(held.steps.slice(0, 1), [left + 20, foot], EYES.small), ringedNumeral(tell.number(FRAMES.drawn), [left + AGAIN.leans - 5, foot], capHeights.order, pens.edge),
   ];
 }
