@@ -18,8 +18,8 @@ interface Rounds {
 
 /**
  * Joins triangles that lie in one flat face wherever the joined face is convex: every side between two of them is
- * tried once, in order. After S. Hertel and K. Mehlhorn, "Fast triangulation of simple polygons" (1983): at most
- * four times as many faces as there must be.
+ * tried once, in order. After S. Hertel and K. Mehlhorn, "Fast triangulation of simple polygons" (1983; from
+ * memory): at most four times as many faces as there must be.
  * @param neighbours the triangle across each side, or −1.
  */
 export function convexFacesOf(welded: Welded, flats: Flats, neighbours: Int32Array): ConvexFaces {
@@ -51,7 +51,8 @@ function sideAcross(triangles: Int32Array, side: number, triangle: number): numb
   return -1;
 }
 
-const nextInTriangle = (side: number): number => (side % 3 === 2 ? side - 2 : side + 1);
+/** The side after a side, round its own triangle. */
+export const nextInTriangle = (side: number): number => (side % 3 === 2 ? side - 2 : side + 1);
 
 /** Takes the sides between two faces away, if what they make together has no inside corner at either end. */
 function joinOver({ before, after }: Rounds, welded: Welded, planes: Float64Array, plane: number, side: number, across: number): void {

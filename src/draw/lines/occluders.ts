@@ -1,4 +1,4 @@
-import { Reals, Wholes, flag, item, real, whole } from './arrays.ts';
+import { Reals, Wholes, item, real, whole } from './arrays.ts';
 import type { Grid } from './grid.ts';
 import { coverConvex, gridOver, sealGrid } from './grid.ts';
 import { greatestFirst } from './nearestOrder.ts';
@@ -59,9 +59,9 @@ function nearestFirst(stage: Stage): Faces {
 
 /** Greatest height of a face towards the eye; −∞ where it is turned away or seen from its edge. */
 function nearestOf(stage: Stage, b: number, f: number): number {
-  const { faceStarts, faceSides, triangles, planeOf } = item(stage.topologies, b);
+  const { faceStarts, faceSides, triangles } = item(stage.topologies, b);
   const first = whole(faceSides, whole(faceStarts, f));
-  if (flag(stage.front, whole(stage.firstPlane, b) + whole(planeOf, Math.floor(first / 3))) === 0) return -Infinity;
+  if (facing(stage, b, Math.floor(first / 3)) === 0) return -Infinity;
   const { points } = stage;
   const point = whole(stage.firstPoint, b);
   const a = 3 * (point + whole(triangles, first));

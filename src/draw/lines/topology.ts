@@ -1,6 +1,6 @@
 import type { Mesh } from '../../model/index.ts';
 import { real, whole } from './arrays.ts';
-import { convexFacesOf } from './convexFaces.ts';
+import { convexFacesOf, nextInTriangle } from './convexFaces.ts';
 import type { ConvexFaces } from './convexFaces.ts';
 import { flatsOf } from './flats.ts';
 import type { Flats } from './flats.ts';
@@ -52,7 +52,7 @@ function neighboursOf(triangles: Int32Array): Int32Array {
   const many = triangles.length + 1;
   for (let h = 0; h < triangles.length; h++) {
     const from = whole(triangles, h);
-    const to = whole(triangles, h % 3 === 2 ? h - 2 : h + 1);
+    const to = whole(triangles, nextInTriangle(h));
     const partner = open.get(to * many + from);
     if (partner === undefined) {
       open.set(from * many + to, h);
@@ -74,7 +74,7 @@ function edgesOf(welded: Welded, flats: Flats, neighbours: Int32Array): Pick<Top
     const right = whole(neighbours, h);
     if (right >= 0 && (right < left || whole(flats.planeOf, right) === whole(flats.planeOf, left))) continue;
     const from = whole(welded.triangles, h);
-    const to = whole(welded.triangles, h % 3 === 2 ? h - 2 : h + 1);
+    const to = whole(welded.triangles, nextInTriangle(h));
     edges.push(from, to, left, right);
     const turn = right < 0 ? { cosine: -1, sine: 1 } : turnOf(welded, flats, from, to, left, right);
     smooth.push(turn.cosine > smoothCosine ? 1 : 0);
