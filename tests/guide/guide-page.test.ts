@@ -11,7 +11,7 @@ import { dataOf, guideOf, languages, rackGuide, rackVariant } from './made.ts';
 import type { Variant } from '../../src/cli/record.ts';
 
 /** The most a guide may weigh, bytes: it goes to old phones by memory cards and poor lines. Ours. */
-const HEAVIEST = 3_800_000;
+const HEAVIEST = 4_000_000;
 
 let variants: readonly Variant[];
 let guides: readonly string[];
