@@ -3,9 +3,10 @@ import type { Body } from '../types.ts';
 import { crossingOf } from './crossing.ts';
 import type { LineCaches } from './caches.ts';
 import { numbersKey, remembered } from './caches.ts';
-import { item, real, whole } from './arrays.ts';
+import { item, real } from './arrays.ts';
 import { extentAlong, turnPlanes, turnPoints } from './stage.ts';
 import type { Topology } from './topology.ts';
+import { boxesOfTriangles } from './triangleBoxes.ts';
 import { touchShare } from './tolerances.ts';
 
 /** Lines where two bodies pass through each other: eight numbers each, in the first body's coordinates. */
@@ -66,44 +67,49 @@ interface Near {
 
 function pairCrossings(a: Topology, b: Topology, bToA: readonly number[]): Float64Array {
   const touch = touchShare * Math.max(a.diagonal, b.diagonal);
-  const points = new Float64Array(b.points.length);
-  const planes = new Float64Array(b.planes.length);
-  turnPoints(b.points, bToA, points, 0);
-  turnPlanes(b.planes, bToA, planes, 0);
   const spans = [0, 1, 2].map((k) => extentAlong(b.box, bToA, k));
   const common = Float64Array.from([
     ...spans.map(([low], k) => Math.max(low, real(a.box, k))),
     ...spans.map(([, high], k) => Math.min(high, real(a.box, k + 3))),
   ]);
+  if ([0, 1, 2].some((k) => real(common, k) > real(common, k + 3))) return new Float64Array();
   const axis = [0, 1, 2].reduce((best, k) => (real(common, k + 3) - real(common, k) > real(common, best + 3) - real(common, best) ? k : best), 0);
-  const near = nearTriangles(a, a.points, a.planes, common, axis);
-  const others = nearTriangles(b, points, planes, common, axis);
+  const points = new Float64Array(b.points.length);
+  const planes = new Float64Array(b.planes.length);
+  turnPoints(b.points, bToA, points, 0);
+  turnPlanes(b.planes, bToA, planes, 0);
+  const near = nearTriangles(a, a.points, a.planes, reachingInto(a, common), common, axis);
+  const others = nearTriangles(b, points, planes, reachingInto(b, turnedBack(common, bToA, b.diagonal * slack)), common, axis);
   return sweep(near, others, axis, touch);
 }
 
-/** Triangles that reach into the common box, in order of their least coordinate along the axis of the sweep. */
-function nearTriangles(topology: Topology, points: Float64Array, planes: Float64Array, common: Float64Array, axis: number): Near {
-  const count = topology.triangles.length / 3;
-  const all = new Float64Array(6 * count);
-  const found: number[] = [];
-  for (let t = 0; t < count; t++) {
-    writeBox(topology.triangles, points, t, all);
-    if (overlap(all, 6 * t, common, 0)) found.push(t);
-  }
-  const triangles = found.sort((p, q) => real(all, 6 * p + axis) - real(all, 6 * q + axis) || p - q);
-  const boxes = new Float64Array(6 * triangles.length);
-  triangles.forEach((t, i) => {
-    for (let k = 0; k < 6; k++) boxes[6 * i + k] = real(all, 6 * t + k);
-  });
-  return { topology, points, planes, triangles, boxes };
+/** Share of a body's diagonal by which a box turned into its coordinates is widened, so that rounding loses no triangle. */
+const slack = 1e-9;
+
+/** The box, in a body's own coordinates, round a box that stands in coordinates into which `pose` turns the body, widened by `margin` mm. */
+function turnedBack(box: Float64Array, pose: readonly number[], margin: number): Float64Array {
+  const back = new Matrix4().fromArray(pose).invert().elements;
+  const spans = [0, 1, 2].map((k) => extentAlong(box, back, k));
+  return Float64Array.from([...spans.map(([low]) => low - margin), ...spans.map(([, high]) => high + margin)]);
 }
 
-function writeBox(triangles: Int32Array, points: Float64Array, t: number, boxes: Float64Array): void {
-  const [a, b, c] = [3 * whole(triangles, 3 * t), 3 * whole(triangles, 3 * t + 1), 3 * whole(triangles, 3 * t + 2)];
-  for (let k = 0; k < 3; k++) {
-    boxes[6 * t + k] = Math.min(real(points, a + k), real(points, b + k), real(points, c + k));
-    boxes[6 * t + k + 3] = Math.max(real(points, a + k), real(points, b + k), real(points, c + k));
+/** Triangles whose own boxes reach into a box, both in the body's coordinates. */
+function reachingInto({ triangleBoxes }: Topology, box: Float64Array): readonly number[] {
+  const found: number[] = [];
+  for (let t = 0; 6 * t < triangleBoxes.length; t++) {
+    if (overlap(triangleBoxes, 6 * t, box, 0)) found.push(t);
   }
+  return found;
+}
+
+/** Those of a body's triangles that reach into the common box, in order of their least coordinate along the axis of the sweep. */
+function nearTriangles(topology: Topology, points: Float64Array, planes: Float64Array, among: readonly number[], common: Float64Array, axis: number): Near {
+  const candidates = boxesOfTriangles(topology.triangles, points, among);
+  const places = [...among.keys()].filter((place) => overlap(candidates, 6 * place, common, 0))
+    .sort((p, q) => real(candidates, 6 * p + axis) - real(candidates, 6 * q + axis) || p - q);
+  const boxes = new Float64Array(6 * places.length);
+  places.forEach((place, i) => { boxes.set(candidates.subarray(6 * place, 6 * place + 6), 6 * i); });
+  return { topology, points, planes, triangles: places.map((place) => item(among, place)), boxes };
 }
 
 function overlap(p: Float64Array, i: number, q: Float64Array, j: number): boolean {

@@ -5,6 +5,7 @@ import type { ConvexFaces } from './convexFaces.ts';
 import { flatsOf } from './flats.ts';
 import type { Flats } from './flats.ts';
 import { sliverShare, smoothCosine, weldShare } from './tolerances.ts';
+import { boxesOfTriangles } from './triangleBoxes.ts';
 import { weld } from './weld.ts';
 import type { Welded } from './weld.ts';
 
@@ -18,6 +19,8 @@ export interface Topology extends Welded, Flats, ConvexFaces {
   readonly smooth: Uint8Array;
   /** For each edge, 1 where it is an inside corner. */
   readonly concave: Uint8Array;
+  /** Least x y z, then greatest x y z, of every triangle. */
+  readonly triangleBoxes: Float64Array;
   /** Least x y z, then greatest x y z. */
   readonly box: Float64Array;
   readonly diagonal: number;
@@ -30,7 +33,8 @@ export function topologyOf(mesh: Mesh): Topology {
   const welded = weld(mesh, Math.max(diagonal * weldShare, Number.MIN_VALUE));
   const neighbours = neighboursOf(welded.triangles);
   const flats = flatsOf(welded, neighbours, diagonal * sliverShare);
-  return { ...welded, ...flats, ...convexFacesOf(welded, flats, neighbours), neighbours, ...edgesOf(welded, flats, neighbours), box, diagonal };
+  const triangleBoxes = boxesOfTriangles(welded.triangles, welded.points, Array.from({ length: welded.triangles.length / 3 }, (_, t) => t));
+  return { ...welded, ...flats, ...convexFacesOf(welded, flats, neighbours), neighbours, ...edgesOf(welded, flats, neighbours), triangleBoxes, box, diagonal };
 }
 
 /** Least x y z and greatest x y z of points; of no points, a box at the origin. */
