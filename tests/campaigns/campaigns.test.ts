@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { everything } from '../support/samples.ts';
 import { browserCampaign } from './browsers.ts';
 import { canMount, diskCampaign } from './disks.ts';
+import { guidedCampaign } from './guided.ts';
 import { keptKillCampaign } from './kept-kills.ts';
 import { killCampaign } from './kills.ts';
 import { mutationCampaign } from './mutations.ts';
@@ -16,6 +17,16 @@ describe('files damaged at random', () => {
     // That the damage damages, and that some of it is let through, so that what is accepted is tried too.
     expect(figures.refused).toBeGreaterThan(figures.tried / 3);
     expect(figures.accepted).toBeGreaterThan(figures.tried / 5);
+  });
+});
+
+describe('files damaged where the last damage reached new code', () => {
+  it('are taken as well as those damaged blindly, and some grow from one that was kept', async () => {
+    const { tried, kept, deeper, accepted, refused, faults } = await guidedCampaign(everything ? 1000 : 150, 4);
+    expect(faults).toEqual([]);
+    expect(accepted + refused).toBeGreaterThan(tried / 2);
+    expect(kept).toBeGreaterThan(tried / 20);
+    expect(deeper).toBeGreaterThan(0);
   });
 });
 

@@ -9,7 +9,7 @@ const night = (name: string, without: string | null = null): Night => ({ name, c
 
 describe('the campaigns of a night', () => {
   it('are all that there are, each once', () => {
-    expect(nights().map(({ name }) => name).sort()).toEqual(['browsers', 'cache', 'disks', 'kept-kills', 'kills', 'mutations', 'works']);
+    expect(nights().map(({ name }) => name).sort()).toEqual(['browsers', 'cache', 'disks', 'guided', 'kept-kills', 'kills', 'mutations', 'works']);
     expect(nights().find(({ name }) => name === 'mutations')?.count).toBe(10_000);
     expect(nights().find(({ name }) => name === 'kills')?.count).toBe(100);
   });

@@ -17,6 +17,7 @@ const linux = (): string | null => (process.platform === 'linux' ? null : 'proce
 /** All campaigns by their counts; the quick ones first, so that a night that is broken off has told something. */
 export const nights = (): readonly Night[] => [
   { name: 'mutations', count: 10_000, without: null },
+  { name: 'guided', count: 5_000, without: null },
   { name: 'works', count: 300, without: null },
   { name: 'cache', count: 500, without: linux() },
   { name: 'disks', count: 1, without: linux() ?? (canMount() ? null : 'this user may not mount a disk') },

@@ -1,6 +1,7 @@
 import { browserCampaign } from './browsers.ts';
 import { cacheCampaign } from './cache.ts';
 import { diskCampaign } from './disks.ts';
+import { guidedCampaign } from './guided.ts';
 import { killCampaign } from './kills.ts';
 import { keptKillCampaign } from './kept-kills.ts';
 import { mutationCampaign } from './mutations.ts';
@@ -14,6 +15,7 @@ const campaigns: Readonly<Record<string, (count: number, seed: number, tell: (li
   'kept-kills': keptKillCampaign,
   browsers: browserCampaign,
   mutations: mutationCampaign,
+  guided: guidedCampaign,
   works: workCampaign,
   disks: diskCampaign,
   cache: cacheCampaign,
