@@ -3,17 +3,19 @@ import type { Variant } from '../../src/cli/record.ts';
 import { stepPageId } from '../../src/guide/pages/steps.tsx';
 import { rack } from '../support/rack.ts';
 import { rackGuide, rackVariant } from './made.ts';
-import { openOldPhone, type OldPhone } from './old-phone.ts';
+import { oldEngine, openOldPhone, type OldPhone } from './old-phone.ts';
 
 const SHOWN = "[...document.querySelectorAll('.page')].filter((each) => each.getClientRects().length > 0)";
 
-// The engine is a program for Linux on this kind of processor; others have none of its year.
-describe.runIf(process.platform === 'linux' && process.arch === 'x64')('a guide on an engine of 2018', () => {
+const engine = await oldEngine();
+
+describe.runIf(engine !== null)('a guide on an engine of 2018', () => {
   let variant: Variant;
   let phone: OldPhone;
   beforeAll(async () => {
     variant = await rackVariant('low');
-    phone = await openOldPhone(await rackGuide(rack, 'low'));
+    if (engine === null) throw new Error('only where the engine runs');
+    phone = await openOldPhone(engine, await rackGuide(rack, 'low'));
   });
   afterAll(() => phone.close());
 

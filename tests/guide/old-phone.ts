@@ -1,4 +1,4 @@
-import { spawn, type ChildProcess } from 'node:child_process';
+import { spawn, spawnSync, type ChildProcess } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { once } from 'node:events';
@@ -37,12 +37,27 @@ const SWITCHES = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-3d-a
 
 const TWO_FRAMES = 'new Promise((resolve) => { requestAnimationFrame(() => { requestAnimationFrame(resolve); }); })';
 
-export async function openOldPhone(html: string): Promise<OldPhone> {
+/** An engine unpacked into a folder of its own. */
+export interface OldEngine {
+  readonly program: string;
+  readonly folder: string;
+  readonly env: NodeJS.ProcessEnv;
+}
+
+/** The engine, where this machine runs it: it is a program for Linux, and libraries that it needs may be missing. Null where it does not start. */
+export async function oldEngine(): Promise<OldEngine | null> {
+  if (process.platform !== 'linux' || process.arch !== 'x64') return null;
   const folder = mkdtempSync(join(tmpdir(), 'foldwright-old-phone-'));
   const program = join(folder, 'chromium');
   writeFileSync(program, packedEngine(), { mode: 0o755 });
+  const env = { ...(await chooseBrowser()).env };
+  if (spawnSync(program, ['--headless', '--no-sandbox', '--disable-gpu', `--user-data-dir=${join(folder, 'profile')}`, '--dump-dom', 'about:blank'], { env }).status === 0) return { program, folder, env };
+  rmSync(folder, { recursive: true });
+  return null;
+}
+
+export async function openOldPhone({ program, folder, env }: OldEngine, html: string): Promise<OldPhone> {
   writeFileSync(join(folder, 'guide.html'), html);
-  const { env } = await chooseBrowser();
   const engine = spawn(program, [...SWITCHES, `--user-data-dir=${join(folder, 'profile')}`, 'about:blank'], { env, stdio: ['ignore', 'ignore', 'pipe'] });
   const driver = await CDP({ port: await portOf(engine), local: true });
   const told = await listenTo(driver);
