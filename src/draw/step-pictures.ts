@@ -5,7 +5,7 @@ import { blocksFromAbove, closeUpScene, doBlocksComeToWork, enteredJoints, newJo
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetterOf, withLetters } from './letters-at-bars.ts';
-import { composeAfter, composeAside, composeBeside, composeDone, composeJointGuide, composeOnFeet, composePlumb, composeRightWrong, composePicture, composeRow, composeRows, squareStrip, type Aside, type LineDrawer } from './picture/index.ts';
+import { composeAfter, composeAside, composeBeside, composeDone, composeJointGuide, composeOnFeet, composePlumb, composeRightWrong, composePicture, composeRow, composeRows, squarePicture, type Aside, type LineDrawer } from './picture/index.ts';
 import { drilledOver } from './flat/index.ts';
 import { pictureAs } from './picture-of.ts';
 import type { DrawnPicture, Picture } from './types.ts';
@@ -50,16 +50,16 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const papers = FORMATS[format];
   const own = { ...papers[paper], height: onBlocks.length === 0 ? papers[paper].height : Math.min(papers[paper].height, papers.underBlocks), most: papers.most };
   if (closeUp !== null && before.length === 0 && freed.length === 0) {
-    const strip = square === null ? null : (most: number) => squareStrip(square, { width: own.width, height: most }, draw);
-    const under = (first: readonly Scene[]): DrawnPicture => composeBeside(first, strip, told, closeUp, own, papers.closeUp, draw);
-    const whole = under(onBlocks);
+    // Before it is drilled it is square, and before that it stands: in this order, the first on paper of its own.
+    if (square !== null) return [...inRowsAlone(onBlocks, own, draw), squarePicture(square, own.width, draw), composeBeside([], told, closeUp, own, papers.closeUp, draw), ...furtherPictures(givens, step, null)];
+    const whole = composeBeside(onBlocks, told, closeUp, own, papers.closeUp, draw);
     // Too high for one picture, how blocks come is one of its own.
-    return [...(whole.height > papers.most && onBlocks.length > 0 ? [composeRows([], inRows(onBlocks), own, draw), under([])] : [whole]), ...furtherPictures(givens, step, null)];
+    return [...(whole.height > papers.most && onBlocks.length > 0 ? [...inRowsAlone(onBlocks, own, draw), composeBeside([], told, closeUp, own, papers.closeUp, draw)] : [whole]), ...furtherPictures(givens, step, null)];
   }
   const afterWhatComesBefore = (): readonly DrawnPicture[] => {
     if (freed.length > 0) return [composeRows(onBlocks, [before, freed], own, draw), composePicture(told, papers[paper], draw)];
     if (onBlocks.length <= BESIDE_EACH_OTHER) return [composeAfter(onBlocks, before, told, own, draw)];
-    return [composeRows([], inRows(onBlocks), own, draw), composeAfter([], before, told, { ...papers[paper], most: papers.most }, draw)];
+    return [...inRowsAlone(onBlocks, own, draw), composeAfter([], before, told, { ...papers[paper], most: papers.most }, draw)];
   };
   const entered = enteredJoints(model, step, rolled, solids);
   return [
@@ -82,6 +82,9 @@ const BESIDE_EACH_OTHER = 2;
 
 const inRows = (scenes: readonly Scene[]): readonly (readonly Scene[])[] =>
   Array.from({ length: Math.ceil(scenes.length / 2) }, (_, row) => scenes.slice(2 * row, 2 * row + 2));
+
+/** Scenes that come before a step's own in a picture of theirs, where there are any. */
+const inRowsAlone = (scenes: readonly Scene[], paper: { readonly width: number; readonly height: number }, draw: LineDrawer): readonly DrawnPicture[] => (scenes.length === 0 ? [] : [composeRows([], inRows(scenes), paper, draw)]);
 
 /** A scene of a series with its number, counted on from scenes before them where those are numbered. */
 const numberedAfter = (scenes: readonly Scene[], index: number, scene: Scene): Scene => ({ ...scene, number: (scenes.at(-1)?.number ?? 0) + index + 1 });

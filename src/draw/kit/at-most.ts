@@ -26,6 +26,17 @@ export const moreThan = (told: Told, at: Vec2, cap: number): readonly Mark[] => 
 /** Less than a limit: the sign <, likewise. */
 export const lessThan = (told: Told, at: Vec2, cap: number): readonly Mark[] => beyond(told, at, cap, 'less');
 
+/** About so much, a measure that is only to compare with another: the sign ≈ before a bold figure, likewise. */
+export function about(told: Told, [x, y]: Vec2, cap: number): readonly Mark[] {
+  const left = x - atMostWidth(told, cap) / 2;
+  const pen: Pen = { ...pens.sign, width: thick * 1.2 };
+  const wave = (up: number): Mark => line(pen, ...WAVE.map(([along, over]): Vec2 => [left + along * SIGN.wide * cap, y + (over + up) * cap]));
+  return [wave(-0.17), wave(0.17), figure(told, [left + cap * (SIGN.wide + SIGN.gap) + toldWidth(told, cap, 700) / 2, y], cap, 700)];
+}
+
+/** A wave as shares of its length, and of the cap height down. */
+const WAVE: readonly Vec2[] = Array.from({ length: 9 }, (_, index) => [index / 8, -0.11 * Math.sin((index / 4) * Math.PI)]);
+
 function beyond(told: Told, [x, y]: Vec2, cap: number, is: 'more' | 'less'): readonly Mark[] {
   const left = x - atMostWidth(told, cap) / 2;
   const [open, tip] = is === 'more' ? [left, left + cap * SIGN.wide] : [left + cap * SIGN.wide, left];

@@ -174,30 +174,10 @@ function afterSmalls(smalls: readonly Scene[], scene: Scene, paper: Paper, isFir
 /** What stands beside a scene: another one, or what is drawn flat on a paper. */
 export type Aside = Scene | { readonly flat: (paper: Paper) => readonly Mark[] };
 
-/** What stands over a scene, drawn across the whole width of its paper: its height, mm of paper, and its marks. */
-export interface Strip {
-  readonly height: number;
-  readonly marks: readonly Mark[];
-}
-
-/** A scene with what it hides or shows too small enlarged on its right, in a room of its own, and over both what is looked at first, no higher than there is room for, and scenes that come before that. As `composePicture`. */
-export function composeBeside(first: readonly Scene[], stripIn: ((most: number) => Strip) | null, scene: Scene, closeUp: Aside, paper: PaperUnder, room: Paper, lineDrawing: LineDrawer): DrawnPicture {
+/** A scene with what it hides or shows too small enlarged on its right, in a room of its own, and over both scenes that come before that. As `composePicture`. */
+export function composeBeside(first: readonly Scene[], scene: Scene, closeUp: Aside, paper: PaperUnder, room: Paper, lineDrawing: LineDrawer): DrawnPicture {
   const rows = rowsOf(first, paper.width, lineDrawing);
-  const strip = stripIn?.(paper.most - rows.reduce((sum, { room }) => sum + room.height + SMALL_GAP, 0) - SMALL_GAP - LEAST) ?? null;
-  const own = beside(scene, closeUp, leftUnder(rows, strip === null ? 0 : strip.height + SMALL_GAP, paper), room, lineDrawing);
-  return pictureFrom(underRows(rows, strip === null ? own : underStrip(strip, own), lineDrawing));
-}
-
-/** A sheet under a strip, with a line between. */
-function underStrip({ height, marks }: Strip, sheet: Sheet): Sheet {
-  const { width } = sheet.paper;
-  const down = height + SMALL_GAP;
-  return {
-    ...sheet,
-    paper: { width, height: sheet.paper.height + down },
-    marks: [paperGround({ width, height }), ...marks, { mark: 'placed', at: [0, down], marks: sheet.marks }, line(pens.dimension, [0, down - SMALL_GAP / 2], [width, down - SMALL_GAP / 2])],
-    labels: [...labelBoxes(marks), ...sheet.labels.map((box) => movedBox(box, [0, down]))],
-  };
+  return pictureFrom(underRows(rows, beside(scene, closeUp, leftUnder(rows, 0, paper), room, lineDrawing), lineDrawing));
 }
 
 /** What stands beside a scene, alone. */

@@ -1,36 +1,37 @@
 import { tell, type Square, type Told } from '../../scene/index.ts';
 import type { Vec2 } from '../../model/index.ts';
-import type { Box } from '../types.ts';
+import type { Box, DrawnPicture } from '../types.ts';
 import { boundsOf, fitInto, onPaper, type Bounds, type Fit } from '../kit/fit.ts';
 import { apart, minus, plus, unit } from '../kit/geometry.ts';
-import { atMost, atMostWidth } from '../kit/at-most.ts';
+import { about, atMost, atMostWidth, moreThan } from '../kit/at-most.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { arrowhead, circle, figureOnGround, line, ringedNumeral, toldWidth, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, circle, line, ringedNumeral, type Mark } from '../kit/marks.ts';
 import { band, haloOf, pens } from '../kit/pens.ts';
 import { crossed, ticked } from '../kit/right-wrong.ts';
-import type { Paper } from '../kit/svg.ts';
-import type { Strip } from './compose.ts';
+import { toPicture } from '../kit/svg.ts';
 import type { Disc } from './rings.ts';
 import { tapeEnd } from './tape-end.ts';
 import { elevationMarks, elevationOf, onPlane, reshaped, type Elevation } from './elevation.ts';
 import type { LineDrawer } from './line-drawer.ts';
 
-/** The step's own view, and under it the corners that are measured between, have this share of the width; white between what stands side by side, mm of paper. */
-const WHOLE = 0.335;
-const WHITE = 3;
-/** Radius of the rings round the corners at most, and the least height of the step's own view over it, mm of paper. */
-const RING = 13.2;
-const VIEW = 21;
-/** The side seen from over it is so high at most, and at least where there is less room, mm of paper; beside and over it there is room for what pushes at its corners, under it for a sign. */
-const HIGH = { most: 44, least: 20 } as const;
-const ROOM = { aside: 8.5, over: 6, sign: 12 } as const;
+/** The upper row: the work in the middle, its two corners enlarged left and right of it in rings of this radius, mm of paper. */
+const RING = 23;
+/** White between what stands side by side or one over the other, mm of paper. */
+const WHITE = 4;
+/** A side seen from over it is so high and wide at most, mm of paper; room over it and under it for a number, aside of one that is pushed. */
+const HIGHEST = 44;
+const ROOM = { over: 5, sign: 12, pushed: 9, aside: 2 } as const;
+/** A side wider than this for its height, as a share, has two fields in a row, else all stand in one. */
+const WIDE = 1.5;
+/** Width of the field that compares both lengths, mm of paper. */
+const COMPARING = 34;
 /** A side that is not square is drawn moved aside by so much, mm of paper: more than it is, so that it is seen. */
 const ASIDE = 5;
-/** The figures stand on their diagonals at this share of them from their upper ends, beside each other and clear of where they cross. */
-const FIGURE = 0.26;
+/** A figure stands on its diagonal at this share of it from its upper end. */
+const FIGURE = 0.3;
 /** What pushes at a corner: so long and so far off it, mm of paper. */
 const PUSH = { long: 7.6, off: 0.8 } as const;
-/** From a frame's lower edge to the middle of its sign. */
+/** From a field's lower edge to the middle of its sign. */
 const SIGN_UP = 5.5;
 
 type Corners = readonly [Vec2, Vec2, Vec2, Vec2];
@@ -38,42 +39,70 @@ type Corners = readonly [Vec2, Vec2, Vec2, Vec2];
 const all = <From>([first, second, third, last]: readonly [From, From, From, From], to: (corner: From) => Vec2): Corners => [to(first), to(second), to(third), to(last)];
 
 /**
- * The side that lies on top measured across both ways before it is drilled: in the work, then from over it with both diagonals alike,
- * ticked; and crossed, with one longer than the other, where it is pushed at the longer one's ends and measured again.
+ * The side that lies on top measured across both ways before it is drilled, `width` mm of paper wide: in the work, with the
+ * tape's two ends enlarged; then from over it one diagonal, about so long, and the other; both compared, ticked where they
+ * are alike; and crossed where they are not: there it is pushed at the longer one's ends and measured again.
  */
-export function squareStrip(square: Square, { width, height: most }: Paper, draw: LineDrawer): Strip {
+export const squarePicture = (square: Square, width: number, draw: LineDrawer): DrawnPicture => {
+  const { height, marks } = squareMarks(square, width, draw);
+  return toPicture({ width, height }, marks);
+};
+
+/** The marks of that picture and its height, mm of paper. */
+export function squareMarks(square: Square, width: number, draw: LineDrawer): { readonly height: number; readonly marks: readonly Mark[] } {
   const over = elevationOf(square.bodies, square.over, draw);
   const corners = all(square.corners, (corner) => onPlane(over, corner));
-  const first = width * WHOLE;
-  const each = (width - first - 2 * WHITE) / 2;
+  const fields = fieldsOf(over, corners, width);
+  const upper = { x: 0, y: 0, width, height: 2 * RING + 2 };
+  const [one, other, alike, unlike] = fields.boxes.map((box) => ({ ...box, y: box.y + upper.height + WHITE }));
+  if (one === undefined || other === undefined || alike === undefined || unlike === undefined) throw new RangeError('four fields are laid out');
   const { bounds } = over.drawing;
-  const size = minus(bounds.max, bounds.min);
+  const moved = skewed(corners, ASIDE / fields.scale);
+  const wrong = boundsOf(all([bounds.min, [bounds.min[0], bounds.max[1]], bounds.max, [bounds.max[0], bounds.min[1]]], moved));
+  const [hook, read] = lowestLeft(corners);
+  const marks = [
+    ...inTheWork(square, over, corners, upper, draw),
+    ...oneMeasured(over, [hook, read], 1, square.diagonal, fields.scale, one),
+    ...oneMeasured(over, others(corners, hook), 2, null, fields.scale, other),
+    ...fields.lines.map(([from, to]) => line(pens.edge, plus(from, [0, upper.height + WHITE]), plus(to, [0, upper.height + WHITE]))),
+    ...alikeSide(square.unequal, alike),
+    ...unlikeSide(reshaped(over, moved), all(corners, moved), wrong, { scale: fields.scale, unequal: square.unequal, box: unlike }),
+  ];
+  return { height: Math.max(...fields.boxes.map(({ y, height }) => y + height)) + upper.height + WHITE, marks };
+}
+
+/** Where the four fields stand under the work, from the upper left, mm of paper; the scale of the sides in them; lines between. */
+interface Fields {
+  readonly boxes: readonly Box[];
+  readonly scale: number;
+  readonly lines: readonly (readonly [Vec2, Vec2])[];
+}
+
+function fieldsOf({ drawing: { bounds } }: Elevation, corners: Corners, width: number): Fields {
+  const [wide, high] = minus(bounds.max, bounds.min);
   const along = minus(corners[1], corners[0]);
-  const isAcross = Math.abs(along[0]) > Math.abs(along[1]);
-  const highest = Math.max(HIGH.least, Math.min(HIGH.most, most - 2 * ROOM.over - ROOM.sign));
-  const room: Vec2 = [each - 2 * ROOM.aside - (isAcross ? ASIDE : 0), highest - (isAcross ? 0 : ASIDE)];
-  const scale = Math.min(room[0] / size[0], room[1] / size[1]);
-  const high = size[1] * scale + (isAcross ? 0 : ASIDE) + 2 * ROOM.over;
-  const ringed = Math.min(RING, first / 4 - 0.6);
-  const height = Math.max(high + ROOM.sign, VIEW + 2 * ringed + 4);
-  const box = (place: number): Box => ({ x: first + WHITE + place * (each + WHITE), y: 0, width: each, height });
-  const moved = skewed(corners, ASIDE / scale);
-  const right = middleOf(over.drawing.bounds, scale, box(0));
-  const [nearest, opposite] = lowestLeft(corners);
-  const work = inTheWork(square, { x: 0, y: 0, width: first, height: height - 2 * ringed - 4 }, draw);
-  const [hook, read] = [nearest, opposite].map((corner) => work.at[corners.indexOf(corner)] ?? work.at[0]) as [Vec2, Vec2];
-  const ring = (isLeft: boolean): Disc => ({ centre: [first * (isLeft ? 0.25 : 0.75), height - ringed - 0.5], radius: ringed });
-  const [hooked, end] = [ring(hook[0] <= read[0]), ring(hook[0] > read[0])];
+  const skew: Vec2 = Math.abs(along[0]) > Math.abs(along[1]) ? [ASIDE, 0] : [0, ASIDE];
+  const inRow = (first: number, last: number): number => Math.min((first - 2 * ROOM.aside) / wide, (last - 2 * ROOM.pushed - skew[0]) / wide, HIGHEST / high);
+  const heightAt = (scale: number): number => high * scale + 2 * ROOM.over + ROOM.sign;
+  if (wide > WIDE * high) {
+    const half = (width - WHITE) / 2;
+    const scale = inRow(half, width - COMPARING - WHITE);
+    const [upper, lower] = [heightAt(scale), heightAt(scale) + skew[1] + ROOM.over];
+    const under = upper + WHITE;
+    return {
+      scale, boxes: [{ x: 0, y: 0, width: half, height: upper }, { x: half + WHITE, y: 0, width: half, height: upper }, { x: 0, y: under, width: COMPARING, height: lower }, { x: COMPARING + WHITE, y: under, width: width - COMPARING - WHITE, height: lower }],
+      lines: [[[0, upper + WHITE / 2], [width, upper + WHITE / 2]], [[COMPARING + WHITE / 2, under], [COMPARING + WHITE / 2, under + lower]]],
+    };
+  }
+  const left = width - COMPARING - 3 * WHITE;
+  const last = (left - 4 * ROOM.aside + 4 * ROOM.pushed + 2 * skew[0]) / 3;
+  const first = (left - last) / 2;
+  const scale = inRow(first, last);
+  const height = heightAt(scale) + skew[1];
+  const [second, comparing, pushed] = [first + WHITE, 2 * (first + WHITE), 2 * (first + WHITE) + COMPARING + WHITE];
   return {
-    height,
-    marks: [
-      ...work.marks,
-      ...rightSide(over, corners, square, right, box(0)),
-      ...tapeEnd(over, nearest, opposite, hooked, 'hooked'), ...leaderTo(hooked, { centre: hook, radius: SMALL }),
-      ...tapeEnd(over, opposite, nearest, end, 'read'), ...leaderTo(end, { centre: read, radius: SMALL }),
-      line(pens.edge, [box(1).x - WHITE / 2, 0], [box(1).x - WHITE / 2, height]),
-      ...wrongSide(reshaped(over, moved), all(corners, moved), boundsOf(all([bounds.min, [bounds.min[0], bounds.max[1]], bounds.max, [bounds.max[0], bounds.min[1]]], moved)), scale, box(1)),
-    ],
+    scale, boxes: [{ x: 0, y: 0, width: first, height }, { x: second, y: 0, width: first, height }, { x: comparing, y: 0, width: COMPARING, height }, { x: pushed, y: 0, width: last, height }],
+    lines: [comparing, pushed].map((x) => [[x - WHITE / 2, 0], [x - WHITE / 2, height]]),
   };
 }
 
@@ -103,57 +132,90 @@ function lowestLeft(corners: Corners): readonly [Vec2, Vec2] {
 
 const valueOf = (corners: Corners, index: number): number => (corners[index] ?? corners[0])[0] + (corners[index] ?? corners[0])[1];
 
+/** The ends of the other diagonal. */
+function others(corners: Corners, hook: Vec2): readonly [Vec2, Vec2] {
+  const index = corners.indexOf(hook);
+  return [corners[(index + 1) % 4] ?? corners[1], corners[(index + 3) % 4] ?? corners[3]];
+}
+
 /** A ring round a small place, and the line to where it is enlarged. */
 function leaderTo(big: Disc, small: Disc): readonly Mark[] {
   const way = unit(minus(small.centre, big.centre)) ?? [1, 0];
   return [circle(small.centre, small.radius, pens.detail), line(pens.leader, plus(big.centre, way, big.radius), plus(small.centre, way, -small.radius))];
 }
 
-/** The work as the step shows it, with both diagonals over it, and where its corners are. */
-function inTheWork({ bodies, view, corners }: Square, { x, y, width, height }: Box, draw: LineDrawer): { readonly marks: readonly Mark[]; readonly at: Corners } {
+/** The work as the step shows it, with both diagonals over it; left and right of it the corners where a tape is hooked and where it is read. */
+function inTheWork({ bodies, view, corners }: Square, over: Elevation, level: Corners, { x, y, width, height }: Box, draw: LineDrawer): readonly Mark[] {
   const whole = elevationOf(bodies, view, draw);
-  const fit = fitInto(whole.drawing.bounds, { x: x + 1, y: y + 2, width: width - 2, height: height - 4 }, 1, [0.5, 0.5]);
+  const aside = 2 * RING + WHITE;
+  const fit = fitInto(whole.drawing.bounds, { x: x + aside, y: y + 2, width: width - 2 * aside, height: height - 4 }, 1, [0.5, 0.5]);
   const at = all(corners, (corner) => onPaper(fit, onPlane(whole, corner)));
+  const [nearest, opposite] = lowestLeft(level);
+  const [hook, read] = [nearest, opposite].map((corner) => at[level.indexOf(corner)] ?? at[0]) as [Vec2, Vec2];
+  const ring = (isLeft: boolean): Disc => ({ centre: [isLeft ? x + RING : x + width - RING, y + height / 2], radius: RING - 0.5 });
+  const [hooked, end] = [ring(hook[0] <= read[0]), ring(hook[0] > read[0])];
   const [first, second, third, last] = at;
-  return { at, marks: [...elevationMarks(whole, fit), ...tape(first, third), ...tape(second, last)] };
-}
-
-/** Both diagonals alike, and by how much one may be longer. */
-function rightSide(over: Elevation, corners: Corners, { diagonal, unequal }: Square, fit: Fit, box: Box): readonly Mark[] {
-  const foot: Vec2 = [box.x + box.width / 2, box.y + box.height - SIGN_UP];
-  const told = tell.mm(Math.round(diagonal));
   return [
-    ...elevationMarks(over, fit), ...measured(all(corners, (corner) => onPaper(fit, corner)), [told, told]),
-    ringedNumeral(tell.number(1), plus(foot, [1, 0], -18), capHeights.order), ...ticked(plus(foot, [1, 0], -8)), ...compared(unequal, plus(foot, [1, 0], -1)),
+    ...elevationMarks(whole, fit), ...tape(first, third), ...tape(second, last),
+    ...tapeEnd(over, nearest, opposite, hooked, 'hooked'), ...leaderTo(hooked, { centre: hook, radius: SMALL }),
+    ...tapeEnd(over, opposite, nearest, end, 'read'), ...leaderTo(end, { centre: read, radius: SMALL }),
   ];
 }
 
-/** Two lengths laid beside each other from one end, the longer one as wide as its figure over the other, mm of paper. */
-const COMPARED = { shorter: 9, over: 4, apart: 3.4, beyond: 1 } as const;
-
-/** By how much one of two lengths may be over the other, from their common end. */
-function compared(over: number, [x, y]: Vec2): readonly Mark[] {
-  const told = tell.mm(over);
-  const [upper, lower] = [y - COMPARED.apart / 2, y + COMPARED.apart / 2];
-  const [shorter, longer] = [x + COMPARED.shorter, x + COMPARED.shorter + COMPARED.over];
+/** One diagonal measured, with its number in the order; about how long it is, where that is told. */
+function oneMeasured(over: Elevation, [from, to]: readonly [Vec2, Vec2], order: number, long: number | null, scale: number, box: Box): readonly Mark[] {
+  const fit = middleOf(over.drawing.bounds, scale, box);
+  const ends: readonly [Vec2, Vec2] = [onPaper(fit, from), onPaper(fit, to)];
   return [
-    line(band(1), [x, upper], [shorter, upper]), line(band(1), [x, lower], [longer, lower]),
-    line(pens.leader, [x, upper - COMPARED.beyond], [x, lower + COMPARED.beyond]), ...[shorter, longer].map((end) => line(pens.leader, [end, upper - COMPARED.beyond], [end, lower + COMPARED.beyond])),
-    ...atMost(told, [longer + 1.5 + atMostWidth(told, capHeights.step) / 2, y], capHeights.step),
+    ...elevationMarks(over, fit), ...tape(...ends),
+    ...(long === null ? [] : aboutOnGround(tell.mm(Math.round(long)), onDiagonal(...ends, FIGURE))),
+    ringedNumeral(tell.number(order), footOf(box), capHeights.order),
+  ];
+}
+
+function aboutOnGround(told: Told, at: Vec2): readonly Mark[] {
+  const cap = capHeights.scene;
+  const [wide, high] = [atMostWidth(told, cap) / 2 + 0.8, cap / 2 + 0.8];
+  const [x, y] = at;
+  return [area('white', [[x - wide, y - high], [x + wide, y - high], [x + wide, y + high], [x - wide, y + high]]), ...about(told, at, cap)];
+}
+
+/** The middle of a field's sign. */
+const footOf = ({ x, y, width, height }: Box): Vec2 => [x + width / 2, y + height - SIGN_UP];
+
+/** Both lengths alike but for so much, ticked. */
+function alikeSide(unequal: number, box: Box): readonly Mark[] {
+  return [...compared([box.x + box.width / 2, box.y + (box.height - ROOM.sign) / 2], 1.6, atMost(tell.mm(unequal), [0, 0], capHeights.step)), ...ticked(footOf(box), 1.4)];
+}
+
+/** Two lengths laid beside each other from one end: so long, and so far apart, mm of paper. */
+const COMPARED = { long: 16, apart: 10, beyond: 2 } as const;
+
+/** Two lengths laid beside each other, by the numbers of their measuring; the second is longer by so much of the paper, and how that is limited stands under where it is. */
+function compared([x, y]: Vec2, longer: number, limit: readonly Mark[]): readonly Mark[] {
+  const left = x - COMPARED.long / 2 + 3.5;
+  const ends = [left + COMPARED.long, left + COMPARED.long + longer];
+  const rows = [y - COMPARED.apart, y];
+  return [
+    ...rows.flatMap((row, index) => [line(band(1.4), [left, row], [ends[index] ?? left, row]), ringedNumeral(tell.number(index + 1), [left - 5.5, row], capHeights.order)]),
+    ...ends.map((end) => line(pens.leader, [end, y - COMPARED.apart - COMPARED.beyond], [end, y + COMPARED.beyond])),
+    line(pens.leader, [left, y - COMPARED.apart - COMPARED.beyond], [left, y + COMPARED.beyond]),
+    { mark: 'placed', marks: limit, at: [(ends[0] ?? x) + longer / 2 - 2, y + 6.5] },
   ];
 }
 
 /** One diagonal longer: what is at its ends is pushed together, and both are measured again. */
-function wrongSide(over: Elevation, corners: Corners, bounds: Bounds, scale: number, box: Box): readonly Mark[] {
+function unlikeSide(over: Elevation, corners: Corners, bounds: Bounds, { scale, unequal, box }: { readonly scale: number; readonly unequal: number; readonly box: Box }): readonly Mark[] {
   const fit = middleOf(bounds, scale, box);
-  const foot: Vec2 = [box.x + box.width / 2, box.y + box.height - SIGN_UP];
+  const foot = footOf(box);
   const places = all(corners, (corner) => onPaper(fit, corner));
-  const [one, other] = [apart(corners[0], corners[2]), apart(corners[1], corners[3])];
-  const [from, to] = one > other ? [places[0], places[2]] : [places[1], places[3]];
+  const isFirst = apart(corners[0], corners[2]) > apart(corners[1], corners[3]);
+  const [from, to] = isFirst ? [places[0], places[2]] : [places[1], places[3]];
+  const cap = capHeights.step;
   return [
-    ...elevationMarks(over, fit), ...measured(places, [tell.mm(Math.round(one)), tell.mm(Math.round(other))]),
-    ...pushed(from, to), ...pushed(to, from),
-    ...crossed(plus(foot, [1, 0], -10)), line(band(1.6), plus(foot, [1, 0], -3.5), plus(foot, [1, 0], 1)), arrowhead(plus(foot, [1, 0], 5.4), [1, 0], 5.2, 4.6), ringedNumeral(tell.number(1), plus(foot, [1, 0], 12), capHeights.order),
+    ...elevationMarks(over, fit), ...tape(places[0], places[2]), ...tape(places[1], places[3]), ...pushed(from, to), ...pushed(to, from),
+    ...moreThan(tell.mm(unequal), plus(foot, [-18, 0]), cap), ...crossed(plus(foot, [-8, 0])),
+    line(band(1.6), plus(foot, [-2.5, 0]), plus(foot, [2, 0])), arrowhead(plus(foot, [6.4, 0]), [1, 0], 5.2, 4.6), ringedNumeral(tell.number(1), plus(foot, [13, 0]), capHeights.order),
   ];
 }
 
@@ -162,19 +224,6 @@ const middleOf = (bounds: Bounds, scale: number, { x, y, width, height }: Box): 
   const [wide, high] = minus(bounds.max, bounds.min);
   return { scale, origin: [x + (width - wide * scale) / 2 - bounds.min[0] * scale, y + (height - ROOM.sign - high * scale) / 2 + bounds.max[1] * scale] };
 };
-
-/** Both diagonals with how long they are: side by side, or one over the other where the side is narrow. */
-function measured([first, second, third, last]: Corners, [one, other]: readonly [Told, Told]): readonly Mark[] {
-  const [at, beside] = [onDiagonal(first, third, FIGURE), onDiagonal(second, last, FIGURE)];
-  const isNarrow = Math.abs(at[0] - beside[0]) < (toldWidth(one, capHeights.scene, 700) + toldWidth(other, capHeights.scene, 700)) / 2 + FIGURES_APART;
-  return [
-    ...tape(first, third), ...tape(second, last),
-    figureOnGround(one, at, capHeights.scene), figureOnGround(other, isNarrow ? onDiagonal(second, last, 1 - FIGURE) : beside, capHeights.scene),
-  ];
-}
-
-/** White between two figures, mm of paper. */
-const FIGURES_APART = 2;
 
 /** A place on a diagonal, so far down from its upper end as a share of it. */
 function onDiagonal(from: Vec2, to: Vec2, share: number): Vec2 {
