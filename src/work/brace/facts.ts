@@ -2,7 +2,7 @@ import { but, doing, joiningItem, on, pair, rule, work } from '../rules.ts';
 
 /** Crossed cables hung on the studs of one face. */
 export const facts = work({
-  tools: ['tape', 'pencil', 'sticky-tape', 'knife', 'scale', 'bottle', 'hands'],
+  tools: ['tape', 'pencil', 'sticky-tape', 'knife', 'bottle', 'hands'],
   people: 2,
   sways: true,
   cautions: ['sharp', 'gloves'],

@@ -9,7 +9,7 @@ import type { CableCut } from '../../../src/draw/flat/cable/cut-picture.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
 import type { Mark } from '../../../src/draw/kit/marks.ts';
 import { toPicture } from '../../../src/draw/kit/svg.ts';
-import { bracedFace, cableEnds, cableLoop, cableTest, placed, type BracedFace, type Model, type Vec2 } from '../../../src/model/index.ts';
+import { bracedFace, cableEnds, cableLoop, cableTest, placed, TAUT, type BracedFace, type Model, type Vec2 } from '../../../src/model/index.ts';
 import { allSizes } from '../../support/all-items.ts';
 import { linesOf, outside, overlaps, pointsOutside, struckFigures } from './inspect.ts';
 
@@ -116,6 +116,13 @@ describe.each(faces)('the cords of $name', ({ model, face }) => {
     const before = model.kit.joint.studReach - model.kit.joint.studHead - model.kit.cable.diameter;
     for (const { from, outside: each } of level) expect(Math.hypot(axis - from[1], before)).toBeGreaterThan((wide + each) / 2);
     expect(axis - wide / 2).toBeGreaterThan(0);
+  });
+
+  it('are drawn as taut as the least pull where the bottle comes down by the limit: a load amid a string (common statics, from memory: T = F l / 4 s)', () => {
+    for (const { low, high } of face.cords) {
+      const { mass, most } = cableTest(apart(low, high), massHung(face));
+      expect((mass * 9.80665 * apart(low, high)) / (4 * most)).toBeGreaterThan(TAUT - 0.5);
+    }
   });
 
   it.each([FORMATS.page.bench, FORMATS.small.bench])('keep labels apart, on the paper and free of lines, on paper of $width by $height', ({ width }) => {

@@ -1,6 +1,6 @@
 import type { BracedFace, FaceCord, Vec2 } from '../../../model/index.ts';
 import { tell } from '../../../scene/index.ts';
-import { atMost, atMostWidth } from '../../kit/at-most.ts';
+import { atMost, atMostWidth, moreThan } from '../../kit/at-most.ts';
 import { cornersOf } from '../../kit/geometry.ts';
 import { capHeights } from '../../kit/lettering.ts';
 import { area, arrowhead, circle, line, outline, ringedNumeral, type Mark } from '../../kit/marks.ts';
@@ -117,7 +117,7 @@ export const sagAtCrossing = (face: BracedFace, test: Test, { isTaut, by }: Show
     line({ ...pens.motion, width: 0.9 }, [rule - 0.8, limit], [rule + by * RULE.wide + 0.8, limit]),
     line(pens.dimension, cross, [rule, cross[1]]), circle(cross, 0.8, null, 'ink'), circle(tip, 0.8, null, 'ink'), line(pens.motion, [tip[0] + 1, tip[1]], [rule - 1.4, tip[1]]), arrowhead([rule, tip[1]], [1, 0], 2.6),
     line(pens.dimension, [out, cross[1]], [out, limit]), arrowhead([out, cross[1]], [0, -1]), arrowhead([out, limit], [0, 1]),
-    ...atMost(told, [out + 2.4 + atMostWidth(told, cap) / 2, (cross[1] + limit) / 2], cap),
+    ...(isTaut ? atMost : moreThan)(told, [out + 2.4 + atMostWidth(told, cap) / 2, (cross[1] + limit) / 2], cap),
     ...(isTaut ? ticked([x - radius + 1, y + radius], 1.4) : again([x - radius + 1, y + radius + 5.5])),
   ];
 };

@@ -1,4 +1,4 @@
-import { TAUT, type BracedFace, type Vec2 } from '../../../model/index.ts';
+import type { BracedFace, Vec2 } from '../../../model/index.ts';
 import { tell } from '../../../scene/index.ts';
 import { boxRound } from '../../kit/geometry.ts';
 import { capHeights } from '../../kit/lettering.ts';
@@ -6,8 +6,8 @@ import { circle, figure, line, ringedNumeral, type Mark } from '../../kit/marks.
 import { pens } from '../../kit/pens.ts';
 import { toPicture, type Paper } from '../../kit/svg.ts';
 import type { DrawnPicture } from '../../types.ts';
-import { balance } from '../balance.ts';
 import { eye } from '../eye.ts';
+import { personMarks } from '../person.ts';
 import type { CableCut } from './cut-picture.ts';
 import { enlarged } from './enlarged.ts';
 import { bayOf, crossedCords, faceIn, pegsOf, workedCord } from './face.ts';
@@ -73,36 +73,39 @@ const tyingRows = ({ loop, face }: CableCut): readonly Row[] => [
   { first: FRAMES.second, height: 66, frames: [{ frame: enlarged(foldedAtMark(loop.doubled), 1.2) }, { frame: enlarged(secondBegun, LARGE) }] },
   { first: FRAMES.second + 2, height: 68, frames: [{ frame: enlarged(secondLoose, LARGE) }, { frame: secondTight(loop) }] },
   { first: FRAMES.around, height: 86, frames: [{ frame: enlarged(roundStud, 1.25), wide: 0.8 }, { frame: enlarged(drawnTight, 1.25), wide: 1.15 }, { frame: enlarged(besideLoop, 1.25), isWrong: true }] },
-  { first: FRAMES.drawn, height: 62, frames: pulls(face) },
-  { first: FRAMES.hitch, height: 80, frames: [{ frame: endBehind }, { frame: endBefore }] },
+  { first: FRAMES.drawn, height: 66, frames: pulls(face) },
+  { first: FRAMES.hitch, height: 80, frames: [{ frame: byBoth(endBehind) }, { frame: endBefore }] },
   { first: FRAMES.hitched, height: 80, frames: [{ frame: endUnder }, { frame: roundOne, isWrong: true }] },
   { first: FRAMES.hitched + 1, height: 80, frames: [{ frame: againBelow }, { frame: onBoth(face) }] },
 ];
 
 /** How each cord of a face is tried. */
 const tryingRows = ({ test, face }: CableCut): readonly Row[] => [
-  { first: FRAMES.hung, height: 76, frames: [{ frame: slungBottle(face), wide: 0.8 }, ...hungRow(face, test, [53, 62])] },
+  { first: FRAMES.hung, height: 76, frames: [{ frame: tiedAsBefore(slungBottle(face)), wide: 0.8 }, ...hungRow(face, test, [53, 62])] },
   // One that stands in its sling is near no bar.
   ...(doesLie(face) ? [{ first: FRAMES.hung, height: 44, frames: [{ frame: bottleAside(true), isNext: true }, { frame: bottleAside(false), isWrong: true }] }] : []),
   { first: FRAMES.sag, height: 66, frames: [{ frame: moved(sagAtCrossing(face, test, { isTaut: true, by: 1.35 })) }, { frame: moved(sagAtCrossing(face, test, { isTaut: false, by: 1.35 })), isWrong: true }] },
 ];
 
-/** As hard as a cord is drawn: the weight of so many kilograms, by which it is as taut as the trial below asks. */
-const PULL = Math.round(TAUT / 9.80665);
-
 /** A frame a little higher and further left, where it has something under it and on its right. */
 const moved = (frame: Frame): Frame => ([x, y]) => frame([x - 4, y - 3]);
 
-/** The cords of a face hung and drawn by hand, one after the other, from which number to which; and then both together as hard as they go. */
+/** The cords of a face hung and drawn by hand, one after the other, from which number to which; and then both together, a person at each. */
 function pulls(face: BracedFace): readonly Shown[] {
-  const shown: readonly DrawnCords[] = [{ has: [0], pulls: [0], how: 'first' }, { has: [0, 1], pulls: [1], how: 'first' }, { has: [0, 1], pulls: [0, 1], how: 'hard' }];
+  const shown: readonly DrawnCords[] = [{ has: [0], pulls: [0], how: 'first' }, { has: [0, 1], pulls: [1], how: 'first' }, { has: [0, 1], pulls: [0, 1], how: 'together' }];
   return shown.map((cords, place) => ({
     ...(place === 0 ? {} : { isNext: true }),
     frame: ([x, y]) => [
-      ...drawnCords(face, cords, boxRound([x + 1, y - 5], 32, 40)), ...(cords.how === 'hard' ? [line({ ...pens.motion, width: 0.7 }, [x - 24, y + 24], [x - 20.4, y + 24]), ...balance([x - 21, y + 24]), figure(tell.mass(PULL), [x + 14.5, y + 24], capHeights.count, 700)] : numbers([FRAMES.hooked, FRAMES.through], [x - 8, y + 25])), ...(place === 0 ? [] : andThen([x - 26, y + 6])),
+      ...drawnCords(face, cords, boxRound([x + 1, y - 4], 32, 44)), ...(cords.how === 'together' ? [] : numbers([FRAMES.hooked, FRAMES.through], [x - 9.5, y + 25.5])), ...(place === 0 ? [] : andThen([x - 26, y + 6])),
     ],
   }));
 }
+
+/** The sling's knots are tied as the loop at a cord's end is. */
+const tiedAsBefore = (frame: Frame): Frame => ([x, y]) => [...frame([x, y]), ...eye([x - 19, y + 32], 8), ...numbers([FRAMES.first, FRAMES.looped], [x - 9, y + 32])];
+
+/** Each of the two people makes his own cord fast. */
+const byBoth = (frame: Frame): Frame => ([x, y]) => [...frame([x, y]), ...personMarks([x - 29, y + 24], 1), ...personMarks([x - 22, y + 24], 2)];
 
 /** A full bottle hung on one cord, then on the other, after how it hangs. */
 const hungRow = (face: BracedFace, { mass }: CableCut['test'], [wide, high]: Vec2): readonly Shown[] => ([0, 1] as const).map((which) => ({
