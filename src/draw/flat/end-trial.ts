@@ -6,6 +6,7 @@ import { toPicture, type Paper } from '../kit/svg.ts';
 import type { DrawnPicture } from '../types.ts';
 import { boxAt, fittingMarks, lying, movedOn, plateOf, plateThick, tipped, tubeCut, type AtEnd, type EndFitting } from './fitted-end.ts';
 import { handDown, handOnto } from './hands.ts';
+import { mallet } from './mallet.ts';
 import { tapeRoll } from './tape-roll.ts';
 import { numbered, onwards } from './trial.ts';
 import { turnedRound } from './turned-round.ts';
@@ -24,8 +25,6 @@ const ROOM = { on: 24, aside: 16, plate: 9.4, tube: 8.4 } as const;
 const OUT = { struck: 3, slipped: 5 } as const;
 /** How much one tips that is struck at its edge, rad. */
 const TIP = 0.1;
-/** A mallet's head and its handle's width and length, mm of paper. */
-const MALLET = { head: [7, 11], handle: [2.4, 9] } as const;
 /** Wood between mallet and plate: half its width, and how long it is on a plain plate and how far it reaches past a wheel; clear of that, mm of paper. */
 const WOOD = { half: 1.5, wide: 5, block: 8, past: 5, clear: 0.8 } as const;
 const TAPE = { from: 1.6, wide: 4.6, out: 0.5 } as const;
@@ -91,14 +90,6 @@ function struckAtEdge(fitting: EndFitting, place: Vec2, scale: number): readonly
 function wood(at: AtEnd, long: number, half: number): readonly Mark[] {
   const ring = boxAt(at, [0, long], [-half, half]);
   return [area('white', ring), outline(pens.cut, ring), ...[-0.34, 0.34].map((share, row) => line(pens.edge, at(long * (0.08 + 0.14 * row), share * half), at(long * (0.72 + 0.2 * row), share * half)))];
-}
-
-/** A mallet whose face is at a place, its handle to one side. */
-function mallet(at: AtEnd, side: 1 | -1): readonly Mark[] {
-  const [deep, high] = MALLET.head;
-  const head = boxAt(at, [0, deep], [-high / 2, high / 2]);
-  const handle = boxAt(at, [(deep - MALLET.handle[0]) / 2, (deep + MALLET.handle[0]) / 2], [(side * high) / 2, side * (high / 2 + MALLET.handle[1])]);
-  return [area('white', handle), outline(pens.cut, handle), area('panel', head), outline(pens.cut, head)];
 }
 
 /** The way that it goes: to the left where it is driven in, to the right where it comes out. */

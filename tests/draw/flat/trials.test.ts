@@ -241,18 +241,18 @@ describe('the picture of a pin tried on waste', () => {
 });
 
 describe('the picture of how a tube goes through a sleeve', () => {
-  it.each(papers)('has no figure but the step that files ends, and stays on paper of $width by $height', (paper) => {
-    const picture = slideTrial(paper, { filedAt: 3, passesMore: true });
-    expect([texts(picture), overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(slideTrialMarks(paper.width, { filedAt: 3, passesMore: true }))]).toEqual([['3'], [], [], [], []]);
+  const given = { filedAt: 3, passesMore: true };
+
+  it.each(papers)('numbers its moves, sends back to the first where it is stuck or taped, names the step that files ends, and stays on paper of $width by $height', (paper) => {
+    const picture = slideTrial(paper, given);
+    expect([texts(picture), overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(slideTrialMarks(paper.width, given))]).toEqual([['1', '3', '1', '2', '3', '3', '1', '3'], [], [], [], []]);
+    expect(texts(slideTrial(paper, { filedAt: null, passesMore: false }))).toEqual(['1', '1', '2', '3', '3', '1']);
   });
 
-  it('has a column for a tube that stays, one for one that slips until it is taped, one for a mallet', () => {
-    const lines = linesOf(slideTrialMarks(165, { filedAt: 3, passesMore: true })).filter(({ points }) => points.every(([, y]) => y <= 40));
-    const columns = lines.flatMap(({ pen, points: [from, to] }) => (pen.name === 'edge' && from?.[0] === to?.[0] && Math.abs((from?.[1] ?? 0) - (to?.[1] ?? 0)) > 30 ? [from?.[0] ?? NaN] : []));
-    expect(columns).toHaveLength(3);
-    const verdicts = lines.filter(({ pen }) => pen.width > 1).map(({ points }) => [columns.filter((each) => each < (points[0]?.[0] ?? NaN)).length, points.length]);
+  it('ticks a tube that stays and tape between two sleeves; crosses a mallet, a tube that is stuck, one that slips, and tape before both sleeves', () => {
     // A tick is one line of three places, a cross two lines of two.
-    expect(verdicts.filter(([column]) => column !== 0)).toEqual([[1, 3], [2, 2], [2, 2], [2, 3], [3, 2], [3, 2]]);
+    const verdicts = linesOf(slideTrialMarks(165, given)).filter(({ pen }) => pen.width > 1 && pen.colour === 'ink').map(({ points }) => [Math.floor((points[0]?.[1] ?? NaN) / 32), points.length]);
+    expect(verdicts).toEqual([[0, 2], [0, 2], [0, 2], [0, 2], [1, 3], [1, 2], [1, 2], [2, 3], [2, 2], [2, 2]]);
   });
 });
 
