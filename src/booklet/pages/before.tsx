@@ -28,7 +28,7 @@ export function before(input: BookletInput): readonly ReactNode[] {
     ],
     cautions: workCautions(input.plan),
     sentences: input.report.advice.wall === null ? { tipping: 'hold' } : {},
-  });
+  }).map(({ node }) => node);
 }
 
 /** Height of the pictograms of people and time with the white under them, and the room of the words beside them, mm. */

@@ -1,18 +1,17 @@
 import type { ReactNode } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
+import { atTheEnd } from './at-the-end.tsx';
 import { before } from './before.tsx';
 import { colophon } from './colophon.tsx';
 import { cover } from './cover.tsx';
 import { cutLengths } from './cut-lengths.tsx';
 import { dimensions } from './dimensions.tsx';
-import { lastChecks } from './last-checks.tsx';
 import { itemAndSize } from './names.ts';
 import { Page } from './page.tsx';
 import { partsAndLengths } from './parts-and-lengths.tsx';
 import { partsList } from './parts-list.tsx';
 import { pattern } from './pattern.tsx';
 import { plates } from './plates.tsx';
-import { safeLoad } from './safe-load.tsx';
 import { steps } from './steps.tsx';
 import { pageStyle } from './style.ts';
 import { inEach, languagesOf } from './in-languages.tsx';
@@ -22,8 +21,8 @@ type Chapter = (input: BookletInput) => readonly ReactNode[];
 
 /** The chapters in the order of the booklet; each gives the contents of its pages. Without words nothing is shown twice: what is cut and folded stands at its step alone. */
 const chapters: Readonly<Record<BookletInput['edition'], readonly Chapter[]>> = {
-  pictures: [cover, before, partsAndLengths, steps, lastChecks, safeLoad, colophon],
-  words: [cover, before, partsList, (input) => dimensions(input), cutLengths, pattern, plates, steps, lastChecks, safeLoad, colophon],
+  pictures: [cover, before, partsAndLengths, steps, atTheEnd, colophon],
+  words: [cover, before, partsList, (input) => dimensions(input), cutLengths, pattern, plates, steps, atTheEnd, colophon],
 };
 
 /**

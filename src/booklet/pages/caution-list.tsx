@@ -11,7 +11,7 @@ import type { BookletInput, Caution } from './types.ts';
 /** Cautions whose sentence is another than `says`: the key under the caution. */
 export type Sentences = Partial<Readonly<Record<Caution, string>>>;
 
-/** Something over the cautions on a page, with its height in mm. */
+/** Something on a page, with its height in mm. */
 export interface Block {
   readonly height: number;
   readonly node: ReactNode;
@@ -23,6 +23,8 @@ interface CautionPagesProps {
   readonly over: readonly Block[];
   readonly cautions: readonly Caution[];
   readonly sentences?: Sentences;
+  /** How much of its first page is taken by what stands over it, mm; nothing unless told. */
+  readonly taken?: number;
 }
 
 /** Height of a sign, of one without words beside it, and white between sign and words, rows and columns, mm. */
@@ -46,13 +48,13 @@ type Entry = { readonly height: number } & (Block | { readonly row: readonly Cau
 
 /**
  * A chapter that ends in cautions, on one page or more: what stands over them, safety signs, and with words each
- * sign's sentence beside it and the sentence on local codes, which has no sign.
+ * sign's sentence beside it and the sentence on local codes, which has no sign. Each page with how much of it is taken.
  */
-export function cautionPages(input: BookletInput, { name, className, over, cautions, sentences = {} }: CautionPagesProps): readonly ReactNode[] {
+export function cautionPages(input: BookletInput, { name, className, over, cautions, sentences = {}, taken = 0 }: CautionPagesProps): readonly Block[] {
   const room = pageRoom(input);
-  const first = room - headingHeight(input, name);
-  const taken = over.reduce((sum, { height }) => sum + height, 0);
-  const bare = bareSignHeights.find((sign) => taken + bareRows(input, cautions, sign) <= first) ?? bareSignHeights[0];
+  const first = room - taken - headingHeight(input, name);
+  const told = over.reduce((sum, { height }) => sum + height, 0);
+  const bare = bareSignHeights.find((sign) => told + bareRows(input, cautions, sign) <= first) ?? bareSignHeights[0];
   const wide = inRow(input, cautions, sentences, bare);
   const entries: readonly Entry[] = [
     ...over,
@@ -60,14 +62,17 @@ export function cautionPages(input: BookletInput, { name, className, over, cauti
     ...(input.edition === 'words' ? [{ defer: true as const, height: deferHeight(input) }] : []),
   ];
   // Signs that go on on a further page have their white there as well.
-  return packPages(entries, room - 2 * cautionsPad, first).map((page, index) => (
-    <div className={`${className} main`} key={`${className} ${index}`}>
-      {index === 0 && <ChapterHeading input={input} name={name} />}
-      {page.map((entry) => ('node' in entry ? entry.node : null))}
-      <CautionList input={input} wide={wide} bare={bare} cautions={page.flatMap((entry) => ('row' in entry ? entry.row : []))} sentences={sentences} />
-      {page.some((entry) => 'defer' in entry) && <Defer input={input} />}
-    </div>
-  ));
+  return packPages(entries, room - 2 * cautionsPad, first).map((page, index) => ({
+    height: (index === 0 ? headingHeight(input, name) : 0) + page.reduce((sum, { height }) => sum + height, 0),
+    node: (
+      <div className={`${className} main`} key={`${className} ${index}`}>
+        {index === 0 && <ChapterHeading input={input} name={name} />}
+        {page.map((entry) => ('node' in entry ? entry.node : null))}
+        <CautionList input={input} wide={wide} bare={bare} cautions={page.flatMap((entry) => ('row' in entry ? entry.row : []))} sentences={sentences} />
+        {page.some((entry) => 'defer' in entry) && <Defer input={input} />}
+      </div>
+    ),
+  }));
 }
 
 const says = (caution: Caution, sentences: Sentences): Say => ({ words }) => words.t(`cautions.${caution}.${sentences[caution] ?? 'says'}`);

@@ -3,6 +3,7 @@ import type { Plan, WorkerCheck } from '../../plan/index.ts';
 import { isolate } from '../words/index.ts';
 import { pageRoom } from './foot.tsx';
 import { ChapterHeading, headingHeight } from './chapter.tsx';
+import type { Block } from './caution-list.tsx';
 import { CheckPictures } from './check-pictures.tsx';
 import { packPages } from './pack.ts';
 import { sheets, textSize } from './sheet.ts';
@@ -23,20 +24,23 @@ export const checkLine = 5;
 export const checkColumnGap = 6;
 export const checkPictures = 72;
 
-/** Every check of the steps once more with the numbers of its steps, to be gone through at the finished item. */
-export function lastChecks(input: BookletInput): readonly ReactNode[] {
+/** Every check of the steps once more with the numbers of its steps, to be gone through at the finished item. Each page with how much of it is taken. */
+export function lastChecks(input: BookletInput): readonly Block[] {
   const room = pageRoom(input);
   const rows = inRows(checkedSteps(input.plan), wordsBeside(input) ? 1 : 2).map((checks) => ({ checks, height: rowHeight(input, checks) }));
-  return packPages(rows, room, room - headingHeight(input, 'checks')).map((page, index) => (
-    <div className={wordsBeside(input) ? 'last-checks beside main' : 'last-checks main'} key={index}>
-      {index === 0 && <ChapterHeading input={input} name="checks" />}
-      {page.map((row, place) => (
-        <ul key={place} style={{ height: `${row.height}mm` }}>
-          {row.checks.map((checked) => <CheckEntry key={checked.check.name} input={input} checked={checked} />)}
-        </ul>
-      ))}
-    </div>
-  ));
+  return packPages(rows, room, room - headingHeight(input, 'checks')).map((page, index) => ({
+    height: (index === 0 ? headingHeight(input, 'checks') : 0) + page.reduce((sum, { height }) => sum + height, 0),
+    node: (
+      <div className={wordsBeside(input) ? 'last-checks beside main' : 'last-checks main'} key={index}>
+        {index === 0 && <ChapterHeading input={input} name="checks" />}
+        {page.map((row, place) => (
+          <ul key={place} style={{ height: `${row.height}mm` }}>
+            {row.checks.map((checked) => <CheckEntry key={checked.check.name} input={input} checked={checked} />)}
+          </ul>
+        ))}
+      </div>
+    ),
+  }));
 }
 
 /** A check and the numbers of the steps that ask for it. */

@@ -86,13 +86,14 @@ function figureOf(input: BookletInput): Figure {
       height: Math.min(oneHeight, (toldWidth(input) * (48 + over)) / across),
     };
   }
-  const levels = printed !== null && printed.levels.length > 1 ? printed.levels : Array.from({ length: Math.max(1, deckTops.length) }, () => printed?.levels[0] ?? null);
-  const [down, sum] = [48 * levels.length, sumBeside(input, printed, 48 * levels.length)];
-  const across = 48 + (sum === '' ? 0 : sumWidth);
-  const svgs = levels.map((kilograms, index) => `<g transform="translate(0 ${48 * index})">${picture(kilograms)}</g>`);
+  const rows = printed === null || printed.rows.length === 0 ? Array.from({ length: Math.max(1, deckTops.length) }, () => ({ kilograms: printed?.levels[0] ?? null, count: 1 })) : printed.rows;
+  const most = Math.max(...rows.map(({ count }) => count));
+  const [down, sum] = [48 * rows.length, sumBeside(input, printed, 48 * rows.length)];
+  const across = 48 * most + (sum === '' ? 0 : sumWidth);
+  const svgs = rows.flatMap(({ kilograms, count }, row) => Array.from({ length: count }, (_, place) => `<g transform="translate(${48 * (place + (most - count) / 2)} ${48 * row})">${picture(kilograms)}</g>`));
   return {
-    printed, svg: `${svgs.join('')}<g transform="translate(48 0)">${sum}</g>`, across, down,
-    height: Math.min(mostDeck * levels.length, figureHeight, (toldWidth(input) * down) / across),
+    printed, svg: `${svgs.join('')}<g transform="translate(${48 * most} 0)">${sum}</g>`, across, down,
+    height: Math.min(mostDeck * rows.length, figureHeight, (toldWidth(input) * down) / across),
   };
 }
 

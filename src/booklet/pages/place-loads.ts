@@ -8,6 +8,8 @@ export interface PrintedLoads {
   /** On each place of a level, from the highest level down; one figure where all bear alike. Side by side the least is told. */
   readonly levels: readonly number[];
   readonly places: number;
+  /** Each level from the highest down: on each of its places, and how many are side by side there. */
+  readonly rows: readonly { readonly kilograms: number; readonly count: number }[];
   /** On all of them at once; null for one place. */
   readonly together: number | null;
 }
@@ -21,12 +23,13 @@ export function printedLoads({ safeLoadPerDeck, loads }: Pick<Advice, 'safeLoadP
   if (least === 0) return null;
   const each = loads.map(({ height, load }) => ({ height, kilograms: loadInKilograms(load) }));
   const places = Math.max(1, loads.length);
-  if (each.every(({ kilograms }) => kilograms === each[0]?.kilograms)) return { levels: [least], places, together: places === 1 ? null : places * least };
   const tops = each.filter(({ height }, index) => index === 0 || (each[index - 1]?.height ?? Infinity) - height > LEVEL);
-  return {
-    levels: tops.map((top) => Math.min(...each.filter(({ height }) => Math.abs(height - top.height) <= LEVEL).map(({ kilograms }) => kilograms))),
-    places, together: each.reduce((sum, { kilograms }) => sum + kilograms, 0),
-  };
+  const rows = tops.map((top) => {
+    const level = each.filter(({ height }) => Math.abs(height - top.height) <= LEVEL);
+    return { kilograms: Math.min(...level.map(({ kilograms }) => kilograms)), count: level.length };
+  });
+  if (each.every(({ kilograms }) => kilograms === each[0]?.kilograms)) return { levels: [least], places, rows: rows.map(({ count }) => ({ kilograms: least, count })), together: places === 1 ? null : places * least };
+  return { levels: rows.map(({ kilograms }) => kilograms), places, rows, together: each.reduce((sum, { kilograms }) => sum + kilograms, 0) };
 }
 
 /** The same in a language's words. */

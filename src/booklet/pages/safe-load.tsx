@@ -1,4 +1,3 @@
-import type { ReactNode } from 'react';
 import type { Caution } from '../../plan/index.ts';
 import type { Use } from '../../read/index.ts';
 import { cautionPages, type Block, type Sentences } from './caution-list.tsx';
@@ -39,8 +38,8 @@ export function useCautions({ model, report: { advice: { people } } }: Pick<Book
   return { cautions: cautions.filter((caution) => caution !== 'children' || !areWelcome), sentences };
 }
 
-/** What the item may carry and for whom it is, fixing to the wall, and the cautions for use. */
-export function safeLoad(input: BookletInput): readonly ReactNode[] {
+/** What the item may carry and for whom it is, fixing to the wall, and the cautions for use; `taken`, mm, of the first page is something else. */
+export function safeLoad(input: BookletInput, taken = 0): readonly Block[] {
   const { model, report: { advice } } = input;
   const { cautions, sentences } = useCautions(input);
   return cautionPages(input, {
@@ -48,7 +47,7 @@ export function safeLoad(input: BookletInput): readonly ReactNode[] {
     className: 'load',
     over: [...safe(input), ...whoAndJoint(input), ...(model.use === 'bed' ? onlyFor(input) : [])],
     cautions: [...cautions, ...(advice.wall !== null ? ['tipping' as const] : []), 'manual'],
-    sentences,
+    sentences, taken,
   });
 }
 
