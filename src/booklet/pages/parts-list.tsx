@@ -96,7 +96,7 @@ function blocksRow(input: BookletInput): readonly Row[] {
 function partListed(input: BookletInput, { kind, variety, parts }: Variety): Listed {
   return {
     key: `${kind} ${variety}`, picture: { what: 'part', kind, variety }, name: ({ words }) => partName(words, kind, parts),
-    alt: partsCounted(input.words, kind, parts), counts: countsBySize(input.model, parts.map(({ id }) => id)), scale: input.partScale[kind],
+    alt: partsCounted(input.words, kind, parts), counts: countsBySize(input.model, parts.map(({ id }) => id)).toSorted((a, b) => (a.letter ?? '').localeCompare(b.letter ?? '', 'en')), scale: input.partScale[kind],
   };
 }
 

@@ -18,8 +18,8 @@ export interface StockFetched {
   readonly cable: { readonly length: number; readonly diameter: number; readonly patterns: readonly { readonly count: number; readonly pieces: readonly number[]; readonly steps: readonly number[] }[] };
 }
 
-/** Height of the tubes and panels with the arrow under them; the cable's place, which the arrow stands beside, and the ways under it in which whole cables are cut, mm of paper. */
-const height = { plain: 39, cable: 45, way: 11 } as const;
+/** Height of the tubes and panels with the arrow under them; the cable's place and the ways under it in which whole cables are cut, and the arrow under these, mm of paper. */
+const height = { plain: 39, cable: 45, way: 11, arrow: 16 } as const;
 const cableLine = 36.5;
 const cap = capHeights.step;
 /** The tube's width and length and the room of its section, the panel's longer side, and its section enlarged, mm of paper. */
@@ -35,17 +35,16 @@ export function stockPicture(stock: StockFetched, width: number): DrawnPicture {
   return toPicture(paper, stockMarks(stock, paper));
 }
 
-const heightOf = ({ cable: { patterns } }: StockFetched): number => (patterns.length === 0 ? height.plain : height.cable + height.way * patterns.length + 4);
+const heightOf = ({ cable: { patterns } }: StockFetched): number => (patterns.length === 0 ? height.plain : height.cable + height.way * patterns.length + height.arrow);
 
 /** The marks of the picture, for the tests. */
 export function stockMarks({ tube, panel, cable }: StockFetched, { width, height: foot }: Paper): readonly Mark[] {
   const middle = width / 2;
-  const arrow = cable.patterns.length === 0 ? middle : width - 20;
   return [
     ...(tube.count === 0 ? [] : tubeMarks(tube, 1)),
     ...(panel.count === 0 ? [] : panelMarks(panel, width - PANEL_ROOM)),
     ...(cable.patterns.length === 0 ? [] : cableMarks(cable, [1, cableLine])),
-    line(band(1.6), [arrow, foot - 10.5], [arrow, foot - 6.5]), arrowhead([arrow, foot - 1.5], [0, 1], 6, 6),
+    line(band(1.6), [middle, foot - 10.5], [middle, foot - 6.5]), arrowhead([middle, foot - 1.5], [0, 1], 6, 6),
   ];
 }
 

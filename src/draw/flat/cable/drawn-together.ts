@@ -42,11 +42,12 @@ function drawing([low, high]: readonly [Vec2, Vec2]): readonly Mark[] {
   return [...handOnto([low[0] + out * 4.6, low[1] - 1.4], [-out, 0], HANDS.size), ...handOnto([low[0] + out * 1.2, low[1] + HANDS.up * (high[1] - low[1])], [-out, 0], HANDS.size)];
 }
 
-/** Who draws it, under where that is. */
-const under = ([low, high]: readonly [Vec2, Vec2], person: 1 | 2, { y, height }: Box): readonly Mark[] => personMarks([low[0] + Math.sign(low[0] - high[0]) * ASIDE, y + height + PERSON_HIGH + 1.5], person);
+/** Who draws it, under the side on which that is. */
+const under = ([low, high]: readonly [Vec2, Vec2], person: 1 | 2, { x, y, width, height }: Box): readonly Mark[] =>
+  personMarks([low[0] < high[0] ? x - ASIDE : x + width + ASIDE, y + height + PERSON_HIGH + 1.5], person);
 
-/** From a cord's lower peg outwards to the middle of who draws it, mm of paper. */
-const ASIDE = 5;
+/** From the room of the face to the middle of who draws beside it, mm of paper. */
+const ASIDE = 2.4;
 
 /** Who holds the frame: both hands on its top, between the upper pegs. */
 function holding(upper: readonly Vec2[]): readonly Mark[] {

@@ -81,7 +81,7 @@ const tyingRows = ({ loop, face }: CableCut): readonly Row[] => [
 
 /** How each cord of a face is tried. */
 const tryingRows = ({ test, face }: CableCut): readonly Row[] => [
-  { first: FRAMES.hung, height: 76, frames: [{ frame: tiedAsBefore(slungBottle(face)), wide: 0.8 }, ...hungRow(face, test, [53, 62])] },
+  { first: FRAMES.hung, height: 76, frames: [{ frame: tiedAsBefore(slungBottle(face), doesLie(face)), wide: 0.8 }, ...hungRow(face, test, [53, 62])] },
   // One that stands in its sling is near no bar.
   ...(doesLie(face) ? [{ first: FRAMES.hung, height: 44, frames: [{ frame: bottleAside(true), isNext: true }, { frame: bottleAside(false), isWrong: true }] }] : []),
   { first: FRAMES.sag, height: 66, frames: [{ frame: moved(sagAtCrossing(face, test, { isTaut: true, by: 1.35 })) }, { frame: moved(sagAtCrossing(face, test, { isTaut: false, by: 1.35 })), isWrong: true }] },
@@ -101,8 +101,12 @@ function pulls(face: BracedFace): readonly Shown[] {
   }));
 }
 
-/** The sling's knots are tied as the loop at a cord's end is. */
-const tiedAsBefore = (frame: Frame): Frame => ([x, y]) => [...frame([x, y]), ...eye([x - 19, y + 32], 8), ...numbers([FRAMES.first, FRAMES.looped], [x - 9, y + 32])];
+/** The sling's knots are tied as the loop at a cord's end is: under a bottle that lies, beside one that stands. */
+const tiedAsBefore = (frame: Frame, lies: boolean): Frame => ([x, y]) => {
+  if (lies) return [...frame([x, y]), ...eye([x - 19, y + 32], 8), ...numbers([FRAMES.first, FRAMES.looped], [x - 9, y + 32])];
+  const [left, first, last] = [x - 16, y + 10, y + 26];
+  return [...frame([x, y]), ...eye([left, y - 1], 8), ring(FRAMES.first, [left, first]), line(pens.motion, [left, first + 5.5], [left, last - 5.5]), ring(FRAMES.looped, [left, last])];
+};
 
 /** Each of the two people makes his own cord fast. */
 const byBoth = (frame: Frame): Frame => ([x, y]) => [...frame([x, y]), ...personMarks([x - 29, y + 24], 1), ...personMarks([x - 22, y + 24], 2)];
