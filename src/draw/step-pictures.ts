@@ -62,7 +62,9 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
     return [...inRowsAlone(onBlocks, own, draw), composeAfter([], before, told, { ...papers[paper], most: papers.most }, draw)];
   };
   const entered = enteredJoints(model, step, rolled, solids);
+  const look = PICTURES[step.action];
   return [
+    ...('flat' in look ? [] : look.before?.(flatGivens(givens), step) ?? []),
     ...afterWhatComesBefore(),
     ...(entered.length === 0 ? [] : [composeRow(entered.map((each) => withLetterOf(model, each)), { width: papers.bench.width, height: ROW_HEIGHT }, draw)]),
     ...furtherPictures(givens, step, closeUp),

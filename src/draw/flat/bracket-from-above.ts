@@ -46,12 +46,12 @@ const TOLD = 10.5;
 export type PulledAt = 'web' | 'post';
 
 /** A balance hooked to a cord round the web of each bracket, or round the post that is tied into it, and drawn straight out, with what it shows: each of them holds. From the wall's face and the middle. */
-export function pulledFromAbove(bracket: Bracket, wall: WallShown, { pull, count, by }: { readonly pull: number; readonly count: number; readonly by: PulledAt }, [x, y]: Vec2): readonly Mark[] {
+export function pulledFromAbove(bracket: Bracket, wall: WallShown, { pull, count, by, hasPost = false }: { readonly pull: number; readonly count: number; readonly by: PulledAt; readonly hasPost?: boolean }, [x, y]: Vec2): readonly Mark[] {
   const reach = reachFromAbove(bracket);
   const rows = count === 1 ? [y] : [y - APART / 2, y + APART / 2];
   const middle = x + reach + CORD_END + BALANCE.hook + BALANCE.long / 2;
   return [
-    ...rows.flatMap((row): readonly Mark[] => [...wallFromAbove(wall, [x, row]), ...clipFromAbove([x, row], reach), ...(by === 'post' ? tiedFromAbove([x, row], reach) : []), ...cordFrom(by, [x, row], reach), ...balanceHooked([x + reach + CORD_END, row])]),
+    ...rows.flatMap((row): readonly Mark[] => [...wallFromAbove(wall, [x, row]), ...clipFromAbove([x, row], reach), ...(by === 'post' ? tiedFromAbove([x, row], reach) : []), ...(hasPost ? postFromAbove([x + reach, row]) : []), ...cordFrom(by, [x, row], reach), ...balanceHooked([x + reach + CORD_END, row])]),
     figure(tell.mass(pull), [middle, count === 1 ? y + TOLD : y], capHeights.count, 700),
   ];
 }
@@ -67,7 +67,7 @@ export function tiedFromAbove([x, y]: Vec2, reach: number): readonly Mark[] {
 }
 
 /** A post seen from above. */
-export const postFromAbove = ([x, y]: Vec2): readonly Mark[] => [circle([x, y], POST, pens.cut, 'panel'), circle([x, y], POST - 0.9, pens.edge, 'white')];
+export const postFromAbove = ([x, y]: Vec2): readonly Mark[] => [circle([x, y], POST, pens.cut, 'panel'), circle([x, y], POST - 0.9, pens.edge, 'fresh')];
 
 /** The balance's cord to its hook. */
 function cordFrom(by: PulledAt, [x, y]: Vec2, reach: number): readonly Mark[] {

@@ -51,6 +51,6 @@ export { tracePicture, type Traced, type TraceWay } from './trace-picture.ts';
 export { screwPicture } from './screw-picture.ts';
 export type { WallShown } from './wall-pieces.ts';
 export type { WallHoles } from './bare-wall.ts';
-export { wallPictures, type WallFixed } from './wall-picture.ts';
+export { wallPictures, type AtWall, type WallFixed } from './wall-picture.ts';
 export { panelSheetPicture } from './cut-plan/panel-sheet.ts';
 export { tubeSheetPicture } from './cut-plan/tube-sheet.ts';

@@ -24,9 +24,9 @@ import { tell } from '../../scene/index.ts';
 const cap = capHeights.step;
 /** Thickness of wall shown where it is drilled and where it is not, mm. */
 const DEEP = 84;
-/** From the left of a small picture to what it shows, and the rows' middles as shares of the paper's height, mm of paper. */
+/** From the left of a small picture to what it shows; the height of a row of them and its middle, mm of paper. */
 const INDENT = 4;
-const ROWS: readonly [number, number] = [0.27, 0.74];
+const ROW = { high: 54, middle: 29 } as const;
 
 /** What is fixed, to what wall, with what pull it is tried, kg, how long the cord is that ties a post, mm, and where its holes are. */
 export interface WallFixed {
@@ -38,14 +38,27 @@ export interface WallFixed {
   readonly item: FromBeside;
 }
 
+/** What is done before the item comes to the wall, and after that. */
+export interface AtWall<Each> {
+  readonly before: readonly Each[];
+  readonly after: readonly Each[];
+}
+
 /**
  * Where wires and pipes run, there no hole comes; how a finder tells of them; and that the item stands unfixed before no wall. Then a bracket fixed to a wall in small pictures one after the other: not a hollow wall but one that is full, the holes measured on the
- * bare wall, drilled, plugged, screwed on, pulled at by a cord that is cut before, and the item pushed into its brackets. Brackets that are on its posts are pushed to
- * the wall with it before they are screwed on. Then, in pictures of their own, what is done where it comes out, and how each post is tied
- * into its bracket, whose jaws are open to the room, and pulled at. A board, which holds nothing, under a cross.
+ * bare wall, drilled, plugged, screwed on, pulled at by a cord that is cut before, and what is done where it comes out; and the item pushed into its brackets. Brackets that are on its posts are pushed to
+ * the wall with it before they are screwed on. Then how each post is tied into its bracket, whose jaws are open to the room, and pulled at. A board, which holds nothing, under a cross.
  */
-export function wallPictures(fixed: WallFixed, paper: Paper): readonly DrawnPicture[] {
-  return wallMarks(fixed, paper).map(({ marks, height }) => toPicture({ ...paper, height }, marks));
+export function wallPictures(fixed: WallFixed, paper: Paper): AtWall<DrawnPicture> {
+  const drawn = ({ marks, height }: Row): DrawnPicture => toPicture({ ...paper, height }, marks);
+  const { before, after } = wallMarks(fixed, paper);
+  return { before: before.map(drawn), after: after.map(drawn) };
+}
+
+/** The marks of a picture and the height that they take, mm of paper. */
+interface Row {
+  readonly marks: readonly Mark[];
+  readonly height: number;
 }
 
 /** One of the small pictures: its width on paper and its marks, from its left edge and the middle of its row. */
@@ -54,26 +67,25 @@ interface Small {
   readonly draw: (at: Vec2) => readonly Mark[];
 }
 
-/** The marks of the pictures and the heights that they take, for the tests. */
-export function wallMarks({ bracket, wall, pull, tie, holes, item }: WallFixed, paper: Paper): readonly { readonly marks: readonly Mark[]; readonly height: number }[] {
+/** The marks of the pictures, for the tests. */
+export function wallMarks({ bracket, wall, pull, tie, holes, item }: WallFixed, paper: Paper): AtWall<Row> {
   const { fixing } = wall;
-  if (fixing === null) return [{ marks: refused(bracket, [paper.width / 2, paper.height / 2]), height: paper.height }];
+  if (fixing === null) return { before: [{ marks: refused(bracket, [paper.width / 2, paper.height / 2]), height: paper.height }], after: [] };
   const upper = [measuredOut(wall, holes), drilledInto(bracket, wall, fixing), ...(fixing.plug === null ? [] : [plugged(bracket, wall, fixing)])];
   const [screws, pulled, pushed] = [screwedOn(bracket, wall, fixing), pulledOut(bracket, wall, pull, holes), pushedIn(bracket, wall, holes)];
   const lower = holes.areOnPosts ? [pushed, screws, pulled] : [screws, pulled, pushed];
-  const [high, low] = ROWS.map((share) => share * paper.height) as [number, number];
-  const pullAt = 1 + upper.length + lower.indexOf(pulled);
+  const [screwAt, pullAt] = [screws, pulled].map((each) => 1 + upper.length + lower.indexOf(each)) as [number, number];
   const [tieAt, count] = [1 + upper.length + lower.length, holes.apart.length + 1];
-  return [
-    { marks: linesInWall(wall), height: LINES_HIGH },
-    { marks: finderMarks(wall), height: FINDER_HIGH },
-    { marks: unfixedMarks(wall, item), height: UNFIXED_HIGH },
-    { marks: cordCutMarks({ count, cut: tie }, paper.width), height: CUT_HIGH },
-    { marks: [...kindOfWall(wall, [INDENT / 2, high]), ...inRow(upper, 1, [KIND_WIDTH, high]), ...inRow(lower, 1 + upper.length, [KIND_WIDTH - INDENT, low])], height: paper.height },
-    { marks: cameOut({ bracket, wall, holes, pullAt, drillAt: 2 }, [KIND_WIDTH - INDENT, CAME_OUT_MIDDLE]), height: CAME_OUT },
-    { marks: tiedPost(wall, tieAt), height: TIED_HIGH },
-    { marks: tiedAndPulled({ bracket, wall, pull, count, item, tieAt, screwAt: 1 + upper.length + lower.indexOf(screws) }), height: PULLED_HIGH },
+  const row = (smalls: readonly Small[], number: number): Row => ({ marks: inRow(smalls, number, [KIND_WIDTH - INDENT, ROW.middle]), height: ROW.high });
+  const cord: Row = { marks: cordCutMarks({ count, cut: tie }, paper.width), height: CUT_HIGH };
+  const out: Row = { marks: cameOut({ bracket, wall, holes, pullAt, drillAt: 2 }, [KIND_WIDTH - INDENT, CAME_OUT_MIDDLE]), height: CAME_OUT };
+  const first: readonly Row[] = [
+    { marks: linesInWall(wall), height: LINES_HIGH }, { marks: finderMarks(wall), height: FINDER_HIGH }, { marks: unfixedMarks(wall, item), height: UNFIXED_HIGH },
+    { marks: [...kindOfWall(wall, [INDENT / 2, ROW.middle]), ...inRow(upper, 1, [KIND_WIDTH, ROW.middle])], height: ROW.high },
   ];
+  const last: readonly Row[] = [{ marks: tiedPost(wall, tieAt), height: TIED_HIGH }, { marks: tiedAndPulled({ bracket, wall, pull, count, item, tieAt, screwAt }), height: PULLED_HIGH }];
+  const fixedOn = row(lower, 1 + upper.length);
+  return holes.areOnPosts ? { before: first, after: [cord, fixedOn, out, ...last] } : { before: [...first, cord, fixedOn, out], after: last };
 }
 
 /** Small pictures beside each other, numbered from `first`. */
@@ -137,7 +149,7 @@ const screwedOn = (bracket: Bracket, wall: WallShown, fixing: Fixing): Small => 
 
 /** Each pulled straight out with so many kilograms: it holds. */
 const pulledOut = (bracket: Bracket, wall: WallShown, pull: number, holes: WallHoles): Small => ({
-  width: 57, draw: ([x, y]) => pulledFromAbove(bracket, wall, { pull, count: holes.apart.length + 1, by: 'web' }, [x + INDENT + 2, y]),
+  width: 57, draw: ([x, y]) => pulledFromAbove(bracket, wall, { pull, count: holes.apart.length + 1, by: 'web', hasPost: holes.areOnPosts }, [x + INDENT + 2, y]),
 });
 
 /** Seen from above: the post is pushed into its bracket until it clicks; or the bracket that is on the post is pushed to the wall with it, over its holes. */

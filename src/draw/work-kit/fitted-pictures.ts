@@ -1,6 +1,6 @@
 import { bracedFace, cableEnds, cableLoop, cableTest, capFor, cappedTubes, hasWallBrackets, jointPorts, screwsOut, wallPlaces, type JointPorts, type Model, type Shape } from '../../model/index.ts';
 import { ACROSS_PAPER, sleeveEnds, turnedBy } from '../../scene/index.ts';
-import { cableCutPicture, clipKindsPicture, endPicture, holdPicture, loopReminder, loopSeries, massHung, pegsPicture, sleeveMarkPicture, slideTrial, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type ClipSide, type WallFixed, type WallHoles, type WallShown } from '../flat/index.ts';
+import { cableCutPicture, clipKindsPicture, endPicture, holdPicture, loopReminder, loopSeries, massHung, pegsPicture, sleeveMarkPicture, slideTrial, socketPicture, tyingReminder, tyingSeries, wallPictures, wholeCordPicture, type CableCut, type CappedTubes, type ClipSide, type AtWall, type WallFixed, type WallHoles, type WallShown } from '../flat/index.ts';
 import { lettersWritten } from '../post-kinds.ts';
 import type { Paper } from '../picture/index.ts';
 import type { Step } from '../../plan/index.ts';
@@ -37,7 +37,7 @@ export interface WallTest {
 }
 
 /** A bracket on its wall, pulled at, and what is done where it comes out; the bracket as the kit has it, a plain plate where it has none. */
-export function wallSheets(model: Model, wall: WallShown, { mass, moved, tie }: WallTest, paper: Paper): readonly DrawnPicture[] {
+export function wallSheets(model: Model, wall: WallShown, { mass, moved, tie }: WallTest, paper: Paper): AtWall<DrawnPicture> {
   const bracket = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 80, thickness: 4, reach: 60 };
   return wallPictures({ bracket, wall, pull: mass, tie, holes: { ...holesIn(model, bracket), moved }, item: fromBeside(model) }, paper);
 }

@@ -19,6 +19,6 @@ export type DrawnFlat = (givens: FlatGivens, step: Step) => readonly DrawnPictur
 export type WorkPicture = { readonly pictogram: Ink } & (
   /** Work on the bench, drawn flat: the step's picture, and further ones where one does not hold it all. */
   | { readonly flat: DrawnFlat }
-  /** Work told by its scene: of a bare frame, a deck or the whole item; and beside it flat drawings, where it is done for the first time or wherever it is done. */
-  | { readonly paper: 'frame' | 'deck' | 'whole'; readonly once?: DrawnFlat; readonly each?: DrawnFlat }
+  /** Work told by its scene: of a bare frame, a deck or the whole item; and flat drawings: of what comes before it, beside it where it is done for the first time, or wherever it is done. */
+  | { readonly paper: 'frame' | 'deck' | 'whole'; readonly before?: DrawnFlat; readonly once?: DrawnFlat; readonly each?: DrawnFlat }
 );

@@ -1,4 +1,5 @@
-import { arrow, black, body, box, stroke, straight, thin, tint, together, wallSheets, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import { arrow, black, body, box, stroke, straight, thin, tint, together, wallSheets, type FlatGivens, type Ink, type WorkPicture } from '../../draw/work-kit/index.ts';
+import type { Step } from '../../plan/index.ts';
 import { PULL_TEST, tieLength, WALLS } from './walls.ts';
 
 /** A screw goes through a bracket's plate into a wall. */
@@ -12,11 +13,15 @@ const pictogram: Ink = together(
   arrow(46, 10, 26, 10, { shaft: 3, head: 8 }),
 );
 
+/** The wall is made ready before the item comes to it. */
+const atWall = ({ model, papers }: FlatGivens, { detail }: Step) => {
+  const wall = detail.on === 'wall' ? detail.wall : 'masonry';
+  return wallSheets(model, { kind: wall, fixing: WALLS[wall] }, { ...PULL_TEST, tie: tieLength(model) }, papers.bench);
+};
+
 export const picture: WorkPicture = {
   pictogram,
   paper: 'whole',
-  once: ({ model, papers }, { detail }) => {
-    const wall = detail.on === 'wall' ? detail.wall : 'masonry';
-    return wallSheets(model, { kind: wall, fixing: WALLS[wall] }, { ...PULL_TEST, tie: tieLength(model) }, papers.bench);
-  },
+  before: (givens, step) => atWall(givens, step).before,
+  once: (givens, step) => atWall(givens, step).after,
 };

@@ -11,7 +11,7 @@ import { traceMarks, tracePicture, type Traced } from '../../../src/draw/flat/tr
 import { linesInWall } from '../../../src/draw/flat/lines-in-wall.ts';
 import { finderMarks } from '../../../src/draw/flat/finder-picture.ts';
 import { unfixedMarks } from '../../../src/draw/flat/unfixed-picture.ts';
-import { wallMarks, wallPictures } from '../../../src/draw/flat/wall-picture.ts';
+import { wallMarks, wallPictures, type AtWall } from '../../../src/draw/flat/wall-picture.ts';
 import type { WallShown } from '../../../src/draw/flat/wall-pieces.ts';
 import { wallPlaces, type Vec2 } from '../../../src/model/index.ts';
 import { FORMATS } from '../../../src/draw/formats.ts';
@@ -198,17 +198,21 @@ describe('the picture of a wall', () => {
     for (const wall of walls) {
       for (const [apart, areOnPosts] of [[[1040], false], [[640, 640], true], [[], true]] as const) {
         const fixed = { bracket, wall, pull: PULL_TEST.mass, tie: 600, holes: { heights: [1394, 1346], apart, areOnPosts, moved: PULL_TEST.moved }, item: { deep: 624, high: 1506, fixed: 1370 } } as const;
-        const [pictures, marks] = [wallPictures(fixed, paper), wallMarks(fixed, paper)];
+        const inOrder = <Each>({ before, after }: AtWall<Each>): readonly Each[] => [...before, ...after];
+        const [pictures, marks] = [inOrder(wallPictures(fixed, paper)), inOrder(wallMarks(fixed, paper))];
+        // The item comes to the wall when that is drilled, or with its brackets screwed on.
+        expect(wallPictures(fixed, paper).before).toHaveLength(wall.fixing === null ? 1 : areOnPosts ? 4 : 7);
         for (const [index, picture] of pictures.entries()) expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(marks[index]?.marks ?? [])]).toEqual([[], [], [], []]);
         if (wall.fixing === null) expect(pictures.map(texts)).toEqual([[]]);
         else {
           // Measured, drilled, where there are plugs those pushed in, screwed on, pulled at, the item pushed in or to the wall.
           const parts = ['1', '2', '3', '4', '5', ...(wall.fixing.plug === null ? [] : ['6'])];
-          const [lines, finder, unfixed, cut, shown, cameOut, tied, tried] = pictures.map(texts);
+          const [lines, finder, unfixed, measured, cut, fixedOn, cameOut, tied, tried] = pictures.map(texts);
+          const shown = [...measured ?? [], ...fixedOn ?? []];
           expect([finder, unfixed]).toEqual([[], []]);
           // Masonry has a bit of its own.
           expect(lines).toEqual(wall.kind === 'masonry' ? ['Ø8'] : []);
-          expect(shown?.filter((told) => told.length === 1).sort()).toEqual(parts);
+          expect(shown.filter((told) => told.length === 1).sort()).toEqual(parts);
           expect(shown).toEqual(expect.arrayContaining(['1394', '1346', ...apart.map(String), `Ø${wall.fixing.hole.diameter}`, String(wall.fixing.hole.depth), `Ø${wall.fixing.screw.diameter}`, '20 kg']));
           // Where it is pulled out all holes are moved aside, and it goes on with drilling.
           const pulledAt = parts.length - (areOnPosts ? 0 : 1);
@@ -255,7 +259,7 @@ describe('the picture of a wall', () => {
 
   it.each(papers)('moves every hole as far aside as the item, none up or down, and crosses out the old ones, on paper of $width by $height', (paper) => {
     const holes = { heights: [1394, 1346], apart: [1040], areOnPosts: false, moved: PULL_TEST.moved } as const;
-    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, tie: 600, holes, item: { deep: 624, high: 1506, fixed: 1370 } }, paper)[5]?.marks ?? [];
+    const marks = wallMarks({ bracket, wall: { kind: 'masonry', fixing: WALLS.masonry }, pull: PULL_TEST.mass, tie: 600, holes, item: { deep: 624, high: 1506, fixed: 1370 } }, paper).before[6]?.marks ?? [];
     const old = marks.flatMap((mark) => (mark.mark === 'circle' && mark.fill === 'core' ? [mark.centre] : []));
     const level = linesOf(marks).filter(({ pen, points: [from, to] }) => pen.width === 0.8 && from?.[1] === to?.[1] && Math.abs((to?.[0] ?? 0) - (from?.[0] ?? 0)) < 5);
     const anew = level.map(({ points: [from, to] }): Vec2 => [((from?.[0] ?? 0) + (to?.[0] ?? 0)) / 2, from?.[1] ?? 0]);
@@ -282,7 +286,7 @@ describe('the picture of a wall', () => {
     const model = modelOf(itemNamed('rack'), 'standard');
     const { plate } = model.kit.catalogue.fittings.find((fitting) => fitting.is === 'wall-bracket') ?? { plate: 0 };
     const [place] = wallPlaces(model);
-    const told = wallSheets(model, { kind: 'masonry', fixing: WALLS.masonry }, { ...PULL_TEST, tie: 600 }, FORMATS.page.bench).flatMap(texts).map(Number);
+    const told = wallSheets(model, { kind: 'masonry', fixing: WALLS.masonry }, { ...PULL_TEST, tie: 600 }, FORMATS.page.bench).before.flatMap(texts).map(Number);
     const heights = told.filter((each) => Math.abs(each - (place?.at[2] ?? NaN)) < plate / 2);
     expect(heights).toHaveLength(2);
     expect((Math.max(...heights) + Math.min(...heights)) / 2).toBeCloseTo(place?.at[2] ?? NaN, 0);
