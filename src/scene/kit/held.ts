@@ -11,8 +11,12 @@ type Hand = Extract<Mark, { mark: 'hand' }>;
 
 /** What reaches this near to the top of work is its upper edge, mm. */
 const UPPER = 60;
-/** Where the hands of one person are along it, and those of two. */
-const HANDS = { one: [0.36, 0.64], two: [0.06, 0.94] } as const;
+/** Where the hands are along it, and whose they are: both of the second person or of the first, or one of each of the two. */
+const HANDS = {
+  one: [{ share: 0.36, person: 2 }, { share: 0.64, person: 2 }],
+  first: [{ share: 0.36, person: 1 }, { share: 0.64, person: 1 }],
+  two: [{ share: 0.06, person: 1 }, { share: 0.94, person: 2 }],
+} as const;
 
 /**
  * Hands on each body that the second person holds in a step, two or one: on a flat panel clear of its holes; on all else on its
@@ -34,7 +38,7 @@ function onPanel(hand: StageHand, ids: readonly string[]): readonly Hand[] | nul
   return shape.form === 'plate' ? plateHolds(shape, hand.pose(panel), shape.holes.map(({ at }) => at)) : null;
 }
 
-/** Hands on the upper edge of bodies that are held as one: of the second person, or one hand of each of the two. */
+/** Hands on the upper edge of bodies that are held as one: both of the second person or of the first, or one hand of each of the two. */
 export function handsAlong(bodies: readonly SceneBody[], people: keyof typeof HANDS = 'one'): readonly Hand[] {
   const held = bodies.filter(({ kind }) => kind !== 'tool' && !SMALL.has(kind)).map((body) => ({ kind: body.kind, box: boxRound([body]) }));
   const withEdges = held.filter(({ kind, box }) => kind !== 'panel' || !isLying(box));
@@ -43,7 +47,7 @@ export function handsAlong(bodies: readonly SceneBody[], people: keyof typeof HA
   const { min, max } = longest;
   const axis = max[0] - min[0] > max[1] - min[1] ? 0 : 1;
   const across = axis === 0 ? 1 : 0;
-  return HANDS[people].map((share, index): Hand => ({ mark: 'hand', at: level(axis, min[axis] + share * (max[axis] - min[axis]), (min[across] + max[across]) / 2, max[2]), onto: [0, 0, -1], person: people === 'two' && index === 0 ? 1 : 2 }));
+  return HANDS[people].map(({ share, person }): Hand => ({ mark: 'hand', at: level(axis, min[axis] + share * (max[axis] - min[axis]), (min[across] + max[across]) / 2, max[2]), onto: [0, 0, -1], person }));
 }
 
 /** A panel that lies has no upper edge: what carries it is held. */

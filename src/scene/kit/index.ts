@@ -17,6 +17,7 @@ export { cornerPins, panelPins } from './panel-pins.ts';
 export { pinDrilled, pinFastened } from './pin-close-up.ts';
 export { partsShown } from './parts-shown.ts';
 export { sleeveEnds } from './sleeve-ends.ts';
+export { carryingHands } from './carrying-hands.ts';
 export { atMost, slideWork, type Sliding } from './slide.ts';
 export { foldedShape, foldsOf, pieceOfPanel, stageHand, type FoldedPanel, type StageHand } from './stage.ts';
 export { turnOf, turnWork } from './turn.ts';

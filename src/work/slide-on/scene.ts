@@ -1,6 +1,6 @@
 import { placed, type Vec3 } from '../../model/index.ts';
 import {
-  atMost, barMarks, fromFoot, halfOf, homeOnBars, nearestOf, sleeveEnds, slideWork, throughBars, type Mark, type SceneBody, type Sliding, type WorkScene,
+  atMost, barMarks, carryingHands, fromFoot, halfOf, homeOnBars, nearestOf, sleeveEnds, slideWork, throughBars, type Mark, type SceneBody, type Sliding, type WorkScene,
 } from '../../scene/kit/index.ts';
 
 /** So far off that the bars' ends are seen, and the pencil marks to which each is pushed. */
@@ -12,7 +12,7 @@ export const scene: WorkScene = slideWork({
   bodies: (sliding) => [...throughBars(sliding).flatMap((id) => barMarks(sliding, id)), ...firstHome(sliding)],
   marks: (sliding) => {
     const lengths = stopLengths(sliding);
-    return lengths.length > 1 ? lengths : [...lengths, ...stopEnlarged(sliding)];
+    return [...carryingHands(sliding), ...lengths, ...(lengths.length > 1 ? [] : stopEnlarged(sliding))];
   },
 });
 
