@@ -13,7 +13,10 @@ const AT_JOINT = 15;
 /** Lengths stand off what they measure by this share of how wide the picture is. */
 const OFF = 0.09;
 
-const VIEW: View = { towardsEye: [0, 0, 1], up: [0, 1, 0] };
+const FROM_ABOVE: Vec3 = [0, 0, 1];
+
+/** The longer direction of the work goes across the paper, which is wide. */
+const viewOver = ({ min, max }: Box): View => ({ towardsEye: FROM_ABOVE, up: max[1] - min[1] > max[0] - min[0] ? [-1, 0, 0] : [0, 1, 0] });
 
 /**
  * The lowest bars of work on its blocks, seen from above: which bar each block is under, and how far along it from the
@@ -21,14 +24,14 @@ const VIEW: View = { towardsEye: [0, 0, 1], up: [0, 1, 0] };
  */
 export function fromAboveScene(id: string, hand: StageHand, shown: readonly string[], blocks: readonly NamedBlock[]): Scene {
   const top = Math.max(...blocks.map((block) => boxOfBlock(block).max[2]));
-  const cut = { at: [0, 0, top + SHOWN] as Vec3, towardsEye: VIEW.towardsEye };
+  const cut = { at: [0, 0, top + SHOWN] as Vec3, towardsEye: FROM_ABOVE };
   const work = shown.flatMap((each) => hand.bodyBehind(each, 'present', cut) ?? []);
   const bodies = [...work, ...blocks.map((block) => blockBody(hand, block, 'new'))];
   const box = boxRound(bodies);
   const joints = work.filter(({ kind }) => kind === 'joint');
   const found = blocks.flatMap((block) => placeOf(hand, joints, block) ?? []);
   const once = found.filter(({ far }, index) => found.findIndex((other) => other.far === far) === index);
-  return { id, view: VIEW, bodies, marks: once.map((each) => lengthMark(each, box)) };
+  return { id, view: viewOver(box), bodies, marks: once.map((each) => lengthMark(each, box)) };
 }
 
 /** A block's place along its bar. */
@@ -59,5 +62,5 @@ function lengthMark({ block, axis, from, to, far }: PlaceAlong, box: Box): Mark 
   const own = boxOfBlock(block);
   const side = block.at[across] < middleOf(box)[across] ? -1 : 1;
   const edge = (along: number): Vec3 => plus(level(axis, along, (side < 0 ? own.min : own.max)[across]), [0, 0, own.max[2]]);
-  return { mark: 'length', from: edge(from), to: edge(to), away: times(level(axis, 0, side), OFF * (box.max[0] - box.min[0])), told: tell.mm(far) };
+  return { mark: 'length', from: edge(from), to: edge(to), away: times(level(axis, 0, side), OFF * Math.max(box.max[0] - box.min[0], box.max[1] - box.min[1])), told: tell.mm(far) };
 }
