@@ -9,7 +9,7 @@ import { solids } from '../support/rack.ts';
 /** A hand's breadth and a little more, mm (common practice, no source). */
 const CLEAR = 100;
 const SMALL: readonly SceneBody['kind'][] = ['joint-pin', 'panel-pin', 'wing-nut', 'cable', 'fitting'];
-const handsIn = (marks: readonly Mark[]): readonly Vec3[] => marks.flatMap((mark) => (mark.mark === 'hand' ? [mark.at] : []));
+const handsIn = (marks: readonly Mark[], person: 1 | 2 = 2): readonly Vec3[] => marks.flatMap((mark) => (mark.mark === 'hand' && mark.person === person ? [mark.at] : []));
 
 /** How far a place is from a body, mm. */
 function farFrom({ mesh: { positions, triangles }, pose }: SceneBody, at: Vec3): number {
@@ -53,6 +53,24 @@ describe.each(everySize)('hands of the second person in $name', ({ item, size })
       const hands = handsIn(stepScene(model, step, solids)?.marks ?? []).length;
       const isPanel = step.held.some((ids) => ids.some((id) => model.parts.some((part) => part.id === id && part.shape.form === 'plate')) && ids.length === 1);
       expect([step.key, hands]).toEqual([step.key, expect.toSatisfy((count: number) => count >= (isPanel ? 0 : 1) && count <= 2 * step.held.length)]);
+    }
+  });
+});
+
+describe.each(everySize)('hands that carry in $name', ({ item, size }) => {
+  const model = modelOf(item, size);
+  const slid = planOf(item, size).steps.filter(({ action }) => action === 'slide-on');
+
+  it('are on what slides onto bars, one person’s where the other holds, else one of each', () => {
+    for (const step of slid) {
+      const scene = stepScene(model, step, solids);
+      const units = step.motions.flatMap((motion) => (motion.kind === 'slide' && motion.parts.length > 2 ? [motion.parts] : []));
+      const alone = step.held.length > 0 || step.people === 1;
+      const [first, second] = ([1, 2] as const).map((person) => handsIn(scene?.marks ?? [], person)) as [readonly Vec3[], readonly Vec3[]];
+      expect([step.key, first.length]).toEqual([step.key, units.length === 0 ? 0 : alone ? 2 : 1]);
+      if (!alone) expect([step.key, second.length]).toEqual([step.key, units.length === 0 ? 0 : 1]);
+      const moving = scene?.bodies.filter(({ look, kind }) => look === 'new' && !SMALL.includes(kind)) ?? [];
+      for (const at of alone ? first : [...first, ...second]) expect([step.key, Math.min(...moving.map((body) => farFrom(body, at)))]).toEqual([step.key, expect.toSatisfy((mm: number) => mm < 30)]);
     }
   });
 });
