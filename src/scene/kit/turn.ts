@@ -24,6 +24,7 @@ export const turnWork: WorkScene = {
     const hands = liftingHands({ model, stage: stageHand(model, step, solids), step, present: step.present, scene }, turn);
     return { ...scene, marks: [...scene.marks, ...hands] };
   },
+  series: inQuarters,
   moment: (givens, done) => {
     const { before, turn } = turning(givens);
     return { id: sceneName(givens.step), bodies: before.map((body) => ({ ...body, pose: chained(turn.pose(done), body.pose) })), marks: [], view: STANDARD_VIEW };
@@ -31,12 +32,31 @@ export const turnWork: WorkScene = {
 };
 
 /** The work as it lies before, and its way round. */
-function turning({ model, step, solids }: StepGivens): { readonly before: readonly SceneBody[]; readonly turn: Turn } {
+function turning({ model, step, solids }: StepGivens): { readonly before: readonly SceneBody[]; readonly axis: Vec3; readonly angle: number; readonly turn: Turn } {
   const motion = step.motions.find((candidate) => candidate.kind === 'turn');
   if (motion?.kind !== 'turn') throw new RangeError(`step ${step.number} (${step.key}) turns nothing`);
   const hand = stageHand(model, step, solids);
   const before = step.present.map((id) => hand.body(id, 'present'));
-  return { before, turn: turnOf(axisSeen(turnedBy(step.standing.pose, motion.axis), motion.angle), motion.angle, before) };
+  const axis = axisSeen(turnedBy(step.standing.pose, motion.axis), motion.angle);
+  return { before, axis, angle: motion.angle, turn: turnOf(axis, motion.angle, before) };
+}
+
+/** How two people roll work over: up onto its side; then they take hold of what is on top now, and let it down. None where it is only tipped. */
+function inQuarters(givens: StepGivens): readonly Scene[] {
+  const { model, step, solids } = givens;
+  const { before, axis, angle } = turning(givens);
+  if (angle <= ROLLS) return [];
+  const up = turnOf(axis, angle / 2, before);
+  const onSide = before.map((body): SceneBody => ({ ...body, pose: chained(up.pose(1), body.pose) }));
+  const down: Turn = { ...turnOf(axis, angle / 2, onSide), leads: up.leads };
+  const lies = chained(up.pose(1), step.standing.pose);
+  const tapes = tapesOn(model, stageHand(model, step, solids), step);
+  const onSideTaped = tapes.map((body): SceneBody => ({ ...body, pose: chained(up.pose(1), body.pose) }));
+  return [{ bodies: before, tapes, turn: up, step }, { bodies: onSide, tapes: onSideTaped, turn: down, step: { ...step, standing: { ...step.standing, pose: lies } } }].map((quarter, index): Scene => {
+    const stage = stageHand(model, quarter.step, solids);
+    const scene: Scene = { id: `quarter-${index + 1}:${step.number}`, number: index + 1, bodies: [...turnedBodies(quarter.bodies, quarter.turn, '#after'), ...tapedBodies(quarter.tapes, quarter.turn)], marks: quarter.turn.marks, view: STANDARD_VIEW };
+    return { ...scene, marks: [...scene.marks, ...liftingHands({ model, stage, step: quarter.step, present: step.present, scene }, quarter.turn)] };
+  });
 }
 
 /** The blocks that the work lay on, pale, and those that it is set down on; as it lies before, they are where the plan has them. */
@@ -73,12 +93,18 @@ export const turnedBodies = (before: readonly SceneBody[], { pose, leads }: Turn
 const tapedBodies = (tapes: readonly SceneBody[], { pose }: Turn): readonly SceneBody[] =>
   [...tapes, ...tapes.map((body): SceneBody => ({ ...body, id: `${body.id}#after`, pose: chained(pose(1), body.pose) }))];
 
-/** How many, told after the turn at the one farthest from where its arrow ends; one needs no figure. */
+/** How many, told after the turn at the one farthest from where its arrow ends; one needs no figure. The one nearest to that is enlarged. */
 function tapesCounted(tapes: readonly SceneBody[], { pose, marks }: Turn): readonly Mark[] {
   const head = marks.flatMap((mark) => (mark.mark === 'arrow' ? mark.path.slice(-1) : []))[0] ?? [0, 0, 0];
   const places = tapes.map((body) => placed(chained(pose(1), body.pose), [0, 0, 0])).toSorted((a, b) => lengthOf(minus(b, head)) - lengthOf(minus(a, head)));
-  return places.length < 2 ? [] : places.slice(0, 1).map((at): Mark => ({ mark: 'label', at, told: tell.times(places.length) }));
+  return [
+    ...(places.length < 2 ? [] : places.slice(0, 1).map((at): Mark => ({ mark: 'label', at, told: tell.times(places.length) }))),
+    ...places.slice(-1).map((at): Mark => ({ mark: 'detail', at, radius: TAPE_ROUND })),
+  ];
 }
+
+/** How much round a tape is enlarged, mm. */
+const TAPE_ROUND = 90;
 
 const BARS: ReadonlySet<SceneBody['kind']> = new Set<PartKind>(['long-tube', 'short-tube', 'post', 'bar']);
 /** Bars that reach this near to the outermost lead with it, mm. */
