@@ -3,7 +3,7 @@ import { tell } from '../../scene/index.ts';
 import { linearDimension } from '../kit/dimension.ts';
 import { cornersOf } from '../kit/geometry.ts';
 import { capHeights } from '../kit/lettering.ts';
-import { area, arrowhead, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
+import { area, arrowhead, figure, line, outline, toldWidth, type Mark } from '../kit/marks.ts';
 import { pens } from '../kit/pens.ts';
 import { toPicture, type Paper } from '../kit/svg.ts';
 import type { Box, DrawnPicture } from '../types.ts';
@@ -20,7 +20,7 @@ const FOOT = HIGH - 7;
 const SCALE = { cut: 0.17, knife: 0.32 } as const;
 /** The panel in what is cut off it, and a piece of that, mm of paper. */
 const PANEL: Box = { x: 0.5, y: 22, width: 15, height: 22 };
-const PIECE: Box = { x: 18, y: 23, width: 20, height: 21 };
+const PIECE: Box = { x: 18, y: 21, width: 20, height: 21 };
 /** From the left, mm of paper: the middles of the strip with the knife, of both strips across, and of the bound knife. */
 const PLACES = { open: 78, across: 112, bound: 142 } as const;
 /** Where the numbers stand, mm of paper. */
@@ -87,6 +87,6 @@ function stripsCut(from: CutOut): readonly Mark[] {
     ...strips.flatMap((ring) => [area('panel', ring), outline(pens.cut, ring)]),
     ...linearDimension({ axis: 'x', told: tell.mm(STRIP.long), ends: [PIECE.x, PIECE.x + long], line: PIECE.y - 4, feature: foot - 2 * high, cap }),
     ...linearDimension({ axis: 'y', told: tell.mm(STRIP.high), ends: [foot, foot - high], line: end + 2.5 + toldWidth(tell.mm(STRIP.high), cap, 400), feature: PIECE.x + long, cap, upright: true }),
-    ...onwards([end + 2, PIECE.y + 3]),
+    ...onwards([end + 2, PIECE.y + 3]), figure(tell.times(strips.length), [PIECE.x + long / 2, foot + 4.6], capHeights.count, 700),
   ];
 }

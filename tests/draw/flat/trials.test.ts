@@ -96,7 +96,7 @@ describe('the pictures of stops', () => {
 
   it.each(papers)('tell a knife\'s strips, how long and how high, and its tip from their edge, on paper of $width by $height', (paper) => {
     const picture = knifeStopPicture(8, crossShaped, paper);
-    expect(texts(picture)).toEqual(['100', '20', '8', '1', '2', '3', '4']);
+    expect(texts(picture)).toEqual(['100', '20', '×2', '8', '1', '2', '3', '4']);
     expect([overlaps(picture.labels), outside(picture), pointsOutside(picture), struckFigures(knifeStopMarks(8, crossShaped, paper.width))]).toEqual([[], [], [], []]);
   });
 
