@@ -1,4 +1,5 @@
 import { findPicture, pictureId, piecesOf, type PictureOf } from '../../draw/index.ts';
+import { varietyOf } from '../../parts/varieties.ts';
 import type { Step } from '../../plan/index.ts';
 import { growth, mostScale, type Flexible, type Parting } from './break-pages.ts';
 import { caption } from './captions.ts';
@@ -32,7 +33,9 @@ const announcedGap = 5;
 /** Room of how often a run is done and the white beside it, where a narrow page has no margin for it, mm. */
 const repeatWidth = 24;
 /** Size of a run's picture against its own: it has no text, and its steps should begin on its page. */
-export const runScale = 0.8;
+const runScale = 0.8;
+/** Most height of what is made, mm. */
+const mostRun = 30.4;
 /** Size of the finished item's picture after the last step against its own. */
 export const finishedScale = 0.45;
 
@@ -40,7 +43,7 @@ export const finishedScale = 0.45;
  * A step with more pictures than a page holds `goesOn` in the next band, which `comes` from it. `partsHeight` is that of the parts where they stand over the picture. */
 export type Band = Omit<Flexible, 'leads'> & (
   | { readonly kind: 'step'; readonly headHeight: number; readonly partsHeight: number; readonly step: Step; readonly run: string | null; readonly pictures: readonly PictureOf[]; readonly goesOn: boolean; readonly comes: boolean }
-  | { readonly kind: 'run'; readonly leads: true; readonly run: string; readonly times: number; readonly picture: PictureOf | null }
+  | { readonly kind: 'run'; readonly leads: true; readonly run: string; readonly times: number; readonly picture: { readonly of: PictureOf; readonly scale: number } | null }
   | { readonly kind: 'finished'; readonly run: null }
 );
 
@@ -100,13 +103,21 @@ function finishedBand(input: BookletInput): Band {
 
 function runBand(input: BookletInput, step: Step, before: Step | undefined): Band[] {
   if (step.run === null || step.run === before?.run) return [];
-  const of: PictureOf = { what: 'run', run: step.run };
+  const of = madeFirst(input, step) ?? { what: 'run', run: step.run };
   const size = findPicture(input.pictures, of);
-  const beside = (size ? size.width * runScale : 0) + (sheets[input.paper].narrow && step.times > 1 ? repeatWidth : 0);
+  const scale = size ? Math.min(runScale, mostRun / size.height) : runScale;
+  const beside = (size ? size.width * scale : 0) + (sheets[input.paper].narrow && step.times > 1 ? repeatWidth : 0);
   const told = announcedHeight(input, ({ words }) => words.t('booklet.run', { count: step.times }), beside);
   const least = Math.max(runHeight, told);
-  const height = size ? Math.max(least, size.height * runScale + 2 * bandPad) : least;
-  return [{ kind: 'run', height, flexible: height - least, leads: true, run: step.run, times: step.times, picture: size ? of : null }];
+  const height = size ? Math.max(least, size.height * scale + 2 * bandPad) : least;
+  return [{ kind: 'run', height, flexible: height - least, leads: true, run: step.run, times: step.times, picture: size ? { of, scale } : null }];
+}
+
+/** Of a run that begins with a panel flat on the bench: that panel, for its frame comes later. */
+function madeFirst({ model, pictures }: BookletInput, { standing, detail }: Step): PictureOf | null {
+  if (standing.name !== 'bench' || detail.on !== 'pattern') return null;
+  const of: PictureOf = { what: 'part', kind: 'panel', variety: varietyOf(model, 'panel', model.patterns[detail.index]?.partIds ?? []) };
+  return findPicture(pictures, of) === undefined ? null : of;
 }
 
 /** Height of a band that says something beside a picture of that width, white included, mm. */
