@@ -1,7 +1,7 @@
 import type { TubeCutPlan } from '../cut/index.ts';
 import type { Model, Solids } from '../model/index.ts';
 import type { Plan, Step } from '../plan/index.ts';
-import { blocksFromAbove, closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, onFeetOf, isHalfRound, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, roomUnder, seriesScenes, setDownScene, squareOf, unproppedScene, wayUpScenes, withEnds, type Rolled, type Scene, type Walk } from '../scene/index.ts';
+import { blocksFromAbove, closeUpScene, doBlocksComeToWork, enteredJoints, newJoints, plumbOf, proppedScenes, freedScenes, homeScene, onFeetOf, isHalfRound, rolledNumbers, rolledScenes, rolledSteps, sleeveWayScenes, standOf, stepScene, untapedScenes, roomUnder, seriesScenes, setDownScene, squareOf, unproppedScene, wayUpScenes, withEnds, type Rolled, type Scene, type Walk } from '../scene/index.ts';
 import { PICTURES } from '../work/pictures.ts';
 import { FORMATS, THUMB, type PageFormat } from './formats.ts';
 import { withLetterOf, withLetters } from './letters-at-bars.ts';
@@ -40,7 +40,7 @@ function scenePictures(givens: StepGivens, step: Step, paper: 'frame' | 'deck' |
   const { rolled, walk } = seenAnew(model, plan, step);
   const told = capped(withLetters(model, step, { ...scene, marks: [...scene.marks, ...rolledNumbers(scene, rolled)], ...(walk === null ? {} : { walk }) }));
   // Work that blocks come to is turned before; bars are laid on theirs first.
-  const turns = rolledScenes(model, step, rolled, solids);
+  const turns = withUntaped(rolledScenes(model, step, rolled, solids), untapedScenes(model, step, rolled, solids));
   const isTurnedFirst = doBlocksComeToWork(model, plan, step, solids);
   const onBlocks = [...[unproppedScene(model, plan, step, solids) ?? []].flat(), ...(isTurnedFirst ? turns : []), ...proppedScenes(model, plan, step, solids)].map(capped);
   const before = (isTurnedFirst ? [] : turns).map(capped);
@@ -90,6 +90,10 @@ const inRowsAlone = (scenes: readonly Scene[], paper: { readonly width: number; 
 
 /** A scene of a series with its number, counted on from scenes before them where those are numbered. */
 const numberedAfter = (scenes: readonly Scene[], index: number, scene: Scene): Scene => ({ ...scene, number: (scenes.at(-1)?.number ?? 0) + index + 1 });
+
+/** How work is turned, and then its tape wound off: numbered as one series, but where pieces have numbers of their own. */
+const withUntaped = (turns: readonly Scene[], untaped: readonly Scene[]): readonly Scene[] =>
+  [...turns, ...untaped].map((scene, index) => (untaped.length > 0 && untaped.every(({ number }) => number === undefined) ? { ...scene, number: index + 1 } : scene));
 
 /** How work lies another way round than it was shown last, and where the worker goes. Where he has walked half round it and it is turned half round, he stands before it as it is: neither is told. */
 function seenAnew(model: Model, plan: Plan, step: Step): { readonly rolled: readonly Rolled[]; readonly walk: Walk | null } {

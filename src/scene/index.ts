@@ -20,5 +20,6 @@ export { turnedBy } from './kit/directions.ts';
 export { finishedScene, letteredScene, partBody, runScene } from './whole.ts';
 export { isAsUsed, isHalfRound, poseAfter, rolledSteps, type Rolled } from './rolled/history.ts';
 export { rolledNumbers, rolledScenes } from './rolled/rolled-scenes.ts';
+export { untapedScenes } from './rolled/untaped.ts';
 export { allBlocks, blocksFetched, blocksFromAbove, blocksThere, doBlocksComeToWork, freedScenes, proppedScenes, setDownScene, unproppedScene } from './propped.ts';
 export type { PropCount } from './kit/props.ts';

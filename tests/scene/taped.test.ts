@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { chained, jointPorts, minus, placed, times, undone, type Connection, type Model, type Vec3 } from '../../src/model/index.ts';
 import { isTurn, type Step } from '../../src/plan/index.ts';
-import { rolledScenes, rolledSteps, stepScene, type SceneBody } from '../../src/scene/index.ts';
+import { rolledScenes, rolledSteps, stepScene, untapedScenes, type SceneBody } from '../../src/scene/index.ts';
 import { stageHand } from '../../src/scene/kit/index.ts';
 import { everySize, modelOf } from '../support/items.ts';
 import { planOf } from '../support/plans.ts';
@@ -110,7 +110,11 @@ it.each(everySize)('$name is rolled over before a step with nothing in it that f
       const bound = boundBy(model, { ...step, present }, tapes.map((tape) => ({ ...tape, pose: chained(back, tape.pose) })));
       const isNamed = step.tools.includes('sticky-tape');
       const early = bound.filter((each) => closed.some((other) => JSON.stringify(other) === JSON.stringify(each)));
-      return [...looseOf(model, { ...step, present }, bound), ...(isNamed ? [] : ['no tape among the tools']), ...(early.length === 0 ? [] : ['taped before it is joined'])].map((fault) => `${step.key}: ${fault}`);
+      const freed = untapedScenes(model, step, rolled.get(step.number) ?? [], solids).filter((scene) => scene.bodies.some(({ partId }) => partId === first.partId));
+      const off = freed.flatMap((scene) => scene.bodies.filter(({ partId }) => partId === null));
+      // None of them is round a tube any more: their arrows go on from where they are.
+      const arrows = freed.flatMap(({ marks }) => marks.filter(({ mark }) => mark === 'arrow'));
+      return [...looseOf(model, { ...step, present }, bound), ...(off.length === tapes.length && arrows.length === tapes.length ? [] : ['its tape is not taken off']), ...(isNamed ? [] : ['no tape among the tools']), ...(early.length === 0 ? [] : ['taped before it is joined'])].map((fault) => `${step.key}: ${fault}`);
     });
   });
   expect(faults).toEqual([]);

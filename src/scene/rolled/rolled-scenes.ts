@@ -29,7 +29,7 @@ export function rolledScenes(model: Model, step: Step, rolled: readonly Rolled[]
   const kinds = kindsOf(rolled);
   return kinds.flatMap((each, place) => {
     const alike = rolled.filter((other) => isAlike(other.turn, each.turn)).length;
-    return scenesOf(model, step, each, solids).map((scene, stage, all): Scene => ({
+    return scenesOf(model, step, each, solids).map(({ scene }, stage, all): Scene => ({
       ...scene,
       id: `${scene.id}:${place}:${stage}`,
       ...(kinds.length > 1 ? { number: place + 1 } : all.length > 1 ? { number: stage + 1 } : {}),
@@ -37,6 +37,9 @@ export function rolledScenes(model: Model, step: Step, rolled: readonly Rolled[]
     }));
   });
 }
+
+/** The last turn by hand of each piece that is turned in a way of its own. */
+export const lastRolled = (model: Model, step: Step, rolled: readonly Rolled[], solids: Solids): readonly RolledOnce[] => kindsOf(rolled).flatMap((each) => scenesOf(model, step, each, solids).slice(-1));
 
 /** Where several pieces are turned in ways of their own: which of the step's picture each is, by the number it has in its own. */
 export function rolledNumbers({ bodies }: Scene, rolled: readonly Rolled[]): readonly Mark[] {
@@ -61,7 +64,14 @@ const countOf = ({ bodies }: Scene, count: number): Scene['marks'][number] =>
 
 const turnedTo = (body: SceneBody | undefined): Vec3 => [body?.pose[12] ?? 0, body?.pose[13] ?? 0, body?.pose[14] ?? 0];
 
-function scenesOf(model: Model, step: Step, { parts, turn: rolled }: Rolled, solids: Solids): readonly Scene[] {
+/** One turn by hand, and how the work and its tape lie after it. */
+interface RolledOnce {
+  readonly scene: Scene;
+  readonly lies: readonly SceneBody[];
+  readonly tapes: readonly SceneBody[];
+}
+
+function scenesOf(model: Model, step: Step, { parts, turn: rolled }: Rolled, solids: Solids): readonly RolledOnce[] {
   // A flap that the step folds is as it was when the work comes to hand.
   const folded = step.folded.map((one) => {
     const fold = step.motions.find((motion) => motion.kind === 'fold' && motion.panel === one.panel && motion.flap === one.flap);
@@ -72,14 +82,14 @@ function scenesOf(model: Model, step: Step, { parts, turn: rolled }: Rolled, sol
   let bodies = parts.map((id) => asBefore(hand.body(id, 'present')));
   const stages = stagesOf(rolled);
   let tapes = (stages.some(isOver) ? tapesOn(model, hand, parts) : []).map(asBefore);
-  return stages.map(({ axis, angle }, index): Scene => {
+  return stages.map(({ axis, angle }, index): RolledOnce => {
     const turn = turnOf(axis, angle, bodies);
     const after = `#after${index}`;
     const shown = [...tapedBodies(tapes, turn, after), ...turnedBodies(bodies, turn, after)];
     const counted = index === 0 ? tapesCounted(tapes, turn) : [];
     bodies = bodies.map((body) => ({ ...body, pose: chained(turn.pose(1), body.pose) }));
     tapes = tapes.map((body) => ({ ...body, pose: chained(turn.pose(1), body.pose) }));
-    return { id: `rolled:${step.number}`, bodies: shown, marks: [...turn.marks, ...counted, ...handsOn(step, bodies)], view: STANDARD_VIEW };
+    return { scene: { id: `rolled:${step.number}`, bodies: shown, marks: [...turn.marks, ...counted, ...handsOn(step, bodies)], view: STANDARD_VIEW }, lies: bodies, tapes };
   });
 }
 
