@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { jointPorts, minus, placed, times, undone, type Connection, type Model, type Vec3 } from '../../src/model/index.ts';
+import { chained, jointPorts, minus, placed, times, undone, type Connection, type Model, type Vec3 } from '../../src/model/index.ts';
 import { isTurn, type Step } from '../../src/plan/index.ts';
-import { stepScene, type SceneBody } from '../../src/scene/index.ts';
+import { rolledScenes, rolledSteps, stepScene, type SceneBody } from '../../src/scene/index.ts';
 import { stageHand } from '../../src/scene/kit/index.ts';
 import { everySize, modelOf } from '../support/items.ts';
 import { planOf } from '../support/plans.ts';
@@ -9,7 +9,7 @@ import { solids } from '../support/rack.ts';
 
 type Fit = Extract<Connection, { is: 'socket' | 'sleeve' }>;
 
-const isTape = ({ id }: SceneBody): boolean => id.startsWith('tape-') && !id.endsWith('#after');
+const isTape = ({ id }: SceneBody): boolean => id.startsWith('tape-') && !id.includes('#after');
 
 /** How far the middle of a tape is from the mouth where a bar comes out of a joint, mm. */
 function offMouth(model: Model, step: Step, fit: Fit, tape: Vec3): number {
@@ -90,4 +90,28 @@ it.each(everySize)('$name is turned with nothing in it that friction alone holds
     expect([step.key, looseOf(model, step, bound)]).toEqual([step.key, []]);
     expect([step.key, step.tools.includes('sticky-tape')]).toEqual([step.key, tapes.length > 0]);
   }
+});
+
+it.each(everySize)('$name is rolled over before a step with nothing in it that friction alone holds', ({ item, size }) => {
+  const model = modelOf(item, size);
+  const plan = planOf(item, size);
+  const rolled = rolledSteps(model, plan);
+  const faults = plan.steps.flatMap((step) => {
+    const stage = stageHand(model, step, solids);
+    const closed = step.motions.flatMap((motion) => (motion.kind === 'slide' ? motion.closes : []));
+    // Each piece that is rolled begins a series of its own.
+    const firsts = rolledScenes(model, step, rolled.get(step.number) ?? [], solids).filter(({ id }) => id.endsWith(':0'));
+    return firsts.flatMap(({ bodies }) => {
+      const [first] = bodies.filter(({ partId, id }) => partId !== null && !id.includes('#'));
+      const tapes = bodies.filter(isTape);
+      if (first?.partId == null || tapes.length === 0) return [];
+      const back = chained(stage.pose(first.partId), undone(first.pose));
+      const present = bodies.flatMap(({ partId }) => (partId === null ? [] : [partId]));
+      const bound = boundBy(model, { ...step, present }, tapes.map((tape) => ({ ...tape, pose: chained(back, tape.pose) })));
+      const isNamed = step.tools.includes('sticky-tape');
+      const early = bound.filter((each) => closed.some((other) => JSON.stringify(other) === JSON.stringify(each)));
+      return [...looseOf(model, { ...step, present }, bound), ...(isNamed ? [] : ['no tape among the tools']), ...(early.length === 0 ? [] : ['taped before it is joined'])].map((fault) => `${step.key}: ${fault}`);
+    });
+  });
+  expect(faults).toEqual([]);
 });

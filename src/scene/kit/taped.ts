@@ -1,5 +1,4 @@
 import { chained, cross, dot, facing, jointPorts, lengthOf, looseFits, minus, placed, plus, times, undone, unit, type Model, type Pose, type PushFit, type Vec3 } from '../../model/index.ts';
-import type { Step } from '../../plan/index.ts';
 import type { SceneBody } from '../types.ts';
 import { turnedBy } from './directions.ts';
 import type { StageHand } from './stage.ts';
@@ -7,8 +6,8 @@ import type { StageHand } from './stage.ts';
 /** How far a tape reaches over the joint and over the bar on either side of a mouth, and how far it stands off the joint, mm. */
 const TAPE = { over: 14, on: 22, off: 1 } as const;
 
-/** Tape round the mouths by which parts would come out while the work is turned, as it lies before that: bar and joint are bound by it. */
-export const tapesOn = (model: Model, hand: StageHand, step: Step): readonly SceneBody[] => looseFits(model, step.present).flatMap((fit, index) => {
+/** Tape round the mouths by which parts that are turned together would come out of one another, as they lie before that: bar and joint are bound by it. */
+export const tapesOn = (model: Model, hand: StageHand, turned: readonly string[]): readonly SceneBody[] => looseFits(model, turned).flatMap((fit, index) => {
   const mouth = mouthOf(hand, fit);
   if (mouth === null) return [];
   const { at, out, wide } = mouth;

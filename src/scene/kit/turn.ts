@@ -16,8 +16,8 @@ const ARROW_STEPS = 28;
 export const turnWork: WorkScene = {
   scene: (givens) => {
     const { before, turn } = turning(givens);
-    const tapes = tapesOn(givens.model, stageHand(givens.model, givens.step, givens.solids), givens.step);
-    const bodies = [...turnedBodies(before, turn, '#after'), ...tapedBodies(tapes, turn)];
+    const tapes = tapesOn(givens.model, stageHand(givens.model, givens.step, givens.solids), givens.step.present);
+    const bodies = [...turnedBodies(before, turn, '#after'), ...tapedBodies(tapes, turn, '#after')];
     const { left, setDown } = turnedBlocks(givens, turn);
     const scene: Scene = { id: sceneName(givens.step), bodies: [...bodies, ...left, ...setDown], marks: [...turn.marks, ...(turn.axis === null ? [] : [turn.axis]), ...tapesCounted(tapes, turn)], view: STANDARD_VIEW };
     const { model, step, solids } = givens;
@@ -50,11 +50,11 @@ function inQuarters(givens: StepGivens): readonly Scene[] {
   const onSide = before.map((body): SceneBody => ({ ...body, pose: chained(up.pose(1), body.pose) }));
   const down: Turn = { ...turnOf(axis, angle / 2, onSide), leads: up.leads };
   const lies = chained(up.pose(1), step.standing.pose);
-  const tapes = tapesOn(model, stageHand(model, step, solids), step);
+  const tapes = tapesOn(model, stageHand(model, step, solids), step.present);
   const onSideTaped = tapes.map((body): SceneBody => ({ ...body, pose: chained(up.pose(1), body.pose) }));
   return [{ bodies: before, tapes, turn: up, step }, { bodies: onSide, tapes: onSideTaped, turn: down, step: { ...step, standing: { ...step.standing, pose: lies } } }].map((quarter, index): Scene => {
     const stage = stageHand(model, quarter.step, solids);
-    const scene: Scene = { id: `quarter-${index + 1}:${step.number}`, number: index + 1, bodies: [...turnedBodies(quarter.bodies, quarter.turn, '#after'), ...tapedBodies(quarter.tapes, quarter.turn)], marks: quarter.turn.marks, view: STANDARD_VIEW };
+    const scene: Scene = { id: `quarter-${index + 1}:${step.number}`, number: index + 1, bodies: [...turnedBodies(quarter.bodies, quarter.turn, '#after'), ...tapedBodies(quarter.tapes, quarter.turn, '#after')], marks: quarter.turn.marks, view: STANDARD_VIEW };
     return { ...scene, marks: [...scene.marks, ...liftingHands({ model, stage, step: quarter.step, present: step.present, scene }, quarter.turn)] };
   });
 }
@@ -89,12 +89,12 @@ export const turnedBodies = (before: readonly SceneBody[], { pose, leads }: Turn
   ...before.map((body): SceneBody => ({ ...body, id: `${body.id}${after}`, look: leads.has(body.id) ? 'new' : 'present', pose: chained(pose(1), body.pose) })),
 ];
 
-/** The tape that is round the work before and after. */
-const tapedBodies = (tapes: readonly SceneBody[], { pose }: Turn): readonly SceneBody[] =>
-  [...tapes, ...tapes.map((body): SceneBody => ({ ...body, id: `${body.id}#after`, pose: chained(pose(1), body.pose) }))];
+/** The tape that is round the work before and after a turn; `after` as with the work. */
+export const tapedBodies = (tapes: readonly SceneBody[], { pose }: Turn, after: string): readonly SceneBody[] =>
+  [...tapes, ...tapes.map((body): SceneBody => ({ ...body, id: `${body.id}${after}`, pose: chained(pose(1), body.pose) }))];
 
 /** How many, told after the turn at the one farthest from where its arrow ends; one needs no figure. The one nearest to that is enlarged. */
-function tapesCounted(tapes: readonly SceneBody[], { pose, marks }: Turn): readonly Mark[] {
+export function tapesCounted(tapes: readonly SceneBody[], { pose, marks }: Turn): readonly Mark[] {
   const head = marks.flatMap((mark) => (mark.mark === 'arrow' ? mark.path.slice(-1) : []))[0] ?? [0, 0, 0];
   const places = tapes.map((body) => placed(chained(pose(1), body.pose), [0, 0, 0])).toSorted((a, b) => lengthOf(minus(b, head)) - lengthOf(minus(a, head)));
   return [

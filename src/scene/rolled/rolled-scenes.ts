@@ -4,7 +4,8 @@ import { turnedBy } from '../kit/directions.ts';
 import { boxRound } from '../kit/extent.ts';
 import { handsAlong } from '../kit/held.ts';
 import { stageHand } from '../kit/stage.ts';
-import { turnedBodies, turnOf } from '../kit/turn.ts';
+import { tapesOn } from '../kit/taped.ts';
+import { tapedBodies, tapesCounted, turnedBodies, turnOf } from '../kit/turn.ts';
 import { STANDARD_VIEW } from '../kit/views.ts';
 import { tell } from '../told.ts';
 import type { Mark, Scene, SceneBody } from '../types.ts';
@@ -67,17 +68,23 @@ function scenesOf(model: Model, step: Step, { parts, turn: rolled }: Rolled, sol
     return fold?.kind === 'fold' ? { ...one, stage: fold.from } : one;
   });
   const hand = stageHand(model, { ...step, folded }, solids);
-  let bodies = parts.map((id): SceneBody => {
-    const body = hand.body(id, 'present');
-    return { ...body, pose: chained(undone(rolled), body.pose) };
-  });
-  return stagesOf(rolled).map(({ axis, angle }, index): Scene => {
+  const asBefore = (body: SceneBody): SceneBody => ({ ...body, pose: chained(undone(rolled), body.pose) });
+  let bodies = parts.map((id) => asBefore(hand.body(id, 'present')));
+  const stages = stagesOf(rolled);
+  let tapes = (stages.some(isOver) ? tapesOn(model, hand, parts) : []).map(asBefore);
+  return stages.map(({ axis, angle }, index): Scene => {
     const turn = turnOf(axis, angle, bodies);
-    const shown = turnedBodies(bodies, turn, `#after${index}`);
+    const after = `#after${index}`;
+    const shown = [...tapedBodies(tapes, turn, after), ...turnedBodies(bodies, turn, after)];
+    const counted = index === 0 ? tapesCounted(tapes, turn) : [];
     bodies = bodies.map((body) => ({ ...body, pose: chained(turn.pose(1), body.pose) }));
-    return { id: `rolled:${step.number}`, bodies: shown, marks: [...turn.marks, ...handsOn(step, bodies)], view: STANDARD_VIEW };
+    tapes = tapes.map((body) => ({ ...body, pose: chained(turn.pose(1), body.pose) }));
+    return { id: `rolled:${step.number}`, bodies: shown, marks: [...turn.marks, ...counted, ...handsOn(step, bodies)], view: STANDARD_VIEW };
   });
 }
+
+/** Whether the work goes over an edge, so that what is loose in it would come out; on the spot it lies as it lay. */
+const isOver = ({ axis: [, , z] }: Stage): boolean => Math.abs(z) < 0.5;
 
 /** The hands of the second person, who holds work while it is turned as well. */
 const handsOn = ({ held }: Step, turned: readonly SceneBody[]): readonly Mark[] =>
