@@ -8,6 +8,7 @@ import { fills } from './fills.ts';
 import { handMarks } from './held.ts';
 import { threadsOnPaper } from './threads.ts';
 import { turnMarks, turnsOnPaper } from './turned-on.ts';
+import { inkAcross } from './ink-across.ts';
 import { contentBounds, layOut, type Content, type Layout } from './layout.ts';
 import { heldBack, type LineDrawer } from './line-drawer.ts';
 import { paintsOf } from './looks.ts';
@@ -69,7 +70,16 @@ interface Arrangement {
 export function composeAfter(first: readonly Scene[], smalls: readonly Scene[], scene: Scene, paper: PaperUnder, lineDrawing: LineDrawer): DrawnPicture {
   const rows = rowsOf(first, paper.width, lineDrawing);
   const left = leftUnder(rows, smalls.length === 0 ? 0 : smallHigh(paper.width) + SMALL_GAP, paper);
-  return pictureFrom(underRows(rows, afterSmalls(smalls, scene, left, first.length === 0, lineDrawing), lineDrawing));
+  const sheet = underRows(rows, afterSmalls(smalls, scene, left, first.length === 0, lineDrawing), lineDrawing);
+  return pictureFrom(rows.length + smalls.length === 0 ? cutToInk(sheet) : sheet);
+}
+
+/** A sheet without the white beside what is drawn: it can be set larger then. */
+function cutToInk(sheet: Sheet): Sheet {
+  const { from, to } = inkAcross(sheet.marks, sheet.paper);
+  if (from === 0) return sheet;
+  const paper: Paper = { width: to - from, height: sheet.paper.height };
+  return { ...sheet, paper, marks: [paperGround(paper), { mark: 'placed', at: [-from, 0], marks: sheet.marks }], labels: sheet.labels.map((box) => movedBox(box, [-from, 0])) };
 }
 
 /** Rows of scenes that come before a picture of its own: each scene of the first with the room that it has over one, the others side by side, the last the highest. As `composePicture`. */
